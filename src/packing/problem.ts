@@ -1,0 +1,92 @@
+import type { Micrometres } from '../units';
+
+/** May a piece lie only as given, or also turned by 90 degrees? */
+export type Turn = 'fixed' | 'quarter';
+
+/** A rectangle to be placed `count` times. `width` lies across the film (x), `length` along it (y). */
+export interface Piece {
+  readonly id: string;
+  readonly width: Micrometres;
+  readonly length: Micrometres;
+  readonly count: number;
+  readonly turn: Turn;
+  /** Placed first when film is short: the lower the sooner. Pieces of one rank are equals. */
+  readonly rank: number;
+}
+
+/** Blank film at the two sides and at the leading and trailing end. */
+export interface Margins {
+  readonly left: Micrometres;
+  readonly right: Micrometres;
+  readonly lead: Micrometres;
+  readonly tail: Micrometres;
+}
+
+export interface RollShape {
+  readonly kind: 'roll';
+  readonly width: Micrometres;
+  /** The most film a plan may use, lead and tail included; `null` for as much as it takes. */
+  readonly lengthLimit: Micrometres | null;
+  /** No span between two knife lines is longer; `null` if the roll is not cut. */
+  readonly spanMax: Micrometres | null;
+}
+
+/** As many sheets as are needed; the margins hold on every one. */
+export interface SheetShape {
+  readonly kind: 'sheet';
+  readonly width: Micrometres;
+  readonly length: Micrometres;
+}
+
+export type FilmShape = RollShape | SheetShape;
+
+/** A copy on the film: the corner nearest to x = 0 and to the leading edge. */
+export interface Placement {
+  /** Index into {@link Problem.pieces}. */
+  readonly piece: number;
+  /** 0 on a roll. */
+  readonly sheet: number;
+  readonly x: Micrometres;
+  readonly y: Micrometres;
+  readonly turned: boolean;
+}
+
+/**
+ * What is to be laid out. Two copies on one film are at least `gap` (an even number of micrometres)
+ * apart across or along it.
+ */
+export interface Problem {
+  readonly film: FilmShape;
+  readonly margins: Margins;
+  readonly gap: Micrometres;
+  readonly pieces: readonly Piece[];
+  /** Copies that stay where they are; they come on top of each piece's `count`. */
+  readonly pinned: readonly Placement[];
+}
+
+/** Why a piece was not placed: it is larger than the film allows anywhere, or there was no film left for it. */
+export type UnplacedReason = 'too-wide' | 'too-long' | 'no-room';
+
+export interface Unplaced {
+  readonly piece: number;
+  readonly count: number;
+  readonly reason: UnplacedReason;
+}
+
+/** Film between two knife lines, or between a knife line and an end. */
+export interface Span {
+  readonly from: Micrometres;
+  readonly to: Micrometres;
+}
+
+export interface Plan {
+  /** Every copy placed, the pinned ones first and in their order. */
+  readonly placements: readonly Placement[];
+  readonly unplaced: readonly Unplaced[];
+  /** Rolls: far end of the last copy + tail. Sheets: 0. */
+  readonly lengthUsed: Micrometres;
+  /** Sheets: how many are used. Rolls: 0. */
+  readonly sheetsUsed: number;
+  /** From 0 to `lengthUsed` where {@link RollShape.spanMax} is set, otherwise empty. */
+  readonly spans: readonly Span[];
+}
