@@ -1,0 +1,64 @@
+import * as z from 'zod/mini';
+import {
+  type Artwork,
+  artworkSchema,
+  type Copy,
+  copySchema,
+  type Film,
+  filmSchema,
+  type Order,
+  orderSchema,
+  type Run,
+  runSchema,
+  type Settings,
+  settingsSchema,
+  type Transfer,
+  transferSchema,
+} from './records';
+
+/** The collections of a book and the schema of their records; the names are the prefixes of storage keys. */
+export const collections = {
+  order: orderSchema,
+  transfer: transferSchema,
+  copy: copySchema,
+  artwork: artworkSchema,
+  film: filmSchema,
+  run: runSchema,
+  settings: settingsSchema,
+} as const;
+
+export type Collection = keyof typeof collections;
+
+export const collectionNames = Object.keys(collections) as Collection[];
+
+/** All that a shop has entered: each collection by id. There is one record of settings, `shop`. */
+export interface Book {
+  readonly order: Readonly<Record<string, Order>>;
+  readonly transfer: Readonly<Record<string, Transfer>>;
+  readonly copy: Readonly<Record<string, Copy>>;
+  readonly artwork: Readonly<Record<string, Artwork>>;
+  readonly film: Readonly<Record<string, Film>>;
+  readonly run: Readonly<Record<string, Run>>;
+  readonly settings: Readonly<Record<string, Settings>>;
+}
+
+export const emptyBook: Book = {
+  order: {},
+  transfer: {},
+  copy: {},
+  artwork: {},
+  film: {},
+  run: {},
+  settings: {},
+};
+
+/** `order/3f…`: a record's place in the book and its key in storage. */
+export type RecordKey = `${Collection}/${string}`;
+
+export type AnyRecord = Book[Collection][string];
+
+/** Checks one stored record; `null` if it is not of the collection's shape. */
+export function readRecord<Name extends Collection>(collection: Name, value: unknown): Book[Name][string] | null {
+  const parsed = z.safeParse(collections[collection], value);
+  return parsed.success ? (parsed.data as Book[Name][string]) : null;
+}

@@ -1,0 +1,28 @@
+import * as z from 'zod/mini';
+import type { LocalDate, Micrometres, Minor } from '../units';
+
+/** Lengths are stored as whole micrometres. */
+export const length = z.custom<Micrometres>((value) => Number.isSafeInteger(value) && Number(value) >= 0);
+
+export const size = z.custom<Micrometres>((value) => Number.isSafeInteger(value) && Number(value) > 0);
+
+export const money = z.custom<Minor>((value) => Number.isSafeInteger(value) && Number(value) >= 0);
+
+export const localDate = z.custom<LocalDate>(
+  (value) => typeof value === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(value),
+);
+
+/** An instant in UTC as ISO 8601 writes it. */
+export const instant = z.custom<Instant>(
+  (value) => typeof value === 'string' && !Number.isNaN(Date.parse(value)),
+);
+
+declare const instantBrand: unique symbol;
+export type Instant = string & { readonly [instantBrand]: true };
+
+declare const kind: unique symbol;
+/** A random id, told apart by what it names. */
+export type Id<Kind extends string> = string & { readonly [kind]: Kind };
+
+export const id = <Kind extends string>() =>
+  z.custom<Id<Kind>>((value) => typeof value === 'string' && value.length > 0);
