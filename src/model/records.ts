@@ -12,6 +12,8 @@ export const orderSchema = z.object({
   name: z.string(),
   due: z.nullable(localDate),
   tint: z.int().check(z.minimum(0), z.maximum(TINTS - 1)),
+  /** What the next copy is numbered; a number is not given twice, even when its copy is gone. */
+  nextNumber: z.int().check(z.minimum(1)),
   changed: instant,
 });
 

@@ -1,0 +1,24 @@
+import { redo, undo, useShop } from '../store/shop';
+import { words } from '../words';
+import type { Command } from './command';
+
+export const undoCommand: Command = {
+  id: 'undo',
+  label: words.commands.undo,
+  scope: 'everywhere',
+  chords: [{ key: 'z', mod: true }],
+  available: () => useShop.getState().history.done.length > 0,
+  run: undo,
+};
+
+export const redoCommand: Command = {
+  id: 'redo',
+  label: words.commands.redo,
+  scope: 'everywhere',
+  chords: [
+    { key: 'z', mod: true, shift: true },
+    { key: 'y', mod: true },
+  ],
+  available: () => useShop.getState().history.undone.length > 0,
+  run: redo,
+};

@@ -1,0 +1,83 @@
+import { useState } from 'react';
+import type { LaidCopy, LaidRun } from '../../src/layout';
+import { useWays } from '../store/selectors';
+import { select, useView } from '../store/view';
+import { useWords } from '../words';
+import { area, benchLength } from '../words/format';
+import { reveal } from './canvas/camera';
+
+/** The table twin of the film: every copy a row, every act a key. */
+export function CopyTable({ run }: { run: LaidRun }) {
+  const { film: words } = useWords();
+  const [open, setOpen] = useState(false);
+  return (
+    <details className="copy-table" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>
+        <h2>{words.table}</h2>
+      </summary>
+      <p className="quiet small">{words.tableHint}</p>
+      {open && <Rows run={run} />}
+    </details>
+  );
+}
+
+function Rows({ run }: { run: LaidRun }) {
+  const { film: words } = useWords();
+  const selected = useView((state) => state.selected);
+  const first = run.copies.some((copy) => copy.id === selected) ? selected : run.copies[0]?.id;
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than the screen is scrolled by keys
+    <section className="table-scroll" data-keys="film" tabIndex={0} aria-label={words.table}>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{words.copy}</th>
+            <th scope="col">{words.size}</th>
+            <th scope="col">{words.across}</th>
+            <th scope="col">{words.along}</th>
+            <th scope="col">{words.turned}</th>
+            <th scope="col">{words.pinned}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {run.copies.map((copy) => (
+            <CopyRow key={copy.id} copy={copy} selected={copy.id === selected} inTabOrder={copy.id === first} />
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function CopyRow({ copy, selected, inTabOrder }: { copy: LaidCopy; selected: boolean; inTabOrder: boolean }) {
+  const { common } = useWords();
+  const ways = useWays();
+  const yesNo = (value: boolean) => (value ? common.yes : common.no);
+  return (
+    <tr className={selected ? 'selected' : undefined}>
+      <th scope="row">
+        <button
+          type="button"
+          className="row-button"
+          tabIndex={inTabOrder ? 0 : -1}
+          aria-pressed={selected}
+          ref={(button) => {
+            // The keys that select the next copy are heard here: the focus goes with the selection.
+            if (selected && button?.closest('table')?.contains(document.activeElement)) button.focus();
+          }}
+          onClick={() => {
+            select(copy.id);
+            reveal(copy.y, copy.y + copy.length);
+          }}
+        >
+          {copy.order.code} {copy.number}, {copy.transfer.name}
+        </button>
+      </th>
+      <td>{area(copy.width, copy.length, ways)}</td>
+      <td>{benchLength(copy.x, ways)}</td>
+      <td>{benchLength(copy.y, ways)}</td>
+      <td>{yesNo(copy.turned)}</td>
+      <td>{yesNo(copy.pinned)}</td>
+    </tr>
+  );
+}

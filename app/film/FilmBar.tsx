@@ -1,0 +1,38 @@
+import type { LaidRun } from '../../src/layout';
+import { wholeRunCommand, wholeWidthCommand, zoomInCommand, zoomOutCommand } from '../commands';
+import { Button } from '../parts/Button';
+import { CommandButton } from '../parts/CommandButton';
+import { useWays } from '../store/selectors';
+import { openDialog } from '../store/view';
+import { useWords } from '../words';
+import { benchLength } from '../words/format';
+
+/** What the film is and how it is looked at. */
+export function FilmBar({ run }: { run: LaidRun }) {
+  const { film: words } = useWords();
+  const ways = useWays();
+  const { name, width, gap, spanMax } = run.film;
+  return (
+    <div className="film-bar">
+      <p>
+        <strong>{name}</strong>{' '}
+        <span className="quiet">
+          {words.filmLine(
+            benchLength(width, ways),
+            benchLength(gap, ways),
+            spanMax === null ? null : benchLength(spanMax, ways),
+          )}
+        </span>
+      </p>
+      <Button weight="plain" onPress={() => openDialog({ kind: 'film' })}>
+        {words.settings}
+      </Button>
+      <div className="actions zoom" role="group" aria-label={words.zoom}>
+        <CommandButton command={wholeRunCommand} weight="plain" />
+        <CommandButton command={wholeWidthCommand} weight="plain" />
+        <CommandButton command={zoomOutCommand} label="−" />
+        <CommandButton command={zoomInCommand} label="+" />
+      </div>
+    </div>
+  );
+}

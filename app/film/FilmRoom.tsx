@@ -1,0 +1,59 @@
+import { cutMapCommand, layOutCommand, placeWaitingCommand, redoCommand, undoCommand } from '../commands';
+import { CommandButton } from '../parts/CommandButton';
+import { Button } from '../parts/Button';
+import { useLaidDraft } from '../store/selectors';
+import { useShop } from '../store/shop';
+import { goTo } from '../store/view';
+import { useWords } from '../words';
+import { FilmCanvas } from './canvas/FilmCanvas';
+import { CopyTable } from './CopyTable';
+import { FilmBar } from './FilmBar';
+import { LayoutProgress } from './LayoutProgress';
+import { OrderCards } from './OrderCards';
+import { RunStrip } from './RunStrip';
+import { RunSentence } from './RunSentence';
+import { SelectionSheet } from './SelectionSheet';
+import './film.css';
+
+/** The heart: the run in a sentence, the film across the screen, the whole run under it, the orders below. */
+export function FilmRoom() {
+  const { film: words } = useWords();
+  const run = useLaidDraft();
+  const anyTransfers = useShop(({ book }) => Object.keys(book.transfer).length > 0);
+  if (!run) return null;
+  if (!anyTransfers) {
+    return (
+      <section className="empty">
+        <h1>{words.emptyTitle}</h1>
+        <p>{words.empty}</p>
+        <Button weight="primary" onPress={() => goTo('orders')}>
+          {words.toOrders}
+        </Button>
+      </section>
+    );
+  }
+  return (
+    <>
+      <h1 className="visually-hidden">{words.title}</h1>
+      <section className="run-head">
+        <RunSentence run={run} />
+        <div className="run-acts">
+          <LayoutProgress />
+          <div className="actions">
+            <CommandButton command={undoCommand} weight="plain" />
+            <CommandButton command={redoCommand} weight="plain" />
+            <CommandButton command={cutMapCommand} />
+            <CommandButton command={placeWaitingCommand} />
+            <CommandButton command={layOutCommand} weight="primary" />
+          </div>
+        </div>
+      </section>
+      <FilmCanvas run={run} />
+      <RunStrip run={run} />
+      <FilmBar run={run} />
+      <OrderCards run={run} />
+      <CopyTable run={run} />
+      <SelectionSheet run={run} />
+    </>
+  );
+}

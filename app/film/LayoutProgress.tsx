@@ -1,0 +1,42 @@
+import { Label, ProgressBar } from 'react-aria-components';
+import { stopCommand } from '../commands';
+import { CommandButton } from '../parts/CommandButton';
+import { usePlanning } from '../store/planning';
+import { useLaidDraft, useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
+import { useWords } from '../words';
+import { percent } from '../words/format';
+import { useShortest } from './useShortest';
+
+/** How near the layout is to the shortest possible, and the bar and the stop while a better one is looked for. */
+export function LayoutProgress() {
+  const { film: words } = useWords();
+  const ways = useWays();
+  const { planning, provenFor } = usePlanning();
+  const copies = useShop(({ book }) => book.copy);
+  const run = useLaidDraft();
+  const shortest = useShortest();
+  const working = planning.kind === 'working';
+  const proven = provenFor === copies;
+  if (!working && (!run || run.copies.length === 0)) return null;
+  const above = run && shortest !== null && shortest > 0 ? run.lengthUsed / shortest - 1 : null;
+  return (
+    <div className="layout-progress">
+      <span className="quiet small" role="status">
+        {proven ? words.proven : above !== null && run && run.copies.length > 0 && words.atMost(percent(above, ways))}
+        {working && `, ${words.stillLooking}`}
+      </span>
+      {working && (
+        <>
+          <ProgressBar className="progress" value={planning.fraction * 100}>
+            <Label className="visually-hidden">{words.looking}</Label>
+            <div className="bar">
+              <div className="fill" style={{ width: `${planning.fraction * 100}%` }} />
+            </div>
+          </ProgressBar>
+          <CommandButton command={stopCommand} weight="plain" />
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,104 @@
+import { type LaidRun, type LeftOut, tooLargeFor } from '../../src/layout';
+import { copiesByTransfer, ordersByDue, type Order, type Transfer, transfersByOrder } from '../../src/model';
+import { OrderCode } from '../parts/OrderCode';
+import { tintOf } from '../parts/tints';
+import { usePlanning } from '../store/planning';
+import { useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
+import { select } from '../store/view';
+import { useWords } from '../words';
+import { area, dueDay } from '../words/format';
+import { reveal } from './canvas/camera';
+
+/** The orders as cards, soonest due first: what lies on the film and what still waits for a place. */
+export function OrderCards({ run }: { run: LaidRun }) {
+  const { film: words } = useWords();
+  const book = useShop((shop) => shop.book);
+  const leftOut = usePlanning((state) => state.leftOut);
+  const transfers = transfersByOrder(book);
+  const copies = copiesByTransfer(book);
+  return (
+    <section aria-labelledby="cards-title">
+      <div className="cards-head">
+        <h2 id="cards-title">{words.ordersOnFilm}</h2>
+        <span className="quiet small">{words.soonestFirst}</span>
+        <span className="quiet small keys-hint">{words.keysHint}</span>
+      </div>
+      <ul className="cards">
+        {ordersByDue(book).map((order) => (
+          <OrderCard
+            key={order.id}
+            run={run}
+            order={order}
+            leftOut={leftOut}
+            rows={(transfers.get(order.id) ?? []).map((transfer) => {
+              const own = copies.get(transfer.id) ?? [];
+              return { transfer, count: own.length, waiting: own.filter((copy) => copy.place === null).length };
+            })}
+          />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+interface Row {
+  readonly transfer: Transfer;
+  readonly count: number;
+  readonly waiting: number;
+}
+
+function OrderCard({
+  run,
+  order,
+  rows,
+  leftOut,
+}: {
+  run: LaidRun;
+  order: Order;
+  rows: readonly Row[];
+  leftOut: readonly LeftOut[];
+}) {
+  const { film: words, orders } = useWords();
+  const ways = useWays();
+  const waiting = rows.reduce((sum, row) => sum + row.waiting, 0);
+  const total = rows.reduce((sum, row) => sum + row.count, 0);
+  const showFirst = (transfer: Transfer) => {
+    const copy = run.copies.find((candidate) => candidate.transfer.id === transfer.id);
+    if (!copy) return;
+    select(copy.id);
+    reveal(copy.y, copy.y + copy.length);
+  };
+  return (
+    <li className="card" style={{ borderInlineStartColor: tintOf(order.tint) }}>
+      <header>
+        <OrderCode code={order.code} tint={order.tint} />
+        <strong>{order.name}</strong>
+        <span className="quiet small">{order.due ? orders.dueOn(dueDay(order.due, ways)) : orders.noDue}</span>
+      </header>
+      <ul>
+        {rows.map(({ transfer, count, waiting: rowWaiting }) => {
+          const tooLarge = tooLargeFor(run.film, transfer);
+          const left = leftOut.find((entry) => entry.transfer === transfer.id);
+          return (
+            <li key={transfer.id}>
+              <button type="button" className="card-row" onClick={() => showFirst(transfer)}>
+                <span>{transfer.name}</span>
+                <span className="quiet">{area(transfer.width, transfer.height, ways)}</span>
+                <b>{count}</b>
+              </button>
+              {rowWaiting > 0 && (tooLarge ?? left) && (
+                <p className="care small">
+                  {words.leftOut(transfer.name, rowWaiting, tooLarge ?? left?.reason ?? 'no-room', ways)}
+                </p>
+              )}
+            </li>
+          );
+        })}
+      </ul>
+      <p className={waiting > 0 ? 'care small' : 'quiet small'}>
+        {waiting > 0 ? words.wait(waiting, ways) : words.allPlaced(total, ways)}
+      </p>
+    </li>
+  );
+}

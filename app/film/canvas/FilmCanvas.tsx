@@ -1,0 +1,167 @@
+import type { Context as KonvaContext } from 'konva/lib/Context';
+import { useEffect, useRef, useState } from 'react';
+import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
+import type { LaidRun } from '../../../src/layout';
+import { fromMm, um } from '../../../src/units';
+import { loadThumbnail } from '../../store/artwork';
+import { useWays } from '../../store/selectors';
+import { useView } from '../../store/view';
+import { useWords } from '../../words';
+import { benchLength } from '../../words/format';
+import { useHeld } from '../drag';
+import { ROOM_AHEAD, setFrame, useCamera } from './camera';
+import { filmGestures } from './film-gestures';
+import { listenForGestures } from './gestures';
+import { paintCopy, paintFilm, paintKnifeLines, paintRuler, type Scene } from './paint';
+import { createPictures, type Pictures } from './pictures';
+import { readColours } from './theme';
+
+const RULER = 30;
+const FLAGS = 34;
+
+/** The film across the screen with its ruler, its copies, its knife lines and what is in the hand. */
+export function FilmCanvas({ run }: { run: LaidRun }) {
+  const { film: words } = useWords();
+  const ways = useWays();
+  const box = useRef<HTMLDivElement>(null);
+  const surface = useRef<HTMLDivElement>(null);
+  const size = useSize(box);
+  const colours = useColours(box);
+  const pictures = usePictures();
+  const { view } = useCamera();
+  const selected = useView((state) => state.selected);
+  const held = useHeld((state) => state.held);
+
+  const { width: filmWidth } = run.film;
+  const length = Math.max(run.lengthUsed + ROOM_AHEAD, fromMm(1000));
+  useEffect(() => {
+    if (size) {
+      const pixels = { width: size.width, height: size.height - RULER - FLAGS };
+      setFrame({ pixels, film: { width: filmWidth, length: um(length) } });
+    }
+  }, [size, filmWidth, length]);
+
+  useEffect(() => {
+    const stopped = new AbortController();
+    if (surface.current) listenForGestures(surface.current, filmGestures, stopped.signal);
+    return () => stopped.abort();
+  }, []);
+
+  const scene: Scene | null = size &&
+    colours && {
+      run,
+      view,
+      pixels: { width: size.width, height: size.height - RULER - FLAGS },
+      colours,
+      pictures,
+      unit: ways.unit,
+      selected,
+      lifted: held?.copy.id ?? null,
+    };
+  const shownRun = held?.run ?? run;
+
+  return (
+    <div className="film-canvas" ref={box}>
+      {scene && size && (
+        <Stage width={size.width} height={size.height} listening={false} aria-hidden="true">
+          <Layer listening={false}>
+            <Painting
+              y={RULER}
+              paint={(context) => {
+                context.beginPath();
+                context.rect(0, 0, scene.pixels.width, scene.pixels.height);
+                context.clip();
+                paintFilm(context, scene);
+              }}
+            />
+          </Layer>
+          <Layer listening={false}>
+            <Painting y={0} paint={(context) => paintRuler(context, scene, RULER)} />
+            {held && (
+              <Painting
+                y={RULER}
+                paint={(context) =>
+                  paintCopy(context, scene, held.copy, held.refusals.length > 0 ? 'refused' : 'held')
+                }
+              />
+            )}
+            <Painting
+              y={0}
+              paint={(context) =>
+                paintKnifeLines(context, { ...scene, run: shownRun }, RULER, size.height - FLAGS, (index, at) =>
+                  words.knifeFlag(index + 1, benchLength(um(at), ways)),
+                )
+              }
+            />
+          </Layer>
+        </Stage>
+      )}
+      {/* biome-ignore lint/a11y/useSemanticElements: no element stands for a drawing that takes keys */}
+      <div
+        ref={surface}
+        className={selected ? 'film-surface has-selection' : 'film-surface'}
+        data-keys="film"
+        role="group"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the film takes the keys of its commands
+        tabIndex={0}
+        aria-label={words.filmLabel(run.copies.length, ways)}
+        aria-describedby="film-keys"
+      />
+      <p id="film-keys" className="visually-hidden">
+        {words.filmKeys}
+      </p>
+    </div>
+  );
+}
+
+/** A shape that paints straight on the canvas; only what is in view is drawn. */
+function Painting({ y, paint }: { y: number; paint: (context: CanvasRenderingContext2D) => void }) {
+  return (
+    <Shape
+      y={y}
+      listening={false}
+      perfectDrawEnabled={false}
+      sceneFunc={(context: KonvaContext) => {
+        const native = context._context;
+        native.save();
+        paint(native);
+        native.restore();
+      }}
+    />
+  );
+}
+
+function useSize(element: React.RefObject<HTMLElement | null>) {
+  const [size, setSize] = useState<{ width: number; height: number } | null>(null);
+  useEffect(() => {
+    if (!element.current) return;
+    const observer = new ResizeObserver(([entry]) => {
+      if (entry) setSize({ width: entry.contentRect.width, height: entry.contentRect.height });
+    });
+    observer.observe(element.current);
+    return () => observer.disconnect();
+  }, [element]);
+  return size;
+}
+
+/** The page's colours, read again when the scheme or the contrast changes. */
+function useColours(element: React.RefObject<HTMLElement | null>) {
+  const [colours, setColours] = useState<ReturnType<typeof readColours> | null>(null);
+  useEffect(() => {
+    const read = () => element.current && setColours(readColours(element.current));
+    read();
+    const stopped = new AbortController();
+    for (const query of ['(prefers-color-scheme: dark)', '(forced-colors: active)', '(prefers-contrast: more)']) {
+      matchMedia(query).addEventListener('change', read, { signal: stopped.signal });
+    }
+    return () => stopped.abort();
+  }, [element]);
+  return colours;
+}
+
+function usePictures(): Pictures {
+  const [, redraw] = useState(0);
+  const [pictures] = useState(() => createPictures(loadThumbnail, () => redraw((count) => count + 1)));
+  useEffect(() => () => pictures.close(), [pictures]);
+  return pictures;
+}

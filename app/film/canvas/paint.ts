@@ -1,0 +1,192 @@
+import type { LaidCopy, LaidRun } from '../../../src/layout';
+import { fromInches, fromMm, toInches, toMm } from '../../../src/units';
+import { tintOf } from '../../parts/tints';
+import type { Pictures } from './pictures';
+import type { CanvasColours } from './theme';
+import { toScreen, type Viewport } from './viewport';
+
+/** All that a frame is drawn from. The canvas keeps nothing of its own. */
+export interface Scene {
+  readonly run: LaidRun;
+  readonly view: Viewport;
+  readonly pixels: { readonly width: number; readonly height: number };
+  readonly colours: CanvasColours;
+  readonly pictures: Pictures;
+  readonly unit: 'mm' | 'in';
+  readonly selected: string | null;
+  /** The copy in the hand, drawn apart from the others. */
+  readonly lifted: string | null;
+}
+
+type Context = CanvasRenderingContext2D;
+
+const FONT = '"Atkinson Hyperlegible Next", sans-serif';
+const RULER_LABEL = `13px ${FONT}`;
+
+/** The film, its unprintable margins, and every copy in view but the lifted one. */
+export function paintFilm(context: Context, scene: Scene): void {
+  const { run, view, pixels, colours } = scene;
+  const { film } = run;
+  const length = Math.max(run.lengthUsed, film.lengthLeft);
+  const ground = toScreen(view, film.width, { x: 0, y: 0, width: film.width, length });
+  const printed = toScreen(view, film.width, {
+    x: film.margins.left,
+    y: film.margins.lead,
+    width: film.width - film.margins.left - film.margins.right,
+    length: length - film.margins.lead,
+  });
+  context.fillStyle = colours.blank;
+  context.fillRect(ground.left, ground.top, Math.min(ground.width, pixels.width - ground.left), ground.height);
+  context.fillStyle = colours.film;
+  context.fillRect(printed.left, printed.top, pixels.width - printed.left, printed.height);
+  context.strokeStyle = colours.filmEdge;
+  context.lineWidth = 1;
+  context.strokeRect(ground.left + 0.5, ground.top + 0.5, Math.min(ground.width, pixels.width * 2), ground.height - 1);
+  for (const copy of run.copies) if (copy.id !== scene.lifted) paintCopy(context, scene, copy, 'lying');
+}
+
+/** How a copy is held: lying still, in the hand where it may lie, or where it may not. */
+export type Hold = 'lying' | 'held' | 'refused';
+
+export function paintCopy(context: Context, scene: Scene, copy: LaidCopy, hold: Hold): void {
+  const { view, pixels, colours, pictures, selected } = scene;
+  const { left, top, width, height } = toScreen(view, scene.run.film.width, copy);
+  if (left > pixels.width || left + width < 0 || top > pixels.height || top + height < 0) return;
+  const tint = tintOf(copy.order.tint);
+  context.fillStyle = colours.paper;
+  context.fillRect(left, top, width, height);
+  const ratio = devicePixelRatio;
+  const picture =
+    copy.transfer.artwork && pictures.get(copy.transfer.artwork, copy.turned, width * ratio, height * ratio);
+  if (picture) context.drawImage(picture, left, top, width, height);
+  else {
+    context.globalAlpha = 0.16;
+    context.fillStyle = tint;
+    context.fillRect(left, top, width, height);
+    context.globalAlpha = 1;
+  }
+  const marked = copy.id === selected || hold !== 'lying';
+  context.strokeStyle = hold === 'refused' ? colours.error : marked ? colours.accent : tint;
+  context.lineWidth = marked ? 3 : 1;
+  context.strokeRect(left, top, width, height);
+  paintLabel(context, copy, tint, { left, top, width, height });
+  if (copy.pinned) paintPin(context, colours, left + width, top, Math.min(width, height));
+}
+
+/** The order's code and the copy's number, where there is room for them. */
+function paintLabel(
+  context: Context,
+  copy: LaidCopy,
+  tint: string,
+  box: { left: number; top: number; width: number; height: number },
+): void {
+  const text = `${copy.order.code} ${copy.number}`;
+  const height = 18;
+  context.font = `700 12px ${FONT}`;
+  const width = context.measureText(text).width + 12;
+  if (width > box.width - 4 || height > box.height - 4) return;
+  context.fillStyle = tint;
+  context.beginPath();
+  context.roundRect(box.left + 3, box.top + 3, width, height, 9);
+  context.fill();
+  context.fillStyle = '#fff';
+  context.textBaseline = 'middle';
+  context.textAlign = 'left';
+  context.fillText(text, box.left + 9, box.top + 3 + height / 2 + 0.5);
+}
+
+/** A pin's head and its point, in the corner away from the label. */
+function paintPin(context: Context, colours: CanvasColours, right: number, top: number, room: number): void {
+  const radius = Math.min(8, room / 5);
+  const [x, y] = [right - radius - 5, top + radius + 5];
+  context.fillStyle = colours.accent;
+  context.beginPath();
+  context.arc(x, y, radius, 0, 2 * Math.PI);
+  context.fill();
+  context.fillStyle = colours.surface;
+  context.beginPath();
+  context.arc(x, y, radius * 0.4, 0, 2 * Math.PI);
+  context.fill();
+}
+
+/** Distances between ruler marks that read well, in each unit. */
+const rulerSteps = {
+  mm: [1, 5, 10, 50, 100, 500, 1000].map(fromMm),
+  in: [1 / 8, 1 / 2, 1, 6, 12, 60].map(fromInches),
+};
+
+/** The ruler along the film. */
+export function paintRuler(context: Context, scene: Scene, height: number): void {
+  const { view, pixels, colours, unit } = scene;
+  const steps = rulerSteps[unit];
+  const longest = steps.at(-1) ?? fromMm(1000);
+  const minor = steps.find((step) => step * view.scale >= 7) ?? longest;
+  const major = steps.find((step) => step * view.scale >= 64 && step % minor === 0) ?? longest;
+  context.strokeStyle = colours.quiet;
+  context.fillStyle = colours.quiet;
+  context.lineWidth = 1;
+  context.font = RULER_LABEL;
+  context.textBaseline = 'alphabetic';
+  context.textAlign = 'left';
+  context.beginPath();
+  const last = view.along + pixels.width / view.scale;
+  for (let index = Math.floor(view.along / minor); index * minor <= last; index += 1) {
+    const at = index * minor;
+    const x = Math.round((at - view.along) * view.scale) + 0.5;
+    const isMajor = Math.abs(at / major - Math.round(at / major)) < 1e-6;
+    context.moveTo(x, height);
+    context.lineTo(x, height - (isMajor ? 11 : 5));
+    if (isMajor) context.fillText(rulerLabel(at, unit), x + 4, height - 12);
+  }
+  context.stroke();
+}
+
+function rulerLabel(at: number, unit: 'mm' | 'in'): string {
+  const length = fromMm(at / 1000);
+  if (unit === 'in') {
+    const inches = toInches(length);
+    return inches > 0 && inches % 12 === 0 ? `${inches / 12} ft` : `${inches} in`;
+  }
+  const mm = toMm(length);
+  return mm > 0 && mm % 1000 === 0 ? `${mm / 1000} m` : `${mm}`;
+}
+
+/** Knife lines across the film, and under each a flag with its distance from the leading edge. */
+export function paintKnifeLines(
+  context: Context,
+  scene: Scene,
+  filmTop: number,
+  flagTop: number,
+  label: (index: number, at: number) => string,
+): void {
+  const { run, view, pixels, colours } = scene;
+  const lines = run.spans?.slice(0, -1).map((span) => span.to) ?? [];
+  context.font = `700 12px ${FONT}`;
+  context.textAlign = 'center';
+  context.textBaseline = 'middle';
+  let flaggedTo = Number.NEGATIVE_INFINITY;
+  for (const [index, at] of lines.entries()) {
+    const x = (at - view.along) * view.scale;
+    if (x < -80 || x > pixels.width + 80) continue;
+    context.strokeStyle = colours.error;
+    context.lineWidth = 2;
+    context.setLineDash([7, 5]);
+    context.beginPath();
+    context.moveTo(x, filmTop);
+    context.lineTo(x, flagTop + 4);
+    context.stroke();
+    context.setLineDash([]);
+    const text = label(index, at);
+    const width = context.measureText(text).width + 20;
+    if (x - width / 2 < flaggedTo) continue;
+    flaggedTo = x + width / 2 + 6;
+    context.lineWidth = 1.5;
+    context.fillStyle = colours.surface;
+    context.beginPath();
+    context.roundRect(x - width / 2, flagTop + 4, width, 24, 4);
+    context.fill();
+    context.stroke();
+    context.fillStyle = colours.error;
+    context.fillText(text, x, flagTop + 16.5);
+  }
+}

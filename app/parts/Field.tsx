@@ -1,0 +1,31 @@
+import { FieldError, Input, Label, Text, TextField } from 'react-aria-components';
+
+/** A labelled line of text with a hint, and a sentence when what was typed cannot be used. */
+export function Field({
+  label,
+  value,
+  onChange,
+  problem,
+  hint,
+  inputMode,
+}: {
+  label: string;
+  value: string;
+  onChange: (value: string) => void;
+  problem?: string | null;
+  hint?: string;
+  inputMode?: 'decimal' | 'text';
+}) {
+  return (
+    <TextField className="field" value={value} onChange={onChange} isInvalid={Boolean(problem)}>
+      <Label>{label}</Label>
+      <Input inputMode={inputMode} autoComplete="off" />
+      {hint && (
+        <Text slot="description" className="hint">
+          {hint}
+        </Text>
+      )}
+      <FieldError className="problem">{problem}</FieldError>
+    </TextField>
+  );
+}

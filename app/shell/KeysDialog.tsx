@@ -1,0 +1,60 @@
+import { Fragment } from 'react';
+import type { Chord, Scope } from '../commands/command';
+import { commands } from '../commands/keys';
+import { Button } from '../parts/Button';
+import { Window } from '../parts/Window';
+import { openDialog } from '../store/view';
+import { useWords } from '../words';
+
+/** Every key, from the very commands that hear them. */
+export function KeysDialog() {
+  const { keys, common } = useWords();
+  return (
+    <Window title={keys.title}>
+      <Keys scope="film" title={keys.onFilm} />
+      <Keys scope="everywhere" title={keys.everywhere} />
+      <div className="actions">
+        <Button onPress={() => openDialog(null)}>{common.close}</Button>
+      </div>
+    </Window>
+  );
+}
+
+function Keys({ scope, title }: { scope: Scope; title: string }) {
+  const byLabel = new Map<string, Chord[]>();
+  for (const { label, chords, scope: heard } of commands) {
+    if (heard === scope && chords.length > 0) byLabel.set(label, [...(byLabel.get(label) ?? []), ...chords]);
+  }
+  return (
+    <section>
+      <p className="quiet small">{title}</p>
+      <dl className="key-list">
+        {[...byLabel].map(([label, chords]) => (
+          <Fragment key={label}>
+            <dt>
+              {chords.map((chord) => (
+                <ChordKeys key={JSON.stringify(chord)} chord={chord} />
+              ))}
+            </dt>
+            <dd>{label}</dd>
+          </Fragment>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
+function ChordKeys({ chord }: { chord: Chord }) {
+  const { keys } = useWords();
+  const parts = [
+    ...(chord.mod ? [keys.mod] : []),
+    ...(chord.shift ? ['Shift'] : []),
+    ...(chord.alt ? ['Alt'] : []),
+    keys.names[chord.key] ?? chord.key.toUpperCase(),
+  ];
+  return (
+    <>
+      <kbd>{parts.join(' + ')}</kbd>{' '}
+    </>
+  );
+}

@@ -1,0 +1,44 @@
+import { useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
+import { useView } from '../store/view';
+import { useWords } from '../words';
+import { clockTime } from '../words/format';
+
+/** The rooms, and whether all is kept. */
+export function Top() {
+  const words = useWords();
+  const room = useView((view) => view.room);
+  const current = (name: typeof room) => (room === name ? 'page' : undefined);
+  return (
+    <header className="top">
+      <div className="brand">
+        <img src="./icon.svg" alt="" />
+        <span>{words.name}</span>
+      </div>
+      <nav aria-label={words.rooms.label}>
+        <a href="#/orders" aria-current={current('orders')}>
+          {words.rooms.orders}
+        </a>
+        <a href="#/film" aria-current={current('film')}>
+          {words.rooms.film}
+        </a>
+      </nav>
+      <Kept />
+    </header>
+  );
+}
+
+function Kept() {
+  const { kept } = useWords();
+  const ways = useWays();
+  const saving = useShop((shop) => shop.saving);
+  const open = useShop((shop) => shop.phase.kind === 'open');
+  if (!open) return null;
+  return (
+    <p className="kept quiet small" data-testid="kept" data-saving={saving.kind}>
+      {saving.kind === 'saved' && kept.saved(clockTime(saving.at, ways))}
+      {saving.kind === 'saving' && kept.saving}
+      {saving.kind === 'failed' && <span className="error">{kept.failed}</span>}
+    </p>
+  );
+}

@@ -1,0 +1,59 @@
+import { create } from 'zustand';
+
+/** What a refusal or a success says, until it is read or replaced. */
+export interface Notice {
+  readonly id: number;
+  readonly tone: 'plain' | 'care' | 'error';
+  readonly text: string;
+}
+
+export type Room = 'orders' | 'film' | 'cut-map';
+
+/** A window that lies over the room. */
+export type Dialog =
+  | { readonly kind: 'paste'; readonly text: string }
+  | { readonly kind: 'film' }
+  | { readonly kind: 'keys' };
+
+/** All of it lives until the tab closes; none of it is undone. */
+interface View {
+  readonly room: Room;
+  readonly selected: string | null;
+  readonly dialog: Dialog | null;
+  readonly notices: readonly Notice[];
+}
+
+export const useView = create<View>(() => ({ room: 'film', selected: null, dialog: null, notices: [] }));
+
+let lastNotice = 0;
+
+/** Says one sentence; the same sentence is not said twice at once. */
+export function notify(tone: Notice['tone'], text: string): void {
+  lastNotice += 1;
+  const notice = { id: lastNotice, tone, text };
+  useView.setState(({ notices }) => ({
+    notices: [...notices.filter((other) => other.text !== text), notice].slice(-3),
+  }));
+}
+
+export const dismissNotice = (id: number): void =>
+  useView.setState(({ notices }) => ({ notices: notices.filter((notice) => notice.id !== id) }));
+
+export const select = (id: string | null): void => useView.setState({ selected: id });
+
+export const openDialog = (dialog: Dialog | null): void => useView.setState({ dialog });
+
+const rooms: readonly Room[] = ['orders', 'film', 'cut-map'];
+
+const roomOf = (hash: string): Room => rooms.find((room) => hash === `#/${room}`) ?? 'film';
+
+/** The room lies in the address, so that back and a bookmark work. */
+export function followAddress(): void {
+  const follow = () => useView.setState({ room: roomOf(location.hash) });
+  follow();
+  addEventListener('hashchange', follow);
+}
+
+export const goTo = (room: Room): void => {
+  location.hash = `#/${room}`;
+};

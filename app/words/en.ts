@@ -1,0 +1,302 @@
+import type { Refusal } from '../../src/layout';
+import type { UnplacedReason } from '../../src/packing';
+import type { DateProblem, LengthProblem, MoneyProblem } from '../../src/units';
+import { benchLength, counted, type Ways, whole } from './format';
+
+const copies = (count: number, ways: Ways) => counted(count, 'copy', 'copies', ways);
+const transfers = (count: number, ways: Ways) => counted(count, 'transfer', 'transfers', ways);
+const orders = (count: number, ways: Ways) => counted(count, 'order', 'orders', ways);
+
+/** A piece of a sentence; the figures are set large. */
+export interface SentencePart {
+  readonly text: string;
+  readonly figure: boolean;
+}
+
+const say = (text: string): SentencePart => ({ text, figure: false });
+const figure = (text: string): SentencePart => ({ text, figure: true });
+
+const lengthProblems: Record<LengthProblem, string> = {
+  empty: 'Type a length, such as 89 mm or 3 1/2 in.',
+  unreadable: 'This is not a length. Type a number with or without a unit, such as 89 mm, 8.9 cm or 3 1/2 in.',
+  'not-positive': 'A length must be above zero.',
+  'too-long': 'This is longer than any film. Check the unit.',
+};
+
+const moneyProblems: Record<MoneyProblem, string> = {
+  empty: 'Type an amount, 0 if it costs nothing.',
+  unreadable: 'This is not an amount. Type figures only, such as 8.40.',
+  negative: 'A price cannot be below zero.',
+  'too-much': 'This is more than any film costs. Check the figures.',
+};
+
+const dateProblems: Record<DateProblem, string> = {
+  empty: 'There is no date.',
+  unreadable: 'This is not a date. Write it as 2026-11-27.',
+  'no-such-day': 'There is no such day in the calendar.',
+  ambiguous: 'This could be two different days. Say below whether the day or the month comes first.',
+};
+
+const unplaced: Record<UnplacedReason, string> = {
+  'too-wide': 'is wider than the printable film, even where it may be turned',
+  'too-long': 'is longer than a span or the film allows',
+  'no-room': 'found no room: the roll is too short for all of them',
+};
+
+function refusal(problem: Refusal, ways: Ways): string {
+  switch (problem.code) {
+    case 'outside-left':
+    case 'outside-right':
+      return 'there it would reach into the unprintable side of the film';
+    case 'before-lead':
+      return 'there it would reach into the blank at the front';
+    case 'past-end':
+      return 'the roll is not that long';
+    case 'too-close':
+      return `there it would come closer than ${benchLength(problem.gap, ways)} to ${problem.other.order.code} ${problem.other.number}`;
+    case 'no-knife-line':
+      return `no straight cut would fit any more, and no span may be longer than ${benchLength(problem.spanMax, ways)}`;
+    case 'may-not-turn':
+      return 'this transfer may not be turned';
+  }
+}
+
+export const en = {
+  name: 'Rollwright',
+  rooms: { orders: 'Orders', film: 'Film', label: 'Rooms' },
+  skip: 'Skip to the work',
+  common: {
+    cancel: 'Cancel',
+    close: 'Close',
+    save: 'Save',
+    add: 'Add',
+    remove: 'Remove',
+    dismiss: 'Dismiss',
+    yes: 'yes',
+    no: 'no',
+  },
+  kept: {
+    saving: 'Keeping…',
+    saved: (time: string) => `Kept on this device, ${time}`,
+    failed: 'Not kept',
+    offline: 'works offline',
+  },
+  bands: {
+    demo: 'This is a demo day with invented orders. Look around and try everything; your own orders are kept apart.',
+    leaveDemo: 'Start with my own orders',
+    backToDemo: 'Look at the demo day',
+    follows: 'Rollwright is open in another tab, which does the writing. This one shows what happens there.',
+    update: 'A new version is ready.',
+    updateNow: 'Load it now',
+    newer:
+      'What is stored here was written by a newer version of Rollwright. It is left untouched. Reload the page to get that version.',
+    setAside: (count: number, ways: Ways) =>
+      `${counted(count, 'stored entry', 'stored entries', ways)} could not be read and is left untouched in storage. All others are here.`,
+  },
+  storage: {
+    quota:
+      'The disk is full, so the last changes are kept in memory only. Free some space and press "Try again" before you close this tab.',
+    unavailable:
+      'This browser does not let Rollwright keep anything, as in a private window. You can work, but all of it is gone when the tab is closed.',
+    closed: 'The storage was closed from outside. The last changes are in memory only; press "Try again".',
+    blocked: 'Another tab with an older version holds the storage. Close the other Rollwright tabs, then press "Try again".',
+    unknown: 'The last changes could not be kept. They are still in memory; press "Try again".',
+    retry: 'Try again',
+    opening: 'Opening your orders…',
+  },
+  orders: {
+    title: 'Orders',
+    summary: (orderCount: number, transferCount: number, copyCount: number, ways: Ways) =>
+      `${orders(orderCount, ways)}, ${transfers(transferCount, ways)}, ${copies(copyCount, ways)}`,
+    emptyTitle: 'No orders yet',
+    empty:
+      'Copy the day from a spreadsheet and paste it here, open a CSV file, or add an order by hand. Columns: order, transfer, width, height, count, due, may turn.',
+    paste: 'Paste a table',
+    open: 'Open a file',
+    addOrder: 'Add an order',
+    newOrder: 'New order',
+    addTransfer: 'Add a transfer',
+    newTransfer: 'transfer',
+    removeOrder: (code: string) => `Remove order ${code}`,
+    removeTransfer: (name: string) => `Remove ${name}`,
+    removedOrder: (name: string) => `${name} is removed with its transfers. Undo brings it back.`,
+    removedTransfer: (name: string) => `${name} is removed. Undo brings it back.`,
+    code: 'Code',
+    codeTaken: (code: string) => `Another order has the code ${code}. Codes are printed on every copy, so each must be unique.`,
+    codeShape: 'A code has one to four letters or figures.',
+    orderName: 'Order',
+    due: 'Due',
+    noDue: 'no date',
+    dueOn: (day: string) => `due ${day}`,
+    transfer: 'Transfer',
+    width: 'Width',
+    height: 'Height',
+    count: 'Copies',
+    mayTurn: 'May turn',
+    artwork: 'Artwork',
+    addArtwork: (name: string) => `Choose a PNG for ${name}`,
+    dropHere: 'Drop a PNG here',
+    readingArtwork: 'Reading the image…',
+    ppi: (ppi: string) => `${ppi} ppi`,
+    trimmed: 'empty margin trimmed',
+    countProblem: (most: string) => `The number of copies is a whole number from 1 to ${most}.`,
+    nameEmpty: 'A name is needed, so that the copy can be found again.',
+    artworkSized: (name: string, size: string) =>
+      `${name}: the file says it is ${size} without its empty margin, so that is its size now.`,
+    artworkProportions: (name: string, size: string) =>
+      `${name}: the artwork has other proportions than ${size}. It would be stretched; set width or height to mend it.`,
+    keepProportions: 'Set height by artwork',
+    takenOff: (count: number, ways: Ways) =>
+      `${copies(count, ways)} no longer fit where they lay and came off the film. Lay out again, or undo.`,
+    tooWideForFilm: 'wider than the film',
+    all: (placed: number, total: number, ways: Ways) =>
+      placed === total ? `all ${whole(total, ways)} placed` : `${whole(placed, ways)} of ${whole(total, ways)} placed`,
+    ambiguousDates: 'In dates such as 3/4/2026',
+    dayFirst: 'the day comes first',
+    monthFirst: 'the month comes first',
+  },
+  table: {
+    title: 'Paste a table of orders',
+    hint: 'One transfer a row: order, transfer, width, height, count, due, may turn. A heading row is recognised. Sizes may be written as 89 mm, 8,9 cm, 3.5in or 3 1/2".',
+    label: 'Table',
+    empty: 'Paste a table, or type rows separated by commas, semicolons or tabs.',
+    understood: (count: number, ways: Ways) => `${counted(count, 'row', 'rows', ways)} understood`,
+    bad: (count: number, ways: Ways) => `${counted(count, 'row', 'rows', ways)} to mend`,
+    badRow: (line: number) => `Row ${line}`,
+    add: (count: number, ways: Ways) => `Add ${transfers(count, ways)}`,
+    added: (count: number, bad: number, ways: Ways) =>
+      bad === 0
+        ? `${transfers(count, ways)} added.`
+        : `${transfers(count, ways)} added. ${counted(bad, 'row', 'rows', ways)} left to mend are still in the box.`,
+    unreadableFile: (name: string) =>
+      `${name} is not a text table. Save the sheet as CSV (comma or semicolon separated) and open that.`,
+  },
+  film: {
+    title: 'Film',
+    sentence: (length: string, waste: string, cost: string): SentencePart[] => [
+      figure(length),
+      say(' of film, '),
+      figure(waste),
+      say(' of it waste, '),
+      figure(cost),
+      say('.'),
+    ],
+    nothingLaid: 'Nothing lies on the film yet.',
+    details: (left: string, shortest: string, unavoidable: string) =>
+      `${left} on the roll · shortest possible ${shortest} · ${unavoidable} no layout can avoid`,
+    leftOnRoll: (left: string) => `${left} on the roll`,
+    gapsAreWaste: 'Gaps and blank ends count as waste.',
+    atMost: (share: string) => `at most ${share} longer than the shortest possible`,
+    proven: 'proven: no layout is shorter',
+    stillLooking: 'still looking',
+    looking: 'Looking for a shorter layout',
+    nothingToLay: 'There is nothing to lay out: every copy lies on the film already, pinned or placed.',
+    planRefused: 'A layout failed its check and was not used. What lay on the film is still there.',
+    planFailed: 'The layout stopped for a reason of its own. What lay on the film is still there; try again.',
+    uncuttable: (most: string) =>
+      `No straight cuts can part this layout into spans of ${most} or less. Lay out again, or allow longer spans.`,
+    leftOut: (name: string, count: number, reason: UnplacedReason, ways: Ways) =>
+      `${name}: ${copies(count, ways)} left out, since it ${unplaced[reason]}.`,
+    refused: (problem: Refusal, name: string, ways: Ways) =>
+      `${name} stays where it was: ${refusal(problem, ways)}.`,
+    refusedShort: refusal,
+    knifeFlag: (number: number, distance: string) => `knife ${number}, ${distance}`,
+    filmLabel: (count: number, ways: Ways) => `Film with ${copies(count, ways)}`,
+    filmKeys:
+      'N selects the next copy, arrows move it by 1 mm, R turns it, P pins it, Delete takes it off. Question mark shows every key. The same copies are in the table below.',
+    ordersOnFilm: 'Orders for this film',
+    soonestFirst: 'soonest first',
+    keysHint: '? shows every key',
+    wait: (count: number, ways: Ways) => `${whole(count, ways)} wait for a place`,
+    allPlaced: (count: number, ways: Ways) => `all ${whole(count, ways)} placed`,
+    table: 'Copies as a table',
+    tableHint: 'Everything the film can do works here too. Positions are measured from the film’s near edge and from its front.',
+    copy: 'Copy',
+    size: 'Size',
+    across: 'From the edge',
+    along: 'Along',
+    turned: 'Turned',
+    pinned: 'Pinned',
+    overview: 'The whole run; the frame is what is in view',
+    settings: 'Film and price',
+    filmLine: (width: string, gap: string, span: string | null) =>
+      span === null ? `${width} wide, gap ${gap}, not cut` : `${width} wide, gap ${gap}, spans up to ${span}`,
+    emptyTitle: 'The film is empty',
+    empty: 'Paste your orders first, then lay them out here.',
+    toOrders: 'Go to the orders',
+    zoom: 'Zoom',
+  },
+  filmForm: {
+    title: 'Film and price',
+    preset: 'Trade size',
+    ownSize: 'another width',
+    presets: { 'roll-13in': 'roll, 13 in (330 mm)', 'roll-16in': 'roll, 16 in (406 mm)', 'roll-22in': 'roll, 22 in (559 mm)', 'roll-24in': 'roll, 24 in (610 mm)' },
+    name: 'Name',
+    width: 'Width',
+    left: 'Unprintable, near side',
+    right: 'Unprintable, far side',
+    lead: 'Blank at the front',
+    tail: 'Blank at the end',
+    lengthLeft: 'Left on the roll',
+    gap: 'Gap between copies',
+    gapHint: '5 mm for scissors, 8 mm for a trimmer (common practice)',
+    spanMax: 'Longest span',
+    spanHint: 'The shorter of powder tray and curing platen, less 20 mm. Leave empty if the roll is not cut.',
+    price: 'Price',
+    pricePer: 'for',
+    currency: 'Currency',
+    unit: 'Measures',
+    mm: 'millimetres',
+    in: 'inches',
+    noPrintableWidth: 'The unprintable sides leave nothing of this width to print on.',
+    rollTooShort: 'The blank at the front and at the end need more than is left on the roll.',
+    spanTooShort: 'A span must be longer than the blank at the front and the gap.',
+    nameEmpty: 'The film needs a name.',
+  },
+  lengthProblems,
+  moneyProblems,
+  dateProblems,
+  commands: {
+    layOut: 'Lay out',
+    placeWaiting: 'Place what waits',
+    stop: 'Stop',
+    turn: 'Turn',
+    pin: 'Pin here',
+    unpin: 'Unpin',
+    takeOff: 'Take off',
+    undo: 'Undo',
+    redo: 'Redo',
+    keys: 'Show every key',
+    nudge: 'Move by 1 mm',
+    nudgeFar: 'Move by 10 mm',
+    nudgeFine: 'Move by 0.1 mm',
+    nextCopy: 'Select the next copy',
+    previousCopy: 'Select the copy before',
+    selectNothing: 'Select nothing',
+    zoomIn: 'Zoom in',
+    zoomOut: 'Zoom out',
+    wholeWidth: 'Whole width',
+    wholeRun: 'Whole run',
+    panOn: 'Further along the film',
+    panBack: 'Back along the film',
+    cutMap: 'Cut map',
+  },
+  keys: {
+    title: 'Every key',
+    onFilm: 'while the film or the table of copies has the focus',
+    everywhere: 'everywhere',
+    mod: 'Ctrl',
+    names: {
+      ArrowRight: '→',
+      ArrowLeft: '←',
+      ArrowUp: '↑',
+      ArrowDown: '↓',
+      Delete: 'Delete',
+      Backspace: 'Backspace',
+      Enter: 'Enter',
+      Escape: 'Esc',
+      PageDown: 'Page down',
+      PageUp: 'Page up',
+    } as Record<string, string>,
+  },
+} as const;

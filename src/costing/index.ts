@@ -1,0 +1,1 @@
+export { filmCost } from './film';

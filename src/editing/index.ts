@@ -1,0 +1,15 @@
+export { editFilm, type FilmFields } from './films';
+export { emptyHistory, type History, remember, stepBack, stepForward } from './history';
+export { addOrder, editOrder, removeOrder } from './orders';
+export { setPinned, setPlaces } from './places';
+export { applySettled } from './settled';
+export { startBook } from './start';
+export { applyEdit, type BookDraft, type EditContext, redoStep, type Step, undoStep } from './step';
+export {
+  addTransfer,
+  editTransfer,
+  removeTransfer,
+  setArtwork,
+  setCount,
+  type TransferFields,
+} from './transfers';
