@@ -15,6 +15,8 @@ import {
 } from '../../src/editing';
 import { type Book, emptyBook, type Instant } from '../../src/model';
 import type { SaveState, StorageProblem } from '../../src/storage';
+import { words } from '../words';
+import { notify } from './view';
 
 /** Whose book is open: the demo day's or the shop's own. */
 export type Source = 'demo' | 'shop';
@@ -64,21 +66,19 @@ export const mayWrite = (): boolean => {
   return phase.kind === 'open' && !follows;
 };
 
-/** What a commit did: the step, and how many copies came off the film because they no longer fit. */
-export interface Committed {
-  readonly step: Step;
-  readonly takenOff: number;
-}
-
-/** Makes an edit one step that can be undone; `null` if it changed nothing or may not be made. */
-export function commit(edit: Edit): Committed | null {
+/**
+ * Makes an edit one step that can be undone, and says so if copies came off the film with it.
+ * @returns the step, or `null` if the edit changed nothing or may not be made
+ */
+export function commit(edit: Edit): Step | null {
   if (!mayWrite()) return null;
   const { book, history } = useShop.getState();
   const context = editContext();
-  const edited = applySettled(book, (draft) => edit(draft, context), context.now);
-  if (!edited.step) return null;
-  useShop.setState({ book: edited.book, history: remember(history, edited.step) });
-  return { step: edited.step, takenOff: edited.takenOff.length };
+  const { book: edited, step, takenOff } = applySettled(book, (draft) => edit(draft, context), context.now);
+  if (!step) return null;
+  useShop.setState({ book: edited, history: remember(history, step) });
+  if (takenOff.length > 0) notify('care', words.orders.takenOff(takenOff.length));
+  return step;
 }
 
 /** Makes an edit that undo leaves alone: settings, what is read from a file's header. */

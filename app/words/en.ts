@@ -146,9 +146,15 @@ export const en = {
     artworkProportions: (name: string, size: string) =>
       `${name}: the artwork has other proportions than ${size}. It would be stretched; set width or height to mend it.`,
     keepProportions: 'Set height by artwork',
-    takenOff: (count: number, ways: Ways) =>
-      `${copies(count, ways)} no longer fit where they lay and came off the film. Lay out again, or undo.`,
-    tooWideForFilm: 'wider than the film',
+    takenOff: (count: number) =>
+      count === 1
+        ? 'One copy no longer fits where it lay and came off the film. Lay out again, or undo.'
+        : `${count} copies no longer fit where they lay and came off the film. Lay out again, or undo.`,
+    tooLarge: (reason: UnplacedReason) => `This transfer ${unplaced[reason]}. Make it smaller, or choose other film.`,
+    fileSays: (size: string) => `The file says ${size}, its empty margin trimmed.`,
+    useFileSize: 'Use that size',
+    otherProportions: 'The artwork has other proportions and would be stretched.',
+    notCopied: (name: string) => `${name} could not be read: `,
     all: (placed: number, total: number, ways: Ways) =>
       placed === total ? `all ${whole(total, ways)} placed` : `${whole(placed, ways)} of ${whole(total, ways)} placed`,
     ambiguousDates: 'In dates such as 3/4/2026',

@@ -55,16 +55,10 @@ export function removeTransfer(draft: BookDraft, id: string): void {
   delete draft.transfer[id];
 }
 
-/** Gives a transfer its artwork and, where a size is handed in, its printed size. */
-export function setArtwork(
-  draft: BookDraft,
-  id: string,
-  artwork: Artwork,
-  size: Pick<Transfer, 'width' | 'height' | 'typed'> | null,
-): void {
+/** Gives a transfer its artwork; its printed size stays what it was. */
+export function setArtwork(draft: BookDraft, id: string, artwork: Artwork): void {
   const transfer = draft.transfer[id];
   if (!transfer) return;
   draft.artwork[artwork.id] = artwork;
   transfer.artwork = artwork.id;
-  if (size) Object.assign(transfer, size);
 }

@@ -11,7 +11,8 @@ export function unfitCopies(run: LaidRun): Id<'copy'>[] {
   const kept: LaidCopy[] = [];
   const unfit: Id<'copy'>[] = [];
   for (const copy of claims) {
-    if (checkPlacement(filmGround(run), copy, kept).length === 0) kept.push(copy);
+    const maySo = !copy.turned || copy.transfer.turn === 'quarter';
+    if (maySo && checkPlacement(groundOf(run.film), copy, kept).length === 0) kept.push(copy);
     else unfit.push(copy.id);
   }
   return unfit;

@@ -8,6 +8,7 @@ export {
   readRecord,
 } from './book';
 export type { Id, Instant } from './fields';
+export { type RollSize, rollWidths } from './film-sizes';
 export { copiesByTransfer, draftOf, groupBy, ordersByDue, settingsOf, transfersByOrder } from './lookup';
 export { MODEL_VERSION, migrate, type StoredRecords } from './migrations';
 export {

@@ -1,0 +1,17 @@
+import '@fontsource/atkinson-hyperlegible-next/400.css';
+import '@fontsource/atkinson-hyperlegible-next/700.css';
+import { createRoot } from 'react-dom/client';
+import { listenForKeys } from './commands/keys';
+import { watchForUpdates } from './offline/update';
+import { App } from './shell/App';
+import { start } from './store/boot';
+import { followAddress } from './store/view';
+import './shell/base.css';
+import './parts/parts.css';
+
+const root = document.getElementById('root');
+if (root) createRoot(root).render(<App />);
+followAddress();
+listenForKeys(new AbortController().signal);
+watchForUpdates();
+void start();

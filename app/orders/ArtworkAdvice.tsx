@@ -1,0 +1,56 @@
+import { heightOf, physicalSize } from '../../src/artwork';
+import { editTransfer } from '../../src/editing';
+import type { Transfer } from '../../src/model';
+import { Button } from '../parts/Button';
+import { useWays } from '../store/selectors';
+import { commit, useShop } from '../store/shop';
+import { useWords } from '../words';
+import { area, typedLength } from '../words/format';
+
+/** Sizes closer than this share are the same: an image has whole pixels. */
+const SAME = 0.015;
+
+const differs = (a: number, b: number) => Math.abs(a - b) > SAME * Math.max(a, b);
+
+/** What the artwork's file says of its size, where that is not what the transfer is printed at. */
+export function ArtworkAdvice({ transfer }: { transfer: Transfer }) {
+  const { orders: words } = useWords();
+  const ways = useWays();
+  const artwork = useShop(({ book }) => (transfer.artwork ? book.artwork[transfer.artwork] : undefined));
+  if (!artwork?.trim) return null;
+  const { trim, density } = artwork;
+  const file = density && physicalSize(trim, density);
+  const height = heightOf(trim, transfer.width, density);
+  const stretched = differs(height, transfer.height);
+  const otherSize = file && (differs(file.width, transfer.width) || differs(file.height, transfer.height));
+  if (!stretched && !otherSize) return null;
+  const resize = (size: { width: Transfer['width']; height: Transfer['height'] }) => {
+    const typed = (length: Transfer['width']) => `${typedLength(length, ways)} ${ways.unit}`;
+    commit((draft) =>
+      editTransfer(draft, transfer.id, {
+        ...size,
+        typed: { width: typed(size.width), height: typed(size.height) },
+      }),
+    );
+  };
+  return (
+    <div className="row-note small">
+      {stretched && (
+        <p className="care">
+          {words.otherProportions}{' '}
+          <Button weight="plain" onPress={() => resize({ width: transfer.width, height })}>
+            {words.keepProportions}
+          </Button>
+        </p>
+      )}
+      {otherSize && (
+        <p className="quiet">
+          {words.fileSays(area(file.width, file.height, ways))}{' '}
+          <Button weight="plain" onPress={() => resize(file)}>
+            {words.useFileSize}
+          </Button>
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,50 @@
+import { useEffect, useState } from 'react';
+import { FileTrigger, Button as AriaButton } from 'react-aria-components';
+import type { Transfer } from '../../src/model';
+import { loadThumbnail } from '../store/artwork';
+import { useWords } from '../words';
+import { giveArtwork, useReading } from './artwork';
+
+/** A transfer's thumbnail; pressed, it asks for a file. */
+export function ArtworkCell({ transfer }: { transfer: Transfer }) {
+  const { orders: words } = useWords();
+  const source = useThumbnail(transfer.artwork);
+  const reading = useReading((state) => state.transfers.has(transfer.id));
+  return (
+    <FileTrigger
+      acceptedFileTypes={['image/png', '.png']}
+      onSelect={(files) => files?.[0] && void giveArtwork(transfer.id, files[0])}
+    >
+      <AriaButton
+        className={source ? 'artwork has-picture' : 'artwork'}
+        aria-label={words.addArtwork(transfer.name)}
+        isDisabled={reading}
+      >
+        {reading ? '…' : source ? <img src={source} alt="" /> : '+'}
+      </AriaButton>
+    </FileTrigger>
+  );
+}
+
+function useThumbnail(artwork: string | null): string | null {
+  const [source, setSource] = useState<string | null>(null);
+  useEffect(() => {
+    let url: string | null = null;
+    let current = true;
+    setSource(null);
+    if (artwork !== null) {
+      void loadThumbnail(artwork)
+        .catch(() => null)
+        .then((blob) => {
+          if (!blob || !current) return;
+          url = URL.createObjectURL(blob);
+          setSource(url);
+        });
+    }
+    return () => {
+      current = false;
+      if (url) URL.revokeObjectURL(url);
+    };
+  }, [artwork]);
+  return source;
+}

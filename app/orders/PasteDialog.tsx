@@ -1,0 +1,122 @@
+import { useDeferredValue, useMemo, useState } from 'react';
+import { Label, TextArea, TextField } from 'react-aria-components';
+import { addRows, editSettings } from '../../src/editing';
+import { readTable, type TableReading } from '../../src/intake';
+import type { DateOrder } from '../../src/units';
+import { settingsOf } from '../../src/model';
+import { Button } from '../parts/Button';
+import { Choice } from '../parts/Choice';
+import { Window } from '../parts/Window';
+import { useWays } from '../store/selectors';
+import { commit, commitQuietly, useShop } from '../store/shop';
+import { notify, openDialog } from '../store/view';
+import { useWords } from '../words';
+import { area, dueDay } from '../words/format';
+
+const PREVIEWED = 100;
+
+/** Reads a table while it is pasted or typed: what was understood, and each row that was not, with its reason. */
+export function PasteDialog({ text: pasted }: { text: string }) {
+  const { table: words, orders, common } = useWords();
+  const ways = useWays();
+  const dateOrder = useShop(({ book }) => settingsOf(book)?.dateOrder ?? null);
+  const [text, setText] = useState(pasted);
+  const read = useDeferredValue(text);
+  const reading = useMemo(
+    () => readTable(read, { unit: ways.unit, dateOrder }),
+    [read, ways.unit, dateOrder],
+  );
+  const { rows, bad } = reading;
+  const add = () => {
+    if (rows.length === 0) return;
+    commit((draft, context) => addRows(draft, rows, context));
+    notify('plain', words.added(rows.length, bad.length, ways));
+    if (bad.length === 0) openDialog(null);
+    else setText(reading.badText);
+  };
+  return (
+    <Window title={words.title}>
+      <p className="quiet">{words.hint}</p>
+      <TextField className="field table-text" value={text} onChange={setText} autoFocus>
+        <Label>{words.label}</Label>
+        <TextArea spellCheck="false" />
+      </TextField>
+      {reading.needsDateOrder && (
+        <Choice<DateOrder | 'ask'>
+          label={orders.ambiguousDates}
+          value={dateOrder ?? 'ask'}
+          options={[
+            { value: 'ask', label: '—' },
+            { value: 'day-first', label: orders.dayFirst },
+            { value: 'month-first', label: orders.monthFirst },
+          ]}
+          onChange={(order) =>
+            commitQuietly((draft) => editSettings(draft, { dateOrder: order === 'ask' ? null : order }))
+          }
+        />
+      )}
+      <Reading reading={reading} empty={text.trim() === ''} />
+      <div className="actions">
+        <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
+        <Button weight="primary" isDisabled={rows.length === 0} onPress={add}>
+          {words.add(rows.length, ways)}
+        </Button>
+      </div>
+    </Window>
+  );
+}
+
+function Reading({ reading, empty }: { reading: TableReading; empty: boolean }) {
+  const { table: words, orders } = useWords();
+  const ways = useWays();
+  if (empty) return <p className="quiet">{words.empty}</p>;
+  if (reading.problem) return <p className="problem">{words.problem(reading.problem, ways)}</p>;
+  const { rows, bad } = reading;
+  return (
+    <div className="reading">
+      {bad.length > 0 && (
+        <section>
+          <h3 className="care">{words.bad(bad.length, ways)}</h3>
+          <ul className="bad-rows">
+            {bad.map((row) => (
+              <li key={row.line}>
+                <strong>{words.badRow(row.line)}</strong>{' '}
+                {row.problems.map((problem) => words.cellProblem(problem, ways)).join(' ')}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {rows.length > 0 && (
+        <section>
+          <h3>{words.understood(rows.length, ways)}</h3>
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must scroll by keys */}
+          <div className="reading-scroll" tabIndex={0}>
+            <table className="small">
+              <thead>
+                <tr>
+                  <th>{orders.orderName}</th>
+                  <th>{orders.transfer}</th>
+                  <th>{words.size}</th>
+                  <th>{orders.count}</th>
+                  <th>{orders.due}</th>
+                </tr>
+              </thead>
+              <tbody>
+                {rows.slice(0, PREVIEWED).map((row) => (
+                  <tr key={row.line}>
+                    <td>{row.order}</td>
+                    <td>{row.transfer}</td>
+                    <td>{area(row.width, row.height, ways)}</td>
+                    <td>{row.count}</td>
+                    <td>{row.due ? dueDay(row.due, ways) : ''}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </div>
+        </section>
+      )}
+    </div>
+  );
+}

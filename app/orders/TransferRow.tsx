@@ -1,0 +1,99 @@
+import { useState } from 'react';
+import { editTransfer, removeTransfer, setCount } from '../../src/editing';
+import { tooLargeFor } from '../../src/layout';
+import { draftOf } from '../../src/model';
+import type { Micrometres } from '../../src/units';
+import { Button } from '../parts/Button';
+import { Check } from '../parts/Check';
+import { EntryCell } from '../parts/EntryCell';
+import { useWays } from '../store/selectors';
+import { commit, useShop } from '../store/shop';
+import { notify } from '../store/view';
+import { useWords } from '../words';
+import { ArtworkCell } from './ArtworkCell';
+import { ArtworkAdvice } from './ArtworkAdvice';
+import { giveArtwork } from './artwork';
+import { readCount, readName, readSize, typedWithUnit } from './entries';
+import type { TransferLine } from './OrderSection';
+
+/** One transfer: artwork, name, size, copies. A PNG dropped anywhere on the row becomes its artwork. */
+export function TransferRow({ transfer, count, placed }: TransferLine) {
+  const { orders: words } = useWords();
+  const ways = useWays();
+  const film = useShop(({ book }) => draftOf(book)?.film);
+  const tooLarge = film && tooLargeFor(film, transfer);
+  const [dropping, setDropping] = useState(false);
+  const of = (label: string) => `${label}: ${transfer.name}`;
+  const enterSize = (side: 'width' | 'height') => (size: Micrometres, typed: string) =>
+    commit((draft) =>
+      editTransfer(draft, transfer.id, {
+        [side]: size,
+        typed: { ...transfer.typed, [side]: typedWithUnit(typed, ways.unit) },
+      }),
+    );
+  return (
+    <li
+      className={dropping ? 'transfer-row dropping' : 'transfer-row'}
+      onDragOver={(event) => {
+        event.preventDefault();
+        setDropping(true);
+      }}
+      onDragLeave={() => setDropping(false)}
+      onDrop={(event) => {
+        event.preventDefault();
+        setDropping(false);
+        const [file] = event.dataTransfer.files;
+        if (file) void giveArtwork(transfer.id, file);
+      }}
+    >
+        <ArtworkCell transfer={transfer} />
+        <EntryCell
+          label={of(words.transfer)}
+          text={transfer.name}
+          read={readName}
+          onEntry={(name) => commit((draft) => editTransfer(draft, transfer.id, { name }))}
+        />
+        <EntryCell
+          label={of(words.width)}
+          text={transfer.typed.width}
+          read={(typed) => readSize(typed, ways)}
+          onEntry={enterSize('width')}
+        />
+        <EntryCell
+          label={of(words.height)}
+          text={transfer.typed.height}
+          read={(typed) => readSize(typed, ways)}
+          onEntry={enterSize('height')}
+        />
+        <EntryCell
+          label={of(words.count)}
+          text={String(count)}
+          inputMode="numeric"
+          read={(typed) => readCount(typed, ways)}
+          onEntry={(wanted) => commit((draft, context) => setCount(draft, transfer.id, wanted, context))}
+        />
+        <Check
+          label={of(words.mayTurn)}
+          checked={transfer.turn === 'quarter'}
+          onChange={(may) =>
+            commit((draft) => editTransfer(draft, transfer.id, { turn: may ? 'quarter' : 'fixed' }))
+          }
+        />
+        <span className={placed === count ? 'quiet small placed' : 'small placed'}>
+          {words.all(placed, count, ways)}
+        </span>
+        <Button
+          weight="plain"
+          aria-label={words.removeTransfer(transfer.name)}
+          onPress={() => {
+            commit((draft) => removeTransfer(draft, transfer.id));
+            notify('plain', words.removedTransfer(transfer.name));
+          }}
+        >
+          ✕
+        </Button>
+        {tooLarge && <p className="row-note care small">{words.tooLarge(tooLarge)}</p>}
+        <ArtworkAdvice transfer={transfer} />
+    </li>
+  );
+}

@@ -1,0 +1,25 @@
+import type { TableRow } from '../intake';
+import type { Id, Order } from '../model';
+import { addOrder } from './orders';
+import type { BookDraft, EditContext } from './step';
+import { addTransfer } from './transfers';
+
+const keyOf = (name: string): string => name.trim().toLocaleLowerCase();
+
+/**
+ * Adds the rows of a table as transfers. A row joins the order of its name (letters' case aside), and an
+ * order that is not there yet is added; its due date is the soonest of its rows.
+ */
+export function addRows(draft: BookDraft, rows: readonly TableRow[], context: EditContext): void {
+  const orders = new Map<string, Id<'order'>>();
+  for (const order of Object.values(draft.order) as Order[]) orders.set(keyOf(order.name), order.id);
+  for (const row of rows) {
+    const key = keyOf(row.order);
+    const id = orders.get(key) ?? addOrder(draft, { name: row.order.trim(), due: row.due }, context);
+    orders.set(key, id);
+    const order = draft.order[id];
+    if (order && row.due !== null && (order.due === null || row.due < order.due)) order.due = row.due;
+    const { transfer: name, width, height, typed, turn, count } = row;
+    addTransfer(draft, id, { name, width, height, typed, turn }, count, context);
+  }
+}

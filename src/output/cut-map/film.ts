@@ -1,0 +1,140 @@
+import { acrossMap, type Cut, type MapView } from '../../cutting';
+import type { LaidCopy, LaidRun } from '../../layout';
+import type { Span } from '../../packing';
+import { type Micrometres, toMm } from '../../units';
+import { copyLabel } from './copy-label';
+import { type Box, box, line, type Mark, PT, text } from './marks';
+import type { FilmPage } from './plan';
+import type { Sheet } from './sheet';
+import { CAP, type Measure } from './text';
+import type { CutMapWords } from './words';
+
+/** All that a page of film is drawn from. */
+export interface FilmScene {
+  readonly run: LaidRun;
+  readonly view: MapView;
+  readonly words: CutMapWords;
+  readonly measure: Measure;
+  readonly sheet: Sheet;
+  readonly scale: number;
+  readonly page: FilmPage;
+  /** Page numbers and the letter of the strip they share; `null` where the run begins or ends. */
+  readonly before: Neighbour | null;
+  readonly after: Neighbour | null;
+}
+
+interface Neighbour {
+  readonly page: number;
+  readonly strip: (Span & { readonly letter: string }) | null;
+}
+
+const NOTE = 7.5 * PT;
+/** How far knife lines and strip marks stand out of the film. */
+const OVERHANG = 3;
+
+/** A place along the film, on the page. */
+export const downPage = ({ sheet, scale, page }: FilmScene, along: number): number =>
+  sheet.filmTop + (along - page.from) / 1000 / scale;
+
+export const filmRight = ({ sheet, scale, run }: FilmScene): number =>
+  sheet.filmLeft + toMm(run.film.width) / scale;
+
+/** What of a copy is on this page. */
+export function copyBox(scene: FilmScene, copy: LaidCopy): Box {
+  const { sheet, scale, page, run, view } = scene;
+  const from = Math.max(copy.y, page.from);
+  const to = Math.min(copy.y + copy.length, page.to);
+  return {
+    x: sheet.filmLeft + acrossMap(view, run.film.width, copy) / 1000 / scale,
+    y: downPage(scene, from),
+    width: toMm(copy.width) / scale,
+    height: (to - from) / 1000 / scale,
+  };
+}
+
+/** The film's edges, the copies on it and the knife lines across it. */
+export function filmMarks(scene: FilmScene, cuts: readonly Cut[]): Mark[] {
+  const { run, page } = scene;
+  const shown = run.copies.filter(({ y, length }) => y < page.to && y + length > page.from);
+  return [
+    ...edges(scene),
+    ...shown.flatMap((copy) => copyMarks(scene, copy)),
+    ...cuts.filter(({ at }) => at >= page.from && at <= page.to).map(({ at }) => knifeLine(scene, at)),
+    ...stripMarks(scene, scene.before),
+    ...stripMarks(scene, scene.after),
+    ...notes(scene),
+  ];
+}
+
+/** A copy is drawn in ink where it is counted, and faintly on other pages that show some of it. */
+function copyMarks(scene: FilmScene, copy: LaidCopy): Mark[] {
+  const { page, words, measure } = scene;
+  const counted = page.copies.includes(copy);
+  const seen = copyBox(scene, copy);
+  const { x, y, width, height } = seen;
+  const label = copyLabel(copy, seen, counted ? 'ink' : 'quiet', words, measure);
+  const style = counted ? { thick: 0.3 } : ({ thick: 0.2, tone: 'quiet' } as const);
+  const [begins, ends] = [copy.y >= page.from, copy.y + copy.length <= page.to];
+  if (begins && ends) return [box(seen, { ...style, copy: copy.id }), ...label];
+  // The end of the page cuts it: no line there.
+  return [
+    line(x, y, x, y + height, style),
+    line(x + width, y, x + width, y + height, style),
+    ...(begins ? [line(x, y, x + width, y, style)] : []),
+    ...(ends ? [line(x, y + height, x + width, y + height, style)] : []),
+    ...label,
+  ];
+}
+
+function edges(scene: FilmScene): Mark[] {
+  const { sheet, page } = scene;
+  const [left, right] = [sheet.filmLeft, filmRight(scene)];
+  const [top, bottom] = [sheet.filmTop, downPage(scene, page.to)];
+  const past = scene.page.end === 'run' ? bottom + OVERHANG : bottom;
+  const side = (x: number) => line(x, top, x, past, { thick: 0.5 });
+  return [side(left), side(right), ...(scene.before ? [] : [line(left, top, right, top, { thick: 0.5 })])];
+}
+
+const knifeLine = (scene: FilmScene, at: Micrometres): Mark => {
+  const y = downPage(scene, at);
+  const style = { thick: 0.7, dash: [2.4, 1.4] } as const;
+  return line(scene.sheet.filmLeft - OVERHANG, y, filmRight(scene) + OVERHANG, y, style);
+};
+
+/** Film that this page and a neighbour both show: bars along both sides, a dotted line at each end, a letter. */
+function stripMarks(scene: FilmScene, neighbour: Neighbour | null): Mark[] {
+  const strip = neighbour?.strip;
+  if (!strip) return [];
+  const [left, right] = [scene.sheet.filmLeft, filmRight(scene)];
+  const [top, bottom] = [downPage(scene, strip.from), downPage(scene, strip.to)];
+  const bar = (x: number) => line(x, top, x, bottom, { thick: 1 });
+  const end = (y: number) => line(left - OVERHANG, y, right + OVERHANG, y, { thick: 0.25, dash: [0.4, 0.8] });
+  const size = 11 * PT;
+  const middle = (top + bottom) / 2 + (size * CAP) / 2;
+  return [
+    bar(left - 1.6),
+    bar(right + 1.6),
+    end(top),
+    end(bottom),
+    text(right + 3.4, middle, strip.letter, { size, weight: 700 }),
+  ];
+}
+
+/** Above the film its leading edge, or the page before; below it where it goes on. */
+function notes(scene: FilmScene): Mark[] {
+  const { sheet, words, before, after, page } = scene;
+  const middle = (sheet.filmLeft + filmRight(scene)) / 2;
+  const note = (y: number, content: string) => text(middle, y, content, { size: NOTE, anchor: 'middle' });
+  const top = sheet.filmTop;
+  const below = downPage(scene, page.to) + OVERHANG + 2.6;
+  return [
+    ...(before
+      ? [note(top - 2, words.continuedFrom(before.page, before.strip?.letter ?? null))]
+      : [
+          note(top - 4.8, words.leadingEdge),
+          line(middle - 5, top - 1.2, middle, top - 3.4, { thick: 0.4 }),
+          line(middle, top - 3.4, middle + 5, top - 1.2, { thick: 0.4 }),
+        ]),
+    note(below, after ? words.continuesOn(after.page, after.strip?.letter ?? null) : words.cutOff),
+  ];
+}

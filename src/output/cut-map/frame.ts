@@ -1,0 +1,69 @@
+import type { MapView } from '../../cutting';
+import type { LaidRun } from '../../layout';
+import { line, type Mark, PT, text } from './marks';
+import type { Sheet } from './sheet';
+import { type Measure, shortened } from './text';
+import type { CutMapWords } from './words';
+
+const TITLE = 20 * PT;
+const VIEW = 17 * PT;
+const FACTS = 9.5 * PT;
+const FOOT = 7.5 * PT;
+
+/** What every sheet says, whatever it shows. */
+export interface Frame {
+  readonly run: LaidRun;
+  readonly view: MapView;
+  readonly date: Date;
+  readonly sheet: Sheet;
+  readonly words: CutMapWords;
+  readonly measure: Measure;
+  readonly page: { readonly number: number; readonly of: number; readonly scale: number | null };
+}
+
+/** Title and facts at the left; at the right the view, as large, page and scale. */
+export function head({ run, view, date, sheet, words, measure, page }: Frame): Mark[] {
+  const { left, right } = sheet;
+  const { name, note } = words.view[view];
+  const second = [
+    note,
+    words.page(page.number, page.of),
+    ...(page.scale === null ? [] : [words.scale(page.scale)]),
+  ].join(' · ');
+  const facts = words.facts({
+    width: run.film.width,
+    length: run.lengthUsed,
+    copies: run.copies.length,
+    date,
+  });
+  const beside = (content: string, size: number, weight: 400 | 700) =>
+    right - left - measure(content, size, weight) - 6;
+  return [
+    text(left, 18, shortened(words.title(run.name), beside(name, VIEW, 700), TITLE, 700, measure), {
+      size: TITLE,
+      weight: 700,
+    }),
+    text(right, 18, name, { size: VIEW, weight: 700, anchor: 'end' }),
+    text(left, 24.2, shortened(facts, beside(second, FACTS, 400), FACTS, 400, measure), { size: FACTS }),
+    text(right, 24.2, second, { size: FACTS, anchor: 'end' }),
+  ];
+}
+
+/** A rule of 100 mm to check the print with, and what comes before anything on this sheet. */
+export function foot({ sheet, words, measure }: Frame): Mark[] {
+  const { left, right, height } = sheet;
+  const begin = right - 100;
+  const base = height - 16.5;
+  const ticks = Array.from({ length: 11 }, (_, tick) => {
+    const x = begin + tick * 10;
+    return line(x, base, x, base - (tick % 5 === 0 ? 3 : 1.8), { thick: 0.25 });
+  });
+  const closing = shortened(words.closing, right - left, FOOT, 400, measure);
+  return [
+    text(begin + 1.2, base - 4, words.rule, { size: FOOT }),
+    line(begin, base, right, base, { thick: 0.35 }),
+    ...ticks,
+    line(left, height - 13.5, right, height - 13.5, { thick: 0.2, tone: 'faint' }),
+    text(left, height - 9.6, closing, { size: FOOT }),
+  ];
+}

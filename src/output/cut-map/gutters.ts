@@ -1,0 +1,80 @@
+import { type Cut, runSpans } from '../../cutting';
+import { downPage, type FilmScene, filmRight } from './film';
+import { line, type Mark, PT, text } from './marks';
+import { CUT_LABEL } from './plan';
+import { spread } from './spread';
+import { CAP } from './text';
+
+const LARGE = 13 * PT;
+const MEDIUM = 8 * PT;
+const SMALL = 6.5 * PT;
+
+/** Baselines below the middle of the large figure: the same in inches, then the distance from the start. */
+const BELOW = { tape: 4.8, start: 8.1, startTape: 10.7 };
+
+/**
+ * Left of the film, at each knife line, its distance from the cut before, large, and from the run's
+ * start, small.
+ */
+export function cutLabels(scene: FilmScene, cuts: readonly Cut[]): Mark[] {
+  const { sheet, words, page } = scene;
+  const shown = cuts.filter(({ at }) => at > page.repeatedTo && at <= page.to);
+  if (shown.length === 0) return [];
+  const right = sheet.filmLeft - 4.6;
+  const half = (LARGE * CAP) / 2;
+  const begins = spread(
+    shown.map(({ at }) => ({ at: downPage(scene, at) - half, height: CUT_LABEL })),
+    sheet.filmTop,
+    sheet.filmBottom + CUT_LABEL - half,
+  );
+  const bold = { weight: 700, anchor: 'end' } as const;
+  const small = { size: SMALL, anchor: 'end' } as const;
+  return [
+    text(right, sheet.filmTop - 4.8, words.fromPrevious, { ...bold, size: 7.5 * PT }),
+    ...shown.flatMap((cut, index) => {
+      const at = downPage(scene, cut.at);
+      const middle = (begins[index] ?? 0) + half;
+      return [
+        text(right, middle + half, words.distance(cut.fromPrevious), { ...bold, size: LARGE }),
+        text(right, middle + BELOW.tape, words.tape(cut.fromPrevious), { ...bold, size: MEDIUM }),
+        text(right, middle + BELOW.start, words.fromStart(cut.at), small),
+        text(right, middle + BELOW.startTape, words.tape(cut.at), small),
+        ...(Math.abs(middle - at) > 0.5
+          ? [line(right + 0.6, middle, sheet.filmLeft - 3, at, { thick: 0.2 })]
+          : []),
+      ];
+    }),
+  ];
+}
+
+/** Right of the film a bracket along each span, and its number. */
+export function spanBrackets(scene: FilmScene): Mark[] {
+  const { run, page, words, measure, after } = scene;
+  const x = filmRight(scene) + 4;
+  const ends = after?.strip?.from ?? page.to;
+  return runSpans(run).flatMap((span, index) => {
+    const top = downPage(scene, Math.max(span.from, page.repeatedTo)) + 0.8;
+    const bottom = downPage(scene, Math.min(span.to, ends)) - 0.8;
+    if (bottom - top < SMALL) return [];
+    const name = [words.span(index + 1), words.count(index + 1)].find(
+      (each) => measure(each, MEDIUM, 700) < bottom - top,
+    );
+    const style = { thick: 0.25, tone: 'quiet' } as const;
+    const middle = (top + bottom) / 2;
+    return [
+      line(x, top, x, bottom, style),
+      line(x - 1, top, x, top, style),
+      line(x - 1, bottom, x, bottom, style),
+      ...(name === undefined
+        ? []
+        : [
+            text(x + 1.2 + MEDIUM * CAP, middle, name, {
+              size: MEDIUM,
+              weight: 700,
+              anchor: 'middle',
+              upright: true,
+            }),
+          ]),
+    ];
+  });
+}

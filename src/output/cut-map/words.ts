@@ -1,0 +1,49 @@
+import type { MapView } from '../../cutting';
+import type { Micrometres } from '../../units';
+
+/** Every word and figure on the map, in the reader's language and ways of writing numbers. */
+export interface CutMapWords {
+  readonly title: (run: string) => string;
+  readonly facts: (facts: {
+    readonly width: Micrometres;
+    readonly length: Micrometres;
+    readonly copies: number;
+    readonly date: Date;
+  }) => string;
+  readonly view: Record<MapView, { readonly name: string; readonly note: string }>;
+  readonly page: (number: number, of: number) => string;
+  readonly scale: (scale: number) => string;
+  readonly leadingEdge: string;
+  /** A distance as the map's large figures show it: millimetres. */
+  readonly distance: (length: Micrometres) => string;
+  /** The same to the nearest sixteenth of an inch. */
+  readonly tape: (length: Micrometres) => string;
+  /** What the large distances at the knife lines are measured from, and the small ones. */
+  readonly fromPrevious: string;
+  readonly fromStart: string;
+  readonly cutOff: string;
+  /** `HB 7` */
+  readonly copy: (code: string, number: number) => string;
+  readonly size: (width: Micrometres, height: Micrometres) => string;
+  readonly span: (number: number) => string;
+  /** Beside a box to tick. */
+  readonly spanDone: (number: number, copies: number, length: Micrometres) => string;
+  readonly count: (count: number) => string;
+  readonly onThisPage: string;
+  readonly inAll: string;
+  readonly allCopies: string;
+  readonly totals: (length: Micrometres, spans: number, copies: number) => readonly string[];
+  /** The film goes on at a knife line, or after a strip that both pages show. */
+  readonly continuesOn: (page: number, strip: string | null) => string;
+  readonly continuedFrom: (page: number, strip: string | null) => string;
+  readonly moreOnPage: (count: number, page: number) => string;
+  readonly everyTransfer: string;
+  /** Heads a list of the copies drawn too small for a name, each with where it starts. */
+  readonly tooSmall: string;
+  readonly tooSmallCopy: (name: string, fromStart: Micrometres) => string;
+  readonly nothing: string;
+  readonly noKnifeLines: string;
+  readonly caution: { readonly lead: string; readonly rest: string };
+  readonly rule: string;
+  readonly closing: string;
+}

@@ -1,0 +1,40 @@
+import { get } from 'idb-keyval';
+import { fail, ok, type Result } from '../units';
+import { entriesWithPrefix, openStore, writeBatch } from './database';
+import { problemOf, type StorageProblem } from './problem';
+
+/** Image files and their thumbnails by the SHA-256 of the file's bytes, in a database of their own. */
+export interface ArtworkStore {
+  /** Written before the record that names it. */
+  put(id: string, file: Blob, thumb: Blob): Promise<Result<void, StorageProblem>>;
+  file(id: string): Promise<Blob | null>;
+  thumb(id: string): Promise<Blob | null>;
+  /** Deletes what no record names any more. */
+  sweep(used: ReadonlySet<string>): Promise<void>;
+  close(): void;
+}
+
+export function openArtworkStore(database: string): ArtworkStore {
+  const store = openStore(database);
+  const read = async (key: string): Promise<Blob | null> => {
+    const value = await get<unknown>(key, store.use);
+    return value instanceof Blob ? value : null;
+  };
+  return {
+    async put(id, file, thumb) {
+      try {
+        await writeBatch(store, [[`file/${id}`, file], [`thumb/${id}`, thumb]], []);
+        return ok(undefined);
+      } catch (error) {
+        return fail(problemOf(error));
+      }
+    },
+    file: (id) => read(`file/${id}`),
+    thumb: (id) => read(`thumb/${id}`),
+    async sweep(used) {
+      const keys = (await entriesWithPrefix(store, '')).map(([key]) => key);
+      await writeBatch(store, [], keys.filter((key) => !used.has(key.slice(key.indexOf('/') + 1))));
+    },
+    close: store.close,
+  };
+}

@@ -1,0 +1,110 @@
+import { promisifyRequest, type UseStore } from 'idb-keyval';
+
+/** A key-value store in a database of its own, as `idb-keyval` takes it, and how to let go of it. */
+export interface Store {
+  readonly use: UseStore;
+  close(): void;
+  /** Removes the whole database. */
+  destroy(): Promise<void>;
+}
+
+const STORE = 'records';
+
+/**
+ * Opens a database when it is first used. The connection is given up when another tab wants to change or
+ * remove the database, and opened again when it is needed; a connection that has died is replaced once.
+ */
+export function openStore(database: string): Store {
+  let connection: Promise<IDBDatabase> | null = null;
+
+  const open = (): Promise<IDBDatabase> => {
+    const request = indexedDB.open(database, 1);
+    request.onupgradeneeded = () => request.result.createObjectStore(STORE);
+    const opened = promisifyRequest(request).then((db) => {
+      const forget = () => {
+        if (connection === opened) connection = null;
+      };
+      db.onversionchange = () => {
+        forget();
+        db.close();
+      };
+      db.onclose = forget;
+      return db;
+    });
+    opened.catch(() => {
+      if (connection === opened) connection = null;
+    });
+    return opened;
+  };
+
+  const storeIn = (db: IDBDatabase, mode: IDBTransactionMode) => db.transaction(STORE, mode).objectStore(STORE);
+
+  const use: UseStore = async (mode, act) => {
+    connection ??= open();
+    let store: IDBObjectStore;
+    try {
+      store = storeIn(await connection, mode);
+    } catch (error) {
+      if (!(error instanceof DOMException) || error.name !== 'InvalidStateError') throw error;
+      connection = open();
+      store = storeIn(await connection, mode);
+    }
+    return act(store);
+  };
+
+  const close = () => {
+    void connection?.then((db) => db.close()).catch(() => undefined);
+    connection = null;
+  };
+
+  return {
+    use,
+    close,
+    async destroy() {
+      close();
+      await promisifyRequest(indexedDB.deleteDatabase(database));
+    },
+  };
+}
+
+/** Resolves when a transaction is on the disk, rejects when it came to nothing. */
+function settled(transaction: IDBTransaction): Promise<void> {
+  return new Promise((resolve, reject) => {
+    transaction.oncomplete = () => resolve();
+    transaction.onabort = () => reject(transaction.error ?? new DOMException('aborted', 'AbortError'));
+  });
+}
+
+/** Puts and deletes in one transaction: all of it is on the disk, or none. */
+export function writeBatch(
+  { use }: Store,
+  puts: Iterable<readonly [string, unknown]>,
+  deletes: Iterable<string>,
+): Promise<void> {
+  return use('readwrite', (store) => {
+    const { transaction } = store;
+    const done = settled(transaction);
+    try {
+      for (const [key, value] of puts) store.put(value, key);
+      for (const key of deletes) store.delete(key);
+    } catch (error) {
+      // What cannot be cloned throws at once; what was put before it must not stay.
+      done.catch(() => undefined);
+      transaction.abort();
+      throw error;
+    }
+    return done;
+  });
+}
+
+/** The entries whose keys begin with a prefix; all of them for ''. */
+export async function entriesWithPrefix({ use }: Store, prefix: string): Promise<[string, unknown][]> {
+  const range = prefix === '' ? undefined : IDBKeyRange.bound(prefix, `${prefix}\uffff`);
+  return use('readonly', async (store) => {
+    const [keys, values] = await Promise.all([
+      promisifyRequest(store.getAllKeys(range)),
+      promisifyRequest(store.getAll(range)),
+    ]);
+    return keys.map((key, index) => [String(key), values[index]]);
+  });
+}

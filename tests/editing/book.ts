@@ -1,0 +1,57 @@
+import { addOrder, addTransfer, applyEdit, type BookDraft, type EditContext, startBook } from '../../src/editing';
+import { type Book, emptyBook, type Id, type Instant } from '../../src/model';
+import { asMinor, fromMm } from '../../src/units';
+
+export const NOW = '2026-11-25T12:00:00.000Z' as Instant;
+export const LATER = '2026-11-25T12:30:00.000Z' as Instant;
+
+/** Ids that count up, so that the same edits make the same book. */
+export function context(now: Instant = NOW): EditContext {
+  let last = 0;
+  return {
+    now,
+    newId: () => {
+      last += 1;
+      return `id-${last}`;
+    },
+  };
+}
+
+export const edited = (book: Book, edit: (draft: BookDraft) => void): Book => applyEdit(book, edit, NOW).book;
+
+/** A book with a roll 330 mm wide, a run, and one order: `HB`, 3 fronts of 100 x 80 mm, 2 tags of 50 x 30 mm. */
+export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transfer'>; tag: Id<'transfer'> } {
+  const ids = context();
+  let order = '' as Id<'order'>;
+  let front = '' as Id<'transfer'>;
+  let tag = '' as Id<'transfer'>;
+  const book = edited(emptyBook, (draft) => {
+    startBook(
+      draft,
+      {
+        settings: { unit: 'mm', currency: 'USD', dateOrder: null, paper: 'a4', mapView: 'ink-up' },
+        film: {
+          name: 'Roll',
+          width: fromMm(330),
+          margins: { left: fromMm(5), right: fromMm(5), lead: fromMm(10), tail: fromMm(10) },
+          lengthLeft: fromMm(10_000),
+          price: { amount: asMinor(840), per: fromMm(1000) },
+          gap: fromMm(5),
+          spanMax: null,
+        },
+        runName: 'Run',
+      },
+      ids,
+    );
+    order = addOrder(draft, { name: 'Hill Bakers', due: null }, ids);
+    const size = (width: number, height: number) => ({
+      width: fromMm(width),
+      height: fromMm(height),
+      typed: { width: `${width} mm`, height: `${height} mm` },
+      turn: 'quarter' as const,
+    });
+    front = addTransfer(draft, order, { name: 'front', ...size(100, 80) }, 3, ids);
+    tag = addTransfer(draft, order, { name: 'tag', ...size(50, 30) }, 2, ids);
+  });
+  return { book, order, front, tag };
+}

@@ -1,0 +1,51 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { setCount, setPlaces } from '../../src/editing';
+import type { Book, Id } from '../../src/model';
+import { um } from '../../src/units';
+import { context, edited, smallBook } from './book';
+
+const copiesOf = (book: Book, transfer: Id<'transfer'>) =>
+  Object.values(book.copy).filter((copy) => copy.transfer === transfer);
+
+const place = (run: string) => ({ run: run as Id<'run'>, x: um(5000), y: um(10_000), turned: false, pinned: false });
+
+describe('the copies of a transfer', () => {
+  it('are numbered on within the order, over all of its transfers', () => {
+    const { book, front, tag } = smallBook();
+    expect(copiesOf(book, front).map(({ number }) => number)).toEqual([1, 2, 3]);
+    expect(copiesOf(book, tag).map(({ number }) => number)).toEqual([4, 5]);
+  });
+
+  it('become as many as are wanted, and no number is given twice', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 0, max: 12 }), { maxLength: 8 }), (counts) => {
+        let { book, front } = smallBook();
+        const ids = { ...context(), newId: () => crypto.randomUUID() };
+        const seen = new Map(Object.values(book.copy).map(({ id, number }) => [number, id]));
+        for (const count of counts) {
+          book = edited(book, (draft) => setCount(draft, front, count, ids));
+          expect(copiesOf(book, front)).toHaveLength(count);
+          for (const { id, number } of Object.values(book.copy)) {
+            expect(seen.get(number) ?? id).toBe(id);
+            seen.set(number, id);
+          }
+        }
+      }),
+    );
+  });
+
+  it('that wait go before those that lie on the film when the count is lowered', () => {
+    const { book, front } = smallBook();
+    const [first, second, third] = copiesOf(book, front);
+    const run = Object.keys(book.run)[0] ?? '';
+    const laid = edited(book, (draft) => {
+      if (third) setPlaces(draft, [[third.id, place(run)]]);
+    });
+    const two = edited(laid, (draft) => setCount(draft, front, 2, context()));
+    expect(copiesOf(two, front).map(({ id }) => id)).toEqual([first?.id, third?.id]);
+    const one = edited(two, (draft) => setCount(draft, front, 1, context()));
+    expect(copiesOf(one, front).map(({ id }) => id)).toEqual([third?.id]);
+    expect(second).toBeDefined();
+  });
+});

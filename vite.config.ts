@@ -1,0 +1,59 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig, type Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+
+/** No inline script, no outside origin, workers from ourselves; the styles React sets go through the CSSOM. */
+const POLICY = [
+  "default-src 'self'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' blob: data:",
+  "font-src 'self'",
+  "connect-src 'self' blob:",
+  "worker-src 'self'",
+  "object-src 'none'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
+/** The policy goes into the built page, so that any plain host serves it; the dev server needs inline scripts. */
+const securityPolicy: Plugin = {
+  name: 'security-policy',
+  apply: 'build',
+  transformIndexHtml: () => [
+    { tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: POLICY }, injectTo: 'head-prepend' },
+  ],
+};
+
+export default defineConfig({
+  // Relative addresses: any host can serve the folder from any path.
+  base: './',
+  plugins: [
+    react(),
+    securityPolicy,
+    VitePWA({
+      strategies: 'generateSW',
+      // A new version waits until the user asks for it.
+      registerType: 'prompt',
+      injectRegister: false,
+      includeAssets: ['icon.svg', 'apple-touch-icon.png'],
+      manifest: {
+        name: 'Rollwright',
+        short_name: 'Rollwright',
+        description: 'From a pile of orders to transfers on film.',
+        start_url: './',
+        display: 'standalone',
+        background_color: '#FAF9F6',
+        theme_color: '#0B5F66',
+        icons: [
+          { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
+          { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
+          { src: 'icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+        ],
+      },
+      workbox: { globPatterns: ['**/*.{js,css,html,svg,png,woff2}'], maximumFileSizeToCacheInBytes: 4_000_000 },
+    }),
+  ],
+  worker: { format: 'es' },
+  build: { target: 'es2022', modulePreload: { polyfill: false } },
+});
