@@ -77,7 +77,10 @@ export function besideFilm(scene: FilmScene, width: number): Beside {
   });
   const left = rows.slice(fitting.length).flatMap(({ copies }) => copies.map(({ copy }) => copy));
   const begins = spread(
-    fitting.map(({ middle, lines }) => ({ at: middle - (lines.length * LINE) / 2, height: lines.length * LINE })),
+    fitting.map(({ middle, lines }) => ({
+      at: middle - (lines.length * LINE) / 2,
+      height: lines.length * LINE,
+    })),
     sheet.filmTop,
     sheet.filmBottom,
   );

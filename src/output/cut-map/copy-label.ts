@@ -1,6 +1,6 @@
 import { uprightSize } from '../../cutting';
 import type { LaidCopy } from '../../layout';
-import { type Box, PT, type TextMark, text, type Tone } from './marks';
+import { type Box, PT, type TextMark, type Tone, text } from './marks';
 import { CAP, type Measure, shortened } from './text';
 import type { CutMapWords } from './words';
 
@@ -60,8 +60,7 @@ function labelFor(
     { ...upright, lines: [name] },
     { ...flat, lines: [copy.order.code, words.count(copy.number)] },
   ].map((way) => ({ ...way, size: largest(way.lines, way.along, way.across, measure) }));
-  const best =
-    ways.find(({ size }) => size >= COMFORTABLE) ?? ways.toSorted((a, b) => b.size - a.size)[0];
+  const best = ways.find(({ size }) => size >= COMFORTABLE) ?? ways.toSorted((a, b) => b.size - a.size)[0];
   if (!best || best.size < SMALLEST) return null;
   const lines: Line[] = best.lines.map((each) => ({ text: each, size: best.size, weight: 700 }));
   if (lines.length > 1) return { lines, upright: best.upright };

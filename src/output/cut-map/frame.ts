@@ -2,7 +2,7 @@ import type { MapView } from '../../cutting';
 import type { LaidRun } from '../../layout';
 import { line, type Mark, PT, text } from './marks';
 import type { Sheet } from './sheet';
-import { type Measure, shortened } from './text';
+import { type Measure, shortened, wrapped } from './text';
 import type { CutMapWords } from './words';
 
 const TITLE = 20 * PT;
@@ -58,12 +58,12 @@ export function foot({ sheet, words, measure }: Frame): Mark[] {
     const x = begin + tick * 10;
     return line(x, base, x, base - (tick % 5 === 0 ? 3 : 1.8), { thick: 0.25 });
   });
-  const closing = shortened(words.closing, right - left, FOOT, 400, measure);
+  const closing = wrapped(words.closing, right - left, FOOT, 400, measure);
   return [
     text(begin + 1.2, base - 4, words.rule, { size: FOOT }),
     line(begin, base, right, base, { thick: 0.35 }),
     ...ticks,
     line(left, height - 13.5, right, height - 13.5, { thick: 0.2, tone: 'faint' }),
-    text(left, height - 9.6, closing, { size: FOOT }),
+    ...closing.map((content, index) => text(left, height - 9.8 + index * 3.1, content, { size: FOOT })),
   ];
 }

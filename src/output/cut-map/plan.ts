@@ -48,7 +48,12 @@ function stretchesAt(run: LaidRun, sheet: Sheet, scale: number): Stretch[] {
 const tooSmall = (run: LaidRun, scale: number, words: CutMapWords, measure: Measure): number =>
   run.copies.filter(
     (copy) =>
-      !carriesName(copy, { width: toMm(copy.width) / scale, height: toMm(copy.length) / scale }, words, measure),
+      !carriesName(
+        copy,
+        { width: toMm(copy.width) / scale, height: toMm(copy.length) / scale },
+        words,
+        measure,
+      ),
   ).length;
 
 /** The scales between which the film leaves room for distances and legend, the largest drawing first. */
@@ -63,7 +68,8 @@ function scales(width: Micrometres, sheet: Sheet, beside: number): number[] {
 export function planFilm(run: LaidRun, sheet: Sheet, words: CutMapWords, measure: Measure): Plan {
   const planWith = (beside: number): Plan => {
     const choice = scales(run.film.width, sheet, beside);
-    const smallest = choice.findLast((scale) => tooSmall(run, scale, words, measure) <= FEW) ?? choice[0] ?? 1;
+    const smallest =
+      choice.findLast((scale) => tooSmall(run, scale, words, measure) <= FEW) ?? choice[0] ?? 1;
     const fewest = stretchesAt(run, sheet, smallest).length;
     const scale = choice.find((each) => stretchesAt(run, sheet, each).length <= fewest) ?? smallest;
     const parts = stretchesAt(run, sheet, scale);

@@ -21,7 +21,13 @@ export function remembered(measure: Measure): Measure {
 export const CAP = 0.668;
 
 /** The text, or as much of it as fits with an ellipsis; empty, if not even a letter does. */
-export function shortened(text: string, room: number, size: number, weight: Weight, measure: Measure): string {
+export function shortened(
+  text: string,
+  room: number,
+  size: number,
+  weight: Weight,
+  measure: Measure,
+): string {
   if (measure(text, size, weight) <= room) return text;
   const letters = [...text];
   let [least, most] = [0, letters.length];
@@ -35,7 +41,13 @@ export function shortened(text: string, room: number, size: number, weight: Weig
 }
 
 /** The text in lines no wider than the room, broken at spaces; a single word may be shortened. */
-export function wrapped(text: string, room: number, size: number, weight: Weight, measure: Measure): string[] {
+export function wrapped(
+  text: string,
+  room: number,
+  size: number,
+  weight: Weight,
+  measure: Measure,
+): string[] {
   const lines: string[] = [];
   let line = '';
   for (const word of text.split(' ')) {

@@ -1,0 +1,102 @@
+import type { CutMapWords } from '../../src/output/cut-map';
+import { type Micrometres, nearestSixteenth, toMm, toUnit } from '../../src/units';
+
+const number = (value: number, locale: string, least: number, most: number) =>
+  new Intl.NumberFormat(locale, { minimumFractionDigits: least, maximumFractionDigits: most }).format(value);
+
+/** `23 13/16 in`, as a tape shows it. */
+function tape(length: Micrometres): string {
+  const { whole, over, under } = nearestSixteenth(length);
+  if (over === 0) return `${whole} in`;
+  return whole === 0 ? `${over}/${under} in` : `${whole} ${over}/${under} in`;
+}
+
+/** What the printed map says. Both measures stand side by side: a shop has one tape or the other. */
+function onPaper(locale: string): CutMapWords {
+  const mm = (length: Micrometres) =>
+    new Intl.NumberFormat(locale, { maximumFractionDigits: 1, useGrouping: false }).format(toMm(length));
+  const metres = (length: Micrometres) => `${number(toUnit(length, 'm'), locale, 2, 2)} m`;
+  const feet = (length: Micrometres) => `${number(toUnit(length, 'ft'), locale, 2, 2)} ft`;
+  const count = (value: number) => number(value, locale, 0, 0);
+  const counted = (value: number, one: string, many: string) =>
+    `${count(value)} ${new Intl.PluralRules('en').select(value) === 'one' ? one : many}`;
+  const copies = (value: number) => counted(value, 'copy', 'copies');
+  const shared = (strip: string | null) => (strip === null ? '' : `, strip ${strip} is on both`);
+  return {
+    title: (run) => `Cut map · ${run}`,
+    facts: ({ width, length, copies: many, date }) =>
+      [
+        `Roll ${mm(width)} mm`,
+        metres(length),
+        copies(many),
+        new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(date),
+      ].join(' · '),
+    view: {
+      'ink-up': { name: 'INK UP, AS IT COMES OUT', note: 'mirrored across the film' },
+      'on-screen': { name: 'AS SEEN ON SCREEN', note: 'the screen turned by a quarter' },
+    },
+    page: (page, of) => `page ${count(page)} of ${count(of)}`,
+    scale: (scale) => `scale 1 : ${number(scale, locale, 0, 1)}`,
+    leadingEdge: 'leading edge',
+    distance: (length) => `${mm(length)} mm`,
+    tape,
+    fromPrevious: 'from the cut before',
+    fromStart: (length) => `from start ${mm(length)} mm`,
+    cutOff: 'cut off the roll here',
+    copy: (code, of) => `${code} ${of}`,
+    size: (width, height) => `${mm(width)}×${mm(height)}`,
+    span: (of) => `span ${of}`,
+    spanDone: (of, many, length) => `span ${of}, ${copies(many)}, ${mm(length)} mm`,
+    count,
+    onThisPage: 'on this page',
+    inAll: 'in all',
+    allCopies: 'copies',
+    totals: (length, spans) => [
+      `${metres(length)} (${feet(length)}) of film, ${counted(spans, 'span', 'spans')}`,
+    ],
+    continuesOn: (page, strip) => `goes on on page ${count(page)}${shared(strip)}`,
+    continuedFrom: (page, strip) => `from page ${count(page)}${shared(strip)}`,
+    moreOnPage: (left, page) => `and ${counted(left, 'transfer', 'transfers')} more, see page ${count(page)}`,
+    everyTransfer: 'Every transfer of this run',
+    tooSmall: 'Too small to be named on the map',
+    tooSmallCopy: (name, start) => `${name}, from start ${mm(start)} mm, ${tape(start)}`,
+    nothing: 'No copy lies on the film yet, so there is nothing to cut.',
+    noKnifeLines:
+      'No straight cuts can part this layout into spans short enough. Lay it out again before you cut.',
+    caution: {
+      lead: 'Blade in the slot, film held flat.',
+      rest: 'No scissors near the print head: lifted film can touch it. The blade is sharp: cut away from the hand that holds the film.',
+    },
+    rule: 'this rule is 100 mm: if not, print at actual size',
+    closing:
+      'The makers’ data sheets, local codes and your shop’s own licensed or trained practice come before anything on this sheet.',
+  };
+}
+
+/** The cut map's part of the catalogue: the sheets, and the view in which they are looked at. */
+export const cutMapWords = {
+  onPaper,
+  title: 'Cut map',
+  back: 'Back to the film',
+  paper: 'Paper',
+  papers: { a4: 'A4', letter: 'Letter' },
+  view: 'Seen',
+  views: { 'ink-up': 'ink up, as it comes out', 'on-screen': 'as on screen' },
+  print: 'Print',
+  save: 'Save as PDF',
+  saving: 'Making the PDF…',
+  saved: (file: string) => `${file} is saved with your downloads.`,
+  saveFailed: 'The PDF could not be made. Print from here, or try again.',
+  actualSize:
+    'Print at actual size, 100%, without margins: the rule at the foot of the sheet must measure 100 mm.',
+  sheet: (page: number, of: number) => `Cut map, sheet ${page} of ${of}`,
+  fileName: (run: string) => `cut map ${run}`,
+  cuts: {
+    caption: 'Cuts, in the order in which the film comes out',
+    cut: 'Cut',
+    fromPrevious: 'From the cut before',
+    fromStart: 'From the start',
+    copies: 'Copies in this span',
+    both: (mm: string, inches: string) => `${mm}, ${inches}`,
+  },
+} as const;

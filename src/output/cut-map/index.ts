@@ -1,0 +1,5 @@
+export type { Mark, Page, Tone } from './marks';
+export { cutMapPages } from './pages';
+export type { Paper } from './sheet';
+export type { Measure } from './text';
+export type { CutMapWords } from './words';

@@ -1,0 +1,178 @@
+import type { Tally } from '../../cutting';
+import type { Micrometres } from '../../units';
+import { type Box, box, line, type Mark, PT, text } from './marks';
+import { CAP, type Measure, shortened, wrapped } from './text';
+import type { CutMapWords } from './words';
+
+const HEAD = 7.5 * PT;
+const BODY = 10 * PT;
+const NOTE = 8.5 * PT;
+const PITCH = { least: 4.5, most: 7 };
+const CODE = 13;
+const FIGURES = 11;
+
+/** A transfer, how many of it are counted on this page, and how many there are. */
+export interface LegendRow {
+  readonly tally: Tally;
+  readonly here: number;
+}
+
+/** A span whose end is on this page. */
+export interface SpanRow {
+  readonly number: number;
+  readonly copies: number;
+  readonly length: Micrometres;
+}
+
+export interface LegendContent {
+  readonly rows: readonly LegendRow[];
+  /** Of all copies, here and in all. */
+  readonly copies: { readonly here: number; readonly all: number };
+  readonly totals: readonly string[];
+  readonly spans: readonly SpanRow[];
+  /** Is there no other page, so that the counts here are the counts in all? */
+  readonly single: boolean;
+  readonly warning: string | null;
+}
+
+export interface Type {
+  readonly words: CutMapWords;
+  readonly measure: Measure;
+}
+
+const baseline = (top: number, pitch: number, size: number) => top + (pitch + size * CAP) / 2;
+
+/** One line of the legend: order, transfer and size, and the counts at the right. */
+export function legendRow(
+  { x, y, width, height }: Box,
+  { tally, here }: LegendRow,
+  single: boolean,
+  { words, measure }: Type,
+): Mark[] {
+  const size = Math.min(BODY, height * 0.62);
+  const base = baseline(y, height, size);
+  const right = x + width;
+  const figures = (single ? 1 : 2) * FIGURES;
+  const room = width - CODE - figures;
+  const name = shortened(tally.name, room, size, 400, measure);
+  const printed = words.size(tally.size.width, tally.size.height);
+  const sizeAt = x + CODE + measure(name, size, 400) + 2;
+  return [
+    text(x, base, shortened(tally.code, CODE - 1, size, 700, measure), { size, weight: 700 }),
+    text(x + CODE, base, name, { size }),
+    ...(sizeAt + measure(printed, HEAD, 400) < right - figures
+      ? [text(sizeAt, base, printed, { size: HEAD, tone: 'quiet' })]
+      : []),
+    ...(single ? [] : [text(right - FIGURES, base, words.count(here), { size, weight: 700, anchor: 'end' })]),
+    text(right, base, words.count(tally.count), { size, weight: single ? 700 : 400, anchor: 'end' }),
+    line(x, y + height, right, y + height, { thick: 0.15, tone: 'faint' }),
+  ];
+}
+
+/** What heads the counts. */
+export function legendHead(x: number, y: number, width: number, single: boolean, { words }: Type): Mark[] {
+  const right = x + width;
+  const style = { size: HEAD, anchor: 'end', tone: 'quiet' } as const;
+  return single
+    ? [text(right, y, words.allCopies, style)]
+    : [text(right - FIGURES, y, words.onThisPage, style), text(right, y, words.inAll, style)];
+}
+
+/** Boxes to tick, in one column or two. */
+function spanBoxes(x: number, y: number, width: number, spans: readonly SpanRow[], { words, measure }: Type) {
+  const columns = spans.length > 8 ? 2 : 1;
+  const pitch = columns === 1 ? 7 : 5.6;
+  const perColumn = Math.ceil(spans.length / columns);
+  const side = columns === 1 ? 4 : 3.4;
+  const size = columns === 1 ? BODY : HEAD;
+  const room = width / columns - side - 3;
+  const marks = spans.flatMap(({ number, copies, length }, index): Mark[] => {
+    const left = x + Math.floor(index / perColumn) * (width / columns);
+    const top = y + (index % perColumn) * pitch;
+    return [
+      box({ x: left, y: top + (pitch - side) / 2, width: side, height: side }, { thick: 0.4 }),
+      text(
+        left + side + 2,
+        baseline(top, pitch, size),
+        shortened(words.spanDone(number, copies, length), room, size, 400, measure),
+        { size },
+      ),
+    ];
+  });
+  return { marks, height: perColumn * pitch };
+}
+
+/** A box with a bold sentence and what follows from it. */
+function note(x: number, y: number, width: number, lead: string, rest: string, measure: Measure) {
+  const inner = width - 6;
+  const pitch = NOTE * 1.35;
+  const bold = wrapped(lead, inner, NOTE, 700, measure);
+  const plain = wrapped(rest, inner, NOTE, 400, measure);
+  const height = (bold.length + plain.length) * pitch + 5;
+  const marks: Mark[] = [
+    box({ x, y, width, height }, { thick: 0.4 }),
+    ...[...bold, ...plain].map((content, index) =>
+      text(x + 3, y + 2.5 + baseline(index * pitch, pitch, NOTE), content, {
+        size: NOTE,
+        weight: index < bold.length ? 700 : 400,
+      }),
+    ),
+  ];
+  return { marks, height };
+}
+
+/**
+ * The column beside the film: what is counted here, totals, spans to tick, the caution.
+ * @returns the marks, and how many rows there was no room for
+ */
+export function legend(
+  { x, y, width, height }: Box,
+  content: LegendContent,
+  type: Type,
+  more: (left: number) => string,
+): { readonly marks: readonly Mark[]; readonly left: number } {
+  const { words, measure } = type;
+  const { rows, spans, totals, single, copies } = content;
+  const lines = totals.flatMap((each) => wrapped(each, width, NOTE, 400, measure));
+  const pitch = NOTE * 1.5;
+  const warning =
+    content.warning === null ? null : note(x, 0, width, content.warning, '', measure).height + 4;
+  const boxes = spanBoxes(x, 0, width, spans, type).height;
+  const caution = note(x, 0, width, words.caution.lead, words.caution.rest, measure).height;
+  const below = lines.length * pitch + boxes + caution + (warning ?? 0) + PITCH.most + 12;
+  const room = height - below;
+  const fitting = rows.length * PITCH.least <= room ? rows.length : Math.floor(room / PITCH.least) - 1;
+  const shown = rows.slice(0, Math.max(0, fitting));
+  const left = rows.length - shown.length;
+  const rowHeight = Math.min(PITCH.most, room / (shown.length + (left > 0 ? 1 : 0)));
+  const marks: Mark[] = legendHead(x, y, width, single, type);
+  let top = y + 1.5;
+  for (const row of shown) {
+    marks.push(...legendRow({ x, y: top, width, height: rowHeight }, row, single, type));
+    top += rowHeight;
+  }
+  if (left > 0) {
+    marks.push(text(x, baseline(top, rowHeight, NOTE), more(left), { size: NOTE, weight: 700 }));
+    top += rowHeight;
+  }
+  const base = baseline(top, PITCH.most, BODY);
+  const bold = { size: BODY, weight: 700 } as const;
+  marks.push(text(x, base, words.allCopies, bold));
+  if (!single)
+    marks.push(text(x + width - FIGURES, base, words.count(copies.here), { ...bold, anchor: 'end' }));
+  marks.push(text(x + width, base, words.count(copies.all), { ...bold, anchor: 'end' }));
+  top += PITCH.most + 1;
+  for (const each of lines) {
+    marks.push(text(x, baseline(top, pitch, NOTE), each, { size: NOTE }));
+    top += pitch;
+  }
+  top += 3;
+  marks.push(...spanBoxes(x, top, width, spans, type).marks);
+  top += boxes + 3;
+  if (content.warning !== null) {
+    marks.push(...note(x, top, width, content.warning, '', measure).marks);
+    top += warning ?? 0;
+  }
+  marks.push(...note(x, top, width, words.caution.lead, words.caution.rest, measure).marks);
+  return { marks, left };
+}

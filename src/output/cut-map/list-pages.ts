@@ -1,0 +1,55 @@
+import type { LaidCopy } from '../../layout';
+import { type LegendRow, legendRow, type Type } from './legend';
+import { type Mark, PT, text } from './marks';
+import type { Sheet } from './sheet';
+import { shortened } from './text';
+
+const ROW = 5.4;
+const GAP = 8;
+const HEAD = 11 * PT;
+const BODY = 9 * PT;
+
+type Entry =
+  | { readonly kind: 'heading'; readonly text: string }
+  | { readonly kind: 'transfer'; readonly row: LegendRow }
+  | { readonly kind: 'copy'; readonly copy: LaidCopy };
+
+/**
+ * Sheets for what the film pages had no room for: every transfer of the run, and the copies drawn too
+ * small for a name with where they start. In two columns.
+ */
+export function listPages(
+  transfers: readonly LegendRow[],
+  small: readonly LaidCopy[],
+  sheet: Sheet,
+  type: Type,
+): Mark[][] {
+  const { words, measure } = type;
+  const entries: Entry[] = [
+    ...(transfers.length > 0 ? [{ kind: 'heading', text: words.everyTransfer } as const] : []),
+    ...transfers.map((row) => ({ kind: 'transfer', row }) as const),
+    ...(small.length > 0 ? [{ kind: 'heading', text: words.tooSmall } as const] : []),
+    ...small.map((copy) => ({ kind: 'copy', copy }) as const),
+  ];
+  const perColumn = Math.floor((sheet.filmBottom - sheet.filmTop) / ROW);
+  const width = (sheet.right - sheet.left - GAP) / 2;
+  const pages: Mark[][] = [];
+  for (const [index, entry] of entries.entries()) {
+    const column = Math.floor(index / perColumn);
+    const x = sheet.left + (column % 2) * (width + GAP);
+    const y = sheet.filmTop + (index % perColumn) * ROW;
+    const page = pages[Math.floor(column / 2)] ?? [];
+    pages[Math.floor(column / 2)] = page;
+    const base = y + ROW - 1.8;
+    if (entry.kind === 'transfer') {
+      page.push(...legendRow({ x, y, width, height: ROW }, entry.row, true, type));
+    } else if (entry.kind === 'heading') {
+      page.push(text(x, base, shortened(entry.text, width, HEAD, 700, measure), { size: HEAD, weight: 700 }));
+    } else {
+      const { order, number, y: start } = entry.copy;
+      const told = words.tooSmallCopy(words.copy(order.code, number), start);
+      page.push(text(x, base, shortened(told, width, BODY, 400, measure), { size: BODY }));
+    }
+  }
+  return pages;
+}

@@ -1,0 +1,161 @@
+import { type Cut, copiesWithin, knifeCuts, type MapView, runSpans, tallyByTransfer } from '../../cutting';
+import type { LaidCopy, LaidRun } from '../../layout';
+import { um } from '../../units';
+import { besideFilm } from './beside';
+import { type FilmScene, filmMarks, filmRight } from './film';
+import { type Frame, foot, head } from './frame';
+import { cutLabels, spanBrackets } from './gutters';
+import { type LegendContent, type LegendRow, legend } from './legend';
+import { listPages } from './list-pages';
+import { type Mark, type Page, PT, text } from './marks';
+import { BRACKETS, type Plan, planFilm } from './plan';
+import { type Paper, type Sheet, sheetOf } from './sheet';
+import { type Measure, remembered, wrapped } from './text';
+import type { CutMapWords } from './words';
+
+export interface CutMapOptions {
+  readonly paper: Paper;
+  readonly view: MapView;
+  readonly words: CutMapWords;
+  /** Printed on every page. */
+  readonly date: Date;
+  /** By the metrics of the font that draws the map. */
+  readonly measure: Measure;
+}
+
+/** What every page is made from. */
+interface Making extends CutMapOptions {
+  readonly run: LaidRun;
+  readonly sheet: Sheet;
+  readonly plan: Plan;
+  readonly cuts: readonly Cut[];
+}
+
+/**
+ * The cut map of a run: sheets with the film to scale and the distances of its knife lines, and a list
+ * behind them if there are more transfers, or smaller copies, than the film's pages can name.
+ */
+export function cutMapPages(run: LaidRun, options: CutMapOptions): Page[] {
+  const sheet = sheetOf(options.paper);
+  const measure = remembered(options.measure);
+  const plan = planFilm(run, sheet, options.words, measure);
+  const making: Making = { ...options, measure, run, sheet, plan, cuts: knifeCuts(run) };
+  const drawn =
+    run.copies.length === 0 ? [emptyPage(making)] : plan.pages.map((_, index) => filmPage(making, index));
+  const unlisted = drawn.some(({ left }) => left > 0);
+  const lists = listPages(
+    unlisted ? tallyByTransfer(run.copies).map((tally) => ({ tally, here: tally.count })) : [],
+    drawn.flatMap(({ small }) => small),
+    sheet,
+    making,
+  );
+  const bodies = [...drawn.map(({ marks }) => marks), ...lists];
+  return bodies.map((marks, index) => {
+    const scale = index < drawn.length && run.copies.length > 0 ? plan.scale : null;
+    const page = { number: index + 1, of: bodies.length, scale };
+    const frame: Frame = { ...making, page };
+    return {
+      ...page,
+      width: sheet.width,
+      height: sheet.height,
+      marks: [...head(frame), ...marks, ...foot(frame)],
+    };
+  });
+}
+
+/** What lies between head and foot, and what it had no room for. */
+interface Body {
+  readonly marks: readonly Mark[];
+  /** Transfers of the legend. */
+  readonly left: number;
+  /** Copies without a name. */
+  readonly small: readonly LaidCopy[];
+}
+
+function emptyPage({ words, sheet, measure }: Making): Body {
+  const size = 13 * PT;
+  const lines = wrapped(words.nothing, sheet.right - sheet.left, size, 400, measure);
+  const marks = lines.map((content, index) =>
+    text(sheet.left, sheet.filmTop + (index + 1) * size * 1.4, content, { size }),
+  );
+  return { marks, left: 0, small: [] };
+}
+
+function filmPage(making: Making, index: number): Body {
+  const { plan, sheet, cuts, words } = making;
+  const scene = sceneOf(making, index);
+  const small = besideFilm(scene, plan.beside);
+  const x = filmRight(scene) + BRACKETS + plan.beside + 4;
+  const column = {
+    x,
+    y: sheet.filmTop - 1,
+    width: sheet.right - x,
+    height: sheet.filmBottom + 6 - sheet.filmTop,
+  };
+  const { marks, left } = legend(column, legendContent(making, scene), making, (count) =>
+    words.moreOnPage(count, plan.pages.length + 1),
+  );
+  return {
+    marks: [
+      ...filmMarks(scene, cuts),
+      ...cutLabels(scene, cuts),
+      ...spanBrackets(scene),
+      ...small.marks,
+      ...marks,
+    ],
+    left,
+    small: small.left,
+  };
+}
+
+function sceneOf({ run, view, words, measure, sheet, plan }: Making, index: number): FilmScene {
+  const page = plan.pages[index];
+  if (!page) throw new RangeError(`no page ${index}`);
+  const [before, after] = [plan.pages[index - 1], plan.pages[index + 1]];
+  const letter = (number: number) => String.fromCharCode(65 + (number % 26));
+  return {
+    run,
+    view,
+    words,
+    measure,
+    sheet,
+    scale: plan.scale,
+    page,
+    before: before
+      ? {
+          page: index,
+          strip:
+            before.end === 'strip'
+              ? { from: page.from, to: page.repeatedTo, letter: letter(index - 1) }
+              : null,
+        }
+      : null,
+    after: after
+      ? {
+          page: index + 2,
+          strip: page.end === 'strip' ? { from: after.from, to: page.to, letter: letter(index) } : null,
+        }
+      : null,
+  };
+}
+
+function legendContent({ run, words, plan }: Making, { page }: FilmScene): LegendContent {
+  const all = new Map(tallyByTransfer(run.copies).map((tally) => [tally.transfer, tally]));
+  const rows = tallyByTransfer(page.copies).flatMap(({ transfer, count }): LegendRow[] => {
+    const tally = all.get(transfer);
+    return tally ? [{ tally, here: count }] : [];
+  });
+  const spans = runSpans(run);
+  return {
+    rows,
+    copies: { here: page.copies.length, all: run.copies.length },
+    totals: words.totals(run.lengthUsed, spans.length, run.copies.length),
+    spans: spans.flatMap((span, index) =>
+      span.to > page.repeatedTo && span.to <= page.to
+        ? [{ number: index + 1, copies: copiesWithin(run.copies, span), length: um(span.to - span.from) }]
+        : [],
+    ),
+    single: plan.pages.length === 1,
+    warning: run.spans === null ? words.noKnifeLines : null,
+  };
+}
