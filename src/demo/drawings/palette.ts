@@ -1,0 +1,21 @@
+/** One set of inks for the whole day, so that the film looks like the work of one shop. */
+export const ink = {
+  night: '#1F2B46',
+  indigo: '#3E4C8C',
+  teal: '#17737B',
+  sea: '#5FAFB3',
+  mist: '#CFE5E2',
+  moss: '#5A7F3A',
+  leaf: '#8DB255',
+  cream: '#FBEFD5',
+  straw: '#F3D08A',
+  amber: '#EBA437',
+  ember: '#DE6B2F',
+  brick: '#BE4030',
+  rust: '#8E3A1F',
+  crust: '#B9702F',
+  bark: '#5F3318',
+  plum: '#6F3A66',
+  heather: '#A8709B',
+  blush: '#F0B7A0',
+} as const;

@@ -1,0 +1,47 @@
+import type { Micrometres } from '../units';
+import type { Margins } from './problem';
+
+/** A copy as it lies: its corner nearest to x = 0 and the leading edge, and its extent across and along. */
+export interface Rect {
+  readonly x: Micrometres;
+  readonly y: Micrometres;
+  readonly width: Micrometres;
+  readonly length: Micrometres;
+}
+
+/** What of a film decides where a copy may lie. `end` is how far the film goes, `null` if it has no end. */
+export interface Ground {
+  readonly width: Micrometres;
+  readonly end: Micrometres | null;
+  readonly margins: Margins;
+  readonly gap: Micrometres;
+}
+
+/** Why a copy may not lie where it does; `other` is the index of the copy it is too close to. */
+export type PlacementProblem =
+  | { readonly code: 'outside-left' | 'outside-right' | 'before-lead' | 'past-end' }
+  | { readonly code: 'too-close'; readonly other: number };
+
+/** Two copies are a gap apart if they are so across or along the film (Chebyshev distance). */
+export const tooClose = (a: Rect, b: Rect, gap: number): boolean =>
+  a.x < b.x + b.width + gap &&
+  b.x < a.x + a.width + gap &&
+  a.y < b.y + b.length + gap &&
+  b.y < a.y + a.length + gap;
+
+/** Whether one copy lies within the margins. */
+export function* edgeProblems({ width, end, margins }: Ground, rect: Rect): Generator<PlacementProblem> {
+  if (rect.x < margins.left) yield { code: 'outside-left' };
+  if (rect.x + rect.width > width - margins.right) yield { code: 'outside-right' };
+  if (rect.y < margins.lead) yield { code: 'before-lead' };
+  if (end !== null && rect.y + rect.length > end - margins.tail) yield { code: 'past-end' };
+}
+
+/** Why one copy may not lie where it does among others; none, if it may. */
+export function checkPlacement(ground: Ground, rect: Rect, others: readonly Rect[]): PlacementProblem[] {
+  const problems = [...edgeProblems(ground, rect)];
+  others.forEach((other, index) => {
+    if (tooClose(rect, other, ground.gap)) problems.push({ code: 'too-close', other: index });
+  });
+  return problems;
+}

@@ -1,0 +1,73 @@
+/**
+ * The order in which copies ask for a place, as runs of identical copies: `piece[i]` is asked for
+ * `count[i]` times. Moving a whole run changes far more than moving one copy, and costs the same.
+ */
+export interface Sequence {
+  readonly piece: number[];
+  readonly count: number[];
+}
+
+export const copySequence = ({ piece, count }: Sequence): Sequence => ({ piece: [...piece], count: [...count] });
+
+/** Joins neighbours of one piece and drops empty runs. */
+function tidy({ piece, count }: Sequence): void {
+  let kept = 0;
+  for (let run = 0; run < piece.length; run += 1) {
+    const copies = count[run] ?? 0;
+    if (copies === 0) continue;
+    if (kept > 0 && piece[kept - 1] === piece[run]) count[kept - 1] = (count[kept - 1] ?? 0) + copies;
+    else {
+      piece[kept] = piece[run] ?? 0;
+      count[kept] = copies;
+      kept += 1;
+    }
+  }
+  piece.length = kept;
+  count.length = kept;
+}
+
+/** Moves some copies of a run to another place in the sequence. */
+function moveRun(sequence: Sequence, from: number, copies: number, to: number): void {
+  const { piece, count } = sequence;
+  const moved = piece[from] ?? 0;
+  count[from] = (count[from] ?? 0) - copies;
+  piece.splice(to, 0, moved);
+  count.splice(to, 0, copies);
+}
+
+/** Opens a run in two, so that something can lie between its copies. */
+function split(sequence: Sequence, run: number, random: () => number): void {
+  const { piece, count } = sequence;
+  const copies = count[run] ?? 0;
+  if (copies < 2) return;
+  const first = 1 + Math.floor(random() * (copies - 1));
+  piece.splice(run + 1, 0, piece[run] ?? 0);
+  count[run] = first;
+  count.splice(run + 1, 0, copies - first);
+}
+
+/** Changes a sequence a little, in place: a run or a part of it moves, or two runs change places. */
+export function disturb(sequence: Sequence, random: () => number): void {
+  const { piece, count } = sequence;
+  const any = () => Math.floor(random() * piece.length);
+  const from = any();
+  const kind = random();
+  if (kind < 0.45) {
+    const copies = count[from] ?? 1;
+    const part = random() < 0.6 ? copies : 1 + Math.floor(random() * copies);
+    // Into the middle of another run as often as between two.
+    const target = any();
+    if (random() < 0.3 && target !== from && (count[target] ?? 0) > 1) {
+      split(sequence, target, random);
+      moveRun(sequence, from > target ? from + 1 : from, part, target + 1);
+    } else moveRun(sequence, from, part, random() < 0.5 ? target : Math.min(piece.length, from + 2 + Math.floor(random() * 3)));
+  } else {
+    const to = kind < 0.8 ? any() : Math.min(piece.length - 1, from + 1);
+    const [pieceFrom, countFrom] = [piece[from] ?? 0, count[from] ?? 0];
+    piece[from] = piece[to] ?? 0;
+    count[from] = count[to] ?? 0;
+    piece[to] = pieceFrom;
+    count[to] = countFrom;
+  }
+  tidy(sequence);
+}

@@ -1,0 +1,96 @@
+import type { Problem, UnplacedReason } from './problem';
+
+/**
+ * A problem in the engine's own terms. Every copy is grown by the gap at its far sides, and the
+ * printable film likewise, so that grown copies may touch: the gap is gone. Lengths are whole
+ * micrometres in doubles, exact far beyond any film.
+ */
+export interface Strip {
+  /** Printable width, grown. */
+  readonly width: number;
+  /** Grown extents of each piece, by index. */
+  readonly across: Float64Array;
+  readonly along: Float64Array;
+  readonly count: Int32Array;
+  /** 1 where a quarter turn is allowed and makes a difference. */
+  readonly turns: Uint8Array;
+  readonly rank: Int32Array;
+  readonly bins: Bins;
+  /** Film before the first grown copy and after the last one beyond their own extents. */
+  readonly before: number;
+  readonly after: number;
+  readonly pins: readonly Pin[];
+}
+
+/**
+ * How the strip is parted: one length without end, or with one; spans after one another; sheets.
+ * `first` and `other` are the grown lengths that bins may be filled to.
+ */
+export interface Bins {
+  readonly kind: 'strip' | 'spans' | 'sheets';
+  readonly first: number;
+  readonly other: number;
+  /** The grown length in all, on a roll that ends. */
+  readonly total: number;
+}
+
+/** A pinned copy, grown, in the strip's own coordinates. */
+export interface Pin {
+  readonly piece: number;
+  readonly sheet: number;
+  readonly x: number;
+  readonly y: number;
+  readonly across: number;
+  readonly along: number;
+}
+
+function binsOf({ film, margins, gap }: Problem): Bins {
+  const endless = Number.POSITIVE_INFINITY;
+  if (film.kind === 'sheet') {
+    const length = film.length - margins.lead - margins.tail + gap;
+    return { kind: 'sheets', first: length, other: length, total: endless };
+  }
+  const total = film.lengthLimit === null ? endless : film.lengthLimit - margins.lead - margins.tail + gap;
+  if (film.spanMax === null) return { kind: 'strip', first: total, other: total, total };
+  // A knife line lies half a gap from copies; before the first one there is the lead instead. What the
+  // tail needs beyond the last span can be a blank span of its own.
+  return { kind: 'spans', first: film.spanMax - margins.lead + gap / 2, other: film.spanMax, total };
+}
+
+/** Puts a problem into the engine's terms. */
+export function stripOf(problem: Problem): Strip {
+  const { film, margins, gap, pieces, pinned } = problem;
+  return {
+    width: film.width - margins.left - margins.right + gap,
+    across: Float64Array.from(pieces, (piece) => piece.width + gap),
+    along: Float64Array.from(pieces, (piece) => piece.length + gap),
+    count: Int32Array.from(pieces, (piece) => piece.count),
+    turns: Uint8Array.from(pieces, (piece) => (piece.turn === 'quarter' && piece.width !== piece.length ? 1 : 0)),
+    rank: Int32Array.from(pieces, (piece) => piece.rank),
+    bins: binsOf(problem),
+    before: margins.lead,
+    after: margins.tail - gap,
+    pins: pinned.flatMap((pin) => {
+      const piece = pieces[pin.piece];
+      if (!piece) return [];
+      const [width, length] = pin.turned ? [piece.length, piece.width] : [piece.width, piece.length];
+      const { x, y, sheet } = pin;
+      return [
+        { piece: pin.piece, sheet, x: x - margins.left, y: y - margins.lead, across: width + gap, along: length + gap },
+      ];
+    }),
+  };
+}
+
+/** Why a piece has no place anywhere on empty film; `null` if it has one. */
+export function tooLarge(strip: Strip, piece: number): Exclude<UnplacedReason, 'no-room'> | null {
+  const { width, bins, turns } = strip;
+  const across = strip.across[piece] ?? 0;
+  const along = strip.along[piece] ?? 0;
+  const longest = Math.min(Math.max(bins.first, bins.other), bins.total);
+  const turned = turns[piece] === 1;
+  if (across <= width && along <= longest) return null;
+  if (turned && along <= width && across <= longest) return null;
+  const fitsAcross = across <= width || (turned && along <= width);
+  return fitsAcross ? 'too-long' : 'too-wide';
+}
