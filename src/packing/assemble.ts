@@ -1,0 +1,68 @@
+import { um } from '../units';
+import { knifeLines } from './knife-lines';
+import type { Layout } from './layout';
+import type { Placement, Plan, Problem, Unplaced } from './problem';
+import type { Rect } from './rules';
+import { type Strip, tooLarge } from './strip';
+
+/** The bins of a layout in the order in which they are printed: of spans the first keeps its place, and the shortest comes last. */
+function binOrder({ tops }: Layout, { bins, pins }: Strip): number[] {
+  const order = [...tops.keys()];
+  if (pins.length > 0 || bins.kind === 'strip') return order;
+  const kept = bins.kind === 'spans' ? 1 : 0;
+  const shorter = (a: number, b: number) => (tops[b] ?? 0) - (tops[a] ?? 0) || a - b;
+  return [...order.slice(0, kept), ...order.slice(kept).sort(shorter)];
+}
+
+/** Where a kept layout puts its copies on the film. */
+export function placementsOf(layout: Layout, strip: Strip, { margins }: Problem): Placement[] {
+  const order = binOrder(layout, strip);
+  const sheets = strip.bins.kind === 'sheets';
+  const start = new Float64Array(order.length);
+  const sheet = new Int32Array(order.length);
+  let offset = 0;
+  for (const [rank, bin] of order.entries()) {
+    if (sheets) sheet[bin] = rank;
+    else {
+      start[bin] = offset;
+      offset += layout.tops[bin] ?? 0;
+    }
+  }
+  return Array.from(layout.piece, (piece, index) => {
+    const bin = layout.bin[index] ?? 0;
+    return {
+      piece,
+      sheet: sheet[bin] ?? 0,
+      x: um(margins.left + (layout.x[index] ?? 0)),
+      y: um(margins.lead + (start[bin] ?? 0) + (layout.y[index] ?? 0)),
+      turned: layout.turned[index] === 1,
+    };
+  });
+}
+
+export function rectOf({ pieces }: Problem, { piece, x, y, turned }: Placement): Rect | null {
+  const own = pieces[piece];
+  if (!own) return null;
+  return turned ? { x, y, width: own.length, length: own.width } : { x, y, width: own.width, length: own.length };
+}
+
+/** A plan of the pinned copies and the placements given; whatever is missing is accounted for. */
+export function assemble(problem: Problem, strip: Strip, placed: readonly Placement[]): Plan {
+  const { film, margins, gap, pinned } = problem;
+  const placements = [...pinned, ...placed];
+  const missing = Int32Array.from(strip.count);
+  for (const { piece } of placed) missing[piece] = (missing[piece] ?? 0) - 1;
+  const unplaced: Unplaced[] = [];
+  for (const [piece, count] of missing.entries()) {
+    if (count > 0) unplaced.push({ piece, count, reason: tooLarge(strip, piece) ?? 'no-room' });
+  }
+  if (film.kind === 'sheet') {
+    const sheetsUsed = placements.reduce((most, { sheet }) => Math.max(most, sheet + 1), 0);
+    return { placements, unplaced, lengthUsed: um(0), sheetsUsed, spans: [] };
+  }
+  const rects = placements.flatMap((placement) => rectOf(problem, placement) ?? []);
+  const end = rects.reduce((furthest, { y, length }) => Math.max(furthest, y + length), 0);
+  const lengthUsed = um(rects.length > 0 ? end + margins.tail : 0);
+  const spans = film.spanMax === null ? [] : (knifeLines(rects, { gap, spanMax: film.spanMax, lengthUsed }) ?? []);
+  return { placements, unplaced, lengthUsed, sheetsUsed: 0, spans };
+}

@@ -1,0 +1,159 @@
+import { Decoder, type Limits, type Rule } from './decode';
+import { AroundDecoder } from './decode-around';
+import { costOf, keep, type Layout } from './layout';
+import { copySequence, disturb, type Sequence } from './sequence';
+import { startSequences } from './starts';
+import type { Strip } from './strip';
+
+const ANY = Number.POSITIVE_INFINITY;
+
+/**
+ * No one rule is best on every day: they differ in how much strip a copy may leave unusable beside itself. Each
+ * has a lane of its own, and the better a lane's layouts, the more of the time it gets.
+ */
+const rules: readonly Rule[] = [
+  { waste: 0, exact: 0.004, level: true },
+  { waste: 0.02, exact: 0.004, level: true },
+  { waste: 0.06, exact: 0.002, level: false },
+  { waste: 0.15, exact: 0.004, level: true },
+  { waste: ANY, exact: -1, level: false },
+];
+
+/** Annealing begins by accepting layouts longer by about this share, and ends near none. */
+const WARM = 0.006;
+const COLD = 0.000_05;
+/** Layouts in a lane's first cycle of annealing; cycles get longer as the search goes on. */
+const CYCLE = 1500;
+const LONGEST_CYCLE = 60_000;
+
+interface Lane {
+  readonly rule: Rule;
+  current: Sequence;
+  currentCost: number;
+  best: Sequence;
+  bestCost: number;
+  cycles: number;
+}
+
+/**
+ * An anytime search for a layout of given copies: some sorted orders under each rule first, then simulated
+ * annealing over the order in which runs of identical copies ask for a place, in cycles.
+ *
+ * After E. K. Burke, G. Kendall and G. Whitwell, A new placement heuristic for the orthogonal stock-cutting problem,
+ * Operations Research 52(4), 655-671, 2004 (sorted orders, lowest gap first), and the annealing over sequences of
+ * Leung, Zhang and Sim 2011 (see {@link Decoder}).
+ */
+export class Search {
+  /** The best layout so far; `null` before the first step. */
+  best: Layout | null = null;
+  iterations = 0;
+  private readonly strip: Strip;
+  private readonly limits: Limits;
+  private readonly random: () => number;
+  private readonly decoder: Pick<Decoder, 'decode'>;
+  private readonly starts: readonly Sequence[];
+  private readonly lanes: Lane[];
+  private lane: Lane;
+  private leftInCycle = 0;
+  private cycleLength = CYCLE;
+
+  constructor(strip: Strip, count: Int32Array, limits: Limits, random: () => number) {
+    this.strip = strip;
+    this.limits = limits;
+    this.random = random;
+    this.decoder = strip.pins.length > 0 ? new AroundDecoder(strip) : new Decoder(strip);
+    this.starts = startSequences(strip, count);
+    const empty: Sequence = { piece: [], count: [] };
+    this.lanes = rules.map((rule) => ({
+      rule,
+      current: empty,
+      currentCost: ANY,
+      best: empty,
+      bestCost: ANY,
+      cycles: 0,
+    }));
+    this.lane = this.lanes[0] as Lane;
+  }
+
+  /**
+   * How many steps the sorted orders take; annealing begins after them.
+   */
+  get startSteps(): number {
+    return this.starts.length * this.lanes.length;
+  }
+
+  /**
+   * Builds one layout.
+   * @returns whether it is the best so far
+   */
+  step(): boolean {
+    const index = this.iterations;
+    this.iterations += 1;
+    if (index < this.startSteps) {
+      const lane = this.lanes[index % this.lanes.length] as Lane;
+      const sequence = this.starts[Math.floor(index / this.lanes.length)] as Sequence;
+      const cost = this.costOf(sequence, lane.rule);
+      if (cost < lane.bestCost) {
+        lane.bestCost = cost;
+        lane.best = sequence;
+      }
+      return this.keepIfBetter(cost);
+    }
+    if (this.leftInCycle === 0) this.nextCycle();
+    return this.anneal();
+  }
+
+  /** Tries an order of the caller's own, whatever its copies, under the rule that has done best. */
+  layoutOf(sequence: Sequence): Layout {
+    const lane = this.lanes.reduce((best, other) => (other.bestCost < best.bestCost ? other : best));
+    const build = this.decoder.decode(sequence, lane.rule, this.limits);
+    return keep(build, costOf(build, this.strip));
+  }
+
+  private costOf(sequence: Sequence, rule: Rule): number {
+    this.latest = this.decoder.decode(sequence, rule, this.limits);
+    return costOf(this.latest, this.strip);
+  }
+
+  private latest: Decoder['build'] | null = null;
+
+  private keepIfBetter(cost: number): boolean {
+    if (this.latest === null || (this.best !== null && cost >= this.best.cost)) return false;
+    this.best = keep(this.latest, cost);
+    return true;
+  }
+
+  private anneal(): boolean {
+    const { lane, random } = this;
+    const done = 1 - this.leftInCycle / this.cycleLength;
+    this.leftInCycle -= 1;
+    const candidate = copySequence(lane.current);
+    disturb(candidate, random);
+    const cost = this.costOf(candidate, lane.rule);
+    const warmth = lane.bestCost * WARM * (COLD / WARM) ** done;
+    if (cost <= lane.currentCost || random() < Math.exp((lane.currentCost - cost) / warmth)) {
+      lane.current = candidate;
+      lane.currentCost = cost;
+      if (cost < lane.bestCost) {
+        lane.best = candidate;
+        lane.bestCost = cost;
+      }
+    }
+    return this.keepIfBetter(cost);
+  }
+
+  /** Every lane has a cycle first; from then on the better lanes are chosen more often. */
+  private nextCycle(): void {
+    const byCost = [...this.lanes].sort((a, b) => a.bestCost - b.bestCost);
+    let chosen = byCost.find((lane) => lane.cycles === 0);
+    for (const lane of byCost) {
+      chosen ??= this.random() < 0.45 ? lane : undefined;
+    }
+    this.lane = chosen ?? (byCost[0] as Lane);
+    this.lane.current = this.lane.best;
+    this.lane.currentCost = this.lane.bestCost;
+    this.cycleLength = Math.min(LONGEST_CYCLE, CYCLE * 2 ** this.lane.cycles);
+    this.leftInCycle = this.cycleLength;
+    this.lane.cycles += 1;
+  }
+}

@@ -1,0 +1,54 @@
+/**
+ * The engine without the app:
+ *
+ *   npm run --silent headless -- INSTANCE.json --seconds S [--seed N]
+ *
+ * prints the result as JSON and nothing else; a bad instance, or a piece that fits no film, is told in one
+ * sentence on stderr and ends with code 2.
+ */
+import { readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { validatePlan } from '../../src/packing';
+import { problemOf, readInstance } from './instance';
+import { misfit, planFor } from './plan-for';
+import { resultOf } from './result';
+
+const USAGE = 'Use: npm run --silent headless -- INSTANCE.json --seconds S [--seed N]';
+
+function readArguments(): { file: string; seconds: number; seed: number } {
+  const { values, positionals } = parseArgs({
+    options: { seconds: { type: 'string' }, seed: { type: 'string', default: '1' } },
+    allowPositionals: true,
+  });
+  const [file] = positionals;
+  const [seconds, seed] = [Number(values.seconds), Number(values.seed)];
+  if (file === undefined || positionals.length > 1) throw new Error(USAGE);
+  if (!Number.isFinite(seconds) || seconds < 0) throw new Error(`--seconds takes a number from 0 on. ${USAGE}`);
+  if (!Number.isInteger(seed)) throw new Error(`--seed takes a whole number. ${USAGE}`);
+  return { file, seconds, seed };
+}
+
+function read(file: string): string {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch {
+    throw new Error(`${file} cannot be read.`);
+  }
+}
+
+try {
+  const { file, seconds, seed } = readArguments();
+  const instance = readInstance(read(file));
+  const problem = problemOf(instance);
+  const sentence = misfit(problem);
+  if (sentence !== null) throw new Error(sentence);
+  const began = performance.now();
+  const { plan, bound } = planFor(problem, { seconds, seed });
+  const [wrong] = validatePlan(problem, plan);
+  if (wrong) throw new Error(`The plan failed its own check (${wrong.code}), so it is not printed.`);
+  const result = resultOf(instance, plan, bound, (performance.now() - began) / 1000);
+  process.stdout.write(`${JSON.stringify(result)}\n`);
+} catch (error) {
+  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+  process.exitCode = 2;
+}

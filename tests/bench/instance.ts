@@ -1,0 +1,83 @@
+import * as z from 'zod/mini';
+import type { Problem } from '../../src/packing';
+import { fromMm, um } from '../../src/units';
+
+const size = z.number().check(z.positive());
+const blank = z.number().check(z.nonnegative());
+
+/** The instance format of the published data; lengths are millimetres. */
+const instanceSchema = z.object({
+  name: z.string(),
+  film: z.discriminatedUnion('kind', [
+    z.object({ kind: z.literal('roll'), width: size }),
+    z.object({ kind: z.literal('sheet'), width: size, length: size }),
+  ]),
+  margins: z.object({ left: blank, right: blank, lead: blank, tail: blank }),
+  gap: blank,
+  spanMax: z.optional(z.nullable(size)),
+  pieces: z
+    .array(
+      z.object({
+        id: z.string(),
+        width: size,
+        length: size,
+        count: z.int().check(z.minimum(1), z.maximum(100_000)),
+        turn: z.enum(['fixed', 'quarter']),
+      }),
+    )
+    .check(z.minLength(1)),
+});
+
+export type Instance = z.infer<typeof instanceSchema>;
+
+/**
+ * Reads an instance.
+ * @throws {Error} with one sentence that says what is wrong with it
+ */
+export function readInstance(text: string): Instance {
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch {
+    throw new Error('The instance is not JSON.');
+  }
+  const parsed = z.safeParse(instanceSchema, value);
+  if (parsed.success) return parsed.data;
+  const [issue] = parsed.error.issues;
+  const where = issue?.path.join('.') || 'instance';
+  throw new Error(`The instance is not of the expected shape: ${where}: ${issue?.message ?? 'unreadable'}.`);
+}
+
+/** A length rounded up to whole micrometres: what is laid out is never smaller than what was asked for. */
+const upMm = (mm: number) => um(Math.ceil(mm * 1000 - 1e-6));
+
+/** The instance as the engine takes it. */
+export function problemOf({ film, margins, gap, spanMax, pieces }: Instance): Problem {
+  return {
+    film:
+      film.kind === 'roll'
+        ? {
+            kind: 'roll',
+            width: fromMm(film.width),
+            lengthLimit: null,
+            spanMax: typeof spanMax === 'number' ? fromMm(spanMax) : null,
+          }
+        : { kind: 'sheet', width: fromMm(film.width), length: fromMm(film.length) },
+    margins: {
+      left: upMm(margins.left),
+      right: upMm(margins.right),
+      lead: upMm(margins.lead),
+      tail: upMm(margins.tail),
+    },
+    gap: um(2 * Math.ceil((gap * 1000) / 2 - 1e-6)),
+    pieces: pieces.map(({ id, width, length, count, turn }) => ({
+      id,
+      width: upMm(width),
+      length: upMm(length),
+      count,
+      turn,
+      rank: 0,
+    })),
+    pinned: [],
+  };
+}

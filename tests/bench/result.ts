@@ -1,0 +1,64 @@
+import type { Plan } from '../../src/packing';
+import { type Micrometres, toMm } from '../../src/units';
+import type { Instance } from './instance';
+
+/** What the headless planner prints; lengths are millimetres. */
+export interface Result {
+  readonly name: string;
+  readonly lengthUsed: number | null;
+  readonly sheetsUsed: number | null;
+  readonly wastePercent: number;
+  readonly leastLength?: number;
+  readonly leastSheets?: number;
+  readonly seconds: number;
+  readonly placements: readonly {
+    readonly piece: string;
+    readonly copy: number;
+    readonly sheet: number;
+    readonly x: number;
+    readonly y: number;
+    readonly turned: boolean;
+  }[];
+  readonly spans: readonly { readonly from: number; readonly to: number }[];
+}
+
+/** Tells a plan in the terms of its instance. */
+export function resultOf(instance: Instance, plan: Plan, bound: Micrometres, seconds: number): Result {
+  const { film, margins, pieces } = instance;
+  const copies = pieces.map(() => 0);
+  let end = 0;
+  const placements = plan.placements.map(({ piece, sheet, x, y, turned }) => {
+    const copy = (copies[piece] ?? 0) + 1;
+    copies[piece] = copy;
+    const own = pieces[piece];
+    end = Math.max(end, toMm(y) + ((turned ? own?.width : own?.length) ?? 0));
+    return { piece: own?.id ?? '', copy, sheet, x: toMm(x), y: toMm(y), turned };
+  });
+  const area = pieces.reduce((sum, piece) => sum + piece.count * piece.width * piece.length, 0);
+  const waste = (filmArea: number) => 100 * (1 - area / filmArea);
+  if (film.kind === 'sheet') {
+    const { sheetsUsed } = plan;
+    return {
+      name: instance.name,
+      lengthUsed: null,
+      sheetsUsed,
+      wastePercent: waste(film.width * film.length * sheetsUsed),
+      leastSheets: bound,
+      seconds,
+      placements,
+      spans: [],
+    };
+  }
+  const lengthUsed = end + margins.tail;
+  const last = plan.spans.length - 1;
+  return {
+    name: instance.name,
+    lengthUsed,
+    sheetsUsed: null,
+    wastePercent: waste(film.width * lengthUsed),
+    leastLength: Math.min(toMm(bound), lengthUsed),
+    seconds,
+    placements,
+    spans: plan.spans.map(({ from, to }, index) => ({ from: toMm(from), to: index === last ? lengthUsed : toMm(to) })),
+  };
+}
