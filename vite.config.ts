@@ -51,7 +51,7 @@ export default defineConfig({
           { src: 'icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
         ],
       },
-      workbox: { globPatterns: ['**/*.{js,css,html,svg,png,woff2}'], maximumFileSizeToCacheInBytes: 4_000_000 },
+      workbox: { globPatterns: ['**/*.{js,css,html,svg,png,woff,woff2}'], maximumFileSizeToCacheInBytes: 4_000_000 },
     }),
   ],
   worker: { format: 'es' },

@@ -70,7 +70,7 @@ function Reading({ reading, empty }: { reading: TableReading; empty: boolean }) 
   const { table: words, orders } = useWords();
   const ways = useWays();
   if (empty) return <p className="quiet">{words.empty}</p>;
-  if (reading.problem) return <p className="problem">{words.problem(reading.problem, ways)}</p>;
+  if (reading.problem) return <p className="problem">{words.missingColumns(reading.problem.columns)}</p>;
   const { rows, bad } = reading;
   return (
     <div className="reading">

@@ -2,7 +2,6 @@ import { create } from 'zustand';
 import { openArtwork } from '../../src/artwork/browser';
 import { setArtwork } from '../../src/editing';
 import { keepArtwork } from '../store/artwork';
-import { waysNow } from '../store/selectors';
 import { commit, mayWrite, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { words } from '../words';
@@ -21,7 +20,7 @@ export async function giveArtwork(transferId: string, file: File): Promise<void>
     transfers: new Set([...transfers].filter((id) => id !== transferId)),
   }));
   if (!opened.ok) {
-    notify('error', words.orders.artworkRefused(file.name, opened.problem, waysNow()));
+    notify('error', words.orders.artworkRefused(file.name, opened.problem));
     return;
   }
   // The image is on the disk before the record that names it.

@@ -18,8 +18,8 @@ export function decodeTable(bytes: Uint8Array<ArrayBuffer>): string | null {
 
 /** Opens a file in the window that reads tables. */
 export async function openTable(file: File): Promise<void> {
-  const bytes = file.size <= MOST_BYTES ? await file.bytes().catch(() => null) : null;
-  const text = bytes && decodeTable(bytes);
+  const bytes = file.size <= MOST_BYTES ? await file.arrayBuffer().catch(() => null) : null;
+  const text = bytes && decodeTable(new Uint8Array(bytes));
   if (!text) notify('error', words.table.unreadableFile(file.name));
   else openDialog({ kind: 'paste', text });
 }

@@ -1,16 +1,149 @@
-import { demoDay } from '../../src/demo';
-import { applyEdit, startBook } from '../../src/editing';
+import { emptyHistory } from '../../src/editing';
 import { type Book, emptyBook } from '../../src/model';
 import {
-  type BookRepository,
   becomeWriter,
   createSaver,
-  demoNames,
+  databases,
   lastOpened,
-  openArtworkStore,
   openRepository,
   rememberOpened,
   type Saver,
-  shopNames,
-  type Writer,
+  type Source,
+  type StorageProblem,
 } from '../../src/storage';
+import { openArtworkOf } from './artwork';
+import { drawDemo } from './demo';
+import { firstBook } from './first-book';
+import { layOut, stopPlanning } from './planning';
+import { useShop } from './shop';
+import { select } from './view';
+
+/** The book that is open, from its storage to its place among the tabs. */
+interface Session {
+  retry(): void;
+  /** Ends when all is written. */
+  close(): Promise<void>;
+}
+
+let session: Session | null = null;
+
+/** Opens the book that was open last; on the first visit the demo day. */
+export async function start(): Promise<void> {
+  await openSource((await lastOpened()) ?? 'demo');
+}
+
+/** Closes the open book and opens another. */
+export async function openSource(source: Source): Promise<void> {
+  stopPlanning();
+  await session?.close();
+  select(null);
+  useShop.setState({
+    phase: { kind: 'opening' },
+    source,
+    book: emptyBook,
+    history: emptyHistory,
+    saving: { kind: 'saving' },
+    follows: false,
+    setAside: [],
+  });
+  await rememberOpened(source);
+  session = openSession(source);
+}
+
+/** Tries again after storage has failed. */
+export function retrySaving(): void {
+  const { phase, source } = useShop.getState();
+  if (phase.kind === 'failed') void openSource(source);
+  else session?.retry();
+}
+
+/** All artwork that a transfer names. */
+const usedArtwork = (book: Book): Set<string> =>
+  new Set(Object.values(book.transfer).flatMap(({ artwork }) => (artwork === null ? [] : [artwork])));
+
+function openSession(source: Source): Session {
+  const names = databases[source];
+  const repository = openRepository(names.book);
+  const artwork = openArtworkOf(names.artwork);
+  let saver: Saver | null = null;
+  let closed = false;
+
+  const write = (stored: Book, book: Book): void => {
+    saver = createSaver(repository, stored, {
+      onState: (saving) => {
+        if (!closed) useShop.setState({ saving });
+        if (saving.kind === 'saved') writer.announce();
+      },
+      now: Date.now,
+    });
+    useShop.setState({ phase: { kind: 'open' }, book, follows: false });
+    saver.put(book);
+    void artwork.sweep(usedArtwork(book)).catch(() => undefined);
+    if (source === 'demo') void drawDemo();
+  };
+
+  const openWritable = async (): Promise<void> => {
+    const reading = await repository.load();
+    if (closed) return;
+    if (reading.kind === 'read') {
+      useShop.setState({ setAside: reading.setAside });
+      write(reading.book, reading.book);
+    } else if (reading.kind === 'empty') {
+      write(emptyBook, firstBook(source));
+      if (source === 'demo') void layOut('pinned');
+    } else if (reading.kind === 'newer') useShop.setState({ phase: { kind: 'newer' } });
+    else fail(reading.problem);
+  };
+
+  /** Where nothing can be kept at all, the day can still be worked on in memory. */
+  const fail = (problem: StorageProblem): void => {
+    if (problem.code !== 'unavailable') useShop.setState({ phase: { kind: 'failed', problem } });
+    else {
+      useShop.setState({
+        phase: { kind: 'open' },
+        book: firstBook(source),
+        saving: { kind: 'failed', problem },
+      });
+      if (source === 'demo') void layOut('pinned');
+    }
+  };
+
+  /** Shows what the writing tab has stored. */
+  const follow = async (): Promise<void> => {
+    const reading = await repository.load();
+    if (closed || saver) return;
+    if (reading.kind === 'read') {
+      const { book, setAside } = reading;
+      useShop.setState({
+        phase: { kind: 'open' },
+        book,
+        setAside,
+        follows: true,
+        saving: { kind: 'saved', at: Date.now() },
+      });
+    } else if (reading.kind === 'newer') useShop.setState({ phase: { kind: 'newer' } });
+    else if (reading.kind === 'failed') fail(reading.problem);
+  };
+
+  const writer = becomeWriter(names.book, navigator.locks, {
+    onWrite: () => void openWritable(),
+    onFollow: () => void follow(),
+    onChanged: () => {
+      if (!saver) void follow();
+    },
+  });
+  const unwatch = useShop.subscribe((now, before) => {
+    if (now.book !== before.book && now.phase.kind === 'open') saver?.put(now.book);
+  });
+
+  return {
+    retry: () => saver?.retry(),
+    async close() {
+      await saver?.flush();
+      closed = true;
+      unwatch();
+      writer.close();
+      repository.close();
+    },
+  };
+}

@@ -1,11 +1,11 @@
 import { create } from 'zustand';
 import { type Step, setPlaces } from '../../src/editing';
 import { type Keep, type LeftOut, leftOut, placesOf, problemOf } from '../../src/layout';
-import { draftOf } from '../../src/model';
+import { type Book, draftOf } from '../../src/model';
 import { type Plan, validatePlan } from '../../src/packing';
 import { planInWorkers } from '../../src/packing/browser';
 import { words } from '../words';
-import { commit, mayWrite, recommit, useShop } from './shop';
+import { mayWrite, recommit, useShop } from './shop';
 import { notify } from './view';
 
 /** How long a layout is looked for, in seconds, unless it is proven best before. */
@@ -35,6 +35,16 @@ export function stopPlanning(): void {
   if (planning.kind === 'working') planning.stop();
 }
 
+/** Whether an edit changes what is being laid out; new artwork, or a name, does not. */
+function concerns(now: Book, before: Book): boolean {
+  if (now.copy !== before.copy || now.film !== before.film || now.run !== before.run) return true;
+  if (now.transfer === before.transfer) return false;
+  return Object.values(now.transfer).some((transfer) => {
+    const was = before.transfer[transfer.id];
+    return was?.width !== transfer.width || was.height !== transfer.height || was.turn !== transfer.turn;
+  });
+}
+
 /**
  * Lays the run out in the workers. Each better plan replaces the one before it, and all of them are
  * one step of undo. Any other edit stops it: no layout is forced under a hand that is at work.
@@ -54,7 +64,7 @@ export async function layOut(keep: Keep): Promise<void> {
   let step: Step | null = null;
   let applying = false;
   const unwatch = useShop.subscribe((now, before) => {
-    if (!applying && now.book !== before.book) stopped.abort();
+    if (!applying && concerns(now.book, before.book)) stopped.abort();
   });
 
   const show = (plan: Plan): void => {
@@ -76,7 +86,7 @@ export async function layOut(keep: Keep): Promise<void> {
       seed: SEED,
       workers: Math.max(1, navigator.hardwareConcurrency - 1),
       signal: stopped.signal,
-      onBetter: ({ plan }) => show(plan),
+      onBetter: show,
       onProgress: (fraction) => {
         if (!stopped.signal.aborted) usePlanning.setState({ planning: { ...working, fraction } });
       },

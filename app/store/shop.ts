@@ -14,12 +14,10 @@ import {
   undoStep,
 } from '../../src/editing';
 import { type Book, emptyBook, type Instant } from '../../src/model';
-import type { SaveState, StorageProblem } from '../../src/storage';
+import type { SaveState, Source, StorageProblem } from '../../src/storage';
 import { words } from '../words';
 import { notify } from './view';
 
-/** Whose book is open: the demo day's or the shop's own. */
-export type Source = 'demo' | 'shop';
 
 export type Phase =
   | { readonly kind: 'opening' }

@@ -1,3 +1,6 @@
+import type { ArtworkProblem } from '../../src/artwork/browser';
+import type { CellProblem, Column } from '../../src/intake';
+import { MOST_COPIES, MOST_COPIES_IN_ALL } from '../../src/intake';
 import type { Refusal } from '../../src/layout';
 import type { UnplacedReason } from '../../src/packing';
 import type { DateProblem, LengthProblem, MoneyProblem } from '../../src/units';
@@ -60,6 +63,59 @@ function refusal(problem: Refusal, ways: Ways): string {
       return 'this transfer may not be turned';
   }
 }
+
+const columns: Record<Column, string> = {
+  order: 'Order',
+  transfer: 'Transfer',
+  width: 'Width',
+  height: 'Height',
+  count: 'Count',
+  due: 'Due',
+  turn: 'May turn',
+};
+
+function countProblem(problem: Extract<CellProblem, { column: 'count' }>, ways: Ways): string {
+  switch (problem.code) {
+    case 'unreadable':
+      return 'write a whole number in figures, such as 12.';
+    case 'zero':
+      return 'there must be at least one copy.';
+    case 'too-many':
+      return `no transfer takes more than ${whole(MOST_COPIES, ways)} copies; check the figure.`;
+    case 'too-many-in-all':
+      return `with these the table would bring more than ${whole(MOST_COPIES_IN_ALL, ways)} copies; add it in parts.`;
+  }
+}
+
+/** One cell of a pasted table that could not be used: what stands there, and how to mend it. */
+function cellProblem(problem: CellProblem, ways: Ways): string {
+  const stands = 'text' in problem && problem.text !== '' ? ` "${problem.text}"` : '';
+  const name = `${columns[problem.column]}${stands}:`;
+  switch (problem.column) {
+    case 'order':
+      return `${name} name the order; an empty cell stands for the order above it, and there is none.`;
+    case 'transfer':
+      return `${name} name the transfer, so that its copies can be told apart.`;
+    case 'width':
+    case 'height':
+      return `${name} ${lengthProblems[problem.code]}`;
+    case 'count':
+      return `${name} ${countProblem(problem, ways)}`;
+    case 'due':
+      return `${name} ${dateProblems[problem.code]}`;
+    case 'turn':
+      return `${name} write yes or no.`;
+  }
+}
+
+const artworkProblems: Record<ArtworkProblem, string> = {
+  'not-png': 'is not a PNG image. Export the artwork as PNG with a transparent ground and drop that.',
+  broken: 'is damaged: a part of it is cut off or changed. Export it again.',
+  'no-size': 'is damaged: it does not say how large it is. Export it again.',
+  unreadable: 'could not be read. See that it is still there and try again.',
+  'too-large': 'has more than 150 million pixels. Export it at its printed size with 300 ppi.',
+  blank: 'is blank: every pixel is transparent. See that the right layer was exported.',
+};
 
 export const en = {
   name: 'Rollwright',
@@ -141,10 +197,6 @@ export const en = {
     trimmed: 'empty margin trimmed',
     countProblem: (most: string) => `The number of copies is a whole number from 1 to ${most}.`,
     nameEmpty: 'A name is needed, so that the copy can be found again.',
-    artworkSized: (name: string, size: string) =>
-      `${name}: the file says it is ${size} without its empty margin, so that is its size now.`,
-    artworkProportions: (name: string, size: string) =>
-      `${name}: the artwork has other proportions than ${size}. It would be stretched; set width or height to mend it.`,
     keepProportions: 'Set height by artwork',
     takenOff: (count: number) =>
       count === 1
@@ -154,7 +206,7 @@ export const en = {
     fileSays: (size: string) => `The file says ${size}, its empty margin trimmed.`,
     useFileSize: 'Use that size',
     otherProportions: 'The artwork has other proportions and would be stretched.',
-    notCopied: (name: string) => `${name} could not be read: `,
+    artworkRefused: (fileName: string, problem: ArtworkProblem) => `${fileName} ${artworkProblems[problem]}`,
     all: (placed: number, total: number, ways: Ways) =>
       placed === total ? `all ${whole(total, ways)} placed` : `${whole(placed, ways)} of ${whole(total, ways)} placed`,
     ambiguousDates: 'In dates such as 3/4/2026',
@@ -166,6 +218,10 @@ export const en = {
     hint: 'One transfer a row: order, transfer, width, height, count, due, may turn. A heading row is recognised. Sizes may be written as 89 mm, 8,9 cm, 3.5in or 3 1/2".',
     label: 'Table',
     empty: 'Paste a table, or type rows separated by commas, semicolons or tabs.',
+    size: 'Size',
+    missingColumns: (missing: readonly Column[]) =>
+      `The heading has no column for ${missing.map((column) => columns[column].toLowerCase()).join(', ')}. Add it, or leave the heading out and keep the order of columns named above.`,
+    cellProblem,
     understood: (count: number, ways: Ways) => `${counted(count, 'row', 'rows', ways)} understood`,
     bad: (count: number, ways: Ways) => `${counted(count, 'row', 'rows', ways)} to mend`,
     badRow: (line: number) => `Row ${line}`,
@@ -179,6 +235,7 @@ export const en = {
   },
   film: {
     title: 'Film',
+    firstRun: 'Run 1',
     sentence: (length: string, waste: string, cost: string): SentencePart[] => [
       figure(length),
       say(' of film, '),
@@ -234,6 +291,7 @@ export const en = {
   },
   filmForm: {
     title: 'Film and price',
+    firstFilm: 'Roll, 13 in',
     preset: 'Trade size',
     ownSize: 'another width',
     presets: { 'roll-13in': 'roll, 13 in (330 mm)', 'roll-16in': 'roll, 16 in (406 mm)', 'roll-22in': 'roll, 22 in (559 mm)', 'roll-24in': 'roll, 24 in (610 mm)' },

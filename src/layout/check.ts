@@ -1,6 +1,6 @@
 import type { Film } from '../model';
-import { checkPlacement } from '../packing';
-import { fromMm, type Micrometres } from '../units';
+import { checkPlacement, type Ground } from '../packing';
+import type { Micrometres } from '../units';
 import type { LaidCopy, LaidRun } from './laid';
 
 /** Why a copy may not lie where it is held. */
@@ -10,10 +10,11 @@ export type Refusal =
   | { readonly code: 'no-knife-line'; readonly spanMax: Micrometres };
 
 /** What of a film decides where a copy may lie. */
-export const groundOf = (film: Film) => ({
-  film: { kind: 'roll' as const, width: film.width, lengthLimit: film.lengthLeft, spanMax: film.spanMax },
-  margins: film.margins,
-  gap: film.gap,
+export const groundOf = ({ width, lengthLeft, margins, gap }: Film): Ground => ({
+  width,
+  end: lengthLeft,
+  margins,
+  gap,
 });
 
 /**
@@ -34,16 +35,4 @@ export function refusals(run: LaidRun, copy: LaidCopy): Refusal[] {
   }
   if (run.spans === null && film.spanMax !== null) found.push({ code: 'no-knife-line', spanMax: film.spanMax });
   return found;
-}
-
-/** Why a transfer has no place anywhere on a film; `null` if it has one. */
-export function tooLargeFor(
-  film: Film,
-  transfer: { width: Micrometres; height: Micrometres; turn: 'fixed' | 'quarter' },
-): 'too-wide' | 'too-long' | null {
-  const { left, right, lead, tail } = film.margins;
-  const across = film.width - left - right;
-  const along = Math.min(film.lengthLeft, film.spanMax ?? film.lengthLeft) - Math.min(lead, tail, film.gap / 2);
-  const fits = (width: number, length: number) => width <= across && length <= along;
-  return null;
 }

@@ -1,5 +1,15 @@
-import { type Book, type Copy, copiesByTransfer, type Film, type Id, ordersByDue, type Place, type Run } from '../model';
-import type { Placement, Plan, Problem, UnplacedReason } from '../packing';
+import {
+  type Book,
+  type Copy,
+  copiesByTransfer,
+  type Film,
+  type Id,
+  ordersByDue,
+  type Place,
+  type Run,
+  type Transfer,
+} from '../model';
+import { type Placement, type Plan, type Problem, tooLargeFor as pieceTooLarge, type UnplacedReason } from '../packing';
 
 /** Which copies stay where they are while the rest is laid out: the pinned ones, or all that lie on the film. */
 export type Keep = 'pinned' | 'placed';
@@ -68,6 +78,10 @@ export function problemOnFilm(book: Book, run: Run, film: Film): Problem {
     pinned: [],
   };
 }
+
+/** Why a transfer has no place anywhere on an empty film; `null` if it has one. */
+export const tooLargeFor = (film: Film, { width, height, turn }: Pick<Transfer, 'width' | 'height' | 'turn'>) =>
+  pieceTooLarge({ film: filmShape(film), margins: film.margins, gap: film.gap }, { width, length: height, turn });
 
 /** A copy that got no place, and why. */
 export interface LeftOut {

@@ -1,5 +1,6 @@
 import type { Id } from '../model';
 import { checkPlacement } from '../packing';
+import { groundOf } from './check';
 import type { LaidCopy, LaidRun } from './laid';
 
 /**

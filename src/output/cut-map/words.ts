@@ -20,7 +20,7 @@ export interface CutMapWords {
   readonly tape: (length: Micrometres) => string;
   /** What the large distances at the knife lines are measured from, and the small ones. */
   readonly fromPrevious: string;
-  readonly fromStart: string;
+  readonly fromStart: (length: Micrometres) => string;
   readonly cutOff: string;
   /** `HB 7` */
   readonly copy: (code: string, number: number) => string;

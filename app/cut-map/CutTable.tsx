@@ -1,0 +1,39 @@
+import { copiesWithin, knifeCuts, runSpans } from '../../src/cutting';
+import type { LaidRun } from '../../src/layout';
+import { useWays } from '../store/selectors';
+import { benchLength, tapeInches, whole } from '../words/format';
+import { cutMapWords } from './words';
+
+/** The cuts of the map as a table, for a phone in the hand and for screen readers. */
+export function CutTable({ run }: { run: LaidRun }) {
+  const ways = useWays();
+  const words = cutMapWords.cuts;
+  const spans = runSpans(run);
+  const cuts = knifeCuts(run);
+  if (cuts.length === 0) return null;
+  const both = (length: Parameters<typeof tapeInches>[0]) =>
+    words.both(benchLength(length, { ...ways, unit: 'mm' }), tapeInches(length));
+  return (
+    <table className="cuts">
+      <caption>{words.caption}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{words.cut}</th>
+          <th scope="col">{words.fromPrevious}</th>
+          <th scope="col">{words.fromStart}</th>
+          <th scope="col">{words.copies}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {cuts.map((cut, index) => (
+          <tr key={cut.number}>
+            <th scope="row">{whole(cut.number, ways)}</th>
+            <td>{both(cut.fromPrevious)}</td>
+            <td>{both(cut.at)}</td>
+            <td>{spans[index] && whole(copiesWithin(run.copies, spans[index]), ways)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

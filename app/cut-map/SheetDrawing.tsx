@@ -1,0 +1,71 @@
+import { memo } from 'react';
+import type { Mark, Page, Tone } from '../../src/output/cut-map';
+import { cutMapWords } from './words';
+
+const tones: Record<Tone, string> = { ink: '#000', quiet: '#666', faint: '#a6a6a6' };
+
+function Drawn({ mark }: { mark: Mark }) {
+  const colour = tones[mark.tone];
+  switch (mark.kind) {
+    case 'line':
+      return (
+        <line
+          x1={mark.x1}
+          y1={mark.y1}
+          x2={mark.x2}
+          y2={mark.y2}
+          stroke={colour}
+          strokeWidth={mark.thick}
+          strokeDasharray={mark.dash?.join(' ')}
+        />
+      );
+    case 'box':
+      return (
+        <rect
+          x={mark.x}
+          y={mark.y}
+          width={mark.width}
+          height={mark.height}
+          fill="none"
+          stroke={colour}
+          strokeWidth={mark.thick}
+        />
+      );
+    case 'text':
+      return (
+        <text
+          x={mark.x}
+          y={mark.y}
+          fontSize={mark.size}
+          fontWeight={mark.weight}
+          textAnchor={mark.anchor}
+          fill={colour}
+          transform={mark.upright ? `rotate(-90 ${mark.x} ${mark.y})` : undefined}
+        >
+          {mark.text}
+        </text>
+      );
+  }
+}
+
+/** A sheet of the map, on screen and as the browser prints it: the same marks as in the PDF. */
+export const SheetDrawing = memo(function SheetDrawing({ page, paper }: { page: Page; paper: string }) {
+  const { width, height, marks, number, of } = page;
+  return (
+    <svg
+      className="sheet"
+      data-paper={paper}
+      viewBox={`0 0 ${width} ${height}`}
+      preserveAspectRatio="xMinYMin slice"
+      width={`${width}mm`}
+      height={`${height}mm`}
+      role="img"
+      aria-label={cutMapWords.sheet(number, of)}
+    >
+      {marks.map((mark, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: marks have no identity and are never reordered
+        <Drawn key={index} mark={mark} />
+      ))}
+    </svg>
+  );
+});

@@ -1,0 +1,69 @@
+import { addDemoDay } from '../../src/demo';
+import { applyEdit, type FilmFields, startBook } from '../../src/editing';
+import { type Book, emptyBook, rollWidths, type Settings } from '../../src/model';
+import type { Source } from '../../src/storage';
+import { asMinor, fromMm, fromUnit, type LocalDate, minorDigits } from '../../src/units';
+import { words } from '../words';
+import { editContext } from './shop';
+
+const EURO = ['AT', 'BE', 'CY', 'DE', 'EE', 'ES', 'FI', 'FR', 'GR', 'HR', 'IE', 'IT', 'LT', 'LU', 'LV', 'MT', 'NL', 'PT', 'SI', 'SK'];
+
+const currencies: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(EURO.map((region) => [region, 'EUR'])),
+  AU: 'AUD',
+  CA: 'CAD',
+  CH: 'CHF',
+  DK: 'DKK',
+  GB: 'GBP',
+  JP: 'JPY',
+  MX: 'MXN',
+  NO: 'NOK',
+  NZ: 'NZD',
+  PL: 'PLN',
+  SE: 'SEK',
+};
+
+/** How a shop of this region most likely measures and pays; all of it can be changed. */
+function waysOf(locale: string): Omit<Settings, 'changed'> {
+  const region = new Intl.Locale(locale).maximize().region ?? '';
+  return {
+    unit: region === 'US' ? 'in' : 'mm',
+    currency: currencies[region] ?? 'USD',
+    dateOrder: null,
+    paper: ['US', 'CA', 'MX'].includes(region) ? 'letter' : 'a4',
+    mapView: 'ink-up',
+  };
+}
+
+/** A desktop printer's roll, whole (common practice, no source); the price is the shop's to set. */
+const firstFilm = (currency: string): FilmFields => ({
+  name: words.filmForm.firstFilm,
+  width: rollWidths['roll-13in'],
+  margins: { left: fromMm(5), right: fromMm(5), lead: fromMm(10), tail: fromMm(10) },
+  lengthLeft: fromUnit(60, 'm'),
+  price: { amount: asMinor(8.4 * 10 ** minorDigits(currency)), per: fromUnit(1, 'm') },
+  gap: fromMm(5),
+  spanMax: fromMm(480),
+});
+
+/** The calendar date so many days from now, where the shop is. */
+function dayFrom(days: number): LocalDate {
+  const day = new Date();
+  day.setDate(day.getDate() + days);
+  const pad = (value: number) => String(value).padStart(2, '0');
+  return `${day.getFullYear()}-${pad(day.getMonth() + 1)}-${pad(day.getDate())}` as LocalDate;
+}
+
+/** What a book begins with: a roll and a run, and for the demo day its orders. */
+export function firstBook(source: Source): Book {
+  const context = editContext();
+  const settings = waysOf(navigator.language);
+  return applyEdit(
+    emptyBook,
+    (draft) => {
+      startBook(draft, { settings, film: firstFilm(settings.currency), runName: words.film.firstRun }, context);
+      if (source === 'demo') addDemoDay(draft, dayFrom, context);
+    },
+    context.now,
+  ).book;
+}

@@ -1,0 +1,91 @@
+import { fail, ok, type Result } from '../units';
+import { crc32 } from './crc';
+
+/** Pixels a metre on each axis. */
+export interface Density {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** What a PNG says of itself before its pixels. */
+export interface PngHeader {
+  readonly width: number;
+  readonly height: number;
+  /** From pHYs, if it gives a unit; otherwise only the pixels' proportions would be known. */
+  readonly density: Density | null;
+}
+
+/** `not-png`: another format, or none. `broken`: a chunk is cut off or its checksum is wrong. */
+export type PngProblem = 'not-png' | 'broken' | 'no-size';
+
+const SIGNATURE = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
+const CHUNK_FRAME = 12;
+const METRE = 1;
+
+interface Chunk {
+  readonly type: string;
+  readonly data: Uint8Array;
+}
+
+/** The chunks up to the pixels, each with its checksum verified. */
+function* chunksBeforePixels(bytes: Uint8Array): Generator<Chunk | 'broken'> {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  let at = SIGNATURE.length;
+  for (;;) {
+    if (at + CHUNK_FRAME > bytes.length) return yield 'broken';
+    const length = view.getUint32(at);
+    const type = String.fromCharCode(...bytes.subarray(at + 4, at + 8));
+    if (type === 'IDAT' || type === 'IEND') return;
+    if (at + CHUNK_FRAME + length > bytes.length) return yield 'broken';
+    const checked = bytes.subarray(at + 4, at + 8 + length);
+    if (crc32(checked) !== view.getUint32(at + 8 + length)) return yield 'broken';
+    yield { type, data: checked.subarray(4) };
+    at += CHUNK_FRAME + length;
+  }
+}
+
+/**
+ * Reads size and physical density of a PNG from its chunks (W3C PNG, third edition, 11.2.1 IHDR, 11.3.4.3 pHYs).
+ * @param bytes the file, or as much of it as comes before its pixels
+ */
+export function readPngHeader(bytes: Uint8Array): Result<PngHeader, PngProblem> {
+  if (!SIGNATURE.every((byte, index) => bytes[index] === byte)) return fail('not-png');
+  let size: { width: number; height: number } | null = null;
+  let density: Density | null = null;
+  for (const chunk of chunksBeforePixels(bytes)) {
+    if (chunk === 'broken') return fail('broken');
+    const { type, data } = chunk;
+    const view = new DataView(data.buffer, data.byteOffset, data.byteLength);
+    if (type === 'IHDR' && data.length === 13) size = { width: view.getUint32(0), height: view.getUint32(4) };
+    if (type === 'pHYs' && data.length === 9 && data[8] === METRE) {
+      const [x, y] = [view.getUint32(0), view.getUint32(4)];
+      if (x > 0 && y > 0) density = { x, y };
+    }
+  }
+  if (!size || size.width === 0 || size.height === 0) return fail('no-size');
+  return ok({ ...size, density });
+}
+
+/** A pHYs chunk of so many pixels a metre, ready to stand between IHDR and the pixels. */
+function physChunk({ x, y }: Density): Uint8Array {
+  const chunk = new Uint8Array(CHUNK_FRAME + 9);
+  const view = new DataView(chunk.buffer);
+  view.setUint32(0, 9);
+  chunk.set([0x70, 0x48, 0x59, 0x73], 4);
+  view.setUint32(8, Math.round(x));
+  view.setUint32(12, Math.round(y));
+  view.setUint8(16, METRE);
+  view.setUint32(17, crc32(chunk.subarray(4, 17)));
+  return chunk;
+}
+
+/** Gives a PNG that has no pHYs chunk a physical size, as pixels a metre. */
+export function withDensity(png: Uint8Array, density: Density): Uint8Array<ArrayBuffer> {
+  const afterHeader = SIGNATURE.length + CHUNK_FRAME + 13;
+  const chunk = physChunk(density);
+  const sized = new Uint8Array(png.length + chunk.length);
+  sized.set(png.subarray(0, afterHeader));
+  sized.set(chunk, afterHeader);
+  sized.set(png.subarray(afterHeader), afterHeader + chunk.length);
+  return sized;
+}

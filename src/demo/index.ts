@@ -1,0 +1,1 @@
+export { addDemoDay, type MissingArtwork, missingArtwork } from './day';

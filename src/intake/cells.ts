@@ -1,0 +1,27 @@
+import { fail, ok, type Result } from '../units';
+
+/** No transfer has more copies than this; more is a slip of the finger. */
+export const MOST_COPIES = 5_000;
+
+export type CountProblem = 'unreadable' | 'zero' | 'too-many';
+
+/** Reads a number of copies; nothing there means one. `12.0` is how some spreadsheets write 12. */
+export function readCount(text: string): Result<number, CountProblem> {
+  const plain = text.trim();
+  if (plain === '') return ok(1);
+  const digits = /^(\d+)(?:[.,]0{1,2})?$/.exec(plain)?.[1];
+  if (digits === undefined) return fail('unreadable');
+  const count = Number(digits);
+  if (count === 0) return fail('zero');
+  return count > MOST_COPIES ? fail('too-many') : ok(count);
+}
+
+const YES = new Set(['', 'yes', 'y', 'true', '1', 'x', '✓', 'turn', 'quarter', '90', '90°']);
+const NO = new Set(['no', 'n', 'false', '0', '-', '–', 'fixed', 'never']);
+
+/** May a transfer be turned by a quarter? It may, where nothing is said. */
+export function readTurn(text: string): Result<'quarter' | 'fixed', 'unreadable'> {
+  const plain = text.trim().toLowerCase();
+  if (YES.has(plain)) return ok('quarter');
+  return NO.has(plain) ? ok('fixed') : fail('unreadable');
+}

@@ -1,0 +1,57 @@
+import { type LengthUnit, unitNamed } from '../units';
+
+export const columnNames = ['order', 'transfer', 'width', 'height', 'count', 'due', 'turn'] as const;
+
+export type Column = (typeof columnNames)[number];
+
+/** Without these there is nothing to print. */
+export const neededColumns = ['transfer', 'width', 'height'] as const satisfies readonly Column[];
+
+/** What columns are called in the tables of shops (common practice, no source). */
+const synonyms: Record<Column, readonly string[]> = {
+  order: ['order', 'order name', 'order no', 'order number', 'customer', 'client', 'job', 'for'],
+  transfer: ['transfer', 'design', 'artwork', 'print', 'item', 'name', 'motif', 'description'],
+  width: ['width', 'w', 'wide', 'printed width'],
+  height: ['height', 'h', 'high', 'length', 'printed height'],
+  count: ['count', 'copies', 'qty', 'quantity', 'how many', 'pieces', 'pcs', 'number', 'amount'],
+  due: ['due', 'due date', 'date', 'deadline', 'needed by', 'due by', 'by'],
+  turn: ['may turn', 'turn', 'turning', 'may be turned', 'rotate', 'may rotate', 'rotation'],
+};
+
+const columnByName = new Map(columnNames.flatMap((column) => synonyms[column].map((name) => [name, column] as const)));
+
+/** Where each column lies in a row, and the unit its heading gives to bare numbers. */
+export interface Columns {
+  readonly at: Partial<Record<Column, number>>;
+  readonly units: { readonly width: LengthUnit | null; readonly height: LengthUnit | null };
+  readonly isHeading: boolean;
+}
+
+/** `Width (mm)` is a width in millimetres. */
+function headingOf(cell: string): { column: Column | undefined; unit: LengthUnit | null } {
+  const plain = cell.trim().toLowerCase().replace(/[_.:]+/g, ' ').replace(/\s+/g, ' ').trim();
+  const match = /^(.*?)\s*(?:[([/,]\s*|\bin\s+)(\S+?)[)\]]?$/.exec(plain);
+  const unit = match ? unitNamed(match[2] ?? '') : null;
+  const name = unit && match ? (match[1] ?? '').trim() : plain;
+  return { column: columnByName.get(name), unit };
+}
+
+/** Reads a first row as headings, if three or more of its cells are; otherwise the columns come in the order named. */
+export function columnsOf(firstRow: readonly string[]): Columns {
+  const at: Partial<Record<Column, number>> = {};
+  const units: { width: LengthUnit | null; height: LengthUnit | null } = { width: null, height: null };
+  let known = 0;
+  for (const [index, cell] of firstRow.entries()) {
+    const { column, unit } = headingOf(cell);
+    if (!column || at[column] !== undefined) continue;
+    at[column] = index;
+    known += 1;
+    if (column === 'width' || column === 'height') units[column] = unit;
+  }
+  if (known >= 3) return { at, units, isHeading: true };
+  return {
+    at: Object.fromEntries(columnNames.map((column, index) => [column, index])),
+    units: { width: null, height: null },
+    isHeading: false,
+  };
+}

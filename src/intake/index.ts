@@ -1,0 +1,10 @@
+export { type CountProblem, MOST_COPIES } from './cells';
+export type { Column } from './columns';
+export {
+  type BadRow,
+  type CellProblem,
+  MOST_COPIES_IN_ALL,
+  readTable,
+  type TableReading,
+  type TableRow,
+} from './table';
