@@ -28,7 +28,7 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
   const size = useSize(box);
   const colours = useColours(box);
   const pictures = usePictures();
-  const { view } = useCamera();
+  const { view, frame } = useCamera();
   const selected = useView((state) => state.selected);
   const held = useHeld((state) => state.held);
 
@@ -48,6 +48,7 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
   }, []);
 
   const scene: Scene | null = size &&
+    frame &&
     colours && {
       run,
       view,
