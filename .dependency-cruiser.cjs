@@ -14,7 +14,9 @@ module.exports = {
       comment: 'The core is whole without React.',
       severity: 'error',
       from: { path: '^src' },
-      to: { path: '^(app|tests|e2e)|node_modules/(react|react-dom|zustand|konva|react-konva|react-aria-components)/' },
+      to: {
+        path: '^(app|tests|e2e)|node_modules/(react|react-dom|zustand|konva|react-konva|react-aria-components)/',
+      },
     },
     {
       name: 'app-knows-no-tests',

@@ -38,5 +38,7 @@ export async function findChromium() {
   }
   const installed = onPath();
   if (installed) return installed;
-  throw new Error('No Chromium was found and none could be installed. Install Chromium and run npm test again.');
+  throw new Error(
+    'No Chromium was found and none could be installed. Install Chromium and run npm test again.',
+  );
 }

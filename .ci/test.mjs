@@ -54,10 +54,18 @@ const tallyReport = (ok, report) => {
 
 for (const project of TYPE_CHECKS) tally(run(`types: ${project}`, ['tsc', '-p', project]));
 tally(run('lint and format', ['biome', 'check', '.']));
-tally(run('structure: arrows and cycles', ['depcruise', '--config', '.dependency-cruiser.cjs', 'app', 'src']));
+tally(
+  run('structure: arrows and cycles', ['depcruise', '--config', '.dependency-cruiser.cjs', 'app', 'src']),
+);
 tally(run('structure: unused files, exports, packages', ['knip']));
 tallyReport(
-  run('unit tests', ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${REPORTS}/unit.json`]),
+  run('unit tests', [
+    'vitest',
+    'run',
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile.json=${REPORTS}/unit.json`,
+  ]),
   counts('unit.json', (report) => ({ passed: report.numPassedTests, failed: report.numFailedTests })),
 );
 const { build } = await import('./build.mjs');

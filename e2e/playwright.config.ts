@@ -19,7 +19,12 @@ export default defineConfig({
     trace: 'retain-on-failure',
     launchOptions: {
       ...(process.env.CHROMIUM ? { executablePath: process.env.CHROMIUM } : {}),
-      args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-component-update'],
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-background-networking',
+        '--disable-component-update',
+      ],
     },
   },
   webServer: {

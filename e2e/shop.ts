@@ -39,8 +39,7 @@ export async function layOut(page: Page): Promise<void> {
 export const sentence = (page: Page) => page.getByTestId('sentence');
 
 /** Waits until everything is on the disk. */
-export const kept = (page: Page) =>
-  expect(page.getByTestId('kept')).toHaveAttribute('data-saving', 'saved');
+export const kept = (page: Page) => expect(page.getByTestId('kept')).toHaveAttribute('data-saving', 'saved');
 
 /** The figures of the sentence: metres of film and percent of waste. */
 export async function figures(page: Page): Promise<{ metres: number; waste: number }> {

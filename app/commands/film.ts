@@ -45,7 +45,9 @@ export const placeWaitingCommand: Command = {
   scope: 'everywhere',
   chords: [{ key: 'Enter', mod: true, shift: true }],
   available: () =>
-    mayWrite() && !isWorking() && Object.values(useShop.getState().book.copy).some((copy) => copy.place === null),
+    mayWrite() &&
+    !isWorking() &&
+    Object.values(useShop.getState().book.copy).some((copy) => copy.place === null),
   run: () => void layOut('placed'),
 };
 
@@ -93,7 +95,12 @@ const arrows = {
   ArrowDown: { x: -1, y: 0 },
 } as const;
 
-function nudgeCommand(id: string, commandLabel: string, mm: number, modifiers: Omit<Chord, 'key'>): Command[] {
+function nudgeCommand(
+  id: string,
+  commandLabel: string,
+  mm: number,
+  modifiers: Omit<Chord, 'key'>,
+): Command[] {
   return Object.entries(arrows).map(([key, step]) => ({
     id: `${id}-${key}`,
     label: commandLabel,
@@ -140,7 +147,9 @@ export const cutMapCommand: Command = {
 
 export const zoomInCommand = onFilm('zoom-in', label.zoomIn, [{ key: '+' }, { key: '=' }], () => zoomBy(1.4));
 export const zoomOutCommand = onFilm('zoom-out', label.zoomOut, [{ key: '-' }], () => zoomBy(1 / 1.4));
-export const wholeWidthCommand = onFilm('whole-width', label.wholeWidth, [{ key: '1' }], () => zoomTo(widthScale));
+export const wholeWidthCommand = onFilm('whole-width', label.wholeWidth, [{ key: '1' }], () =>
+  zoomTo(widthScale),
+);
 export const wholeRunCommand = onFilm('whole-run', label.wholeRun, [{ key: '0' }], () => zoomTo(runScale));
 
 export const filmCommands: readonly Command[] = [

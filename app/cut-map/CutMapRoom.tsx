@@ -58,8 +58,18 @@ export function CutMapRoom() {
           <p className="quiet">{words.actualSize}</p>
         </div>
         <div className="actions map-acts">
-          <Choice label={words.paper} value={paper} options={options(words.papers)} onChange={(chosen) => set({ paper: chosen })} />
-          <Choice label={words.view} value={view} options={options(words.views)} onChange={(chosen) => set({ mapView: chosen })} />
+          <Choice
+            label={words.paper}
+            value={paper}
+            options={options(words.papers)}
+            onChange={(chosen) => set({ paper: chosen })}
+          />
+          <Choice
+            label={words.view}
+            value={view}
+            options={options(words.views)}
+            onChange={(chosen) => set({ mapView: chosen })}
+          />
           <Button weight="plain" onPress={() => goTo('film')}>
             {words.back}
           </Button>

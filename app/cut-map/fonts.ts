@@ -1,7 +1,7 @@
-import extraRegular from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-400-normal.woff?url';
-import extraBold from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-700-normal.woff?url';
 import regular from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-400-normal.woff?url';
 import bold from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-700-normal.woff?url';
+import extraRegular from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-400-normal.woff?url';
+import extraBold from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-ext-700-normal.woff?url';
 import type { FontFiles, Measure } from '../../src/output/cut-map';
 
 async function fetchFont(url: string): Promise<Uint8Array> {
@@ -15,7 +15,8 @@ export async function fontFiles(): Promise<FontFiles> {
   const [latin, extra, boldLatin, boldExtra] = await Promise.all(
     [regular, extraRegular, bold, extraBold].map(fetchFont),
   );
-  const both = (a: Uint8Array | undefined, b: Uint8Array | undefined) => [a, b].filter((file) => file !== undefined);
+  const both = (a: Uint8Array | undefined, b: Uint8Array | undefined) =>
+    [a, b].filter((file) => file !== undefined);
   return { regular: both(latin, extra), bold: both(boldLatin, boldExtra) };
 }
 

@@ -41,7 +41,12 @@ function Rows({ run }: { run: LaidRun }) {
         </thead>
         <tbody>
           {run.copies.map((copy) => (
-            <CopyRow key={copy.id} copy={copy} selected={copy.id === selected} inTabOrder={copy.id === first} />
+            <CopyRow
+              key={copy.id}
+              copy={copy}
+              selected={copy.id === selected}
+              inTabOrder={copy.id === first}
+            />
           ))}
         </tbody>
       </table>

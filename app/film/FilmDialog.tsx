@@ -13,7 +13,20 @@ import { useWords } from '../words';
 import { typedLength } from '../words/format';
 import { type FilmForm, type FilmProblems, formOf, readForm } from './film-form';
 
-const currencies = ['USD', 'EUR', 'GBP', 'CAD', 'AUD', 'MXN', 'CHF', 'SEK', 'PLN', 'BRL', 'INR', 'JPY'] as const;
+const currencies = [
+  'USD',
+  'EUR',
+  'GBP',
+  'CAD',
+  'AUD',
+  'MXN',
+  'CHF',
+  'SEK',
+  'PLN',
+  'BRL',
+  'INR',
+  'JPY',
+] as const;
 
 const rollSizes = Object.keys(rollWidths) as RollSize[];
 

@@ -1,17 +1,17 @@
 import { cutMapCommand, layOutCommand, placeWaitingCommand, redoCommand, undoCommand } from '../commands';
-import { CommandButton } from '../parts/CommandButton';
 import { Button } from '../parts/Button';
+import { CommandButton } from '../parts/CommandButton';
 import { useLaidDraft } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { goTo } from '../store/view';
 import { useWords } from '../words';
-import { FilmCanvas } from './canvas/FilmCanvas';
 import { CopyTable } from './CopyTable';
+import { FilmCanvas } from './canvas/FilmCanvas';
 import { FilmBar } from './FilmBar';
 import { LayoutProgress } from './LayoutProgress';
 import { OrderCards } from './OrderCards';
-import { RunStrip } from './RunStrip';
 import { RunSentence } from './RunSentence';
+import { RunStrip } from './RunStrip';
 import { SelectionSheet } from './SelectionSheet';
 import './film.css';
 

@@ -23,7 +23,9 @@ export function LayoutProgress() {
   return (
     <div className="layout-progress">
       <span className="quiet small" role="status">
-        {proven ? words.proven : above !== null && run && run.copies.length > 0 && words.atMost(percent(above, ways))}
+        {proven
+          ? words.proven
+          : above !== null && run && run.copies.length > 0 && words.atMost(percent(above, ways))}
         {working && `, ${words.stillLooking}`}
       </span>
       {working && (

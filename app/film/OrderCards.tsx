@@ -1,5 +1,5 @@
 import { type LaidRun, type LeftOut, tooLargeFor } from '../../src/layout';
-import { copiesByTransfer, ordersByDue, type Order, type Transfer, transfersByOrder } from '../../src/model';
+import { copiesByTransfer, type Order, ordersByDue, type Transfer, transfersByOrder } from '../../src/model';
 import { OrderCode } from '../parts/OrderCode';
 import { tintOf } from '../parts/tints';
 import { usePlanning } from '../store/planning';
@@ -33,7 +33,11 @@ export function OrderCards({ run }: { run: LaidRun }) {
             leftOut={leftOut}
             rows={(transfers.get(order.id) ?? []).map((transfer) => {
               const own = copies.get(transfer.id) ?? [];
-              return { transfer, count: own.length, waiting: own.filter((copy) => copy.place === null).length };
+              return {
+                transfer,
+                count: own.length,
+                waiting: own.filter((copy) => copy.place === null).length,
+              };
             })}
           />
         ))}
@@ -74,7 +78,9 @@ function OrderCard({
       <header>
         <OrderCode code={order.code} tint={order.tint} />
         <strong>{order.name}</strong>
-        <span className="quiet small">{order.due ? orders.dueOn(dueDay(order.due, ways)) : orders.noDue}</span>
+        <span className="quiet small">
+          {order.due ? orders.dueOn(dueDay(order.due, ways)) : orders.noDue}
+        </span>
       </header>
       <ul>
         {rows.map(({ transfer, count, waiting: rowWaiting }) => {

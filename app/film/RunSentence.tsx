@@ -22,14 +22,18 @@ export function RunSentence({ run }: { run: LaidRun }) {
         <p className="sentence">{words.nothingLaid}</p>
       ) : (
         <p className="sentence" data-testid="sentence">
-          {words.sentence(filmLength(lengthUsed, ways), percent(waste, ways), money(cost, ways)).map(({ text, figure }) =>
-            figure ? <strong key={text}>{text}</strong> : text,
-          )}
+          {words
+            .sentence(filmLength(lengthUsed, ways), percent(waste, ways), money(cost, ways))
+            .map(({ text, figure }) => (figure ? <strong key={text}>{text}</strong> : text))}
         </p>
       )}
       <p className="quiet small" title={words.gapsAreWaste}>
         {shown.copies.length > 0 && shortest !== null
-          ? words.details(left, filmLength(shortest, ways), percent(Math.max(0, wasteOver(shown, shortest)), ways))
+          ? words.details(
+              left,
+              filmLength(shortest, ways),
+              percent(Math.max(0, wasteOver(shown, shortest)), ways),
+            )
           : words.leftOnRoll(left)}
       </p>
       {shown.spans === null && spanMax !== null && (

@@ -2,11 +2,11 @@ import { create } from 'zustand';
 import { setPlaces } from '../../src/editing';
 import { type LaidCopy, type LaidRun, type Refusal, refusals, snap, withCopy } from '../../src/layout';
 import { type Micrometres, um } from '../../src/units';
-import { words } from '../words';
+import { stopPlanning } from '../store/planning';
 import { laidDraft, waysNow } from '../store/selectors';
 import { commit, mayWrite, useShop } from '../store/shop';
 import { notify } from '../store/view';
-import { stopPlanning } from '../store/planning';
+import { words } from '../words';
 
 /** A copy in the hand: where it would lie if it were let go, and why it may not. Lives while it is held. */
 export interface Held {

@@ -12,8 +12,8 @@ import {
   type Result,
   um,
 } from '../../src/units';
-import { type Ways, typedLength } from '../words/format';
 import { words } from '../words';
+import { typedLength, type Ways } from '../words/format';
 
 /** The form's fields as typed. */
 export interface FilmForm {

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { FileTrigger, Button as AriaButton } from 'react-aria-components';
+import { Button as AriaButton, FileTrigger } from 'react-aria-components';
 import type { Transfer } from '../../src/model';
 import { loadThumbnail } from '../store/artwork';
 import { useWords } from '../words';

@@ -28,7 +28,8 @@ export function NewTransferRow({ order }: { order: Order }) {
   const width = readSize(typed.width, ways);
   const height = readSize(typed.height, ways);
   const count = readCount(typed.count, ways);
-  const problem = (entry: { ok: boolean; problem?: string }) => (tried && !entry.ok ? entry.problem : null) ?? null;
+  const problem = (entry: { ok: boolean; problem?: string }) =>
+    (tried && !entry.ok ? entry.problem : null) ?? null;
   const set = (field: keyof typeof blank) => (value: string) => setTyped({ ...typed, [field]: value });
   const close = () => {
     setTyped(blank);

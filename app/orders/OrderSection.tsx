@@ -27,7 +27,7 @@ export function OrderSection({ order, transfers }: { order: Order; transfers: re
       .map((other) => other.code),
   );
   return (
-    <section className="order" style={{ borderInlineStartColor: tintOf(order.tint) }} aria-label={order.name}>
+    <section className="order" style={{ '--tint': tintOf(order.tint) }} aria-label={order.name}>
       <header className="order-head">
         <div className="order-code">
           <EntryCell

@@ -42,7 +42,14 @@ export function OrdersRoom() {
           <CommandButton command={undoCommand} weight="plain" />
           <CommandButton command={redoCommand} weight="plain" />
           <FileTrigger
-            acceptedFileTypes={['.csv', '.tsv', '.txt', 'text/csv', 'text/tab-separated-values', 'text/plain']}
+            acceptedFileTypes={[
+              '.csv',
+              '.tsv',
+              '.txt',
+              'text/csv',
+              'text/tab-separated-values',
+              'text/plain',
+            ]}
             onSelect={(files) => files?.[0] && void openTable(files[0])}
           >
             <Button>{words.open}</Button>
@@ -71,7 +78,11 @@ export function OrdersRoom() {
             order={order}
             transfers={(transfers.get(order.id) ?? []).map((transfer) => {
               const own = copies.get(transfer.id) ?? [];
-              return { transfer, count: own.length, placed: own.filter((copy) => copy.place !== null).length };
+              return {
+                transfer,
+                count: own.length,
+                placed: own.filter((copy) => copy.place !== null).length,
+              };
             })}
           />
         ))

@@ -10,8 +10,8 @@ import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { useWords } from '../words';
-import { ArtworkCell } from './ArtworkCell';
 import { ArtworkAdvice } from './ArtworkAdvice';
+import { ArtworkCell } from './ArtworkCell';
 import { giveArtwork } from './artwork';
 import { readCount, readName, readSize, typedWithUnit } from './entries';
 import type { TransferLine } from './OrderSection';
@@ -46,54 +46,56 @@ export function TransferRow({ transfer, count, placed }: TransferLine) {
         if (file) void giveArtwork(transfer.id, file);
       }}
     >
+      <div>
         <ArtworkCell transfer={transfer} />
-        <EntryCell
-          label={of(words.transfer)}
-          text={transfer.name}
-          read={readName}
-          onEntry={(name) => commit((draft) => editTransfer(draft, transfer.id, { name }))}
-        />
-        <EntryCell
-          label={of(words.width)}
-          text={transfer.typed.width}
-          read={(typed) => readSize(typed, ways)}
-          onEntry={enterSize('width')}
-        />
-        <EntryCell
-          label={of(words.height)}
-          text={transfer.typed.height}
-          read={(typed) => readSize(typed, ways)}
-          onEntry={enterSize('height')}
-        />
-        <EntryCell
-          label={of(words.count)}
-          text={String(count)}
-          inputMode="numeric"
-          read={(typed) => readCount(typed, ways)}
-          onEntry={(wanted) => commit((draft, context) => setCount(draft, transfer.id, wanted, context))}
-        />
-        <Check
-          label={of(words.mayTurn)}
-          checked={transfer.turn === 'quarter'}
-          onChange={(may) =>
-            commit((draft) => editTransfer(draft, transfer.id, { turn: may ? 'quarter' : 'fixed' }))
-          }
-        />
-        <span className={placed === count ? 'quiet small placed' : 'small placed'}>
-          {words.all(placed, count, ways)}
-        </span>
-        <Button
-          weight="plain"
-          aria-label={words.removeTransfer(transfer.name)}
-          onPress={() => {
-            commit((draft) => removeTransfer(draft, transfer.id));
-            notify('plain', words.removedTransfer(transfer.name));
-          }}
-        >
-          ✕
-        </Button>
-        {tooLarge && <p className="row-note care small">{words.tooLarge(tooLarge)}</p>}
-        <ArtworkAdvice transfer={transfer} />
+      </div>
+      <EntryCell
+        label={of(words.transfer)}
+        text={transfer.name}
+        read={readName}
+        onEntry={(name) => commit((draft) => editTransfer(draft, transfer.id, { name }))}
+      />
+      <EntryCell
+        label={of(words.width)}
+        text={transfer.typed.width}
+        read={(typed) => readSize(typed, ways)}
+        onEntry={enterSize('width')}
+      />
+      <EntryCell
+        label={of(words.height)}
+        text={transfer.typed.height}
+        read={(typed) => readSize(typed, ways)}
+        onEntry={enterSize('height')}
+      />
+      <EntryCell
+        label={of(words.count)}
+        text={String(count)}
+        inputMode="numeric"
+        read={(typed) => readCount(typed, ways)}
+        onEntry={(wanted) => commit((draft, context) => setCount(draft, transfer.id, wanted, context))}
+      />
+      <Check
+        label={of(words.mayTurn)}
+        checked={transfer.turn === 'quarter'}
+        onChange={(may) =>
+          commit((draft) => editTransfer(draft, transfer.id, { turn: may ? 'quarter' : 'fixed' }))
+        }
+      />
+      <span className={placed === count ? 'quiet small placed' : 'small placed'}>
+        {words.all(placed, count, ways)}
+      </span>
+      <Button
+        weight="plain"
+        aria-label={words.removeTransfer(transfer.name)}
+        onPress={() => {
+          commit((draft) => removeTransfer(draft, transfer.id));
+          notify('plain', words.removedTransfer(transfer.name));
+        }}
+      >
+        ✕
+      </Button>
+      {tooLarge && <p className="row-note care small">{words.tooLarge(tooLarge)}</p>}
+      <ArtworkAdvice transfer={transfer} />
     </li>
   );
 }

@@ -1,3 +1,4 @@
+import { MOST_COPIES } from '../../src/intake';
 import {
   fail,
   type LengthUnit,
@@ -7,10 +8,9 @@ import {
   type Result,
   unitNamed,
 } from '../../src/units';
-import { MOST_COPIES } from '../../src/intake';
+import { words } from '../words';
 import type { Ways } from '../words/format';
 import { whole } from '../words/format';
-import { words } from '../words';
 
 /** A size as typed, with its unit even where the user left it out: what a bare figure meant must not change later. */
 export const typedWithUnit = (typed: string, unit: LengthUnit): string =>

@@ -6,7 +6,8 @@ const MOST_BYTES = 8_000_000;
 /** The text of a file in UTF-8 or, where that cannot be, as older spreadsheets write it; `null` if it is no text. */
 export function decodeTable(bytes: Uint8Array<ArrayBuffer>): string | null {
   const [first, second] = bytes;
-  const utf16 = first === 0xff && second === 0xfe ? 'utf-16le' : first === 0xfe && second === 0xff ? 'utf-16be' : null;
+  const utf16 =
+    first === 0xff && second === 0xfe ? 'utf-16le' : first === 0xfe && second === 0xff ? 'utf-16be' : null;
   if (utf16) return new TextDecoder(utf16).decode(bytes);
   if (bytes.includes(0)) return null;
   try {

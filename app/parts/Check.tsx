@@ -13,7 +13,13 @@ export function Check({
   disabled?: boolean;
 }) {
   return (
-    <Checkbox className="checkbox" aria-label={label} isSelected={checked} onChange={onChange} isDisabled={disabled}>
+    <Checkbox
+      className="checkbox"
+      aria-label={label}
+      isSelected={checked}
+      onChange={onChange}
+      isDisabled={disabled}
+    >
       <span className="box" aria-hidden="true">
         {checked && (
           <svg viewBox="0 0 16 16" width="16" height="16" role="presentation">

@@ -1,3 +1,5 @@
+import type {} from 'react';
+
 /** Tints that tell orders apart; each reaches 4.5 under white text (WCAG 2.2, contrast minimum). */
 export const tints = [
   '#B4541A',
@@ -11,3 +13,10 @@ export const tints = [
 ] as const;
 
 export const tintOf = (tint: number): string => tints[tint % tints.length] ?? tints[0];
+
+declare module 'react' {
+  interface CSSProperties {
+    /** What an order is tinted with, for style sheets. */
+    '--tint'?: string;
+  }
+}

@@ -12,7 +12,9 @@ import { Notices } from './Notices';
 import { Top } from './Top';
 import './shell.css';
 
-const CutMapRoom = lazy(() => import('../cut-map/CutMapRoom').then(({ CutMapRoom: room }) => ({ default: room })));
+const CutMapRoom = lazy(() =>
+  import('../cut-map/CutMapRoom').then(({ CutMapRoom: room }) => ({ default: room })),
+);
 
 export function App() {
   const words = useWords();

@@ -6,7 +6,28 @@ import { asMinor, fromMm, fromUnit, type LocalDate, minorDigits } from '../../sr
 import { words } from '../words';
 import { editContext } from './shop';
 
-const EURO = ['AT', 'BE', 'CY', 'DE', 'EE', 'ES', 'FI', 'FR', 'GR', 'HR', 'IE', 'IT', 'LT', 'LU', 'LV', 'MT', 'NL', 'PT', 'SI', 'SK'];
+const EURO = [
+  'AT',
+  'BE',
+  'CY',
+  'DE',
+  'EE',
+  'ES',
+  'FI',
+  'FR',
+  'GR',
+  'HR',
+  'IE',
+  'IT',
+  'LT',
+  'LU',
+  'LV',
+  'MT',
+  'NL',
+  'PT',
+  'SI',
+  'SK',
+];
 
 const currencies: Readonly<Record<string, string>> = {
   ...Object.fromEntries(EURO.map((region) => [region, 'EUR'])),
@@ -61,8 +82,12 @@ export function firstBook(source: Source): Book {
   return applyEdit(
     emptyBook,
     (draft) => {
-      startBook(draft, { settings, film: firstFilm(settings.currency), runName: words.film.firstRun }, context);
-      if (source === 'demo') addDemoDay(draft, dayFrom, context);
+      startBook(
+        draft,
+        { settings, film: firstFilm(settings.currency), runName: words.film.firstRun },
+        context,
+      );
+      if (source === 'demo') addDemoDay(draft, { dayFrom, unit: settings.unit }, context);
     },
     context.now,
   ).book;

@@ -21,7 +21,8 @@ const figure = (text: string): SentencePart => ({ text, figure: true });
 
 const lengthProblems: Record<LengthProblem, string> = {
   empty: 'Type a length, such as 89 mm or 3 1/2 in.',
-  unreadable: 'This is not a length. Type a number with or without a unit, such as 89 mm, 8.9 cm or 3 1/2 in.',
+  unreadable:
+    'This is not a length. Type a number with or without a unit, such as 89 mm, 8.9 cm or 3 1/2 in.',
   'not-positive': 'A length must be above zero.',
   'too-long': 'This is longer than any film. Check the unit.',
 };
@@ -155,7 +156,8 @@ export const en = {
     unavailable:
       'This browser does not let Rollwright keep anything, as in a private window. You can work, but all of it is gone when the tab is closed.',
     closed: 'The storage was closed from outside. The last changes are in memory only; press "Try again".',
-    blocked: 'Another tab with an older version holds the storage. Close the other Rollwright tabs, then press "Try again".',
+    blocked:
+      'Another tab with an older version holds the storage. Close the other Rollwright tabs, then press "Try again".',
     unknown: 'The last changes could not be kept. They are still in memory; press "Try again".',
     retry: 'Try again',
     opening: 'Opening your orders…',
@@ -178,7 +180,8 @@ export const en = {
     removedOrder: (name: string) => `${name} is removed with its transfers. Undo brings it back.`,
     removedTransfer: (name: string) => `${name} is removed. Undo brings it back.`,
     code: 'Code',
-    codeTaken: (code: string) => `Another order has the code ${code}. Codes are printed on every copy, so each must be unique.`,
+    codeTaken: (code: string) =>
+      `Another order has the code ${code}. Codes are printed on every copy, so each must be unique.`,
     codeShape: 'A code has one to four letters or figures.',
     orderName: 'Order',
     due: 'Due',
@@ -202,13 +205,16 @@ export const en = {
       count === 1
         ? 'One copy no longer fits where it lay and came off the film. Lay out again, or undo.'
         : `${count} copies no longer fit where they lay and came off the film. Lay out again, or undo.`,
-    tooLarge: (reason: UnplacedReason) => `This transfer ${unplaced[reason]}. Make it smaller, or choose other film.`,
+    tooLarge: (reason: UnplacedReason) =>
+      `This transfer ${unplaced[reason]}. Make it smaller, or choose other film.`,
     fileSays: (size: string) => `The file says ${size}, its empty margin trimmed.`,
     useFileSize: 'Use that size',
     otherProportions: 'The artwork has other proportions and would be stretched.',
     artworkRefused: (fileName: string, problem: ArtworkProblem) => `${fileName} ${artworkProblems[problem]}`,
     all: (placed: number, total: number, ways: Ways) =>
-      placed === total ? `all ${whole(total, ways)} placed` : `${whole(placed, ways)} of ${whole(total, ways)} placed`,
+      placed === total
+        ? `all ${whole(total, ways)} placed`
+        : `${whole(placed, ways)} of ${whole(total, ways)} placed`,
     ambiguousDates: 'In dates such as 3/4/2026',
     dayFirst: 'the day comes first',
     monthFirst: 'the month comes first',
@@ -273,7 +279,8 @@ export const en = {
     wait: (count: number, ways: Ways) => `${whole(count, ways)} wait for a place`,
     allPlaced: (count: number, ways: Ways) => `all ${whole(count, ways)} placed`,
     table: 'Copies as a table',
-    tableHint: 'Everything the film can do works here too. Positions are measured from the film’s near edge and from its front.',
+    tableHint:
+      'Everything the film can do works here too. Positions are measured from the film’s near edge and from its front.',
     copy: 'Copy',
     size: 'Size',
     across: 'From the edge',
@@ -294,7 +301,12 @@ export const en = {
     firstFilm: 'Roll, 13 in',
     preset: 'Trade size',
     ownSize: 'another width',
-    presets: { 'roll-13in': 'roll, 13 in (330 mm)', 'roll-16in': 'roll, 16 in (406 mm)', 'roll-22in': 'roll, 22 in (559 mm)', 'roll-24in': 'roll, 24 in (610 mm)' },
+    presets: {
+      'roll-13in': 'roll, 13 in (330 mm)',
+      'roll-16in': 'roll, 16 in (406 mm)',
+      'roll-22in': 'roll, 22 in (559 mm)',
+      'roll-24in': 'roll, 24 in (610 mm)',
+    },
     name: 'Name',
     width: 'Width',
     left: 'Unprintable, near side',

@@ -43,15 +43,15 @@ export function tapeInches(length: Micrometres): string {
 }
 
 export const money = (amount: Minor, { currency, locale }: Ways): string =>
-  new Intl.NumberFormat(locale, { style: 'currency', currency }).format(
-    amount / 10 ** minorDigits(currency),
-  );
+  new Intl.NumberFormat(locale, { style: 'currency', currency }).format(amount / 10 ** minorDigits(currency));
 
 /** `11.8%` of a share between 0 and 1. */
 export const percent = (share: number, { locale }: Ways): string =>
-  new Intl.NumberFormat(locale, { style: 'percent', minimumFractionDigits: 1, maximumFractionDigits: 1 }).format(
-    share,
-  );
+  new Intl.NumberFormat(locale, {
+    style: 'percent',
+    minimumFractionDigits: 1,
+    maximumFractionDigits: 1,
+  }).format(share);
 
 export const whole = (value: number, { locale }: Ways): string => number(value, locale, 0, 0);
 

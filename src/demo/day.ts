@@ -1,6 +1,6 @@
 import { addOrder, addTransfer, type BookDraft, type EditContext } from '../editing';
 import type { Book, Id } from '../model';
-import { fromMm, type LocalDate } from '../units';
+import { fromMm, fromUnit, type LocalDate, toInches } from '../units';
 import { type DrawingName, drawings } from './drawings';
 
 interface DemoTransfer {
@@ -114,18 +114,29 @@ const orders: readonly DemoOrder[] = [
   },
 ];
 
+/** A size as this shop would have typed it: to 0.1 mm or 0.01 in. */
+function sizeIn(unit: 'mm' | 'in', mm: number) {
+  const amount = unit === 'mm' ? Math.round(10 * mm) / 10 : Math.round(100 * toInches(fromMm(mm))) / 100;
+  return { length: fromUnit(amount, unit), typed: `${amount} ${unit}` };
+}
+
 /** Adds the demo day: invented orders of clubs, cafes and fairs, due from today on. */
-export function addDemoDay(draft: BookDraft, dayFrom: (days: number) => LocalDate, context: EditContext): void {
+export function addDemoDay(
+  draft: BookDraft,
+  { dayFrom, unit }: { dayFrom: (days: number) => LocalDate; unit: 'mm' | 'in' },
+  context: EditContext,
+): void {
   for (const { name, code, dueIn, transfers } of orders) {
     const order = addOrder(draft, { name, code, due: dayFrom(dueIn) }, context);
     for (const { name: title, drawing, width, count, fixed } of transfers) {
       const board = drawings[drawing];
-      const height = Math.round((10 * width * board.height) / board.width) / 10;
+      const across = sizeIn(unit, width);
+      const down = sizeIn(unit, (width * board.height) / board.width);
       const fields = {
         name: title,
-        width: fromMm(width),
-        height: fromMm(height),
-        typed: { width: `${width} mm`, height: `${height} mm` },
+        width: across.length,
+        height: down.length,
+        typed: { width: across.typed, height: down.typed },
         turn: fixed ? ('fixed' as const) : ('quarter' as const),
       };
       addTransfer(draft, order, fields, count, context);

@@ -3,8 +3,8 @@ export { emptyHistory, type History, remember, stepBack, stepForward } from './h
 export { addRows } from './import';
 export { addOrder, editOrder, removeOrder } from './orders';
 export { setPinned, setPlaces } from './places';
-export { applySettled } from './settled';
 export { editSettings } from './settings';
+export { applySettled } from './settled';
 export { startBook } from './start';
 export { applyEdit, type BookDraft, type EditContext, redoStep, type Step, undoStep } from './step';
 export {

@@ -28,7 +28,15 @@ export function applySettled(
   if (!edited.step || !movesGround(edited.step)) return { ...edited, takenOff: [] };
   const takenOff = unsettled(edited.book);
   if (takenOff.length === 0) return { ...edited, takenOff };
-  const settled = applyEdit(edited.book, (draft) => setPlaces(draft, takenOff.map((id) => [id, null])), now);
+  const settled = applyEdit(
+    edited.book,
+    (draft) =>
+      setPlaces(
+        draft,
+        takenOff.map((id) => [id, null]),
+      ),
+    now,
+  );
   const step = {
     redo: [...edited.step.redo, ...(settled.step?.redo ?? [])],
     undo: [...(settled.step?.undo ?? []), ...edited.step.undo],

@@ -18,7 +18,9 @@ const synonyms: Record<Column, readonly string[]> = {
   turn: ['may turn', 'turn', 'turning', 'may be turned', 'rotate', 'may rotate', 'rotation'],
 };
 
-const columnByName = new Map(columnNames.flatMap((column) => synonyms[column].map((name) => [name, column] as const)));
+const columnByName = new Map(
+  columnNames.flatMap((column) => synonyms[column].map((name) => [name, column] as const)),
+);
 
 /** Where each column lies in a row, and the unit its heading gives to bare numbers. */
 export interface Columns {
@@ -29,7 +31,12 @@ export interface Columns {
 
 /** `Width (mm)` is a width in millimetres. */
 function headingOf(cell: string): { column: Column | undefined; unit: LengthUnit | null } {
-  const plain = cell.trim().toLowerCase().replace(/[_.:]+/g, ' ').replace(/\s+/g, ' ').trim();
+  const plain = cell
+    .trim()
+    .toLowerCase()
+    .replace(/[_.:]+/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
   const match = /^(.*?)\s*(?:[([/,]\s*|\bin\s+)(\S+?)[)\]]?$/.exec(plain);
   const unit = match ? unitNamed(match[2] ?? '') : null;
   const name = unit && match ? (match[1] ?? '').trim() : plain;

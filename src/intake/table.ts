@@ -65,7 +65,9 @@ function recordsOf(text: string): { records: string[][]; separator: string } {
   const plain = text.replace(/^\ufeff/, '');
   const quoted = Papa.parse<string[]>(plain, { delimiter: separator });
   const broken = quoted.errors.some(({ type }) => type === 'Quotes');
-  const { data } = broken ? Papa.parse<string[]>(plain, { delimiter: separator, quoteChar: '\u0000' }) : quoted;
+  const { data } = broken
+    ? Papa.parse<string[]>(plain, { delimiter: separator, quoteChar: '\u0000' })
+    : quoted;
   return { records: data, separator };
 }
 
@@ -164,7 +166,9 @@ export function readTable(text: string, ways: Ways): TableReading {
     bad.push({ line, problems: tooMany });
     // Out of its place, an empty order cell would stand for another order.
     badRecords.push(
-      orderAt !== undefined && order === '' ? record.with(Math.min(orderAt, record.length - 1), orderAbove) : record,
+      orderAt !== undefined && order === ''
+        ? record.with(Math.min(orderAt, record.length - 1), orderAbove)
+        : record,
     );
   }
   return {

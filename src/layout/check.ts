@@ -33,6 +33,7 @@ export function refusals(run: LaidRun, copy: LaidCopy): Refusal[] {
       if (other) found.push({ code: 'too-close', other, gap: film.gap });
     }
   }
-  if (run.spans === null && film.spanMax !== null) found.push({ code: 'no-knife-line', spanMax: film.spanMax });
+  if (run.spans === null && film.spanMax !== null)
+    found.push({ code: 'no-knife-line', spanMax: film.spanMax });
   return found;
 }

@@ -40,7 +40,17 @@ export function layCopy(book: Book, copy: Copy, place: Omit<Place, 'run'>): Laid
   const order = transfer && book.order[transfer.order];
   if (!order) return null;
   const { x, y, turned, pinned } = place;
-  return { id: copy.id, order, number: copy.number, transfer, x, y, ...footprint(transfer, turned), turned, pinned };
+  return {
+    id: copy.id,
+    order,
+    number: copy.number,
+    transfer,
+    x,
+    y,
+    ...footprint(transfer, turned),
+    turned,
+    pinned,
+  };
 }
 
 /** Film used by copies that lie on it, and where it is cut. */

@@ -9,7 +9,13 @@ import {
   type Run,
   type Transfer,
 } from '../model';
-import { type Placement, type Plan, type Problem, tooLargeFor as pieceTooLarge, type UnplacedReason } from '../packing';
+import {
+  type Placement,
+  type Plan,
+  type Problem,
+  tooLargeFor as pieceTooLarge,
+  type UnplacedReason,
+} from '../packing';
 
 /** Which copies stay where they are while the rest is laid out: the pinned ones, or all that lie on the film. */
 export type Keep = 'pinned' | 'placed';
@@ -80,8 +86,14 @@ export function problemOnFilm(book: Book, run: Run, film: Film): Problem {
 }
 
 /** Why a transfer has no place anywhere on an empty film; `null` if it has one. */
-export const tooLargeFor = (film: Film, { width, height, turn }: Pick<Transfer, 'width' | 'height' | 'turn'>) =>
-  pieceTooLarge({ film: filmShape(film), margins: film.margins, gap: film.gap }, { width, length: height, turn });
+export const tooLargeFor = (
+  film: Film,
+  { width, height, turn }: Pick<Transfer, 'width' | 'height' | 'turn'>,
+) =>
+  pieceTooLarge(
+    { film: filmShape(film), margins: film.margins, gap: film.gap },
+    { width, length: height, turn },
+  );
 
 /** A copy that got no place, and why. */
 export interface LeftOut {
@@ -94,7 +106,11 @@ export interface LeftOut {
  * Where a plan puts the copies behind its pieces. Along the film the numbers of a transfer go up,
  * so that they are found by looking; copies the plan has no place for come off the film.
  */
-export function placesOf(plan: Plan, { problem, copies }: RunProblem, run: Run): [Id<'copy'>, Place | null][] {
+export function placesOf(
+  plan: Plan,
+  { problem, copies }: RunProblem,
+  run: Run,
+): [Id<'copy'>, Place | null][] {
   const free = copies.map((list) => [...list]);
   const places: [Id<'copy'>, Place | null][] = [];
   const laid = plan.placements.slice(problem.pinned.length).sort((a, b) => a.y - b.y || a.x - b.x);

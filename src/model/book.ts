@@ -58,7 +58,10 @@ export type RecordKey = `${Collection}/${string}`;
 export type AnyRecord = Book[Collection][string];
 
 /** Checks one stored record; `null` if it is not of the collection's shape. */
-export function readRecord<Name extends Collection>(collection: Name, value: unknown): Book[Name][string] | null {
+export function readRecord<Name extends Collection>(
+  collection: Name,
+  value: unknown,
+): Book[Name][string] | null {
   const parsed = z.safeParse(collections[collection], value);
   return parsed.success ? (parsed.data as Book[Name][string]) : null;
 }

@@ -43,7 +43,9 @@ export function placementsOf(layout: Layout, strip: Strip, { margins }: Problem)
 export function rectOf({ pieces }: Problem, { piece, x, y, turned }: Placement): Rect | null {
   const own = pieces[piece];
   if (!own) return null;
-  return turned ? { x, y, width: own.length, length: own.width } : { x, y, width: own.width, length: own.length };
+  return turned
+    ? { x, y, width: own.length, length: own.width }
+    : { x, y, width: own.width, length: own.length };
 }
 
 /** A plan of the pinned copies and the placements given; whatever is missing is accounted for. */
@@ -63,6 +65,7 @@ export function assemble(problem: Problem, strip: Strip, placed: readonly Placem
   const rects = placements.flatMap((placement) => rectOf(problem, placement) ?? []);
   const end = rects.reduce((furthest, { y, length }) => Math.max(furthest, y + length), 0);
   const lengthUsed = um(rects.length > 0 ? end + margins.tail : 0);
-  const spans = film.spanMax === null ? [] : (knifeLines(rects, { gap, spanMax: film.spanMax, lengthUsed }) ?? []);
+  const spans =
+    film.spanMax === null ? [] : (knifeLines(rects, { gap, spanMax: film.spanMax, lengthUsed }) ?? []);
   return { placements, unplaced, lengthUsed, sheetsUsed: 0, spans };
 }

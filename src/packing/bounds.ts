@@ -1,4 +1,4 @@
-import { um, type Micrometres } from '../units';
+import { type Micrometres, um } from '../units';
 import type { Problem } from './problem';
 import { type Strip, stripOf } from './strip';
 

@@ -206,7 +206,11 @@ export class AroundDecoder {
   /** Gives a stretch up to its lower neighbour or the nearest far end of a pin over it. False, if it has neither. */
   private raise(at: number, over: readonly Pin[]): boolean {
     const stretch = this.stretches[at] as Stretch;
-    const levels = [this.stretches[at - 1]?.y, this.stretches[at + 1]?.y, ...over.map((pin) => pin.y + pin.along)];
+    const levels = [
+      this.stretches[at - 1]?.y,
+      this.stretches[at + 1]?.y,
+      ...over.map((pin) => pin.y + pin.along),
+    ];
     const next = levels.reduce<number>(
       (least, level) => (level !== undefined && level > stretch.y ? Math.min(least, level) : least),
       Number.POSITIVE_INFINITY,
@@ -218,6 +222,8 @@ export class AroundDecoder {
   }
 
   private join(): void {
-    this.stretches = this.stretches.filter(({ y }, index) => index === 0 || this.stretches[index - 1]?.y !== y);
+    this.stretches = this.stretches.filter(
+      ({ y }, index) => index === 0 || this.stretches[index - 1]?.y !== y,
+    );
   }
 }

@@ -197,7 +197,8 @@ export class Decoder {
     build.unplacedArea = 0;
     for (let run = head; run < runs; run = next[run] as number) {
       const piece = sequence.piece[run] as number;
-      build.unplacedArea += (copiesLeft[run] as number) * (across[piece] as number) * (along[piece] as number);
+      build.unplacedArea +=
+        (copiesLeft[run] as number) * (across[piece] as number) * (along[piece] as number);
     }
     return build;
   }

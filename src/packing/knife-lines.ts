@@ -39,7 +39,12 @@ function furthest(bands: readonly Band[], from: number, spanMax: number, wholeMm
 }
 
 /** Lines by greed: each as far along as a span allows, which takes the fewest. `null` if a span finds none. */
-function fewestLines(bands: readonly Band[], spanMax: number, lengthUsed: number, wholeMm: boolean): number[] | null {
+function fewestLines(
+  bands: readonly Band[],
+  spanMax: number,
+  lengthUsed: number,
+  wholeMm: boolean,
+): number[] | null {
   const lines: number[] = [];
   let from = 0;
   while (lengthUsed - from > spanMax) {
@@ -55,7 +60,12 @@ function fewestLines(bands: readonly Band[], spanMax: number, lengthUsed: number
  * Moves each line, from the last to the first, to the middle of its band as far as the spans beside it
  * allow, so that the blade has room on both sides.
  */
-function centred(lines: readonly number[], bands: readonly Band[], spanMax: number, lengthUsed: number): number[] {
+function centred(
+  lines: readonly number[],
+  bands: readonly Band[],
+  spanMax: number,
+  lengthUsed: number,
+): number[] {
   const moved = [...lines];
   for (let index = moved.length - 1; index >= 0; index -= 1) {
     const line = moved[index] ?? 0;

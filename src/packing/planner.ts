@@ -73,7 +73,12 @@ function chosenCounts(strip: Strip, limits: Limits): Int32Array {
 }
 
 /** Places of the copies left over, around those that have one: holes and what is left at the end of a roll. */
-function fillUp(problem: Problem, placed: readonly Placement[], chosen: Int32Array, seed: number): Placement[] {
+function fillUp(
+  problem: Problem,
+  placed: readonly Placement[],
+  chosen: Int32Array,
+  seed: number,
+): Placement[] {
   const around: Problem = {
     ...problem,
     pieces: problem.pieces.map((piece, index) => ({ ...piece, count: piece.count - (chosen[index] ?? 0) })),
@@ -128,7 +133,11 @@ export function createPlanner(problem: Problem, seed: number): Planner {
     bound,
     proven: () => {
       const { lengthUsed, sheetsUsed } = best();
-      return !short && search.best?.complete === true && (problem.film.kind === 'roll' ? lengthUsed : sheetsUsed) <= bound;
+      return (
+        !short &&
+        search.best?.complete === true &&
+        (problem.film.kind === 'roll' ? lengthUsed : sheetsUsed) <= bound
+      );
     },
     get iterations() {
       return search.iterations;

@@ -7,7 +7,10 @@ export interface Sequence {
   readonly count: number[];
 }
 
-export const copySequence = ({ piece, count }: Sequence): Sequence => ({ piece: [...piece], count: [...count] });
+export const copySequence = ({ piece, count }: Sequence): Sequence => ({
+  piece: [...piece],
+  count: [...count],
+});
 
 /** Joins neighbours of one piece and drops empty runs. */
 function tidy({ piece, count }: Sequence): void {
@@ -60,7 +63,13 @@ export function disturb(sequence: Sequence, random: () => number): void {
     if (random() < 0.3 && target !== from && (count[target] ?? 0) > 1) {
       split(sequence, target, random);
       moveRun(sequence, from > target ? from + 1 : from, part, target + 1);
-    } else moveRun(sequence, from, part, random() < 0.5 ? target : Math.min(piece.length, from + 2 + Math.floor(random() * 3)));
+    } else
+      moveRun(
+        sequence,
+        from,
+        part,
+        random() < 0.5 ? target : Math.min(piece.length, from + 2 + Math.floor(random() * 3)),
+      );
   } else {
     const to = kind < 0.8 ? any() : Math.min(piece.length - 1, from + 1);
     const [pieceFrom, countFrom] = [piece[from] ?? 0, count[from] ?? 0];

@@ -22,7 +22,9 @@ export function startSequences(strip: Strip, count: Int32Array): Sequence[] {
   const pieces = [...count.keys()].filter((piece) => (count[piece] as number) > 0);
   return keys.map(([first, second]) => {
     const by = (key: Key, piece: number) => key(strip.across[piece] as number, strip.along[piece] as number);
-    const piece = pieces.toSorted((a, b) => by(first, b) - by(first, a) || by(second, b) - by(second, a) || a - b);
+    const piece = pieces.toSorted(
+      (a, b) => by(first, b) - by(first, a) || by(second, b) - by(second, a) || a - b,
+    );
     return { piece, count: piece.map((index) => count[index] as number) };
   });
 }

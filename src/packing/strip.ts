@@ -65,7 +65,9 @@ export function stripOf(problem: Problem): Strip {
     across: Float64Array.from(pieces, (piece) => piece.width + gap),
     along: Float64Array.from(pieces, (piece) => piece.length + gap),
     count: Int32Array.from(pieces, (piece) => piece.count),
-    turns: Uint8Array.from(pieces, (piece) => (piece.turn === 'quarter' && piece.width !== piece.length ? 1 : 0)),
+    turns: Uint8Array.from(pieces, (piece) =>
+      piece.turn === 'quarter' && piece.width !== piece.length ? 1 : 0,
+    ),
     rank: Int32Array.from(pieces, (piece) => piece.rank),
     bins: binsOf(problem),
     before: margins.lead,
@@ -76,7 +78,14 @@ export function stripOf(problem: Problem): Strip {
       const [width, length] = pin.turned ? [piece.length, piece.width] : [piece.width, piece.length];
       const { x, y, sheet } = pin;
       return [
-        { piece: pin.piece, sheet, x: x - margins.left, y: y - margins.lead, across: width + gap, along: length + gap },
+        {
+          piece: pin.piece,
+          sheet,
+          x: x - margins.left,
+          y: y - margins.lead,
+          across: width + gap,
+          along: length + gap,
+        },
       ];
     }),
   };

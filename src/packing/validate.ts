@@ -41,11 +41,13 @@ function* closePairs(copies: readonly Laid[], gap: number): Generator<PlanProble
 function* countProblems(problem: Problem, plan: Plan): Generator<PlanProblem> {
   const placed = problem.pieces.map(() => 0);
   const left = problem.pieces.map(() => 0);
-  for (const { piece } of plan.placements.slice(problem.pinned.length)) placed[piece] = (placed[piece] ?? 0) + 1;
+  for (const { piece } of plan.placements.slice(problem.pinned.length))
+    placed[piece] = (placed[piece] ?? 0) + 1;
   for (const { piece, count } of plan.unplaced) left[piece] = (left[piece] ?? 0) + count;
   for (const [index, piece] of problem.pieces.entries()) {
     const found = (placed[index] ?? 0) + (left[index] ?? 0);
-    if (found !== piece.count) yield { code: 'wrong-count', piece: index, placed: found, wanted: piece.count };
+    if (found !== piece.count)
+      yield { code: 'wrong-count', piece: index, placed: found, wanted: piece.count };
   }
 }
 
@@ -70,7 +72,8 @@ function* spanProblems(problem: Problem, plan: Plan, copies: readonly Laid[]): G
 function* lengthProblems(problem: Problem, plan: Plan, copies: readonly Laid[]): Generator<PlanProblem> {
   if (problem.film.kind === 'roll') {
     const end = copies.reduce((furthest, copy) => Math.max(furthest, copy.y + copy.length), 0);
-    if (plan.lengthUsed !== (copies.length > 0 ? end + problem.margins.tail : 0)) yield { code: 'wrong-length' };
+    if (plan.lengthUsed !== (copies.length > 0 ? end + problem.margins.tail : 0))
+      yield { code: 'wrong-length' };
     return;
   }
   const sheets = new Set(copies.map((copy) => copy.sheet));
@@ -103,14 +106,16 @@ export function validatePlan(problem: Problem, plan: Plan): PlanProblem[] {
     const pin = pinned[index];
     if (pin) {
       const { piece, sheet, x, y, turned } = placement;
-      const same = pin.piece === piece && pin.sheet === sheet && pin.x === x && pin.y === y && pin.turned === turned;
+      const same =
+        pin.piece === piece && pin.sheet === sheet && pin.x === x && pin.y === y && pin.turned === turned;
       if (!same) found.push({ code: 'pinned-moved', copy: index });
       continue;
     }
     if (placement.turned && pieces[placement.piece]?.turn !== 'quarter') {
       found.push({ code: 'turned-but-fixed', copy: index });
     }
-    for (const edge of edgeProblems(ground, copy)) found.push({ code: 'edge', copy: index, problem: edge.code });
+    for (const edge of edgeProblems(ground, copy))
+      found.push({ code: 'edge', copy: index, problem: edge.code });
   }
   for (const pair of closePairs(copies, um(gap))) {
     if (pair.code !== 'too-close' || pair.copies.some((copy) => copy >= pinned.length)) found.push(pair);

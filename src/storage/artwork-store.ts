@@ -23,7 +23,14 @@ export function openArtworkStore(database: string): ArtworkStore {
   return {
     async put(id, file, thumb) {
       try {
-        await writeBatch(store, [[`file/${id}`, file], [`thumb/${id}`, thumb]], []);
+        await writeBatch(
+          store,
+          [
+            [`file/${id}`, file],
+            [`thumb/${id}`, thumb],
+          ],
+          [],
+        );
         return ok(undefined);
       } catch (error) {
         return fail(problemOf(error));
@@ -33,7 +40,11 @@ export function openArtworkStore(database: string): ArtworkStore {
     thumb: (id) => read(`thumb/${id}`),
     async sweep(used) {
       const keys = (await entriesWithPrefix(store, '')).map(([key]) => key);
-      await writeBatch(store, [], keys.filter((key) => !used.has(key.slice(key.indexOf('/') + 1))));
+      await writeBatch(
+        store,
+        [],
+        keys.filter((key) => !used.has(key.slice(key.indexOf('/') + 1))),
+      );
     },
     close: store.close,
   };

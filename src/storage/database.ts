@@ -37,7 +37,8 @@ export function openStore(database: string): Store {
     return opened;
   };
 
-  const storeIn = (db: IDBDatabase, mode: IDBTransactionMode) => db.transaction(STORE, mode).objectStore(STORE);
+  const storeIn = (db: IDBDatabase, mode: IDBTransactionMode) =>
+    db.transaction(STORE, mode).objectStore(STORE);
 
   const use: UseStore = async (mode, act) => {
     connection ??= open();

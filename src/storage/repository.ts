@@ -36,13 +36,17 @@ export interface BookRepository {
 }
 
 /** The records put and the keys deleted that lead from one book to another; unchanged records are the same object. */
-export function differences(before: Book, after: Book): { puts: [RecordKey, AnyRecord][]; deletes: RecordKey[] } {
+export function differences(
+  before: Book,
+  after: Book,
+): { puts: [RecordKey, AnyRecord][]; deletes: RecordKey[] } {
   const puts: [RecordKey, AnyRecord][] = [];
   const deletes: RecordKey[] = [];
   for (const name of collectionNames) {
     const [old, now] = [before[name], after[name]];
     if (old === now) continue;
-    for (const [id, record] of Object.entries(now)) if (old[id] !== record) puts.push([`${name}/${id}`, record]);
+    for (const [id, record] of Object.entries(now))
+      if (old[id] !== record) puts.push([`${name}/${id}`, record]);
     for (const id of Object.keys(old)) if (!(id in now)) deletes.push(`${name}/${id}`);
   }
   return { puts, deletes };

@@ -14,7 +14,8 @@ const pad = (value: number, length: number) => String(value).padStart(length, '0
 
 function dayOf(year: number, month: number, day: number): Result<LocalDate, DateProblem> {
   const date = new Date(Date.UTC(year, month - 1, day));
-  const real = date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
+  const real =
+    date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
   if (!real || year < 1900) return fail('no-such-day');
   return ok(`${pad(year, 4)}-${pad(month, 2)}-${pad(day, 2)}` as LocalDate);
 }

@@ -41,9 +41,7 @@ export function parseMoney(text: string, digits: number): Result<Minor, MoneyPro
   const grouped = decimals === 3 && (separators.length === 1 || new Set(separators).size === 1);
   const amount = grouped
     ? Number(plain.replace(/[.,]/g, ''))
-    : Number(
-        last < 0 ? plain : `${plain.slice(0, last).replace(/[.,]/g, '')}.${plain.slice(last + 1)}`,
-      );
+    : Number(last < 0 ? plain : `${plain.slice(0, last).replace(/[.,]/g, '')}.${plain.slice(last + 1)}`);
   if (!Number.isFinite(amount)) return fail('unreadable');
   if (amount < 0) return fail('negative');
   if (amount > 1e9) return fail('too-much');

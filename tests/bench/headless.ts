@@ -23,7 +23,8 @@ function readArguments(): { file: string; seconds: number; seed: number } {
   const [file] = positionals;
   const [seconds, seed] = [Number(values.seconds), Number(values.seed)];
   if (file === undefined || positionals.length > 1) throw new Error(USAGE);
-  if (!Number.isFinite(seconds) || seconds < 0) throw new Error(`--seconds takes a number from 0 on. ${USAGE}`);
+  if (!Number.isFinite(seconds) || seconds < 0)
+    throw new Error(`--seconds takes a number from 0 on. ${USAGE}`);
   if (!Number.isInteger(seed)) throw new Error(`--seed takes a whole number. ${USAGE}`);
   return { file, seconds, seed };
 }

@@ -9,7 +9,8 @@ export function misfit(problem: Problem): string | null {
   for (const piece of problem.pieces) {
     const reason = tooLargeFor(problem, piece);
     if (reason) {
-      const what = reason === 'too-wide' ? 'is wider than the printable film' : 'is longer than a span or sheet';
+      const what =
+        reason === 'too-wide' ? 'is wider than the printable film' : 'is longer than a span or sheet';
       return `Piece ${piece.id} ${what}, so it fits nowhere.`;
     }
   }

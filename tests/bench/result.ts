@@ -59,6 +59,9 @@ export function resultOf(instance: Instance, plan: Plan, bound: Micrometres, sec
     leastLength: Math.min(toMm(bound), lengthUsed),
     seconds,
     placements,
-    spans: plan.spans.map(({ from, to }, index) => ({ from: toMm(from), to: index === last ? lengthUsed : toMm(to) })),
+    spans: plan.spans.map(({ from, to }, index) => ({
+      from: toMm(from),
+      to: index === last ? lengthUsed : toMm(to),
+    })),
   };
 }

@@ -1,4 +1,11 @@
-import { addOrder, addTransfer, applyEdit, type BookDraft, type EditContext, startBook } from '../../src/editing';
+import {
+  addOrder,
+  addTransfer,
+  applyEdit,
+  type BookDraft,
+  type EditContext,
+  startBook,
+} from '../../src/editing';
 import { type Book, emptyBook, type Id, type Instant } from '../../src/model';
 import { asMinor, fromMm } from '../../src/units';
 

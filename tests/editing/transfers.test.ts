@@ -8,7 +8,13 @@ import { context, edited, smallBook } from './book';
 const copiesOf = (book: Book, transfer: Id<'transfer'>) =>
   Object.values(book.copy).filter((copy) => copy.transfer === transfer);
 
-const place = (run: string) => ({ run: run as Id<'run'>, x: um(5000), y: um(10_000), turned: false, pinned: false });
+const place = (run: string) => ({
+  run: run as Id<'run'>,
+  x: um(5000),
+  y: um(10_000),
+  turned: false,
+  pinned: false,
+});
 
 describe('the copies of a transfer', () => {
   it('are numbered on within the order, over all of its transfers', () => {

@@ -35,41 +35,75 @@ const index = fc.nat({ max: 30 });
 
 /** Any one command, on whatever the book holds at the time. */
 const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
-  fc.string().map((name): Edit => (draft) => void addOrder(draft, { name, due: null }, ids)),
-  fc.tuple(index, mm, mm, fc.nat({ max: 6 })).map(([at, width, height, count]): Edit => (draft) => {
-    const order = nth(draft.order, at);
-    const fields = { name: 'x', width, height, typed: { width: '', height: '' }, turn: 'quarter' as const };
-    if (order) addTransfer(draft, order.id, fields, count, ids);
-  }),
-  fc.tuple(index, mm).map(([at, width]): Edit => (draft) => {
-    const transfer = nth(draft.transfer, at);
-    if (transfer) editTransfer(draft, transfer.id, { width });
-  }),
-  fc.tuple(index, fc.nat({ max: 9 })).map(([at, count]): Edit => (draft) => {
-    const transfer = nth(draft.transfer, at);
-    if (transfer) setCount(draft, transfer.id, count, ids);
-  }),
-  fc.tuple(index, mm, mm, fc.boolean()).map(([at, x, y, turned]): Edit => (draft) => {
-    const copy = nth(draft.copy, at);
-    const run = nth(draft.run, 0);
-    if (copy && run) setPlaces(draft, [[copy.id, { run: run.id, x, y, turned, pinned: false }]]);
-  }),
-  fc.tuple(index, fc.boolean()).map(([at, pinned]): Edit => (draft) => {
-    const copy = nth(draft.copy, at);
-    if (copy) setPinned(draft, [copy.id], pinned);
-  }),
-  mm.map((width): Edit => (draft) => {
-    const film = nth(draft.film, 0);
-    if (film) editFilm(draft, film.id, { width });
-  }),
-  index.map((at): Edit => (draft) => {
-    const transfer = nth(draft.transfer, at);
-    if (transfer) removeTransfer(draft, transfer.id);
-  }),
-  index.map((at): Edit => (draft) => {
-    const order = nth(draft.order, at);
-    if (order) removeOrder(draft, order.id);
-  }),
+  fc.string().map(
+    (name): Edit =>
+      (draft) =>
+        void addOrder(draft, { name, due: null }, ids),
+  ),
+  fc.tuple(index, mm, mm, fc.nat({ max: 6 })).map(
+    ([at, width, height, count]): Edit =>
+      (draft) => {
+        const order = nth(draft.order, at);
+        const fields = {
+          name: 'x',
+          width,
+          height,
+          typed: { width: '', height: '' },
+          turn: 'quarter' as const,
+        };
+        if (order) addTransfer(draft, order.id, fields, count, ids);
+      },
+  ),
+  fc.tuple(index, mm).map(
+    ([at, width]): Edit =>
+      (draft) => {
+        const transfer = nth(draft.transfer, at);
+        if (transfer) editTransfer(draft, transfer.id, { width });
+      },
+  ),
+  fc.tuple(index, fc.nat({ max: 9 })).map(
+    ([at, count]): Edit =>
+      (draft) => {
+        const transfer = nth(draft.transfer, at);
+        if (transfer) setCount(draft, transfer.id, count, ids);
+      },
+  ),
+  fc.tuple(index, mm, mm, fc.boolean()).map(
+    ([at, x, y, turned]): Edit =>
+      (draft) => {
+        const copy = nth(draft.copy, at);
+        const run = nth(draft.run, 0);
+        if (copy && run) setPlaces(draft, [[copy.id, { run: run.id, x, y, turned, pinned: false }]]);
+      },
+  ),
+  fc.tuple(index, fc.boolean()).map(
+    ([at, pinned]): Edit =>
+      (draft) => {
+        const copy = nth(draft.copy, at);
+        if (copy) setPinned(draft, [copy.id], pinned);
+      },
+  ),
+  mm.map(
+    (width): Edit =>
+      (draft) => {
+        const film = nth(draft.film, 0);
+        if (film) editFilm(draft, film.id, { width });
+      },
+  ),
+  index.map(
+    (at): Edit =>
+      (draft) => {
+        const transfer = nth(draft.transfer, at);
+        if (transfer) removeTransfer(draft, transfer.id);
+      },
+  ),
+  index.map(
+    (at): Edit =>
+      (draft) => {
+        const order = nth(draft.order, at);
+        if (order) removeOrder(draft, order.id);
+      },
+  ),
 );
 
 /** A book without the instants of change: undoing is a change too, and says when it was. */
@@ -124,17 +158,36 @@ describe('a draft', () => {
     const run = Object.values(book.run)[0];
     const [a, b] = Object.values(book.copy).filter((copy) => copy.transfer === front);
     if (!run || !a || !b) throw new Error('the small book lacks copies');
-    const at = (x: number): { run: Id<'run'>; x: ReturnType<typeof fromMm>; y: ReturnType<typeof fromMm>; turned: false; pinned: false } => ({
+    const at = (
+      x: number,
+    ): {
+      run: Id<'run'>;
+      x: ReturnType<typeof fromMm>;
+      y: ReturnType<typeof fromMm>;
+      turned: false;
+      pinned: false;
+    } => ({
       run: run.id,
       x: fromMm(x),
       y: fromMm(10),
       turned: false,
       pinned: false,
     });
-    const laid = applySettled(book, (draft) => setPlaces(draft, [[a.id, at(5)], [b.id, at(110)]]), NOW).book;
+    const laid = applySettled(
+      book,
+      (draft) =>
+        setPlaces(draft, [
+          [a.id, at(5)],
+          [b.id, at(110)],
+        ]),
+      NOW,
+    ).book;
     const wider = applySettled(laid, (draft) => editTransfer(draft, front, { width: fromMm(120) }), NOW);
     expect(wider.takenOff).toHaveLength(1);
-    expect([wider.book.copy[a.id]?.place === null, wider.book.copy[b.id]?.place === null].sort()).toEqual([false, true]);
+    expect([wider.book.copy[a.id]?.place === null, wider.book.copy[b.id]?.place === null].sort()).toEqual([
+      false,
+      true,
+    ]);
     const undone = wider.step && undoStep(wider.book, wider.step, LATER);
     expect(undone && contents(undone)).toEqual(contents(laid));
   });

@@ -89,8 +89,12 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
             <Painting
               y={0}
               paint={(context) =>
-                paintKnifeLines(context, { ...scene, run: shownRun }, RULER, size.height - FLAGS, (index, at) =>
-                  words.knifeFlag(index + 1, benchLength(um(at), ways)),
+                paintKnifeLines(
+                  context,
+                  { ...scene, run: shownRun },
+                  RULER,
+                  size.height - FLAGS,
+                  (index, at) => words.knifeFlag(index + 1, benchLength(um(at), ways)),
                 )
               }
             />
@@ -152,7 +156,11 @@ function useColours(element: React.RefObject<HTMLElement | null>) {
     const read = () => element.current && setColours(readColours(element.current));
     read();
     const stopped = new AbortController();
-    for (const query of ['(prefers-color-scheme: dark)', '(forced-colors: active)', '(prefers-contrast: more)']) {
+    for (const query of [
+      '(prefers-color-scheme: dark)',
+      '(forced-colors: active)',
+      '(prefers-contrast: more)',
+    ]) {
       matchMedia(query).addEventListener('change', read, { signal: stopped.signal });
     }
     return () => stopped.abort();

@@ -36,12 +36,22 @@ export function paintFilm(context: Context, scene: Scene): void {
     length: length - film.margins.lead,
   });
   context.fillStyle = colours.blank;
-  context.fillRect(ground.left, ground.top, Math.min(ground.width, pixels.width - ground.left), ground.height);
+  context.fillRect(
+    ground.left,
+    ground.top,
+    Math.min(ground.width, pixels.width - ground.left),
+    ground.height,
+  );
   context.fillStyle = colours.film;
   context.fillRect(printed.left, printed.top, pixels.width - printed.left, printed.height);
   context.strokeStyle = colours.filmEdge;
   context.lineWidth = 1;
-  context.strokeRect(ground.left + 0.5, ground.top + 0.5, Math.min(ground.width, pixels.width * 2), ground.height - 1);
+  context.strokeRect(
+    ground.left + 0.5,
+    ground.top + 0.5,
+    Math.min(ground.width, pixels.width * 2),
+    ground.height - 1,
+  );
   for (const copy of run.copies) if (copy.id !== scene.lifted) paintCopy(context, scene, copy, 'lying');
 }
 

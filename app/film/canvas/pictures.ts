@@ -59,7 +59,8 @@ export function createPictures(
       if (!picture) {
         picture = draw(original, turned, across, (across * height) / width);
         drawn.set(key, picture);
-        if (drawn.size > MOST_KEPT) for (const oldest of [...drawn.keys()].slice(0, MOST_KEPT / 2)) drawn.delete(oldest);
+        if (drawn.size > MOST_KEPT)
+          for (const oldest of [...drawn.keys()].slice(0, MOST_KEPT / 2)) drawn.delete(oldest);
       }
       return picture;
     },

@@ -43,7 +43,12 @@ export function within(view: Viewport, frame: Frame): Viewport {
 }
 
 /** Zooms by a factor about a point of the screen, which stays where it is. */
-export function zoomAbout(view: Viewport, factor: number, at: { x: number; y: number }, frame: Frame): Viewport {
+export function zoomAbout(
+  view: Viewport,
+  factor: number,
+  at: { x: number; y: number },
+  frame: Frame,
+): Viewport {
   const scale = clamp(view.scale * factor, runScale(frame), MOST_SCALE);
   const shift = 1 / view.scale - 1 / scale;
   return within({ scale, along: view.along + at.x * shift, down: view.down + at.y * shift }, frame);

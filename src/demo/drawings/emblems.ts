@@ -4,7 +4,11 @@ import type { Drawing, Pen } from './pen';
 import { around, box, disc, line, mirrored, onCircle, oval, polygon, polyline, ring, star } from './shapes';
 
 /** A round badge: a ring, words along it, and a motif in the middle. */
-function badge(colours: { ring: string; words: string; ground: string }, [top, bottom]: [string, string], motif: (pen: Pen) => void): Drawing {
+function badge(
+  colours: { ring: string; words: string; ground: string },
+  [top, bottom]: [string, string],
+  motif: (pen: Pen) => void,
+): Drawing {
   return {
     width: 1000,
     height: 1000,
@@ -56,8 +60,9 @@ export const crossedOars: Drawing = badge(
 /** A row of waves under a boat of eight. */
 export const rowingEight: Drawing = {
   width: 1400,
-  height: 620,
+  height: 572,
   paint(pen) {
+    pen.translate(0, -55);
     lettering(pen, 'ROW THE BAY', 700, 190, 1390, { size: 260, colour: ink.night, tracking: 0.02 });
     polygon(pen, ink.brick, [
       [0, 330],
@@ -79,7 +84,12 @@ export const rowingEight: Drawing = {
         const y = 530 + wave * 60;
         pen.moveTo(13, y);
         for (let part = 0; part < 10; part += 1) {
-          pen.quadraticCurveTo(13 + part * 137.4 + 68.7, y + (part % 2 === 0 ? -46 : 46), 13 + (part + 1) * 137.4, y);
+          pen.quadraticCurveTo(
+            13 + part * 137.4 + 68.7,
+            y + (part % 2 === 0 ? -46 : 46),
+            13 + (part + 1) * 137.4,
+            y,
+          );
         }
       });
     }
@@ -115,8 +125,8 @@ export const bakery: Drawing = badge(
 
 /** A loaf with its name beside it, for an apron. */
 export const loafLine: Drawing = {
-  width: 1500,
-  height: 420,
+  width: 1491,
+  height: 424,
   paint(pen) {
     oval(pen, ink.crust, 210, 210, 210, 210);
     oval(pen, ink.straw, 210, 190, 160, 140);
@@ -132,8 +142,8 @@ export const loafLine: Drawing = {
 };
 
 export const coffeeCup: Drawing = {
-  width: 900,
-  height: 1040,
+  width: 898,
+  height: 1020,
   paint(pen) {
     for (const [index, x] of [300, 420, 540].entries()) {
       line(pen, ink.heather, 34, () => {
@@ -155,9 +165,10 @@ export const coffeeCup: Drawing = {
 };
 
 export const oneMoreCup: Drawing = {
-  width: 1200,
-  height: 300,
+  width: 1205,
+  height: 201,
   paint(pen) {
+    pen.translate(5, -84);
     lettering(pen, 'just one more cup', 600, 190, 1190, { size: 180, colour: ink.plum });
     line(pen, ink.blush, 30, () => {
       pen.moveTo(15, 260);
@@ -184,8 +195,9 @@ export const fairStar: Drawing = {
 /** Bunting with a pennant for each letter. */
 export const bunting: Drawing = {
   width: 1600,
-  height: 420,
+  height: 405,
   paint(pen) {
+    pen.translate(0, -13);
     const inks = [ink.brick, ink.amber, ink.teal, ink.ember, ink.moss, ink.indigo, ink.plum, ink.sea];
     line(pen, ink.night, 14, () => {
       pen.moveTo(7, 20);
@@ -225,7 +237,7 @@ export const wheel: Drawing = {
 
 export const hillClimb: Drawing = {
   width: 1500,
-  height: 900,
+  height: 861,
   paint(pen) {
     disc(pen, ink.amber, 1130, 260, 210);
     polygon(pen, ink.indigo, [
@@ -280,8 +292,9 @@ export const otter: Drawing = badge(
 
 export const seedling: Drawing = {
   width: 800,
-  height: 900,
+  height: 882,
   paint(pen) {
+    pen.translate(0, -9);
     line(pen, ink.moss, 34, () => {
       pen.moveTo(400, 640);
       pen.quadraticCurveTo(390, 440, 400, 250);
@@ -301,16 +314,28 @@ export const seedling: Drawing = {
 
 /** The class's own hand prints, one in each ink. */
 export const handPrints: Drawing = {
-  width: 1200,
-  height: 1200,
+  width: 1193,
+  height: 1157,
   paint(pen) {
-    const inks = [ink.ember, ink.teal, ink.plum, ink.moss, ink.amber, ink.indigo, ink.brick, ink.sea, ink.heather];
+    pen.translate(-2, -35);
+    const inks = [
+      ink.ember,
+      ink.teal,
+      ink.plum,
+      ink.moss,
+      ink.amber,
+      ink.indigo,
+      ink.brick,
+      ink.sea,
+      ink.heather,
+    ];
     inks.forEach((colour, index) => {
       pen.save();
       pen.translate(200 + (index % 3) * 400, 200 + Math.floor(index / 3) * 330);
       pen.rotate(((index * 37) % 50) / 100 - 0.25);
       oval(pen, colour, 0, 60, 80, 90);
-      for (let finger = 0; finger < 4; finger += 1) oval(pen, colour, -72 + finger * 48, -70 - (finger % 3) * 14, 20, 66);
+      for (let finger = 0; finger < 4; finger += 1)
+        oval(pen, colour, -72 + finger * 48, -70 - (finger % 3) * 14, 20, 66);
       oval(pen, colour, 106, 34, 20, 56, 0.9);
       pen.restore();
     });
@@ -319,9 +344,10 @@ export const handPrints: Drawing = {
 };
 
 export const trumpet: Drawing = {
-  width: 1300,
-  height: 800,
+  width: 1292,
+  height: 778,
   paint(pen) {
+    pen.translate(-1, -4);
     line(pen, ink.amber, 62, () => {
       pen.moveTo(40, 300);
       pen.lineTo(860, 300);

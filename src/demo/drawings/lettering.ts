@@ -13,7 +13,10 @@ const setFont = (pen: Pen, size: number) => {
 
 /** The letters and how far each takes the pen on, at the font that is set. */
 function advances(pen: Pen, text: string, space: number): { letters: [string, number][]; total: number } {
-  const letters = [...text].map((letter): [string, number] => [letter, pen.measureText(letter).width + space]);
+  const letters = [...text].map((letter): [string, number] => [
+    letter,
+    pen.measureText(letter).width + space,
+  ]);
   return { letters, total: letters.reduce((sum, [, advance]) => sum + advance, -space) };
 }
 
@@ -27,7 +30,14 @@ function fit(pen: Pen, text: string, { size, tracking = 0 }: Lettering, longest:
 }
 
 /** A line of text about the middle `x`, its capitals standing on `y`, never wider than `widest`. */
-export function lettering(pen: Pen, text: string, x: number, y: number, widest: number, style: Lettering): void {
+export function lettering(
+  pen: Pen,
+  text: string,
+  x: number,
+  y: number,
+  widest: number,
+  style: Lettering,
+): void {
   const { letters, total } = fit(pen, text, style, widest);
   pen.fillStyle = style.colour;
   pen.textAlign = 'left';
@@ -46,7 +56,13 @@ export function lettering(pen: Pen, text: string, x: number, y: number, widest: 
 export function arcLettering(
   pen: Pen,
   text: string,
-  { x, y, radius, side, widest }: { x: number; y: number; radius: number; side: 'top' | 'bottom'; widest: number },
+  {
+    x,
+    y,
+    radius,
+    side,
+    widest,
+  }: { x: number; y: number; radius: number; side: 'top' | 'bottom'; widest: number },
   style: Lettering,
 ): void {
   const { letters, total } = fit(pen, text, style, widest * radius);

@@ -38,7 +38,15 @@ export function disc(pen: Pen, colour: string, x: number, y: number, radius: num
   shape(pen, colour, () => pen.arc(x, y, radius, 0, TURN));
 }
 
-export function oval(pen: Pen, colour: string, x: number, y: number, radiusX: number, radiusY: number, turn = 0): void {
+export function oval(
+  pen: Pen,
+  colour: string,
+  x: number,
+  y: number,
+  radiusX: number,
+  radiusY: number,
+  turn = 0,
+): void {
   shape(pen, colour, () => pen.ellipse(x, y, radiusX, radiusY, turn, 0, TURN));
 }
 
@@ -103,7 +111,15 @@ function traceBox(pen: Pen, x: number, y: number, width: number, height: number,
 }
 
 /** A star with straight points, the first straight up. */
-export function star(pen: Pen, colour: string, x: number, y: number, outer: number, inner: number, points: number): void {
+export function star(
+  pen: Pen,
+  colour: string,
+  x: number,
+  y: number,
+  outer: number,
+  inner: number,
+  points: number,
+): void {
   polygon(
     pen,
     colour,
