@@ -27,12 +27,12 @@ export function FilmBar({ run }: { run: LaidRun }) {
       <Button weight="plain" onPress={() => openDialog({ kind: 'film' })}>
         {words.settings}
       </Button>
-      <div className="actions zoom" role="group" aria-label={words.zoom}>
+      <fieldset className="actions zoom" aria-label={words.zoom}>
         <CommandButton command={wholeRunCommand} weight="plain" />
         <CommandButton command={wholeWidthCommand} weight="plain" />
         <CommandButton command={zoomOutCommand} label="−" />
         <CommandButton command={zoomInCommand} label="+" />
-      </div>
+      </fieldset>
     </div>
   );
 }

@@ -37,7 +37,7 @@ export function RunStrip({ run }: { run: LaidRun }) {
       onPointerUp={() => setGrip(null)}
       onPointerCancel={() => setGrip(null)}
     >
-      <canvas ref={canvas} aria-hidden="true" />
+      <canvas ref={canvas} />
       <div className="frame" style={{ left: percentOf(view.along), width: percentOf(seen) }} />
     </div>
   );

@@ -1,5 +1,5 @@
 import { editOrder, removeOrder } from '../../src/editing';
-import type { Order, Transfer } from '../../src/model';
+import type { Order } from '../../src/model';
 import { parseDate } from '../../src/units';
 import { Button } from '../parts/Button';
 import { EntryCell } from '../parts/EntryCell';
@@ -9,13 +9,7 @@ import { notify } from '../store/view';
 import { useWords } from '../words';
 import { readCode, readName } from './entries';
 import { NewTransferRow } from './NewTransferRow';
-import { TransferRow } from './TransferRow';
-
-export interface TransferLine {
-  readonly transfer: Transfer;
-  readonly count: number;
-  readonly placed: number;
-}
+import { type TransferLine, TransferRow } from './TransferRow';
 
 /** An order with its transfers, all of it typed over in place. */
 export function OrderSection({ order, transfers }: { order: Order; transfers: readonly TransferLine[] }) {

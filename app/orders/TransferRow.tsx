@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { editTransfer, removeTransfer, setCount } from '../../src/editing';
 import { tooLargeFor } from '../../src/layout';
-import { draftOf } from '../../src/model';
+import { draftOf, type Transfer } from '../../src/model';
 import type { Micrometres } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Check } from '../parts/Check';
@@ -14,7 +14,12 @@ import { ArtworkAdvice } from './ArtworkAdvice';
 import { ArtworkCell } from './ArtworkCell';
 import { giveArtwork } from './artwork';
 import { readCount, readName, readSize, typedWithUnit } from './entries';
-import type { TransferLine } from './OrderSection';
+
+export interface TransferLine {
+  readonly transfer: Transfer;
+  readonly count: number;
+  readonly placed: number;
+}
 
 /** One transfer: artwork, name, size, copies. A PNG dropped anywhere on the row becomes its artwork. */
 export function TransferRow({ transfer, count, placed }: TransferLine) {

@@ -59,8 +59,8 @@ export function listenForGestures(element: HTMLElement, target: GestureTarget, s
     if (event.pointerType === 'mouse' && event.button !== 0) return;
     pointers.set(event.pointerId, pointOf(event));
     element.setPointerCapture(event.pointerId);
-    if (pointers.size === 2) return startPinch();
-    if (pointers.size > 2) return;
+    if (pointers.size === 2) startPinch();
+    if (pointers.size > 1) return;
     const start = pointOf(event);
     const copy = target.copyAt(start);
     const lifts = copy !== null && (event.pointerType === 'mouse' || copy.liftable);

@@ -3,7 +3,7 @@ import type { DrawingName } from '../drawings';
 /** What the drawing worker does. */
 export interface Artist {
   /** The font the drawings are lettered in; without it they are drawn in the system's. */
-  useLetters(url: string): Promise<void>;
+  letterWith(url: string): Promise<void>;
   /**
    * Draws one piece of artwork.
    * @param widthMm printed width of the drawing without its margin

@@ -9,7 +9,7 @@ const MM_PER_INCH = 25.4;
 const MM_PER_METRE = 1000;
 
 const artist: Artist = {
-  async useLetters(url) {
+  async letterWith(url) {
     const face = new FontFace('Atkinson Hyperlegible Next', `url(${url})`, { weight: '700' });
     self.fonts.add(face);
     await face.load().catch(() => undefined);

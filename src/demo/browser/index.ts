@@ -12,7 +12,7 @@ export async function openArtist(): Promise<{
 }> {
   const worker = new Worker(new URL('./drawing.worker.ts', import.meta.url), { type: 'module' });
   const artist = wrap<Artist>(worker);
-  await artist.useLetters(new URL(letters, location.href).href);
+  await artist.letterWith(new URL(letters, location.href).href);
   return {
     draw: async (name, widthMm) =>
       new File([await artist.draw(name, { widthMm, ppi: PPI })], `${name}.png`, { type: 'image/png' }),

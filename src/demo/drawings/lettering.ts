@@ -21,12 +21,12 @@ function advances(pen: Pen, text: string, space: number): { letters: [string, nu
 }
 
 /** Sets the font, smaller than asked for where the text would be longer than `longest` in the font at hand. */
-function fit(pen: Pen, text: string, { size, tracking = 0 }: Lettering, longest: number) {
+function fitted(pen: Pen, text: string, { size, tracking = 0 }: Lettering, longest: number) {
   setFont(pen, size);
   const { total } = advances(pen, text, size * tracking);
-  const fitted = size * Math.min(1, longest / total);
-  setFont(pen, fitted);
-  return { size: fitted, ...advances(pen, text, fitted * tracking) };
+  const smaller = size * Math.min(1, longest / total);
+  setFont(pen, smaller);
+  return { size: smaller, ...advances(pen, text, smaller * tracking) };
 }
 
 /** A line of text about the middle `x`, its capitals standing on `y`, never wider than `widest`. */
@@ -38,7 +38,7 @@ export function lettering(
   widest: number,
   style: Lettering,
 ): void {
-  const { letters, total } = fit(pen, text, style, widest);
+  const { letters, total } = fitted(pen, text, style, widest);
   pen.fillStyle = style.colour;
   pen.textAlign = 'left';
   let at = x - total / 2;
@@ -65,7 +65,7 @@ export function arcLettering(
   }: { x: number; y: number; radius: number; side: 'top' | 'bottom'; widest: number },
   style: Lettering,
 ): void {
-  const { letters, total } = fit(pen, text, style, widest * radius);
+  const { letters, total } = fitted(pen, text, style, widest * radius);
   const sense = side === 'top' ? 1 : -1;
   pen.fillStyle = style.colour;
   pen.textAlign = 'center';

@@ -1,0 +1,69 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Instance } from './instance';
+import type { Result } from './result';
+
+let folder = '';
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'rollwright-'));
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const day: Instance = {
+  name: 'two transfers',
+  film: { kind: 'roll', width: 330 },
+  margins: { left: 5, right: 5, lead: 10, tail: 10 },
+  gap: 6,
+  spanMax: 400,
+  pieces: [
+    { id: 'chest', width: 86.2, length: 74.9, count: 7, turn: 'quarter' },
+    { id: 'back', width: 250, length: 180.4, count: 2, turn: 'fixed' },
+  ],
+};
+
+/** Runs the command as the scripts of package.json do. */
+function headless(instance: unknown, ...args: string[]) {
+  const file = join(folder, 'instance.json');
+  writeFileSync(file, typeof instance === 'string' ? instance : JSON.stringify(instance));
+  return spawnSync('npm', ['run', '--silent', 'headless', '--', file, ...args], { encoding: 'utf8' });
+}
+
+describe('the headless planner', () => {
+  it('prints one result and nothing else', () => {
+    const { status, stdout, stderr } = headless(day, '--seconds', '0.2', '--seed', '3');
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    const result: Result = JSON.parse(stdout);
+    expect(result.name).toBe('two transfers');
+    expect(result.placements).toHaveLength(9);
+    expect(result.placements.filter(({ piece }) => piece === 'chest').map(({ copy }) => copy)).toEqual([1, 2, 3, 4, 5, 6, 7]);
+    expect(result.leastLength).toBeLessThanOrEqual(result.lengthUsed ?? 0);
+    expect(result.spans.at(-1)?.to).toBe(result.lengthUsed);
+  });
+
+  it('counts sheets on sheets', () => {
+    const sheets = { ...day, film: { kind: 'sheet', width: 330, length: 483 }, spanMax: null };
+    const result: Result = JSON.parse(headless(sheets, '--seconds', '0.1').stdout);
+    expect(result).toMatchObject({ lengthUsed: null, leastSheets: 2, sheetsUsed: 2, spans: [] });
+  });
+
+  it.each([
+    ['what is not JSON', '{"name":', /not JSON/],
+    ['another shape', { ...day, film: { kind: 'roll' } }, /film\.width/],
+    ['a count of none', { ...day, pieces: [{ ...day.pieces[0], count: 0 }] }, /pieces\.0\.count/],
+    ['a size of zero', { ...day, pieces: [{ ...day.pieces[0], width: 0 }] }, /pieces\.0\.width/],
+    ['a piece too wide', { ...day, pieces: [{ ...day.pieces[1], width: 331 }] }, /back is wider/],
+    ['a piece too long for a span', { ...day, pieces: [{ ...day.pieces[1], length: 500 }] }, /back is longer/],
+  ])('refuses %s with code 2 and one sentence', (_, instance, sentence) => {
+    const { status, stdout, stderr } = headless(instance, '--seconds', '1');
+    expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+    expect(stderr).toMatch(sentence);
+    expect(stderr.trim().split('\n')).toHaveLength(1);
+  });
+
+  it('says how it is used', () => {
+    expect(headless(day).stderr).toMatch(/--seconds takes a number/);
+  });
+});

@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { createPlanner, leastFilm, type Problem } from '../../src/packing';
+import { um } from '../../src/units';
+import { fewestSheets, shortestStrip } from './exhaustive';
+import { anyRoll, anySheets, bareRoll, piece } from './problems';
+
+const tinyPieces = fc.array(
+  fc
+    .tuple(
+      fc.integer({ min: 1, max: 4 }),
+      fc.integer({ min: 1, max: 4 }),
+      fc.constantFrom('fixed' as const, 'quarter' as const),
+    )
+    .map(([width, length, turn]) => piece(width, length, { turn })),
+  { minLength: 1, maxLength: 4 },
+);
+const tinyGap = fc.constantFrom(0, 2);
+
+describe('the least film', () => {
+  it('is never above the true optimum of a strip, found by trying everything', () => {
+    fc.assert(
+      fc.property(tinyPieces, fc.integer({ min: 4, max: 6 }), tinyGap, (pieces, width, gap) => {
+        const problem: Problem = { ...bareRoll(width, pieces), gap: um(gap) };
+        expect(leastFilm(problem)).toBeLessThanOrEqual(shortestStrip(pieces, gap, width));
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('is never above the fewest sheets, found by trying everything', () => {
+    fc.assert(
+      fc.property(tinyPieces, tinyGap, (pieces, gap) => {
+        const problem: Problem = {
+          ...bareRoll(1, pieces),
+          film: { kind: 'sheet', width: um(5), length: um(5) },
+          gap: um(gap),
+        };
+        expect(leastFilm(problem)).toBeLessThanOrEqual(fewestSheets(pieces, gap, 5, 5));
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('is never above what the engine reaches, with margins, gaps, spans and turns', () => {
+    fc.assert(
+      fc.property(fc.oneof(anyRoll, anySheets), (anyProblem) => {
+        const problem: Problem =
+          anyProblem.film.kind === 'roll'
+            ? { ...anyProblem, film: { ...anyProblem.film, lengthLimit: null } }
+            : anyProblem;
+        const planner = createPlanner(problem, 1);
+        planner.step(60);
+        const { lengthUsed, sheetsUsed } = planner.best();
+        expect(leastFilm(problem)).toBeLessThanOrEqual(problem.film.kind === 'roll' ? lengthUsed : sheetsUsed);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('sees that copies too wide to lie beside each other must follow one another', () => {
+    // Each takes 60% of the width: the area bound alone says 120, they need 200.
+    expect(leastFilm(bareRoll(100, [piece(60, 100, { count: 2 })]))).toBe(200);
+  });
+});

@@ -1,0 +1,131 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { createPlanner, type Plan, type Problem, validatePlan } from '../../src/packing';
+import { fromMm, um } from '../../src/units';
+import { anyRoll, anySheets, bareRoll, pinSome, piece } from './problems';
+
+const planned = (problem: Problem, iterations = 80, seed = 1): Plan => {
+  const planner = createPlanner(problem, seed);
+  planner.step(iterations);
+  return planner.best();
+};
+
+const unplacedCount = (plan: Plan) => plan.unplaced.reduce((sum, { count }) => sum + count, 0);
+
+describe('the planner', () => {
+  it('makes plans that hold, on any roll', () => {
+    fc.assert(
+      fc.property(anyRoll, fc.integer(), (problem, seed) => {
+        expect(validatePlan(problem, planned(problem, 70, seed))).toEqual([]);
+      }),
+      { numRuns: 120 },
+    );
+  });
+
+  it('makes plans that hold, on any sheets, and places every copy that fits one', () => {
+    fc.assert(
+      fc.property(anySheets, (problem) => {
+        const plan = planned(problem);
+        expect(validatePlan(problem, plan)).toEqual([]);
+        expect(plan.unplaced.every(({ reason }) => reason !== 'no-room')).toBe(true);
+      }),
+      { numRuns: 80 },
+    );
+  });
+
+  it('lays the rest around pinned copies and never moves them', () => {
+    fc.assert(
+      fc.property(fc.oneof(anyRoll, anySheets), fc.integer({ min: 2, max: 4 }), (problem, every) => {
+        const first = planned(problem, 20);
+        const pinnedProblem = pinSome(problem, first, (index) => index % every === 0);
+        const plan = planned(pinnedProblem, 12);
+        expect(validatePlan(pinnedProblem, plan)).toEqual([]);
+        expect(plan.placements.slice(0, pinnedProblem.pinned.length)).toEqual(pinnedProblem.pinned);
+      }),
+      { numRuns: 80 },
+    );
+  });
+
+  it('fills the hole beside and before a pinned copy', () => {
+    const free = bareRoll(100, [piece(50, 50, { count: 3 })]);
+    const problem: Problem = { ...free, pinned: [{ piece: 0, sheet: 0, x: um(50), y: um(50), turned: false }] };
+    expect(planned(problem).lengthUsed).toBe(100);
+  });
+
+  it('is the same for the same problem, seed and iterations', () => {
+    fc.assert(
+      fc.property(anyRoll, fc.integer(), (problem, seed) => {
+        const inSlices = createPlanner(problem, seed);
+        for (let slice = 0; slice < 10; slice += 1) inSlices.step(12);
+        expect(inSlices.best()).toEqual(planned(problem, 120, seed));
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  it('never gets worse', () => {
+    const pieces = [piece(63, 47, { count: 6, turn: 'quarter' }), piece(31, 82, { count: 5, turn: 'quarter' })];
+    const planner = createPlanner(bareRoll(200, pieces), 7);
+    let least = Number.POSITIVE_INFINITY;
+    for (let slice = 0; slice < 40; slice += 1) {
+      planner.step(50);
+      const { lengthUsed } = planner.best();
+      expect(lengthUsed).toBeLessThanOrEqual(least);
+      least = lengthUsed;
+    }
+  });
+
+  it('stops as proven when the bound is reached', () => {
+    const planner = createPlanner(bareRoll(100, [piece(50, 30, { count: 4 })]), 1);
+    planner.step(1);
+    expect(planner.proven()).toBe(true);
+    expect(planner.best().lengthUsed).toBe(60);
+  });
+
+  it('turns a piece where that is allowed and needed', () => {
+    const lying = bareRoll(100, [piece(150, 80, { turn: 'quarter' })]);
+    expect(planned(lying).placements[0]?.turned).toBe(true);
+    expect(planned(bareRoll(100, [piece(150, 80)])).unplaced).toEqual([{ piece: 0, count: 1, reason: 'too-wide' }]);
+  });
+
+  it('names what is too large with the reason and places the rest', () => {
+    const problem: Problem = {
+      ...bareRoll(fromMm(330), [
+        piece(fromMm(331), fromMm(20)),
+        piece(fromMm(20), fromMm(401)),
+        piece(fromMm(100), fromMm(100), { count: 3 }),
+      ]),
+      film: { kind: 'roll', width: fromMm(330), lengthLimit: null, spanMax: fromMm(400) },
+    };
+    const plan = planned(problem);
+    expect(plan.unplaced).toEqual([
+      { piece: 0, count: 1, reason: 'too-wide' },
+      { piece: 1, count: 1, reason: 'too-long' },
+    ]);
+    expect(plan.placements).toHaveLength(3);
+  });
+
+  it('takes the soonest first where the roll is short, and fills up with what still fits', () => {
+    const problem: Problem = {
+      ...bareRoll(fromMm(100), [
+        piece(fromMm(90), fromMm(90), { count: 2, rank: 1, id: 'later' }),
+        piece(fromMm(100), fromMm(100), { count: 2, rank: 0, id: 'soonest' }),
+        piece(fromMm(100), fromMm(30), { count: 1, rank: 2, id: 'last, but small' }),
+      ]),
+      film: { kind: 'roll', width: fromMm(100), lengthLimit: fromMm(240), spanMax: null },
+    };
+    const plan = planned(problem);
+    expect(validatePlan(problem, plan)).toEqual([]);
+    const placed = plan.placements.map((placement) => placement.piece);
+    expect(placed.filter((own) => own === 1)).toHaveLength(2);
+    expect(placed.filter((own) => own === 2)).toHaveLength(1);
+    expect(plan.unplaced).toEqual([{ piece: 0, count: 2, reason: 'no-room' }]);
+    expect(plan.lengthUsed).toBeLessThanOrEqual(fromMm(240));
+  });
+
+  it('gives back nothing for nothing', () => {
+    const plan = planned(bareRoll(100, []));
+    expect(plan).toEqual({ placements: [], unplaced: [], lengthUsed: 0, sheetsUsed: 0, spans: [] });
+    expect(unplacedCount(plan)).toBe(0);
+  });
+});

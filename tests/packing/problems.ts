@@ -1,0 +1,76 @@
+import fc from 'fast-check';
+import type { Piece, Placement, Plan, Problem } from '../../src/packing';
+import { fromMm, um } from '../../src/units';
+
+const none = um(0);
+
+/** A roll without margins, gaps, spans or end, as strips of the literature are. */
+export const bareRoll = (width: number, pieces: readonly Piece[]): Problem => ({
+  film: { kind: 'roll', width: um(width), lengthLimit: null, spanMax: null },
+  margins: { left: none, right: none, lead: none, tail: none },
+  gap: none,
+  pieces,
+  pinned: [],
+});
+
+export const piece = (width: number, length: number, more: Partial<Piece> = {}): Piece => ({
+  id: `${width}x${length}`,
+  width: um(width),
+  length: um(length),
+  count: 1,
+  turn: 'fixed',
+  rank: 0,
+  ...more,
+});
+
+const mm = (least: number, most: number) => fc.integer({ min: least * 10, max: most * 10 }).map((tenths) => fromMm(tenths / 10));
+
+const pieces = fc.array(
+  fc.record({
+    id: fc.constant('piece'),
+    width: mm(8, 140),
+    length: mm(8, 140),
+    count: fc.integer({ min: 1, max: 6 }),
+    turn: fc.constantFrom('fixed' as const, 'quarter' as const),
+    rank: fc.integer({ min: 0, max: 3 }),
+  }),
+  { minLength: 1, maxLength: 8 },
+);
+
+const margins = fc.record({ left: mm(0, 8), right: mm(0, 8), lead: mm(0, 15), tail: mm(0, 15) });
+const gap = fc.integer({ min: 0, max: 40 }).map((half) => um(half * 200));
+
+/** Rolls as shops have them: cut or not, with an end or without. Every piece fits a span alone. */
+export const anyRoll: fc.Arbitrary<Problem> = fc.record({
+  film: fc.record({
+    kind: fc.constant('roll' as const),
+    width: mm(165, 330),
+    lengthLimit: fc.option(mm(180, 900)),
+    spanMax: fc.option(mm(190, 400)),
+  }),
+  margins,
+  gap,
+  pieces,
+  pinned: fc.constant([]),
+});
+
+export const anySheets: fc.Arbitrary<Problem> = fc.record({
+  film: fc.record({ kind: fc.constant('sheet' as const), width: mm(165, 330), length: mm(180, 480) }),
+  margins,
+  gap,
+  pieces,
+  pinned: fc.constant([]),
+});
+
+/** Pins some copies of a plan where they lie and takes them out of the counts. */
+export function pinSome(problem: Problem, plan: Plan, isPinned: (index: number) => boolean): Problem {
+  const pinned: Placement[] = plan.placements.filter((_, index) => isPinned(index));
+  return {
+    ...problem,
+    pinned,
+    pieces: problem.pieces.map((own, index) => ({
+      ...own,
+      count: own.count - pinned.filter((placement) => placement.piece === index).length,
+    })),
+  };
+}

@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest';
+import { type Plan, type Problem, validatePlan } from '../../src/packing';
+import { um } from '../../src/units';
+import { piece } from './problems';
+
+const problem: Problem = {
+  film: { kind: 'roll', width: um(100), lengthLimit: um(300), spanMax: um(120) },
+  margins: { left: um(5), right: um(5), lead: um(10), tail: um(10) },
+  gap: um(4),
+  pieces: [piece(40, 80, { count: 2 }), piece(30, 60, { count: 2, turn: 'quarter' })],
+  pinned: [],
+};
+
+const good: Plan = {
+  placements: [
+    { piece: 0, sheet: 0, x: um(5), y: um(10), turned: false },
+    { piece: 0, sheet: 0, x: um(49), y: um(10), turned: false },
+    { piece: 1, sheet: 0, x: um(5), y: um(94), turned: true },
+    { piece: 1, sheet: 0, x: um(5), y: um(128), turned: true },
+  ],
+  unplaced: [],
+  lengthUsed: um(168),
+  sheetsUsed: 0,
+  spans: [
+    { from: um(0), to: um(92) },
+    { from: um(92), to: um(168) },
+  ],
+};
+
+const moved = (index: number, change: Partial<Plan['placements'][number]>): Plan => ({
+  ...good,
+  placements: good.placements.map((placement, at) => (at === index ? { ...placement, ...change } : placement)),
+});
+
+const short = good.placements.slice(0, 3);
+
+const broken: [string, Plan, string][] = [
+  ['a copy over the near edge', moved(0, { x: um(4) }), 'edge'],
+  ['a copy over the far edge', moved(1, { x: um(56) }), 'edge'],
+  ['a copy in the lead', moved(0, { y: um(9) }), 'edge'],
+  ['a copy past the end of the roll', moved(3, { y: um(261) }), 'edge'],
+  ['two copies closer than the gap', moved(1, { x: um(48) }), 'too-close'],
+  ['a fixed piece turned', moved(0, { turned: true }), 'turned-but-fixed'],
+  ['a piece there is not', moved(0, { piece: 7 }), 'no-such-piece'],
+  ['a copy that is missing', { ...good, placements: short, lengthUsed: um(134) }, 'wrong-count'],
+  ['a copy too many', { ...good, unplaced: [{ piece: 0, count: 1, reason: 'no-room' }] }, 'wrong-count'],
+  ['a wrong length', { ...good, lengthUsed: um(167) }, 'wrong-length'],
+  ['a span too long', { ...good, spans: [{ from: um(0), to: um(168) }] }, 'span-too-long'],
+  ['a hole between spans', { ...good, spans: [{ from: um(0), to: um(91) }, ...good.spans.slice(1)] }, 'broken-spans'],
+  ['no spans', { ...good, spans: [] }, 'broken-spans'],
+  [
+    'a knife line closer than half a gap',
+    {
+      ...good,
+      spans: [
+        { from: um(0), to: um(91) },
+        { from: um(91), to: um(168) },
+      ],
+    },
+    'cut-by-knife',
+  ],
+];
+
+describe('the validator', () => {
+  it('accepts a plan that holds', () => {
+    expect(validatePlan(problem, good)).toEqual([]);
+  });
+
+  it.each(broken)('finds %s', (_, plan, code) => {
+    expect(validatePlan(problem, plan).map((found) => found.code)).toContain(code);
+  });
+
+  it('finds a pinned copy that was moved', () => {
+    const pinned: Problem = {
+      ...problem,
+      pieces: [piece(40, 80, { count: 1 }), problem.pieces[1] ?? piece(1, 1)],
+      pinned: good.placements.slice(0, 1),
+    };
+    expect(validatePlan(pinned, good)).toEqual([]);
+    expect(validatePlan(pinned, moved(0, { x: um(6) })).map(({ code }) => code)).toContain('pinned-moved');
+  });
+
+  it('finds sheets that are left out', () => {
+    const sheets: Problem = {
+      ...problem,
+      film: { kind: 'sheet', width: um(100), length: um(200) },
+      pieces: [piece(40, 80)],
+    };
+    const plan: Plan = { ...good, placements: good.placements.slice(0, 1), lengthUsed: um(0), sheetsUsed: 1, spans: [] };
+    expect(validatePlan(sheets, plan)).toEqual([]);
+    const late = { ...plan, placements: plan.placements.map((placement) => ({ ...placement, sheet: 1 })) };
+    expect(validatePlan(sheets, late).map(({ code }) => code)).toContain('wrong-sheets');
+  });
+});
