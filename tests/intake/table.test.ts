@@ -1,0 +1,150 @@
+import fc from 'fast-check';
+import Papa from 'papaparse';
+import { describe, expect, it } from 'vitest';
+import { readTable } from '../../src/intake';
+
+const ways = { unit: 'mm', dateOrder: null } as const;
+const read = (text: string) => readTable(text, ways);
+
+describe('a table of orders', () => {
+  it('is read with a heading, units and quotes', () => {
+    const { rows, bad } = read(
+      [
+        'Order,Transfer,Width,Height,Count,Due,May turn',
+        'Harbour Rowing,"Crest, left chest","3 1/2""",3.5in,9,2026-11-27,yes',
+        'Corner Oven,Badge,140 mm,"14,0 cm",4,27.11.2026,no',
+      ].join('\r\n'),
+    );
+    expect(bad).toEqual([]);
+    expect(rows).toEqual([
+      {
+        line: 2,
+        order: 'Harbour Rowing',
+        transfer: 'Crest, left chest',
+        width: 88_900,
+        height: 88_900,
+        typed: { width: '3 1/2"', height: '3.5in' },
+        count: 9,
+        due: '2026-11-27',
+        turn: 'quarter',
+      },
+      {
+        line: 3,
+        order: 'Corner Oven',
+        transfer: 'Badge',
+        width: 140_000,
+        height: 140_000,
+        typed: { width: '140 mm', height: '14,0 cm' },
+        count: 4,
+        due: '2026-11-27',
+        turn: 'fixed',
+      },
+    ]);
+  });
+
+  it.each([
+    ['tabs, as copied from a spreadsheet', 'Fair\tStar\t216\t216\t4\t\t'],
+    ['semicolons and decimal commas', 'Fair;Star;216,0;216,0;4;;'],
+    ['commas', 'Fair,Star,216,216,4,,'],
+  ])('is read with %s, without a heading', (_, text) => {
+    expect(read(text).rows).toMatchObject([{ order: 'Fair', transfer: 'Star', width: 216_000, height: 216_000, count: 4 }]);
+  });
+
+  it('takes columns in any order, by other names, with units in the heading', () => {
+    const { rows } = read('Qty\tDesign\tCustomer\tHeight (in)\tWidth [cm]\n3\tStar\tFair\t2\t5');
+    expect(rows).toMatchObject([
+      { order: 'Fair', transfer: 'Star', width: 50_000, height: 50_800, count: 3, typed: { width: '5 cm', height: '2 in' } },
+    ]);
+  });
+
+  it('lets an empty order stand for the one above', () => {
+    const { rows } = read('Fair,Star,10,10,1\n,Moon,10,10,2');
+    expect(rows.map(({ order }) => order)).toEqual(['Fair', 'Fair']);
+  });
+
+  it('names a bad row with its number and every reason, and keeps the good ones', () => {
+    const { rows, bad, badText } = read(
+      'order,transfer,width,height,count,due,may turn\nFair,Star,abc,0,10000000,30.2.2026,maybe\n\nFair,Moon,10,10,1,,\n,,5,5,x,,',
+    );
+    expect(rows).toHaveLength(1);
+    expect(bad).toEqual([
+      {
+        line: 2,
+        problems: [
+          { column: 'width', code: 'unreadable', text: 'abc' },
+          { column: 'height', code: 'not-positive', text: '0' },
+          { column: 'count', code: 'too-many', text: '10000000' },
+          { column: 'due', code: 'no-such-day', text: '30.2.2026' },
+          { column: 'turn', code: 'unreadable', text: 'maybe' },
+        ],
+      },
+      {
+        line: 5,
+        problems: [
+          { column: 'transfer', code: 'empty' },
+          { column: 'count', code: 'unreadable', text: 'x' },
+        ],
+      },
+    ]);
+    expect(badText.split('\n')[0]).toBe('order,transfer,width,height,count,due,may turn');
+    // What is handed back to be mended still means the same order.
+    expect(badText.split('\n')[2]).toMatch(/^Fair,/);
+  });
+
+  it('asks which comes first where dates could be read in two ways', () => {
+    const text = 'Fair,Star,10,10,1,3/4/2026,';
+    expect(read(text).needsDateOrder).toBe(true);
+    expect(readTable(text, { unit: 'mm', dateOrder: 'day-first' }).rows[0]?.due).toBe('2026-04-03');
+  });
+
+  it('says which columns a heading lacks', () => {
+    expect(read('order,transfer,count\nFair,Star,3').problem).toEqual({
+      code: 'missing-columns',
+      columns: ['width', 'height'],
+    });
+  });
+
+  it('is not swallowed by a quote that is never closed', () => {
+    const { rows } = read('Fair,"Star,10,10,1\nFair,Moon,10,10,1\nFair,Sun,10,10,1');
+    expect(rows.map(({ transfer }) => transfer)).toContain('Sun');
+  });
+
+  it('does not bring more copies than anyone can mean', () => {
+    const { rows, bad } = read(Array.from({ length: 5 }, (_, row) => `Fair,Star ${row},10,10,5000`).join('\n'));
+    expect(rows).toHaveLength(4);
+    expect(bad).toMatchObject([{ line: 5, problems: [{ code: 'too-many-in-all' }] }]);
+  });
+
+  it('gives nothing for nothing', () => {
+    expect(read(' \n\n').rows).toEqual([]);
+    expect(read('').problem).toBeNull();
+  });
+});
+
+describe('RFC 4180', () => {
+  const heading = 'order,transfer,width,height\r\n';
+
+  // The examples of section 2, in cells of our table.
+  it.each([
+    ['1: records end with CRLF', `${heading}aaa,bbb,10,10\r\nzzz,yyy,10,10\r\n`, ['bbb', 'yyy']],
+    ['2: the last record may lack its line break', `${heading}aaa,bbb,10,10\r\nzzz,yyy,10,10`, ['bbb', 'yyy']],
+    ['5: fields may be quoted', `${heading}"aaa","bbb","10","10"`, ['bbb']],
+    ['6: quoted fields may hold commas and line breaks', `${heading}aaa,"b,\r\nbb",10,10`, ['b, bb']],
+    ['7: a quote in a quoted field is doubled', `${heading}aaa,"b""bb",10,10`, ['b"bb']],
+  ])('%s', (_, text, transfers) => {
+    expect(read(text).rows.map(({ transfer }) => transfer)).toEqual(transfers);
+  });
+
+  it('round-trips any names', () => {
+    const name = fc.string({ minLength: 1, maxLength: 30 }).map((text) => `x${text}x`.replace(/\s+/g, ' '));
+    fc.assert(
+      fc.property(fc.array(name, { minLength: 1, maxLength: 5 }), (names) => {
+        const records = [
+          ['order', 'transfer', 'width', 'height'],
+          ...names.map((transfer) => ['Fair', transfer, '10', '10']),
+        ];
+        expect(read(Papa.unparse(records)).rows.map(({ transfer }) => transfer)).toEqual(names);
+      }),
+    );
+  });
+});
