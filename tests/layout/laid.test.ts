@@ -1,0 +1,193 @@
+import { describe, expect, it } from 'vitest';
+import { setPinned, setPlaces } from '../../src/editing';
+import { applySettled } from '../../src/editing/settled';
+import {
+  layRun,
+  leftOut,
+  placesOf,
+  problemOf,
+  problemOnFilm,
+  refusals,
+  runFigures,
+  snap,
+  tooLargeFor,
+  unfitCopies,
+  withCopy,
+} from '../../src/layout';
+import { type Book, copiesByTransfer, draftOf, type Id, type Place } from '../../src/model';
+import { createPlanner, validatePlan } from '../../src/packing';
+import { fromMm } from '../../src/units';
+import { edited, NOW, smallBook } from '../editing/book';
+
+const { book, front, tag } = smallBook();
+
+function draftIn(inBook: Book) {
+  const draft = draftOf(inBook);
+  if (!draft) throw new Error('no draft');
+  return draft;
+}
+
+function laid(inBook: Book) {
+  const run = layRun(inBook, draftIn(inBook).run);
+  if (!run) throw new Error('no run');
+  return run;
+}
+
+const placeAt = (x: number, y: number, more: Partial<Place> = {}): Place => ({
+  run: draftIn(book).run.id,
+  x: fromMm(x),
+  y: fromMm(y),
+  turned: false,
+  pinned: false,
+  ...more,
+});
+
+const copiesOf = (transfer: Id<'transfer'>) => (copiesByTransfer(book).get(transfer) ?? []).map(({ id }) => id);
+const [front1, front2] = copiesOf(front) as [Id<'copy'>, Id<'copy'>];
+const [tag1] = copiesOf(tag) as [Id<'copy'>];
+
+const placed = edited(book, (draft) =>
+  setPlaces(draft, [
+    [front1, placeAt(5, 10)],
+    [front2, placeAt(110, 10)],
+    [tag1, placeAt(5, 95, { turned: true })],
+  ]),
+);
+
+describe('a run laid out', () => {
+  it('knows its length with the tail, and its copies from the leading edge on', () => {
+    const run = laid(placed);
+    expect(run.copies.map(({ id }) => id)).toEqual([front1, front2, tag1]);
+    // The turned tag ends at 95 + 50, the tail is 10.
+    expect(run.lengthUsed).toBe(fromMm(155));
+    expect(run.copies[2]).toMatchObject({ width: fromMm(30), length: fromMm(50), turned: true });
+  });
+
+  it('tells waste as film minus copies, and cost by length', () => {
+    const { waste, cost } = runFigures(laid(placed));
+    expect(waste).toBeCloseTo(1 - (2 * 100 * 80 + 50 * 30) / (330 * 155), 10);
+    expect(cost).toBe(Math.round(0.155 * 840));
+  });
+
+  it('is nothing while nothing lies on it', () => {
+    expect(runFigures(laid(book))).toEqual({ lengthUsed: 0, waste: 0, cost: 0 });
+  });
+});
+
+describe('a copy held over the film', () => {
+  const held = (x: number, y: number) => {
+    const run = laid(placed);
+    const [copy] = run.copies;
+    if (!copy) throw new Error('no copy');
+    const moved = { ...copy, x: fromMm(x), y: fromMm(y) };
+    return refusals(withCopy(run, moved), moved).map(({ code }) => code);
+  };
+
+  it.each([
+    [5, 10, []],
+    [4.9, 10, ['outside-left']],
+    [225.1, 100, ['outside-right']],
+    [215, 10, []],
+    [214.9, 9.9, ['before-lead', 'too-close']],
+    [5, 9_950, ['past-end']],
+    [110, 94.9, ['too-close']],
+    [110, 95, []],
+  ])('at %d, %d mm is refused for %j', (x, y, codes) => {
+    expect(held(x, y)).toEqual(codes);
+  });
+
+  it('is drawn to a gap from its neighbours, in line with them, and to the margins', () => {
+    const run = laid(placed);
+    const copy = run.copies[1];
+    if (!copy) throw new Error('no copy');
+    const near = { ...copy, x: fromMm(111.5), y: fromMm(8.7) };
+    expect(snap(run, near, fromMm(2))).toEqual({ x: fromMm(110), y: fromMm(10) });
+    const far = { ...copy, x: fromMm(150), y: fromMm(300) };
+    expect(snap(run, far, fromMm(2))).toEqual({ x: fromMm(150), y: fromMm(300) });
+  });
+});
+
+describe('a film that changes under its copies', () => {
+  it('takes off those that no longer fit, the ones further on first, never a pinned one for an unpinned', () => {
+    const wider = edited(placed, (draft) => {
+      const transfer = draft.transfer[front];
+      if (transfer) transfer.width = fromMm(106);
+    });
+    expect(unfitCopies(laid(wider))).toEqual([front2]);
+    const pinned = edited(wider, (draft) => setPinned(draft, [front2], true));
+    expect(unfitCopies(laid(pinned))).toEqual([front1]);
+  });
+
+  it('does so in one step with the edit', () => {
+    const { book: settled, takenOff } = applySettled(
+      placed,
+      (draft) => {
+        const film = Object.values(draft.film)[0];
+        if (film) film.width = fromMm(200);
+      },
+      NOW,
+    );
+    expect(takenOff).toEqual([front2]);
+    expect(settled.copy[front2]?.place).toBeNull();
+  });
+});
+
+describe('the problem of a run', () => {
+  const { run, film } = draftIn(placed);
+
+  it('asks for every copy, those of one order with one rank', () => {
+    const { problem } = problemOf(placed, run, film, 'pinned');
+    expect(problem.pieces.map(({ count, rank }) => [count, rank])).toEqual([
+      [3, 0],
+      [2, 0],
+    ]);
+    expect(problem.pinned).toEqual([]);
+  });
+
+  it('keeps what lies where only the rest is to be placed', () => {
+    const { problem } = problemOf(placed, run, film, 'placed');
+    expect(problem.pieces.map(({ count }) => count)).toEqual([1, 1]);
+    expect(problem.pinned).toHaveLength(3);
+  });
+
+  it('comes back as places that lie right in the book, numbers going up along the film', () => {
+    const own = problemOf(placed, run, film, 'pinned');
+    const planner = createPlanner(own.problem, 1);
+    planner.step(100);
+    const plan = planner.best();
+    expect(validatePlan(own.problem, plan)).toEqual([]);
+    const after = edited(placed, (draft) => setPlaces(draft, placesOf(plan, own, run)));
+    const result = laid(after);
+    expect(result.copies).toHaveLength(5);
+    expect(result.lengthUsed).toBe(plan.lengthUsed);
+    for (const copy of result.copies) expect(refusals(result, copy)).toEqual([]);
+    const fronts = result.copies.filter(({ transfer }) => transfer.id === front).map(({ number }) => number);
+    expect(fronts).toEqual(fronts.toSorted((a, b) => a - b));
+  });
+
+  it('tells what was left out by its transfer', () => {
+    const short = { ...film, lengthLeft: fromMm(60) };
+    const own = problemOf(placed, run, short, 'pinned');
+    const plan = createPlanner(own.problem, 1).best();
+    expect(leftOut(plan, own)).toEqual([{ transfer: front, count: 3, reason: 'too-long' }]);
+  });
+
+  it('is asked for the shortest of just what lies there', () => {
+    expect(problemOnFilm(placed, run, film).pieces.map(({ id, count }) => [id, count])).toEqual([
+      [front, 2],
+      [tag, 1],
+    ]);
+  });
+
+  it('knows what is too large for the film, before it is laid out', () => {
+    const size = (width: number, height: number, turn: 'fixed' | 'quarter') => ({
+      width: fromMm(width),
+      height: fromMm(height),
+      turn,
+    });
+    expect(tooLargeFor(film, size(320, 100, 'fixed'))).toBeNull();
+    expect(tooLargeFor(film, size(320.1, 100, 'fixed'))).toBe('too-wide');
+    expect(tooLargeFor(film, size(400, 100, 'quarter'))).toBeNull();
+    expect(tooLargeFor({ ...film, spanMax: fromMm(350) }, size(400, 100, 'quarter'))).toBe('too-long');
+  });
+});

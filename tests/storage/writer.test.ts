@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { becomeWriter } from '../../src/storage';
+import type { Locks } from '../../src/storage/writer';
+
+/** Web Locks with one exclusive lock a name, for tabs of one test. */
+function oneLock(): Locks {
+  let held: Promise<unknown> | null = null;
+  const request = async (_name: string, ...rest: unknown[]) => {
+    const grant = rest.at(-1) as (lock: object | null) => unknown;
+    const options = (rest.length > 1 ? rest[0] : {}) as { ifAvailable?: boolean; signal?: AbortSignal };
+    if (held && options.ifAvailable) return grant(null);
+    while (held) await held;
+    if (options.signal?.aborted) throw new DOMException('aborted', 'AbortError');
+    const done = Promise.resolve(grant({}));
+    held = done.then(() => {
+      held = null;
+    });
+    return done;
+  };
+  return { request: request as Locks['request'] };
+}
+
+const turn = () => new Promise((resolve) => setTimeout(resolve, 5));
+
+function tab(name: string, locks: Locks | undefined) {
+  const heard: string[] = [];
+  const writer = becomeWriter(name, locks, {
+    onWrite: () => heard.push('write'),
+    onFollow: () => heard.push('follow'),
+    onChanged: () => heard.push('changed'),
+  });
+  return { heard, writer };
+}
+
+describe('tabs with one book', () => {
+  it('the first writes, the second follows, hears of changes, and takes over when the first closes', async () => {
+    const locks = oneLock();
+    const first = tab('book-1', locks);
+    await turn();
+    const second = tab('book-1', locks);
+    await turn();
+    expect(first.heard).toEqual(['write']);
+    expect(second.heard).toEqual(['follow']);
+    first.writer.announce();
+    await turn();
+    expect(second.heard).toEqual(['follow', 'changed']);
+    first.writer.close();
+    await turn();
+    expect(second.heard).toEqual(['follow', 'changed', 'write']);
+    second.writer.close();
+  });
+
+  it('each writes where the browser has no locks', () => {
+    const only = tab('book-2', undefined);
+    expect(only.heard).toEqual(['write']);
+    only.writer.close();
+  });
+});
