@@ -26,7 +26,10 @@ describe('a PNG', () => {
 
   it('tells its physical size by pHYs: 11811 pixels a metre is 300 ppi', () => {
     const header = readPngHeader(withDensity(png(1181, 591), { x: 11_811, y: 11_811 }));
-    expect(header).toEqual({ ok: true, value: { width: 1181, height: 591, density: { x: 11_811, y: 11_811 } } });
+    expect(header).toEqual({
+      ok: true,
+      value: { width: 1181, height: 591, density: { x: 11_811, y: 11_811 } },
+    });
     const size = physicalSize({ width: 1181, height: 591 }, { x: 11_811, y: 11_811 });
     expect(size.width / 1000).toBeCloseTo(99.99, 2);
     expect(size.height / 1000).toBeCloseTo(50.04, 2);

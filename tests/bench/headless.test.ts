@@ -38,7 +38,9 @@ describe('the headless planner', () => {
     const result: Result = JSON.parse(stdout);
     expect(result.name).toBe('two transfers');
     expect(result.placements).toHaveLength(9);
-    expect(result.placements.filter(({ piece }) => piece === 'chest').map(({ copy }) => copy)).toEqual([1, 2, 3, 4, 5, 6, 7]);
+    expect(result.placements.filter(({ piece }) => piece === 'chest').map(({ copy }) => copy)).toEqual([
+      1, 2, 3, 4, 5, 6, 7,
+    ]);
     expect(result.leastLength).toBeLessThanOrEqual(result.lengthUsed ?? 0);
     expect(result.spans.at(-1)?.to).toBe(result.lengthUsed);
   });
@@ -55,7 +57,11 @@ describe('the headless planner', () => {
     ['a count of none', { ...day, pieces: [{ ...day.pieces[0], count: 0 }] }, /pieces\.0\.count/],
     ['a size of zero', { ...day, pieces: [{ ...day.pieces[0], width: 0 }] }, /pieces\.0\.width/],
     ['a piece too wide', { ...day, pieces: [{ ...day.pieces[1], width: 331 }] }, /back is wider/],
-    ['a piece too long for a span', { ...day, pieces: [{ ...day.pieces[1], length: 500 }] }, /back is longer/],
+    [
+      'a piece too long for a span',
+      { ...day, pieces: [{ ...day.pieces[1], length: 500 }] },
+      /back is longer/,
+    ],
   ])('refuses %s with code 2 and one sentence', (_, instance, sentence) => {
     const { status, stdout, stderr } = headless(instance, '--seconds', '1');
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });

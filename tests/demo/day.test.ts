@@ -10,7 +10,8 @@ import { context, edited, NOW, smallBook } from '../editing/book';
 
 const ids = { ...context(), newId: () => crypto.randomUUID() };
 const dayFrom = (days: number) => `2026-12-${String(days + 1).padStart(2, '0')}` as LocalDate;
-const demo = (unit: 'mm' | 'in') => edited(smallBook().book, (draft) => addDemoDay(draft, { dayFrom, unit }, ids));
+const demo = (unit: 'mm' | 'in') =>
+  edited(smallBook().book, (draft) => addDemoDay(draft, { dayFrom, unit }, ids));
 
 describe('the demo day', () => {
   it.each(['mm', 'in'] as const)('is a full day, typed in %s', (unit) => {

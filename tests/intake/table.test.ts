@@ -47,13 +47,22 @@ describe('a table of orders', () => {
     ['semicolons and decimal commas', 'Fair;Star;216,0;216,0;4;;'],
     ['commas', 'Fair,Star,216,216,4,,'],
   ])('is read with %s, without a heading', (_, text) => {
-    expect(read(text).rows).toMatchObject([{ order: 'Fair', transfer: 'Star', width: 216_000, height: 216_000, count: 4 }]);
+    expect(read(text).rows).toMatchObject([
+      { order: 'Fair', transfer: 'Star', width: 216_000, height: 216_000, count: 4 },
+    ]);
   });
 
   it('takes columns in any order, by other names, with units in the heading', () => {
     const { rows } = read('Qty\tDesign\tCustomer\tHeight (in)\tWidth [cm]\n3\tStar\tFair\t2\t5');
     expect(rows).toMatchObject([
-      { order: 'Fair', transfer: 'Star', width: 50_000, height: 50_800, count: 3, typed: { width: '5 cm', height: '2 in' } },
+      {
+        order: 'Fair',
+        transfer: 'Star',
+        width: 50_000,
+        height: 50_800,
+        count: 3,
+        typed: { width: '5 cm', height: '2 in' },
+      },
     ]);
   });
 
@@ -110,7 +119,9 @@ describe('a table of orders', () => {
   });
 
   it('does not bring more copies than anyone can mean', () => {
-    const { rows, bad } = read(Array.from({ length: 5 }, (_, row) => `Fair,Star ${row},10,10,5000`).join('\n'));
+    const { rows, bad } = read(
+      Array.from({ length: 5 }, (_, row) => `Fair,Star ${row},10,10,5000`).join('\n'),
+    );
     expect(rows).toHaveLength(4);
     expect(bad).toMatchObject([{ line: 5, problems: [{ code: 'too-many-in-all' }] }]);
   });
@@ -127,7 +138,11 @@ describe('RFC 4180', () => {
   // The examples of section 2, in cells of our table.
   it.each([
     ['1: records end with CRLF', `${heading}aaa,bbb,10,10\r\nzzz,yyy,10,10\r\n`, ['bbb', 'yyy']],
-    ['2: the last record may lack its line break', `${heading}aaa,bbb,10,10\r\nzzz,yyy,10,10`, ['bbb', 'yyy']],
+    [
+      '2: the last record may lack its line break',
+      `${heading}aaa,bbb,10,10\r\nzzz,yyy,10,10`,
+      ['bbb', 'yyy'],
+    ],
     ['5: fields may be quoted', `${heading}"aaa","bbb","10","10"`, ['bbb']],
     ['6: quoted fields may hold commas and line breaks', `${heading}aaa,"b,\r\nbb",10,10`, ['b, bb']],
     ['7: a quote in a quoted field is doubled', `${heading}aaa,"b""bb",10,10`, ['b"bb']],

@@ -42,7 +42,8 @@ const placeAt = (x: number, y: number, more: Partial<Place> = {}): Place => ({
   ...more,
 });
 
-const copiesOf = (transfer: Id<'transfer'>) => (copiesByTransfer(book).get(transfer) ?? []).map(({ id }) => id);
+const copiesOf = (transfer: Id<'transfer'>) =>
+  (copiesByTransfer(book).get(transfer) ?? []).map(({ id }) => id);
 const [front1, front2] = copiesOf(front) as [Id<'copy'>, Id<'copy'>];
 const [tag1] = copiesOf(tag) as [Id<'copy'>];
 

@@ -29,6 +29,7 @@ describe('migration', () => {
   });
 
   it('lets nothing of a newer version, or of none, be taken for ours', () => {
-    for (const version of [MODEL_VERSION + 1, 0, 1.5, Number.NaN]) expect(migrate(new Map(), version)).toBeNull();
+    for (const version of [MODEL_VERSION + 1, 0, 1.5, Number.NaN])
+      expect(migrate(new Map(), version)).toBeNull();
   });
 });

@@ -14,7 +14,9 @@ type Check = (instance: Instance, result: Result) => { ok: boolean; problems: st
 
 const instanceFiles = (folder: string): string[] =>
   readdirSync(folder, { withFileTypes: true, recursive: true })
-    .filter((entry) => entry.isFile() && entry.name.endsWith('.json') && !entry.parentPath.endsWith('irregular'))
+    .filter(
+      (entry) => entry.isFile() && entry.name.endsWith('.json') && !entry.parentPath.endsWith('irregular'),
+    )
     .map((entry) => join(entry.parentPath, entry.name));
 
 /** Layouts built for each instance: what is checked is that plans hold, not how good they are. */
@@ -37,4 +39,5 @@ describe.skipIf(!there)('plans of published instances', () => {
   );
 });
 
-if (!there) it('has no published instances to plan: ../shared/benchmarks is missing', () => expect(there).toBe(false));
+if (!there)
+  it('has no published instances to plan: ../shared/benchmarks is missing', () => expect(there).toBe(false));

@@ -52,7 +52,9 @@ describe('the least film', () => {
         const planner = createPlanner(problem, 1);
         planner.step(60);
         const { lengthUsed, sheetsUsed } = planner.best();
-        expect(leastFilm(problem)).toBeLessThanOrEqual(problem.film.kind === 'roll' ? lengthUsed : sheetsUsed);
+        expect(leastFilm(problem)).toBeLessThanOrEqual(
+          problem.film.kind === 'roll' ? lengthUsed : sheetsUsed,
+        );
       }),
       { numRuns: 100 },
     );

@@ -18,7 +18,13 @@ function fits(copies: readonly Piece[], gap: number, width: number, length: numb
     const copy = copies[index];
     if (!copy) return true;
     const [across, along] = [copy.width + gap, copy.length + gap];
-    const turns = copy.turn === 'quarter' ? [[across, along], [along, across]] : [[across, along]];
+    const turns =
+      copy.turn === 'quarter'
+        ? [
+            [across, along],
+            [along, across],
+          ]
+        : [[across, along]];
     for (const [w = 0, h = 0] of turns) {
       for (let sheet = 0; sheet < sheets; sheet += 1) {
         for (let y = 0; y + h <= length; y += 1) {

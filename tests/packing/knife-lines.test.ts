@@ -14,11 +14,17 @@ const gap = fromMm(6);
 describe('knife lines', () => {
   it('are none where the roll is not cut: one span from end to end', () => {
     const lengthUsed = fromMm(500);
-    expect(knifeLines([rect(10, 480)], { gap, spanMax: null, lengthUsed })).toEqual([{ from: 0, to: lengthUsed }]);
+    expect(knifeLines([rect(10, 480)], { gap, spanMax: null, lengthUsed })).toEqual([
+      { from: 0, to: lengthUsed },
+    ]);
   });
 
   it('lie between rows, half a gap off both, on whole millimetres', () => {
-    const spans = knifeLines([rect(10, 100), rect(120, 100)], { gap, spanMax: fromMm(130), lengthUsed: fromMm(230) });
+    const spans = knifeLines([rect(10, 100), rect(120, 100)], {
+      gap,
+      spanMax: fromMm(130),
+      lengthUsed: fromMm(230),
+    });
     expect(spans).toEqual([
       { from: 0, to: fromMm(115) },
       { from: fromMm(115), to: fromMm(230) },

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createPlanner, type Plan, type Problem, validatePlan } from '../../src/packing';
 import { fromMm, um } from '../../src/units';
-import { anyRoll, anySheets, bareRoll, pinSome, piece } from './problems';
+import { anyRoll, anySheets, bareRoll, piece, pinSome } from './problems';
 
 const planned = (problem: Problem, iterations = 80, seed = 1): Plan => {
   const planner = createPlanner(problem, seed);
@@ -48,7 +48,10 @@ describe('the planner', () => {
 
   it('fills the hole beside and before a pinned copy', () => {
     const free = bareRoll(100, [piece(50, 50, { count: 3 })]);
-    const problem: Problem = { ...free, pinned: [{ piece: 0, sheet: 0, x: um(50), y: um(50), turned: false }] };
+    const problem: Problem = {
+      ...free,
+      pinned: [{ piece: 0, sheet: 0, x: um(50), y: um(50), turned: false }],
+    };
     expect(planned(problem).lengthUsed).toBe(100);
   });
 
@@ -64,7 +67,10 @@ describe('the planner', () => {
   });
 
   it('never gets worse', () => {
-    const pieces = [piece(63, 47, { count: 6, turn: 'quarter' }), piece(31, 82, { count: 5, turn: 'quarter' })];
+    const pieces = [
+      piece(63, 47, { count: 6, turn: 'quarter' }),
+      piece(31, 82, { count: 5, turn: 'quarter' }),
+    ];
     const planner = createPlanner(bareRoll(200, pieces), 7);
     let least = Number.POSITIVE_INFINITY;
     for (let slice = 0; slice < 40; slice += 1) {
@@ -85,7 +91,9 @@ describe('the planner', () => {
   it('turns a piece where that is allowed and needed', () => {
     const lying = bareRoll(100, [piece(150, 80, { turn: 'quarter' })]);
     expect(planned(lying).placements[0]?.turned).toBe(true);
-    expect(planned(bareRoll(100, [piece(150, 80)])).unplaced).toEqual([{ piece: 0, count: 1, reason: 'too-wide' }]);
+    expect(planned(bareRoll(100, [piece(150, 80)])).unplaced).toEqual([
+      { piece: 0, count: 1, reason: 'too-wide' },
+    ]);
   });
 
   it('names what is too large with the reason and places the rest', () => {

@@ -23,7 +23,8 @@ export const piece = (width: number, length: number, more: Partial<Piece> = {}):
   ...more,
 });
 
-const mm = (least: number, most: number) => fc.integer({ min: least * 10, max: most * 10 }).map((tenths) => fromMm(tenths / 10));
+const mm = (least: number, most: number) =>
+  fc.integer({ min: least * 10, max: most * 10 }).map((tenths) => fromMm(tenths / 10));
 
 const pieces = fc.array(
   fc.record({
@@ -45,8 +46,8 @@ export const anyRoll: fc.Arbitrary<Problem> = fc.record({
   film: fc.record({
     kind: fc.constant('roll' as const),
     width: mm(165, 330),
-    lengthLimit: fc.option(mm(180, 900)),
-    spanMax: fc.option(mm(190, 400)),
+    lengthLimit: fc.option(mm(180, 900), { nil: null }),
+    spanMax: fc.option(mm(190, 400), { nil: null }),
   }),
   margins,
   gap,

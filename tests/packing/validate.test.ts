@@ -29,7 +29,9 @@ const good: Plan = {
 
 const moved = (index: number, change: Partial<Plan['placements'][number]>): Plan => ({
   ...good,
-  placements: good.placements.map((placement, at) => (at === index ? { ...placement, ...change } : placement)),
+  placements: good.placements.map((placement, at) =>
+    at === index ? { ...placement, ...change } : placement,
+  ),
 });
 
 const short = good.placements.slice(0, 3);
@@ -46,7 +48,11 @@ const broken: [string, Plan, string][] = [
   ['a copy too many', { ...good, unplaced: [{ piece: 0, count: 1, reason: 'no-room' }] }, 'wrong-count'],
   ['a wrong length', { ...good, lengthUsed: um(167) }, 'wrong-length'],
   ['a span too long', { ...good, spans: [{ from: um(0), to: um(168) }] }, 'span-too-long'],
-  ['a hole between spans', { ...good, spans: [{ from: um(0), to: um(91) }, ...good.spans.slice(1)] }, 'broken-spans'],
+  [
+    'a hole between spans',
+    { ...good, spans: [{ from: um(0), to: um(91) }, ...good.spans.slice(1)] },
+    'broken-spans',
+  ],
   ['no spans', { ...good, spans: [] }, 'broken-spans'],
   [
     'a knife line closer than half a gap',
@@ -86,7 +92,13 @@ describe('the validator', () => {
       film: { kind: 'sheet', width: um(100), length: um(200) },
       pieces: [piece(40, 80)],
     };
-    const plan: Plan = { ...good, placements: good.placements.slice(0, 1), lengthUsed: um(0), sheetsUsed: 1, spans: [] };
+    const plan: Plan = {
+      ...good,
+      placements: good.placements.slice(0, 1),
+      lengthUsed: um(0),
+      sheetsUsed: 1,
+      spans: [],
+    };
     expect(validatePlan(sheets, plan)).toEqual([]);
     const late = { ...plan, placements: plan.placements.map((placement) => ({ ...placement, sheet: 1 })) };
     expect(validatePlan(sheets, late).map(({ code }) => code)).toContain('wrong-sheets');

@@ -50,7 +50,10 @@ describe('the repository', () => {
     await writeBatch(openStore(name), [['order/broken', { id: 'broken' }]], []);
     const again = openRepository(name);
     expect(await again.load()).toEqual({ kind: 'read', book, setAside: ['order/broken'] });
-    await again.save(book, edited(book, (draft) => removeTransfer(draft, Object.keys(book.transfer)[0] ?? '')));
+    await again.save(
+      book,
+      edited(book, (draft) => removeTransfer(draft, Object.keys(book.transfer)[0] ?? '')),
+    );
     expect(await openRepository(name).load()).toMatchObject({ setAside: ['order/broken'] });
   });
 
@@ -67,10 +70,20 @@ describe('the repository', () => {
       spanMax: null,
       changed: '2026-01-05T08:00:00.000Z',
     };
-    await writeBatch(openStore(name), [['film/f', film], ['meta/version', 1]], []);
+    await writeBatch(
+      openStore(name),
+      [
+        ['film/f', film],
+        ['meta/version', 1],
+      ],
+      [],
+    );
     for (let opened = 0; opened < 2; opened += 1) {
       const reading = await openRepository(name).load();
-      expect(reading).toMatchObject({ kind: 'read', book: { film: { f: { margins: { left: 5000, right: 5000 } } } } });
+      expect(reading).toMatchObject({
+        kind: 'read',
+        book: { film: { f: { margins: { left: 5000, right: 5000 } } } },
+      });
     }
   });
 
@@ -96,7 +109,16 @@ describe('a batch', () => {
   it('is on the disk as a whole, or not at all', async () => {
     const name = freshName();
     const store = openStore(name);
-    await expect(writeBatch(store, [['a', 1], ['b', () => 'cannot be stored']], [])).rejects.toThrow();
+    await expect(
+      writeBatch(
+        store,
+        [
+          ['a', 1],
+          ['b', () => 'cannot be stored'],
+        ],
+        [],
+      ),
+    ).rejects.toThrow();
     const repository = openRepository(name);
     expect(await repository.load()).toEqual({ kind: 'empty' });
   });

@@ -13,9 +13,11 @@ function slowRepository() {
     finish: (works = true) => finish(works),
     save: (before: Book, after: Book) => {
       written.push([before, after]);
-      return new Promise<ReturnType<typeof ok<void>> | ReturnType<typeof fail<{ code: 'quota' }>>>((resolve) => {
-        finish = (works) => resolve(works ? ok(undefined) : fail({ code: 'quota' as const }));
-      });
+      return new Promise<ReturnType<typeof ok<void>> | ReturnType<typeof fail<{ code: 'quota' }>>>(
+        (resolve) => {
+          finish = (works) => resolve(works ? ok(undefined) : fail({ code: 'quota' as const }));
+        },
+      );
     },
   };
 }
@@ -32,7 +34,10 @@ describe('the saver', () => {
   it('writes at once, one at a time, and the newest next', async () => {
     const repository = slowRepository();
     const states: SaveState['kind'][] = [];
-    const saver = createSaver(repository, emptyBook, { onState: ({ kind }) => states.push(kind), now: () => 7 });
+    const saver = createSaver(repository, emptyBook, {
+      onState: ({ kind }) => states.push(kind),
+      now: () => 7,
+    });
     for (const book of books) saver.put(book);
     expect(repository.written).toHaveLength(1);
     repository.finish();
@@ -47,7 +52,10 @@ describe('the saver', () => {
   it('keeps what could not be written, says so, and writes it when tried again', async () => {
     const repository = slowRepository();
     const states: SaveState[] = [];
-    const saver = createSaver(repository, emptyBook, { onState: (state) => states.push(state), now: () => 7 });
+    const saver = createSaver(repository, emptyBook, {
+      onState: (state) => states.push(state),
+      now: () => 7,
+    });
     saver.put(books[0]);
     repository.finish(false);
     await saver.flush();

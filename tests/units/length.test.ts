@@ -1,6 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fromInches, fromMm, type LengthUnit, nearestSixteenth, parseLength, toMm, um, unitNamed } from '../../src/units';
+import {
+  fromInches,
+  fromMm,
+  type LengthUnit,
+  nearestSixteenth,
+  parseLength,
+  toMm,
+  um,
+  unitNamed,
+} from '../../src/units';
 
 describe('conversions', () => {
   // NIST SP 811 (2008), appendix B: 1 in = 25.4 mm and 1 ft = 304.8 mm exactly. ISO 216: A4 is 210 x 297 mm.
@@ -28,7 +37,7 @@ describe('a length as typed', () => {
     ['8,9 cm', 'in', 89_000],
     ['8.9cm', 'in', 89_000],
     [' .5 ″', 'mm', 12_700],
-    ["1' 6\"", 'mm', 457_200],
+    ['1\' 6"', 'mm', 457_200],
     ['60 m', 'mm', 60_000_000],
     ['12', 'in', 304_800],
     ['12', 'mm', 12_000],

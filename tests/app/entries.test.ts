@@ -1,0 +1,104 @@
+import { describe, expect, it } from 'vitest';
+import { formOf, readForm } from '../../app/film/film-form';
+import { readCode, readCount, readName, readSize, typedWithUnit } from '../../app/orders/entries';
+import { decodeTable } from '../../app/orders/open-table';
+import { draftOf } from '../../src/model';
+import { fromMm } from '../../src/units';
+import { smallBook } from '../editing/book';
+
+const metric = { unit: 'mm', currency: 'USD', locale: 'en-GB' } as const;
+const inches = { unit: 'in', currency: 'USD', locale: 'en-US' } as const;
+
+describe('what is typed for a transfer', () => {
+  it.each([
+    ['0', /above zero/],
+    ['abc', /not a length/],
+    ['', /Type a length/],
+  ])('a size of %j is answered', (typed, sentence) => {
+    const read = readSize(typed, metric);
+    expect(read.ok ? '' : read.problem).toMatch(sentence);
+  });
+
+  it.each(['10000000', '0', '-1', 'many', '1.5', ''])(
+    'a count of %j is answered with what is allowed',
+    (typed) => {
+      const read = readCount(typed, metric);
+      expect(read.ok ? '' : read.problem).toMatch(/whole number from 1 to 5,000/);
+    },
+  );
+
+  it('a count within reason is taken', () => {
+    expect(readCount(' 48 ', metric)).toEqual({ ok: true, value: 48 });
+  });
+
+  it('a bare figure keeps the unit it was typed in', () => {
+    expect(typedWithUnit('3.5', 'in')).toBe('3.5 in');
+    expect(typedWithUnit('89 mm', 'in')).toBe('89 mm');
+  });
+
+  it('a name is tidied and never empty', () => {
+    expect(readName('  left   chest ')).toEqual({ ok: true, value: 'left chest' });
+    expect(readName(' ').ok).toBe(false);
+  });
+
+  it('a code is short and no other order has it', () => {
+    expect(readCode('hb', new Set(['CO']))).toEqual({ ok: true, value: 'HB' });
+    expect(readCode('co', new Set(['CO'])).ok).toBe(false);
+    expect(readCode('too long', new Set()).ok).toBe(false);
+  });
+});
+
+describe('the film form', () => {
+  const film = draftOf(smallBook().book)?.film;
+  if (!film) throw new Error('no film');
+  const { id: _id, changed: _changed, ...fields } = film;
+
+  it.each([
+    ['millimetres', metric],
+    ['inches', inches],
+  ] as const)('comes back as it was, in %s', (_, ways) => {
+    const read = readForm(formOf(film, ways), ways);
+    if (!read.ok) throw new Error(JSON.stringify(read.problem));
+    expect(Math.abs(read.value.width - fields.width)).toBeLessThan(30);
+    expect(Math.abs(read.value.lengthLeft - fields.lengthLeft)).toBeLessThan(400);
+    expect(read.value.name).toBe(fields.name);
+    expect(read.value.price.amount).toBe(fields.price.amount);
+    expect(read.value.gap % 2).toBe(0);
+  });
+
+  it('in millimetres loses nothing at all', () => {
+    expect(readForm(formOf(film, metric), metric)).toEqual({ ok: true, value: fields });
+  });
+
+  it.each([
+    ['width', { width: '9 mm' }, /leave nothing/],
+    ['lengthLeft', { lengthLeft: '15 mm' }, /need more than is left/],
+    ['spanMax', { spanMax: '12' }, /longer than/],
+    ['price', { price: '-1' }, /below zero/],
+    ['gap', { gap: 'wide' }, /not a length/],
+    ['name', { name: ' ' }, /needs a name/],
+  ] as const)('names what is wrong with %s', (field, change, sentence) => {
+    const read = readForm({ ...formOf(film, metric), ...change }, metric);
+    expect(read.ok ? '' : read.problem[field]).toMatch(sentence);
+  });
+
+  it('takes an empty longest span for a roll that is not cut', () => {
+    const read = readForm({ ...formOf({ ...film, spanMax: fromMm(400) }, metric), spanMax: '' }, metric);
+    expect(read.ok && read.value.spanMax).toBeNull();
+  });
+});
+
+describe('a file of orders', () => {
+  it.each([
+    ['UTF-8', Uint8Array.of(0x63, 0x61, 0x66, 0xc3, 0xa9), 'café'],
+    ['UTF-8 with a mark', Uint8Array.of(0xef, 0xbb, 0xbf, 0x63), 'c'],
+    ['UTF-16, as some spreadsheets write it', Uint8Array.of(0xff, 0xfe, 0x63, 0, 0xe9, 0), 'cé'],
+    ['windows-1252', Uint8Array.of(0x63, 0x61, 0x66, 0xe9), 'café'],
+  ])('is read as %s', (_, bytes, text) => {
+    expect(decodeTable(bytes)).toBe(text);
+  });
+
+  it('is refused where it is no text', () => {
+    expect(decodeTable(Uint8Array.of(0x50, 0x4b, 3, 4, 0, 0))).toBeNull();
+  });
+});

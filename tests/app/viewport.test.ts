@@ -1,0 +1,63 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { runScale, toFilm, toScreen, widthScale, within, zoomAbout } from '../../app/film/canvas/viewport';
+import { fromMm } from '../../src/units';
+import { letterF } from '../output/runs';
+
+const frame = { pixels: { width: 1200, height: 330 }, film: { width: fromMm(330), length: fromMm(6000) } };
+const view = { along: 0, down: 0, scale: widthScale(frame) };
+
+describe('the film on the screen', () => {
+  it('shows an F lying on its back, turned and never mirrored', () => {
+    const middles = letterF().copies.map((copy) => {
+      const box = toScreen(view, frame.film.width, copy);
+      return { x: box.left + box.width / 2, y: box.top + box.height / 2 };
+    });
+    const [longArm, stem, shortArm] = [middles[1], middles[0], middles[2]];
+    if (!longArm || !stem || !shortArm) throw new Error('no F');
+    // Turned by a quarter to the left: arms point up, and the long one, on top of the F, lies left.
+    expect(longArm.y).toBeLessThan(stem.y);
+    expect(shortArm.y).toBeLessThan(stem.y);
+    expect(longArm.x).toBeLessThan(shortArm.x);
+  });
+
+  it('has its leading edge at the left and its near side at the bottom', () => {
+    const corner = toScreen(view, frame.film.width, { x: 0, y: 0, width: fromMm(10), length: fromMm(20) });
+    expect(corner.left).toBe(0);
+    expect(corner.top + corner.height).toBeCloseTo(330, 6);
+    expect(corner.width).toBeCloseTo(20, 6);
+  });
+
+  it('finds the film under a point of the screen again', () => {
+    fc.assert(
+      fc.property(fc.nat(1199), fc.nat(329), fc.double({ min: 1, max: 8, noNaN: true }), (x, y, zoom) => {
+        const near = zoomAbout(view, zoom, { x: 600, y: 165 }, frame);
+        const at = toFilm(near, frame, { x, y });
+        const box = toScreen(near, frame.film.width, { ...at, width: 0, length: 0 });
+        // Micrometres are whole.
+        expect(Math.abs(box.left - x)).toBeLessThan(near.scale);
+        expect(Math.abs(box.top - y)).toBeLessThan(near.scale);
+      }),
+    );
+  });
+
+  it('keeps the point under the pointer where it is while zooming', () => {
+    const at = { x: 700, y: 100 };
+    const before = toFilm(view, frame, at);
+    const after = toFilm(zoomAbout({ ...view, along: fromMm(1000) }, 3, at, frame), frame, at);
+    expect(after.x).toBeCloseTo(before.x, -1);
+    expect(after.y - fromMm(1000)).toBeCloseTo(before.y, -1);
+  });
+
+  it('never leaves the film', () => {
+    const wild = fc.double({ min: -1e9, max: 1e9, noNaN: true });
+    fc.assert(
+      fc.property(wild, wild, fc.double({ min: 1e-9, max: 1, noNaN: true }), (along, down, scale) => {
+        const kept = within({ along, down, scale }, frame);
+        expect(kept.scale).toBeGreaterThanOrEqual(runScale(frame));
+        expect(kept.along).toBeGreaterThanOrEqual(0);
+        expect(kept.along).toBeLessThanOrEqual(frame.film.length);
+      }),
+    );
+  });
+});

@@ -1,0 +1,177 @@
+import { describe, expect, it } from 'vitest';
+import { cutMapWords } from '../../app/cut-map/words';
+import type { MapView } from '../../src/cutting';
+import { knifeCuts } from '../../src/cutting';
+import type { LaidRun } from '../../src/layout';
+import { cutMapPages, type Page, type Paper } from '../../src/output/cut-map';
+import { cutMapPdf } from '../../src/output/cut-map/pdf';
+import { toMm } from '../../src/units';
+import { fonts, measure } from './fonts';
+import { readPdf } from './read-pdf';
+import { letterF, longRun, runOf } from './runs';
+
+const date = new Date('2026-11-25T12:00:00Z');
+const pagesOf = (run: LaidRun, paper: Paper, view: MapView): Page[] =>
+  cutMapPages(run, { paper, view, words: cutMapWords.onPaper('en-GB'), date, measure });
+const pdfOf = async (pages: readonly Page[]) =>
+  readPdf(await cutMapPdf(pages, fonts, { title: 'cut map', language: 'en', made: date }));
+
+const textsOf = (page: Page): string[] =>
+  page.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
+const near = (a: number, b: number) => Math.abs(a - b) <= 0.1;
+
+describe.each<[Paper, number, number]>([
+  // ISO 216; ANSI/ASME Y14.1: letter (A) is 8.5 x 11 in.
+  ['a4', 210, 297],
+  ['letter', 215.9, 279.4],
+])('on %s', (paper, width, height) => {
+  const run = letterF();
+
+  it('the PDF has the exact size of the paper', async () => {
+    const [page] = await pdfOf(pagesOf(run, paper, 'ink-up'));
+    expect(page?.width).toBeCloseTo(width, 3);
+    expect(page?.height).toBeCloseTo(height, 3);
+  });
+
+  it('the rule of 100 mm is 100 mm long, to 0.1 mm', async () => {
+    const [page] = await pdfOf(pagesOf(run, paper, 'ink-up'));
+    const rules = page?.paths.filter(
+      (path) => near(path.width, 100) && path.height < 0.1 && path.y > height - 40,
+    );
+    expect(rules).toHaveLength(1);
+    const ticks = page?.paths.filter(
+      (path) =>
+        path.width < 0.1 &&
+        path.height > 1 &&
+        path.height < 4 &&
+        near(path.y + path.height, rules?.[0]?.y ?? 0),
+    );
+    expect(ticks).toHaveLength(11);
+  });
+
+  it.each<MapView>(['ink-up', 'on-screen'])(
+    'every copy is drawn to the stated scale, to 0.1 mm: %s',
+    async (view) => {
+      const pages = pagesOf(run, paper, view);
+      const scale = pages[0]?.scale ?? 0;
+      const [page] = await pdfOf(pages);
+      for (const copy of run.copies) {
+        const [w, h] = [toMm(copy.width) / scale, toMm(copy.length) / scale];
+        expect(page?.paths.filter((path) => near(path.width, w) && near(path.height, h))).not.toEqual([]);
+      }
+      expect(textsOf(pages[0] as Page).join(' ')).toContain(`scale 1 : ${scale}`);
+    },
+  );
+});
+
+describe('an F on the film', () => {
+  const run = letterF();
+
+  /** Where the stem and the two arms are on the page, by their sizes. */
+  async function limbs(view: MapView) {
+    const pages = pagesOf(run, 'a4', view);
+    const scale = pages[0]?.scale ?? 1;
+    const [page] = await pdfOf(pages);
+    const boxes = run.copies.map((copy) => {
+      const [w, h] = [toMm(copy.width) / scale, toMm(copy.length) / scale];
+      const box = page?.paths.find((path) => near(path.width, w) && near(path.height, h));
+      if (!box) throw new Error('a copy is not drawn');
+      return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+    });
+    const [stem, longArm, shortArm] = boxes as [(typeof boxes)[0], (typeof boxes)[0], (typeof boxes)[0]];
+    return { stem, longArm, shortArm, page };
+  }
+
+  it('reads as an F as seen on screen: arms to the right, the long one on top', async () => {
+    const { stem, longArm, shortArm } = await limbs('on-screen');
+    expect(longArm.x).toBeGreaterThan(stem.x);
+    expect(shortArm.x).toBeGreaterThan(stem.x);
+    expect(longArm.y).toBeLessThan(shortArm.y);
+  });
+
+  it('is mirrored across the film, and only across, ink up', async () => {
+    const { stem, longArm, shortArm } = await limbs('ink-up');
+    expect(longArm.x).toBeLessThan(stem.x);
+    expect(shortArm.x).toBeLessThan(stem.x);
+    expect(longArm.y).toBeLessThan(shortArm.y);
+  });
+
+  it.each<MapView>(['ink-up', 'on-screen'])('is named by text that is never mirrored: %s', async (view) => {
+    const { page } = await limbs(view);
+    expect(page?.texts.length).toBeGreaterThan(10);
+    for (const { handedness } of page?.texts ?? []) expect(handedness).toBeGreaterThan(0);
+  });
+
+  it.each<[MapView, string]>([
+    ['ink-up', 'INK UP, AS IT COMES OUT'],
+    ['on-screen', 'AS SEEN ON SCREEN'],
+  ])('says in large type that it is shown %s', (view, words) => {
+    const [page] = pagesOf(run, 'a4', view);
+    const mark = page?.marks.find((each) => each.kind === 'text' && each.text === words);
+    // 17 pt, in millimetres.
+    expect(mark?.kind === 'text' && mark.size).toBeCloseTo(17 * (25.4 / 72), 3);
+  });
+});
+
+describe('the map of a run', () => {
+  it('gives every knife line its distance from the cut before and from the start, in mm and sixteenths', () => {
+    const run = longRun(30);
+    const texts = pagesOf(run, 'a4', 'ink-up').flatMap(textsOf);
+    const words = cutMapWords.onPaper('en-GB');
+    const cuts = knifeCuts(run);
+    expect(cuts.length).toBeGreaterThan(5);
+    for (const { at, fromPrevious } of cuts) {
+      expect(texts).toContain(words.distance(fromPrevious));
+      expect(texts).toContain(words.tape(fromPrevious));
+      expect(texts).toContain(words.fromStart(at));
+      expect(texts).toContain(words.tape(at));
+    }
+  });
+
+  it('names every copy once in the lists of its pages, and numbers the pages', () => {
+    const run = longRun(40);
+    const pages = pagesOf(run, 'letter', 'ink-up');
+    expect(pages.length).toBeGreaterThan(1);
+    const texts = pages.flatMap(textsOf);
+    for (const { order, number } of run.copies) expect(texts).toContain(`${order.code} ${number}`);
+    pages.forEach((page, index) => {
+      expect(textsOf(page).join(' ')).toContain(`page ${index + 1} of ${pages.length}`);
+    });
+  });
+
+  it('marks the strip that two pages share where no knife line parts them', () => {
+    const pages = pagesOf(longRun(40, null), 'a4', 'ink-up');
+    const texts = pages.map((page) => textsOf(page).join(' '));
+    expect(texts[0]).toMatch(/goes on on page 2, strip A is on both/);
+    expect(texts[1]).toMatch(/from page 1, strip A is on both/);
+  });
+
+  it('draws nothing off the paper', () => {
+    for (const run of [letterF(), longRun(25), longRun(25, null)]) {
+      for (const page of pagesOf(run, 'a4', 'ink-up')) {
+        for (const mark of page.marks) {
+          const xs = mark.kind === 'line' ? [mark.x1, mark.x2] : [mark.x];
+          const ys = mark.kind === 'line' ? [mark.y1, mark.y2] : [mark.y];
+          for (const x of xs) expect(x >= 0 && x <= page.width).toBe(true);
+          for (const y of ys) expect(y >= 0 && y <= page.height).toBe(true);
+        }
+      }
+    }
+  });
+
+  it('carries the cautions and what comes before anything on it', () => {
+    const texts = pagesOf(letterF(), 'a4', 'ink-up').map((page) => textsOf(page).join(' '));
+    for (const text of texts) {
+      expect(text).toContain('Blade in the slot');
+      expect(text).toMatch(/data sheets, local codes/);
+    }
+  });
+
+  it('says so where nothing lies on the film, and where no cuts can part the layout', () => {
+    const [empty] = pagesOf(runOf([]), 'a4', 'ink-up');
+    expect(textsOf(empty as Page).join(' ')).toContain('nothing to cut');
+    const uncut = runOf([{ code: 'HB', number: 1, x: 10, y: 10, width: 100, length: 600 }]);
+    const [warned] = pagesOf(uncut, 'a4', 'ink-up');
+    expect(textsOf(warned as Page).join(' ')).toMatch(/No straight cuts can part/);
+  });
+});

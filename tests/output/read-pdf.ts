@@ -1,0 +1,77 @@
+import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
+
+type Matrix = readonly [number, number, number, number, number, number];
+
+const MM_PER_POINT = 25.4 / 72;
+
+/** A stroked path's box and a text, in millimetres from the page's top left corner. */
+export interface ReadPage {
+  readonly width: number;
+  readonly height: number;
+  readonly paths: readonly {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+  }[];
+  readonly texts: readonly {
+    readonly text: string;
+    readonly x: number;
+    readonly y: number;
+    /** Of the text's own axes on the page: positive, unless it is mirrored. */
+    readonly handedness: number;
+  }[];
+}
+
+const times = (a: Matrix, b: Matrix): Matrix => [
+  a[0] * b[0] + a[2] * b[1],
+  a[1] * b[0] + a[3] * b[1],
+  a[0] * b[2] + a[2] * b[3],
+  a[1] * b[2] + a[3] * b[3],
+  a[0] * b[4] + a[2] * b[5] + a[4],
+  a[1] * b[4] + a[3] * b[5] + a[5],
+];
+
+const at = (m: Matrix, x: number, y: number) =>
+  [m[0] * x + m[2] * y + m[4], m[1] * x + m[3] * y + m[5]] as const;
+
+/** Reads a PDF with a library that shares nothing with the one that wrote it. */
+export async function readPdf(bytes: Uint8Array): Promise<ReadPage[]> {
+  const document = await getDocument({ data: bytes.slice(), verbosity: 0 }).promise;
+  const pages: ReadPage[] = [];
+  for (let number = 1; number <= document.numPages; number += 1) {
+    const page = await document.getPage(number);
+    const [, , right = 0, top = 0] = page.view;
+    const { fnArray, argsArray } = await page.getOperatorList();
+    const stack: Matrix[] = [];
+    let matrix: Matrix = [1, 0, 0, 1, 0, 0];
+    const paths: ReadPage['paths'][number][] = [];
+    fnArray.forEach((operator, index) => {
+      const args = argsArray[index];
+      if (operator === OPS.save) stack.push(matrix);
+      else if (operator === OPS.restore) matrix = stack.pop() ?? matrix;
+      else if (operator === OPS.transform) matrix = times(matrix, args as unknown as Matrix);
+      else if (operator === OPS.constructPath) {
+        const [x1, y1, x2, y2] = Array.from(args[2] as ArrayLike<number>) as [number, number, number, number];
+        const [ax, ay] = at(matrix, x1, y1);
+        const [bx, by] = at(matrix, x2, y2);
+        paths.push({
+          x: Math.min(ax, bx) * MM_PER_POINT,
+          y: (top - Math.max(ay, by)) * MM_PER_POINT,
+          width: Math.abs(ax - bx) * MM_PER_POINT,
+          height: Math.abs(ay - by) * MM_PER_POINT,
+        });
+      }
+    });
+    const { items } = await page.getTextContent();
+    const texts = items.flatMap((item) => {
+      if (!('str' in item) || item.str.trim() === '') return [];
+      const [a, b, c, d, e, f] = item.transform as unknown as Matrix;
+      return [
+        { text: item.str, x: e * MM_PER_POINT, y: (top - f) * MM_PER_POINT, handedness: a * d - b * c },
+      ];
+    });
+    pages.push({ width: right * MM_PER_POINT, height: top * MM_PER_POINT, paths, texts });
+  }
+  return pages;
+}

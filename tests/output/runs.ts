@@ -1,0 +1,70 @@
+import type { LaidCopy, LaidRun } from '../../src/layout';
+import { measureRun } from '../../src/layout/laid';
+import type { Film, Id } from '../../src/model';
+import { asMinor, fromMm } from '../../src/units';
+import { NOW } from '../editing/book';
+
+const film: Film = {
+  id: 'film' as Id<'film'>,
+  name: 'Roll',
+  width: fromMm(330),
+  margins: { left: fromMm(5), right: fromMm(5), lead: fromMm(10), tail: fromMm(10) },
+  lengthLeft: fromMm(100_000),
+  price: { amount: asMinor(840), per: fromMm(1000) },
+  gap: fromMm(5),
+  spanMax: fromMm(480),
+  changed: NOW,
+};
+
+interface Box {
+  readonly code: string;
+  readonly number: number;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly length: number;
+  readonly turned?: boolean;
+}
+
+/** A run of boxes, in millimetres; each size of an order is a transfer of its own. */
+export function runOf(boxes: readonly Box[], more: Partial<Film> = {}): LaidRun {
+  const copies = boxes.map(({ code, number, x, y, width, length, turned = false }): LaidCopy => {
+    const name = turned ? `${length} x ${width}` : `${width} x ${length}`;
+    return {
+      id: `${code}-${number}` as Id<'copy'>,
+      order: { id: code as Id<'order'>, code, name: code, tint: 0 },
+      number,
+      transfer: { id: `${code} ${name}` as Id<'transfer'>, name, turn: 'quarter', artwork: null },
+      x: fromMm(x),
+      y: fromMm(y),
+      width: fromMm(width),
+      length: fromMm(length),
+      turned,
+      pinned: false,
+    };
+  });
+  const own = { ...film, ...more };
+  return { id: 'run' as Id<'run'>, name: 'Run 1', film: own, copies, ...measureRun(copies, own) };
+}
+
+/** Copies that lie as an F: its stem along the film, its arms across it, both from the stem towards x = W. */
+export const letterF = (): LaidRun =>
+  runOf([
+    { code: 'F', number: 1, x: 60, y: 20, width: 40, length: 300 },
+    { code: 'F', number: 2, x: 110, y: 20, width: 150, length: 50 },
+    { code: 'F', number: 3, x: 110, y: 140, width: 90, length: 50 },
+  ]);
+
+/** Rows of copies along some metres of film. */
+export const longRun = (rows: number, spanMax: number | null = 480): LaidRun =>
+  runOf(
+    Array.from({ length: rows * 3 }, (_, index) => ({
+      code: ['HB', 'OF', 'CC'][index % 3] ?? 'HB',
+      number: Math.floor(index / 3) + 1,
+      x: 5 + (index % 3) * 105,
+      y: 10 + Math.floor(index / 3) * 95,
+      width: 100,
+      length: 90,
+    })),
+    { spanMax: spanMax === null ? null : fromMm(spanMax) },
+  );
