@@ -1,5 +1,6 @@
 import { type LaidRun, type LeftOut, tooLargeFor } from '../../src/layout';
 import { copiesByTransfer, type Order, ordersByDue, type Transfer, transfersByOrder } from '../../src/model';
+import { Button } from '../parts/Button';
 import { OrderCode } from '../parts/OrderCode';
 import { tintOf } from '../parts/tints';
 import { usePlanning } from '../store/planning';
@@ -9,6 +10,7 @@ import { select } from '../store/view';
 import { useWords } from '../words';
 import { area, dueDay } from '../words/format';
 import { reveal } from './canvas/camera';
+import { putBack } from './put-back';
 
 /** The orders as cards, soonest due first: what lies on the film and what still waits for a place. */
 export function OrderCards({ run }: { run: LaidRun }) {
@@ -93,6 +95,11 @@ function OrderCard({
                 <span className="quiet">{area(transfer.width, transfer.height, ways)}</span>
                 <b>{count}</b>
               </button>
+              {rowWaiting > 0 && !tooLarge && (
+                <Button weight="plain" onPress={() => putBack(transfer.id)}>
+                  {words.putBack(transfer.name)}
+                </Button>
+              )}
               {rowWaiting > 0 && (tooLarge ?? left) && (
                 <p className="care small">
                   {words.leftOut(transfer.name, rowWaiting, tooLarge ?? left?.reason ?? 'no-room', ways)}

@@ -277,6 +277,8 @@ export const en = {
     soonestFirst: 'soonest first',
     keysHint: '? shows every key',
     wait: (count: number, ways: Ways) => `${whole(count, ways)} wait for a place`,
+    putBack: (name: string) => `Put one ${name} on the film`,
+    noRoom: 'There is no room left for it on this film. Take something off, or choose a longer roll.',
     allPlaced: (count: number, ways: Ways) => `all ${whole(count, ways)} placed`,
     table: 'Copies as a table',
     tableHint:

@@ -4,6 +4,7 @@ import { applySettled } from '../../src/editing/settled';
 import {
   layRun,
   leftOut,
+  placeFor,
   placesOf,
   problemOf,
   problemOnFilm,
@@ -130,6 +131,21 @@ describe('a film that changes under its copies', () => {
     );
     expect(takenOff).toEqual([front2]);
     expect(settled.copy[front2]?.place).toBeNull();
+  });
+});
+
+describe('a copy put back', () => {
+  it('lies where there is room nearest to the leading edge, and moves no other', () => {
+    const { run, film } = draftIn(placed);
+    const waiting = placed.copy[copiesOf(front)[2] ?? ''];
+    if (!waiting) throw new Error('no copy waits');
+    const place = placeFor(placed, run, film, waiting);
+    const after = edited(placed, (draft) => setPlaces(draft, [[waiting.id, place]]));
+    const result = laid(after);
+    for (const copy of result.copies) expect(refusals(result, copy)).toEqual([]);
+    // Beside the two fronts 110 mm are left across: the third lies beside them, and the film gets no longer.
+    expect(result.lengthUsed).toBe(laid(placed).lengthUsed);
+    expect(placeFor(placed, run, { ...film, lengthLeft: fromMm(20) }, waiting)).toBeNull();
   });
 });
 

@@ -1,0 +1,28 @@
+import { setPlaces } from '../../src/editing';
+import { placeFor } from '../../src/layout';
+import { copiesByTransfer, draftOf } from '../../src/model';
+import { usePlanning } from '../store/planning';
+import { commit, useShop } from '../store/shop';
+import { notify, select } from '../store/view';
+import { words } from '../words';
+import { reveal } from './canvas/camera';
+
+/** Puts the first waiting copy of a transfer where there is room for it, and selects it; says so if there is none. */
+export function putBack(transfer: string): void {
+  const { book } = useShop.getState();
+  const draft = draftOf(book);
+  const copy = copiesByTransfer(book)
+    .get(transfer)
+    ?.find((candidate) => candidate.place === null);
+  if (!draft || !copy) return;
+  const place = placeFor(book, draft.run, draft.film, copy);
+  if (!place) {
+    notify('care', words.film.noRoom);
+    return;
+  }
+  commit((edited) => setPlaces(edited, [[copy.id, place]]));
+  usePlanning.setState({ leftOut: [] });
+  select(copy.id);
+  const { width, height } = book.transfer[transfer] ?? { width: 0, height: 0 };
+  reveal(place.y, place.y + (place.turned ? width : height));
+}
