@@ -14,7 +14,7 @@ export default defineConfig({
   use: {
     baseURL: `http://127.0.0.1:${PORT}/`,
     viewport: { width: 1440, height: 900 },
-    locale: 'en-US',
+    locale: 'en-GB',
     timezoneId: 'UTC',
     trace: 'retain-on-failure',
     launchOptions: {

@@ -1,4 +1,22 @@
-import { expect, type Page } from '@playwright/test';
+import { test as base, expect, type Locator, type Page } from '@playwright/test';
+
+/** Every test fails on an error in the console: a refused style, a broken promise, a lost file. */
+export const test = base.extend<{ quietConsole: undefined }>({
+  quietConsole: [
+    async ({ page }, use) => {
+      const errors: string[] = [];
+      page.on('pageerror', (error) => errors.push(error.message));
+      page.on('console', (message) => {
+        if (message.type() === 'error') errors.push(message.text());
+      });
+      await use(undefined);
+      expect(errors).toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+export { expect };
 
 /** A day of our own: three orders, five transfers, 24 copies, one row to mend. */
 export const TABLE = [
@@ -28,15 +46,24 @@ export async function pasteTable(page: Page, table: string): Promise<void> {
 
 /** Lays out and waits until no better layout is looked for. */
 export async function layOut(page: Page): Promise<void> {
-  await page.getByRole('link', { name: 'Film' }).click();
+  await page.getByRole('link', { name: 'Film', exact: true }).click();
   await page.getByRole('button', { name: 'Lay out' }).click();
-  await expect(page.getByTestId('sentence')).toBeVisible();
-  const stop = page.getByRole('button', { name: 'Stop' });
-  if (await stop.isVisible()) await stop.click();
-  await expect(stop).toBeHidden();
+  await expect(sentence(page)).toBeVisible();
+  await stop(page);
 }
 
-export const sentence = (page: Page) => page.getByTestId('sentence');
+/** Ends the search for a better layout, if it still goes on. */
+export async function stop(page: Page): Promise<void> {
+  const button = page.getByRole('button', { name: 'Stop' });
+  await button.click({ timeout: 2000 }).catch(() => undefined);
+  await expect(button).toBeHidden();
+}
+
+export const sentence = (page: Page): Locator => page.getByTestId('sentence');
+
+export const notices = (page: Page): Locator => page.locator('.notices');
+
+export const filmSurface = (page: Page): Locator => page.locator('.film-surface');
 
 /** Waits until everything is on the disk. */
 export const kept = (page: Page) => expect(page.getByTestId('kept')).toHaveAttribute('data-saving', 'saved');
@@ -46,4 +73,58 @@ export async function figures(page: Page): Promise<{ metres: number; waste: numb
   const text = (await sentence(page).textContent()) ?? '';
   const [, metres, waste] = /([\d.]+) m of film, ([\d.]+)% of it waste/.exec(text) ?? [];
   return { metres: Number(metres), waste: Number(waste) };
+}
+
+/** A copy as the table twin tells it, in millimetres. */
+export interface CopyRow {
+  readonly name: string;
+  readonly width: number;
+  readonly length: number;
+  readonly x: number;
+  readonly y: number;
+  readonly turned: boolean;
+  readonly pinned: boolean;
+}
+
+/** Opens the table of copies, if it is not open, and reads it. */
+export async function copyRows(page: Page): Promise<CopyRow[]> {
+  const table = page.locator('.copy-table');
+  if (!(await table.evaluate((element) => (element as HTMLDetailsElement).open))) {
+    await page.getByText('Copies as a table').click();
+  }
+  await expect(table.locator('tbody tr').first()).toBeVisible();
+  return table.locator('tbody tr').evaluateAll((rows) =>
+    rows.map((row) => {
+      const [size = '', x = '', y = '', turned, pinned] = [...row.querySelectorAll('td')].map(
+        (cell) => cell.textContent ?? '',
+      );
+      const [width = 0, length = 0] = size.split('×').map((part) => Number.parseFloat(part.replace(',', '')));
+      const number = (text: string) => Number.parseFloat(text.replace(',', ''));
+      return {
+        name: row.querySelector('th')?.textContent ?? '',
+        width,
+        length,
+        x: number(x),
+        y: number(y),
+        turned: turned === 'yes',
+        pinned: pinned === 'yes',
+      };
+    }),
+  );
+}
+
+const FILM_WIDTH = 330;
+
+/** The middle of a copy on the screen, while the whole width of a 330 mm roll is in view from its leading edge. */
+export async function onScreen(page: Page, copy: Pick<CopyRow, 'x' | 'y' | 'width' | 'length'>) {
+  const surface = filmSurface(page);
+  await surface.scrollIntoViewIfNeeded();
+  const box = await surface.boundingBox();
+  if (!box) throw new Error('the film is not in view');
+  const scale = box.height / FILM_WIDTH;
+  return {
+    x: box.x + (copy.y + copy.length / 2) * scale,
+    y: box.y + (FILM_WIDTH - copy.x - copy.width / 2) * scale,
+    scale,
+  };
 }

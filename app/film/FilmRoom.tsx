@@ -1,6 +1,7 @@
 import { cutMapCommand, layOutCommand, placeWaitingCommand, redoCommand, undoCommand } from '../commands';
 import { Button } from '../parts/Button';
 import { CommandButton } from '../parts/CommandButton';
+import { DemoButton } from '../parts/DemoButton';
 import { useLaidDraft } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { goTo } from '../store/view';
@@ -26,9 +27,12 @@ export function FilmRoom() {
       <section className="empty">
         <h1>{words.emptyTitle}</h1>
         <p>{words.empty}</p>
-        <Button weight="primary" onPress={() => goTo('orders')}>
-          {words.toOrders}
-        </Button>
+        <div className="actions">
+          <Button weight="primary" onPress={() => goTo('orders')}>
+            {words.toOrders}
+          </Button>
+          <DemoButton />
+        </div>
       </section>
     );
   }

@@ -96,8 +96,12 @@ function OrderCard({
                 <b>{count}</b>
               </button>
               {rowWaiting > 0 && !tooLarge && (
-                <Button weight="plain" onPress={() => putBack(transfer.id)}>
-                  {words.putBack(transfer.name)}
+                <Button
+                  weight="plain"
+                  aria-label={words.putBackNamed(transfer.name)}
+                  onPress={() => putBack(transfer.id)}
+                >
+                  {words.putBack}
                 </Button>
               )}
               {rowWaiting > 0 && (tooLarge ?? left) && (

@@ -5,6 +5,7 @@ import { copiesByTransfer, ordersByDue, transfersByOrder } from '../../src/model
 import { redoCommand, undoCommand } from '../commands';
 import { Button } from '../parts/Button';
 import { CommandButton } from '../parts/CommandButton';
+import { DemoButton } from '../parts/DemoButton';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { openDialog, useView } from '../store/view';
@@ -70,6 +71,7 @@ export function OrdersRoom() {
         <section className="empty">
           <h2>{words.emptyTitle}</h2>
           <p>{words.empty}</p>
+          <DemoButton />
         </section>
       ) : (
         orders.map((order) => (

@@ -17,7 +17,14 @@ export function Field({
   inputMode?: 'decimal' | 'text';
 }) {
   return (
-    <TextField className="field" value={value} onChange={onChange} isInvalid={Boolean(problem)}>
+    <TextField
+      className="field"
+      // The browser would not let a form go while a sentence stands beside a field that has since been mended.
+      validationBehavior="aria"
+      value={value}
+      onChange={onChange}
+      isInvalid={Boolean(problem)}
+    >
       <Label>{label}</Label>
       <Input inputMode={inputMode} autoComplete="off" />
       {hint && (

@@ -33,7 +33,7 @@ export function paintFilm(context: Context, scene: Scene): void {
     x: film.margins.left,
     y: film.margins.lead,
     width: film.width - film.margins.left - film.margins.right,
-    length: length - film.margins.lead,
+    length: length - film.margins.lead - film.margins.tail,
   });
   context.fillStyle = colours.blank;
   context.fillRect(
@@ -43,7 +43,12 @@ export function paintFilm(context: Context, scene: Scene): void {
     ground.height,
   );
   context.fillStyle = colours.film;
-  context.fillRect(printed.left, printed.top, pixels.width - printed.left, printed.height);
+  context.fillRect(
+    printed.left,
+    printed.top,
+    Math.min(printed.width, pixels.width - printed.left),
+    printed.height,
+  );
   context.strokeStyle = colours.filmEdge;
   context.lineWidth = 1;
   context.strokeRect(

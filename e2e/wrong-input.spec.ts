@@ -1,0 +1,80 @@
+import { expect, layOut, notices, openShop, pasteTable, test } from './shop';
+
+test('every wrong entry is answered beside its field, and nothing entered before is lost', async ({
+  page,
+}) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,2,,no');
+  const width = page.getByRole('textbox', { name: 'Width: crest' });
+  for (const [typed, sentence] of [
+    ['0', 'A length must be above zero.'],
+    ['abc', 'This is not a length.'],
+  ] as const) {
+    await width.fill(typed);
+    await width.press('Enter');
+    await expect(page.getByRole('alert')).toContainText(sentence);
+    await width.press('Escape');
+    await expect(width).toHaveValue('80 mm');
+  }
+  const count = page.getByRole('textbox', { name: 'Copies: crest' });
+  await count.fill('10000000');
+  await count.press('Enter');
+  await expect(page.getByRole('alert')).toContainText('a whole number from 1 to 5,000');
+  await count.press('Escape');
+  await expect(count).toHaveValue('2');
+
+  await width.fill('900 mm');
+  await width.press('Enter');
+  await expect(page.getByText('This transfer is wider than the printable film')).toBeVisible();
+  await expect(page.getByText('1 order, 1 transfer, 2 copies')).toBeVisible();
+});
+
+test('a file that is no image is refused in a sentence, and the transfer keeps what it had', async ({
+  page,
+}) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,2,,no');
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Choose a PNG for crest' }).click();
+  await (await chooser).setFiles({
+    name: 'crest.png',
+    mimeType: 'image/png',
+    buffer: Buffer.from('no image at all'),
+  });
+  await expect(notices(page)).toContainText('crest.png is not a PNG image.');
+  await expect(page.getByRole('textbox', { name: 'Width: crest' })).toHaveValue('80 mm');
+});
+
+test('a table that is no table, and a heading without sizes, are answered', async ({ page }) => {
+  await openShop(page);
+  await page.getByRole('link', { name: 'Orders' }).click();
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Open a file' }).click();
+  await (await chooser).setFiles({
+    name: 'day.xlsx',
+    mimeType: 'application/zip',
+    buffer: Buffer.from([80, 75, 3, 4, 0, 0]),
+  });
+  await expect(notices(page)).toContainText('day.xlsx is not a text table.');
+  await page.getByRole('button', { name: 'Paste a table' }).click();
+  await page.getByRole('textbox', { name: 'Table' }).fill('order,transfer,count\nClub,crest,2');
+  await expect(page.getByRole('dialog')).toContainText('no column for width, height');
+});
+
+test('a roll shorter than one copy places what fits and names the rest', async ({ page }) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,back,300,280,1,,no\nClub,tag,50,50,2,,no');
+  await page.getByRole('link', { name: 'Film', exact: true }).click();
+  await page.getByRole('button', { name: 'Film and price' }).click();
+  const left = page.getByRole('textbox', { name: 'Left on the roll' });
+  await left.fill('15 mm');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByRole('dialog')).toContainText('need more than is left on the roll');
+  await left.fill('200 mm');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await layOut(page);
+  await expect(
+    page.getByText(/back: 1 copy left out, since it is longer than a span or the film allows/),
+  ).toBeVisible();
+  await expect(page.getByText('1 wait for a place')).toBeVisible();
+});
