@@ -1,0 +1,66 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, openShop, stop, test } from './shop';
+
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+for (const scheme of ['light', 'dark', 'forced'] as const) {
+  test(`every room and window meets WCAG 2.2 AA: ${scheme}`, async ({ page }) => {
+    if (scheme === 'forced') await page.emulateMedia({ forcedColors: 'active' });
+    else await page.emulateMedia({ colorScheme: scheme });
+    const check = async (where: string) => {
+      const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
+      expect(
+        violations.map(({ id, nodes }) => `${where}: ${id} ${nodes[0]?.html}`),
+        where,
+      ).toEqual([]);
+    };
+    await page.goto('./');
+    await expect(page.getByTestId('sentence')).toBeVisible();
+    await stop(page);
+    await page.getByText('Copies as a table').click();
+    await page.locator('.copy-table tbody button').first().click();
+    await check('film');
+    await page.getByRole('button', { name: 'Film and price' }).click();
+    await check('film and price');
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('?');
+    await expect(page.getByRole('dialog')).toBeVisible();
+    await check('keys');
+    await page.keyboard.press('Escape');
+    await page.getByRole('link', { name: 'Orders' }).click();
+    await check('orders');
+    await page.getByRole('button', { name: 'Paste a table' }).click();
+    await page.getByRole('textbox', { name: 'Table' }).fill('Club,crest,abc,80,4,,no\nClub,tag,50,50,4,,no');
+    await expect(page.getByText('1 row to mend')).toBeVisible();
+    await check('paste');
+    await page.keyboard.press('Escape');
+    await page.goto('./#/cut-map');
+    await expect(page.locator('.sheet').first()).toBeVisible();
+    await check('cut map');
+  });
+}
+
+test('the empty rooms meet WCAG 2.2 AA too', async ({ page }) => {
+  await openShop(page);
+  for (const room of ['film', 'orders']) {
+    await page.goto(`./#/${room}`);
+    const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
+    expect(violations.map(({ id }) => id)).toEqual([]);
+  }
+});
+
+test('the page lets in no script, style or address from elsewhere', async ({ page }) => {
+  await page.goto('./');
+  const policy = await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content');
+  expect(policy).toContain("default-src 'self'");
+  expect(policy).not.toContain('unsafe');
+  expect(await page.locator('script:not([src])').count()).toBe(0);
+  const away: string[] = [];
+  page.on('request', (request) => {
+    if (!request.url().startsWith(new URL(page.url()).origin) && !request.url().startsWith('blob:'))
+      away.push(request.url());
+  });
+  await page.reload();
+  await expect(page.getByTestId('sentence')).toBeVisible();
+  expect(away).toEqual([]);
+});
