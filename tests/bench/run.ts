@@ -1,0 +1,21 @@
+/**
+ * `npm run bench [-- --seconds 2 --seed 1 --only sets|first|frames]`: the published sets, the time to a first
+ * layout, and the frame times of the built app.
+ */
+import { parseArgs } from 'node:util';
+import { benchFirstLayout } from './first-layout';
+import { benchFrames } from './frames';
+import { benchSets } from './sets';
+
+const { values } = parseArgs({
+  options: {
+    seconds: { type: 'string', default: '2' },
+    seed: { type: 'string', default: '1' },
+    only: { type: 'string' },
+  },
+});
+const runs = (part: string) => values.only === undefined || values.only === part;
+
+if (runs('first')) benchFirstLayout();
+if (runs('sets')) await benchSets(Number(values.seconds), Number(values.seed));
+if (runs('frames')) await benchFrames();
