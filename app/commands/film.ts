@@ -14,7 +14,7 @@ import type { Chord, Command } from './command';
 const label = words.commands;
 
 /** The copy that is selected, where it lies. */
-export function selectedCopy(): LaidCopy | null {
+function selectedCopy(): LaidCopy | null {
   const { selected } = useView.getState();
   return laidDraft(useShop.getState().book)?.copies.find((copy) => copy.id === selected) ?? null;
 }

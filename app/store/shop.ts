@@ -18,7 +18,7 @@ import type { SaveState, Source, StorageProblem } from '../../src/storage';
 import { words } from '../words';
 import { notify } from './view';
 
-export type Phase =
+type Phase =
   | { readonly kind: 'opening' }
   | { readonly kind: 'open' }
   | { readonly kind: 'newer' }

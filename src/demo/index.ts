@@ -1,1 +1,1 @@
-export { addDemoDay, type MissingArtwork, missingArtwork } from './day';
+export { addDemoDay, missingArtwork } from './day';

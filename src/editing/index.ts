@@ -13,5 +13,4 @@ export {
   removeTransfer,
   setArtwork,
   setCount,
-  type TransferFields,
 } from './transfers';

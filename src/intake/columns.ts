@@ -1,6 +1,6 @@
 import { type LengthUnit, unitNamed } from '../units';
 
-export const columnNames = ['order', 'transfer', 'width', 'height', 'count', 'due', 'turn'] as const;
+const columnNames = ['order', 'transfer', 'width', 'height', 'count', 'due', 'turn'] as const;
 
 export type Column = (typeof columnNames)[number];
 

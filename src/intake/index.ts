@@ -1,7 +1,6 @@
-export { type CountProblem, MOST_COPIES } from './cells';
+export { MOST_COPIES } from './cells';
 export type { Column } from './columns';
 export {
-  type BadRow,
   type CellProblem,
   MOST_COPIES_IN_ALL,
   readTable,

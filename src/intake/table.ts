@@ -37,7 +37,7 @@ export type CellProblem =
   | { readonly column: 'due'; readonly code: DateProblem; readonly text: string }
   | { readonly column: 'turn'; readonly code: 'unreadable'; readonly text: string };
 
-export interface BadRow {
+interface BadRow {
   readonly line: number;
   readonly problems: readonly CellProblem[];
 }

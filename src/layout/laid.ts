@@ -31,11 +31,11 @@ export interface LaidRun {
 }
 
 /** How a transfer lies when it is, or is not, turned by a quarter. */
-export const footprint = ({ width, height }: Pick<Transfer, 'width' | 'height'>, turned: boolean) =>
+const footprint = ({ width, height }: Pick<Transfer, 'width' | 'height'>, turned: boolean) =>
   turned ? { width: height, length: width } : { width, length: height };
 
 /** A copy at a place, or `null` if the book lacks its transfer or order. */
-export function layCopy(book: Book, copy: Copy, place: Omit<Place, 'run'>): LaidCopy | null {
+function layCopy(book: Book, copy: Copy, place: Omit<Place, 'run'>): LaidCopy | null {
   const transfer = book.transfer[copy.transfer];
   const order = transfer && book.order[transfer.order];
   if (!order) return null;

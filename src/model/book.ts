@@ -17,7 +17,7 @@ import {
 } from './records';
 
 /** The collections of a book and the schema of their records; the names are the prefixes of storage keys. */
-export const collections = {
+const collections = {
   order: orderSchema,
   transfer: transferSchema,
   copy: copySchema,

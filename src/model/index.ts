@@ -9,8 +9,8 @@ export {
 } from './book';
 export type { Id, Instant } from './fields';
 export { type RollSize, rollWidths } from './film-sizes';
-export { copiesByTransfer, draftOf, groupBy, ordersByDue, settingsOf, transfersByOrder } from './lookup';
-export { MODEL_VERSION, migrate, type StoredRecords } from './migrations';
+export { copiesByTransfer, draftOf, ordersByDue, settingsOf, transfersByOrder } from './lookup';
+export { MODEL_VERSION, migrate } from './migrations';
 export {
   type Artwork,
   type Copy,

@@ -8,7 +8,7 @@ const byDue = (a: Order, b: Order): number =>
 export const ordersByDue = (book: Book): Order[] => Object.values(book.order).sort(byDue);
 
 /** Groups by a key, in the order of the list. */
-export function groupBy<Item, Key>(items: Iterable<Item>, keyOf: (item: Item) => Key): Map<Key, Item[]> {
+function groupBy<Item, Key>(items: Iterable<Item>, keyOf: (item: Item) => Key): Map<Key, Item[]> {
   const groups = new Map<Key, Item[]>();
   for (const item of items) {
     const key = keyOf(item);

@@ -32,7 +32,7 @@ export const transferSchema = z.object({
 });
 
 /** Where a copy lies on a run's film: the corner nearest to x = 0 and to the leading edge. */
-export const placeSchema = z.object({
+const placeSchema = z.object({
   run: id<'run'>(),
   x: length,
   y: length,

@@ -1,7 +1,7 @@
 import type { Micrometres } from '../units';
 
 /** May a piece lie only as given, or also turned by 90 degrees? */
-export type Turn = 'fixed' | 'quarter';
+type Turn = 'fixed' | 'quarter';
 
 /** A rectangle to be placed `count` times. `width` lies across the film (x), `length` along it (y). */
 export interface Piece {
@@ -22,7 +22,7 @@ export interface Margins {
   readonly tail: Micrometres;
 }
 
-export interface RollShape {
+interface RollShape {
   readonly kind: 'roll';
   readonly width: Micrometres;
   /** The most film a plan may use, lead and tail included; `null` for as much as it takes. */
@@ -32,13 +32,13 @@ export interface RollShape {
 }
 
 /** As many sheets as are needed; the margins hold on every one. */
-export interface SheetShape {
+interface SheetShape {
   readonly kind: 'sheet';
   readonly width: Micrometres;
   readonly length: Micrometres;
 }
 
-export type FilmShape = RollShape | SheetShape;
+type FilmShape = RollShape | SheetShape;
 
 /** A copy on the film: the corner nearest to x = 0 and to the leading edge. */
 export interface Placement {

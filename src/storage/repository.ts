@@ -15,7 +15,7 @@ import { problemOf, type StorageProblem } from './problem';
 const VERSION_KEY = 'meta/version';
 
 /** What was found in storage. */
-export type BookReading =
+type BookReading =
   | {
       readonly kind: 'read';
       readonly book: Book;
@@ -36,10 +36,7 @@ export interface BookRepository {
 }
 
 /** The records put and the keys deleted that lead from one book to another; unchanged records are the same object. */
-export function differences(
-  before: Book,
-  after: Book,
-): { puts: [RecordKey, AnyRecord][]; deletes: RecordKey[] } {
+function differences(before: Book, after: Book): { puts: [RecordKey, AnyRecord][]; deletes: RecordKey[] } {
   const puts: [RecordKey, AnyRecord][] = [];
   const deletes: RecordKey[] = [];
   for (const name of collectionNames) {

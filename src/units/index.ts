@@ -8,7 +8,6 @@ export {
   type Micrometres,
   nearestSixteenth,
   parseLength,
-  type TapeInches,
   toInches,
   toMm,
   toUnit,
@@ -18,7 +17,6 @@ export {
 export {
   asMinor,
   costOf,
-  type LengthRate,
   type Minor,
   type MoneyProblem,
   minorDigits,

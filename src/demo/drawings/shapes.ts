@@ -15,7 +15,7 @@ export const around = (count: number): number[] =>
   Array.from({ length: count }, (_, index) => (index / count) * TURN - TURN / 4);
 
 /** Fills the closed outline that `trace` draws. */
-export function shape(pen: Pen, colour: string, trace: () => void): void {
+function shape(pen: Pen, colour: string, trace: () => void): void {
   pen.beginPath();
   trace();
   pen.closePath();

@@ -18,7 +18,7 @@ export interface LegendRow {
 }
 
 /** A span whose end is on this page. */
-export interface SpanRow {
+interface SpanRow {
   readonly number: number;
   readonly copies: number;
   readonly length: Micrometres;
@@ -70,7 +70,7 @@ export function legendRow(
 }
 
 /** What heads the counts. */
-export function legendHead(x: number, y: number, width: number, single: boolean, { words }: Type): Mark[] {
+function legendHead(x: number, y: number, width: number, single: boolean, { words }: Type): Mark[] {
   const right = x + width;
   const style = { size: HEAD, anchor: 'end', tone: 'quiet' } as const;
   return single
