@@ -49,6 +49,9 @@ export default defineConfig({
         display: 'standalone',
         background_color: '#FAF9F6',
         theme_color: '#0B5F66',
+        screenshots: [
+          { src: 'screenshots/film.png', sizes: '1440x900', type: 'image/png', form_factor: 'wide' },
+        ],
         icons: [
           { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
           { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
@@ -56,6 +59,7 @@ export default defineConfig({
         ],
       },
       workbox: {
+        globIgnores: ['screenshots/**'],
         globPatterns: ['**/*.{js,css,html,svg,png,woff,woff2}'],
         maximumFileSizeToCacheInBytes: 4_000_000,
       },

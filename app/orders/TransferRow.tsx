@@ -81,6 +81,7 @@ export function TransferRow({ transfer, count, placed }: TransferLine) {
       />
       <Check
         label={of(words.mayTurn)}
+        short={words.mayTurn}
         checked={transfer.turn === 'quarter'}
         onChange={(may) =>
           commit((draft) => editTransfer(draft, transfer.id, { turn: may ? 'quarter' : 'fixed' }))

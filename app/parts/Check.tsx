@@ -1,13 +1,15 @@
 import { Checkbox } from 'react-aria-components';
 
-/** A box to tick; its label is spoken, a column's heading or text beside it shows it. */
+/** A box to tick. Its label is spoken; a column's heading shows it, or on a narrow screen `short` beside the box. */
 export function Check({
   label,
+  short,
   checked,
   onChange,
   disabled = false,
 }: {
   label: string;
+  short: string;
   checked: boolean;
   onChange: (checked: boolean) => void;
   disabled?: boolean;
@@ -26,6 +28,9 @@ export function Check({
             <path d="M2.5 8.5 6.5 12.5 13.5 4" fill="none" stroke="currentColor" strokeWidth="2.5" />
           </svg>
         )}
+      </span>
+      <span className="narrow-only" aria-hidden="true">
+        {short}
       </span>
     </Checkbox>
   );

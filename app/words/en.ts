@@ -286,7 +286,7 @@ export const en = {
       'Everything the film can do works here too. Positions are measured from the film’s near edge and from its front.',
     copy: 'Copy',
     size: 'Size',
-    across: 'From the edge',
+    across: 'From edge',
     along: 'Along',
     turned: 'Turned',
     pinned: 'Pinned',
