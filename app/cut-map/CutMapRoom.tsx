@@ -7,11 +7,11 @@ import { Choice } from '../parts/Choice';
 import { useLaidDraft } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
 import { goTo } from '../store/view';
+import { cutMapWords as words } from '../words/cut-map';
 import { CutTable } from './CutTable';
 import { fontsReady, screenMeasure } from './fonts';
 import { SheetDrawing } from './SheetDrawing';
 import { savePdf } from './save-pdf';
-import { cutMapWords as words } from './words';
 import './cut-map.css';
 
 const options = <Value extends string>(labels: Readonly<Record<Value, string>>) =>

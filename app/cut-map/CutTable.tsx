@@ -1,8 +1,8 @@
 import { copiesWithin, knifeCuts, runSpans } from '../../src/cutting';
 import type { LaidRun } from '../../src/layout';
 import { useWays } from '../store/selectors';
+import { cutMapWords } from '../words/cut-map';
 import { benchLength, tapeInches, whole } from '../words/format';
-import { cutMapWords } from './words';
 
 /** The cuts of the map as a table, for a phone in the hand and for screen readers. */
 export function CutTable({ run }: { run: LaidRun }) {

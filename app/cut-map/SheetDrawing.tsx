@@ -1,6 +1,6 @@
 import { memo } from 'react';
 import type { Mark, Page, Tone } from '../../src/output/cut-map';
-import { cutMapWords } from './words';
+import { cutMapWords } from '../words/cut-map';
 
 const tones: Record<Tone, string> = { ink: '#000', quiet: '#666', faint: '#a6a6a6' };
 

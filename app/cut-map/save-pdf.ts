@@ -1,7 +1,7 @@
 import type { Page } from '../../src/output/cut-map';
 import { notify } from '../store/view';
+import { cutMapWords } from '../words/cut-map';
 import { fontFiles } from './fonts';
-import { cutMapWords } from './words';
 
 /** Hands a file to the browser's downloads. */
 function download(bytes: Uint8Array<ArrayBuffer>, fileName: string): void {

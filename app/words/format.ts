@@ -15,7 +15,8 @@ export interface Ways {
   readonly locale: string;
 }
 
-const number = (value: number, locale: string, least: number, most: number) =>
+/** A number with so many decimals at least and at most. */
+export const number = (value: number, locale: string, least: number, most: number) =>
   new Intl.NumberFormat(locale, { minimumFractionDigits: least, maximumFractionDigits: most }).format(value);
 
 const inUnit = (length: Micrometres, unit: LengthUnit, locale: string, least: number, most: number) =>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cutMapWords } from '../../app/cut-map/words';
+import { cutMapWords } from '../../app/words/cut-map';
 import type { MapView } from '../../src/cutting';
 import { knifeCuts } from '../../src/cutting';
 import type { LaidRun } from '../../src/layout';

@@ -1,15 +1,6 @@
 import type { CutMapWords } from '../../src/output/cut-map';
-import { type Micrometres, nearestSixteenth, toMm, toUnit } from '../../src/units';
-
-const number = (value: number, locale: string, least: number, most: number) =>
-  new Intl.NumberFormat(locale, { minimumFractionDigits: least, maximumFractionDigits: most }).format(value);
-
-/** `23 13/16 in`, as a tape shows it. */
-function tape(length: Micrometres): string {
-  const { whole, over, under } = nearestSixteenth(length);
-  if (over === 0) return `${whole} in`;
-  return whole === 0 ? `${over}/${under} in` : `${whole} ${over}/${under} in`;
-}
+import { type Micrometres, toMm, toUnit } from '../../src/units';
+import { number, tapeInches } from './format';
 
 /** What the printed map says. Both measures stand side by side: a shop has one tape or the other. */
 function onPaper(locale: string): CutMapWords {
@@ -39,7 +30,7 @@ function onPaper(locale: string): CutMapWords {
     scale: (scale) => `scale 1 : ${number(scale, locale, 0, 1)}`,
     leadingEdge: 'leading edge',
     distance: (length) => `${mm(length)} mm`,
-    tape,
+    tape: tapeInches,
     fromPrevious: 'from the cut before',
     fromStart: (length) => `from start ${mm(length)} mm`,
     cutOff: 'cut off the roll here',
@@ -59,7 +50,7 @@ function onPaper(locale: string): CutMapWords {
     moreOnPage: (left, page) => `and ${counted(left, 'transfer', 'transfers')} more, see page ${count(page)}`,
     everyTransfer: 'Every transfer of this run',
     tooSmall: 'Too small to be named on the map',
-    tooSmallCopy: (name, start) => `${name}, from start ${mm(start)} mm, ${tape(start)}`,
+    tooSmallCopy: (name, start) => `${name}, from start ${mm(start)} mm, ${tapeInches(start)}`,
     nothing: 'No copy lies on the film yet, so there is nothing to cut.',
     noKnifeLines:
       'No straight cuts can part this layout into spans short enough. Lay it out again before you cut.',
