@@ -70,7 +70,7 @@ test('a roll shorter than one copy places what fits and names the rest', async (
   await left.fill('15 mm');
   await page.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByRole('dialog')).toContainText('need more than is left on the roll');
-  await left.fill('200 mm');
+  await left.fill('600 mm');
   await page.getByRole('button', { name: 'Save' }).click();
   await layOut(page);
   await expect(

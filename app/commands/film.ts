@@ -1,11 +1,11 @@
-import { setPinned, setPlaces } from '../../src/editing';
+import { setPinned, takeOff } from '../../src/editing';
 import type { LaidCopy } from '../../src/layout';
 import { fromMm, um } from '../../src/units';
-import { panBy, reveal, zoomBy, zoomTo } from '../film/canvas/camera';
+import { fitIn, panBy, reveal, zoomBy, zoomTo } from '../film/canvas/camera';
 import { runScale, widthScale } from '../film/canvas/viewport';
 import { move, quarterTurn } from '../film/drag';
-import { layOut, stopPlanning, usePlanning } from '../store/planning';
-import { laidDraft } from '../store/selectors';
+import { layOut, settlePlanning, usePlanning } from '../store/planning';
+import { laidNow, openRunNow } from '../store/selectors';
 import { commit, mayWrite, useShop } from '../store/shop';
 import { goTo, select, useView } from '../store/view';
 import { words } from '../words';
@@ -13,20 +13,32 @@ import type { Chord, Command } from './command';
 
 const label = words.commands;
 
-/** The copy that is selected, where it lies. */
-function selectedCopy(): LaidCopy | null {
+/** The copies that are selected, where they lie. */
+function selectedCopies(): LaidCopy[] {
   const { selected } = useView.getState();
-  return laidDraft(useShop.getState().book)?.copies.find((copy) => copy.id === selected) ?? null;
+  return laidNow()?.copies.filter((copy) => selected.has(copy.id)) ?? [];
 }
 
-const onSelected = (act: (copy: LaidCopy) => void) => ({
-  available: () => mayWrite() && selectedCopy() !== null,
+const movable = (): LaidCopy[] => selectedCopies().filter((copy) => !copy.fixed);
+
+/** An act for the selected copies that may be moved. */
+const onSelected = (
+  act: (copies: readonly LaidCopy[], ids: readonly LaidCopy['id'][]) => void,
+  least = 1,
+) => ({
+  available: () => mayWrite() && movable().length >= least,
   run: () => {
-    const copy = selectedCopy();
-    if (copy) act(copy);
+    const copies = movable();
+    if (copies.length >= least) {
+      act(
+        copies,
+        copies.map(({ id }) => id),
+      );
+    }
   },
 });
 
+const isDraft = (): boolean => openRunNow()?.run.state === 'draft';
 const anyCopies = (): boolean => Object.keys(useShop.getState().book.copy).length > 0;
 const isWorking = (): boolean => usePlanning.getState().planning.kind === 'working';
 
@@ -35,7 +47,7 @@ export const layOutCommand: Command = {
   label: label.layOut,
   scope: 'everywhere',
   chords: [{ key: 'Enter', mod: true }],
-  available: () => mayWrite() && anyCopies() && !isWorking(),
+  available: () => mayWrite() && isDraft() && anyCopies() && !isWorking(),
   run: () => void layOut('pinned'),
 };
 
@@ -46,6 +58,7 @@ export const placeWaitingCommand: Command = {
   chords: [{ key: 'Enter', mod: true, shift: true }],
   available: () =>
     mayWrite() &&
+    isDraft() &&
     !isWorking() &&
     Object.values(useShop.getState().book.copy).some((copy) => copy.place === null),
   run: () => void layOut('placed'),
@@ -57,7 +70,7 @@ export const stopCommand: Command = {
   scope: 'everywhere',
   chords: [{ key: '.', mod: true }],
   available: isWorking,
-  run: stopPlanning,
+  run: settlePlanning,
 };
 
 export const turnCommand: Command = {
@@ -65,7 +78,7 @@ export const turnCommand: Command = {
   label: label.turn,
   scope: 'film',
   chords: [{ key: 'r' }],
-  ...onSelected((copy) => move(copy.id, quarterTurn)),
+  ...onSelected((_, ids) => move(ids, quarterTurn)),
 };
 
 export const pinCommand: Command = {
@@ -73,7 +86,10 @@ export const pinCommand: Command = {
   label: label.pin,
   scope: 'film',
   chords: [{ key: 'p' }],
-  ...onSelected((copy) => commit((book) => setPinned(book, [copy.id], !copy.pinned))),
+  ...onSelected((copies, ids) => {
+    const all = copies.every(({ pinned }) => pinned);
+    commit((book) => setPinned(book, ids, !all));
+  }),
 };
 
 export const takeOffCommand: Command = {
@@ -81,9 +97,9 @@ export const takeOffCommand: Command = {
   label: label.takeOff,
   scope: 'film',
   chords: [{ key: 'Delete' }, { key: 'Backspace' }],
-  ...onSelected((copy) => {
-    commit((book) => setPlaces(book, [[copy.id, null]]));
-    select(null);
+  ...onSelected((_, ids) => {
+    commit((book) => takeOff(book, ids));
+    select();
   }),
 };
 
@@ -106,8 +122,8 @@ function nudgeCommand(
     label: commandLabel,
     scope: 'film',
     chords: [{ key, ...modifiers }],
-    ...onSelected((copy) =>
-      move(copy.id, (lying) => ({
+    ...onSelected((_, ids) =>
+      move(ids, (lying) => ({
         ...lying,
         x: um(lying.x + step.x * fromMm(mm)),
         y: um(lying.y + step.y * fromMm(mm)),
@@ -116,11 +132,57 @@ function nudgeCommand(
   }));
 }
 
+/** Brings all selected copies to the least of a coordinate: to one side, or to one line across the film. */
+const alignCommand = (id: string, commandLabel: string, axis: 'x' | 'y', chord: Chord): Command => ({
+  id,
+  label: commandLabel,
+  scope: 'film',
+  chords: [chord],
+  ...onSelected((copies, ids) => {
+    const least = um(Math.min(...copies.map((copy) => copy[axis])));
+    move(ids, (copy) => ({ ...copy, [axis]: least }));
+  }, 2),
+});
+
+export const alignAcrossCommand = alignCommand('align-across', label.alignAcross, 'x', { key: 'e' });
+export const alignAlongCommand = alignCommand('align-along', label.alignAlong, 'y', { key: 'f' });
+
+/** Selects every copy of the orders that have one selected. */
+export const selectOrderCommand: Command = {
+  id: 'select-order',
+  label: label.selectOrder,
+  scope: 'film',
+  chords: [{ key: 'o' }],
+  available: () => selectedCopies().length > 0,
+  run: () => {
+    const orders = new Set(selectedCopies().map((copy) => copy.order.id));
+    select(...(laidNow()?.copies ?? []).filter((copy) => orders.has(copy.order.id)).map(({ id }) => id));
+  },
+};
+
+export const zoomToSelectionCommand: Command = {
+  id: 'zoom-to-selection',
+  label: label.zoomToSelection,
+  scope: 'film',
+  chords: [{ key: '2' }],
+  available: () => selectedCopies().length > 0,
+  run: () => fitIn(selectedCopies()),
+};
+
+const selectAllCommand: Command = {
+  id: 'select-all',
+  label: label.selectAll,
+  scope: 'film',
+  chords: [{ key: 'a', mod: true }],
+  available: () => (laidNow()?.copies.length ?? 0) > 0,
+  run: () => select(...(laidNow()?.copies ?? []).map(({ id }) => id)),
+};
+
 function selectNeighbour(by: 1 | -1): void {
-  const copies = laidDraft(useShop.getState().book)?.copies ?? [];
+  const copies = laidNow()?.copies ?? [];
   if (copies.length === 0) return;
   const { selected } = useView.getState();
-  const now = copies.findIndex((copy) => copy.id === selected);
+  const now = copies.findIndex((copy) => selected.has(copy.id));
   const next = copies[now < 0 ? 0 : (now + by + copies.length) % copies.length];
   if (!next) return;
   select(next.id);
@@ -132,7 +194,7 @@ const onFilm = (id: string, commandLabel: string, chords: readonly Chord[], run:
   label: commandLabel,
   scope: 'film',
   chords,
-  available: () => laidDraft(useShop.getState().book) !== null,
+  available: () => laidNow() !== null,
   run,
 });
 
@@ -141,7 +203,7 @@ export const cutMapCommand: Command = {
   label: label.cutMap,
   scope: 'everywhere',
   chords: [],
-  available: () => (laidDraft(useShop.getState().book)?.copies.length ?? 0) > 0,
+  available: () => (laidNow()?.copies.length ?? 0) > 0,
   run: () => goTo('cut-map'),
 };
 
@@ -161,6 +223,10 @@ export const filmCommands: readonly Command[] = [
   turnCommand,
   pinCommand,
   takeOffCommand,
+  selectOrderCommand,
+  selectAllCommand,
+  alignAcrossCommand,
+  alignAlongCommand,
   ...nudgeCommand('nudge', label.nudge, 1, {}),
   ...nudgeCommand('nudge-far', label.nudgeFar, 10, { shift: true }),
   ...nudgeCommand('nudge-fine', label.nudgeFine, 0.1, { alt: true }),
@@ -168,7 +234,8 @@ export const filmCommands: readonly Command[] = [
   zoomOutCommand,
   wholeWidthCommand,
   wholeRunCommand,
+  zoomToSelectionCommand,
   onFilm('pan-on', label.panOn, [{ key: 'PageDown' }], () => panBy(300, 0)),
   onFilm('pan-back', label.panBack, [{ key: 'PageUp' }], () => panBy(-300, 0)),
-  onFilm('let-go', label.selectNothing, [{ key: 'Escape' }], () => select(null)),
+  onFilm('let-go', label.selectNothing, [{ key: 'Escape' }], () => select()),
 ];

@@ -1,8 +1,11 @@
 export {
+  alignAcrossCommand,
+  alignAlongCommand,
   cutMapCommand,
   layOutCommand,
   pinCommand,
   placeWaitingCommand,
+  selectOrderCommand,
   stopCommand,
   takeOffCommand,
   turnCommand,
@@ -10,5 +13,6 @@ export {
   wholeWidthCommand,
   zoomInCommand,
   zoomOutCommand,
+  zoomToSelectionCommand,
 } from './film';
 export { redoCommand, undoCommand } from './history';

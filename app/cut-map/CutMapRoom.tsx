@@ -4,7 +4,7 @@ import { type Settings, settingsOf } from '../../src/model';
 import { cutMapPages } from '../../src/output/cut-map';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { useLaidDraft } from '../store/selectors';
+import { useLaidRun } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
 import { goTo } from '../store/view';
 import { cutMapWords as words } from '../words/cut-map';
@@ -19,7 +19,7 @@ const options = <Value extends string>(labels: Readonly<Record<Value, string>>) 
 
 /** The cut map as it is printed, and what it may be printed on. */
 export function CutMapRoom() {
-  const run = useLaidDraft();
+  const run = useLaidRun();
   const settings = useShop(({ book }) => settingsOf(book));
   const [made] = useState(() => new Date());
   const [ready, setReady] = useState(false);

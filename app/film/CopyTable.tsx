@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { useWays } from '../store/selectors';
-import { select, useView } from '../store/view';
+import { select, selectAlso, useView } from '../store/view';
 import { useWords } from '../words';
 import { area, benchLength } from '../words/format';
 import { reveal } from './canvas/camera';
@@ -24,7 +24,7 @@ export function CopyTable({ run }: { run: LaidRun }) {
 function Rows({ run }: { run: LaidRun }) {
   const { film: words } = useWords();
   const selected = useView((state) => state.selected);
-  const first = run.copies.some((copy) => copy.id === selected) ? selected : run.copies[0]?.id;
+  const first = (run.copies.find((copy) => selected.has(copy.id)) ?? run.copies[0])?.id;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a table wider than the screen is scrolled by keys
     <section className="table-scroll" data-keys="film" tabIndex={0} aria-label={words.table}>
@@ -44,7 +44,7 @@ function Rows({ run }: { run: LaidRun }) {
             <CopyRow
               key={copy.id}
               copy={copy}
-              selected={copy.id === selected}
+              selected={selected.has(copy.id)}
               inTabOrder={copy.id === first}
             />
           ))}
@@ -70,8 +70,9 @@ function CopyRow({ copy, selected, inTabOrder }: { copy: LaidCopy; selected: boo
             // The keys that select the next copy are heard here: the focus goes with the selection.
             if (selected && button?.closest('table')?.contains(document.activeElement)) button.focus();
           }}
-          onClick={() => {
-            select(copy.id);
+          onClick={(event) => {
+            if (event.shiftKey || event.ctrlKey) selectAlso([copy.id]);
+            else select(copy.id);
             reveal(copy.y, copy.y + copy.length);
           }}
         >

@@ -11,15 +11,16 @@ import { benchLength } from '../words/format';
 export function FilmBar({ run }: { run: LaidRun }) {
   const { film: words } = useWords();
   const ways = useWays();
-  const { name, width, gap, spanMax } = run.film;
+  const { film } = run;
+  const spanMax = film.kind === 'roll' ? film.spanMax : null;
   return (
     <div className="film-bar">
       <p>
-        <strong>{name}</strong>{' '}
+        <strong>{film.name}</strong>{' '}
         <span className="quiet">
           {words.filmLine(
-            benchLength(width, ways),
-            benchLength(gap, ways),
+            benchLength(film.width, ways),
+            benchLength(film.gap, ways),
             spanMax === null ? null : benchLength(spanMax, ways),
           )}
         </span>

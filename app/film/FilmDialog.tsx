@@ -1,18 +1,27 @@
 import { useState } from 'react';
-import { editFilm, editSettings } from '../../src/editing';
-import { draftOf, type RollSize, rollWidths, type Settings } from '../../src/model';
-import { parseLength } from '../../src/units';
+import { addFilm, editFilm, editRun, editSettings, removeFilm } from '../../src/editing';
+import {
+  type Film,
+  type RollSize,
+  rollWidths,
+  type Settings,
+  type SheetSize,
+  sheetSizes,
+} from '../../src/model';
+import { fromMm, parseLength, um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Window } from '../parts/Window';
-import { useWays } from '../store/selectors';
+import { firstFilm } from '../store/first-book';
+import { useOpenRun, useWays } from '../store/selectors';
 import { commit, commitQuietly, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import { typedLength } from '../words/format';
 import { type FilmForm, type FilmProblems, formOf, readForm } from './film-form';
 
+/** Currencies a shop may choose; ISO 4217. */
 const currencies = [
   'USD',
   'EUR',
@@ -29,37 +38,47 @@ const currencies = [
 ] as const;
 
 const rollSizes = Object.keys(rollWidths) as RollSize[];
+const sheetNames = Object.keys(sheetSizes) as SheetSize[];
 
-/** The roll: what it is, how it may be used, what it costs. Nothing is taken over before "Save". */
+/** A span stays this much shorter than the tray and the platen (common practice, no source). */
+const SPARE = fromMm(20);
+
+/** The run's film: which one it is, how it may be used, what it costs. Nothing is taken over before "Save". */
 export function FilmDialog() {
   const { filmForm: words, common } = useWords();
   const ways = useWays();
-  const film = useShop(({ book }) => draftOf(book)?.film);
-  const [form, setForm] = useState<FilmForm | null>(() => (film ? formOf(film, ways) : null));
+  const open = useOpenRun();
+  const films = useShop(({ book }) => book.film);
+  const [chosen, setChosen] = useState<string>(() => open?.run.film ?? 'new');
+  const [form, setForm] = useState<FilmForm | null>(() => (open ? formOf(open.film, ways) : null));
   const [problems, setProblems] = useState<FilmProblems>({});
-  if (!film || !form) return null;
+  if (!open || !form) return null;
 
-  const field = (name: keyof FilmForm, label: string, hint?: string) => (
-    <Field
-      label={label}
-      value={form[name]}
-      onChange={(value) => setForm({ ...form, [name]: value })}
-      problem={problems[name] ?? null}
-      {...(hint ? { hint } : {})}
-    />
-  );
-  const width = parseLength(form.width, ways.unit);
-  const preset = rollSizes.find((size) => width.ok && rollWidths[size] === width.value) ?? 'own';
+  const choose = (id: string) => {
+    const film = films[id];
+    setChosen(id);
+    setProblems({});
+    if (film) setForm(formOf(film, ways));
+    else {
+      const start = { ...firstFilm(ways.currency), id: open.film.id, changed: open.film.changed } as Film;
+      setForm({ ...formOf(start, ways), kind: id === 'new-sheets' ? 'sheets' : 'roll', name: '' });
+    }
+  };
   const changeWay = (fields: Partial<Pick<Settings, 'unit' | 'currency'>>) => {
     commitQuietly((draft) => editSettings(draft, fields));
-    setForm(formOf(film, { ...ways, ...fields }));
+    setForm(formOf(open.film, { ...ways, ...fields }));
   };
   const save = () => {
     const read = readForm(form, ways);
     if (!read.ok) return setProblems(read.problem);
-    commit((draft) => editFilm(draft, film.id, read.value));
+    commit((draft, context) => {
+      const id = films[chosen]?.id ?? addFilm(draft, read.value, context);
+      if (films[chosen]) editFilm(draft, id, read.value);
+      editRun(draft, open.run.id, { film: id });
+    });
     openDialog(null);
   };
+  const locked = open.run.state !== 'draft' || open.run.printedTo > 0;
   return (
     <Window title={words.title}>
       <form
@@ -69,30 +88,21 @@ export function FilmDialog() {
           save();
         }}
       >
-        <Choice
-          label={words.preset}
-          value={preset}
-          options={[
-            ...rollSizes.map((value) => ({ value, label: words.presets[value] })),
-            { value: 'own' as const, label: words.ownSize },
-          ]}
-          onChange={(chosen) => {
-            if (chosen !== 'own') {
-              setForm({ ...form, width: `${typedLength(rollWidths[chosen], ways)} ${ways.unit}` });
-            }
-          }}
-        />
-        {field('name', words.name)}
-        {field('width', words.width)}
-        {field('lengthLeft', words.lengthLeft)}
-        {field('left', words.left)}
-        {field('right', words.right)}
-        {field('lead', words.lead)}
-        {field('tail', words.tail)}
-        {field('gap', words.gap, words.gapHint)}
-        {field('spanMax', words.spanMax, words.spanHint)}
-        {field('price', `${words.price} (${ways.currency})`)}
-        {field('pricePer', words.pricePer)}
+        {!locked && (
+          <Choice
+            label={words.film}
+            value={chosen}
+            options={[
+              ...Object.values(films)
+                .filter((film) => !film.archived || film.id === open.run.film)
+                .map(({ id, name }) => ({ value: id as string, label: name })),
+              { value: 'new-roll', label: words.newRoll },
+              { value: 'new-sheets', label: words.newSheets },
+            ]}
+            onChange={choose}
+          />
+        )}
+        <FilmFieldset form={form} problems={problems} onChange={setForm} />
         <Choice
           label={words.unit}
           value={ways.unit}
@@ -109,6 +119,17 @@ export function FilmDialog() {
           onChange={(currency) => changeWay({ currency })}
         />
         <div className="actions">
+          {films[chosen] && chosen !== open.run.film && (
+            <Button
+              weight="plain"
+              onPress={() => {
+                commit((draft) => removeFilm(draft, chosen));
+                choose(open.run.film);
+              }}
+            >
+              {common.remove}
+            </Button>
+          )}
           <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
           <Button type="submit" weight="primary">
             {common.save}
@@ -116,5 +137,112 @@ export function FilmDialog() {
         </div>
       </form>
     </Window>
+  );
+}
+
+function FilmFieldset({
+  form,
+  problems,
+  onChange,
+}: {
+  form: FilmForm;
+  problems: FilmProblems;
+  onChange: (form: FilmForm) => void;
+}) {
+  const { filmForm: words } = useWords();
+  const ways = useWays();
+  const field = (name: Exclude<keyof FilmForm, 'kind'>, label: string, hint?: string) => (
+    <Field
+      label={label}
+      value={form[name]}
+      onChange={(value) => onChange({ ...form, [name]: value })}
+      problem={problems[name] ?? null}
+      {...(hint ? { hint } : {})}
+    />
+  );
+  const bench = (length: Parameters<typeof typedLength>[0]) => `${typedLength(length, ways)} ${ways.unit}`;
+  const width = parseLength(form.width, ways.unit);
+  const length = parseLength(form.length, ways.unit);
+  const roll = rollSizes.find((size) => width.ok && rollWidths[size] === width.value) ?? 'own';
+  const sheet =
+    sheetNames.find(
+      (size) =>
+        width.ok &&
+        length.ok &&
+        sheetSizes[size].width === width.value &&
+        sheetSizes[size].length === length.value,
+    ) ?? 'own';
+  return (
+    <>
+      {form.kind === 'roll' ? (
+        <Choice
+          label={words.preset}
+          value={roll}
+          options={[
+            ...rollSizes.map((value) => ({ value, label: words.presets[value] })),
+            { value: 'own' as const, label: words.ownSize },
+          ]}
+          onChange={(size) => size !== 'own' && onChange({ ...form, width: bench(rollWidths[size]) })}
+        />
+      ) : (
+        <Choice
+          label={words.preset}
+          value={sheet}
+          options={[
+            ...sheetNames.map((value) => ({ value, label: words.sheetPresets[value] })),
+            { value: 'own' as const, label: words.ownSize },
+          ]}
+          onChange={(size) =>
+            size !== 'own' &&
+            onChange({
+              ...form,
+              width: bench(sheetSizes[size].width),
+              length: bench(sheetSizes[size].length),
+            })
+          }
+        />
+      )}
+      {field('name', words.name)}
+      {field('width', words.width)}
+      {form.kind === 'roll' ? field('lengthLeft', words.lengthLeft) : field('length', words.length)}
+      {form.kind === 'sheets' && field('sheetsLeft', words.sheetsLeft)}
+      {field('left', words.left)}
+      {field('right', words.right)}
+      {field('lead', words.lead)}
+      {field('tail', words.tail)}
+      {field('gap', words.gap, words.gapHint)}
+      {field('curl', words.curl, words.curlHint)}
+      {form.kind === 'roll' && field('spanMax', words.spanMax, words.spanHint)}
+      {form.kind === 'roll' && <SpanHelp onSpan={(span) => onChange({ ...form, spanMax: bench(span) })} />}
+      {form.kind === 'roll' && field('jobBlank', words.jobBlank)}
+      {form.kind === 'roll' && field('cutBlank', words.cutBlank, words.cutBlankHint)}
+      {form.kind === 'roll' && field('unreached', words.unreached)}
+      {form.kind === 'roll' && field('noPrint', words.noPrint, words.noPrintHint)}
+      {field('price', `${form.kind === 'roll' ? words.price : words.pricePerSheet} (${ways.currency})`)}
+      {form.kind === 'roll' && field('pricePer', words.pricePer)}
+    </>
+  );
+}
+
+/** The longest span, worked out from what it must fit into. */
+function SpanHelp({ onSpan }: { onSpan: (span: ReturnType<typeof um>) => void }) {
+  const { filmForm: words } = useWords();
+  const ways = useWays();
+  const [typed, setTyped] = useState({ tray: '', platen: '' });
+  const enter = (change: Partial<typeof typed>) => {
+    const next = { ...typed, ...change };
+    setTyped(next);
+    const lengths = [next.tray, next.platen].flatMap((text) => {
+      const read = parseLength(text, ways.unit);
+      return read.ok ? [read.value] : [];
+    });
+    const span = Math.min(...lengths) - SPARE;
+    if (lengths.length > 0 && span > 0) onSpan(um(span));
+  };
+  return (
+    <>
+      <Field label={words.tray} value={typed.tray} onChange={(tray) => enter({ tray })} />
+      <Field label={words.platen} value={typed.platen} onChange={(platen) => enter({ platen })} />
+    </>
   );
 }

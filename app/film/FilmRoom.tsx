@@ -2,7 +2,7 @@ import { cutMapCommand, layOutCommand, placeWaitingCommand, redoCommand, undoCom
 import { Button } from '../parts/Button';
 import { CommandButton } from '../parts/CommandButton';
 import { DemoButton } from '../parts/DemoButton';
-import { useLaidDraft } from '../store/selectors';
+import { useLaidRun } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { goTo } from '../store/view';
 import { useWords } from '../words';
@@ -11,6 +11,7 @@ import { FilmCanvas } from './canvas/FilmCanvas';
 import { FilmBar } from './FilmBar';
 import { LayoutProgress } from './LayoutProgress';
 import { OrderCards } from './OrderCards';
+import { RunBar } from './RunBar';
 import { RunSentence } from './RunSentence';
 import { RunStrip } from './RunStrip';
 import { SelectionSheet } from './SelectionSheet';
@@ -19,7 +20,7 @@ import './film.css';
 /** The heart: the run in a sentence, the film across the screen, the whole run under it, the orders below. */
 export function FilmRoom() {
   const { film: words } = useWords();
-  const run = useLaidDraft();
+  const run = useLaidRun();
   const anyTransfers = useShop(({ book }) => Object.keys(book.transfer).length > 0);
   if (!run) return null;
   if (!anyTransfers) {
@@ -39,6 +40,7 @@ export function FilmRoom() {
   return (
     <>
       <h1 className="visually-hidden">{words.title}</h1>
+      <RunBar run={run} />
       <section className="run-head">
         <RunSentence run={run} />
         <div className="run-acts">

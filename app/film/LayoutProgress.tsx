@@ -1,8 +1,9 @@
 import { Label, ProgressBar } from 'react-aria-components';
+import { runFigures } from '../../src/layout';
 import { stopCommand } from '../commands';
 import { CommandButton } from '../parts/CommandButton';
 import { usePlanning } from '../store/planning';
-import { useLaidDraft, useWays } from '../store/selectors';
+import { useLaidRun, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { useWords } from '../words';
 import { percent } from '../words/format';
@@ -14,12 +15,12 @@ export function LayoutProgress() {
   const ways = useWays();
   const { planning, provenFor } = usePlanning();
   const copies = useShop(({ book }) => book.copy);
-  const run = useLaidDraft();
+  const run = useLaidRun();
   const shortest = useShortest();
   const working = planning.kind === 'working';
   const proven = provenFor === copies;
   if (!working && (!run || run.copies.length === 0)) return null;
-  const above = run && shortest !== null && shortest > 0 ? run.lengthUsed / shortest - 1 : null;
+  const above = run && shortest !== null && shortest > 0 ? runFigures(run).length / shortest - 1 : null;
   return (
     <div className="layout-progress">
       <span className="quiet small" role="status">

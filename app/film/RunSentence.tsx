@@ -1,4 +1,4 @@
-import { type LaidRun, runFigures, wasteOver } from '../../src/layout';
+import { type LaidRun, runFigures, sheetAt, wasteOver } from '../../src/layout';
 import { um } from '../../src/units';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
@@ -6,16 +6,15 @@ import { benchLength, filmLength, money, percent } from '../words/format';
 import { useHeld } from './drag';
 import { useShortest } from './useShortest';
 
-/** The run as a person would say it, with the figures large; they follow a copy that is dragged. */
+/** The run as a person would say it, with the figures large; they follow copies that are dragged. */
 export function RunSentence({ run }: { run: LaidRun }) {
   const { film: words } = useWords();
   const ways = useWays();
   const held = useHeld((state) => state.held);
   const shown = held?.run ?? run;
-  const shortest = useShortest();
-  const { lengthUsed, waste, cost } = runFigures(shown);
-  const left = filmLength(um(Math.max(0, run.film.lengthLeft - lengthUsed)), ways);
-  const { spanMax } = run.film;
+  const { film } = run;
+  const { length, sheets, waste, cost } = runFigures(shown);
+  const used = film.kind === 'roll' ? filmLength(length, ways) : words.sheets(sheets, ways);
   return (
     <div className="run-sentence">
       {shown.copies.length === 0 ? (
@@ -23,23 +22,38 @@ export function RunSentence({ run }: { run: LaidRun }) {
       ) : (
         <p className="sentence" data-testid="sentence">
           {words
-            .sentence(filmLength(lengthUsed, ways), percent(waste, ways), money(cost, ways))
+            .sentence(used, percent(waste, ways), money(cost, ways))
             .map(({ text, figure }) => (figure ? <strong key={text}>{text}</strong> : text))}
         </p>
       )}
-      <p className="quiet small" title={words.gapsAreWaste}>
-        {shown.copies.length > 0 && shortest !== null
-          ? words.details(
-              left,
-              filmLength(shortest, ways),
-              percent(Math.max(0, wasteOver(shown, shortest)), ways),
-            )
-          : words.leftOnRoll(left)}
-      </p>
-      {shown.spans === null && spanMax !== null && (
-        <p className="care small">{words.uncuttable(benchLength(spanMax, ways))}</p>
+      <Details run={shown} />
+      {shown.spans === null && film.kind === 'roll' && film.spanMax !== null && (
+        <p className="care small">{words.uncuttable(benchLength(film.spanMax, ways))}</p>
       )}
       {held?.refusals[0] && <p className="error small">{words.refusedShort(held.refusals[0], ways)}</p>}
     </div>
+  );
+}
+
+/** What is left of the film, and what no layout can go below. */
+function Details({ run }: { run: LaidRun }) {
+  const { film: words } = useWords();
+  const ways = useWays();
+  const shortest = useShortest();
+  const { film } = run;
+  const { length, sheets } = runFigures(run);
+  const left =
+    film.kind === 'roll'
+      ? words.leftOnRoll(filmLength(um(Math.max(0, film.lengthLeft - length)), ways))
+      : words.leftOfSheets(Math.max(0, film.sheetsLeft - sheets), ways);
+  if (run.copies.length === 0 || shortest === null) {
+    return <p className="quiet small">{left}</p>;
+  }
+  const least =
+    film.kind === 'roll' ? filmLength(shortest, ways) : words.sheets(sheetAt(film, shortest), ways);
+  return (
+    <p className="quiet small" title={words.gapsAreWaste}>
+      {words.details(left, least, percent(Math.max(0, wasteOver(run, shortest)), ways))}
+    </p>
   );
 }

@@ -1,12 +1,24 @@
 import { useEffect, useState } from 'react';
-import type { LaidRun } from '../../src/layout';
+import { moveToRun } from '../../src/editing';
+import type { LaidCopy, LaidRun } from '../../src/layout';
+import { openRuns } from '../../src/model';
 import { parseLength, um } from '../../src/units';
-import { pinCommand, takeOffCommand, turnCommand } from '../commands';
+import {
+  alignAcrossCommand,
+  alignAlongCommand,
+  pinCommand,
+  selectOrderCommand,
+  takeOffCommand,
+  turnCommand,
+  zoomToSelectionCommand,
+} from '../commands';
 import { Button } from '../parts/Button';
+import { Choice } from '../parts/Choice';
 import { CommandButton } from '../parts/CommandButton';
 import { Field } from '../parts/Field';
 import { OrderCode } from '../parts/OrderCode';
 import { useWays } from '../store/selectors';
+import { commit, useShop } from '../store/shop';
 import { select, useView } from '../store/view';
 import { useWords } from '../words';
 import { area, typedLength } from '../words/format';
@@ -18,39 +30,102 @@ export function SelectionSheet({ run }: { run: LaidRun }) {
   const ways = useWays();
   const selected = useView((state) => state.selected);
   const held = useHeld((state) => state.held);
-  const lying = run.copies.find((copy) => copy.id === selected);
-  if (!lying) return null;
-  const copy = held?.copy.id === lying.id ? held.copy : lying;
+  const lying = run.copies.filter((copy) => selected.has(copy.id));
+  const copies = lying.map((copy) => held?.copies.find(({ id }) => id === copy.id) ?? copy);
+  const [copy] = copies;
+  if (!copy) return null;
+  const many = copies.length > 1;
+  const name = many ? words.selected(copies.length, ways) : `${copy.order.code} ${copy.number}`;
   return (
-    <section className="selection-sheet" data-keys="film" aria-label={`${copy.order.code} ${copy.number}`}>
+    <section className="selection-sheet" data-keys="film" aria-label={name}>
       <p className="selection-name">
-        <OrderCode code={`${copy.order.code} ${copy.number}`} tint={copy.order.tint} />
-        <strong>
-          {copy.order.name}, {copy.transfer.name}
-        </strong>
-        <span className="quiet">{area(copy.width, copy.length, ways)}</span>
+        {many ? (
+          <strong>{name}</strong>
+        ) : (
+          <>
+            <OrderCode code={name} tint={copy.order.tint} />
+            <strong>
+              {copy.order.name}, {copy.transfer.name}
+            </strong>
+            <span className="quiet">{area(copy.width, copy.length, ways)}</span>
+          </>
+        )}
+        {copies.some(({ fixed }) => fixed) && <span className="care small">{words.fixed}</span>}
       </p>
+      {!many && !copy.fixed && <Place copy={copy} />}
+      <div className="actions">
+        {many ? (
+          <>
+            <CommandButton command={alignAcrossCommand} />
+            <CommandButton command={alignAlongCommand} />
+          </>
+        ) : (
+          <CommandButton command={turnCommand} />
+        )}
+        <CommandButton
+          command={pinCommand}
+          label={copies.every(({ pinned }) => pinned) ? commands.unpin : commands.pin}
+        />
+        <CommandButton command={takeOffCommand} />
+        <CommandButton command={selectOrderCommand} weight="plain" />
+        <CommandButton command={zoomToSelectionCommand} weight="plain" />
+        <MoveToRun run={run} copies={copies} />
+        <Button weight="plain" onPress={() => select()}>
+          {common.close}
+        </Button>
+      </div>
+    </section>
+  );
+}
+
+function Place({ copy }: { copy: LaidCopy }) {
+  const { film: words } = useWords();
+  const ways = useWays();
+  return (
+    <>
       <PlaceField
         key={`x ${copy.id}`}
         label={words.across}
         value={typedLength(copy.x, ways)}
-        onPlace={(x) => move(copy.id, (now) => ({ ...now, x: um(x) }))}
+        onPlace={(x) => move([copy.id], (now) => ({ ...now, x: um(x) }))}
       />
       <PlaceField
         key={`y ${copy.id}`}
         label={words.along}
         value={typedLength(copy.y, ways)}
-        onPlace={(y) => move(copy.id, (now) => ({ ...now, y: um(y) }))}
+        onPlace={(y) => move([copy.id], (now) => ({ ...now, y: um(y) }))}
       />
-      <div className="actions">
-        <CommandButton command={turnCommand} />
-        <CommandButton command={pinCommand} label={copy.pinned ? commands.unpin : commands.pin} />
-        <CommandButton command={takeOffCommand} />
-        <Button weight="plain" onPress={() => select(null)}>
-          {common.close}
-        </Button>
-      </div>
-    </section>
+    </>
+  );
+}
+
+/** Sends the selected copies to another draft, where they wait for a place. */
+function MoveToRun({ run, copies }: { run: LaidRun; copies: readonly LaidCopy[] }) {
+  const { film: words } = useWords();
+  const book = useShop((shop) => shop.book);
+  const others = openRuns(book).filter((other) => other.id !== run.id && other.state === 'draft');
+  if (others.length === 0 || copies.some(({ fixed }) => fixed)) return null;
+  return (
+    <Choice
+      label={words.moveTo}
+      value="none"
+      options={[
+        { value: 'none', label: '—' },
+        ...others.map(({ id, name }) => ({ value: id as string, label: name })),
+      ]}
+      onChange={(target) => {
+        const other = others.find(({ id }) => id === target);
+        if (!other) return;
+        commit((draft) =>
+          moveToRun(
+            draft,
+            other.id,
+            copies.map(({ id }) => id),
+          ),
+        );
+        select();
+      }}
+    />
   );
 }
 

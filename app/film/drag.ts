@@ -1,16 +1,17 @@
 import { create } from 'zustand';
 import { setPlaces } from '../../src/editing';
-import { type LaidCopy, type LaidRun, type Refusal, refusals, snap, withCopy } from '../../src/layout';
+import { type LaidCopy, type LaidRun, type Refusal, refusals, snap, withCopies } from '../../src/layout';
 import { type Micrometres, um } from '../../src/units';
 import { stopPlanning } from '../store/planning';
-import { laidDraft, waysNow } from '../store/selectors';
-import { commit, mayWrite, useShop } from '../store/shop';
+import { laidNow, waysNow } from '../store/selectors';
+import { commit, mayWrite } from '../store/shop';
 import { notify } from '../store/view';
 import { words } from '../words';
 
-/** A copy in the hand: where it would lie if it were let go, and why it may not. Lives while it is held. */
+/** Copies in the hand: where they would lie if they were let go, and why they may not. Lives while they are held. */
 export interface Held {
-  readonly copy: LaidCopy;
+  /** The one under the pointer first. */
+  readonly copies: readonly LaidCopy[];
   readonly refusals: readonly Refusal[];
   /** The run as it would be. */
   readonly run: LaidRun;
@@ -18,56 +19,67 @@ export interface Held {
 
 export const useHeld = create<{ readonly held: Held | null }>(() => ({ held: null }));
 
-/** Takes a copy into the hand; no layout is forced under it meanwhile. */
-export function hold(id: string): boolean {
-  const run = laidDraft(useShop.getState().book);
-  const copy = run?.copies.find((other) => other.id === id);
-  if (!run || !copy || !mayWrite()) return false;
+/** Takes copies into the hand, the first by its corner; no layout is forced under it meanwhile. */
+export function hold(ids: readonly string[]): boolean {
+  const run = laidNow();
+  const copies = ids.flatMap((id) => run?.copies.filter((copy) => copy.id === id && !copy.fixed) ?? []);
+  if (!run || copies.length !== ids.length || copies.length === 0 || !mayWrite()) return false;
   stopPlanning();
-  useHeld.setState({ held: { copy, refusals: [], run } });
+  useHeld.setState({ held: { copies, refusals: [], run } });
   return true;
 }
 
-/** Carries the held copy to a place, drawn to what is within reach of it. */
+/** Carries the held copies so that the first comes to a place, drawn to what is within reach of it. */
 export function carryTo(x: number, y: number, reach: Micrometres): void {
-  const run = laidDraft(useShop.getState().book);
+  const run = laidNow();
   const { held } = useHeld.getState();
-  if (!run || !held) return;
-  const free = { ...held.copy, x: um(x), y: um(y) };
-  const copy = { ...free, ...snap(run, free, reach) };
-  const next = withCopy(run, copy);
-  useHeld.setState({ held: { copy, refusals: refusals(next, copy), run: next } });
+  const [first] = held?.copies ?? [];
+  if (!run || !held || !first) return;
+  const ids = new Set(held.copies.map(({ id }) => id));
+  const around = { ...run, copies: run.copies.filter((copy) => !ids.has(copy.id)) };
+  const place = snap(around, { ...first, x: um(x), y: um(y) }, reach);
+  const [byX, byY] = [place.x - first.x, place.y - first.y];
+  const copies = held.copies.map((copy) => ({ ...copy, x: um(copy.x + byX), y: um(copy.y + byY) }));
+  const next = withCopies(run, copies);
+  useHeld.setState({ held: { copies, refusals: refusals(next, copies), run: next } });
 }
 
 export const letGo = (): void => useHeld.setState({ held: null });
 
-/** Puts the held copy down where it is, or says why not and leaves it where it lay. */
+/** Puts the held copies down where they are, or says why not and leaves them where they lay. */
 export function drop(): void {
   const { held } = useHeld.getState();
   letGo();
-  if (held) lay(held.copy, held.refusals);
+  if (held) lay(held.copies, held.refusals);
 }
 
-function lay(copy: LaidCopy, refused: readonly Refusal[]): void {
-  const run = laidDraft(useShop.getState().book);
+function lay(copies: readonly LaidCopy[], refused: readonly Refusal[]): void {
+  const run = laidNow();
   const [first] = refused;
+  const [copy] = copies;
+  if (!run || !copy) return;
   if (first) {
-    notify('care', words.film.refused(first, `${copy.order.code} ${copy.number}`, waysNow()));
+    const name = `${copy.order.code} ${copy.number}`;
+    notify('care', words.film.refused(first, name, copies.length, waysNow()));
     return;
   }
-  if (!run) return;
-  const { x, y, turned, pinned } = copy;
-  commit((book) => setPlaces(book, [[copy.id, { run: run.id, x, y, turned, pinned }]]));
+  commit((book) =>
+    setPlaces(
+      book,
+      run.id,
+      copies.map(({ id, x, y, turned, pinned }) => [id, { x, y, turned, pinned }]),
+    ),
+  );
 }
 
-/** Moves or turns a copy in one go, as keys and fields do; says why not, if it may not lie so. */
-export function move(id: string, change: (copy: LaidCopy) => LaidCopy): void {
-  const run = laidDraft(useShop.getState().book);
-  const copy = run?.copies.find((other) => other.id === id);
-  if (!run || !copy || !mayWrite()) return;
+/** Moves or turns copies in one go, as keys and fields do; says why not, if they may not lie so. */
+export function move(ids: readonly string[], change: (copy: LaidCopy) => LaidCopy): void {
+  const run = laidNow();
+  const copies = run?.copies.filter((copy) => ids.includes(copy.id) && !copy.fixed) ?? [];
+  if (!run || copies.length === 0 || !mayWrite()) return;
   stopPlanning();
-  const moved = change(copy);
-  lay(moved, refusals(withCopy(run, moved), moved));
+  const moved = copies.map(change);
+  lay(moved, refusals(withCopies(run, moved), moved));
 }
 
 /** A copy turned by a quarter about its middle. */

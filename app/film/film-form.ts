@@ -1,5 +1,5 @@
 import type { FilmFields } from '../../src/editing';
-import type { Film } from '../../src/model';
+import type { Film, Roll } from '../../src/model';
 import {
   fail,
   fromMm,
@@ -15,24 +15,26 @@ import {
 import { words } from '../words';
 import { typedLength, type Ways } from '../words/format';
 
-/** The form's fields as typed. */
-export interface FilmForm {
-  readonly name: string;
-  readonly width: string;
-  readonly left: string;
-  readonly right: string;
-  readonly lead: string;
-  readonly tail: string;
-  readonly lengthLeft: string;
-  readonly gap: string;
-  /** Empty if the roll is not cut. */
-  readonly spanMax: string;
-  readonly price: string;
-  readonly pricePer: string;
-}
+/** Fields of any film, as typed. */
+const common = ['name', 'width', 'left', 'right', 'lead', 'tail', 'curl', 'gap', 'price'] as const;
+const rollOnly = [
+  'lengthLeft',
+  'spanMax',
+  'pricePer',
+  'jobBlank',
+  'cutBlank',
+  'unreached',
+  'noPrint',
+] as const;
+const sheetsOnly = ['length', 'sheetsLeft'] as const;
+
+type FormField = (typeof common)[number] | (typeof rollOnly)[number] | (typeof sheetsOnly)[number];
+
+/** The form as typed; fields of the other kind of film keep what was typed there. */
+export type FilmForm = { readonly kind: Film['kind'] } & { readonly [Field in FormField]: string };
 
 /** Sentences beside the fields they belong to. */
-export type FilmProblems = Partial<Record<keyof FilmForm, string>>;
+export type FilmProblems = Partial<Record<FormField, string>>;
 
 /** The unit a roll's length is told in. */
 const rollUnit = ({ unit }: Ways) => (unit === 'mm' ? 'm' : 'ft');
@@ -44,57 +46,100 @@ export function formOf(film: Film, ways: Ways): FilmForm {
   const inRollUnit = (length: Micrometres) =>
     `${decimal(length / fromUnit(1, rollUnit(ways)), ways, 3)} ${rollUnit(ways)}`;
   const bench = (length: Micrometres) => `${typedLength(length, ways)} ${ways.unit}`;
+  const money = (amount: number) => decimal(amount / 10 ** minorDigits(ways.currency), ways, 4);
+  const roll = film.kind === 'roll' ? film : null;
+  const sheets = film.kind === 'sheets' ? film : null;
   return {
+    kind: film.kind,
     name: film.name,
     width: bench(film.width),
     left: bench(film.margins.left),
     right: bench(film.margins.right),
     lead: bench(film.margins.lead),
     tail: bench(film.margins.tail),
-    lengthLeft: inRollUnit(film.lengthLeft),
+    curl: bench(film.curl),
     gap: bench(film.gap),
-    spanMax: film.spanMax === null ? '' : bench(film.spanMax),
-    price: decimal(film.price.amount / 10 ** minorDigits(ways.currency), ways, 4),
-    pricePer: inRollUnit(film.price.per),
+    price: money(film.kind === 'roll' ? film.price.amount : film.price),
+    lengthLeft: inRollUnit(roll?.lengthLeft ?? fromUnit(60, 'm')),
+    spanMax: roll?.spanMax ? bench(roll.spanMax) : '',
+    pricePer: inRollUnit(roll?.price.per ?? fromUnit(1, rollUnit(ways))),
+    jobBlank: bench(roll?.jobBlank ?? um(0)),
+    cutBlank: bench(roll?.cutBlank ?? um(0)),
+    unreached: bench(roll?.unreached ?? fromMm(400)),
+    noPrint: roll?.noPrint.map(({ from, to }) => `${bench(from)} – ${bench(to)}`).join('; ') ?? '',
+    length: bench(sheets?.length ?? fromMm(483)),
+    sheetsLeft: String(sheets?.sheetsLeft ?? 100),
   };
 }
 
 /** Half a gap must be whole micrometres. */
 const even = (length: Micrometres): Micrometres => um(2 * Math.ceil(length / 2));
 
+/** Reads `120 – 180 mm; 900 to 940`: stretches from one place along the film to another. */
+function readStretches(text: string, unit: Ways['unit']): Roll['noPrint'] | null {
+  const stretches: Roll['noPrint'] = [];
+  for (const part of text.split(';')) {
+    if (part.trim() === '') continue;
+    const [from, to, ...more] = part.split(/\s+(?:[–-]|to)\s+|–/);
+    const start = parseLength(from ?? '', unit, 'zero');
+    const end = parseLength(to ?? '', unit);
+    if (!start.ok || !end.ok || more.length > 0 || end.value <= start.value) return null;
+    stretches.push({ from: start.value, to: end.value });
+  }
+  return stretches;
+}
+
 /** Reads the whole form; every field that cannot be used is named with its reason. */
 export function readForm(form: FilmForm, ways: Ways): Result<FilmFields, FilmProblems> {
   const problems: FilmProblems = {};
-  const length = (field: keyof FilmForm, unit: 'mm' | 'in' | 'm' | 'ft', least: 'zero' | 'above-zero') => {
+  const length = (field: FormField, unit: 'mm' | 'in' | 'm' | 'ft', least: 'zero' | 'above-zero') => {
     const read = parseLength(form[field], unit, least);
     if (read.ok) return read.value;
     problems[field] = words.lengthProblems[read.problem];
     return um(0);
   };
+  const bench = (field: FormField) => length(field, ways.unit, 'zero');
   const name = form.name.trim();
   if (name === '') problems.name = words.filmForm.nameEmpty;
   const width = length('width', ways.unit, 'above-zero');
-  const margins = {
-    left: length('left', ways.unit, 'zero'),
-    right: length('right', ways.unit, 'zero'),
-    lead: length('lead', ways.unit, 'zero'),
-    tail: length('tail', ways.unit, 'zero'),
-  };
-  const lengthLeft = length('lengthLeft', rollUnit(ways), 'above-zero');
-  const gap = even(length('gap', ways.unit, 'zero'));
-  const spanMax = form.spanMax.trim() === '' ? null : length('spanMax', ways.unit, 'above-zero');
+  const margins = { left: bench('left'), right: bench('right'), lead: bench('lead'), tail: bench('tail') };
+  const fields = { name, width, margins, gap: even(bench('gap')), curl: bench('curl'), archived: false };
   const price = parseMoney(form.price, minorDigits(ways.currency));
   if (!price.ok) problems.price = words.moneyProblems[price.problem];
-  const per = length('pricePer', rollUnit(ways), 'above-zero');
   if (!problems.width && width - margins.left - margins.right < fromMm(1)) {
     problems.width = words.filmForm.noPrintableWidth;
   }
-  if (!problems.lengthLeft && lengthLeft <= margins.lead + margins.tail) {
+  const blank = margins.lead + fields.curl + margins.tail;
+  if (form.kind === 'sheets') {
+    const sheetLength = length('length', ways.unit, 'above-zero');
+    const sheetsLeft = /^\s*\d{1,6}\s*$/.test(form.sheetsLeft) ? Number(form.sheetsLeft) : null;
+    if (sheetsLeft === null) problems.sheetsLeft = words.filmForm.sheetCount;
+    if (!problems.length && sheetLength - blank < fromMm(1)) problems.length = words.filmForm.sheetTooShort;
+    if (Object.keys(problems).length > 0 || !price.ok || sheetsLeft === null) return fail(problems);
+    return ok({ kind: 'sheets', ...fields, length: sheetLength, sheetsLeft, price: price.value });
+  }
+  const lengthLeft = length('lengthLeft', rollUnit(ways), 'above-zero');
+  const spanMax = form.spanMax.trim() === '' ? null : length('spanMax', ways.unit, 'above-zero');
+  const per = length('pricePer', rollUnit(ways), 'above-zero');
+  const [jobBlank, cutBlank, unreached] = [bench('jobBlank'), bench('cutBlank'), bench('unreached')];
+  const noPrint = readStretches(form.noPrint, ways.unit);
+  if (!noPrint) problems.noPrint = words.filmForm.stretches;
+  if (!problems.lengthLeft && lengthLeft <= blank + jobBlank + unreached) {
     problems.lengthLeft = words.filmForm.rollTooShort;
   }
-  if (spanMax !== null && !problems.spanMax && spanMax <= Math.max(margins.lead, margins.tail) + gap) {
+  if (spanMax !== null && !problems.spanMax && spanMax <= Math.max(blank, cutBlank) + fields.gap) {
     problems.spanMax = words.filmForm.spanTooShort;
   }
-  if (Object.keys(problems).length > 0 || !price.ok) return fail(problems);
-  return ok({ name, width, margins, lengthLeft, gap, spanMax, price: { amount: price.value, per } });
+  if (Object.keys(problems).length > 0 || !price.ok || !noPrint) return fail(problems);
+  return ok({
+    kind: 'roll',
+    ...fields,
+    lengthLeft,
+    spanMax,
+    price: { amount: price.value, per },
+    jobBlank,
+    cutBlank,
+    unreached,
+    noPrint,
+  });
 }

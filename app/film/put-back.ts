@@ -1,7 +1,8 @@
 import { setPlaces } from '../../src/editing';
 import { placeFor } from '../../src/layout';
-import { copiesByTransfer, draftOf } from '../../src/model';
+import { copiesByTransfer } from '../../src/model';
 import { usePlanning } from '../store/planning';
+import { openRunNow } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { notify, select } from '../store/view';
 import { words } from '../words';
@@ -10,17 +11,17 @@ import { reveal } from './canvas/camera';
 /** Puts the first waiting copy of a transfer where there is room for it, and selects it; says so if there is none. */
 export function putBack(transfer: string): void {
   const { book } = useShop.getState();
-  const draft = draftOf(book);
+  const open = openRunNow();
   const copy = copiesByTransfer(book)
     .get(transfer)
-    ?.find((candidate) => candidate.place === null);
-  if (!draft || !copy) return;
-  const place = placeFor(book, draft.run, draft.film, copy);
+    ?.find((candidate) => candidate.place === null && (candidate.run ?? open?.run.id) === open?.run.id);
+  if (!open || !copy) return;
+  const place = placeFor(book, open.run, open.film, copy);
   if (!place) {
     notify('care', words.film.noRoom);
     return;
   }
-  commit((edited) => setPlaces(edited, [[copy.id, place]]));
+  commit((edited) => setPlaces(edited, open.run.id, [[copy.id, place]]));
   usePlanning.setState({ leftOut: [] });
   select(copy.id);
   const { width, height } = book.transfer[transfer] ?? { width: 0, height: 0 };

@@ -1,13 +1,13 @@
 import { useState } from 'react';
 import { editTransfer, removeTransfer, setCount } from '../../src/editing';
 import { tooLargeFor } from '../../src/layout';
-import { draftOf, type Transfer } from '../../src/model';
+import type { Transfer } from '../../src/model';
 import type { Micrometres } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Check } from '../parts/Check';
 import { EntryCell } from '../parts/EntryCell';
-import { useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { useOpenRun, useWays } from '../store/selectors';
+import { commit } from '../store/shop';
 import { notify } from '../store/view';
 import { useWords } from '../words';
 import { ArtworkAdvice } from './ArtworkAdvice';
@@ -25,7 +25,7 @@ export interface TransferLine {
 export function TransferRow({ transfer, count, placed }: TransferLine) {
   const { orders: words } = useWords();
   const ways = useWays();
-  const film = useShop(({ book }) => draftOf(book)?.film);
+  const film = useOpenRun()?.film;
   const tooLarge = film && tooLargeFor(film, transfer);
   const [dropping, setDropping] = useState(false);
   const of = (label: string) => `${label}: ${transfer.name}`;

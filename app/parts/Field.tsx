@@ -8,6 +8,7 @@ export function Field({
   problem,
   hint,
   inputMode,
+  onBlur,
 }: {
   label: string;
   value: string;
@@ -15,6 +16,7 @@ export function Field({
   problem?: string | null;
   hint?: string;
   inputMode?: 'decimal' | 'text';
+  onBlur?: () => void;
 }) {
   return (
     <TextField
@@ -24,6 +26,7 @@ export function Field({
       value={value}
       onChange={onChange}
       isInvalid={Boolean(problem)}
+      {...(onBlur ? { onBlur } : {})}
     >
       <Label>{label}</Label>
       <Input inputMode={inputMode} autoComplete="off" />

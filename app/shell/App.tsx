@@ -1,6 +1,8 @@
 import { lazy, Suspense } from 'react';
 import { FilmDialog } from '../film/FilmDialog';
 import { FilmRoom } from '../film/FilmRoom';
+import { PrintedDialog, SpoiledDialog } from '../film/ProgressDialogs';
+import { RunDialog } from '../film/RunDialog';
 import { OrdersRoom } from '../orders/OrdersRoom';
 import { PasteDialog } from '../orders/PasteDialog';
 import { useShop } from '../store/shop';
@@ -50,6 +52,12 @@ function Dialogs() {
       return <PasteDialog text={dialog.text} />;
     case 'film':
       return <FilmDialog />;
+    case 'run':
+      return <RunDialog />;
+    case 'printed':
+      return <PrintedDialog />;
+    case 'spoiled':
+      return <SpoiledDialog />;
     case 'keys':
       return <KeysDialog />;
     case undefined:

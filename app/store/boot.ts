@@ -16,7 +16,7 @@ import { drawDemo } from './demo';
 import { firstBook } from './first-book';
 import { layOut, stopPlanning } from './planning';
 import { useShop } from './shop';
-import { select } from './view';
+import { select, useView } from './view';
 
 /** The book that is open, from its storage to its place among the tabs. */
 interface Session {
@@ -36,7 +36,8 @@ export async function start(): Promise<void> {
 export async function openSource(source: Source): Promise<void> {
   stopPlanning();
   await session?.close();
-  select(null);
+  useView.setState({ run: null });
+  select();
   useShop.setState({
     phase: { kind: 'opening' },
     source,

@@ -45,7 +45,7 @@ const currencies: Readonly<Record<string, string>> = {
 };
 
 /** How a shop of this region most likely measures and pays; all of it can be changed. */
-function waysOf(locale: string): Omit<Settings, 'changed'> {
+export function firstSettings(locale: string): Omit<Settings, 'changed'> {
   const region = new Intl.Locale(locale).maximize().region ?? '';
   return {
     unit: region === 'US' ? 'in' : 'mm',
@@ -53,11 +53,15 @@ function waysOf(locale: string): Omit<Settings, 'changed'> {
     dateOrder: null,
     paper: ['US', 'CA', 'MX'].includes(region) ? 'letter' : 'a4',
     mapView: 'ink-up',
+    mapPaper: { landscape: false, large: false },
+    printer: { firstEnd: 'lead', mirror: 'none', feed: 1 },
+    columns: {},
   };
 }
 
 /** A desktop printer's roll, whole (common practice, no source); the price is the shop's to set. */
-const firstFilm = (currency: string): FilmFields => ({
+export const firstFilm = (currency: string): FilmFields => ({
+  kind: 'roll',
   name: words.filmForm.firstFilm,
   width: rollWidths['roll-13in'],
   margins: { left: fromMm(5), right: fromMm(5), lead: fromMm(10), tail: fromMm(10) },
@@ -65,6 +69,12 @@ const firstFilm = (currency: string): FilmFields => ({
   price: { amount: asMinor(8.4 * 10 ** minorDigits(currency)), per: fromUnit(1, 'm') },
   gap: fromMm(5),
   spanMax: fromMm(480),
+  curl: fromMm(0),
+  jobBlank: fromMm(0),
+  cutBlank: fromMm(0),
+  unreached: fromMm(400),
+  noPrint: [],
+  archived: false,
 });
 
 /** The calendar date so many days from now, where the shop is. */
@@ -78,7 +88,7 @@ function dayFrom(days: number): LocalDate {
 /** What a book begins with: a roll and a run, and for the demo day its orders. */
 export function firstBook(source: Source): Book {
   const context = editContext();
-  const settings = waysOf(navigator.language);
+  const settings = firstSettings(navigator.language);
   return applyEdit(
     emptyBook,
     (draft) => {

@@ -1,10 +1,21 @@
 import { create } from 'zustand';
-import { type Step, setPlaces } from '../../src/editing';
-import { type Keep, type LeftOut, leftOut, placesOf, problemOf } from '../../src/layout';
-import { type Book, draftOf } from '../../src/model';
-import { type Plan, validatePlan } from '../../src/packing';
+import { type Step, setPlaces, takeOff } from '../../src/editing';
+import {
+  fillerProblem,
+  type Keep,
+  type LeftOut,
+  layRun,
+  leftOut,
+  placesOf,
+  problemOf,
+  type RunProblem,
+  sheetAt,
+} from '../../src/layout';
+import type { Book, Film, Run } from '../../src/model';
+import { createPlanner, type Plan, validatePlan } from '../../src/packing';
 import { planInWorkers } from '../../src/packing/browser';
 import { words } from '../words';
+import { openRunNow } from './selectors';
 import { mayWrite, recommit, useShop } from './shop';
 import { notify } from './view';
 
@@ -14,7 +25,14 @@ const SEED = 1;
 
 type Planning =
   | { readonly kind: 'idle' }
-  | { readonly kind: 'working'; readonly fraction: number; readonly stop: () => void };
+  | {
+      readonly kind: 'working';
+      readonly fraction: number;
+      /** Ends it at once: other work has begun. */
+      readonly stop: () => void;
+      /** Ends it with the layout that is there, fillers and all. */
+      readonly settle: () => void;
+    };
 
 interface PlanningState {
   readonly planning: Planning;
@@ -35,6 +53,11 @@ export function stopPlanning(): void {
   if (planning.kind === 'working') planning.stop();
 }
 
+export function settlePlanning(): void {
+  const { planning } = usePlanning.getState();
+  if (planning.kind === 'working') planning.settle();
+}
+
 /** Whether an edit changes what is being laid out; new artwork, or a name, does not. */
 function concerns(now: Book, before: Book): boolean {
   if (now.copy !== before.copy || now.film !== before.film || now.run !== before.run) return true;
@@ -45,21 +68,61 @@ function concerns(now: Book, before: Book): boolean {
   });
 }
 
+/** The fillers on a run's film that a new layout takes off, to be placed again where they add no film. */
+function fillersOn(run: Run, keep: Keep): string[] {
+  if (keep === 'placed') return [];
+  return Object.values(useShop.getState().book.copy)
+    .filter(
+      ({ role, run: on, place }) =>
+        role === 'filler' && on === run.id && place && !place.pinned && place.y >= run.printedTo,
+    )
+    .map(({ id }) => id);
+}
+
+/** The fillers of a run and the film that it takes without them. */
+function fillersOf({ run, film }: { run: Run; film: Film }): RunProblem | null {
+  const { book } = useShop.getState();
+  const laid = layRun(book, run);
+  if (!laid || laid.lengthUsed === 0) return null;
+  return fillerProblem(book, run, film, { length: laid.lengthUsed, sheets: sheetAt(film, laid.lengthUsed) });
+}
+
+const anyFillers = (draft: { run: Run; film: Film }): boolean =>
+  fillersOf(draft)?.copies.some((waiting) => waiting.length > 0) ?? false;
+
+/** Lays fillers into the holes of a layout; the film gets no longer by them. */
+function placeFillers(draft: { run: Run; film: Film }): void {
+  const fillers = fillersOf(draft);
+  if (!fillers?.copies.some((waiting) => waiting.length > 0)) return;
+  const plan = createPlanner(fillers.problem, SEED).best();
+  if (validatePlan(fillers.problem, plan).length > 0) return;
+  recommit(null, (book) => setPlaces(book, draft.run.id, placesOf(plan, fillers, draft.film)));
+}
+
 /**
  * Lays the run out in the workers. Each better plan replaces the one before it, and all of them are
  * one step of undo. Any other edit stops it: no layout is forced under a hand that is at work.
  */
 export async function layOut(keep: Keep): Promise<void> {
-  const draft = draftOf(useShop.getState().book);
-  if (!draft || !mayWrite()) return;
+  const draft = openRunNow();
+  if (draft?.run.state !== 'draft' || !mayWrite()) return;
   stopPlanning();
   const runProblem = problemOf(useShop.getState().book, draft.run, draft.film, keep);
-  if (runProblem.copies.every((waiting) => waiting.length === 0)) {
+  if (runProblem.copies.every((waiting) => waiting.length === 0) && !anyFillers(draft)) {
     notify('plain', words.film.nothingToLay);
     return;
   }
   const stopped = new AbortController();
-  const working = { kind: 'working', fraction: 0, stop: () => stopped.abort() } as const;
+  let settled = false;
+  const working = {
+    kind: 'working',
+    fraction: 0,
+    stop: () => stopped.abort(),
+    settle: () => {
+      settled = true;
+      stopped.abort();
+    },
+  } as const;
   usePlanning.setState({ planning: working, leftOut: [], provenFor: null });
   let step: Step | null = null;
   let applying = false;
@@ -75,7 +138,10 @@ export async function layOut(keep: Keep): Promise<void> {
       return;
     }
     applying = true;
-    step = recommit(step, (book) => setPlaces(book, placesOf(plan, runProblem, draft.run)));
+    step = recommit(step, (book) => {
+      takeOff(book, fillersOn(draft.run, keep));
+      setPlaces(book, draft.run.id, placesOf(plan, runProblem, draft.film));
+    });
     applying = false;
     usePlanning.setState({ leftOut: leftOut(plan, runProblem) });
   };
@@ -91,6 +157,7 @@ export async function layOut(keep: Keep): Promise<void> {
         if (!stopped.signal.aborted) usePlanning.setState({ planning: { ...working, fraction } });
       },
     });
+    if (!stopped.signal.aborted || settled) placeFillers(draft);
     if (proven && !stopped.signal.aborted) usePlanning.setState({ provenFor: useShop.getState().book.copy });
   } catch {
     notify('error', words.film.planFailed);

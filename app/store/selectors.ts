@@ -1,38 +1,58 @@
 import { type LaidRun, layRun } from '../../src/layout';
-import { type Book, draftOf, type Settings, settingsOf } from '../../src/model';
+import { type Book, type Film, type Run, runOf, type Settings, settingsOf } from '../../src/model';
 import type { Ways } from '../words/format';
+import { firstSettings } from './first-book';
 import { useShop } from './shop';
+import { useView } from './view';
 
-/** Remembers the last result for the last book: a book never changes, it is replaced. */
-function ofBook<Result>(compute: (book: Book) => Result): (book: Book) => Result {
-  let last: { book: Book; result: Result } | null = null;
-  return (book) => {
-    if (last?.book !== book) last = { book, result: compute(book) };
+/** Remembers the last result for the last book and run: a book never changes, it is replaced. */
+function ofBook<Result>(
+  compute: (book: Book, chosen: string | null) => Result,
+): (book: Book, chosen: string | null) => Result {
+  let last: { book: Book; chosen: string | null; result: Result } | null = null;
+  return (book, chosen) => {
+    if (last?.book !== book || last.chosen !== chosen) last = { book, chosen, result: compute(book, chosen) };
     return last.result;
   };
 }
 
-/** The run that is being worked on, laid out; `null` while there is none. */
-export const laidDraft = ofBook((book): LaidRun | null => {
-  const draft = draftOf(book);
-  return draft ? layRun(book, draft.run) : null;
+interface OpenRun {
+  readonly run: Run;
+  readonly film: Film;
+}
+
+const openRunOf = ofBook((book, chosen): OpenRun | null => runOf(book, chosen) ?? null);
+
+const laidRunOf = ofBook((book, chosen): LaidRun | null => {
+  const open = openRunOf(book, chosen);
+  return open && layRun(book, open.run);
 });
 
-export const useLaidDraft = (): LaidRun | null => useShop((shop) => laidDraft(shop.book));
+/** The run that is looked at, laid out; `null` while there is none. */
+export function useLaidRun(): LaidRun | null {
+  const chosen = useView((view) => view.run);
+  return useShop(({ book }) => laidRunOf(book, chosen));
+}
 
-const fallback: Omit<Settings, 'changed'> = {
-  unit: 'mm',
-  currency: 'USD',
-  dateOrder: null,
-  paper: 'a4',
-  mapView: 'ink-up',
-};
+export const laidNow = (): LaidRun | null => laidRunOf(useShop.getState().book, useView.getState().run);
+
+/** The run that is looked at and its film. */
+export function useOpenRun(): OpenRun | null {
+  const chosen = useView((view) => view.run);
+  return useShop(({ book }) => openRunOf(book, chosen));
+}
+
+export const openRunNow = (): OpenRun | null => openRunOf(useShop.getState().book, useView.getState().run);
+
+/** How the shop reads and prints, whether it has a book yet or not. */
+export const settingsOrFirst = (book: Book): Omit<Settings, 'changed'> =>
+  settingsOf(book) ?? firstSettings(navigator.language);
 
 const waysOf = ofBook((book): Ways => {
-  const { unit, currency } = settingsOf(book) ?? fallback;
+  const { unit, currency } = settingsOrFirst(book);
   return { unit, currency, locale: navigator.language };
 });
 
-export const useWays = (): Ways => useShop((shop) => waysOf(shop.book));
+export const useWays = (): Ways => useShop((shop) => waysOf(shop.book, null));
 
-export const waysNow = (): Ways => waysOf(useShop.getState().book);
+export const waysNow = (): Ways => waysOf(useShop.getState().book, null);

@@ -87,6 +87,14 @@ export function commitQuietly(edit: Edit): void {
   });
 }
 
+/**
+ * Makes an edit that is not taken back by undo, nor is anything before it: a run is sent to print, film is spoiled. Such
+ * steps have steps back of their own.
+ */
+export function commitForGood(edit: Edit): void {
+  if (commit(edit)) useShop.setState({ history: emptyHistory });
+}
+
 export function undo(): void {
   const back = stepBack(useShop.getState().history);
   if (!back || !mayWrite()) return;

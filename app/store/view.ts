@@ -12,18 +12,29 @@ export type Room = 'orders' | 'film' | 'cut-map';
 /** A window that lies over the room. */
 export type Dialog =
   | { readonly kind: 'paste'; readonly text: string }
-  | { readonly kind: 'film' }
+  | { readonly kind: 'film' | 'run' | 'printed' | 'spoiled' }
   | { readonly kind: 'keys' };
 
 /** All of it lives until the tab closes; none of it is undone. */
 interface View {
   readonly room: Room;
-  readonly selected: string | null;
+  /** The run that is looked at; `null` for the first open one. */
+  readonly run: string | null;
+  /** Copies on the film that acts are for. */
+  readonly selected: ReadonlySet<string>;
   readonly dialog: Dialog | null;
   readonly notices: readonly Notice[];
 }
 
-export const useView = create<View>(() => ({ room: 'film', selected: null, dialog: null, notices: [] }));
+const nothing: ReadonlySet<string> = new Set();
+
+export const useView = create<View>(() => ({
+  room: 'film',
+  run: null,
+  selected: nothing,
+  dialog: null,
+  notices: [],
+}));
 
 let lastNotice = 0;
 
@@ -39,7 +50,21 @@ export function notify(tone: Notice['tone'], text: string): void {
 export const dismissNotice = (id: number): void =>
   useView.setState(({ notices }) => ({ notices: notices.filter((notice) => notice.id !== id) }));
 
-export const select = (id: string | null): void => useView.setState({ selected: id });
+/** Selects these copies and no others. */
+export const select = (...ids: readonly string[]): void => useView.setState({ selected: new Set(ids) });
+
+/** Adds copies to the selection; one that is in it already, alone, is taken out. */
+export const selectAlso = (ids: readonly string[]): void =>
+  useView.setState(({ selected }) => {
+    const [only] = ids;
+    if (ids.length === 1 && only !== undefined && selected.has(only)) {
+      return { selected: new Set([...selected].filter((id) => id !== only)) };
+    }
+    return { selected: new Set([...selected, ...ids]) };
+  });
+
+/** Looks at another run. */
+export const openRun = (run: string): void => useView.setState({ run, selected: nothing });
 
 export const openDialog = (dialog: Dialog | null): void => useView.setState({ dialog });
 

@@ -55,7 +55,9 @@ function refusal(problem: Refusal, ways: Ways): string {
     case 'before-lead':
       return 'there it would reach into the blank at the front';
     case 'past-end':
-      return 'the roll is not that long';
+      return 'the film is not that long there';
+    case 'no-print':
+      return 'that film may not be used';
     case 'too-close':
       return `there it would come closer than ${benchLength(problem.gap, ways)} to ${problem.other.order.code} ${problem.other.number}`;
     case 'no-knife-line':
@@ -252,7 +254,13 @@ export const en = {
     ],
     nothingLaid: 'Nothing lies on the film yet.',
     details: (left: string, shortest: string, unavoidable: string) =>
-      `${left} on the roll · shortest possible ${shortest} · ${unavoidable} no layout can avoid`,
+      `${left} · shortest possible ${shortest} · ${unavoidable} no layout can avoid`,
+    sheets: (count: number, ways: Ways) => counted(count, 'sheet', 'sheets', ways),
+    leftOfSheets: (count: number, ways: Ways) => `${counted(count, 'sheet', 'sheets', ways)} left`,
+    sheetFlag: (number: number) => `sheet ${number}`,
+    selected: (count: number, ways: Ways) => `${copies(count, ways)} selected`,
+    fixed: 'in print: stays where it is',
+    moveTo: 'Move to',
     leftOnRoll: (left: string) => `${left} on the roll`,
     gapsAreWaste: 'Gaps and blank ends count as waste.',
     atMost: (share: string) => `at most ${share} longer than the shortest possible`,
@@ -266,8 +274,10 @@ export const en = {
       `No straight cuts can part this layout into spans of ${most} or less. Lay out again, or allow longer spans.`,
     leftOut: (name: string, count: number, reason: UnplacedReason, ways: Ways) =>
       `${name}: ${copies(count, ways)} left out, since it ${unplaced[reason]}.`,
-    refused: (problem: Refusal, name: string, ways: Ways) =>
-      `${name} stays where it was: ${refusal(problem, ways)}.`,
+    refused: (problem: Refusal, name: string, count: number, ways: Ways) =>
+      count === 1
+        ? `${name} stays where it was: ${refusal(problem, ways)}.`
+        : `${copies(count, ways)} stay where they were: ${refusal(problem, ways)}.`,
     refusedShort: refusal,
     knifeFlag: (number: number, distance: string) => `knife ${number}, ${distance}`,
     filmLabel: (count: number, ways: Ways) => `Film with ${copies(count, ways)}`,
@@ -299,9 +309,55 @@ export const en = {
     toOrders: 'Go to the orders',
     zoom: 'Zoom',
   },
+  runs: {
+    run: 'Run',
+    title: 'This run',
+    name: 'Name',
+    add: 'a new run',
+    numbered: (number: number) => `Run ${number}`,
+    states: { draft: 'draft', locked: 'locked', printed: 'printed' },
+    choose: 'Choose copies',
+    takes: 'Takes',
+    takesAll: 'every copy that waits and is ready',
+    takesChosen: 'only the copies chosen for it',
+    nothingWaits: 'No copy waits for a run.',
+    dueBy: 'Everything due by',
+    takeDue: 'Take these',
+    taken: (taken: string, all: string) => `${taken} of ${all} taken`,
+    remove: 'Remove this run',
+    lock: 'Lock for print',
+    unlock: 'Back to draft',
+    lockedNote: (name: string) =>
+      `${name} is locked for print: later edits of orders and film do not change it. Undo begins anew here.`,
+    printedTo: 'Printed to …',
+    printedToHere: (length: string) => `printed to ${length}; only what lies behind is planned`,
+    printedToHint: 'Copies that begin before it are done. The rest can be laid out anew behind it.',
+    printedToNote: 'What is done stays. Lay out the rest, with a rush order if there is one.',
+    lengthPrinted: (unit: string) => `Printed, from the run’s start (${unit})`,
+    sheetsPrinted: 'Sheets printed',
+    withinRun: (most: string) =>
+      most === ''
+        ? 'Write a number of sheets within this run.'
+        : `Write a length above zero and up to the run’s ${most}.`,
+    spoiled: 'Spoiled from – to …',
+    from: (unit: string) => `From (${unit})`,
+    to: (unit: string) => `To (${unit})`,
+    sheetNumber: 'sheet',
+    stretchProblem: 'Write two places within this run, the second behind the first.',
+    touched: (count: number, ways: Ways) => `${copies(count, ways)} touched`,
+    putBack: 'Put them back on the list',
+    spoiledNote: (count: number, ways: Ways) =>
+      `${counted(count, 'copy is', 'copies are', ways)} back on the list, and the film counts as used. Lay out again to place them behind it.`,
+    allPrinted: 'All printed',
+    printedNote: (name: string) => `${name} is printed; its film is off the roll.`,
+    stepBack: 'Step back to locked',
+  },
   filmForm: {
     title: 'Film and price',
     firstFilm: 'Roll, 13 in',
+    film: 'Film',
+    newRoll: 'a new roll',
+    newSheets: 'a new stack of sheets',
     preset: 'Trade size',
     ownSize: 'another width',
     presets: {
@@ -310,6 +366,27 @@ export const en = {
       'roll-22in': 'roll, 22 in (559 mm)',
       'roll-24in': 'roll, 24 in (610 mm)',
     },
+    sheetPresets: {
+      'sheet-a4': 'sheet, A4 (210 × 297 mm)',
+      'sheet-a3': 'sheet, A3 (297 × 420 mm)',
+      'sheet-13x19in': 'sheet, 13 × 19 in (330 × 483 mm)',
+    },
+    length: 'Length',
+    sheetsLeft: 'Sheets left',
+    sheetCount: 'Write how many sheets are left as a whole number.',
+    sheetTooShort: 'The blank at the front and at the end leaves nothing of this length to print on.',
+    curl: 'Curl allowance',
+    curlHint: 'more blank at the front, where a cut end curls up',
+    jobBlank: 'Blank the printer adds per job',
+    cutBlank: 'Blank per cut',
+    cutBlankHint: 'from the print head to the knife; 0 if the printer feeds it back',
+    unreached: 'End the printer cannot reach',
+    noPrint: 'No-print stretches',
+    noPrintHint: 'scuffs and splices from the leading edge, such as 1200 – 1260; 3000 – 3050',
+    stretches: 'Write each stretch as from – to, with a semicolon between two: 1200 – 1260; 3000 – 3050.',
+    tray: 'Powder tray, length',
+    platen: 'Curing platen, length',
+    pricePerSheet: 'Price of a sheet',
     name: 'Name',
     width: 'Width',
     left: 'Unprintable, near side',
@@ -343,6 +420,11 @@ export const en = {
     pin: 'Pin here',
     unpin: 'Unpin',
     takeOff: 'Take off',
+    alignAcross: 'Level at near edge',
+    alignAlong: 'Level at front',
+    selectOrder: 'Whole order',
+    selectAll: 'Select every copy',
+    zoomToSelection: 'Zoom to selection',
     undo: 'Undo',
     redo: 'Redo',
     keys: 'Show every key',

@@ -1,1 +1,1 @@
-export { filmCost } from './film';
+export { filmCost, runCost } from './film';

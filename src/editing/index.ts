@@ -1,16 +1,23 @@
-export { editFilm, type FilmFields } from './films';
+export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
 export { emptyHistory, type History, remember, stepBack, stepForward } from './history';
 export { addRows } from './import';
-export { addOrder, editOrder, removeOrder } from './orders';
-export { setPinned, setPlaces } from './places';
+export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';
+export { setPinned, setPlaces, takeOff } from './places';
+export {
+  addRun,
+  chooseCopies,
+  editRun,
+  finishRun,
+  lockRun,
+  moveToRun,
+  printedTo,
+  removeRun,
+  reopenRun,
+  spoil,
+  unlockRun,
+} from './runs';
 export { editSettings } from './settings';
 export { applySettled } from './settled';
 export { startBook } from './start';
 export { applyEdit, type BookDraft, type EditContext, redoStep, type Step, undoStep } from './step';
-export {
-  addTransfer,
-  editTransfer,
-  removeTransfer,
-  setArtwork,
-  setCount,
-} from './transfers';
+export { addTransfer, editTransfer, inPrint, removeTransfer, setArtwork, setCount } from './transfers';

@@ -1,6 +1,6 @@
 import { type Id, type Order, TINTS } from '../model';
 import type { BookDraft, EditContext } from './step';
-import { removeTransfer } from './transfers';
+import { addTransfer, countOf, inPrint, removeTransfer, setCount } from './transfers';
 
 /** Letters that stand for a name: the initials, or the first letters of a single word. */
 function initials(name: string): string {
@@ -44,7 +44,15 @@ export function addOrder(
     id,
     code,
     name: fields.name,
+    contact: '',
+    notes: '',
     due: fields.due,
+    dueTime: null,
+    rush: false,
+    awaits: { proof: false, blanks: false },
+    handover: 'collect',
+    progress: 'open',
+    archived: false,
     tint: freeTint(draft),
     nextNumber: 1,
     changed: now,
@@ -52,19 +60,42 @@ export function addOrder(
   return id;
 }
 
-export function editOrder(
-  draft: BookDraft,
-  id: string,
-  fields: Partial<Pick<Order, 'name' | 'due' | 'code'>>,
-): void {
+/** What of an order is typed or ticked. */
+export type OrderFields = Omit<Order, 'id' | 'tint' | 'nextNumber' | 'changed'>;
+
+export function editOrder(draft: BookDraft, id: string, fields: Partial<OrderFields>): void {
   const order = draft.order[id];
   if (order) Object.assign(order, fields);
 }
 
-/** Removes an order with its transfers and their copies. */
+/** Removes an order with its transfers, garments and their copies; one with copies in print stays. */
 export function removeOrder(draft: BookDraft, id: string): void {
-  for (const transfer of Object.values(draft.transfer)) {
-    if (transfer.order === id) removeTransfer(draft, transfer.id);
+  const own = Object.values(draft.transfer).filter((transfer) => transfer.order === id);
+  if (own.some((transfer) => inPrint(draft, transfer.id))) return;
+  for (const transfer of own) removeTransfer(draft, transfer.id);
+  for (const garment of Object.values(draft.garment))
+    if (garment.order === id) delete draft.garment[garment.id];
+  for (const placement of Object.values(draft.placement)) {
+    if (placement.order === id) delete draft.placement[placement.id];
   }
   delete draft.order[id];
+}
+
+/** Adds an order like another: its transfers and as many copies, none of them placed. */
+export function duplicateOrder(draft: BookDraft, id: string, name: string, context: EditContext): void {
+  const order = draft.order[id];
+  if (!order) return;
+  const { contact, notes, handover } = order;
+  const copyOf = addOrder(draft, { name, due: null }, context);
+  editOrder(draft, copyOf, { contact, notes, handover });
+  for (const transfer of Object.values(draft.transfer)) {
+    if (transfer.order !== id) continue;
+    const { name: title, width, height, typed, turn, artwork, shade } = transfer;
+    const added = addTransfer(draft, copyOf, { name: title, width, height, typed, turn, shade }, 0, context);
+    const own = draft.transfer[added];
+    if (own) own.artwork = artwork;
+    for (const role of ['ordered', 'over', 'filler'] as const) {
+      setCount(draft, added, countOf(draft, transfer.id, role), context, role);
+    }
+  }
 }

@@ -1,6 +1,6 @@
 import { layRun, unfitCopies } from '../layout';
 import type { Book, Id, Instant } from '../model';
-import { setPlaces } from './places';
+import { takeOff } from './places';
 import { applyEdit, type BookDraft, type Step } from './step';
 
 /** The copies of a draft that an edit left where they can no longer lie. */
@@ -28,15 +28,7 @@ export function applySettled(
   if (!edited.step || !movesGround(edited.step)) return { ...edited, takenOff: [] };
   const takenOff = unsettled(edited.book);
   if (takenOff.length === 0) return { ...edited, takenOff };
-  const settled = applyEdit(
-    edited.book,
-    (draft) =>
-      setPlaces(
-        draft,
-        takenOff.map((id) => [id, null]),
-      ),
-    now,
-  );
+  const settled = applyEdit(edited.book, (draft) => takeOff(draft, takenOff), now);
   const step = {
     redo: [...edited.step.redo, ...(settled.step?.redo ?? [])],
     undo: [...(settled.step?.undo ?? []), ...edited.step.undo],

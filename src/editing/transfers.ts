@@ -1,8 +1,9 @@
-import type { Artwork, Id, Transfer } from '../model';
+import { type Artwork, type Copy, type Id, isFixed, type Transfer } from '../model';
 import type { BookDraft, EditContext } from './step';
 
 /** What is entered for a transfer; the count becomes copies. */
-export type TransferFields = Pick<Transfer, 'name' | 'width' | 'height' | 'typed' | 'turn'>;
+export type TransferFields = Pick<Transfer, 'name' | 'width' | 'height' | 'typed' | 'turn'> &
+  Partial<Pick<Transfer, 'shade' | 'grid'>>;
 
 export function addTransfer(
   draft: BookDraft,
@@ -12,8 +13,8 @@ export function addTransfer(
   context: EditContext,
 ): Id<'transfer'> {
   const id = context.newId() as Id<'transfer'>;
-  draft.transfer[id] = { id, order, ...fields, artwork: null, changed: context.now };
-  addCopies(draft, id, count, context);
+  draft.transfer[id] = { id, order, shade: null, grid: null, ...fields, artwork: null, changed: context.now };
+  setCount(draft, id, count, context);
   return id;
 }
 
@@ -22,36 +23,57 @@ export function editTransfer(draft: BookDraft, id: string, fields: Partial<Trans
   if (transfer) Object.assign(transfer, fields);
 }
 
+const copiesOf = (draft: BookDraft, transfer: string): Copy[] =>
+  (Object.values(draft.copy) as Copy[]).filter((copy) => copy.transfer === transfer);
+
+/** Whether copies of a transfer are printed, or sent to print. */
+export const inPrint = (draft: BookDraft, transfer: string): boolean =>
+  copiesOf(draft, transfer).some((copy) => isFixed(draft, copy));
+
+export const countOf = (draft: BookDraft, transfer: string, role: Copy['role']): number =>
+  copiesOf(draft, transfer).filter((copy) => copy.role === role).length;
+
 /** Adds copies that wait for a place, numbered on within the order. */
-function addCopies(draft: BookDraft, transferId: Id<'transfer'>, count: number, context: EditContext): void {
-  const order = draft.order[draft.transfer[transferId]?.order ?? ''];
+function addCopies(
+  draft: BookDraft,
+  transfer: Id<'transfer'>,
+  role: Copy['role'],
+  count: number,
+  context: EditContext,
+): void {
+  const order = draft.order[draft.transfer[transfer]?.order ?? ''];
   if (!order) return;
   for (let added = 0; added < count; added += 1) {
     const id = context.newId() as Id<'copy'>;
-    draft.copy[id] = {
-      id,
-      transfer: transferId,
-      number: order.nextNumber + added,
-      place: null,
-      changed: context.now,
-    };
+    const number = order.nextNumber + added;
+    draft.copy[id] = { id, transfer, number, role, run: null, place: null, changed: context.now };
   }
   order.nextNumber += count;
 }
 
 /**
  * Makes the copies of a transfer as many as are wanted. Of those too many, the ones that are not
- * placed go first, then the ones with the highest numbers.
+ * placed go first, then the ones with the highest numbers; one that is printed, or sent to print, never.
  */
-export function setCount(draft: BookDraft, id: Id<'transfer'>, count: number, context: EditContext): void {
-  const own = Object.values(draft.copy).filter((copy) => copy.transfer === id);
-  addCopies(draft, id, Math.max(0, count - own.length), context);
-  own.sort((a, b) => Number(a.place !== null) - Number(b.place !== null) || b.number - a.number);
-  for (const copy of own.slice(0, Math.max(0, own.length - count))) delete draft.copy[copy.id];
+export function setCount(
+  draft: BookDraft,
+  id: Id<'transfer'>,
+  count: number,
+  context: EditContext,
+  role: Copy['role'] = 'ordered',
+): void {
+  const own = copiesOf(draft, id).filter((copy) => copy.role === role);
+  addCopies(draft, id, role, Math.max(0, count - own.length), context);
+  const removable = own
+    .filter((copy) => !isFixed(draft, copy))
+    .sort((a, b) => Number(a.place !== null) - Number(b.place !== null) || b.number - a.number);
+  for (const copy of removable.slice(0, Math.max(0, own.length - count))) delete draft.copy[copy.id];
 }
 
+/** Removes a transfer with its copies; one with copies in print stays. */
 export function removeTransfer(draft: BookDraft, id: string): void {
-  for (const copy of Object.values(draft.copy)) if (copy.transfer === id) delete draft.copy[copy.id];
+  if (inPrint(draft, id)) return;
+  for (const copy of copiesOf(draft, id)) delete draft.copy[copy.id];
   delete draft.transfer[id];
 }
 

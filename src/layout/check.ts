@@ -1,39 +1,54 @@
 import type { Film } from '../model';
-import { checkPlacement, type Ground } from '../packing';
-import type { Micrometres } from '../units';
+import { checkPlacement, type PlacementProblem } from '../packing';
+import { type Micrometres, um } from '../units';
+import { groundOf, type Progress, sheetAt, sheetStart } from './film-shape';
 import type { LaidCopy, LaidRun } from './laid';
 
 /** Why a copy may not lie where it is held. */
 export type Refusal =
-  | { readonly code: 'outside-left' | 'outside-right' | 'before-lead' | 'past-end' | 'may-not-turn' }
+  | { readonly code: Exclude<PlacementProblem['code'], 'too-close'> | 'may-not-turn' }
   | { readonly code: 'too-close'; readonly other: LaidCopy; readonly gap: Micrometres }
   | { readonly code: 'no-knife-line'; readonly spanMax: Micrometres };
 
-/** What of a film decides where a copy may lie. */
-export const groundOf = ({ width, lengthLeft, margins, gap }: Film): Ground => ({
-  width,
-  end: lengthLeft,
-  margins,
-  gap,
-});
-
-/**
- * Why a copy may not lie where it is; none, if it may.
- * @param run with the copy lying there
- */
-export function refusals(run: LaidRun, copy: LaidCopy): Refusal[] {
-  const { film } = run;
-  const found: Refusal[] = [];
-  if (copy.turned && copy.transfer.turn === 'fixed') found.push({ code: 'may-not-turn' });
-  const others = run.copies.filter((other) => other.id !== copy.id);
-  for (const problem of checkPlacement(groundOf(film), copy, others)) {
-    if (problem.code !== 'too-close') found.push({ code: problem.code });
+/** Why one copy may not lie on a film among others; none, if it may. */
+export function* placementRefusals(
+  film: Film,
+  progress: Progress,
+  copy: LaidCopy,
+  others: readonly LaidCopy[],
+): Generator<Refusal> {
+  if (copy.turned && copy.transfer.turn === 'fixed') yield { code: 'may-not-turn' };
+  const sheet = sheetAt(film, copy.y);
+  if (film.kind === 'sheets' && sheet >= film.sheetsLeft) yield { code: 'past-end' };
+  const beside = film.kind === 'sheets' ? others.filter(({ y }) => sheetAt(film, y) === sheet) : others;
+  const start = sheetStart(film, sheet);
+  const local = <Lying extends LaidCopy>(lying: Lying) =>
+    start === 0 ? lying : { ...lying, y: um(lying.y - start) };
+  for (const problem of checkPlacement(groundOf(film, progress), local(copy), beside.map(local))) {
+    if (problem.code !== 'too-close') yield { code: problem.code };
     else {
-      const other = others[problem.other];
-      if (other) found.push({ code: 'too-close', other, gap: film.gap });
+      const other = beside[problem.other];
+      if (other) yield { code: 'too-close', other, gap: film.gap };
     }
   }
-  if (run.spans === null && film.spanMax !== null)
+}
+
+/**
+ * Why copies may not lie where they are; none, if they may.
+ * @param run with the copies lying there
+ */
+export function refusals(run: LaidRun, copies: readonly LaidCopy[]): Refusal[] {
+  const { film } = run;
+  const found = copies.flatMap((copy) => [
+    ...placementRefusals(
+      film,
+      run,
+      copy,
+      run.copies.filter((other) => other.id !== copy.id),
+    ),
+  ]);
+  if (run.spans === null && film.kind === 'roll' && film.spanMax !== null) {
     found.push({ code: 'no-knife-line', spanMax: film.spanMax });
+  }
   return found;
 }

@@ -1,11 +1,15 @@
-import { filmCost } from '../costing';
-import type { Micrometres, Minor } from '../units';
+import { runCost } from '../costing';
+import { type Micrometres, type Minor, um } from '../units';
+import { sheetAt } from './film-shape';
 import type { LaidRun } from './laid';
 
 /** What the sentence over the film says. Shares are between 0 and 1. */
-export interface RunFigures {
-  readonly lengthUsed: Micrometres;
-  /** `1 - copy area / (film width x length used)`: lead, tail and gaps are waste. */
+interface RunFigures {
+  /** Film taken off the roll, what the printer feeds blank for a job included. */
+  readonly length: Micrometres;
+  /** 0 on a roll. */
+  readonly sheets: number;
+  /** `1 - copy area / film area`: lead, tail, gaps and blanks are waste. */
   readonly waste: number;
   readonly cost: Minor;
 }
@@ -18,8 +22,13 @@ export function wasteOver(run: Pick<LaidRun, 'copies' | 'film'>, length: Microme
   return length > 0 ? 1 - copyArea(run) / (run.film.width * length) : 0;
 }
 
-export const runFigures = (run: LaidRun): RunFigures => ({
-  lengthUsed: run.lengthUsed,
-  waste: wasteOver(run, run.lengthUsed),
-  cost: filmCost(run.lengthUsed, run.film),
-});
+/** Film that is taken off a roll by so much of a run: what the printer feeds blank for the job comes on top. */
+export const takenOffRoll = ({ film, lengthUsed }: Pick<LaidRun, 'film' | 'lengthUsed'>): Micrometres =>
+  um(film.kind === 'roll' && lengthUsed > 0 ? lengthUsed + film.jobBlank : lengthUsed);
+
+export function runFigures(run: LaidRun): RunFigures {
+  const { film } = run;
+  const length = takenOffRoll(run);
+  const sheets = film.kind === 'sheets' ? sheetAt(film, run.lengthUsed) : 0;
+  return { length, sheets, waste: wasteOver(run, length), cost: runCost(film, { length, sheets }) };
+}

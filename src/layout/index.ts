@@ -1,7 +1,18 @@
 export { type Refusal, refusals } from './check';
-export { runFigures, wasteOver } from './figures';
-export { type LaidCopy, type LaidRun, layRun, withCopy } from './laid';
-export { type Keep, type LeftOut, leftOut, placesOf, problemOf, problemOnFilm, tooLargeFor } from './problem';
+export { runFigures, takenOffRoll, wasteOver } from './figures';
+export { sheetAt, sheetStart } from './film-shape';
+export { type LaidCopy, type LaidRun, layRun, withCopies } from './laid';
+export {
+  fillerProblem,
+  type Keep,
+  type LeftOut,
+  leftOut,
+  placesOf,
+  problemOf,
+  problemOnFilm,
+  type RunProblem,
+  tooLargeFor,
+} from './problem';
 export { placeFor } from './put-back';
 export { unfitCopies } from './settle';
 export { snap } from './snap';

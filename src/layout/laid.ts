@@ -1,6 +1,7 @@
 import type { Book, Copy, Film, Id, Order, Place, Run, Transfer } from '../model';
 import { knifeLines, type Span } from '../packing';
 import { type Micrometres, um } from '../units';
+import { type Progress, sheetAt, sheetStart } from './film-shape';
 
 /** A copy as it lies on the film; `width` across it, `length` along it, turned or not. */
 export interface LaidCopy {
@@ -8,23 +9,26 @@ export interface LaidCopy {
   readonly order: Pick<Order, 'id' | 'code' | 'name' | 'tint'>;
   /** Counted within the order: `HB 7` is code and number. */
   readonly number: number;
-  readonly transfer: Pick<Transfer, 'id' | 'name' | 'turn' | 'artwork'>;
+  readonly transfer: Pick<Transfer, 'id' | 'name' | 'turn' | 'artwork' | 'shade'>;
   readonly x: Micrometres;
   readonly y: Micrometres;
   readonly width: Micrometres;
   readonly length: Micrometres;
   readonly turned: boolean;
   readonly pinned: boolean;
+  /** Printed, or sent to print: it stays where it is. */
+  readonly fixed: boolean;
 }
 
 /** A run with all that it takes to draw, print or cut it. */
-export interface LaidRun {
+export interface LaidRun extends Progress {
   readonly id: Id<'run'>;
   readonly name: string;
+  readonly state: Run['state'];
   readonly film: Film;
   /** From the leading edge on. */
   readonly copies: readonly LaidCopy[];
-  /** Far end of the last copy and the tail; 0 if there is none. */
+  /** Far end of the last copy and the tail, or of the film printed; of sheets, all that are used; 0 if there is none. */
   readonly lengthUsed: Micrometres;
   /** From 0 to `lengthUsed`; one span, if the film is not cut; `null` if no lines can cut it as the film asks. */
   readonly spans: readonly Span[] | null;
@@ -34,48 +38,80 @@ export interface LaidRun {
 const footprint = ({ width, height }: Pick<Transfer, 'width' | 'height'>, turned: boolean) =>
   turned ? { width: height, length: width } : { width, length: height };
 
-/** A copy at a place, or `null` if the book lacks its transfer or order. */
-function layCopy(book: Book, copy: Copy, place: Omit<Place, 'run'>): LaidCopy | null {
-  const transfer = book.transfer[copy.transfer];
-  const order = transfer && book.order[transfer.order];
+/** Where orders and transfers are looked up: a book, or what a locked run embeds. */
+type Source = Pick<Book, 'order' | 'transfer'>;
+
+const byId = <Entry extends { id: string }>(entries: readonly Entry[]): Readonly<Record<string, Entry>> =>
+  Object.fromEntries(entries.map((entry) => [entry.id, entry]));
+
+/** The copies of a run with their places, and the source of each: what is printed shows what it was printed from. */
+function* placedCopies(
+  book: Book,
+  run: Run,
+): Generator<{ copy: Copy; place: Place; fixed: boolean; source: Source }> {
+  const { snapshot } = run;
+  const embedded = snapshot && { order: byId(snapshot.orders), transfer: byId(snapshot.transfers) };
+  const isDone = (place: Place) => run.state !== 'draft' || place.y < run.printedTo;
+  for (const copy of snapshot?.copies ?? []) {
+    if (embedded && copy.place && isDone(copy.place)) {
+      yield { copy, place: copy.place, fixed: true, source: embedded };
+    }
+  }
+  if (run.state !== 'draft') return;
+  for (const copy of Object.values(book.copy)) {
+    const { place } = copy;
+    if (copy.run === run.id && place && !(embedded && isDone(place))) {
+      yield { copy, place, fixed: isDone(place), source: book };
+    }
+  }
+}
+
+function layCopy(source: Source, copy: Copy, place: Place, fixed: boolean): LaidCopy | null {
+  const transfer = source.transfer[copy.transfer];
+  const order = transfer && source.order[transfer.order];
   if (!order) return null;
   const { x, y, turned, pinned } = place;
-  return {
-    id: copy.id,
-    order,
-    number: copy.number,
-    transfer,
-    x,
-    y,
-    ...footprint(transfer, turned),
-    turned,
-    pinned,
-  };
+  const { id, number } = copy;
+  return { id, order, number, transfer, x, y, ...footprint(transfer, turned), turned, pinned, fixed };
 }
 
 /** Film used by copies that lie on it, and where it is cut. */
-export function measureRun(copies: readonly LaidCopy[], film: Film): Pick<LaidRun, 'lengthUsed' | 'spans'> {
+export function measureRun(
+  copies: readonly LaidCopy[],
+  film: Film,
+  { printedTo }: Progress,
+): Pick<LaidRun, 'lengthUsed' | 'spans'> {
   const end = copies.reduce((furthest, copy) => Math.max(furthest, copy.y + copy.length), 0);
-  const lengthUsed = um(copies.length > 0 ? end + film.margins.tail : 0);
-  return { lengthUsed, spans: knifeLines(copies, { gap: film.gap, spanMax: film.spanMax, lengthUsed }) };
+  if (film.kind === 'sheets') {
+    const sheets = copies.length > 0 ? Math.max(...copies.map(({ y }) => sheetAt(film, y))) + 1 : 0;
+    const spans = Array.from({ length: sheets }, (_, sheet) => ({
+      from: sheetStart(film, sheet),
+      to: sheetStart(film, sheet + 1),
+    }));
+    return { lengthUsed: sheetStart(film, sheets), spans };
+  }
+  const lengthUsed = um(Math.max(copies.length > 0 ? end + film.margins.tail : 0, printedTo));
+  const { gap, spanMax, cutBlank } = film;
+  return { lengthUsed, spans: knifeLines(copies, { gap, spanMax, cutBlank, lengthUsed }) };
 }
 
 /** The copies of a run where they lie. */
 export function layRun(book: Book, run: Run): LaidRun | null {
-  const film = book.film[run.film];
+  const film = run.snapshot?.film ?? book.film[run.film];
   if (!film) return null;
   const copies: LaidCopy[] = [];
-  for (const copy of Object.values(book.copy)) {
-    if (copy.place?.run !== run.id) continue;
-    const laid = layCopy(book, copy, copy.place);
+  for (const { copy, place, fixed, source } of placedCopies(book, run)) {
+    const laid = layCopy(source, copy, place, fixed);
     if (laid) copies.push(laid);
   }
   copies.sort((a, b) => a.y - b.y || a.x - b.x);
-  return { id: run.id, name: run.name, film, copies, ...measureRun(copies, film) };
+  const { id, name, state, printedTo, spoiled } = run;
+  return { id, name, state, film, printedTo, spoiled, copies, ...measureRun(copies, film, run) };
 }
 
-/** A run with one copy lying elsewhere, or added: what it would be if the copy were dropped there. */
-export function withCopy(run: LaidRun, copy: LaidCopy): LaidRun {
-  const copies = [...run.copies.filter((other) => other.id !== copy.id), copy];
-  return { ...run, copies, ...measureRun(copies, run.film) };
+/** A run with some copies lying elsewhere, or added: what it would be if they were dropped there. */
+export function withCopies(run: LaidRun, moved: readonly LaidCopy[]): LaidRun {
+  const ids = new Set(moved.map(({ id }) => id));
+  const copies = [...run.copies.filter((other) => !ids.has(other.id)), ...moved];
+  return { ...run, copies, ...measureRun(copies, run.film, run) };
 }

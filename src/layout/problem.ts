@@ -10,12 +10,16 @@ import {
   type Transfer,
 } from '../model';
 import {
+  type Piece,
   type Placement,
   type Plan,
   type Problem,
   tooLargeFor as pieceTooLarge,
   type UnplacedReason,
 } from '../packing';
+import { um } from '../units';
+import { shapeOf, sheetAt, sheetStart, untouched } from './film-shape';
+import { type LaidRun, layRun } from './laid';
 
 /** Which copies stay where they are while the rest is laid out: the pinned ones, or all that lie on the film. */
 export type Keep = 'pinned' | 'placed';
@@ -27,16 +31,27 @@ export interface RunProblem {
   readonly copies: readonly (readonly Copy[])[];
 }
 
-const filmShape = (film: Film) => ({
-  kind: 'roll' as const,
-  width: film.width,
-  lengthLimit: film.lengthLeft,
-  spanMax: film.spanMax,
-});
+/** A place in the engine's terms: the sheet, and where on it. */
+const placementOf = (
+  piece: number,
+  { x, y, turned }: Pick<Place, 'x' | 'y' | 'turned'>,
+  film: Film,
+): Placement => {
+  const sheet = sheetAt(film, y);
+  return { piece, sheet, x, y: um(y - sheetStart(film, sheet)), turned };
+};
+
+/** Whether a waiting copy is one that a run lays out. */
+function mayTake(book: Book, run: Run, copy: Copy): boolean {
+  if (copy.run === run.id) return true;
+  if (copy.run !== null || run.takes !== 'all') return false;
+  const order = book.order[book.transfer[copy.transfer]?.order ?? ''];
+  return order !== undefined && !order.archived && !order.awaits.proof && !order.awaits.blanks;
+}
 
 /**
- * The packing problem of a run: all copies that wait for a place and all that lie on its film,
- * those of the soonest order ranked first.
+ * The packing problem of a run: the copies that it takes, waiting or on its film, those of the soonest order
+ * ranked first. What is printed already stays. Fillers are left out: see {@link fillerProblem}.
  */
 export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProblem {
   const ranks = new Map(ordersByDue(book).map((order, rank) => [order.id, rank]));
@@ -44,15 +59,23 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
   const pieces: Problem['pieces'][number][] = [];
   const copies: (readonly Copy[])[] = [];
   const pinned: Placement[] = [];
+  for (const copy of layRun(book, run)?.copies ?? []) {
+    if (!copy.fixed) continue;
+    // As it was printed, whatever its transfer has become since.
+    const [width, length] = copy.turned ? [copy.length, copy.width] : [copy.width, copy.length];
+    pinned.push(placementOf(pieces.length, copy, film));
+    pieces.push({ id: copy.transfer.id, width, length, count: 0, turn: 'quarter', rank: 0 });
+    copies.push([]);
+  }
   for (const transfer of Object.values(book.transfer)) {
     const toLay: Copy[] = [];
     for (const copy of byTransfer.get(transfer.id) ?? []) {
-      if (copy.place === null) toLay.push(copy);
-      else if (copy.place.run === run.id) {
-        const { x, y, turned, pinned: isPinned } = copy.place;
-        if (isPinned || keep === 'placed') pinned.push({ piece: pieces.length, sheet: 0, x, y, turned });
-        else toLay.push(copy);
-      }
+      const { place } = copy;
+      if (copy.run === run.id && place) {
+        if (place.y < run.printedTo) continue;
+        if (place.pinned || keep === 'placed') pinned.push(placementOf(pieces.length, place, film));
+        else if (copy.role !== 'filler') toLay.push(copy);
+      } else if (!place && copy.role !== 'filler' && mayTake(book, run, copy)) toLay.push(copy);
     }
     pieces.push({
       id: transfer.id,
@@ -64,36 +87,49 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
     });
     copies.push(toLay);
   }
-  return {
-    problem: { film: filmShape(film), margins: film.margins, gap: film.gap, pieces, pinned },
-    copies,
-  };
+  return { problem: { ...shapeOf(film, run), pieces, pinned }, copies };
+}
+
+/** The problem of laying fillers around all that lies on a run, on no more film than it takes now. */
+export function fillerProblem(
+  book: Book,
+  run: Run,
+  film: Film,
+  used: { length: number; sheets: number },
+): RunProblem {
+  const { problem } = problemOf(book, run, film, 'placed');
+  const byTransfer = copiesByTransfer(book);
+  const copies = problem.pieces.map(({ id }) =>
+    (byTransfer.get(id) ?? []).filter(
+      (copy) => copy.role === 'filler' && !copy.place && mayTake(book, run, copy),
+    ),
+  );
+  const limited =
+    problem.film.kind === 'roll'
+      ? { ...problem.film, lengthLimit: um(used.length) }
+      : { ...problem.film, sheetLimit: used.sheets };
+  const pieces = problem.pieces.map((piece, index) => ({ ...piece, count: copies[index]?.length ?? 0 }));
+  return { problem: { ...problem, film: limited, pieces }, copies };
 }
 
 /** The problem of laying out just what lies on a run, nothing pinned: what its shortest length is asked of. */
-export function problemOnFilm(book: Book, run: Run, film: Film): Problem {
-  const { problem, copies } = problemOf(book, run, film, 'pinned');
-  const placed = problem.pinned.map((placement) => placement.piece);
-  const counts = copies.map((waiting) => waiting.filter((copy) => copy.place !== null).length);
-  for (const piece of placed) counts[piece] = (counts[piece] ?? 0) + 1;
-  return {
-    ...problem,
-    pieces: problem.pieces
-      .map((piece, index) => ({ ...piece, count: counts[index] ?? 0 }))
-      .filter((piece) => piece.count > 0),
-    pinned: [],
-  };
+export function problemOnFilm(run: LaidRun): Problem {
+  const pieces = new Map<string, { -readonly [Key in keyof Piece]: Piece[Key] }>();
+  for (const { transfer, width, length, turned } of run.copies) {
+    const size = turned ? { width: length, length: width } : { width, length };
+    const key = `${transfer.id} ${size.width} ${size.length}`;
+    const piece = pieces.get(key) ?? { id: transfer.id, ...size, count: 0, turn: transfer.turn, rank: 0 };
+    piece.count += 1;
+    pieces.set(key, piece);
+  }
+  return { ...shapeOf(run.film, untouched), pieces: [...pieces.values()], pinned: [] };
 }
 
 /** Why a transfer has no place anywhere on an empty film; `null` if it has one. */
 export const tooLargeFor = (
   film: Film,
   { width, height, turn }: Pick<Transfer, 'width' | 'height' | 'turn'>,
-) =>
-  pieceTooLarge(
-    { film: filmShape(film), margins: film.margins, gap: film.gap },
-    { width, length: height, turn },
-  );
+) => pieceTooLarge(shapeOf(film, untouched), { width, length: height, turn });
 
 /** A copy that got no place, and why. */
 export interface LeftOut {
@@ -109,14 +145,17 @@ export interface LeftOut {
 export function placesOf(
   plan: Plan,
   { problem, copies }: RunProblem,
-  run: Run,
+  film: Film,
 ): [Id<'copy'>, Place | null][] {
   const free = copies.map((list) => [...list]);
   const places: [Id<'copy'>, Place | null][] = [];
-  const laid = plan.placements.slice(problem.pinned.length).sort((a, b) => a.y - b.y || a.x - b.x);
+  const laid = plan.placements
+    .slice(problem.pinned.length)
+    .map((placement) => ({ ...placement, y: um(placement.y + sheetStart(film, placement.sheet)) }))
+    .sort((a, b) => a.y - b.y || a.x - b.x);
   for (const { piece, x, y, turned } of laid) {
     const copy = free[piece]?.shift();
-    if (copy) places.push([copy.id, { run: run.id, x, y, turned, pinned: false }]);
+    if (copy) places.push([copy.id, { x, y, turned, pinned: false }]);
   }
   for (const copy of free.flat()) if (copy.place !== null) places.push([copy.id, null]);
   return places;

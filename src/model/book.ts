@@ -6,8 +6,12 @@ import {
   copySchema,
   type Film,
   filmSchema,
+  type Garment,
+  garmentSchema,
   type Order,
   orderSchema,
+  type Placement,
+  placementSchema,
   type Run,
   runSchema,
   type Settings,
@@ -20,6 +24,8 @@ import {
 const collections = {
   order: orderSchema,
   transfer: transferSchema,
+  garment: garmentSchema,
+  placement: placementSchema,
   copy: copySchema,
   artwork: artworkSchema,
   film: filmSchema,
@@ -35,6 +41,8 @@ export const collectionNames = Object.keys(collections) as Collection[];
 export interface Book {
   readonly order: Readonly<Record<string, Order>>;
   readonly transfer: Readonly<Record<string, Transfer>>;
+  readonly garment: Readonly<Record<string, Garment>>;
+  readonly placement: Readonly<Record<string, Placement>>;
   readonly copy: Readonly<Record<string, Copy>>;
   readonly artwork: Readonly<Record<string, Artwork>>;
   readonly film: Readonly<Record<string, Film>>;
@@ -45,6 +53,8 @@ export interface Book {
 export const emptyBook: Book = {
   order: {},
   transfer: {},
+  garment: {},
+  placement: {},
   copy: {},
   artwork: {},
   film: {},

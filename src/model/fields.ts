@@ -12,6 +12,12 @@ export const localDate = z.custom<LocalDate>(
   (value) => typeof value === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(value),
 );
 
+/** A colour as `#rrggbb`. */
+export const shade = z.string().check(z.regex(/^#[0-9a-f]{6}$/i));
+
+/** A time of day, `HH:MM`. */
+export const localTime = z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/));
+
 /** An instant in UTC as ISO 8601 writes it. */
 export const instant = z.custom<Instant>(
   (value) => typeof value === 'string' && !Number.isNaN(Date.parse(value)),

@@ -9,3 +9,12 @@ export const rollWidths = {
 } as const satisfies Record<string, Micrometres>;
 
 export type RollSize = keyof typeof rollWidths;
+
+/** Cut sheets by their trade names: A4 and A3 are ISO 216; 13 x 19 in is common practice, no source. */
+export const sheetSizes = {
+  'sheet-a4': { width: fromMm(210), length: fromMm(297) },
+  'sheet-a3': { width: fromMm(297), length: fromMm(420) },
+  'sheet-13x19in': { width: fromInches(13), length: fromInches(19) },
+} as const satisfies Record<string, { width: Micrometres; length: Micrometres }>;
+
+export type SheetSize = keyof typeof sheetSizes;

@@ -8,17 +8,32 @@ export {
   readRecord,
 } from './book';
 export type { Id, Instant } from './fields';
-export { type RollSize, rollWidths } from './film-sizes';
-export { copiesByTransfer, draftOf, ordersByDue, settingsOf, transfersByOrder } from './lookup';
+export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
+export {
+  copiesByTransfer,
+  garmentsByOrder,
+  isFixed,
+  openRuns,
+  ordersByDue,
+  placementsByOrder,
+  runOf,
+  settingsOf,
+  transfersByOrder,
+} from './lookup';
 export { MODEL_VERSION, migrate } from './migrations';
 export {
   type Artwork,
   type Copy,
   type Film,
+  type Garment,
   type Order,
   type Place,
+  type Placement,
+  type Roll,
   type Run,
   type Settings,
+  type Sheets,
+  type Snapshot,
   TINTS,
   type Transfer,
 } from './records';

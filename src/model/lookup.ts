@@ -1,11 +1,17 @@
 import type { Book } from './book';
-import type { Copy, Film, Order, Run, Settings, Transfer } from './records';
+import type { Copy, Film, Garment, Order, Placement, Run, Settings, Transfer } from './records';
 
 const byDue = (a: Order, b: Order): number =>
-  (a.due ?? '9999').localeCompare(b.due ?? '9999') || a.code.localeCompare(b.code);
+  (a.due ?? '9999').localeCompare(b.due ?? '9999') ||
+  Number(b.rush) - Number(a.rush) ||
+  (a.dueTime ?? '99').localeCompare(b.dueTime ?? '99') ||
+  a.code.localeCompare(b.code);
 
-/** Orders, soonest due first, those without a date last. */
-export const ordersByDue = (book: Book): Order[] => Object.values(book.order).sort(byDue);
+/** Orders, soonest due first, rush before others of a day, those without a date last; archived ones left out. */
+export const ordersByDue = (book: Book): Order[] =>
+  Object.values(book.order)
+    .filter((order) => !order.archived)
+    .sort(byDue);
 
 /** Groups by a key, in the order of the list. */
 function groupBy<Item, Key>(items: Iterable<Item>, keyOf: (item: Item) => Key): Map<Key, Item[]> {
@@ -22,6 +28,12 @@ function groupBy<Item, Key>(items: Iterable<Item>, keyOf: (item: Item) => Key): 
 export const transfersByOrder = (book: Book): Map<string, Transfer[]> =>
   groupBy(Object.values(book.transfer), (transfer) => transfer.order);
 
+export const garmentsByOrder = (book: Book): Map<string, Garment[]> =>
+  groupBy(Object.values(book.garment), (garment) => garment.order);
+
+export const placementsByOrder = (book: Book): Map<string, Placement[]> =>
+  groupBy(Object.values(book.placement), (placement) => placement.order);
+
 /** The copies of each transfer, in the order of their numbers. */
 export const copiesByTransfer = (book: Book): Map<string, Copy[]> =>
   groupBy(
@@ -31,9 +43,22 @@ export const copiesByTransfer = (book: Book): Map<string, Copy[]> =>
 
 export const settingsOf = (book: Book): Settings | undefined => book.settings.shop;
 
-/** The run that is being worked on and its film. */
-export function draftOf(book: Book): { run: Run; film: Film } | undefined {
-  const run = Object.values(book.run).find((candidate) => candidate.state === 'draft');
-  const film = run && book.film[run.film];
+/** Runs that are not printed yet: drafts and locked ones, by name. */
+export const openRuns = (book: Book): Run[] =>
+  Object.values(book.run)
+    .filter((run) => run.state !== 'printed')
+    .sort((a, b) => a.name.localeCompare(b.name, undefined, { numeric: true }));
+
+/** The run that is looked at and its film: the one chosen, or else the first open one. */
+export function runOf(book: Book, chosen: string | null): { run: Run; film: Film } | undefined {
+  const wanted = chosen === null ? undefined : book.run[chosen];
+  const run = wanted ?? openRuns(book)[0];
+  const film = run && (run.snapshot?.film ?? book.film[run.film]);
   return film && { run, film };
+}
+
+/** Whether a copy is printed, or sent to print: no edit may change it. */
+export function isFixed(book: Book, copy: Copy): boolean {
+  const run = copy.run === null ? undefined : book.run[copy.run];
+  return copy.place !== null && run !== undefined && run.state !== 'draft';
 }

@@ -1,8 +1,11 @@
 import * as z from 'zod/mini';
-import { id, instant, length, localDate, money, size } from './fields';
+import { id, instant, length, localDate, localTime, money, shade, size } from './fields';
 
 /** How many tints there are to tell orders apart; the code printed on every copy is the other sign. */
 export const TINTS = 8;
+
+/** A width as it is printed and as the user typed it. */
+const printedWidth = z.object({ width: size, typed: z.string() });
 
 /** What a customer wants. */
 export const orderSchema = z.object({
@@ -10,7 +13,18 @@ export const orderSchema = z.object({
   /** Two or three letters printed on every copy; unique in the book. */
   code: z.string().check(z.minLength(1), z.maxLength(4)),
   name: z.string(),
+  contact: z.string(),
+  notes: z.string(),
   due: z.nullable(localDate),
+  /** `HH:MM` on the due date; `null` for any time of that day. */
+  dueTime: z.nullable(localTime),
+  rush: z.boolean(),
+  /** What the order still waits for before it may be printed. */
+  awaits: z.object({ proof: z.boolean(), blanks: z.boolean() }),
+  handover: z.enum(['collect', 'ship']),
+  /** How far the order is beyond the press. */
+  progress: z.enum(['open', 'packed', 'collected']),
+  archived: z.boolean(),
   tint: z.int().check(z.minimum(0), z.maximum(TINTS - 1)),
   /** What the next copy is numbered; a number is not given twice, even when its copy is gone. */
   nextNumber: z.int().check(z.minimum(1)),
@@ -28,24 +42,60 @@ export const transferSchema = z.object({
   typed: z.object({ width: z.string(), height: z.string() }),
   turn: z.enum(['fixed', 'quarter']),
   artwork: z.nullable(id<'artwork'>()),
+  /** The garment's colour, `#rrggbb`, to look at the artwork on. */
+  shade: z.nullable(shade),
+  /** Where the grid of an order made it; `null` for one that was listed by hand. */
+  grid: z.nullable(z.object({ placement: id<'placement'>(), width: size })),
   changed: instant,
 });
 
-/** Where a copy lies on a run's film: the corner nearest to x = 0 and to the leading edge. */
-const placeSchema = z.object({
-  run: id<'run'>(),
+/** Garments of one style, colour and size. */
+export const garmentSchema = z.object({
+  id: id<'garment'>(),
+  order: id<'order'>(),
+  style: z.string(),
+  colour: z.string(),
+  shade: z.nullable(shade),
+  /** As the trade writes it: `S`, `XL`, `YM`, `4T`. */
+  size: z.string(),
+  count: z.int().check(z.minimum(0)),
+  changed: instant,
+});
+
+/** A place on every garment of an order that gets a design, at a printed width for each group of sizes. */
+export const placementSchema = z.object({
+  id: id<'placement'>(),
+  order: id<'order'>(),
+  /** `front`, `left chest`, or the shop's own word. */
+  place: z.string(),
+  design: z.string(),
+  /** Height over width of the design. */
+  ratio: z.number().check(z.positive()),
+  artwork: z.nullable(id<'artwork'>()),
+  widths: z.object({ adult: printedWidth, youth: printedWidth, toddler: printedWidth }),
+  changed: instant,
+});
+
+/** Where a copy lies on its run's film: the corner nearest to x = 0 and to the leading edge. */
+export const placeSchema = z.object({
   x: length,
   y: length,
   turned: z.boolean(),
   pinned: z.boolean(),
 });
 
-/** One physical transfer. Its place lies here, so that it can be in one run at most. */
+/**
+ * One physical transfer. Its run and its place lie here, so that it can be in one run at most. A copy with a run and
+ * no place waits for one there.
+ */
 export const copySchema = z.object({
   id: id<'copy'>(),
   transfer: id<'transfer'>(),
   /** Counted within the order: code and number name a copy, `HB 7`. */
   number: z.int().check(z.minimum(1)),
+  /** Overs are spares made on purpose; a filler is wanted but may wait: it is placed only where it adds no film. */
+  role: z.enum(['ordered', 'over', 'filler']),
+  run: z.nullable(id<'run'>()),
   place: z.nullable(placeSchema),
   changed: instant,
 });
@@ -63,18 +113,55 @@ export const artworkSchema = z.object({
   changed: instant,
 });
 
-/** A roll of film and how it may be used. */
-export const filmSchema = z.object({
+const filmFields = {
   id: id<'film'>(),
   name: z.string(),
   width: size,
   margins: z.object({ left: length, right: length, lead: length, tail: length }),
-  lengthLeft: length,
-  price: z.object({ amount: money, per: size }),
   /** Least distance between two copies; even, so that half a gap is whole. */
   gap: length,
-  spanMax: z.nullable(size),
+  /** Blank at the front beside the lead, where a cut end curls away from the platen. */
+  curl: length,
+  archived: z.boolean(),
   changed: instant,
+};
+
+/** A roll of film and how it may be used. */
+const rollSchema = z.object({
+  ...filmFields,
+  kind: z.literal('roll'),
+  lengthLeft: length,
+  price: z.object({ amount: money, per: size }),
+  spanMax: z.nullable(size),
+  /** Film the printer feeds blank for each job. */
+  jobBlank: length,
+  /** Film from the print head to the knife, lost at each cut unless the printer feeds it back. */
+  cutBlank: length,
+  /** The end of the roll that the printer cannot reach. */
+  unreached: length,
+  /** Stretches that may not be used, from the roll's present leading edge: scuffs, splices. */
+  noPrint: z.array(z.object({ from: length, to: length })),
+});
+
+/** A stack of cut sheets. */
+const sheetsSchema = z.object({
+  ...filmFields,
+  kind: z.literal('sheets'),
+  length: size,
+  sheetsLeft: z.int().check(z.minimum(0)),
+  /** For one sheet. */
+  price: money,
+});
+
+export const filmSchema = z.discriminatedUnion('kind', [rollSchema, sheetsSchema]);
+
+/** What a locked run embeds, so that later edits cannot change it: all that it takes to draw, print and cut it. */
+export const snapshotSchema = z.object({
+  at: instant,
+  film: filmSchema,
+  orders: z.array(orderSchema),
+  transfers: z.array(transferSchema),
+  copies: z.array(copySchema),
 });
 
 /** One layout on one film. */
@@ -82,7 +169,14 @@ export const runSchema = z.object({
   id: id<'run'>(),
   name: z.string(),
   film: id<'film'>(),
-  state: z.enum(['draft']),
+  state: z.enum(['draft', 'locked', 'printed']),
+  /** Which waiting copies it lays out: all of them, or those chosen for it. */
+  takes: z.enum(['all', 'chosen']),
+  /** How far the run is on the film already: what begins before is done, and nothing new is laid there. */
+  printedTo: length,
+  /** Film of this run that was spoiled. */
+  spoiled: z.array(z.object({ from: length, to: length, copies: z.array(id<'copy'>()), at: instant })),
+  snapshot: z.nullable(snapshotSchema),
   changed: instant,
 });
 
@@ -94,14 +188,30 @@ export const settingsSchema = z.object({
   paper: z.enum(['a4', 'letter']),
   /** The cut map as the film comes out of the printer, ink up, or as seen on screen. */
   mapView: z.enum(['ink-up', 'on-screen']),
+  /** How the map lies on its paper, and whether its figures are set large. */
+  mapPaper: z.object({ landscape: z.boolean(), large: z.boolean() }),
+  /** What a printed test strip told of the printer. */
+  printer: z.object({
+    firstEnd: z.enum(['lead', 'tail']),
+    mirror: z.enum(['none', 'across', 'along']),
+    /** Measured length over the length printed: distances along the film are multiplied by it. */
+    feed: z.number().check(z.minimum(0.9), z.maximum(1.1)),
+  }),
+  /** Headings of a table that the shop has mapped by hand, in lower case. */
+  columns: z.record(z.string(), z.string()),
   changed: instant,
 });
 
 export type Order = z.infer<typeof orderSchema>;
 export type Transfer = z.infer<typeof transferSchema>;
+export type Garment = z.infer<typeof garmentSchema>;
+export type Placement = z.infer<typeof placementSchema>;
 export type Place = z.infer<typeof placeSchema>;
 export type Copy = z.infer<typeof copySchema>;
 export type Artwork = z.infer<typeof artworkSchema>;
 export type Film = z.infer<typeof filmSchema>;
+export type Roll = z.infer<typeof rollSchema>;
+export type Sheets = z.infer<typeof sheetsSchema>;
+export type Snapshot = z.infer<typeof snapshotSchema>;
 export type Run = z.infer<typeof runSchema>;
 export type Settings = z.infer<typeof settingsSchema>;

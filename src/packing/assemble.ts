@@ -25,7 +25,7 @@ export function placementsOf(layout: Layout, strip: Strip, { margins }: Problem)
     if (sheets) sheet[bin] = rank;
     else {
       start[bin] = offset;
-      offset += layout.tops[bin] ?? 0;
+      offset += (layout.tops[bin] ?? 0) + strip.bins.between;
     }
   }
   return Array.from(layout.piece, (piece, index) => {
@@ -66,6 +66,8 @@ export function assemble(problem: Problem, strip: Strip, placed: readonly Placem
   const end = rects.reduce((furthest, { y, length }) => Math.max(furthest, y + length), 0);
   const lengthUsed = um(rects.length > 0 ? end + margins.tail : 0);
   const spans =
-    film.spanMax === null ? [] : (knifeLines(rects, { gap, spanMax: film.spanMax, lengthUsed }) ?? []);
+    film.spanMax === null
+      ? []
+      : (knifeLines(rects, { gap, spanMax: film.spanMax, cutBlank: film.cutBlank, lengthUsed }) ?? []);
   return { placements, unplaced, lengthUsed, sheetsUsed: 0, spans };
 }

@@ -8,6 +8,9 @@ interface Stretch {
   y: number;
 }
 
+/** What keeps a stretch below it from growing: a pinned copy or film that may not be used. */
+type Ceiling = Pick<Pin, 'x' | 'y' | 'across' | 'along'>;
+
 interface Spot {
   readonly run: number;
   readonly turned: number;
@@ -26,9 +29,17 @@ export class AroundDecoder {
   readonly build: Build;
   private readonly strip: Strip;
   private stretches: Stretch[] = [];
+  /** No-print stretches, across the whole film. */
+  private readonly ceilings: readonly Ceiling[];
 
   constructor(strip: Strip) {
     this.strip = strip;
+    this.ceilings = strip.blocks.map(({ from, to }) => ({
+      x: 0,
+      y: from,
+      across: strip.width,
+      along: to - from,
+    }));
     const copies = strip.count.reduce((sum, count) => sum + count, 0);
     this.build = {
       length: 0,
@@ -52,7 +63,7 @@ export class AroundDecoder {
     build.bins = 0;
     if (strip.bins.kind === 'sheets') {
       const last = strip.pins.reduce((most, pin) => Math.max(most, pin.sheet), -1);
-      for (let sheet = 0; sheet <= last || copies > 0; sheet += 1) {
+      for (let sheet = 0; sheet < limits.most && (sheet <= last || copies > 0); sheet += 1) {
         const pins = strip.pins.filter((pin) => pin.sheet === sheet);
         const before = build.length;
         const top = this.fill({ sequence, left, rule, pins, from: 0, to: limits.other, bin: sheet });
@@ -74,8 +85,9 @@ export class AroundDecoder {
 
   /** Fills one span after the other; a roll that is not cut is a single one. */
   private fillRoll(sequence: Sequence, left: number[], rule: Rule, limits: Limits): number {
-    const { pins, bins } = this.strip;
+    const { pins, blocks, bins } = this.strip;
     const pinned = pins.reduce((far, pin) => Math.max(far, pin.y + pin.along), 0);
+    const hindered = blocks.reduce((far, { to }) => Math.max(far, to), pinned);
     let from = 0;
     let top = pinned;
     for (let first = true; left.some((count) => count > 0); first = false) {
@@ -86,20 +98,21 @@ export class AroundDecoder {
       const filled = this.fill({ sequence, left, rule, pins: inside, from, to: end, bin: 0 });
       top = Math.max(top, filled);
       const stuck = this.build.length === before && filled <= from;
-      if (bins.kind !== 'spans' || end <= from || (stuck && from >= pinned)) break;
-      from = stuck ? end : filled;
+      if (bins.kind !== 'spans' || end <= from || (stuck && from >= hindered)) break;
+      from = (stuck ? end : filled) + bins.between;
     }
     return top;
   }
 
   /** The furthest line up to `to` that crosses no pin; `to` itself where the pins leave none. */
   private lineBefore(from: number, to: number): number {
+    const { pins, bins } = this.strip;
     let line = to;
     for (;;) {
-      const crossed = this.strip.pins.find((pin) => pin.y < line && line < pin.y + pin.along);
+      const crossed = pins.find((pin) => pin.y - bins.between < line && line < pin.y + pin.along);
       if (!crossed) return line;
-      if (crossed.y <= from) return to;
-      line = crossed.y;
+      if (crossed.y - bins.between <= from) return to;
+      line = crossed.y - bins.between;
     }
   }
 
@@ -125,7 +138,10 @@ export class AroundDecoder {
       const { x, y } = this.stretches[at] as Stretch;
       if (y >= room.to) return top;
       const end = this.stretches[at + 1]?.x ?? strip.width;
-      const over = pins.filter((pin) => pin.x < end && pin.x + pin.across > x && pin.y + pin.along > y);
+      const over = [
+        ...pins.filter((pin) => pin.x < end && pin.x + pin.across > x && pin.y + pin.along > y),
+        ...this.ceilings.filter((block) => block.y + block.along > y),
+      ];
       const spot = this.choose(room, over, x, end, y);
       if (!spot) {
         if (!this.raise(at, over)) return top;
@@ -156,7 +172,7 @@ export class AroundDecoder {
   /** The copy that leaves least of the stretch beside it unusable, the first in the sequence among equals. */
   private choose(
     { sequence, left, rule, to }: { sequence: Sequence; left: readonly number[]; rule: Rule; to: number },
-    over: readonly Pin[],
+    over: readonly Ceiling[],
     x: number,
     end: number,
     y: number,
@@ -204,7 +220,7 @@ export class AroundDecoder {
   }
 
   /** Gives a stretch up to its lower neighbour or the nearest far end of a pin over it. False, if it has neither. */
-  private raise(at: number, over: readonly Pin[]): boolean {
+  private raise(at: number, over: readonly Ceiling[]): boolean {
     const stretch = this.stretches[at] as Stretch;
     const levels = [
       this.stretches[at - 1]?.y,

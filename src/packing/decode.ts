@@ -31,6 +31,7 @@ export interface Limits {
   readonly first: number;
   readonly other: number;
   readonly total: number;
+  readonly most: number;
 }
 
 const LEVEL = 2;
@@ -108,7 +109,7 @@ export class Decoder {
     build.bins = 0;
     let used = 0;
 
-    while (copies > 0 && build.bins < build.tops.length) {
+    while (copies > 0 && build.bins < Math.min(limits.most, build.tops.length)) {
       const bin = build.bins;
       const cap = Math.min(bin === 0 ? limits.first : limits.other, limits.total - used);
       sx[0] = 0;
@@ -191,7 +192,7 @@ export class Decoder {
       if (build.length === before && bin > 0) break;
       build.tops[bin] = top;
       build.bins += 1;
-      used += top;
+      used += top + strip.bins.between;
       if (build.length === before && limits.first >= limits.other) break;
     }
     build.unplacedArea = 0;

@@ -10,5 +10,5 @@ export type {
   Span,
   UnplacedReason,
 } from './problem';
-export { checkPlacement, type Ground, type Rect } from './rules';
+export { checkPlacement, type Ground, type PlacementProblem, type Rect } from './rules';
 export { validatePlan } from './validate';

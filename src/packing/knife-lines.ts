@@ -8,13 +8,24 @@ interface Band {
   readonly to: number;
 }
 
+/** How a film is cut. */
+interface Cutting {
+  readonly gap: Micrometres;
+  /** `null` if it is not cut. */
+  readonly spanMax: Micrometres | null;
+  /** Blank film after each line, before the next copy. */
+  readonly cutBlank: Micrometres;
+  /** Lead and tail included. */
+  readonly lengthUsed: Micrometres;
+}
+
 /** The bands between copies, from the leading edge on. */
-function freeBands(copies: readonly Rect[], gap: number, lengthUsed: number): Band[] {
+function freeBands(copies: readonly Rect[], { gap, cutBlank, lengthUsed }: Cutting): Band[] {
   const sorted = [...copies].sort((a, b) => a.y - b.y);
   const bands: Band[] = [];
   let reached = 0;
   for (const copy of sorted) {
-    const from = copy.y - gap / 2;
+    const from = copy.y - Math.max(gap / 2, cutBlank);
     if (from >= reached) bands.push({ from: reached, to: from });
     reached = Math.max(reached, copy.y + copy.length + gap / 2);
   }
@@ -85,17 +96,13 @@ function centred(
  * Where a film is cut across: the fewest straight lines that keep every span within `spanMax` and half
  * a gap off every copy, on whole millimetres where there is room.
  * @param copies where they lie
- * @param cut.lengthUsed lead and tail included, in micrometres
- * @param cut.spanMax `null` if the film is not cut
  * @returns the spans from 0 to the length used; `null` if no lines can part the copies so
  */
-export function knifeLines(
-  copies: readonly Rect[],
-  { gap, spanMax, lengthUsed }: { gap: Micrometres; spanMax: Micrometres | null; lengthUsed: Micrometres },
-): Span[] | null {
+export function knifeLines(copies: readonly Rect[], cutting: Cutting): Span[] | null {
+  const { spanMax, lengthUsed } = cutting;
   if (lengthUsed <= 0) return [];
   if (spanMax === null || lengthUsed <= spanMax) return [{ from: um(0), to: lengthUsed }];
-  const bands = freeBands(copies, gap, lengthUsed);
+  const bands = freeBands(copies, cutting);
   const lines =
     fewestLines(bands, spanMax, lengthUsed, true) ?? fewestLines(bands, spanMax, lengthUsed, false);
   if (!lines) return null;

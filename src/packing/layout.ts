@@ -41,7 +41,7 @@ export function costOf(
   }
   let length = 0;
   for (let bin = 0; bin < build.bins; bin += 1) length += build.tops[bin] as number;
-  return missing + length;
+  return missing + length + bins.between * Math.max(0, build.bins - 1);
 }
 
 export function keep(build: Build, cost: number): Layout {

@@ -60,7 +60,8 @@ function fits(strip: Strip, counts: Int32Array, limits: Limits): boolean {
 /** As many copies as a roll that ends takes, soonest rank first: halving the doubt each time. */
 function chosenCounts(strip: Strip, limits: Limits): Int32Array {
   const all = fitting(strip);
-  if (strip.bins.kind === 'sheets' || strip.bins.total === Number.POSITIVE_INFINITY) return all;
+  const { bins } = strip;
+  if ((bins.kind === 'sheets' ? bins.most : bins.total) === Number.POSITIVE_INFINITY) return all;
   if (fits(strip, all, limits)) return all;
   let least = 0;
   let most = sum(all);
@@ -87,8 +88,7 @@ function fillUp(
   const strip = stripOf(around);
   const waiting = fitting(strip);
   if (sum(waiting) === 0) return [];
-  const { first, other, total } = strip.bins;
-  const search = new Search(strip, waiting, { first, other, total }, seededRandom(seed));
+  const search = new Search(strip, waiting, strip.bins, seededRandom(seed));
   const byRank = [...waiting.keys()]
     .filter((piece) => (waiting[piece] ?? 0) > 0)
     .sort((a, b) => (strip.rank[a] ?? 0) - (strip.rank[b] ?? 0) || a - b);
@@ -103,8 +103,7 @@ function fillUp(
  */
 export function createPlanner(problem: Problem, seed: number): Planner {
   const strip = stripOf(problem);
-  const { first, other, total } = strip.bins;
-  const limits: Limits = { first, other, total };
+  const limits: Limits = strip.bins;
   const counts = chosenCounts(strip, limits);
   const short = sum(counts) < sum(fitting(strip));
   const bound = leastFilm(short ? withCounts(problem, counts) : problem);

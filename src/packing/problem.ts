@@ -22,6 +22,12 @@ export interface Margins {
   readonly tail: Micrometres;
 }
 
+/** Film between two knife lines, or between a knife line and an end. */
+export interface Span {
+  readonly from: Micrometres;
+  readonly to: Micrometres;
+}
+
 interface RollShape {
   readonly kind: 'roll';
   readonly width: Micrometres;
@@ -29,13 +35,19 @@ interface RollShape {
   readonly lengthLimit: Micrometres | null;
   /** No span between two knife lines is longer; `null` if the roll is not cut. */
   readonly spanMax: Micrometres | null;
+  /** Film left blank after each knife line, before the next copy: from the head to the knife. */
+  readonly cutBlank: Micrometres;
+  /** Stretches across the whole film where nothing may be printed. */
+  readonly noPrint: readonly Span[];
 }
 
-/** As many sheets as are needed; the margins hold on every one. */
+/** Sheets of one size; the margins hold on every one. */
 interface SheetShape {
   readonly kind: 'sheet';
   readonly width: Micrometres;
   readonly length: Micrometres;
+  /** How many there are; `null` for as many as it takes. */
+  readonly sheetLimit: number | null;
 }
 
 type FilmShape = RollShape | SheetShape;
@@ -71,12 +83,6 @@ export interface Unplaced {
   readonly piece: number;
   readonly count: number;
   readonly reason: UnplacedReason;
-}
-
-/** Film between two knife lines, or between a knife line and an end. */
-export interface Span {
-  readonly from: Micrometres;
-  readonly to: Micrometres;
 }
 
 export interface Plan {

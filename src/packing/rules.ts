@@ -1,5 +1,5 @@
 import type { Micrometres } from '../units';
-import type { Margins } from './problem';
+import type { Margins, Span } from './problem';
 
 /** A copy as it lies: its corner nearest to x = 0 and the leading edge, and its extent across and along. */
 export interface Rect {
@@ -15,11 +15,12 @@ export interface Ground {
   readonly end: Micrometres | null;
   readonly margins: Margins;
   readonly gap: Micrometres;
+  readonly noPrint: readonly Span[];
 }
 
 /** Why a copy may not lie where it does; `other` is the index of the copy it is too close to. */
 export type PlacementProblem =
-  | { readonly code: 'outside-left' | 'outside-right' | 'before-lead' | 'past-end' }
+  | { readonly code: 'outside-left' | 'outside-right' | 'before-lead' | 'past-end' | 'no-print' }
   | { readonly code: 'too-close'; readonly other: number };
 
 /** Two copies are a gap apart if they are so across or along the film (Chebyshev distance). */
@@ -30,11 +31,15 @@ export const tooClose = (a: Rect, b: Rect, gap: number): boolean =>
   b.y < a.y + a.length + gap;
 
 /** Whether one copy lies within the margins. */
-export function* edgeProblems({ width, end, margins }: Ground, rect: Rect): Generator<PlacementProblem> {
+export function* edgeProblems(
+  { width, end, margins, noPrint }: Ground,
+  rect: Rect,
+): Generator<PlacementProblem> {
   if (rect.x < margins.left) yield { code: 'outside-left' };
   if (rect.x + rect.width > width - margins.right) yield { code: 'outside-right' };
   if (rect.y < margins.lead) yield { code: 'before-lead' };
   if (end !== null && rect.y + rect.length > end - margins.tail) yield { code: 'past-end' };
+  if (noPrint.some(({ from, to }) => rect.y < to && rect.y + rect.length > from)) yield { code: 'no-print' };
 }
 
 /** Why one copy may not lie where it does among others; none, if it may. */

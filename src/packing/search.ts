@@ -61,7 +61,8 @@ export class Search {
     this.strip = strip;
     this.limits = limits;
     this.random = random;
-    this.decoder = strip.pins.length > 0 ? new AroundDecoder(strip) : new Decoder(strip);
+    this.decoder =
+      strip.pins.length > 0 || strip.blocks.length > 0 ? new AroundDecoder(strip) : new Decoder(strip);
     this.starts = startSequences(strip, count);
     const empty: Sequence = { piece: [], count: [] };
     this.lanes = rules.map((rule) => ({

@@ -20,6 +20,7 @@ export interface Strip {
   readonly before: number;
   readonly after: number;
   readonly pins: readonly Pin[];
+  readonly blocks: readonly Block[];
 }
 
 /**
@@ -32,6 +33,16 @@ export interface Bins {
   readonly other: number;
   /** The grown length in all, on a roll that ends. */
   readonly total: number;
+  /** How many bins there may be. */
+  readonly most: number;
+  /** Film between two spans beyond what their copies take. */
+  readonly between: number;
+}
+
+/** Grown film that no copy may begin in: from one place along the strip to another. */
+export interface Block {
+  readonly from: number;
+  readonly to: number;
 }
 
 /** A pinned copy, grown, in the strip's own coordinates. */
@@ -48,13 +59,33 @@ function binsOf({ film, margins, gap }: Problem): Bins {
   const endless = Number.POSITIVE_INFINITY;
   if (film.kind === 'sheet') {
     const length = film.length - margins.lead - margins.tail + gap;
-    return { kind: 'sheets', first: length, other: length, total: endless };
+    return {
+      kind: 'sheets',
+      first: length,
+      other: length,
+      total: endless,
+      between: 0,
+      most: film.sheetLimit ?? endless,
+    };
   }
   const total = film.lengthLimit === null ? endless : film.lengthLimit - margins.lead - margins.tail + gap;
-  if (film.spanMax === null) return { kind: 'strip', first: total, other: total, total };
+  if (film.spanMax === null) return { kind: 'strip', first: total, other: total, total, between: 0, most: 1 };
   // A knife line lies half a gap from copies; before the first one there is the lead instead. What the
   // tail needs beyond the last span can be a blank span of its own.
-  return { kind: 'spans', first: film.spanMax - margins.lead + gap / 2, other: film.spanMax, total };
+  const between = Math.max(0, film.cutBlank - gap / 2);
+  const first = film.spanMax - margins.lead + gap / 2;
+  return { kind: 'spans', first, other: film.spanMax - between, total, between, most: endless };
+}
+
+/** A no-print stretch in grown coordinates: a copy reaches the gap further than it prints. */
+function blocksOf({ film, margins, gap }: Problem): Block[] {
+  if (film.kind !== 'roll') return [];
+  return film.noPrint
+    .filter(({ to }) => to > margins.lead)
+    .map(({ from, to }) => ({
+      from: Math.min(from + gap, to - 1) - margins.lead,
+      to: to - margins.lead,
+    }));
 }
 
 /** Puts a problem into the engine's terms. */
@@ -70,6 +101,7 @@ export function stripOf(problem: Problem): Strip {
     ),
     rank: Int32Array.from(pieces, (piece) => piece.rank),
     bins: binsOf(problem),
+    blocks: blocksOf(problem),
     before: margins.lead,
     after: margins.tail - gap,
     pins: pinned.flatMap((pin) => {

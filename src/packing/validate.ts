@@ -62,8 +62,9 @@ function* spanProblems(problem: Problem, plan: Plan, copies: readonly Laid[]): G
   }
   if (reached !== plan.lengthUsed) yield { code: 'broken-spans' };
   const lines = plan.spans.slice(0, -1).map((span) => span.to);
+  const after = Math.max(gap / 2, film.cutBlank);
   for (const { index, y, length } of copies) {
-    if (lines.some((line) => line > y - gap / 2 && line < y + length + gap / 2)) {
+    if (lines.some((line) => line > y - after && line < y + length + gap / 2)) {
       yield { code: 'cut-by-knife', copy: index };
     }
   }
@@ -77,8 +78,11 @@ function* lengthProblems(problem: Problem, plan: Plan, copies: readonly Laid[]):
     return;
   }
   const sheets = new Set(copies.map((copy) => copy.sheet));
-  const inOrder = [...sheets].every((sheet) => sheet >= 0 && sheet < sheets.size);
-  if (plan.sheetsUsed !== sheets.size || !inOrder) yield { code: 'wrong-sheets' };
+  // Pinned copies may leave a sheet before them empty; the engine may not.
+  const used = problem.pinned.length > 0 ? Math.max(-1, ...sheets) + 1 : sheets.size;
+  const inOrder = [...sheets].every((sheet) => sheet >= 0 && sheet < used);
+  const tooMany = used > (problem.film.sheetLimit ?? Number.POSITIVE_INFINITY);
+  if (plan.sheetsUsed !== used || !inOrder || tooMany) yield { code: 'wrong-sheets' };
 }
 
 /**
@@ -94,6 +98,7 @@ export function validatePlan(problem: Problem, plan: Plan): PlanProblem[] {
     end: film.kind === 'roll' ? film.lengthLimit : film.length,
     margins,
     gap,
+    noPrint: film.kind === 'roll' ? film.noPrint : [],
   };
   const copies: Laid[] = [];
   for (const [index, placement] of plan.placements.entries()) {

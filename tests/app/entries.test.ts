@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { formOf, readForm } from '../../app/film/film-form';
 import { readCode, readCount, readName, readSize, typedWithUnit } from '../../app/orders/entries';
 import { decodeTable } from '../../app/orders/open-table';
-import { draftOf } from '../../src/model';
+import { runOf } from '../../src/model';
 import { fromMm } from '../../src/units';
 import { smallBook } from '../editing/book';
 
@@ -49,8 +49,8 @@ describe('what is typed for a transfer', () => {
 });
 
 describe('the film form', () => {
-  const film = draftOf(smallBook().book)?.film;
-  if (!film) throw new Error('no film');
+  const film = runOf(smallBook().book, null)?.film;
+  if (film?.kind !== 'roll') throw new Error('no roll');
   const { id: _id, changed: _changed, ...fields } = film;
 
   it.each([
@@ -58,7 +58,7 @@ describe('the film form', () => {
     ['inches', inches],
   ] as const)('comes back as it was, in %s', (_, ways) => {
     const read = readForm(formOf(film, ways), ways);
-    if (!read.ok) throw new Error(JSON.stringify(read.problem));
+    if (!read.ok || read.value.kind !== 'roll') throw new Error(JSON.stringify(read));
     expect(Math.abs(read.value.width - fields.width)).toBeLessThan(30);
     expect(Math.abs(read.value.lengthLeft - fields.lengthLeft)).toBeLessThan(400);
     expect(read.value.name).toBe(fields.name);
@@ -77,14 +77,35 @@ describe('the film form', () => {
     ['price', { price: '-1' }, /below zero/],
     ['gap', { gap: 'wide' }, /not a length/],
     ['name', { name: ' ' }, /needs a name/],
+    ['noPrint', { noPrint: '50 - 20' }, /from – to/],
+    ['sheetsLeft', { kind: 'sheets', sheetsLeft: 'some' }, /whole number/],
+    ['length', { kind: 'sheets', length: '15 mm' }, /nothing of this length/],
   ] as const)('names what is wrong with %s', (field, change, sentence) => {
     const read = readForm({ ...formOf(film, metric), ...change }, metric);
     expect(read.ok ? '' : read.problem[field]).toMatch(sentence);
   });
 
+  it('reads no-print stretches and a stack of sheets', () => {
+    const roll = readForm({ ...formOf(film, metric), noPrint: '1200 – 1260; 3 m to 3.05 m' }, metric);
+    expect(roll).toMatchObject({
+      ok: true,
+      value: {
+        noPrint: [
+          { from: 1_200_000, to: 1_260_000 },
+          { from: 3_000_000, to: 3_050_000 },
+        ],
+      },
+    });
+    const sheets = readForm(
+      { ...formOf(film, metric), kind: 'sheets', length: '483', sheetsLeft: '25' },
+      metric,
+    );
+    expect(sheets).toMatchObject({ ok: true, value: { kind: 'sheets', length: 483_000, sheetsLeft: 25 } });
+  });
+
   it('takes an empty longest span for a roll that is not cut', () => {
     const read = readForm({ ...formOf({ ...film, spanMax: fromMm(400) }, metric), spanMax: '' }, metric);
-    expect(read.ok && read.value.spanMax).toBeNull();
+    expect(read).toMatchObject({ ok: true, value: { spanMax: null } });
   });
 });
 

@@ -1,6 +1,6 @@
 import { createPlanner, type Problem } from '../../src/packing';
 import { seededRandom } from '../../src/packing/random';
-import { fromMm } from '../../src/units';
+import { fromMm, um } from '../../src/units';
 import { percentile, printTable } from './table';
 
 /** A day of so many copies in transfers of four, on a 560 mm roll cut into spans. */
@@ -9,7 +9,14 @@ function dayOf(copies: number): Problem {
   const size = (least: number, most: number) =>
     fromMm(Math.round(10 * (least + random() * (most - least))) / 10);
   return {
-    film: { kind: 'roll', width: fromMm(560), lengthLimit: null, spanMax: fromMm(500) },
+    film: {
+      kind: 'roll',
+      width: fromMm(560),
+      lengthLimit: null,
+      spanMax: fromMm(500),
+      cutBlank: um(0),
+      noPrint: [],
+    },
     margins: { left: fromMm(5), right: fromMm(5), lead: fromMm(10), tail: fromMm(10) },
     gap: fromMm(6),
     pieces: Array.from({ length: copies / 4 }, (_, index) => ({

@@ -61,8 +61,10 @@ export function problemOf({ film, margins, gap, spanMax, pieces }: Instance): Pr
             width: fromMm(film.width),
             lengthLimit: null,
             spanMax: typeof spanMax === 'number' ? fromMm(spanMax) : null,
+            cutBlank: um(0),
+            noPrint: [],
           }
-        : { kind: 'sheet', width: fromMm(film.width), length: fromMm(film.length) },
+        : { kind: 'sheet', width: fromMm(film.width), length: fromMm(film.length), sheetLimit: null },
     margins: {
       left: upMm(margins.left),
       right: upMm(margins.right),

@@ -3,7 +3,7 @@ import { addDemoDay, missingArtwork } from '../../src/demo';
 import { drawings, type Pen } from '../../src/demo/drawings';
 import { setArtwork } from '../../src/editing';
 import { problemOf } from '../../src/layout';
-import { type Artwork, draftOf } from '../../src/model';
+import { type Artwork, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
 import type { LocalDate } from '../../src/units';
 import { context, edited, NOW, smallBook } from '../editing/book';
@@ -26,7 +26,7 @@ describe('the demo day', () => {
 
   it('fits its film', () => {
     const book = demo('mm');
-    const draft = draftOf(book);
+    const draft = runOf(book, null);
     if (!draft) throw new Error('no draft');
     const { problem } = problemOf(book, draft.run, draft.film, 'pinned');
     const plan = createPlanner(problem, 1).best();

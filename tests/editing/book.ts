@@ -36,8 +36,18 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
     startBook(
       draft,
       {
-        settings: { unit: 'mm', currency: 'USD', dateOrder: null, paper: 'a4', mapView: 'ink-up' },
+        settings: {
+          unit: 'mm',
+          currency: 'USD',
+          dateOrder: null,
+          paper: 'a4',
+          mapView: 'ink-up',
+          mapPaper: { landscape: false, large: false },
+          printer: { firstEnd: 'lead', mirror: 'none', feed: 1 },
+          columns: {},
+        },
         film: {
+          kind: 'roll',
           name: 'Roll',
           width: fromMm(330),
           margins: { left: fromMm(5), right: fromMm(5), lead: fromMm(10), tail: fromMm(10) },
@@ -45,6 +55,12 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           price: { amount: asMinor(840), per: fromMm(1000) },
           gap: fromMm(5),
           spanMax: null,
+          curl: fromMm(0),
+          jobBlank: fromMm(0),
+          cutBlank: fromMm(0),
+          unreached: fromMm(0),
+          noPrint: [],
+          archived: false,
         },
         runName: 'Run',
       },

@@ -8,13 +8,12 @@ import { context, edited, smallBook } from './book';
 const copiesOf = (book: Book, transfer: Id<'transfer'>) =>
   Object.values(book.copy).filter((copy) => copy.transfer === transfer);
 
-const place = (run: string) => ({
-  run: run as Id<'run'>,
+const place = {
   x: um(5000),
   y: um(10_000),
   turned: false,
   pinned: false,
-});
+};
 
 describe('the copies of a transfer', () => {
   it('are numbered on within the order, over all of its transfers', () => {
@@ -44,9 +43,9 @@ describe('the copies of a transfer', () => {
   it('that wait go before those that lie on the film when the count is lowered', () => {
     const { book, front } = smallBook();
     const [first, second, third] = copiesOf(book, front);
-    const run = Object.keys(book.run)[0] ?? '';
+    const [run] = Object.values(book.run).map(({ id }) => id);
     const laid = edited(book, (draft) => {
-      if (third) setPlaces(draft, [[third.id, place(run)]]);
+      if (third && run) setPlaces(draft, run, [[third.id, place]]);
     });
     const two = edited(laid, (draft) => setCount(draft, front, 2, context()));
     expect(copiesOf(two, front).map(({ id }) => id)).toEqual([first?.id, third?.id]);

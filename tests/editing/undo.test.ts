@@ -19,7 +19,7 @@ import {
   stepForward,
   undoStep,
 } from '../../src/editing';
-import type { Book, Id } from '../../src/model';
+import type { Book, Id, Roll } from '../../src/model';
 import { fromMm } from '../../src/units';
 import { LATER, NOW, smallBook } from './book';
 
@@ -73,7 +73,7 @@ const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
       (draft) => {
         const copy = nth(draft.copy, at);
         const run = nth(draft.run, 0);
-        if (copy && run) setPlaces(draft, [[copy.id, { run: run.id, x, y, turned, pinned: false }]]);
+        if (copy && run) setPlaces(draft, run.id as Id<'run'>, [[copy.id, { x, y, turned, pinned: false }]]);
       },
   ),
   fc.tuple(index, fc.boolean()).map(
@@ -87,7 +87,7 @@ const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
     (width): Edit =>
       (draft) => {
         const film = nth(draft.film, 0);
-        if (film) editFilm(draft, film.id, { width });
+        if (film) editFilm(draft, film.id, { ...(film as Roll), width });
       },
   ),
   index.map(
@@ -161,13 +161,11 @@ describe('a draft', () => {
     const at = (
       x: number,
     ): {
-      run: Id<'run'>;
       x: ReturnType<typeof fromMm>;
       y: ReturnType<typeof fromMm>;
       turned: false;
       pinned: false;
     } => ({
-      run: run.id,
       x: fromMm(x),
       y: fromMm(10),
       turned: false,
@@ -176,7 +174,7 @@ describe('a draft', () => {
     const laid = applySettled(
       book,
       (draft) =>
-        setPlaces(draft, [
+        setPlaces(draft, run.id, [
           [a.id, at(5)],
           [b.id, at(110)],
         ]),

@@ -13,9 +13,9 @@ import {
   snap,
   tooLargeFor,
   unfitCopies,
-  withCopy,
+  withCopies,
 } from '../../src/layout';
-import { type Book, copiesByTransfer, draftOf, type Id, type Place } from '../../src/model';
+import { type Book, copiesByTransfer, type Id, type Place, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
 import { fromMm } from '../../src/units';
 import { edited, NOW, smallBook } from '../editing/book';
@@ -23,9 +23,9 @@ import { edited, NOW, smallBook } from '../editing/book';
 const { book, front, tag } = smallBook();
 
 function draftIn(inBook: Book) {
-  const draft = draftOf(inBook);
-  if (!draft) throw new Error('no draft');
-  return draft;
+  const draft = runOf(inBook, null);
+  if (draft?.film.kind !== 'roll') throw new Error('no draft on a roll');
+  return { run: draft.run, film: draft.film };
 }
 
 function laid(inBook: Book) {
@@ -35,7 +35,6 @@ function laid(inBook: Book) {
 }
 
 const placeAt = (x: number, y: number, more: Partial<Place> = {}): Place => ({
-  run: draftIn(book).run.id,
   x: fromMm(x),
   y: fromMm(y),
   turned: false,
@@ -49,7 +48,7 @@ const [front1, front2] = copiesOf(front) as [Id<'copy'>, Id<'copy'>];
 const [tag1] = copiesOf(tag) as [Id<'copy'>];
 
 const placed = edited(book, (draft) =>
-  setPlaces(draft, [
+  setPlaces(draft, draftIn(book).run.id, [
     [front1, placeAt(5, 10)],
     [front2, placeAt(110, 10)],
     [tag1, placeAt(5, 95, { turned: true })],
@@ -72,7 +71,7 @@ describe('a run laid out', () => {
   });
 
   it('is nothing while nothing lies on it', () => {
-    expect(runFigures(laid(book))).toEqual({ lengthUsed: 0, waste: 0, cost: 0 });
+    expect(runFigures(laid(book))).toEqual({ length: 0, sheets: 0, waste: 0, cost: 0 });
   });
 });
 
@@ -82,7 +81,7 @@ describe('a copy held over the film', () => {
     const [copy] = run.copies;
     if (!copy) throw new Error('no copy');
     const moved = { ...copy, x: fromMm(x), y: fromMm(y) };
-    return refusals(withCopy(run, moved), moved).map(({ code }) => code);
+    return refusals(withCopies(run, [moved]), [moved]).map(({ code }) => code);
   };
 
   it.each([
@@ -140,9 +139,9 @@ describe('a copy put back', () => {
     const waiting = placed.copy[copiesOf(front)[2] ?? ''];
     if (!waiting) throw new Error('no copy waits');
     const place = placeFor(placed, run, film, waiting);
-    const after = edited(placed, (draft) => setPlaces(draft, [[waiting.id, place]]));
+    const after = edited(placed, (draft) => setPlaces(draft, run.id, [[waiting.id, place]]));
     const result = laid(after);
-    for (const copy of result.copies) expect(refusals(result, copy)).toEqual([]);
+    for (const copy of result.copies) expect(refusals(result, [copy])).toEqual([]);
     // Beside the two fronts 110 mm are left across: the third lies beside them, and the film gets no longer.
     expect(result.lengthUsed).toBe(laid(placed).lengthUsed);
     expect(placeFor(placed, run, { ...film, lengthLeft: fromMm(20) }, waiting)).toBeNull();
@@ -173,11 +172,11 @@ describe('the problem of a run', () => {
     planner.step(100);
     const plan = planner.best();
     expect(validatePlan(own.problem, plan)).toEqual([]);
-    const after = edited(placed, (draft) => setPlaces(draft, placesOf(plan, own, run)));
+    const after = edited(placed, (draft) => setPlaces(draft, run.id, placesOf(plan, own, film)));
     const result = laid(after);
     expect(result.copies).toHaveLength(5);
     expect(result.lengthUsed).toBe(plan.lengthUsed);
-    for (const copy of result.copies) expect(refusals(result, copy)).toEqual([]);
+    for (const copy of result.copies) expect(refusals(result, [copy])).toEqual([]);
     const fronts = result.copies.filter(({ transfer }) => transfer.id === front).map(({ number }) => number);
     expect(fronts).toEqual(fronts.toSorted((a, b) => a - b));
   });
@@ -190,7 +189,7 @@ describe('the problem of a run', () => {
   });
 
   it('is asked for the shortest of just what lies there', () => {
-    expect(problemOnFilm(placed, run, film).pieces.map(({ id, count }) => [id, count])).toEqual([
+    expect(problemOnFilm(laid(placed)).pieces.map(({ id, count }) => [id, count])).toEqual([
       [front, 2],
       [tag, 1],
     ]);

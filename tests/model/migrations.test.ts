@@ -20,7 +20,65 @@ describe('migration', () => {
     const migrated = migrate(new Map<string, unknown>([['film/film-1', filmOne], other]), 1);
     const film = readRecord('film', migrated?.get('film/film-1'));
     expect(film?.margins).toEqual({ left: 4000, right: 4000, lead: 10_000, tail: 12_000 });
-    expect(migrated?.get(other[0])).toBe(other[1]);
+    expect(migrated?.get(other[0])).toMatchObject(other[1]);
+  });
+
+  it('keeps the run of a copy beside its place from version 3 on, and adds what a shop needs', () => {
+    const changed = '2026-06-05T08:00:00.000Z';
+    const two = new Map<string, unknown>([
+      ['film/f', { ...filmOne, margins: { left: 4000, right: 4000, lead: 10_000, tail: 12_000 } }],
+      ['run/r', { id: 'r', name: 'Run 1', film: 'f', state: 'draft', changed }],
+      ['order/o', { id: 'o', code: 'HB', name: 'Hill', due: null, tint: 0, nextNumber: 2, changed }],
+      [
+        'transfer/t',
+        {
+          id: 't',
+          order: 'o',
+          name: 'front',
+          width: 1000,
+          height: 1000,
+          typed: { width: '1 mm', height: '1 mm' },
+          turn: 'fixed',
+          artwork: null,
+          changed,
+        },
+      ],
+      [
+        'copy/c',
+        {
+          id: 'c',
+          transfer: 't',
+          number: 1,
+          place: { run: 'r', x: 5000, y: 10_000, turned: false, pinned: true },
+          changed,
+        },
+      ],
+      ['copy/w', { id: 'w', transfer: 't', number: 2, place: null, changed }],
+      [
+        'settings/shop',
+        { unit: 'mm', currency: 'EUR', dateOrder: null, paper: 'a4', mapView: 'ink-up', changed },
+      ],
+    ]);
+    const migrated = migrate(two, 2);
+    expect(readRecord('copy', migrated?.get('copy/c'))).toMatchObject({
+      run: 'r',
+      role: 'ordered',
+      place: { x: 5000, y: 10_000, turned: false, pinned: true },
+    });
+    expect(readRecord('copy', migrated?.get('copy/w'))).toMatchObject({ run: null, place: null });
+    expect(readRecord('run', migrated?.get('run/r'))).toMatchObject({
+      takes: 'all',
+      printedTo: 0,
+      snapshot: null,
+    });
+    for (const [key, collection] of [
+      ['film/f', 'film'],
+      ['order/o', 'order'],
+      ['transfer/t', 'transfer'],
+      ['settings/shop', 'settings'],
+    ] as const) {
+      expect(readRecord(collection, migrated?.get(key)), key).not.toBeNull();
+    }
   });
 
   it('leaves records of the present version alone', () => {

@@ -1,10 +1,17 @@
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { measureRun } from '../../src/layout/laid';
-import type { Film, Id } from '../../src/model';
+import type { Id, Roll } from '../../src/model';
 import { asMinor, fromMm } from '../../src/units';
 import { NOW } from '../editing/book';
 
-const film: Film = {
+const film: Roll = {
+  kind: 'roll',
+  curl: fromMm(0),
+  jobBlank: fromMm(0),
+  cutBlank: fromMm(0),
+  unreached: fromMm(0),
+  noPrint: [],
+  archived: false,
   id: 'film' as Id<'film'>,
   name: 'Roll',
   width: fromMm(330),
@@ -27,24 +34,40 @@ interface Box {
 }
 
 /** A run of boxes, in millimetres; each size of an order is a transfer of its own. */
-export function runOf(boxes: readonly Box[], more: Partial<Film> = {}): LaidRun {
+export function runOf(boxes: readonly Box[], more: Partial<Roll> = {}): LaidRun {
   const copies = boxes.map(({ code, number, x, y, width, length, turned = false }): LaidCopy => {
     const name = turned ? `${length} x ${width}` : `${width} x ${length}`;
     return {
       id: `${code}-${number}` as Id<'copy'>,
       order: { id: code as Id<'order'>, code, name: code, tint: 0 },
       number,
-      transfer: { id: `${code} ${name}` as Id<'transfer'>, name, turn: 'quarter', artwork: null },
+      transfer: {
+        id: `${code} ${name}` as Id<'transfer'>,
+        name,
+        turn: 'quarter',
+        artwork: null,
+        shade: null,
+      },
       x: fromMm(x),
       y: fromMm(y),
       width: fromMm(width),
       length: fromMm(length),
       turned,
       pinned: false,
+      fixed: false,
     };
   });
   const own = { ...film, ...more };
-  return { id: 'run' as Id<'run'>, name: 'Run 1', film: own, copies, ...measureRun(copies, own) };
+  const progress = { printedTo: fromMm(0), spoiled: [] };
+  return {
+    id: 'run' as Id<'run'>,
+    name: 'Run 1',
+    state: 'draft',
+    film: own,
+    copies,
+    ...progress,
+    ...measureRun(copies, own, progress),
+  };
 }
 
 /** Copies that lie as an F: its stem along the film, its arms across it, both from the stem towards x = W. */

@@ -33,7 +33,7 @@ describe('the least film', () => {
       fc.property(tinyPieces, tinyGap, (pieces, gap) => {
         const problem: Problem = {
           ...bareRoll(1, pieces),
-          film: { kind: 'sheet', width: um(5), length: um(5) },
+          film: { kind: 'sheet', width: um(5), length: um(5), sheetLimit: null },
           gap: um(gap),
         };
         expect(leastFilm(problem)).toBeLessThanOrEqual(fewestSheets(pieces, gap, 5, 5));

@@ -10,11 +10,12 @@ const rect = (y: number, length: number, x = 0): Rect => ({
   length: fromMm(length),
 });
 const gap = fromMm(6);
+const cutBlank = fromMm(0);
 
 describe('knife lines', () => {
   it('are none where the roll is not cut: one span from end to end', () => {
     const lengthUsed = fromMm(500);
-    expect(knifeLines([rect(10, 480)], { gap, spanMax: null, lengthUsed })).toEqual([
+    expect(knifeLines([rect(10, 480)], { gap, cutBlank, spanMax: null, lengthUsed })).toEqual([
       { from: 0, to: lengthUsed },
     ]);
   });
@@ -22,6 +23,7 @@ describe('knife lines', () => {
   it('lie between rows, half a gap off both, on whole millimetres', () => {
     const spans = knifeLines([rect(10, 100), rect(120, 100)], {
       gap,
+      cutBlank,
       spanMax: fromMm(130),
       lengthUsed: fromMm(230),
     });
@@ -31,13 +33,22 @@ describe('knife lines', () => {
     ]);
   });
 
+  it('leave the blank that a cut costs before the next copy', () => {
+    const copies = [rect(10, 100), rect(131, 100)];
+    const cutting = { gap, spanMax: fromMm(140), lengthUsed: fromMm(241) };
+    expect(knifeLines(copies, { ...cutting, cutBlank: fromMm(18) })?.[0]?.to).toBe(fromMm(113));
+    expect(knifeLines(copies, { ...cutting, cutBlank: fromMm(19) })).toBeNull();
+  });
+
   it('are refused where a copy is longer than a span', () => {
-    expect(knifeLines([rect(10, 300)], { gap, spanMax: fromMm(200), lengthUsed: fromMm(320) })).toBeNull();
+    expect(
+      knifeLines([rect(10, 300)], { gap, cutBlank, spanMax: fromMm(200), lengthUsed: fromMm(320) }),
+    ).toBeNull();
   });
 
   it('are refused where copies overlap along the film so that none can pass', () => {
     const copies = [rect(10, 150), rect(90, 150, 60), rect(170, 150)];
-    expect(knifeLines(copies, { gap, spanMax: fromMm(200), lengthUsed: fromMm(330) })).toBeNull();
+    expect(knifeLines(copies, { gap, cutBlank, spanMax: fromMm(200), lengthUsed: fromMm(330) })).toBeNull();
   });
 
   it('never cut a copy, never leave a span too long, and follow one another without a hole', () => {
@@ -56,7 +67,7 @@ describe('knife lines', () => {
         const last = copies.at(-1);
         const lengthUsed = um((last?.y ?? 0) + (last?.length ?? 0) + fromMm(10));
         const spanMax = fromMm(most);
-        const spans = knifeLines(copies, { gap, spanMax, lengthUsed });
+        const spans = knifeLines(copies, { gap, cutBlank, spanMax, lengthUsed });
         if (!spans) return;
         expect(spans[0]?.from).toBe(0);
         expect(spans.at(-1)?.to).toBe(lengthUsed);
@@ -77,6 +88,8 @@ describe('knife lines', () => {
   it('are as few as can be: no solution has fewer', () => {
     // Rows of 90 with 10 between: spans of 320 take three rows each.
     const copies = Array.from({ length: 9 }, (_, row) => rect(10 + row * 100, 90));
-    expect(knifeLines(copies, { gap, spanMax: fromMm(320), lengthUsed: fromMm(920) })).toHaveLength(3);
+    expect(knifeLines(copies, { gap, cutBlank, spanMax: fromMm(320), lengthUsed: fromMm(920) })).toHaveLength(
+      3,
+    );
   });
 });

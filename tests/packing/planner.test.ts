@@ -103,7 +103,14 @@ describe('the planner', () => {
         piece(fromMm(20), fromMm(401)),
         piece(fromMm(100), fromMm(100), { count: 3 }),
       ]),
-      film: { kind: 'roll', width: fromMm(330), lengthLimit: null, spanMax: fromMm(400) },
+      film: {
+        kind: 'roll',
+        width: fromMm(330),
+        lengthLimit: null,
+        spanMax: fromMm(400),
+        cutBlank: um(0),
+        noPrint: [],
+      },
     };
     const plan = planned(problem);
     expect(plan.unplaced).toEqual([
@@ -120,7 +127,14 @@ describe('the planner', () => {
         piece(fromMm(100), fromMm(100), { count: 2, rank: 0, id: 'soonest' }),
         piece(fromMm(100), fromMm(30), { count: 1, rank: 2, id: 'last, but small' }),
       ]),
-      film: { kind: 'roll', width: fromMm(100), lengthLimit: fromMm(240), spanMax: null },
+      film: {
+        kind: 'roll',
+        width: fromMm(100),
+        lengthLimit: fromMm(240),
+        spanMax: null,
+        cutBlank: um(0),
+        noPrint: [],
+      },
     };
     const plan = planned(problem);
     expect(validatePlan(problem, plan)).toEqual([]);
@@ -129,6 +143,32 @@ describe('the planner', () => {
     expect(placed.filter((own) => own === 2)).toHaveLength(1);
     expect(plan.unplaced).toEqual([{ piece: 0, count: 2, reason: 'no-room' }]);
     expect(plan.lengthUsed).toBeLessThanOrEqual(fromMm(240));
+  });
+
+  it('keeps clear of no-print stretches and uses the film on both sides', () => {
+    const bare = bareRoll(fromMm(100), [piece(fromMm(100), fromMm(50), { count: 3 })]);
+    const noPrint = [{ from: fromMm(60), to: fromMm(80) }];
+    const problem: Problem = {
+      ...bare,
+      film: { kind: 'roll', width: fromMm(100), lengthLimit: null, spanMax: null, cutBlank: um(0), noPrint },
+    };
+    const plan = planned(problem);
+    expect(validatePlan(problem, plan)).toEqual([]);
+    expect(plan.placements.map(({ y }) => y).toSorted((a, b) => a - b)).toEqual([0, fromMm(80), fromMm(130)]);
+  });
+
+  it('uses no more sheets than there are, the soonest first', () => {
+    const problem: Problem = {
+      ...bareRoll(1, [
+        piece(90, 90, { count: 2, rank: 1 }),
+        piece(90, 90, { count: 2, rank: 0, id: 'soon' }),
+      ]),
+      film: { kind: 'sheet', width: um(100), length: um(100), sheetLimit: 3 },
+    };
+    const plan = planned(problem);
+    expect(validatePlan(problem, plan)).toEqual([]);
+    expect(plan.sheetsUsed).toBe(3);
+    expect(plan.unplaced).toEqual([{ piece: 0, count: 1, reason: 'no-room' }]);
   });
 
   it('gives back nothing for nothing', () => {

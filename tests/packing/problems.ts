@@ -6,7 +6,7 @@ const none = um(0);
 
 /** A roll without margins, gaps, spans or end, as strips of the literature are. */
 export const bareRoll = (width: number, pieces: readonly Piece[]): Problem => ({
-  film: { kind: 'roll', width: um(width), lengthLimit: null, spanMax: null },
+  film: { kind: 'roll', width: um(width), lengthLimit: null, spanMax: null, cutBlank: none, noPrint: [] },
   margins: { left: none, right: none, lead: none, tail: none },
   gap: none,
   pieces,
@@ -47,7 +47,12 @@ export const anyRoll: fc.Arbitrary<Problem> = fc.record({
     kind: fc.constant('roll' as const),
     width: mm(165, 330),
     lengthLimit: fc.option(mm(180, 900), { nil: null }),
-    spanMax: fc.option(mm(190, 400), { nil: null }),
+    spanMax: fc.option(mm(230, 400), { nil: null }),
+    cutBlank: fc.oneof(fc.constant(none), mm(0, 30)),
+    noPrint: fc.array(
+      fc.tuple(mm(0, 600), mm(1, 60)).map(([from, length]) => ({ from, to: um(from + length) })),
+      { maxLength: 2 },
+    ),
   }),
   margins,
   gap,
@@ -56,7 +61,12 @@ export const anyRoll: fc.Arbitrary<Problem> = fc.record({
 });
 
 export const anySheets: fc.Arbitrary<Problem> = fc.record({
-  film: fc.record({ kind: fc.constant('sheet' as const), width: mm(165, 330), length: mm(180, 480) }),
+  film: fc.record({
+    kind: fc.constant('sheet' as const),
+    width: mm(165, 330),
+    length: mm(180, 480),
+    sheetLimit: fc.constant(null),
+  }),
   margins,
   gap,
   pieces,

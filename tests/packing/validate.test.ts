@@ -4,7 +4,14 @@ import { um } from '../../src/units';
 import { piece } from './problems';
 
 const problem: Problem = {
-  film: { kind: 'roll', width: um(100), lengthLimit: um(300), spanMax: um(120) },
+  film: {
+    kind: 'roll',
+    width: um(100),
+    lengthLimit: um(300),
+    spanMax: um(120),
+    cutBlank: um(0),
+    noPrint: [],
+  },
   margins: { left: um(5), right: um(5), lead: um(10), tail: um(10) },
   gap: um(4),
   pieces: [piece(40, 80, { count: 2 }), piece(30, 60, { count: 2, turn: 'quarter' })],
@@ -89,7 +96,7 @@ describe('the validator', () => {
   it('finds sheets that are left out', () => {
     const sheets: Problem = {
       ...problem,
-      film: { kind: 'sheet', width: um(100), length: um(200) },
+      film: { kind: 'sheet', width: um(100), length: um(200), sheetLimit: null },
       pieces: [piece(40, 80)],
     };
     const plan: Plan = {

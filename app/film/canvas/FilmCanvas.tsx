@@ -10,7 +10,7 @@ import { useWords } from '../../words';
 import { benchLength } from '../../words/format';
 import { useHeld } from '../drag';
 import { ROOM_AHEAD, setFrame, useCamera } from './camera';
-import { filmGestures } from './film-gestures';
+import { filmGestures, useFrame } from './film-gestures';
 import { listenForGestures } from './gestures';
 import { paintCopy, paintFilm, paintKnifeLines, paintRuler, type Scene } from './paint';
 import { createPictures, type Pictures } from './pictures';
@@ -23,10 +23,11 @@ const FLAGS = 34;
 export function FilmCanvas({ run }: { run: LaidRun }) {
   const { film: words } = useWords();
   const ways = useWays();
-  const box = useRef<HTMLDivElement>(null);
+  const canvas = useRef<HTMLDivElement>(null);
+  const { box } = useFrame();
   const surface = useRef<HTMLDivElement>(null);
-  const size = useSize(box);
-  const colours = useColours(box);
+  const size = useSize(canvas);
+  const colours = useColours(canvas);
   const pictures = usePictures();
   const { view, frame } = useCamera();
   const selected = useView((state) => state.selected);
@@ -57,12 +58,12 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
       pictures,
       unit: ways.unit,
       selected,
-      lifted: held?.copy.id ?? null,
+      lifted: new Set(held?.copies.map(({ id }) => id)),
     };
   const shownRun = held?.run ?? run;
 
   return (
-    <div className="film-canvas" ref={box}>
+    <div className="film-canvas" ref={canvas}>
       {scene && size && (
         <Stage width={size.width} height={size.height} listening={false} aria-hidden="true">
           <Layer listening={false}>
@@ -81,9 +82,10 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
             {held && (
               <Painting
                 y={RULER}
-                paint={(context) =>
-                  paintCopy(context, scene, held.copy, held.refusals.length > 0 ? 'refused' : 'held')
-                }
+                paint={(context) => {
+                  const hold = held.refusals.length > 0 ? 'refused' : 'held';
+                  for (const copy of held.copies) paintCopy(context, scene, copy, hold);
+                }}
               />
             )}
             <Painting
@@ -94,7 +96,10 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
                   { ...scene, run: shownRun },
                   RULER,
                   size.height - FLAGS,
-                  (index, at) => words.knifeFlag(index + 1, benchLength(um(at), ways)),
+                  (index, at) =>
+                    run.film.kind === 'roll'
+                      ? words.knifeFlag(index + 1, benchLength(um(at), ways))
+                      : words.sheetFlag(index + 2),
                 )
               }
             />
@@ -104,14 +109,26 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
       {/* biome-ignore lint/a11y/useSemanticElements: no element stands for a drawing that takes keys */}
       <div
         ref={surface}
-        className={selected ? 'film-surface has-selection' : 'film-surface'}
+        className={selected.size > 0 ? 'film-surface has-selection' : 'film-surface'}
         data-keys="film"
         role="group"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the film takes the keys of its commands
         tabIndex={0}
         aria-label={words.filmLabel(run.copies.length, ways)}
         aria-describedby="film-keys"
-      />
+      >
+        {box && (
+          <div
+            className="selection-frame"
+            style={{
+              left: Math.min(box.from.x, box.to.x),
+              top: Math.min(box.from.y, box.to.y),
+              width: Math.abs(box.to.x - box.from.x),
+              height: Math.abs(box.to.y - box.from.y),
+            }}
+          />
+        )}
+      </div>
       <p id="film-keys" className="visually-hidden">
         {words.filmKeys}
       </p>

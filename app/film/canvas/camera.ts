@@ -53,3 +53,23 @@ export const reveal = (from: number, to: number): void =>
     if (from >= view.along && to <= view.along + seen) return view;
     return { ...view, along: from < view.along ? from - margin : to + margin - seen };
   });
+
+/** Brings boxes on the film into view, as large as they can be shown. */
+export const fitIn = (
+  boxes: readonly {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly length: number;
+  }[],
+): void =>
+  change((view, { pixels, film }) => {
+    if (boxes.length === 0) return view;
+    const margin = fromMm(10);
+    const from = Math.min(...boxes.map(({ y }) => y)) - margin;
+    const to = Math.max(...boxes.map(({ y, length }) => y + length)) + margin;
+    const near = Math.min(...boxes.map(({ x }) => x)) - margin;
+    const far = Math.max(...boxes.map(({ x, width }) => x + width)) + margin;
+    const scale = Math.min(pixels.width / (to - from), pixels.height / (far - near));
+    return { scale, along: from, down: film.width - far };
+  });

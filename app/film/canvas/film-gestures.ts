@@ -1,7 +1,7 @@
+import { create } from 'zustand';
 import { um } from '../../../src/units';
-import { laidDraft } from '../../store/selectors';
-import { useShop } from '../../store/shop';
-import { select, useView } from '../../store/view';
+import { laidNow } from '../../store/selectors';
+import { select, selectAlso, useView } from '../../store/view';
 import { carryTo, drop, hold, letGo, useHeld } from '../drag';
 import { panBy, useCamera, zoomBy } from './camera';
 import type { GestureTarget, Point } from './gestures';
@@ -22,7 +22,7 @@ function filmPoint(point: Point) {
 function copyUnder(point: Point) {
   const at = filmPoint(point);
   if (!at) return null;
-  return laidDraft(useShop.getState().book)?.copies.find(
+  return laidNow()?.copies.find(
     (copy) => at.x >= copy.x && at.x < copy.x + copy.width && at.y >= copy.y && at.y < copy.y + copy.length,
   );
 }
@@ -49,20 +49,45 @@ function followHand(): void {
   requestAnimationFrame(followHand);
 }
 
+/** The frame that is being drawn around copies, on the screen. Lives while it is drawn. */
+export const useFrame = create<{ readonly box: { readonly from: Point; readonly to: Point } | null }>(() => ({
+  box: null,
+}));
+
 /** What gestures do to the film that is being worked on. */
 export const filmGestures: GestureTarget = {
   copyAt(point) {
     const copy = copyUnder(point);
-    return copy ? { id: copy.id, liftable: copy.id === useView.getState().selected } : null;
+    return copy ? { id: copy.id, liftable: useView.getState().selected.has(copy.id) } : null;
   },
-  tap(point) {
-    select(copyUnder(point)?.id ?? null);
+  tap(point, extend) {
+    const copy = copyUnder(point);
+    if (extend && copy) selectAlso([copy.id]);
+    else if (copy) select(copy.id);
+    else if (!extend) select();
+  },
+  frame: (box) => useFrame.setState({ box }),
+  endFrame() {
+    const { box } = useFrame.getState();
+    useFrame.setState({ box: null });
+    const [a, b] = box ? [filmPoint(box.from), filmPoint(box.to)] : [];
+    if (!a || !b) return;
+    const held = laidNow()?.copies.filter(
+      (copy) =>
+        copy.x < Math.max(a.x, b.x) &&
+        copy.x + copy.width > Math.min(a.x, b.x) &&
+        copy.y < Math.max(a.y, b.y) &&
+        copy.y + copy.length > Math.min(a.y, b.y),
+    );
+    selectAlso(held?.map(({ id }) => id) ?? []);
   },
   lift(id, from) {
     const at = filmPoint(from);
-    if (!at || !hold(id)) return;
-    select(id);
-    const held = useHeld.getState().held?.copy;
+    const { selected } = useView.getState();
+    const others = selected.has(id) ? [...selected].filter((other) => other !== id) : [];
+    if (!at || !hold([id, ...others])) return;
+    if (!selected.has(id)) select(id);
+    const held = useHeld.getState().held?.copies[0];
     if (held) grip = { x: at.x - held.x, y: at.y - held.y };
     pointer = from;
     requestAnimationFrame(followHand);

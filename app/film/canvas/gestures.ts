@@ -8,7 +8,12 @@ export interface Point {
 export interface GestureTarget {
   /** The copy under a point, and whether a touch there may lift it at once. */
   copyAt(point: Point): { id: string; liftable: boolean } | null;
-  tap(point: Point): void;
+  /** `extend` adds to what is selected. */
+  tap(point: Point, extend: boolean): void;
+  /** A frame is drawn around copies; `null` when it is broken off. */
+  frame(box: { from: Point; to: Point } | null): void;
+  /** What the frame holds is selected. */
+  endFrame(): void;
   lift(id: string, from: Point): void;
   carry(to: Point): void;
   drop(): void;
@@ -23,7 +28,8 @@ const SLOP = 5;
 
 type Gesture =
   | { kind: 'none' }
-  | { kind: 'press'; start: Point; copy: string | null }
+  | { kind: 'press'; start: Point; copy: string | null; extend: boolean }
+  | { kind: 'frame'; start: Point }
   | { kind: 'carry' }
   | { kind: 'pan'; last: Point }
   | { kind: 'pinch'; distance: number; middle: Point };
@@ -46,6 +52,7 @@ export function listenForGestures(element: HTMLElement, target: GestureTarget, s
 
   const breakOff = (): void => {
     if (gesture.kind === 'carry') target.putBack();
+    if (gesture.kind === 'frame') target.frame(null);
     gesture = { kind: 'none' };
   };
 
@@ -64,7 +71,7 @@ export function listenForGestures(element: HTMLElement, target: GestureTarget, s
     const start = pointOf(event);
     const copy = target.copyAt(start);
     const lifts = copy !== null && (event.pointerType === 'mouse' || copy.liftable);
-    gesture = { kind: 'press', start, copy: lifts ? copy.id : null };
+    gesture = { kind: 'press', start, copy: lifts ? copy.id : null, extend: event.shiftKey };
   };
 
   const onMove = (event: PointerEvent): void => {
@@ -72,12 +79,14 @@ export function listenForGestures(element: HTMLElement, target: GestureTarget, s
     const point = pointOf(event);
     pointers.set(event.pointerId, point);
     if (gesture.kind === 'press' && distance(point, gesture.start) > SLOP) {
-      if (gesture.copy !== null) {
+      if (gesture.extend) gesture = { kind: 'frame', start: gesture.start };
+      else if (gesture.copy !== null) {
         target.lift(gesture.copy, gesture.start);
         gesture = { kind: 'carry' };
       } else gesture = { kind: 'pan', last: gesture.start };
     }
     if (gesture.kind === 'carry') target.carry(point);
+    else if (gesture.kind === 'frame') target.frame({ from: gesture.start, to: point });
     else if (gesture.kind === 'pan') {
       target.pan(gesture.last.x - point.x, gesture.last.y - point.y);
       gesture = { kind: 'pan', last: point };
@@ -93,7 +102,8 @@ export function listenForGestures(element: HTMLElement, target: GestureTarget, s
 
   const onUp = (event: PointerEvent): void => {
     if (!pointers.delete(event.pointerId)) return;
-    if (gesture.kind === 'press') target.tap(pointOf(event));
+    if (gesture.kind === 'press') target.tap(pointOf(event), gesture.extend);
+    if (gesture.kind === 'frame') target.endFrame();
     if (gesture.kind === 'carry') target.drop();
     gesture = { kind: 'none' };
   };
@@ -112,7 +122,7 @@ export function listenForGestures(element: HTMLElement, target: GestureTarget, s
   };
 
   const onKey = (event: KeyboardEvent): void => {
-    if (event.key === 'Escape' && gesture.kind === 'carry') {
+    if (event.key === 'Escape' && (gesture.kind === 'carry' || gesture.kind === 'frame')) {
       event.stopPropagation();
       breakOff();
     }

@@ -13,9 +13,9 @@ export interface Scene {
   readonly colours: CanvasColours;
   readonly pictures: Pictures;
   readonly unit: 'mm' | 'in';
-  readonly selected: string | null;
-  /** The copy in the hand, drawn apart from the others. */
-  readonly lifted: string | null;
+  readonly selected: ReadonlySet<string>;
+  /** The copies in the hand, drawn apart from the others. */
+  readonly lifted: ReadonlySet<string>;
 }
 
 type Context = CanvasRenderingContext2D;
@@ -27,7 +27,10 @@ const RULER_LABEL = `13px ${FONT}`;
 export function paintFilm(context: Context, scene: Scene): void {
   const { run, view, pixels, colours } = scene;
   const { film } = run;
-  const length = Math.max(run.lengthUsed, film.lengthLeft);
+  const length = Math.max(
+    run.lengthUsed,
+    film.kind === 'roll' ? film.lengthLeft : film.sheetsLeft * film.length,
+  );
   const ground = toScreen(view, film.width, { x: 0, y: 0, width: film.width, length });
   const printed = toScreen(view, film.width, {
     x: film.margins.left,
@@ -57,7 +60,41 @@ export function paintFilm(context: Context, scene: Scene): void {
     Math.min(ground.width, pixels.width * 2),
     ground.height - 1,
   );
-  for (const copy of run.copies) if (copy.id !== scene.lifted) paintCopy(context, scene, copy, 'lying');
+  paintNoPrint(context, scene);
+  for (const copy of run.copies) if (!scene.lifted.has(copy.id)) paintCopy(context, scene, copy, 'lying');
+}
+
+/** Film that may not be used, hatched: what is printed or spoiled, scuffs and splices. */
+function paintNoPrint(context: Context, { run, view, colours }: Scene): void {
+  const { film, printedTo, spoiled } = run;
+  const stretches = [
+    ...(film.kind === 'roll' ? film.noPrint : []),
+    ...spoiled,
+    ...(printedTo > 0 ? [{ from: 0, to: printedTo }] : []),
+  ];
+  for (const { from, to } of stretches) {
+    const { left, top, width, height } = toScreen(view, film.width, {
+      x: 0,
+      y: from,
+      width: film.width,
+      length: to - from,
+    });
+    context.save();
+    context.beginPath();
+    context.rect(left, top, width, height);
+    context.clip();
+    context.fillStyle = colours.blank;
+    context.fillRect(left, top, width, height);
+    context.strokeStyle = colours.filmEdge;
+    context.lineWidth = 1;
+    context.beginPath();
+    for (let x = left - height; x < left + width; x += 14) {
+      context.moveTo(x, top + height);
+      context.lineTo(x + height, top);
+    }
+    context.stroke();
+    context.restore();
+  }
 }
 
 /** How a copy is held: lying still, in the hand where it may lie, or where it may not. */
@@ -68,7 +105,7 @@ export function paintCopy(context: Context, scene: Scene, copy: LaidCopy, hold: 
   const { left, top, width, height } = toScreen(view, scene.run.film.width, copy);
   if (left > pixels.width || left + width < 0 || top > pixels.height || top + height < 0) return;
   const tint = tintOf(copy.order.tint);
-  context.fillStyle = colours.paper;
+  context.fillStyle = copy.transfer.shade ?? colours.paper;
   context.fillRect(left, top, width, height);
   const ratio = devicePixelRatio;
   const picture =
@@ -80,12 +117,12 @@ export function paintCopy(context: Context, scene: Scene, copy: LaidCopy, hold: 
     context.fillRect(left, top, width, height);
     context.globalAlpha = 1;
   }
-  const marked = copy.id === selected || hold !== 'lying';
+  const marked = selected.has(copy.id) || hold !== 'lying';
   context.strokeStyle = hold === 'refused' ? colours.error : marked ? colours.accent : tint;
   context.lineWidth = marked ? 3 : 1;
   context.strokeRect(left, top, width, height);
   paintLabel(context, copy, tint, { left, top, width, height });
-  if (copy.pinned) paintPin(context, colours, left + width, top, Math.min(width, height));
+  if (copy.pinned && !copy.fixed) paintPin(context, colours, left + width, top, Math.min(width, height));
 }
 
 /** The order's code and the copy's number, where there is room for them. */

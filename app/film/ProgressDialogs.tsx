@@ -1,0 +1,138 @@
+import { useState } from 'react';
+import { printedTo, spoil } from '../../src/editing';
+import { sheetStart } from '../../src/layout';
+import { type Micrometres, parseLength, um } from '../../src/units';
+import { Button } from '../parts/Button';
+import { Field } from '../parts/Field';
+import { Window } from '../parts/Window';
+import { useLaidRun, useWays } from '../store/selectors';
+import { commitForGood } from '../store/shop';
+import { notify, openDialog } from '../store/view';
+import { useWords } from '../words';
+import { typedLength } from '../words/format';
+
+/** A place along the film as typed: a length on a roll, a number of sheets on a stack. */
+function usePlaceAlong(): (typed: string, edge: 'start' | 'end') => Micrometres | null {
+  const run = useLaidRun();
+  const { unit } = useWays();
+  return (typed, edge) => {
+    if (run?.film.kind === 'sheets') {
+      const sheet = /^\s*\d{1,5}\s*$/.test(typed) ? Number(typed) : 0;
+      return sheet > 0 ? sheetStart(run.film, edge === 'start' ? sheet - 1 : sheet) : null;
+    }
+    const read = parseLength(typed, unit, 'zero');
+    return read.ok ? read.value : null;
+  };
+}
+
+/** "Printed to 1,240 mm": what is done stays, and the rest can be laid out anew behind it. */
+export function PrintedDialog() {
+  const { runs: words, common } = useWords();
+  const run = useLaidRun();
+  const ways = useWays();
+  const read = usePlaceAlong();
+  const [typed, setTyped] = useState('');
+  const [tried, setTried] = useState(false);
+  if (!run) return null;
+  const to = read(typed, 'end');
+  const onSheets = run.film.kind === 'sheets';
+  const save = () => {
+    setTried(true);
+    if (to === null || to <= 0 || to > run.lengthUsed) return;
+    commitForGood((draft) => printedTo(draft, run.id, to));
+    notify('plain', words.printedToNote);
+    openDialog(null);
+  };
+  const most = onSheets ? '' : `${typedLength(run.lengthUsed, ways)} ${ways.unit}`;
+  return (
+    <Window title={words.printedTo}>
+      <form
+        className="film-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          save();
+        }}
+      >
+        <Field
+          label={onSheets ? words.sheetsPrinted : words.lengthPrinted(ways.unit)}
+          hint={words.printedToHint}
+          value={typed}
+          onChange={setTyped}
+          inputMode="decimal"
+          problem={tried && (to === null || to <= 0 || to > run.lengthUsed) ? words.withinRun(most) : null}
+        />
+        <div className="actions">
+          <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
+          <Button type="submit" weight="primary">
+            {common.save}
+          </Button>
+        </div>
+      </form>
+    </Window>
+  );
+}
+
+/** "Spoiled from - to": every copy touched waits again, and the film is not used twice. */
+export function SpoiledDialog() {
+  const { runs: words, common } = useWords();
+  const run = useLaidRun();
+  const ways = useWays();
+  const read = usePlaceAlong();
+  const [typed, setTyped] = useState({ from: '', to: '' });
+  const [tried, setTried] = useState(false);
+  if (!run) return null;
+  const from = read(typed.from, 'start');
+  const to = read(typed.to, 'end');
+  const touched =
+    from === null || to === null
+      ? 0
+      : run.copies.filter((copy) => copy.y < to && copy.y + copy.length > from).length;
+  const save = () => {
+    setTried(true);
+    if (from === null || to === null || to <= from || from > run.lengthUsed) return;
+    let back = 0;
+    commitForGood((draft, context) => {
+      back = spoil(draft, run.id, { from, to: um(Math.min(to, run.lengthUsed)) }, context);
+    });
+    notify('care', words.spoiledNote(back, ways));
+    openDialog(null);
+  };
+  const unit = run.film.kind === 'sheets' ? words.sheetNumber : ways.unit;
+  return (
+    <Window title={words.spoiled}>
+      <form
+        className="film-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          save();
+        }}
+      >
+        <Field
+          label={words.from(unit)}
+          value={typed.from}
+          onChange={(value) => setTyped({ ...typed, from: value })}
+          inputMode="decimal"
+          problem={tried && from === null ? words.stretchProblem : null}
+        />
+        <Field
+          label={words.to(unit)}
+          value={typed.to}
+          onChange={(value) => setTyped({ ...typed, to: value })}
+          inputMode="decimal"
+          problem={
+            tried && (from === null || to === null || to <= from || from > run.lengthUsed)
+              ? words.stretchProblem
+              : null
+          }
+        />
+        <p role="status">{words.touched(touched, ways)}</p>
+        <div className="actions">
+          <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
+          <Button type="submit" weight="primary">
+            {words.putBack}
+          </Button>
+        </div>
+      </form>
+    </Window>
+  );
+}

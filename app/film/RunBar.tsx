@@ -1,0 +1,113 @@
+import { addRun, finishRun, lockRun, reopenRun, unlockRun } from '../../src/editing';
+import type { LaidRun } from '../../src/layout';
+import { openRuns, type Run } from '../../src/model';
+import { Button } from '../parts/Button';
+import { Choice } from '../parts/Choice';
+import { stopPlanning } from '../store/planning';
+import { useWays } from '../store/selectors';
+import { commitForGood, useShop } from '../store/shop';
+import { notify, openDialog, openRun } from '../store/view';
+import { useWords } from '../words';
+import { benchLength } from '../words/format';
+
+const NEW = 'new';
+
+/** Which run is looked at, how far it is, and the steps from draft to printed. */
+export function RunBar({ run }: { run: LaidRun }) {
+  const { runs: words } = useWords();
+  const ways = useWays();
+  const book = useShop((shop) => shop.book);
+  const open = openRuns(book);
+  const printed = Object.values(book.run).filter(({ state }) => state === 'printed');
+  const label = ({ name, state }: Run) => `${name} · ${words.states[state]}`;
+  const choose = (id: string) => {
+    if (id !== NEW) return openRun(id);
+    let added: string | null = null;
+    commitForGood((draft, context) => {
+      const film = book.run[run.id]?.film;
+      if (film)
+        added = addRun(
+          draft,
+          { name: words.numbered(Object.keys(book.run).length + 1), film, takes: 'chosen' },
+          context,
+        );
+    });
+    if (added !== null) openRun(added);
+    openDialog({ kind: 'run' });
+  };
+  return (
+    <div className="run-bar">
+      <Choice
+        label={words.run}
+        value={run.id as string}
+        options={[
+          ...[...open, ...printed].map((each) => ({ value: each.id as string, label: label(each) })),
+          { value: NEW, label: words.add },
+        ]}
+        onChange={choose}
+      />
+      <p className="quiet small">
+        {run.printedTo > 0 && run.state === 'draft' && words.printedToHere(benchLength(run.printedTo, ways))}
+      </p>
+      <RunSteps run={run} />
+    </div>
+  );
+}
+
+/** The steps that a run can take from where it is. */
+function RunSteps({ run }: { run: LaidRun }) {
+  const { runs: words } = useWords();
+  const steps: Record<Run['state'], () => React.ReactNode> = {
+    draft: () => (
+      <>
+        <Button weight="plain" onPress={() => openDialog({ kind: 'run' })}>
+          {words.choose}
+        </Button>
+        {run.printedTo > 0 && (
+          <Button onPress={() => openDialog({ kind: 'spoiled' })}>{words.spoiled}</Button>
+        )}
+        <Button
+          isDisabled={run.copies.length === 0 || run.spans === null}
+          onPress={() => {
+            stopPlanning();
+            commitForGood((draft, context) => lockRun(draft, run.id, context));
+            notify('plain', words.lockedNote(run.name));
+          }}
+        >
+          {words.lock}
+        </Button>
+      </>
+    ),
+    locked: () => (
+      <>
+        <Button weight="plain" onPress={() => commitForGood((draft) => unlockRun(draft, run.id))}>
+          {words.unlock}
+        </Button>
+        <Button onPress={() => openDialog({ kind: 'spoiled' })}>{words.spoiled}</Button>
+        <Button onPress={() => openDialog({ kind: 'printed' })}>{words.printedTo}</Button>
+        <Button
+          weight="primary"
+          onPress={() => {
+            commitForGood((draft, context) => {
+              finishRun(draft, run.id);
+              const film = draft.run[run.id]?.film;
+              if (film && openRuns(draft).length === 0) {
+                const name = words.numbered(Object.keys(draft.run).length + 1);
+                addRun(draft, { name, film }, context);
+              }
+            });
+            notify('plain', words.printedNote(run.name));
+          }}
+        >
+          {words.allPrinted}
+        </Button>
+      </>
+    ),
+    printed: () => (
+      <Button weight="plain" onPress={() => commitForGood((draft) => reopenRun(draft, run.id))}>
+        {words.stepBack}
+      </Button>
+    ),
+  };
+  return <div className="actions">{steps[run.state]()}</div>;
+}

@@ -1,0 +1,129 @@
+import { useState } from 'react';
+import { chooseCopies, editRun, removeRun } from '../../src/editing';
+import { type Copy, openRuns, ordersByDue, type Run } from '../../src/model';
+import { Button } from '../parts/Button';
+import { Choice } from '../parts/Choice';
+import { Field } from '../parts/Field';
+import { OrderCode } from '../parts/OrderCode';
+import { Window } from '../parts/Window';
+import { useOpenRun, useWays } from '../store/selectors';
+import { commit, useShop } from '../store/shop';
+import { openDialog, useView } from '../store/view';
+import { useWords } from '../words';
+import { dueDay, whole } from '../words/format';
+
+/** A run's name and which of the waiting copies it lays out. */
+export function RunDialog() {
+  const { runs: words, common } = useWords();
+  const open = useOpenRun();
+  const book = useShop((shop) => shop.book);
+  const [name, setName] = useState(open?.run.name ?? '');
+  if (!open) return null;
+  const { run } = open;
+  const rename = () => {
+    const tidy = name.trim();
+    if (tidy !== '' && tidy !== run.name) commit((draft) => editRun(draft, run.id, { name: tidy }));
+  };
+  return (
+    <Window title={words.title}>
+      <Field label={words.name} value={name} onChange={setName} onBlur={rename} />
+      <Choice
+        label={words.takes}
+        value={run.takes}
+        options={[
+          { value: 'all', label: words.takesAll },
+          { value: 'chosen', label: words.takesChosen },
+        ]}
+        onChange={(takes) => commit((draft) => editRun(draft, run.id, { takes }))}
+      />
+      {run.takes === 'chosen' && <Chooser run={run} />}
+      <div className="actions">
+        {run.printedTo === 0 && openRuns(book).length > 1 && (
+          <Button
+            weight="plain"
+            onPress={() => {
+              commit((draft) => removeRun(draft, run.id));
+              useView.setState({ run: null });
+              openDialog(null);
+            }}
+          >
+            {words.remove}
+          </Button>
+        )}
+        <Button weight="primary" onPress={() => openDialog(null)}>
+          {common.close}
+        </Button>
+      </div>
+    </Window>
+  );
+}
+
+/** The orders with copies that wait, each to be taken into the run or left for others. */
+function Chooser({ run }: { run: Run }) {
+  const { runs: words, orders } = useWords();
+  const ways = useWays();
+  const book = useShop((shop) => shop.book);
+  const [day, setDay] = useState('');
+  const waiting = new Map<string, Copy[]>();
+  for (const copy of Object.values(book.copy)) {
+    const order = book.transfer[copy.transfer]?.order;
+    if (order && copy.place === null && (copy.run === null || copy.run === run.id)) {
+      waiting.set(order, [...(waiting.get(order) ?? []), copy]);
+    }
+  }
+  const listed = ordersByDue(book).filter(({ id }) => waiting.has(id));
+  const take = (copies: readonly Copy[], into: boolean) =>
+    commit((draft) =>
+      chooseCopies(
+        draft,
+        into ? run.id : null,
+        copies.map(({ id }) => id),
+      ),
+    );
+  if (listed.length === 0) return <p className="quiet">{words.nothingWaits}</p>;
+  return (
+    <>
+      <div className="due-by">
+        <label>
+          {words.dueBy} <input type="date" value={day} onChange={(event) => setDay(event.target.value)} />
+        </label>
+        <Button
+          isDisabled={day === ''}
+          onPress={() =>
+            take(
+              listed
+                .filter(({ due }) => due !== null && due <= day)
+                .flatMap(({ id }) => waiting.get(id) ?? []),
+              true,
+            )
+          }
+        >
+          {words.takeDue}
+        </Button>
+      </div>
+      <ul className="chooser">
+        {listed.map((order) => {
+          const copies = waiting.get(order.id) ?? [];
+          const taken = copies.filter((copy) => copy.run === run.id).length;
+          return (
+            <li key={order.id}>
+              <label>
+                <input
+                  type="checkbox"
+                  checked={taken === copies.length}
+                  onChange={(event) => take(copies, event.target.checked)}
+                />
+                <OrderCode code={order.code} tint={order.tint} />
+                <span>{order.name}</span>
+                <span className="quiet small">
+                  {order.due ? orders.dueOn(dueDay(order.due, ways)) : orders.noDue}
+                </span>
+                <span className="small">{words.taken(whole(taken, ways), whole(copies.length, ways))}</span>
+              </label>
+            </li>
+          );
+        })}
+      </ul>
+    </>
+  );
+}

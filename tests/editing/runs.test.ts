@@ -1,0 +1,201 @@
+import { describe, expect, it } from 'vitest';
+import {
+  addRun,
+  chooseCopies,
+  editTransfer,
+  finishRun,
+  lockRun,
+  moveToRun,
+  printedTo,
+  removeTransfer,
+  reopenRun,
+  setCount,
+  setPlaces,
+  spoil,
+  unlockRun,
+} from '../../src/editing';
+import { layRun, problemOf, refusals } from '../../src/layout';
+import { type Book, type Id, type Place, runOf } from '../../src/model';
+import { createPlanner, validatePlan } from '../../src/packing';
+import { fromMm } from '../../src/units';
+import { context, edited, smallBook } from './book';
+
+const { book: empty, front, tag } = smallBook();
+const open = runOf(empty, null);
+if (open?.film.kind !== 'roll') throw new Error('no roll');
+const { id: run } = open.run;
+const { id: film } = open.film;
+const [a, b, c] = Object.values(empty.copy)
+  .filter((copy) => copy.transfer === front)
+  .map(({ id }) => id) as [Id<'copy'>, Id<'copy'>, Id<'copy'>];
+
+const at = (x: number, y: number): Place => ({ x: fromMm(x), y: fromMm(y), turned: false, pinned: false });
+
+/** Three fronts of 100 x 80 mm one behind the other, the tags waiting. */
+const laid = edited(empty, (draft) =>
+  setPlaces(draft, run, [
+    [a, at(5, 10)],
+    [b, at(5, 100)],
+    [c, at(5, 190)],
+  ]),
+);
+const locked = edited(laid, (draft) => lockRun(draft, run, context()));
+const shown = (book: Book, id = run) => {
+  const record = book.run[id];
+  const laidRun = record && layRun(book, record);
+  if (!laidRun) throw new Error('no run');
+  return laidRun;
+};
+const rollOf = (book: Book) => {
+  const roll = book.film[film];
+  if (roll?.kind !== 'roll') throw new Error('no roll');
+  return roll;
+};
+
+describe('a locked run', () => {
+  it('embeds all it needs: no later edit changes it', () => {
+    const before = shown(locked);
+    const after = edited(locked, (draft) => {
+      editTransfer(draft, front, { width: fromMm(300), name: 'other' });
+      setCount(draft, front, 1, context());
+      removeTransfer(draft, front);
+      const order = Object.values(draft.order)[0];
+      if (order) order.code = 'ZZ';
+      const roll = draft.film[film];
+      if (roll) roll.width = fromMm(200);
+    });
+    expect(shown(after)).toEqual(before);
+    expect(Object.values(after.copy).filter((copy) => copy.transfer === front)).toHaveLength(3);
+  });
+
+  it('goes back to a draft as it was', () => {
+    const draft = edited(locked, (book) => unlockRun(book, run));
+    expect(shown(draft)).toEqual(shown(laid));
+    expect(draft.run[run]?.snapshot).toBeNull();
+  });
+
+  it('is not made of nothing', () => {
+    expect(edited(empty, (draft) => lockRun(draft, run, context())).run[run]?.state).toBe('draft');
+  });
+});
+
+describe('a run printed to a length', () => {
+  const part = edited(locked, (draft) => printedTo(draft, run, fromMm(120)));
+
+  it('holds what begins before it and frees the rest', () => {
+    expect(shown(part).copies.map(({ id, fixed }) => [id, fixed])).toEqual([
+      [a, true],
+      [b, true],
+      [c, false],
+    ]);
+  });
+
+  it('shows what is done as it was printed, whatever its transfer becomes', () => {
+    const after = edited(part, (draft) => editTransfer(draft, front, { width: fromMm(60) }));
+    expect(shown(after).copies.map(({ width }) => width)).toEqual([100, 100, 60].map(fromMm));
+  });
+
+  it('plans only what lies behind', () => {
+    const draft = runOf(part, run);
+    if (!draft) throw new Error('no run');
+    const { problem, copies } = problemOf(part, draft.run, draft.film, 'pinned');
+    expect(copies.flat().map(({ id }) => id)).toContain(c);
+    expect(problem.pinned).toHaveLength(2);
+    const plan = createPlanner(problem, 1).best();
+    expect(validatePlan(problem, plan)).toEqual([]);
+    for (const placement of plan.placements.slice(2)) expect(placement.y).toBeGreaterThanOrEqual(fromMm(120));
+  });
+
+  it('refuses a copy dropped on printed film', () => {
+    const copies = shown(part).copies.filter(({ id }) => id === c);
+    const moved = copies.map((copy) => ({ ...copy, x: fromMm(150), y: fromMm(60) }));
+    expect(refusals(shown(part), moved).map(({ code }) => code)).toContain('no-print');
+  });
+});
+
+describe('a jam', () => {
+  it('puts every copy touched back on the list, and the film is not used twice', () => {
+    let back = 0;
+    const jammed = edited(locked, (draft) => {
+      back = spoil(draft, run, { from: fromMm(95), to: fromMm(185) }, context());
+    });
+    expect(back).toBe(1);
+    expect(jammed.copy[b]).toMatchObject({ place: null, run: null });
+    expect(jammed.run[run]).toMatchObject({ state: 'draft', printedTo: fromMm(185) });
+    expect(jammed.run[run]?.spoiled).toMatchObject([{ from: fromMm(95), to: fromMm(185), copies: [b] }]);
+    expect(shown(jammed).copies.map(({ id }) => id)).toEqual([a, c]);
+    const draft = runOf(jammed, run);
+    if (!draft) throw new Error('no run');
+    const { problem } = problemOf(jammed, draft.run, draft.film, 'pinned');
+    const plan = createPlanner(problem, 1).best();
+    expect(validatePlan(problem, plan)).toEqual([]);
+    expect(plan.unplaced).toEqual([]);
+    for (const placement of plan.placements.slice(problem.pinned.length)) {
+      expect(placement.y).toBeGreaterThanOrEqual(fromMm(185));
+    }
+  });
+});
+
+describe('a printed run', () => {
+  const printed = edited(locked, (draft) => finishRun(draft, run));
+
+  it('takes its film off the roll, lead and tail and all', () => {
+    expect(rollOf(printed).lengthLeft).toBe(rollOf(laid).lengthLeft - fromMm(280));
+    expect(printed.run[run]?.state).toBe('printed');
+  });
+
+  it('moves what is marked on the roll nearer, and drops what is gone', () => {
+    const marked = edited(laid, (draft) => {
+      const roll = draft.film[film];
+      if (roll?.kind === 'roll') {
+        roll.noPrint = [
+          { from: fromMm(400), to: fromMm(450) },
+          { from: fromMm(275), to: fromMm(300) },
+        ];
+      }
+    });
+    const after = edited(
+      edited(marked, (draft) => lockRun(draft, run, context())),
+      (draft) => finishRun(draft, run),
+    );
+    expect(rollOf(after).noPrint).toEqual([
+      { from: fromMm(120), to: fromMm(170) },
+      { from: 0, to: fromMm(20) },
+    ]);
+    expect(rollOf(edited(after, (draft) => reopenRun(draft, run))).noPrint).toEqual(rollOf(marked).noPrint);
+  });
+
+  it('can be taken a step back', () => {
+    const back = edited(printed, (draft) => reopenRun(draft, run));
+    expect(rollOf(back).lengthLeft).toBe(rollOf(laid).lengthLeft);
+    expect(shown(back)).toEqual(shown(locked));
+  });
+});
+
+describe('several drafts', () => {
+  const ids = context();
+  let second = '' as Id<'run'>;
+  const two = edited(laid, (draft) => {
+    second = addRun(draft, { name: 'Run 2', film, takes: 'chosen' }, { ...ids, newId: () => 'second' });
+  });
+
+  it('take each their own copies', () => {
+    const tags = Object.values(two.copy)
+      .filter((copy) => copy.transfer === tag)
+      .map(({ id }) => id);
+    const chosen = edited(two, (draft) => chooseCopies(draft, second, tags.slice(0, 1)));
+    const counts = ([run, second] as const).map((id) => {
+      const record = chosen.run[id];
+      if (!record) throw new Error('no run');
+      return problemOf(chosen, record, open.film, 'pinned').copies.flat().length;
+    });
+    // Three fronts and the tag left over; the one tag chosen.
+    expect(counts).toEqual([4, 1]);
+  });
+
+  it('hand copies to each other, which wait there for a place', () => {
+    const moved = edited(two, (draft) => moveToRun(draft, second, [c]));
+    expect(moved.copy[c]).toMatchObject({ run: second, place: null });
+    expect(shown(moved).copies.map(({ id }) => id)).toEqual([a, b]);
+  });
+});
