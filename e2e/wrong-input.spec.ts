@@ -35,13 +35,13 @@ test('a file that is no image is refused in a sentence, and the transfer keeps w
   await openShop(page);
   await pasteTable(page, 'Club,crest,80,80,2,,no');
   const chooser = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Choose a PNG for crest' }).click();
+  await page.getByRole('button', { name: 'Choose an image for crest' }).click();
   await (await chooser).setFiles({
     name: 'crest.png',
     mimeType: 'image/png',
     buffer: Buffer.from('no image at all'),
   });
-  await expect(notices(page)).toContainText('crest.png is not a PNG image.');
+  await expect(notices(page)).toContainText('crest.png is not a PNG, JPEG, WebP or SVG image.');
   await expect(page.getByRole('textbox', { name: 'Width: crest' })).toHaveValue('80 mm');
 });
 

@@ -12,7 +12,7 @@ export function ArtworkCell({ transfer }: { transfer: Transfer }) {
   const reading = useReading((state) => state.transfers.has(transfer.id));
   return (
     <FileTrigger
-      acceptedFileTypes={['image/png', '.png']}
+      acceptedFileTypes={['image/png', 'image/jpeg', 'image/webp', 'image/svg+xml']}
       onSelect={(files) => files?.[0] && void giveArtwork(transfer.id, files[0])}
     >
       <AriaButton

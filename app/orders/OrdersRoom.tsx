@@ -1,17 +1,23 @@
-import { useEffect, useRef } from 'react';
+import { useWindowVirtualizer } from '@tanstack/react-virtual';
+import { useEffect, useRef, useState } from 'react';
 import { FileTrigger } from 'react-aria-components';
 import { addOrder } from '../../src/editing';
-import { copiesByTransfer, ordersByDue, transfersByOrder } from '../../src/model';
 import { redoCommand, undoCommand } from '../commands';
 import { Button } from '../parts/Button';
+import { Choice } from '../parts/Choice';
 import { CommandButton } from '../parts/CommandButton';
 import { DemoButton } from '../parts/DemoButton';
+import { Field } from '../parts/Field';
+import { tintOf } from '../parts/tints';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { openDialog, useView } from '../store/view';
 import { useWords } from '../words';
-import { OrderSection } from './OrderSection';
+import { NewTransferRow } from './NewTransferRow';
+import { OrderHead } from './OrderHead';
 import { openTable } from './open-table';
+import { type OrderLine, orderLines, type Sorting } from './order-lines';
+import { TransferRow } from './TransferRow';
 import './orders.css';
 
 /** The day's orders: pasted, opened or typed, each with its transfers. */
@@ -19,19 +25,21 @@ export function OrdersRoom() {
   const { orders: words } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
-  const orders = ordersByDue(book);
-  const transfers = transfersByOrder(book);
-  const copies = copiesByTransfer(book);
+  const [search, setSearch] = useState('');
+  const [sorting, setSorting] = useState<Sorting>('due');
+  const [archived, setArchived] = useState(false);
+  const lines = orderLines(book, { search, sorting, archived });
+  const any = Object.keys(book.order).length > 0;
   usePastedTable();
   return (
     <>
       <div className="room-head">
         <div>
           <h1>{words.title}</h1>
-          {orders.length > 0 && (
+          {any && (
             <p className="quiet">
               {words.summary(
-                orders.length,
+                Object.keys(book.order).length,
                 Object.keys(book.transfer).length,
                 Object.keys(book.copy).length,
                 ways,
@@ -67,29 +75,77 @@ export function OrdersRoom() {
           </Button>
         </div>
       </div>
-      {orders.length === 0 ? (
+      {any ? (
+        <>
+          <div className="order-tools">
+            <Field label={words.search} value={search} onChange={setSearch} />
+            <Choice
+              label={words.sort}
+              value={sorting}
+              options={[
+                { value: 'due', label: words.sortings.due },
+                { value: 'name', label: words.sortings.name },
+                { value: 'state', label: words.sortings.state },
+              ]}
+              onChange={setSorting}
+            />
+            <Choice
+              label={words.show}
+              value={archived ? 'archived' : 'open'}
+              options={[
+                { value: 'open', label: words.showOpen },
+                { value: 'archived', label: words.showArchived },
+              ]}
+              onChange={(shown) => setArchived(shown === 'archived')}
+            />
+          </div>
+          {lines.length === 0 && <p className="quiet">{words.noneFound}</p>}
+          <Lines lines={lines} />
+        </>
+      ) : (
         <section className="empty">
           <h2>{words.emptyTitle}</h2>
           <p>{words.empty}</p>
           <DemoButton />
         </section>
-      ) : (
-        orders.map((order) => (
-          <OrderSection
-            key={order.id}
-            order={order}
-            transfers={(transfers.get(order.id) ?? []).map((transfer) => {
-              const own = copies.get(transfer.id) ?? [];
-              return {
-                transfer,
-                count: own.length,
-                placed: own.filter((copy) => copy.place !== null).length,
-              };
-            })}
-          />
-        ))
       )}
     </>
+  );
+}
+
+/** Only the lines in view are in the page, so that a thousand transfers stay quick. */
+function Lines({ lines }: { lines: readonly OrderLine[] }) {
+  const list = useRef<HTMLDivElement>(null);
+  const virtual = useWindowVirtualizer({
+    count: lines.length,
+    estimateSize: () => 64,
+    overscan: 12,
+    scrollMargin: list.current?.offsetTop ?? 0,
+    getItemKey: (index) => lines[index]?.key ?? index,
+  });
+  return (
+    <div className="order-list" ref={list} style={{ height: virtual.getTotalSize() }}>
+      {virtual.getVirtualItems().map(({ key, index, start }) => {
+        const line = lines[index];
+        if (!line) return null;
+        return (
+          <div
+            key={key}
+            ref={virtual.measureElement}
+            data-index={index}
+            className={`order-line ${line.kind}-line`}
+            style={{
+              '--tint': tintOf(line.order.tint),
+              transform: `translateY(${start - virtual.options.scrollMargin}px)`,
+            }}
+          >
+            {line.kind === 'head' && <OrderHead order={line.order} state={line.state} empty={line.empty} />}
+            {line.kind === 'transfer' && <TransferRow {...line} />}
+            {line.kind === 'add' && <NewTransferRow order={line.order} />}
+          </div>
+        );
+      })}
+    </div>
   );
 }
 

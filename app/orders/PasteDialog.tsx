@@ -1,7 +1,7 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import { Label, TextArea, TextField } from 'react-aria-components';
 import { addRows, editSettings } from '../../src/editing';
-import { readTable, type TableReading } from '../../src/intake';
+import { columnNames, headingKey, readTable, type TableReading } from '../../src/intake';
 import { settingsOf } from '../../src/model';
 import type { DateOrder } from '../../src/units';
 import { Button } from '../parts/Button';
@@ -22,9 +22,10 @@ export function PasteDialog({ text: pasted }: { text: string }) {
   const dateOrder = useShop(({ book }) => settingsOf(book)?.dateOrder ?? null);
   const [text, setText] = useState(pasted);
   const read = useDeferredValue(text);
+  const columns = useShop(({ book }) => settingsOf(book)?.columns);
   const reading = useMemo(
-    () => readTable(read, { unit: ways.unit, dateOrder }),
-    [read, ways.unit, dateOrder],
+    () => readTable(read, { unit: ways.unit, dateOrder, columns: columns ?? {} }),
+    [read, ways.unit, dateOrder, columns],
   );
   const { rows, bad } = reading;
   const add = () => {
@@ -55,6 +56,7 @@ export function PasteDialog({ text: pasted }: { text: string }) {
           }
         />
       )}
+      {reading.unknown.length > 0 && <Mapping unknown={reading.unknown} />}
       <Reading reading={reading} empty={text.trim() === ''} />
       <div className="actions">
         <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
@@ -63,6 +65,33 @@ export function PasteDialog({ text: pasted }: { text: string }) {
         </Button>
       </div>
     </Window>
+  );
+}
+
+/** Headings that mean nothing yet: the shop says once which column each is, and it is remembered. */
+function Mapping({ unknown }: { unknown: readonly string[] }) {
+  const { table: words } = useWords();
+  const columns = useShop(({ book }) => settingsOf(book)?.columns) ?? {};
+  return (
+    <fieldset className="mapping">
+      <legend>{words.mapTitle}</legend>
+      {unknown.map((heading) => (
+        <Choice
+          key={heading}
+          label={words.mapTo(heading)}
+          value={columns[headingKey(heading)] ?? 'none'}
+          options={[
+            { value: 'none', label: words.notUsed },
+            ...columnNames.map((column) => ({ value: column as string, label: words.columns[column] })),
+          ]}
+          onChange={(column) =>
+            commitQuietly((draft) =>
+              editSettings(draft, { columns: { ...columns, [headingKey(heading)]: column } }),
+            )
+          }
+        />
+      ))}
+    </fieldset>
   );
 }
 

@@ -1,28 +1,22 @@
 import { useState } from 'react';
-import { editTransfer, removeTransfer, setCount } from '../../src/editing';
+import { editTransfer, inPrint, removeTransfer, setCount } from '../../src/editing';
 import { tooLargeFor } from '../../src/layout';
-import type { Transfer } from '../../src/model';
 import type { Micrometres } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Check } from '../parts/Check';
 import { EntryCell } from '../parts/EntryCell';
 import { useOpenRun, useWays } from '../store/selectors';
-import { commit } from '../store/shop';
-import { notify } from '../store/view';
+import { commit, useShop } from '../store/shop';
+import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
 import { ArtworkAdvice } from './ArtworkAdvice';
 import { ArtworkCell } from './ArtworkCell';
 import { giveArtwork } from './artwork';
 import { readCount, readName, readSize, typedWithUnit } from './entries';
-
-export interface TransferLine {
-  readonly transfer: Transfer;
-  readonly count: number;
-  readonly placed: number;
-}
+import type { OrderLine } from './order-lines';
 
 /** One transfer: artwork, name, size, copies. A PNG dropped anywhere on the row becomes its artwork. */
-export function TransferRow({ transfer, count, placed }: TransferLine) {
+export function TransferRow({ transfer, count, spare, placed }: Extract<OrderLine, { kind: 'transfer' }>) {
   const { orders: words } = useWords();
   const ways = useWays();
   const film = useOpenRun()?.film;
@@ -36,8 +30,17 @@ export function TransferRow({ transfer, count, placed }: TransferLine) {
         typed: { ...transfer.typed, [side]: typedWithUnit(typed, ways.unit) },
       }),
     );
+  const remove = () => {
+    if (inPrint(useShop.getState().book, transfer.id)) {
+      notify('care', words.inPrint(transfer.name));
+      return;
+    }
+    commit((draft) => removeTransfer(draft, transfer.id));
+    notify('plain', words.removedTransfer(transfer.name));
+  };
   return (
-    <li
+    <section
+      aria-label={transfer.name}
       className={dropping ? 'transfer-row dropping' : 'transfer-row'}
       onDragOver={(event) => {
         event.preventDefault();
@@ -87,21 +90,23 @@ export function TransferRow({ transfer, count, placed }: TransferLine) {
           commit((draft) => editTransfer(draft, transfer.id, { turn: may ? 'quarter' : 'fixed' }))
         }
       />
-      <span className={placed === count ? 'quiet small placed' : 'small placed'}>
-        {words.all(placed, count, ways)}
+      <span className={placed === count + spare ? 'quiet small placed' : 'small placed'}>
+        {words.all(placed, count + spare, ways)}
       </span>
-      <Button
-        weight="plain"
-        aria-label={words.removeTransfer(transfer.name)}
-        onPress={() => {
-          commit((draft) => removeTransfer(draft, transfer.id));
-          notify('plain', words.removedTransfer(transfer.name));
-        }}
-      >
-        ✕
-      </Button>
+      <div className="row-acts">
+        <Button
+          weight="plain"
+          aria-label={words.moreOf(transfer.name)}
+          onPress={() => openDialog({ kind: 'transfer', transfer: transfer.id })}
+        >
+          …
+        </Button>
+        <Button weight="plain" aria-label={words.removeTransfer(transfer.name)} onPress={remove}>
+          ✕
+        </Button>
+      </div>
       {tooLarge && <p className="row-note care small">{words.tooLarge(tooLarge)}</p>}
       <ArtworkAdvice transfer={transfer} />
-    </li>
+    </section>
   );
 }

@@ -22,8 +22,8 @@ export const loadThumbnail = (id: string): Promise<Blob | null> => store?.thumb(
 export async function keepArtwork(
   opened: OpenedArtwork,
 ): Promise<Result<Omit<Artwork, 'changed'>, StorageProblem>> {
-  const { id, file, fileName, thumbnail, pixels, density, trim } = opened;
+  const { id, kind, file, fileName, thumbnail, pixels, density, trim } = opened;
   const kept = store ? await store.put(id, file, thumbnail) : null;
   if (kept && !kept.ok) return kept;
-  return ok({ id: id as Id<'artwork'>, fileName, pixels, density, trim });
+  return ok({ id: id as Id<'artwork'>, fileName, kind, pixels, density, trim });
 }

@@ -13,6 +13,8 @@ export type Room = 'orders' | 'film' | 'cut-map';
 export type Dialog =
   | { readonly kind: 'paste'; readonly text: string }
   | { readonly kind: 'film' | 'run' | 'printed' | 'spoiled' }
+  | { readonly kind: 'order' | 'grid' | 'names'; readonly order: string }
+  | { readonly kind: 'transfer'; readonly transfer: string }
   | { readonly kind: 'keys' };
 
 /** All of it lives until the tab closes; none of it is undone. */

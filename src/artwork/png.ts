@@ -8,7 +8,7 @@ export interface Density {
 }
 
 /** What a PNG says of itself before its pixels. */
-export interface PngHeader {
+interface PngHeader {
   readonly width: number;
   readonly height: number;
   /** From pHYs, if it gives a unit; otherwise only the pixels' proportions would be known. */
@@ -16,9 +16,11 @@ export interface PngHeader {
 }
 
 /** `not-png`: another format, or none. `broken`: a chunk is cut off or its checksum is wrong. */
-export type PngProblem = 'not-png' | 'broken' | 'no-size';
+type PngProblem = 'not-png' | 'broken' | 'no-size';
 
 const SIGNATURE = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
+export const isPng = (bytes: Uint8Array): boolean => SIGNATURE.every((byte, index) => bytes[index] === byte);
+
 const CHUNK_FRAME = 12;
 const METRE = 1;
 
@@ -49,7 +51,7 @@ function* chunksBeforePixels(bytes: Uint8Array): Generator<Chunk | 'broken'> {
  * @param bytes the file, or as much of it as comes before its pixels
  */
 export function readPngHeader(bytes: Uint8Array): Result<PngHeader, PngProblem> {
-  if (!SIGNATURE.every((byte, index) => bytes[index] === byte)) return fail('not-png');
+  if (!isPng(bytes)) return fail('not-png');
   let size: { width: number; height: number } | null = null;
   let density: Density | null = null;
   for (const chunk of chunksBeforePixels(bytes)) {

@@ -1,4 +1,15 @@
 export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
+export {
+  addGarment,
+  addNames,
+  addPlacement,
+  editGarment,
+  editPlacement,
+  type PlacementFields,
+  printedSizes,
+  removeGarment,
+  removePlacement,
+} from './grid';
 export { emptyHistory, type History, remember, stepBack, stepForward } from './history';
 export { addRows } from './import';
 export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';

@@ -3,7 +3,7 @@ import type { BookDraft, EditContext } from './step';
 
 /** What is entered for a transfer; the count becomes copies. */
 export type TransferFields = Pick<Transfer, 'name' | 'width' | 'height' | 'typed' | 'turn'> &
-  Partial<Pick<Transfer, 'shade' | 'grid'>>;
+  Partial<Pick<Transfer, 'shade' | 'garment' | 'grid'>>;
 
 export function addTransfer(
   draft: BookDraft,
@@ -13,7 +13,16 @@ export function addTransfer(
   context: EditContext,
 ): Id<'transfer'> {
   const id = context.newId() as Id<'transfer'>;
-  draft.transfer[id] = { id, order, shade: null, grid: null, ...fields, artwork: null, changed: context.now };
+  draft.transfer[id] = {
+    id,
+    order,
+    shade: null,
+    garment: null,
+    grid: null,
+    ...fields,
+    artwork: null,
+    changed: context.now,
+  };
   setCount(draft, id, count, context);
   return id;
 }

@@ -1,6 +1,6 @@
 import { type LengthUnit, unitNamed } from '../units';
 
-const columnNames = ['order', 'transfer', 'width', 'height', 'count', 'due', 'turn'] as const;
+export const columnNames = ['order', 'transfer', 'width', 'height', 'count', 'due', 'turn'] as const;
 
 export type Column = (typeof columnNames)[number];
 
@@ -43,19 +43,32 @@ function headingOf(cell: string): { column: Column | undefined; unit: LengthUnit
   return { column: columnByName.get(name), unit };
 }
 
-/** Reads a first row as headings, if three or more of its cells are; otherwise the columns come in the order named. */
-export function columnsOf(firstRow: readonly string[]): Columns {
+/** How a heading is remembered. */
+export const headingKey = (cell: string): string => cell.trim().toLowerCase().replace(/\s+/g, ' ');
+
+/**
+ * Reads a first row as headings, if three or more of its cells are known, or none has a figure in it; otherwise the
+ * columns come in the order named.
+ * @param mapped what the shop has said of headings, by {@link headingKey}
+ */
+export function columnsOf(
+  firstRow: readonly string[],
+  mapped: Readonly<Record<string, string>> = {},
+): Columns {
   const at: Partial<Record<Column, number>> = {};
   const units: { width: LengthUnit | null; height: LengthUnit | null } = { width: null, height: null };
-  let known = 0;
+  let found = 0;
   for (const [index, cell] of firstRow.entries()) {
-    const { column, unit } = headingOf(cell);
+    const { column: known, unit } = headingOf(cell);
+    const column = columnNames.find((name) => name === mapped[headingKey(cell)]) ?? known;
     if (!column || at[column] !== undefined) continue;
     at[column] = index;
-    known += 1;
+    found += 1;
     if (column === 'width' || column === 'height') units[column] = unit;
   }
-  if (known >= 3) return { at, units, isHeading: true };
+  const words = firstRow.filter((cell) => cell.trim() !== '');
+  const onlyWords = words.length >= 3 && words.every((cell) => !/\d/.test(cell));
+  if (found >= 3 || onlyWords) return { at, units, isHeading: true };
   return {
     at: Object.fromEntries(columnNames.map((column, index) => [column, index])),
     units: { width: null, height: null },

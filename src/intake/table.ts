@@ -49,6 +49,8 @@ export interface TableReading {
   readonly badText: string;
   /** A date can be read in two ways until the shop has said which comes first. */
   readonly needsDateOrder: boolean;
+  /** Headings that mean no column yet. */
+  readonly unknown: readonly string[];
   /** Why nothing at all could be read. */
   readonly problem: { readonly code: 'missing-columns'; readonly columns: readonly Column[] } | null;
 }
@@ -74,6 +76,8 @@ function recordsOf(text: string): { records: string[][]; separator: string } {
 interface Ways {
   readonly unit: LengthUnit;
   readonly dateOrder: DateOrder | null;
+  /** Which column a heading means, where the shop has said so. */
+  readonly columns?: Readonly<Record<string, string>>;
 }
 
 /** Reads one record; `orderAbove` is what an empty order cell stands for, as in a grouped list. */
@@ -136,12 +140,14 @@ export function readTable(text: string, ways: Ways): TableReading {
   const isBlank = (record: readonly string[]) => record.every((cell) => cell.trim() === '');
   const first = records.findIndex((record) => !isBlank(record));
   const heading = records[first];
-  if (!heading) return { rows: [], bad: [], badText: '', needsDateOrder: false, problem: null };
-  const columns = columnsOf(heading);
+  if (!heading) return { rows: [], bad: [], badText: '', needsDateOrder: false, unknown: [], problem: null };
+  const columns = columnsOf(heading, ways.columns);
+  const taken = new Set(Object.values(columns.at));
+  const unknown = columns.isHeading ? heading.filter((cell, at) => cell.trim() !== '' && !taken.has(at)) : [];
   const missing = neededColumns.filter((column) => columns.at[column] === undefined);
   if (missing.length > 0) {
     const problem = { code: 'missing-columns', columns: missing } as const;
-    return { rows: [], bad: [], badText: text, needsDateOrder: false, problem };
+    return { rows: [], bad: [], badText: text, needsDateOrder: false, unknown, problem };
   }
   const rows: TableRow[] = [];
   const bad: BadRow[] = [];
@@ -178,6 +184,7 @@ export function readTable(text: string, ways: Ways): TableReading {
     needsDateOrder: bad.some(({ problems }) =>
       problems.some(({ column, code }) => column === 'due' && code === 'ambiguous'),
     ),
+    unknown,
     problem: null,
   };
 }

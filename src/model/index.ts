@@ -10,6 +10,14 @@ export {
 export type { Id, Instant } from './fields';
 export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
 export {
+  groupOfSize,
+  type PlaceName,
+  type SizeGroup,
+  sizeGroups,
+  startingWidths,
+  widestFor,
+} from './garments';
+export {
   copiesByTransfer,
   garmentsByOrder,
   isFixed,
@@ -21,6 +29,7 @@ export {
   transfersByOrder,
 } from './lookup';
 export { MODEL_VERSION, migrate } from './migrations';
+export { type OrderState, orderStates } from './order-state';
 export {
   type Artwork,
   type Copy,

@@ -33,7 +33,8 @@ const added: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
     progress: 'open',
     archived: false,
   },
-  transfer: { shade: null, grid: null },
+  transfer: { shade: null, garment: null, grid: null },
+  artwork: { kind: 'png' },
   copy: { role: 'ordered', run: null },
   film: {
     kind: 'roll',

@@ -44,6 +44,8 @@ export const transferSchema = z.object({
   artwork: z.nullable(id<'artwork'>()),
   /** The garment's colour, `#rrggbb`, to look at the artwork on. */
   shade: z.nullable(shade),
+  /** The garment of a named or numbered transfer. */
+  garment: z.nullable(id<'garment'>()),
   /** Where the grid of an order made it; `null` for one that was listed by hand. */
   grid: z.nullable(z.object({ placement: id<'placement'>(), width: size })),
   changed: instant,
@@ -105,6 +107,7 @@ export const artworkSchema = z.object({
   /** SHA-256 of the file's bytes, in hexadecimal. */
   id: id<'artwork'>(),
   fileName: z.string(),
+  kind: z.enum(['png', 'jpeg', 'webp', 'svg']),
   pixels: z.object({ width: z.int(), height: z.int() }),
   /** Pixels a metre, each axis; `null` if the file does not say. */
   density: z.nullable(z.object({ x: z.number(), y: z.number() })),

@@ -43,6 +43,7 @@ describe('the demo day', () => {
       setArtwork(draft, first?.transfer ?? '', {
         id: 'art' as Artwork['id'],
         fileName: 'art.png',
+        kind: 'png',
         pixels: { width: 1, height: 1 },
         density: null,
         trim: null,

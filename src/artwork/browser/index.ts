@@ -1,8 +1,10 @@
 import { type Remote, wrap } from 'comlink';
 import { ok, type Result } from '../../units';
-import type { ArtworkProblem, ArtworkReader, ReadArtwork } from './artwork.worker';
+import type { ArtworkReader } from './artwork.worker';
+import type { ArtworkProblem, ReadArtwork } from './read-artwork';
+import { readSvg } from './svg-image';
 
-export type { ArtworkProblem } from './artwork.worker';
+export type { ArtworkProblem } from './read-artwork';
 
 /** An image file that can be a transfer's artwork. */
 export interface OpenedArtwork extends ReadArtwork {
@@ -12,11 +14,17 @@ export interface OpenedArtwork extends ReadArtwork {
 
 let reader: Remote<ArtworkReader> | null = null;
 
-/** Reads an image file in a worker: size, density, trimmed box, thumbnail. The file itself is not changed. */
-export async function openArtwork(file: File): Promise<Result<OpenedArtwork, ArtworkProblem>> {
+const inWorker = (file: File): Promise<Result<ReadArtwork, ArtworkProblem>> => {
   reader ??= wrap<ArtworkReader>(
     new Worker(new URL('./artwork.worker.ts', import.meta.url), { type: 'module' }),
   );
-  const read = await reader.read(file);
+  return reader.read(file);
+};
+
+const isSvg = (file: File): boolean => file.type === 'image/svg+xml' || /\.svg$/i.test(file.name);
+
+/** Reads an image file: size, density, trimmed box, thumbnail. The file itself is not changed. */
+export async function openArtwork(file: File): Promise<Result<OpenedArtwork, ArtworkProblem>> {
+  const read = await (isSvg(file) ? readSvg(file) : inWorker(file));
   return read.ok ? ok({ ...read.value, fileName: file.name, file }) : read;
 }

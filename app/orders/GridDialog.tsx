@@ -1,0 +1,266 @@
+import { useState } from 'react';
+import {
+  addGarment,
+  addPlacement,
+  editGarment,
+  editPlacement,
+  type PlacementFields,
+  printedSizes,
+  removeGarment,
+  removePlacement,
+} from '../../src/editing';
+import {
+  type Garment,
+  garmentsByOrder,
+  type Id,
+  type Order,
+  type Placement,
+  type PlaceName,
+  placementsByOrder,
+  type SizeGroup,
+  sizeGroups,
+  startingWidths,
+} from '../../src/model';
+import { fail, ok, type Result } from '../../src/units';
+import { Button } from '../parts/Button';
+import { Choice } from '../parts/Choice';
+import { EntryCell } from '../parts/EntryCell';
+import { Window } from '../parts/Window';
+import { useWays } from '../store/selectors';
+import { commit, useShop } from '../store/shop';
+import { openDialog } from '../store/view';
+import { useWords } from '../words';
+import { typedLength, whole } from '../words/format';
+import { readName, readSize, typedWithUnit } from './entries';
+
+const places = Object.keys(startingWidths) as PlaceName[];
+
+/** Garments by style, colour and size, crossed with the places that are printed; the transfers follow. */
+export function GridDialog({ id }: { id: string }) {
+  const { grid: words, common } = useWords();
+  const book = useShop((shop) => shop.book);
+  const order = book.order[id];
+  if (!order) return null;
+  const garments = garmentsByOrder(book).get(id) ?? [];
+  const placements = placementsByOrder(book).get(id) ?? [];
+  return (
+    <Window title={words.title(order.name)}>
+      <p className="quiet">{words.hint}</p>
+      <Garments order={order} garments={garments} />
+      <Placements order={order} placements={placements} garments={garments} />
+      <div className="actions">
+        <Button weight="primary" onPress={() => openDialog(null)}>
+          {common.close}
+        </Button>
+      </div>
+    </Window>
+  );
+}
+
+function Garments({ order, garments }: { order: Order; garments: readonly Garment[] }) {
+  const { grid: words, orders } = useWords();
+  const ways = useWays();
+  const count = (typed: string): Result<number, string> =>
+    /^\d{1,4}$/.test(typed.trim()) ? ok(Number(typed)) : fail(orders.countProblem(whole(9999, ways)));
+  const text = (typed: string): Result<string, string> => ok(typed.trim());
+  const last = garments.at(-1);
+  return (
+    <section>
+      <h3>{words.garments}</h3>
+      <ul className="grid-list">
+        {garments.map((garment) => {
+          const edit = (fields: Parameters<typeof editGarment>[2]) =>
+            commit((draft, context) => editGarment(draft, garment.id, fields, context));
+          return (
+            <li key={garment.id} className="grid-row">
+              <EntryCell
+                label={words.style}
+                text={garment.style}
+                read={text}
+                onEntry={(style) => edit({ style })}
+              />
+              <EntryCell
+                label={words.colour}
+                text={garment.colour}
+                read={text}
+                onEntry={(colour) => edit({ colour })}
+              />
+              <input
+                type="color"
+                aria-label={words.shade}
+                value={garment.shade ?? '#ffffff'}
+                onChange={(event) => edit({ shade: event.target.value })}
+              />
+              <EntryCell
+                label={words.size}
+                text={garment.size}
+                read={readName}
+                onEntry={(size) => edit({ size })}
+              />
+              <EntryCell
+                label={words.howMany}
+                text={String(garment.count)}
+                inputMode="numeric"
+                read={count}
+                onEntry={(value) => edit({ count: value })}
+              />
+              <Button
+                weight="plain"
+                aria-label={words.removeGarment}
+                onPress={() => commit((draft, context) => removeGarment(draft, garment.id, context))}
+              >
+                ✕
+              </Button>
+            </li>
+          );
+        })}
+      </ul>
+      <Button
+        onPress={() =>
+          commit((draft, context) =>
+            addGarment(
+              draft,
+              order.id,
+              {
+                style: last?.style ?? words.aStyle,
+                colour: last?.colour ?? '',
+                shade: last?.shade ?? null,
+                size: nextSize(last?.size),
+                count: 1,
+              },
+              context,
+            ),
+          )
+        }
+      >
+        {words.addGarment}
+      </Button>
+    </section>
+  );
+}
+
+const SIZES = ['S', 'M', 'L', 'XL', '2XL', '3XL'];
+
+/** The size after a line's, since lines are typed by size. */
+const nextSize = (size: string | undefined): string =>
+  SIZES[(size === undefined ? -1 : SIZES.indexOf(size)) + 1] ?? 'M';
+
+function Placements({
+  order,
+  placements,
+  garments,
+}: {
+  order: Order;
+  placements: readonly Placement[];
+  garments: readonly Garment[];
+}) {
+  const { grid: words } = useWords();
+  const ways = useWays();
+  const [place, setPlace] = useState<PlaceName>('front');
+  const widthsOf = (name: PlaceName): PlacementFields['widths'] => {
+    const width = (group: SizeGroup) => {
+      const length = startingWidths[name][group];
+      return { width: length, typed: `${typedLength(length, ways)} ${ways.unit}` };
+    };
+    return { adult: width('adult'), youth: width('youth'), toddler: width('toddler') };
+  };
+  return (
+    <section>
+      <h3>{words.placements}</h3>
+      <ul className="grid-list">
+        {placements.map((placement) => (
+          <PlacementRow key={placement.id} placement={placement} garments={garments} />
+        ))}
+      </ul>
+      <div className="actions map-acts">
+        <Choice
+          label={words.place}
+          value={place}
+          options={places.map((value) => ({ value, label: value }))}
+          onChange={setPlace}
+        />
+        <Button
+          onPress={() =>
+            commit((draft, context) =>
+              addPlacement(
+                draft,
+                order.id as Id<'order'>,
+                { place, design: words.aDesign, ratio: 1, widths: widthsOf(place) },
+                context,
+              ),
+            )
+          }
+        >
+          {words.addPlacement}
+        </Button>
+      </div>
+    </section>
+  );
+}
+
+function PlacementRow({ placement, garments }: { placement: Placement; garments: readonly Garment[] }) {
+  const { grid: words } = useWords();
+  const ways = useWays();
+  const edit = (fields: Partial<PlacementFields>) =>
+    commit((draft, context) => editPlacement(draft, placement.id, fields, context));
+  const { adult } = placement.widths;
+  const height = `${typedLength(Math.round(adult.width * placement.ratio) as typeof adult.width, ways)} ${ways.unit}`;
+  const sizes = printedSizes(placement, garments);
+  return (
+    <li className="grid-placement">
+      <div className="grid-row">
+        <EntryCell
+          label={words.place}
+          text={placement.place}
+          read={readName}
+          onEntry={(place) => edit({ place })}
+        />
+        <EntryCell
+          label={words.design}
+          text={placement.design}
+          read={readName}
+          onEntry={(design) => edit({ design })}
+        />
+        {sizeGroups.map((group) => (
+          <EntryCell
+            key={group}
+            label={words.widthFor(words.groups[group])}
+            text={placement.widths[group].typed}
+            read={(typed) => readSize(typed, ways)}
+            onEntry={(width, typed) =>
+              edit({
+                widths: { ...placement.widths, [group]: { width, typed: typedWithUnit(typed, ways.unit) } },
+              })
+            }
+          />
+        ))}
+        <EntryCell
+          label={words.adultHeight}
+          text={height}
+          read={(typed) => readSize(typed, ways)}
+          onEntry={(length) => edit({ ratio: length / adult.width })}
+        />
+        <Button
+          weight="plain"
+          aria-label={words.removePlacement}
+          onPress={() => commit((draft, context) => removePlacement(draft, placement.id, context))}
+        >
+          ✕
+        </Button>
+      </div>
+      <p className="quiet small">
+        {sizes
+          .map(({ typed, count, sizes: served }) => words.printed(typed, count, served.join(' '), ways))
+          .join(' · ')}
+      </p>
+      {sizes.map(
+        ({ tooWideFor, typed }) =>
+          tooWideFor && (
+            <p key={typed} className="care small">
+              {words.tooWide(typed, tooWideFor)}
+            </p>
+          ),
+      )}
+    </li>
+  );
+}

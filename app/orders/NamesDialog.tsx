@@ -1,0 +1,87 @@
+import { useState } from 'react';
+import { Label, TextArea, TextField } from 'react-aria-components';
+import { addNames } from '../../src/editing';
+import { readNames } from '../../src/intake';
+import { Button } from '../parts/Button';
+import { Field } from '../parts/Field';
+import { Window } from '../parts/Window';
+import { useWays } from '../store/selectors';
+import { commit, useShop } from '../store/shop';
+import { notify, openDialog } from '../store/view';
+import { useWords } from '../words';
+import { readSize, typedWithUnit } from './entries';
+
+/** A list of names and numbers, pasted: one garment and one transfer each. */
+export function NamesDialog({ id }: { id: string }) {
+  const { names: words, orders, common } = useWords();
+  const ways = useWays();
+  const order = useShop(({ book }) => book.order[id]);
+  const [text, setText] = useState('');
+  const start =
+    ways.unit === 'mm' ? { width: '250 mm', height: '300 mm' } : { width: '10 in', height: '12 in' };
+  const [size, setSize] = useState(start);
+  const [style, setStyle] = useState('');
+  if (!order) return null;
+  const { rows, bad } = readNames(text);
+  const width = readSize(size.width, ways);
+  const height = readSize(size.height, ways);
+  const add = () => {
+    if (!width.ok || !height.ok || rows.length === 0) return;
+    const typed = {
+      width: typedWithUnit(size.width.trim(), ways.unit),
+      height: typedWithUnit(size.height.trim(), ways.unit),
+    };
+    commit((draft, context) =>
+      addNames(
+        draft,
+        order.id,
+        rows,
+        { width: width.value, height: height.value, typed, style: style.trim() },
+        context,
+      ),
+    );
+    notify('plain', words.added(rows.length, ways));
+    openDialog(null);
+  };
+  return (
+    <Window title={words.title(order.name)}>
+      <p className="quiet">{words.hint}</p>
+      <TextField className="field table-text" value={text} onChange={setText} autoFocus>
+        <Label>{words.list}</Label>
+        <TextArea spellCheck="false" />
+      </TextField>
+      <div className="film-form">
+        <Field
+          label={orders.width}
+          value={size.width}
+          onChange={(value) => setSize({ ...size, width: value })}
+          problem={width.ok ? null : width.problem}
+        />
+        <Field
+          label={orders.height}
+          value={size.height}
+          onChange={(value) => setSize({ ...size, height: value })}
+          problem={height.ok ? null : height.problem}
+        />
+        <Field label={words.style} value={style} onChange={setStyle} />
+      </div>
+      <ul className="small">
+        {rows.slice(0, 12).map(({ line, name, number, size: garment }) => (
+          <li key={line}>{words.row(name, number, garment)}</li>
+        ))}
+        {rows.length > 12 && <li className="quiet">{words.more(rows.length - 12, ways)}</li>}
+        {bad.map((line) => (
+          <li key={line} className="care">
+            {words.bad(line)}
+          </li>
+        ))}
+      </ul>
+      <div className="actions">
+        <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
+        <Button weight="primary" isDisabled={rows.length === 0 || !width.ok || !height.ok} onPress={add}>
+          {words.add(rows.length, ways)}
+        </Button>
+      </div>
+    </Window>
+  );
+}

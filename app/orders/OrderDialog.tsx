@@ -1,0 +1,97 @@
+import { useState } from 'react';
+import { editOrder, type OrderFields } from '../../src/editing';
+import type { Order } from '../../src/model';
+import { Button } from '../parts/Button';
+import { Choice } from '../parts/Choice';
+import { Field } from '../parts/Field';
+import { Tick } from '../parts/Tick';
+import { Window } from '../parts/Window';
+import { commit, useShop } from '../store/shop';
+import { openDialog } from '../store/view';
+import { useWords } from '../words';
+
+/** Whom an order is for, when, what it waits for, and how far it is. */
+export function OrderDialog({ id }: { id: string }) {
+  const order = useShop(({ book }) => book.order[id]);
+  return order ? <OrderForm order={order} /> : null;
+}
+
+function OrderForm({ order }: { order: Order }) {
+  const { orders: words, common } = useWords();
+  const edit = (fields: Partial<OrderFields>) => commit((draft) => editOrder(draft, order.id, fields));
+  return (
+    <Window title={order.name}>
+      <div className="film-form">
+        <Typed label={words.contact} value={order.contact} onEntry={(contact) => edit({ contact })} />
+        <div className="field">
+          <label htmlFor="due-time">{words.dueTime}</label>
+          <input
+            id="due-time"
+            type="time"
+            value={order.dueTime ?? ''}
+            onChange={(event) => edit({ dueTime: event.target.value === '' ? null : event.target.value })}
+          />
+        </div>
+        <Choice
+          label={words.handover}
+          value={order.handover}
+          options={[
+            { value: 'collect', label: words.handovers.collect },
+            { value: 'ship', label: words.handovers.ship },
+          ]}
+          onChange={(handover) => edit({ handover })}
+        />
+        <Choice
+          label={words.progress}
+          value={order.progress}
+          options={[
+            { value: 'open', label: words.progresses.open },
+            { value: 'packed', label: words.progresses.packed },
+            { value: 'collected', label: words.progresses.collected },
+          ]}
+          onChange={(progress) => edit({ progress })}
+        />
+        <Tick label={words.isRush} checked={order.rush} onChange={(rush) => edit({ rush })} />
+        <Tick
+          label={words.awaitsProof}
+          checked={order.awaits.proof}
+          onChange={(proof) => edit({ awaits: { ...order.awaits, proof } })}
+        />
+        <Tick
+          label={words.awaitsBlanks}
+          checked={order.awaits.blanks}
+          onChange={(blanks) => edit({ awaits: { ...order.awaits, blanks } })}
+        />
+        <div className="field notes">
+          <label htmlFor="notes">{words.notes}</label>
+          <textarea
+            id="notes"
+            defaultValue={order.notes}
+            onBlur={(event) => edit({ notes: event.target.value.trim() })}
+          />
+        </div>
+      </div>
+      <div className="actions">
+        <Button onPress={() => openDialog({ kind: 'grid', order: order.id })}>{words.grid}</Button>
+        <Button onPress={() => openDialog({ kind: 'names', order: order.id })}>{words.names}</Button>
+        <Button weight="primary" onPress={() => openDialog(null)}>
+          {common.close}
+        </Button>
+      </div>
+    </Window>
+  );
+}
+
+/** A line of text that is taken over when the field is left. */
+function Typed({
+  label,
+  value,
+  onEntry,
+}: {
+  label: string;
+  value: string;
+  onEntry: (typed: string) => void;
+}) {
+  const [typed, setTyped] = useState(value);
+  return <Field label={label} value={typed} onChange={setTyped} onBlur={() => onEntry(typed.trim())} />;
+}

@@ -1,0 +1,126 @@
+import { useState } from 'react';
+import { duplicateOrder, editOrder, inPrint, removeOrder } from '../../src/editing';
+import type { Order, OrderState } from '../../src/model';
+import { parseDate } from '../../src/units';
+import { Button } from '../parts/Button';
+import { EntryCell } from '../parts/EntryCell';
+import { commit, useShop } from '../store/shop';
+import { notify, openDialog } from '../store/view';
+import { useWords } from '../words';
+import { readCode, readName } from './entries';
+import { addArtworkFiles } from './several-files';
+
+/** An order's name, code and due date, typed over in place, and the acts for the whole of it. */
+export function OrderHead({ order, state, empty }: { order: Order; state: OrderState; empty: boolean }) {
+  const { orders: words } = useWords();
+  const book = useShop((shop) => shop.book);
+  const [dropping, setDropping] = useState(false);
+  const otherCodes = new Set(
+    Object.values(book.order)
+      .filter((other) => other.id !== order.id)
+      .map((other) => other.code),
+  );
+  return (
+    <section
+      aria-label={order.name}
+      className={dropping ? 'dropping' : undefined}
+      onDragOver={(event) => {
+        event.preventDefault();
+        setDropping(true);
+      }}
+      onDragLeave={() => setDropping(false)}
+      onDrop={(event) => {
+        event.preventDefault();
+        setDropping(false);
+        void addArtworkFiles(order.id, [...event.dataTransfer.files]);
+      }}
+    >
+      <header className="order-head">
+        <div className="order-code">
+          <EntryCell
+            label={words.code}
+            text={order.code}
+            read={(typed) => readCode(typed, otherCodes)}
+            onEntry={(code) => commit((draft) => editOrder(draft, order.id, { code }))}
+          />
+        </div>
+        <div className="order-name">
+          <EntryCell
+            label={words.orderName}
+            text={order.name}
+            read={readName}
+            onEntry={(name) => commit((draft) => editOrder(draft, order.id, { name }))}
+          />
+        </div>
+        <span className={state === 'waiting' ? 'state care' : 'state quiet'}>
+          {order.rush && <strong className="rush">{words.rush}</strong>} {words.states[state]}
+        </span>
+        <label className="order-due">
+          <span>{words.due}</span>
+          <input
+            type="date"
+            value={order.due ?? ''}
+            onChange={(event) => {
+              const due = parseDate(event.target.value, null);
+              // The browser hands out '' while a date is half typed.
+              if (due.ok || event.target.value === '') {
+                commit((draft) => editOrder(draft, order.id, { due: due.ok ? due.value : null }));
+              }
+            }}
+          />
+        </label>
+        <OrderActs order={order} />
+      </header>
+      {!empty && (
+        <div className="transfer-row transfer-titles" aria-hidden="true">
+          <span>{words.artwork}</span>
+          <span>{words.transfer}</span>
+          <span>{words.width}</span>
+          <span>{words.height}</span>
+          <span>{words.count}</span>
+          <span>{words.mayTurn}</span>
+        </div>
+      )}
+    </section>
+  );
+}
+
+function OrderActs({ order }: { order: Order }) {
+  const { orders: words } = useWords();
+  const remove = () => {
+    const { book } = useShop.getState();
+    const own = Object.values(book.transfer).filter((transfer) => transfer.order === order.id);
+    if (own.some((transfer) => inPrint(book, transfer.id))) {
+      notify('care', words.inPrint(order.name));
+      return;
+    }
+    commit((draft) => removeOrder(draft, order.id));
+    notify('plain', words.removedOrder(order.name));
+  };
+  return (
+    <div className="order-acts">
+      <Button weight="plain" onPress={() => openDialog({ kind: 'order', order: order.id })}>
+        {words.details}
+      </Button>
+      <Button
+        weight="plain"
+        aria-label={words.duplicateNamed(order.name)}
+        onPress={() =>
+          commit((draft, context) => duplicateOrder(draft, order.id, words.again(order.name), context))
+        }
+      >
+        {words.duplicate}
+      </Button>
+      <Button
+        weight="plain"
+        aria-label={order.archived ? words.unarchiveNamed(order.name) : words.archiveNamed(order.name)}
+        onPress={() => commit((draft) => editOrder(draft, order.id, { archived: !order.archived }))}
+      >
+        {order.archived ? words.unarchive : words.archive}
+      </Button>
+      <Button weight="plain" aria-label={words.removeOrder(order.code)} onPress={remove}>
+        ✕
+      </Button>
+    </div>
+  );
+}

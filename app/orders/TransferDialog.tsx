@@ -1,0 +1,99 @@
+import { useState } from 'react';
+import { editTransfer, setCount } from '../../src/editing';
+import { type Copy, copiesByTransfer, type Transfer } from '../../src/model';
+import { Button } from '../parts/Button';
+import { Field } from '../parts/Field';
+import { Window } from '../parts/Window';
+import { useWays } from '../store/selectors';
+import { commit, useShop } from '../store/shop';
+import { openDialog } from '../store/view';
+import { useWords } from '../words';
+import { readCount } from './entries';
+
+const SHADES = ['#ffffff', '#1c1c1e', '#1f2b46', '#7a1f2b', '#6b7a3a', '#9aa3a8', '#f3d08a'] as const;
+
+/** What of a transfer is needed now and then: spare copies, fillers, the garment's colour. */
+export function TransferDialog({ id }: { id: string }) {
+  const { orders: words, common } = useWords();
+  const transfer = useShop(({ book }) => book.transfer[id]);
+  const copies = useShop(({ book }) => copiesByTransfer(book).get(id)?.length ?? 0);
+  if (!transfer) return null;
+  return (
+    <Window title={transfer.name}>
+      <div className="film-form" key={copies}>
+        <Spares transfer={transfer} kind="over" label={words.overs} hint={words.oversHint} />
+        <Spares transfer={transfer} kind="filler" label={words.fillers} hint={words.fillersHint} />
+      </div>
+      <fieldset className="shades">
+        <legend>{words.shade}</legend>
+        <Button
+          weight={transfer.shade === null ? 'primary' : 'normal'}
+          onPress={() => commit((draft) => editTransfer(draft, id, { shade: null }))}
+        >
+          {words.noShade}
+        </Button>
+        {SHADES.map((shade) => (
+          <button
+            key={shade}
+            type="button"
+            className="shade"
+            aria-label={words.shadeNamed(shade)}
+            aria-pressed={transfer.shade === shade}
+            style={{ backgroundColor: shade }}
+            onClick={() => commit((draft) => editTransfer(draft, id, { shade }))}
+          />
+        ))}
+        <label className="tick">
+          {words.otherShade}
+          <input
+            type="color"
+            value={transfer.shade ?? '#ffffff'}
+            onChange={(event) => commit((draft) => editTransfer(draft, id, { shade: event.target.value }))}
+          />
+        </label>
+      </fieldset>
+      <div className="actions">
+        <Button weight="primary" onPress={() => openDialog(null)}>
+          {common.close}
+        </Button>
+      </div>
+    </Window>
+  );
+}
+
+/** A number of copies beyond those that were ordered. */
+function Spares({
+  transfer,
+  kind,
+  label,
+  hint,
+}: {
+  transfer: Transfer;
+  kind: Copy['role'];
+  label: string;
+  hint: string;
+}) {
+  const ways = useWays();
+  const count = useShop(
+    ({ book }) =>
+      Object.values(book.copy).filter((copy) => copy.transfer === transfer.id && copy.role === kind).length,
+  );
+  const [typed, setTyped] = useState(String(count));
+  const read = typed.trim() === '0' ? ({ ok: true, value: 0 } as const) : readCount(typed, ways);
+  const enter = () => {
+    if (read.ok && read.value !== count) {
+      commit((draft, context) => setCount(draft, transfer.id, read.value, context, kind));
+    }
+  };
+  return (
+    <Field
+      label={label}
+      hint={hint}
+      value={typed}
+      onChange={setTyped}
+      onBlur={enter}
+      inputMode="decimal"
+      problem={read.ok ? null : read.problem}
+    />
+  );
+}

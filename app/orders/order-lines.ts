@@ -1,0 +1,78 @@
+import {
+  type Book,
+  copiesByTransfer,
+  type Order,
+  type OrderState,
+  orderStates,
+  ordersByDue,
+  type Transfer,
+  transfersByOrder,
+} from '../../src/model';
+
+export type Sorting = 'due' | 'name' | 'state';
+
+/** A line of the list: an order's head, one of its transfers, or the place to add one. */
+export type OrderLine = { readonly key: string; readonly order: Order } & (
+  | { readonly kind: 'head'; readonly state: OrderState; readonly empty: boolean }
+  | {
+      readonly kind: 'transfer';
+      readonly transfer: Transfer;
+      readonly count: number;
+      readonly spare: number;
+      readonly placed: number;
+    }
+  | { readonly kind: 'add' }
+);
+
+const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLocaleLowerCase();
+
+const stateOrder: readonly OrderState[] = [
+  'waiting',
+  'ready',
+  'in-run',
+  'part-done',
+  'printed',
+  'packed',
+  'collected',
+];
+
+/** The orders and transfers that hold what is searched for, in the order asked for. */
+export function orderLines(
+  book: Book,
+  { search, sorting, archived }: { search: string; sorting: Sorting; archived: boolean },
+): OrderLine[] {
+  const states = orderStates(book);
+  const transfers = transfersByOrder(book);
+  const copies = copiesByTransfer(book);
+  const wanted = plain(search.trim());
+  const found = (...texts: string[]) => texts.some((text) => plain(text).includes(wanted));
+  const shown = archived ? Object.values(book.order).filter((order) => order.archived) : ordersByDue(book);
+  const stateOf = (order: Order): OrderState => states.get(order.id) ?? 'ready';
+  if (sorting === 'name') shown.sort((a, b) => a.name.localeCompare(b.name));
+  if (sorting === 'state') {
+    shown.sort((a, b) => stateOrder.indexOf(stateOf(a)) - stateOrder.indexOf(stateOf(b)));
+  }
+  return shown.flatMap((order): OrderLine[] => {
+    const own = transfers.get(order.id) ?? [];
+    const whole = found(order.name, order.code, order.contact, order.notes);
+    const listed = whole ? own : own.filter(({ name }) => found(name));
+    if (!whole && listed.length === 0) return [];
+    return [
+      { kind: 'head', key: order.id, order, state: stateOf(order), empty: own.length === 0 },
+      ...listed.map((transfer): OrderLine => {
+        const all = copies.get(transfer.id) ?? [];
+        const ordered = all.filter(({ role }) => role === 'ordered').length;
+        return {
+          kind: 'transfer',
+          key: transfer.id,
+          order,
+          transfer,
+          count: ordered,
+          spare: all.length - ordered,
+          placed: all.filter(({ place }) => place !== null).length,
+        };
+      }),
+      { kind: 'add', key: `${order.id} add`, order },
+    ];
+  });
+}

@@ -1,0 +1,39 @@
+import { FilmDialog } from '../film/FilmDialog';
+import { PrintedDialog, SpoiledDialog } from '../film/ProgressDialogs';
+import { RunDialog } from '../film/RunDialog';
+import { GridDialog } from '../orders/GridDialog';
+import { NamesDialog } from '../orders/NamesDialog';
+import { OrderDialog } from '../orders/OrderDialog';
+import { PasteDialog } from '../orders/PasteDialog';
+import { TransferDialog } from '../orders/TransferDialog';
+import { useView } from '../store/view';
+import { KeysDialog } from './KeysDialog';
+
+/** The window that lies over the room; loaded when the first is opened. */
+export function Dialogs() {
+  const dialog = useView((view) => view.dialog);
+  switch (dialog?.kind) {
+    case 'paste':
+      return <PasteDialog text={dialog.text} />;
+    case 'order':
+      return <OrderDialog id={dialog.order} />;
+    case 'grid':
+      return <GridDialog id={dialog.order} />;
+    case 'names':
+      return <NamesDialog id={dialog.order} />;
+    case 'transfer':
+      return <TransferDialog id={dialog.transfer} />;
+    case 'film':
+      return <FilmDialog />;
+    case 'run':
+      return <RunDialog />;
+    case 'printed':
+      return <PrintedDialog />;
+    case 'spoiled':
+      return <SpoiledDialog />;
+    case 'keys':
+      return <KeysDialog />;
+    case undefined:
+      return null;
+  }
+}

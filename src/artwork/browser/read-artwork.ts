@@ -1,0 +1,84 @@
+import { type Density, type PixelBox, trimBox } from '..';
+
+/** Why a file is no artwork. `blank`: no pixel is strong enough to print. */
+export type ArtworkProblem =
+  | 'not-image'
+  | 'broken'
+  | 'no-size'
+  | 'cmyk'
+  | 'unreadable'
+  | 'too-large'
+  | 'blank';
+
+/** What is read from an image file. */
+export interface ReadArtwork {
+  /** SHA-256 of the file's bytes, in hexadecimal. */
+  readonly id: string;
+  readonly kind: 'png' | 'jpeg' | 'webp' | 'svg';
+  /** Of an SVG, the raster it was looked at in. */
+  readonly pixels: { readonly width: number; readonly height: number };
+  readonly density: Density | null;
+  readonly trim: PixelBox;
+  /** The trimmed box as a small PNG. */
+  readonly thumbnail: Blob;
+}
+
+/** Pixels a tab can hold beside everything else. */
+export const MOST_PIXELS = 150_000_000;
+/** Rows looked at together: a strip of a large image takes some megabytes. */
+const STRIP = 512;
+const THUMBNAIL = 640;
+
+/** SHA-256, in hexadecimal. */
+export async function hashOf(bytes: ArrayBuffer): Promise<string> {
+  const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
+  return Array.from(hash, (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+const union = (a: PixelBox | null, b: PixelBox): PixelBox => {
+  if (!a) return b;
+  const [x, y] = [Math.min(a.x, b.x), Math.min(a.y, b.y)];
+  return {
+    x,
+    y,
+    width: Math.max(a.x + a.width, b.x + b.width) - x,
+    height: Math.max(a.y + a.height, b.y + b.height) - y,
+  };
+};
+
+/** Something drawable with the size it is looked at in. */
+export interface Looked {
+  readonly image: CanvasImageSource;
+  readonly width: number;
+  readonly height: number;
+}
+
+function context(width: number, height: number): OffscreenCanvasRenderingContext2D {
+  const drawing = new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true });
+  if (!drawing) throw new Error('no 2d context');
+  return drawing;
+}
+
+/** The box of pixels with an alpha of at least 8 in 255; `null` if the image is blank. */
+export function trimOf({ image, width, height }: Looked): PixelBox | null {
+  const drawing = context(width, Math.min(STRIP, height));
+  let box: PixelBox | null = null;
+  for (let top = 0; top < height; top += STRIP) {
+    const rows = Math.min(STRIP, height - top);
+    drawing.clearRect(0, 0, width, rows);
+    drawing.drawImage(image, 0, -top, width, height);
+    const found = trimBox(drawing.getImageData(0, 0, width, rows).data, width, rows);
+    if (found) box = union(box, { ...found, y: found.y + top });
+  }
+  return box;
+}
+
+export function thumbnailOf({ image, width, height }: Looked, trim: PixelBox): Promise<Blob> {
+  const scale = Math.min(1, THUMBNAIL / Math.max(trim.width, trim.height));
+  const across = Math.max(1, Math.round(trim.width * scale));
+  const down = Math.max(1, Math.round(trim.height * scale));
+  const drawing = context(across, down);
+  drawing.imageSmoothingQuality = 'high';
+  drawing.drawImage(image, -trim.x * scale, -trim.y * scale, width * scale, height * scale);
+  return drawing.canvas.convertToBlob({ type: 'image/png' });
+}

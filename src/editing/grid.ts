@@ -1,0 +1,170 @@
+import {
+  type Garment,
+  groupOfSize,
+  type Id,
+  type Placement,
+  sizeGroups,
+  type Transfer,
+  widestFor,
+} from '../model';
+import { type Micrometres, um } from '../units';
+import type { BookDraft, EditContext } from './step';
+import { addTransfer, editTransfer, removeTransfer, setCount } from './transfers';
+
+export type GarmentFields = Pick<Garment, 'style' | 'colour' | 'shade' | 'size' | 'count'>;
+export type PlacementFields = Pick<Placement, 'place' | 'design' | 'ratio' | 'widths'>;
+
+export function addGarment(
+  draft: BookDraft,
+  order: Id<'order'>,
+  fields: GarmentFields,
+  context: EditContext,
+): Id<'garment'> {
+  const id = context.newId() as Id<'garment'>;
+  draft.garment[id] = { id, order, ...fields, changed: context.now };
+  followGrid(draft, order, context);
+  return id;
+}
+
+export function editGarment(
+  draft: BookDraft,
+  id: string,
+  fields: Partial<GarmentFields>,
+  context: EditContext,
+): void {
+  const garment = draft.garment[id];
+  if (!garment) return;
+  Object.assign(garment, fields);
+  followGrid(draft, garment.order, context);
+}
+
+export function removeGarment(draft: BookDraft, id: string, context: EditContext): void {
+  const garment = draft.garment[id];
+  if (!garment) return;
+  delete draft.garment[id];
+  followGrid(draft, garment.order, context);
+}
+
+export function addPlacement(
+  draft: BookDraft,
+  order: Id<'order'>,
+  fields: PlacementFields,
+  context: EditContext,
+): Id<'placement'> {
+  const id = context.newId() as Id<'placement'>;
+  draft.placement[id] = { id, order, ...fields, artwork: null, changed: context.now };
+  followGrid(draft, order, context);
+  return id;
+}
+
+export function editPlacement(
+  draft: BookDraft,
+  id: string,
+  fields: Partial<PlacementFields>,
+  context: EditContext,
+): void {
+  const placement = draft.placement[id];
+  if (!placement) return;
+  Object.assign(placement, fields);
+  followGrid(draft, placement.order, context);
+}
+
+export function removePlacement(draft: BookDraft, id: string, context: EditContext): void {
+  const placement = draft.placement[id];
+  if (!placement) return;
+  delete draft.placement[id];
+  followGrid(draft, placement.order, context);
+}
+
+/** One printed size of a placement: the garments it serves. */
+export interface PrintedSize {
+  readonly width: Micrometres;
+  readonly typed: string;
+  readonly count: number;
+  /** Garment sizes, in the order of the lines. */
+  readonly sizes: readonly string[];
+  /** Wider than the smallest of its garments takes, where the print lies on the body. */
+  readonly tooWideFor: string | null;
+}
+
+const onBody = (place: string): boolean => !/sleeve|neck|tag|cap|hat/i.test(place);
+
+/** The sizes that a placement is printed at for some garments: groups of one width share a size. */
+export function printedSizes(placement: Placement, garments: readonly Garment[]): PrintedSize[] {
+  const sizes = new Map<number, PrintedSize>();
+  for (const group of sizeGroups) {
+    const own = garments.filter((garment) => garment.count > 0 && groupOfSize(garment.size) === group);
+    if (own.length === 0) continue;
+    const { width, typed } = placement.widths[group];
+    const before = sizes.get(width);
+    const all = [...new Set([...(before?.sizes ?? []), ...own.map(({ size }) => size)])];
+    const narrow = onBody(placement.place) ? all.filter((size) => width > widestFor(size)) : [];
+    sizes.set(width, {
+      width,
+      typed: before?.typed ?? typed,
+      count: (before?.count ?? 0) + own.reduce((sum, { count }) => sum + count, 0),
+      sizes: all,
+      tooWideFor: narrow[0] ?? null,
+    });
+  }
+  return [...sizes.values()];
+}
+
+/** Makes the transfers that an order's grid calls for, and their counts; one that it no longer calls for goes, unless it is in print. */
+function followGrid(draft: BookDraft, order: Id<'order'>, context: EditContext): void {
+  const garments = Object.values(draft.garment).filter((garment) => garment.order === order) as Garment[];
+  const shades = new Set(garments.map(({ shade }) => shade));
+  const [only = null] = shades.size === 1 ? shades : [];
+  const own = (Object.values(draft.transfer) as Transfer[]).filter(
+    (transfer) => transfer.order === order && transfer.grid !== null,
+  );
+  const called = new Set<string>();
+  for (const placement of Object.values(draft.placement) as Placement[]) {
+    if (placement.order !== order) continue;
+    const sizes = printedSizes(placement, garments);
+    for (const { width, typed, count, sizes: served } of sizes) {
+      const height = um(width * placement.ratio);
+      const fields = {
+        name: `${placement.design}, ${placement.place}${sizes.length > 1 ? ` ${served.join(' ')}` : ''}`,
+        width,
+        height,
+        typed: { width: typed, height: `${Math.round(height / 100) / 10} mm` },
+        shade: only,
+        grid: { placement: placement.id, width },
+      };
+      const made = own.find(({ grid }) => grid?.placement === placement.id && grid.width === width);
+      const id = made?.id ?? addTransfer(draft, order, { ...fields, turn: 'quarter' }, 0, context);
+      if (made) editTransfer(draft, id, fields);
+      const transfer = draft.transfer[id];
+      if (transfer && placement.artwork) transfer.artwork = placement.artwork;
+      setCount(draft, id, count, context);
+      called.add(id);
+    }
+  }
+  for (const transfer of own) if (!called.has(transfer.id)) removeTransfer(draft, transfer.id);
+}
+
+/** A shirt with a name or a number of its own. */
+export interface NamedGarment {
+  readonly name: string;
+  readonly number: string;
+  readonly size: string;
+}
+
+/** Adds one garment and one transfer for each name and number of a list. */
+export function addNames(
+  draft: BookDraft,
+  order: Id<'order'>,
+  names: readonly NamedGarment[],
+  print: Pick<Transfer, 'width' | 'height' | 'typed'> & { readonly style: string },
+  context: EditContext,
+): void {
+  const { style, ...size } = print;
+  for (const { name, number, size: garmentSize } of names) {
+    const garment = context.newId() as Id<'garment'>;
+    const fields = { style, colour: '', shade: null, size: garmentSize, count: 1 };
+    draft.garment[garment] = { id: garment, order, ...fields, changed: context.now };
+    const title = [name, number, garmentSize && `(${garmentSize})`].filter(Boolean).join(' ');
+    addTransfer(draft, order, { name: title, ...size, turn: 'quarter', garment }, 1, context);
+  }
+}

@@ -1,0 +1,40 @@
+import { fromInches, type Micrometres } from '../units';
+
+/** Groups of garment sizes that are printed at one width. */
+export const sizeGroups = ['adult', 'youth', 'toddler'] as const;
+
+export type SizeGroup = (typeof sizeGroups)[number];
+
+/** The group of a garment size as the trade writes it: `2T` to `6T` and months are toddlers', `YM`, `Youth L`, `10-12` youths'. */
+export function groupOfSize(size: string): SizeGroup {
+  const plain = size.trim().toUpperCase();
+  if (/^\d{1,2}\s?(T|M|MO|MONTHS)$|^NB$|TODDLER|INFANT|BABY/.test(plain)) return 'toddler';
+  if (/^Y|YOUTH|KID|^\d{1,2}\s?[-/]\s?\d{1,2}$/.test(plain)) return 'youth';
+  return 'adult';
+}
+
+/** Places that garments are printed in, and the width to start with for each group (common practice, no source). */
+export const startingWidths = {
+  front: { adult: fromInches(11), youth: fromInches(8.5), toddler: fromInches(6) },
+  back: { adult: fromInches(11), youth: fromInches(8.5), toddler: fromInches(6) },
+  'left chest': { adult: fromInches(3.5), youth: fromInches(3), toddler: fromInches(2.5) },
+  sleeve: { adult: fromInches(3), youth: fromInches(2.5), toddler: fromInches(2) },
+  'neck tag': { adult: fromInches(2.5), youth: fromInches(2), toddler: fromInches(1.5) },
+} as const satisfies Record<string, Record<SizeGroup, Micrometres>>;
+
+export type PlaceName = keyof typeof startingWidths;
+
+/** The widest print that lies flat on a garment's body (common practice, no source): by group, and less on the small sizes. */
+const bodyWidths: Record<SizeGroup, { small: Micrometres; other: Micrometres }> = {
+  adult: { small: fromInches(11.5), other: fromInches(13) },
+  youth: { small: fromInches(8.5), other: fromInches(10) },
+  toddler: { small: fromInches(6), other: fromInches(7) },
+};
+
+const isSmall = (size: string): boolean => /^(X*S|Y?X*S|[2-3]\s?T|YOUTH X*S)$/i.test(size.trim());
+
+/** The widest print that a garment of a size takes. */
+export function widestFor(size: string): Micrometres {
+  const widths = bodyWidths[groupOfSize(size)];
+  return isSmall(size) ? widths.small : widths.other;
+}

@@ -1,0 +1,26 @@
+import type { Book } from './book';
+import { copiesByTransfer, isFixed, transfersByOrder } from './lookup';
+
+/** How far an order is. `ready` may be laid out; `part-done` has some copies printed, `printed` all. */
+export type OrderState = 'waiting' | 'ready' | 'in-run' | 'part-done' | 'printed' | 'packed' | 'collected';
+
+/** The state of every order: what was said of it, and else what its copies tell. */
+export function orderStates(book: Book): Map<string, OrderState> {
+  const transfers = transfersByOrder(book);
+  const copies = copiesByTransfer(book);
+  return new Map(
+    Object.values(book.order).map((order): [string, OrderState] => {
+      if (order.progress !== 'open') return [order.id, order.progress];
+      const own = (transfers.get(order.id) ?? []).flatMap(({ id }) => copies.get(id) ?? []);
+      const wanted = own.filter(({ role }) => role !== 'filler');
+      const printed = wanted.filter((copy) => {
+        const run = copy.run === null ? undefined : book.run[copy.run];
+        return run?.state === 'printed' || (copy.place !== null && copy.place.y < (run?.printedTo ?? 0));
+      });
+      if (wanted.length > 0 && printed.length === wanted.length) return [order.id, 'printed'];
+      if (printed.length > 0) return [order.id, 'part-done'];
+      if (own.some((copy) => copy.place !== null || isFixed(book, copy))) return [order.id, 'in-run'];
+      return [order.id, order.awaits.proof || order.awaits.blanks ? 'waiting' : 'ready'];
+    }),
+  );
+}
