@@ -1,3 +1,4 @@
+import { historyOf } from '../../src/editing';
 import { redo, undo, useShop } from '../store/shop';
 import { words } from '../words';
 import type { Command } from './command';
@@ -7,7 +8,7 @@ export const undoCommand: Command = {
   label: words.commands.undo,
   scope: 'everywhere',
   chords: [{ key: 'z', mod: true }],
-  available: () => useShop.getState().history.done.length > 0,
+  available: () => historyOf(useShop.getState().book).done.length > 0,
   run: undo,
 };
 
@@ -19,6 +20,6 @@ export const redoCommand: Command = {
     { key: 'z', mod: true, shift: true },
     { key: 'y', mod: true },
   ],
-  available: () => useShop.getState().history.undone.length > 0,
+  available: () => historyOf(useShop.getState().book).undone.length > 0,
   run: redo,
 };

@@ -67,6 +67,13 @@ function Garments({ order, garments }: { order: Order; garments: readonly Garmen
   return (
     <section>
       <h3>{words.garments}</h3>
+      {garments.length > 0 && (
+        <div className="grid-row grid-titles" aria-hidden="true">
+          {[words.style, words.colour, words.shade, words.size, words.howMany, ''].map((title) => (
+            <span key={title}>{title}</span>
+          ))}
+        </div>
+      )}
       <ul className="grid-list">
         {garments.map((garment) => {
           const edit = (fields: Parameters<typeof editGarment>[2]) =>
@@ -167,12 +174,25 @@ function Placements({
   return (
     <section>
       <h3>{words.placements}</h3>
+      {placements.length > 0 && (
+        <div className="grid-row grid-titles" aria-hidden="true">
+          {[
+            words.place,
+            words.design,
+            ...sizeGroups.map((group) => words.groups[group]),
+            words.adultHeight,
+            '',
+          ].map((title) => (
+            <span key={title}>{title}</span>
+          ))}
+        </div>
+      )}
       <ul className="grid-list">
         {placements.map((placement) => (
           <PlacementRow key={placement.id} placement={placement} garments={garments} />
         ))}
       </ul>
-      <div className="actions map-acts">
+      <div className="actions add-place">
         <Choice
           label={words.place}
           value={place}

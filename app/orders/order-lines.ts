@@ -21,7 +21,7 @@ export type OrderLine = { readonly key: string; readonly order: Order } & (
       readonly spare: number;
       readonly placed: number;
     }
-  | { readonly kind: 'add' }
+  | { readonly kind: 'add' | 'space' }
 );
 
 const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLocaleLowerCase();
@@ -73,6 +73,7 @@ export function orderLines(
         };
       }),
       { kind: 'add', key: `${order.id} add`, order },
+      { kind: 'space', key: `${order.id} space`, order },
     ];
   });
 }

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { loadUpdate, useUpdate } from '../offline/update';
 import { Button } from '../parts/Button';
-import { openSource, retrySaving } from '../store/boot';
+import { openSource, retrySaving, takeOver } from '../store/boot';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { useWords } from '../words';
@@ -50,6 +50,7 @@ export function Bands() {
       {follows && (
         <Band tone="care">
           <p>{bands.follows}</p>
+          <Button onPress={takeOver}>{bands.takeOver}</Button>
         </Band>
       )}
       {phase.kind === 'open' && source === 'demo' && (

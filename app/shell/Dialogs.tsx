@@ -7,6 +7,7 @@ import { OrderDialog } from '../orders/OrderDialog';
 import { PasteDialog } from '../orders/PasteDialog';
 import { TransferDialog } from '../orders/TransferDialog';
 import { useView } from '../store/view';
+import { KeepDialog } from './KeepDialog';
 import { KeysDialog } from './KeysDialog';
 
 /** The window that lies over the room; loaded when the first is opened. */
@@ -31,6 +32,8 @@ export function Dialogs() {
       return <PrintedDialog />;
     case 'spoiled':
       return <SpoiledDialog />;
+    case 'keep':
+      return <KeepDialog />;
     case 'keys':
       return <KeysDialog />;
     case undefined:

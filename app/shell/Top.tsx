@@ -1,6 +1,7 @@
+import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { useView } from '../store/view';
+import { openDialog, useView } from '../store/view';
 import { useWords } from '../words';
 import { clockTime } from '../words/format';
 
@@ -35,10 +36,12 @@ function Kept() {
   const open = useShop((shop) => shop.phase.kind === 'open');
   if (!open) return null;
   return (
-    <p className="kept quiet small" data-testid="kept" data-saving={saving.kind}>
-      {saving.kind === 'saved' && kept.saved(clockTime(saving.at, ways))}
-      {saving.kind === 'saving' && kept.saving}
-      {saving.kind === 'failed' && <span className="error">{kept.failed}</span>}
-    </p>
+    <div className="kept small" data-testid="kept" data-saving={saving.kind}>
+      <Button weight="plain" onPress={() => openDialog({ kind: 'keep' })}>
+        {saving.kind === 'saved' && kept.saved(clockTime(saving.at, ways))}
+        {saving.kind === 'saving' && kept.saving}
+        {saving.kind === 'failed' && <span className="error">{kept.failed}</span>}
+      </Button>
+    </div>
   );
 }

@@ -15,6 +15,9 @@ export function openArtworkOf(database: string): ArtworkStore {
 /** The thumbnail of an artwork of the book that is open; `null` if there is none. */
 export const loadThumbnail = (id: string): Promise<Blob | null> => store?.thumb(id) ?? Promise.resolve(null);
 
+/** The file of an artwork, as it was dropped. */
+export const loadArtworkFile = (id: string): Promise<Blob | null> => store?.file(id) ?? Promise.resolve(null);
+
 /**
  * Puts an image on the disk.
  * @returns the record that names it, still without the instant of its change

@@ -1,4 +1,3 @@
-import { emptyHistory } from '../../src/editing';
 import { type Book, emptyBook } from '../../src/model';
 import {
   becomeWriter,
@@ -6,8 +5,10 @@ import {
   databases,
   lastOpened,
   openRepository,
+  openSnapshots,
   rememberOpened,
   type Saver,
+  type SnapshotStore,
   type Source,
   type StorageProblem,
 } from '../../src/storage';
@@ -21,6 +22,9 @@ import { select, useView } from './view';
 /** The book that is open, from its storage to its place among the tabs. */
 interface Session {
   retry(): void;
+  /** Makes this the tab that writes. */
+  takeOver(): void;
+  readonly snapshots: SnapshotStore;
   /** Ends when all is written. */
   close(): Promise<void>;
 }
@@ -42,7 +46,6 @@ export async function openSource(source: Source): Promise<void> {
     phase: { kind: 'opening' },
     source,
     book: emptyBook,
-    history: emptyHistory,
     saving: { kind: 'saving' },
     follows: false,
     setAside: [],
@@ -58,6 +61,11 @@ export function retrySaving(): void {
   else session?.retry();
 }
 
+export const takeOver = (): void => session?.takeOver();
+
+/** The snapshots of the book that is open. */
+export const snapshotsNow = (): SnapshotStore | null => session?.snapshots ?? null;
+
 /** All artwork that a transfer names. */
 const usedArtwork = (book: Book): Set<string> =>
   new Set(Object.values(book.transfer).flatMap(({ artwork }) => (artwork === null ? [] : [artwork])));
@@ -66,6 +74,7 @@ function openSession(source: Source): Session {
   const names = databases[source];
   const repository = openRepository(names.book);
   const artwork = openArtworkOf(names.artwork);
+  const snapshots = openSnapshots(names.snapshots);
   let saver: Saver | null = null;
   let closed = false;
 
@@ -79,8 +88,19 @@ function openSession(source: Source): Session {
     });
     useShop.setState({ phase: { kind: 'open' }, book, follows: false });
     saver.put(book);
-    void artwork.sweep(usedArtwork(book)).catch(() => undefined);
+    void keepHouse(book).catch(() => undefined);
     if (source === 'demo') void drawDemo();
+  };
+
+  /** Takes the day's snapshot, and lets go of images that neither the book nor a snapshot names. */
+  const keepHouse = async (book: Book): Promise<void> => {
+    const now = new Date().toISOString();
+    const [latest] = await snapshots.list();
+    const isNewDay = latest?.at.slice(0, 10) !== now.slice(0, 10);
+    if (isNewDay && Object.keys(book.order).length > 0) await snapshots.take(book, 'day', now);
+    const used = usedArtwork(book);
+    for (const id of await snapshots.artwork()) used.add(id);
+    await artwork.sweep(used);
   };
 
   const openWritable = async (): Promise<void> => {
@@ -132,6 +152,11 @@ function openSession(source: Source): Session {
     onChanged: () => {
       if (!saver) void follow();
     },
+    async onHandOver() {
+      await saver?.flush();
+      saver = null;
+      stopPlanning();
+    },
   });
   const unwatch = useShop.subscribe((now, before) => {
     if (now.book !== before.book && now.phase.kind === 'open') saver?.put(now.book);
@@ -139,12 +164,15 @@ function openSession(source: Source): Session {
 
   return {
     retry: () => saver?.retry(),
+    takeOver: () => writer.takeOver(),
+    snapshots,
     async close() {
       await saver?.flush();
       closed = true;
       unwatch();
       writer.close();
       repository.close();
+      snapshots.close();
     },
   };
 }

@@ -55,6 +55,7 @@ export function firstSettings(locale: string): Omit<Settings, 'changed'> {
     mapView: 'ink-up',
     mapPaper: { landscape: false, large: false },
     printer: { firstEnd: 'lead', mirror: 'none', feed: 1 },
+    lastBackup: null,
     columns: {},
   };
 }

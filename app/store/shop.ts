@@ -3,9 +3,10 @@ import {
   applyEdit,
   applySettled,
   type BookDraft,
+  dropLast,
   type EditContext,
-  emptyHistory,
-  type History,
+  forget,
+  historyOf,
   redoStep,
   remember,
   type Step,
@@ -32,7 +33,6 @@ interface Shop {
   readonly phase: Phase;
   readonly source: Source;
   readonly book: Book;
-  readonly history: History;
   readonly saving: SaveState;
   /** Another tab writes; this one looks on. */
   readonly follows: boolean;
@@ -44,7 +44,6 @@ export const useShop = create<Shop>(() => ({
   phase: { kind: 'opening' },
   source: 'demo',
   book: emptyBook,
-  history: emptyHistory,
   saving: { kind: 'saving' },
   follows: false,
   setAside: [],
@@ -69,11 +68,11 @@ export const mayWrite = (): boolean => {
  */
 export function commit(edit: Edit): Step | null {
   if (!mayWrite()) return null;
-  const { book, history } = useShop.getState();
+  const { book } = useShop.getState();
   const context = editContext();
   const { book: edited, step, takenOff } = applySettled(book, (draft) => edit(draft, context), context.now);
   if (!step) return null;
-  useShop.setState({ book: edited, history: remember(history, step) });
+  useShop.setState({ book: remember(edited, step, context.now) });
   if (takenOff.length > 0) notify('care', words.orders.takenOff(takenOff.length));
   return step;
 }
@@ -92,25 +91,18 @@ export function commitQuietly(edit: Edit): void {
  * steps have steps back of their own.
  */
 export function commitForGood(edit: Edit): void {
-  if (commit(edit)) useShop.setState({ history: emptyHistory });
+  if (commit(edit)) useShop.setState(({ book }) => ({ book: forget(book) }));
 }
 
 export function undo(): void {
-  const back = stepBack(useShop.getState().history);
-  if (!back || !mayWrite()) return;
-  useShop.setState({
-    book: undoStep(useShop.getState().book, back.step, editContext().now),
-    history: back.history,
-  });
+  const back = stepBack(useShop.getState().book);
+  if (back && mayWrite()) useShop.setState({ book: undoStep(back.book, back.step, editContext().now) });
 }
 
 export function redo(): void {
-  const forward = stepForward(useShop.getState().history);
-  if (!forward || !mayWrite()) return;
-  useShop.setState({
-    book: redoStep(useShop.getState().book, forward.step, editContext().now),
-    history: forward.history,
-  });
+  const forward = stepForward(useShop.getState().book);
+  if (forward && mayWrite())
+    useShop.setState({ book: redoStep(forward.book, forward.step, editContext().now) });
 }
 
 /**
@@ -119,15 +111,19 @@ export function redo(): void {
  */
 export function recommit(replaced: Step | null, edit: Edit): Step | null {
   if (!mayWrite()) return null;
-  let { book, history } = useShop.getState();
+  let { book } = useShop.getState();
   const context = editContext();
-  const back = stepBack(history);
-  if (replaced !== null && back?.step === replaced) {
-    book = undoStep(book, replaced, context.now);
-    history = { ...back.history, undone: [] };
+  const last = historyOf(book).done.at(-1);
+  if (replaced !== null && last?.number === replacedNumber.get(replaced)) {
+    book = undoStep(dropLast(book), replaced, context.now);
   }
   const edited = applyEdit(book, (draft) => edit(draft, context), context.now);
-  if (edited.step) history = remember(history, edited.step);
-  useShop.setState({ book: edited.book, history });
+  book = edited.step ? remember(edited.book, edited.step, context.now) : edited.book;
+  const added = historyOf(book).done.at(-1);
+  if (edited.step && added) replacedNumber.set(edited.step, added.number);
+  useShop.setState({ book });
   return edited.step;
 }
+
+/** The number in the history of each step that may be replaced. */
+const replacedNumber = new WeakMap<Step, number>();

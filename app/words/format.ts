@@ -65,6 +65,15 @@ export const dueDay = (date: LocalDate, { locale }: Ways): string =>
 export const clockTime = (instant: number, { locale }: Ways): string =>
   new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' }).format(instant);
 
+/** A day and a time of it: `25 Nov, 14:05`. */
+export const dayAndTime = (instant: string, { locale }: Ways): string =>
+  new Intl.DateTimeFormat(locale, {
+    day: 'numeric',
+    month: 'short',
+    hour: '2-digit',
+    minute: '2-digit',
+  }).format(new Date(instant));
+
 /** A size as it is typed back into a field, in a unit of the reader. */
 export const typedLength = (length: Micrometres, { unit, locale }: Ways): string =>
   new Intl.NumberFormat(locale, { maximumFractionDigits: unit === 'mm' ? 2 : 3, useGrouping: false }).format(

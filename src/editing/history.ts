@@ -1,29 +1,64 @@
+import type { Book, Instant, StoredStep } from '../model';
 import type { Step } from './step';
 
-/** Steps that can be undone, latest last, and those undone that can be made again. */
-export interface History {
-  readonly done: readonly Step[];
-  readonly undone: readonly Step[];
+/** Steps that can be undone, latest last, and those undone that can be made again, the next last. */
+interface History {
+  readonly done: readonly StoredStep[];
+  readonly undone: readonly StoredStep[];
 }
 
-export const emptyHistory: History = { done: [], undone: [] };
+const known = new WeakMap<Book['step'], History>();
 
-/** A new step forgets the undone ones. */
-export const remember = (history: History, step: Step): History => ({
-  done: [...history.done, step],
-  undone: [],
+/** The history of a book, in order. */
+export function historyOf({ step }: Book): History {
+  let history = known.get(step);
+  if (!history) {
+    const steps = Object.values(step).sort((a, b) => a.number - b.number);
+    history = {
+      done: steps.filter(({ undone }) => !undone),
+      undone: steps.filter(({ undone }) => undone).reverse(),
+    };
+    known.set(step, history);
+  }
+  return history;
+}
+
+const keyOf = (number: number) => String(number).padStart(9, '0') as StoredStep['id'];
+
+/** Adds a step; those that were undone are forgotten. */
+export function remember(book: Book, { redo, undo }: Step, now: Instant): Book {
+  const { done, undone } = historyOf(book);
+  const number = (done.at(-1)?.number ?? 0) + 1;
+  const kept = undone.length > 0 ? Object.fromEntries(done.map((step) => [step.id, step])) : book.step;
+  const id = keyOf(number);
+  const added = { id, number, redo: [...redo], undo: [...undo], undone: false, changed: now } as StoredStep;
+  return { ...book, step: { ...kept, [id]: added } };
+}
+
+const marked = (book: Book, step: StoredStep, undone: boolean): Book => ({
+  ...book,
+  step: { ...book.step, [step.id]: { ...step, undone } },
 });
 
-export function stepBack(history: History): { history: History; step: Step } | null {
-  const step = history.done.at(-1);
-  return step
-    ? { step, history: { done: history.done.slice(0, -1), undone: [...history.undone, step] } }
-    : null;
+/** The step that undo takes back, and the book with it marked so; `null` if there is none. */
+export function stepBack(book: Book): { book: Book; step: Step } | null {
+  const step = historyOf(book).done.at(-1);
+  return step ? { step: step as Step, book: marked(book, step, true) } : null;
 }
 
-export function stepForward(history: History): { history: History; step: Step } | null {
-  const step = history.undone.at(-1);
-  return step
-    ? { step, history: { done: [...history.done, step], undone: history.undone.slice(0, -1) } }
-    : null;
+export function stepForward(book: Book): { book: Book; step: Step } | null {
+  const step = historyOf(book).undone.at(-1);
+  return step ? { step: step as Step, book: marked(book, step, false) } : null;
 }
+
+/** Takes the last step out of the history, whatever comes in its place. */
+export function dropLast(book: Book): Book {
+  const last = historyOf(book).done.at(-1);
+  if (!last) return book;
+  const { [last.id]: _, ...step } = book.step;
+  return { ...book, step };
+}
+
+/** Begins anew: nothing before this can be undone. */
+export const forget = (book: Book): Book =>
+  Object.keys(book.step).length > 0 ? { ...book, step: {} } : book;

@@ -10,7 +10,7 @@ export {
   removeGarment,
   removePlacement,
 } from './grid';
-export { emptyHistory, type History, remember, stepBack, stepForward } from './history';
+export { dropLast, forget, historyOf, remember, stepBack, stepForward } from './history';
 export { addRows } from './import';
 export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';
 export { setPinned, setPlaces, takeOff } from './places';

@@ -12,7 +12,7 @@ function unsettled(book: Book): Id<'copy'>[] {
 }
 
 const movesGround = (step: Step): boolean =>
-  step.redo.some(({ path }) => path[0] === 'transfer' || path[0] === 'film');
+  step.redo.some(({ path }) => path[0] === 'transfer' || path[0] === 'film' || path[0] === 'run');
 
 /**
  * Applies an edit and lets the drafts follow it: copies that no longer fit where they lie come off

@@ -15,7 +15,9 @@ import {
   type Run,
   runSchema,
   type Settings,
+  type StoredStep,
   settingsSchema,
+  stepSchema,
   type Transfer,
   transferSchema,
 } from './records';
@@ -30,6 +32,7 @@ const collections = {
   artwork: artworkSchema,
   film: filmSchema,
   run: runSchema,
+  step: stepSchema,
   settings: settingsSchema,
 } as const;
 
@@ -47,6 +50,8 @@ export interface Book {
   readonly artwork: Readonly<Record<string, Artwork>>;
   readonly film: Readonly<Record<string, Film>>;
   readonly run: Readonly<Record<string, Run>>;
+  /** What undo takes back; it lies with the book, so that it outlives a reload. */
+  readonly step: Readonly<Record<string, StoredStep>>;
   readonly settings: Readonly<Record<string, Settings>>;
 }
 
@@ -59,6 +64,7 @@ export const emptyBook: Book = {
   artwork: {},
   film: {},
   run: {},
+  step: {},
   settings: {},
 };
 

@@ -43,6 +43,7 @@ export {
   type Settings,
   type Sheets,
   type Snapshot,
+  type StoredStep,
   TINTS,
   type Transfer,
 } from './records';

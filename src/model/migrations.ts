@@ -49,6 +49,7 @@ const added: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   settings: {
     mapPaper: { landscape: false, large: false },
     printer: { firstEnd: 'lead', mirror: 'none', feed: 1 },
+    lastBackup: null,
     columns: {},
   },
 };

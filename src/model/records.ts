@@ -183,6 +183,22 @@ export const runSchema = z.object({
   changed: instant,
 });
 
+const patch = z.object({
+  op: z.enum(['add', 'remove', 'replace']),
+  path: z.array(z.union([z.string(), z.number()])),
+  value: z.optional(z.unknown()),
+});
+
+/** A step that can be taken back, or one that was and can be made again; in the order of their numbers. */
+export const stepSchema = z.object({
+  id: id<'step'>(),
+  number: z.int().check(z.minimum(1)),
+  redo: z.array(patch),
+  undo: z.array(patch),
+  undone: z.boolean(),
+  changed: instant,
+});
+
 /** How this shop reads and writes figures. */
 export const settingsSchema = z.object({
   unit: z.enum(['mm', 'in']),
@@ -200,6 +216,8 @@ export const settingsSchema = z.object({
     /** Measured length over the length printed: distances along the film are multiplied by it. */
     feed: z.number().check(z.minimum(0.9), z.maximum(1.1)),
   }),
+  /** When a backup was last saved. */
+  lastBackup: z.nullable(instant),
   /** Headings of a table that the shop has mapped by hand, in lower case. */
   columns: z.record(z.string(), z.string()),
   changed: instant,
@@ -217,4 +235,5 @@ export type Roll = z.infer<typeof rollSchema>;
 export type Sheets = z.infer<typeof sheetsSchema>;
 export type Snapshot = z.infer<typeof snapshotSchema>;
 export type Run = z.infer<typeof runSchema>;
+export type StoredStep = z.infer<typeof stepSchema>;
 export type Settings = z.infer<typeof settingsSchema>;

@@ -4,11 +4,16 @@ import { createStore, get, set } from 'idb-keyval';
 export interface DatabaseNames {
   readonly book: string;
   readonly artwork: string;
+  readonly snapshots: string;
 }
 
 export const databases = {
-  shop: { book: 'rollwright', artwork: 'rollwright-artwork' },
-  demo: { book: 'rollwright-demo', artwork: 'rollwright-demo-artwork' },
+  shop: { book: 'rollwright', artwork: 'rollwright-artwork', snapshots: 'rollwright-snapshots' },
+  demo: {
+    book: 'rollwright-demo',
+    artwork: 'rollwright-demo-artwork',
+    snapshots: 'rollwright-demo-snapshots',
+  },
 } as const satisfies Record<string, DatabaseNames>;
 
 /** Whose book is open: the shop's own, or the demo day's. */

@@ -5,48 +5,88 @@ export type Locks = Pick<LockManager, 'request'>;
 export interface Writer {
   /** Tells the tabs that follow that storage has changed. */
   announce(): void;
+  /** Asks the writing tab to hand over; one that does not answer is overruled. */
+  takeOver(): void;
   close(): void;
 }
 
+type Message = 'changed' | 'hand-over';
+
+/** A writing tab that has not let go by then hangs. */
+const PATIENCE = 2000;
+
 /**
- * One tab writes, the others follow. A follower becomes the writer when the one before it closes.
+ * One tab writes, the others follow. A follower becomes the writer when the one before it closes or hands over.
  * @param locks `undefined` where the browser has none: then each tab writes
- * @param hear.onFollow another tab writes; called once, if this one is not the first
+ * @param hear.onFollow another tab writes; called when this one is not the first, or has handed over
  * @param hear.onWrite this tab writes now; storage must be read before anything is written
  * @param hear.onChanged the writing tab has changed storage
+ * @param hear.onHandOver this tab is to stop writing; settles when all is on the disk
  */
 export function becomeWriter(
   name: string,
   locks: Locks | undefined,
-  hear: { onFollow(): void; onWrite(): void; onChanged(): void },
+  hear: { onFollow(): void; onWrite(): void; onChanged(): void; onHandOver(): Promise<void> },
 ): Writer {
   const channel = new BroadcastChannel(name);
-  channel.onmessage = () => hear.onChanged();
   const closed = new AbortController();
-  let release = (): void => undefined;
-  const held = new Promise<void>((resolve) => {
-    release = resolve;
-  });
-  const write = () => {
+  let release: (() => void) | null = null;
+
+  const write = (): Promise<void> => {
     hear.onWrite();
-    return held;
+    return new Promise<void>((resolve) => {
+      release = resolve;
+    });
   };
+  /** Waits for the lock; it is granted when the writing tab closes or hands over. */
+  const queue = (): void => {
+    locks?.request(name, { signal: closed.signal }, write).catch(() => lost());
+  };
+  /** The lock was taken away: another tab overruled this one, which did not answer. */
+  const lost = (): void => {
+    if (closed.signal.aborted || !release) return;
+    release = null;
+    hear.onFollow();
+    queue();
+  };
+  const handOver = async (): Promise<void> => {
+    if (!release) return;
+    await hear.onHandOver();
+    release?.();
+    release = null;
+    hear.onFollow();
+    // Behind the tab that asked, which waits already.
+    setTimeout(queue, 200);
+  };
+  const tell = (message: Message): void => channel.postMessage(message);
+  channel.onmessage = ({ data }: MessageEvent<Message>) => {
+    if (data === 'hand-over') void handOver();
+    else hear.onChanged();
+  };
+
   if (!locks) void write();
   else {
-    void locks
+    locks
       .request(name, { ifAvailable: true }, (lock) => {
         if (lock) return write();
         hear.onFollow();
-        // The queue ends when the writing tab closes. Aborted, if this tab closes first.
-        locks.request(name, { signal: closed.signal }, write).catch(() => undefined);
+        queue();
         return undefined;
       })
-      .catch(() => undefined);
+      .catch(() => lost());
   }
   return {
-    announce: () => channel.postMessage('changed'),
+    announce: () => tell('changed'),
+    takeOver() {
+      if (release) return;
+      tell('hand-over');
+      setTimeout(() => {
+        if (!release && !closed.signal.aborted)
+          locks?.request(name, { steal: true }, write).catch(() => lost());
+      }, PATIENCE);
+    },
     close() {
-      release();
+      release?.();
       closed.abort();
       channel.close();
     },

@@ -44,6 +44,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           mapView: 'ink-up',
           mapPaper: { landscape: false, large: false },
           printer: { firstEnd: 'lead', mirror: 'none', feed: 1 },
+          lastBackup: null,
           columns: {},
         },
         film: {

@@ -28,6 +28,9 @@ function tab(name: string, locks: Locks | undefined) {
     onWrite: () => heard.push('write'),
     onFollow: () => heard.push('follow'),
     onChanged: () => heard.push('changed'),
+    onHandOver: async () => {
+      heard.push('flush');
+    },
   });
   return { heard, writer };
 }
@@ -47,6 +50,21 @@ describe('tabs with one book', () => {
     first.writer.close();
     await turn();
     expect(second.heard).toEqual(['follow', 'changed', 'write']);
+    second.writer.close();
+  });
+
+  it('the second takes over on request; the first writes all it has before it lets go, and follows', async () => {
+    const locks = oneLock();
+    const first = tab('book-3', locks);
+    await turn();
+    const second = tab('book-3', locks);
+    await turn();
+    second.writer.takeOver();
+    await turn();
+    await turn();
+    expect(first.heard).toEqual(['write', 'flush', 'follow']);
+    expect(second.heard).toEqual(['follow', 'write']);
+    first.writer.close();
     second.writer.close();
   });
 

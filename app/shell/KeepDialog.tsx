@@ -1,0 +1,132 @@
+import { useEffect, useState } from 'react';
+import { FileTrigger } from 'react-aria-components';
+import { settingsOf } from '../../src/model';
+import type { StoredSnapshot } from '../../src/storage';
+import { Button } from '../parts/Button';
+import { Window } from '../parts/Window';
+import { bringBack, restoreBackup, saveBackup } from '../store/backup';
+import { snapshotsNow } from '../store/boot';
+import { useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
+import { notify, openDialog } from '../store/view';
+import { useWords } from '../words';
+import { dayAndTime } from '../words/format';
+
+/** How safe the shop's work is: backups, snapshots, and whether the browser may clear it. */
+export function KeepDialog() {
+  const { keep: words, common } = useWords();
+  return (
+    <Window title={words.title}>
+      <Backups />
+      <Snapshots />
+      <Durable />
+      <div className="actions">
+        <Button weight="primary" onPress={() => openDialog(null)}>
+          {common.close}
+        </Button>
+      </div>
+    </Window>
+  );
+}
+
+function Backups() {
+  const { keep: words } = useWords();
+  const ways = useWays();
+  const last = useShop(({ book }) => settingsOf(book)?.lastBackup ?? null);
+  const [working, setWorking] = useState(false);
+  const during = (work: () => Promise<void>) => {
+    setWorking(true);
+    void work()
+      .catch(() => notify('error', words.failed))
+      .finally(() => setWorking(false));
+  };
+  const restore = (file: File) =>
+    during(async () => {
+      const restored = await restoreBackup(file);
+      if (restored.ok) notify('plain', words.restored(Object.keys(restored.value.order).length, ways));
+      else notify('error', words.problems[restored.problem]);
+    });
+  return (
+    <section>
+      <h3>{words.backups}</h3>
+      <p className="quiet">{last === null ? words.never : words.last(dayAndTime(last, ways))}</p>
+      <div className="actions">
+        <Button
+          isDisabled={working}
+          onPress={() => during(() => saveBackup(words.fileName(new Date().toISOString().slice(0, 10))))}
+        >
+          {words.save}
+        </Button>
+        <FileTrigger
+          acceptedFileTypes={['application/zip', '.zip']}
+          onSelect={(files) => files?.[0] && restore(files[0])}
+        >
+          <Button isDisabled={working}>{words.restore}</Button>
+        </FileTrigger>
+      </div>
+      <p className="quiet small">{words.restoreHint}</p>
+    </section>
+  );
+}
+
+function Snapshots() {
+  const { keep: words } = useWords();
+  const ways = useWays();
+  const book = useShop((shop) => shop.book);
+  const [list, setList] = useState<readonly StoredSnapshot[]>([]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: bringing one back adds another
+  useEffect(() => {
+    void snapshotsNow()
+      ?.list()
+      .then(setList)
+      .catch(() => setList([]));
+  }, [book]);
+  return (
+    <section>
+      <h3>{words.snapshots}</h3>
+      {list.length === 0 && <p className="quiet">{words.noSnapshots}</p>}
+      <ul className="snapshots">
+        {list.map(({ at, why, orders, copies }) => (
+          <li key={at}>
+            <span>{dayAndTime(at, ways)}</span>
+            <span className="quiet small">{words.snapshot(why, orders, copies, ways)}</span>
+            <Button
+              weight="plain"
+              aria-label={words.bringBackNamed(dayAndTime(at, ways))}
+              onPress={() => void bringBack(at).then((done) => done && notify('plain', words.broughtBack))}
+            >
+              {words.bringBack}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** Browsers may clear what a site has stored when the disk is full, unless asked not to. */
+function Durable() {
+  const { keep: words } = useWords();
+  const [durable, setDurable] = useState<boolean | null>(null);
+  useEffect(() => {
+    void navigator.storage?.persisted?.().then(setDurable);
+  }, []);
+  const ask = () =>
+    void navigator.storage?.persist?.().then((granted) => {
+      setDurable(granted);
+      if (!granted) notify('care', words.notDurable);
+    });
+  return (
+    <section>
+      <h3>{words.durable}</h3>
+      {durable ? (
+        <p>{words.isDurable}</p>
+      ) : (
+        <>
+          <p className="quiet">{words.mayBeCleared}</p>
+          <Button onPress={ask}>{words.ask}</Button>
+        </>
+      )}
+    </section>
+  );
+}

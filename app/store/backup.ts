@@ -1,0 +1,67 @@
+import { openArtwork } from '../../src/artwork/browser';
+import { editSettings } from '../../src/editing';
+import type { Book } from '../../src/model';
+import type { BundleProblem } from '../../src/output/backup';
+import { openArchivist } from '../../src/output/browser';
+import { fail, ok, type Result } from '../../src/units';
+import { download } from '../parts/download';
+import { keepArtwork, loadArtworkFile } from './artwork';
+import { snapshotsNow } from './boot';
+import { commitQuietly, editContext, mayWrite, useShop } from './shop';
+
+/** Saves the open book and its artwork as one file with the browser's downloads. */
+export async function saveBackup(fileName: string): Promise<void> {
+  const { book } = useShop.getState();
+  const used = new Set(Object.values(book.transfer).map(({ artwork }) => artwork));
+  const artwork: [string, Blob][] = [];
+  for (const { id } of Object.values(book.artwork)) {
+    const file = used.has(id) ? await loadArtworkFile(id) : null;
+    if (file) artwork.push([id, file]);
+  }
+  const { archivist, close } = openArchivist();
+  try {
+    download(await archivist.pack(book, artwork), fileName);
+    commitQuietly((draft, { now }) => editSettings(draft, { lastBackup: now }));
+  } finally {
+    close();
+  }
+}
+
+/** Puts another book in place of the open one; what was there is kept as a snapshot first. */
+async function replaceBook(book: Book): Promise<boolean> {
+  const snapshots = snapshotsNow();
+  if (!snapshots || !mayWrite()) return false;
+  await snapshots.take(useShop.getState().book, 'before-restoring', editContext().now);
+  useShop.setState({ book });
+  return true;
+}
+
+/**
+ * Brings a backup back. All of it is verified before anything here is touched, and what was here is kept as a snapshot.
+ */
+export async function restoreBackup(file: File): Promise<Result<Book, BundleProblem | 'not-kept'>> {
+  const { archivist, close } = openArchivist();
+  try {
+    const read = await archivist.unpack(file);
+    if (!read.ok) return read;
+    const { book, artwork } = read.value;
+    for (const [id, blob] of artwork) {
+      const name = book.artwork[id]?.fileName ?? id;
+      const type = book.artwork[id]?.kind === 'svg' ? 'image/svg+xml' : '';
+      const opened = await openArtwork(new File([blob], name, { type }));
+      const kept = opened.ok ? await keepArtwork(opened.value) : null;
+      if (kept && !kept.ok) return fail('not-kept');
+    }
+    return (await replaceBook(book)) ? ok(book) : fail('not-kept');
+  } catch {
+    return fail('not-backup');
+  } finally {
+    close();
+  }
+}
+
+/** Brings the book back as a snapshot has it. */
+export async function bringBack(at: string): Promise<boolean> {
+  const book = await snapshotsNow()?.book(at);
+  return book ? replaceBook(book) : false;
+}
