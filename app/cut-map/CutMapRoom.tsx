@@ -1,53 +1,71 @@
 import { useEffect, useMemo, useState } from 'react';
 import { editSettings } from '../../src/editing';
-import { type Settings, settingsOf } from '../../src/model';
+import type { LaidRun } from '../../src/layout';
+import { type Book, garmentsByOrder, type Settings } from '../../src/model';
 import { cutMapPages } from '../../src/output/cut-map';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { useLaidRun } from '../store/selectors';
+import { settingsOrFirst, useLaidRun } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
-import { goTo } from '../store/view';
+import { goTo, openDialog } from '../store/view';
 import { cutMapWords as words } from '../words/cut-map';
 import { CutTable } from './CutTable';
 import { fontsReady, screenMeasure } from './fonts';
 import { SheetDrawing } from './SheetDrawing';
 import { savePdf } from './save-pdf';
+import { useThumbnails } from './useThumbnails';
 import './cut-map.css';
 
 const options = <Value extends string>(labels: Readonly<Record<Value, string>>) =>
   (Object.entries(labels) as [Value, string][]).map(([value, label]) => ({ value, label }));
 
+/** The garments of the orders on a run, a line each, to be laid ready beside the press. */
+function garmentLines(book: Book, run: LaidRun): string[] {
+  const garments = garmentsByOrder(book);
+  const orders = new Map(run.copies.map(({ order }) => [order.id, order.code]));
+  return [...orders].flatMap(([id, code]) =>
+    (garments.get(id) ?? []).map(({ style, colour, size, count }) =>
+      words.garmentLine(code, style, colour, size, count),
+    ),
+  );
+}
+
 /** The cut map as it is printed, and what it may be printed on. */
 export function CutMapRoom() {
   const run = useLaidRun();
-  const settings = useShop(({ book }) => settingsOf(book));
+  const book = useShop((shop) => shop.book);
+  const settings = settingsOrFirst(book);
   const [made] = useState(() => new Date());
   const [ready, setReady] = useState(false);
   const [saving, setSaving] = useState(false);
   useEffect(() => {
     void fontsReady().finally(() => setReady(true));
   }, []);
-  const paper = settings?.paper ?? 'a4';
-  const view = settings?.mapView ?? 'ink-up';
+  const { paper, mapView: view, mapPaper, printer } = settings;
+  const { landscape, large, perSpan, pictures } = mapPaper;
+  const thumbnails = useThumbnails(pictures ? run : null);
   const pages = useMemo(
     () =>
       run && ready
         ? cutMapPages(run, {
-            paper,
+            form: { paper, landscape, large, perSpan },
             view,
+            printer,
+            pictures: new Set(thumbnails.keys()),
+            garments: garmentLines(book, run),
             words: words.onPaper(navigator.language),
             date: made,
             measure: screenMeasure(),
           })
         : [],
-    [run, ready, paper, view, made],
+    [run, ready, paper, landscape, large, perSpan, view, printer, thumbnails, book, made],
   );
   if (!run) return null;
-  const set = (fields: Partial<Pick<Settings, 'paper' | 'mapView'>>) =>
-    commitQuietly((draft) => editSettings(draft, fields));
+  const set = (fields: Partial<Settings>) => commitQuietly((draft) => editSettings(draft, fields));
+  const setPaper = (fields: Partial<Settings['mapPaper']>) => set({ mapPaper: { ...mapPaper, ...fields } });
   const save = async () => {
     setSaving(true);
-    await savePdf(pages, run.name, made);
+    await savePdf(pages, run.name, made, thumbnails);
     setSaving(false);
   };
   return (
@@ -57,21 +75,12 @@ export function CutMapRoom() {
           <h1>{words.title}</h1>
           <p className="quiet">{words.actualSize}</p>
         </div>
-        <div className="actions map-acts">
-          <Choice
-            label={words.paper}
-            value={paper}
-            options={options(words.papers)}
-            onChange={(chosen) => set({ paper: chosen })}
-          />
-          <Choice
-            label={words.view}
-            value={view}
-            options={options(words.views)}
-            onChange={(chosen) => set({ mapView: chosen })}
-          />
+        <div className="actions">
           <Button weight="plain" onPress={() => goTo('film')}>
             {words.back}
+          </Button>
+          <Button weight="plain" onPress={() => openDialog({ kind: 'test-strip' })}>
+            {words.strip}
           </Button>
           <Button onPress={() => void save()} isDisabled={saving || pages.length === 0}>
             {saving ? words.saving : words.save}
@@ -81,9 +90,52 @@ export function CutMapRoom() {
           </Button>
         </div>
       </div>
+      <div className="map-acts">
+        <Choice
+          label={words.paper}
+          value={paper}
+          options={options(words.papers)}
+          onChange={(chosen) => set({ paper: chosen })}
+        />
+        <Choice
+          label={words.form}
+          value={landscape ? 'landscape' : 'portrait'}
+          options={options(words.forms)}
+          onChange={(form) => setPaper({ landscape: form === 'landscape' })}
+        />
+        <Choice
+          label={words.view}
+          value={view}
+          options={options(words.views)}
+          onChange={(chosen) => set({ mapView: chosen })}
+        />
+        <Choice
+          label={words.spans}
+          value={perSpan ? 'single' : 'filled'}
+          options={options(words.spansOptions)}
+          onChange={(spans) => setPaper({ perSpan: spans === 'single' })}
+        />
+        <Choice
+          label={words.type}
+          value={large ? 'large' : 'normal'}
+          options={options(words.types)}
+          onChange={(type) => setPaper({ large: type === 'large' })}
+        />
+        <Choice
+          label={words.pictures}
+          value={pictures ? 'shown' : 'none'}
+          options={options(words.picturesOptions)}
+          onChange={(shown) => setPaper({ pictures: shown === 'shown' })}
+        />
+      </div>
       <div className="sheets">
         {pages.map((page) => (
-          <SheetDrawing key={page.number} page={page} paper={paper} />
+          <SheetDrawing
+            key={page.number}
+            page={page}
+            paper={landscape ? `${paper}-landscape` : paper}
+            thumbnails={thumbnails}
+          />
         ))}
       </div>
       <CutTable run={run} />

@@ -1,11 +1,14 @@
 import { memo } from 'react';
 import type { Mark, Page, Tone } from '../../src/output/cut-map';
 import { cutMapWords } from '../words/cut-map';
+import type { Thumbnail } from './useThumbnails';
 
 const tones: Record<Tone, string> = { ink: '#000', quiet: '#666', faint: '#a6a6a6' };
 
-function Drawn({ mark }: { mark: Mark }) {
-  const colour = tones[mark.tone];
+type Thumbnails = ReadonlyMap<string, Thumbnail>;
+
+function Drawn({ mark, thumbnails }: { mark: Mark; thumbnails: Thumbnails }) {
+  const colour = mark.kind === 'picture' ? undefined : tones[mark.tone];
   switch (mark.kind) {
     case 'line':
       return (
@@ -31,6 +34,17 @@ function Drawn({ mark }: { mark: Mark }) {
           strokeWidth={mark.thick}
         />
       );
+    case 'picture':
+      return (
+        <image
+          x={mark.x}
+          y={mark.y}
+          width={mark.width}
+          height={mark.height}
+          preserveAspectRatio="none"
+          href={thumbnails.get(mark.artwork)?.url}
+        />
+      );
     case 'text':
       return (
         <text
@@ -49,7 +63,15 @@ function Drawn({ mark }: { mark: Mark }) {
 }
 
 /** A sheet of the map, on screen and as the browser prints it: the same marks as in the PDF. */
-export const SheetDrawing = memo(function SheetDrawing({ page, paper }: { page: Page; paper: string }) {
+export const SheetDrawing = memo(function SheetDrawing({
+  page,
+  paper,
+  thumbnails,
+}: {
+  page: Page;
+  paper: string;
+  thumbnails: Thumbnails;
+}) {
   const { width, height, marks, number, of } = page;
   return (
     <svg
@@ -64,7 +86,7 @@ export const SheetDrawing = memo(function SheetDrawing({ page, paper }: { page: 
     >
       {marks.map((mark, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: marks have no identity and are never reordered
-        <Drawn key={index} mark={mark} />
+        <Drawn key={index} mark={mark} thumbnails={thumbnails} />
       ))}
     </svg>
   );

@@ -3,16 +3,24 @@ import { download } from '../parts/download';
 import { notify } from '../store/view';
 import { cutMapWords } from '../words/cut-map';
 import { fontFiles } from './fonts';
+import type { Thumbnail } from './useThumbnails';
 
 /** A name that every file system takes. */
 const safe = (name: string): string => name.replace(/[\\/:*?"<>|]+/g, ' ').trim();
 
 /** Makes the PDF, for which its library is loaded, and saves it. */
-export async function savePdf(pages: readonly Page[], runName: string, made: Date): Promise<void> {
+export async function savePdf(
+  pages: readonly Page[],
+  runName: string,
+  made: Date,
+  thumbnails: ReadonlyMap<string, Thumbnail>,
+): Promise<void> {
   try {
     const [{ cutMapPdf }, fonts] = await Promise.all([import('../../src/output/cut-map/pdf'), fontFiles()]);
     const title = cutMapWords.fileName(runName);
-    const pdf = await cutMapPdf(pages, fonts, { title, language: navigator.language, made });
+    const pictures = new Map<string, Uint8Array>();
+    for (const [id, { file }] of thumbnails) pictures.set(id, new Uint8Array(await file.arrayBuffer()));
+    const pdf = await cutMapPdf(pages, fonts, { title, language: navigator.language, made }, pictures);
     const fileName = `${safe(title)}.pdf`;
     download(new Blob([new Uint8Array(pdf)], { type: 'application/pdf' }), fileName);
     notify('plain', cutMapWords.saved(fileName));

@@ -1,3 +1,4 @@
+import { TestStripDialog } from '../cut-map/TestStripDialog';
 import { FilmDialog } from '../film/FilmDialog';
 import { PrintedDialog, SpoiledDialog } from '../film/ProgressDialogs';
 import { RunDialog } from '../film/RunDialog';
@@ -34,6 +35,8 @@ export function Dialogs() {
       return <SpoiledDialog />;
     case 'keep':
       return <KeepDialog />;
+    case 'test-strip':
+      return <TestStripDialog />;
     case 'keys':
       return <KeysDialog />;
     case undefined:

@@ -53,8 +53,8 @@ export function firstSettings(locale: string): Omit<Settings, 'changed'> {
     dateOrder: null,
     paper: ['US', 'CA', 'MX'].includes(region) ? 'letter' : 'a4',
     mapView: 'ink-up',
-    mapPaper: { landscape: false, large: false },
-    printer: { firstEnd: 'lead', mirror: 'none', feed: 1 },
+    mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
+    printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
     lastBackup: null,
     columns: {},
   };

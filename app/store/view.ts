@@ -15,7 +15,7 @@ export type Dialog =
   | { readonly kind: 'film' | 'run' | 'printed' | 'spoiled' }
   | { readonly kind: 'order' | 'grid' | 'names'; readonly order: string }
   | { readonly kind: 'transfer'; readonly transfer: string }
-  | { readonly kind: 'keep' | 'keys' };
+  | { readonly kind: 'keep' | 'keys' | 'test-strip' };
 
 /** All of it lives until the tab closes; none of it is undone. */
 interface View {

@@ -22,12 +22,15 @@ function onPaper(locale: string): CutMapWords {
         copies(many),
         new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(date),
       ].join(' · '),
-    view: {
-      'ink-up': { name: 'INK UP, AS IT COMES OUT', note: 'mirrored across the film' },
-      'on-screen': { name: 'AS SEEN ON SCREEN', note: 'the screen turned by a quarter' },
-    },
+    view: (view, mirrored) =>
+      view === 'on-screen'
+        ? { name: 'AS SEEN ON SCREEN', note: 'the screen turned by a quarter' }
+        : {
+            name: 'INK UP, AS IT COMES OUT',
+            note: mirrored ? 'mirrored across the film' : 'not mirrored on this printer',
+          },
     page: (page, of) => `page ${count(page)} of ${count(of)}`,
-    scale: (scale) => `scale 1 : ${number(scale, locale, 0, 1)}`,
+    scale: (scale) => `scale 1 : ${number(scale, locale, 0, 2)}`,
     leadingEdge: 'leading edge',
     distance: (length) => `${mm(length)} mm`,
     tape: tapeInches,
@@ -38,6 +41,8 @@ function onPaper(locale: string): CutMapWords {
     size: (width, height) => `${mm(width)}×${mm(height)}`,
     span: (of) => `span ${of}`,
     spanDone: (of, many, length) => `span ${of}, ${copies(many)}, ${mm(length)} mm`,
+    pile: (orders) => orders.map(({ code, count: own }) => `${code} ${count(own)}`).join(' · '),
+    garments: 'Garments of these orders',
     count,
     onThisPage: 'on this page',
     inAll: 'in all',
@@ -72,6 +77,17 @@ export const cutMapWords = {
   paper: 'Paper',
   papers: { a4: 'A4', letter: 'Letter' },
   view: 'Seen',
+  form: 'Lies',
+  forms: { portrait: 'upright', landscape: 'across' },
+  type: 'Figures',
+  types: { normal: 'normal', large: 'large' },
+  spans: 'Pages',
+  spansOptions: { filled: 'filled', single: 'one for each span' },
+  pictures: 'Pictures',
+  picturesOptions: { shown: 'in the legend', none: 'none' },
+  garmentLine: (code: string, style: string, colour: string, size: string, count: number) =>
+    `${code}  ${[style, colour, size].filter(Boolean).join(', ')} × ${count}`,
+  strip: 'Test strip',
   views: { 'ink-up': 'ink up, as it comes out', 'on-screen': 'as on screen' },
   print: 'Print',
   save: 'Save as PDF',

@@ -6,6 +6,7 @@ export interface Tally {
   readonly transfer: LaidCopy['transfer']['id'];
   readonly code: string;
   readonly name: string;
+  readonly artwork: LaidCopy['transfer']['artwork'];
   readonly size: Size;
   readonly count: number;
 }
@@ -29,9 +30,19 @@ export function tallyByTransfer(copies: readonly LaidCopy[]): Tally[] {
       transfer: transfer.id,
       code: order.code,
       name: transfer.name,
+      artwork: transfer.artwork,
       size: uprightSize(copy),
       count,
     });
   }
   return [...tallies.values()].sort((a, b) => (a.code < b.code ? -1 : a.code > b.code ? 1 : 0));
+}
+
+/** How many copies of each order there are, by its code: what the pile of a span must hold. */
+export function tallyByOrder(
+  copies: readonly LaidCopy[],
+): { readonly code: string; readonly count: number }[] {
+  const counts = new Map<string, number>();
+  for (const { order } of copies) counts.set(order.code, (counts.get(order.code) ?? 0) + 1);
+  return [...counts].map(([code, count]) => ({ code, count })).sort((a, b) => (a.code < b.code ? -1 : 1));
 }

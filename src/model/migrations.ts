@@ -47,8 +47,8 @@ const added: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   },
   run: { takes: 'all', printedTo: 0, spoiled: [], snapshot: null },
   settings: {
-    mapPaper: { landscape: false, large: false },
-    printer: { firstEnd: 'lead', mirror: 'none', feed: 1 },
+    mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
+    printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
     lastBackup: null,
     columns: {},
   },

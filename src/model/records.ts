@@ -207,12 +207,19 @@ export const settingsSchema = z.object({
   paper: z.enum(['a4', 'letter']),
   /** The cut map as the film comes out of the printer, ink up, or as seen on screen. */
   mapView: z.enum(['ink-up', 'on-screen']),
-  /** How the map lies on its paper, and whether its figures are set large. */
-  mapPaper: z.object({ landscape: z.boolean(), large: z.boolean() }),
+  /** How the map lies on its paper: its figures set large, a page for each span, pictures in its legend. */
+  mapPaper: z.object({
+    landscape: z.boolean(),
+    large: z.boolean(),
+    perSpan: z.boolean(),
+    pictures: z.boolean(),
+  }),
   /** What a printed test strip told of the printer. */
   printer: z.object({
+    /** The end of the image that comes out first. */
     firstEnd: z.enum(['lead', 'tail']),
-    mirror: z.enum(['none', 'across', 'along']),
+    /** How the film shows, ink up: mirrored, as is usual, or as on the screen. */
+    inkUp: z.enum(['mirrored', 'plain']),
     /** Measured length over the length printed: distances along the film are multiplied by it. */
     feed: z.number().check(z.minimum(0.9), z.maximum(1.1)),
   }),

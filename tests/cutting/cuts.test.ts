@@ -6,6 +6,7 @@ import {
   knifeCuts,
   runSpans,
   stretches,
+  tailFirst,
   tallyByTransfer,
 } from '../../src/cutting';
 import { fromMm } from '../../src/units';
@@ -22,7 +23,7 @@ describe('cuts', () => {
   });
 
   it('part the copies so that each is in one span', () => {
-    const counts = runSpans(run).map((span) => copiesWithin(run.copies, span));
+    const counts = runSpans(run).map((span) => copiesWithin(run.copies, span).length);
     expect(counts.reduce((sum, count) => sum + count, 0)).toBe(36);
   });
 
@@ -66,10 +67,23 @@ describe('the tally', () => {
   });
 });
 
+describe('a run that comes out tail first', () => {
+  it('is turned half round: what was last is first, and nothing is mirrored', () => {
+    const run = longRun(8);
+    const turned = tailFirst(run);
+    const [first] = turned.copies;
+    const last = run.copies.find(({ id }) => id === first?.id);
+    expect(first && last && first.y + last.y + last.length).toBe(run.lengthUsed);
+    expect(first && last && first.x + last.x + last.width).toBe(run.film.width);
+    expect(tailFirst(turned).copies).toEqual(run.copies);
+    expect(tailFirst(turned).spans).toEqual(run.spans);
+  });
+});
+
 describe('the view of a map', () => {
   it('mirrors across the film ink up, and not as seen on screen', () => {
     const box = { x: 10, width: 30 };
-    expect(acrossMap('on-screen', 100, box)).toBe(10);
-    expect(acrossMap('ink-up', 100, box)).toBe(60);
+    expect(acrossMap(false, 100, box)).toBe(10);
+    expect(acrossMap(true, 100, box)).toBe(60);
   });
 });

@@ -3,16 +3,33 @@ import { cutMapWords } from '../../app/words/cut-map';
 import type { MapView } from '../../src/cutting';
 import { knifeCuts } from '../../src/cutting';
 import type { LaidRun } from '../../src/layout';
-import { cutMapPages, type Page, type Paper } from '../../src/output/cut-map';
+import { type CutMapOptions, cutMapPages, type Page, type Paper } from '../../src/output/cut-map';
 import { cutMapPdf } from '../../src/output/cut-map/pdf';
-import { toMm } from '../../src/units';
+import { toMm, um } from '../../src/units';
 import { fonts, measure } from './fonts';
 import { readPdf } from './read-pdf';
 import { letterF, longRun, runOf } from './runs';
 
 const date = new Date('2026-11-25T12:00:00Z');
-const pagesOf = (run: LaidRun, paper: Paper, view: MapView): Page[] =>
-  cutMapPages(run, { paper, view, words: cutMapWords.onPaper('en-GB'), date, measure });
+const asUsual = { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 } as const;
+const upright = { landscape: false, large: false, perSpan: false };
+const pagesOf = (
+  run: LaidRun,
+  paper: Paper,
+  view: MapView,
+  more: Partial<Omit<CutMapOptions, 'form'>> & { form?: Partial<CutMapOptions['form']> } = {},
+): Page[] =>
+  cutMapPages(run, {
+    view,
+    printer: asUsual,
+    pictures: new Set(),
+    garments: [],
+    words: cutMapWords.onPaper('en-GB'),
+    date,
+    measure,
+    ...more,
+    form: { paper, ...upright, ...more.form },
+  });
 const pdfOf = async (pages: readonly Page[]) =>
   readPdf(await cutMapPdf(pages, fonts, { title: 'cut map', language: 'en', made: date }));
 
@@ -96,6 +113,25 @@ describe('an F on the film', () => {
     expect(longArm.y).toBeLessThan(shortArm.y);
   });
 
+  it('comes out the other way round where the printer begins at the tail, and unmirrored where it does not mirror', () => {
+    const turned = pagesOf(run, 'a4', 'ink-up', { printer: { ...asUsual, firstEnd: 'tail' } });
+    const plain = pagesOf(run, 'a4', 'ink-up', { printer: { ...asUsual, inkUp: 'plain' } });
+    const boxes = (page: Page | undefined) =>
+      page?.marks.filter((mark) => mark.kind === 'box' && mark.copy !== null) as {
+        copy: string;
+        x: number;
+        y: number;
+      }[];
+    const at = (page: Page | undefined, copy: string) =>
+      boxes(page).find((box) => box.copy === copy) ?? { x: 0, y: 0 };
+    // The long arm of the F lies near the end now, and right of the stem, since half a turn and a mirror keep x.
+    expect(at(turned[0], 'F-2').y).toBeGreaterThan(at(turned[0], 'F-3').y);
+    expect(at(turned[0], 'F-2').x).toBeGreaterThan(at(turned[0], 'F-1').x);
+    expect(at(plain[0], 'F-2').x).toBeGreaterThan(at(plain[0], 'F-1').x);
+    expect(at(plain[0], 'F-2').y).toBeLessThan(at(plain[0], 'F-3').y);
+    expect(textsOf(plain[0] as Page).join(' ')).toContain('not mirrored on this printer');
+  });
+
   it.each<MapView>(['ink-up', 'on-screen'])('is named by text that is never mirrored: %s', async (view) => {
     const { page } = await limbs(view);
     expect(page?.texts.length).toBeGreaterThan(10);
@@ -150,6 +186,7 @@ describe('the map of a run', () => {
     for (const run of [letterF(), longRun(25), longRun(25, null)]) {
       for (const page of pagesOf(run, 'a4', 'ink-up')) {
         for (const mark of page.marks) {
+          if (mark.kind === 'picture') continue;
           const xs = mark.kind === 'line' ? [mark.x1, mark.x2] : [mark.x];
           const ys = mark.kind === 'line' ? [mark.y1, mark.y2] : [mark.y];
           for (const x of xs) expect(x >= 0 && x <= page.width).toBe(true);
@@ -157,6 +194,52 @@ describe('the map of a run', () => {
         }
       }
     }
+  });
+
+  it.each([
+    ['across the paper', { landscape: true, large: false }],
+    ['with large figures', { landscape: false, large: true }],
+    ['both', { landscape: true, large: true }],
+  ])('keeps its rule and its scale %s', async (_, form) => {
+    const run = letterF();
+    const pages = pagesOf(run, 'a4', 'ink-up', { form });
+    const [first] = pages;
+    const [page] = await pdfOf(pages);
+    const sizes = form.landscape ? [297, 210] : [210, 297];
+    expect([page?.width, page?.height].map((side) => Math.round(10 * (side ?? 0)) / 10)).toEqual(sizes);
+    expect(
+      page?.paths.filter(
+        (path) => near(path.width, 100) && path.height < 0.6 && path.y > (sizes[1] ?? 0) - 45,
+      ),
+    ).toHaveLength(1);
+    for (const copy of run.copies) {
+      const [w, h] = [toMm(copy.width) / (first?.scale ?? 1), toMm(copy.length) / (first?.scale ?? 1)];
+      expect(page?.paths.some((path) => near(path.width, w) && near(path.height, h))).toBe(true);
+    }
+  });
+
+  it('gives each span a page of its own where that is wanted', () => {
+    const run = longRun(20);
+    const pages = pagesOf(run, 'a4', 'ink-up', { form: { perSpan: true } });
+    expect(pages).toHaveLength(knifeCuts(run).length);
+  });
+
+  it('says for each span how many copies of each order the pile must hold', () => {
+    const texts = pagesOf(longRun(4), 'a4', 'ink-up').flatMap(textsOf);
+    expect(texts).toContain('CC 4 · HB 4 · OF 4');
+  });
+
+  it('stretches its distances by the feed that a test strip told', () => {
+    const run = longRun(12);
+    const words = cutMapWords.onPaper('en-GB');
+    const texts = pagesOf(run, 'a4', 'ink-up', { printer: { ...asUsual, feed: 1.01 } }).flatMap(textsOf);
+    for (const { fromPrevious } of knifeCuts(run))
+      expect(texts).toContain(words.distance(um(fromPrevious * 1.01)));
+  });
+
+  it('lists garments behind the film', () => {
+    const pages = pagesOf(letterF(), 'a4', 'ink-up', { garments: ['F  T-shirt, navy, M × 4'] });
+    expect(textsOf(pages.at(-1) as Page)).toContain('F  T-shirt, navy, M × 4');
   });
 
   it('carries the cautions and what comes before anything on it', () => {

@@ -1,4 +1,4 @@
-import { acrossMap, type Cut, type MapView } from '../../cutting';
+import { acrossMap, type Cut } from '../../cutting';
 import type { LaidCopy, LaidRun } from '../../layout';
 import type { Span } from '../../packing';
 import { type Micrometres, toMm } from '../../units';
@@ -12,7 +12,7 @@ import type { CutMapWords } from './words';
 /** All that a page of film is drawn from. */
 export interface FilmScene {
   readonly run: LaidRun;
-  readonly view: MapView;
+  readonly mirrored: boolean;
   readonly words: CutMapWords;
   readonly measure: Measure;
   readonly sheet: Sheet;
@@ -41,11 +41,11 @@ export const filmRight = ({ sheet, scale, run }: FilmScene): number =>
 
 /** What of a copy is on this page. */
 export function copyBox(scene: FilmScene, copy: LaidCopy): Box {
-  const { sheet, scale, page, run, view } = scene;
+  const { sheet, scale, page, run, mirrored } = scene;
   const from = Math.max(copy.y, page.from);
   const to = Math.min(copy.y + copy.length, page.to);
   return {
-    x: sheet.filmLeft + acrossMap(view, run.film.width, copy) / 1000 / scale,
+    x: sheet.filmLeft + acrossMap(mirrored, run.film.width, copy) / 1000 / scale,
     y: downPage(scene, from),
     width: toMm(copy.width) / scale,
     height: (to - from) / 1000 / scale,

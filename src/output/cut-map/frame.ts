@@ -14,6 +14,7 @@ const FOOT = 7.5 * PT;
 export interface Frame {
   readonly run: LaidRun;
   readonly view: MapView;
+  readonly mirrored: boolean;
   readonly date: Date;
   readonly sheet: Sheet;
   readonly words: CutMapWords;
@@ -22,9 +23,9 @@ export interface Frame {
 }
 
 /** Title and facts at the left; at the right the view, as large, page and scale. */
-export function head({ run, view, date, sheet, words, measure, page }: Frame): Mark[] {
+export function head({ run, view, mirrored, date, sheet, words, measure, page }: Frame): Mark[] {
   const { left, right } = sheet;
-  const { name, note } = words.view[view];
+  const { name, note } = words.view(view, mirrored);
   const second = [
     note,
     words.page(page.number, page.of),
@@ -51,11 +52,12 @@ export function head({ run, view, date, sheet, words, measure, page }: Frame): M
 
 /** A rule of 100 mm to check the print with, and what comes before anything on this sheet. */
 export function foot({ sheet, words, measure }: Frame): Mark[] {
-  const { left, right, height } = sheet;
-  const begin = right - 100;
+  const { left, right, height, zoom } = sheet;
+  const length = 100 / zoom;
+  const begin = right - length;
   const base = height - 16.5;
   const ticks = Array.from({ length: 11 }, (_, tick) => {
-    const x = begin + tick * 10;
+    const x = begin + (tick * length) / 10;
     return line(x, base, x, base - (tick % 5 === 0 ? 3 : 1.8), { thick: 0.25 });
   });
   const closing = wrapped(words.closing, right - left, FOOT, 400, measure);

@@ -35,10 +35,10 @@ export function cutLabels(scene: FilmScene, cuts: readonly Cut[]): Mark[] {
       const at = downPage(scene, cut.at);
       const middle = (begins[index] ?? 0) + half;
       return [
-        text(right, middle + half, words.distance(cut.fromPrevious), { ...bold, size: LARGE }),
-        text(right, middle + BELOW.tape, words.tape(cut.fromPrevious), { ...bold, size: MEDIUM }),
-        text(right, middle + BELOW.start, words.fromStart(cut.at), small),
-        text(right, middle + BELOW.startTape, words.tape(cut.at), small),
+        text(right, middle + half, words.distance(cut.measured.fromPrevious), { ...bold, size: LARGE }),
+        text(right, middle + BELOW.tape, words.tape(cut.measured.fromPrevious), { ...bold, size: MEDIUM }),
+        text(right, middle + BELOW.start, words.fromStart(cut.measured.at), small),
+        text(right, middle + BELOW.startTape, words.tape(cut.measured.at), small),
         ...(Math.abs(middle - at) > 0.5
           ? [line(right + 0.6, middle, sheet.filmLeft - 3, at, { thick: 0.2 })]
           : []),

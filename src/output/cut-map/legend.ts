@@ -9,6 +9,9 @@ const BODY = 10 * PT;
 const NOTE = 8.5 * PT;
 const PITCH = { least: 4.5, most: 7 };
 const CODE = 13;
+const PICTURE = 9;
+/** A name needs as much beside a picture. */
+const NAME = 14;
 const FIGURES = 11;
 
 /** A transfer, how many of it are counted on this page, and how many there are. */
@@ -22,6 +25,7 @@ interface SpanRow {
   readonly number: number;
   readonly copies: number;
   readonly length: Micrometres;
+  readonly orders: readonly { readonly code: string; readonly count: number }[];
 }
 
 export interface LegendContent {
@@ -37,6 +41,8 @@ export interface LegendContent {
 
 export interface Type {
   readonly words: CutMapWords;
+  /** Artwork that a picture is at hand of. */
+  readonly pictures: ReadonlySet<string>;
   readonly measure: Measure;
 }
 
@@ -47,19 +53,24 @@ export function legendRow(
   { x, y, width, height }: Box,
   { tally, here }: LegendRow,
   single: boolean,
-  { words, measure }: Type,
+  { words, measure, pictures }: Type,
 ): Mark[] {
   const size = Math.min(BODY, height * 0.62);
   const base = baseline(y, height, size);
   const right = x + width;
   const figures = (single ? 1 : 2) * FIGURES;
-  const room = width - CODE - figures;
+  const pictured = pictures.size > 0 && width - CODE - PICTURE - figures >= NAME;
+  const indent = CODE + (pictured ? PICTURE : 0);
+  const room = width - indent - figures;
   const name = shortened(tally.name, room, size, 400, measure);
   const printed = words.size(tally.size.width, tally.size.height);
-  const sizeAt = x + CODE + measure(name, size, 400) + 2;
+  const sizeAt = x + indent + measure(name, size, 400) + 2;
   return [
     text(x, base, shortened(tally.code, CODE - 1, size, 700, measure), { size, weight: 700 }),
-    text(x + CODE, base, name, { size }),
+    ...(pictured
+      ? pictureOf(tally, { x: x + CODE, y: y + 0.4, width: PICTURE - 1.5, height: height - 0.8 }, pictures)
+      : []),
+    text(x + indent, base, name, { size }),
     ...(sizeAt + measure(printed, HEAD, 400) < right - figures
       ? [text(sizeAt, base, printed, { size: HEAD, tone: 'quiet' })]
       : []),
@@ -67,6 +78,16 @@ export function legendRow(
     text(right, base, words.count(tally.count), { size, weight: single ? 700 : 400, anchor: 'end' }),
     line(x, y + height, right, y + height, { thick: 0.15, tone: 'faint' }),
   ];
+}
+
+/** The artwork's picture in a box, in its own proportions. */
+function pictureOf({ artwork, size }: Tally, room: Box, pictures: ReadonlySet<string>): Mark[] {
+  if (artwork === null || !pictures.has(artwork)) return [];
+  const scale = Math.min(room.width / size.width, room.height / size.height);
+  const [width, height] = [size.width * scale, size.height * scale];
+  const x = room.x + (room.width - width) / 2;
+  const y = room.y + (room.height - height) / 2;
+  return [{ kind: 'picture', x, y, width, height, artwork }];
 }
 
 /** What heads the counts. */
@@ -78,28 +99,32 @@ function legendHead(x: number, y: number, width: number, single: boolean, { word
     : [text(right - FIGURES, y, words.onThisPage, style), text(right, y, words.inAll, style)];
 }
 
-/** Boxes to tick, in one column or two. */
+/** Boxes to tick, in one column or two; under each what the pile must hold of each order. */
 function spanBoxes(x: number, y: number, width: number, spans: readonly SpanRow[], { words, measure }: Type) {
   const columns = spans.length > 8 ? 2 : 1;
   const pitch = columns === 1 ? 7 : 5.6;
-  const perColumn = Math.ceil(spans.length / columns);
   const side = columns === 1 ? 4 : 3.4;
   const size = columns === 1 ? BODY : HEAD;
+  const pile = HEAD * 1.3;
   const room = width / columns - side - 3;
-  const marks = spans.flatMap(({ number, copies, length }, index): Mark[] => {
-    const left = x + Math.floor(index / perColumn) * (width / columns);
-    const top = y + (index % perColumn) * pitch;
+  const perColumn = Math.ceil(spans.length / columns);
+  const heights = Array.from({ length: columns }, () => 0);
+  const marks = spans.flatMap(({ number, copies, length, orders }, index): Mark[] => {
+    const column = Math.floor(index / perColumn);
+    const left = x + column * (width / columns);
+    const top = y + (heights[column] ?? 0);
+    const lines = wrapped(words.pile(orders), room, HEAD, 400, measure);
+    heights[column] = (heights[column] ?? 0) + pitch + lines.length * pile;
+    const told = shortened(words.spanDone(number, copies, length), room, size, 400, measure);
     return [
       box({ x: left, y: top + (pitch - side) / 2, width: side, height: side }, { thick: 0.4 }),
-      text(
-        left + side + 2,
-        baseline(top, pitch, size),
-        shortened(words.spanDone(number, copies, length), room, size, 400, measure),
-        { size },
+      text(left + side + 2, baseline(top, pitch, size), told, { size }),
+      ...lines.map((each, line) =>
+        text(left + side + 2, baseline(top + pitch - 1.2 + line * pile, pile, HEAD), each, { size: HEAD }),
       ),
     ];
   });
-  return { marks, height: perColumn * pitch };
+  return { marks, height: Math.max(0, ...heights) };
 }
 
 /** A box with a bold sentence and what follows from it. */

@@ -12,15 +12,17 @@ const BODY = 9 * PT;
 type Entry =
   | { readonly kind: 'heading'; readonly text: string }
   | { readonly kind: 'transfer'; readonly row: LegendRow }
-  | { readonly kind: 'copy'; readonly copy: LaidCopy };
+  | { readonly kind: 'copy'; readonly copy: LaidCopy }
+  | { readonly kind: 'garment'; readonly text: string };
 
 /**
  * Sheets for what the film pages had no room for: every transfer of the run, and the copies drawn too
- * small for a name with where they start. In two columns.
+ * small for a name with where they start, and the garments that wait for them. In two columns.
  */
 export function listPages(
   transfers: readonly LegendRow[],
   small: readonly LaidCopy[],
+  garments: readonly string[],
   sheet: Sheet,
   type: Type,
 ): Mark[][] {
@@ -30,6 +32,8 @@ export function listPages(
     ...transfers.map((row) => ({ kind: 'transfer', row }) as const),
     ...(small.length > 0 ? [{ kind: 'heading', text: words.tooSmall } as const] : []),
     ...small.map((copy) => ({ kind: 'copy', copy }) as const),
+    ...(garments.length > 0 ? [{ kind: 'heading', text: words.garments } as const] : []),
+    ...garments.map((each) => ({ kind: 'garment', text: each }) as const),
   ];
   const perColumn = Math.floor((sheet.filmBottom - sheet.filmTop) / ROW);
   const width = (sheet.right - sheet.left - GAP) / 2;
@@ -43,6 +47,8 @@ export function listPages(
     const base = y + ROW - 1.8;
     if (entry.kind === 'transfer') {
       page.push(...legendRow({ x, y, width, height: ROW }, entry.row, true, type));
+    } else if (entry.kind === 'garment') {
+      page.push(text(x, base, shortened(entry.text, width, BODY, 400, measure), { size: BODY }));
     } else if (entry.kind === 'heading') {
       page.push(text(x, base, shortened(entry.text, width, HEAD, 700, measure), { size: HEAD, weight: 700 }));
     } else {

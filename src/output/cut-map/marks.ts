@@ -44,8 +44,18 @@ export interface TextMark {
   readonly tone: Tone;
 }
 
+/** An artwork's picture, as it stands upright. */
+export interface PictureMark {
+  readonly kind: 'picture';
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly artwork: NonNullable<LaidCopy['transfer']['artwork']>;
+}
+
 /** What is drawn on a page: millimetres from its top left corner, y downwards. */
-export type Mark = LineMark | BoxMark | TextMark;
+export type Mark = LineMark | BoxMark | TextMark | PictureMark;
 
 /** A sheet of the printed map. */
 export interface Page {
@@ -91,3 +101,30 @@ export const text = (
   content: string,
   { size, weight = 400, anchor = 'start', upright = false, tone = 'ink' }: TextStyle,
 ): TextMark => ({ kind: 'text', x, y, text: content, size, weight, anchor, upright, tone });
+
+/** The same marks on a sheet so many times as large. */
+export function enlarged(mark: Mark, zoom: number): Mark {
+  switch (mark.kind) {
+    case 'line': {
+      const { x1, y1, x2, y2, thick, dash } = mark;
+      const wider = dash && ([dash[0] * zoom, dash[1] * zoom] as const);
+      return {
+        ...mark,
+        x1: x1 * zoom,
+        y1: y1 * zoom,
+        x2: x2 * zoom,
+        y2: y2 * zoom,
+        thick: thick * zoom,
+        dash: wider,
+      };
+    }
+    case 'text':
+      return { ...mark, x: mark.x * zoom, y: mark.y * zoom, size: mark.size * zoom };
+    case 'box':
+    case 'picture': {
+      const { x, y, width, height } = mark;
+      const larger = { x: x * zoom, y: y * zoom, width: width * zoom, height: height * zoom };
+      return mark.kind === 'box' ? { ...mark, ...larger, thick: mark.thick * zoom } : { ...mark, ...larger };
+    }
+  }
+}

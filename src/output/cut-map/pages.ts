@@ -1,5 +1,15 @@
-import { type Cut, copiesWithin, knifeCuts, type MapView, runSpans, tallyByTransfer } from '../../cutting';
+import {
+  type Cut,
+  copiesWithin,
+  knifeCuts,
+  type MapView,
+  runSpans,
+  tailFirst,
+  tallyByOrder,
+  tallyByTransfer,
+} from '../../cutting';
 import type { LaidCopy, LaidRun } from '../../layout';
+import type { Span } from '../../packing';
 import { um } from '../../units';
 import { besideFilm } from './beside';
 import { type FilmScene, filmMarks, filmRight } from './film';
@@ -7,15 +17,25 @@ import { type Frame, foot, head } from './frame';
 import { cutLabels, spanBrackets } from './gutters';
 import { type LegendContent, type LegendRow, legend } from './legend';
 import { listPages } from './list-pages';
-import { type Mark, type Page, PT, text } from './marks';
+import { enlarged, type Mark, type Page, PT, text } from './marks';
 import { BRACKETS, type Plan, planFilm } from './plan';
-import { type Paper, type Sheet, sheetOf } from './sheet';
+import { type Form, type Sheet, sheetOf } from './sheet';
 import { type Measure, remembered, wrapped } from './text';
 import type { CutMapWords } from './words';
 
 export interface CutMapOptions {
-  readonly paper: Paper;
+  readonly form: Form & { readonly perSpan: boolean };
   readonly view: MapView;
+  /** How the printer lays the run down. */
+  readonly printer: {
+    readonly firstEnd: 'lead' | 'tail';
+    readonly inkUp: 'mirrored' | 'plain';
+    readonly feed: number;
+  };
+  /** Artwork that a picture is at hand of, for the legend. */
+  readonly pictures: ReadonlySet<string>;
+  /** Garments of the orders on the run, a line each. */
+  readonly garments: readonly string[];
   readonly words: CutMapWords;
   /** Printed on every page. */
   readonly date: Date;
@@ -29,36 +49,50 @@ interface Making extends CutMapOptions {
   readonly sheet: Sheet;
   readonly plan: Plan;
   readonly cuts: readonly Cut[];
+  readonly mirrored: boolean;
 }
 
 /**
  * The cut map of a run: sheets with the film to scale and the distances of its knife lines, and a list
  * behind them if there are more transfers, or smaller copies, than the film's pages can name.
  */
-export function cutMapPages(run: LaidRun, options: CutMapOptions): Page[] {
-  const sheet = sheetOf(options.paper);
+export function cutMapPages(laid: LaidRun, options: CutMapOptions): Page[] {
+  const { form, view, printer } = options;
+  const comesOut = view === 'ink-up' && printer.firstEnd === 'tail';
+  const run = comesOut ? tailFirst(laid) : laid;
+  const mirrored = view === 'ink-up' && printer.inkUp === 'mirrored';
+  const sheet = sheetOf(form);
   const measure = remembered(options.measure);
-  const plan = planFilm(run, sheet, options.words, measure);
-  const making: Making = { ...options, measure, run, sheet, plan, cuts: knifeCuts(run) };
+  const plan = planFilm(run, { sheet, perSpan: form.perSpan }, options.words, measure);
+  const making: Making = {
+    ...options,
+    measure,
+    run,
+    sheet,
+    plan,
+    mirrored,
+    cuts: knifeCuts(run, printer.feed),
+  };
   const drawn =
     run.copies.length === 0 ? [emptyPage(making)] : plan.pages.map((_, index) => filmPage(making, index));
   const unlisted = drawn.some(({ left }) => left > 0);
   const lists = listPages(
     unlisted ? tallyByTransfer(run.copies).map((tally) => ({ tally, here: tally.count })) : [],
     drawn.flatMap(({ small }) => small),
+    options.garments,
     sheet,
     making,
   );
   const bodies = [...drawn.map(({ marks }) => marks), ...lists];
   return bodies.map((marks, index) => {
-    const scale = index < drawn.length && run.copies.length > 0 ? plan.scale : null;
+    const scale = index < drawn.length && run.copies.length > 0 ? plan.scale / sheet.zoom : null;
     const page = { number: index + 1, of: bodies.length, scale };
     const frame: Frame = { ...making, page };
     return {
       ...page,
-      width: sheet.width,
-      height: sheet.height,
-      marks: [...head(frame), ...marks, ...foot(frame)],
+      width: sheet.width * sheet.zoom,
+      height: sheet.height * sheet.zoom,
+      marks: [...head(frame), ...marks, ...foot(frame)].map((mark) => enlarged(mark, sheet.zoom)),
     };
   });
 }
@@ -108,14 +142,14 @@ function filmPage(making: Making, index: number): Body {
   };
 }
 
-function sceneOf({ run, view, words, measure, sheet, plan }: Making, index: number): FilmScene {
+function sceneOf({ run, mirrored, words, measure, sheet, plan }: Making, index: number): FilmScene {
   const page = plan.pages[index];
   if (!page) throw new RangeError(`no page ${index}`);
   const [before, after] = [plan.pages[index - 1], plan.pages[index + 1]];
   const letter = (number: number) => String.fromCharCode(65 + (number % 26));
   return {
     run,
-    view,
+    mirrored,
     words,
     measure,
     sheet,
@@ -151,11 +185,14 @@ function legendContent({ run, words, plan }: Making, { page }: FilmScene): Legen
     copies: { here: page.copies.length, all: run.copies.length },
     totals: words.totals(run.lengthUsed, spans.length, run.copies.length),
     spans: spans.flatMap((span, index) =>
-      span.to > page.repeatedTo && span.to <= page.to
-        ? [{ number: index + 1, copies: copiesWithin(run.copies, span), length: um(span.to - span.from) }]
-        : [],
+      span.to > page.repeatedTo && span.to <= page.to ? [spanRow(run.copies, span, index + 1)] : [],
     ),
     single: plan.pages.length === 1,
     warning: run.spans === null ? words.noKnifeLines : null,
   };
+}
+
+function spanRow(all: readonly LaidCopy[], span: Span, number: number) {
+  const copies = copiesWithin(all, span);
+  return { number, copies: copies.length, length: um(span.to - span.from), orders: tallyByOrder(copies) };
 }

@@ -1,5 +1,13 @@
 import fontkit from '@cantoo/fontkit';
-import { degrees, grayscale, PDFDocument, type PDFFont, type PDFPage, PrintScaling } from '@cantoo/pdf-lib';
+import {
+  degrees,
+  grayscale,
+  PDFDocument,
+  type PDFFont,
+  type PDFImage,
+  type PDFPage,
+  PrintScaling,
+} from '@cantoo/pdf-lib';
 import { type LineMark, type Mark, type Page, PT, type TextMark, type Tone, type Weight } from './marks';
 
 /** Font files (TrueType or WOFF) of each weight; a character is taken from the first that has it. */
@@ -93,8 +101,13 @@ function drawLine(page: PDFPage, { x1, y1, x2, y2, thick, dash, tone }: LineMark
   });
 }
 
-function draw(page: PDFPage, mark: Mark, faces: Faces): void {
-  if (mark.kind === 'text') drawText(page, mark, faces);
+function draw(page: PDFPage, mark: Mark, faces: Faces, pictures: ReadonlyMap<string, PDFImage>): void {
+  if (mark.kind === 'picture') {
+    const image = pictures.get(mark.artwork);
+    const { x, y, width, height } = mark;
+    const at = { x: pt(x), y: page.getHeight() - pt(y + height), width: pt(width), height: pt(height) };
+    if (image) page.drawImage(image, at);
+  } else if (mark.kind === 'text') drawText(page, mark, faces);
   else if (mark.kind === 'line') drawLine(page, mark);
   else
     page.drawRectangle({
@@ -110,12 +123,14 @@ function draw(page: PDFPage, mark: Mark, faces: Faces): void {
 /**
  * The pages as a PDF (ISO 32000-1) whose boxes are the paper's exact size and which asks viewers not to
  * scale it. Fonts are embedded, each only with the characters it sets.
+ * @param thumbnails PNG files of the artwork that pages show, by its id
  * @throws if a font file cannot be read
  */
 export async function cutMapPdf(
   pages: readonly Page[],
   fonts: FontFiles,
   facts: PdfFacts,
+  thumbnails: ReadonlyMap<string, Uint8Array> = new Map(),
 ): Promise<Uint8Array> {
   const document = await PDFDocument.create();
   document.registerFontkit(fontkit);
@@ -129,10 +144,12 @@ export async function cutMapPdf(
   preferences.setPrintScaling(PrintScaling.None);
   preferences.setPickTrayByPDFSize(true);
   const faces: Faces = { 400: await embed(document, fonts.regular), 700: await embed(document, fonts.bold) };
+  const pictures = new Map<string, PDFImage>();
+  for (const [artwork, png] of thumbnails) pictures.set(artwork, await document.embedPng(png));
   for (const { width, height, marks } of pages) {
     const page = document.addPage([pt(width), pt(height)]);
     page.setTrimBox(0, 0, pt(width), pt(height));
-    for (const mark of marks) draw(page, mark, faces);
+    for (const mark of marks) draw(page, mark, faces, pictures);
   }
   return document.save();
 }

@@ -22,8 +22,8 @@ export interface Plan {
 
 /** Right of the film: brackets that number the spans. */
 export const BRACKETS = 9;
-/** The legend is never narrower. */
-const LEGEND = 58;
+/** The legend is never narrower; where all is enlarged, the film needs the room more. */
+const LEGEND = { normal: 58, enlarged: 36 };
 const BESIDE = 22;
 /** The film is never drawn narrower, where the paper is to blame. */
 const NARROWEST = 54;
@@ -34,14 +34,20 @@ const STRIP = 7;
 /** A larger scale, and more pages, are worth it only if more copies than this could not carry their names. */
 const FEW = 10;
 
+/** The sheet that film is drawn on, and whether each span has one of its own. */
+export interface Room {
+  readonly sheet: Sheet;
+  readonly perSpan: boolean;
+}
+
 const step = (scale: number) => Math.ceil(scale * 10 - 1e-9) / 10;
 
-function stretchesAt(run: LaidRun, sheet: Sheet, scale: number): Stretch[] {
+function stretchesAt(run: LaidRun, { sheet, perSpan }: Room, scale: number): Stretch[] {
   const height = sheet.filmBottom - sheet.filmTop;
   return stretches(run, {
     most: fromMm(height * scale),
     strip: fromMm(STRIP * scale),
-    cuts: Math.floor(height / CUT_LABEL),
+    cuts: perSpan ? 1 : Math.floor(height / CUT_LABEL),
   });
 }
 
@@ -58,24 +64,27 @@ const tooSmall = (run: LaidRun, scale: number, words: CutMapWords, measure: Meas
 
 /** The scales between which the film leaves room for distances and legend, the largest drawing first. */
 function scales(width: Micrometres, sheet: Sheet, beside: number): number[] {
-  const room = sheet.right - sheet.filmLeft - BRACKETS - beside - LEGEND;
+  const room =
+    sheet.right - sheet.filmLeft - BRACKETS - beside - (sheet.zoom > 1 ? LEGEND.enlarged : LEGEND.normal);
   const most = Math.max(1, step(toMm(width) / room));
   const least = Math.max(most, step(toMm(width) / Math.min(NARROWEST, room)));
   return Array.from({ length: Math.round((least - most) * 10) + 1 }, (_, index) => step(most + index / 10));
 }
 
 /** The fewest pages at which all but a few copies can carry their names, drawn as large as that many allow. */
-export function planFilm(run: LaidRun, sheet: Sheet, words: CutMapWords, measure: Measure): Plan {
+export function planFilm(run: LaidRun, room: Room, words: CutMapWords, measure: Measure): Plan {
+  const { sheet } = room;
   const planWith = (beside: number): Plan => {
     const choice = scales(run.film.width, sheet, beside);
     const smallest =
       choice.findLast((scale) => tooSmall(run, scale, words, measure) <= FEW) ?? choice[0] ?? 1;
-    const fewest = stretchesAt(run, sheet, smallest).length;
-    const scale = choice.find((each) => stretchesAt(run, sheet, each).length <= fewest) ?? smallest;
-    const parts = stretchesAt(run, sheet, scale);
+    const fewest = stretchesAt(run, room, smallest).length;
+    const scale = choice.find((each) => stretchesAt(run, room, each).length <= fewest) ?? smallest;
+    const parts = stretchesAt(run, room, scale);
     const copies = copiesByStretch(run.copies, parts);
     return { scale, beside, pages: parts.map((part, index) => ({ ...part, copies: copies[index] ?? [] })) };
   };
   const plain = planWith(0);
-  return tooSmall(run, plain.scale, words, measure) === 0 ? plain : planWith(BESIDE);
+  const named = tooSmall(run, plain.scale, words, measure) === 0;
+  return named || sheet.zoom > 1 ? plain : planWith(BESIDE);
 }

@@ -10,7 +10,7 @@ export interface CutMapWords {
     readonly copies: number;
     readonly date: Date;
   }) => string;
-  readonly view: Record<MapView, { readonly name: string; readonly note: string }>;
+  readonly view: (view: MapView, mirrored: boolean) => { readonly name: string; readonly note: string };
   readonly page: (number: number, of: number) => string;
   readonly scale: (scale: number) => string;
   readonly leadingEdge: string;
@@ -28,6 +28,10 @@ export interface CutMapWords {
   readonly span: (number: number) => string;
   /** Beside a box to tick. */
   readonly spanDone: (number: number, copies: number, length: Micrometres) => string;
+  /** What the pile of a span must hold of each order. */
+  readonly pile: (orders: readonly { readonly code: string; readonly count: number }[]) => string;
+  /** Heads the garments of the orders on a run. */
+  readonly garments: string;
   readonly count: (count: number) => string;
   readonly onThisPage: string;
   readonly inAll: string;

@@ -1,0 +1,108 @@
+import { useState } from 'react';
+import { withDensity } from '../../src/artwork';
+import { editSettings } from '../../src/editing';
+import type { Film, Settings } from '../../src/model';
+import { drawStrip, MEASURE, stripSize } from '../../src/output/test-strip';
+import { parseLength } from '../../src/units';
+import { Button } from '../parts/Button';
+import { Choice } from '../parts/Choice';
+import { download } from '../parts/download';
+import { Field } from '../parts/Field';
+import { Window } from '../parts/Window';
+import { settingsOrFirst, useOpenRun, useWays } from '../store/selectors';
+import { commitQuietly, useShop } from '../store/shop';
+import { openDialog } from '../store/view';
+import { useWords } from '../words';
+import { number, typedLength } from '../words/format';
+
+const PPI = 150;
+const MM_PER_INCH = 25.4;
+
+/** The strip as a PNG of true size on a transparent ground. */
+async function stripImage(film: Film): Promise<Blob> {
+  const { width, length } = stripSize(film.width, film.margins);
+  const scale = PPI / MM_PER_INCH;
+  const canvas = new OffscreenCanvas(Math.round(width * scale), Math.round(length * scale));
+  const pen = canvas.getContext('2d');
+  if (!pen) throw new Error('no 2d context');
+  pen.scale(scale, scale);
+  drawStrip(pen, width);
+  const png = new Uint8Array(await (await canvas.convertToBlob({ type: 'image/png' })).arrayBuffer());
+  const density = (PPI / MM_PER_INCH) * 1000;
+  return new Blob([withDensity(png, { x: density, y: density })], { type: 'image/png' });
+}
+
+/** Measured lengths further off than this are not a printer's feed but a slip. */
+const PLAUSIBLE = { least: 0.95, most: 1.05 };
+
+/** Prints a strip once per printer and tells what it showed: which end comes first, how it lies, how far it feeds. */
+export function TestStripDialog() {
+  const { strip: words, common } = useWords();
+  const ways = useWays();
+  const open = useOpenRun();
+  const { printer } = useShop(({ book }) => settingsOrFirst(book));
+  const [measured, setMeasured] = useState(() =>
+    printer.feed === 1
+      ? ''
+      : `${typedLength(Math.round(MEASURE * printer.feed) as typeof MEASURE, ways)} ${ways.unit}`,
+  );
+  if (!open) return null;
+  const set = (fields: Partial<Settings['printer']>) =>
+    commitQuietly((draft) => editSettings(draft, { printer: { ...printer, ...fields } }));
+  const read = parseLength(measured, ways.unit);
+  const feed = read.ok ? read.value / MEASURE : null;
+  const plausible = feed !== null && feed >= PLAUSIBLE.least && feed <= PLAUSIBLE.most;
+  return (
+    <Window title={words.title}>
+      <p>{words.intro}</p>
+      <div className="actions">
+        <Button onPress={() => void stripImage(open.film).then((png) => download(png, words.fileName))}>
+          {words.save}
+        </Button>
+      </div>
+      <div className="film-form">
+        <Choice
+          label={words.firstEnd}
+          value={printer.firstEnd}
+          options={[
+            { value: 'lead', label: words.ends.lead },
+            { value: 'tail', label: words.ends.tail },
+          ]}
+          onChange={(firstEnd) => set({ firstEnd })}
+        />
+        <Choice
+          label={words.inkUp}
+          value={printer.inkUp}
+          options={[
+            { value: 'mirrored', label: words.shows.mirrored },
+            { value: 'plain', label: words.shows.plain },
+          ]}
+          onChange={(inkUp) => set({ inkUp })}
+        />
+        <Field
+          label={words.measured}
+          hint={words.feed(number(printer.feed, ways.locale, 0, 4))}
+          value={measured}
+          onChange={setMeasured}
+          onBlur={() => plausible && feed !== null && set({ feed })}
+          problem={measured.trim() === '' || plausible ? null : words.implausible}
+        />
+      </div>
+      <p className="quiet small">{words.after}</p>
+      <div className="actions">
+        <Button
+          weight="plain"
+          onPress={() => {
+            set({ firstEnd: 'lead', inkUp: 'mirrored', feed: 1 });
+            setMeasured('');
+          }}
+        >
+          {words.reset}
+        </Button>
+        <Button weight="primary" onPress={() => openDialog(null)}>
+          {common.close}
+        </Button>
+      </div>
+    </Window>
+  );
+}

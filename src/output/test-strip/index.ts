@@ -1,0 +1,1 @@
+export { drawStrip, MEASURE, type StripPen, stripSize } from './strip';
