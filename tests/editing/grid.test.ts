@@ -1,0 +1,163 @@
+import { describe, expect, it } from 'vitest';
+import {
+  addGarment,
+  addNames,
+  addPlacement,
+  editGarment,
+  editPlacement,
+  printedSizes,
+  removeGarment,
+  removePlacement,
+} from '../../src/editing';
+import {
+  type Book,
+  type Garment,
+  groupOfSize,
+  type Id,
+  orderStates,
+  type Placement,
+  widestFor,
+} from '../../src/model';
+import { fromInches } from '../../src/units';
+import { context, edited, smallBook } from './book';
+
+const { book: start, order } = smallBook();
+let made = 0;
+const ids = {
+  ...context(),
+  newId: () => {
+    made += 1;
+    return `grid-${made}`;
+  },
+};
+const width = (inches: number) => ({ width: fromInches(inches), typed: `${inches} in` });
+const widths = { adult: width(11), youth: width(8.5), toddler: width(6) };
+const line = (size: string, count: number) => ({
+  style: 'T-shirt',
+  colour: 'navy',
+  shade: '#1f2b46',
+  size,
+  count,
+});
+
+function withGrid(): { book: Book; small: Id<'garment'>; youth: Id<'garment'>; front: Id<'placement'> } {
+  let small = '' as Id<'garment'>;
+  let youth = '' as Id<'garment'>;
+  let front = '' as Id<'placement'>;
+  const book = edited(start, (draft) => {
+    small = addGarment(draft, order, line('S', 4), ids);
+    addGarment(draft, order, line('XL', 6), ids);
+    youth = addGarment(draft, order, line('YM', 3), ids);
+    front = addPlacement(draft, order, { place: 'front', design: 'crest', ratio: 0.5, widths }, ids);
+  });
+  return { book, small, youth, front };
+}
+
+const listed = (book: Book) =>
+  Object.values(book.transfer)
+    .filter(({ grid }) => grid !== null)
+    .map((transfer) => [
+      transfer.name,
+      transfer.width,
+      Object.values(book.copy).filter((copy) => copy.transfer === transfer.id).length,
+    ]);
+
+describe('garments crossed with places', () => {
+  it('make a transfer for each printed width, with as many copies as there are garments', () => {
+    const { book } = withGrid();
+    expect(listed(book)).toEqual([
+      ['crest, front S XL', fromInches(11), 10],
+      ['crest, front YM', fromInches(8.5), 3],
+    ]);
+    const [adult] = Object.values(book.transfer).filter(({ grid }) => grid !== null);
+    expect(adult).toMatchObject({ height: fromInches(5.5), shade: '#1f2b46' });
+  });
+
+  it('let the counts follow, and take back what is no longer called for', () => {
+    const { book, small, youth, front } = withGrid();
+    const more = edited(book, (draft) => editGarment(draft, small, { count: 9 }, ids));
+    expect(listed(more)[0]?.[2]).toBe(15);
+    const adults = edited(more, (draft) => removeGarment(draft, youth, ids));
+    expect(listed(adults)).toEqual([['crest, front', fromInches(11), 15]]);
+    expect(listed(edited(adults, (draft) => removePlacement(draft, front, ids)))).toEqual([]);
+  });
+
+  it('share one printed size where the widths are the same, and flag one too wide for the smallest', () => {
+    const { book, front } = withGrid();
+    const same = edited(book, (draft) =>
+      editPlacement(draft, front, { widths: { ...widths, youth: width(11) } }, ids),
+    );
+    expect(listed(same)).toEqual([['crest, front', fromInches(11), 13]]);
+    const placement = same.placement[front] as Placement;
+    const [size] = printedSizes(placement, Object.values(same.garment) as Garment[]);
+    expect(size?.tooWideFor).toBe('YM');
+    expect(widestFor('YM')).toBeLessThan(fromInches(11));
+  });
+
+  it('know the group of a garment size', () => {
+    expect(['S', '2XL', 'YM', 'Youth L', '10-12', '4T', '18M'].map(groupOfSize)).toEqual([
+      'adult',
+      'adult',
+      'youth',
+      'youth',
+      'youth',
+      'toddler',
+      'toddler',
+    ]);
+  });
+});
+
+describe('names', () => {
+  it('make one transfer and one garment each, tied together', () => {
+    const names = [
+      { name: 'FINN', number: '7', size: 'L' },
+      { name: 'ADA', number: '', size: 'YM' },
+    ];
+    const print = {
+      width: fromInches(10),
+      height: fromInches(12),
+      typed: { width: '10 in', height: '12 in' },
+      style: 'Jersey',
+    };
+    const book = edited(start, (draft) => addNames(draft, order, names, print, ids));
+    const added = Object.values(book.transfer).filter(({ garment }) => garment !== null);
+    expect(added.map(({ name }) => name)).toEqual(['FINN 7 (L)', 'ADA (YM)']);
+    for (const { garment } of added)
+      expect(book.garment[garment ?? '']).toMatchObject({ style: 'Jersey', count: 1 });
+  });
+});
+
+describe('the state of an order', () => {
+  const stateWith = (change: (draft: Parameters<Parameters<typeof edited>[1]>[0]) => void) =>
+    orderStates(edited(start, change)).get(order);
+
+  it('is told by what it waits for, where its copies are, and what was said of it', () => {
+    expect(orderStates(start).get(order)).toBe('ready');
+    expect(
+      stateWith((draft) => {
+        const own = draft.order[order];
+        if (own) own.awaits.proof = true;
+      }),
+    ).toBe('waiting');
+    const run = Object.values(start.run)[0]?.id ?? null;
+    const place = { x: fromInches(1), y: fromInches(1), turned: false, pinned: false };
+    const placeOne = (draft: Parameters<Parameters<typeof edited>[1]>[0]) => {
+      const [copy] = Object.values(draft.copy);
+      if (copy) Object.assign(copy, { run, place });
+    };
+    expect(stateWith(placeOne)).toBe('in-run');
+    expect(
+      stateWith((draft) => {
+        placeOne(draft);
+        const own = draft.run[run ?? ''];
+        if (own) own.state = 'printed';
+      }),
+    ).toBe('part-done');
+    expect(
+      stateWith((draft) => {
+        const own = draft.order[order];
+        if (own) own.progress = 'packed';
+      }),
+    ).toBe('packed');
+  });
+});

@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { readNames, readTable } from '../../src/intake';
+
+describe('names and numbers', () => {
+  it('are read in any order of the three, with a heading or without', () => {
+    const { rows, bad } = readNames('Name,Number,Size\nFinn,7,L\n12;\nYM,Ada,#23\nMarlow,,XL');
+    expect(bad).toEqual([]);
+    expect(rows.map(({ name, number, size }) => [name, number, size])).toEqual([
+      ['Finn', '7', 'L'],
+      ['12;', '', ''],
+      ['Ada', '23', 'YM'],
+      ['Marlow', '', 'XL'],
+    ]);
+  });
+
+  it('with neither name nor number are named by their line', () => {
+    expect(readNames('Finn\t7\tL\n\t\tXL')).toMatchObject({ rows: [{ name: 'Finn' }], bad: [2] });
+  });
+});
+
+describe('a heading the shop has mapped', () => {
+  const text = 'Klant,Motief,Breed,Hoog,Stuks\nFair,Star,50 mm,40 mm,3';
+  const ways = { unit: 'mm', dateOrder: null } as const;
+
+  it('is asked about, and understood once it was said', () => {
+    expect(readTable(text, ways)).toMatchObject({
+      rows: [],
+      unknown: ['Klant', 'Motief', 'Breed', 'Hoog', 'Stuks'],
+      problem: { code: 'missing-columns' },
+    });
+    const columns = { klant: 'order', motief: 'transfer', breed: 'width', hoog: 'height', stuks: 'count' };
+    expect(readTable(text, { ...ways, columns })).toMatchObject({
+      rows: [{ order: 'Fair', transfer: 'Star', width: 50_000, height: 40_000, count: 3 }],
+      unknown: [],
+      problem: null,
+    });
+  });
+});
