@@ -27,8 +27,30 @@ for (const scheme of ['light', 'dark', 'forced'] as const) {
     await expect(page.getByRole('dialog')).toBeVisible();
     await check('keys');
     await page.keyboard.press('Escape');
+    for (const [name, where] of [
+      ['Choose copies', 'run'],
+      ['Kept on this device', 'backup'],
+    ] as const) {
+      await page.getByRole('button', { name }).click();
+      await expect(page.getByRole('dialog')).toBeVisible();
+      await check(where);
+      await page.keyboard.press('Escape');
+    }
     await page.getByRole('link', { name: 'Orders' }).click();
     await check('orders');
+    await page.getByRole('button', { name: 'Details' }).first().click();
+    await check('order');
+    await page.getByRole('button', { name: 'Garments and places' }).click();
+    await page.getByRole('button', { name: 'Add a line' }).click();
+    await page.getByRole('button', { name: 'Add a place' }).click();
+    await check('garments and places');
+    await page.keyboard.press('Escape');
+    await page
+      .getByRole('button', { name: /^More about/ })
+      .first()
+      .click();
+    await check('more of a transfer');
+    await page.keyboard.press('Escape');
     await page.getByRole('button', { name: 'Paste a table' }).click();
     await page.getByRole('textbox', { name: 'Table' }).fill('Club,crest,abc,80,4,,no\nClub,tag,50,50,4,,no');
     await expect(page.getByText('1 row to mend')).toBeVisible();
@@ -37,6 +59,9 @@ for (const scheme of ['light', 'dark', 'forced'] as const) {
     await page.goto('./#/cut-map');
     await expect(page.locator('.sheet').first()).toBeVisible();
     await check('cut map');
+    await page.getByRole('button', { name: 'Test strip' }).click();
+    await expect(page.getByRole('dialog')).toBeVisible();
+    await check('test strip');
   });
 }
 

@@ -40,6 +40,22 @@ test('a second tab shows what the first does, does not overwrite it, and takes o
   await expect(second.getByText('1 order, 1 transfer, 7 copies')).toBeVisible();
 });
 
+test('the second tab takes over on request, and the first looks on', async ({ page, context }) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,4,,no');
+  const second = await context.newPage();
+  await second.goto('./#/orders');
+  await second.getByRole('button', { name: 'Write here instead' }).click();
+  await expect(page.getByText('Rollwright is open in another tab')).toBeVisible();
+  const count = second.getByRole('textbox', { name: 'Copies: crest' });
+  await expect(second.getByText('Rollwright is open in another tab')).toBeHidden();
+  await count.fill('5');
+  await count.press('Enter');
+  await expect(second.getByText('1 order, 1 transfer, 5 copies')).toBeVisible();
+  await orders(page).click();
+  await expect(page.getByText('1 order, 1 transfer, 5 copies')).toBeVisible();
+});
+
 /** A Chromium of its own, so that it can be killed as a power cut would. */
 async function ownBrowser(profile: string) {
   const binary = process.env.CHROMIUM ?? chromium.executablePath();

@@ -82,7 +82,7 @@ export function CutMapRoom() {
           <Button weight="plain" onPress={() => openDialog({ kind: 'test-strip' })}>
             {words.strip}
           </Button>
-          <Button onPress={() => void save()} isDisabled={saving || pages.length === 0}>
+          <Button onPress={() => void save()} isPending={saving} isDisabled={pages.length === 0}>
             {saving ? words.saving : words.save}
           </Button>
           <Button weight="primary" onPress={() => print()} isDisabled={pages.length === 0}>

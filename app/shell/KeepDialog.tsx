@@ -52,7 +52,7 @@ function Backups() {
       <p className="quiet">{last === null ? words.never : words.last(dayAndTime(last, ways))}</p>
       <div className="actions">
         <Button
-          isDisabled={working}
+          isPending={working}
           onPress={() => during(() => saveBackup(words.fileName(new Date().toISOString().slice(0, 10))))}
         >
           {words.save}
@@ -61,7 +61,7 @@ function Backups() {
           acceptedFileTypes={['application/zip', '.zip']}
           onSelect={(files) => files?.[0] && restore(files[0])}
         >
-          <Button isDisabled={working}>{words.restore}</Button>
+          <Button isPending={working}>{words.restore}</Button>
         </FileTrigger>
       </div>
       <p className="quiet small">{words.restoreHint}</p>

@@ -174,7 +174,7 @@ export const en = {
     fileName: (day: string) => `rollwright backup ${day}.zip`,
     failed: 'That did not work. Nothing here was changed; try again.',
     restored: (count: number, ways: Ways) =>
-      `${orders(count, ways)} are back. What was here before is the first snapshot.`,
+      `${counted(count, 'order is', 'orders are', ways)} back. What was here before is the first snapshot.`,
     problems: {
       'not-backup': 'This file is not a backup of Rollwright. Nothing here was changed.',
       damaged: 'This backup is damaged: a part of it is missing or was changed. Nothing here was changed.',

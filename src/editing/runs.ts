@@ -1,5 +1,5 @@
 import { layRun, sheetAt, takenOffRoll } from '../layout';
-import type { Book, Copy, Id, Run, Snapshot } from '../model';
+import { type Book, type Copy, filmOf, type Id, type Run, type Snapshot } from '../model';
 import { type Micrometres, um } from '../units';
 import { takeOff } from './places';
 import type { BookDraft, EditContext } from './step';
@@ -62,7 +62,7 @@ export function moveToRun(draft: BookDraft, run: Id<'run'>, ids: Iterable<string
 
 /** All that it takes to draw, print and cut a run as it is now. What is printed already keeps what it was printed from. */
 function snapshotOf(book: Book, run: Run, now: Snapshot['at']): Snapshot | null {
-  const film = run.snapshot?.film ?? book.film[run.film];
+  const film = filmOf(book, run);
   if (!film) return null;
   const done =
     run.snapshot?.copies.filter((copy) => copy.place !== null && copy.place.y < run.printedTo) ?? [];

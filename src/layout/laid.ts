@@ -1,4 +1,14 @@
-import type { Book, Copy, Film, Id, Order, Place, Run, Transfer } from '../model';
+import {
+  type Book,
+  type Copy,
+  type Film,
+  filmOf,
+  type Id,
+  type Order,
+  type Place,
+  type Run,
+  type Transfer,
+} from '../model';
 import { knifeLines, type Span } from '../packing';
 import { type Micrometres, um } from '../units';
 import { type Progress, sheetAt, sheetStart } from './film-shape';
@@ -97,7 +107,7 @@ export function measureRun(
 
 /** The copies of a run where they lie. */
 export function layRun(book: Book, run: Run): LaidRun | null {
-  const film = run.snapshot?.film ?? book.film[run.film];
+  const film = filmOf(book, run);
   if (!film) return null;
   const copies: LaidCopy[] = [];
   for (const { copy, place, fixed, source } of placedCopies(book, run)) {

@@ -19,6 +19,7 @@ export {
 } from './garments';
 export {
   copiesByTransfer,
+  filmOf,
   garmentsByOrder,
   isFixed,
   openRuns,

@@ -49,11 +49,15 @@ export const openRuns = (book: Book): Run[] =>
     .filter((run) => run.state !== 'printed')
     .sort((a, b) => a.name.localeCompare(b.name, undefined, { numeric: true }));
 
+/** A run's film: as it was when the run was sent to print, or as it is now. */
+export const filmOf = (book: Book, run: Run): Film | undefined =>
+  run.state === 'draft' ? book.film[run.film] : (run.snapshot?.film ?? book.film[run.film]);
+
 /** The run that is looked at and its film: the one chosen, or else the first open one. */
 export function runOf(book: Book, chosen: string | null): { run: Run; film: Film } | undefined {
   const wanted = chosen === null ? undefined : book.run[chosen];
   const run = wanted ?? openRuns(book)[0];
-  const film = run && (run.snapshot?.film ?? book.film[run.film]);
+  const film = run && filmOf(book, run);
   return film && { run, film };
 }
 

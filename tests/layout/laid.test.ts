@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { setPinned, setPlaces } from '../../src/editing';
+import { setCount, setPinned, setPlaces } from '../../src/editing';
 import { applySettled } from '../../src/editing/settled';
 import {
+  fillerProblem,
   layRun,
   leftOut,
   placeFor,
@@ -18,7 +19,7 @@ import {
 import { type Book, copiesByTransfer, type Id, type Place, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
 import { fromMm } from '../../src/units';
-import { edited, NOW, smallBook } from '../editing/book';
+import { context, edited, NOW, smallBook } from '../editing/book';
 
 const { book, front, tag } = smallBook();
 
@@ -145,6 +146,23 @@ describe('a copy put back', () => {
     // Beside the two fronts 110 mm are left across: the third lies beside them, and the film gets no longer.
     expect(result.lengthUsed).toBe(laid(placed).lengthUsed);
     expect(placeFor(placed, run, { ...film, lengthLeft: fromMm(20) }, waiting)).toBeNull();
+  });
+});
+
+describe('fillers', () => {
+  it('are placed only where they add no film', () => {
+    const ids = { ...context(NOW), newId: () => crypto.randomUUID() };
+    const filled = edited(placed, (draft) => setCount(draft, tag, 40, ids, 'filler'));
+    const { run, film } = draftIn(filled);
+    const own = fillerProblem(filled, run, film, { length: laid(filled).lengthUsed, sheets: 0 });
+    expect(own.copies.flat()).toHaveLength(40);
+    // Waiting fillers are no part of the layout itself.
+    expect(problemOf(filled, run, film, 'pinned').copies.flat()).toHaveLength(5);
+    const plan = createPlanner(own.problem, 1).best();
+    const after = edited(filled, (draft) => setPlaces(draft, run.id, placesOf(plan, own, film)));
+    expect(laid(after).lengthUsed).toBe(laid(placed).lengthUsed);
+    expect(laid(after).copies.length).toBeGreaterThan(3);
+    for (const copy of laid(after).copies) expect(refusals(laid(after), [copy])).toEqual([]);
   });
 });
 

@@ -1,0 +1,59 @@
+import type { Page } from '@playwright/test';
+import { expect, figures, sentence, TABLE, test } from './shop';
+
+/** Presses Tab until something with this name has the focus: nothing is reached by a pointer. */
+async function tabTo(page: Page, name: RegExp): Promise<void> {
+  for (let press = 0; press < 250; press += 1) {
+    await page.keyboard.press('Tab');
+    const focused = await page.evaluate(() => {
+      const element = document.activeElement;
+      const label = element?.getAttribute('aria-label') ?? '';
+      const named =
+        element instanceof HTMLInputElement || element instanceof HTMLTextAreaElement
+          ? [...(element.labels ?? [])].map((each) => each.textContent).join(' ')
+          : element?.textContent;
+      return label || named || '';
+    });
+    if (name.test(focused)) return;
+  }
+  throw new Error(`nothing called ${name} takes the focus`);
+}
+
+test('from a pasted day to a printed map by keyboard alone', async ({ page }) => {
+  await page.goto('./');
+  await expect(sentence(page)).toBeVisible();
+  await tabTo(page, /^Start with my own orders$/);
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('The film is empty')).toBeVisible();
+  await tabTo(page, /^Go to the orders$/);
+  await page.keyboard.press('Enter');
+  await tabTo(page, /^Paste a table$/);
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('textbox', { name: 'Table' })).toBeFocused();
+  await page.keyboard.insertText(
+    TABLE.split('\n')
+      .filter((line) => !line.includes('abc'))
+      .join('\n'),
+  );
+  await tabTo(page, /^Add 5 transfers$/);
+  await page.keyboard.press('Enter');
+  await expect(page.getByText('3 orders, 5 transfers, 24 copies')).toBeVisible();
+  await tabTo(page, /^Film$/);
+  await page.keyboard.press('Enter');
+  await tabTo(page, /^Lay out$/);
+  await page.keyboard.press('Enter');
+  await expect(sentence(page)).toBeVisible();
+  await page.keyboard.press('Control+.');
+  const before = await figures(page);
+  await tabTo(page, /^Film with 24 copies/);
+  await page.keyboard.press('Shift+n');
+  for (let step = 0; step < 5; step += 1) await page.keyboard.press('Shift+ArrowRight');
+  expect((await figures(page)).metres).toBeGreaterThanOrEqual(before.metres);
+  await tabTo(page, /^Cut map$/);
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.sheet').first()).toBeVisible();
+  const download = page.waitForEvent('download');
+  await tabTo(page, /^Save as PDF$/);
+  await page.keyboard.press('Enter');
+  expect((await download).suggestedFilename()).toBe('cut map Run 1.pdf');
+});
