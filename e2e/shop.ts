@@ -47,8 +47,9 @@ export async function pasteTable(page: Page, table: string): Promise<void> {
 /** Lays out and waits until no better layout is looked for. */
 export async function layOut(page: Page): Promise<void> {
   await page.getByRole('link', { name: 'Film', exact: true }).click();
+  const before = await filmSurface(page).getAttribute('data-plans');
   await page.getByRole('button', { name: 'Lay out' }).click();
-  await expect(sentence(page)).toBeVisible();
+  await expect(filmSurface(page)).not.toHaveAttribute('data-plans', before ?? '');
   await stop(page);
 }
 

@@ -72,6 +72,32 @@ test('a phone pans, pinches, selects and carries a copy', async ({ page }) => {
   expect(moved?.x).toBeGreaterThan(last.x + 50);
 });
 
+test('from a pasted day to the cut map by touch alone', async ({ page }) => {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Start with my own orders' }).tap();
+  await page.getByRole('button', { name: 'Go to the orders' }).tap();
+  await page.getByRole('button', { name: 'Paste a table' }).tap();
+  await page.getByRole('textbox', { name: 'Table' }).fill('Club,crest,80,80,4,,no\nCafe,apron,120,90,2,,yes');
+  await page.getByRole('button', { name: 'Add 2 transfers' }).tap();
+  await expect(page.getByText('2 orders, 2 transfers, 6 copies')).toBeVisible();
+  await page.getByRole('link', { name: 'Film', exact: true }).tap();
+  await page.getByRole('button', { name: 'Lay out' }).tap();
+  await expect(page.getByTestId('sentence')).toBeVisible();
+  const rows = await copyRows(page);
+  await page.getByText('Select several').tap();
+  for (const row of rows.slice(0, 2)) {
+    const at = await onScreen(page, row);
+    await page.touchscreen.tap(at.x, at.y);
+  }
+  await expect(page.getByRole('region', { name: '2 copies selected' })).toBeVisible();
+  await page.getByRole('button', { name: 'Close' }).tap();
+  await page.getByRole('button', { name: 'Cut map' }).tap();
+  await expect(page.locator('.sheet').first()).toBeVisible();
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save as PDF' }).tap();
+  expect((await download).suggestedFilename()).toBe('cut map Run 1.pdf');
+});
+
 test('no room is wider than the phone', async ({ page }) => {
   await page.goto('./');
   await expect(page.getByTestId('sentence')).toBeVisible();

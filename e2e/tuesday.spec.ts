@@ -120,3 +120,26 @@ test('several copies are framed, moved together, and undo outlives a reload', as
   await page.keyboard.press('Control+z');
   expect(await copyRows(page)).toEqual(before);
 });
+
+test('cut sheets are laid out, counted and taken off the stack', async ({ page }) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,back,200,280,3,,no\nClub,crest,80,80,4,,no');
+  await page.getByRole('link', { name: 'Film', exact: true }).click();
+  await button(page, 'Film and price').click();
+  await page.getByLabel('Film', { exact: true }).selectOption({ label: 'a new stack of sheets' });
+  await page.getByRole('textbox', { name: 'Name' }).fill('A3 sheets');
+  await page.getByLabel('Trade size').selectOption({ label: 'sheet, A3 (297 × 420 mm)' });
+  await page.getByRole('textbox', { name: 'Sheets left' }).fill('10');
+  await page.getByRole('textbox', { name: 'Price of a sheet (GBP)' }).fill('0.90');
+  await button(page, 'Save').click();
+  await layOut(page);
+  await expect(page.getByTestId('sentence')).toContainText('3 sheets of film');
+  await expect(page.getByTestId('sentence')).toContainText('£2.70');
+  const rows = await copyRows(page);
+  expect(rows).toHaveLength(7);
+  // No copy lies over the border between two sheets.
+  for (const { y, length } of rows) expect(Math.floor(y / 420)).toBe(Math.floor((y + length) / 420));
+  await button(page, 'Lock for print').click();
+  await button(page, 'All printed').click();
+  await expect(page.getByText('7 sheets left')).toBeVisible();
+});

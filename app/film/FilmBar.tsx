@@ -2,8 +2,9 @@ import type { LaidRun } from '../../src/layout';
 import { wholeRunCommand, wholeWidthCommand, zoomInCommand, zoomOutCommand } from '../commands';
 import { Button } from '../parts/Button';
 import { CommandButton } from '../parts/CommandButton';
+import { Tick } from '../parts/Tick';
 import { useWays } from '../store/selectors';
-import { openDialog } from '../store/view';
+import { openDialog, selectSeveral, useView } from '../store/view';
 import { useWords } from '../words';
 import { benchLength } from '../words/format';
 
@@ -11,6 +12,7 @@ import { benchLength } from '../words/format';
 export function FilmBar({ run }: { run: LaidRun }) {
   const { film: words } = useWords();
   const ways = useWays();
+  const several = useView((view) => view.several);
   const { film } = run;
   const spanMax = film.kind === 'roll' ? film.spanMax : null;
   return (
@@ -28,6 +30,7 @@ export function FilmBar({ run }: { run: LaidRun }) {
       <Button weight="plain" onPress={() => openDialog({ kind: 'film' })}>
         {words.settings}
       </Button>
+      <Tick label={words.several} checked={several} onChange={selectSeveral} />
       <fieldset className="actions zoom" aria-label={words.zoom}>
         <CommandButton command={wholeRunCommand} weight="plain" />
         <CommandButton command={wholeWidthCommand} weight="plain" />

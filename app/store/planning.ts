@@ -36,6 +36,8 @@ type Planning =
 
 interface PlanningState {
   readonly planning: Planning;
+  /** How many plans have been shown. */
+  readonly plans: number;
   /** What the last layout had no place for. */
   readonly leftOut: readonly LeftOut[];
   /** Nothing shorter is possible for what lies on the film: the book's `copy` records it was proven for. */
@@ -44,6 +46,7 @@ interface PlanningState {
 
 export const usePlanning = create<PlanningState>(() => ({
   planning: { kind: 'idle' },
+  plans: 0,
   leftOut: [],
   provenFor: null,
 }));
@@ -143,7 +146,7 @@ export async function layOut(keep: Keep): Promise<void> {
       setPlaces(book, draft.run.id, placesOf(plan, runProblem, draft.film));
     });
     applying = false;
-    usePlanning.setState({ leftOut: leftOut(plan, runProblem) });
+    usePlanning.setState(({ plans }) => ({ leftOut: leftOut(plan, runProblem), plans: plans + 1 }));
   };
 
   try {

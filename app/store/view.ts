@@ -22,6 +22,8 @@ interface View {
   readonly room: Room;
   /** The run that is looked at; `null` for the first open one. */
   readonly run: string | null;
+  /** A tap adds to the selection: what Shift does for a mouse. */
+  readonly several: boolean;
   /** Copies on the film that acts are for. */
   readonly selected: ReadonlySet<string>;
   readonly dialog: Dialog | null;
@@ -33,6 +35,7 @@ const nothing: ReadonlySet<string> = new Set();
 export const useView = create<View>(() => ({
   room: 'film',
   run: null,
+  several: false,
   selected: nothing,
   dialog: null,
   notices: [],
@@ -64,6 +67,8 @@ export const selectAlso = (ids: readonly string[]): void =>
     }
     return { selected: new Set([...selected, ...ids]) };
   });
+
+export const selectSeveral = (several: boolean): void => useView.setState({ several });
 
 /** Looks at another run. */
 export const openRun = (run: string): void => useView.setState({ run, selected: nothing });

@@ -455,6 +455,7 @@ export const en = {
     empty: 'Paste your orders first, then lay them out here.',
     toOrders: 'Go to the orders',
     zoom: 'Zoom',
+    several: 'Select several',
   },
   runs: {
     run: 'Run',

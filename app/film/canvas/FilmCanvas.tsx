@@ -4,6 +4,7 @@ import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
 import type { LaidRun } from '../../../src/layout';
 import { fromMm, um } from '../../../src/units';
 import { loadThumbnail } from '../../store/artwork';
+import { usePlanning } from '../../store/planning';
 import { useWays } from '../../store/selectors';
 import { useView } from '../../store/view';
 import { useWords } from '../../words';
@@ -32,6 +33,7 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
   const { view, frame } = useCamera();
   const selected = useView((state) => state.selected);
   const held = useHeld((state) => state.held);
+  const plans = usePlanning((state) => state.plans);
 
   const { width: filmWidth } = run.film;
   const length = Math.max(run.lengthUsed + ROOM_AHEAD, fromMm(1000));
@@ -111,6 +113,7 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
         ref={surface}
         className={selected.size > 0 ? 'film-surface has-selection' : 'film-surface'}
         data-keys="film"
+        data-plans={plans}
         role="group"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the film takes the keys of its commands
         tabIndex={0}

@@ -60,8 +60,9 @@ export const filmGestures: GestureTarget = {
     const copy = copyUnder(point);
     return copy ? { id: copy.id, liftable: useView.getState().selected.has(copy.id) } : null;
   },
-  tap(point, extend) {
+  tap(point, held) {
     const copy = copyUnder(point);
+    const extend = held || useView.getState().several;
     if (extend && copy) selectAlso([copy.id]);
     else if (copy) select(copy.id);
     else if (!extend) select();
