@@ -1,6 +1,6 @@
 export { MOST_COPIES } from './cells';
 export { type Column, columnNames, headingKey } from './columns';
-export { type NamesReading, readNames } from './names';
+export { readNames } from './names';
 export {
   type CellProblem,
   MOST_COPIES_IN_ALL,

@@ -2,7 +2,7 @@ import Papa from 'papaparse';
 import { separatorOf } from './separator';
 
 /** A line of a names-and-numbers list. */
-export interface NameRow {
+interface NameRow {
   readonly line: number;
   readonly name: string;
   readonly number: string;

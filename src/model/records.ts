@@ -79,7 +79,7 @@ export const placementSchema = z.object({
 });
 
 /** Where a copy lies on its run's film: the corner nearest to x = 0 and to the leading edge. */
-export const placeSchema = z.object({
+const placeSchema = z.object({
   x: length,
   y: length,
   turned: z.boolean(),
@@ -159,7 +159,7 @@ const sheetsSchema = z.object({
 export const filmSchema = z.discriminatedUnion('kind', [rollSchema, sheetsSchema]);
 
 /** What a locked run embeds, so that later edits cannot change it: all that it takes to draw, print and cut it. */
-export const snapshotSchema = z.object({
+const snapshotSchema = z.object({
   at: instant,
   film: filmSchema,
   orders: z.array(orderSchema),

@@ -40,7 +40,7 @@ export interface Bins {
 }
 
 /** Grown film that no copy may begin in: from one place along the strip to another. */
-export interface Block {
+interface Block {
   readonly from: number;
   readonly to: number;
 }

@@ -1,1 +1,1 @@
-export { type Bundle, type BundleProblem, packBundle, unpackBundle } from './bundle';
+export { type BundleProblem, packBundle, unpackBundle } from './bundle';

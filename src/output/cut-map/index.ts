@@ -1,6 +1,6 @@
 export type { Mark, Page, Tone } from './marks';
 export { type CutMapOptions, cutMapPages } from './pages';
 export type { FontFiles } from './pdf';
-export type { Form, Paper } from './sheet';
+export type { Paper } from './sheet';
 export type { Measure } from './text';
 export type { CutMapWords } from './words';

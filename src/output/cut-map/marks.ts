@@ -45,7 +45,7 @@ export interface TextMark {
 }
 
 /** An artwork's picture, as it stands upright. */
-export interface PictureMark {
+interface PictureMark {
   readonly kind: 'picture';
   readonly x: number;
   readonly y: number;

@@ -1,1 +1,1 @@
-export { drawStrip, MEASURE, type StripPen, stripSize } from './strip';
+export { drawStrip, MEASURE, stripSize } from './strip';
