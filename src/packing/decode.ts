@@ -34,6 +34,36 @@ export interface Limits {
   readonly most: number;
 }
 
+/** The ways all pieces may lie, to be found by width or by length. */
+interface Orientations {
+  /** Widths, ascending; with each the piece, whether it is turned, and its length. */
+  readonly widths: Float64Array;
+  readonly pieces: Int32Array;
+  readonly turned: Uint8Array;
+  readonly partner: Float64Array;
+  /** Lengths, ascending, and where each is among the widths. */
+  readonly heights: Float64Array;
+  readonly byHeight: Int32Array;
+}
+
+function orientationsOf({ across, along, turns, count }: Strip): Orientations {
+  const ways = [...count.keys()].flatMap((piece) => {
+    const [w, h] = [across[piece] as number, along[piece] as number];
+    const lying = { piece, turned: 0, w, h };
+    return turns[piece] === 1 ? [lying, { piece, turned: 1, w: h, h: w }] : [lying];
+  });
+  ways.sort((a, b) => a.w - b.w || a.piece - b.piece || a.turned - b.turned);
+  const byHeight = [...ways.keys()].sort((a, b) => (ways[a]?.h ?? 0) - (ways[b]?.h ?? 0) || a - b);
+  return {
+    widths: Float64Array.from(ways, ({ w }) => w),
+    pieces: Int32Array.from(ways, ({ piece }) => piece),
+    turned: Uint8Array.from(ways, ({ turned }) => turned),
+    partner: Float64Array.from(ways, ({ h }) => h),
+    heights: Float64Array.from(byHeight, (entry) => ways[entry]?.h ?? 0),
+    byHeight: Int32Array.from(byHeight),
+  };
+}
+
 const LEVEL = 2;
 const NOWHERE = -1;
 
@@ -51,8 +81,14 @@ const NOWHERE = -1;
 export class Decoder {
   readonly build: Build;
   private readonly strip: Strip;
+  private readonly index: Orientations;
+  /** Copies of each piece still to be placed. */
   private readonly remaining: Int32Array;
+  /** The first run of each piece that is not used up. */
+  private readonly firstRun: Int32Array;
+  // The runs of a sequence as lists: the next one not used up, the next of the same piece, copies left.
   private next: Int32Array;
+  private nextSame: Int32Array;
   private left: Int32Array;
   // The skyline's stretches from left to right: where each begins, and how far along the film it lies.
   private readonly sx: Float64Array;
@@ -61,6 +97,7 @@ export class Decoder {
 
   constructor(strip: Strip) {
     this.strip = strip;
+    this.index = orientationsOf(strip);
     const copies = strip.count.reduce((sum, count) => sum + count, 0);
     this.build = {
       length: 0,
@@ -74,7 +111,9 @@ export class Decoder {
       unplacedArea: 0,
     };
     this.remaining = new Int32Array(strip.count.length);
+    this.firstRun = new Int32Array(strip.count.length);
     this.next = new Int32Array(64);
+    this.nextSame = new Int32Array(64);
     this.left = new Int32Array(64);
     this.sx = new Float64Array(copies + 3);
     this.sy = new Float64Array(copies + 3);
@@ -84,27 +123,35 @@ export class Decoder {
   decode(sequence: Sequence, rule: Rule, limits: Limits): Build {
     const { strip, build, sx, sy } = this;
     const { across, along, turns, width } = strip;
-    const runs = sequence.piece.length;
+    const { widths, pieces, turned: turnedOf, heights, byHeight, partner } = this.index;
+    const entries = widths.length;
+    const order = sequence.piece;
+    const runs = order.length;
     if (runs > this.next.length) {
       this.next = new Int32Array(2 * runs);
+      this.nextSame = new Int32Array(2 * runs);
       this.left = new Int32Array(2 * runs);
     }
-    const { next, left: copiesLeft, remaining } = this;
+    const { next, nextSame, left: copiesLeft, remaining, firstRun } = this;
     let copies = 0;
     remaining.fill(0);
-    for (let run = 0; run < runs; run += 1) {
+    firstRun.fill(NOWHERE);
+    for (let run = runs - 1; run >= 0; run -= 1) {
+      const piece = order[run] as number;
+      const count = sequence.count[run] as number;
       next[run] = run + 1;
-      const count = sequence.count[run] ?? 0;
       copiesLeft[run] = count;
-      const piece = sequence.piece[run] as number;
+      nextSame[run] = firstRun[piece] as number;
+      firstRun[piece] = run;
       remaining[piece] = (remaining[piece] as number) + count;
       copies += count;
     }
     let head = 0;
     const wasted = rule.waste * width;
     const exact = rule.exact * width;
-    const best = rule.level ? 5 : 4;
-    let narrowest = this.narrowest();
+    let narrow = 0;
+    while (narrow < entries && remaining[pieces[narrow] as number] === 0) narrow += 1;
+    let narrowest = narrow < entries ? (widths[narrow] as number) : Number.POSITIVE_INFINITY;
     build.length = 0;
     build.bins = 0;
     let used = 0;
@@ -130,33 +177,106 @@ export class Decoder {
         }
         const x = sx[at] as number;
         const room = (sx[at + 1] as number) - x;
+        if (room < narrowest) {
+          if (this.stretches === 1) break;
+          this.raise(at);
+          continue;
+        }
         const leftWall = at > 0 ? (sy[at - 1] as number) - y : Number.POSITIVE_INFINITY;
         const rightWall = at + 1 < this.stretches ? (sy[at + 1] as number) - y : Number.POSITIVE_INFINITY;
+        const most = cap - y;
+        const usable = room - narrowest;
+        const filling = room - wasted;
         let score = NOWHERE;
         let chosen = NOWHERE;
         let chosenTurned = 0;
-        let chosenBefore = NOWHERE;
-        if (room >= narrowest) {
-          let previous = NOWHERE;
-          for (let run = head; run < runs; run = next[run] as number) {
-            const piece = sequence.piece[run] as number;
-            const orientations = turns[piece] as number;
-            for (let turned = 0; turned <= orientations; turned += 1) {
-              const w = (turned === 0 ? across[piece] : along[piece]) as number;
-              const h = (turned === 0 ? along[piece] : across[piece]) as number;
-              if (w > room || y + h > cap) continue;
-              const rest = room - w;
-              const fit = rest <= exact ? LEVEL * 2 : rest >= narrowest || rest <= wasted ? LEVEL : 0;
-              const points = rule.level && (h === leftWall || h === rightWall) ? fit + 1 : fit;
-              if (points > score) {
+
+        // Copies that fill the stretch are found by their width.
+        if (exact >= 0) {
+          let low = 0;
+          let high = entries;
+          while (low < high) {
+            const middle = (low + high) >> 1;
+            if ((widths[middle] as number) > room) high = middle;
+            else low = middle + 1;
+          }
+          for (let entry = low - 1; entry >= 0 && (widths[entry] as number) >= room - exact; entry -= 1) {
+            const run = firstRun[pieces[entry] as number] as number;
+            const h = partner[entry] as number;
+            if (run === NOWHERE || h > most) continue;
+            const points = rule.level && (h === leftWall || h === rightWall) ? 2 * LEVEL + 1 : 2 * LEVEL;
+            if (points > score || (points === score && run < chosen)) {
+              score = points;
+              chosen = run;
+              chosenTurned = turnedOf[entry] as number;
+            }
+          }
+        }
+        // Copies that end level with a neighbour are found by their length.
+        if (rule.level && score < LEVEL) {
+          for (let side = 0; side < 2; side += 1) {
+            const wall = side === 0 ? leftWall : rightWall;
+            if (wall > most || (side === 1 && wall === leftWall)) continue;
+            let low = 0;
+            let high = entries;
+            while (low < high) {
+              const middle = (low + high) >> 1;
+              if ((heights[middle] as number) < wall) low = middle + 1;
+              else high = middle;
+            }
+            for (; low < entries && heights[low] === wall; low += 1) {
+              const entry = byHeight[low] as number;
+              const w = widths[entry] as number;
+              const run = firstRun[pieces[entry] as number] as number;
+              if (run === NOWHERE || w > room) continue;
+              const points = w <= usable || w >= filling ? LEVEL + 1 : 1;
+              if (points > score || (points === score && run < chosen)) {
                 score = points;
                 chosen = run;
-                chosenTurned = turned;
-                chosenBefore = previous;
+                chosenTurned = turnedOf[entry] as number;
               }
             }
-            if (score >= best || (score >= LEVEL && rule.exact < 0)) break;
-            previous = run;
+          }
+        }
+        // Otherwise the first in the sequence that leaves a usable stretch, or else the first that fits.
+        if (score < LEVEL) {
+          let before = NOWHERE;
+          for (let run = head; run < runs; run = next[run] as number) {
+            if (copiesLeft[run] === 0) {
+              // Passed over for good: the list closes over it.
+              if (before !== NOWHERE) next[before] = next[run] as number;
+              continue;
+            }
+            before = run;
+            const piece = order[run] as number;
+            const w = across[piece] as number;
+            const h = along[piece] as number;
+            if (w <= room && h <= most) {
+              if (w <= usable || w >= filling) {
+                score = LEVEL;
+                chosen = run;
+                chosenTurned = 0;
+                break;
+              }
+              if (score < 0) {
+                score = 0;
+                chosen = run;
+                chosenTurned = 0;
+              }
+            }
+            if (turns[piece] === 1 && h <= room && w <= most) {
+              if (h <= usable || h >= filling) {
+                score = LEVEL;
+                chosen = run;
+                chosenTurned = 1;
+                break;
+              }
+              if (score < 0) {
+                score = 0;
+                chosen = run;
+                chosenTurned = 1;
+              }
+            }
           }
         }
         if (chosen === NOWHERE) {
@@ -164,7 +284,7 @@ export class Decoder {
           this.raise(at);
           continue;
         }
-        const piece = sequence.piece[chosen] as number;
+        const piece = order[chosen] as number;
         const w = (chosenTurned === 0 ? across[piece] : along[piece]) as number;
         const h = (chosenTurned === 0 ? along[piece] : across[piece]) as number;
         const atLeft = h === leftWall || (h !== rightWall && leftWall >= rightWall);
@@ -181,12 +301,15 @@ export class Decoder {
         const runLeft = (copiesLeft[chosen] as number) - 1;
         copiesLeft[chosen] = runLeft;
         if (runLeft === 0) {
-          if (chosenBefore === NOWHERE) head = next[chosen] as number;
-          else next[chosenBefore] = next[chosen] as number;
+          firstRun[piece] = nextSame[chosen] as number;
+          while (head < runs && copiesLeft[head] === 0) head = next[head] as number;
         }
         const pieceLeft = (remaining[piece] as number) - 1;
         remaining[piece] = pieceLeft;
-        if (pieceLeft === 0) narrowest = this.narrowest();
+        if (pieceLeft === 0) {
+          while (narrow < entries && remaining[pieces[narrow] as number] === 0) narrow += 1;
+          narrowest = narrow < entries ? (widths[narrow] as number) : Number.POSITIVE_INFINITY;
+        }
         if (copies === 0) break;
       }
       if (build.length === before && bin > 0) break;
@@ -196,25 +319,11 @@ export class Decoder {
       if (build.length === before && limits.first >= limits.other) break;
     }
     build.unplacedArea = 0;
-    for (let run = head; run < runs; run = next[run] as number) {
-      const piece = sequence.piece[run] as number;
-      build.unplacedArea +=
-        (copiesLeft[run] as number) * (across[piece] as number) * (along[piece] as number);
+    for (let run = head; run < runs; run += 1) {
+      const piece = order[run] as number;
+      build.unplacedArea += (copiesLeft[run] as number) * (across[piece] as number) * (along[piece] as number);
     }
     return build;
-  }
-
-  /** The least width any copy still to be placed can take. */
-  private narrowest(): number {
-    const { across, along, turns } = this.strip;
-    let least = Number.POSITIVE_INFINITY;
-    for (let piece = 0; piece < across.length; piece += 1) {
-      if (this.remaining[piece] === 0) continue;
-      const w = across[piece] as number;
-      const turned = turns[piece] === 1 ? (along[piece] as number) : w;
-      least = Math.min(least, w, turned);
-    }
-    return least;
   }
 
   /** Puts a copy of width `w` at the left or right end of a stretch and joins it to a neighbour as high. */
