@@ -37,6 +37,9 @@ const phi =
     return 1 - Math.floor((1 - share) / epsilon + NEAR) / whole;
   };
 
+/** Thresholds tried at the most: any choice of them is sound, and so many are nearly as good as all. */
+const MOST_THRESHOLDS = 96;
+
 /** The functions worth trying for some shares: their thresholds lie where a share does. */
 function duals(shares: Iterable<number>): Dual[] {
   const thresholds = new Set<number>();
@@ -44,7 +47,9 @@ function duals(shares: Iterable<number>): Dual[] {
     if (share <= 0.5) thresholds.add(share);
     else if (share < 1) thresholds.add(1 - share);
   }
-  const sorted = [...thresholds].filter((epsilon) => epsilon > NEAR);
+  const all = [...thresholds].filter((epsilon) => epsilon > NEAR).sort((a, b) => a - b);
+  const step = Math.max(1, all.length / MOST_THRESHOLDS);
+  const sorted = all.filter((_, index) => Math.floor(index / step) !== Math.floor((index - 1) / step));
   return [
     identity,
     bigU(0.5),

@@ -9,6 +9,8 @@ export interface Rule {
   readonly exact: number;
   /** A copy whose far end is level with a neighbour's is preferred. */
   readonly level: boolean;
+  /** Copies lie at the left end of a stretch, or else at the end with the taller neighbour. */
+  readonly left: boolean;
 }
 
 /** Where copies lie after a build, in grown coordinates. One build's result is overwritten by the next. */
@@ -287,7 +289,7 @@ export class Decoder {
         const piece = order[chosen] as number;
         const w = (chosenTurned === 0 ? across[piece] : along[piece]) as number;
         const h = (chosenTurned === 0 ? along[piece] : across[piece]) as number;
-        const atLeft = h === leftWall || (h !== rightWall && leftWall >= rightWall);
+        const atLeft = rule.left || h === leftWall || (h !== rightWall && leftWall >= rightWall);
         const index = build.length;
         build.piece[index] = piece;
         build.turned[index] = chosenTurned;
@@ -321,7 +323,8 @@ export class Decoder {
     build.unplacedArea = 0;
     for (let run = head; run < runs; run += 1) {
       const piece = order[run] as number;
-      build.unplacedArea += (copiesLeft[run] as number) * (across[piece] as number) * (along[piece] as number);
+      build.unplacedArea +=
+        (copiesLeft[run] as number) * (across[piece] as number) * (along[piece] as number);
     }
     return build;
   }

@@ -106,8 +106,14 @@ export function createPlanner(problem: Problem, seed: number): Planner {
   const limits: Limits = strip.bins;
   const counts = chosenCounts(strip, limits);
   const short = sum(counts) < sum(fitting(strip));
-  const bound = leastFilm(short ? withCounts(problem, counts) : problem);
-  const search = new Search(strip, counts, limits, seededRandom(seed));
+  let known: Micrometres | null = null;
+  // Worked out when it is first asked for: a first layout does not wait for it.
+  const bound = (): Micrometres => {
+    known ??= leastFilm(short ? withCounts(problem, counts) : problem);
+    return known;
+  };
+  const leastGrown = () => (strip.bins.kind === 'sheets' ? 0 : bound() - strip.before - strip.after);
+  const search = new Search(strip, counts, limits, seededRandom(seed), leastGrown);
   let plan: Plan | null = null;
 
   const step = (iterations: number): boolean => {
@@ -129,13 +135,15 @@ export function createPlanner(problem: Problem, seed: number): Planner {
   return {
     step,
     best,
-    bound,
+    get bound() {
+      return bound();
+    },
     proven: () => {
       const { lengthUsed, sheetsUsed } = best();
       return (
         !short &&
         search.best?.complete === true &&
-        (problem.film.kind === 'roll' ? lengthUsed : sheetsUsed) <= bound
+        (problem.film.kind === 'roll' ? lengthUsed : sheetsUsed) <= bound()
       );
     },
     get iterations() {

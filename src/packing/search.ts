@@ -12,19 +12,22 @@ const ANY = Number.POSITIVE_INFINITY;
  * has a lane of its own, and the better a lane's layouts, the more of the time it gets.
  */
 const rules: readonly Rule[] = [
-  { waste: 0, exact: 0.004, level: true },
-  { waste: 0.02, exact: 0.004, level: true },
-  { waste: 0.06, exact: 0.002, level: false },
-  { waste: 0.15, exact: 0.004, level: true },
-  { waste: ANY, exact: -1, level: false },
+  { waste: 0, exact: 0.004, level: true, left: false },
+  { waste: 0.02, exact: 0.004, level: true, left: false },
+  { waste: 0.06, exact: 0.002, level: false, left: false },
+  { waste: 0.15, exact: 0.004, level: true, left: false },
+  { waste: ANY, exact: -1, level: false, left: true },
 ];
 
 /** Annealing begins by accepting layouts longer by about this share, and ends near none. */
 const WARM = 0.006;
 const COLD = 0.000_05;
 /** Layouts in a lane's first cycle of annealing; cycles get longer as the search goes on. */
-const CYCLE = 1500;
+const CYCLE = 4000;
 const LONGEST_CYCLE = 60_000;
+/** How often a cycle tries to fit all into a shorter length, and how much shorter. */
+const FIT_SHARE = 0.7;
+const FIT_STEP = 0.002;
 
 interface Lane {
   readonly rule: Rule;
@@ -33,7 +36,14 @@ interface Lane {
   best: Sequence;
   bestCost: number;
   cycles: number;
+  /** The sequence that left least area out of the length being tried, and the length. */
+  fitting: Sequence;
+  fittingCost: number;
+  fittingLength: number;
 }
+
+/** What a cycle of annealing makes small: the length, or the area that does not fit into a given shorter length. */
+type Aim = { readonly kind: 'length' } | { readonly kind: 'fit'; readonly length: number };
 
 /**
  * An anytime search for a layout of given copies: some sorted orders under each rule first, then simulated
@@ -56,11 +66,16 @@ export class Search {
   private lane: Lane;
   private leftInCycle = 0;
   private cycleLength = CYCLE;
+  private aim: Aim = { kind: 'length' };
+  /** No layout of a strip can be shorter; a length below it is not tried. */
+  private readonly least: () => number;
 
-  constructor(strip: Strip, count: Int32Array, limits: Limits, random: () => number) {
+  constructor(strip: Strip, count: Int32Array, limits: Limits, random: () => number, least = () => 0) {
     this.strip = strip;
     this.limits = limits;
     this.random = random;
+    this.least = least;
+    this.unit = unitOf(strip);
     this.decoder =
       strip.pins.length > 0 || strip.blocks.length > 0 ? new AroundDecoder(strip) : new Decoder(strip);
     this.starts = startSequences(strip, count);
@@ -72,6 +87,9 @@ export class Search {
       best: empty,
       bestCost: ANY,
       cycles: 0,
+      fitting: empty,
+      fittingCost: ANY,
+      fittingLength: ANY,
     }));
     this.lane = this.lanes[0] as Lane;
   }
@@ -98,7 +116,7 @@ export class Search {
         lane.bestCost = cost;
         lane.best = sequence;
       }
-      return this.keepIfBetter(cost);
+      return this.keepIfBetter();
     }
     if (this.leftInCycle === 0) this.nextCycle();
     return this.anneal();
@@ -112,49 +130,112 @@ export class Search {
   }
 
   private costOf(sequence: Sequence, rule: Rule): number {
-    this.latest = this.decoder.decode(sequence, rule, this.limits);
-    return costOf(this.latest, this.strip);
+    const { aim, limits, strip } = this;
+    if (aim.kind === 'fit') {
+      const shorter = { ...limits, first: aim.length, other: aim.length };
+      this.latest = this.decoder.decode(sequence, rule, shorter);
+      return this.latest.unplacedArea / strip.width;
+    }
+    this.latest = this.decoder.decode(sequence, rule, limits);
+    return costOf(this.latest, strip);
   }
 
   private latest: Decoder['build'] | null = null;
 
-  private keepIfBetter(cost: number): boolean {
-    if (this.latest === null || (this.best !== null && cost >= this.best.cost)) return false;
+  private keepIfBetter(): boolean {
+    if (this.latest === null) return false;
+    const cost = costOf(this.latest, this.strip);
+    if (this.best !== null && cost >= this.best.cost) return false;
     this.best = keep(this.latest, cost);
     return true;
   }
 
   private anneal(): boolean {
-    const { lane, random } = this;
+    const { lane, random, aim } = this;
     const done = 1 - this.leftInCycle / this.cycleLength;
     this.leftInCycle -= 1;
     const candidate = copySequence(lane.current);
     disturb(candidate, random);
     const cost = this.costOf(candidate, lane.rule);
-    const warmth = lane.bestCost * WARM * (COLD / WARM) ** done;
+    const warmth = (this.best?.cost ?? cost) * WARM * (COLD / WARM) ** done;
     if (cost <= lane.currentCost || random() < Math.exp((lane.currentCost - cost) / warmth)) {
       lane.current = candidate;
       lane.currentCost = cost;
-      if (cost < lane.bestCost) {
+      if (aim.kind === 'fit') {
+        if (cost < lane.fittingCost) {
+          lane.fitting = candidate;
+          lane.fittingCost = cost;
+        }
+        // It fits: the next cycle tries a shorter length.
+        if (cost === 0) {
+          this.leftInCycle = 0;
+          const length = this.latest?.tops[0] ?? ANY;
+          if (length < lane.bestCost) {
+            lane.best = candidate;
+            lane.bestCost = length;
+          }
+        }
+      } else if (cost < lane.bestCost) {
         lane.best = candidate;
         lane.bestCost = cost;
       }
     }
-    return this.keepIfBetter(cost);
+    if (aim.kind === 'fit' && cost > 0) return false;
+    return this.keepIfBetter();
   }
 
   /** Every lane has a cycle first; from then on the better lanes are chosen more often. */
   private nextCycle(): void {
     const byCost = [...this.lanes].sort((a, b) => a.bestCost - b.bestCost);
     let chosen = byCost.find((lane) => lane.cycles === 0);
+    const isFirst = chosen !== undefined;
     for (const lane of byCost) {
       chosen ??= this.random() < 0.45 ? lane : undefined;
     }
-    this.lane = chosen ?? (byCost[0] as Lane);
-    this.lane.current = this.lane.best;
-    this.lane.currentCost = this.lane.bestCost;
-    this.cycleLength = Math.min(LONGEST_CYCLE, CYCLE * 2 ** this.lane.cycles);
+    const lane = chosen ?? (byCost[0] as Lane);
+    this.lane = lane;
+    this.aim = isFirst ? { kind: 'length' } : this.nextAim();
+    if (this.aim.kind === 'fit') {
+      if (lane.fittingLength !== this.aim.length) {
+        lane.fitting = lane.best;
+        lane.fittingLength = this.aim.length;
+        lane.fittingCost = this.costOf(lane.best, lane.rule);
+      }
+      lane.current = lane.fitting;
+      lane.currentCost = lane.fittingCost;
+    } else {
+      lane.current = lane.best;
+      lane.currentCost = lane.bestCost;
+    }
+    this.cycleLength = Math.min(LONGEST_CYCLE, CYCLE * 2 ** lane.cycles);
     this.leftInCycle = this.cycleLength;
-    this.lane.cycles += 1;
+    lane.cycles += 1;
   }
+
+  /** Whether to look for a shorter length as before, or to try to fit into one. */
+  private nextAim(): Aim {
+    const { best, strip, unit } = this;
+    if (strip.bins.kind !== 'strip' || !best?.complete || this.random() > FIT_SHARE)
+      return { kind: 'length' };
+    const step = Math.max(unit, Math.round((best.cost * FIT_STEP) / unit) * unit);
+    const length = Math.max(this.least(), best.cost - step);
+    return length < best.cost ? { kind: 'fit', length } : { kind: 'length' };
+  }
+
+  private readonly unit: number;
+}
+
+/** All lengths of a layout are multiples of it. */
+function unitOf({ across, along, turns, count }: Strip): number {
+  let unit = 0;
+  const divide = (length: number) => {
+    let [a, b] = [unit, length];
+    while (b > 0) [a, b] = [b, a % b];
+    unit = a;
+  };
+  for (const piece of count.keys()) {
+    divide(along[piece] as number);
+    if (turns[piece] === 1) divide(across[piece] as number);
+  }
+  return Math.max(1, unit);
 }
