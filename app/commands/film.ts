@@ -160,6 +160,16 @@ export const selectOrderCommand: Command = {
   },
 };
 
+/** Lays out again only what lies from the first of the selected copies on. */
+export const tightenCommand: Command = {
+  id: 'tighten',
+  label: label.tighten,
+  scope: 'film',
+  chords: [{ key: 't' }],
+  available: () => mayWrite() && isDraft() && !isWorking() && movable().length > 0,
+  run: () => void layOut({ before: um(Math.min(...movable().map(({ y }) => y))) }),
+};
+
 export const zoomToSelectionCommand: Command = {
   id: 'zoom-to-selection',
   label: label.zoomToSelection,
@@ -225,6 +235,7 @@ export const filmCommands: readonly Command[] = [
   takeOffCommand,
   selectOrderCommand,
   selectAllCommand,
+  tightenCommand,
   alignAcrossCommand,
   alignAlongCommand,
   ...nudgeCommand('nudge', label.nudge, 1, {}),

@@ -8,6 +8,7 @@ export {
   selectOrderCommand,
   stopCommand,
   takeOffCommand,
+  tightenCommand,
   turnCommand,
   wholeRunCommand,
   wholeWidthCommand,

@@ -9,6 +9,7 @@ import {
   pinCommand,
   selectOrderCommand,
   takeOffCommand,
+  tightenCommand,
   turnCommand,
   zoomToSelectionCommand,
 } from '../commands';
@@ -67,6 +68,7 @@ export function SelectionSheet({ run }: { run: LaidRun }) {
           label={copies.every(({ pinned }) => pinned) ? commands.unpin : commands.pin}
         />
         <CommandButton command={takeOffCommand} />
+        <CommandButton command={tightenCommand} weight="plain" />
         <CommandButton command={selectOrderCommand} weight="plain" />
         <CommandButton command={zoomToSelectionCommand} weight="plain" />
         <MoveToRun run={run} copies={copies} />

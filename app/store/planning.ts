@@ -73,7 +73,7 @@ function concerns(now: Book, before: Book): boolean {
 
 /** The fillers on a run's film that a new layout takes off, to be placed again where they add no film. */
 function fillersOn(run: Run, keep: Keep): string[] {
-  if (keep === 'placed') return [];
+  if (keep !== 'pinned') return [];
   return Object.values(useShop.getState().book.copy)
     .filter(
       ({ role, run: on, place }) =>

@@ -571,6 +571,7 @@ export const en = {
     alignAcross: 'Level at near edge',
     alignAlong: 'Level at front',
     selectOrder: 'Whole order',
+    tighten: 'Tighten from here',
     selectAll: 'Select every copy',
     zoomToSelection: 'Zoom to selection',
     undo: 'Undo',

@@ -17,12 +17,18 @@ import {
   tooLargeFor as pieceTooLarge,
   type UnplacedReason,
 } from '../packing';
-import { um } from '../units';
+import { type Micrometres, um } from '../units';
 import { shapeOf, sheetAt, sheetStart, untouched } from './film-shape';
 import { type LaidRun, layRun } from './laid';
 
-/** Which copies stay where they are while the rest is laid out: the pinned ones, or all that lie on the film. */
-export type Keep = 'pinned' | 'placed';
+/**
+ * Which copies stay where they are while the rest is laid out: the pinned ones, all that lie on the film, or all that begin
+ * before a place on it, where nothing new is laid either.
+ */
+export type Keep = 'pinned' | 'placed' | { readonly before: Micrometres };
+
+const stays = (place: Place, keep: Keep): boolean =>
+  place.pinned || keep === 'placed' || (typeof keep === 'object' && place.y < keep.before);
 
 /** A run's packing problem, and the copies behind its pieces. */
 export interface RunProblem {
@@ -73,7 +79,7 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
       const { place } = copy;
       if (copy.run === run.id && place) {
         if (place.y < run.printedTo) continue;
-        if (place.pinned || keep === 'placed') pinned.push(placementOf(pieces.length, place, film));
+        if (stays(place, keep)) pinned.push(placementOf(pieces.length, place, film));
         else if (copy.role !== 'filler') toLay.push(copy);
       } else if (!place && copy.role !== 'filler' && mayTake(book, run, copy)) toLay.push(copy);
     }
@@ -87,7 +93,9 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
     });
     copies.push(toLay);
   }
-  return { problem: { ...shapeOf(film, run), pieces, pinned }, copies };
+  const progress =
+    typeof keep === 'object' ? { ...run, printedTo: um(Math.max(run.printedTo, keep.before)) } : run;
+  return { problem: { ...shapeOf(film, progress), pieces, pinned }, copies };
 }
 
 /** The problem of laying fillers around all that lies on a run, on no more film than it takes now. */

@@ -184,6 +184,16 @@ describe('the problem of a run', () => {
     expect(problem.pinned).toHaveLength(3);
   });
 
+  it('keeps all that begins before a place, and lays nothing new there', () => {
+    const before = fromMm(95);
+    const { problem, copies } = problemOf(placed, run, film, { before });
+    expect(problem.pinned).toHaveLength(2);
+    expect(copies.flat()).toHaveLength(3);
+    const plan = createPlanner(problem, 1).best();
+    expect(validatePlan(problem, plan)).toEqual([]);
+    for (const { y } of plan.placements.slice(2)) expect(y).toBeGreaterThanOrEqual(before);
+  });
+
   it('comes back as places that lie right in the book, numbers going up along the film', () => {
     const own = problemOf(placed, run, film, 'pinned');
     const planner = createPlanner(own.problem, 1);
