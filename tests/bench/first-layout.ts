@@ -3,7 +3,7 @@ import { seededRandom } from '../../src/packing/random';
 import { fromMm, um } from '../../src/units';
 import { percentile, printTable } from './table';
 
-/** A day of so many copies in transfers of four, on a 560 mm roll cut into spans. */
+/** A day of so many copies in transfers of eight, on a 560 mm roll. */
 function dayOf(copies: number): Problem {
   const random = seededRandom(copies);
   const size = (least: number, most: number) =>
@@ -13,17 +13,17 @@ function dayOf(copies: number): Problem {
       kind: 'roll',
       width: fromMm(560),
       lengthLimit: null,
-      spanMax: fromMm(500),
+      spanMax: null,
       cutBlank: um(0),
       noPrint: [],
     },
     margins: { left: fromMm(5), right: fromMm(5), lead: fromMm(10), tail: fromMm(10) },
     gap: fromMm(6),
-    pieces: Array.from({ length: copies / 4 }, (_, index) => ({
+    pieces: Array.from({ length: Math.ceil(copies / 8) }, (_, index) => ({
       id: String(index),
       width: size(40, 300),
       length: size(30, 300),
-      count: 4,
+      count: 8,
       turn: index % 3 === 0 ? ('fixed' as const) : ('quarter' as const),
       rank: 0,
     })),
@@ -31,22 +31,43 @@ function dayOf(copies: number): Problem {
   };
 }
 
-const ROUNDS = 15;
+const ROUNDS = 25;
+const counts = [100, 200, 1000, 2000, 10_000];
 
-/** Times a first layout, from the problem to a plan, as the worker computes it. */
+/** Times a first layout, from the problem to a plan, as the worker computes it, and full builds a second. */
 export function benchFirstLayout(): void {
-  const rows = [
-    { copies: 200, target: 50 },
-    { copies: 2000, target: 300 },
-  ].map(({ copies, target }) => {
+  const rows = counts.map((copies) => {
     const problem = dayOf(copies);
     const times = Array.from({ length: ROUNDS }, () => {
       const from = performance.now();
       createPlanner(problem, 1).best();
       return performance.now() - from;
     });
-    const cold = times[0] ?? Number.NaN;
-    return [copies, `${cold.toFixed(1)} ms`, `${percentile(times, 0.5).toFixed(1)} ms`, `${target} ms`];
+    const planner = createPlanner(problem, 1);
+    planner.step(100);
+    const from = performance.now();
+    let builds = 0;
+    for (; performance.now() - from < 1000; builds += 20) planner.step(20);
+    return {
+      copies,
+      cold: times[0] ?? Number.NaN,
+      warm: percentile(times, 0.5),
+      builds: builds / ((performance.now() - from) / 1000),
+      heap: process.memoryUsage().heapUsed,
+    };
   });
-  printTable('First layout, copies of four each', ['copies', 'first run, cold', 'median', 'target'], rows);
+  const [first, last] = [rows[0], rows.at(-1)];
+  const growth =
+    first && last ? Math.log(last.warm / first.warm) / Math.log(last.copies / first.copies) : Number.NaN;
+  printTable(
+    `First layout, copies of eight each; it grows as n^${growth.toFixed(2)}`,
+    ['copies', 'cold', 'warm, median', 'full builds a second', 'heap'],
+    rows.map(({ copies, cold, warm, builds, heap }) => [
+      copies,
+      `${cold.toFixed(1)} ms`,
+      `${warm.toFixed(2)} ms`,
+      builds.toFixed(0),
+      `${(heap / 1e6).toFixed(0)} MB`,
+    ]),
+  );
 }

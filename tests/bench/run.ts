@@ -1,11 +1,11 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --only sets|first|frames]`: the published sets, the time to a first
- * layout, and the frame times of the built app.
+ * `npm run bench [-- --seconds 2 --seed 1 --only sets|packers|first|frames]`: the published sets, the
+ * packers of npm, the time to a first layout, and the frame times of the built app.
  */
 import { parseArgs } from 'node:util';
 import { benchFirstLayout } from './first-layout';
 import { benchFrames } from './frames';
-import { benchSets } from './sets';
+import { benchPackers, benchSets } from './sets';
 
 const { values } = parseArgs({
   options: {
@@ -18,4 +18,5 @@ const runs = (part: string) => values.only === undefined || values.only === part
 
 if (runs('first')) benchFirstLayout();
 if (runs('sets')) await benchSets(Number(values.seconds), Number(values.seed));
+if (runs('packers')) benchPackers(Number(values.seconds), Number(values.seed));
 if (runs('frames')) await benchFrames();

@@ -2,6 +2,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type Instance, problemOf, readInstance } from './instance';
+import { bestOfPackers } from './packers';
 import { planFor } from './plan-for';
 import { type Result, resultOf } from './result';
 import { mean, printTable } from './table';
@@ -17,16 +18,60 @@ type Check = (
   result: Result,
 ) => { readonly ok: boolean; readonly problems: readonly string[]; readonly gapPercent: number | null };
 
-const sets = [
-  { name: 'strips C (Hopper & Turton 2001)', folder: 'strip/C' },
-  { name: 'perfect days', folder: 'perfect' },
-  { name: 'shop days', folder: 'shop' },
-  { name: 'sheets CLASS (Berkey & Wang 1987; Martello & Vigo 1998)', folder: 'bins/CLASS' },
+interface Set {
+  readonly name: string;
+  readonly folder: string;
+  /** Files of it; all, if it is left out. */
+  readonly only?: (instance: Instance) => boolean;
+  /** Every piece may turn, whatever the file says. */
+  readonly turning?: true;
+  /** Seconds for an instance, in shares of what was asked for. */
+  readonly share: number;
+}
+
+const isRoll = ({ film }: Instance): boolean => film.kind === 'roll';
+const isCut = ({ spanMax }: Instance): boolean => typeof spanMax === 'number';
+
+const sets: readonly Set[] = [
+  { name: 'strips C (Hopper & Turton 2001), as published', folder: 'strip/C', share: 1 },
+  { name: 'strips C, turning allowed', folder: 'strip/C', turning: true, share: 1 },
+  { name: 'perfect days', folder: 'perfect', share: 2.5 },
+  {
+    name: 'shop days on rolls, not cut',
+    folder: 'shop',
+    only: (day) => isRoll(day) && !isCut(day),
+    share: 2.5,
+  },
+  {
+    name: 'shop days on rolls, cut into spans',
+    folder: 'shop',
+    only: (day) => isRoll(day) && isCut(day),
+    share: 2.5,
+  },
+  { name: 'shop days on sheets', folder: 'shop', only: (day) => !isRoll(day), share: 2.5 },
+  { name: 'sheets CLASS (Berkey & Wang 1987; Martello & Vigo 1998)', folder: 'bins/CLASS', share: 1 },
 ];
 
 const percent = (value: number) => `${value.toFixed(2)}%`;
 
-/** Plans every instance of the published sets and prints a table per set. Every plan passes the independent checker, or it throws. */
+/** The instances of a set, and what is known of them. */
+function* instancesOf({
+  folder,
+  only,
+  turning,
+}: Set): Generator<{ file: string; raw: Instance & Known; instance: Instance }> {
+  for (const file of readdirSync(join(FOLDER, folder)).filter((name) => name.endsWith('.json'))) {
+    const read: Instance & Known = JSON.parse(readFileSync(join(FOLDER, folder, file), 'utf8'));
+    const pieces = turning
+      ? read.pieces.map((piece) => ({ ...piece, turn: 'quarter' as const }))
+      : read.pieces;
+    const raw = { ...read, pieces };
+    const instance = readInstance(JSON.stringify(raw));
+    if (only?.(instance) ?? true) yield { file, raw, instance };
+  }
+}
+
+/** Plans every instance of the published sets and prints a line per set. Every plan passes the independent checker, or it throws. */
 export async function benchSets(seconds: number, seed: number): Promise<void> {
   if (!existsSync(FOLDER)) {
     console.log('No published instances: ../shared/benchmarks is missing, so no sets are run.');
@@ -35,49 +80,68 @@ export async function benchSets(seconds: number, seed: number): Promise<void> {
   const { checkPlan } = (await import(pathToFileURL(join(FOLDER, 'check-plan.mjs')).href)) as {
     checkPlan: Check;
   };
-  for (const { name, folder } of sets) {
-    const rows = readdirSync(join(FOLDER, folder))
-      .filter((file) => file.endsWith('.json'))
-      .map((file) => {
-        const text = readFileSync(join(FOLDER, folder, file), 'utf8');
-        const instance = readInstance(text);
-        const { known }: Known = JSON.parse(text);
-        const run = planFor(problemOf(instance), { seconds, seed });
-        const result = resultOf(instance, run.plan, run.bound, seconds);
-        const { ok, problems, gapPercent } = checkPlan(JSON.parse(text), result);
-        if (!ok) throw new Error(`${file}: ${problems.join(' ')}`);
-        const used = result.lengthUsed ?? result.sheetsUsed ?? 0;
-        const best = known?.bestLength ?? known?.bestSheets ?? null;
-        return {
-          copies: result.placements.length,
-          gap: best === null ? null : (gapPercent ?? 0),
-          overBound: 100 * (used / (result.leastLength ?? result.leastSheets ?? used) - 1),
-          firstMs: run.firstMs,
-        };
-      });
-    const gaps = rows.flatMap(({ gap }) => (gap === null ? [] : [gap]));
-    printTable(
-      `${name}, ${seconds} s each on one core`,
-      [
-        'instances',
-        'copies',
-        'mean gap to best known',
-        'at best known',
-        'mean over our bound',
-        'first layout',
-        'slowest first',
-      ],
-      [
-        [
-          rows.length,
-          rows.reduce((sum, { copies }) => sum + copies, 0),
-          gaps.length > 0 ? percent(mean(gaps)) : 'unknown',
-          gaps.length > 0 ? `${gaps.filter((gap) => gap < 1e-6).length} of ${gaps.length}` : 'unknown',
-          percent(mean(rows.map(({ overBound }) => overBound))),
-          `${mean(rows.map(({ firstMs }) => firstMs)).toFixed(1)} ms`,
-          `${Math.max(...rows.map(({ firstMs }) => firstMs)).toFixed(1)} ms`,
-        ],
-      ],
-    );
-  }
+  const lines = sets.map((set) => {
+    const limit = seconds * set.share;
+    const rows = [...instancesOf(set)].map(({ file, raw, instance }) => {
+      const run = planFor(problemOf(instance), { seconds: limit, seed });
+      const result = resultOf(instance, run.plan, run.bound, limit);
+      const { ok, problems, gapPercent } = checkPlan(raw, result);
+      if (!ok) throw new Error(`${file}: ${problems.join(' ')}`);
+      const used = result.lengthUsed ?? result.sheetsUsed ?? 0;
+      const best = raw.known?.bestLength ?? raw.known?.bestSheets ?? null;
+      const least = result.leastLength ?? result.leastSheets ?? used;
+      return { used, best, least, gap: gapPercent ?? 0, firstMs: run.firstMs };
+    });
+    const known = rows.filter(({ best }) => best !== null);
+    const sum = (pick: (row: (typeof rows)[number]) => number) =>
+      rows.reduce((total, row) => total + pick(row), 0);
+    const firsts = rows.map(({ firstMs }) => firstMs);
+    const total = known.length > 0 ? sum(({ best }) => best ?? 0) : sum(({ least }) => least);
+    return [
+      set.name,
+      rows.length,
+      `${limit} s`,
+      known.length > 0 ? percent(mean(known.map(({ gap }) => gap))) : '',
+      known.length > 0 ? `${known.filter(({ gap }) => gap < 1e-6).length} of ${known.length}` : '',
+      percent(mean(rows.map(({ used, least }) => 100 * (used / least - 1)))),
+      percent(100 * (sum(({ used }) => used) / total - 1)),
+      `${mean(firsts).toFixed(1)} ms`,
+    ];
+  });
+  printTable(
+    'Published and invented sets, one core, every plan checked',
+    [
+      'set',
+      'instances',
+      'each',
+      'mean gap to best',
+      'at best',
+      'mean over own bound',
+      'total over best or bound',
+      'first layout',
+    ],
+    lines,
+  );
+}
+
+/** Compares shop days on uncut rolls with the general-purpose packers of npm. */
+export function benchPackers(seconds: number, seed: number): void {
+  if (!existsSync(FOLDER)) return;
+  const rolls = sets.find(({ only, folder }) => folder === 'shop' && only);
+  if (!rolls) return;
+  const rows = [...instancesOf(rolls)].map(({ file, instance }) => {
+    const problem = problemOf(instance);
+    const ours = planFor(problem, { seconds: seconds * rolls.share, seed }).plan.lengthUsed;
+    const theirs = bestOfPackers(problem, 20);
+    return { file, ours, theirs, ratio: ours / theirs };
+  });
+  const mm = (length: number) => (length / 1000).toFixed(1);
+  printTable(
+    'Length against the best of the npm packers, 20 s each',
+    ['day', 'ours, mm', 'theirs, mm', 'ratio'],
+    [
+      ...rows.map(({ file, ours, theirs, ratio }) => [file, mm(ours), mm(theirs), ratio.toFixed(4)]),
+      ['mean', '', '', mean(rows.map(({ ratio }) => ratio)).toFixed(4)],
+    ],
+  );
 }
