@@ -151,7 +151,7 @@ function FilmFieldset({
 }) {
   const { filmForm: words } = useWords();
   const ways = useWays();
-  const field = (name: Exclude<keyof FilmForm, 'kind'>, label: string, hint?: string) => (
+  const field = (name: Exclude<keyof FilmForm, 'kind' | 'cutting'>, label: string, hint?: string) => (
     <Field
       label={label}
       value={form[name]}
@@ -211,6 +211,15 @@ function FilmFieldset({
       {field('lead', words.lead)}
       {field('tail', words.tail)}
       {field('gap', words.gap, words.gapHint)}
+      <Choice
+        label={words.cutting}
+        value={form.cutting}
+        options={[
+          { value: 'free', label: words.cuttings.free },
+          { value: 'straight', label: words.cuttings.straight },
+        ]}
+        onChange={(cutting) => onChange({ ...form, cutting })}
+      />
       {field('curl', words.curl, words.curlHint)}
       {form.kind === 'roll' && field('spanMax', words.spanMax, words.spanHint)}
       {form.kind === 'roll' && <SpanHelp onSpan={(span) => onChange({ ...form, spanMax: bench(span) })} />}

@@ -31,7 +31,7 @@ const sheetsOnly = ['length', 'sheetsLeft'] as const;
 type FormField = (typeof common)[number] | (typeof rollOnly)[number] | (typeof sheetsOnly)[number];
 
 /** The form as typed; fields of the other kind of film keep what was typed there. */
-export type FilmForm = { readonly kind: Film['kind'] } & { readonly [Field in FormField]: string };
+export type FilmForm = Pick<Film, 'kind' | 'cutting'> & { readonly [Field in FormField]: string };
 
 /** Sentences beside the fields they belong to. */
 export type FilmProblems = Partial<Record<FormField, string>>;
@@ -51,6 +51,7 @@ export function formOf(film: Film, ways: Ways): FilmForm {
   const sheets = film.kind === 'sheets' ? film : null;
   return {
     kind: film.kind,
+    cutting: film.cutting,
     name: film.name,
     width: bench(film.width),
     left: bench(film.margins.left),
@@ -103,7 +104,9 @@ export function readForm(form: FilmForm, ways: Ways): Result<FilmFields, FilmPro
   if (name === '') problems.name = words.filmForm.nameEmpty;
   const width = length('width', ways.unit, 'above-zero');
   const margins = { left: bench('left'), right: bench('right'), lead: bench('lead'), tail: bench('tail') };
-  const fields = { name, width, margins, gap: even(bench('gap')), curl: bench('curl'), archived: false };
+  const { cutting } = form;
+  const gap = even(bench('gap'));
+  const fields = { name, width, margins, gap, cutting, curl: bench('curl'), archived: false };
   const price = parseMoney(form.price, minorDigits(ways.currency));
   if (!price.ok) problems.price = words.moneyProblems[price.problem];
   if (!problems.width && width - margins.left - margins.right < fromMm(1)) {

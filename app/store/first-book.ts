@@ -69,6 +69,7 @@ export const firstFilm = (currency: string): FilmFields => ({
   lengthLeft: fromUnit(60, 'm'),
   price: { amount: asMinor(8.4 * 10 ** minorDigits(currency)), per: fromUnit(1, 'm') },
   gap: fromMm(5),
+  cutting: 'free',
   spanMax: fromMm(480),
   curl: fromMm(0),
   jobBlank: fromMm(0),

@@ -523,6 +523,8 @@ export const en = {
     sheetsLeft: 'Sheets left',
     sheetCount: 'Write how many sheets are left as a whole number.',
     sheetTooShort: 'The blank at the front and at the end leaves nothing of this length to print on.',
+    cutting: 'Cut apart',
+    cuttings: { free: 'with scissors, along any line', straight: 'straight from edge to edge' },
     curl: 'Curl allowance',
     curlHint: 'more blank at the front, where a cut end curls up',
     jobBlank: 'Blank the printer adds per job',

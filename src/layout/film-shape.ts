@@ -21,11 +21,19 @@ const noPrintOf = (film: Extract<Film, { kind: 'roll' }>, { printedTo, spoiled }
 ];
 
 /** A film as the engine sees it. */
-export function shapeOf(film: Film, progress: Progress): Pick<Problem, 'film' | 'margins' | 'gap'> {
-  const { width, gap } = film;
+export function shapeOf(
+  film: Film,
+  progress: Progress,
+): Pick<Problem, 'film' | 'margins' | 'gap' | 'cutting'> {
+  const { width, gap, cutting } = film;
   const margins = marginsOf(film);
   if (film.kind === 'sheets') {
-    return { film: { kind: 'sheet', width, length: film.length, sheetLimit: film.sheetsLeft }, margins, gap };
+    return {
+      film: { kind: 'sheet', width, length: film.length, sheetLimit: film.sheetsLeft },
+      margins,
+      gap,
+      cutting,
+    };
   }
   const { spanMax, cutBlank } = film;
   const noPrint = noPrintOf(film, progress);
@@ -33,6 +41,7 @@ export function shapeOf(film: Film, progress: Progress): Pick<Problem, 'film' | 
     film: { kind: 'roll', width, lengthLimit: usable(film), spanMax, cutBlank, noPrint },
     margins,
     gap,
+    cutting,
   };
 }
 

@@ -38,6 +38,7 @@ const added: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   copy: { role: 'ordered', run: null },
   film: {
     kind: 'roll',
+    cutting: 'free',
     curl: 0,
     archived: false,
     jobBlank: 0,

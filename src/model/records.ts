@@ -123,6 +123,8 @@ const filmFields = {
   margins: z.object({ left: length, right: length, lead: length, tail: length }),
   /** Least distance between two copies; even, so that half a gap is whole. */
   gap: length,
+  /** Cut apart with scissors along any line, or on a trimmer that cuts from edge to edge only. */
+  cutting: z.enum(['free', 'straight']),
   /** Blank at the front beside the lead, where a cut end curls away from the platen. */
   curl: length,
   archived: z.boolean(),

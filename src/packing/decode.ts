@@ -251,32 +251,33 @@ export class Decoder {
             }
             before = run;
             const piece = order[run] as number;
-            const w = across[piece] as number;
-            const h = along[piece] as number;
+            const prefers = turns[piece] === 1 ? (sequence.turned[run] as number) : 0;
+            const w = (prefers === 0 ? across[piece] : along[piece]) as number;
+            const h = (prefers === 0 ? along[piece] : across[piece]) as number;
             if (w <= room && h <= most) {
               if (w <= usable || w >= filling) {
                 score = LEVEL;
                 chosen = run;
-                chosenTurned = 0;
+                chosenTurned = prefers;
                 break;
               }
               if (score < 0) {
                 score = 0;
                 chosen = run;
-                chosenTurned = 0;
+                chosenTurned = prefers;
               }
             }
             if (turns[piece] === 1 && h <= room && w <= most) {
               if (h <= usable || h >= filling) {
                 score = LEVEL;
                 chosen = run;
-                chosenTurned = 1;
+                chosenTurned = 1 - prefers;
                 break;
               }
               if (score < 0) {
                 score = 0;
                 chosen = run;
-                chosenTurned = 1;
+                chosenTurned = 1 - prefers;
               }
             }
           }

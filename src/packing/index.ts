@@ -1,4 +1,5 @@
 export { leastFilm } from './bounds';
+export { type CutTree, cutCount, cutTree } from './cut-tree';
 export { tooLargeFor } from './fit';
 export { knifeLines } from './knife-lines';
 export { createPlanner } from './planner';

@@ -92,7 +92,11 @@ function fillUp(
   const byRank = [...waiting.keys()]
     .filter((piece) => (waiting[piece] ?? 0) > 0)
     .sort((a, b) => (strip.rank[a] ?? 0) - (strip.rank[b] ?? 0) || a - b);
-  const layout = search.layoutOf({ piece: byRank, count: byRank.map((piece) => waiting[piece] ?? 0) });
+  const layout = search.layoutOf({
+    piece: byRank,
+    count: byRank.map((piece) => waiting[piece] ?? 0),
+    turned: byRank.map(() => 0),
+  });
   return placementsOf(layout, strip, around);
 }
 

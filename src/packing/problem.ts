@@ -71,6 +71,8 @@ export interface Problem {
   readonly film: FilmShape;
   readonly margins: Margins;
   readonly gap: Micrometres;
+  /** `straight`: cuts from edge to edge alone must separate the copies; pinned ones lie as they lie. */
+  readonly cutting: 'free' | 'straight';
   readonly pieces: readonly Piece[];
   /** Copies that stay where they are; they come on top of each piece's `count`. */
   readonly pinned: readonly Placement[];

@@ -1,5 +1,6 @@
 import { Decoder, type Limits, type Rule } from './decode';
 import { AroundDecoder } from './decode-around';
+import { StraightDecoder } from './decode-straight';
 import { costOf, keep, type Layout } from './layout';
 import { copySequence, disturb, type Sequence } from './sequence';
 import { startSequences } from './starts';
@@ -76,10 +77,10 @@ export class Search {
     this.random = random;
     this.least = least;
     this.unit = unitOf(strip);
-    this.decoder =
-      strip.pins.length > 0 || strip.blocks.length > 0 ? new AroundDecoder(strip) : new Decoder(strip);
+    this.turnable = strip.turns.includes(1);
+    this.decoder = decoderOf(strip);
     this.starts = startSequences(strip, count);
-    const empty: Sequence = { piece: [], count: [] };
+    const empty: Sequence = { piece: [], count: [], turned: [] };
     this.lanes = rules.map((rule) => ({
       rule,
       current: empty,
@@ -155,7 +156,7 @@ export class Search {
     const done = 1 - this.leftInCycle / this.cycleLength;
     this.leftInCycle -= 1;
     const candidate = copySequence(lane.current);
-    disturb(candidate, random);
+    disturb(candidate, random, this.turnable);
     const cost = this.costOf(candidate, lane.rule);
     const warmth = (this.best?.cost ?? cost) * WARM * (COLD / WARM) ** done;
     if (cost <= lane.currentCost || random() < Math.exp((lane.currentCost - cost) / warmth)) {
@@ -223,6 +224,12 @@ export class Search {
   }
 
   private readonly unit: number;
+  private readonly turnable: boolean;
+}
+
+function decoderOf(strip: Strip): Pick<Decoder, 'decode'> {
+  if (strip.pins.length > 0 || strip.blocks.length > 0) return new AroundDecoder(strip);
+  return strip.cutting === 'straight' ? new StraightDecoder(strip) : new Decoder(strip);
 }
 
 /** All lengths of a layout are multiples of it. */

@@ -17,14 +17,26 @@ const keys: readonly (readonly [Key, Key])[] = [
   [(w, h) => h / w, (w, h) => w * h],
 ];
 
+/** Which way copies would rather lie. */
+const asGiven = () => 0;
+const wideAcross = (w: number, h: number) => (w < h ? 1 : 0);
+const longAlong = (w: number, h: number) => (w > h ? 1 : 0);
+
 /** Sorted orders to begin with, each piece's copies in one run. */
 export function startSequences(strip: Strip, count: Int32Array): Sequence[] {
   const pieces = [...count.keys()].filter((piece) => (count[piece] as number) > 0);
-  return keys.map(([first, second]) => {
+  const anyTurns = pieces.some((piece) => strip.turns[piece] === 1);
+  const ways = anyTurns ? [asGiven, wideAcross, longAlong] : [asGiven];
+  return keys.flatMap(([first, second]) => {
     const by = (key: Key, piece: number) => key(strip.across[piece] as number, strip.along[piece] as number);
     const piece = pieces.toSorted(
       (a, b) => by(first, b) - by(first, a) || by(second, b) - by(second, a) || a - b,
     );
-    return { piece, count: piece.map((index) => count[index] as number) };
+    const copies = piece.map((index) => count[index] as number);
+    return ways.map((isTurned) => ({
+      piece: [...piece],
+      count: [...copies],
+      turned: piece.map((index) => isTurned(strip.across[index] as number, strip.along[index] as number)),
+    }));
   });
 }

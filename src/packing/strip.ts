@@ -19,6 +19,7 @@ export interface Strip {
   /** Film before the first grown copy and after the last one beyond their own extents. */
   readonly before: number;
   readonly after: number;
+  readonly cutting: Problem['cutting'];
   readonly pins: readonly Pin[];
   readonly blocks: readonly Block[];
 }
@@ -100,6 +101,7 @@ export function stripOf(problem: Problem): Strip {
       piece.turn === 'quarter' && piece.width !== piece.length ? 1 : 0,
     ),
     rank: Int32Array.from(pieces, (piece) => piece.rank),
+    cutting: problem.cutting,
     bins: binsOf(problem),
     blocks: blocksOf(problem),
     before: margins.lead,

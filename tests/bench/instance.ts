@@ -72,6 +72,7 @@ export function problemOf({ film, margins, gap, spanMax, pieces }: Instance): Pr
       tail: upMm(margins.tail),
     },
     gap: um(2 * Math.ceil((gap * 1000) / 2 - 1e-6)),
+    cutting: 'free',
     pieces: pieces.map(({ id, width, length, count, turn }) => ({
       id,
       width: upMm(width),

@@ -55,6 +55,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           lengthLeft: fromMm(10_000),
           price: { amount: asMinor(840), per: fromMm(1000) },
           gap: fromMm(5),
+          cutting: 'free',
           spanMax: null,
           curl: fromMm(0),
           jobBlank: fromMm(0),

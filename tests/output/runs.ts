@@ -19,6 +19,7 @@ const film: Roll = {
   lengthLeft: fromMm(100_000),
   price: { amount: asMinor(840), per: fromMm(1000) },
   gap: fromMm(5),
+  cutting: 'free',
   spanMax: fromMm(480),
   changed: NOW,
 };

@@ -9,6 +9,7 @@ export const bareRoll = (width: number, pieces: readonly Piece[]): Problem => ({
   film: { kind: 'roll', width: um(width), lengthLimit: null, spanMax: null, cutBlank: none, noPrint: [] },
   margins: { left: none, right: none, lead: none, tail: none },
   gap: none,
+  cutting: 'free',
   pieces,
   pinned: [],
 });
@@ -56,6 +57,7 @@ export const anyRoll: fc.Arbitrary<Problem> = fc.record({
   }),
   margins,
   gap,
+  cutting: fc.constantFrom('free' as const, 'straight' as const),
   pieces,
   pinned: fc.constant([]),
 });
@@ -69,6 +71,7 @@ export const anySheets: fc.Arbitrary<Problem> = fc.record({
   }),
   margins,
   gap,
+  cutting: fc.constantFrom('free' as const, 'straight' as const),
   pieces,
   pinned: fc.constant([]),
 });
