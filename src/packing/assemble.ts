@@ -40,7 +40,7 @@ export function placementsOf(layout: Layout, strip: Strip, { margins }: Problem)
   });
 }
 
-function rectOf({ pieces }: Problem, { piece, x, y, turned }: Placement): Rect | null {
+export function rectOf({ pieces }: Problem, { piece, x, y, turned }: Placement): Rect | null {
   const own = pieces[piece];
   if (!own) return null;
   return turned

@@ -39,16 +39,18 @@ const phi =
 
 /** Thresholds tried at the most: any choice of them is sound, and so many are nearly as good as all. */
 const MOST_THRESHOLDS = 96;
+/** On sheets every function over one axis is paired with every one over the other. */
+const MOST_FOR_SHEETS = 30;
 
 /** The functions worth trying for some shares: their thresholds lie where a share does. */
-function duals(shares: Iterable<number>): Dual[] {
+function duals(shares: Iterable<number>, most = MOST_THRESHOLDS): Dual[] {
   const thresholds = new Set<number>();
   for (const share of shares) {
     if (share <= 0.5) thresholds.add(share);
     else if (share < 1) thresholds.add(1 - share);
   }
   const all = [...thresholds].filter((epsilon) => epsilon > NEAR).sort((a, b) => a - b);
-  const step = Math.max(1, all.length / MOST_THRESHOLDS);
+  const step = Math.max(1, all.length / most);
   const sorted = all.filter((_, index) => Math.floor(index / step) !== Math.floor((index - 1) / step));
   return [
     identity,
@@ -117,8 +119,8 @@ function leastSheets(strip: Strip): number {
   const items = itemsOf(strip);
   const { width, bins } = strip;
   const length = bins.other;
-  const overWidth = duals(shares(items, width)).slice(0, 40);
-  const overLength = duals(shares(items, length)).slice(0, 40);
+  const overWidth = duals(shares(items, width), MOST_FOR_SHEETS);
+  const overLength = duals(shares(items, length), MOST_FOR_SHEETS);
   let least = 0;
   for (const f of overWidth) {
     for (const g of overLength) {

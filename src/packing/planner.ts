@@ -1,6 +1,7 @@
 import type { Micrometres } from '../units';
-import { assemble, placementsOf } from './assemble';
+import { assemble, placementsOf, rectOf } from './assemble';
 import { leastFilm } from './bounds';
+import { cutTree } from './cut-tree';
 import type { Limits } from './decode';
 import type { Placement, Plan, Problem } from './problem';
 import { seededRandom } from './random';
@@ -97,7 +98,26 @@ function fillUp(
     count: byRank.map((piece) => waiting[piece] ?? 0),
     turned: byRank.map(() => 0),
   });
-  return placementsOf(layout, strip, around);
+  const added = placementsOf(layout, strip, around);
+  return problem.cutting === 'straight' ? keepStraight(problem, placed, added) : added;
+}
+
+/** Those of the placements that leave a layout which straight cuts alone can part. */
+function keepStraight(
+  problem: Problem,
+  placed: readonly Placement[],
+  added: readonly Placement[],
+): Placement[] {
+  const kept: Placement[] = [];
+  const onSheet = (sheet: number) =>
+    [...problem.pinned, ...placed, ...kept]
+      .filter((placement) => placement.sheet === sheet)
+      .flatMap((placement) => rectOf(problem, placement) ?? []);
+  for (const placement of added) {
+    const rect = rectOf(problem, placement);
+    if (rect && cutTree([...onSheet(placement.sheet), rect])) kept.push(placement);
+  }
+  return kept;
 }
 
 /**

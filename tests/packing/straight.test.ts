@@ -1,0 +1,137 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  type CutTree,
+  createPlanner,
+  cutCount,
+  cutTree,
+  type Plan,
+  type Problem,
+  type Rect,
+  validatePlan,
+} from '../../src/packing';
+import { fromMm, um } from '../../src/units';
+import { squaredPlan, squaredRectangles } from './bouwkamp';
+import { anyRoll, anySheets, bareRoll, piece } from './problems';
+
+const rectsOf = (problem: Problem, plan: Plan, sheet = 0): Rect[] =>
+  plan.placements
+    .filter((placement) => placement.sheet === sheet)
+    .map(({ piece: index, x, y, turned }) => {
+      const own = problem.pieces[index] ?? piece(1, 1);
+      return turned
+        ? { x, y, width: own.length, length: own.width }
+        : { x, y, width: own.width, length: own.length };
+    });
+
+/** Takes a film apart by its tree alone: every cut runs from edge to edge of its part and through no copy. */
+function takeApart(
+  tree: CutTree,
+  copies: readonly Rect[],
+  part: { from: number[]; to: number[] },
+  found: number[],
+): void {
+  if (tree.kind === 'copy') {
+    found.push(tree.copy);
+    const copy = copies[tree.copy];
+    expect(copy && copy.x >= (part.from[0] ?? 0) && copy.x + copy.width <= (part.to[0] ?? 0)).toBe(true);
+    expect(copy && copy.y >= (part.from[1] ?? 0) && copy.y + copy.length <= (part.to[1] ?? 0)).toBe(true);
+    return;
+  }
+  expect(tree.parts).toHaveLength(tree.at.length + 1);
+  const axis = tree.axis === 'along' ? 0 : 1;
+  tree.parts.forEach((child, index) => {
+    const from = [...part.from];
+    const to = [...part.to];
+    from[axis] = tree.at[index - 1] ?? part.from[axis] ?? 0;
+    to[axis] = tree.at[index] ?? part.to[axis] ?? 0;
+    takeApart(child, copies, { from, to }, found);
+  });
+}
+
+const whole = { from: [-1, -1], to: [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY] };
+
+describe('a layout for straight cuts', () => {
+  it('holds, and its cut tree alone takes it apart, copy by copy', () => {
+    fc.assert(
+      fc.property(fc.oneof(anyRoll, anySheets), (any) => {
+        const film = any.film.kind === 'roll' ? { ...any.film, noPrint: [] } : any.film;
+        const problem: Problem = { ...any, film, cutting: 'straight' };
+        const planner = createPlanner(problem, 1);
+        planner.step(80);
+        const plan = planner.best();
+        expect(validatePlan(problem, plan)).toEqual([]);
+        for (let sheet = 0; sheet < Math.max(1, plan.sheetsUsed); sheet += 1) {
+          const copies = rectsOf(problem, plan, sheet);
+          if (copies.length === 0) continue;
+          const tree = cutTree(copies);
+          if (!tree) throw new Error('straight cuts do not part it');
+          const found: number[] = [];
+          takeApart(tree, copies, whole, found);
+          expect(found.toSorted((a, b) => a - b)).toEqual([...copies.keys()]);
+          expect(cutCount(tree)).toBe(copies.length - 1);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('costs film against free cutting, and never less than the shortest possible', () => {
+    const pieces = [
+      piece(fromMm(70), fromMm(50), { count: 9, turn: 'quarter' }),
+      piece(fromMm(45), fromMm(90), { count: 7, turn: 'quarter' }),
+      piece(fromMm(110), fromMm(80), { count: 4 }),
+    ];
+    const lengths = (['free', 'straight'] as const).map((cutting) => {
+      const planner = createPlanner({ ...bareRoll(fromMm(320), pieces), cutting }, 1);
+      planner.step(3000);
+      return { used: planner.best().lengthUsed, bound: planner.bound };
+    });
+    const [free, straight] = lengths;
+    expect(straight?.used).toBeGreaterThanOrEqual(free?.bound ?? 0);
+    expect(straight?.used).toBeLessThan(2 * (free?.used ?? 0));
+  });
+});
+
+describe('the cut tree', () => {
+  it('finds rows, then columns, then what lies behind one another', () => {
+    const copies = [
+      { x: um(0), y: um(0), width: um(40), length: um(60) },
+      { x: um(50), y: um(0), width: um(40), length: um(25) },
+      { x: um(50), y: um(30), width: um(40), length: um(30) },
+      { x: um(0), y: um(70), width: um(90), length: um(20) },
+    ];
+    const tree = cutTree(copies);
+    expect(tree).toEqual({
+      kind: 'cut',
+      axis: 'across',
+      at: [65],
+      parts: [
+        {
+          kind: 'cut',
+          axis: 'along',
+          at: [45],
+          parts: [
+            { kind: 'copy', copy: 0 },
+            {
+              kind: 'cut',
+              axis: 'across',
+              at: [27.5],
+              parts: [
+                { kind: 'copy', copy: 1 },
+                { kind: 'copy', copy: 2 },
+              ],
+            },
+          ],
+        },
+        { kind: 'copy', copy: 3 },
+      ],
+    });
+    expect(tree && cutCount(tree)).toBe(3);
+  });
+
+  it.each(squaredRectangles)('does not exist for the $name, which no straight cut parts', (squared) => {
+    const { problem, plan } = squaredPlan(squared);
+    expect(cutTree(rectsOf(problem, plan))).toBeNull();
+  });
+});
