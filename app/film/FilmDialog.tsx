@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { addFilm, editFilm, editRun, editSettings, removeFilm } from '../../src/editing';
+import { filmByCutting } from '../../src/layout';
 import {
   type Film,
   type RollSize,
@@ -18,7 +19,7 @@ import { useOpenRun, useWays } from '../store/selectors';
 import { commit, commitQuietly, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
-import { typedLength } from '../words/format';
+import { filmLength, percent, typedLength } from '../words/format';
 import { type FilmForm, type FilmProblems, formOf, readForm } from './film-form';
 
 /** Currencies a shop may choose; ISO 4217. */
@@ -220,6 +221,7 @@ function FilmFieldset({
         ]}
         onChange={(cutting) => onChange({ ...form, cutting })}
       />
+      <CuttingPrice form={form} />
       {field('curl', words.curl, words.curlHint)}
       {form.kind === 'roll' && field('spanMax', words.spanMax, words.spanHint)}
       {form.kind === 'roll' && <SpanHelp onSpan={(span) => onChange({ ...form, spanMax: bench(span) })} />}
@@ -230,6 +232,33 @@ function FilmFieldset({
       {field('price', `${form.kind === 'roll' ? words.price : words.pricePerSheet} (${ways.currency})`)}
       {form.kind === 'roll' && field('pricePer', words.pricePer)}
     </>
+  );
+}
+
+/** What straight cuts cost in film for the copies of this run, before they are chosen. */
+function CuttingPrice({ form }: { form: FilmForm }) {
+  const { filmForm: words } = useWords();
+  const ways = useWays();
+  const open = useOpenRun();
+  const [told, setTold] = useState<string | null>(null);
+  if (!open) return null;
+  const compare = () => {
+    const read = readForm(form, ways);
+    if (!read.ok) return setTold(words.compareFirst);
+    const film = { ...read.value, id: open.film.id, changed: open.film.changed } as Film;
+    const { free, straight } = filmByCutting(useShop.getState().book, open.run, film);
+    if (free === 0) return setTold(words.nothingToCompare);
+    const amount = (used: number) =>
+      film.kind === 'roll' ? filmLength(um(used), ways) : words.sheets(used, ways);
+    setTold(words.compared(amount(free), amount(straight), percent(straight / free - 1, ways)));
+  };
+  return (
+    <div className="field compare">
+      <Button onPress={compare}>{words.compare}</Button>
+      <p className="hint" role="status">
+        {told}
+      </p>
+    </div>
   );
 }
 

@@ -1,4 +1,4 @@
-import { type LaidRun, runFigures, sheetAt, wasteOver } from '../../src/layout';
+import { type LaidRun, runFigures, sheetAt, straightCuts, wasteOver } from '../../src/layout';
 import { um } from '../../src/units';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
@@ -30,9 +30,19 @@ export function RunSentence({ run }: { run: LaidRun }) {
       {shown.spans === null && film.kind === 'roll' && film.spanMax !== null && (
         <p className="care small">{words.uncuttable(benchLength(film.spanMax, ways))}</p>
       )}
+      {film.cutting === 'straight' && shown.copies.length > 0 && <StraightCuts run={shown} />}
       {held?.refusals[0] && <p className="error small">{words.refusedShort(held.refusals[0], ways)}</p>}
     </div>
   );
+}
+
+/** How many straight cuts part the copies, or that straight cuts alone no longer do. */
+function StraightCuts({ run }: { run: LaidRun }) {
+  const { film: words } = useWords();
+  const ways = useWays();
+  const cuts = straightCuts(run);
+  if (cuts === null) return <p className="care small">{words.notStraight}</p>;
+  return <p className="quiet small">{words.straightCuts(cuts, ways)}</p>;
 }
 
 /** What is left of the film, and what no layout can go below. */

@@ -404,6 +404,10 @@ export const en = {
       `${left} · shortest possible ${shortest} · ${unavoidable} no layout can avoid`,
     sheets: (count: number, ways: Ways) => counted(count, 'sheet', 'sheets', ways),
     leftOfSheets: (count: number, ways: Ways) => `${counted(count, 'sheet', 'sheets', ways)} left`,
+    straightCuts: (count: number, ways: Ways) =>
+      `${counted(count, 'straight cut parts', 'straight cuts part', ways)} all copies`,
+    notStraight:
+      'Straight cuts alone no longer part these copies. Lay out again, or cut this film with scissors.',
     sheetFlag: (number: number) => `sheet ${number}`,
     selected: (count: number, ways: Ways) => `${copies(count, ways)} selected`,
     fixed: 'in print: stays where it is',
@@ -524,6 +528,12 @@ export const en = {
     sheetCount: 'Write how many sheets are left as a whole number.',
     sheetTooShort: 'The blank at the front and at the end leaves nothing of this length to print on.',
     cutting: 'Cut apart',
+    compare: 'Compare both in film',
+    compareFirst: 'Mend the fields above first, then compare.',
+    nothingToCompare: 'There is no copy to compare with yet.',
+    compared: (free: string, straight: string, more: string) =>
+      `With scissors ${free}, straight ${straight}: ${more} more film. Both are quick layouts; longer ones are shorter.`,
+    sheets: (count: number, ways: Ways) => counted(count, 'sheet', 'sheets', ways),
     cuttings: { free: 'with scissors, along any line', straight: 'straight from edge to edge' },
     curl: 'Curl allowance',
     curlHint: 'more blank at the front, where a cut end curls up',

@@ -16,3 +16,4 @@ export {
 export { placeFor } from './put-back';
 export { unfitCopies } from './settle';
 export { snap } from './snap';
+export { filmByCutting, straightCuts } from './straight';

@@ -3,6 +3,7 @@ import { setCount, setPinned, setPlaces } from '../../src/editing';
 import { applySettled } from '../../src/editing/settled';
 import {
   fillerProblem,
+  filmByCutting,
   layRun,
   leftOut,
   placeFor,
@@ -12,6 +13,7 @@ import {
   refusals,
   runFigures,
   snap,
+  straightCuts,
   tooLargeFor,
   unfitCopies,
   withCopies,
@@ -146,6 +148,17 @@ describe('a copy put back', () => {
     // Beside the two fronts 110 mm are left across: the third lies beside them, and the film gets no longer.
     expect(result.lengthUsed).toBe(laid(placed).lengthUsed);
     expect(placeFor(placed, run, { ...film, lengthLeft: fromMm(20) }, waiting)).toBeNull();
+  });
+});
+
+describe('straight cuts', () => {
+  it('are counted for the copies as they lie, and compared in film before they are chosen', () => {
+    // Two fronts side by side, a tag behind: one cut across, one along.
+    expect(straightCuts(laid(placed))).toBe(2);
+    const { run, film } = draftIn(placed);
+    const { free, straight } = filmByCutting(placed, run, film);
+    expect(free).toBeGreaterThan(0);
+    expect(straight).toBeGreaterThanOrEqual(free);
   });
 });
 
