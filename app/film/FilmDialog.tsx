@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { addFilm, editFilm, editRun, editSettings, removeFilm } from '../../src/editing';
-import { filmByCutting } from '../../src/layout';
+import { type FilmTried, filmByCutting, filmsTried } from '../../src/layout';
 import {
   type Film,
   type RollSize,
@@ -18,8 +18,8 @@ import { firstFilm } from '../store/first-book';
 import { useOpenRun, useWays } from '../store/selectors';
 import { commit, commitQuietly, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
-import { useWords } from '../words';
-import { filmLength, percent, typedLength } from '../words/format';
+import { useWords, type Words } from '../words';
+import { filmLength, money, percent, typedLength, type Ways } from '../words/format';
 import { type FilmForm, type FilmProblems, formOf, readForm } from './film-form';
 
 /** Currencies a shop may choose; ISO 4217. */
@@ -103,6 +103,7 @@ export function FilmDialog() {
             onChange={choose}
           />
         )}
+        {!locked && Object.keys(films).length > 1 && <FilmsTried onChoose={choose} />}
         <FilmFieldset form={form} problems={problems} onChange={setForm} />
         <Choice
           label={words.unit}
@@ -235,6 +236,33 @@ function FilmFieldset({
   );
 }
 
+const takes = ({ film, length, sheets }: FilmTried, words: Words['filmForm'], ways: Ways): string =>
+  film.kind === 'roll' ? filmLength(length, ways) : words.sheets(sheets, ways);
+
+/** Every film in stock tried for this run, the cheapest named first. */
+function FilmsTried({ onChoose }: { onChoose: (film: string) => void }) {
+  const { filmForm: words } = useWords();
+  const ways = useWays();
+  const open = useOpenRun();
+  const [list, setList] = useState<readonly FilmTried[]>([]);
+  if (!open) return null;
+  return (
+    <div className="field compare tried">
+      <Button onPress={() => setList(filmsTried(useShop.getState().book, open.run))}>{words.tryAll}</Button>
+      <ul>
+        {list.map((each) => (
+          <li key={each.film.id}>
+            <Button weight="plain" onPress={() => onChoose(each.film.id)}>
+              {words.tried(each.film.name, takes(each, words, ways), money(each.cost, ways))}
+            </Button>
+            {each.leftOut > 0 && <span className="care small">{words.triedLeftOut(each.leftOut, ways)}</span>}
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
 /** What straight cuts cost in film for the copies of this run, before they are chosen. */
 function CuttingPrice({ form }: { form: FilmForm }) {
   const { filmForm: words } = useWords();
@@ -247,10 +275,10 @@ function CuttingPrice({ form }: { form: FilmForm }) {
     if (!read.ok) return setTold(words.compareFirst);
     const film = { ...read.value, id: open.film.id, changed: open.film.changed } as Film;
     const { free, straight } = filmByCutting(useShop.getState().book, open.run, film);
-    if (free === 0) return setTold(words.nothingToCompare);
-    const amount = (used: number) =>
-      film.kind === 'roll' ? filmLength(um(used), ways) : words.sheets(used, ways);
-    setTold(words.compared(amount(free), amount(straight), percent(straight / free - 1, ways)));
+    const used = ({ length, sheets }: FilmTried) => (film.kind === 'roll' ? length : sheets);
+    if (used(free) === 0) return setTold(words.nothingToCompare);
+    const told = [free, straight].map((each) => takes(each, words, ways)) as [string, string];
+    setTold(words.compared(...told, percent(used(straight) / used(free) - 1, ways)));
   };
   return (
     <div className="field compare">

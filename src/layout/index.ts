@@ -1,4 +1,5 @@
 export { type Refusal, refusals } from './check';
+export { type FilmTried, filmByCutting, filmsTried } from './compare';
 export { runFigures, takenOffRoll, wasteOver } from './figures';
 export { sheetAt, sheetStart } from './film-shape';
 export { type LaidCopy, type LaidRun, layRun, withCopies } from './laid';
@@ -16,4 +17,4 @@ export {
 export { placeFor } from './put-back';
 export { unfitCopies } from './settle';
 export { snap } from './snap';
-export { filmByCutting, straightCuts } from './straight';
+export { straightCuts } from './straight';

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { setCount, setPinned, setPlaces } from '../../src/editing';
+import { addFilm, setCount, setPinned, setPlaces } from '../../src/editing';
 import { applySettled } from '../../src/editing/settled';
 import {
   fillerProblem,
   filmByCutting,
+  filmsTried,
   layRun,
   leftOut,
   placeFor,
@@ -20,7 +21,7 @@ import {
 } from '../../src/layout';
 import { type Book, copiesByTransfer, type Id, type Place, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
-import { fromMm } from '../../src/units';
+import { asMinor, fromMm } from '../../src/units';
 import { context, edited, NOW, smallBook } from '../editing/book';
 
 const { book, front, tag } = smallBook();
@@ -157,8 +158,24 @@ describe('straight cuts', () => {
     expect(straightCuts(laid(placed))).toBe(2);
     const { run, film } = draftIn(placed);
     const { free, straight } = filmByCutting(placed, run, film);
-    expect(free).toBeGreaterThan(0);
-    expect(straight).toBeGreaterThanOrEqual(free);
+    expect(free.length).toBeGreaterThan(0);
+    expect(straight.length).toBeGreaterThanOrEqual(free.length);
+  });
+});
+
+describe('the films in stock', () => {
+  it('are tried for a run, and the cheapest that takes every copy comes first', () => {
+    const ids = { ...context(NOW), newId: () => crypto.randomUUID() };
+    const { run, film } = draftIn(placed);
+    const { id: _id, changed: _changed, ...fields } = film;
+    const stocked = edited(placed, (draft) => {
+      addFilm(draft, { ...fields, name: 'dear', price: { ...film.price, amount: asMinor(2000) } }, ids);
+      addFilm(draft, { ...fields, name: 'narrow', width: fromMm(80) }, ids);
+    });
+    const films = filmsTried(stocked, run);
+    expect(films.map(({ film: { name } }) => name)).toEqual(['Roll', 'dear', 'narrow']);
+    expect(films[0]?.leftOut).toBe(0);
+    expect(films[2]?.leftOut).toBeGreaterThan(0);
   });
 });
 
