@@ -143,3 +143,18 @@ test('cut sheets are laid out, counted and taken off the stack', async ({ page }
   await button(page, 'All printed').click();
   await expect(page.getByText('7 sheets left')).toBeVisible();
 });
+
+test('straight cuts are compared with scissors before they are chosen, and counted', async ({ page }) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,back,150,110,3,,yes\nClub,crest,80,60,6,,yes\nClub,tag,40,30,8,,yes');
+  await page.getByRole('link', { name: 'Film', exact: true }).click();
+  await button(page, 'Film and price').click();
+  await page.getByLabel('Cut apart').selectOption({ label: 'straight from edge to edge' });
+  await button(page, 'Compare both in film').click();
+  await expect(page.getByText(/With scissors .* m, straight .* m: .*% more film/)).toBeVisible();
+  await button(page, 'Save').click();
+  await layOut(page);
+  await expect(page.getByText('16 straight cuts part all copies')).toBeVisible();
+  const rows = await copyRows(page);
+  expect(rows).toHaveLength(17);
+});
