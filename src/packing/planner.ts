@@ -136,7 +136,7 @@ export function createPlanner(problem: Problem, seed: number): Planner {
     known ??= leastFilm(short ? withCounts(problem, counts) : problem);
     return known;
   };
-  const leastGrown = () => (strip.bins.kind === 'sheets' ? 0 : bound() - strip.before - strip.after);
+  const leastGrown = () => (strip.bins.kind === 'sheets' ? bound() : bound() - strip.before - strip.after);
   const search = new Search(strip, counts, limits, seededRandom(seed), leastGrown);
   let plan: Plan | null = null;
 

@@ -37,14 +37,19 @@ interface Lane {
   best: Sequence;
   bestCost: number;
   cycles: number;
-  /** The sequence that left least area out of the length being tried, and the length. */
+  /** The sequence that left least area out of the film being tried, and how much film. */
   fitting: Sequence;
   fittingCost: number;
-  fittingLength: number;
+  fittingFilm: number;
 }
 
-/** What a cycle of annealing makes small: the length, or the area that does not fit into a given shorter length. */
-type Aim = { readonly kind: 'length' } | { readonly kind: 'fit'; readonly length: number };
+/**
+ * What a cycle of annealing makes small: the film, or the area that does not fit into less film, a given shorter length or one
+ * sheet fewer.
+ */
+type Aim =
+  | { readonly kind: 'film' }
+  | { readonly kind: 'fit'; readonly film: number; readonly limits: Limits };
 
 /**
  * An anytime search for a layout of given copies: some sorted orders under each rule first, then simulated
@@ -67,8 +72,8 @@ export class Search {
   private lane: Lane;
   private leftInCycle = 0;
   private cycleLength = CYCLE;
-  private aim: Aim = { kind: 'length' };
-  /** No layout of a strip can be shorter; a length below it is not tried. */
+  private aim: Aim = { kind: 'film' };
+  /** No layout takes less, a length or a number of sheets; less is not tried. */
   private readonly least: () => number;
 
   constructor(strip: Strip, count: Int32Array, limits: Limits, random: () => number, least = () => 0) {
@@ -90,7 +95,7 @@ export class Search {
       cycles: 0,
       fitting: empty,
       fittingCost: ANY,
-      fittingLength: ANY,
+      fittingFilm: ANY,
     }));
     this.lane = this.lanes[0] as Lane;
   }
@@ -133,8 +138,7 @@ export class Search {
   private costOf(sequence: Sequence, rule: Rule): number {
     const { aim, limits, strip } = this;
     if (aim.kind === 'fit') {
-      const shorter = { ...limits, first: aim.length, other: aim.length };
-      this.latest = this.decoder.decode(sequence, rule, shorter);
+      this.latest = this.decoder.decode(sequence, rule, aim.limits);
       return this.latest.unplacedArea / strip.width;
     }
     this.latest = this.decoder.decode(sequence, rule, limits);
@@ -167,13 +171,13 @@ export class Search {
           lane.fitting = candidate;
           lane.fittingCost = cost;
         }
-        // It fits: the next cycle tries a shorter length.
-        if (cost === 0) {
+        // It fits: the next cycle tries less film.
+        if (cost === 0 && this.latest) {
           this.leftInCycle = 0;
-          const length = this.latest?.tops[0] ?? ANY;
-          if (length < lane.bestCost) {
+          const film = costOf(this.latest, this.strip);
+          if (film < lane.bestCost) {
             lane.best = candidate;
-            lane.bestCost = length;
+            lane.bestCost = film;
           }
         }
       } else if (cost < lane.bestCost) {
@@ -195,11 +199,11 @@ export class Search {
     }
     const lane = chosen ?? (byCost[0] as Lane);
     this.lane = lane;
-    this.aim = isFirst ? { kind: 'length' } : this.nextAim();
+    this.aim = isFirst ? { kind: 'film' } : this.nextAim();
     if (this.aim.kind === 'fit') {
-      if (lane.fittingLength !== this.aim.length) {
+      if (lane.fittingFilm !== this.aim.film) {
         lane.fitting = lane.best;
-        lane.fittingLength = this.aim.length;
+        lane.fittingFilm = this.aim.film;
         lane.fittingCost = this.costOf(lane.best, lane.rule);
       }
       lane.current = lane.fitting;
@@ -213,14 +217,22 @@ export class Search {
     lane.cycles += 1;
   }
 
-  /** Whether to look for a shorter length as before, or to try to fit into one. */
+  /** Whether to make the film less as before, or to try to fit into less of it. */
   private nextAim(): Aim {
-    const { best, strip, unit } = this;
-    if (strip.bins.kind !== 'strip' || !best?.complete || this.random() > FIT_SHARE)
-      return { kind: 'length' };
+    const { best, strip, unit, limits } = this;
+    const { kind } = strip.bins;
+    if (kind === 'spans' || !best?.complete || this.random() > FIT_SHARE) return { kind: 'film' };
+    if (kind === 'sheets') {
+      const film = best.tops.length - 1;
+      return film >= this.least()
+        ? { kind: 'fit', film, limits: { ...limits, most: film } }
+        : { kind: 'film' };
+    }
     const step = Math.max(unit, Math.round((best.cost * FIT_STEP) / unit) * unit);
-    const length = Math.max(this.least(), best.cost - step);
-    return length < best.cost ? { kind: 'fit', length } : { kind: 'length' };
+    const film = Math.max(this.least(), best.cost - step);
+    return film < best.cost
+      ? { kind: 'fit', film, limits: { ...limits, first: film, other: film } }
+      : { kind: 'film' };
   }
 
   private readonly unit: number;
