@@ -135,6 +135,7 @@ test('cut sheets are laid out, counted and taken off the stack', async ({ page }
   await layOut(page);
   await expect(page.getByTestId('sentence')).toContainText('3 sheets of film');
   await expect(page.getByTestId('sentence')).toContainText('£2.70');
+  await expect(page.getByText(/^297 × \d+(\.\d)? mm of the last sheet stays clean$/)).toBeVisible();
   const rows = await copyRows(page);
   expect(rows).toHaveLength(7);
   // No copy lies over the border between two sheets.

@@ -1,8 +1,8 @@
-import { type LaidRun, runFigures, sheetAt, straightCuts, wasteOver } from '../../src/layout';
+import { cleanOffcut, type LaidRun, runFigures, sheetAt, straightCuts, wasteOver } from '../../src/layout';
 import { um } from '../../src/units';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
-import { benchLength, filmLength, money, percent } from '../words/format';
+import { area, benchLength, filmLength, money, percent } from '../words/format';
 import { useHeld } from './drag';
 import { useShortest } from './useShortest';
 
@@ -27,6 +27,7 @@ export function RunSentence({ run }: { run: LaidRun }) {
         </p>
       )}
       <Details run={shown} />
+      <Offcut run={shown} />
       {shown.spans === null && film.kind === 'roll' && film.spanMax !== null && (
         <p className="care small">{words.uncuttable(benchLength(film.spanMax, ways))}</p>
       )}
@@ -66,4 +67,13 @@ function Details({ run }: { run: LaidRun }) {
       {words.details(left, least, percent(Math.max(0, wasteOver(run, shortest)), ways))}
     </p>
   );
+}
+
+/** What of the last sheet can be kept and used again. */
+function Offcut({ run }: { run: LaidRun }) {
+  const { film: words } = useWords();
+  const ways = useWays();
+  const offcut = cleanOffcut(run);
+  if (offcut === 0) return null;
+  return <p className="quiet small">{words.cleanOffcut(area(run.film.width, offcut, ways))}</p>;
 }

@@ -408,6 +408,7 @@ export const en = {
       `${counted(count, 'straight cut parts', 'straight cuts part', ways)} all copies`,
     notStraight:
       'Straight cuts alone no longer part these copies. Lay out again, or cut this film with scissors.',
+    cleanOffcut: (size: string) => `${size} of the last sheet stays clean`,
     sheetFlag: (number: number) => `sheet ${number}`,
     selected: (count: number, ways: Ways) => `${copies(count, ways)} selected`,
     fixed: 'in print: stays where it is',

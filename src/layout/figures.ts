@@ -1,6 +1,6 @@
 import { runCost } from '../costing';
 import { type Micrometres, type Minor, um } from '../units';
-import { sheetAt } from './film-shape';
+import { sheetAt, sheetStart } from './film-shape';
 import type { LaidRun } from './laid';
 
 /** What the sentence over the film says. Shares are between 0 and 1. */
@@ -31,4 +31,16 @@ export function runFigures(run: LaidRun): RunFigures {
   const length = takenOffRoll(run);
   const sheets = film.kind === 'sheets' ? sheetAt(film, run.lengthUsed) : 0;
   return { length, sheets, waste: wasteOver(run, length), cost: runCost(film, { length, sheets }) };
+}
+
+/**
+ * What stays clean of the last sheet over its full width, once it is cut half a gap after the last copy: its length. 0 on a
+ * roll, and where it is too short to be printed on between its front and end margins.
+ */
+export function cleanOffcut({ film, copies }: Pick<LaidRun, 'film' | 'copies'>): Micrometres {
+  if (film.kind === 'roll' || copies.length === 0) return um(0);
+  const end = copies.reduce((furthest, { y, length }) => Math.max(furthest, y + length), 0);
+  const sheetEnd = sheetStart(film, sheetAt(film, end - 1) + 1);
+  const offcut = sheetEnd - end - Math.round(film.gap / 2);
+  return um(offcut > film.margins.lead + film.curl + film.margins.tail ? offcut : 0);
 }

@@ -1,6 +1,6 @@
 export { type Refusal, refusals } from './check';
 export { type FilmTried, filmByCutting, filmsTried } from './compare';
-export { runFigures, takenOffRoll, wasteOver } from './figures';
+export { cleanOffcut, runFigures, takenOffRoll, wasteOver } from './figures';
 export { sheetAt, sheetStart } from './film-shape';
 export { type LaidCopy, type LaidRun, layRun, withCopies } from './laid';
 export {

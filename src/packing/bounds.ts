@@ -139,6 +139,19 @@ function leastSheets(strip: Strip): number {
   return Math.ceil(least - 1e-6);
 }
 
+/** Grown length that the copies on the emptiest of so many sheets reach at least: by area, and by the shortest copy. */
+export function leastOnLastSheet(strip: Strip, sheets: number): number {
+  const items = itemsOf(strip);
+  if (sheets === 1) return leastGrown(strip);
+  const { width, bins } = strip;
+  const area = items.reduce((sum, { across, along, count }) => sum + across * along * count, 0);
+  const shortest = items.reduce(
+    (least, { across, along, turns }) => Math.min(least, along, turns ? across : along),
+    Number.POSITIVE_INFINITY,
+  );
+  return Math.max(shortest, Math.ceil(area / width - (sheets - 1) * bins.other - 1e-3));
+}
+
 /**
  * Film that any layout of all copies needs at least: the area bound and dual feasible functions over the
  * width (S. Martello, M. Monaci and D. Vigo, An exact approach to the strip-packing problem, INFORMS Journal

@@ -15,14 +15,26 @@ export interface Layout {
   readonly complete: boolean;
 }
 
-/** Grown area of the copies in the emptiest bin, as a share of a bin. */
-function emptiest(build: Build, area: (piece: number) => number, binArea: number): number {
+/** How much of the last sheet its clean offcut weighs, against the area of the copies on it. */
+const OFFCUT = 0.6;
+
+/**
+ * What the emptiest sheet takes, as a share of a sheet: by the area of its copies, which falls with every copy that finds room
+ * elsewhere, and by the length they reach along it, past which the sheet stays clean over its full width.
+ */
+function emptiest(build: Build, area: (piece: number) => number, width: number, length: number): number {
   const filled = new Float64Array(build.bins);
   for (let index = 0; index < build.length; index += 1) {
     const bin = build.bin[index] as number;
     filled[bin] = (filled[bin] as number) + area(build.piece[index] as number);
   }
-  return filled.reduce((least, share) => Math.min(least, share / binArea), 1);
+  let least = 1;
+  for (let bin = 0; bin < build.bins; bin += 1) {
+    const byArea = (filled[bin] as number) / (width * length);
+    const byLength = (build.tops[bin] as number) / length;
+    least = Math.min(least, (1 - OFFCUT) * byArea + OFFCUT * byLength);
+  }
+  return least;
 }
 
 /**
@@ -36,7 +48,7 @@ export function costOf(
   const missing = (1e3 * build.unplacedArea) / width;
   if (bins.kind === 'sheets') {
     const area = (piece: number) => (across[piece] as number) * (along[piece] as number);
-    const least = build.bins === 0 ? 0 : emptiest(build, area, width * bins.other);
+    const least = build.bins === 0 ? 0 : emptiest(build, area, width, bins.other);
     return missing + bins.other * (Math.max(0, build.bins - 1) + least);
   }
   let length = 0;

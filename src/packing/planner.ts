@@ -1,6 +1,6 @@
 import type { Micrometres } from '../units';
 import { assemble, placementsOf, rectOf } from './assemble';
-import { leastFilm } from './bounds';
+import { leastFilm, leastOnLastSheet } from './bounds';
 import { cutTree } from './cut-tree';
 import type { Limits } from './decode';
 import type { Placement, Plan, Problem } from './problem';
@@ -21,6 +21,8 @@ export interface Planner {
   readonly bound: Micrometres;
   /** The best plan places every copy that fits the film, and uses no more than the bound. */
   proven(): boolean;
+  /** Proven, and of sheets nothing more to gain: the last one's clean offcut can be no longer. */
+  finished(): boolean;
   readonly iterations: number;
   /** Compares plans of one problem by copies placed, then by film; smaller is better. */
   cost(): number;
@@ -156,20 +158,33 @@ export function createPlanner(problem: Problem, seed: number): Planner {
     return plan;
   };
 
+  const proven = (): boolean => {
+    const { lengthUsed, sheetsUsed } = best();
+    return (
+      !short &&
+      search.best?.complete === true &&
+      (problem.film.kind === 'roll' ? lengthUsed : sheetsUsed) <= bound()
+    );
+  };
+
+  let knownLast: number | null = null;
+  const finished = (): boolean => {
+    if (!proven()) return false;
+    if (strip.bins.kind !== 'sheets' || !search.best) return true;
+    const { tops } = search.best;
+    // Proven, so the number of sheets does not change any more.
+    knownLast ??= leastOnLastSheet(strip, tops.length);
+    return Math.min(...tops) <= knownLast;
+  };
+
   return {
     step,
     best,
     get bound() {
       return bound();
     },
-    proven: () => {
-      const { lengthUsed, sheetsUsed } = best();
-      return (
-        !short &&
-        search.best?.complete === true &&
-        (problem.film.kind === 'roll' ? lengthUsed : sheetsUsed) <= bound()
-      );
-    },
+    proven,
+    finished,
     get iterations() {
       return search.iterations;
     },

@@ -17,7 +17,7 @@ export function misfit(problem: Problem): string | null {
   return null;
 }
 
-/** Plans on this core for some seconds, or until the plan is proven best. */
+/** Plans on this core for some seconds, or until nothing better is left to find. */
 export function planFor(
   problem: Problem,
   { seconds, seed, from = performance.now() }: { seconds: number; seed: number; from?: number },
@@ -26,7 +26,7 @@ export function planFor(
   planner.best();
   const firstMs = performance.now() - from;
   let slice = 1;
-  while (performance.now() - from < seconds * 1000 && !planner.proven()) {
+  while (performance.now() - from < seconds * 1000 && !planner.finished()) {
     const began = performance.now();
     planner.step(slice);
     const left = seconds * 1000 - (performance.now() - from);

@@ -2,9 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { addFilm, setCount, setPinned, setPlaces } from '../../src/editing';
 import { applySettled } from '../../src/editing/settled';
 import {
+  cleanOffcut,
   fillerProblem,
   filmByCutting,
   filmsTried,
+  type LaidRun,
   layRun,
   leftOut,
   placeFor,
@@ -37,6 +39,28 @@ function laid(inBook: Book) {
   if (!run) throw new Error('no run');
   return run;
 }
+
+const filmFieldsOf = ({
+  id,
+  name,
+  width,
+  margins,
+  gap,
+  cutting,
+  curl,
+  archived,
+  changed,
+}: LaidRun['film']) => ({
+  id,
+  name,
+  width,
+  margins,
+  gap,
+  cutting,
+  curl,
+  archived,
+  changed,
+});
 
 const placeAt = (x: number, y: number, more: Partial<Place> = {}): Place => ({
   x: fromMm(x),
@@ -72,6 +96,24 @@ describe('a run laid out', () => {
     const { waste, cost } = runFigures(laid(placed));
     expect(waste).toBeCloseTo(1 - (2 * 100 * 80 + 50 * 30) / (330 * 155), 10);
     expect(cost).toBe(Math.round(0.155 * 840));
+  });
+
+  it.each([
+    [420, 272.5],
+    [168, 20.5],
+    // Between a front and an end margin of 10 mm each, nothing could be printed on 19.5 mm.
+    [167, 0],
+  ])('of the last sheet, %d mm long, keeps %d mm clean past half a gap', (length, offcut) => {
+    const run = laid(placed);
+    const sheets = {
+      kind: 'sheets',
+      length: fromMm(length),
+      sheetsLeft: 10,
+      price: asMinor(90),
+      ...filmFieldsOf(run.film),
+    } as const;
+    expect(cleanOffcut({ ...run, film: sheets })).toBe(fromMm(offcut));
+    expect(cleanOffcut(run)).toBe(0);
   });
 
   it('is nothing while nothing lies on it', () => {

@@ -60,6 +60,29 @@ describe('the least film', () => {
     );
   });
 
+  it('lets no sheet be called finished that could keep a longer clean end, found by trying everything', () => {
+    fc.assert(
+      fc.property(tinyPieces, tinyGap, fc.integer(), (pieces, gap, seed) => {
+        const problem: Problem = {
+          ...bareRoll(1, pieces),
+          film: { kind: 'sheet', width: um(5), length: um(40), sheetLimit: null },
+          gap: um(gap),
+        };
+        const planner = createPlanner(problem, seed);
+        planner.step(1);
+        fc.pre(planner.finished());
+        const ends = planner
+          .best()
+          .placements.map(
+            ({ piece: own, y, turned }) =>
+              y + (turned ? (pieces[own]?.width ?? 0) : (pieces[own]?.length ?? 0)),
+          );
+        expect(Math.max(...ends)).toBe(shortestStrip(pieces, gap, 5));
+      }),
+      { numRuns: 100 },
+    );
+  });
+
   it('sees that copies too wide to lie beside each other must follow one another', () => {
     // Each takes 60% of the width: the area bound alone says 120, they need 200.
     expect(leastFilm(bareRoll(100, [piece(60, 100, { count: 2 })]))).toBe(200);

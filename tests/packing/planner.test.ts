@@ -171,6 +171,22 @@ describe('the planner', () => {
     expect(plan.unplaced).toEqual([{ piece: 0, count: 1, reason: 'no-room' }]);
   });
 
+  it('keeps as much of the last sheet clean over its full width as can be, and then knows that it has finished', () => {
+    const problem: Problem = {
+      ...bareRoll(1, [piece(100, 100), piece(20, 50, { count: 6, turn: 'quarter' })]),
+      film: { kind: 'sheet', width: um(100), length: um(100), sheetLimit: null },
+    };
+    const planner = createPlanner(problem, 1);
+    // Five beside each other and one behind them would do by area alone, and leave nothing.
+    planner.step(400);
+    const plan = planner.best();
+    expect(validatePlan(problem, plan)).toEqual([]);
+    const last = plan.placements.filter(({ sheet }) => sheet === plan.sheetsUsed - 1);
+    expect(last).toHaveLength(6);
+    expect(Math.max(...last.map(({ y, turned }) => y + (turned ? 20 : 50)))).toBe(60);
+    expect(planner.finished()).toBe(true);
+  });
+
   it('gives back nothing for nothing', () => {
     const plan = planned(bareRoll(100, []));
     expect(plan).toEqual({ placements: [], unplaced: [], lengthUsed: 0, sheetsUsed: 0, spans: [] });

@@ -47,7 +47,7 @@ export async function planInWorkers(
     best = report.cost;
     proven = report.proven;
     onBetter(report.plan);
-    if (proven) stop();
+    if (report.finished) stop();
   };
   const began = performance.now();
   const timer = setInterval(

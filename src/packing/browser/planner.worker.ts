@@ -12,6 +12,7 @@ export interface Report {
   readonly cost: number;
   readonly bound: number;
   readonly proven: boolean;
+  readonly finished: boolean;
 }
 
 let running = 0;
@@ -28,7 +29,7 @@ const breathe = (): Promise<void> =>
   });
 
 const engine = {
-  /** Plans for some seconds, until proven best, or until told to stop; the first plan is told at once. */
+  /** Plans for some seconds, until nothing better is left to find, or until told to stop; the first plan is told at once. */
   async plan(
     problem: Problem,
     { seconds, seed }: { seconds: number; seed: number },
@@ -43,13 +44,14 @@ const engine = {
       cost: planner.cost(),
       bound: planner.bound,
       proven: planner.proven(),
+      finished: planner.finished(),
     });
     let told = planner.cost();
     let toldAt = performance.now();
     onBetter(report());
     told = planner.cost();
     let slice = 1;
-    while (own === running && performance.now() - began < seconds * 1000 && !planner.proven()) {
+    while (own === running && performance.now() - began < seconds * 1000 && !planner.finished()) {
       const from = performance.now();
       planner.step(slice);
       const took = performance.now() - from;
