@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { LaidRun } from '../../src/layout';
+import { freeLater } from '../parts/object-url';
 import { loadThumbnail } from '../store/artwork';
 
 /** A thumbnail as the page shows it and as a PDF embeds it. */
@@ -31,7 +32,7 @@ export function useThumbnails(run: LaidRun | null): ReadonlyMap<string, Thumbnai
     void load();
     return () => {
       current = false;
-      for (const { url } of made) URL.revokeObjectURL(url);
+      for (const { url } of made) freeLater(url);
     };
   }, [wanted]);
   return wanted === '' ? none : thumbnails;

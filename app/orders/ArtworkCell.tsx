@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import { Button as AriaButton, FileTrigger } from 'react-aria-components';
 import type { Transfer } from '../../src/model';
+import { freeLater } from '../parts/object-url';
 import { loadThumbnail } from '../store/artwork';
 import { useWords } from '../words';
 import { giveArtwork, useReading } from './artwork';
@@ -43,7 +44,7 @@ function useThumbnail(artwork: string | null): string | null {
     }
     return () => {
       current = false;
-      if (url) URL.revokeObjectURL(url);
+      if (url) freeLater(url);
     };
   }, [artwork]);
   return source;

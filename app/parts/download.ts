@@ -1,3 +1,5 @@
+import { freeLater } from './object-url';
+
 /** Hands a file to the browser's downloads. */
 export function download(file: Blob, fileName: string): void {
   const url = URL.createObjectURL(file);
@@ -5,5 +7,5 @@ export function download(file: Blob, fileName: string): void {
   link.href = url;
   link.download = fileName;
   link.click();
-  setTimeout(() => URL.revokeObjectURL(url), 60_000);
+  freeLater(url);
 }
