@@ -169,3 +169,12 @@ test('film and price are changed in one window; what no longer fits comes off an
   expect(await copyRows(page)).toHaveLength(4);
   expect(await figures(page)).toEqual(before);
 });
+
+test('the demo day is laid out however early its page is left and opened again', async ({ page }) => {
+  await page.goto('./');
+  for (const moment of [50, 100, 200, 400]) {
+    await page.waitForTimeout(moment);
+    await page.reload();
+  }
+  await expect(page.getByTestId('sentence')).toBeVisible();
+});

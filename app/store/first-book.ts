@@ -1,6 +1,8 @@
 import { addDemoDay } from '../../src/demo';
-import { applyEdit, type FilmFields, startBook } from '../../src/editing';
-import { type Book, emptyBook, rollWidths, type Settings } from '../../src/model';
+import { applyEdit, type FilmFields, setPlaces, startBook } from '../../src/editing';
+import { placesOf, problemOf } from '../../src/layout';
+import { type Book, emptyBook, type Instant, rollWidths, runOf, type Settings } from '../../src/model';
+import { createPlanner } from '../../src/packing';
 import type { Source } from '../../src/storage';
 import { asMinor, fromMm, fromUnit, type LocalDate, minorDigits } from '../../src/units';
 import { words } from '../words';
@@ -87,11 +89,11 @@ function dayFrom(days: number): LocalDate {
   return `${day.getFullYear()}-${pad(day.getMonth() + 1)}-${pad(day.getDate())}` as LocalDate;
 }
 
-/** What a book begins with: a roll and a run, and for the demo day its orders. */
+/** What a book begins with: a roll and a run, and for the demo day its orders, laid out once so that nobody finds it bare. */
 export function firstBook(source: Source): Book {
   const context = editContext();
   const settings = firstSettings(navigator.language);
-  return applyEdit(
+  const { book } = applyEdit(
     emptyBook,
     (draft) => {
       startBook(
@@ -102,5 +104,16 @@ export function firstBook(source: Source): Book {
       if (source === 'demo') addDemoDay(draft, { dayFrom, unit: settings.unit }, context);
     },
     context.now,
-  ).book;
+  );
+  return source === 'demo' ? laidOnce(book, context.now) : book;
+}
+
+/** A book with the first layout of its only run. */
+function laidOnce(book: Book, now: Instant): Book {
+  const open = runOf(book, null);
+  if (!open) return book;
+  const { run, film } = open;
+  const own = problemOf(book, run, film, 'pinned');
+  const plan = createPlanner(own.problem, 1).best();
+  return applyEdit(book, (draft) => setPlaces(draft, run.id, placesOf(plan, own, film)), now).book;
 }
