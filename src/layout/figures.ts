@@ -1,7 +1,7 @@
 import { runCost } from '../costing';
 import { type Micrometres, type Minor, um } from '../units';
 import { sheetAt, sheetStart } from './film-shape';
-import type { LaidRun } from './laid';
+import { furthestEnd, type LaidRun } from './laid';
 
 /** What the sentence over the film says. Shares are between 0 and 1. */
 interface RunFigures {
@@ -39,7 +39,7 @@ export function runFigures(run: LaidRun): RunFigures {
  */
 export function cleanOffcut({ film, copies }: Pick<LaidRun, 'film' | 'copies'>): Micrometres {
   if (film.kind === 'roll' || copies.length === 0) return um(0);
-  const end = copies.reduce((furthest, { y, length }) => Math.max(furthest, y + length), 0);
+  const end = furthestEnd(copies);
   const sheetEnd = sheetStart(film, sheetAt(film, end - 1) + 1);
   const offcut = sheetEnd - end - Math.round(film.gap / 2);
   return um(offcut > film.margins.lead + film.curl + film.margins.tail ? offcut : 0);

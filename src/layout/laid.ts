@@ -85,13 +85,17 @@ function layCopy(source: Source, copy: Copy, place: Place, fixed: boolean): Laid
   return { id, order, number, transfer, x, y, ...footprint(transfer, turned), turned, pinned, fixed };
 }
 
+/** The far end of the copy that reaches furthest along the film; 0 without copies. */
+export const furthestEnd = (copies: readonly Pick<LaidCopy, 'y' | 'length'>[]): number =>
+  copies.reduce((furthest, { y, length }) => Math.max(furthest, y + length), 0);
+
 /** Film used by copies that lie on it, and where it is cut. */
 export function measureRun(
   copies: readonly LaidCopy[],
   film: Film,
   { printedTo }: Progress,
 ): Pick<LaidRun, 'lengthUsed' | 'spans'> {
-  const end = copies.reduce((furthest, copy) => Math.max(furthest, copy.y + copy.length), 0);
+  const end = furthestEnd(copies);
   if (film.kind === 'sheets') {
     const sheets = copies.length > 0 ? Math.max(...copies.map(({ y }) => sheetAt(film, y))) + 1 : 0;
     const spans = Array.from({ length: sheets }, (_, sheet) => ({

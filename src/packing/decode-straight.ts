@@ -1,4 +1,5 @@
-import type { Build, Limits, Rule } from './decode';
+import { type Build, emptyBuild, type Limits } from './build';
+import type { Rule } from './decode';
 import type { Sequence } from './sequence';
 import type { Strip } from './strip';
 
@@ -26,19 +27,8 @@ export class StraightDecoder {
 
   constructor(strip: Strip) {
     this.strip = strip;
-    const copies = strip.count.reduce((sum, count) => sum + count, 0);
     this.left = new Int32Array(64);
-    this.build = {
-      length: 0,
-      piece: new Int32Array(copies),
-      bin: new Int32Array(copies),
-      x: new Float64Array(copies),
-      y: new Float64Array(copies),
-      turned: new Uint8Array(copies),
-      bins: 0,
-      tops: new Float64Array(copies + 1),
-      unplacedArea: 0,
-    };
+    this.build = emptyBuild(strip);
   }
 
   /** Builds the layout of a sequence into {@link build}. */

@@ -1,3 +1,4 @@
+import { type Build, emptyBuild, type Limits } from './build';
 import type { Sequence } from './sequence';
 import type { Strip } from './strip';
 
@@ -11,29 +12,6 @@ export interface Rule {
   readonly level: boolean;
   /** Copies lie at the left end of a stretch, or else at the end with the taller neighbour. */
   readonly left: boolean;
-}
-
-/** Where copies lie after a build, in grown coordinates. One build's result is overwritten by the next. */
-export interface Build {
-  length: number;
-  readonly piece: Int32Array;
-  readonly bin: Int32Array;
-  readonly x: Float64Array;
-  readonly y: Float64Array;
-  readonly turned: Uint8Array;
-  bins: number;
-  /** Far end of the copies in each bin. */
-  readonly tops: Float64Array;
-  /** Grown area of the copies that found no place. */
-  unplacedArea: number;
-}
-
-/** Limits of one build: how long each bin may get, and all of them together. */
-export interface Limits {
-  readonly first: number;
-  readonly other: number;
-  readonly total: number;
-  readonly most: number;
 }
 
 /** The ways all pieces may lie, to be found by width or by length. */
@@ -101,17 +79,7 @@ export class Decoder {
     this.strip = strip;
     this.index = orientationsOf(strip);
     const copies = strip.count.reduce((sum, count) => sum + count, 0);
-    this.build = {
-      length: 0,
-      piece: new Int32Array(copies),
-      bin: new Int32Array(copies),
-      x: new Float64Array(copies),
-      y: new Float64Array(copies),
-      turned: new Uint8Array(copies),
-      bins: 0,
-      tops: new Float64Array(copies + 1),
-      unplacedArea: 0,
-    };
+    this.build = emptyBuild(strip);
     this.remaining = new Int32Array(strip.count.length);
     this.firstRun = new Int32Array(strip.count.length);
     this.next = new Int32Array(64);

@@ -1,4 +1,4 @@
-import type { Build } from './decode';
+import type { Build } from './build';
 import type { Bins } from './strip';
 
 /** A build that is kept: where each copy lies, in grown coordinates. */

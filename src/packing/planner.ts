@@ -1,8 +1,8 @@
 import type { Micrometres } from '../units';
 import { assemble, placementsOf, rectOf } from './assemble';
 import { leastFilm, leastOnLastSheet } from './bounds';
+import type { Limits } from './build';
 import { cutTree } from './cut-tree';
-import type { Limits } from './decode';
 import type { Placement, Plan, Problem } from './problem';
 import { seededRandom } from './random';
 import { Search } from './search';

@@ -1,4 +1,5 @@
-import { Decoder, type Limits, type Rule } from './decode';
+import type { Build, Limits } from './build';
+import { Decoder, type Rule } from './decode';
 import { AroundDecoder } from './decode-around';
 import { StraightDecoder } from './decode-straight';
 import { costOf, keep, type Layout } from './layout';
@@ -122,7 +123,7 @@ export class Search {
         lane.bestCost = cost;
         lane.best = sequence;
       }
-      return this.keepIfBetter();
+      return this.keepIfBetter(cost);
     }
     if (this.leftInCycle === 0) this.nextCycle();
     return this.anneal();
@@ -145,12 +146,16 @@ export class Search {
     return costOf(this.latest, strip);
   }
 
-  private latest: Decoder['build'] | null = null;
+  /** The film of a build that was to fit into less; none while it leaves copies out. */
+  private filmIfFitted(leftOut: number): number {
+    return leftOut === 0 && this.latest ? costOf(this.latest, this.strip) : ANY;
+  }
 
-  private keepIfBetter(): boolean {
-    if (this.latest === null) return false;
-    const cost = costOf(this.latest, this.strip);
-    if (this.best !== null && cost >= this.best.cost) return false;
+  private latest: Build | null = null;
+
+  /** Keeps the latest build if its film, in all bins, is the least so far. */
+  private keepIfBetter(cost: number): boolean {
+    if (this.latest === null || (this.best !== null && cost >= this.best.cost)) return false;
     this.best = keep(this.latest, cost);
     return true;
   }
@@ -162,6 +167,7 @@ export class Search {
     const candidate = copySequence(lane.current);
     disturb(candidate, random, this.turnable);
     const cost = this.costOf(candidate, lane.rule);
+    const film = aim.kind === 'film' ? cost : this.filmIfFitted(cost);
     const warmth = (this.best?.cost ?? cost) * WARM * (COLD / WARM) ** done;
     if (cost <= lane.currentCost || random() < Math.exp((lane.currentCost - cost) / warmth)) {
       lane.current = candidate;
@@ -172,9 +178,8 @@ export class Search {
           lane.fittingCost = cost;
         }
         // It fits: the next cycle tries less film.
-        if (cost === 0 && this.latest) {
+        if (cost === 0) {
           this.leftInCycle = 0;
-          const film = costOf(this.latest, this.strip);
           if (film < lane.bestCost) {
             lane.best = candidate;
             lane.bestCost = film;
@@ -185,8 +190,7 @@ export class Search {
         lane.bestCost = cost;
       }
     }
-    if (aim.kind === 'fit' && cost > 0) return false;
-    return this.keepIfBetter();
+    return this.keepIfBetter(film);
   }
 
   /** Every lane has a cycle first; from then on the better lanes are chosen more often. */

@@ -10,7 +10,6 @@ const TELL_EVERY = 120;
 export interface Report {
   readonly plan: Plan;
   readonly cost: number;
-  readonly bound: number;
   readonly proven: boolean;
   readonly finished: boolean;
 }
@@ -42,7 +41,6 @@ const engine = {
     const report = (): Report => ({
       plan: planner.best(),
       cost: planner.cost(),
-      bound: planner.bound,
       proven: planner.proven(),
       finished: planner.finished(),
     });

@@ -1,0 +1,40 @@
+import type { Strip } from './strip';
+
+/** Where copies lie after a build, in grown coordinates. One build's result is overwritten by the next. */
+export interface Build {
+  length: number;
+  readonly piece: Int32Array;
+  readonly bin: Int32Array;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly turned: Uint8Array;
+  bins: number;
+  /** Far end of the copies in each bin. */
+  readonly tops: Float64Array;
+  /** Grown area of the copies that found no place. */
+  unplacedArea: number;
+}
+
+/** Limits of one build: how long each bin may get, and all of them together. */
+export interface Limits {
+  readonly first: number;
+  readonly other: number;
+  readonly total: number;
+  readonly most: number;
+}
+
+/** A build with room for every copy of a strip, each in a bin of its own at worst. */
+export function emptyBuild({ count, pins }: Strip): Build {
+  const copies = count.reduce((sum, own) => sum + own, 0);
+  return {
+    length: 0,
+    piece: new Int32Array(copies),
+    bin: new Int32Array(copies),
+    x: new Float64Array(copies),
+    y: new Float64Array(copies),
+    turned: new Uint8Array(copies),
+    bins: 0,
+    tops: new Float64Array(copies + pins.length + 1),
+    unplacedArea: 0,
+  };
+}
