@@ -6,12 +6,12 @@ import { drawStrip, MEASURE, stripSize } from '../../src/output/test-strip';
 import { parseLength } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
+import { CloseButton } from '../parts/CloseButton';
 import { download } from '../parts/download';
 import { Field } from '../parts/Field';
 import { Window } from '../parts/Window';
 import { settingsOrFirst, useOpenRun, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
-import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import { number, typedLength } from '../words/format';
 
@@ -37,7 +37,7 @@ const PLAUSIBLE = { least: 0.95, most: 1.05 };
 
 /** Prints a strip once per printer and tells what it showed: which end comes first, how it lies, how far it feeds. */
 export function TestStripDialog() {
-  const { strip: words, common } = useWords();
+  const { strip: words } = useWords();
   const ways = useWays();
   const open = useOpenRun();
   const { printer } = useShop(({ book }) => settingsOrFirst(book));
@@ -60,7 +60,7 @@ export function TestStripDialog() {
           {words.save}
         </Button>
       </div>
-      <div className="film-form">
+      <div className="fields">
         <Choice
           label={words.firstEnd}
           value={printer.firstEnd}
@@ -99,9 +99,7 @@ export function TestStripDialog() {
         >
           {words.reset}
         </Button>
-        <Button weight="primary" onPress={() => openDialog(null)}>
-          {common.close}
-        </Button>
+        <CloseButton />
       </div>
     </Window>
   );

@@ -13,6 +13,7 @@ import { fromMm, parseLength, um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
+import { Form } from '../parts/Form';
 import { Window } from '../parts/Window';
 import { firstFilm } from '../store/first-book';
 import { useOpenRun, useWays } from '../store/selectors';
@@ -82,13 +83,7 @@ export function FilmDialog() {
   const locked = open.run.state !== 'draft' || open.run.printedTo > 0;
   return (
     <Window title={words.title}>
-      <form
-        className="film-form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          save();
-        }}
-      >
+      <Form onSubmit={save}>
         {!locked && (
           <Choice
             label={words.film}
@@ -137,7 +132,7 @@ export function FilmDialog() {
             {common.save}
           </Button>
         </div>
-      </form>
+      </Form>
     </Window>
   );
 }

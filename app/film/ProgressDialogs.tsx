@@ -4,6 +4,7 @@ import { sheetStart } from '../../src/layout';
 import { type Micrometres, parseLength, um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
+import { Form } from '../parts/Form';
 import { Window } from '../parts/Window';
 import { useLaidRun, useWays } from '../store/selectors';
 import { commitForGood } from '../store/shop';
@@ -35,10 +36,11 @@ export function PrintedDialog() {
   const [tried, setTried] = useState(false);
   if (!run) return null;
   const to = read(typed, 'end');
+  const isWithin = to !== null && to > 0 && to <= run.lengthUsed;
   const onSheets = run.film.kind === 'sheets';
   const save = () => {
     setTried(true);
-    if (to === null || to <= 0 || to > run.lengthUsed) return;
+    if (!isWithin) return;
     commitForGood((draft) => printedTo(draft, run.id, to));
     notify('plain', words.printedToNote);
     openDialog(null);
@@ -46,20 +48,14 @@ export function PrintedDialog() {
   const most = onSheets ? '' : `${typedLength(run.lengthUsed, ways)} ${ways.unit}`;
   return (
     <Window title={words.printedTo}>
-      <form
-        className="film-form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          save();
-        }}
-      >
+      <Form onSubmit={save}>
         <Field
           label={onSheets ? words.sheetsPrinted : words.lengthPrinted(ways.unit)}
           hint={words.printedToHint}
           value={typed}
           onChange={setTyped}
           inputMode="decimal"
-          problem={tried && (to === null || to <= 0 || to > run.lengthUsed) ? words.withinRun(most) : null}
+          problem={tried && !isWithin ? words.withinRun(most) : null}
         />
         <div className="actions">
           <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
@@ -67,7 +63,7 @@ export function PrintedDialog() {
             {common.save}
           </Button>
         </div>
-      </form>
+      </Form>
     </Window>
   );
 }
@@ -83,13 +79,14 @@ export function SpoiledDialog() {
   if (!run) return null;
   const from = read(typed.from, 'start');
   const to = read(typed.to, 'end');
+  const isStretch = from !== null && to !== null && to > from && from <= run.lengthUsed;
   const touched =
     from === null || to === null
       ? 0
       : run.copies.filter((copy) => copy.y < to && copy.y + copy.length > from).length;
   const save = () => {
     setTried(true);
-    if (from === null || to === null || to <= from || from > run.lengthUsed) return;
+    if (!isStretch) return;
     let back = 0;
     commitForGood((draft, context) => {
       back = spoil(draft, run.id, { from, to: um(Math.min(to, run.lengthUsed)) }, context);
@@ -100,13 +97,7 @@ export function SpoiledDialog() {
   const unit = run.film.kind === 'sheets' ? words.sheetNumber : ways.unit;
   return (
     <Window title={words.spoiled}>
-      <form
-        className="film-form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          save();
-        }}
-      >
+      <Form onSubmit={save}>
         <Field
           label={words.from(unit)}
           value={typed.from}
@@ -119,11 +110,7 @@ export function SpoiledDialog() {
           value={typed.to}
           onChange={(value) => setTyped({ ...typed, to: value })}
           inputMode="decimal"
-          problem={
-            tried && (from === null || to === null || to <= from || from > run.lengthUsed)
-              ? words.stretchProblem
-              : null
-          }
+          problem={tried && !isStretch ? words.stretchProblem : null}
         />
         <p role="status">{words.touched(touched, ways)}</p>
         <div className="actions">
@@ -132,7 +119,7 @@ export function SpoiledDialog() {
             {words.putBack}
           </Button>
         </div>
-      </form>
+      </Form>
     </Window>
   );
 }

@@ -3,6 +3,7 @@ import { chooseCopies, editRun, removeRun } from '../../src/editing';
 import { type Copy, openRuns, ordersByDue, type Run } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
+import { CloseButton } from '../parts/CloseButton';
 import { Field } from '../parts/Field';
 import { OrderCode } from '../parts/OrderCode';
 import { Window } from '../parts/Window';
@@ -14,7 +15,7 @@ import { dueDay, whole } from '../words/format';
 
 /** A run's name and which of the waiting copies it lays out. */
 export function RunDialog() {
-  const { runs: words, common } = useWords();
+  const { runs: words } = useWords();
   const open = useOpenRun();
   const book = useShop((shop) => shop.book);
   const [name, setName] = useState(open?.run.name ?? '');
@@ -50,9 +51,7 @@ export function RunDialog() {
             {words.remove}
           </Button>
         )}
-        <Button weight="primary" onPress={() => openDialog(null)}>
-          {common.close}
-        </Button>
+        <CloseButton />
       </div>
     </Window>
   );

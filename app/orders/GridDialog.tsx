@@ -24,11 +24,11 @@ import {
 import { fail, ok, type Result } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
+import { CloseButton } from '../parts/CloseButton';
 import { EntryCell } from '../parts/EntryCell';
 import { Window } from '../parts/Window';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
-import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import { typedLength, whole } from '../words/format';
 import { readName, readSize, typedWithUnit } from './entries';
@@ -37,7 +37,7 @@ const places = Object.keys(startingWidths) as PlaceName[];
 
 /** Garments by style, colour and size, crossed with the places that are printed; the transfers follow. */
 export function GridDialog({ id }: { id: string }) {
-  const { grid: words, common } = useWords();
+  const { grid: words } = useWords();
   const book = useShop((shop) => shop.book);
   const order = book.order[id];
   if (!order) return null;
@@ -49,9 +49,7 @@ export function GridDialog({ id }: { id: string }) {
       <Garments order={order} garments={garments} />
       <Placements order={order} placements={placements} garments={garments} />
       <div className="actions">
-        <Button weight="primary" onPress={() => openDialog(null)}>
-          {common.close}
-        </Button>
+        <CloseButton />
       </div>
     </Window>
   );

@@ -50,7 +50,7 @@ export function NamesDialog({ id }: { id: string }) {
         <Label>{words.list}</Label>
         <TextArea spellCheck="false" />
       </TextField>
-      <div className="film-form">
+      <div className="fields">
         <Field
           label={orders.width}
           value={size.width}

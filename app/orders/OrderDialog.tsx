@@ -3,6 +3,7 @@ import { editOrder, type OrderFields } from '../../src/editing';
 import type { Order } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
+import { CloseButton } from '../parts/CloseButton';
 import { Field } from '../parts/Field';
 import { Tick } from '../parts/Tick';
 import { Window } from '../parts/Window';
@@ -17,11 +18,11 @@ export function OrderDialog({ id }: { id: string }) {
 }
 
 function OrderForm({ order }: { order: Order }) {
-  const { orders: words, common } = useWords();
+  const { orders: words } = useWords();
   const edit = (fields: Partial<OrderFields>) => commit((draft) => editOrder(draft, order.id, fields));
   return (
     <Window title={order.name}>
-      <div className="film-form">
+      <div className="fields">
         <Typed label={words.contact} value={order.contact} onEntry={(contact) => edit({ contact })} />
         <div className="field">
           <label htmlFor="due-time">{words.dueTime}</label>
@@ -74,9 +75,7 @@ function OrderForm({ order }: { order: Order }) {
       <div className="actions">
         <Button onPress={() => openDialog({ kind: 'grid', order: order.id })}>{words.grid}</Button>
         <Button onPress={() => openDialog({ kind: 'names', order: order.id })}>{words.names}</Button>
-        <Button weight="primary" onPress={() => openDialog(null)}>
-          {common.close}
-        </Button>
+        <CloseButton />
       </div>
     </Window>
   );

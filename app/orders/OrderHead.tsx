@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { duplicateOrder, editOrder, inPrint, removeOrder } from '../../src/editing';
 import type { Order, OrderState } from '../../src/model';
 import { parseDate } from '../../src/units';
@@ -9,32 +8,20 @@ import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
 import { readCode, readName } from './entries';
 import { addArtworkFiles } from './several-files';
+import { useFileDrop } from './useFileDrop';
 
 /** An order's name, code and due date, typed over in place, and the acts for the whole of it. */
 export function OrderHead({ order, state, empty }: { order: Order; state: OrderState; empty: boolean }) {
   const { orders: words } = useWords();
   const book = useShop((shop) => shop.book);
-  const [dropping, setDropping] = useState(false);
+  const { dropping, target } = useFileDrop((files) => void addArtworkFiles(order.id, files));
   const otherCodes = new Set(
     Object.values(book.order)
       .filter((other) => other.id !== order.id)
       .map((other) => other.code),
   );
   return (
-    <section
-      aria-label={order.name}
-      className={dropping ? 'dropping' : undefined}
-      onDragOver={(event) => {
-        event.preventDefault();
-        setDropping(true);
-      }}
-      onDragLeave={() => setDropping(false)}
-      onDrop={(event) => {
-        event.preventDefault();
-        setDropping(false);
-        void addArtworkFiles(order.id, [...event.dataTransfer.files]);
-      }}
-    >
+    <section aria-label={order.name} className={dropping ? 'dropping' : undefined} {...target}>
       <header className="order-head">
         <div className="order-code">
           <EntryCell

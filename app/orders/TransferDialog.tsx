@@ -2,11 +2,11 @@ import { useState } from 'react';
 import { editTransfer, setCount } from '../../src/editing';
 import { type Copy, copiesByTransfer, type Transfer } from '../../src/model';
 import { Button } from '../parts/Button';
+import { CloseButton } from '../parts/CloseButton';
 import { Field } from '../parts/Field';
 import { Window } from '../parts/Window';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
-import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import { readCount } from './entries';
 
@@ -14,13 +14,13 @@ const SHADES = ['#ffffff', '#1c1c1e', '#1f2b46', '#7a1f2b', '#6b7a3a', '#9aa3a8'
 
 /** What of a transfer is needed now and then: spare copies, fillers, the garment's colour. */
 export function TransferDialog({ id }: { id: string }) {
-  const { orders: words, common } = useWords();
+  const { orders: words } = useWords();
   const transfer = useShop(({ book }) => book.transfer[id]);
   const copies = useShop(({ book }) => copiesByTransfer(book).get(id)?.length ?? 0);
   if (!transfer) return null;
   return (
     <Window title={transfer.name}>
-      <div className="film-form" key={copies}>
+      <div className="fields" key={copies}>
         <Spares transfer={transfer} kind="over" label={words.overs} hint={words.oversHint} />
         <Spares transfer={transfer} kind="filler" label={words.fillers} hint={words.fillersHint} />
       </div>
@@ -53,9 +53,7 @@ export function TransferDialog({ id }: { id: string }) {
         </label>
       </fieldset>
       <div className="actions">
-        <Button weight="primary" onPress={() => openDialog(null)}>
-          {common.close}
-        </Button>
+        <CloseButton />
       </div>
     </Window>
   );

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { editTransfer, inPrint, removeTransfer, setCount } from '../../src/editing';
 import { tooLargeFor } from '../../src/layout';
 import type { Micrometres } from '../../src/units';
@@ -14,6 +13,7 @@ import { ArtworkCell } from './ArtworkCell';
 import { giveArtwork } from './artwork';
 import { readCount, readName, readSize, typedWithUnit } from './entries';
 import type { OrderLine } from './order-lines';
+import { useFileDrop } from './useFileDrop';
 
 /** One transfer: artwork, name, size, copies. A PNG dropped anywhere on the row becomes its artwork. */
 export function TransferRow({ transfer, count, spare, placed }: Extract<OrderLine, { kind: 'transfer' }>) {
@@ -21,7 +21,9 @@ export function TransferRow({ transfer, count, spare, placed }: Extract<OrderLin
   const ways = useWays();
   const film = useOpenRun()?.film;
   const tooLarge = film && tooLargeFor(film, transfer);
-  const [dropping, setDropping] = useState(false);
+  const { dropping, target } = useFileDrop(([file]) => {
+    if (file) void giveArtwork(transfer.id, file);
+  });
   const of = (label: string) => `${label}: ${transfer.name}`;
   const enterSize = (side: 'width' | 'height') => (size: Micrometres, typed: string) =>
     commit((draft) =>
@@ -42,17 +44,7 @@ export function TransferRow({ transfer, count, spare, placed }: Extract<OrderLin
     <section
       aria-label={transfer.name}
       className={dropping ? 'transfer-row dropping' : 'transfer-row'}
-      onDragOver={(event) => {
-        event.preventDefault();
-        setDropping(true);
-      }}
-      onDragLeave={() => setDropping(false)}
-      onDrop={(event) => {
-        event.preventDefault();
-        setDropping(false);
-        const [file] = event.dataTransfer.files;
-        if (file) void giveArtwork(transfer.id, file);
-      }}
+      {...target}
     >
       <div>
         <ArtworkCell transfer={transfer} />

@@ -3,27 +3,26 @@ import { FileTrigger } from 'react-aria-components';
 import { settingsOf } from '../../src/model';
 import type { StoredSnapshot } from '../../src/storage';
 import { Button } from '../parts/Button';
+import { CloseButton } from '../parts/CloseButton';
 import { Window } from '../parts/Window';
 import { bringBack, restoreBackup, saveBackup } from '../store/backup';
 import { snapshotsNow } from '../store/boot';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { notify, openDialog } from '../store/view';
+import { notify } from '../store/view';
 import { useWords } from '../words';
 import { dayAndTime } from '../words/format';
 
 /** How safe the shop's work is: backups, snapshots, and whether the browser may clear it. */
 export function KeepDialog() {
-  const { keep: words, common } = useWords();
+  const { keep: words } = useWords();
   return (
     <Window title={words.title}>
       <Backups />
       <Snapshots />
       <Durable />
       <div className="actions">
-        <Button weight="primary" onPress={() => openDialog(null)}>
-          {common.close}
-        </Button>
+        <CloseButton />
       </div>
     </Window>
   );

@@ -1,0 +1,13 @@
+import { openDialog } from '../store/view';
+import { useWords } from '../words';
+import { Button } from './Button';
+
+/** Closes a window in which every entry counts at once, so that nothing is left to save. */
+export function CloseButton() {
+  const { common } = useWords();
+  return (
+    <Button weight="primary" onPress={() => openDialog(null)}>
+      {common.close}
+    </Button>
+  );
+}
