@@ -78,3 +78,27 @@ test('a roll shorter than one copy places what fits and names the rest', async (
   ).toBeVisible();
   await expect(page.getByText('1 wait for a place')).toBeVisible();
 });
+
+test('a film form on a phone leads to the field to mend, and keeps what was typed through a change of unit', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,2,,no');
+  await page.getByRole('link', { name: 'Film', exact: true }).click();
+  await page.getByRole('button', { name: 'Film and price' }).click();
+  await page.getByLabel('Film', { exact: true }).selectOption({ label: 'a new stack of sheets' });
+  await page.getByRole('textbox', { name: 'Name' }).fill('A3 sheets');
+  await page.getByLabel('Trade size').selectOption({ label: 'sheet, A3 (297 × 420 mm)' });
+  const left = page.getByRole('textbox', { name: 'Sheets left' });
+  await left.fill('ten');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await expect(left).toBeFocused();
+  await expect(page.getByText('Write how many sheets are left as a whole number.')).toBeInViewport();
+  await left.fill('10');
+  await page.getByRole('textbox', { name: 'Gap between copies' }).fill('8');
+  await page.getByLabel('Measures').selectOption({ label: 'inches' });
+  await expect(page.getByRole('textbox', { name: 'Gap between copies' })).toHaveValue('0.315 in');
+  await expect(page.getByRole('textbox', { name: 'Name' })).toHaveValue('A3 sheets');
+  await expect(left).toHaveValue('10');
+});

@@ -62,13 +62,20 @@ export function FilmDialog() {
     setProblems({});
     if (film) setForm(formOf(film, ways));
     else {
-      const start = { ...firstFilm(ways.currency), id: open.film.id, changed: open.film.changed } as Film;
-      setForm({ ...formOf(start, ways), kind: id === 'new-sheets' ? 'sheets' : 'roll', name: '' });
+      setForm({
+        ...formOf(firstFilm(ways.currency), ways),
+        kind: id === 'new-sheets' ? 'sheets' : 'roll',
+        name: '',
+      });
     }
   };
-  const changeWay = (fields: Partial<Pick<Settings, 'unit' | 'currency'>>) => {
-    commitQuietly((draft) => editSettings(draft, fields));
-    setForm(formOf(open.film, { ...ways, ...fields }));
+  // What was typed stays what it is: read in the old unit, shown in the new one.
+  const changeUnit = (unit: Settings['unit']) => {
+    const read = readForm(form, ways);
+    if (!read.ok) return setProblems(read.problem);
+    commitQuietly((draft) => editSettings(draft, { unit }));
+    setProblems({});
+    setForm(formOf(read.value, { ...ways, unit }));
   };
   const save = () => {
     const read = readForm(form, ways);
@@ -107,13 +114,13 @@ export function FilmDialog() {
             { value: 'mm', label: words.mm },
             { value: 'in', label: words.in },
           ]}
-          onChange={(unit) => changeWay({ unit })}
+          onChange={changeUnit}
         />
         <Choice
           label={words.currency}
           value={ways.currency}
           options={[...new Set([...currencies, ways.currency])].map((value) => ({ value, label: value }))}
-          onChange={(currency) => changeWay({ currency })}
+          onChange={(currency) => commitQuietly((draft) => editSettings(draft, { currency }))}
         />
         <div className="actions">
           {films[chosen] && chosen !== open.run.film && (

@@ -42,7 +42,7 @@ const rollUnit = ({ unit }: Ways) => (unit === 'mm' ? 'm' : 'ft');
 const decimal = (value: number, { locale }: Ways, most: number) =>
   new Intl.NumberFormat(locale, { useGrouping: false, maximumFractionDigits: most }).format(value);
 
-export function formOf(film: Film, ways: Ways): FilmForm {
+export function formOf(film: FilmFields, ways: Ways): FilmForm {
   const inRollUnit = (length: Micrometres) =>
     `${decimal(length / fromUnit(1, rollUnit(ways)), ways, 3)} ${rollUnit(ways)}`;
   const bench = (length: Micrometres) => `${typedLength(length, ways)} ${ways.unit}`;
