@@ -2,6 +2,7 @@ import type { Build, Limits } from './build';
 import { Decoder, type Rule } from './decode';
 import { AroundDecoder } from './decode-around';
 import { StraightDecoder } from './decode-straight';
+import { Exchange } from './exchange';
 import { costOf, keep, type Layout } from './layout';
 import { copySequence, disturb, type Sequence } from './sequence';
 import { startSequences } from './starts';
@@ -30,6 +31,9 @@ const LONGEST_CYCLE = 60_000;
 /** How often a cycle tries to fit all into a shorter length, and how much shorter. */
 const FIT_SHARE = 0.7;
 const FIT_STEP = 0.002;
+/** How many of the steps on sheets take a few of them apart instead of building all: most, while one fewer may be possible. */
+const EXCHANGE_SHARE = 0.95;
+const EXCHANGE_SHARE_AT_LEAST = 0.6;
 
 interface Lane {
   readonly rule: Rule;
@@ -74,6 +78,7 @@ export class Search {
   private leftInCycle = 0;
   private cycleLength = CYCLE;
   private aim: Aim = { kind: 'film' };
+  private exchange: Exchange | null = null;
   /** No layout takes less, a length or a number of sheets; less is not tried. */
   private readonly least: () => number;
 
@@ -125,8 +130,27 @@ export class Search {
       }
       return this.keepIfBetter(cost);
     }
+    if (this.random() < this.exchangeShare()) return this.exchangeSheets();
     if (this.leftInCycle === 0) this.nextCycle();
     return this.anneal();
+  }
+
+  private exchangeShare(): number {
+    const { best, strip } = this;
+    if (strip.bins.kind !== 'sheets' || strip.pins.length > 0 || !best?.complete || best.tops.length < 2)
+      return 0;
+    return best.tops.length > this.least() ? EXCHANGE_SHARE : EXCHANGE_SHARE_AT_LEAST;
+  }
+
+  private exchangeSheets(): boolean {
+    const { best, strip, decoder, limits, random } = this;
+    if (best && (!this.exchange || this.exchange.aim >= best.tops.length)) {
+      this.exchange = new Exchange(strip, best, { decoder, rules, limits, random });
+    }
+    const layout = this.exchange?.step();
+    if (!layout || (best && layout.cost >= best.cost)) return false;
+    this.best = layout;
+    return true;
   }
 
   /** Tries an order of the caller's own, whatever its copies, under the rule that has done best. */
