@@ -1,9 +1,11 @@
 import { useState } from 'react';
 import { addFilm, editFilm, editRun, editSettings, removeFilm } from '../../src/editing';
-import { type FilmTried, filmByCutting, filmsTried } from '../../src/layout';
+import { type FilmTried, filmByCutting, filmByTogether, filmsTried } from '../../src/layout';
 import {
+  type Book,
   type Film,
   type RollSize,
+  type Run,
   rollWidths,
   type Settings,
   type SheetSize,
@@ -155,7 +157,11 @@ function FilmFieldset({
 }) {
   const { filmForm: words } = useWords();
   const ways = useWays();
-  const field = (name: Exclude<keyof FilmForm, 'kind' | 'cutting'>, label: string, hint?: string) => (
+  const field = (
+    name: Exclude<keyof FilmForm, 'kind' | 'cutting' | 'together'>,
+    label: string,
+    hint?: string,
+  ) => (
     <Field
       label={label}
       value={form[name]}
@@ -218,13 +224,18 @@ function FilmFieldset({
       <Choice
         label={words.cutting}
         value={form.cutting}
-        options={[
-          { value: 'free', label: words.cuttings.free },
-          { value: 'straight', label: words.cuttings.straight },
-        ]}
+        options={cuttings.map((value) => ({ value, label: words.cuttings[value] }))}
         onChange={(cutting) => onChange({ ...form, cutting })}
       />
-      <CuttingPrice form={form} />
+      <PriceInFilm form={form} ways={cuttings} labels={words.cuttings} tried={filmByCutting} />
+      <Choice
+        label={words.together}
+        value={form.together}
+        options={togethers.map((value) => ({ value, label: words.togethers[value] }))}
+        onChange={(together) => onChange({ ...form, together })}
+      />
+      {form.together === 'near' && field('nearShare', words.nearShare)}
+      <PriceInFilm form={form} ways={['any', 'apart']} labels={words.togethers} tried={filmByTogether} />
       {field('curl', words.curl, words.curlHint)}
       {form.kind === 'roll' && field('spanMax', words.spanMax, words.spanHint)}
       {form.kind === 'roll' && <SpanHelp onSpan={(span) => onChange({ ...form, spanMax: bench(span) })} />}
@@ -237,6 +248,9 @@ function FilmFieldset({
     </>
   );
 }
+
+const cuttings = ['free', 'straight', 'staged'] as const;
+const togethers = ['any', 'near', 'apart'] as const;
 
 const takes = ({ film, length, sheets }: FilmTried, words: Words['filmForm'], ways: Ways): string =>
   film.kind === 'roll' ? filmLength(length, ways) : words.sheets(sheets, ways);
@@ -265,29 +279,45 @@ function FilmsTried({ onChoose }: { onChoose: (film: string) => void }) {
   );
 }
 
-/** What straight cuts cost in film for the copies of this run, before they are chosen. */
-function CuttingPrice({ form }: { form: FilmForm }) {
+/** What ways to lay out the copies of this run cost in film, before one is chosen. */
+function PriceInFilm<Way extends string>({
+  form,
+  ways: compared,
+  labels,
+  tried,
+}: {
+  form: FilmForm;
+  ways: readonly Way[];
+  labels: Readonly<Record<Way, string>>;
+  tried: (book: Book, run: Run, film: Film) => Readonly<Record<Way, FilmTried>>;
+}) {
   const { filmForm: words } = useWords();
   const ways = useWays();
   const open = useOpenRun();
-  const [told, setTold] = useState<string | null>(null);
+  const [told, setTold] = useState<readonly string[]>([]);
   if (!open) return null;
   const compare = () => {
     const read = readForm(form, ways);
-    if (!read.ok) return setTold(words.compareFirst);
+    if (!read.ok) return setTold([words.compareFirst]);
     const film = { ...read.value, id: open.film.id, changed: open.film.changed } as Film;
-    const { free, straight } = filmByCutting(useShop.getState().book, open.run, film);
+    const found = tried(useShop.getState().book, open.run, film);
     const used = ({ length, sheets }: FilmTried) => (film.kind === 'roll' ? length : sheets);
-    if (used(free) === 0) return setTold(words.nothingToCompare);
-    const told = [free, straight].map((each) => takes(each, words, ways)) as [string, string];
-    setTold(words.compared(...told, percent(used(straight) / used(free) - 1, ways)));
+    const least = Math.min(...compared.map((way) => used(found[way])));
+    if (least === 0) return setTold([words.nothingToCompare]);
+    const lines = compared.map((way) => {
+      const more = used(found[way]) === least ? null : percent(used(found[way]) / least - 1, ways);
+      return `${labels[way]}: ${words.compared(takes(found[way], words, ways), more)}`;
+    });
+    setTold([...lines, words.comparedQuickly]);
   };
   return (
     <div className="field compare">
       <Button onPress={compare}>{words.compare}</Button>
-      <p className="hint" role="status">
-        {told}
-      </p>
+      <div className="hint" role="status">
+        {told.map((line) => (
+          <p key={line}>{line}</p>
+        ))}
+      </div>
     </div>
   );
 }

@@ -16,7 +16,18 @@ import { words } from '../words';
 import { typedLength, type Ways } from '../words/format';
 
 /** Fields of any film, as typed. */
-const common = ['name', 'width', 'left', 'right', 'lead', 'tail', 'curl', 'gap', 'price'] as const;
+const common = [
+  'nearShare',
+  'name',
+  'width',
+  'left',
+  'right',
+  'lead',
+  'tail',
+  'curl',
+  'gap',
+  'price',
+] as const;
 const rollOnly = [
   'lengthLeft',
   'spanMax',
@@ -31,13 +42,18 @@ const sheetsOnly = ['length', 'sheetsLeft'] as const;
 type FormField = (typeof common)[number] | (typeof rollOnly)[number] | (typeof sheetsOnly)[number];
 
 /** The form as typed; fields of the other kind of film keep what was typed there. */
-export type FilmForm = Pick<Film, 'kind' | 'cutting'> & { readonly [Field in FormField]: string };
+export type FilmForm = Pick<Film, 'kind' | 'cutting'> & {
+  readonly together: Film['together']['kind'];
+} & { readonly [Field in FormField]: string };
 
 /** Sentences beside the fields they belong to. */
 export type FilmProblems = Partial<Record<FormField, string>>;
 
 /** The unit a roll's length is told in. */
 const rollUnit = ({ unit }: Ways) => (unit === 'mm' ? 'm' : 'ft');
+
+/** Film that copies of one order may cost for lying near each other, to begin with. */
+const NEAR_SHARE = 0.02;
 
 const decimal = (value: number, { locale }: Ways, most: number) =>
   new Intl.NumberFormat(locale, { useGrouping: false, maximumFractionDigits: most }).format(value);
@@ -52,6 +68,8 @@ export function formOf(film: FilmFields, ways: Ways): FilmForm {
   return {
     kind: film.kind,
     cutting: film.cutting,
+    together: film.together.kind,
+    nearShare: decimal(100 * (film.together.kind === 'near' ? film.together.share : NEAR_SHARE), ways, 2),
     name: film.name,
     width: bench(film.width),
     left: bench(film.margins.left),
@@ -90,6 +108,13 @@ function readStretches(text: string, unit: Ways['unit']): Roll['noPrint'] | null
   return stretches;
 }
 
+/** Reads a percentage from 0 to 100 as a share. */
+function readShare(text: string): number | null {
+  const read = /^\s*(\d{1,3}(?:[.,]\d{1,2})?)\s*%?\s*$/.exec(text)?.[1];
+  const share = read === undefined ? Number.NaN : Number(read.replace(',', '.')) / 100;
+  return share <= 1 ? share : null;
+}
+
 /** Reads the whole form; every field that cannot be used is named with its reason. */
 export function readForm(form: FilmForm, ways: Ways): Result<FilmFields, FilmProblems> {
   const problems: FilmProblems = {};
@@ -105,8 +130,12 @@ export function readForm(form: FilmForm, ways: Ways): Result<FilmFields, FilmPro
   const width = length('width', ways.unit, 'above-zero');
   const margins = { left: bench('left'), right: bench('right'), lead: bench('lead'), tail: bench('tail') };
   const { cutting } = form;
+  const share = form.together === 'near' ? readShare(form.nearShare) : 0;
+  if (share === null) problems.nearShare = words.filmForm.nearProblem;
+  const together: Film['together'] =
+    form.together === 'near' ? { kind: 'near', share: share ?? 0 } : { kind: form.together };
   const gap = even(bench('gap'));
-  const fields = { name, width, margins, gap, cutting, curl: bench('curl'), archived: false };
+  const fields = { name, width, margins, gap, cutting, together, curl: bench('curl'), archived: false };
   const price = parseMoney(form.price, minorDigits(ways.currency));
   if (!price.ok) problems.price = words.moneyProblems[price.problem];
   if (!problems.width && width - margins.left - margins.right < fromMm(1)) {

@@ -72,6 +72,7 @@ export const firstFilm = (currency: string): FilmFields => ({
   price: { amount: asMinor(8.4 * 10 ** minorDigits(currency)), per: fromUnit(1, 'm') },
   gap: fromMm(5),
   cutting: 'free',
+  together: { kind: 'any' },
   spanMax: fromMm(480),
   curl: fromMm(0),
   jobBlank: fromMm(0),

@@ -33,11 +33,18 @@ const endless = (problem: Problem): Problem =>
     ? { ...problem, film: { ...problem.film, lengthLimit: null } }
     : { ...problem, film: { ...problem.film, sheetLimit: null } };
 
-/** What the copies of a run take when they are cut apart freely, and by straight cuts alone. */
+/** What the copies of a run take by the ways of cutting them apart. */
 export function filmByCutting(book: Book, run: Run, film: Film): Record<Film['cutting'], FilmTried> {
   const by = (cutting: Film['cutting']) =>
     tried(book, run, film, (problem) => ({ ...endless(problem), cutting }));
-  return { free: by('free'), straight: by('straight') };
+  return { free: by('free'), straight: by('straight'), staged: by('staged') };
+}
+
+/** What the copies of a run take when those of an order lie anywhere, and when each order has a stretch of its own. */
+export function filmByTogether(book: Book, run: Run, film: Film): Record<'any' | 'apart', FilmTried> {
+  const by = (kind: 'any' | 'apart') =>
+    tried(book, run, film, (problem) => ({ ...endless(problem), together: { kind } }));
+  return { any: by('any'), apart: by('apart') };
 }
 
 /** Every film in stock, tried for a run: those that take most copies first, the cheapest among them first. */

@@ -24,8 +24,8 @@ const noPrintOf = (film: Extract<Film, { kind: 'roll' }>, { printedTo, spoiled }
 export function shapeOf(
   film: Film,
   progress: Progress,
-): Pick<Problem, 'film' | 'margins' | 'gap' | 'cutting'> {
-  const { width, gap, cutting } = film;
+): Pick<Problem, 'film' | 'margins' | 'gap' | 'cutting' | 'together'> {
+  const { width, gap, cutting, together } = film;
   const margins = marginsOf(film);
   if (film.kind === 'sheets') {
     return {
@@ -33,6 +33,7 @@ export function shapeOf(
       margins,
       gap,
       cutting,
+      together,
     };
   }
   const { spanMax, cutBlank } = film;
@@ -42,6 +43,7 @@ export function shapeOf(
     margins,
     gap,
     cutting,
+    together,
   };
 }
 

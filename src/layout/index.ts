@@ -1,5 +1,5 @@
 export { type Refusal, refusals } from './check';
-export { type FilmTried, filmByCutting, filmsTried } from './compare';
+export { type FilmTried, filmByCutting, filmByTogether, filmsTried } from './compare';
 export { cleanOffcut, runFigures, takenOffRoll, wasteOver } from './figures';
 export { sheetAt, sheetStart } from './film-shape';
 export { type LaidCopy, type LaidRun, layRun, withCopies } from './laid';

@@ -73,8 +73,29 @@ const widenForTheShop: Migration = (records) =>
     }),
   );
 
+/**
+ * Version 3 laid the copies of an order wherever they fit best, and its straight cuts were staged ones.
+ * Version 4 asks whether they lie together, and knows straight cuts in any order too.
+ */
+const askForTogether: Migration = (records) =>
+  new Map(
+    [...records].filter(isNoStep).map(([key, value]) => {
+      if (!isObject(value)) return [key, value];
+      if (key.startsWith('film/')) return [key, withTogether(value)];
+      if (key.startsWith('run/') && isObject(value.snapshot) && isObject(value.snapshot.film)) {
+        return [key, { ...value, snapshot: { ...value.snapshot, film: withTogether(value.snapshot.film) } }];
+      }
+      return [key, value];
+    }),
+  );
+
+/** A step's patches are of records as they were: undo begins anew with records of another shape. */
+const isNoStep = ([key]: readonly [string, unknown]): boolean => !key.startsWith('step/');
+
+const withTogether = (film: Record<string, unknown>) => ({ together: { kind: 'any' }, ...film });
+
 /** `migrations[n]` takes version n + 1 to n + 2. Append only: what was shipped is never changed. */
-const migrations: readonly Migration[] = [separateSideMargins, widenForTheShop];
+const migrations: readonly Migration[] = [separateSideMargins, widenForTheShop, askForTogether];
 
 export const MODEL_VERSION = migrations.length + 1;
 

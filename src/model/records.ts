@@ -123,8 +123,17 @@ const filmFields = {
   margins: z.object({ left: length, right: length, lead: length, tail: length }),
   /** Least distance between two copies; even, so that half a gap is whole. */
   gap: length,
-  /** Cut apart with scissors along any line, or on a trimmer that cuts from edge to edge only. */
-  cutting: z.enum(['free', 'straight']),
+  /**
+   * Cut apart with scissors along any line, or on a trimmer that cuts from edge to edge only: in any order, or first across the
+   * film, then along it, then across again.
+   */
+  cutting: z.enum(['free', 'straight', 'staged']),
+  /** Whether the copies of one order lie anywhere, near each other for some share of film more, or in a stretch of their own. */
+  together: z.discriminatedUnion('kind', [
+    z.object({ kind: z.literal('any') }),
+    z.object({ kind: z.literal('near'), share: z.number().check(z.minimum(0), z.maximum(1)) }),
+    z.object({ kind: z.literal('apart') }),
+  ]),
   /** Blank at the front beside the lead, where a cut end curls away from the platen. */
   curl: length,
   archived: z.boolean(),

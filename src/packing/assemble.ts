@@ -5,10 +5,11 @@ import type { Placement, Plan, Problem, Unplaced } from './problem';
 import type { Rect } from './rules';
 import { type Strip, tooLarge } from './strip';
 
-/** The bins of a layout in the order in which they are printed: of spans the first keeps its place, and the shortest comes last. */
-function binOrder({ tops }: Layout, { bins, pins }: Strip): number[] {
+/** The bins of a layout in the order in which they are printed: of spans the first keeps its place, and the
+ * shortest comes last, unless copies that lie together would part. */
+function binOrder({ tops }: Layout, { bins, pins, together }: Strip): number[] {
   const order = [...tops.keys()];
-  if (pins.length > 0 || bins.kind === 'strip') return order;
+  if (pins.length > 0 || bins.kind === 'strip' || together.kind !== 'any') return order;
   const kept = bins.kind === 'spans' ? 1 : 0;
   const shorter = (a: number, b: number) => (tops[b] ?? 0) - (tops[a] ?? 0) || a - b;
   return [...order.slice(0, kept), ...order.slice(kept).sort(shorter)];

@@ -114,6 +114,17 @@ function leastGrown(strip: Strip): number {
   return Math.ceil(least - 1e-3);
 }
 
+/** The same, with a stretch of its own for every order where the orders lie apart. */
+function leastTogether(strip: Strip): number {
+  if (strip.together.kind !== 'apart' || strip.pins.length > 0) return leastGrown(strip);
+  let least = 0;
+  for (const order of new Set(strip.rank)) {
+    const count = strip.count.map((copies, piece) => (strip.rank[piece] === order ? copies : 0));
+    least += leastGrown({ ...strip, count });
+  }
+  return least;
+}
+
 /** Sheets that no layout can go below: dual feasible functions over both axes. */
 function leastSheets(strip: Strip): number {
   const items = itemsOf(strip);
@@ -136,13 +147,13 @@ function leastSheets(strip: Strip): number {
       least = Math.max(least, sum);
     }
   }
-  return Math.ceil(least - 1e-6);
+  return Math.max(Math.ceil(least - 1e-6), Math.ceil(leastTogether(strip) / length - 1e-6));
 }
 
 /** Grown length that the copies on the emptiest of so many sheets reach at least: by area, and by the shortest copy. */
 export function leastOnLastSheet(strip: Strip, sheets: number): number {
   const items = itemsOf(strip);
-  if (sheets === 1) return leastGrown(strip);
+  if (sheets === 1) return leastTogether(strip);
   const { width, bins } = strip;
   const area = items.reduce((sum, { across, along, count }) => sum + across * along * count, 0);
   const shortest = items.reduce(
@@ -163,5 +174,5 @@ export function leastFilm(problem: Problem): Micrometres {
   const strip = stripOf(problem);
   if (itemsOf(strip).length === 0) return um(0);
   if (strip.bins.kind === 'sheets') return um(leastSheets(strip));
-  return um(strip.before + leastGrown(strip) + strip.after);
+  return um(strip.before + leastTogether(strip) + strip.after);
 }

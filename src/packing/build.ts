@@ -1,3 +1,4 @@
+import type { Sequence } from './sequence';
 import type { Strip } from './strip';
 
 /** Where copies lie after a build, in grown coordinates. One build's result is overwritten by the next. */
@@ -21,6 +22,29 @@ export interface Limits {
   readonly other: number;
   readonly total: number;
   readonly most: number;
+}
+
+/** Where copies may begin: in which bin, and how far along it. */
+export interface Floor {
+  readonly bin: number;
+  readonly y: number;
+}
+
+/** How a place is chosen for the lowest stretch of the skyline. */
+export interface Rule {
+  /** Strip a copy may leave unusable beside itself and still count as fitting, as a share of the width. */
+  readonly waste: number;
+  /** A copy that fills the stretch, within this share of the width, is taken before all others. */
+  readonly exact: number;
+  /** A copy whose far end is level with a neighbour's is preferred. */
+  readonly level: boolean;
+  /** Copies lie at the left end of a stretch, or else at the end with the taller neighbour. */
+  readonly left: boolean;
+}
+
+/** Builds layouts from sequences. One build overwrites the one before it. */
+export interface Decoder {
+  decode(sequence: Sequence, rule: Rule, limits: Limits): Build;
 }
 
 /** A build with room for every copy of a strip, each in a bin of its own at worst. */

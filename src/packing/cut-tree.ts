@@ -63,6 +63,10 @@ export const cutTree = (copies: readonly Rect[]): CutTree | null =>
     false,
   );
 
+/** How often the direction of the cuts changes on the way to the copy that is parted last, and one for the first direction. */
+export const cutStages = (tree: CutTree): number =>
+  tree.kind === 'copy' ? 0 : 1 + Math.max(...tree.parts.map(cutStages));
+
 /** How many cuts a tree takes. */
 export const cutCount = (tree: CutTree): number =>
   tree.kind === 'copy' ? 0 : tree.at.length + tree.parts.reduce((sum, part) => sum + cutCount(part), 0);

@@ -1,6 +1,5 @@
-import { type Build, emptyBuild, type Limits } from './build';
-import type { Rule } from './decode';
-import type { Sequence } from './sequence';
+import { type Build, type Decoder, emptyBuild, type Floor, type Limits, type Rule } from './build';
+import { byOrder, type Sequence } from './sequence';
 import type { Pin, Strip } from './strip';
 
 /** A stretch of the skyline: film from `x` to the next stretch is taken up to `y`. */
@@ -21,15 +20,17 @@ interface Spot {
 }
 
 /**
- * Builds layouts around copies that stay where they are, by the skyline rules of {@link Decoder}: a pin
+ * Builds layouts around copies that stay where they are, by the skyline rules of the `SkylineDecoder`: a pin
  * is a ceiling over the stretches below it, and once a stretch has reached its far end, it is ground. Film below a
  * pin that nothing fits into is passed over. On a roll, `y` counts from the strip's beginning and all copies are
  * in bin 0; where the roll is cut into spans, copies keep clear of lines that would cut no pin either.
  */
-export class AroundDecoder {
-  readonly build: Build;
+export class AroundDecoder implements Decoder {
+  private readonly build: Build;
   private readonly strip: Strip;
   private stretches: Stretch[] = [];
+  /** Where the span that is being filled ends at the latest. */
+  private spanEnd = 0;
   /** No-print stretches, across the whole film. */
   private readonly ceilings: readonly Ceiling[];
 
@@ -44,54 +45,118 @@ export class AroundDecoder {
     this.build = emptyBuild(strip);
   }
 
-  /** Builds the layout of a sequence into {@link build}. */
   decode(sequence: Sequence, rule: Rule, limits: Limits): Build {
     const { strip, build } = this;
-    const left = [...sequence.count];
-    let copies = left.reduce((sum, count) => sum + count, 0);
     build.length = 0;
     build.bins = 0;
-    if (strip.bins.kind === 'sheets') {
-      const last = strip.pins.reduce((most, pin) => Math.max(most, pin.sheet), -1);
-      for (let sheet = 0; sheet < limits.most && (sheet <= last || copies > 0); sheet += 1) {
-        const pins = strip.pins.filter((pin) => pin.sheet === sheet);
-        const before = build.length;
-        const top = this.fill({ sequence, left, rule, pins, from: 0, to: limits.other, bin: sheet });
-        copies -= build.length - before;
-        if (build.length === before && sheet > last) break;
-        build.tops[sheet] = top;
-        build.bins = sheet + 1;
-      }
-    } else {
-      build.tops[0] = this.fillRoll(sequence, left, rule, limits);
-      build.bins = 1;
+    build.tops.fill(0);
+    build.unplacedArea = 0;
+    for (const { sheet, y, along } of strip.pins)
+      this.reach(strip.bins.kind === 'sheets' ? sheet : 0, y + along);
+    let floor: Floor = { bin: 0, y: 0 };
+    const parts = strip.together.kind === 'apart' ? byOrder(sequence, strip) : [sequence];
+    for (const part of parts) {
+      const left = [...part.count];
+      floor =
+        strip.bins.kind === 'sheets'
+          ? this.fillSheets(part, left, rule, limits, floor)
+          : this.fillRoll(part, left, rule, limits, floor);
+      part.piece.forEach((piece, run) => {
+        build.unplacedArea +=
+          (left[run] as number) * (strip.across[piece] as number) * (strip.along[piece] as number);
+      });
     }
-    build.unplacedArea = left.reduce((sum, count, run) => {
-      const piece = sequence.piece[run] as number;
-      return sum + count * (strip.across[piece] as number) * (strip.along[piece] as number);
-    }, 0);
     return build;
   }
 
-  /** Fills one span after the other; a roll that is not cut is a single one. */
-  private fillRoll(sequence: Sequence, left: number[], rule: Rule, limits: Limits): number {
+  /** Copies reach so far along a bin. */
+  private reach(bin: number, y: number): void {
+    const { build } = this;
+    build.bins = Math.max(build.bins, bin + 1);
+    build.tops[bin] = Math.max(build.tops[bin] as number, y);
+  }
+
+  /**
+   * Fills one sheet after the other.
+   * @returns where the copies of the next order may begin
+   */
+  private fillSheets(sequence: Sequence, left: number[], rule: Rule, limits: Limits, floor: Floor): Floor {
+    const { strip, build } = this;
+    const last = strip.pins.reduce((most, pin) => Math.max(most, pin.sheet), -1);
+    let reached = floor;
+    for (let bin = floor.bin; bin < limits.most && left.some((count) => count > 0); bin += 1) {
+      const pins = strip.pins.filter((pin) => pin.sheet === bin);
+      const before = build.length;
+      const from = bin === floor.bin ? floor.y : 0;
+      const top = this.fill({ sequence, left, rule, pins, from, to: limits.other, bin });
+      if (build.length > before) {
+        this.reach(bin, top);
+        reached = { bin, y: this.farEnd(before) };
+      } else if (bin > last && from === 0) break;
+    }
+    return reached;
+  }
+
+  /** How far the copies placed since reach. */
+  private farEnd(since: number): number {
+    const { build, strip } = this;
+    let far = 0;
+    for (let copy = since; copy < build.length; copy += 1) {
+      const lengths = build.turned[copy] === 1 ? strip.across : strip.along;
+      far = Math.max(far, (build.y[copy] as number) + (lengths[build.piece[copy] as number] as number));
+    }
+    return far;
+  }
+
+  /**
+   * Fills one span after the other; a roll that is not cut is a single one.
+   * @returns where the copies of the next order may begin
+   */
+  private fillRoll(sequence: Sequence, left: number[], rule: Rule, limits: Limits, floor: Floor): Floor {
+    const { build } = this;
     const { pins, blocks, bins } = this.strip;
     const pinned = pins.reduce((far, pin) => Math.max(far, pin.y + pin.along), 0);
     const hindered = blocks.reduce((far, { to }) => Math.max(far, to), pinned);
-    let from = 0;
-    let top = pinned;
-    for (let first = true; left.some((count) => count > 0); first = false) {
-      const to = Math.min(from + (first ? limits.first : limits.other), limits.total);
-      const end = bins.kind === 'spans' ? this.lineBefore(from, to) : to;
+    const since = build.length;
+    let from = floor.y;
+    if (from === 0) this.spanEnd = this.endOf(from, limits.first, limits.total);
+    for (;;) {
+      const end = this.spanEnd;
       const inside = pins.filter((pin) => pin.y < end && pin.y + pin.along > from);
-      const before = this.build.length;
+      const before = build.length;
       const filled = this.fill({ sequence, left, rule, pins: inside, from, to: end, bin: 0 });
-      top = Math.max(top, filled);
-      const stuck = this.build.length === before && filled <= from;
+      const stuck = build.length === before && filled <= from;
+      if (left.every((count) => count === 0)) break;
       if (bins.kind !== 'spans' || end <= from || (stuck && from >= hindered)) break;
-      from = (stuck ? end : filled) + bins.between;
+      from = this.beforePins((stuck ? end : filled) + bins.between, limits.other);
+      this.spanEnd = this.endOf(from, limits.other, limits.total);
     }
-    return top;
+    if (build.length === since) return floor;
+    const far = this.farEnd(since);
+    this.reach(0, far);
+    return { bin: 0, y: far };
+  }
+
+  /**
+   * Where a span begins, from a place on: as far on as it takes for pins ahead that no line parts to end in the same span. They
+   * might be left with no line before them that is near enough.
+   */
+  private beforePins(from: number, longest: number): number {
+    const { pins, bins } = this.strip;
+    if (bins.kind !== 'spans') return from;
+    const ahead = pins.filter((pin) => pin.y >= from).sort((a, b) => a.y - b.y);
+    let reached = 0;
+    for (const { y, along } of ahead) {
+      if (reached > 0 && y >= reached + bins.between) break;
+      reached = Math.max(reached, y + along);
+    }
+    const latest = ahead[0]?.y ?? from;
+    return reached - longest <= latest ? Math.max(from, reached - longest) : from;
+  }
+
+  private endOf(from: number, longest: number, total: number): number {
+    const to = Math.min(from + longest, total);
+    return this.strip.bins.kind === 'spans' ? this.lineBefore(from, to) : to;
   }
 
   /** The furthest line up to `to` that crosses no pin; `to` itself where the pins leave none. */

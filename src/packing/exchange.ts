@@ -1,6 +1,6 @@
 import type { Build, Limits } from './build';
-import type { Decoder, Rule } from './decode';
 import { costOf, keep, type Layout } from './layout';
+import type { Way } from './search';
 import type { Sequence } from './sequence';
 import type { Strip } from './strip';
 
@@ -19,8 +19,7 @@ interface Sheet extends Asked {
 
 /** What an exchange works with. */
 export interface ExchangeTools {
-  readonly decoder: Pick<Decoder, 'decode'>;
-  readonly rules: readonly Rule[];
+  readonly ways: readonly Way[];
   readonly limits: Limits;
   readonly random: () => number;
 }
@@ -89,12 +88,12 @@ export class Exchange {
    */
   step(): Layout | null {
     const { sheets, strip } = this;
-    const { random, rules, decoder, limits } = this.tools;
+    const { random, ways, limits } = this.tools;
     const done = 1 - this.left / CYCLE;
     this.left = this.left > 1 ? this.left - 1 : CYCLE;
     const chosen = this.choose(1 + Math.floor(random() * Math.min(sheets.length, MOST_SHEETS)));
     const sequence = this.sequenceOf(chosen);
-    const rule = rules[Math.floor(random() * rules.length)] as Rule;
+    const { decoder, rule } = ways[Math.floor(random() * ways.length)] as Way;
     const build = decoder.decode(sequence, rule, { ...limits, most: chosen.length });
     const warmth = strip.width * strip.bins.other * WARM * (COLD / WARM) ** done;
     if (random() >= Math.exp((this.poolArea - build.unplacedArea) / warmth)) return null;
@@ -164,7 +163,7 @@ export class Exchange {
   /** All copies, those of the pool on a sheet of their own; `null` where they do not fit one. */
   private whole(): Layout | null {
     const { strip, pool } = this;
-    const { decoder, rules, limits } = this.tools;
+    const { ways, limits } = this.tools;
     const sheets = [...this.sheets];
     if (pool.piece.length > 0) {
       const order = [...pool.piece.keys()].sort(
@@ -176,7 +175,7 @@ export class Exchange {
         count: order.map(() => 1),
       };
       let last: Sheet | null = null;
-      for (const rule of rules) {
+      for (const { decoder, rule } of ways) {
         const build = decoder.decode(sequence, rule, { ...limits, most: 1 });
         const [sheet] = sheetsOf(build, build.length, build.bins);
         if (build.unplacedArea === 0 && sheet && sheet.top < (last?.top ?? Number.POSITIVE_INFINITY)) {

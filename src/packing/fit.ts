@@ -3,7 +3,7 @@ import { stripOf, tooLarge } from './strip';
 
 /** Why a piece has no place anywhere on an empty film; `null` if it has one. */
 export function tooLargeFor(
-  film: Pick<Problem, 'film' | 'margins' | 'gap' | 'cutting'>,
+  film: Pick<Problem, 'film' | 'margins' | 'gap' | 'cutting' | 'together'>,
   piece: Pick<Piece, 'width' | 'length' | 'turn'>,
 ): Exclude<UnplacedReason, 'no-room'> | null {
   const alone: Piece = { ...piece, id: '', count: 1, rank: 0 };

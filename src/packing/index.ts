@@ -9,6 +9,7 @@ export type {
   Plan,
   Problem,
   Span,
+  Together,
   UnplacedReason,
 } from './problem';
 export { checkPlacement, type Ground, type PlacementProblem, type Rect } from './rules';

@@ -1,5 +1,5 @@
 import type { Build } from './build';
-import type { Bins } from './strip';
+import type { Strip } from './strip';
 
 /** A build that is kept: where each copy lies, in grown coordinates. */
 export interface Layout {
@@ -41,19 +41,54 @@ function emptiest(build: Build, area: (piece: number) => number, width: number, 
  * What a build costs, in micrometres: the length of its bins; of sheets the full ones and what the emptiest
  * takes, so that a search is drawn towards emptying it. Copies without a place weigh far more than any film.
  */
-export function costOf(
-  build: Build,
-  { bins, width, across, along }: { bins: Bins; width: number; across: Float64Array; along: Float64Array },
-): number {
+export function costOf(build: Build, strip: Strip): number {
+  const { bins, width, across, along, together } = strip;
   const missing = (1e3 * build.unplacedArea) / width;
+  let film = lengthOf(build, strip);
   if (bins.kind === 'sheets') {
     const area = (piece: number) => (across[piece] as number) * (along[piece] as number);
     const least = build.bins === 0 ? 0 : emptiest(build, area, width, bins.other);
-    return missing + bins.other * (Math.max(0, build.bins - 1) + least);
+    film = bins.other * (Math.max(0, build.bins - 1) + least);
   }
-  let length = 0;
-  for (let bin = 0; bin < build.bins; bin += 1) length += build.tops[bin] as number;
-  return missing + length + bins.between * Math.max(0, build.bins - 1);
+  return missing + (together.kind === 'near' ? film * (1 + together.share * spread(build, strip)) : film);
+}
+
+/** Grown film in all bins; of sheets, whole ones. */
+export function lengthOf({ tops, bins: used }: Pick<Build, 'tops' | 'bins'>, { bins }: Strip): number {
+  if (bins.kind === 'sheets') return used * bins.other;
+  let length = bins.between * Math.max(0, used - 1);
+  for (let bin = 0; bin < used; bin += 1) length += tops[bin] as number;
+  return length;
+}
+
+/**
+ * How far the orders are spread over the film, from near 0 to 1: the share of it from an order's first copy to its last
+ * one's end, each order weighed by its copies. A layout that is near at heart may so cost up to the share of film asked for.
+ */
+function spread(build: Build, strip: Strip): number {
+  const { rank, across, along, bins } = strip;
+  const film = lengthOf(build, strip);
+  if (film === 0) return 0;
+  const start = new Float64Array(build.bins);
+  for (let bin = 1; bin < build.bins; bin += 1) {
+    const before = bins.kind === 'sheets' ? bins.other : (build.tops[bin - 1] as number) + bins.between;
+    start[bin] = (start[bin - 1] as number) + before;
+  }
+  const extents = new Map<number, { from: number; to: number; copies: number }>();
+  for (let copy = 0; copy < build.length; copy += 1) {
+    const piece = build.piece[copy] as number;
+    const from = (start[build.bin[copy] as number] as number) + (build.y[copy] as number);
+    const to = from + ((build.turned[copy] === 1 ? across[piece] : along[piece]) as number);
+    const extent = extents.get(rank[piece] as number);
+    if (extent) {
+      extent.from = Math.min(extent.from, from);
+      extent.to = Math.max(extent.to, to);
+      extent.copies += 1;
+    } else extents.set(rank[piece] as number, { from, to, copies: 1 });
+  }
+  let weighed = 0;
+  for (const { from, to, copies } of extents.values()) weighed += copies * (to - from);
+  return weighed / (build.length * film);
 }
 
 export function keep(build: Build, cost: number): Layout {

@@ -2,7 +2,7 @@ import type { Micrometres } from '../units';
 import { assemble, placementsOf, rectOf } from './assemble';
 import { leastFilm, leastOnLastSheet } from './bounds';
 import type { Limits } from './build';
-import { cutTree } from './cut-tree';
+import { cutStages, cutTree } from './cut-tree';
 import type { Placement, Plan, Problem } from './problem';
 import { seededRandom } from './random';
 import { Search } from './search';
@@ -101,8 +101,11 @@ function fillUp(
     turned: byRank.map(() => 0),
   });
   const added = placementsOf(layout, strip, around);
-  return problem.cutting === 'straight' ? keepStraight(problem, placed, added) : added;
+  return problem.cutting === 'free' ? added : keepStraight(problem, placed, added);
 }
+
+/** Across the film, along it, and across again. */
+const STAGES = 3;
 
 /** Those of the placements that leave a layout which straight cuts alone can part. */
 function keepStraight(
@@ -117,7 +120,8 @@ function keepStraight(
       .flatMap((placement) => rectOf(problem, placement) ?? []);
   for (const placement of added) {
     const rect = rectOf(problem, placement);
-    if (rect && cutTree([...onSheet(placement.sheet), rect])) kept.push(placement);
+    const tree = rect && cutTree([...onSheet(placement.sheet), rect]);
+    if (tree && (problem.cutting === 'straight' || cutStages(tree) <= STAGES)) kept.push(placement);
   }
   return kept;
 }
@@ -153,7 +157,7 @@ export function createPlanner(problem: Problem, seed: number): Planner {
     if (plan) return plan;
     if (!search.best) search.step();
     const placed = search.best ? placementsOf(search.best, strip, problem) : [];
-    const added = short ? fillUp(problem, placed, counts, seed) : [];
+    const added = short && problem.together.kind !== 'apart' ? fillUp(problem, placed, counts, seed) : [];
     plan = assemble(problem, strip, [...placed, ...added]);
     return plan;
   };
@@ -169,7 +173,8 @@ export function createPlanner(problem: Problem, seed: number): Planner {
 
   let knownLast: number | null = null;
   const finished = (): boolean => {
-    if (!proven()) return false;
+    // How near to each other copies can lie on so little film is not known.
+    if (!proven() || problem.together.kind === 'near') return false;
     if (strip.bins.kind !== 'sheets' || !search.best) return true;
     const { tops } = search.best;
     // Proven, so the number of sheets does not change any more.

@@ -10,7 +10,7 @@ export interface Piece {
   readonly length: Micrometres;
   readonly count: number;
   readonly turn: Turn;
-  /** Placed first when film is short: the lower the sooner. Pieces of one rank are equals. */
+  /** Placed first when film is short: the lower the sooner. Pieces of one rank are of one order. */
   readonly rank: number;
 }
 
@@ -64,6 +64,15 @@ export interface Placement {
 }
 
 /**
+ * Whether copies of one order, which are those of one rank, are asked to lie together: anywhere; near each other, for up to a
+ * share of the film more; or each order in a stretch of the film, or of each sheet, that it has to itself.
+ */
+export type Together =
+  | { readonly kind: 'any' }
+  | { readonly kind: 'near'; readonly share: number }
+  | { readonly kind: 'apart' };
+
+/**
  * What is to be laid out. Two copies on one film are at least `gap` (an even number of micrometres)
  * apart across or along it.
  */
@@ -71,8 +80,12 @@ export interface Problem {
   readonly film: FilmShape;
   readonly margins: Margins;
   readonly gap: Micrometres;
-  /** `straight`: cuts from edge to edge alone must separate the copies; pinned ones lie as they lie. */
-  readonly cutting: 'free' | 'straight';
+  /**
+   * `straight`: cuts from edge to edge alone must separate the copies; `staged`: first across the film, then along it, then
+   * across again. Pinned copies lie as they lie.
+   */
+  readonly cutting: 'free' | 'straight' | 'staged';
+  readonly together: Together;
   readonly pieces: readonly Piece[];
   /** Copies that stay where they are; they come on top of each piece's `count`. */
   readonly pinned: readonly Placement[];

@@ -1,7 +1,9 @@
-import type { Build, Limits } from './build';
-import { Decoder, type Rule } from './decode';
+import type { Build, Decoder, Limits, Rule } from './build';
+import { ApartDecoder } from './decode-apart';
 import { AroundDecoder } from './decode-around';
-import { StraightDecoder } from './decode-straight';
+import { GuillotineDecoder } from './decode-guillotine';
+import { SkylineDecoder } from './decode-skyline';
+import { StagedDecoder } from './decode-staged';
 import { Exchange } from './exchange';
 import { costOf, keep, type Layout } from './layout';
 import { copySequence, disturb, type Sequence } from './sequence';
@@ -35,8 +37,14 @@ const FIT_STEP = 0.002;
 const EXCHANGE_SHARE = 0.95;
 const EXCHANGE_SHARE_AT_LEAST = 0.6;
 
-interface Lane {
+/** A way to build layouts from sequences. */
+export interface Way {
+  readonly decoder: Decoder;
   readonly rule: Rule;
+}
+
+interface Lane {
+  readonly way: Way;
   current: Sequence;
   currentCost: number;
   best: Sequence;
@@ -62,7 +70,7 @@ type Aim =
  *
  * After E. K. Burke, G. Kendall and G. Whitwell, A new placement heuristic for the orthogonal stock-cutting problem,
  * Operations Research 52(4), 655-671, 2004 (sorted orders, lowest gap first), and the annealing over sequences of
- * Leung, Zhang and Sim 2011 (see {@link Decoder}).
+ * Leung, Zhang and Sim 2011 (see `SkylineDecoder`).
  */
 export class Search {
   /** The best layout so far; `null` before the first step. */
@@ -71,8 +79,8 @@ export class Search {
   private readonly strip: Strip;
   private readonly limits: Limits;
   private readonly random: () => number;
-  private readonly decoder: Pick<Decoder, 'decode'>;
   private readonly starts: readonly Sequence[];
+  private readonly ways: readonly Way[];
   private readonly lanes: Lane[];
   private lane: Lane;
   private leftInCycle = 0;
@@ -89,11 +97,11 @@ export class Search {
     this.least = least;
     this.unit = unitOf(strip);
     this.turnable = strip.turns.includes(1);
-    this.decoder = decoderOf(strip);
     this.starts = startSequences(strip, count);
     const empty: Sequence = { piece: [], count: [], turned: [] };
-    this.lanes = rules.map((rule) => ({
-      rule,
+    this.ways = decodersOf(strip).flatMap((decoder) => rules.map((rule) => ({ decoder, rule })));
+    this.lanes = this.ways.map((way) => ({
+      way,
       current: empty,
       currentCost: ANY,
       best: empty,
@@ -123,7 +131,7 @@ export class Search {
     if (index < this.startSteps) {
       const lane = this.lanes[index % this.lanes.length] as Lane;
       const sequence = this.starts[Math.floor(index / this.lanes.length)] as Sequence;
-      const cost = this.costOf(sequence, lane.rule);
+      const cost = this.costOf(sequence, lane.way);
       if (cost < lane.bestCost) {
         lane.bestCost = cost;
         lane.best = sequence;
@@ -143,9 +151,9 @@ export class Search {
   }
 
   private exchangeSheets(): boolean {
-    const { best, strip, decoder, limits, random } = this;
+    const { best, strip, ways, limits, random } = this;
     if (best && (!this.exchange || this.exchange.aim >= best.tops.length)) {
-      this.exchange = new Exchange(strip, best, { decoder, rules, limits, random });
+      this.exchange = new Exchange(strip, best, { ways, limits, random });
     }
     const layout = this.exchange?.step();
     if (!layout || (best && layout.cost >= best.cost)) return false;
@@ -156,17 +164,18 @@ export class Search {
   /** Tries an order of the caller's own, whatever its copies, under the rule that has done best. */
   layoutOf(sequence: Sequence): Layout {
     const lane = this.lanes.reduce((best, other) => (other.bestCost < best.bestCost ? other : best));
-    const build = this.decoder.decode(sequence, lane.rule, this.limits);
+    const { decoder, rule } = lane.way;
+    const build = decoder.decode(sequence, rule, this.limits);
     return keep(build, costOf(build, this.strip));
   }
 
-  private costOf(sequence: Sequence, rule: Rule): number {
+  private costOf(sequence: Sequence, { decoder, rule }: Way): number {
     const { aim, limits, strip } = this;
     if (aim.kind === 'fit') {
-      this.latest = this.decoder.decode(sequence, rule, aim.limits);
+      this.latest = decoder.decode(sequence, rule, aim.limits);
       return this.latest.unplacedArea / strip.width;
     }
-    this.latest = this.decoder.decode(sequence, rule, limits);
+    this.latest = decoder.decode(sequence, rule, limits);
     return costOf(this.latest, strip);
   }
 
@@ -190,7 +199,7 @@ export class Search {
     this.leftInCycle -= 1;
     const candidate = copySequence(lane.current);
     disturb(candidate, random, this.turnable);
-    const cost = this.costOf(candidate, lane.rule);
+    const cost = this.costOf(candidate, lane.way);
     const film = aim.kind === 'film' ? cost : this.filmIfFitted(cost);
     const warmth = (this.best?.cost ?? cost) * WARM * (COLD / WARM) ** done;
     if (cost <= lane.currentCost || random() < Math.exp((lane.currentCost - cost) / warmth)) {
@@ -232,7 +241,7 @@ export class Search {
       if (lane.fittingFilm !== this.aim.film) {
         lane.fitting = lane.best;
         lane.fittingFilm = this.aim.film;
-        lane.fittingCost = this.costOf(lane.best, lane.rule);
+        lane.fittingCost = this.costOf(lane.best, lane.way);
       }
       lane.current = lane.fitting;
       lane.currentCost = lane.fittingCost;
@@ -256,9 +265,10 @@ export class Search {
         ? { kind: 'fit', film, limits: { ...limits, most: film } }
         : { kind: 'film' };
     }
-    const step = Math.max(unit, Math.round((best.cost * FIT_STEP) / unit) * unit);
-    const film = Math.max(this.least(), best.cost - step);
-    return film < best.cost
+    const length = best.tops[0] as number;
+    const step = Math.max(unit, Math.round((length * FIT_STEP) / unit) * unit);
+    const film = Math.max(this.least(), length - step);
+    return film < length
       ? { kind: 'fit', film, limits: { ...limits, first: film, other: film } }
       : { kind: 'film' };
   }
@@ -267,9 +277,16 @@ export class Search {
   private readonly turnable: boolean;
 }
 
-function decoderOf(strip: Strip): Pick<Decoder, 'decode'> {
-  if (strip.pins.length > 0 || strip.blocks.length > 0) return new AroundDecoder(strip);
-  return strip.cutting === 'straight' ? new StraightDecoder(strip) : new Decoder(strip);
+function decodersOf(strip: Strip): Decoder[] {
+  if (strip.pins.length > 0 || strip.blocks.length > 0) return [new AroundDecoder(strip)];
+  const decoders = {
+    free: () => [new SkylineDecoder(strip)],
+    straight: () => [new GuillotineDecoder(strip), new StagedDecoder(strip)],
+    staged: () => [new StagedDecoder(strip)],
+  }[strip.cutting]();
+  return strip.together.kind === 'apart'
+    ? decoders.map((decoder) => new ApartDecoder(strip, decoder))
+    : decoders;
 }
 
 /** All lengths of a layout are multiples of it. */

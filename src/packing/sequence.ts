@@ -1,3 +1,5 @@
+import type { Strip } from './strip';
+
 /**
  * The order in which copies ask for a place, as runs of identical copies: `piece[i]` is asked for
  * `count[i]` times. Moving a whole run changes far more than moving one copy, and costs the same.
@@ -93,4 +95,22 @@ export function disturb(sequence: Sequence, random: () => number, turnable: bool
     swap(turned);
   }
   tidy(sequence);
+}
+
+/** A sequence parted by order: on a roll that is not cut the soonest first, otherwise as the sequence has them. */
+export function byOrder({ piece, count, turned }: Sequence, { rank, bins }: Strip): Sequence[] {
+  const parts = new Map<number, Sequence>();
+  piece.forEach((own, run) => {
+    const order = rank[own] as number;
+    let part = parts.get(order);
+    if (!part) {
+      part = { piece: [], count: [], turned: [] };
+      parts.set(order, part);
+    }
+    part.piece.push(own);
+    part.count.push(count[run] as number);
+    part.turned.push(turned[run] as number);
+  });
+  if (bins.kind !== 'strip') return [...parts.values()];
+  return [...parts.entries()].sort(([a], [b]) => a - b).map(([, part]) => part);
 }

@@ -1,4 +1,4 @@
-import type { Problem, UnplacedReason } from './problem';
+import type { Problem, Together, UnplacedReason } from './problem';
 
 /**
  * A problem in the engine's own terms. Every copy is grown by the gap at its far sides, and the
@@ -20,6 +20,7 @@ export interface Strip {
   readonly before: number;
   readonly after: number;
   readonly cutting: Problem['cutting'];
+  readonly together: Together;
   readonly pins: readonly Pin[];
   readonly blocks: readonly Block[];
 }
@@ -102,6 +103,7 @@ export function stripOf(problem: Problem): Strip {
     ),
     rank: Int32Array.from(pieces, (piece) => piece.rank),
     cutting: problem.cutting,
+    together: problem.together,
     bins: binsOf(problem),
     blocks: blocksOf(problem),
     before: margins.lead,

@@ -10,7 +10,8 @@ export type PlanProblem =
   | { readonly code: 'too-close'; readonly copies: readonly [number, number] }
   | { readonly code: 'wrong-length' | 'wrong-sheets' | 'broken-spans' }
   | { readonly code: 'span-too-long'; readonly span: number }
-  | { readonly code: 'cut-by-knife'; readonly copy: number };
+  | { readonly code: 'cut-by-knife'; readonly copy: number }
+  | { readonly code: 'not-apart'; readonly copies: readonly [number, number] };
 
 interface Laid extends Rect {
   readonly index: number;
@@ -35,6 +36,26 @@ function* closePairs(copies: readonly Laid[], gap: number): Generator<PlanProble
       if (tooClose(copy, other, gap)) yield { code: 'too-close', copies: [other.index, copy.index] };
     }
     active.push(copy);
+  }
+}
+
+/** Orders whose stretches of a film, from first copy to last, overlap; told by a copy of each. */
+function* mixedOrders(problem: Problem, copies: readonly Laid[], plan: Plan): Generator<PlanProblem> {
+  if (problem.together.kind !== 'apart') return;
+  const stretches = new Map<string, { sheet: number; from: number; to: number; copy: number }>();
+  for (const { index, sheet, y, length } of copies) {
+    const order = problem.pieces[plan.placements[index]?.piece ?? 0]?.rank;
+    const key = `${sheet} ${order}`;
+    const stretch = stretches.get(key) ?? { sheet, from: y, to: y + length, copy: index };
+    const [from, to] = [Math.min(stretch.from, y), Math.max(stretch.to, y + length)];
+    stretches.set(key, { ...stretch, from, to });
+  }
+  const sorted = [...stretches.values()].sort((a, b) => a.sheet - b.sheet || a.from - b.from);
+  for (const [index, stretch] of sorted.slice(1).entries()) {
+    const before = sorted[index];
+    if (before?.sheet === stretch.sheet && stretch.from < before.to) {
+      yield { code: 'not-apart', copies: [before.copy, stretch.copy] };
+    }
   }
 }
 
@@ -127,5 +148,6 @@ export function validatePlan(problem: Problem, plan: Plan): PlanProblem[] {
   }
   found.push(...countProblems(problem, plan), ...lengthProblems(problem, plan, copies));
   found.push(...spanProblems(problem, plan, copies));
+  found.push(...mixedOrders(problem, copies.slice(pinned.length), plan));
   return found;
 }

@@ -20,6 +20,7 @@ function dayOf(copies: number): Problem {
     margins: { left: fromMm(5), right: fromMm(5), lead: fromMm(10), tail: fromMm(10) },
     gap: fromMm(6),
     cutting: 'free',
+    together: { kind: 'any' },
     pieces: Array.from({ length: Math.ceil(copies / 8) }, (_, index) => ({
       id: String(index),
       width: size(40, 300),

@@ -73,6 +73,7 @@ export function problemOf({ film, margins, gap, spanMax, pieces }: Instance): Pr
     },
     gap: um(2 * Math.ceil((gap * 1000) / 2 - 1e-6)),
     cutting: 'free',
+    together: { kind: 'any' },
     pieces: pieces.map(({ id, width, length, count, turn }) => ({
       id,
       width: upMm(width),

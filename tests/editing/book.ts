@@ -56,6 +56,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           price: { amount: asMinor(840), per: fromMm(1000) },
           gap: fromMm(5),
           cutting: 'free',
+          together: { kind: 'any' },
           spanMax: null,
           curl: fromMm(0),
           jobBlank: fromMm(0),

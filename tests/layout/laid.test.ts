@@ -47,6 +47,7 @@ const filmFieldsOf = ({
   margins,
   gap,
   cutting,
+  together,
   curl,
   archived,
   changed,
@@ -57,6 +58,7 @@ const filmFieldsOf = ({
   margins,
   gap,
   cutting,
+  together,
   curl,
   archived,
   changed,
@@ -199,9 +201,10 @@ describe('straight cuts', () => {
     // Two fronts side by side, a tag behind: one cut across, one along.
     expect(straightCuts(laid(placed))).toBe(2);
     const { run, film } = draftIn(placed);
-    const { free, straight } = filmByCutting(placed, run, film);
+    const { free, straight, staged } = filmByCutting(placed, run, film);
     expect(free.length).toBeGreaterThan(0);
     expect(straight.length).toBeGreaterThanOrEqual(free.length);
+    expect(staged.length).toBeGreaterThanOrEqual(straight.length);
   });
 });
 

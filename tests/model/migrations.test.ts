@@ -13,6 +13,18 @@ const filmOne = {
   spanMax: null,
   changed: '2026-01-05T08:00:00.000Z',
 };
+/** What version 3 added to it. */
+const filmThree = {
+  kind: 'roll',
+  margins: { left: 4000, right: 4000, lead: 10_000, tail: 12_000 },
+  cutting: 'straight',
+  curl: 0,
+  archived: false,
+  jobBlank: 0,
+  cutBlank: 0,
+  unreached: 0,
+  noPrint: [],
+};
 const other = ['order/1', { id: '1', code: 'HB' }] as const;
 
 describe('migration', () => {
@@ -79,6 +91,19 @@ describe('migration', () => {
     ] as const) {
       expect(readRecord(collection, migrated?.get(key)), key).not.toBeNull();
     }
+  });
+
+  it('asks of a film whether orders lie together from version 4 on, and begins undo anew', () => {
+    const film = { ...filmOne, ...filmThree };
+    const three = new Map<string, unknown>([
+      ['film/f', film],
+      ['run/r', { id: 'r', name: 'Run 1', film: 'f', state: 'locked', snapshot: { film } }],
+      ['step/s', { id: 's', number: 1, redo: [], undo: [{ op: 'add', path: ['film', 'g'], value: film }] }],
+    ]);
+    const migrated = migrate(three, 3);
+    expect(readRecord('film', migrated?.get('film/f'))?.together).toEqual({ kind: 'any' });
+    expect(migrated?.get('run/r')).toMatchObject({ snapshot: { film: { together: { kind: 'any' } } } });
+    expect(migrated?.has('step/s')).toBe(false);
   });
 
   it('leaves records of the present version alone', () => {

@@ -20,6 +20,7 @@ const film: Roll = {
   price: { amount: asMinor(840), per: fromMm(1000) },
   gap: fromMm(5),
   cutting: 'free',
+  together: { kind: 'any' },
   spanMax: fromMm(480),
   changed: NOW,
 };

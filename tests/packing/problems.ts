@@ -10,6 +10,7 @@ export const bareRoll = (width: number, pieces: readonly Piece[]): Problem => ({
   margins: { left: none, right: none, lead: none, tail: none },
   gap: none,
   cutting: 'free',
+  together: { kind: 'any' },
   pieces,
   pinned: [],
 });
@@ -39,6 +40,11 @@ const pieces = fc.array(
   { minLength: 1, maxLength: 8 },
 );
 
+const together = fc.constantFrom(
+  { kind: 'any' } as const,
+  { kind: 'near', share: 0.05 } as const,
+  { kind: 'apart' } as const,
+);
 const margins = fc.record({ left: mm(0, 8), right: mm(0, 8), lead: mm(0, 15), tail: mm(0, 15) });
 const gap = fc.integer({ min: 0, max: 40 }).map((half) => um(half * 200));
 
@@ -57,7 +63,8 @@ export const anyRoll: fc.Arbitrary<Problem> = fc.record({
   }),
   margins,
   gap,
-  cutting: fc.constantFrom('free' as const, 'straight' as const),
+  cutting: fc.constantFrom('free' as const, 'straight' as const, 'staged' as const),
+  together,
   pieces,
   pinned: fc.constant([]),
 });
@@ -71,7 +78,8 @@ export const anySheets: fc.Arbitrary<Problem> = fc.record({
   }),
   margins,
   gap,
-  cutting: fc.constantFrom('free' as const, 'straight' as const),
+  cutting: fc.constantFrom('free' as const, 'straight' as const, 'staged' as const),
+  together,
   pieces,
   pinned: fc.constant([]),
 });

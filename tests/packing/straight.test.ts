@@ -49,14 +49,18 @@ function takeApart(
   });
 }
 
+/** How many times the direction of the cuts changes on the way to a copy, and one. */
+const stages = (tree: CutTree): number =>
+  tree.kind === 'copy' ? 0 : 1 + Math.max(...tree.parts.map(stages));
+
 const whole = { from: [-1, -1], to: [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY] };
 
 describe('a layout for straight cuts', () => {
   it('holds, and its cut tree alone takes it apart, copy by copy', () => {
     fc.assert(
-      fc.property(fc.oneof(anyRoll, anySheets), (any) => {
+      fc.property(fc.oneof(anyRoll, anySheets), fc.boolean(), (any, isStaged) => {
         const film = any.film.kind === 'roll' ? { ...any.film, noPrint: [] } : any.film;
-        const problem: Problem = { ...any, film, cutting: 'straight' };
+        const problem: Problem = { ...any, film, cutting: isStaged ? 'staged' : 'straight' };
         const planner = createPlanner(problem, 1);
         planner.step(80);
         const plan = planner.best();
@@ -70,10 +74,23 @@ describe('a layout for straight cuts', () => {
           takeApart(tree, copies, whole, found);
           expect(found.toSorted((a, b) => a - b)).toEqual([...copies.keys()]);
           expect(cutCount(tree)).toBe(copies.length - 1);
+          if (isStaged) expect(stages(tree)).toBeLessThanOrEqual(3);
         }
       }),
       { numRuns: 60 },
     );
+  });
+
+  it('needs no more film than a rectangle that was cut up in many stages', () => {
+    // 100 x 60: along at 40, the rest across at 20, what lies behind along at 25, and across at 15 again.
+    const pieces = [piece(40, 60), piece(60, 20), piece(25, 40), piece(35, 15), piece(35, 25)];
+    const problem: Problem = { ...bareRoll(100, pieces), cutting: 'straight' };
+    const planner = createPlanner(problem, 1);
+    planner.step(3000);
+    const plan = planner.best();
+    expect(plan.lengthUsed).toBe(60);
+    const tree = cutTree(rectsOf(problem, plan));
+    expect(tree && stages(tree)).toBeGreaterThan(3);
   });
 
   it('costs film against free cutting, and never less than the shortest possible', () => {

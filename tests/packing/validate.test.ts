@@ -15,6 +15,7 @@ const problem: Problem = {
   margins: { left: um(5), right: um(5), lead: um(10), tail: um(10) },
   gap: um(4),
   cutting: 'free',
+  together: { kind: 'any' },
   pieces: [piece(40, 80, { count: 2 }), piece(30, 60, { count: 2, turn: 'quarter' })],
   pinned: [],
 };

@@ -1,18 +1,6 @@
-import { type Build, emptyBuild, type Limits } from './build';
+import { type Build, type Decoder, emptyBuild, type Limits, type Rule } from './build';
 import type { Sequence } from './sequence';
 import type { Strip } from './strip';
-
-/** How a place is chosen for the lowest stretch of the skyline. */
-export interface Rule {
-  /** Strip a copy may leave unusable beside itself and still count as fitting, as a share of the width. */
-  readonly waste: number;
-  /** A copy that fills the stretch, within this share of the width, is taken before all others. */
-  readonly exact: number;
-  /** A copy whose far end is level with a neighbour's is preferred. */
-  readonly level: boolean;
-  /** Copies lie at the left end of a stretch, or else at the end with the taller neighbour. */
-  readonly left: boolean;
-}
 
 /** The ways all pieces may lie, to be found by width or by length. */
 interface Orientations {
@@ -58,8 +46,8 @@ const NOWHERE = -1;
  * problem, European Journal of Operational Research 215(1), 57-69, 2011. Their scores for exact fits are
  * banded here by the strip left beside a copy, since sizes in micrometres hardly ever fit exactly.
  */
-export class Decoder {
-  readonly build: Build;
+export class SkylineDecoder implements Decoder {
+  private readonly build: Build;
   private readonly strip: Strip;
   private readonly index: Orientations;
   /** Copies of each piece still to be placed. */
@@ -89,7 +77,6 @@ export class Decoder {
     this.sy = new Float64Array(copies + 3);
   }
 
-  /** Builds the layout of a sequence into {@link build}. */
   decode(sequence: Sequence, rule: Rule, limits: Limits): Build {
     const { strip, build, sx, sy } = this;
     const { across, along, turns, width } = strip;

@@ -1,5 +1,4 @@
-import { type Build, emptyBuild, type Limits } from './build';
-import type { Rule } from './decode';
+import { type Build, type Decoder, emptyBuild, type Limits, type Rule } from './build';
 import type { Sequence } from './sequence';
 import type { Strip } from './strip';
 
@@ -18,8 +17,8 @@ interface Choice {
  * The stages are those of P. C. Gilmore and R. E. Gomory, Multistage cutting stock problems of two and more dimensions,
  * Operations Research 13(1), 94-120, 1965; rows are filled greedily, in the order of a sequence.
  */
-export class StraightDecoder {
-  readonly build: Build;
+export class StagedDecoder implements Decoder {
+  private readonly build: Build;
   private readonly strip: Strip;
   private left: Int32Array;
   private order: readonly number[] = [];
@@ -31,7 +30,6 @@ export class StraightDecoder {
     this.build = emptyBuild(strip);
   }
 
-  /** Builds the layout of a sequence into {@link build}. */
   decode(sequence: Sequence, rule: Rule, limits: Limits): Build {
     const { strip, build } = this;
     const runs = sequence.piece.length;
