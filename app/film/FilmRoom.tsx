@@ -10,6 +10,7 @@ import { CopyTable } from './CopyTable';
 import { FilmCanvas } from './canvas/FilmCanvas';
 import { FilmBar } from './FilmBar';
 import { LayoutProgress } from './LayoutProgress';
+import { Offer } from './Offer';
 import { OrderCards } from './OrderCards';
 import { RunBar } from './RunBar';
 import { RunSentence } from './RunSentence';
@@ -54,6 +55,7 @@ export function FilmRoom() {
           </div>
         </div>
       </section>
+      <Offer run={run} />
       <FilmCanvas run={run} />
       <RunStrip run={run} />
       <FilmBar run={run} />

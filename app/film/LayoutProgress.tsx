@@ -21,12 +21,16 @@ export function LayoutProgress() {
   const proven = provenFor === copies;
   if (!working && (!run || run.copies.length === 0)) return null;
   const above = run && shortest !== null && shortest > 0 ? runFigures(run).length / shortest - 1 : null;
+  const said =
+    run?.film.kind === 'sheets'
+      ? { proven: words.provenSheets, atMost: words.atMostSheets }
+      : { proven: words.proven, atMost: words.atMost };
   return (
     <div className="layout-progress">
       <span className="quiet small" role="status">
         {proven
-          ? words.proven
-          : above !== null && run && run.copies.length > 0 && words.atMost(percent(above, ways))}
+          ? said.proven
+          : above !== null && run && run.copies.length > 0 && said.atMost(percent(above, ways))}
         {working && `, ${words.stillLooking}`}
       </span>
       {working && (

@@ -1,4 +1,12 @@
-import { cleanOffcut, type LaidRun, runFigures, sheetAt, straightCuts, wasteOver } from '../../src/layout';
+import {
+  cleanOffcut,
+  type LaidRun,
+  orderStretch,
+  runFigures,
+  sheetAt,
+  straightCuts,
+  wasteOver,
+} from '../../src/layout';
 import { um } from '../../src/units';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
@@ -28,6 +36,7 @@ export function RunSentence({ run }: { run: LaidRun }) {
       )}
       <Details run={shown} />
       <Offcut run={shown} />
+      <Orders run={shown} />
       {shown.spans === null && film.kind === 'roll' && film.spanMax !== null && (
         <p className="care small">{words.uncuttable(benchLength(film.spanMax, ways))}</p>
       )}
@@ -64,9 +73,23 @@ function Details({ run }: { run: LaidRun }) {
     film.kind === 'roll' ? filmLength(shortest, ways) : words.sheets(sheetAt(film, shortest), ways);
   return (
     <p className="quiet small" title={words.gapsAreWaste}>
-      {words.details(left, least, percent(Math.max(0, wasteOver(run, shortest)), ways))}
+      {(film.kind === 'roll' ? words.details : words.detailsOfSheets)(
+        left,
+        least,
+        percent(Math.max(0, wasteOver(run, shortest)), ways),
+      )}
     </p>
   );
+}
+
+/** How near to each other the copies of an order lie, where that was asked for. */
+function Orders({ run }: { run: LaidRun }) {
+  const { film: words } = useWords();
+  const ways = useWays();
+  const { together } = run.film;
+  const orders = new Set(run.copies.map(({ order }) => order.id));
+  if (together.kind === 'any' || orders.size < 2) return null;
+  return <p className="quiet small">{words.ordersNear(percent(orderStretch(run), ways))}</p>;
 }
 
 /** What of the last sheet can be kept and used again. */

@@ -1,6 +1,7 @@
 import { create } from 'zustand';
 import { type Step, setPlaces, takeOff } from '../../src/editing';
 import {
+  changesLayout,
   fillerProblem,
   type Keep,
   type LeftOut,
@@ -11,8 +12,8 @@ import {
   type RunProblem,
   sheetAt,
 } from '../../src/layout';
-import type { Book, Film, Run } from '../../src/model';
-import { createPlanner, type Plan, validatePlan } from '../../src/packing';
+import type { Film, Run } from '../../src/model';
+import { createPlanner, type Idea, type Plan, validatePlan } from '../../src/packing';
 import { planInWorkers } from '../../src/packing/browser';
 import { words } from '../words';
 import { openRunNow } from './selectors';
@@ -42,6 +43,8 @@ interface PlanningState {
   readonly leftOut: readonly LeftOut[];
   /** Nothing shorter is possible for what lies on the film: the book's `copy` records it was proven for. */
   readonly provenFor: object | null;
+  /** What a later search for the same copies can go on from. */
+  readonly idea: Idea | null;
 }
 
 export const usePlanning = create<PlanningState>(() => ({
@@ -49,6 +52,7 @@ export const usePlanning = create<PlanningState>(() => ({
   plans: 0,
   leftOut: [],
   provenFor: null,
+  idea: null,
 }));
 
 export function stopPlanning(): void {
@@ -59,16 +63,6 @@ export function stopPlanning(): void {
 export function settlePlanning(): void {
   const { planning } = usePlanning.getState();
   if (planning.kind === 'working') planning.settle();
-}
-
-/** Whether an edit changes what is being laid out; new artwork, or a name, does not. */
-function concerns(now: Book, before: Book): boolean {
-  if (now.copy !== before.copy || now.film !== before.film || now.run !== before.run) return true;
-  if (now.transfer === before.transfer) return false;
-  return Object.values(now.transfer).some((transfer) => {
-    const was = before.transfer[transfer.id];
-    return was?.width !== transfer.width || was.height !== transfer.height || was.turn !== transfer.turn;
-  });
 }
 
 /** The fillers on a run's film that a new layout takes off, to be placed again where they add no film. */
@@ -130,7 +124,7 @@ export async function layOut(keep: Keep): Promise<void> {
   let step: Step | null = null;
   let applying = false;
   const unwatch = useShop.subscribe((now, before) => {
-    if (!applying && concerns(now.book, before.book)) stopped.abort();
+    if (!applying && changesLayout(now.book, before.book)) stopped.abort();
   });
 
   const show = (plan: Plan): void => {
@@ -150,16 +144,18 @@ export async function layOut(keep: Keep): Promise<void> {
   };
 
   try {
-    const { proven } = await planInWorkers(runProblem.problem, {
+    const { proven, idea } = await planInWorkers(runProblem.problem, {
       seconds: SECONDS,
       seed: SEED,
       workers: Math.max(1, navigator.hardwareConcurrency - 1),
+      idea: null,
       signal: stopped.signal,
       onBetter: show,
       onProgress: (fraction) => {
         if (!stopped.signal.aborted) usePlanning.setState({ planning: { ...working, fraction } });
       },
     });
+    usePlanning.setState({ idea });
     if (!stopped.signal.aborted || settled) placeFillers(draft);
     if (proven && !stopped.signal.aborted) usePlanning.setState({ provenFor: useShop.getState().book.copy });
   } catch {

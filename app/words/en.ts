@@ -400,6 +400,8 @@ export const en = {
       say('.'),
     ],
     nothingLaid: 'Nothing lies on the film yet.',
+    detailsOfSheets: (left: string, fewest: string, unavoidable: string) =>
+      `${left} · fewest possible ${fewest} · ${unavoidable} no layout can avoid`,
     details: (left: string, shortest: string, unavoidable: string) =>
       `${left} · shortest possible ${shortest} · ${unavoidable} no layout can avoid`,
     sheets: (count: number, ways: Ways) => counted(count, 'sheet', 'sheets', ways),
@@ -416,7 +418,13 @@ export const en = {
     leftOnRoll: (left: string) => `${left} on the roll`,
     gapsAreWaste: 'Gaps and blank ends count as waste.',
     atMost: (share: string) => `at most ${share} longer than the shortest possible`,
+    atMostSheets: (share: string) => `at most ${share} more sheets than the fewest possible`,
+    offer: (less: string, cost: string) => `A layout that takes ${less} less is ready: it saves ${cost}.`,
+    takeOffer: 'Take it',
+    declineOffer: 'Not now',
+    ordersNear: (share: string) => `an order’s copies lie within ${share} of the film, on average`,
     proven: 'proven: no layout is shorter',
+    provenSheets: 'proven: no fewer sheets will do',
     stillLooking: 'still looking',
     looking: 'Looking for a shorter layout',
     nothingToLay: 'There is nothing to lay out: every copy lies on the film already, pinned or placed.',

@@ -44,3 +44,22 @@ export function cleanOffcut({ film, copies }: Pick<LaidRun, 'film' | 'copies'>):
   const offcut = sheetEnd - end - Math.round(film.gap / 2);
   return um(offcut > film.margins.lead + film.curl + film.margins.tail ? offcut : 0);
 }
+
+/**
+ * The share of the film from an order's first copy to its last one's end, on the average of the orders weighed by their copies.
+ * 1 without copies.
+ */
+export function orderStretch({ copies, lengthUsed }: Pick<LaidRun, 'copies' | 'lengthUsed'>): number {
+  if (lengthUsed === 0) return 1;
+  const stretches = new Map<string, { from: number; to: number; copies: number }>();
+  for (const { order, y, length } of copies) {
+    const known = stretches.get(order.id) ?? { from: y, to: y, copies: 0 };
+    const [from, to] = [Math.min(known.from, y), Math.max(known.to, y + length)];
+    stretches.set(order.id, { from, to, copies: known.copies + 1 });
+  }
+  const weighed = [...stretches.values()].reduce(
+    (sum, { from, to, copies: own }) => sum + own * (to - from),
+    0,
+  );
+  return weighed / (copies.length * lengthUsed);
+}

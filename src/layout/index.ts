@@ -1,6 +1,6 @@
 export { type Refusal, refusals } from './check';
 export { type FilmTried, filmByCutting, filmByTogether, filmsTried } from './compare';
-export { cleanOffcut, runFigures, takenOffRoll, wasteOver } from './figures';
+export { cleanOffcut, orderStretch, runFigures, takenOffRoll, wasteOver } from './figures';
 export { sheetAt, sheetStart } from './film-shape';
 export { type LaidCopy, type LaidRun, layRun, withCopies } from './laid';
 export {
@@ -9,12 +9,14 @@ export {
   type LeftOut,
   leftOut,
   placesOf,
+  problemAgain,
   problemOf,
   problemOnFilm,
   type RunProblem,
   tooLargeFor,
 } from './problem';
 export { placeFor } from './put-back';
+export { changesLayout, type Savings, savings } from './savings';
 export { unfitCopies } from './settle';
 export { snap } from './snap';
 export { straightCuts } from './straight';

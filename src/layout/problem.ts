@@ -120,13 +120,36 @@ export function fillerProblem(
   return { problem: { ...problem, film: limited, pieces }, copies };
 }
 
+/**
+ * The problem of laying out anew all that lies on a run's film and may be moved, fillers too; nothing waits. What is printed or
+ * pinned stays.
+ */
+export function problemAgain(book: Book, run: Run, film: Film): RunProblem {
+  const { problem } = problemOf(book, run, film, 'pinned');
+  const byTransfer = copiesByTransfer(book);
+  const isFixed = new Set(layRun(book, run)?.copies.flatMap(({ id, fixed }) => (fixed ? [id] : [])));
+  // The pieces of what is printed come first and have no copies to be laid.
+  const copies = problem.pieces.map(({ id }, index) =>
+    index < isFixed.size
+      ? []
+      : (byTransfer.get(id) ?? []).filter(
+          (copy) => copy.run === run.id && copy.place && !copy.place.pinned && !isFixed.has(copy.id),
+        ),
+  );
+  const pieces = problem.pieces.map((piece, index) => ({ ...piece, count: copies[index]?.length ?? 0 }));
+  return { problem: { ...problem, pieces }, copies };
+}
+
 /** The problem of laying out just what lies on a run, nothing pinned: what its shortest length is asked of. */
 export function problemOnFilm(run: LaidRun): Problem {
+  const ranks = new Map<string, number>();
   const pieces = new Map<string, { -readonly [Key in keyof Piece]: Piece[Key] }>();
-  for (const { transfer, width, length, turned } of run.copies) {
+  for (const { order, transfer, width, length, turned } of run.copies) {
+    const rank = ranks.get(order.id) ?? ranks.size;
+    ranks.set(order.id, rank);
     const size = turned ? { width: length, length: width } : { width, length };
     const key = `${transfer.id} ${size.width} ${size.length}`;
-    const piece = pieces.get(key) ?? { id: transfer.id, ...size, count: 0, turn: transfer.turn, rank: 0 };
+    const piece = pieces.get(key) ?? { id: transfer.id, ...size, count: 0, turn: transfer.turn, rank };
     piece.count += 1;
     pieces.set(key, piece);
   }

@@ -2,7 +2,7 @@ export { leastFilm } from './bounds';
 export { type CutTree, cutCount, cutTree } from './cut-tree';
 export { tooLargeFor } from './fit';
 export { knifeLines } from './knife-lines';
-export { createPlanner } from './planner';
+export { createPlanner, type Planner } from './planner';
 export type {
   Piece,
   Placement,
@@ -13,4 +13,5 @@ export type {
   UnplacedReason,
 } from './problem';
 export { checkPlacement, type Ground, type PlacementProblem, type Rect } from './rules';
+export type { Idea } from './search';
 export { validatePlan } from './validate';

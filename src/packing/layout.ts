@@ -54,7 +54,7 @@ export function costOf(build: Build, strip: Strip): number {
 }
 
 /** Grown film in all bins; of sheets, whole ones. */
-export function lengthOf({ tops, bins: used }: Pick<Build, 'tops' | 'bins'>, { bins }: Strip): number {
+function lengthOf({ tops, bins: used }: Pick<Build, 'tops' | 'bins'>, { bins }: Strip): number {
   if (bins.kind === 'sheets') return used * bins.other;
   let length = bins.between * Math.max(0, used - 1);
   for (let bin = 0; bin < used; bin += 1) length += tops[bin] as number;

@@ -5,7 +5,7 @@ import type { Limits } from './build';
 import { cutStages, cutTree } from './cut-tree';
 import type { Placement, Plan, Problem } from './problem';
 import { seededRandom } from './random';
-import { Search } from './search';
+import { type Idea, Search } from './search';
 import { type Strip, stripOf, tooLarge } from './strip';
 
 /** An engine at work on one problem: the same problem, seed and iterations always give the same plan. */
@@ -24,6 +24,13 @@ export interface Planner {
   /** Proven, and of sheets nothing more to gain: the last one's clean offcut can be no longer. */
   finished(): boolean;
   readonly iterations: number;
+  /** What other engines of the same problem may go on from; `null` before the first layout. */
+  idea(): Idea | null;
+  /**
+   * Goes on from another engine's idea; one of another problem is let be.
+   * @returns whether its layout is the best so far
+   */
+  take(idea: Idea): boolean;
   /** Compares plans of one problem by copies placed, then by film; smaller is better. */
   cost(): number;
 }
@@ -192,6 +199,12 @@ export function createPlanner(problem: Problem, seed: number): Planner {
     finished,
     get iterations() {
       return search.iterations;
+    },
+    idea: () => search.idea(),
+    take: (idea) => {
+      const better = search.take(idea);
+      if (better) plan = null;
+      return better;
     },
     cost: () => search.best?.cost ?? Number.POSITIVE_INFINITY,
   };

@@ -43,6 +43,13 @@ export interface Way {
   readonly rule: Rule;
 }
 
+/** What another engine of the same problem may go on from: the order of its best layout, and the way to build it. */
+export interface Idea {
+  readonly sequence: Sequence;
+  /** Which of the search's ways. */
+  readonly way: number;
+}
+
 interface Lane {
   readonly way: Way;
   current: Sequence;
@@ -77,6 +84,7 @@ export class Search {
   best: Layout | null = null;
   iterations = 0;
   private readonly strip: Strip;
+  private readonly count: Int32Array;
   private readonly limits: Limits;
   private readonly random: () => number;
   private readonly starts: readonly Sequence[];
@@ -92,6 +100,7 @@ export class Search {
 
   constructor(strip: Strip, count: Int32Array, limits: Limits, random: () => number, least = () => 0) {
     this.strip = strip;
+    this.count = count;
     this.limits = limits;
     this.random = random;
     this.least = least;
@@ -159,6 +168,45 @@ export class Search {
     if (!layout || (best && layout.cost >= best.cost)) return false;
     this.best = layout;
     return true;
+  }
+
+  /** The order that has led furthest; `null` before the first step. */
+  idea(): Idea | null {
+    const way = this.lanes.reduce(
+      (best, lane, index) => (lane.bestCost < (this.lanes[best] as Lane).bestCost ? index : best),
+      0,
+    );
+    const { best, bestCost } = this.lanes[way] as Lane;
+    return bestCost < ANY ? { sequence: best, way } : null;
+  }
+
+  /**
+   * Goes on from another engine's idea, where it is the better one; one of another problem is let be.
+   * @returns whether the layout is the best so far
+   */
+  take({ sequence, way }: Idea): boolean {
+    const lane = this.lanes[way];
+    if (!lane || !this.isOf(sequence)) return false;
+    // A cycle that is under way goes on with its own aim.
+    const { aim } = this;
+    this.aim = { kind: 'film' };
+    const cost = this.costOf(sequence, lane.way);
+    this.aim = aim;
+    if (cost < lane.bestCost) {
+      lane.best = sequence;
+      lane.bestCost = cost;
+    }
+    return this.keepIfBetter(cost);
+  }
+
+  /** Whether a sequence asks for just the copies of this search. */
+  private isOf({ piece, count }: Sequence): boolean {
+    const left = this.count.slice();
+    for (const [run, own] of piece.entries()) {
+      if (left[own] === undefined) return false;
+      left[own] -= count[run] ?? 0;
+    }
+    return left.every((copies) => copies === 0);
   }
 
   /** Tries an order of the caller's own, whatever its copies, under the rule that has done best. */

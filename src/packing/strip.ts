@@ -29,7 +29,7 @@ export interface Strip {
  * How the strip is parted: one length without end, or with one; spans after one another; sheets.
  * `first` and `other` are the grown lengths that bins may be filled to.
  */
-export interface Bins {
+interface Bins {
   readonly kind: 'strip' | 'spans' | 'sheets';
   readonly first: number;
   readonly other: number;

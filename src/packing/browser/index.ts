@@ -1,5 +1,5 @@
 import { proxy, type Remote, wrap } from 'comlink';
-import type { Plan, Problem } from '..';
+import type { Idea, Plan, Problem } from '..';
 import type { Engine, Report } from './planner.worker';
 
 /** How long, and by how many workers, a layout is looked for. */
@@ -7,6 +7,8 @@ export interface PlanningOptions {
   readonly seconds: number;
   readonly seed: number;
   readonly workers: number;
+  /** What to go on from, if anything. */
+  readonly idea: Idea | null;
   readonly signal: AbortSignal;
   /** Told of the first plan and of each better one. */
   readonly onBetter: (plan: Plan) => void;
@@ -29,25 +31,26 @@ function engine(index: number): Remote<Engine> {
 }
 
 /**
- * Plans in workers, each with a seed of its own, and hands on the best of all.
- * @returns whether the last plan handed on is proven best; rejects if a worker fails
+ * Plans in workers, each with a seed of its own, which share the best, and hands on the best of all.
+ * @returns whether nothing better is left to find, and what a later search can go on from; rejects if a worker fails
  */
 export async function planInWorkers(
   problem: Problem,
-  { seconds, seed, workers, signal, onBetter, onProgress }: PlanningOptions,
-): Promise<{ proven: boolean }> {
+  { seconds, seed, workers, idea, signal, onBetter, onProgress }: PlanningOptions,
+): Promise<{ proven: boolean; finished: boolean; idea: Idea | null }> {
   let best = Number.POSITIVE_INFINITY;
-  let proven = false;
+  let found: Pick<Report, 'proven' | 'finished' | 'idea'> = { proven: false, finished: false, idea };
   const own = Array.from({ length: workers }, (_, index) => engine(index));
   const stop = () => {
     for (const remote of own) void remote.stop();
   };
-  const hear = (report: Report): void => {
+  const hear = (report: Report, from: Remote<Engine>): void => {
     if (signal.aborted || report.cost >= best) return;
     best = report.cost;
-    proven = report.proven;
+    found = report;
     onBetter(report.plan);
     if (report.finished) stop();
+    else for (const other of own) if (other !== from && report.idea) void other.take(report.idea);
   };
   const began = performance.now();
   const timer = setInterval(
@@ -56,11 +59,13 @@ export async function planInWorkers(
   );
   signal.addEventListener('abort', stop);
   try {
-    const last = await Promise.all(
-      own.map((remote, index) => remote.plan(problem, { seconds, seed: seed + index }, proxy(hear))),
+    await Promise.all(
+      own.map(async (remote, index) => {
+        const told = (report: Report) => hear(report, remote);
+        told(await remote.plan(problem, { seconds, seed: seed + index, idea }, proxy(told)));
+      }),
     );
-    for (const report of last) hear(report);
-    return { proven };
+    return found;
   } finally {
     clearInterval(timer);
     signal.removeEventListener('abort', stop);

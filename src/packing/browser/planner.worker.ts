@@ -1,5 +1,5 @@
 import { expose } from 'comlink';
-import { createPlanner, type Plan, type Problem } from '..';
+import { createPlanner, type Idea, type Plan, type Planner, type Problem } from '..';
 
 /** A slice of work between two looks at the message queue, in milliseconds. */
 const SLICE = 30;
@@ -12,9 +12,11 @@ export interface Report {
   readonly cost: number;
   readonly proven: boolean;
   readonly finished: boolean;
+  readonly idea: Idea | null;
 }
 
 let running = 0;
+let planner: Planner | null = null;
 
 /** Lets messages in: a macrotask of its own, without the delay of nested timers. */
 const breathe = (): Promise<void> =>
@@ -31,37 +33,44 @@ const engine = {
   /** Plans for some seconds, until nothing better is left to find, or until told to stop; the first plan is told at once. */
   async plan(
     problem: Problem,
-    { seconds, seed }: { seconds: number; seed: number },
+    { seconds, seed, idea }: { seconds: number; seed: number; idea: Idea | null },
     onBetter: (report: Report) => void,
   ): Promise<Report> {
     running += 1;
-    const own = running;
+    const turn = running;
     const began = performance.now();
-    const planner = createPlanner(problem, seed);
+    const own = createPlanner(problem, seed);
+    planner = own;
     const report = (): Report => ({
-      plan: planner.best(),
-      cost: planner.cost(),
-      proven: planner.proven(),
-      finished: planner.finished(),
+      plan: own.best(),
+      cost: own.cost(),
+      proven: own.proven(),
+      finished: own.finished(),
+      idea: own.idea(),
     });
-    let told = planner.cost();
+    let told = own.cost();
     let toldAt = performance.now();
     onBetter(report());
-    told = planner.cost();
+    told = own.cost();
+    if (idea) own.take(idea);
     let slice = 1;
-    while (own === running && performance.now() - began < seconds * 1000 && !planner.finished()) {
+    while (turn === running && performance.now() - began < seconds * 1000 && !own.finished()) {
       const from = performance.now();
-      planner.step(slice);
+      own.step(slice);
       const took = performance.now() - from;
       slice = Math.max(1, Math.min(slice * 4, Math.floor((slice * SLICE) / Math.max(took, 0.01))));
-      if (planner.cost() < told && performance.now() - toldAt >= TELL_EVERY) {
-        told = planner.cost();
+      if (own.cost() < told && performance.now() - toldAt >= TELL_EVERY) {
+        told = own.cost();
         toldAt = performance.now();
         onBetter(report());
       }
       await breathe();
     }
     return report();
+  },
+  /** Goes on from what another worker has found. */
+  take(idea: Idea): void {
+    planner?.take(idea);
   },
   stop(): void {
     running += 1;

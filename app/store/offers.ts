@@ -1,0 +1,107 @@
+import { create } from 'zustand';
+import { setPlaces } from '../../src/editing';
+import {
+  changesLayout,
+  placesOf,
+  problemAgain,
+  type RunProblem,
+  type Savings,
+  savings,
+} from '../../src/layout';
+import type { Film, Run } from '../../src/model';
+import { type Plan, validatePlan } from '../../src/packing';
+import { planInWorkers } from '../../src/packing/browser';
+import { usePlanning } from './planning';
+import { laidNow, openRunNow } from './selectors';
+import { commit, mayWrite, useShop } from './shop';
+import { useView } from './view';
+
+/** How long the film is left alone before a better layout is looked for in the background, in milliseconds. */
+const QUIET = 2000;
+/** For how long, in seconds; on one worker, so that the machine stays free for the work at hand. */
+const SECONDS = 30;
+const SEED = 1001;
+
+/** A layout of all that lies on the film that takes less of it. */
+interface Offer {
+  readonly run: Run;
+  readonly film: Film;
+  readonly plan: Plan;
+  readonly problem: RunProblem;
+  readonly saves: Savings;
+}
+
+export const useOffers = create<{ readonly offer: Offer | null }>(() => ({ offer: null }));
+
+/** Looking, or about to. */
+let looking: AbortController | null = null;
+
+function stopLooking(): void {
+  looking?.abort();
+  looking = null;
+  if (useOffers.getState().offer) useOffers.setState({ offer: null });
+}
+
+/** Looks for a better layout once the film has been left alone for a while. */
+function lookSoon(): void {
+  stopLooking();
+  const stop = new AbortController();
+  looking = stop;
+  setTimeout(() => {
+    if (!stop.signal.aborted) void look(stop.signal);
+  }, QUIET);
+}
+
+async function look(signal: AbortSignal): Promise<void> {
+  const draft = openRunNow();
+  const { planning, idea, provenFor } = usePlanning.getState();
+  const { book } = useShop.getState();
+  if (draft?.run.state !== 'draft' || planning.kind === 'working' || provenFor === book.copy || !mayWrite())
+    return;
+  const problem = problemAgain(book, draft.run, draft.film);
+  if (problem.copies.every((copies) => copies.length === 0)) return;
+  const consider = (plan: Plan): void => {
+    const run = laidNow();
+    const saves = run && savings(run, plan);
+    if (signal.aborted || !saves || validatePlan(problem.problem, plan).length > 0) return;
+    useOffers.setState({ offer: { ...draft, plan, problem, saves } });
+  };
+  // A worker that fails here costs nothing: the layout on the film stays as it is.
+  await planInWorkers(problem.problem, {
+    seconds: SECONDS,
+    seed: SEED,
+    workers: 1,
+    idea,
+    signal,
+    onBetter: consider,
+    onProgress: () => undefined,
+  }).catch(() => undefined);
+}
+
+/** Puts the offered layout on the film, as one step of undo. */
+export function takeOffer(): void {
+  const { offer } = useOffers.getState();
+  if (!offer) return;
+  commit((book) => setPlaces(book, offer.run.id, placesOf(offer.plan, offer.problem, offer.film)));
+}
+
+/** Lets it be until the film is changed again. */
+export const declineOffer = (): void => stopLooking();
+
+/**
+ * Looks on in the background whenever the film has been left alone: a better layout is offered, and one that was offered is
+ * withdrawn by the next change.
+ */
+export function offerLayouts(): void {
+  useShop.subscribe((now, before) => {
+    if (now.book !== before.book && changesLayout(now.book, before.book)) lookSoon();
+  });
+  useView.subscribe((now, before) => {
+    if (now.run !== before.run) lookSoon();
+  });
+  usePlanning.subscribe((now, before) => {
+    if (now.planning.kind === before.planning.kind) return;
+    if (now.planning.kind === 'working') stopLooking();
+    else lookSoon();
+  });
+}
