@@ -68,6 +68,8 @@ export function FilmDialog() {
         ...formOf(firstFilm(ways.currency), ways),
         kind: id === 'new-sheets' ? 'sheets' : 'roll',
         name: '',
+        // What a roll costs says nothing of a sheet.
+        ...(id === 'new-sheets' ? { price: '' } : {}),
       });
     }
   };

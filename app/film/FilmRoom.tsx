@@ -55,9 +55,9 @@ export function FilmRoom() {
           </div>
         </div>
       </section>
-      <Offer run={run} />
       <FilmCanvas run={run} />
       <RunStrip run={run} />
+      <Offer run={run} />
       <FilmBar run={run} />
       <OrderCards run={run} />
       <CopyTable run={run} />

@@ -1,11 +1,12 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --only sets|packers|first|frames]`: the published sets, the
- * packers of npm, the time to a first layout, and the frame times of the built app.
+ * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|frames]`: the published
+ * sets, strips cut up without waste, the packers of npm, the time to a first layout, and the frame times of the built app.
  */
 import { parseArgs } from 'node:util';
 import { benchFirstLayout } from './first-layout';
 import { benchFrames } from './frames';
 import { benchPackers, benchSets } from './sets';
+import { benchZeroWaste } from './zero-waste';
 
 const { values } = parseArgs({
   options: {
@@ -18,5 +19,6 @@ const runs = (part: string) => values.only === undefined || values.only === part
 
 if (runs('first')) benchFirstLayout();
 if (runs('sets')) await benchSets(Number(values.seconds), Number(values.seed));
+if (runs('zero')) benchZeroWaste(2 * Number(values.seconds), Number(values.seed));
 if (runs('packers')) benchPackers(Number(values.seconds), Number(values.seed));
 if (runs('frames')) await benchFrames();
