@@ -47,6 +47,12 @@ export interface Decoder {
   decode(sequence: Sequence, rule: Rule, limits: Limits): Build;
 }
 
+/** A way to build layouts from sequences. */
+export interface Way {
+  readonly decoder: Decoder;
+  readonly rule: Rule;
+}
+
 /** A build with room for every copy of a strip, each in a bin of its own at worst. */
 export function emptyBuild({ count, pins }: Strip): Build {
   const copies = count.reduce((sum, own) => sum + own, 0);

@@ -119,6 +119,8 @@ export class AroundDecoder implements Decoder {
     const hindered = blocks.reduce((far, { to }) => Math.max(far, to), pinned);
     const since = build.length;
     let from = floor.y;
+    // What an order before it has left of a span may be too short for anything.
+    let isWhole = from === 0;
     if (from === 0) this.spanEnd = this.endOf(from, limits.first, limits.total);
     for (;;) {
       const end = this.spanEnd;
@@ -127,7 +129,8 @@ export class AroundDecoder implements Decoder {
       const filled = this.fill({ sequence, left, rule, pins: inside, from, to: end, bin: 0 });
       const stuck = build.length === before && filled <= from;
       if (left.every((count) => count === 0)) break;
-      if (bins.kind !== 'spans' || end <= from || (stuck && from >= hindered)) break;
+      if (bins.kind !== 'spans' || end <= from || (stuck && isWhole && from >= hindered)) break;
+      isWhole = true;
       from = this.beforePins((stuck ? end : filled) + bins.between, limits.other);
       this.spanEnd = this.endOf(from, limits.other, limits.total);
     }

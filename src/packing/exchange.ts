@@ -1,6 +1,5 @@
-import type { Build, Limits } from './build';
+import type { Build, Limits, Way } from './build';
 import { costOf, keep, type Layout } from './layout';
-import type { Way } from './search';
 import type { Sequence } from './sequence';
 import type { Strip } from './strip';
 

@@ -1,4 +1,4 @@
-import type { Build, Decoder, Limits, Rule } from './build';
+import type { Build, Decoder, Limits, Rule, Way } from './build';
 import { ApartDecoder } from './decode-apart';
 import { AroundDecoder } from './decode-around';
 import { GuillotineDecoder } from './decode-guillotine';
@@ -36,12 +36,6 @@ const FIT_STEP = 0.002;
 /** How many of the steps on sheets take a few of them apart instead of building all: most, while one fewer may be possible. */
 const EXCHANGE_SHARE = 0.95;
 const EXCHANGE_SHARE_AT_LEAST = 0.6;
-
-/** A way to build layouts from sequences. */
-export interface Way {
-  readonly decoder: Decoder;
-  readonly rule: Rule;
-}
 
 /** What another engine of the same problem may go on from: the order of its best layout, and the way to build it. */
 export interface Idea {

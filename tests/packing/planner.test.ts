@@ -33,6 +33,18 @@ describe('the planner', () => {
     );
   });
 
+  it('leaves no copy out of a roll without end, with no-print stretches and orders apart', () => {
+    const endless = anyRoll.map((roll) =>
+      roll.film.kind === 'roll' ? { ...roll, film: { ...roll.film, lengthLimit: null } } : roll,
+    );
+    fc.assert(
+      fc.property(endless, (problem) => {
+        expect(planned(problem, 40).unplaced).toEqual([]);
+      }),
+      { numRuns: 80 },
+    );
+  });
+
   it('lays the rest around pinned copies and never moves them', () => {
     fc.assert(
       fc.property(fc.oneof(anyRoll, anySheets), fc.integer({ min: 2, max: 4 }), (problem, every) => {
