@@ -1,5 +1,26 @@
-export { isJpeg, readJpegHeader } from './jpeg';
-export { type Density, isPng, readPngHeader, withDensity } from './png';
+export {
+  type Limits,
+  type Place,
+  type RasterCheck,
+  startCheck,
+  strokeLimit,
+} from './check';
+export type { Contour } from './contour';
+export { type Coverage, coverageOf } from './coverage';
+export { type FileFacts, fileFacts } from './facts';
+export {
+  type ArtworkCheck,
+  type Finding,
+  findingsOf,
+  type Grade,
+  isBlackGarment,
+  worstGrade,
+} from './findings';
+export { type KnockOut, knockOut, type Rgb } from './ground';
+export { isJpeg, isWholeJpeg, readJpegHeader } from './jpeg';
+export type { MaskRuns } from './mask-runs';
+export { growOutline, type Outline } from './outline';
+export { type Density, isPng, isWholePng, readPngHeader, withDensity } from './png';
 export { effectivePpi, heightOf, physicalSize } from './size';
 export { readSvgHeader } from './svg';
 export { LEAST_ALPHA, type PixelBox, trimBox } from './trim';

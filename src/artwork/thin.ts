@@ -1,0 +1,138 @@
+import type { AlphaRaster } from './alpha';
+import { distanceField, type Pitch } from './distance';
+import { type MaskRuns, markSheet } from './mask-runs';
+import type { PixelBox } from './trim';
+
+/** A place that is thinner than was asked for. */
+export interface ThinPlace {
+  /** In pixels of the raster without its margin. */
+  readonly box: PixelBox;
+  /** The widest circle that fits in it, in the unit of the pitch; true within half a pixel. */
+  readonly width: number;
+  /** It lies by itself: a dot, or the inside of a letter. */
+  readonly apart: boolean;
+}
+
+export interface ThinPlaces {
+  /** The largest first, no more than {@link MOST_PLACES}. */
+  readonly places: readonly ThinPlace[];
+  /** How many there are in all. */
+  readonly count: number;
+  /** Width of the thinnest; `null` where there is none. */
+  readonly least: number | null;
+  readonly where: MaskRuns;
+}
+
+const INK = 128;
+const MOST_PLACES = 200;
+/**
+ * A remainder that hangs on something thicker counts from this area on, in squares of the radius: corners of more than
+ * some 40 degrees leave less.
+ */
+const CORNER = 1.6;
+/** A gap between two edges counts from there on: wedges where strokes meet leave less. */
+const WEDGE = 5;
+
+/** Pixels more than half opaque are ink. */
+function inkMask({ alpha }: AlphaRaster): Uint8Array {
+  const mask = new Uint8Array(alpha.length);
+  for (let at = 0; at < alpha.length; at += 1) mask[at] = (alpha[at] as number) >= INK ? 1 : 0;
+  return mask;
+}
+
+/** Strokes and specks of ink that are thinner than a width. */
+export const thinStrokes = (raster: AlphaRaster, pitch: Pitch, width: number): ThinPlaces =>
+  thinnerThan(inkMask(raster), raster, 1, pitch, width, CORNER);
+
+/** Openings in the ink, and gaps, that are narrower than a width. */
+export const narrowOpenings = (raster: AlphaRaster, pitch: Pitch, width: number): ThinPlaces =>
+  thinnerThan(inkMask(raster), raster, 0, pitch, width, WEDGE);
+
+/**
+ * What is left of a shape when every circle of a diameter that fits into it is taken away (a morphological opening by a disc,
+ * J. Serra, "Image Analysis and Mathematical Morphology", 1982), by distance transforms.
+ * @param kind which value of the mask is the shape
+ */
+function thinnerThan(
+  mask: Uint8Array,
+  { width, height, margin }: AlphaRaster,
+  kind: 0 | 1,
+  pitch: Pitch,
+  diameter: number,
+  corner: number,
+): ThinPlaces {
+  const pixel = Math.sqrt(pitch.x * pitch.y);
+  // From centre to centre: half a pixel lies between a centre and an edge; an even width has its middle between two centres.
+  const radius = diameter / 2 + pixel / 4;
+  const toOutside = distanceField(mask, width, height, kind === 1 ? 0 : 1, pitch, radius);
+  const core = new Uint8Array(mask.length);
+  for (let y = 0; y < height; y += 1) toOutside.markFar(y, core);
+  const toCore = distanceField(core, width, height, 1, pitch, radius + pixel / 2);
+  const left = new Uint8Array(mask.length);
+  for (let y = margin; y < height - margin; y += 1) {
+    for (let at = y * width + margin, end = (y + 1) * width - margin; at < end; at += 1) {
+      if (mask[at] !== kind || core[at] === 1) continue;
+      if (toCore.at(at - y * width, y) === Number.POSITIVE_INFINITY) left[at] = 1;
+    }
+  }
+
+  const marks = markSheet(width - 2 * margin, height - 2 * margin);
+  const leastArea = (corner * radius * radius) / (pitch.x * pitch.y);
+  const places: (ThinPlace & { readonly area: number })[] = [];
+  for (const { pixels, touches } of parts(left, mask, kind, width)) {
+    const apart = !touches;
+    if (!apart && pixels.length < leastArea) continue;
+    let [x1, y1, x2, y2, widest] = [width, height, 0, 0, 0];
+    for (const at of pixels) {
+      const [x, y] = [at % width, Math.floor(at / width)];
+      if (x < x1) x1 = x;
+      if (x > x2) x2 = x;
+      if (y < y1) y1 = y;
+      if (y > y2) y2 = y;
+      const depth = toOutside.at(x, y);
+      if (depth > widest && depth !== Number.POSITIVE_INFINITY) widest = depth;
+      marks.mark(x - margin, y - margin);
+    }
+    places.push({
+      box: { x: x1 - margin, y: y1 - margin, width: x2 - x1 + 1, height: y2 - y1 + 1 },
+      width: Math.max(pixel / 2, 2 * widest - pixel / 2),
+      apart,
+      area: pixels.length,
+    });
+  }
+  places.sort((a, b) => b.area - a.area);
+  return {
+    places: places.slice(0, MOST_PLACES).map(({ box, width: own, apart }) => ({ box, width: own, apart })),
+    count: places.length,
+    least: places.reduce<number | null>((least, place) => Math.min(least ?? place.width, place.width), null),
+    where: marks.runs(),
+  };
+}
+
+/** The connected parts of marked pixels, and whether each touches more of its kind that is not marked. Unmarks them. */
+function* parts(
+  marked: Uint8Array,
+  mask: Uint8Array,
+  kind: 0 | 1,
+  width: number,
+): Generator<{ pixels: readonly number[]; touches: boolean }> {
+  const around = [-width - 1, -width, -width + 1, -1, 1, width - 1, width, width + 1];
+  const taken = 2;
+  for (let start = 0; start < marked.length; start += 1) {
+    if (marked[start] !== 1) continue;
+    const pixels = [start];
+    let touches = false;
+    marked[start] = taken;
+    for (let next = 0; next < pixels.length; next += 1) {
+      const at = pixels[next] as number;
+      for (const step of around) {
+        const other = at + step;
+        if (marked[other] === 1) {
+          marked[other] = taken;
+          pixels.push(other);
+        } else if (marked[other] === 0 && mask[other] === kind) touches = true;
+      }
+    }
+    yield { pixels, touches };
+  }
+}
