@@ -61,6 +61,7 @@ export function OrderHead({ order, state, empty }: { order: Order; state: OrderS
       {!empty && (
         <div className="transfer-row transfer-titles" aria-hidden="true">
           <span>{words.artwork}</span>
+          <span>{words.prints}</span>
           <span>{words.transfer}</span>
           <span>{words.width}</span>
           <span>{words.height}</span>

@@ -1,3 +1,4 @@
+import { ArtworkDialog } from '../artwork/ArtworkDialog';
 import { TestStripDialog } from '../cut-map/TestStripDialog';
 import { FilmDialog } from '../film/FilmDialog';
 import { PrintedDialog, SpoiledDialog } from '../film/ProgressDialogs';
@@ -25,6 +26,8 @@ export function Dialogs() {
       return <NamesDialog id={dialog.order} />;
     case 'transfer':
       return <TransferDialog id={dialog.transfer} />;
+    case 'artwork':
+      return <ArtworkDialog id={dialog.transfer} />;
     case 'film':
       return <FilmDialog />;
     case 'run':

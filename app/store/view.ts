@@ -14,7 +14,7 @@ export type Dialog =
   | { readonly kind: 'paste'; readonly text: string }
   | { readonly kind: 'film' | 'run' | 'printed' | 'spoiled' }
   | { readonly kind: 'order' | 'grid' | 'names'; readonly order: string }
-  | { readonly kind: 'transfer'; readonly transfer: string }
+  | { readonly kind: 'transfer' | 'artwork'; readonly transfer: string }
   | { readonly kind: 'keep' | 'keys' | 'test-strip' };
 
 /** All of it lives until the tab closes; none of it is undone. */
@@ -24,6 +24,8 @@ interface View {
   readonly run: string | null;
   /** A tap adds to the selection: what Shift does for a mouse. */
   readonly several: boolean;
+  /** Every copy is drawn with its true outline, not only those selected. */
+  readonly outlines: boolean;
   /** Copies on the film that acts are for. */
   readonly selected: ReadonlySet<string>;
   readonly dialog: Dialog | null;
@@ -36,6 +38,7 @@ export const useView = create<View>(() => ({
   room: 'film',
   run: null,
   several: false,
+  outlines: false,
   selected: nothing,
   dialog: null,
   notices: [],
@@ -69,6 +72,8 @@ export const selectAlso = (ids: readonly string[]): void =>
   });
 
 export const selectSeveral = (several: boolean): void => useView.setState({ several });
+
+export const showOutlines = (outlines: boolean): void => useView.setState({ outlines });
 
 /** Looks at another run. */
 export const openRun = (run: string): void => useView.setState({ run, selected: nothing });

@@ -7,7 +7,7 @@ import { type Rgb, solidGround } from './ground';
 import type { MaskRuns } from './mask-runs';
 import { type Outline, outlineOf } from './outline';
 import { type SeeThrough, seeThrough } from './see-through';
-import { narrowOpenings, type ThinPlaces, thinStrokes } from './thin';
+import { inkMask, narrowOpenings, type ThinPlaces, thinStrokes } from './thin';
 
 /** From which widths on a shop trusts its film. */
 export interface Limits {
@@ -124,9 +124,10 @@ export function startCheck(
     finish(onStage) {
       const soft = seeThrough(raster);
       onStage(0.2);
-      const thin = thinStrokes(raster, pitch, stroke);
+      const ink = inkMask(raster);
+      const thin = thinStrokes(ink, pitch, stroke);
       onStage(0.5);
-      const narrow = narrowOpenings(raster, pitch, limits.opening);
+      const narrow = narrowOpenings(ink, pitch, limits.opening);
       onStage(0.8);
       const length = outlineLength(contours(raster, 128), pitch);
       onStage(0.9);

@@ -161,8 +161,8 @@ export function simplify(line: Contour, tolerance: number): Contour {
   return fewer;
 }
 
-/** A straight edge on a raster wobbles within a band of this width: no more than a pixel along an axis, aslant. */
-const WOBBLE = 0.75;
+/** A straight edge of hard pixels wobbles within a band one pixel wide. */
+const WOBBLE = 1;
 
 /**
  * The length of all lines, holes included, in the unit of the pitch. They are simplified within the wobble of a raster first:

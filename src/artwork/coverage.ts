@@ -39,7 +39,7 @@ export function addInk(sums: InkSums, rgba: Uint8ClampedArray): void {
     const [r, g, b] = [rgba[at] as number, rgba[at + 1] as number, rgba[at + 2] as number];
     if (alpha >= LEAST) bearing += 1;
     white += alpha;
-    colour += alpha * (255 - (r < g ? (r < b ? r : b) : g < b ? g : b));
+    colour += alpha * (255 - Math.min(r, g, b));
     if (alpha >= OPAQUE && r <= BLACK && g <= BLACK && b <= BLACK) black += 1;
   }
   sums.bearing += bearing;

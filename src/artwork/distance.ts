@@ -8,7 +8,7 @@ export interface Pitch {
 export interface DistanceField {
   /** From the centre of a pixel to that of the nearest target; Infinity from `reach` on. */
   at(x: number, y: number): number;
-  /** Whether no target lies closer than `reach`, for every pixel of a row. */
+  /** Marks with 1 the pixels of a row that have no target closer than `reach`. */
   markFar(y: number, far: Uint8Array): void;
 }
 
@@ -58,19 +58,27 @@ export function distanceField(
     },
     markFar(y, far) {
       const row = y * width;
-      // The nearest column with a target in reach behind and ahead.
+      const look = (from: number, to: number) => {
+        for (let x = from; x < to; x += 1) if (squaredAt(x, y) >= reachSquared) far[row + x] = 1;
+      };
       let behind = Number.NEGATIVE_INFINITY;
-      let ahead = -1;
-      for (let x = 0; x < width; x += 1) {
+      for (let x = 0; x < width; ) {
         const own = columns[row + x] as number;
-        if (own < limit) behind = x;
-        if (ahead < x) {
-          ahead = x;
-          while (ahead < width && columns[row + ahead] === limit) ahead += 1;
+        if (own < limit) {
+          if ((downSquared[own] as number) >= reachSquared) look(x, x + 1);
+          behind = x;
+          x += 1;
+          continue;
         }
-        if ((downSquared[own] as number) < reachSquared) far[row + x] = 0;
-        else if (x - behind > across && ahead - x > across) far[row + x] = 1;
-        else far[row + x] = squaredAt(x, y) >= reachSquared ? 1 : 0;
+        // A stretch of columns without a target in reach: far in its middle, to be looked at near its ends.
+        let end = x + 1;
+        while (end < width && columns[row + end] === limit) end += 1;
+        const from = Math.min(end, Math.max(x, behind + across + 1));
+        const to = end === width ? end : Math.max(from, end - across);
+        look(x, from);
+        far.fill(1, row + from, row + to);
+        look(to, end);
+        x = end;
       }
     },
   };

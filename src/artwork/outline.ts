@@ -20,12 +20,15 @@ function strongest({ width, height, margin, alpha }: AlphaRaster) {
   const [across, down] = [Math.ceil(inkWidth / step) + 4, Math.ceil(inkHeight / step) + 4];
   const blocks = new Uint8Array(across * down);
   for (let y = 0; y < inkHeight; y += 1) {
-    const from = (y + margin) * width + margin;
-    const to = (Math.floor(y / step) + 2) * across + 2;
-    for (let x = 0; x < inkWidth; x += 1) {
-      const own = alpha[from + x] as number;
-      const block = to + Math.floor(x / step);
-      if (own > (blocks[block] as number)) blocks[block] = own;
+    const row = (y + margin) * width + margin;
+    let block = (Math.floor(y / step) + 2) * across + 2;
+    for (let x = 0; x < inkWidth; block += 1) {
+      let most = blocks[block] as number;
+      for (const end = Math.min(inkWidth, x + step); x < end; x += 1) {
+        const own = alpha[row + x] as number;
+        if (own > most) most = own;
+      }
+      blocks[block] = most;
     }
   }
   return { raster: { width: across, height: down, alpha: blocks }, step, inkWidth, inkHeight };

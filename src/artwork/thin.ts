@@ -23,7 +23,6 @@ export interface ThinPlaces {
   readonly where: MaskRuns;
 }
 
-const INK = 128;
 const MOST_PLACES = 200;
 /**
  * A remainder that hangs on something thicker counts from this area on, in squares of the radius: corners of more than
@@ -33,29 +32,50 @@ const CORNER = 1.6;
 /** A gap between two edges counts from there on: wedges where strokes meet leave less. */
 const WEDGE = 5;
 
+/** A raster of ink, 1, and ground, 0, with a margin of ground. */
+export interface InkMask {
+  readonly width: number;
+  readonly height: number;
+  readonly margin: number;
+  readonly mask: Uint8Array;
+}
+
 /** Pixels more than half opaque are ink. */
-function inkMask({ alpha }: AlphaRaster): Uint8Array {
+export function inkMask({ width, height, margin, alpha }: AlphaRaster): InkMask {
   const mask = new Uint8Array(alpha.length);
-  for (let at = 0; at < alpha.length; at += 1) mask[at] = (alpha[at] as number) >= INK ? 1 : 0;
-  return mask;
+  for (let at = 0; at < alpha.length; at += 1) mask[at] = (alpha[at] as number) >>> 7;
+  return { width, height, margin, mask };
 }
 
 /** Strokes and specks of ink that are thinner than a width. */
-export const thinStrokes = (raster: AlphaRaster, pitch: Pitch, width: number): ThinPlaces =>
-  thinnerThan(inkMask(raster), raster, 1, pitch, width, CORNER);
+export const thinStrokes = (ink: InkMask, pitch: Pitch, width: number): ThinPlaces =>
+  thinnerThan(ink, 1, pitch, width, CORNER);
 
 /** Openings in the ink, and gaps, that are narrower than a width. */
-export const narrowOpenings = (raster: AlphaRaster, pitch: Pitch, width: number): ThinPlaces =>
-  thinnerThan(inkMask(raster), raster, 0, pitch, width, WEDGE);
+export const narrowOpenings = (ink: InkMask, pitch: Pitch, width: number): ThinPlaces =>
+  thinnerThan(ink, 0, pitch, width, WEDGE);
+
+/** Steps to all pixels within a radius, the nearest first. */
+function stepsWithin(radius: number, pitch: Pitch, width: number): Int32Array {
+  const [across, down] = [Math.floor(radius / pitch.x), Math.floor(radius / pitch.y)];
+  const steps: { step: number; distance: number }[] = [];
+  for (let dy = -down; dy <= down; dy += 1) {
+    for (let dx = -across; dx <= across; dx += 1) {
+      const distance = Math.hypot(dx * pitch.x, dy * pitch.y);
+      if (distance < radius) steps.push({ step: dy * width + dx, distance });
+    }
+  }
+  return Int32Array.from(steps.sort((a, b) => a.distance - b.distance).map(({ step }) => step));
+}
 
 /**
  * What is left of a shape when every circle of a diameter that fits into it is taken away (a morphological opening by a disc,
- * J. Serra, "Image Analysis and Mathematical Morphology", 1982), by distance transforms.
+ * J. Serra, "Image Analysis and Mathematical Morphology", 1982). The middles of such circles are where the distance transform
+ * reaches the radius.
  * @param kind which value of the mask is the shape
  */
 function thinnerThan(
-  mask: Uint8Array,
-  { width, height, margin }: AlphaRaster,
+  { mask, width, height, margin }: InkMask,
   kind: 0 | 1,
   pitch: Pitch,
   diameter: number,
@@ -65,21 +85,28 @@ function thinnerThan(
   // From centre to centre: half a pixel lies between a centre and an edge; an even width has its middle between two centres.
   const radius = diameter / 2 + pixel / 4;
   const toOutside = distanceField(mask, width, height, kind === 1 ? 0 : 1, pitch, radius);
-  const core = new Uint8Array(mask.length);
-  for (let y = 0; y < height; y += 1) toOutside.markFar(y, core);
-  const toCore = distanceField(core, width, height, 1, pitch, radius + pixel / 2);
-  const left = new Uint8Array(mask.length);
+  const middles = new Uint8Array(mask.length);
+  for (let y = 0; y < height; y += 1) toOutside.markFar(y, middles);
+  const circle = stepsWithin(radius + pixel / 2, pitch, width);
+  const marked = new Uint8Array(mask.length);
+  const left: number[] = [];
   for (let y = margin; y < height - margin; y += 1) {
     for (let at = y * width + margin, end = (y + 1) * width - margin; at < end; at += 1) {
-      if (mask[at] !== kind || core[at] === 1) continue;
-      if (toCore.at(at - y * width, y) === Number.POSITIVE_INFINITY) left[at] = 1;
+      if (mask[at] !== kind || middles[at] === 1) continue;
+      let covered = false;
+      for (let index = 0; index < circle.length && !covered; index += 1) {
+        covered = middles[at + (circle[index] as number)] === 1;
+      }
+      if (covered) continue;
+      marked[at] = 1;
+      left.push(at);
     }
   }
 
   const marks = markSheet(width - 2 * margin, height - 2 * margin);
   const leastArea = (corner * radius * radius) / (pitch.x * pitch.y);
   const places: (ThinPlace & { readonly area: number })[] = [];
-  for (const { pixels, touches } of parts(left, mask, kind, width)) {
+  for (const { pixels, touches } of parts(left, marked, mask, kind, width)) {
     const apart = !touches;
     if (!apart && pixels.length < leastArea) continue;
     let [x1, y1, x2, y2, widest] = [width, height, 0, 0, 0];
@@ -109,8 +136,9 @@ function thinnerThan(
   };
 }
 
-/** The connected parts of marked pixels, and whether each touches more of its kind that is not marked. Unmarks them. */
+/** The connected parts of marked pixels, and whether each touches more of its kind that is not marked. */
 function* parts(
+  starts: readonly number[],
   marked: Uint8Array,
   mask: Uint8Array,
   kind: 0 | 1,
@@ -118,7 +146,7 @@ function* parts(
 ): Generator<{ pixels: readonly number[]; touches: boolean }> {
   const around = [-width - 1, -width, -width + 1, -1, 1, width - 1, width, width + 1];
   const taken = 2;
-  for (let start = 0; start < marked.length; start += 1) {
+  for (const start of starts) {
     if (marked[start] !== 1) continue;
     const pixels = [start];
     let touches = false;

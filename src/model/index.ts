@@ -18,6 +18,7 @@ export {
   widestFor,
 } from './garments';
 export {
+  artworkInUse,
   copiesByTransfer,
   filmOf,
   garmentsByOrder,

@@ -94,8 +94,19 @@ const isNoStep = ([key]: readonly [string, unknown]): boolean => !key.startsWith
 
 const withTogether = (film: Record<string, unknown>) => ({ together: { kind: 'any' }, ...film });
 
+/** Version 5 knows what artwork was made from, and the limits it is checked by (common practice, no source). */
+const checkArtwork: Migration = (records) =>
+  new Map(
+    [...records].filter(isNoStep).map(([key, value]) => {
+      if (!isObject(value)) return [key, value];
+      if (key.startsWith('artwork/')) return [key, { madeFrom: null, ...value }];
+      if (!key.startsWith('settings/')) return [key, value];
+      return [key, { limits: { stroke: 500, opening: 800, choke: 200 }, ...value }];
+    }),
+  );
+
 /** `migrations[n]` takes version n + 1 to n + 2. Append only: what was shipped is never changed. */
-const migrations: readonly Migration[] = [separateSideMargins, widenForTheShop, askForTogether];
+const migrations: readonly Migration[] = [separateSideMargins, widenForTheShop, askForTogether, checkArtwork];
 
 export const MODEL_VERSION = migrations.length + 1;
 
