@@ -92,7 +92,9 @@ export function followChecks(): () => void {
       file,
       request,
       (share) => {
-        if (!signal.aborted) setState(key, { kind: 'running', share });
+        // Progress comes by a channel of its own, and may come in behind the answer.
+        const { states } = useChecks.getState();
+        if (!signal.aborted && states.get(key)?.kind === 'running') setState(key, { kind: 'running', share });
       },
       signal,
     );
@@ -108,8 +110,9 @@ export function followChecks(): () => void {
   };
 
   const next = async (): Promise<void> => {
+    if (closed || running) return;
     const task = queue.shift();
-    if (closed || running || !task) return;
+    if (!task) return;
     const stop = new AbortController();
     running = { key: task.key, stop };
     await run(task, stop.signal).catch(() =>
