@@ -9,18 +9,19 @@ import './grade.css';
 
 const signs: Record<Grade, string> = { good: '✓', check: '!', poor: '✕' };
 
-/** A grade by a sign, a word and a colour. */
-export function GradeMark({ grade }: { grade: Grade }) {
+/** A grade by a sign, a colour and, where there is room, a word. */
+export function GradeMark({ grade, short = false }: { grade: Grade; short?: boolean }) {
   const { grade: words } = useWords();
   return (
-    <span className={`grade ${grade}`}>
-      <b aria-hidden="true">{signs[grade]}</b> {words.names[grade]}
+    <span className={short ? `grade short ${grade}` : `grade ${grade}`}>
+      <b aria-hidden="true">{signs[grade]}</b>
+      {!short && words.names[grade]}
     </span>
   );
 }
 
 /** How a transfer's artwork will print; pressed, it shows why. Nothing, while there is no artwork. */
-export function GradeButton({ transfer }: { transfer: Transfer }) {
+export function GradeButton({ transfer, short = false }: { transfer: Transfer; short?: boolean }) {
   const { grade: words } = useWords();
   const limits = useShop(({ book }) => settingsOrFirst(book).limits);
   const state = useCheck(transfer);
@@ -30,12 +31,17 @@ export function GradeButton({ transfer }: { transfer: Transfer }) {
   return (
     <button
       type="button"
-      className="grade-button"
+      className={short ? 'grade-button short' : 'grade-button'}
+      title={words.look(transfer.name, told)}
       data-grade={grade ?? state.kind}
       aria-label={words.look(transfer.name, told)}
       onClick={() => openDialog({ kind: 'artwork', transfer: transfer.id })}
     >
-      {grade ? <GradeMark grade={grade} /> : <span className="quiet">{told}</span>}
+      {grade ? (
+        <GradeMark grade={grade} short={short} />
+      ) : (
+        <span className="quiet">{short ? '…' : told}</span>
+      )}
     </button>
   );
 }

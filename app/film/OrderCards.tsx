@@ -96,7 +96,7 @@ function OrderCard({
                 <span className="quiet">{area(transfer.width, transfer.height, ways)}</span>
                 <b>{count}</b>
               </button>
-              <GradeButton transfer={transfer} />
+              <GradeButton transfer={transfer} short />
               {rowWaiting > 0 && !tooLarge && (
                 <Button
                   weight="plain"

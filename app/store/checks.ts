@@ -1,5 +1,12 @@
 import { create } from 'zustand';
-import { type ArtworkCheck, type Finding, findingsOf, type Limits, strokeLimit } from '../../src/artwork';
+import {
+  type ArtworkCheck,
+  type Finding,
+  findingsOf,
+  type Limits,
+  type Outline,
+  strokeLimit,
+} from '../../src/artwork';
 import { type CheckRequest, openArtwork, openChecker } from '../../src/artwork/browser';
 import { setArtwork } from '../../src/editing';
 import type { Artwork, Book, Transfer } from '../../src/model';
@@ -163,6 +170,18 @@ export function useCheck(transfer: Transfer): CheckState | null {
   const key = useShop(({ book }) => taskFor(book, transfer, settingsOrFirst(book).limits)?.key ?? null);
   return useChecks(({ states }) => (key === null ? null : (states.get(key) ?? null)));
 }
+
+/** The outline of an artwork, the same at any size; `null` while it is not known. */
+export function outlineNow(artwork: string): Outline | null {
+  for (const [key, state] of useChecks.getState().states) {
+    if (state.kind === 'done' && key.startsWith(artwork)) return state.check.outline;
+  }
+  return null;
+}
+
+/** How many checks are done: what is drawn from them is drawn again when it changes. */
+export const useDoneChecks = (): number =>
+  useChecks(({ states }) => [...states.values()].filter(({ kind }) => kind === 'done').length);
 
 const known = new WeakMap<ArtworkCheck, Map<string, readonly Finding[]>>();
 

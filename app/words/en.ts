@@ -302,7 +302,7 @@ export const en = {
     count: 'Copies',
     mayTurn: 'May turn',
     artwork: 'Artwork',
-    prints: 'Prints',
+    prints: 'Will print',
     addArtwork: (name: string) => `Choose an image for ${name}`,
     dropHere: 'Drop a PNG here',
     readingArtwork: 'Reading the image…',

@@ -29,8 +29,8 @@ const MOST_PLACES = 200;
  * some 40 degrees leave less.
  */
 const CORNER = 1.6;
-/** A gap between two edges counts from there on: wedges where strokes meet leave less. */
-const WEDGE = 5;
+/** A gap between two edges counts when it is so many times longer than the width asked for: where strokes meet, it is shorter. */
+const SLIT = 3;
 
 /** A raster of ink, 1, and ground, 0, with a margin of ground. */
 export interface InkMask {
@@ -49,11 +49,11 @@ export function inkMask({ width, height, margin, alpha }: AlphaRaster): InkMask 
 
 /** Strokes and specks of ink that are thinner than a width. */
 export const thinStrokes = (ink: InkMask, pitch: Pitch, width: number): ThinPlaces =>
-  thinnerThan(ink, 1, pitch, width, CORNER);
+  thinnerThan(ink, 1, pitch, width);
 
 /** Openings in the ink, and gaps, that are narrower than a width. */
 export const narrowOpenings = (ink: InkMask, pitch: Pitch, width: number): ThinPlaces =>
-  thinnerThan(ink, 0, pitch, width, WEDGE);
+  thinnerThan(ink, 0, pitch, width);
 
 /** Steps to all pixels within a radius, the nearest first. */
 function stepsWithin(radius: number, pitch: Pitch, width: number): Int32Array {
@@ -79,7 +79,6 @@ function thinnerThan(
   kind: 0 | 1,
   pitch: Pitch,
   diameter: number,
-  corner: number,
 ): ThinPlaces {
   const pixel = Math.sqrt(pitch.x * pitch.y);
   // From centre to centre: half a pixel lies between a centre and an edge; an even width has its middle between two centres.
@@ -104,7 +103,7 @@ function thinnerThan(
   }
 
   const marks = markSheet(width - 2 * margin, height - 2 * margin);
-  const leastArea = (corner * radius * radius) / (pitch.x * pitch.y);
+  const leastArea = (CORNER * radius * radius) / (pitch.x * pitch.y);
   const places: (ThinPlace & { readonly area: number })[] = [];
   for (const { pixels, touches } of parts(left, marked, mask, kind, width)) {
     const apart = !touches;
@@ -118,8 +117,10 @@ function thinnerThan(
       if (y > y2) y2 = y;
       const depth = toOutside.at(x, y);
       if (depth > widest && depth !== Number.POSITIVE_INFINITY) widest = depth;
-      marks.mark(x - margin, y - margin);
     }
+    const longest = Math.max((x2 - x1 + 1) * pitch.x, (y2 - y1 + 1) * pitch.y);
+    if (!apart && kind === 0 && longest < SLIT * diameter) continue;
+    for (const at of pixels) marks.mark((at % width) - margin, Math.floor(at / width) - margin);
     places.push({
       box: { x: x1 - margin, y: y1 - margin, width: x2 - x1 + 1, height: y2 - y1 + 1 },
       width: Math.max(pixel / 2, 2 * widest - pixel / 2),
