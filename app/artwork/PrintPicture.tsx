@@ -8,8 +8,9 @@ import type { Picture } from './useArtworkPicture';
 const zooms = ['1', '2', '4', '8'] as const;
 type Zoom = (typeof zooms)[number];
 
-/** More rings than this hide what they show. */
+/** More rings than this, or larger ones, hide what they show. */
 const MOST_RINGS = 60;
+const LARGEST_RING = 36;
 const MARK = [226, 0, 122] as const;
 
 /** The artwork on its garment's colour, with the places of a finding marked over it. */
@@ -93,11 +94,14 @@ function paintMarks(context: CanvasRenderingContext2D, { where, places }: Marks,
   context.imageSmoothingEnabled = false;
   context.drawImage(maskPicture(where), 0, 0, width, height);
   const unit = Math.max(width, height) / 600 / Math.sqrt(zoom);
-  const rings = places.slice(0, MOST_RINGS).map((place) => ({
-    x: (place.x + place.width / 2) * width,
-    y: (place.y + place.height / 2) * height,
-    radius: Math.max(9 * unit, (Math.hypot(place.width * width, place.height * height) / 2) * 1.1),
-  }));
+  const rings = places
+    .map((place) => ({
+      x: (place.x + place.width / 2) * width,
+      y: (place.y + place.height / 2) * height,
+      radius: Math.max(9 * unit, (Math.hypot(place.width * width, place.height * height) / 2) * 1.1),
+    }))
+    .filter(({ radius }) => radius <= LARGEST_RING * unit)
+    .slice(0, MOST_RINGS);
   for (const [line, colour] of [
     [5 * unit, '#ffffff'],
     [2.5 * unit, `rgb(${MARK.join(' ')})`],

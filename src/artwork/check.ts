@@ -32,7 +32,7 @@ export interface Place {
   readonly thickness: Micrometres;
 }
 
-export interface Places {
+interface Places {
   readonly list: readonly Place[];
   readonly count: number;
   readonly least: Micrometres | null;

@@ -22,7 +22,7 @@ export interface Coverage {
 const LEAST = 8;
 const OPAQUE = 128;
 /** The strongest channel of what counts as black. */
-export const BLACK = 40;
+const BLACK = 40;
 
 export const noInk = (): InkSums => ({ bearing: 0, white: 0, colour: 0, black: 0 });
 

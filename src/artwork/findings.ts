@@ -69,8 +69,7 @@ export function luminance(shade: string): number {
 }
 
 /** Whether black ink would not be missed on a garment of this shade. */
-export const isBlackGarment = (shade: string | null): boolean =>
-  shade !== null && luminance(shade) <= BLACK_GARMENT;
+const isBlackGarment = (shade: string | null): boolean => shade !== null && luminance(shade) <= BLACK_GARMENT;
 
 /**
  * What is to be said of an artwork, the worst first.

@@ -1,19 +1,17 @@
 export {
   type Limits,
   type Place,
-  type RasterCheck,
   startCheck,
   strokeLimit,
 } from './check';
 export type { Contour } from './contour';
-export { type Coverage, coverageOf } from './coverage';
+export { coverageOf } from './coverage';
 export { type FileFacts, fileFacts } from './facts';
 export {
   type ArtworkCheck,
   type Finding,
   findingsOf,
   type Grade,
-  isBlackGarment,
   worstGrade,
 } from './findings';
 export { type KnockOut, knockOut, type Rgb } from './ground';

@@ -4,7 +4,7 @@ import { type MaskRuns, markSheet } from './mask-runs';
 import type { PixelBox } from './trim';
 
 /** A place that is thinner than was asked for. */
-export interface ThinPlace {
+interface ThinPlace {
   /** In pixels of the raster without its margin. */
   readonly box: PixelBox;
   /** The widest circle that fits in it, in the unit of the pitch; true within half a pixel. */
@@ -25,12 +25,13 @@ export interface ThinPlaces {
 
 const MOST_PLACES = 200;
 /**
- * A remainder that hangs on something thicker counts from this area on, in squares of the radius: corners of more than
- * some 40 degrees leave less.
+ * A remainder that hangs on something wider may be a corner or a tip, which everything drawn has: it tapers from nearly the full
+ * width to nothing. It counts as a stroke, or a slit, when it is longer than a tip of some 15 degrees, or clearly narrower
+ * than the width all along and not merely a corner. Both in shares of the width.
  */
-const CORNER = 1.6;
-/** A gap between two edges counts when it is so many times longer than the width asked for: where strokes meet, it is shorter. */
-const SLIT = 3;
+const LONG = 3.5;
+const NARROW = 0.65;
+const SHORT = 1.2;
 
 /** A raster of ink, 1, and ground, 0, with a margin of ground. */
 export interface InkMask {
@@ -103,11 +104,9 @@ function thinnerThan(
   }
 
   const marks = markSheet(width - 2 * margin, height - 2 * margin);
-  const leastArea = (CORNER * radius * radius) / (pitch.x * pitch.y);
   const places: (ThinPlace & { readonly area: number })[] = [];
   for (const { pixels, touches } of parts(left, marked, mask, kind, width)) {
     const apart = !touches;
-    if (!apart && pixels.length < leastArea) continue;
     let [x1, y1, x2, y2, widest] = [width, height, 0, 0, 0];
     for (const at of pixels) {
       const [x, y] = [at % width, Math.floor(at / width)];
@@ -118,19 +117,21 @@ function thinnerThan(
       const depth = toOutside.at(x, y);
       if (depth > widest && depth !== Number.POSITIVE_INFINITY) widest = depth;
     }
+    const own = Math.max(pixel / 2, 2 * widest - pixel / 2);
     const longest = Math.max((x2 - x1 + 1) * pitch.x, (y2 - y1 + 1) * pitch.y);
-    if (!apart && kind === 0 && longest < SLIT * diameter) continue;
+    const tapers = longest < LONG * diameter && (own > NARROW * diameter || longest < SHORT * diameter);
+    if (!apart && tapers) continue;
     for (const at of pixels) marks.mark((at % width) - margin, Math.floor(at / width) - margin);
     places.push({
       box: { x: x1 - margin, y: y1 - margin, width: x2 - x1 + 1, height: y2 - y1 + 1 },
-      width: Math.max(pixel / 2, 2 * widest - pixel / 2),
+      width: own,
       apart,
       area: pixels.length,
     });
   }
   places.sort((a, b) => b.area - a.area);
   return {
-    places: places.slice(0, MOST_PLACES).map(({ box, width: own, apart }) => ({ box, width: own, apart })),
+    places: places.slice(0, MOST_PLACES).map(({ area: _, ...place }) => place),
     count: places.length,
     least: places.reduce<number | null>((least, place) => Math.min(least ?? place.width, place.width), null),
     where: marks.runs(),

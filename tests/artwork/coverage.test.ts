@@ -20,7 +20,7 @@ function spread(
   inside: (x: number, y: number, dx: number, dy: number) => boolean,
 ): number {
   let sum = 0;
-  const shifts = [0, 0.27, 0.58, 0.83];
+  const shifts = [0, 0.21, 0.43, 0.64, 0.87];
   for (const dx of shifts) {
     for (const dy of shifts) {
       const measured = white(
@@ -33,7 +33,7 @@ function spread(
   return Math.sqrt(sum / shifts.length ** 2);
 }
 
-const resolutions = [40, 80, 160, 320];
+const resolutions = [50, 100, 200, 400];
 
 /** The power of the pixel's size that an error falls with: the slope of the least squares line through the logarithms. */
 function rate(errors: readonly number[]): number {
