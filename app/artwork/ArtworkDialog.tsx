@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { type Finding, type KnockOut, worstGrade } from '../../src/artwork';
 import { setArtwork } from '../../src/editing';
 import type { Artwork, Transfer } from '../../src/model';
@@ -47,8 +47,10 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
   const findings = check ? findingsFor(check, transfer, limits) : [];
   // The worst that has places is shown until another is chosen.
   const shown = chosen ?? findings.find(({ code }) => check && marksOf(check, code, limits))?.code ?? 'none';
+  const told = useRef<HTMLDivElement>(null);
+  // A form that closes takes the focus with it; it must stay in the window, for Escape to close that.
   useEffect(() => {
-    if (knock) setChosen('none');
+    if (knock === null && document.activeElement === document.body) told.current?.focus();
   }, [knock]);
   return (
     <div className="artwork-window">
@@ -58,7 +60,7 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
         shade={transfer.shade}
         marks={check && !knock && shown !== 'none' ? marksOf(check, shown, limits) : null}
       />
-      <div className="artwork-told">
+      <div className="artwork-told" ref={told} tabIndex={-1}>
         {knock ? (
           <KnockOutForm
             transfer={transfer}
