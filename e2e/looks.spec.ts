@@ -45,6 +45,10 @@ for (const scheme of ['light', 'dark', 'forced'] as const) {
     await page.getByRole('button', { name: 'Add a place' }).click();
     await check('garments and places');
     await page.keyboard.press('Escape');
+    await page.locator('.grade-button[data-grade="poor"]').first().click();
+    await expect(page.getByRole('dialog').locator('canvas')).toBeVisible();
+    await check('what will print');
+    await page.keyboard.press('Escape');
     await page
       .getByRole('button', { name: /^More about/ })
       .first()

@@ -1,8 +1,10 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|frames]`: the published
- * sets, strips cut up without waste, the packers of npm, the time to a first layout, and the frame times of the built app.
+ * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|artwork|frames]`: the published
+ * sets, strips cut up without waste, the packers of npm, the time to a first layout, and in the
+ * built app the check of a large artwork and frame times.
  */
 import { parseArgs } from 'node:util';
+import { benchArtwork } from './artwork';
 import { benchFirstLayout } from './first-layout';
 import { benchFrames } from './frames';
 import { benchPackers, benchSets } from './sets';
@@ -21,4 +23,5 @@ if (runs('first')) benchFirstLayout();
 if (runs('sets')) await benchSets(Number(values.seconds), Number(values.seed));
 if (runs('zero')) benchZeroWaste(2 * Number(values.seconds), Number(values.seed));
 if (runs('packers')) benchPackers(Number(values.seconds), Number(values.seed));
+if (runs('artwork')) await benchArtwork();
 if (runs('frames')) await benchFrames();
