@@ -6,7 +6,7 @@ import { ShadeChoice } from '../orders/ShadeChoice';
 import { Button } from '../parts/Button';
 import { CloseButton } from '../parts/CloseButton';
 import { Window } from '../parts/Window';
-import { findingsFor, useCheck } from '../store/checks';
+import { checkAgain, findingsFor, stopCheck, useCheck } from '../store/checks';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { artworkWords as words } from '../words/artwork';
@@ -76,11 +76,22 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
               {check && <GradeMark grade={worstGrade(findings)} />}
             </div>
             {state?.kind === 'running' && (
-              <p className="quiet" role="status">
-                {words.checking(percent(state.share, ways))}
+              <p className="quiet">
+                <span role="status">{words.checking(percent(state.share, ways))}</span>{' '}
+                <Button weight="plain" onPress={stopCheck}>
+                  {words.stop}
+                </Button>
               </p>
             )}
             {state?.kind === 'waiting' && <p className="quiet">{words.loading}</p>}
+            {state?.kind === 'stopped' && (
+              <p className="quiet">
+                {words.stopped}{' '}
+                <Button weight="plain" onPress={() => checkAgain(transfer)}>
+                  {words.again}
+                </Button>
+              </p>
+            )}
             {state?.kind === 'failed' && <p className="error">{words.pictureMissing}</p>}
             {check && (
               <FindingList

@@ -27,7 +27,11 @@ export function GradeButton({ transfer, short = false }: { transfer: Transfer; s
   const state = useCheck(transfer);
   if (!state) return null;
   const grade = state.kind === 'done' ? worstGrade(findingsFor(state.check, transfer, limits)) : null;
-  const told = grade ? words.names[grade] : state.kind === 'failed' ? words.notChecked : words.checking;
+  const told = grade
+    ? words.names[grade]
+    : state.kind === 'failed' || state.kind === 'stopped'
+      ? words.notChecked
+      : words.checking;
   return (
     <button
       type="button"

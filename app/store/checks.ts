@@ -19,6 +19,7 @@ type CheckState =
   | { readonly kind: 'waiting' }
   | { readonly kind: 'running'; readonly share: number }
   | { readonly kind: 'done'; readonly check: ArtworkCheck }
+  | { readonly kind: 'stopped' }
   | { readonly kind: 'failed' };
 
 /** Lives until the tab closes; what is done also lies in the artwork store, by the hash of the file. */
@@ -76,6 +77,22 @@ async function readAgain(artwork: Artwork, file: Blob): Promise<void> {
   });
 }
 
+/** Why a check ends early: someone said so, or its size or file is no longer that of any transfer. */
+const STOPPED = 'stopped';
+const NOT_ASKED_FOR = 'not asked for';
+
+/** Stops the check that runs, and takes up again one that was stopped; what does it lives with the open book. */
+let runner: { stop(): void; again(key: string): void } | null = null;
+
+export const stopCheck = (): void => runner?.stop();
+
+/** Checks a transfer's artwork after all. */
+export function checkAgain(transfer: Transfer): void {
+  const { book } = useShop.getState();
+  const task = taskFor(book, transfer, settingsOrFirst(book).limits);
+  if (task) runner?.again(task.key);
+}
+
 /**
  * Checks all artwork of the open book in the background, one at a time, and again when a size, a limit or a file changes. A
  * check that is no longer asked for is stopped.
@@ -122,9 +139,12 @@ export function followChecks(): () => void {
     if (!task) return;
     const stop = new AbortController();
     running = { key: task.key, stop };
-    await run(task, stop.signal).catch(() =>
-      setState(task.key, { kind: stop.signal.aborted ? 'waiting' : 'failed' }),
-    );
+    await run(task, stop.signal).catch(() => {
+      const { reason } = stop.signal;
+      setState(task.key, {
+        kind: reason === undefined ? 'failed' : reason === STOPPED ? 'stopped' : 'waiting',
+      });
+    });
     running = null;
     void next();
   };
@@ -149,17 +169,25 @@ export function followChecks(): () => void {
     });
     for (const { key } of queue) kept.set(key, { kind: 'waiting' });
     useChecks.setState({ states: kept });
-    if (running && !wanted.has(running.key))
-      running.stop.abort(new DOMException('not asked for', 'AbortError'));
+    if (running && !wanted.has(running.key)) running.stop.abort(NOT_ASKED_FOR);
     void next();
   };
 
+  runner = {
+    stop: () => running?.stop.abort(STOPPED),
+    again(key) {
+      useChecks.setState(({ states }) => ({ states: new Map([...states].filter(([own]) => own !== key)) }));
+      seen = null;
+      follow(useShop.getState().book);
+    },
+  };
   follow(useShop.getState().book);
   const unwatch = useShop.subscribe(({ book }) => follow(book));
   return () => {
     closed = true;
     unwatch();
-    running?.stop.abort(new DOMException('closed', 'AbortError'));
+    running?.stop.abort(NOT_ASKED_FOR);
+    runner = null;
     checker.close();
     useChecks.setState({ states: new Map() });
   };

@@ -116,6 +116,9 @@ export const artworkWords = {
   pictureMissing: 'The image could not be read. Give this transfer its artwork again.',
   loading: 'Reading the image…',
   checking: (share: string) => `Looking at every pixel, ${share}…`,
+  stop: 'Stop',
+  stopped: 'This artwork was not checked.',
+  again: 'Check it',
   zoom: 'Zoom',
   zooms: {
     '1': 'whole artwork',
