@@ -8,7 +8,6 @@ import {
   strokeLimit,
 } from '../../src/artwork';
 import { type CheckRequest, openArtwork, openChecker } from '../../src/artwork/browser';
-import { setArtwork } from '../../src/editing';
 import type { Artwork, Book, Transfer } from '../../src/model';
 import { keepArtwork, keepCheck, loadArtworkFile, loadCheck } from './artwork';
 import { settingsOrFirst } from './selectors';
@@ -65,16 +64,16 @@ const setState = (key: string, state: CheckState): void =>
   useChecks.setState(({ states }) => ({ states: new Map(states).set(key, state) }));
 
 /** A file that decodes to another size than its record says was read by an older version: it is read again. */
-async function readAgain(artwork: Artwork, file: Blob): Promise<void> {
-  if (!mayWrite()) return;
+async function readAgain(artwork: Artwork, file: Blob): Promise<boolean> {
+  if (!mayWrite()) return false;
   const opened = await openArtwork(new File([file], artwork.fileName, { type: file.type }));
-  const kept = opened.ok ? await keepArtwork(opened.value, artwork.madeFrom) : null;
-  if (!kept?.ok) return;
+  if (!opened.ok || opened.value.pixels.width === artwork.pixels.width) return false;
+  const kept = await keepArtwork(opened.value, artwork.madeFrom);
+  if (!kept.ok) return false;
   commitQuietly((draft, { now }) => {
-    for (const { id, artwork: own } of Object.values(draft.transfer)) {
-      if (own === artwork.id) setArtwork(draft, id, { ...kept.value, changed: now });
-    }
+    draft.artwork[artwork.id] = { ...kept.value, changed: now };
   });
+  return true;
 }
 
 /** Why a check ends early: someone said so, or its size or file is no longer that of any transfer. */
@@ -124,7 +123,7 @@ export function followChecks(): () => void {
     );
     if (!result.ok) {
       setState(key, { kind: 'failed' });
-      if (result.problem === 'changed') await readAgain(artwork, file);
+      if (result.problem === 'changed' && (await readAgain(artwork, file))) runner?.again(key);
       return;
     }
     setState(key, { kind: 'done', check: result.value });
