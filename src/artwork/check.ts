@@ -4,18 +4,11 @@ import { contours, outlineLength } from './contour';
 import { addInk, type InkSums, noInk } from './coverage';
 import type { Pitch } from './distance';
 import { type Rgb, solidGround } from './ground';
+import { type Limits, strokeLimit } from './limits';
 import type { MaskRuns } from './mask-runs';
 import { type Outline, outlineOf } from './outline';
 import { type SeeThrough, seeThrough } from './see-through';
 import { inkMask, narrowOpenings, type ThinPlaces, thinStrokes } from './thin';
-
-/** From which widths on a shop trusts its film. */
-export interface Limits {
-  readonly stroke: Micrometres;
-  readonly opening: Micrometres;
-  /** What the printer's software takes off the white on each side of an edge. */
-  readonly choke: Micrometres;
-}
 
 interface Size {
   readonly width: number;
@@ -60,9 +53,6 @@ const FINEST = 63.5;
 const MOST_LOOKED_AT = 20_000_000;
 /** A place by itself no longer than this many times the limit is a speck, any other a stroke. */
 const SPECK = 1.5;
-
-/** The width under which strokes are looked for. */
-export const strokeLimit = ({ stroke, choke }: Limits): Micrometres => um(Math.max(stroke, 2 * choke));
 
 /**
  * Checks a trimmed artwork that comes in strips of pixels, from top to bottom.

@@ -1,7 +1,8 @@
 import type { Micrometres } from '../units';
-import type { Limits, RasterCheck } from './check';
+import type { RasterCheck } from './check';
 import type { FileFacts } from './facts';
 import type { Rgb } from './ground';
+import type { Limits } from './limits';
 import { effectivePpi } from './size';
 
 /** All that was found out about an artwork at a printed size; the same for the same file, size and limits. */

@@ -1,9 +1,4 @@
-export {
-  type Limits,
-  type Place,
-  startCheck,
-  strokeLimit,
-} from './check';
+export type { Place } from './check';
 export type { Contour } from './contour';
 export { coverageOf } from './coverage';
 export { type FileFacts, fileFacts } from './facts';
@@ -16,8 +11,9 @@ export {
 } from './findings';
 export { type KnockOut, knockOut, type Rgb } from './ground';
 export { isJpeg, isWholeJpeg, readJpegHeader } from './jpeg';
+export { type Limits, strokeLimit } from './limits';
 export type { MaskRuns } from './mask-runs';
-export { growOutline, type Outline } from './outline';
+export type { Outline } from './outline';
 export { type Density, isPng, isWholePng, readPngHeader, withDensity } from './png';
 export { effectivePpi, heightOf, physicalSize } from './size';
 export { readSvgHeader } from './svg';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { coverageOf, findingsOf, type Limits, startCheck, worstGrade } from '../../src/artwork';
+import { coverageOf, findingsOf, type Limits, worstGrade } from '../../src/artwork';
+import { startCheck } from '../../src/artwork/check';
 import { luminance } from '../../src/artwork/findings';
 import { fromInches, fromMm } from '../../src/units';
 import { paint, RED, shape } from './pixels';

@@ -5,7 +5,6 @@ import {
   type Contour,
   type FileFacts,
   fileFacts,
-  growOutline,
   isJpeg,
   isPng,
   isWebp,
@@ -18,9 +17,10 @@ import {
   readJpegHeader,
   readPngHeader,
   readWebpHeader,
-  startCheck,
   withDensity,
 } from '..';
+import { startCheck } from '../check';
+import { growOutline } from '../outline';
 import type { CheckRequest } from './check-request';
 import {
   type ArtworkProblem,
