@@ -1,4 +1,4 @@
-import type { LaidCopy, LaidRun } from '../../../src/layout';
+import { type LaidCopy, type LaidRun, onFilm } from '../../../src/layout';
 import { fromInches, fromMm, toInches, toMm } from '../../../src/units';
 import { tintOf } from '../../parts/tints';
 import type { Outlines } from './outlines';
@@ -138,11 +138,7 @@ function paintOutline(context: Context, { view, run, colours, outlines }: Scene,
   context.beginPath();
   for (const line of lines) {
     for (let at = 0; at < line.length; at += 2) {
-      const [across, down] = [line[at] as number, line[at + 1] as number];
-      // A turned copy is turned a quarter clockwise as an image.
-      const point = copy.turned
-        ? { x: copy.x + copy.width - down, y: copy.y + across }
-        : { x: copy.x + across, y: copy.y + down };
+      const point = onFilm(copy, line[at] as number, line[at + 1] as number);
       const { left, top } = toScreen(view, run.film.width, { ...point, width: 0, length: 0 });
       if (at === 0) context.moveTo(left, top);
       else context.lineTo(left, top);
