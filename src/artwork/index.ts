@@ -18,4 +18,4 @@ export { type Density, isPng, isWholePng, readPngHeader, withDensity } from './p
 export { effectivePpi, heightOf, physicalSize } from './size';
 export { readSvgHeader } from './svg';
 export { LEAST_ALPHA, type PixelBox, trimBox } from './trim';
-export { isWebp, readWebpHeader } from './webp';
+export { isWebp, isWholeWebp, readWebpHeader } from './webp';

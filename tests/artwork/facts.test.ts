@@ -1,7 +1,7 @@
 import { deflateSync } from 'node:zlib';
 import { PNG } from 'pngjs';
 import { describe, expect, it } from 'vitest';
-import { fileFacts, isWholeJpeg, isWholePng, readJpegHeader } from '../../src/artwork';
+import { fileFacts, isWholeJpeg, isWholePng, isWholeWebp, readJpegHeader } from '../../src/artwork';
 import { jpegBytes, pngWith } from './files';
 
 const ascii = (text: string) => [...text].map((letter) => letter.charCodeAt(0));
@@ -138,6 +138,22 @@ describe('a file that is cut off', () => {
     expect(isWholeJpeg(whole)).toBe(true);
     expect(isWholeJpeg(Uint8Array.from([...whole, 0, 0, 0]))).toBe(true);
     expect(isWholeJpeg(whole.subarray(0, whole.length - 2))).toBe(false);
+  });
+});
+
+describe('a WebP that is cut off', () => {
+  it('is shorter than it says', () => {
+    const whole = Uint8Array.from([
+      ...ascii('RIFF'),
+      22,
+      0,
+      0,
+      0,
+      ...ascii('WEBP'),
+      ...new Array<number>(18).fill(0),
+    ]);
+    expect(isWholeWebp(whole)).toBe(true);
+    expect(isWholeWebp(whole.subarray(0, 29))).toBe(false);
   });
 });
 

@@ -10,6 +10,7 @@ import {
   isWebp,
   isWholeJpeg,
   isWholePng,
+  isWholeWebp,
   type KnockOut,
   knockOut,
   type Outline,
@@ -40,7 +41,8 @@ function headerOf(bytes: Uint8Array) {
   if (isJpeg(bytes)) {
     return { kind: 'jpeg' as const, header: readJpegHeader(bytes), whole: isWholeJpeg(bytes) };
   }
-  if (isWebp(bytes)) return { kind: 'webp' as const, header: readWebpHeader(bytes), whole: true };
+  if (isWebp(bytes))
+    return { kind: 'webp' as const, header: readWebpHeader(bytes), whole: isWholeWebp(bytes) };
   return null;
 }
 
