@@ -7,6 +7,7 @@ import { NamesDialog } from '../orders/NamesDialog';
 import { OrderDialog } from '../orders/OrderDialog';
 import { PasteDialog } from '../orders/PasteDialog';
 import { TransferDialog } from '../orders/TransferDialog';
+import { PrintImageDialog } from '../print-image/PrintImageDialog';
 import { useView } from '../store/view';
 import { KeepDialog } from './KeepDialog';
 import { KeysDialog } from './KeysDialog';
@@ -33,6 +34,8 @@ export function Dialogs() {
       return <PrintedDialog />;
     case 'spoiled':
       return <SpoiledDialog />;
+    case 'print-image':
+      return <PrintImageDialog />;
     case 'keep':
       return <KeepDialog />;
     case 'test-strip':

@@ -12,7 +12,7 @@ export type Room = 'orders' | 'film' | 'cut-map';
 /** A window that lies over the room. */
 export type Dialog =
   | { readonly kind: 'paste'; readonly text: string }
-  | { readonly kind: 'film' | 'run' | 'printed' | 'spoiled' }
+  | { readonly kind: 'film' | 'run' | 'printed' | 'spoiled' | 'print-image' }
   | { readonly kind: 'order' | 'grid' | 'names'; readonly order: string }
   | { readonly kind: 'transfer'; readonly transfer: string }
   | { readonly kind: 'keep' | 'keys' | 'test-strip' };

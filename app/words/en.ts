@@ -626,6 +626,7 @@ export const en = {
     panOn: 'Further along the film',
     panBack: 'Back along the film',
     cutMap: 'Cut map',
+    printImage: 'Print-ready image',
   },
   keys: {
     title: 'Every key',

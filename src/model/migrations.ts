@@ -94,8 +94,21 @@ const isNoStep = ([key]: readonly [string, unknown]): boolean => !key.startsWith
 
 const withTogether = (film: Record<string, unknown>) => ({ together: { kind: 'any' }, ...film });
 
+/**
+ * Version 4 wrote no images.
+ * Version 5 remembers how; a printer whose test strip read rightly, ink up, needs them mirrored.
+ */
+const rememberImages: Migration = (records) =>
+  new Map(
+    [...records].map(([key, value]) => {
+      if (!key.startsWith('settings/') || !isObject(value)) return [key, value];
+      const mirrored = isObject(value.printer) && value.printer.inkUp === 'plain';
+      return [key, { ...value, printImage: { ppi: 300, mirrored, ticks: false, numbers: false } }];
+    }),
+  );
+
 /** `migrations[n]` takes version n + 1 to n + 2. Append only: what was shipped is never changed. */
-const migrations: readonly Migration[] = [separateSideMargins, widenForTheShop, askForTogether];
+const migrations: readonly Migration[] = [separateSideMargins, widenForTheShop, askForTogether, rememberImages];
 
 export const MODEL_VERSION = migrations.length + 1;
 

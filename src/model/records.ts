@@ -234,6 +234,17 @@ export const settingsSchema = z.object({
     /** Measured length over the length printed: distances along the film are multiplied by it. */
     feed: z.number().check(z.minimum(0.9), z.maximum(1.1)),
   }),
+  /** How print-ready images are written. */
+  printImage: z.object({
+    /** Pixels an inch. */
+    ppi: z.int().check(z.minimum(150), z.maximum(720)),
+    /** From side to side, for a printer whose own software does not mirror. */
+    mirrored: z.boolean(),
+    /** Marks where knife lines are, at the film's edges. */
+    ticks: z.boolean(),
+    /** Each copy's number in the gap beside it. */
+    numbers: z.boolean(),
+  }),
   /** When a backup was last saved. */
   lastBackup: z.nullable(instant),
   /** Headings of a table that the shop has mapped by hand, in lower case. */
