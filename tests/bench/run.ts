@@ -1,10 +1,12 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|frames]`: the published
- * sets, strips cut up without waste, the packers of npm, the time to a first layout, and the frame times of the built app.
+ * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|frames|image]`: the published
+ * sets, strips cut up without waste, the packers of npm, the time to a first layout, and of the built app the frame times and the
+ * writing of a print-ready image.
  */
 import { parseArgs } from 'node:util';
 import { benchFirstLayout } from './first-layout';
 import { benchFrames } from './frames';
+import { benchPrintImage } from './print-image';
 import { benchPackers, benchSets } from './sets';
 import { benchZeroWaste } from './zero-waste';
 
@@ -22,3 +24,4 @@ if (runs('sets')) await benchSets(Number(values.seconds), Number(values.seed));
 if (runs('zero')) benchZeroWaste(2 * Number(values.seconds), Number(values.seed));
 if (runs('packers')) benchPackers(Number(values.seconds), Number(values.seed));
 if (runs('frames')) await benchFrames();
+if (runs('image')) await benchPrintImage();
