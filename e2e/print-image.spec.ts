@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { PNG } from 'pngjs';
 import { readPngHeader } from '../src/artwork';
-import { composed, difference, giveArtwork, type Picture, paint, pngOf, storedCopies } from './print-image';
+import { composed, difference, type Picture, paint } from '../tests/output/print-image/reference';
+import { giveArtwork, pngOf, storedCopies } from './print-image';
 import { expect, kept, layOut, notices, openShop, pasteTable, test } from './shop';
 
 /** No picker can be answered in a test; without one the image is downloaded. */

@@ -3,7 +3,7 @@ import type { LaidCopy, LaidRun } from '../../layout';
 import type { Id } from '../../model';
 import { type Micrometres, um } from '../../units';
 import type { Frame, Part } from './frames';
-import { type MarkChoice, marksOf } from './marks';
+import { type FilmMark, type MarkChoice, marksOf } from './marks';
 import { laidSize, type Orientation, type PixelSize } from './orientation';
 
 /** Pixels an inch that an image may have. */
@@ -94,6 +94,17 @@ export function imageOf(run: LaidRun, frame: Frame, choice: ImageChoice): PrintI
     const upright = copy.turned ? { width: height, height: width } : { width, height };
     return { copy: copy.id, artwork: copy.transfer.artwork, ...boxOf(copy, upright, copy.turned) };
   };
+  /** Rounded up, so that no mark is smaller than it should be, and kept within the image. */
+  const markBox = ({ text, x, y, width, length: tall }: FilmMark): MarkBox => {
+    const upright = { width: Math.ceil(width * scale), height: Math.ceil(tall * scale) };
+    const inside = (place: number, end: number, pixels: number) =>
+      Math.min(place, (Math.round(end * scale) - pixels) / scale);
+    const at = {
+      x: inside(x, run.film.width, upright.width),
+      y: frame.from + inside(y - frame.from, length, upright.height),
+    };
+    return { text, ...boxOf(at, upright, false) };
+  };
   const { marks, unnumbered } = marksOf(run, frame, choice.marks);
   const fromTop = (a: PixelBox, b: PixelBox) => a.y - b.y || a.x - b.x;
   return {
@@ -103,15 +114,7 @@ export function imageOf(run: LaidRun, frame: Frame, choice: ImageChoice): PrintI
     height: along,
     film: { width: run.film.width, length },
     copies: frame.copies.map(copyBox).sort(fromTop),
-    marks: marks
-      .map(({ text, ...box }) => {
-        const upright = {
-          width: Math.max(1, nearest(box.width)),
-          height: Math.max(1, nearest(box.length)),
-        };
-        return { text, ...boxOf(box, upright, false) };
-      })
-      .sort(fromTop),
+    marks: marks.map(markBox).sort(fromTop),
     unnumbered,
   };
 }

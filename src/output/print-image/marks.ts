@@ -76,9 +76,9 @@ export function marksOf(
     const size = { width: um(HEIGHT * FIGURE * text.length), length: HEIGHT };
     const behind = um(copy.y + copy.length + CLEAR);
     const before = um(copy.y - CLEAR - HEIGHT);
+    const last = um(copy.x + copy.width - size.width);
     const places = [
-      { x: copy.x, y: behind },
-      { x: copy.x, y: before },
+      ...[behind, before].flatMap((y) => [copy.x, last].map((x) => ({ x, y }))),
       { x: um(copy.x + copy.width + CLEAR), y: copy.y },
       { x: um(copy.x - CLEAR - size.width), y: copy.y },
     ];
