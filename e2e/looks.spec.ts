@@ -28,6 +28,7 @@ for (const scheme of ['light', 'dark', 'forced'] as const) {
     await check('keys');
     await page.keyboard.press('Escape');
     for (const [name, where] of [
+      ['Print-ready image', 'print-ready image'],
       ['Choose copies', 'run'],
       ['Kept on this device', 'backup'],
     ] as const) {

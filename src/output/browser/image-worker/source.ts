@@ -15,14 +15,14 @@ function readingContext(width: number, height: number): OffscreenCanvasRendering
   return drawing;
 }
 
-/** The image as it is stored, or turned as its file says, by which of the two has the size that it was read at. */
+/** The image turned as its file says, or as it is stored, by which of the two has the size that it was read at. */
 async function decode({ file, pixels }: ImageSource): Promise<ImageBitmap> {
   const open = (imageOrientation: 'none' | 'from-image') =>
     createImageBitmap(file, { premultiplyAlpha: 'none', imageOrientation });
-  const stored = await open('none');
-  if (stored.width === pixels.width && stored.height === pixels.height) return stored;
-  stored.close();
-  return open('from-image');
+  const turned = await open('from-image');
+  if (turned.width === pixels.width && turned.height === pixels.height) return turned;
+  turned.close();
+  return open('none');
 }
 
 /** Hands the rows of what `draw` puts on a canvas to `take`, from the top. */
