@@ -108,7 +108,12 @@ const rememberImages: Migration = (records) =>
   );
 
 /** `migrations[n]` takes version n + 1 to n + 2. Append only: what was shipped is never changed. */
-const migrations: readonly Migration[] = [separateSideMargins, widenForTheShop, askForTogether, rememberImages];
+const migrations: readonly Migration[] = [
+  separateSideMargins,
+  widenForTheShop,
+  askForTogether,
+  rememberImages,
+];
 
 export const MODEL_VERSION = migrations.length + 1;
 
