@@ -2,6 +2,7 @@ import { TestStripDialog } from '../cut-map/TestStripDialog';
 import { FilmDialog } from '../film/FilmDialog';
 import { PrintedDialog, SpoiledDialog } from '../film/ProgressDialogs';
 import { RunDialog } from '../film/RunDialog';
+import { DesignDialog } from '../orders/DesignDialog';
 import { GridDialog } from '../orders/GridDialog';
 import { NamesDialog } from '../orders/NamesDialog';
 import { OrderDialog } from '../orders/OrderDialog';
@@ -26,6 +27,8 @@ export function Dialogs() {
       return <NamesDialog id={dialog.order} />;
     case 'transfer':
       return <TransferDialog id={dialog.transfer} />;
+    case 'design':
+      return <DesignDialog order={dialog.order} design={dialog.design} />;
     case 'film':
       return <FilmDialog />;
     case 'run':
