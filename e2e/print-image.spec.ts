@@ -3,6 +3,7 @@ import type { Page } from '@playwright/test';
 import { PNG } from 'pngjs';
 import { readPngHeader } from '../src/artwork';
 import { composed, difference, type Picture, paint } from '../tests/output/print-image/reference';
+import { readPdf } from '../tests/output/read-pdf';
 import { giveArtwork, pngOf, storedCopies } from './print-image';
 import { expect, kept, layOut, notices, openShop, pasteTable, test } from './shop';
 
@@ -282,4 +283,27 @@ test('the image follows the test strip: mirrored where the printer does not mirr
     );
   }
   expect(Buffer.compare(Buffer.from(flipped), Buffer.from(picture.data))).toBe(0);
+});
+
+test('a span that is small enough is written as a PDF of true size', async ({ page }) => {
+  await withoutPickers(page);
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,40,30,2,,no');
+  await giveArtwork(page, 'crest', 'crest.png', pngOf(letterF(472, 354)));
+  await layOut(page);
+  await page.getByRole('button', { name: 'Print-ready image' }).click();
+  await page.getByLabel('File').selectOption({ label: 'PDF, one page of true size' });
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Write the image' }).click();
+  const file = await download;
+  expect(file.suggestedFilename()).toBe('Run 1.pdf');
+  const [sheet, ...others] = await readPdf(new Uint8Array(readFileSync(await file.path())));
+  expect(others).toEqual([]);
+  const copies = await storedCopies(page);
+  const length = Math.max(...copies.map((copy) => copy.y + copy.length)) / 1000 + 10;
+  expect(sheet?.width).toBeCloseTo(330, 2);
+  expect(sheet?.height).toBeCloseTo(length, 2);
+  expect(sheet?.images.map(({ pixels }) => pixels)).toEqual([
+    { width: 3898, height: Math.round((length / 25.4) * 300) },
+  ]);
 });

@@ -18,6 +18,7 @@ export const usePrinting = create<{ readonly printing: Printing }>(() => ({ prin
 export interface NamedImage {
   readonly image: PrintImage;
   readonly name: string;
+  readonly form: 'png' | 'pdf';
 }
 
 /** Asks where the images go, writes them, and says how it went. */
@@ -36,9 +37,9 @@ export async function printImages(
   const stopped = new AbortController();
   const stop = () => stopped.abort();
   usePrinting.setState({ printing: { kind: 'writing', share: 0, stop } });
-  const images = named.flatMap(({ image }, index) => {
+  const images = named.flatMap(({ image, name, form }, index) => {
     const target = opened.targets[index];
-    return target ? [{ image, target }] : [];
+    return target ? [{ image, target, form, title: name }] : [];
   });
   const written = await writeImages({ images, sources, scratch: opened.scratch }, stopped.signal, (share) =>
     usePrinting.setState(({ printing }) =>

@@ -57,7 +57,7 @@ export function firstSettings(locale: string): Omit<Settings, 'changed'> {
     mapView: 'ink-up',
     mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
     printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
-    printImage: { ppi: 300, mirrored: false, ticks: false, numbers: false },
+    printImage: { form: 'png', ppi: 300, mirrored: false, ticks: false, numbers: false },
     lastBackup: null,
     columns: {},
   };

@@ -38,6 +38,10 @@ export const printImageWords = {
   ppi: 'Pixels an inch',
   ppiHint: '300 for most work; never above what the printer prints at.',
   ppiProblem: (least: number, most: number) => `Write a whole number from ${least} to ${most}.`,
+  form: 'File',
+  forms: { png: 'PNG', pdf: 'PDF, one page of true size' },
+  tooLargeForPdf:
+    'A PDF page holds up to 5.08 m and 60 million pixels. What is larger is written as PNG; write one span at a time for PDF.',
   mirror: 'Mirror the image',
   mirrorHint: 'Leave this off where the printer’s own software mirrors, as is usual. The test strip tells.',
   wouldRead:

@@ -103,7 +103,8 @@ const rememberImages: Migration = (records) =>
     [...records].map(([key, value]) => {
       if (!key.startsWith('settings/') || !isObject(value)) return [key, value];
       const mirrored = isObject(value.printer) && value.printer.inkUp === 'plain';
-      return [key, { ...value, printImage: { ppi: 300, mirrored, ticks: false, numbers: false } }];
+      const printImage = { form: 'png', ppi: 300, mirrored, ticks: false, numbers: false };
+      return [key, { ...value, printImage }];
     }),
   );
 

@@ -236,6 +236,7 @@ export const settingsSchema = z.object({
   }),
   /** How print-ready images are written. */
   printImage: z.object({
+    form: z.enum(['png', 'pdf']),
     /** Pixels an inch. */
     ppi: z.int().check(z.minimum(150), z.maximum(720)),
     /** From side to side, for a printer whose own software does not mirror. */

@@ -44,7 +44,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           mapView: 'ink-up',
           mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
           printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
-          printImage: { ppi: 300, mirrored: false, ticks: false, numbers: false },
+          printImage: { form: 'png', ppi: 300, mirrored: false, ticks: false, numbers: false },
           lastBackup: null,
           columns: {},
         },

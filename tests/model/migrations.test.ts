@@ -125,7 +125,13 @@ describe('migration', () => {
     ] as const) {
       const migrated = migrate(new Map([['settings/shop', settings(inkUp)]]), 4);
       const read = readRecord('settings', migrated?.get('settings/shop'));
-      expect(read?.printImage).toEqual({ ppi: 300, mirrored, ticks: false, numbers: false });
+      expect(read?.printImage).toEqual({
+        form: 'png',
+        ppi: 300,
+        mirrored,
+        ticks: false,
+        numbers: false,
+      });
       expect(read?.printer.feed).toBe(1.002);
     }
   });

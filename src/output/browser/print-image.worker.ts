@@ -13,6 +13,7 @@ import {
   tilesByArtwork,
 } from '../print-image';
 import { markPixels } from './image-worker/number';
+import { createPdfWriter } from './image-worker/pdf-writer';
 import { createPngWriter, type StripWriter } from './image-worker/png-writer';
 import { chosenFile, privateFile, type Sink } from './image-worker/sink';
 import { picturesOf } from './image-worker/source';
@@ -131,9 +132,11 @@ const printer: Printer = {
     let done = 0;
     let before = 0;
     try {
-      for (const { image, target } of images) {
+      for (const { image, target, form, title } of images) {
         const sink = await sinkOf(target);
-        const writer = await createPngWriter(image, sink);
+        const writer = await (form === 'pdf'
+          ? createPdfWriter(image, sink, title)
+          : createPngWriter(image, sink));
         const prepare = (row: number) => makeTiles(waiting, row, byId, store, svgBand);
         try {
           await compose(image, writer, store, before, prepare, (rows) => {

@@ -23,7 +23,13 @@ export interface ImageTarget {
 
 /** What is to be written, each image to its target, and what the copies are printed from. */
 export interface ImageJob {
-  readonly images: readonly { readonly image: PrintImage; readonly target: ImageTarget }[];
+  readonly images: readonly {
+    readonly image: PrintImage;
+    readonly target: ImageTarget;
+    readonly form: 'png' | 'pdf';
+    /** Of a PDF, what viewers call it. */
+    readonly title: string;
+  }[];
   readonly sources: readonly ImageSource[];
   /** A private file for pixels that memory has no room for. */
   readonly scratch: FileSystemFileHandle | null;

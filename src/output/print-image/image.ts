@@ -11,6 +11,15 @@ export const PPI = { least: 150, start: 300, most: 720 } as const;
 
 const MICROMETRES_PER_INCH = 25_400;
 
+/** A page of PDF is no longer than 14,400 points (ISO 32000-1, annex C). */
+const LONGEST_PAGE = 200 * MICROMETRES_PER_INCH;
+/** Its pixels are held in memory, compressed, until all of them are there. */
+const MOST_PDF_PIXELS = 60_000_000;
+
+/** Whether an image is small enough for a page of PDF. */
+export const fitsPdf = ({ width, height, film }: PrintImage): boolean =>
+  width * height <= MOST_PDF_PIXELS && Math.max(film.width, film.length) <= LONGEST_PAGE;
+
 /** A copy's pixels: no other copy or mark has any of them. */
 export interface CopyBox extends PixelBox {
   readonly copy: Id<'copy'>;
