@@ -307,3 +307,27 @@ test('a span that is small enough is written as a PDF of true size', async ({ pa
     { width: 3898, height: Math.round((length / 25.4) * 300) },
   ]);
 });
+
+test('a locked run is written as it was locked, whatever its transfers are given since', async ({ page }) => {
+  await withoutPickers(page);
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,40,30,2,,no');
+  const crest = letterF(472, 354);
+  await giveArtwork(page, 'crest', 'crest.png', pngOf(crest));
+  await layOut(page);
+  await kept(page);
+  const copies = await storedCopies(page);
+  await page.getByRole('button', { name: 'Lock for print' }).click();
+  await page.getByRole('link', { name: 'Orders' }).click();
+  const plain = paint(50, 50, () => [1, 2, 3, 255]);
+  await giveArtwork(page, 'crest', 'other.png', pngOf(plain));
+  await expect(notices(page)).toContainText('Runs that are locked for print keep the image crest had.');
+  await page.getByRole('textbox', { name: 'Width: crest' }).fill('70 mm');
+  await page.getByRole('textbox', { name: 'Width: crest' }).press('Enter');
+  await page.getByRole('link', { name: 'Film', exact: true }).click();
+  await page.getByRole('button', { name: 'Print-ready image' }).click();
+  const { picture } = await written(page);
+  const length = Math.max(...copies.map((copy) => copy.y + copy.length)) + 10_000;
+  const expected = composed(copies, { crest }, { width: 330_000, length, ppi: 300 });
+  expect(Buffer.compare(Buffer.from(expected.data), Buffer.from(picture.data))).toBe(0);
+});

@@ -21,6 +21,9 @@ export interface NamedImage {
   readonly form: 'png' | 'pdf';
 }
 
+/** A tab that is closed takes a half written image with it: the browser asks first. */
+const askFirst = (event: BeforeUnloadEvent): void => event.preventDefault();
+
 /** Asks where the images go, writes them, and says how it went. */
 export async function printImages(
   named: readonly NamedImage[],
@@ -35,8 +38,10 @@ export async function printImages(
     return;
   }
   const stopped = new AbortController();
+  const done = new AbortController();
   const stop = () => stopped.abort();
   usePrinting.setState({ printing: { kind: 'writing', share: 0, stop } });
+  addEventListener('beforeunload', askFirst, { signal: done.signal });
   const images = named.flatMap(({ image, name, form }, index) => {
     const target = opened.targets[index];
     return target ? [{ image, target, form, title: name }] : [];
@@ -54,6 +59,7 @@ export async function printImages(
     const artwork = problem.code === 'artwork' ? useShop.getState().book.artwork[problem.artwork] : undefined;
     notify(problem.code === 'stopped' ? 'plain' : 'error', words.problems(problem, artwork?.fileName ?? ''));
   }
+  done.abort();
   usePrinting.setState({ printing: { kind: 'idle' } });
   await opened.clear();
 }

@@ -146,7 +146,7 @@ export const en = {
   strip: {
     title: 'Test strip',
     intro:
-      'Print this strip once on each printer, with its own software set as for any job. Then say what came out; the cut map follows.',
+      'Print this strip once on each printer, with its own software set as for any job. Then say what came out; the print-ready image and the cut map follow.',
     save: 'Save the test strip',
     fileName: 'rollwright test strip.png',
     firstEnd: 'Which end came out first?',

@@ -4,11 +4,14 @@ import {
   boxesWithin,
   type CopyBox,
   composeRows,
+  createTileStore,
+  DiskFull,
   type MarkBox,
   orient,
   type PrintImage,
   stripRows,
   type Tile,
+  type TileStore,
   tileKey,
   tilesByArtwork,
 } from '../print-image';
@@ -17,7 +20,6 @@ import { createPdfWriter } from './image-worker/pdf-writer';
 import { createPngWriter, type StripWriter } from './image-worker/png-writer';
 import { chosenFile, privateFile, type Sink } from './image-worker/sink';
 import { picturesOf } from './image-worker/source';
-import { createTileStore, type TileStore } from './image-worker/tile-store';
 import type { ImageProblem, ImageSource, ImageTarget, Printer, SvgBand } from './print-job';
 
 /** An artwork that failed, on its way to the caller. */
@@ -119,7 +121,8 @@ async function compose(
 function problemOf(error: unknown): ImageProblem {
   if (error instanceof Stopped) return { code: 'stopped' };
   if (error instanceof Undecodable) return { code: 'artwork', artwork: error.artwork };
-  const isFull = error instanceof DOMException && error.name === 'QuotaExceededError';
+  const isFull =
+    error instanceof DiskFull || (error instanceof DOMException && error.name === 'QuotaExceededError');
   return { code: isFull ? 'disk-full' : 'not-written' };
 }
 

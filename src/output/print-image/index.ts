@@ -14,4 +14,5 @@ export { planesOf } from './planes';
 export { pngChunk, pngEnd, pngHead } from './png';
 export { createResampler } from './resample';
 export { filterRows } from './scanlines';
+export { createTileStore, DiskFull, type TileStore } from './tile-store';
 export { type Tile, tileKey, tilesByArtwork } from './tiles';

@@ -33,7 +33,11 @@ function walk({ width, height }: PixelSize, { turned, half, mirrored }: Orientat
  * The pixels of an upright picture as they lie in the image.
  * @param pixels one number a pixel, row by row; handed back as they are where nothing moves
  */
-export function orient(pixels: Uint32Array, size: PixelSize, orientation: Orientation): Uint32Array {
+export function orient(
+  pixels: Uint32Array<ArrayBuffer>,
+  size: PixelSize,
+  orientation: Orientation,
+): Uint32Array<ArrayBuffer> {
   if (!orientation.turned && !orientation.half && !orientation.mirrored) return pixels;
   const { laid, first, across, down } = walk(size, orientation);
   const moved = new Uint32Array(pixels.length);

@@ -1,3 +1,5 @@
+import { DiskFull } from '../../print-image';
+
 /** A file that is written from its beginning on. */
 export interface Sink {
   write(bytes: Uint8Array<ArrayBuffer>): Promise<void>;
@@ -31,7 +33,7 @@ export async function privateFile(handle: FileSystemFileHandle): Promise<Sink> {
     async write(bytes) {
       const taken = file.write(bytes, { at });
       at += taken;
-      if (taken < bytes.length) throw new DOMException('The disk is full', 'QuotaExceededError');
+      if (taken < bytes.length) throw new DiskFull();
     },
     async close() {
       file.flush();

@@ -49,10 +49,10 @@ export async function picturesOf(
   source: ImageSource,
   sizes: readonly PixelSize[],
   svgBand: SvgBand,
-): Promise<Uint32Array[]> {
+): Promise<Uint32Array<ArrayBuffer>[]> {
   const { trim } = source;
   if (source.kind === 'svg') {
-    const pictures: Uint32Array[] = [];
+    const pictures: Uint32Array<ArrayBuffer>[] = [];
     for (const size of sizes) {
       const { push, finish } = createResampler(size, size);
       const draw = async (drawing: OffscreenCanvasRenderingContext2D, top: number, rows: number) => {

@@ -1,15 +1,25 @@
-import type { Tile } from '../../print-image';
+import type { Tile } from './tiles';
+
+/** A file for pixels that memory has no room for: what is needed of the FileSystemSyncAccessHandle of the File System standard. */
+export interface Scratch {
+  read(pixels: Uint32Array<ArrayBuffer>, options: { readonly at: number }): number;
+  write(pixels: Uint32Array<ArrayBuffer>, options: { readonly at: number }): number;
+  close(): void;
+}
 
 /** Keeps the pixels of tiles that are in use: in memory up to a budget, beyond it in a scratch file. */
 export interface TileStore {
-  put(tile: Tile, width: number, pixels: Uint32Array): void;
-  has(key: string): boolean;
+  /** @throws if neither memory nor the file has room */
+  put(tile: Tile, width: number, pixels: Uint32Array<ArrayBuffer>): void;
   /** Some rows of a tile, to be used before the next are asked for. */
   rows(key: string, first: number, count: number): Uint32Array | null;
   /** Lets go of what no row from here on needs. */
   release(row: number): void;
   close(): void;
 }
+
+/** A file took less than it was given. */
+export class DiskFull extends Error {}
 
 /** Bytes of tiles in memory. */
 const BUDGET = 140_000_000;
@@ -19,16 +29,16 @@ type Kept =
   | { readonly done: number; readonly width: number; readonly pixels: Uint32Array }
   | { readonly done: number; readonly width: number; readonly at: number };
 
-/** @param scratch a file for tiles beyond the budget; without one, all are kept in memory */
-export function createTileStore(scratch: FileSystemSyncAccessHandle | null): TileStore {
+/** @param scratch takes the tiles beyond the budget; without one, all are kept in memory */
+export function createTileStore(scratch: Scratch | null, budget = BUDGET): TileStore {
   const tiles = new Map<string, Kept>();
   let held = 0;
   let written = 0;
   let read = new Uint32Array();
   return {
     put({ key, done }, width, pixels) {
-      if (scratch && held + pixels.byteLength > BUDGET) {
-        scratch.write(pixels as Uint32Array<ArrayBuffer>, { at: written });
+      if (scratch && held + pixels.byteLength > budget) {
+        if (scratch.write(pixels, { at: written }) < pixels.byteLength) throw new DiskFull();
         tiles.set(key, { done, width, at: written });
         written += pixels.byteLength;
       } else {
@@ -36,7 +46,6 @@ export function createTileStore(scratch: FileSystemSyncAccessHandle | null): Til
         held += pixels.byteLength;
       }
     },
-    has: (key) => tiles.has(key),
     rows(key, first, count) {
       const tile = tiles.get(key);
       if (!tile) return null;
