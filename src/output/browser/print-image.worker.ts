@@ -36,7 +36,7 @@ class Stopped extends Error {}
 let stopped = false;
 
 /** Between two strips, so long apart, messages are heard: to stop, for one. */
-const LISTEN_EVERY = 40;
+const LISTEN_EVERY = 100;
 
 const nextTask = (): Promise<void> =>
   new Promise((resolve) => {
