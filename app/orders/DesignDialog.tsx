@@ -93,9 +93,10 @@ export function DesignDialog({ order, design }: { order: string; design: Design 
         autoComplete="off"
         onChange={(event) => setCopies({ ...copies, [key]: event.target.value })}
       />
-      {countOf(key) === null && <p className="problem">{words.countProblem(whole(MOST_COPIES, ways))}</p>}
     </div>
   );
+  const countProblem = (key: string) =>
+    countOf(key) === null && <p className="problem">{words.countProblem(whole(MOST_COPIES, ways))}</p>;
 
   return (
     <Window title={words.title(design.name)}>
@@ -116,6 +117,7 @@ export function DesignDialog({ order, design }: { order: string; design: Design 
                   </span>
                 </span>
                 {countField(transfer.id, words.more(transfer.name))}
+                {countProblem(transfer.id)}
               </div>
             ))}
           </section>
@@ -143,10 +145,11 @@ export function DesignDialog({ order, design }: { order: string; design: Design 
                     autoComplete="off"
                     onChange={(event) => setWidths({ ...widths, [line]: event.target.value })}
                   />
-                  {!width.ok && (tried || count > 0) && <p className="problem">{width.problem}</p>}
                 </div>
                 <span className="quiet">{width.ok ? inUnit(um(width.value * ratio)) : ''}</span>
                 {countField(line, words.copiesOf(nameOf(line)))}
+                {!width.ok && (tried || count > 0) && <p className="problem">{width.problem}</p>}
+                {countProblem(line)}
               </div>
             );
           })}

@@ -1,4 +1,3 @@
-import { useEffect } from 'react';
 import { Label, ProgressBar } from 'react-aria-components';
 import { Button } from '../parts/Button';
 import { CloseButton } from '../parts/CloseButton';
@@ -6,14 +5,13 @@ import { Window } from '../parts/Window';
 import { useLaidRun, useWays } from '../store/selectors';
 import { printImageWords as words } from '../words/print-image';
 import { ImageForm } from './ImageForm';
-import { sweepImages, usePrinting } from './printing';
+import { usePrinting } from './printing';
 import './print-image.css';
 
 /** Writes what the printer's software takes: says what will be written, and how far it is. */
 export function PrintImageDialog() {
   const run = useLaidRun();
   const { printing } = usePrinting();
-  useEffect(sweepImages, []);
   if (!run) return null;
   return (
     <Window title={words.title}>
