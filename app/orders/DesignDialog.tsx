@@ -13,6 +13,7 @@ import { useWords } from '../words';
 import { designWords as words } from '../words/designs';
 import { area, typedLength, whole } from '../words/format';
 import { readSize, typedWithUnit } from './entries';
+import './design.css';
 
 const OWN = 'own';
 type Line = DesignSize | typeof OWN;
