@@ -1,20 +1,34 @@
 import { useState } from 'react';
 import { setCount } from '../../src/editing';
-import { type Copy, copiesByTransfer, type Transfer } from '../../src/model';
+import { type Artwork, type Copy, copiesByTransfer, type Transfer } from '../../src/model';
+import { Button } from '../parts/Button';
 import { CloseButton } from '../parts/CloseButton';
 import { Field } from '../parts/Field';
 import { Window } from '../parts/Window';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
+import { type Design, openDialog } from '../store/view';
 import { useWords } from '../words';
+import { designWords } from '../words/designs';
 import { readCount } from './entries';
 import { ShadeChoice } from './ShadeChoice';
+
+/** A transfer as the design that other sizes are made of. */
+const designOf = ({ name, width, height, shade }: Transfer, artwork: Artwork | null): Design => ({
+  name,
+  artwork,
+  size: { width, height },
+  shade,
+});
 
 /** What of a transfer is needed now and then: spare copies, fillers, the garment's colour. */
 export function TransferDialog({ id }: { id: string }) {
   const { orders: words } = useWords();
   const transfer = useShop(({ book }) => book.transfer[id]);
   const copies = useShop(({ book }) => copiesByTransfer(book).get(id)?.length ?? 0);
+  const artwork = useShop(({ book }) =>
+    transfer?.artwork ? (book.artwork[transfer.artwork] ?? null) : null,
+  );
   if (!transfer) return null;
   return (
     <Window title={transfer.name}>
@@ -24,6 +38,13 @@ export function TransferDialog({ id }: { id: string }) {
       </div>
       <ShadeChoice transfer={transfer} />
       <div className="actions">
+        <Button
+          onPress={() =>
+            openDialog({ kind: 'design', order: transfer.order, design: designOf(transfer, artwork) })
+          }
+        >
+          {designWords.several}
+        </Button>
         <CloseButton />
       </div>
     </Window>

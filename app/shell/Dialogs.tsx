@@ -3,11 +3,13 @@ import { TestStripDialog } from '../cut-map/TestStripDialog';
 import { FilmDialog } from '../film/FilmDialog';
 import { PrintedDialog, SpoiledDialog } from '../film/ProgressDialogs';
 import { RunDialog } from '../film/RunDialog';
+import { DesignDialog } from '../orders/DesignDialog';
 import { GridDialog } from '../orders/GridDialog';
 import { NamesDialog } from '../orders/NamesDialog';
 import { OrderDialog } from '../orders/OrderDialog';
 import { PasteDialog } from '../orders/PasteDialog';
 import { TransferDialog } from '../orders/TransferDialog';
+import { PrintImageDialog } from '../print-image/PrintImageDialog';
 import { useView } from '../store/view';
 import { KeepDialog } from './KeepDialog';
 import { KeysDialog } from './KeysDialog';
@@ -28,6 +30,8 @@ export function Dialogs() {
       return <TransferDialog id={dialog.transfer} />;
     case 'artwork':
       return <ArtworkDialog id={dialog.transfer} />;
+    case 'design':
+      return <DesignDialog order={dialog.order} design={dialog.design} />;
     case 'film':
       return <FilmDialog />;
     case 'run':
@@ -36,6 +40,8 @@ export function Dialogs() {
       return <PrintedDialog />;
     case 'spoiled':
       return <SpoiledDialog />;
+    case 'print-image':
+      return <PrintImageDialog />;
     case 'keep':
       return <KeepDialog />;
     case 'test-strip':

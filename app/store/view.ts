@@ -1,4 +1,5 @@
 import { create } from 'zustand';
+import type { Artwork, Transfer } from '../../src/model';
 
 /** What a refusal or a success says, until it is read or replaced. */
 export interface Notice {
@@ -9,12 +10,23 @@ export interface Notice {
 
 export type Room = 'orders' | 'film' | 'cut-map';
 
+/** A design that is wanted at several sizes, with or without an image. */
+export interface Design {
+  readonly name: string;
+  readonly artwork: Omit<Artwork, 'changed'> | null;
+  /** The size to begin with: as its file says, or as a transfer has it. */
+  readonly size: Pick<Transfer, 'width' | 'height'>;
+  /** The garment's colour it is looked at on. */
+  readonly shade: Transfer['shade'];
+}
+
 /** A window that lies over the room. */
 export type Dialog =
   | { readonly kind: 'paste'; readonly text: string }
-  | { readonly kind: 'film' | 'run' | 'printed' | 'spoiled' }
+  | { readonly kind: 'film' | 'run' | 'printed' | 'spoiled' | 'print-image' }
   | { readonly kind: 'order' | 'grid' | 'names'; readonly order: string }
   | { readonly kind: 'transfer' | 'artwork'; readonly transfer: string }
+  | { readonly kind: 'design'; readonly order: string; readonly design: Design }
   | { readonly kind: 'keep' | 'keys' | 'test-strip' };
 
 /** All of it lives until the tab closes; none of it is undone. */

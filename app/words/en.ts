@@ -147,7 +147,7 @@ export const en = {
   strip: {
     title: 'Test strip',
     intro:
-      'Print this strip once on each printer, with its own software set as for any job. Then say what came out; the cut map follows.',
+      'Print this strip once on each printer, with its own software set as for any job. Then say what came out; the print-ready image and the cut map follow.',
     save: 'Save the test strip',
     fileName: 'rollwright test strip.png',
     firstEnd: 'Which end came out first?',
@@ -635,6 +635,7 @@ export const en = {
     panOn: 'Further along the film',
     panBack: 'Back along the film',
     cutMap: 'Cut map',
+    printImage: 'Print-ready image',
   },
   keys: {
     title: 'Every key',

@@ -105,8 +105,28 @@ const checkArtwork: Migration = (records) =>
     }),
   );
 
+/**
+ * Version 5 wrote no images.
+ * Version 6 remembers how; a printer whose test strip read rightly, ink up, needs them mirrored.
+ */
+const rememberImages: Migration = (records) =>
+  new Map(
+    [...records].map(([key, value]) => {
+      if (!key.startsWith('settings/') || !isObject(value)) return [key, value];
+      const mirrored = isObject(value.printer) && value.printer.inkUp === 'plain';
+      const printImage = { form: 'png', ppi: 300, mirrored, ticks: false, numbers: false };
+      return [key, { ...value, printImage }];
+    }),
+  );
+
 /** `migrations[n]` takes version n + 1 to n + 2. Append only: what was shipped is never changed. */
-const migrations: readonly Migration[] = [separateSideMargins, widenForTheShop, askForTogether, checkArtwork];
+const migrations: readonly Migration[] = [
+  separateSideMargins,
+  widenForTheShop,
+  askForTogether,
+  checkArtwork,
+  rememberImages,
+];
 
 export const MODEL_VERSION = migrations.length + 1;
 

@@ -245,6 +245,18 @@ export const settingsSchema = z.object({
   }),
   /** From which widths on this shop trusts its film, and what its printer's software takes off the white on each side. */
   limits: z.object({ stroke: length, opening: length, choke: length }),
+  /** How print-ready images are written. */
+  printImage: z.object({
+    form: z.enum(['png', 'pdf']),
+    /** Pixels an inch. */
+    ppi: z.int().check(z.minimum(150), z.maximum(720)),
+    /** From side to side, for a printer whose own software does not mirror. */
+    mirrored: z.boolean(),
+    /** Marks where knife lines are, at the film's edges. */
+    ticks: z.boolean(),
+    /** Each copy's number in the gap beside it. */
+    numbers: z.boolean(),
+  }),
   /** When a backup was last saved. */
   lastBackup: z.nullable(instant),
   /** Headings of a table that the shop has mapped by hand, in lower case. */
