@@ -17,3 +17,5 @@ listenForKeys(new AbortController().signal);
 watchForUpdates();
 offerLayouts();
 void start();
+// What a tab that died left of an image; the module is needed for nothing else yet.
+void import('./print-image/printing').then(({ sweepImages }) => sweepImages());

@@ -1,5 +1,5 @@
 import AxeBuilder from '@axe-core/playwright';
-import { expect, openShop, stop, test } from './shop';
+import { expect, layOut, openShop, pasteTable, stop, test } from './shop';
 
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
@@ -45,6 +45,10 @@ for (const scheme of ['light', 'dark', 'forced'] as const) {
     await page.getByRole('button', { name: 'Add a place' }).click();
     await check('garments and places');
     await page.keyboard.press('Escape');
+    await page.locator('.grade-button[data-grade="poor"]').first().click();
+    await expect(page.getByRole('dialog').locator('canvas')).toBeVisible();
+    await check('what will print');
+    await page.keyboard.press('Escape');
     await page
       .getByRole('button', { name: /^More about/ })
       .first()
@@ -62,6 +66,31 @@ for (const scheme of ['light', 'dark', 'forced'] as const) {
     await page.getByRole('button', { name: 'Test strip' }).click();
     await expect(page.getByRole('dialog')).toBeVisible();
     await check('test strip');
+  });
+}
+
+for (const scheme of ['light', 'dark'] as const) {
+  test(`the windows for images and designs meet WCAG 2.2 AA: ${scheme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await openShop(page);
+    await pasteTable(page, 'Club,crest,40,30,2,,no');
+    const check = async (where: string) => {
+      const { violations } = await new AxeBuilder({ page }).withTags(WCAG).include('.dialog').analyze();
+      expect(
+        violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`),
+        where,
+      ).toEqual([]);
+    };
+    await page.getByRole('button', { name: 'More about crest' }).click();
+    await page.getByRole('button', { name: 'Several sizes' }).click();
+    await page.getByRole('textbox', { name: 'Copies, adult' }).fill('x');
+    await expect(page.getByText(/^Write a whole number up to/)).toBeVisible();
+    await check('a design at several sizes');
+    await page.keyboard.press('Escape');
+    await layOut(page);
+    await page.getByRole('button', { name: 'Print-ready image' }).click();
+    await expect(page.getByText('No artwork: CL crest.')).toBeVisible();
+    await check('print-ready image');
   });
 }
 

@@ -7,7 +7,7 @@ import { move, quarterTurn } from '../film/drag';
 import { layOut, settlePlanning, usePlanning } from '../store/planning';
 import { laidNow, openRunNow } from '../store/selectors';
 import { commit, mayWrite, useShop } from '../store/shop';
-import { goTo, select, useView } from '../store/view';
+import { goTo, openDialog, select, useView } from '../store/view';
 import { words } from '../words';
 import type { Chord, Command } from './command';
 
@@ -217,6 +217,15 @@ export const cutMapCommand: Command = {
   run: () => goTo('cut-map'),
 };
 
+export const printImageCommand: Command = {
+  id: 'print-image',
+  label: label.printImage,
+  scope: 'everywhere',
+  chords: [{ key: 's', mod: true }],
+  available: () => (laidNow()?.copies.length ?? 0) > 0,
+  run: () => openDialog({ kind: 'print-image' }),
+};
+
 export const zoomInCommand = onFilm('zoom-in', label.zoomIn, [{ key: '+' }, { key: '=' }], () => zoomBy(1.4));
 export const zoomOutCommand = onFilm('zoom-out', label.zoomOut, [{ key: '-' }], () => zoomBy(1 / 1.4));
 export const wholeWidthCommand = onFilm('whole-width', label.wholeWidth, [{ key: '1' }], () =>
@@ -228,6 +237,7 @@ export const filmCommands: readonly Command[] = [
   layOutCommand,
   placeWaitingCommand,
   stopCommand,
+  printImageCommand,
   onFilm('next', label.nextCopy, [{ key: 'n' }], () => selectNeighbour(1)),
   onFilm('previous', label.previousCopy, [{ key: 'n', shift: true }], () => selectNeighbour(-1)),
   turnCommand,

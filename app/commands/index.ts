@@ -5,6 +5,7 @@ export {
   layOutCommand,
   pinCommand,
   placeWaitingCommand,
+  printImageCommand,
   selectOrderCommand,
   stopCommand,
   takeOffCommand,

@@ -41,7 +41,7 @@ export function CutMapRoom() {
   useEffect(() => {
     void fontsReady().finally(() => setReady(true));
   }, []);
-  const { paper, mapView: view, mapPaper, printer } = settings;
+  const { paper, mapView: view, mapPaper, printer, printImage } = settings;
   const { landscape, large, perSpan, pictures } = mapPaper;
   const thumbnails = useThumbnails(pictures ? run : null);
   const pages = useMemo(
@@ -50,7 +50,7 @@ export function CutMapRoom() {
         ? cutMapPages(run, {
             form: { paper, landscape, large, perSpan },
             view,
-            printer,
+            printer: { ...printer, imageMirrored: printImage.mirrored },
             pictures: new Set(thumbnails.keys()),
             garments: garmentLines(book, run),
             words: words.onPaper(navigator.language),
@@ -58,7 +58,20 @@ export function CutMapRoom() {
             measure: screenMeasure(),
           })
         : [],
-    [run, ready, paper, landscape, large, perSpan, view, printer, thumbnails, book, made],
+    [
+      run,
+      ready,
+      paper,
+      landscape,
+      large,
+      perSpan,
+      view,
+      printer,
+      printImage.mirrored,
+      thumbnails,
+      book,
+      made,
+    ],
   );
   if (!run) return null;
   const set = (fields: Partial<Settings>) => commitQuietly((draft) => editSettings(draft, fields));

@@ -40,7 +40,7 @@ export function TestStripDialog() {
   const { strip: words } = useWords();
   const ways = useWays();
   const open = useOpenRun();
-  const { printer } = useShop(({ book }) => settingsOrFirst(book));
+  const { printer, printImage } = useShop(({ book }) => settingsOrFirst(book));
   const [measured, setMeasured] = useState(() =>
     printer.feed === 1
       ? ''
@@ -49,6 +49,13 @@ export function TestStripDialog() {
   if (!open) return null;
   const set = (fields: Partial<Settings['printer']>) =>
     commitQuietly((draft) => editSettings(draft, { printer: { ...printer, ...fields } }));
+  /** A printer that lays an image down as it is needs it mirrored. */
+  const setInkUp = (inkUp: Settings['printer']['inkUp']) => {
+    set({ inkUp });
+    commitQuietly((draft) =>
+      editSettings(draft, { printImage: { ...printImage, mirrored: inkUp === 'plain' } }),
+    );
+  };
   const read = parseLength(measured, ways.unit);
   const feed = read.ok ? read.value / MEASURE : null;
   const plausible = feed !== null && feed >= PLAUSIBLE.least && feed <= PLAUSIBLE.most;
@@ -77,7 +84,7 @@ export function TestStripDialog() {
             { value: 'mirrored', label: words.shows.mirrored },
             { value: 'plain', label: words.shows.plain },
           ]}
-          onChange={(inkUp) => set({ inkUp })}
+          onChange={setInkUp}
         />
         <Field
           label={words.measured}
@@ -93,7 +100,8 @@ export function TestStripDialog() {
         <Button
           weight="plain"
           onPress={() => {
-            set({ firstEnd: 'lead', inkUp: 'mirrored', feed: 1 });
+            set({ firstEnd: 'lead', feed: 1 });
+            setInkUp('mirrored');
             setMeasured('');
           }}
         >

@@ -1,12 +1,10 @@
 import type { Page } from '../../src/output/cut-map';
 import { download } from '../parts/download';
+import { safeName } from '../parts/file-name';
 import { notify } from '../store/view';
 import { cutMapWords } from '../words/cut-map';
 import { fontFiles } from './fonts';
 import type { Thumbnail } from './useThumbnails';
-
-/** A name that every file system takes. */
-const safe = (name: string): string => name.replace(/[\\/:*?"<>|]+/g, ' ').trim();
 
 /** Makes the PDF, for which its library is loaded, and saves it. */
 export async function savePdf(
@@ -21,7 +19,7 @@ export async function savePdf(
     const pictures = new Map<string, Uint8Array>();
     for (const [id, { file }] of thumbnails) pictures.set(id, new Uint8Array(await file.arrayBuffer()));
     const pdf = await cutMapPdf(pages, fonts, { title, language: navigator.language, made }, pictures);
-    const fileName = `${safe(title)}.pdf`;
+    const fileName = `${safeName(title)}.pdf`;
     download(new Blob([new Uint8Array(pdf)], { type: 'application/pdf' }), fileName);
     notify('plain', cutMapWords.saved(fileName));
   } catch {

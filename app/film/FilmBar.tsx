@@ -4,7 +4,7 @@ import { Button } from '../parts/Button';
 import { CommandButton } from '../parts/CommandButton';
 import { Tick } from '../parts/Tick';
 import { useWays } from '../store/selectors';
-import { openDialog, selectSeveral, useView } from '../store/view';
+import { openDialog, selectSeveral, showOutlines, useView } from '../store/view';
 import { useWords } from '../words';
 import { benchLength } from '../words/format';
 
@@ -13,6 +13,7 @@ export function FilmBar({ run }: { run: LaidRun }) {
   const { film: words } = useWords();
   const ways = useWays();
   const several = useView((view) => view.several);
+  const outlines = useView((view) => view.outlines);
   const { film } = run;
   const spanMax = film.kind === 'roll' ? film.spanMax : null;
   return (
@@ -31,6 +32,7 @@ export function FilmBar({ run }: { run: LaidRun }) {
         {words.settings}
       </Button>
       <Tick label={words.several} checked={several} onChange={selectSeveral} />
+      <Tick label={words.outlines} checked={outlines} onChange={showOutlines} />
       <fieldset className="actions zoom" aria-label={words.zoom}>
         <CommandButton command={wholeRunCommand} weight="plain" />
         <CommandButton command={wholeWidthCommand} weight="plain" />

@@ -1,4 +1,11 @@
-import { cutMapCommand, layOutCommand, placeWaitingCommand, redoCommand, undoCommand } from '../commands';
+import {
+  cutMapCommand,
+  layOutCommand,
+  placeWaitingCommand,
+  printImageCommand,
+  redoCommand,
+  undoCommand,
+} from '../commands';
 import { Button } from '../parts/Button';
 import { CommandButton } from '../parts/CommandButton';
 import { DemoButton } from '../parts/DemoButton';
@@ -50,6 +57,7 @@ export function FilmRoom() {
             <CommandButton command={undoCommand} weight="plain" />
             <CommandButton command={redoCommand} weight="plain" />
             <CommandButton command={cutMapCommand} />
+            <CommandButton command={printImageCommand} />
             <CommandButton command={placeWaitingCommand} />
             <CommandButton command={layOutCommand} weight="primary" />
           </div>

@@ -1,5 +1,6 @@
 import { type LaidRun, type LeftOut, tooLargeFor } from '../../src/layout';
 import { copiesByTransfer, type Order, ordersByDue, type Transfer, transfersByOrder } from '../../src/model';
+import { GradeButton } from '../artwork/GradeButton';
 import { Button } from '../parts/Button';
 import { OrderCode } from '../parts/OrderCode';
 import { tintOf } from '../parts/tints';
@@ -89,12 +90,13 @@ function OrderCard({
           const tooLarge = tooLargeFor(run.film, transfer);
           const left = leftOut.find((entry) => entry.transfer === transfer.id);
           return (
-            <li key={transfer.id}>
+            <li key={transfer.id} className="card-line">
               <button type="button" className="card-row" onClick={() => showFirst(transfer)}>
                 <span>{transfer.name}</span>
                 <span className="quiet">{area(transfer.width, transfer.height, ways)}</span>
                 <b>{count}</b>
               </button>
+              <GradeButton transfer={transfer} short />
               {rowWaiting > 0 && !tooLarge && (
                 <Button
                   weight="plain"

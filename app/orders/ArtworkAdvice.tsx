@@ -6,11 +6,7 @@ import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { useWords } from '../words';
 import { area, typedLength } from '../words/format';
-
-/** Sizes closer than this share are the same: an image has whole pixels. */
-const SAME = 0.015;
-
-const differs = (a: number, b: number) => Math.abs(a - b) > SAME * Math.max(a, b);
+import { differs } from './proportions';
 
 /** What the artwork's file says of its size, where that is not what the transfer is printed at. */
 export function ArtworkAdvice({ transfer }: { transfer: Transfer }) {

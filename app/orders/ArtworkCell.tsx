@@ -4,7 +4,7 @@ import type { Transfer } from '../../src/model';
 import { freeLater } from '../parts/object-url';
 import { loadThumbnail } from '../store/artwork';
 import { useWords } from '../words';
-import { giveArtwork, useReading } from './artwork';
+import { artworkTypes, giveArtwork, useReading } from './artwork';
 
 /** A transfer's thumbnail; pressed, it asks for a file. */
 export function ArtworkCell({ transfer }: { transfer: Transfer }) {
@@ -13,7 +13,7 @@ export function ArtworkCell({ transfer }: { transfer: Transfer }) {
   const reading = useReading((state) => state.transfers.has(transfer.id));
   return (
     <FileTrigger
-      acceptedFileTypes={['image/png', 'image/jpeg', 'image/webp', 'image/svg+xml']}
+      acceptedFileTypes={artworkTypes}
       onSelect={(files) => files?.[0] && void giveArtwork(transfer.id, files[0])}
     >
       <AriaButton

@@ -1,3 +1,4 @@
+import { FileTrigger } from 'react-aria-components';
 import { duplicateOrder, editOrder, inPrint, removeOrder } from '../../src/editing';
 import type { Order, OrderState } from '../../src/model';
 import { parseDate } from '../../src/units';
@@ -6,6 +7,8 @@ import { EntryCell } from '../parts/EntryCell';
 import { commit, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
+import { designWords } from '../words/designs';
+import { artworkTypes } from './artwork';
 import { readCode, readName } from './entries';
 import { addArtworkFiles } from './several-files';
 import { useFileDrop } from './useFileDrop';
@@ -61,6 +64,7 @@ export function OrderHead({ order, state, empty }: { order: Order; state: OrderS
       {!empty && (
         <div className="transfer-row transfer-titles" aria-hidden="true">
           <span>{words.artwork}</span>
+          <span>{words.prints}</span>
           <span>{words.transfer}</span>
           <span>{words.width}</span>
           <span>{words.height}</span>
@@ -86,6 +90,15 @@ function OrderActs({ order }: { order: Order }) {
   };
   return (
     <div className="order-acts">
+      <FileTrigger
+        allowsMultiple
+        acceptedFileTypes={artworkTypes}
+        onSelect={(files) => files && void addArtworkFiles(order.id, [...files])}
+      >
+        <Button weight="plain" aria-label={designWords.addFileTo(order.name)}>
+          {designWords.addFile}
+        </Button>
+      </FileTrigger>
       <Button weight="plain" onPress={() => openDialog({ kind: 'order', order: order.id })}>
         {words.details}
       </Button>

@@ -1,22 +1,34 @@
 import { useState } from 'react';
-import { editTransfer, setCount } from '../../src/editing';
-import { type Copy, copiesByTransfer, type Transfer } from '../../src/model';
+import { setCount } from '../../src/editing';
+import { type Artwork, type Copy, copiesByTransfer, type Transfer } from '../../src/model';
 import { Button } from '../parts/Button';
 import { CloseButton } from '../parts/CloseButton';
 import { Field } from '../parts/Field';
 import { Window } from '../parts/Window';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
+import { type Design, openDialog } from '../store/view';
 import { useWords } from '../words';
+import { designWords } from '../words/designs';
 import { readCount } from './entries';
+import { ShadeChoice } from './ShadeChoice';
 
-const SHADES = ['#ffffff', '#1c1c1e', '#1f2b46', '#7a1f2b', '#6b7a3a', '#9aa3a8', '#f3d08a'] as const;
+/** A transfer as the design that other sizes are made of. */
+const designOf = ({ name, width, height, shade }: Transfer, artwork: Artwork | null): Design => ({
+  name,
+  artwork,
+  size: { width, height },
+  shade,
+});
 
 /** What of a transfer is needed now and then: spare copies, fillers, the garment's colour. */
 export function TransferDialog({ id }: { id: string }) {
   const { orders: words } = useWords();
   const transfer = useShop(({ book }) => book.transfer[id]);
   const copies = useShop(({ book }) => copiesByTransfer(book).get(id)?.length ?? 0);
+  const artwork = useShop(({ book }) =>
+    transfer?.artwork ? (book.artwork[transfer.artwork] ?? null) : null,
+  );
   if (!transfer) return null;
   return (
     <Window title={transfer.name}>
@@ -24,35 +36,15 @@ export function TransferDialog({ id }: { id: string }) {
         <Spares transfer={transfer} kind="over" label={words.overs} hint={words.oversHint} />
         <Spares transfer={transfer} kind="filler" label={words.fillers} hint={words.fillersHint} />
       </div>
-      <fieldset className="shades">
-        <legend>{words.shade}</legend>
-        <Button
-          weight={transfer.shade === null ? 'primary' : 'normal'}
-          onPress={() => commit((draft) => editTransfer(draft, id, { shade: null }))}
-        >
-          {words.noShade}
-        </Button>
-        {SHADES.map((shade) => (
-          <button
-            key={shade}
-            type="button"
-            className="shade"
-            aria-label={words.shadeNamed(shade)}
-            aria-pressed={transfer.shade === shade}
-            style={{ backgroundColor: shade }}
-            onClick={() => commit((draft) => editTransfer(draft, id, { shade }))}
-          />
-        ))}
-        <label className="tick">
-          {words.otherShade}
-          <input
-            type="color"
-            value={transfer.shade ?? '#ffffff'}
-            onChange={(event) => commit((draft) => editTransfer(draft, id, { shade: event.target.value }))}
-          />
-        </label>
-      </fieldset>
+      <ShadeChoice transfer={transfer} />
       <div className="actions">
+        <Button
+          onPress={() =>
+            openDialog({ kind: 'design', order: transfer.order, design: designOf(transfer, artwork) })
+          }
+        >
+          {designWords.several}
+        </Button>
         <CloseButton />
       </div>
     </Window>

@@ -1,6 +1,7 @@
 import { editTransfer, inPrint, removeTransfer, setCount } from '../../src/editing';
 import { tooLargeFor } from '../../src/layout';
 import type { Micrometres } from '../../src/units';
+import { GradeButton } from '../artwork/GradeButton';
 import { Button } from '../parts/Button';
 import { Check } from '../parts/Check';
 import { EntryCell } from '../parts/EntryCell';
@@ -48,6 +49,9 @@ export function TransferRow({ transfer, count, spare, placed }: Extract<OrderLin
     >
       <div>
         <ArtworkCell transfer={transfer} />
+      </div>
+      <div>
+        <GradeButton transfer={transfer} />
       </div>
       <EntryCell
         label={of(words.transfer)}

@@ -1,15 +1,34 @@
 import { create } from 'zustand';
+import { heightOf } from '../../src/artwork';
 import { openArtwork } from '../../src/artwork/browser';
 import { setArtwork } from '../../src/editing';
+import { type Artwork, type Book, isFixed, type Transfer } from '../../src/model';
 import { keepArtwork } from '../store/artwork';
+import { waysNow } from '../store/selectors';
 import { commit, mayWrite, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { words } from '../words';
+import { designWords } from '../words/designs';
+import { differs } from './proportions';
+
+/** Files that can be artwork. */
+export const artworkTypes = ['image/png', 'image/jpeg', 'image/webp', 'image/svg+xml'];
 
 /** The transfers whose new artwork is being read. Lives until the tab closes. */
 export const useReading = create<{ readonly transfers: ReadonlySet<string> }>(() => ({
   transfers: new Set<string>(),
 }));
+
+/** Says what a new image of a transfer leaves as it was. */
+function sayReplaced(book: Book, transfer: Transfer, { trim, density }: Omit<Artwork, 'changed'>): void {
+  const copies = Object.values(book.copy).filter((copy) => copy.transfer === transfer.id);
+  const fixed = copies.filter((copy) => isFixed(book, copy));
+  const placed = copies.filter(({ place }) => place !== null).length - fixed.length;
+  if (fixed.length > 0) notify('plain', designWords.lockedKeeps(transfer.name));
+  if (trim && differs(heightOf(trim, transfer.width, density), transfer.height)) {
+    notify('care', designWords.stretched(transfer.name));
+  } else notify('plain', designWords.replaced(transfer.name, placed, waysNow()));
+}
 
 /** Reads an image file and makes it a transfer's artwork; says why, if it cannot be. */
 export async function giveArtwork(transferId: string, file: File): Promise<void> {
@@ -29,7 +48,13 @@ export async function giveArtwork(transferId: string, file: File): Promise<void>
     notify('error', words.storage[kept.problem.code]);
     return;
   }
-  if (useShop.getState().book.transfer[transferId]) {
-    commit((draft, { now }) => setArtwork(draft, transferId, { ...kept.value, changed: now }));
+  const { book } = useShop.getState();
+  const transfer = book.transfer[transferId];
+  if (!transfer) return;
+  if (transfer.artwork === kept.value.id) {
+    notify('plain', designWords.same(transfer.name));
+    return;
   }
+  commit((draft, { now }) => setArtwork(draft, transferId, { ...kept.value, changed: now }));
+  if (transfer.artwork !== null) sayReplaced(book, transfer, kept.value);
 }

@@ -1,13 +1,14 @@
 import { heightOf, physicalSize } from '../../src/artwork';
 import { type OpenedArtwork, openArtwork } from '../../src/artwork/browser';
 import { addTransfer, setArtwork } from '../../src/editing';
-import type { Id } from '../../src/model';
+import type { Artwork, Id, Transfer } from '../../src/model';
 import { fromMm } from '../../src/units';
 import { keepArtwork } from '../store/artwork';
 import { waysNow } from '../store/selectors';
 import { commit, mayWrite, useShop } from '../store/shop';
-import { notify } from '../store/view';
+import { notify, openDialog } from '../store/view';
 import { words } from '../words';
+import { designWords } from '../words/designs';
 import { typedLength } from '../words/format';
 
 /** `back_print-2.png` is a transfer called `back print 2`. */
@@ -24,36 +25,58 @@ function sizeOf({ trim, density }: OpenedArtwork) {
   return { width, height: heightOf(trim, width, null) };
 }
 
+/** Reads an image file and puts it on the disk; says why, if that cannot be. */
+async function takeIn(file: File): Promise<{ opened: OpenedArtwork; kept: Omit<Artwork, 'changed'> } | null> {
+  const opened = await openArtwork(file);
+  if (!opened.ok) {
+    notify('error', words.orders.artworkRefused(file.name, opened.problem));
+    return null;
+  }
+  const kept = await keepArtwork(opened.value);
+  if (kept.ok) return { opened: opened.value, kept: kept.value };
+  notify('error', words.storage[kept.problem.code]);
+  return null;
+}
+
+/** The transfer of an order that has a name, letters' case aside. */
+const named = (order: Id<'order'>, name: string): Transfer | undefined =>
+  Object.values(useShop.getState().book.transfer).find(
+    (transfer) => transfer.order === order && transfer.name.toLowerCase() === name.toLowerCase(),
+  );
+
 /**
- * Takes in several image files at once: one whose name is a transfer's of the order becomes its artwork, any other
- * a new transfer of its name and size.
+ * Takes in image files that are given to an order. One whose name is a transfer's becomes its artwork. Any other is a new
+ * transfer of its name and size; of one alone the sizes and copies are asked for, and an image that a transfer of the order
+ * has already is said and not added again.
  */
 export async function addArtworkFiles(order: Id<'order'>, files: readonly File[]): Promise<void> {
   if (!mayWrite()) return;
   let taken = 0;
   for (const file of files) {
-    const opened = await openArtwork(file);
-    if (!opened.ok) {
-      notify('error', words.orders.artworkRefused(file.name, opened.problem));
-      continue;
-    }
-    const kept = await keepArtwork(opened.value);
-    if (!kept.ok) {
-      notify('error', words.storage[kept.problem.code]);
+    const name = nameOf(file.name);
+    const same = named(order, name);
+    const read = await takeIn(file);
+    if (!read) continue;
+    const { opened, kept } = read;
+    const size = sizeOf(opened);
+    const known = Object.values(useShop.getState().book.transfer).find(
+      (transfer) => transfer.order === order && transfer.artwork === kept.id,
+    );
+    if (files.length === 1 && (known || !same)) {
+      openDialog({ kind: 'design', order, design: { name, artwork: kept, size, shade: null } });
       return;
     }
-    const name = nameOf(file.name);
+    if (known) {
+      notify('plain', designWords.wasKnown(file.name, known.name));
+      continue;
+    }
     const ways = waysNow();
     commit((draft, context) => {
       if (!draft.order[order]) return;
-      const same = Object.values(useShop.getState().book.transfer).find(
-        (transfer) => transfer.order === order && transfer.name.toLowerCase() === name.toLowerCase(),
-      );
-      const size = sizeOf(opened.value);
       const typed = (length: typeof size.width) => `${typedLength(length, ways)} ${ways.unit}`;
       const fields = { name, ...size, typed: { width: typed(size.width), height: typed(size.height) } };
       const id = same?.id ?? addTransfer(draft, order, { ...fields, turn: 'quarter' }, 1, context);
-      setArtwork(draft, id, { ...kept.value, changed: context.now });
+      setArtwork(draft, id, { ...kept, changed: context.now });
     });
     taken += 1;
   }

@@ -1,12 +1,15 @@
+import { ArtworkDialog } from '../artwork/ArtworkDialog';
 import { TestStripDialog } from '../cut-map/TestStripDialog';
 import { FilmDialog } from '../film/FilmDialog';
 import { PrintedDialog, SpoiledDialog } from '../film/ProgressDialogs';
 import { RunDialog } from '../film/RunDialog';
+import { DesignDialog } from '../orders/DesignDialog';
 import { GridDialog } from '../orders/GridDialog';
 import { NamesDialog } from '../orders/NamesDialog';
 import { OrderDialog } from '../orders/OrderDialog';
 import { PasteDialog } from '../orders/PasteDialog';
 import { TransferDialog } from '../orders/TransferDialog';
+import { PrintImageDialog } from '../print-image/PrintImageDialog';
 import { useView } from '../store/view';
 import { KeepDialog } from './KeepDialog';
 import { KeysDialog } from './KeysDialog';
@@ -25,6 +28,10 @@ export function Dialogs() {
       return <NamesDialog id={dialog.order} />;
     case 'transfer':
       return <TransferDialog id={dialog.transfer} />;
+    case 'artwork':
+      return <ArtworkDialog id={dialog.transfer} />;
+    case 'design':
+      return <DesignDialog order={dialog.order} design={dialog.design} />;
     case 'film':
       return <FilmDialog />;
     case 'run':
@@ -33,6 +40,8 @@ export function Dialogs() {
       return <PrintedDialog />;
     case 'spoiled':
       return <SpoiledDialog />;
+    case 'print-image':
+      return <PrintImageDialog />;
     case 'keep':
       return <KeepDialog />;
     case 'test-strip':

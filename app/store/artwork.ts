@@ -18,15 +18,25 @@ export const loadThumbnail = (id: string): Promise<Blob | null> => store?.thumb(
 /** The file of an artwork, as it was dropped. */
 export const loadArtworkFile = (id: string): Promise<Blob | null> => store?.file(id) ?? Promise.resolve(null);
 
+/** What was found out about an artwork before; `null` if nothing. */
+export const loadCheck = (id: string): Promise<unknown> =>
+  store?.check(id).catch(() => null) ?? Promise.resolve(null);
+
+/** Keeps it for the next time; where it cannot be kept, it is found out again. */
+export const keepCheck = (id: string, check: unknown): Promise<void> =>
+  store?.putCheck(id, check).catch(() => undefined) ?? Promise.resolve();
+
 /**
  * Puts an image on the disk.
+ * @param madeFrom the image it was made from
  * @returns the record that names it, still without the instant of its change
  */
 export async function keepArtwork(
   opened: OpenedArtwork,
+  madeFrom: Artwork['madeFrom'] = null,
 ): Promise<Result<Omit<Artwork, 'changed'>, StorageProblem>> {
   const { id, kind, file, fileName, thumbnail, pixels, density, trim } = opened;
   const kept = store ? await store.put(id, file, thumbnail) : null;
   if (kept && !kept.ok) return kept;
-  return ok({ id: id as Id<'artwork'>, fileName, kind, pixels, density, trim });
+  return ok({ id: id as Id<'artwork'>, fileName, kind, pixels, density, trim, madeFrom });
 }

@@ -1,6 +1,6 @@
 import { openArtwork } from '../../src/artwork/browser';
 import { editSettings } from '../../src/editing';
-import type { Book } from '../../src/model';
+import { artworkInUse, type Book } from '../../src/model';
 import type { BundleProblem } from '../../src/output/backup';
 import { openArchivist } from '../../src/output/browser';
 import { fail, ok, type Result } from '../../src/units';
@@ -12,7 +12,7 @@ import { commitQuietly, editContext, mayWrite, useShop } from './shop';
 /** Saves the open book and its artwork as one file with the browser's downloads. */
 export async function saveBackup(fileName: string): Promise<void> {
   const { book } = useShop.getState();
-  const used = new Set(Object.values(book.transfer).map(({ artwork }) => artwork));
+  const used = artworkInUse(book);
   const artwork: [string, Blob][] = [];
   for (const { id } of Object.values(book.artwork)) {
     const file = used.has(id) ? await loadArtworkFile(id) : null;

@@ -1,4 +1,4 @@
-import { type Book, emptyBook } from '../../src/model';
+import { artworkInUse, type Book, emptyBook } from '../../src/model';
 import {
   becomeWriter,
   createSaver,
@@ -13,6 +13,7 @@ import {
   type StorageProblem,
 } from '../../src/storage';
 import { openArtworkOf } from './artwork';
+import { followChecks } from './checks';
 import { drawDemo } from './demo';
 import { firstBook } from './first-book';
 import { layOut, stopPlanning } from './planning';
@@ -66,10 +67,6 @@ export const takeOver = (): void => session?.takeOver();
 /** The snapshots of the book that is open. */
 export const snapshotsNow = (): SnapshotStore | null => session?.snapshots ?? null;
 
-/** All artwork that a transfer names. */
-const usedArtwork = (book: Book): Set<string> =>
-  new Set(Object.values(book.transfer).flatMap(({ artwork }) => (artwork === null ? [] : [artwork])));
-
 function openSession(source: Source): Session {
   const names = databases[source];
   const repository = openRepository(names.book);
@@ -98,7 +95,7 @@ function openSession(source: Source): Session {
     const [latest] = await snapshots.list();
     const isNewDay = latest?.at.slice(0, 10) !== now.slice(0, 10);
     if (isNewDay && Object.keys(book.order).length > 0) await snapshots.take(book, 'day', now);
-    const used = usedArtwork(book);
+    const used = artworkInUse(book);
     for (const id of await snapshots.artwork()) used.add(id);
     await artwork.sweep(used);
   };
@@ -158,6 +155,7 @@ function openSession(source: Source): Session {
       stopPlanning();
     },
   });
+  const stopChecks = followChecks();
   const unwatch = useShop.subscribe((now, before) => {
     if (now.book !== before.book && now.phase.kind === 'open') saver?.put(now.book);
   });
@@ -170,6 +168,7 @@ function openSession(source: Source): Session {
       await saver?.flush();
       closed = true;
       unwatch();
+      stopChecks();
       writer.close();
       repository.close();
       snapshots.close();

@@ -57,6 +57,8 @@ export function firstSettings(locale: string): Omit<Settings, 'changed'> {
     mapView: 'ink-up',
     mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
     printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
+    limits: { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) },
+    printImage: { form: 'png', ppi: 300, mirrored: false, ticks: false, numbers: false },
     lastBackup: null,
     columns: {},
   };

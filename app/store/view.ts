@@ -1,4 +1,5 @@
 import { create } from 'zustand';
+import type { Artwork, Transfer } from '../../src/model';
 
 /** What a refusal or a success says, until it is read or replaced. */
 export interface Notice {
@@ -9,12 +10,23 @@ export interface Notice {
 
 export type Room = 'orders' | 'film' | 'cut-map';
 
+/** A design that is wanted at several sizes, with or without an image. */
+export interface Design {
+  readonly name: string;
+  readonly artwork: Omit<Artwork, 'changed'> | null;
+  /** The size to begin with: as its file says, or as a transfer has it. */
+  readonly size: Pick<Transfer, 'width' | 'height'>;
+  /** The garment's colour it is looked at on. */
+  readonly shade: Transfer['shade'];
+}
+
 /** A window that lies over the room. */
 export type Dialog =
   | { readonly kind: 'paste'; readonly text: string }
-  | { readonly kind: 'film' | 'run' | 'printed' | 'spoiled' }
+  | { readonly kind: 'film' | 'run' | 'printed' | 'spoiled' | 'print-image' }
   | { readonly kind: 'order' | 'grid' | 'names'; readonly order: string }
-  | { readonly kind: 'transfer'; readonly transfer: string }
+  | { readonly kind: 'transfer' | 'artwork'; readonly transfer: string }
+  | { readonly kind: 'design'; readonly order: string; readonly design: Design }
   | { readonly kind: 'keep' | 'keys' | 'test-strip' };
 
 /** All of it lives until the tab closes; none of it is undone. */
@@ -24,6 +36,8 @@ interface View {
   readonly run: string | null;
   /** A tap adds to the selection: what Shift does for a mouse. */
   readonly several: boolean;
+  /** Every copy is drawn with its true outline, not only those selected. */
+  readonly outlines: boolean;
   /** Copies on the film that acts are for. */
   readonly selected: ReadonlySet<string>;
   readonly dialog: Dialog | null;
@@ -36,6 +50,7 @@ export const useView = create<View>(() => ({
   room: 'film',
   run: null,
   several: false,
+  outlines: false,
   selected: nothing,
   dialog: null,
   notices: [],
@@ -69,6 +84,8 @@ export const selectAlso = (ids: readonly string[]): void =>
   });
 
 export const selectSeveral = (several: boolean): void => useView.setState({ several });
+
+export const showOutlines = (outlines: boolean): void => useView.setState({ outlines });
 
 /** Looks at another run. */
 export const openRun = (run: string): void => useView.setState({ run, selected: nothing });

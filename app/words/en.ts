@@ -1,3 +1,4 @@
+import type { Grade } from '../../src/artwork';
 import type { ArtworkProblem } from '../../src/artwork/browser';
 import type { CellProblem, Column } from '../../src/intake';
 import { MOST_COPIES, MOST_COPIES_IN_ALL } from '../../src/intake';
@@ -146,7 +147,7 @@ export const en = {
   strip: {
     title: 'Test strip',
     intro:
-      'Print this strip once on each printer, with its own software set as for any job. Then say what came out; the cut map follows.',
+      'Print this strip once on each printer, with its own software set as for any job. Then say what came out; the print-ready image and the cut map follow.',
     save: 'Save the test strip',
     fileName: 'rollwright test strip.png',
     firstEnd: 'Which end came out first?',
@@ -301,6 +302,7 @@ export const en = {
     count: 'Copies',
     mayTurn: 'May turn',
     artwork: 'Artwork',
+    prints: 'Will print',
     addArtwork: (name: string) => `Choose an image for ${name}`,
     dropHere: 'Drop a PNG here',
     readingArtwork: 'Reading the image…',
@@ -326,6 +328,12 @@ export const en = {
     ambiguousDates: 'In dates such as 3/4/2026',
     dayFirst: 'the day comes first',
     monthFirst: 'the month comes first',
+  },
+  grade: {
+    names: { good: 'good', check: 'check', poor: 'poor' } satisfies Record<Grade, string>,
+    checking: 'checking',
+    notChecked: 'not checked',
+    look: (name: string, grade: string) => `Artwork of ${name}: ${grade}. See what will print`,
   },
   grid: {
     title: (name: string) => `${name}: garments and places`,
@@ -469,6 +477,7 @@ export const en = {
     toOrders: 'Go to the orders',
     zoom: 'Zoom',
     several: 'Select several',
+    outlines: 'Outlines',
   },
   runs: {
     run: 'Run',
@@ -626,6 +635,7 @@ export const en = {
     panOn: 'Further along the film',
     panBack: 'Back along the film',
     cutMap: 'Cut map',
+    printImage: 'Print-ready image',
   },
   keys: {
     title: 'Every key',

@@ -1,6 +1,21 @@
-export { isJpeg, readJpegHeader } from './jpeg';
-export { type Density, isPng, readPngHeader, withDensity } from './png';
+export type { Place } from './check';
+export type { Contour } from './contour';
+export { coverageOf } from './coverage';
+export { type FileFacts, fileFacts } from './facts';
+export {
+  type ArtworkCheck,
+  type Finding,
+  findingsOf,
+  type Grade,
+  worstGrade,
+} from './findings';
+export { type KnockOut, knockOut, type Rgb } from './ground';
+export { isJpeg, isWholeJpeg, readJpegHeader } from './jpeg';
+export { type Limits, strokeLimit } from './limits';
+export type { MaskRuns } from './mask-runs';
+export type { Outline } from './outline';
+export { type Density, isPng, isWholePng, readPngHeader, withDensity } from './png';
 export { effectivePpi, heightOf, physicalSize } from './size';
 export { readSvgHeader } from './svg';
 export { LEAST_ALPHA, type PixelBox, trimBox } from './trim';
-export { isWebp, readWebpHeader } from './webp';
+export { isWebp, isWholeWebp, readWebpHeader } from './webp';

@@ -1,3 +1,4 @@
+import { unzlibSync } from 'fflate';
 import { fail, ok, type Result } from '../units';
 import { crc32 } from './crc';
 
@@ -66,6 +67,58 @@ export function readPngHeader(bytes: Uint8Array): Result<PngHeader, PngProblem> 
   }
   if (!size || size.width === 0 || size.height === 0) return fail('no-size');
   return ok({ ...size, density });
+}
+
+/** What of a PNG's chunks changes how it prints. */
+export interface PngFacts {
+  readonly bitDepth: number;
+  /** Frames after the first are not printed (W3C PNG, third edition, 11.3.6). */
+  readonly animated: boolean;
+  /** The profile embedded (11.3.2.3), with the name the chunk gives it. */
+  readonly profile: { readonly name: string; readonly icc: Uint8Array | null } | null;
+  /** The exponent of gAMA (11.3.2.2) where neither profile nor sRGB overrides it. */
+  readonly gamma: number | null;
+}
+
+/** Reads what the chunks before the pixels say beyond size. */
+export function readPngFacts(bytes: Uint8Array): PngFacts {
+  let [bitDepth, animated, gamma, srgb] = [8, false, null as number | null, false];
+  let profile: PngFacts['profile'] = null;
+  for (const chunk of chunksBeforePixels(bytes)) {
+    if (chunk === 'broken') break;
+    const { type, data } = chunk;
+    if (type === 'IHDR') bitDepth = data[8] ?? 8;
+    if (type === 'acTL') animated = true;
+    if (type === 'sRGB') srgb = true;
+    if (type === 'gAMA' && data.length === 4) {
+      gamma = new DataView(data.buffer, data.byteOffset, 4).getUint32(0) / 100_000;
+    }
+    if (type === 'iCCP') profile = embeddedProfile(data);
+  }
+  return { bitDepth, animated, profile: srgb ? null : profile, gamma: srgb || profile ? null : gamma };
+}
+
+/** A larger profile than this is none that a printer's colours need. */
+const LARGEST_PROFILE = 8_000_000;
+
+function embeddedProfile(data: Uint8Array): NonNullable<PngFacts['profile']> {
+  const end = Math.max(0, data.indexOf(0));
+  const name = String.fromCharCode(...data.subarray(0, Math.min(end, 79)));
+  try {
+    return { name, icc: unzlibSync(data.subarray(end + 2), { out: new Uint8Array(LARGEST_PROFILE) }) };
+  } catch {
+    return { name, icc: null };
+  }
+}
+
+/** Whether a PNG goes on to its end: browsers show one that is cut off as far as it goes. */
+export function isWholePng(bytes: Uint8Array): boolean {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  for (let at = SIGNATURE.length; at + CHUNK_FRAME <= bytes.length; ) {
+    if (String.fromCharCode(...bytes.subarray(at + 4, at + 8)) === 'IEND') return true;
+    at += CHUNK_FRAME + view.getUint32(at);
+  }
+  return false;
 }
 
 /** A pHYs chunk of so many pixels a metre, ready to stand between IHDR and the pixels. */

@@ -49,3 +49,19 @@ export function readSvgHeader(text: string): Result<SvgHeader, 'not-image' | 'no
   if (!width || !height || across === undefined || down === undefined) return ok({ ...drawn, metres: null });
   return ok({ ...drawn, metres: { width: width.value * across, height: height.value * down } });
 }
+
+/**
+ * How many things an SVG wants that it does not hold: scripts, and addresses elsewhere. None is run or fetched when an SVG is
+ * drawn as an image (SVG 2, 2.2.3 secure static mode), so what depends on them is missing from the print.
+ */
+export function outsideNeeds(text: string): number {
+  const plain = text.replace(/<!--[\s\S]*?-->/g, '');
+  const scripts = plain.match(/<script\b/gi)?.length ?? 0;
+  const handlers = plain.match(/<[^>]*\son[a-z]+\s*=/gi)?.length ?? 0;
+  const links =
+    plain.match(
+      /<(?:image|use|feImage|pattern|linearGradient|radialGradient|textPath)\b[^>]*?(?:xlink:)?href\s*=\s*["']\s*(?!#|data:)[^"']/gi,
+    )?.length ?? 0;
+  const sheets = plain.match(/@import|url\(\s*["']?\s*(?:https?:)?\/\/|<\?xml-stylesheet/gi)?.length ?? 0;
+  return scripts + handlers + links + sheets;
+}

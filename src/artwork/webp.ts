@@ -26,3 +26,22 @@ export function readWebpHeader(bytes: Uint8Array): Result<RasterHeader, 'broken'
       return fail('broken');
   }
 }
+
+/** Whether a WebP is as long as it says (RFC 9649, section 2.4). */
+export const isWholeWebp = (bytes: Uint8Array): boolean =>
+  new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength).getUint32(4, true) + 8 <= bytes.length;
+
+const EXTENDED_PROFILE = 0x20;
+const EXTENDED_ANIMATION = 0x02;
+
+/** Whether a WebP moves, and its ICC profile (RFC 9649, section 2.7); only the extended layout can have either. */
+export function readWebpFacts(bytes: Uint8Array): { animated: boolean; icc: Uint8Array | null } {
+  if (bytes.length < 38 || ascii(bytes, 12) !== 'VP8X') return { animated: false, icc: null };
+  const flags = bytes[20] as number;
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const hasProfile = (flags & EXTENDED_PROFILE) !== 0 && ascii(bytes, 30) === 'ICCP';
+  return {
+    animated: (flags & EXTENDED_ANIMATION) !== 0,
+    icc: hasProfile ? bytes.subarray(38, 38 + view.getUint32(34, true)) : null,
+  };
+}

@@ -1,4 +1,4 @@
 export { type Cut, copiesWithin, knifeCuts, runSpans } from './cuts';
 export { copiesByStretch, type Stretch, stretches } from './stretches';
 export { type Tally, tallyByOrder, tallyByTransfer, uprightSize } from './tally';
-export { acrossMap, type MapView, tailFirst } from './view';
+export { acrossMap, type MapView } from './view';

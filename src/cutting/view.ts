@@ -1,6 +1,3 @@
-import type { LaidCopy, LaidRun } from '../layout';
-import { um } from '../units';
-
 /**
  * How a map shows the film, its leading edge at the top.
  * `on-screen`: the canvas turned by a quarter, so nothing is mirrored.
@@ -20,21 +17,3 @@ export const acrossMap = (
   filmWidth: number,
   box: { readonly x: number; readonly width: number },
 ): number => (mirrored ? filmWidth - box.x - box.width : box.x);
-
-/** A run as a printer lays it down that prints its tail first: turned half round, which mirrors nothing. */
-export function tailFirst(run: LaidRun): LaidRun {
-  const { film, lengthUsed } = run;
-  const turn = (copy: LaidCopy): LaidCopy => ({
-    ...copy,
-    x: um(film.width - copy.x - copy.width),
-    y: um(lengthUsed - copy.y - copy.length),
-  });
-  return {
-    ...run,
-    copies: run.copies.map(turn).sort((a, b) => a.y - b.y || a.x - b.x),
-    spans:
-      run.spans
-        ?.map(({ from, to }) => ({ from: um(lengthUsed - to), to: um(lengthUsed - from) }))
-        .reverse() ?? null,
-  };
-}

@@ -1,3 +1,4 @@
+export { addDesign, type NewSize } from './designs';
 export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
 export {
   addGarment,

@@ -48,6 +48,18 @@ export interface LaidRun extends Progress {
 const footprint = ({ width, height }: Pick<Transfer, 'width' | 'height'>, turned: boolean) =>
   turned ? { width: height, length: width } : { width, length: height };
 
+/**
+ * Where a point of a copy's image lies on the film. A turned copy is turned a quarter clockwise as an image.
+ * @param across from the image's left edge, before it is turned
+ * @param down from its top edge
+ */
+export const onFilm = (
+  { x, y, width, turned }: Pick<LaidCopy, 'x' | 'y' | 'width' | 'turned'>,
+  across: number,
+  down: number,
+): { x: number; y: number } =>
+  turned ? { x: x + width - down, y: y + across } : { x: x + across, y: y + down };
+
 /** Where orders and transfers are looked up: a book, or what a locked run embeds. */
 type Source = Pick<Book, 'order' | 'transfer'>;
 

@@ -22,6 +22,18 @@ export const startingWidths = {
   'neck tag': { adult: fromInches(2.5), youth: fromInches(2), toddler: fromInches(1.5) },
 } as const satisfies Record<string, Record<SizeGroup, Micrometres>>;
 
+/** The sizes that one design is commonly wanted in, and the width to start each with (common practice, no source). */
+export const designWidths = {
+  adult: startingWidths.front.adult,
+  youth: startingWidths.front.youth,
+  toddler: startingWidths.front.toddler,
+  'left chest': startingWidths['left chest'].adult,
+  sleeve: startingWidths.sleeve.adult,
+  'neck tag': startingWidths['neck tag'].adult,
+} as const satisfies Record<string, Micrometres>;
+
+export type DesignSize = keyof typeof designWidths;
+
 export type PlaceName = keyof typeof startingWidths;
 
 /** The widest print that lies flat on a garment's body (common practice, no source): by group, and less on the small sizes. */

@@ -10,6 +10,8 @@ export {
 export type { Id, Instant } from './fields';
 export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
 export {
+  type DesignSize,
+  designWidths,
   groupOfSize,
   type PlaceName,
   type SizeGroup,
@@ -18,6 +20,7 @@ export {
   widestFor,
 } from './garments';
 export {
+  artworkInUse,
   copiesByTransfer,
   filmOf,
   garmentsByOrder,

@@ -66,3 +66,38 @@ export function isFixed(book: Book, copy: Copy): boolean {
   const run = copy.run === null ? undefined : book.run[copy.run];
   return copy.place !== null && run !== undefined && run.state !== 'draft';
 }
+
+/** The artwork a patch of a transfer names, as a value or in a whole record. */
+function artworkIn(value: unknown): string | null {
+  if (typeof value === 'string') return value;
+  if (typeof value !== 'object' || value === null || !('artwork' in value)) return null;
+  return typeof value.artwork === 'string' ? value.artwork : null;
+}
+
+/**
+ * All artwork whose file is still needed: what transfers, places and locked runs name, what undo could bring back, and what
+ * any of these was made from.
+ */
+export function artworkInUse(book: Book): Set<string> {
+  const used = new Set<string>();
+  const use = (artwork: string | null) => {
+    for (
+      let next = artwork;
+      next !== null && !used.has(next);
+      next = book.artwork[next]?.madeFrom?.artwork ?? null
+    ) {
+      used.add(next);
+    }
+  };
+  for (const { artwork } of Object.values(book.transfer)) use(artwork);
+  for (const { artwork } of Object.values(book.placement)) use(artwork);
+  for (const { snapshot } of Object.values(book.run)) {
+    for (const { artwork } of snapshot?.transfers ?? []) use(artwork);
+  }
+  for (const { redo, undo } of Object.values(book.step)) {
+    for (const { path, value } of [...redo, ...undo]) {
+      if (path[0] === 'transfer' && (path.length === 2 || path[2] === 'artwork')) use(artworkIn(value));
+    }
+  }
+  return used;
+}

@@ -94,8 +94,39 @@ const isNoStep = ([key]: readonly [string, unknown]): boolean => !key.startsWith
 
 const withTogether = (film: Record<string, unknown>) => ({ together: { kind: 'any' }, ...film });
 
+/** Version 5 knows what artwork was made from, and the limits it is checked by (common practice, no source). */
+const checkArtwork: Migration = (records) =>
+  new Map(
+    [...records].filter(isNoStep).map(([key, value]) => {
+      if (!isObject(value)) return [key, value];
+      if (key.startsWith('artwork/')) return [key, { madeFrom: null, ...value }];
+      if (!key.startsWith('settings/')) return [key, value];
+      return [key, { limits: { stroke: 500, opening: 800, choke: 200 }, ...value }];
+    }),
+  );
+
+/**
+ * Version 5 wrote no images.
+ * Version 6 remembers how; a printer whose test strip read rightly, ink up, needs them mirrored.
+ */
+const rememberImages: Migration = (records) =>
+  new Map(
+    [...records].map(([key, value]) => {
+      if (!key.startsWith('settings/') || !isObject(value)) return [key, value];
+      const mirrored = isObject(value.printer) && value.printer.inkUp === 'plain';
+      const printImage = { form: 'png', ppi: 300, mirrored, ticks: false, numbers: false };
+      return [key, { ...value, printImage }];
+    }),
+  );
+
 /** `migrations[n]` takes version n + 1 to n + 2. Append only: what was shipped is never changed. */
-const migrations: readonly Migration[] = [separateSideMargins, widenForTheShop, askForTogether];
+const migrations: readonly Migration[] = [
+  separateSideMargins,
+  widenForTheShop,
+  askForTogether,
+  checkArtwork,
+  rememberImages,
+];
 
 export const MODEL_VERSION = migrations.length + 1;
 

@@ -113,6 +113,15 @@ export const artworkSchema = z.object({
   density: z.nullable(z.object({ x: z.number(), y: z.number() })),
   /** The box of pixels with an alpha of at least 8 in 255; `null` if the image is blank. */
   trim: z.nullable(z.object({ x: z.int(), y: z.int(), width: z.int(), height: z.int() })),
+  /** The image this one was made from by knocking a colour out; `null` for one that was dropped. */
+  madeFrom: z.nullable(
+    z.object({
+      artwork: id<'artwork'>(),
+      colour: shade,
+      tolerance: z.int().check(z.minimum(0), z.maximum(255)),
+      reach: z.enum(['from-edge', 'everywhere']),
+    }),
+  ),
   changed: instant,
 });
 
@@ -233,6 +242,20 @@ export const settingsSchema = z.object({
     inkUp: z.enum(['mirrored', 'plain']),
     /** Measured length over the length printed: distances along the film are multiplied by it. */
     feed: z.number().check(z.minimum(0.9), z.maximum(1.1)),
+  }),
+  /** From which widths on this shop trusts its film, and what its printer's software takes off the white on each side. */
+  limits: z.object({ stroke: length, opening: length, choke: length }),
+  /** How print-ready images are written. */
+  printImage: z.object({
+    form: z.enum(['png', 'pdf']),
+    /** Pixels an inch. */
+    ppi: z.int().check(z.minimum(150), z.maximum(720)),
+    /** From side to side, for a printer whose own software does not mirror. */
+    mirrored: z.boolean(),
+    /** Marks where knife lines are, at the film's edges. */
+    ticks: z.boolean(),
+    /** Each copy's number in the gap beside it. */
+    numbers: z.boolean(),
   }),
   /** When a backup was last saved. */
   lastBackup: z.nullable(instant),

@@ -9,6 +9,10 @@ export interface ArtworkStore {
   put(id: string, file: Blob, thumb: Blob): Promise<Result<void, StorageProblem>>;
   file(id: string): Promise<Blob | null>;
   thumb(id: string): Promise<Blob | null>;
+  /** What was found out about an artwork before, as it was put; `null` if nothing. */
+  check(id: string): Promise<unknown>;
+  /** Keeps it beside the file; losing it costs no more than finding it out again. */
+  putCheck(id: string, check: unknown): Promise<void>;
   /** Deletes what no record names any more. */
   sweep(used: ReadonlySet<string>): Promise<void>;
   close(): void;
@@ -38,6 +42,8 @@ export function openArtworkStore(database: string): ArtworkStore {
     },
     file: (id) => read(`file/${id}`),
     thumb: (id) => read(`thumb/${id}`),
+    check: async (id) => (await get<unknown>(`check/${id}`, store.use)) ?? null,
+    putCheck: (id, check) => writeBatch(store, [[`check/${id}`, check]], []),
     async sweep(used) {
       const keys = (await entriesWithPrefix(store, '')).map(([key]) => key);
       await writeBatch(

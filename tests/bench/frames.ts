@@ -1,11 +1,7 @@
-import { existsSync } from 'node:fs';
-import { chromium, type Page } from '@playwright/test';
-import { preview } from 'vite';
-import { findChromium } from '../../.ci/chromium.mjs';
-import { copyRows, filmSurface, layOut, onScreen, openShop, pasteTable } from '../../e2e/shop';
+import type { Page } from '@playwright/test';
+import { copyRows, filmSurface, layOut, onScreen, pasteTable } from '../../e2e/shop';
+import { inBuiltApp } from './built-app';
 import { mean, percentile, printTable } from './table';
-
-const PORT = 4182;
 
 /** 600 copies on some 6 m of a 330 mm roll. */
 const TABLE = Array.from(
@@ -33,21 +29,7 @@ async function framesDuring(page: Page, act: () => Promise<void>): Promise<numbe
 
 /** Drags a copy about and pans along 600 copies, and prints how long frames take. Needs a build. */
 export async function benchFrames(): Promise<void> {
-  if (!existsSync('dist/index.html')) {
-    console.log('\nFrames: build the app first (npm run build).');
-    return;
-  }
-  const server = await preview({ preview: { host: '127.0.0.1', port: PORT, strictPort: true } });
-  const browser = await chromium.launch({ executablePath: await findChromium(), args: ['--no-sandbox'] });
-  try {
-    const page = await browser.newPage({
-      viewport: { width: 1440, height: 900 },
-      locale: 'en-GB',
-      baseURL: `http://127.0.0.1:${PORT}/`,
-    });
-    // The loader that runs this names functions by a helper that pages lack.
-    await page.addInitScript('globalThis.__name = (value) => value');
-    await openShop(page);
+  await inBuiltApp('Frames', async (page) => {
     await pasteTable(page, TABLE);
     await layOut(page);
     const rows = await copyRows(page);
@@ -92,8 +74,5 @@ export async function benchFrames(): Promise<void> {
       ['act', 'frames', 'mean', 'p95 (target 20 ms)', 'longest'],
       [row('dragging a copy', dragging), row('panning', panning), row('zooming the whole run', whole)],
     );
-  } finally {
-    await browser.close();
-    await server.close();
-  }
+  });
 }

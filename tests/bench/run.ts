@@ -1,10 +1,13 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|frames]`: the published
- * sets, strips cut up without waste, the packers of npm, the time to a first layout, and the frame times of the built app.
+ * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|artwork|frames|image]`: the
+ * published sets, strips cut up without waste, the packers of npm, the time to a first layout, and of the built app the check
+ * of a large artwork, frame times and the writing of a print-ready image.
  */
 import { parseArgs } from 'node:util';
+import { benchArtwork } from './artwork';
 import { benchFirstLayout } from './first-layout';
 import { benchFrames } from './frames';
+import { benchPrintImage } from './print-image';
 import { benchPackers, benchSets } from './sets';
 import { benchZeroWaste } from './zero-waste';
 
@@ -21,4 +24,6 @@ if (runs('first')) benchFirstLayout();
 if (runs('sets')) await benchSets(Number(values.seconds), Number(values.seed));
 if (runs('zero')) benchZeroWaste(2 * Number(values.seconds), Number(values.seed));
 if (runs('packers')) benchPackers(Number(values.seconds), Number(values.seed));
+if (runs('artwork')) await benchArtwork();
 if (runs('frames')) await benchFrames();
+if (runs('image')) await benchPrintImage();

@@ -6,7 +6,6 @@ import {
   knifeCuts,
   runSpans,
   stretches,
-  tailFirst,
   tallyByTransfer,
 } from '../../src/cutting';
 import { fromMm } from '../../src/units';
@@ -64,19 +63,6 @@ describe('the tally', () => {
       { code: 'AA', count: 1 },
       { code: 'HB', count: 2, size: { width: fromMm(80), height: fromMm(50) } },
     ]);
-  });
-});
-
-describe('a run that comes out tail first', () => {
-  it('is turned half round: what was last is first, and nothing is mirrored', () => {
-    const run = longRun(8);
-    const turned = tailFirst(run);
-    const [first] = turned.copies;
-    const last = run.copies.find(({ id }) => id === first?.id);
-    expect(first && last && first.y + last.y + last.length).toBe(run.lengthUsed);
-    expect(first && last && first.x + last.x + last.width).toBe(run.film.width);
-    expect(tailFirst(turned).copies).toEqual(run.copies);
-    expect(tailFirst(turned).spans).toEqual(run.spans);
   });
 });
 

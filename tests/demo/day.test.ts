@@ -47,6 +47,7 @@ describe('the demo day', () => {
         pixels: { width: 1, height: 1 },
         density: null,
         trim: null,
+        madeFrom: null,
         changed: NOW,
       }),
     );

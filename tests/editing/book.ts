@@ -44,6 +44,8 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           mapView: 'ink-up',
           mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
           printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
+          limits: { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) },
+          printImage: { form: 'png', ppi: 300, mirrored: false, ticks: false, numbers: false },
           lastBackup: null,
           columns: {},
         },

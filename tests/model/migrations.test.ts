@@ -106,6 +106,77 @@ describe('migration', () => {
     expect(migrated?.has('step/s')).toBe(false);
   });
 
+  it('knows the limits artwork is checked by, and what it was made from, from version 5 on', () => {
+    const changed = '2026-11-20T08:00:00.000Z';
+    const four = new Map<string, unknown>([
+      [
+        'artwork/a',
+        {
+          id: 'a',
+          fileName: 'crest.png',
+          kind: 'png',
+          pixels: { width: 600, height: 400 },
+          density: null,
+          trim: { x: 0, y: 0, width: 600, height: 400 },
+          changed,
+        },
+      ],
+      [
+        'settings/shop',
+        {
+          unit: 'mm',
+          currency: 'EUR',
+          dateOrder: null,
+          paper: 'a4',
+          mapView: 'ink-up',
+          mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
+          printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
+          lastBackup: null,
+          columns: {},
+          changed,
+        },
+      ],
+    ]);
+    const migrated = migrate(four, 4);
+    expect(readRecord('artwork', migrated?.get('artwork/a'))?.madeFrom).toBeNull();
+    expect(readRecord('settings', migrated?.get('settings/shop'))?.limits).toEqual({
+      stroke: 500,
+      opening: 800,
+      choke: 200,
+    });
+  });
+
+  it('writes images from version 6 on, mirrored where the test strip read rightly, ink up', () => {
+    const settings = (inkUp: string) => ({
+      unit: 'mm',
+      currency: 'EUR',
+      dateOrder: null,
+      paper: 'a4',
+      mapView: 'ink-up',
+      mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
+      printer: { firstEnd: 'lead', inkUp, feed: 1.002 },
+      lastBackup: null,
+      limits: { stroke: 500, opening: 800, choke: 200 },
+      columns: {},
+      changed: '2026-11-05T08:00:00.000Z',
+    });
+    for (const [inkUp, mirrored] of [
+      ['mirrored', false],
+      ['plain', true],
+    ] as const) {
+      const migrated = migrate(new Map([['settings/shop', settings(inkUp)]]), 5);
+      const read = readRecord('settings', migrated?.get('settings/shop'));
+      expect(read?.printImage).toEqual({
+        form: 'png',
+        ppi: 300,
+        mirrored,
+        ticks: false,
+        numbers: false,
+      });
+      expect(read?.printer.feed).toBe(1.002);
+    }
+  });
+
   it('leaves records of the present version alone', () => {
     const records = new Map<string, unknown>([other]);
     expect(migrate(records, MODEL_VERSION)).toEqual(records);

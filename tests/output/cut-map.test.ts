@@ -11,7 +11,7 @@ import { readPdf } from './read-pdf';
 import { letterF, longRun, runOf } from './runs';
 
 const date = new Date('2026-11-25T12:00:00Z');
-const asUsual = { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 } as const;
+const asUsual = { inkUp: 'mirrored', imageMirrored: false, feed: 1 } as const;
 const upright = { landscape: false, large: false, perSpan: false };
 const pagesOf = (
   run: LaidRun,
@@ -113,23 +113,20 @@ describe('an F on the film', () => {
     expect(longArm.y).toBeLessThan(shortArm.y);
   });
 
-  it('comes out the other way round where the printer begins at the tail, and unmirrored where it does not mirror', () => {
-    const turned = pagesOf(run, 'a4', 'ink-up', { printer: { ...asUsual, firstEnd: 'tail' } });
-    const plain = pagesOf(run, 'a4', 'ink-up', { printer: { ...asUsual, inkUp: 'plain' } });
-    const boxes = (page: Page | undefined) =>
-      page?.marks.filter((mark) => mark.kind === 'box' && mark.copy !== null) as {
-        copy: string;
-        x: number;
-        y: number;
-      }[];
-    const at = (page: Page | undefined, copy: string) =>
-      boxes(page).find((box) => box.copy === copy) ?? { x: 0, y: 0 };
-    // The long arm of the F lies near the end now, and right of the stem, since half a turn and a mirror keep x.
-    expect(at(turned[0], 'F-2').y).toBeGreaterThan(at(turned[0], 'F-3').y);
-    expect(at(turned[0], 'F-2').x).toBeGreaterThan(at(turned[0], 'F-1').x);
-    expect(at(plain[0], 'F-2').x).toBeGreaterThan(at(plain[0], 'F-1').x);
-    expect(at(plain[0], 'F-2').y).toBeLessThan(at(plain[0], 'F-3').y);
-    expect(textsOf(plain[0] as Page).join(' ')).toContain('not mirrored on this printer');
+  it('is not mirrored ink up where the printer does not mirror, unless its image is', () => {
+    const armsAreRight = (printer: Partial<CutMapOptions['printer']>) => {
+      const [page] = pagesOf(run, 'a4', 'ink-up', { printer: { ...asUsual, ...printer } });
+      const at = (copy: string) =>
+        page?.marks.find((mark) => mark.kind === 'box' && mark.copy === copy) as { x: number; y: number };
+      expect(at('F-2').y).toBeLessThan(at('F-3').y);
+      const said = textsOf(page as Page)
+        .join(' ')
+        .includes('not mirrored on this printer');
+      return [at('F-2').x > at('F-1').x, said];
+    };
+    expect(armsAreRight({ inkUp: 'plain' })).toEqual([true, true]);
+    expect(armsAreRight({ imageMirrored: true })).toEqual([true, true]);
+    expect(armsAreRight({ inkUp: 'plain', imageMirrored: true })).toEqual([false, false]);
   });
 
   it.each<MapView>(['ink-up', 'on-screen'])('is named by text that is never mirrored: %s', async (view) => {

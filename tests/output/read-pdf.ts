@@ -4,7 +4,7 @@ type Matrix = readonly [number, number, number, number, number, number];
 
 const MM_PER_POINT = 25.4 / 72;
 
-/** A stroked path's box and a text, in millimetres from the page's top left corner. */
+/** A stroked path's box, an image's and a text, in millimetres from the page's top left corner. */
 export interface ReadPage {
   readonly width: number;
   readonly height: number;
@@ -13,6 +13,13 @@ export interface ReadPage {
     readonly y: number;
     readonly width: number;
     readonly height: number;
+  }[];
+  readonly images: readonly {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+    readonly pixels: { readonly width: number; readonly height: number };
   }[];
   readonly texts: readonly {
     readonly text: string;
@@ -46,6 +53,17 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPage[]> {
     const stack: Matrix[] = [];
     let matrix: Matrix = [1, 0, 0, 1, 0, 0];
     const paths: ReadPage['paths'][number][] = [];
+    const images: ReadPage['images'][number][] = [];
+    const boxOf = (x1: number, y1: number, x2: number, y2: number) => {
+      const [ax, ay] = at(matrix, x1, y1);
+      const [bx, by] = at(matrix, x2, y2);
+      return {
+        x: Math.min(ax, bx) * MM_PER_POINT,
+        y: (top - Math.max(ay, by)) * MM_PER_POINT,
+        width: Math.abs(ax - bx) * MM_PER_POINT,
+        height: Math.abs(ay - by) * MM_PER_POINT,
+      };
+    };
     fnArray.forEach((operator, index) => {
       const args = argsArray[index];
       if (operator === OPS.save) stack.push(matrix);
@@ -53,14 +71,10 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPage[]> {
       else if (operator === OPS.transform) matrix = times(matrix, args as unknown as Matrix);
       else if (operator === OPS.constructPath) {
         const [x1, y1, x2, y2] = Array.from(args[2] as ArrayLike<number>) as [number, number, number, number];
-        const [ax, ay] = at(matrix, x1, y1);
-        const [bx, by] = at(matrix, x2, y2);
-        paths.push({
-          x: Math.min(ax, bx) * MM_PER_POINT,
-          y: (top - Math.max(ay, by)) * MM_PER_POINT,
-          width: Math.abs(ax - bx) * MM_PER_POINT,
-          height: Math.abs(ay - by) * MM_PER_POINT,
-        });
+        paths.push(boxOf(x1, y1, x2, y2));
+      } else if (operator === OPS.paintImageXObject) {
+        const [, width, height] = args as unknown as [string, number, number];
+        images.push({ ...boxOf(0, 0, 1, 1), pixels: { width, height } });
       }
     });
     const { items } = await page.getTextContent();
@@ -71,7 +85,7 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPage[]> {
         { text: item.str, x: e * MM_PER_POINT, y: (top - f) * MM_PER_POINT, handedness: a * d - b * c },
       ];
     });
-    pages.push({ width: right * MM_PER_POINT, height: top * MM_PER_POINT, paths, texts });
+    pages.push({ width: right * MM_PER_POINT, height: top * MM_PER_POINT, paths, images, texts });
   }
   return pages;
 }

@@ -4,6 +4,7 @@ import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
 import type { LaidRun } from '../../../src/layout';
 import { fromMm, um } from '../../../src/units';
 import { loadThumbnail } from '../../store/artwork';
+import { outlineNow, useDoneChecks } from '../../store/checks';
 import { usePlanning } from '../../store/planning';
 import { useWays } from '../../store/selectors';
 import { useView } from '../../store/view';
@@ -13,6 +14,7 @@ import { useHeld } from '../drag';
 import { ROOM_AHEAD, setFrame, useCamera } from './camera';
 import { filmGestures, useFrame } from './film-gestures';
 import { listenForGestures } from './gestures';
+import { createOutlines, type Outlines } from './outlines';
 import { paintCopy, paintFilm, paintKnifeLines, paintRuler, type Scene } from './paint';
 import { createPictures, type Pictures } from './pictures';
 import { readColours } from './theme';
@@ -30,6 +32,8 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
   const size = useSize(canvas);
   const colours = useColours(canvas);
   const pictures = usePictures();
+  const outlines = useOutlines();
+  const allOutlines = useView((state) => state.outlines);
   const { view, frame } = useCamera();
   const selected = useView((state) => state.selected);
   const held = useHeld((state) => state.held);
@@ -58,6 +62,8 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
       pixels: { width: size.width, height: size.height - RULER - FLAGS },
       colours,
       pictures,
+      outlines,
+      allOutlines,
       unit: ways.unit,
       selected,
       lifted: new Set(held?.copies.map(({ id }) => id)),
@@ -193,4 +199,12 @@ function usePictures(): Pictures {
   const [pictures] = useState(() => createPictures(loadThumbnail, () => redraw((count) => count + 1)));
   useEffect(() => () => pictures.close(), [pictures]);
   return pictures;
+}
+
+function useOutlines(): Outlines {
+  const [, redraw] = useState(0);
+  useDoneChecks();
+  const [outlines] = useState(() => createOutlines(outlineNow, () => redraw((count) => count + 1)));
+  useEffect(() => () => outlines.close(), [outlines]);
+  return outlines;
 }

@@ -1,6 +1,7 @@
-import type { LaidCopy, LaidRun } from '../../../src/layout';
+import { type LaidCopy, type LaidRun, onFilm } from '../../../src/layout';
 import { fromInches, fromMm, toInches, toMm } from '../../../src/units';
 import { tintOf } from '../../parts/tints';
+import type { Outlines } from './outlines';
 import type { Pictures } from './pictures';
 import type { CanvasColours } from './theme';
 import { toScreen, type Viewport } from './viewport';
@@ -12,6 +13,9 @@ export interface Scene {
   readonly pixels: { readonly width: number; readonly height: number };
   readonly colours: CanvasColours;
   readonly pictures: Pictures;
+  readonly outlines: Outlines;
+  /** Every copy is drawn with its outline, not only those selected. */
+  readonly allOutlines: boolean;
   readonly unit: 'mm' | 'in';
   readonly selected: ReadonlySet<string>;
   /** The copies in the hand, drawn apart from the others. */
@@ -118,11 +122,34 @@ export function paintCopy(context: Context, scene: Scene, copy: LaidCopy, hold: 
     context.globalAlpha = 1;
   }
   const marked = selected.has(copy.id) || hold !== 'lying';
+  if (marked || scene.allOutlines) paintOutline(context, scene, copy);
   context.strokeStyle = hold === 'refused' ? colours.error : marked ? colours.accent : tint;
   context.lineWidth = marked ? 3 : 1;
   context.strokeRect(left, top, width, height);
   paintLabel(context, copy, tint, { left, top, width, height });
   if (copy.pinned && !copy.fixed) paintPin(context, colours, left + width, top, Math.min(width, height));
+}
+
+/** The copy's true outline, grown by half the gap. */
+function paintOutline(context: Context, { view, run, colours, outlines }: Scene, copy: LaidCopy): void {
+  const lines = outlines.get(copy, run.film.gap);
+  if (!lines) return;
+  context.save();
+  context.beginPath();
+  for (const line of lines) {
+    for (let at = 0; at < line.length; at += 2) {
+      const point = onFilm(copy, line[at] as number, line[at + 1] as number);
+      const { left, top } = toScreen(view, run.film.width, { ...point, width: 0, length: 0 });
+      if (at === 0) context.moveTo(left, top);
+      else context.lineTo(left, top);
+    }
+    context.closePath();
+  }
+  context.strokeStyle = colours.accent;
+  context.lineWidth = 1.5;
+  context.setLineDash([4, 3]);
+  context.stroke();
+  context.restore();
 }
 
 /** The order's code and the copy's number, where there is room for them. */

@@ -1,21 +1,82 @@
-import { expose } from 'comlink';
+import { expose, transfer } from 'comlink';
 import { fail, ok, type Result } from '../../units';
-import { isJpeg, isPng, isWebp, readJpegHeader, readPngHeader, readWebpHeader } from '..';
+import {
+  type ArtworkCheck,
+  type Contour,
+  type FileFacts,
+  fileFacts,
+  isJpeg,
+  isPng,
+  isWebp,
+  isWholeJpeg,
+  isWholePng,
+  isWholeWebp,
+  type KnockOut,
+  knockOut,
+  type Outline,
+  type PixelBox,
+  readJpegHeader,
+  readPngHeader,
+  readWebpHeader,
+  withDensity,
+} from '..';
+import { startCheck } from '../check';
+import { growOutline } from '../outline';
+import type { CheckRequest } from './check-request';
 import {
   type ArtworkProblem,
+  context,
+  decodeImage,
   hashOf,
   MOST_PIXELS,
   type ReadArtwork,
+  stripsOf,
   thumbnailOf,
   trimOf,
 } from './read-artwork';
 
 /** Reads the header by what the file is, not by its name. */
 function headerOf(bytes: Uint8Array) {
-  if (isPng(bytes)) return { kind: 'png' as const, header: readPngHeader(bytes) };
-  if (isJpeg(bytes)) return { kind: 'jpeg' as const, header: readJpegHeader(bytes) };
-  if (isWebp(bytes)) return { kind: 'webp' as const, header: readWebpHeader(bytes) };
+  if (isPng(bytes)) return { kind: 'png' as const, header: readPngHeader(bytes), whole: isWholePng(bytes) };
+  if (isJpeg(bytes)) {
+    return { kind: 'jpeg' as const, header: readJpegHeader(bytes), whole: isWholeJpeg(bytes) };
+  }
+  if (isWebp(bytes))
+    return { kind: 'webp' as const, header: readWebpHeader(bytes), whole: isWholeWebp(bytes) };
   return null;
+}
+
+/** Checks the box of an image that is printed. */
+function check(
+  image: ImageBitmap,
+  box: PixelBox,
+  { printed, limits, vector }: CheckRequest,
+  facts: FileFacts,
+  onShare: (share: number) => void,
+): ArtworkCheck {
+  const checking = startCheck(box, printed, limits);
+  for (const { rgba, top, rows } of stripsOf(image, box)) {
+    checking.add(rgba, top, rows);
+    onShare((0.4 * (top + rows)) / box.height);
+  }
+  return { ...checking.finish((share) => onShare(0.4 + 0.6 * share)), facts, vector };
+}
+
+/** The box as it is printed, no longer than so many pixels. */
+function drawnBox(image: ImageBitmap, box: PixelBox, longest: number): OffscreenCanvasRenderingContext2D {
+  const scale = Math.min(1, longest / Math.max(box.width, box.height));
+  const [width, height] = [box.width, box.height].map((side) => Math.max(1, Math.round(side * scale)));
+  const drawing = context(width as number, height as number);
+  drawing.imageSmoothingQuality = 'high';
+  drawing.drawImage(image, box.x, box.y, box.width, box.height, 0, 0, width as number, height as number);
+  return drawing;
+}
+
+function knockOutOf(drawing: OffscreenCanvasRenderingContext2D, knock: KnockOut): void {
+  const { width, height } = drawing.canvas;
+  const pixels = drawing.getImageData(0, 0, width, height);
+  knockOut(pixels.data, width, height, knock);
+  drawing.putImageData(pixels, 0, 0);
 }
 
 const reader = {
@@ -26,32 +87,109 @@ const reader = {
       const bytes = await file.arrayBuffer();
       const found = headerOf(new Uint8Array(bytes));
       if (!found) return fail('not-image');
-      const { kind, header } = found;
+      const { kind, header, whole } = found;
       if (!header.ok) return fail(header.problem === 'not-png' ? 'not-image' : header.problem);
-      const { width, height, density } = header.value;
-      if (width * height > MOST_PIXELS) return fail('too-large');
+      if (header.value.width * header.value.height > MOST_PIXELS) return fail('too-large');
+      if (!whole) return fail('broken');
       const id = await hashOf(bytes);
-      // Straight alpha, and the pixels as they are stored: nothing may be changed by looking at it.
-      image = await createImageBitmap(file, { premultiplyAlpha: 'none', imageOrientation: 'none' }).catch(
-        () => null,
-      );
+      image = await decodeImage(file).catch(() => null);
       if (!image) return fail('broken');
-      const looked = { image, width, height };
-      const trim = trimOf(looked);
+      const { width, height } = image;
+      const trim = trimOf({ image, width, height });
       if (!trim) return fail('blank');
+      // A format whose own turning the header does not tell has its axes changed by the decoder alone.
+      const { density } = header.value;
+      const turned = width !== height && width === header.value.height;
       return ok({
         id,
         kind,
         pixels: { width, height },
-        density,
+        density: density && turned ? { x: density.y, y: density.x } : density,
         trim,
-        thumbnail: await thumbnailOf(looked, trim),
+        thumbnail: await thumbnailOf({ image, width, height }, trim),
       });
     } catch {
       return fail('unreadable');
     } finally {
       image?.close();
     }
+  },
+
+  /** Checks a raster image. `changed`: the file decodes to another size than its record says. */
+  async check(
+    file: Blob,
+    request: CheckRequest,
+    onShare: (share: number) => void,
+  ): Promise<Result<ArtworkCheck, 'unreadable' | 'changed'>> {
+    let image: ImageBitmap | null = null;
+    try {
+      const facts = fileFacts(new Uint8Array(await file.arrayBuffer()));
+      image = await decodeImage(file);
+      if (image.width !== request.pixels.width || image.height !== request.pixels.height) {
+        return fail('changed');
+      }
+      return ok(check(image, request.trim, request, facts, onShare));
+    } catch {
+      return fail('unreadable');
+    } finally {
+      image?.close();
+    }
+  },
+
+  /** Checks what was drawn of an SVG: its box alone. */
+  checkDrawn(
+    image: ImageBitmap,
+    request: CheckRequest,
+    facts: FileFacts,
+    onShare: (share: number) => void,
+  ): ArtworkCheck {
+    const { width, height } = image;
+    try {
+      return check(image, { x: 0, y: 0, width, height }, request, facts, onShare);
+    } finally {
+      image.close();
+    }
+  },
+
+  /** The box as it is printed, for the screen, with a colour knocked out if one is. */
+  async picture(
+    file: Blob,
+    box: PixelBox,
+    longest: number,
+    knock: KnockOut | null,
+  ): Promise<ImageBitmap | null> {
+    const image = await decodeImage(file).catch(() => null);
+    if (!image) return null;
+    const drawing = drawnBox(image, box, longest);
+    image.close();
+    if (knock) knockOutOf(drawing, knock);
+    const picture = drawing.canvas.transferToImageBitmap();
+    return transfer(picture, [picture]);
+  },
+
+  /** The whole image with a colour knocked out, as a PNG of the same physical size. */
+  async knockOut(
+    file: Blob,
+    knock: KnockOut,
+    density: { x: number; y: number } | null,
+  ): Promise<Blob | null> {
+    const image = await decodeImage(file).catch(() => null);
+    if (!image) return null;
+    const box = { x: 0, y: 0, width: image.width, height: image.height };
+    const drawing = drawnBox(image, box, Number.POSITIVE_INFINITY);
+    image.close();
+    knockOutOf(drawing, knock);
+    const png = await drawing.canvas.convertToBlob({ type: 'image/png' });
+    if (!density) return png;
+    return new Blob([withDensity(new Uint8Array(await png.arrayBuffer()), density)], { type: 'image/png' });
+  },
+
+  grow(
+    outline: Outline,
+    printed: CheckRequest['printed'],
+    by: Parameters<typeof growOutline>[2],
+  ): readonly Contour[] {
+    return growOutline(outline, printed, by);
   },
 };
 

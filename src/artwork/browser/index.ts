@@ -4,6 +4,8 @@ import type { ArtworkReader } from './artwork.worker';
 import type { ArtworkProblem, ReadArtwork } from './read-artwork';
 import { readSvg } from './svg-image';
 
+export type { CheckRequest } from './check-request';
+export { type Checker, openChecker } from './checker';
 export type { ArtworkProblem } from './read-artwork';
 
 /** An image file that can be a transfer's artwork. */

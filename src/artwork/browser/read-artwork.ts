@@ -53,10 +53,31 @@ export interface Looked {
   readonly height: number;
 }
 
-function context(width: number, height: number): OffscreenCanvasRenderingContext2D {
+export function context(width: number, height: number): OffscreenCanvasRenderingContext2D {
   const drawing = new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true });
   if (!drawing) throw new Error('no 2d context');
   return drawing;
+}
+
+/**
+ * Decodes a raster image as it is meant to be looked at: turned as its Exif says, with straight alpha. Everything that shows,
+ * measures or prints artwork decodes it by this.
+ */
+export const decodeImage = (file: Blob): Promise<ImageBitmap> =>
+  createImageBitmap(file, { premultiplyAlpha: 'none', imageOrientation: 'from-image' });
+
+/** The pixels of a part of an image, strip by strip from the top. */
+export function* stripsOf(
+  image: CanvasImageSource,
+  box: PixelBox,
+): Generator<{ rgba: Uint8ClampedArray; top: number; rows: number }> {
+  const drawing = context(box.width, Math.min(STRIP, box.height));
+  for (let top = 0; top < box.height; top += STRIP) {
+    const rows = Math.min(STRIP, box.height - top);
+    drawing.clearRect(0, 0, box.width, rows);
+    drawing.drawImage(image, box.x, box.y + top, box.width, rows, 0, 0, box.width, rows);
+    yield { rgba: drawing.getImageData(0, 0, box.width, rows).data, top, rows };
+  }
 }
 
 /** The box of pixels with an alpha of at least 8 in 255; `null` if the image is blank. */

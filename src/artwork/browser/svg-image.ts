@@ -1,11 +1,31 @@
 import { fail, ok, type Result } from '../../units';
-import { readSvgHeader } from '..';
-import { type ArtworkProblem, hashOf, type ReadArtwork, thumbnailOf, trimOf } from './read-artwork';
+import { type PixelBox, readSvgHeader } from '..';
+import { type ArtworkProblem, context, hashOf, type ReadArtwork, thumbnailOf, trimOf } from './read-artwork';
 
 /** The longer side of the raster an SVG is looked at in, in pixels. */
 const LOOKED_AT = 1600;
 
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
 /** Workers cannot draw SVG, so it is done here, as an image: nothing in it is run, nothing is fetched for it. */
+async function withSvg<Answer>(
+  file: Blob,
+  act: (image: HTMLImageElement) => Answer,
+): Promise<Awaited<Answer>> {
+  const url = URL.createObjectURL(new Blob([file], { type: 'image/svg+xml' }));
+  try {
+    const image = new Image();
+    image.src = url;
+    await image.decode();
+    return await act(image);
+  } finally {
+    URL.revokeObjectURL(url);
+  }
+}
+
 export async function readSvg(file: File): Promise<Result<ReadArtwork, ArtworkProblem>> {
   const text = await file.text().catch(() => null);
   if (text === null) return fail('unreadable');
@@ -17,20 +37,26 @@ export async function readSvg(file: File): Promise<Result<ReadArtwork, ArtworkPr
     width: Math.max(1, Math.round(width * scale)),
     height: Math.max(1, Math.round(height * scale)),
   };
-  const url = URL.createObjectURL(new Blob([text], { type: 'image/svg+xml' }));
-  try {
-    const image = new Image();
-    image.src = url;
-    await image.decode();
+  const read = withSvg(file, async (image): Promise<Result<ReadArtwork, ArtworkProblem>> => {
     const looked = { image, ...pixels };
     const trim = trimOf(looked);
     if (!trim) return fail('blank');
     const density = metres && { x: pixels.width / metres.width, y: pixels.height / metres.height };
     const id = await hashOf(await file.arrayBuffer());
     return ok({ id, kind: 'svg', pixels, density, trim, thumbnail: await thumbnailOf(looked, trim) });
-  } catch {
-    return fail('broken');
-  } finally {
-    URL.revokeObjectURL(url);
-  }
+  });
+  return read.catch(() => fail('broken'));
 }
+
+/**
+ * Draws the trimmed box of an SVG at a size.
+ * @param pixels the raster that the box was found in
+ * @returns `null` if it cannot be drawn
+ */
+export const drawSvg = (file: Blob, pixels: Size, trim: PixelBox, size: Size): Promise<ImageBitmap | null> =>
+  withSvg(file, (image) => {
+    const drawing = context(size.width, size.height);
+    const [across, down] = [size.width / trim.width, size.height / trim.height];
+    drawing.drawImage(image, -trim.x * across, -trim.y * down, pixels.width * across, pixels.height * down);
+    return drawing.canvas.transferToImageBitmap();
+  }).catch(() => null);

@@ -3,7 +3,8 @@ import { wrap } from 'comlink';
 import type { DrawingName } from '../drawings';
 import type { Artist } from './artist';
 
-const PPI = 200;
+/** Ten pixels a millimetre. */
+const PPI = 254;
 
 /** Draws artwork in a worker until it is closed. */
 export async function openArtist(): Promise<{

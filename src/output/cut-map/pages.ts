@@ -4,7 +4,6 @@ import {
   knifeCuts,
   type MapView,
   runSpans,
-  tailFirst,
   tallyByOrder,
   tallyByTransfer,
 } from '../../cutting';
@@ -26,10 +25,10 @@ import type { CutMapWords } from './words';
 export interface CutMapOptions {
   readonly form: Form & { readonly perSpan: boolean };
   readonly view: MapView;
-  /** How the printer lays the run down. */
+  /** How the printer lays an image down, and whether the run's image is mirrored for it. */
   readonly printer: {
-    readonly firstEnd: 'lead' | 'tail';
     readonly inkUp: 'mirrored' | 'plain';
+    readonly imageMirrored: boolean;
     readonly feed: number;
   };
   /** Artwork that a picture is at hand of, for the legend. */
@@ -56,11 +55,9 @@ interface Making extends CutMapOptions {
  * The cut map of a run: sheets with the film to scale and the distances of its knife lines, and a list
  * behind them if there are more transfers, or smaller copies, than the film's pages can name.
  */
-export function cutMapPages(laid: LaidRun, options: CutMapOptions): Page[] {
+export function cutMapPages(run: LaidRun, options: CutMapOptions): Page[] {
   const { form, view, printer } = options;
-  const comesOut = view === 'ink-up' && printer.firstEnd === 'tail';
-  const run = comesOut ? tailFirst(laid) : laid;
-  const mirrored = view === 'ink-up' && printer.inkUp === 'mirrored';
+  const mirrored = view === 'ink-up' && (printer.inkUp === 'mirrored') !== printer.imageMirrored;
   const sheet = sheetOf(form);
   const measure = remembered(options.measure);
   const plan = planFilm(run, { sheet, perSpan: form.perSpan }, options.words, measure);

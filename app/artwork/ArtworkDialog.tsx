@@ -1,0 +1,131 @@
+import { useEffect, useRef, useState } from 'react';
+import { type Finding, type KnockOut, worstGrade } from '../../src/artwork';
+import { setArtwork } from '../../src/editing';
+import type { Artwork, Transfer } from '../../src/model';
+import { ShadeChoice } from '../orders/ShadeChoice';
+import { Button } from '../parts/Button';
+import { CloseButton } from '../parts/CloseButton';
+import { Window } from '../parts/Window';
+import { checkAgain, findingsFor, stopCheck, useCheck } from '../store/checks';
+import { settingsOrFirst, useWays } from '../store/selectors';
+import { commit, useShop } from '../store/shop';
+import { artworkWords as words } from '../words/artwork';
+import { percent } from '../words/format';
+import { FindingList } from './FindingList';
+import { GradeMark } from './GradeButton';
+import { KnockOutForm } from './KnockOutForm';
+import { LimitsForm } from './LimitsForm';
+import { Measures } from './Measures';
+import { marksOf } from './marks';
+import { PrintPicture } from './PrintPicture';
+import { useArtworkPicture } from './useArtworkPicture';
+import './artwork.css';
+
+/** A transfer's artwork on its garment's colour: what was found, where, and what to do about it. */
+export function ArtworkDialog({ id }: { id: string }) {
+  const transfer = useShop(({ book }) => book.transfer[id]);
+  const artwork = useShop(({ book }) => (transfer?.artwork ? book.artwork[transfer.artwork] : undefined));
+  if (!transfer || !artwork) return null;
+  return (
+    <Window title={words.title(transfer.name)} wide>
+      <Looked key={artwork.id} transfer={transfer} artwork={artwork} />
+      <div className="actions">
+        <CloseButton />
+      </div>
+    </Window>
+  );
+}
+
+function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork }) {
+  const ways = useWays();
+  const limits = useShop(({ book }) => settingsOrFirst(book).limits);
+  const state = useCheck(transfer);
+  const [chosen, setChosen] = useState<Finding['code'] | 'none' | null>(null);
+  const [knock, setKnock] = useState<KnockOut | null>(null);
+  const picture = useArtworkPicture(artwork, knock);
+  const check = state?.kind === 'done' ? state.check : null;
+  const findings = check ? findingsFor(check, transfer, limits) : [];
+  // The worst that has places is shown until another is chosen.
+  const shown = chosen ?? findings.find(({ code }) => check && marksOf(check, code, limits))?.code ?? 'none';
+  const told = useRef<HTMLDivElement>(null);
+  // A form that closes takes the focus with it; it must stay in the window, for Escape to close that.
+  useEffect(() => {
+    if (knock === null && document.activeElement === document.body) told.current?.focus();
+  }, [knock]);
+  return (
+    <div className="artwork-window">
+      <PrintPicture
+        name={transfer.name}
+        picture={picture}
+        shade={transfer.shade}
+        marks={check && !knock && shown !== 'none' ? marksOf(check, shown, limits) : null}
+      />
+      <div className="artwork-told" ref={told} tabIndex={-1}>
+        {knock ? (
+          <KnockOutForm
+            transfer={transfer}
+            artwork={artwork}
+            knock={knock}
+            onChange={setKnock}
+            onClose={() => setKnock(null)}
+          />
+        ) : (
+          <section aria-labelledby="found">
+            <div className="found-head">
+              <h3 id="found">{words.findings}</h3>
+              {check && <GradeMark grade={worstGrade(findings)} />}
+            </div>
+            {state?.kind === 'running' && (
+              <p className="quiet">
+                <span role="status">{words.checking(percent(state.share, ways))}</span>{' '}
+                <Button weight="plain" onPress={stopCheck}>
+                  {words.stop}
+                </Button>
+              </p>
+            )}
+            {state?.kind === 'waiting' && <p className="quiet">{words.loading}</p>}
+            {state?.kind === 'stopped' && (
+              <p className="quiet">
+                {words.stopped}{' '}
+                <Button weight="plain" onPress={() => checkAgain(transfer)}>
+                  {words.again}
+                </Button>
+              </p>
+            )}
+            {state?.kind === 'failed' && <p className="error">{words.pictureMissing}</p>}
+            {check && (
+              <FindingList
+                check={check}
+                findings={findings}
+                limits={limits}
+                vector={artwork.kind === 'svg'}
+                shown={shown}
+                onShow={setChosen}
+                onKnockOut={setKnock}
+              />
+            )}
+            <MadeFrom transfer={transfer} artwork={artwork} />
+          </section>
+        )}
+        <ShadeChoice transfer={transfer} />
+        {check && <Measures check={check} transfer={transfer} />}
+        <LimitsForm limits={limits} />
+      </div>
+    </div>
+  );
+}
+
+/** The way back from an image that was made here. */
+function MadeFrom({ transfer, artwork }: { transfer: Transfer; artwork: Artwork }) {
+  const { madeFrom } = artwork;
+  const first = useShop(({ book }) => (madeFrom ? book.artwork[madeFrom.artwork] : undefined));
+  if (!madeFrom || !first) return null;
+  return (
+    <p className="quiet">
+      {words.madeFrom(madeFrom.colour)}{' '}
+      <Button weight="plain" onPress={() => commit((draft) => setArtwork(draft, transfer.id, first))}>
+        {words.backToFirst}
+      </Button>
+    </p>
+  );
+}

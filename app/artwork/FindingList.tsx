@@ -1,0 +1,75 @@
+import type { ArtworkCheck, Finding, KnockOut, Limits } from '../../src/artwork';
+import { Button } from '../parts/Button';
+import { useWays } from '../store/selectors';
+import { artworkWords as words } from '../words/artwork';
+import { GradeMark } from './GradeButton';
+import { marksOf } from './marks';
+
+/** Where a knock-out starts; the slider takes it from there. */
+const GROUND_TOLERANCE = 24;
+const BLACK_TOLERANCE = 40;
+
+/** What a finding offers to knock out; `null` where there is nothing to. */
+function offerOf(finding: Finding): KnockOut | null {
+  if (finding.code === 'ground') {
+    return { colour: finding.colour, tolerance: GROUND_TOLERANCE, reach: 'from-edge' };
+  }
+  if (finding.code === 'black-on-black') {
+    return { colour: [0, 0, 0], tolerance: BLACK_TOLERANCE, reach: 'everywhere' };
+  }
+  return null;
+}
+
+/** Each finding with what to do about it, and a button that shows its places. */
+export function FindingList({
+  check,
+  findings,
+  limits,
+  vector,
+  shown,
+  onShow,
+  onKnockOut,
+}: {
+  check: ArtworkCheck;
+  findings: readonly Finding[];
+  limits: Limits;
+  vector: boolean;
+  shown: Finding['code'] | 'none';
+  onShow: (code: Finding['code'] | 'none') => void;
+  onKnockOut: (knock: KnockOut) => void;
+}) {
+  const ways = useWays();
+  if (findings.length === 0) return <p>{words.nothing}</p>;
+  return (
+    <ul className="findings">
+      {findings.map((finding) => {
+        const { what, mend } = words.said(finding, ways);
+        const offer = vector ? null : offerOf(finding);
+        const isShown = shown === finding.code;
+        return (
+          <li key={finding.code}>
+            <p className="found">
+              <GradeMark grade={finding.grade} /> <strong>{what}</strong>
+            </p>
+            <p className="small">{mend}</p>
+            {marksOf(check, finding.code, limits) && (
+              <Button
+                weight="plain"
+                aria-label={words.showNamed(what)}
+                aria-pressed={isShown}
+                onPress={() => onShow(isShown ? 'none' : finding.code)}
+              >
+                {isShown ? words.shown : words.show}
+              </Button>
+            )}
+            {offer && (
+              <Button onPress={() => onKnockOut(offer)}>
+                {finding.code === 'ground' ? words.knockOutGround : words.knockOutBlack}
+              </Button>
+            )}
+          </li>
+        );
+      })}
+    </ul>
+  );
+}

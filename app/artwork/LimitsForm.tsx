@@ -1,0 +1,65 @@
+import { useState } from 'react';
+import type { Limits } from '../../src/artwork';
+import { editSettings } from '../../src/editing';
+import { fromMm, type Micrometres, parseLength, toUnit } from '../../src/units';
+import { Button } from '../parts/Button';
+import { Field } from '../parts/Field';
+import { Form } from '../parts/Form';
+import { useWays } from '../store/selectors';
+import { commitQuietly } from '../store/shop';
+import { useWords } from '../words';
+import { artworkWords as words } from '../words/artwork';
+import type { Ways } from '../words/format';
+
+const sides = ['stroke', 'opening', 'choke'] as const;
+const WIDEST = fromMm(5);
+
+const typedOf = (length: Micrometres, { unit, locale }: Ways): string =>
+  `${new Intl.NumberFormat(locale, { maximumFractionDigits: unit === 'mm' ? 2 : 4 }).format(toUnit(length, unit))} ${unit}`;
+
+/** The widths a shop trusts its film with; all artwork is looked at again when they change. */
+export function LimitsForm({ limits }: { limits: Limits }) {
+  const { lengthProblems, common } = useWords();
+  const ways = useWays();
+  const [typed, setTyped] = useState(() => ({
+    stroke: typedOf(limits.stroke, ways),
+    opening: typedOf(limits.opening, ways),
+    choke: typedOf(limits.choke, ways),
+  }));
+  const read = (side: keyof typeof typed) => parseLength(typed[side], ways.unit, 'zero');
+  const problemOf = (side: keyof typeof typed): string | null => {
+    const length = read(side);
+    if (!length.ok) return lengthProblems[length.problem];
+    return length.value > WIDEST ? words.tooWide : null;
+  };
+  const save = () => {
+    const [stroke, opening, choke] = sides.map((side) => read(side));
+    if (sides.some((side) => problemOf(side) !== null)) return;
+    if (!stroke?.ok || !opening?.ok || !choke?.ok) return;
+    commitQuietly((draft) =>
+      editSettings(draft, {
+        limits: { stroke: stroke.value, opening: opening.value, choke: choke.value },
+      }),
+    );
+  };
+  return (
+    <details className="limits">
+      <summary>{words.limits}</summary>
+      <p className="hint">{words.limitsHint}</p>
+      <Form onSubmit={save}>
+        {sides.map((side) => (
+          <Field
+            key={side}
+            label={words[side]}
+            value={typed[side]}
+            onChange={(text) => setTyped({ ...typed, [side]: text })}
+            problem={problemOf(side)}
+          />
+        ))}
+        <div className="actions">
+          <Button type="submit">{common.save}</Button>
+        </div>
+      </Form>
+    </details>
+  );
+}

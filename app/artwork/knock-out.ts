@@ -1,0 +1,48 @@
+import { heightOf, type KnockOut } from '../../src/artwork';
+import { openArtwork, openChecker } from '../../src/artwork/browser';
+import { editTransfer, setArtwork } from '../../src/editing';
+import type { Artwork } from '../../src/model';
+import { keepArtwork, loadArtworkFile } from '../store/artwork';
+import { waysNow } from '../store/selectors';
+import { commit, mayWrite, useShop } from '../store/shop';
+import { notify } from '../store/view';
+import { words as catalogue } from '../words';
+import { artworkWords as words } from '../words/artwork';
+import { benchLength, typedLength } from '../words/format';
+
+/** What a tab can hold twice at once. */
+const MOST_PIXELS = 60_000_000;
+
+/**
+ * Makes an image with a colour knocked out and gives it to a transfer, in one step that can be undone. The printed width stays;
+ * the height follows the proportions of what is left.
+ */
+export async function takeKnockedOut(transferId: string, artwork: Artwork, knock: KnockOut): Promise<void> {
+  if (!mayWrite()) return;
+  if (artwork.pixels.width * artwork.pixels.height > MOST_PIXELS) {
+    return notify('error', words.tooLargeToKnock);
+  }
+  const file = await loadArtworkFile(artwork.id).catch(() => null);
+  const checker = openChecker();
+  const png = file && (await checker.knockOut(file, knock, artwork.density).catch(() => null));
+  checker.close();
+  if (!png) return notify('error', words.pictureMissing);
+  const opened = await openArtwork(new File([png], words.madeName(artwork.fileName), { type: 'image/png' }));
+  if (!opened.ok) return notify('error', words.notMade);
+  const colour = `#${knock.colour.map((channel) => channel.toString(16).padStart(2, '0')).join('')}`;
+  const { tolerance, reach } = knock;
+  const kept = await keepArtwork(opened.value, { artwork: artwork.id, colour, tolerance, reach });
+  if (!kept.ok) return notify('error', catalogue.storage[kept.problem.code]);
+  const transfer = useShop.getState().book.transfer[transferId];
+  if (!transfer) return;
+  const ways = waysNow();
+  const height = heightOf(opened.value.trim, transfer.width, opened.value.density);
+  commit((draft, { now }) => {
+    setArtwork(draft, transferId, { ...kept.value, changed: now });
+    editTransfer(draft, transferId, {
+      height,
+      typed: { ...transfer.typed, height: `${typedLength(height, ways)} ${ways.unit}` },
+    });
+  });
+  notify('plain', words.made(benchLength(transfer.width, ways)));
+}

@@ -1,0 +1,26 @@
+import type { ArtworkCheck, Finding, Limits, MaskRuns, Place } from '../../src/artwork';
+
+/** Where in an artwork something was found: its pixels, and places to ring. */
+export interface Marks {
+  readonly where: MaskRuns;
+  readonly places: readonly Place[];
+}
+
+/** What is drawn over the artwork for a finding; `null` for one that has no place. */
+export function marksOf(check: ArtworkCheck, code: Finding['code'], { choke, stroke }: Limits): Marks | null {
+  const { strokes, specks, openings, seeThrough } = check;
+  switch (code) {
+    case 'thin-strokes':
+      return { where: strokes.where, places: strokes.list.filter(({ thickness }) => thickness < stroke) };
+    case 'white-lost':
+      return { where: strokes.where, places: strokes.list.filter(({ thickness }) => thickness <= 2 * choke) };
+    case 'specks':
+      return { where: strokes.where, places: specks.list };
+    case 'openings':
+      return { where: openings.where, places: openings.list };
+    case 'see-through':
+      return { where: seeThrough.where, places: [] };
+    default:
+      return null;
+  }
+}

@@ -1,0 +1,53 @@
+import { useEffect, useRef, useState } from 'react';
+import type { KnockOut } from '../../src/artwork';
+import { type Checker, openChecker } from '../../src/artwork/browser';
+import type { Artwork } from '../../src/model';
+import { loadArtworkFile } from '../store/artwork';
+
+/** The longer side of the picture in the window, in pixels: enough to be looked at eight times as large. */
+const LONGEST = 2000;
+
+export type Picture = ImageBitmap | 'loading' | 'missing';
+
+/**
+ * The trimmed artwork for the screen, with a colour knocked out as soon as one is chosen. While a slider moves, only the last
+ * of what it asked for is drawn.
+ */
+export function useArtworkPicture(artwork: Artwork, knock: KnockOut | null): Picture {
+  const [picture, setPicture] = useState<Picture>('loading');
+  const wanted = useRef<KnockOut | null>(knock);
+  const drawing = useRef<{ checker: Checker; busy: boolean; closed: boolean } | null>(null);
+
+  useEffect(() => {
+    const own = { checker: openChecker(), busy: false, closed: false };
+    drawing.current = own;
+    return () => {
+      own.closed = true;
+      own.checker.close();
+    };
+  }, []);
+
+  useEffect(() => {
+    wanted.current = knock;
+    const own = drawing.current;
+    if (!own || own.busy) return;
+    const draw = async (): Promise<void> => {
+      own.busy = true;
+      const asked = wanted.current;
+      const file = await loadArtworkFile(artwork.id).catch(() => null);
+      const of = artwork.trim && {
+        pixels: artwork.pixels,
+        trim: artwork.trim,
+        vector: artwork.kind === 'svg',
+      };
+      const drawn = file && of && (await own.checker.picture(file, of, LONGEST, asked).catch(() => null));
+      own.busy = false;
+      if (own.closed) return;
+      setPicture(drawn ?? 'missing');
+      if (wanted.current !== asked) void draw();
+    };
+    void draw();
+  }, [artwork, knock]);
+
+  return picture;
+}

@@ -1,0 +1,167 @@
+import { useState } from 'react';
+import { addDesign, type NewSize } from '../../src/editing';
+import { MOST_COPIES } from '../../src/intake';
+import { type Book, type DesignSize, designWidths, type Id, type Transfer } from '../../src/model';
+import { type Micrometres, um } from '../../src/units';
+import { Button } from '../parts/Button';
+import { Form } from '../parts/Form';
+import { Window } from '../parts/Window';
+import { useWays } from '../store/selectors';
+import { commit, useShop } from '../store/shop';
+import { type Design, notify, openDialog } from '../store/view';
+import { useWords } from '../words';
+import { designWords as words } from '../words/designs';
+import { area, typedLength, whole } from '../words/format';
+import { readSize, typedWithUnit } from './entries';
+import './design.css';
+
+const OWN = 'own';
+type Line = DesignSize | typeof OWN;
+
+/** Copies as typed; nothing is none. `null` if it is no number of copies. */
+function readCopies(typed: string): number | null {
+  const plain = typed.trim();
+  if (plain === '') return 0;
+  return /^\d{1,6}$/.test(plain) && Number(plain) <= MOST_COPIES ? Number(plain) : null;
+}
+
+/** The transfers of an order that have an image already. */
+const withArtwork = (book: Book, order: string, artwork: string | undefined): Transfer[] =>
+  Object.values(book.transfer).filter(
+    (transfer) => artwork !== undefined && transfer.order === order && transfer.artwork === artwork,
+  );
+
+/** One design at several sizes: widths and copies, all of them added at once. */
+export function DesignDialog({ order, design }: { order: string; design: Design }) {
+  const { common } = useWords();
+  const ways = useWays();
+  const book = useShop((shop) => shop.book);
+  const known = withArtwork(book, order, design.artwork?.id);
+  const ratio = design.size.height / design.size.width;
+  const isNew = known.length === 0;
+  const inUnit = (length: Micrometres) => `${typedLength(length, ways)} ${ways.unit}`;
+  const lines = [...(isNew ? [OWN] : []), ...Object.keys(designWidths)] as Line[];
+  const [widths, setWidths] = useState(() => ({
+    [OWN]: inUnit(design.size.width),
+    ...(Object.fromEntries(
+      Object.entries(designWidths).map(([size, width]) => [size, inUnit(width)]),
+    ) as Record<DesignSize, string>),
+  }));
+  const [copies, setCopies] = useState<Readonly<Record<string, string>>>(isNew ? { [OWN]: '1' } : {});
+  const [tried, setTried] = useState(false);
+  const countOf = (key: string) => readCopies(copies[key] ?? '');
+  const keys = [...known.map(({ id }) => id as string), ...lines];
+  const total = keys.reduce((sum, key) => sum + (countOf(key) ?? 0), 0);
+  const nameOf = (line: Line) => (line === OWN ? words.own : words.sizes[line]);
+
+  const add = () => {
+    setTried(true);
+    const sizes: NewSize[] = [];
+    for (const line of lines) {
+      const count = countOf(line);
+      const width = readSize(widths[line], ways);
+      if (count === null || (count > 0 && !width.ok)) return;
+      if (count === 0 || !width.ok) continue;
+      const height =
+        line === OWN && width.value === design.size.width ? design.size.height : um(width.value * ratio);
+      sizes.push({
+        name: line === OWN ? design.name : `${design.name}, ${words.sizes[line]}`,
+        width: width.value,
+        height,
+        typed: { width: typedWithUnit(widths[line].trim(), ways.unit), height: inUnit(height) },
+        count,
+      });
+    }
+    const more = known.map(({ id }) => ({ transfer: id, count: countOf(id) ?? 0 }));
+    if (total === 0 || known.some(({ id }) => countOf(id) === null)) return;
+    commit((draft, context) => {
+      if (!draft.order[order]) return;
+      const artwork = design.artwork && { ...design.artwork, changed: context.now };
+      addDesign(draft, order as Id<'order'>, { artwork, shade: design.shade, sizes, more }, context);
+    });
+    notify('plain', words.added(design.name, total, ways));
+    openDialog(null);
+  };
+
+  const countField = (key: string, label: string) => (
+    <div className="cell">
+      <input
+        aria-label={label}
+        aria-invalid={countOf(key) === null}
+        value={copies[key] ?? ''}
+        placeholder="0"
+        inputMode="numeric"
+        autoComplete="off"
+        onChange={(event) => setCopies({ ...copies, [key]: event.target.value })}
+      />
+    </div>
+  );
+  const countProblem = (key: string) =>
+    countOf(key) === null && <p className="problem">{words.countProblem(whole(MOST_COPIES, ways))}</p>;
+
+  return (
+    <Window title={words.title(design.name)}>
+      <Form onSubmit={add}>
+        {!isNew && (
+          <section className="design-known">
+            <h3>{words.known}</h3>
+            {known.map((transfer) => (
+              <div key={transfer.id} className="design-row">
+                <span>
+                  {transfer.name}{' '}
+                  <span className="quiet small">
+                    {words.has(
+                      area(transfer.width, transfer.height, ways),
+                      Object.values(book.copy).filter((copy) => copy.transfer === transfer.id).length,
+                      ways,
+                    )}
+                  </span>
+                </span>
+                {countField(transfer.id, words.more(transfer.name))}
+                {countProblem(transfer.id)}
+              </div>
+            ))}
+          </section>
+        )}
+        <section className="design-sizes">
+          <p className="quiet">{words.hint}</p>
+          <div className="design-size grid-titles" aria-hidden="true">
+            <span>{words.size}</span>
+            <span>{words.width}</span>
+            <span>{words.height}</span>
+            <span>{words.copies}</span>
+          </div>
+          {lines.map((line) => {
+            const width = readSize(widths[line], ways);
+            const count = countOf(line) ?? 0;
+            return (
+              <div key={line} className="design-size">
+                <span>{nameOf(line)}</span>
+                <div className="cell">
+                  <input
+                    aria-label={words.widthOf(nameOf(line))}
+                    aria-invalid={!width.ok && (tried || count > 0)}
+                    value={widths[line]}
+                    inputMode="decimal"
+                    autoComplete="off"
+                    onChange={(event) => setWidths({ ...widths, [line]: event.target.value })}
+                  />
+                </div>
+                <span className="quiet">{width.ok ? inUnit(um(width.value * ratio)) : ''}</span>
+                {countField(line, words.copiesOf(nameOf(line)))}
+                {!width.ok && (tried || count > 0) && <p className="problem">{width.problem}</p>}
+                {countProblem(line)}
+              </div>
+            );
+          })}
+        </section>
+        <div className="actions">
+          <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
+          <Button type="submit" weight="primary" isDisabled={total === 0}>
+            {words.add(total, ways)}
+          </Button>
+        </div>
+      </Form>
+    </Window>
+  );
+}

@@ -1,0 +1,2 @@
+/** A name that every file system takes. */
+export const safeName = (name: string): string => name.replace(/[\\/:*?"<>|]+/g, ' ').trim();

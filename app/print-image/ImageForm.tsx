@@ -1,0 +1,192 @@
+import { useMemo, useState } from 'react';
+import { editSettings } from '../../src/editing';
+import type { LaidCopy, LaidRun } from '../../src/layout';
+import type { Settings } from '../../src/model';
+import { fitsPdf, framesOf, imageOf, PPI, type Scope } from '../../src/output/print-image';
+import { Button } from '../parts/Button';
+import { Choice } from '../parts/Choice';
+import { Field } from '../parts/Field';
+import { safeName } from '../parts/file-name';
+import { Tick } from '../parts/Tick';
+import { settingsOrFirst, useWays } from '../store/selectors';
+import { commitQuietly, useShop } from '../store/shop';
+import { openDialog } from '../store/view';
+import { useWords } from '../words';
+import { printImageWords as words } from '../words/print-image';
+import { Outcome } from './Outcome';
+import { type NamedImage, printImages } from './printing';
+import { useScopes } from './scopes';
+import { useSources } from './sources';
+
+type Choices = Settings['printImage'];
+
+/** The images that a scope takes, with the names of their files. */
+function useImages(run: LaidRun, scope: Scope, { printer, printImage }: Omit<Settings, 'changed'>) {
+  return useMemo((): NamedImage[] => {
+    const { ppi, mirrored, ticks, numbers, form: wanted } = printImage;
+    const choice = { ppi, mirrored, firstEnd: printer.firstEnd, marks: { ticks, numbers } };
+    return framesOf(run, scope).map((frame) => {
+      const image = imageOf(run, frame, choice);
+      const form = wanted === 'pdf' && fitsPdf(image) ? 'pdf' : 'png';
+      return { image, form, name: safeName(words.fileName(run.name, frame.part, form)) };
+    });
+  }, [run, scope, printer, printImage]);
+}
+
+const WHOLE_RUN: Scope = { kind: 'run' };
+
+/** What is to be written and how; it says what comes of it before anything is written. */
+export function ImageForm({ run }: { run: LaidRun }) {
+  const { common } = useWords();
+  const ways = useWays();
+  const artwork = useShop(({ book }) => book.artwork);
+  const settings = useShop(({ book }) => settingsOrFirst(book));
+  const { printImage } = settings;
+  const [chosen, setChosen] = useState('run');
+  const [blank, setBlank] = useState(false);
+  const [isPpi, setIsPpi] = useState(true);
+  const scopes = useScopes(run);
+  const images = useImages(run, scopes.get(chosen)?.scope ?? WHOLE_RUN, settings);
+  const shown = useMemo(() => {
+    const copies = new Set(images.flatMap(({ image }) => image.copies.map(({ copy }) => copy)));
+    return run.copies.filter(({ id }) => copies.has(id));
+  }, [run, images]);
+  const sources = useSources(artwork, [...new Set(shown.flatMap(({ transfer }) => transfer.artwork ?? []))]);
+  const bare = named(shown, (id) => id === null);
+  const lost = sources ? named(shown, (id) => id !== null && !sources.has(id)) : [];
+  const set = (fields: Partial<Choices>) =>
+    commitQuietly((draft) => editSettings(draft, { printImage: { ...printImage, ...fields } }));
+  const isWhole = bare.length === 0 && lost.length === 0;
+  const ready = sources !== null && isPpi && images.length > 0 && (isWhole || blank);
+  return (
+    <>
+      <div className="fields">
+        <Choice
+          label={words.what}
+          value={scopes.has(chosen) ? chosen : 'run'}
+          options={[...scopes].map(([value, { label }]) => ({ value, label }))}
+          onChange={setChosen}
+        />
+        <Choice
+          label={words.form}
+          value={printImage.form}
+          options={[
+            { value: 'png', label: words.forms.png },
+            { value: 'pdf', label: words.forms.pdf },
+          ]}
+          onChange={(form) => set({ form })}
+        />
+        <PpiField ppi={printImage.ppi} onPpi={(ppi) => set({ ppi })} onRead={setIsPpi} />
+        <Mirror settings={settings} onMirror={(mirrored) => set({ mirrored })} />
+      </div>
+      {printImage.form === 'pdf' && images.some(({ form }) => form === 'png') && (
+        <p className="care small">{words.tooLargeForPdf}</p>
+      )}
+      <Marks
+        choices={printImage}
+        unnumbered={images.reduce((sum, { image }) => sum + image.unnumbered, 0)}
+        onChange={set}
+      />
+      <Outcome images={images} sources={sources} />
+      {!isWhole && (
+        <div className="image-missing">
+          {bare.length > 0 && <p className="care">{words.noArtwork(bare.join(', '))}</p>}
+          {lost.length > 0 && <p className="care">{words.lostArtwork(lost.join(', '))}</p>}
+          <Tick label={words.leaveBlank} checked={blank} onChange={setBlank} />
+        </div>
+      )}
+      <p className="quiet small">{words.ink}</p>
+      <div className="actions">
+        <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
+        <Button
+          weight="primary"
+          isDisabled={!ready}
+          onPress={() => sources && void printImages(images, [...sources.values()])}
+        >
+          {images.length > 1 ? words.writeAll(images.length, ways) : words.write}
+        </Button>
+      </div>
+    </>
+  );
+}
+
+/** The transfers of copies whose artwork is as told, each once. */
+const named = (copies: readonly LaidCopy[], isSo: (artwork: string | null) => boolean): string[] => [
+  ...new Set(
+    copies
+      .filter(({ transfer }) => isSo(transfer.artwork))
+      .map(({ order, transfer }) => `${order.code} ${transfer.name}`),
+  ),
+];
+
+/** Pixels an inch as typed; what cannot be used stays in the field with the reason. */
+function PpiField({
+  ppi,
+  onPpi,
+  onRead,
+}: {
+  ppi: number;
+  onPpi: (ppi: number) => void;
+  onRead: (isPpi: boolean) => void;
+}) {
+  const [typed, setTyped] = useState(String(ppi));
+  const [isRead, setIsRead] = useState(true);
+  const type = (text: string) => {
+    const value = /^\s*\d{1,4}\s*$/.test(text) ? Number(text) : 0;
+    const isPpi = value >= PPI.least && value <= PPI.most;
+    setTyped(text);
+    setIsRead(isPpi);
+    onRead(isPpi);
+    if (isPpi) onPpi(value);
+  };
+  return (
+    <Field
+      label={words.ppi}
+      hint={words.ppiHint}
+      value={typed}
+      inputMode="decimal"
+      onChange={type}
+      problem={isRead ? null : words.ppiProblem(PPI.least, PPI.most)}
+    />
+  );
+}
+
+/** Whether the image is mirrored, and what the test strip says to it. */
+function Mirror({
+  settings: { printer, printImage },
+  onMirror,
+}: {
+  settings: Omit<Settings, 'changed'>;
+  onMirror: (mirrored: boolean) => void;
+}) {
+  const readsInkUp = (printer.inkUp === 'mirrored') === printImage.mirrored;
+  return (
+    <div>
+      <Tick label={words.mirror} checked={printImage.mirrored} onChange={onMirror} />
+      <p className="hint">{words.mirrorHint}</p>
+      {readsInkUp && <p className="care small">{words.wouldRead}</p>}
+      {printer.firstEnd === 'tail' && <p className="quiet small">{words.turnedRound}</p>}
+    </div>
+  );
+}
+
+function Marks({
+  choices: { ticks, numbers },
+  unnumbered,
+  onChange,
+}: {
+  choices: Choices;
+  unnumbered: number;
+  onChange: (fields: Partial<Choices>) => void;
+}) {
+  const ways = useWays();
+  return (
+    <fieldset className="image-marks">
+      <legend>{words.marks}</legend>
+      <Tick label={words.ticks} checked={ticks} onChange={(on) => onChange({ ticks: on })} />
+      <Tick label={words.numbers} checked={numbers} onChange={(on) => onChange({ numbers: on })} />
+      <p className="hint">{words.marksHint}</p>
+      {unnumbered > 0 && <p className="care small">{words.unnumbered(unnumbered, ways)}</p>}
+    </fieldset>
+  );
+}

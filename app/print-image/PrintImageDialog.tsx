@@ -1,0 +1,41 @@
+import { Label, ProgressBar } from 'react-aria-components';
+import { Button } from '../parts/Button';
+import { CloseButton } from '../parts/CloseButton';
+import { Window } from '../parts/Window';
+import { useLaidRun, useWays } from '../store/selectors';
+import { printImageWords as words } from '../words/print-image';
+import { ImageForm } from './ImageForm';
+import { usePrinting } from './printing';
+import './print-image.css';
+
+/** Writes what the printer's software takes: says what will be written, and how far it is. */
+export function PrintImageDialog() {
+  const run = useLaidRun();
+  const { printing } = usePrinting();
+  if (!run) return null;
+  return (
+    <Window title={words.title}>
+      {printing.kind === 'writing' ? <Writing {...printing} /> : <ImageForm run={run} />}
+    </Window>
+  );
+}
+
+function Writing({ share, stop }: { share: number; stop: () => void }) {
+  const ways = useWays();
+  return (
+    <>
+      <ProgressBar className="image-progress" value={share * 100}>
+        <Label>{words.writing}</Label>
+        <span>{words.share(share, ways)}</span>
+        <div className="bar">
+          <div className="fill" style={{ width: `${share * 100}%` }} />
+        </div>
+      </ProgressBar>
+      <p className="quiet">{words.goesOn}</p>
+      <div className="actions">
+        <Button onPress={stop}>{words.stop}</Button>
+        <CloseButton />
+      </div>
+    </>
+  );
+}

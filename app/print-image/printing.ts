@@ -1,0 +1,68 @@
+import { create } from 'zustand';
+import { type ImageSource, sweepPrivateFiles, writeImages } from '../../src/output/browser';
+import type { PrintImage } from '../../src/output/print-image';
+import { waysNow } from '../store/selectors';
+import { useShop } from '../store/shop';
+import { notify } from '../store/view';
+import { printImageWords as words } from '../words/print-image';
+import { openTargets } from './targets';
+
+type Printing =
+  | { readonly kind: 'idle' }
+  | { readonly kind: 'writing'; readonly share: number; readonly stop: () => void };
+
+/** The images that are being written. Lives until the tab closes. */
+export const usePrinting = create<{ readonly printing: Printing }>(() => ({ printing: { kind: 'idle' } }));
+
+/** An image and the name of its file. */
+export interface NamedImage {
+  readonly image: PrintImage;
+  readonly name: string;
+  readonly form: 'png' | 'pdf';
+}
+
+/** A tab that is closed takes a half written image with it: the browser asks first. */
+const askFirst = (event: BeforeUnloadEvent): void => event.preventDefault();
+
+/** Asks where the images go, writes them, and says how it went. */
+export async function printImages(
+  named: readonly NamedImage[],
+  sources: readonly ImageSource[],
+): Promise<void> {
+  if (usePrinting.getState().printing.kind === 'writing') return;
+  const names = named.map(({ name }) => name);
+  const opened = await openTargets(names);
+  if (opened === 'dismissed') return;
+  if (opened === 'unable') {
+    notify('error', words.noFiles);
+    return;
+  }
+  const stopped = new AbortController();
+  const done = new AbortController();
+  const stop = () => stopped.abort();
+  usePrinting.setState({ printing: { kind: 'writing', share: 0, stop } });
+  addEventListener('beforeunload', askFirst, { signal: done.signal });
+  const images = named.flatMap(({ image, name, form }, index) => {
+    const target = opened.targets[index];
+    return target ? [{ image, target, form, title: name }] : [];
+  });
+  const written = await writeImages({ images, sources, scratch: opened.scratch }, stopped.signal, (share) =>
+    usePrinting.setState(({ printing }) =>
+      printing.kind === 'writing' ? { printing: { kind: 'writing', share, stop } } : { printing },
+    ),
+  );
+  if (written.ok) {
+    await opened.save();
+    notify('plain', words.saved(names, waysNow()));
+  } else {
+    const { problem } = written;
+    const artwork = problem.code === 'artwork' ? useShop.getState().book.artwork[problem.artwork] : undefined;
+    notify(problem.code === 'stopped' ? 'plain' : 'error', words.problems(problem, artwork?.fileName ?? ''));
+  }
+  done.abort();
+  usePrinting.setState({ printing: { kind: 'idle' } });
+  await opened.clear();
+}
+
+/** Removes what exports left behind that were ended with their tab. */
+export const sweepImages = (): void => void sweepPrivateFiles().catch(() => undefined);

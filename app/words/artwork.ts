@@ -1,0 +1,170 @@
+import type { Finding, Grade, Rgb } from '../../src/artwork';
+import { fromMm, type Micrometres, toUnit } from '../../src/units';
+import { area, benchLength, counted, number, percent, type Ways, whole } from './format';
+
+/** A width as fine as findings are: `0.35 mm`, `0.014 in`. */
+const fine = (length: number, { unit, locale }: Ways): string =>
+  unit === 'mm'
+    ? `${number(length / 1000, locale, 0, 2)} mm`
+    : `${number(toUnit(length as Micrometres, 'in'), locale, 0, 3)} in`;
+
+/** An area of ink: `4,120 mm²`, `6.39 in²`. */
+const inkArea = (mm2: number, { unit, locale }: Ways): string =>
+  unit === 'mm' ? `${number(mm2, locale, 0, 0)} mm²` : `${number(mm2 / 25.4 ** 2, locale, 2, 2)} in²`;
+
+const hex = (colour: Rgb): string =>
+  `#${colour.map((channel) => channel.toString(16).padStart(2, '0')).join('')}`;
+
+const places = (count: number, ways: Ways) => counted(count, 'place', 'places', ways);
+
+interface Said {
+  readonly what: string;
+  readonly mend: string;
+}
+
+/** What a finding is, and what to do about it. */
+function finding(found: Finding, ways: Ways): Said {
+  switch (found.code) {
+    case 'coarse': {
+      const [x, y] = [whole(found.x, ways), whole(found.y, ways)];
+      return {
+        what: x === y ? `${x} pixels an inch at this size` : `${x} × ${y} pixels an inch at this size`,
+        mend: 'Edges will look soft or stepped. Ask for a larger file, or print it smaller: 250 and over is good, below 150 is poor.',
+      };
+    }
+    case 'stretched':
+      return {
+        what: `stretched by ${percent(found.share, ways)} along one side`,
+        mend: 'Set the height by the artwork in the list of orders.',
+      };
+    case 'ground':
+      return {
+        what: `a solid ground of ${hex(found.colour)} reaches all four edges`,
+        mend: 'It would print as a full rectangle. Knock it out here, or export the artwork with a transparent ground.',
+      };
+    case 'see-through':
+      return {
+        what: `${percent(found.share, ways)} of the ink is see-through`,
+        mend: 'White shows through it as a fringe or haze. Make glows, shadows and soft edges solid, or break them into dots.',
+      };
+    case 'thin-strokes':
+      return {
+        what: `strokes thinner than ${fine(found.limit, ways)} in ${places(found.count, ways)}, the thinnest ${fine(found.least, ways)}`,
+        mend: `They may not hold powder and can wash off; ${fine(found.whiteLeft, ways)} of white is left under the thinnest. Thicken them, or print it larger.`,
+      };
+    case 'white-lost':
+      return {
+        what: `no white left under strokes in ${places(found.count, ways)}`,
+        mend: `The white is taken in by ${fine(found.choke, ways)} on each side, so colour there lies on the bare garment. Thicken the strokes, or choke less.`,
+      };
+    case 'specks':
+      return {
+        what: `${counted(found.count, 'speck', 'specks', ways)} smaller than ${fine(found.limit, ways)}`,
+        mend: 'Dots that small hold no powder. Remove them, or make them larger.',
+      };
+    case 'openings':
+      return {
+        what: `openings narrower than ${fine(found.limit, ways)} in ${places(found.count, ways)}, the narrowest ${fine(found.least, ways)}`,
+        mend: 'Powder may fill them in. Open them up, or print it larger.',
+      };
+    case 'black-on-black':
+      return {
+        what: `${percent(found.share, ways)} of the ink is black, for a black garment`,
+        mend: 'The garment itself can be that black: knock it out here, and the print is softer and takes less ink.',
+      };
+    case 'profile':
+      return {
+        what: `colours in the profile “${found.name}”, not in sRGB`,
+        mend: 'They are brought to sRGB, and what lies outside of it is dulled. Export it as sRGB to see what will print.',
+      };
+    case 'gamma':
+      return {
+        what: `stored with a gamma of ${number(found.gamma, ways.locale, 0, 3)}`,
+        mend: 'It is shown and printed corrected; other software may leave that out. Export it as sRGB to be sure.',
+      };
+    case 'animated':
+      return {
+        what: 'an animation; only its first frame is printed',
+        mend: 'Export the frame that you want as a still image.',
+      };
+    case 'deep':
+      return {
+        what: 'more than 8 bits a channel, printed as 8',
+        mend: 'Nothing needs to be done: film shows no difference.',
+      };
+    case 'outside':
+      return {
+        what: `${counted(found.count, 'script or outside link', 'scripts or outside links', ways)} in the SVG`,
+        mend: 'Nothing of it is run or fetched, so what it would draw is missing. Embed pictures, turn text into paths, and export again.',
+      };
+  }
+}
+
+const grades: Record<Grade, string> = { good: 'good', check: 'check', poor: 'poor' };
+
+/** What the window of a transfer's artwork says. */
+export const artworkWords = {
+  title: (name: string) => `${name}: what will print`,
+  nothing: 'Nothing to mend: this will print as it is.',
+  said: (found: Finding, ways: Ways): Said => finding(found, ways),
+  worst: (grade: Grade) => grades[grade],
+  findings: 'What was found',
+  show: 'Show where',
+  shown: 'Shown',
+  showNamed: (what: string) => `Show where: ${what}`,
+  picture: (name: string) => `${name} on the garment’s colour`,
+  pictureMissing: 'The image could not be read. Give this transfer its artwork again.',
+  loading: 'Reading the image…',
+  checking: (share: string) => `Looking at every pixel, ${share}…`,
+  stop: 'Stop',
+  stopped: 'This artwork was not checked.',
+  again: 'Check it',
+  zoom: 'Zoom',
+  zooms: {
+    '1': 'whole artwork',
+    '2': 'twice as large',
+    '4': 'four times as large',
+    '8': 'eight times as large',
+  },
+  knockOutGround: 'Knock the ground out …',
+  knockOutBlack: 'Knock the black out …',
+  knockTitle: (colour: Rgb) => `Knocking ${hex(colour)} out`,
+  tolerance: 'Tolerance',
+  enclosed: 'also where it is enclosed, as in letters',
+  knockHint: 'What turns to the garment’s colour will not print. The image you gave is kept.',
+  use: 'Use this image',
+  madeName: (fileName: string) => `${fileName.replace(/\.[a-z0-9]+$/i, '')}, knocked out.png`,
+  made: (width: string) =>
+    `The knocked out image is in use, ${width} wide as before; its height follows the new proportions. Undo brings the other back.`,
+  notMade: 'Nothing of the image would be left. Lower the tolerance.',
+  tooLargeToKnock:
+    'This image is too large to be knocked out here. Export it at its printed size with 300 ppi first.',
+  madeFrom: (colour: string) => `Made here by knocking ${colour} out.`,
+  backToFirst: 'Back to the image it was made from',
+  measures: 'Measures of one copy',
+  printed: 'Printed size',
+  size: (width: Micrometres, height: Micrometres, ways: Ways) => area(width, height, ways),
+  pixels: 'Pixels, trimmed',
+  pixelCount: (width: number, height: number, ways: Ways) => `${whole(width, ways)} × ${whole(height, ways)}`,
+  ppi: 'Pixels an inch',
+  perInch: (x: number, y: number, ways: Ways) => `${whole(x, ways)} across, ${whole(y, ways)} down`,
+  vector: 'drawn at any size (SVG)',
+  bearing: 'Film that bears ink',
+  bearingShare: (mm2: number, share: number, ways: Ways) =>
+    `${inkArea(mm2, ways)}, ${percent(share, ways)} of its box`,
+  white: 'White',
+  colour: 'Colour',
+  inkArea,
+  outline: 'Outline, all edges',
+  length: (length: Micrometres, ways: Ways) =>
+    length >= fromMm(1000) && ways.unit === 'mm'
+      ? `${number(toUnit(length, 'm'), ways.locale, 2, 2)} m`
+      : benchLength(length, ways),
+  limits: 'Limits of this shop',
+  limitsHint:
+    'Strokes and openings: common practice, no source; set them by what your own film and powder hold. The choke is what your printer’s software takes off the white; Rollwright never chokes by itself.',
+  stroke: 'Thinnest stroke',
+  opening: 'Narrowest opening',
+  choke: 'White choke a side',
+  tooWide: 'That is wider than 5 mm, more than any such limit.',
+} as const;

@@ -1,0 +1,93 @@
+import type { ImageProblem } from '../../src/output/browser';
+import type { Part } from '../../src/output/print-image';
+import { counted, number, type Ways, whole } from './format';
+
+const images = (count: number, ways: Ways) => counted(count, 'image', 'images', ways);
+
+const MEGABYTE = 1e6;
+
+/** A size that is a guess, with one figure that counts: `40 MB`. */
+function roughly(bytes: number, ways: Ways): string {
+  const megabytes = bytes / MEGABYTE;
+  if (megabytes < 1) return '1 MB';
+  const step = 10 ** Math.floor(Math.log10(megabytes));
+  return `${whole(Math.ceil(megabytes / step) * step, ways)} MB`;
+}
+
+const partNames = {
+  run: () => '',
+  chosen: () => ' chosen copies',
+  span: (count: number) => ` span ${count}`,
+  sheet: (count: number) => ` sheet ${count}`,
+} as const;
+
+/** The words of the window that writes print-ready images. */
+export const printImageWords = {
+  title: 'Print-ready image',
+  what: 'What is written',
+  whats: {
+    run: 'the whole run, one image',
+    rest: 'what is not printed yet, one image',
+    spans: (count: number, ways: Ways) => `each span by itself: ${images(count, ways)}`,
+    sheets: (count: number, ways: Ways) => `every sheet: ${images(count, ways)}`,
+    span: (count: number) => `span ${count} only`,
+    sheet: (count: number) => `sheet ${count} only`,
+    chosen: (count: number, ways: Ways) =>
+      `${counted(count, 'copy that is selected', 'copies that are selected', ways)}`,
+  },
+  ppi: 'Pixels an inch',
+  ppiHint: '300 for most work; never above what the printer prints at.',
+  ppiProblem: (least: number, most: number) => `Write a whole number from ${least} to ${most}.`,
+  form: 'File',
+  forms: { png: 'PNG', pdf: 'PDF, one page of true size' },
+  tooLargeForPdf:
+    'A PDF page holds up to 5.08 m and 60 million pixels. What is larger is written as PNG; write one span at a time for PDF.',
+  mirror: 'Mirror the image',
+  mirrorHint: 'Leave this off where the printer’s own software mirrors, as is usual. The test strip tells.',
+  wouldRead:
+    'By the test strip the film would come out readable, ink up, and press mirrored. Switch mirroring the other way, or print the strip again.',
+  turnedRound:
+    'Turned half round, since this printer prints the far end of an image first: the run’s start comes out first.',
+  marks: 'Marks, where they are cut off',
+  marksHint: 'Marks take powder as everything printed does. They read with the run’s start at the top.',
+  ticks: 'Bars at the edges where the knife lines are',
+  numbers: 'Each copy’s number in the gap beside it, 4 mm tall',
+  unnumbered: (count: number, ways: Ways) =>
+    `${counted(count, 'copy has', 'copies have', ways)} no room for a number in the gap.`,
+  ink: 'The image holds the colours on a clear ground. White ink and its choke are made by the printer’s own software.',
+  file: (pixels: string, size: string) => `${pixels} pixels, ${size}`,
+  pixels: (width: number, height: number, ways: Ways) => `${whole(width, ways)} × ${whole(height, ways)}`,
+  more: (count: number, ways: Ways) => `and ${images(count, ways)} more`,
+  about: (bytes: number, ways: Ways) => `About ${roughly(bytes, ways)} in all.`,
+  loading: 'Looking for the artwork…',
+  noArtwork: (names: string) =>
+    `No artwork: ${names}. Give it to the transfer in the Orders room, or leave its copies blank.`,
+  lostArtwork: (names: string) =>
+    `The artwork is no longer on this device: ${names}. Drop it on the transfer again, or leave its copies blank.`,
+  leaveBlank: 'Leave these blank on the film',
+  write: 'Write the image',
+  writeAll: (count: number, ways: Ways) => `Write ${images(count, ways)}`,
+  stop: 'Stop',
+  writing: 'Writing the image',
+  share: (share: number, { locale }: Ways) => `${number(share * 100, locale, 0, 0)}%`,
+  goesOn: 'You can go on working meanwhile.',
+  noFiles:
+    'This browser can neither save to a file as it is written nor keep one meanwhile, which an image of this size needs. Open Rollwright in a current browser, and not in a private window.',
+  saved: (names: readonly string[], ways: Ways) =>
+    names.length === 1 ? `${names[0]} is written.` : `${images(names.length, ways)} are written.`,
+  stoppedNote: 'Stopped. No half image was left behind.',
+  problems: (problem: ImageProblem, name: string): string => {
+    switch (problem.code) {
+      case 'stopped':
+        return printImageWords.stoppedNote;
+      case 'disk-full':
+        return 'The disk is full, so the image was not written. Free some space, or write one span at a time, and try again.';
+      case 'not-written':
+        return 'The image could not be written. See that the folder may be written to, and try again.';
+      case 'artwork':
+        return `The image was not written: the artwork ${name} cannot be read any more. Drop it on its transfer again.`;
+    }
+  },
+  fileName: (run: string, part: Part, kind: string): string =>
+    `${run}${'number' in part ? partNames[part.kind](part.number) : partNames[part.kind]()}.${kind}`,
+};

@@ -1,0 +1,332 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from '@playwright/test';
+import { PNG } from 'pngjs';
+import { readPngHeader } from '../src/artwork';
+import { composed, difference, type Picture, paint } from '../tests/output/print-image/reference';
+import { readPdf } from '../tests/output/read-pdf';
+import { giveArtwork, pngOf, storedCopies } from './print-image';
+import { expect, kept, layOut, notices, openShop, pasteTable, test } from './shop';
+
+/** No picker can be answered in a test; without one the image is downloaded. */
+const withoutPickers = (page: Page) =>
+  page.addInitScript(() => {
+    Reflect.deleteProperty(window, 'showSaveFilePicker');
+    Reflect.deleteProperty(window, 'showDirectoryPicker');
+  });
+
+/** An F, opaque and with all alphas in its stem: no turn or mirror leaves it alike. */
+const letterF = (width: number, height: number): Picture =>
+  paint(width, height, (x, y) => {
+    const [u, v] = [x / width, y / height];
+    if (v < 0.2) return [200, 30, (x * 7) % 256, 255];
+    if (u < 0.25) return [(x * 5) % 256, (y * 3) % 256, 90, 1 + ((x + y) % 255)];
+    if (v > 0.4 && v < 0.6 && u < 0.7) return [20, 160, 60, 255];
+    return x === width - 1 && y === height - 1 ? [9, 9, 9, 255] : [0, 0, 0, 0];
+  });
+
+/** Three transfers: one at its own pixels, one enlarged, one made smaller and likely turned. */
+const pictures: Record<string, Picture> = {
+  // 40 x 30 mm at 300 ppi.
+  crest: letterF(472, 354),
+  badge: letterF(120, 80),
+  banner: letterF(900, 260),
+};
+const DAY = ['Club,crest,40,30,3,,no', 'Club,badge,30,20,4,,yes', 'Club,banner,120,34.7,2,,yes'].join('\n');
+
+async function openDay(page: Page): Promise<void> {
+  await openShop(page);
+  await pasteTable(page, DAY);
+  for (const [name, picture] of Object.entries(pictures)) {
+    await giveArtwork(page, name, `${name}.png`, pngOf(picture));
+  }
+  await layOut(page);
+  await kept(page);
+}
+
+const leftBehind = (page: Page): Promise<string[]> =>
+  page.evaluate(async () => {
+    const root = await navigator.storage.getDirectory();
+    const folder = await root.getDirectoryHandle('print-images').catch(() => null);
+    const names: string[] = [];
+    if (folder) for await (const name of folder.keys()) names.push(name);
+    return names;
+  });
+
+async function written(page: Page): Promise<{ bytes: Uint8Array; picture: Picture; name: string }> {
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Write the image' }).click();
+  const file = await download;
+  const bytes = readFileSync(await file.path());
+  const { width, height, data } = PNG.sync.read(bytes);
+  return { bytes, picture: { width, height, data }, name: file.suggestedFilename() };
+}
+
+test('a run is written as a PNG of true size, pixel by pixel what lies on the film', async ({ page }) => {
+  await withoutPickers(page);
+  await openDay(page);
+  await page.getByRole('button', { name: 'Print-ready image' }).click();
+  await expect(
+    page.getByText('White ink and its choke are made by the printer’s own software'),
+  ).toBeVisible();
+  const { bytes, picture, name } = await written(page);
+  expect(name).toBe('Run 1.png');
+
+  const header = readPngHeader(bytes);
+  // 300 ppi are 11811.02 pixels a metre; pHYs holds whole ones (W3C PNG, third edition, 11.3.4.3).
+  expect(header.ok && header.value.density).toEqual({ x: 11_811, y: 11_811 });
+
+  const copies = await storedCopies(page);
+  expect(copies).toHaveLength(9);
+  const end = Math.max(...copies.map(({ y, length }) => y + length));
+  const expected = composed(copies, pictures, { width: 330_000, length: end + 10_000, ppi: 300 });
+  expect({ width: picture.width, height: picture.height }).toEqual({
+    width: expected.width,
+    height: expected.height,
+  });
+  const apart = difference(expected, picture);
+  // Copies at their own pixels are exact; resampled ones may be rounded the other way.
+  expect(apart.opaque).toBeLessThanOrEqual(1);
+  expect(apart.alpha).toBeLessThanOrEqual(1);
+  expect(apart.colour).toBeLessThanOrEqual(1.5);
+  const own = copies.filter(({ transfer }) => transfer === 'crest');
+  for (const { x, y } of own) {
+    const [left, top] = [Math.round((x * 300) / 25_400), Math.round((y * 300) / 25_400)];
+    const crest = pictures.crest;
+    if (!crest) throw new Error('no crest');
+    for (let row = 0; row < crest.height; row += 1) {
+      const from = 4 * ((top + row) * picture.width + left);
+      const line = picture.data.subarray(from, from + 4 * crest.width);
+      const same = Buffer.compare(
+        Buffer.from(line),
+        Buffer.from(crest.data.subarray(4 * crest.width * row, 4 * crest.width * (row + 1))),
+      );
+      expect(same, `row ${row}`).toBe(0);
+    }
+  }
+});
+
+test('spans are written each to a file of a folder, by name, and none is written over', async ({ page }) => {
+  // A folder of the private file system stands for one that a user chooses.
+  await page.addInitScript(() => {
+    Object.assign(window, {
+      showDirectoryPicker: async () =>
+        (await navigator.storage.getDirectory()).getDirectoryHandle('chosen', { create: true }),
+    });
+  });
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,150,150,8,,no');
+  await giveArtwork(page, 'crest', 'crest.png', pngOf(letterF(90, 90)));
+  await layOut(page);
+  const names = () =>
+    page.evaluate(async () => {
+      const folder = await (await navigator.storage.getDirectory()).getDirectoryHandle('chosen');
+      const found: string[] = [];
+      for await (const name of folder.keys()) if (!name.endsWith('.crswap')) found.push(name);
+      return found.sort();
+    });
+  const sizeOf = (name: string) =>
+    page.evaluate(async (fileName) => {
+      const folder = await (await navigator.storage.getDirectory()).getDirectoryHandle('chosen');
+      const handle = await folder.getFileHandle(fileName);
+      const image = await createImageBitmap(await handle.getFile());
+      return [image.width, image.height] as const;
+    }, name);
+  await page.getByRole('button', { name: 'Print-ready image' }).click();
+  await page.getByLabel('What is written').selectOption({ label: 'each span by itself: 2 images' });
+  await page.getByLabel('Pixels an inch').fill('150');
+  await page.getByRole('button', { name: 'Write 2 images' }).click();
+  await expect(notices(page)).toContainText('2 images are written.');
+  expect(await names()).toEqual(['Run 1 span 1.png', 'Run 1 span 2.png']);
+  const lengths: number[] = [];
+  for (const name of await names()) {
+    const [width, height] = await sizeOf(name);
+    expect(width).toBe(1949);
+    lengths.push(height);
+  }
+  // 10 mm at each end, two rows of 150 mm a span and half a gap, four rows in all with three gaps.
+  const whole = ((10 + 4 * 150 + 3 * 5 + 10) / 25.4) * 150;
+  expect(Math.abs(lengths.reduce((sum, length) => sum + length, 0) - whole)).toBeLessThanOrEqual(2);
+
+  await page.getByLabel('What is written').selectOption({ label: 'each span by itself: 2 images' });
+  await page.getByRole('button', { name: 'Write 2 images' }).click();
+  await expect.poll(names).toContain('Run 1 span 2 (2).png');
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'Print-ready image' }).click();
+  // The choice of pixels is remembered.
+  await expect(page.getByLabel('Pixels an inch')).toHaveValue('150');
+});
+
+test('stopping leaves nothing behind, and the image can be written anew', async ({ page }) => {
+  await withoutPickers(page);
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,150,150,40,,no');
+  await giveArtwork(page, 'crest', 'crest.png', pngOf(letterF(400, 400)));
+  await layOut(page);
+  await page.keyboard.press('Control+s');
+  await page.getByLabel('Pixels an inch').fill('600');
+  let downloads = 0;
+  page.on('download', () => {
+    downloads += 1;
+  });
+  await page.getByRole('button', { name: 'Write the image' }).click();
+  await expect(page.getByRole('progressbar', { name: 'Writing the image' })).toBeVisible();
+  await expect.poll(() => leftBehind(page)).toHaveLength(1);
+  await page.getByRole('button', { name: 'Stop' }).last().click();
+  await expect(notices(page)).toContainText('Stopped. No half image was left behind.');
+  await expect.poll(() => leftBehind(page)).toEqual([]);
+  expect(downloads).toBe(0);
+  await page.getByLabel('What is written').selectOption({ label: 'span 1 only' });
+  await page.getByLabel('Pixels an inch').fill('150');
+  const { name } = await written(page);
+  expect(name).toBe('Run 1 span 1.png');
+});
+
+test('what a tab that was killed left behind is swept', async ({ page }) => {
+  await openShop(page);
+  await page.evaluate(async () => {
+    const root = await navigator.storage.getDirectory();
+    const folder = await root.getDirectoryHandle('print-images', { create: true });
+    const old = await folder.getDirectoryHandle('old', { create: true });
+    await old.getFileHandle('Run 1.png', { create: true });
+  });
+  expect(await leftBehind(page)).toEqual(['old']);
+  await page.reload();
+  await expect.poll(() => leftBehind(page)).toEqual([]);
+});
+
+test('copies without artwork are named, and left blank only when that is said', async ({ page }) => {
+  await withoutPickers(page);
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,40,30,2,,no\nClub,badge,30,30,1,,no');
+  await giveArtwork(page, 'crest', 'crest.png', pngOf(letterF(472, 354)));
+  await layOut(page);
+  await page.getByRole('button', { name: 'Print-ready image' }).click();
+  await expect(page.getByText('No artwork: CL badge.')).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Write the image' })).toBeDisabled();
+  await page.getByLabel('Pixels an inch').fill('100');
+  await expect(page.getByText('Write a whole number from 150 to 720.')).toBeVisible();
+  await page.getByLabel('Pixels an inch').fill('300');
+  await page.getByText('Leave these blank on the film').click();
+  const { picture } = await written(page);
+  const copies = await storedCopies(page);
+  const blank = copies.find(({ transfer }) => transfer === 'badge');
+  if (!blank) throw new Error('no badge');
+  const at = (place: number) => Math.round((place * 300) / 25_400);
+  for (let y = at(blank.y); y < at(blank.y + blank.length); y += 1) {
+    const row = picture.data.subarray(
+      4 * (y * picture.width + at(blank.x)),
+      4 * (y * picture.width + at(blank.x + blank.width)),
+    );
+    expect(row.every((byte) => byte === 0)).toBe(true);
+  }
+});
+
+test('an SVG is drawn at its printed pixels', async ({ page }) => {
+  await withoutPickers(page);
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,40,20,1,,no');
+  const svg =
+    '<svg xmlns="http://www.w3.org/2000/svg" width="40mm" height="20mm" viewBox="0 0 40 20"><rect width="20" height="20" fill="#c81e32"/><rect x="20" width="20" height="20" fill="#143c78"/></svg>';
+  await giveArtwork(page, 'crest', 'crest.svg', Buffer.from(svg));
+  await layOut(page);
+  await page.getByRole('button', { name: 'Print-ready image' }).click();
+  const { picture } = await written(page);
+  const [copy] = await storedCopies(page);
+  if (!copy) throw new Error('no copy');
+  const at = (place: number) => Math.round((place * 300) / 25_400);
+  const pixel = (x: number, y: number) => [
+    ...picture.data.subarray(4 * (y * picture.width + x), 4 * (y * picture.width + x) + 4),
+  ];
+  const [left, top] = [at(copy.x), at(copy.y)];
+  // 40 x 20 mm are 472 x 236 pixels; the colours meet in the middle.
+  expect(pixel(left, top)).toEqual([0xc8, 0x1e, 0x32, 255]);
+  expect(pixel(left + 234, top + 235)).toEqual([0xc8, 0x1e, 0x32, 255]);
+  expect(pixel(left + 237, top)).toEqual([0x14, 0x3c, 0x78, 255]);
+  expect(pixel(left + 471, top + 235)).toEqual([0x14, 0x3c, 0x78, 255]);
+  expect(pixel(left + 472, top)).toEqual([0, 0, 0, 0]);
+});
+
+test('the image follows the test strip: mirrored where the printer does not mirror, turned where it begins at the end', async ({
+  page,
+}) => {
+  await withoutPickers(page);
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,40,30,1,,no');
+  const crest = letterF(472, 354);
+  await giveArtwork(page, 'crest', 'crest.png', pngOf(crest));
+  await layOut(page);
+  await page.goto('./#/cut-map');
+  await page.getByRole('button', { name: 'Test strip' }).click();
+  await page.getByLabel('Which end came out first?').selectOption({ label: 'END 2' });
+  await page.getByLabel('How does the F read, ink up?').selectOption({ label: 'rightly' });
+  await page.getByRole('button', { name: 'Close' }).click();
+  await expect(page.locator('.sheet').first()).not.toContainText('not mirrored on this printer');
+  await page.goto('./#/film');
+  await page.getByRole('button', { name: 'Print-ready image' }).click();
+  await expect(page.getByText('the run’s start comes out first')).toBeVisible();
+  const { picture } = await written(page);
+  const [copy] = await storedCopies(page);
+  if (!copy) throw new Error('no copy');
+  const expected = composed(
+    [copy],
+    { crest },
+    { width: 330_000, length: copy.y + copy.length + 10_000, ppi: 300 },
+  );
+  // Half round and mirrored from side to side is upside down.
+  const stride = 4 * expected.width;
+  const flipped = new Uint8Array(expected.data.length);
+  for (let row = 0; row < expected.height; row += 1) {
+    flipped.set(
+      expected.data.subarray(stride * row, stride * (row + 1)),
+      stride * (expected.height - 1 - row),
+    );
+  }
+  expect(Buffer.compare(Buffer.from(flipped), Buffer.from(picture.data))).toBe(0);
+});
+
+test('a span that is small enough is written as a PDF of true size', async ({ page }) => {
+  await withoutPickers(page);
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,40,30,2,,no');
+  await giveArtwork(page, 'crest', 'crest.png', pngOf(letterF(472, 354)));
+  await layOut(page);
+  await page.getByRole('button', { name: 'Print-ready image' }).click();
+  await page.getByLabel('File').selectOption({ label: 'PDF, one page of true size' });
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Write the image' }).click();
+  const file = await download;
+  expect(file.suggestedFilename()).toBe('Run 1.pdf');
+  const [sheet, ...others] = await readPdf(new Uint8Array(readFileSync(await file.path())));
+  expect(others).toEqual([]);
+  const copies = await storedCopies(page);
+  const length = Math.max(...copies.map((copy) => copy.y + copy.length)) / 1000 + 10;
+  expect(sheet?.width).toBeCloseTo(330, 2);
+  expect(sheet?.height).toBeCloseTo(length, 2);
+  expect(sheet?.images.map(({ pixels }) => pixels)).toEqual([
+    { width: 3898, height: Math.round((length / 25.4) * 300) },
+  ]);
+});
+
+test('a locked run is written as it was locked, whatever its transfers are given since', async ({ page }) => {
+  await withoutPickers(page);
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,40,30,2,,no');
+  const crest = letterF(472, 354);
+  await giveArtwork(page, 'crest', 'crest.png', pngOf(crest));
+  await layOut(page);
+  await kept(page);
+  const copies = await storedCopies(page);
+  await page.getByRole('button', { name: 'Lock for print' }).click();
+  await page.getByRole('link', { name: 'Orders' }).click();
+  const plain = paint(50, 50, () => [1, 2, 3, 255]);
+  await giveArtwork(page, 'crest', 'other.png', pngOf(plain));
+  await expect(notices(page)).toContainText('Runs that are locked for print keep the image crest had.');
+  await page.getByRole('textbox', { name: 'Width: crest' }).fill('70 mm');
+  await page.getByRole('textbox', { name: 'Width: crest' }).press('Enter');
+  await page.getByRole('link', { name: 'Film', exact: true }).click();
+  await page.getByRole('button', { name: 'Print-ready image' }).click();
+  const { picture } = await written(page);
+  const length = Math.max(...copies.map((copy) => copy.y + copy.length)) + 10_000;
+  const expected = composed(copies, { crest }, { width: 330_000, length, ppi: 300 });
+  expect(Buffer.compare(Buffer.from(expected.data), Buffer.from(picture.data))).toBe(0);
+});

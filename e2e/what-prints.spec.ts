@@ -1,0 +1,140 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { PNG } from 'pngjs';
+import { expect, kept, openShop, pasteTable, test } from './shop';
+
+/** A PNG by a function of the pixel. */
+function drawn(
+  width: number,
+  height: number,
+  ink: (x: number, y: number) => readonly [number, number, number, number],
+): Buffer {
+  const png = new PNG({ width, height });
+  for (let y = 0; y < height; y += 1) {
+    for (let x = 0; x < width; x += 1) png.data.set(ink(x, y), 4 * (y * width + x));
+  }
+  return PNG.sync.write(png);
+}
+
+async function give(page: Page, name: string, bytes: Buffer): Promise<void> {
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Choose an image for crest' }).click();
+  await (await chooser).setFiles({ name, mimeType: 'image/png', buffer: bytes });
+}
+
+const grade = (page: Page) => page.locator('.grade-button');
+
+/** A disc of black, its rim orange, on a ground; at 80 mm it has 300 pixels an inch. */
+const badge = (ground: readonly [number, number, number, number]) =>
+  drawn(945, 945, (x, y) => {
+    const r = Math.hypot(x - 472, y - 472);
+    return r < 300 ? [10, 10, 12, 255] : r < 440 ? [230, 120, 20, 255] : ground;
+  });
+
+test('artwork is graded, its thin strokes are shown over it, and a smaller print is graded anew', async ({
+  page,
+}) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,2,,no');
+  // A block with a line of five pixels, 0.42 mm, out of its side.
+  await give(
+    page,
+    'line.png',
+    drawn(945, 945, (x, y) => (x < 400 || Math.abs(y - 472) < 2.6 ? [40, 60, 120, 255] : [0, 0, 0, 0])),
+  );
+  await expect(grade(page)).toHaveAttribute('data-grade', 'check');
+  await grade(page).click();
+  const window = page.getByRole('dialog');
+  await expect(window).toContainText('strokes thinner than 0.5 mm in 1 place');
+  await expect(window).toContainText('300 across, 300 down');
+  await expect(window.getByRole('button', { name: /^Show where: strokes/ })).toHaveAttribute(
+    'aria-pressed',
+    'true',
+  );
+  const marked = await window.locator('canvas').evaluate((canvas: HTMLCanvasElement) => {
+    const { data } = canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height) ?? { data: [] };
+    let count = 0;
+    for (let at = 0; at < data.length; at += 4)
+      if (data[at] === 226 && data[at + 1] === 0 && data[at + 2] === 122) count += 1;
+    return count;
+  });
+  expect(marked).toBeGreaterThan(1000);
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`)).toEqual([]);
+
+  // The shop's own film holds 0.4 mm.
+  await window.getByText('Limits of this shop').click();
+  await window.getByRole('textbox', { name: 'Thinnest stroke' }).fill('0.3 mm');
+  await window.getByRole('textbox', { name: 'White choke a side' }).fill('0.1');
+  await window.getByRole('button', { name: 'Save' }).click();
+  await expect(window).toContainText('Nothing to mend');
+  await page.keyboard.press('Escape');
+  await expect(grade(page)).toHaveAttribute('data-grade', 'good');
+
+  // Printed at half the size the line is 0.21 mm.
+  await page.getByRole('textbox', { name: 'Width: crest' }).fill('40');
+  await page.getByRole('textbox', { name: 'Width: crest' }).press('Enter');
+  await page.getByRole('textbox', { name: 'Height: crest' }).fill('40');
+  await page.getByRole('textbox', { name: 'Height: crest' }).press('Enter');
+  await expect(grade(page)).toHaveAttribute('data-grade', 'check');
+  await kept(page);
+  await page.reload();
+  await expect(grade(page)).toHaveAttribute('data-grade', 'check');
+});
+
+test('a solid ground is knocked out with a preview, kept as an image of its own, and undone', async ({
+  page,
+}) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,2,,no');
+  await give(page, 'badge.png', badge([250, 250, 250, 255]));
+  await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
+  await grade(page).click();
+  const window = page.getByRole('dialog');
+  await expect(window).toContainText('a solid ground of #fafafa');
+  const corner = () =>
+    window
+      .locator('canvas')
+      .evaluate((canvas: HTMLCanvasElement) => [
+        ...(canvas.getContext('2d')?.getImageData(3, 3, 1, 1).data ?? []),
+      ]);
+  await window.getByRole('button', { name: 'Colour #1f2b46' }).click();
+  expect(await corner()).toEqual([250, 250, 250, 255]);
+  await window.getByRole('button', { name: 'Knock the ground out' }).click();
+  await expect.poll(corner).toEqual([0x1f, 0x2b, 0x46, 255]);
+  await window.getByRole('slider', { name: 'Tolerance' }).fill('30');
+  await window.getByRole('button', { name: 'Use this image' }).click();
+  await expect(window).toContainText('Made here by knocking #fafafa out.');
+  await expect(window).toContainText('Nothing to mend');
+  await expect(window).toContainText('Film that bears ink');
+  await page.keyboard.press('Escape');
+  await expect(grade(page)).toHaveAttribute('data-grade', 'good');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
+  await page.getByRole('button', { name: 'Redo' }).click();
+  await expect(grade(page)).toHaveAttribute('data-grade', 'good');
+  await kept(page);
+  await page.reload();
+  await expect(page.locator('.transfer-row img').first()).toBeVisible();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
+  await expect(page.locator('.transfer-row img').first()).toBeVisible();
+});
+
+test('black is offered to be knocked out on a black garment only', async ({ page }) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,2,,no');
+  await give(page, 'badge.png', badge([0, 0, 0, 0]));
+  await expect(grade(page)).toHaveAttribute('data-grade', 'good');
+  await grade(page).click();
+  const window = page.getByRole('dialog');
+  await window.getByRole('button', { name: 'Colour #1f2b46' }).click();
+  await expect(window.getByRole('button', { name: 'Knock the black out' })).toBeHidden();
+  await window.getByRole('button', { name: 'Colour #1c1c1e' }).click();
+  await window.getByRole('button', { name: 'Knock the black out' }).click();
+  await window.getByRole('button', { name: 'Use this image' }).click();
+  await expect(window).toContainText('Made here by knocking #000000 out.');
+  await expect(window).toContainText('Nothing to mend');
+  await window.getByRole('button', { name: 'Back to the image it was made from' }).click();
+  await expect(window).toContainText('black, for a black garment');
+});

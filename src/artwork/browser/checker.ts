@@ -1,0 +1,94 @@
+import { proxy, type Remote, transfer, wrap } from 'comlink';
+import { fail, type Micrometres, ok, type Result } from '../../units';
+import { type ArtworkCheck, type Contour, type Density, fileFacts, type KnockOut, type Outline } from '..';
+import type { ArtworkReader } from './artwork.worker';
+import type { CheckRequest } from './check-request';
+import { drawSvg } from './svg-image';
+
+type Printed = CheckRequest['printed'];
+
+/** A worker that looks at artwork, one question at a time. */
+export interface Checker {
+  /** @throws the signal's reason, if it is aborted; the worker is ended then and begun anew for the next question */
+  check(
+    file: Blob,
+    request: CheckRequest,
+    onShare: (share: number) => void,
+    signal: AbortSignal,
+  ): Promise<Result<ArtworkCheck, 'unreadable' | 'changed'>>;
+  /** The trimmed box for the screen; `null` if it cannot be decoded. */
+  picture(
+    file: Blob,
+    of: Pick<CheckRequest, 'pixels' | 'trim' | 'vector'>,
+    longest: number,
+    knock: KnockOut | null,
+  ): Promise<ImageBitmap | null>;
+  /** The image as a PNG with a colour made transparent. */
+  knockOut(file: Blob, knock: KnockOut, density: Density | null): Promise<Blob | null>;
+  /** An outline at its printed size, grown on all sides. */
+  grow(outline: Outline, printed: Printed, by: Micrometres): Promise<readonly Contour[]>;
+  close(): void;
+}
+
+/** An SVG is looked at in this many pixels an inch, and in no more pixels than {@link MOST_DRAWN}. */
+const DRAWN_PPI = 300;
+const MOST_DRAWN = 16_000_000;
+const MICROMETRES_PER_INCH = 25_400;
+
+/** How many pixels an SVG's box is drawn in for a size. */
+function drawnSize({ width, height }: Printed): { width: number; height: number } {
+  const inch = DRAWN_PPI / MICROMETRES_PER_INCH;
+  const scale = Math.min(inch, Math.sqrt(MOST_DRAWN / (width * height)));
+  return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
+}
+
+export function openChecker(): Checker {
+  let running: { worker: Worker; remote: Remote<ArtworkReader> } | null = null;
+  const remote = (): Remote<ArtworkReader> => {
+    if (!running) {
+      const worker = new Worker(new URL('./artwork.worker.ts', import.meta.url), { type: 'module' });
+      running = { worker, remote: wrap<ArtworkReader>(worker) };
+    }
+    return running.remote;
+  };
+  const close = () => {
+    running?.worker.terminate();
+    running = null;
+  };
+  /** A worker that is ended answers no more: the question is given up by its signal. */
+  const stoppable = <Answer>(ask: () => Promise<Answer>, signal: AbortSignal): Promise<Answer> =>
+    new Promise((resolve, reject) => {
+      signal.throwIfAborted();
+      const onAbort = () => {
+        close();
+        reject(signal.reason);
+      };
+      signal.addEventListener('abort', onAbort, { once: true });
+      ask()
+        .then(resolve, reject)
+        .finally(() => signal.removeEventListener('abort', onAbort));
+    });
+
+  return {
+    check(file, request, onShare, signal) {
+      return stoppable(async () => {
+        const told = proxy(onShare);
+        if (!request.vector) return await remote().check(file, request, told);
+        const bytes = new Uint8Array(await file.arrayBuffer());
+        const { pixels, trim, printed } = request;
+        const drawn = await drawSvg(file, pixels, trim, drawnSize(printed));
+        if (!drawn) return fail('unreadable');
+        return ok(await remote().checkDrawn(transfer(drawn, [drawn]), request, fileFacts(bytes), told));
+      }, signal);
+    },
+    async picture(file, { pixels, trim, vector }, longest, knock) {
+      if (!vector) return remote().picture(file, trim, longest, knock);
+      const scale = longest / Math.max(trim.width, trim.height);
+      const [width, height] = [Math.round(trim.width * scale), Math.round(trim.height * scale)];
+      return drawSvg(file, pixels, trim, { width: Math.max(1, width), height: Math.max(1, height) });
+    },
+    knockOut: (file, knock, density) => remote().knockOut(file, knock, density),
+    grow: (outline, printed, by) => remote().grow(outline, printed, by),
+    close,
+  };
+}

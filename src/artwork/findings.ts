@@ -1,0 +1,136 @@
+import type { Micrometres } from '../units';
+import type { RasterCheck } from './check';
+import type { FileFacts } from './facts';
+import type { Rgb } from './ground';
+import type { Limits } from './limits';
+import { effectivePpi } from './size';
+
+/** All that was found out about an artwork at a printed size; the same for the same file, size and limits. */
+export interface ArtworkCheck extends RasterCheck {
+  readonly facts: FileFacts;
+  /** An SVG has no pixels of its own. */
+  readonly vector: boolean;
+}
+
+/** How a finding, or a transfer, will print: well, perhaps, or badly. */
+export type Grade = 'good' | 'check' | 'poor';
+
+/** Something a shop should know before it prints, and how bad it is. */
+export type Finding = { readonly grade: Grade } & (
+  | { readonly code: 'coarse'; readonly x: number; readonly y: number }
+  | { readonly code: 'stretched'; readonly share: number }
+  | { readonly code: 'see-through'; readonly share: number }
+  | {
+      readonly code: 'thin-strokes';
+      readonly count: number;
+      readonly least: Micrometres;
+      readonly limit: Micrometres;
+      /** White left in the middle of the thinnest, once both sides are choked. */
+      readonly whiteLeft: number;
+    }
+  | { readonly code: 'white-lost'; readonly count: number; readonly choke: Micrometres }
+  | { readonly code: 'specks'; readonly count: number; readonly limit: Micrometres }
+  | {
+      readonly code: 'openings';
+      readonly count: number;
+      readonly least: Micrometres;
+      readonly limit: Micrometres;
+    }
+  | { readonly code: 'ground'; readonly colour: Rgb }
+  | { readonly code: 'black-on-black'; readonly share: number }
+  | { readonly code: 'profile'; readonly name: string }
+  | { readonly code: 'gamma'; readonly gamma: number }
+  | { readonly code: 'animated' }
+  | { readonly code: 'deep' }
+  | { readonly code: 'outside'; readonly count: number }
+);
+
+/** Pixels an inch from which on artwork is good, and below which it is poor (common practice, no source). */
+const GOOD_PPI = 250;
+const POOR_PPI = 150;
+/** Shares from which see-through pixels are to be looked at, and from which they spoil a print (ours, no source). */
+const SOME_SEE_THROUGH = 0.005;
+const MUCH_SEE_THROUGH = 0.1;
+/** Axes that differ by more than this stretch the artwork visibly. */
+const STRETCHED = 0.015;
+const SOME_BLACK = 0.01;
+
+const gradeOf = (poor: boolean): Grade => (poor ? 'poor' : 'check');
+
+/** Relative luminance up to which a garment counts as black: dark greys, not navy. */
+const BLACK_GARMENT = 0.02;
+
+/** The relative luminance of `#rrggbb` (WCAG 2.2, definition of relative luminance), 0 to 1. */
+export function luminance(shade: string): number {
+  const linear = (from: number) => {
+    const value = Number.parseInt(shade.slice(from, from + 2), 16) / 255;
+    return value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4;
+  };
+  return 0.2126 * linear(1) + 0.7152 * linear(3) + 0.0722 * linear(5);
+}
+
+/** Whether black ink would not be missed on a garment of this shade. */
+const isBlackGarment = (shade: string | null): boolean => shade !== null && luminance(shade) <= BLACK_GARMENT;
+
+/**
+ * What is to be said of an artwork, the worst first.
+ * @param printed size and garment it is printed for
+ */
+export function findingsOf(
+  check: ArtworkCheck,
+  printed: { readonly width: Micrometres; readonly height: Micrometres; readonly shade: string | null },
+  limits: Limits,
+): Finding[] {
+  const found: Finding[] = [];
+  const { facts, sums, strokes, specks, openings } = check;
+  const ppi = effectivePpi(check.pixels, printed);
+  if (!check.vector) {
+    const least = Math.round(Math.min(ppi.x, ppi.y));
+    if (least < GOOD_PPI) found.push({ code: 'coarse', grade: gradeOf(least < POOR_PPI), ...ppi });
+  }
+  const share = Math.abs(ppi.x / ppi.y - 1);
+  if (!check.vector && share > STRETCHED) found.push({ code: 'stretched', grade: 'check', share });
+  if (check.ground) found.push({ code: 'ground', grade: 'poor', colour: check.ground });
+  const soft = check.seeThrough.share;
+  if (soft >= SOME_SEE_THROUGH) {
+    found.push({ code: 'see-through', grade: gradeOf(soft >= MUCH_SEE_THROUGH), share: soft });
+  }
+  const thin = strokes.list.filter(({ thickness }) => thickness < limits.stroke);
+  const least = Math.min(...thin.map(({ thickness }) => thickness)) as Micrometres;
+  if (thin.length > 0) {
+    found.push({
+      code: 'thin-strokes',
+      grade: gradeOf(least < limits.stroke / 2),
+      count: thin.length,
+      least,
+      limit: limits.stroke,
+      whiteLeft: Math.max(0, least - 2 * limits.choke),
+    });
+  }
+  const lost = strokes.list.filter(({ thickness }) => thickness <= 2 * limits.choke);
+  if (lost.length > 0) {
+    found.push({ code: 'white-lost', grade: 'check', count: lost.length, choke: limits.choke });
+  }
+  if (specks.count > 0) {
+    found.push({ code: 'specks', grade: 'check', count: specks.count, limit: limits.stroke });
+  }
+  if (openings.least !== null) {
+    const { count, least: narrowest } = openings;
+    found.push({ code: 'openings', grade: 'check', count, least: narrowest, limit: limits.opening });
+  }
+  const black = sums.bearing === 0 ? 0 : sums.black / sums.bearing;
+  if (isBlackGarment(printed.shade) && black >= SOME_BLACK) {
+    found.push({ code: 'black-on-black', grade: 'check', share: black });
+  }
+  if (facts.profile !== null) found.push({ code: 'profile', grade: 'check', name: facts.profile });
+  if (facts.gamma !== null) found.push({ code: 'gamma', grade: 'check', gamma: facts.gamma });
+  if (facts.animated) found.push({ code: 'animated', grade: 'check' });
+  if (facts.outside > 0) found.push({ code: 'outside', grade: 'check', count: facts.outside });
+  if (facts.deep) found.push({ code: 'deep', grade: 'good' });
+  return found.sort((a, b) => GRADES.indexOf(b.grade) - GRADES.indexOf(a.grade));
+}
+
+const GRADES: readonly Grade[] = ['good', 'check', 'poor'];
+
+/** The grade of a transfer: that of its worst finding. */
+export const worstGrade = (findings: readonly Finding[]): Grade => findings[0]?.grade ?? 'good';

@@ -1,0 +1,12 @@
+import { type Micrometres, um } from '../units';
+
+/** From which widths on a shop trusts its film. */
+export interface Limits {
+  readonly stroke: Micrometres;
+  readonly opening: Micrometres;
+  /** What the printer's software takes off the white on each side of an edge. */
+  readonly choke: Micrometres;
+}
+
+/** The width under which strokes are looked for: those too thin, and those that the choke leaves no white under. */
+export const strokeLimit = ({ stroke, choke }: Limits): Micrometres => um(Math.max(stroke, 2 * choke));

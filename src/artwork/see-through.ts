@@ -1,0 +1,48 @@
+import type { AlphaRaster } from './alpha';
+import { type MaskRuns, markSheet } from './mask-runs';
+import { LEAST_ALPHA } from './trim';
+
+export interface SeeThrough {
+  /** Share of the ink-bearing pixels that are see-through, those that only smooth an edge left out. */
+  readonly share: number;
+  readonly where: MaskRuns;
+}
+
+const OPAQUE = 248;
+/** An edge is smoothed over this many pixels on each side at most. */
+const EDGE = 2;
+/** Larger rasters are looked at on a lattice of about so many pixels. */
+const LOOKED_AT = 4_000_000;
+
+/** Whether an opaque and a clear pixel both lie within reach: then a see-through one merely smooths the edge between them. */
+function smoothsEdge({ alpha, width }: AlphaRaster, at: number): boolean {
+  let [opaque, clear] = [false, false];
+  for (let dy = -EDGE; dy <= EDGE; dy += 1) {
+    for (let dx = -EDGE; dx <= EDGE; dx += 1) {
+      const other = alpha[at + dy * width + dx] as number;
+      if (other >= OPAQUE) opaque = true;
+      else if (other < LEAST_ALPHA) clear = true;
+    }
+    if (opaque && clear) return true;
+  }
+  return false;
+}
+
+/** Finds pixels that are neither clear nor opaque over an area: white shows through them as a fringe or haze. */
+export function seeThrough(raster: AlphaRaster): SeeThrough {
+  const { width, height, margin, alpha } = raster;
+  const marks = markSheet(width - 2 * margin, height - 2 * margin);
+  const step = Math.max(1, Math.round(Math.sqrt((width * height) / LOOKED_AT)));
+  let [bearing, soft] = [0, 0];
+  for (let y = margin; y < height - margin; y += step) {
+    for (let x = margin; x < width - margin; x += step) {
+      const own = alpha[y * width + x] as number;
+      if (own < LEAST_ALPHA) continue;
+      bearing += 1;
+      if (own >= OPAQUE || smoothsEdge(raster, y * width + x)) continue;
+      soft += 1;
+      marks.mark(x - margin, y - margin);
+    }
+  }
+  return { share: bearing === 0 ? 0 : soft / bearing, where: marks.runs() };
+}

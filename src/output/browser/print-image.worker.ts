@@ -1,0 +1,168 @@
+import { expose } from 'comlink';
+import { fail, ok } from '../../units';
+import {
+  boxesWithin,
+  type CopyBox,
+  composeRows,
+  createTileStore,
+  DiskFull,
+  type MarkBox,
+  orient,
+  type PrintImage,
+  stripRows,
+  type Tile,
+  type TileStore,
+  tileKey,
+  tilesByArtwork,
+} from '../print-image';
+import { markPixels } from './image-worker/number';
+import { createPdfWriter } from './image-worker/pdf-writer';
+import { createPngWriter, type StripWriter } from './image-worker/png-writer';
+import { chosenFile, privateFile, type Sink } from './image-worker/sink';
+import { picturesOf } from './image-worker/source';
+import type { ImageProblem, ImageSource, ImageTarget, Printer, SvgBand } from './print-job';
+
+/** An artwork that failed, on its way to the caller. */
+class Undecodable extends Error {
+  readonly artwork: string;
+  constructor(artwork: string) {
+    super('an artwork cannot be decoded');
+    this.artwork = artwork;
+  }
+}
+
+class Stopped extends Error {}
+
+let stopped = false;
+
+/** Between two strips, so long apart, messages are heard: to stop, for one. */
+const LISTEN_EVERY = 100;
+
+const nextTask = (): Promise<void> =>
+  new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      resolve();
+    };
+    port2.postMessage(null);
+  });
+
+/** Sees that the tiles that rows up to `row` need are made; an artwork's all at once, as it is decoded once. */
+async function makeTiles(
+  waiting: Map<string, Tile[]>,
+  row: number,
+  sources: ReadonlyMap<string, ImageSource>,
+  store: TileStore,
+  svgBand: SvgBand,
+): Promise<void> {
+  for (const [artwork, tiles] of waiting) {
+    if (tiles.every(({ needed }) => needed >= row)) continue;
+    waiting.delete(artwork);
+    const source = sources.get(artwork);
+    if (!source) continue;
+    const sizes = new Map(tiles.map(({ upright }) => [`${upright.width} ${upright.height}`, upright]));
+    const pictures = await picturesOf(source, [...sizes.values()], svgBand).catch(() => {
+      throw new Undecodable(artwork);
+    });
+    [...sizes.values()].forEach((size, index) => {
+      const picture = pictures[index];
+      for (const tile of tiles) {
+        if (!picture || tile.upright.width !== size.width || tile.upright.height !== size.height) continue;
+        const width = tile.orientation.turned ? size.height : size.width;
+        store.put(tile, width, orient(picture, size, tile.orientation));
+      }
+    });
+  }
+}
+
+const sinkOf = ({ kind, handle }: ImageTarget): Promise<Sink> =>
+  kind === 'chosen' ? chosenFile(handle) : privateFile(handle);
+
+/** Composes an image strip by strip. `before`: rows of the images that went before it. */
+async function compose(
+  image: PrintImage,
+  writer: StripWriter,
+  store: TileStore,
+  before: number,
+  prepare: (row: number) => Promise<void>,
+  onRows: (rows: number) => void,
+): Promise<void> {
+  const { width, height, copies, marks } = image;
+  const rows = stripRows(image);
+  const buffer = new Uint32Array(width * rows);
+  const drawn = new Map<MarkBox, Uint32Array>();
+  const boxes: (CopyBox | MarkBox)[] = [...copies, ...marks];
+  let heard = performance.now();
+  for (let from = 0; from < height; from += rows) {
+    const count = Math.min(rows, height - from);
+    await prepare(before + from + count);
+    for (const mark of boxesWithin(marks, from, count)) {
+      if (!drawn.has(mark)) drawn.set(mark, markPixels(mark));
+    }
+    const strip = buffer.subarray(0, width * count);
+    composeRows(strip, width, from, boxes, (box, first, some) =>
+      'copy' in box
+        ? store.rows(tileKey(box), first, some)
+        : (drawn.get(box)?.subarray(first * box.width, (first + some) * box.width) ?? null),
+    );
+    await writer.strip(strip);
+    for (const mark of drawn.keys()) if (mark.y + mark.height <= from + count) drawn.delete(mark);
+    store.release(before + from + count);
+    onRows(count);
+    if (performance.now() - heard > LISTEN_EVERY) {
+      await nextTask();
+      heard = performance.now();
+    }
+    if (stopped) throw new Stopped();
+  }
+}
+
+function problemOf(error: unknown): ImageProblem {
+  if (error instanceof Stopped) return { code: 'stopped' };
+  if (error instanceof Undecodable) return { code: 'artwork', artwork: error.artwork };
+  const isFull =
+    error instanceof DiskFull || (error instanceof DOMException && error.name === 'QuotaExceededError');
+  return { code: isFull ? 'disk-full' : 'not-written' };
+}
+
+const printer: Printer = {
+  async write({ images, sources, scratch }, onProgress, svgBand) {
+    const waiting = tilesByArtwork(images.map(({ image }) => image));
+    const byId = new Map(sources.map((source) => [source.id, source]));
+    const store = createTileStore((await scratch?.createSyncAccessHandle()) ?? null);
+    const total = images.reduce((sum, { image }) => sum + image.width * image.height, 0);
+    let done = 0;
+    let before = 0;
+    try {
+      for (const { image, target, form, title } of images) {
+        const sink = await sinkOf(target);
+        const writer = await (form === 'pdf'
+          ? createPdfWriter(image, sink, title)
+          : createPngWriter(image, sink));
+        const prepare = (row: number) => makeTiles(waiting, row, byId, store, svgBand);
+        try {
+          await compose(image, writer, store, before, prepare, (rows) => {
+            done += rows * image.width;
+            onProgress(done / total);
+          });
+          await writer.finish();
+        } catch (error) {
+          await writer.abandon().catch(() => undefined);
+          throw error;
+        }
+        before += image.height;
+      }
+      return ok(undefined);
+    } catch (error) {
+      return fail(problemOf(error));
+    } finally {
+      store.close();
+    }
+  },
+  stop() {
+    stopped = true;
+  },
+};
+
+expose(printer);

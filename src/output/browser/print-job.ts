@@ -1,0 +1,54 @@
+import type { PixelBox } from '../../artwork';
+import type { Result } from '../../units';
+import type { PixelSize, PrintImage } from '../print-image';
+
+/** An artwork that copies are printed from. */
+export interface ImageSource {
+  readonly id: string;
+  readonly kind: 'png' | 'jpeg' | 'webp' | 'svg';
+  readonly file: Blob;
+  /** The size that its trimmed box was found at. */
+  readonly pixels: PixelSize;
+  readonly trim: PixelBox;
+}
+
+/** Draws rows of an SVG's trimmed box at a size, where that can be done. */
+export type SvgBand = (id: string, size: PixelSize, top: number, rows: number) => Promise<ImageBitmap>;
+
+/** Where an image goes: a file that the user chose, or one of the origin's private file system. */
+export interface ImageTarget {
+  readonly kind: 'chosen' | 'private';
+  readonly handle: FileSystemFileHandle;
+}
+
+/** What is to be written, each image to its target, and what the copies are printed from. */
+export interface ImageJob {
+  readonly images: readonly {
+    readonly image: PrintImage;
+    readonly target: ImageTarget;
+    readonly form: 'png' | 'pdf';
+    /** Of a PDF, what viewers call it. */
+    readonly title: string;
+  }[];
+  readonly sources: readonly ImageSource[];
+  /** A private file for pixels that memory has no room for. */
+  readonly scratch: FileSystemFileHandle | null;
+}
+
+/** Why an image was not written. `artwork`: one cannot be decoded any more. */
+export type ImageProblem =
+  | { readonly code: 'stopped' | 'disk-full' | 'not-written' }
+  | { readonly code: 'artwork'; readonly artwork: string };
+
+export interface Printer {
+  /**
+   * Writes images one after the other. What was begun and not ended is not left behind.
+   * @param onProgress told the share of all pixels that is written
+   */
+  write(
+    job: ImageJob,
+    onProgress: (share: number) => void,
+    svgBand: SvgBand,
+  ): Promise<Result<void, ImageProblem>>;
+  stop(): void;
+}

@@ -1,0 +1,70 @@
+import { transfer } from 'comlink';
+import { readSvgHeader } from '../../artwork';
+import type { PixelSize } from '../print-image';
+import type { ImageSource, SvgBand } from './print-job';
+
+const PIXELS_PER_METRE = 96 / 0.0254;
+/** Proportions nearer than this are the same. */
+const SAME = 1e-3;
+
+/**
+ * An SVG that is as large as it is drawn, in whole pixels: browsers round the size of one in millimetres, which would leave
+ * its edges half covered.
+ */
+function sized(text: string, size: PixelSize): string {
+  const header = readSvgHeader(text);
+  const page = new DOMParser().parseFromString(text, 'image/svg+xml');
+  const root = page.documentElement;
+  if (!header.ok || root.localName !== 'svg') return text;
+  const { metres } = header.value;
+  const own = metres
+    ? { width: metres.width * PIXELS_PER_METRE, height: metres.height * PIXELS_PER_METRE }
+    : header.value;
+  if (!root.hasAttribute('viewBox')) root.setAttribute('viewBox', `0 0 ${own.width} ${own.height}`);
+  const [, , width = 0, height = 0] = (root.getAttribute('viewBox') ?? '').split(/[\s,]+/).map(Number);
+  const isFilled = Math.abs((width * own.height) / (height * own.width) - 1) < SAME;
+  // A drawing that fills its own size is stretched with it, where the printed size is typed with other proportions.
+  if (isFilled) root.setAttribute('preserveAspectRatio', 'none');
+  root.setAttribute('width', String(size.width));
+  root.setAttribute('height', String(size.height));
+  return new XMLSerializer().serializeToString(page);
+}
+
+/** The image an SVG is drawn from: nothing in it is run, nothing is fetched for it. */
+async function open(file: Blob, size: PixelSize): Promise<HTMLImageElement> {
+  const url = URL.createObjectURL(new Blob([sized(await file.text(), size)], { type: 'image/svg+xml' }));
+  try {
+    const image = new Image();
+    image.src = url;
+    await image.decode();
+    return image;
+  } finally {
+    URL.revokeObjectURL(url);
+  }
+}
+
+/** Draws SVG for a worker, which cannot, a band at a time. */
+export function svgBands(sources: readonly ImageSource[]): SvgBand {
+  let opened: { readonly key: string; readonly image: Promise<HTMLImageElement> } | null = null;
+  return async (id, size, top, rows) => {
+    const source = sources.find((other) => other.id === id);
+    if (!source) throw new Error('no such artwork');
+    const { trim, pixels, file } = source;
+    const [width, height] = [
+      (pixels.width * size.width) / trim.width,
+      (pixels.height * size.height) / trim.height,
+    ];
+    const key = `${id} ${width} ${height}`;
+    if (opened?.key !== key) {
+      opened = { key, image: open(file, { width: Math.round(width), height: Math.round(height) }) };
+    }
+    const image = await opened.image;
+    const canvas = new OffscreenCanvas(size.width, rows);
+    const drawing = canvas.getContext('2d');
+    if (!drawing) throw new Error('no 2d context');
+    const [left, up] = [(trim.x * width) / pixels.width, (trim.y * height) / pixels.height];
+    drawing.drawImage(image, -left, -up - top, width, height);
+    const band = canvas.transferToImageBitmap();
+    return transfer(band, [band]);
+  };
+}

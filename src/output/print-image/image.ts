@@ -1,0 +1,129 @@
+import type { PixelBox } from '../../artwork';
+import type { LaidCopy, LaidRun } from '../../layout';
+import type { Id } from '../../model';
+import { type Micrometres, um } from '../../units';
+import type { Frame, Part } from './frames';
+import { type FilmMark, type MarkChoice, marksOf } from './marks';
+import { laidSize, type Orientation, type PixelSize } from './orientation';
+
+/** Pixels an inch that an image may have. */
+export const PPI = { least: 150, start: 300, most: 720 } as const;
+
+const MICROMETRES_PER_INCH = 25_400;
+
+/** A page of PDF is no longer than 14,400 points (ISO 32000-1, annex C). */
+const LONGEST_PAGE = 200 * MICROMETRES_PER_INCH;
+/** Its pixels are held in memory, compressed, until all of them are there. */
+const MOST_PDF_PIXELS = 60_000_000;
+
+/** Whether an image is small enough for a page of PDF. */
+export const fitsPdf = ({ width, height, film }: PrintImage): boolean =>
+  width * height <= MOST_PDF_PIXELS && Math.max(film.width, film.length) <= LONGEST_PAGE;
+
+/** A copy's pixels: no other copy or mark has any of them. */
+export interface CopyBox extends PixelBox {
+  readonly copy: Id<'copy'>;
+  readonly artwork: Id<'artwork'> | null;
+  /** The artwork's size in these pixels, as it stands upright. */
+  readonly upright: PixelSize;
+  readonly orientation: Orientation;
+}
+
+/** A mark's pixels; `text` is written in them, and without any they are black. */
+export interface MarkBox extends PixelBox {
+  readonly text: string | null;
+  readonly upright: PixelSize;
+  readonly orientation: Orientation;
+}
+
+/** One image that is to be written: its rows from the end of the film that comes out first. */
+export interface PrintImage extends PixelSize {
+  readonly part: Part;
+  readonly ppi: number;
+  readonly film: { readonly width: Micrometres; readonly length: Micrometres };
+  readonly copies: readonly CopyBox[];
+  readonly marks: readonly MarkBox[];
+  /** Copies whose number was asked for and has no room in their gap. */
+  readonly unnumbered: number;
+}
+
+export interface ImageChoice {
+  readonly ppi: number;
+  /** From side to side. The printer's own software usually does it. */
+  readonly mirrored: boolean;
+  /** The end of an image that the printer prints first, by its test strip. */
+  readonly firstEnd: 'lead' | 'tail';
+  readonly marks: MarkChoice;
+}
+
+/** Closer than this, in pixels, two boxes that are rounded up could share a pixel. */
+const ROOM = 0.5;
+
+/** Whether all sizes may be rounded to the nearest pixel, and no box can reach into another or out of the image. */
+const hasRoom = ({ film }: LaidRun, { to, copies }: Frame, scale: number): boolean =>
+  film.gap * scale >= ROOM &&
+  copies.every(
+    ({ x, y, width, length }) => Math.min(film.width - x - width, to - y - length) * scale >= ROOM,
+  );
+
+/**
+ * The image of a frame. Its size, and that of each copy, is its length times pixels an inch, rounded to the nearest
+ * pixel, so that it is true within half a pixel and all copies of a transfer are alike; each copy begins at the pixel
+ * nearest to its place. A pixel thus belongs to one copy at most wherever half a pixel or more lies between two;
+ * where less does, all sizes are rounded down.
+ *
+ * The end of the film that comes out first is where the run begins: for a printer that prints the tail of an image
+ * first, the image is turned half round.
+ */
+export function imageOf(run: LaidRun, frame: Frame, choice: ImageChoice): PrintImage {
+  const { ppi, mirrored, firstEnd } = choice;
+  const scale = ppi / MICROMETRES_PER_INCH;
+  const length = um(frame.to - frame.from);
+  const nearest = (value: number) => Math.round(value * scale);
+  const sizeOf = hasRoom(run, frame, scale) ? nearest : (value: number) => Math.floor(value * scale);
+  const [across, along] = [Math.max(1, nearest(run.film.width)), Math.max(1, nearest(length))];
+  const half = firstEnd === 'tail';
+
+  /** Where a box of the film lies in the image. */
+  const boxOf = ({ x, y }: { x: number; y: number }, upright: PixelSize, turned: boolean) => {
+    const orientation = { turned, half, mirrored };
+    const { width, height } = laidSize(upright, orientation);
+    const [left, top] = [nearest(x), nearest(y - frame.from)];
+    return {
+      x: half !== mirrored ? across - left - width : left,
+      y: half ? along - top - height : top,
+      width,
+      height,
+      upright,
+      orientation,
+    };
+  };
+  const copyBox = (copy: LaidCopy): CopyBox => {
+    const [width, height] = [Math.max(1, sizeOf(copy.width)), Math.max(1, sizeOf(copy.length))];
+    const upright = copy.turned ? { width: height, height: width } : { width, height };
+    return { copy: copy.id, artwork: copy.transfer.artwork, ...boxOf(copy, upright, copy.turned) };
+  };
+  /** Rounded up, so that no mark is smaller than it should be, and kept within the image. */
+  const markBox = ({ text, x, y, width, length: tall }: FilmMark): MarkBox => {
+    const upright = { width: Math.ceil(width * scale), height: Math.ceil(tall * scale) };
+    const inside = (place: number, end: number, pixels: number) =>
+      Math.min(place, (Math.round(end * scale) - pixels) / scale);
+    const at = {
+      x: inside(x, run.film.width, upright.width),
+      y: frame.from + inside(y - frame.from, length, upright.height),
+    };
+    return { text, ...boxOf(at, upright, false) };
+  };
+  const { marks, unnumbered } = marksOf(run, frame, choice.marks);
+  const fromTop = (a: PixelBox, b: PixelBox) => a.y - b.y || a.x - b.x;
+  return {
+    part: frame.part,
+    ppi,
+    width: across,
+    height: along,
+    film: { width: run.film.width, length },
+    copies: frame.copies.map(copyBox).sort(fromTop),
+    marks: marks.map(markBox).sort(fromTop),
+    unnumbered,
+  };
+}

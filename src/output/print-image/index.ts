@@ -1,0 +1,18 @@
+export { boxesWithin, composeRows, stripRows } from './compose';
+export { framesBySpan, framesOf, type Part, type Scope } from './frames';
+export {
+  type CopyBox,
+  fitsPdf,
+  type ImageChoice,
+  imageOf,
+  type MarkBox,
+  PPI,
+  type PrintImage,
+} from './image';
+export { orient, type PixelSize } from './orientation';
+export { planesOf } from './planes';
+export { pngChunk, pngEnd, pngHead } from './png';
+export { createResampler } from './resample';
+export { filterRows } from './scanlines';
+export { createTileStore, DiskFull, type TileStore } from './tile-store';
+export { type Tile, tileKey, tilesByArtwork } from './tiles';

@@ -1,0 +1,90 @@
+import { runSpans } from '../../cutting';
+import type { LaidRun } from '../../layout';
+import { fromMm, type Micrometres, um } from '../../units';
+import type { Frame } from './frames';
+
+/** Marks that may be printed beside the copies, where they are cut off. */
+export interface MarkChoice {
+  /** At both edges of the film, where a knife line is. */
+  readonly ticks: boolean;
+  /** Each copy's number in the gap beside it. */
+  readonly numbers: boolean;
+}
+
+/** A mark on the film: black, or a text that reads with the run's start at the top. */
+export interface FilmMark {
+  readonly text: string | null;
+  readonly x: Micrometres;
+  readonly y: Micrometres;
+  readonly width: Micrometres;
+  readonly length: Micrometres;
+}
+
+/** Smaller marks hold no powder that would tell them from a speck (common practice, no source). */
+const HEIGHT = fromMm(4);
+const TICK = { width: fromMm(6), length: fromMm(0.6) };
+/** Between a mark and a copy, for the knife or the scissors. */
+const CLEAR = fromMm(0.5);
+/** A bold figure's width over its height. */
+const FIGURE = 0.85;
+
+type Area = Omit<FilmMark, 'text'>;
+
+const apart = (a: Area, b: Area): boolean =>
+  a.x >= b.x + b.width + CLEAR ||
+  b.x >= a.x + a.width + CLEAR ||
+  a.y >= b.y + b.length + CLEAR ||
+  b.y >= a.y + a.length + CLEAR;
+
+/** Knife lines within a frame, its end among them, as bars at both printable edges. */
+function ticksOf(run: LaidRun, { from, to }: Frame): FilmMark[] {
+  const { film } = run;
+  const ends = film.kind === 'sheets' ? [] : runSpans(run).map((span) => span.to);
+  return ends
+    .filter((at) => at > from && at <= to)
+    .flatMap((at) => {
+      const y = um(Math.min(at - TICK.length / 2, to - TICK.length));
+      const bar = { text: null, y, ...TICK };
+      return [
+        { ...bar, x: film.margins.left },
+        { ...bar, x: um(film.width - film.margins.right - TICK.width) },
+      ];
+    });
+}
+
+/** The marks of a frame that have room, none nearer than half a millimetre to a copy or to another. */
+export function marksOf(
+  run: LaidRun,
+  frame: Frame,
+  choice: MarkChoice,
+): { readonly marks: readonly FilmMark[]; readonly unnumbered: number } {
+  const { film } = run;
+  const { left, right } = film.margins;
+  const marks: FilmMark[] = [];
+  const isFree = (area: Area): boolean =>
+    area.x >= left &&
+    area.x + area.width <= film.width - right &&
+    area.y >= frame.from &&
+    area.y + area.length <= frame.to &&
+    frame.copies.every((copy) => apart(area, copy)) &&
+    marks.every((mark) => apart(area, mark));
+  if (choice.ticks) for (const tick of ticksOf(run, frame)) if (isFree(tick)) marks.push(tick);
+  if (!choice.numbers) return { marks, unnumbered: 0 };
+  let unnumbered = 0;
+  for (const copy of frame.copies) {
+    const text = `${copy.order.code} ${copy.number}`;
+    const size = { width: um(HEIGHT * FIGURE * text.length), length: HEIGHT };
+    const behind = um(copy.y + copy.length + CLEAR);
+    const before = um(copy.y - CLEAR - HEIGHT);
+    const last = um(copy.x + copy.width - size.width);
+    const places = [
+      ...[behind, before].flatMap((y) => [copy.x, last].map((x) => ({ x, y }))),
+      { x: um(copy.x + copy.width + CLEAR), y: copy.y },
+      { x: um(copy.x - CLEAR - size.width), y: copy.y },
+    ];
+    const place = places.find((at) => isFree({ ...at, ...size }));
+    if (place) marks.push({ text, ...place, ...size });
+    else unnumbered += 1;
+  }
+  return { marks, unnumbered };
+}

@@ -1,0 +1,146 @@
+import { describe, expect, it } from 'vitest';
+import { coverageOf, findingsOf, type Limits, worstGrade } from '../../src/artwork';
+import { startCheck } from '../../src/artwork/check';
+import { luminance } from '../../src/artwork/findings';
+import { fromInches, fromMm } from '../../src/units';
+import { paint, RED, shape } from './pixels';
+
+const limits: Limits = { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) };
+const facts = { profile: null, gamma: null, animated: false, deep: false, outside: 0 };
+
+/** A square image of a printed inch count, checked in strips of 50 rows. */
+function checked(n: number, inches: number, ink: Parameters<typeof paint>[2], other: Partial<Limits> = {}) {
+  const printed = { width: fromInches(inches), height: fromInches(inches), shade: null as string | null };
+  const own = { ...limits, ...other };
+  const check = startCheck({ width: n, height: n }, printed, own);
+  const rgba = paint(n, n, ink);
+  for (let top = 0; top < n; top += 50) {
+    const rows = Math.min(50, n - top);
+    check.add(rgba.subarray(4 * n * top, 4 * n * (top + rows)), top, rows);
+  }
+  const result = { ...check.finish(() => undefined), facts, vector: false };
+  return {
+    check: result,
+    printed,
+    codes: (shade: string | null = null) => codesOf(result, printed, own, shade),
+  };
+}
+
+function codesOf(
+  check: Parameters<typeof findingsOf>[0],
+  printed: Parameters<typeof findingsOf>[1],
+  own: Limits,
+  shade: string | null,
+) {
+  return findingsOf(check, { ...printed, shade }, own).map(({ code, grade }) => `${code} ${grade}`);
+}
+
+const disc = (n: number, r = 0.45) => shape((x, y) => Math.hypot(x - n / 2, y - n / 2) < r * n);
+
+describe('the check of an artwork', () => {
+  it('finds nothing in a large solid shape', () => {
+    expect(checked(300, 1, disc(300)).codes()).toEqual([]);
+  });
+
+  it.each([
+    [300, []],
+    [250, []],
+    [200, ['coarse check']],
+    [149, ['coarse poor']],
+  ])('grades %i pixels an inch', (ppi, codes) => {
+    expect(checked(ppi, 1, disc(ppi)).codes()).toEqual(codes);
+  });
+
+  it('names a ground, see-through ink, thin strokes, lost white, specks, and openings', () => {
+    const n = 300;
+    expect(
+      checked(n, 1, (x, y) => (Math.hypot(x - 150, y - 150) < 100 ? RED : [255, 255, 255, 255])).codes(),
+    ).toEqual(['ground poor']);
+    const hazy = checked(n, 1, (x, y) =>
+      x > 20 && x < 280 && y > 20 && y < 280 ? [9, 9, 9, x < 60 ? 120 : 255] : [0, 0, 0, 0],
+    );
+    expect(hazy.codes()).toContain('see-through poor');
+    expect(hazy.check.seeThrough.share).toBeCloseTo(40 / 260, 1);
+    const thin = checked(
+      n,
+      1,
+      shape((x, y) => Math.abs(x - 150) < 2 && y > 20 && y < 280),
+    );
+    expect(thin.codes()).toEqual(['thin-strokes check', 'white-lost check']);
+    expect(thin.check.strokes.list[0]?.thickness).toBeGreaterThan(250);
+    const wider = checked(
+      n,
+      1,
+      shape((x, y) => Math.abs(x - 150) < 2.6 && y > 20 && y < 280),
+      { choke: fromMm(0.1) },
+    );
+    expect(wider.codes()).toEqual(['thin-strokes check']);
+    const specked = checked(
+      n,
+      1,
+      shape((x, y) => Math.hypot(x - 150, y - 150) < 80 || Math.hypot(x - 20, y - 20) < 2),
+    );
+    expect(specked.codes()).toEqual(['specks check']);
+    const holed = checked(
+      n,
+      1,
+      shape((x, y) => Math.hypot(x - 150, y - 150) < 80 && Math.hypot(x - 150, y - 150) > 3),
+    );
+    expect(holed.codes()).toEqual(['openings check']);
+  });
+
+  it('smoothed edges are not see-through', () => {
+    const soft = checked(300, 1, (x, y) => {
+      const share = Math.min(1, Math.max(0, 120.5 - Math.hypot(x - 150, y - 150)));
+      return [200, 0, 0, Math.round(255 * share)];
+    });
+    expect(soft.check.seeThrough.share).toBe(0);
+  });
+
+  it('offers black to be knocked out on a black garment only', () => {
+    const black = checked(300, 1, (x, y) =>
+      Math.hypot(x - 150, y - 150) < 130 ? [8, 8, 8, 255] : [0, 0, 0, 0],
+    );
+    expect(black.codes()).toEqual([]);
+    expect(black.codes('#1f2b46')).toEqual([]);
+    expect(black.codes('#1c1c1e')).toEqual(['black-on-black check']);
+  });
+
+  it('measures the same ink in a shrunken raster and tells places as shares of the box', () => {
+    // 1200 ppi: the shapes are looked at in every third pixel.
+    const { check, printed } = checked(
+      1200,
+      1,
+      shape((x, y) => Math.abs(x - 600) < 8 && y > 60 && y < 1140),
+    );
+    const area = 16 * 1080 * (25.4 / 1200) ** 2;
+    expect(coverageOf(check.sums, check.pixels, printed).white).toBeCloseTo(area, 6);
+    const [place] = check.strokes.list;
+    expect(place?.x).toBeCloseTo(592 / 1200, 1);
+    expect(place?.height).toBeCloseTo(0.9, 1);
+    expect(check.outlineLength / 1000).toBeCloseTo((2 * (16 + 1080) * 25.4) / 1200, 0);
+  });
+
+  it('puts the worst first, and grades by it', () => {
+    const found = findingsOf(
+      {
+        ...checked(140, 1, disc(140)).check,
+        facts: { ...facts, profile: 'Wide RGB', deep: true, animated: true },
+      },
+      { width: fromInches(1), height: fromInches(1), shade: null },
+      limits,
+    );
+    expect(found.map(({ grade }) => grade)).toEqual(['poor', 'check', 'check', 'good']);
+    expect(worstGrade(found)).toBe('poor');
+    expect(worstGrade([])).toBe('good');
+  });
+});
+
+describe('relative luminance', () => {
+  // WCAG 2.2, definition of relative luminance; #777777 is 0.1845 (from memory).
+  it('is 0 of black, 1 of white, 0.18 of #777777', () => {
+    expect(luminance('#000000')).toBe(0);
+    expect(luminance('#ffffff')).toBeCloseTo(1, 9);
+    expect(luminance('#777777')).toBeCloseTo(0.1845, 3);
+  });
+});

@@ -1,0 +1,177 @@
+import { deflateSync } from 'node:zlib';
+import { PNG } from 'pngjs';
+import { describe, expect, it } from 'vitest';
+import { fileFacts, isWholeJpeg, isWholePng, isWholeWebp, readJpegHeader } from '../../src/artwork';
+import { jpegBytes, pngWith } from './files';
+
+const ascii = (text: string) => [...text].map((letter) => letter.charCodeAt(0));
+const uint32 = (value: number) => [value >>> 24, (value >> 16) & 0xff, (value >> 8) & 0xff, value & 0xff];
+
+/** An ICC profile with nothing but its header and a description (ICC.1:2022, 7.2 and 9.2.41). */
+function profile(name: string, space = 'RGB ', version: 'desc' | 'mluc' = 'desc'): number[] {
+  const text =
+    version === 'desc'
+      ? [...ascii('desc'), 0, 0, 0, 0, ...uint32(name.length + 1), ...ascii(name), 0]
+      : [
+          ...ascii('mluc'),
+          ...[0, 0, 0, 0],
+          ...uint32(1),
+          ...uint32(12),
+          ...ascii('enUS'),
+          ...uint32(2 * name.length),
+          ...uint32(28),
+          ...[...name].flatMap((letter) => [0, letter.charCodeAt(0)]),
+        ];
+  const header = new Array<number>(128).fill(0);
+  header.splice(16, 4, ...ascii(space));
+  header.splice(36, 4, ...ascii('acsp'));
+  return [...header, ...uint32(1), ...ascii('desc'), ...uint32(144), ...uint32(text.length), ...text];
+}
+
+const iccp = (icc: readonly number[], name = 'icc') => ({
+  type: 'iCCP',
+  data: [...ascii(name), 0, 0, ...deflateSync(Uint8Array.from(icc))],
+});
+
+const plain = { profile: null, gamma: null, animated: false, deep: false, outside: 0 };
+
+describe('what a PNG says of its colours', () => {
+  it.each([
+    ['nothing', [], plain],
+    ['sRGB', [{ type: 'sRGB', data: [0] }], plain],
+    ['a profile that is sRGB', [iccp(profile('sRGB IEC61966-2.1'))], plain],
+    ['another profile', [iccp(profile('Wide Gamut RGB'))], { ...plain, profile: 'Wide Gamut RGB' }],
+    [
+      'one of the newer kind',
+      [iccp(profile('Display RGB', 'RGB ', 'mluc'))],
+      { ...plain, profile: 'Display RGB' },
+    ],
+    ['one that cannot be read', [iccp([1, 2, 3], 'Shop monitor')], { ...plain, profile: 'Shop monitor' }],
+    ['the gamma of sRGB', [{ type: 'gAMA', data: uint32(45_455) }], plain],
+    ['another gamma', [{ type: 'gAMA', data: uint32(100_000) }], { ...plain, gamma: 1 }],
+    [
+      'another gamma, but sRGB too',
+      [
+        { type: 'gAMA', data: uint32(100_000) },
+        { type: 'sRGB', data: [0] },
+      ],
+      plain,
+    ],
+    ['an animation', [{ type: 'acTL', data: [...uint32(3), ...uint32(0)] }], { ...plain, animated: true }],
+  ])('%s', (_, chunks, facts) => {
+    expect(fileFacts(pngWith(chunks))).toEqual(facts);
+  });
+
+  it('more than eight bits a channel', () => {
+    const deep = PNG.sync.write(new PNG({ width: 2, height: 2, bitDepth: 16 }), { bitDepth: 16 });
+    expect(fileFacts(new Uint8Array(deep))).toMatchObject({ deep: true });
+  });
+});
+
+describe('what a JPEG says', () => {
+  it('its profile, put together from its parts in any order', () => {
+    const icc = profile('Press RGB');
+    const part = (number: number, data: readonly number[]) => ({
+      marker: 0xe2,
+      data: [...ascii('ICC_PROFILE\0'), number, 2, ...data],
+    });
+    const bytes = jpegBytes([part(2, icc.slice(100)), part(1, icc.slice(0, 100))]);
+    expect(fileFacts(bytes)).toEqual({ ...plain, profile: 'Press RGB' });
+  });
+
+  /** Exif 2.32, 4.6.4: orientation, and 600 x 300 dots an inch. */
+  const exif = (orientation: number, little: boolean) => {
+    const two = (value: number) => (little ? [value & 0xff, value >> 8] : [value >> 8, value & 0xff]);
+    const four = (value: number) => (little ? uint32(value).reverse() : uint32(value));
+    const entries = [
+      [...two(0x0112), ...two(3), ...four(1), ...two(orientation), 0, 0],
+      [...two(0x011a), ...two(5), ...four(1), ...four(62)],
+      [...two(0x011b), ...two(5), ...four(1), ...four(70)],
+      [...two(0x0128), ...two(3), ...four(1), ...two(2), 0, 0],
+    ];
+    return {
+      marker: 0xe1,
+      data: [
+        ...ascii('Exif\0\0'),
+        ...ascii(little ? 'II' : 'MM'),
+        ...two(42),
+        ...four(8),
+        ...two(entries.length),
+        ...entries.flat(),
+        ...four(0),
+        ...four(600),
+        ...four(1),
+        ...four(300),
+        ...four(1),
+      ],
+    };
+  };
+
+  it.each([
+    [1, 600, 400],
+    [3, 600, 400],
+    [5, 400, 600],
+    [6, 400, 600],
+    [8, 400, 600],
+  ])('that it is turned: orientation %i is %i x %i', (orientation, width, height) => {
+    for (const little of [true, false]) {
+      const read = readJpegHeader(jpegBytes([exif(orientation, little)]));
+      expect(read).toMatchObject({ ok: true, value: { width, height } });
+      const density = read.ok ? read.value.density : null;
+      // The denser axis turns with the image.
+      expect(density && density.x > density.y).toBe(orientation < 5);
+    }
+  });
+});
+
+describe('a file that is cut off', () => {
+  it('is a PNG without its end', () => {
+    const whole = pngWith([]);
+    expect(isWholePng(whole)).toBe(true);
+    for (const length of [whole.length - 12, whole.length - 20, 45]) {
+      expect(isWholePng(whole.subarray(0, length))).toBe(false);
+    }
+  });
+
+  it('is a JPEG without its end', () => {
+    const whole = Uint8Array.from([...jpegBytes([]), 0xff, 0xda, 0, 2, 1, 2, 3, 0xff, 0xd9]);
+    expect(isWholeJpeg(whole)).toBe(true);
+    expect(isWholeJpeg(Uint8Array.from([...whole, 0, 0, 0]))).toBe(true);
+    expect(isWholeJpeg(whole.subarray(0, whole.length - 2))).toBe(false);
+  });
+});
+
+describe('a WebP that is cut off', () => {
+  it('is shorter than it says', () => {
+    const whole = Uint8Array.from([
+      ...ascii('RIFF'),
+      22,
+      0,
+      0,
+      0,
+      ...ascii('WEBP'),
+      ...new Array<number>(18).fill(0),
+    ]);
+    expect(isWholeWebp(whole)).toBe(true);
+    expect(isWholeWebp(whole.subarray(0, 29))).toBe(false);
+  });
+});
+
+describe('an SVG', () => {
+  const svg = (inner: string) =>
+    fileFacts(new TextEncoder().encode(`<svg viewBox="0 0 9 9">${inner}</svg>`)).outside;
+
+  it.each([
+    ['<path d="M0 0h9v9z"/>', 0],
+    ['<use href="#star"/><image href="data:image/png;base64,AAAA"/>', 0],
+    ['<a href="https://example.org"><path d="M0 0"/></a>', 0],
+    ['<script>alert(1)</script>', 1],
+    ['<rect onclick="go()" width="1"/>', 1],
+    ['<image xlink:href="photo.png"/>', 1],
+    ["<image href='https://example.org/a.png'/>", 1],
+    ['<style>@import "a.css"; .b { fill: url("https://example.org/c.svg#d") }</style>', 2],
+    ['<!-- <script></script> -->', 0],
+  ])('%s', (inner, count) => {
+    expect(svg(inner)).toBe(count);
+  });
+});

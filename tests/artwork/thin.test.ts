@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import { alphaBuilder } from '../../src/artwork/alpha';
+import { inkMask, narrowOpenings, thinStrokes } from '../../src/artwork/thin';
+import { paint, shape } from './pixels';
+
+/** 300 ppi, in micrometres a pixel. */
+const PITCH = { x: 84.667, y: 84.667 };
+const SIDE = 240;
+
+function maskOf(inside: (x: number, y: number) => boolean) {
+  const { raster, add } = alphaBuilder(SIDE, SIDE, 1, 16);
+  add(paint(SIDE, SIDE, shape(inside)), 0, SIDE);
+  return inkMask(raster);
+}
+
+/** A bar through the middle, so many micrometres wide, turned by an angle. */
+const bar = (width: number, angle: number) => (x: number, y: number) => {
+  const [dx, dy] = [x - SIDE / 2, y - SIDE / 2];
+  const along = dx * Math.cos(angle) + dy * Math.sin(angle);
+  const off = dy * Math.cos(angle) - dx * Math.sin(angle);
+  return Math.abs(along) < 80 && Math.abs(off) * PITCH.x < width / 2;
+};
+
+const angles = [0, 0.3, Math.PI / 4, 1.2, Math.PI / 2];
+
+describe('thin strokes', () => {
+  it.each(angles)('are found below the limit and not above it, turned by %f', (angle) => {
+    // Half a pixel, 42 um, is what a raster leaves open on each side of the limit; a whole one is out of doubt.
+    expect(thinStrokes(maskOf(bar(400, angle)), PITCH, 500)).toMatchObject({ count: 1 });
+    expect(thinStrokes(maskOf(bar(600, angle)), PITCH, 500)).toMatchObject({ count: 0, least: null });
+  });
+
+  // A bar of hard pixels is up to a pixel wider or thinner than what it was made from, and half of one is left open.
+  it.each(angles)('tell their width within a pixel and a half, turned by %f', (angle) => {
+    for (const width of [170, 254, 339]) {
+      const { least } = thinStrokes(maskOf(bar(width, angle)), PITCH, 500);
+      expect(Math.abs((least ?? 0) - width)).toBeLessThan(1.5 * PITCH.x);
+    }
+  });
+
+  it('on something thick are found where they leave it, and not where it is thick', () => {
+    const inside = (x: number, y: number) =>
+      Math.hypot(x - 80, y - 120) < 40 || (x > 80 && x < 220 && Math.abs(y - 120) < 1.6);
+    const { places, count } = thinStrokes(maskOf(inside), PITCH, 500);
+    expect(count).toBe(1);
+    const [place] = places;
+    expect(place?.apart).toBe(false);
+    expect(place?.box.x).toBeGreaterThan(115);
+    expect((place?.box.x ?? 0) + (place?.box.width ?? 0)).toBeGreaterThan(217);
+  });
+
+  it('are not the corners of a square, whatever its turn', () => {
+    for (const angle of angles) {
+      const square = (x: number, y: number) => {
+        const [dx, dy] = [x - SIDE / 2, y - SIDE / 2];
+        const u = dx * Math.cos(angle) + dy * Math.sin(angle);
+        return Math.max(Math.abs(u), Math.abs(dy * Math.cos(angle) - dx * Math.sin(angle))) < 60;
+      };
+      expect(thinStrokes(maskOf(square), PITCH, 500).count).toBe(0);
+    }
+  });
+
+  it('are found along both axes of pixels that are not square', () => {
+    const pitch = { x: 84.667, y: 169.333 };
+    const upright = maskOf((x, y) => Math.abs(x - 120) < 2 && Math.abs(y - 120) < 80);
+    const lying = maskOf((x, y) => Math.abs(y - 120) < 2 && Math.abs(x - 120) < 80);
+    // Four pixels are 339 um across, and 677 um down.
+    expect(thinStrokes(upright, pitch, 500).count).toBe(1);
+    expect(thinStrokes(lying, pitch, 500).count).toBe(0);
+  });
+
+  it('are specks when they lie by themselves', () => {
+    const { places } = thinStrokes(
+      maskOf((x, y) => Math.hypot(x - 50, y - 50) < 2 || Math.hypot(x - 150, y - 150) < 30),
+      PITCH,
+      500,
+    );
+    expect(places).toHaveLength(1);
+    expect(places[0]).toMatchObject({ apart: true });
+  });
+});
+
+describe('narrow openings', () => {
+  const plate = (x: number, y: number) => Math.max(Math.abs(x - 120), Math.abs(y - 120)) < 90;
+
+  it('are holes that are small, and not those that are large', () => {
+    const holed = (radius: number) => maskOf((x, y) => plate(x, y) && Math.hypot(x - 120, y - 120) > radius);
+    expect(narrowOpenings(holed(3.5), PITCH, 800)).toMatchObject({ count: 1 });
+    expect(narrowOpenings(holed(7), PITCH, 800)).toMatchObject({ count: 0 });
+  });
+
+  it('are slits that are narrow, and not the corner where two strokes meet', () => {
+    const slit = maskOf((x, y) => plate(x, y) && !(Math.abs(x - 120) < 3 && y > 100));
+    expect(narrowOpenings(slit, PITCH, 800)).toMatchObject({ count: 1 });
+    const corner = maskOf((x, y) => plate(x, y) && (x < 100 || y < 100));
+    expect(narrowOpenings(corner, PITCH, 800)).toMatchObject({ count: 0 });
+  });
+});

@@ -1,0 +1,94 @@
+import type { Page } from '@playwright/test';
+import { PNG } from 'pngjs';
+import { pasteTable } from '../../e2e/shop';
+import { inBuiltApp } from './built-app';
+import { printTable } from './table';
+
+const SIDE = 4000;
+/** 330 mm are 308 pixels an inch: shapes are looked at in every pixel. */
+const PRINTED = 330;
+const CHECKS = 5;
+
+/**
+ * A large artwork by code: rings of 60 pixels with an outer one half see-through, a lattice of blobs in their middle, and lines of
+ * four pixels across it.
+ */
+function largeArtwork(): Buffer {
+  const png = new PNG({ width: SIDE, height: SIDE });
+  for (let y = 0; y < SIDE; y += 1) {
+    for (let x = 0; x < SIDE; x += 1) {
+      const r = Math.hypot(x - SIDE / 2, y - SIDE / 2);
+      const inked =
+        r < 900
+          ? Math.sin(x / 25) * Math.sin(y / 31) > 0.2 || x % 97 < 4
+          : r < 1900 && Math.floor(r / 60) % 3 !== 0;
+      if (inked) png.data.set([x >> 4, 40, y >> 4, r > 1700 ? 128 : 255], 4 * (y * SIDE + x));
+    }
+  }
+  return PNG.sync.write(png);
+}
+
+/** Notes how long the grade is being worked out, and every task of the main thread over 50 ms. */
+async function watch(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const seen = { checks: [] as number[], tasks: [] as number[] };
+    Object.assign(window, { seen });
+    let since: number | null = null;
+    new MutationObserver(() => {
+      const grade = document.querySelector('.grade-button')?.getAttribute('data-grade');
+      if (grade === 'running') since ??= performance.now();
+      else if (grade !== 'waiting' && since !== null) {
+        seen.checks.push(performance.now() - since);
+        since = null;
+      }
+    }).observe(document.body, { subtree: true, childList: true, attributeFilter: ['data-grade'] });
+    new PerformanceObserver((list) => {
+      for (const { duration } of list.getEntries()) seen.tasks.push(duration);
+    }).observe({ entryTypes: ['longtask'] });
+  });
+}
+
+const seenBy = (page: Page) =>
+  page.evaluate(() => (window as unknown as { seen: { checks: number[]; tasks: number[] } }).seen);
+
+/** Checks a large artwork at several limits in the built app, and prints how long it takes. Needs a build. */
+export async function benchArtwork(): Promise<void> {
+  const buffer = largeArtwork();
+  await inBuiltApp('Artwork', async (page) => {
+    await pasteTable(page, `Club,crest,${PRINTED},${PRINTED},1,,no`);
+    await watch(page);
+    const chooser = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Choose an image for crest' }).click();
+    await (await chooser).setFiles({ name: 'large.png', mimeType: 'image/png', buffer });
+    const settled = page.locator('.grade-button[data-grade="poor"], .grade-button[data-grade="check"]');
+    await settled.waitFor({ timeout: 60_000 });
+    await settled.click();
+    await page.getByText('Limits of this shop').click();
+    for (let check = 1; check < CHECKS; check += 1) {
+      await page.getByRole('textbox', { name: 'Thinnest stroke' }).fill(`0.${40 + check} mm`);
+      await page.getByRole('button', { name: 'Save' }).click();
+      await page.waitForFunction(
+        (count) => (window as unknown as { seen: { checks: number[] } }).seen.checks.length > count,
+        check,
+        { timeout: 60_000 },
+      );
+    }
+    const { checks, tasks } = await seenBy(page);
+    const sorted = checks.toSorted((a, b) => a - b);
+    const ms = (time: number) => `${time.toFixed(0)} ms`;
+    printTable(
+      `Artwork check, ${SIDE} x ${SIDE} RGBA, in the worker with decoding`,
+      ['checks', 'fastest', 'median (target 1,000 ms)', 'slowest', 'main-thread tasks over 50 ms', 'longest'],
+      [
+        [
+          checks.length,
+          ms(sorted[0] ?? Number.NaN),
+          ms(sorted[Math.floor(sorted.length / 2)] ?? Number.NaN),
+          ms(sorted.at(-1) ?? Number.NaN),
+          tasks.length,
+          tasks.length === 0 ? 'under 50 ms' : ms(Math.max(...tasks)),
+        ],
+      ],
+    );
+  });
+}

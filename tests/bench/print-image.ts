@@ -1,0 +1,197 @@
+import { existsSync, readFileSync, statSync } from 'node:fs';
+import { type Browser, chromium } from '@playwright/test';
+import { preview } from 'vite';
+import { findChromium } from '../../.ci/chromium.mjs';
+import { giveArtwork, pngOf } from '../../e2e/print-image';
+import { kept, layOut, openShop, pasteTable } from '../../e2e/shop';
+import { seededRandom } from '../../src/packing/random';
+import { type Picture, paint } from '../output/print-image/reference';
+import { printTable } from './table';
+
+const PORT = 4182;
+
+type Colour = readonly [number, number, number, number];
+const CLEAR: Colour = [0, 0, 0, 0];
+
+/** A disc with rings in flat colours and a soft edge, as most drawn artwork is. */
+const emblem = (width: number, height: number, seed: number): Picture =>
+  paint(width, height, (x, y) => {
+    const [u, v] = [(2 * x) / width - 1, (2 * y) / height - 1];
+    const radius = Math.hypot(u, v);
+    const edge = ((1 - radius) * width) / 2;
+    if (edge <= 0) return CLEAR;
+    const ring = Math.floor(radius * 7 + Math.atan2(v, u) + seed) % 3;
+    const colour = [
+      [190, 40 + seed * 9, 30],
+      [30, 60, 120 + seed * 5],
+      [240, 230, 210],
+    ][Math.abs(ring)] ?? [0, 0, 0];
+    return [colour[0] ?? 0, colour[1] ?? 0, colour[2] ?? 0, Math.min(255, Math.round(edge * 255))];
+  });
+
+/** A smooth shade on a plate with round corners. */
+const shade = (width: number, height: number): Picture =>
+  paint(width, height, (x, y) => {
+    const corner = width / 8;
+    const [a, b] = [
+      Math.max(corner - x, x - width + corner, 0),
+      Math.max(corner - y, y - height + corner, 0),
+    ];
+    return Math.hypot(a, b) > corner
+      ? CLEAR
+      : [Math.round((255 * x) / width), Math.round((255 * y) / height), 120, 255];
+  });
+
+/** Grain over a shade: no two pixels alike, as in a photograph. */
+function grain(width: number, height: number): Picture {
+  const random = seededRandom(7);
+  return paint(width, height, (x, y) => {
+    const light = 128 + 90 * Math.sin(x / 90) * Math.cos(y / 70) + 12 * (random() - 0.5);
+    return [Math.round(light), Math.round(light * 0.8), Math.round(light * 0.6), 255];
+  });
+}
+
+/** Name, printed size in millimetres, copies, image: 6 m of a 330 mm roll, at and near 300 ppi. */
+const DAY: readonly (readonly [string, number, number, number, Picture])[] = [
+  ['emblem a', 150, 150, 20, emblem(1772, 1772, 1)],
+  ['emblem b', 100, 100, 24, emblem(1500, 1500, 4)],
+  ['emblem c', 280, 280, 5, emblem(3000, 3000, 7)],
+  ['emblem d', 70, 70, 36, emblem(827, 827, 9)],
+  ['shade', 200, 120, 12, shade(2362, 1417)],
+  ['grain', 200, 150, 4, grain(1800, 1350)],
+  ['tag', 50, 30, 30, shade(600, 360)],
+];
+
+/** The processes that draw pages; one of them is idle in reserve. */
+async function renderersOf(browser: Browser): Promise<number[]> {
+  const session = await browser.newBrowserCDPSession();
+  const { processInfo } = await session.send('SystemInfo.getProcessInfo');
+  return processInfo.filter(({ type }) => type === 'renderer').map(({ id }) => id);
+}
+
+/** Megabytes of a process in memory (proc(5), VmRSS); 0 where it cannot be told. */
+function residentOf(pid: number): number {
+  try {
+    const [, kilobytes] = /^VmRSS:\s+(\d+) kB/m.exec(readFileSync(`/proc/${pid}/status`, 'utf8')) ?? [];
+    return (Number(kilobytes) * 1024) / 1e6;
+  } catch {
+    return 0;
+  }
+}
+
+/** Seconds of processor time that a process has taken, on whichever core (proc(5): utime and stime, in hundredths). */
+function processorSeconds(pid: number): number {
+  const fields = readFileSync(`/proc/${pid}/stat`, 'utf8')
+    .replace(/^.*\) /s, '')
+    .split(' ');
+  return (Number(fields[11]) + Number(fields[12])) / 100;
+}
+
+const median = (values: readonly number[]) => values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;
+
+interface TraceEvent {
+  readonly name: string;
+  readonly ph: string;
+  readonly pid: number;
+  readonly tid: number;
+  /** Processor time of a task, in microseconds. */
+  readonly tdur?: number;
+  readonly args?: { readonly name?: string };
+}
+
+/** Milliseconds of processor time of the longest task on a page's own thread: what others take of a busy machine is left out. */
+function longestTask(trace: Buffer): number {
+  const { traceEvents } = JSON.parse(trace.toString('utf8')) as { traceEvents: TraceEvent[] };
+  const mains = new Set(
+    traceEvents
+      .filter(({ name, args }) => name === 'thread_name' && args?.name === 'CrRendererMain')
+      .map(({ pid, tid }) => `${pid} ${tid}`),
+  );
+  const tasks = traceEvents.filter(
+    ({ name, ph, pid, tid }) => ph === 'X' && name.endsWith('RunTask') && mains.has(`${pid} ${tid}`),
+  );
+  return tasks.reduce((longest, { tdur = 0 }) => Math.max(longest, tdur), 0) / 1000;
+}
+
+/** Writes 6 m of a 330 mm roll at 300 ppi in the built app: pixels a second, memory above idle, the page's longest task. */
+export async function benchPrintImage(): Promise<void> {
+  if (!existsSync('dist/index.html')) {
+    console.log('\nPrint-ready image: build the app first (npm run build).');
+    return;
+  }
+  const server = await preview({ preview: { host: '127.0.0.1', port: PORT, strictPort: true } });
+  const browser = await chromium.launch({ executablePath: await findChromium(), args: ['--no-sandbox'] });
+  try {
+    const context = await browser.newContext({
+      viewport: { width: 1440, height: 900 },
+      locale: 'en-GB',
+      baseURL: `http://127.0.0.1:${PORT}/`,
+    });
+    // The loader that runs this names functions by a helper that pages lack.
+    await context.addInitScript(
+      'globalThis.__name = (value) => value; delete globalThis.showSaveFilePicker;',
+    );
+    const setting = await context.newPage();
+    await openShop(setting);
+    const rows = DAY.map(([name, width, height, count]) => `Club,${name},${width},${height},${count},,yes`);
+    await pasteTable(setting, rows.join('\n'));
+    for (const [name, , , , picture] of DAY) {
+      await giveArtwork(setting, name, `${name}.png`, pngOf(picture));
+    }
+    await layOut(setting);
+    await kept(setting);
+    await setting.close();
+    // A page of its own: what was taken in does not count.
+    const page = await context.newPage();
+    await page.goto('./');
+    await page.getByRole('button', { name: 'Print-ready image' }).click();
+    const size = await page.locator('.image-files li').first().textContent();
+    await page.waitForTimeout(3000);
+    const watched = (await renderersOf(browser)).map((pid) => {
+      const idle = median(Array.from({ length: 5 }, () => residentOf(pid)));
+      return { pid, idle, peak: idle, spent: processorSeconds(pid) };
+    });
+    await browser.startTracing(page, { categories: ['toplevel'] });
+    const watching = setInterval(() => {
+      for (const each of watched) each.peak = Math.max(each.peak, residentOf(each.pid));
+    }, 20);
+    const begun = performance.now();
+    const download = page.waitForEvent('download', { timeout: 300_000 });
+    await page.getByRole('button', { name: 'Write the image' }).click();
+    const file = await download;
+    const seconds = (performance.now() - begun) / 1000;
+    const taken = watched.map((each) => ({ ...each, processor: processorSeconds(each.pid) - each.spent }));
+    const busiest = taken.reduce((most, each) => (each.processor > most.processor ? each : most));
+    const { idle, peak, processor } = busiest;
+    clearInterval(watching);
+    const longest = longestTask(await browser.stopTracing());
+    const path = await file.path();
+    const view = new DataView(readFileSync(path).buffer.slice(0, 32));
+    const pixels = (view.getUint32(16) * view.getUint32(20)) / 1e6;
+    printTable(
+      `Print-ready image: ${size}`,
+      [
+        'pixels',
+        'seconds',
+        'rate (target 25 Mpx/s)',
+        'file',
+        'peak above idle (target 400 MB)',
+        'longest task (target 50 ms)',
+      ],
+      [
+        [
+          `${pixels.toFixed(0)} Mpx`,
+          seconds.toFixed(1),
+          `${(pixels / seconds).toFixed(1)} Mpx/s`,
+          `${(pixels / processor).toFixed(1)} Mpx/s`,
+          `${(statSync(path).size / 1e6).toFixed(1)} MB`,
+          `${(peak - idle).toFixed(0)} MB over ${idle.toFixed(0)} MB`,
+          `${longest.toFixed(0)} ms`,
+        ],
+      ],
+    );
+  } finally {
+    await browser.close();
+    await server.close();
+  }
+}
