@@ -5,6 +5,8 @@ const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 for (const scheme of ['light', 'dark', 'forced'] as const) {
   test(`every room and window meets WCAG 2.2 AA: ${scheme}`, async ({ page }) => {
+    // A dozen windows, each looked through by axe.
+    test.setTimeout(150_000);
     if (scheme === 'forced') await page.emulateMedia({ forcedColors: 'active' });
     else await page.emulateMedia({ colorScheme: scheme });
     const check = async (where: string) => {
@@ -45,7 +47,7 @@ for (const scheme of ['light', 'dark', 'forced'] as const) {
     await page.getByRole('button', { name: 'Add a place' }).click();
     await check('garments and places');
     await page.keyboard.press('Escape');
-    await page.locator('.grade-button[data-grade="poor"]').first().click();
+    await page.locator('.grade-button').first().click();
     await expect(page.getByRole('dialog').locator('canvas')).toBeVisible();
     await check('what will print');
     await page.keyboard.press('Escape');

@@ -5,7 +5,7 @@ import type { Artwork } from '../../src/model';
 import { loadArtworkFile } from '../store/artwork';
 
 /** The longer side of the picture in the window, in pixels: enough to be looked at eight times as large. */
-const LONGEST = 2000;
+const LONGEST = 1600;
 
 export type Picture = ImageBitmap | 'loading' | 'missing';
 

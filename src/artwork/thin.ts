@@ -25,13 +25,12 @@ export interface ThinPlaces {
 
 const MOST_PLACES = 200;
 /**
- * A remainder that hangs on something wider may be a corner or a tip, which everything drawn has: it tapers from nearly the full
- * width to nothing. It counts as a stroke, or a slit, when it is longer than a tip of some 15 degrees, or clearly narrower
- * than the width all along and not merely a corner. Both in shares of the width.
+ * A remainder that hangs on something wider may be a corner or a tip, which everything drawn has: it tapers to nothing, and so
+ * fills about half of its length times its width. A stroke, or a slit, fills more than this share of it.
  */
-const LONG = 3.5;
-const NARROW = 0.65;
-const SHORT = 1.2;
+const FILLED = 0.7;
+/** And it is longer than the width asked for, so many times. */
+const LONG = 1.2;
 
 /** A raster of ink, 1, and ground, 0, with a margin of ground. */
 export interface InkMask {
@@ -118,9 +117,9 @@ function thinnerThan(
       if (depth > widest && depth !== Number.POSITIVE_INFINITY) widest = depth;
     }
     const own = Math.max(pixel / 2, 2 * widest - pixel / 2);
-    const longest = Math.max((x2 - x1 + 1) * pitch.x, (y2 - y1 + 1) * pitch.y);
-    const tapers = longest < LONG * diameter && (own > NARROW * diameter || longest < SHORT * diameter);
-    if (!apart && tapers) continue;
+    const length = Math.hypot((x2 - x1 + 1) * pitch.x, (y2 - y1 + 1) * pitch.y);
+    const filled = (pixels.length * pitch.x * pitch.y) / (own * length);
+    if (!apart && (filled < FILLED || length < LONG * diameter)) continue;
     for (const at of pixels) marks.mark((at % width) - margin, Math.floor(at / width) - margin);
     places.push({
       box: { x: x1 - margin, y: y1 - margin, width: x2 - x1 + 1, height: y2 - y1 + 1 },

@@ -60,6 +60,22 @@ describe('thin strokes', () => {
     }
   });
 
+  it('are not tips, however they point, but strokes that join others are', () => {
+    for (const degrees of [20, 30, 45, 60]) {
+      const half = Math.tan((degrees * Math.PI) / 360);
+      const tip = (x: number, y: number) => y > 40 && y < 200 && Math.abs(x - 120) < (y - 40) * half;
+      expect(thinStrokes(maskOf(tip), PITCH, 500).count).toBe(0);
+    }
+    // A grid of lines of 0.34 mm, joined by blocks.
+    const grid = (x: number, y: number) =>
+      x > 20 &&
+      x < 220 &&
+      y > 20 &&
+      y < 220 &&
+      ((x % 50 < 14 && y % 50 < 14) || (Math.abs((x % 50) - 7) < 2 && y < 200 && y > 24));
+    expect(thinStrokes(maskOf(grid), PITCH, 500).count).toBeGreaterThan(8);
+  });
+
   it('are found along both axes of pixels that are not square', () => {
     const pitch = { x: 84.667, y: 169.333 };
     const upright = maskOf((x, y) => Math.abs(x - 120) < 2 && Math.abs(y - 120) < 80);
