@@ -1,5 +1,10 @@
 import { create } from 'zustand';
-import { type ImageSource, sweepPrivateFiles, writeImages } from '../../src/output/browser';
+import {
+  type ImageProblem,
+  type ImageSource,
+  sweepPrivateFiles,
+  writeImages,
+} from '../../src/output/browser';
 import type { PrintImage } from '../../src/output/print-image';
 import { waysNow } from '../store/selectors';
 import { useShop } from '../store/shop';
@@ -46,22 +51,31 @@ export async function printImages(
     const target = opened.targets[index];
     return target ? [{ image, target, form, title: name }] : [];
   });
-  const written = await writeImages({ images, sources, scratch: opened.scratch }, stopped.signal, (share) =>
+  // Told through a channel of its own, it may come after the end.
+  const onProgress = (share: number) =>
     usePrinting.setState(({ printing }) =>
       printing.kind === 'writing' ? { printing: { kind: 'writing', share, stop } } : { printing },
-    ),
-  );
-  if (written.ok) {
-    await opened.save();
-    notify('plain', words.saved(names, waysNow()));
-  } else {
-    const { problem } = written;
-    const artwork = problem.code === 'artwork' ? useShop.getState().book.artwork[problem.artwork] : undefined;
-    notify(problem.code === 'stopped' ? 'plain' : 'error', words.problems(problem, artwork?.fileName ?? ''));
+    );
+  try {
+    const job = { images, sources, scratch: opened.scratch };
+    const written = await writeImages(job, stopped.signal, onProgress);
+    if (written.ok) {
+      await opened.save();
+      notify('plain', words.saved(names, waysNow()));
+    } else sayProblem(written.problem);
+  } catch {
+    sayProblem({ code: 'not-written' });
+  } finally {
+    done.abort();
+    usePrinting.setState({ printing: { kind: 'idle' } });
+    await opened.clear();
   }
-  done.abort();
-  usePrinting.setState({ printing: { kind: 'idle' } });
-  await opened.clear();
+}
+
+function sayProblem(problem: ImageProblem): void {
+  const artwork = problem.code === 'artwork' ? useShop.getState().book.artwork[problem.artwork] : undefined;
+  const tone = problem.code === 'stopped' ? 'plain' : 'error';
+  notify(tone, words.problems(problem, artwork?.fileName ?? ''));
 }
 
 /** Removes what exports left behind that were ended with their tab. */

@@ -1,3 +1,4 @@
+import { decodeImage } from '../../../artwork/browser/read-artwork';
 import { createResampler, type PixelSize } from '../../print-image';
 import type { ImageSource, SvgBand } from '../print-job';
 
@@ -15,14 +16,12 @@ function readingContext(width: number, height: number): OffscreenCanvasRendering
   return drawing;
 }
 
-/** The image turned as its file says, or as it is stored, by which of the two has the size that it was read at. */
+/** The image as everything shows it; as it is stored, where an older version read it so and it was not read again since. */
 async function decode({ file, pixels }: ImageSource): Promise<ImageBitmap> {
-  const open = (imageOrientation: 'none' | 'from-image') =>
-    createImageBitmap(file, { premultiplyAlpha: 'none', imageOrientation });
-  const turned = await open('from-image');
+  const turned = await decodeImage(file);
   if (turned.width === pixels.width && turned.height === pixels.height) return turned;
   turned.close();
-  return open('none');
+  return createImageBitmap(file, { premultiplyAlpha: 'none', imageOrientation: 'none' });
 }
 
 /** Hands the rows of what `draw` puts on a canvas to `take`, from the top. */
