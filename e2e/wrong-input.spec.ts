@@ -96,6 +96,9 @@ test('a film form on a phone leads to the field to mend, and keeps what was type
   await expect(left).toBeFocused();
   await expect(page.getByText('Write how many sheets are left as a whole number.')).toBeInViewport();
   await left.fill('10');
+  // What a sheet costs is never taken over from a roll.
+  await expect(page.getByRole('textbox', { name: /^Price of a sheet/ })).toHaveValue('');
+  await page.getByRole('textbox', { name: /^Price of a sheet/ }).fill('0.9');
   await page.getByRole('textbox', { name: 'Gap between copies' }).fill('8');
   await page.getByLabel('Measures').selectOption({ label: 'inches' });
   await expect(page.getByRole('textbox', { name: 'Gap between copies' })).toHaveValue('0.315 in');
