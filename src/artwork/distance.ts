@@ -94,13 +94,14 @@ function columnDistances(
 ): Uint8Array {
   const columns = new Uint8Array(width * height);
   for (let x = 0; x < width; x += 1) columns[x] = mask[x] === target ? 0 : limit;
-  for (let at = width; at < columns.length; at += 1) {
-    const above = columns[at - width] as number;
-    columns[at] = mask[at] === target ? 0 : above < limit ? above + 1 : limit;
+  for (let at = width, above = 0; at < columns.length; at += 1, above += 1) {
+    if (mask[at] === target) continue;
+    const rows = (columns[above] as number) + 1;
+    columns[at] = Math.min(rows, limit);
   }
-  for (let at = columns.length - width - 1; at >= 0; at -= 1) {
-    const below = (columns[at + width] as number) + 1;
-    if (below < (columns[at] as number)) columns[at] = below;
+  for (let at = columns.length - width - 1, below = columns.length - 1; at >= 0; at -= 1, below -= 1) {
+    const rows = (columns[below] as number) + 1;
+    if (rows < (columns[at] as number)) columns[at] = rows;
   }
   return columns;
 }

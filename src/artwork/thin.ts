@@ -55,7 +55,7 @@ export const thinStrokes = (ink: InkMask, pitch: Pitch, width: number): ThinPlac
 export const narrowOpenings = (ink: InkMask, pitch: Pitch, width: number): ThinPlaces =>
   thinnerThan(ink, 0, pitch, width);
 
-/** Steps to all pixels within a radius, the nearest first. */
+/** Steps to all pixels within a radius, the farthest first: most pixels that are looked at lie at the rim of something wide. */
 function stepsWithin(radius: number, pitch: Pitch, width: number): Int32Array {
   const [across, down] = [Math.floor(radius / pitch.x), Math.floor(radius / pitch.y)];
   const steps: { step: number; distance: number }[] = [];
@@ -65,7 +65,7 @@ function stepsWithin(radius: number, pitch: Pitch, width: number): Int32Array {
       if (distance < radius) steps.push({ step: dy * width + dx, distance });
     }
   }
-  return Int32Array.from(steps.sort((a, b) => a.distance - b.distance).map(({ step }) => step));
+  return Int32Array.from(steps.sort((a, b) => b.distance - a.distance).map(({ step }) => step));
 }
 
 /**
