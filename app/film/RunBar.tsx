@@ -1,6 +1,6 @@
 import { addRun, finishRun, lockRun, reopenRun, unlockRun } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
-import { openRuns, type Run } from '../../src/model';
+import { openRuns, printedRuns, type Run } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { stopPlanning } from '../store/planning';
@@ -18,7 +18,7 @@ export function RunBar({ run }: { run: LaidRun }) {
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const open = openRuns(book);
-  const printed = Object.values(book.run).filter(({ state }) => state === 'printed');
+  const printed = printedRuns(book);
   const label = ({ name, state }: Run) => `${name} · ${words.states[state]}`;
   const choose = (id: string) => {
     if (id !== NEW) return openRun(id);

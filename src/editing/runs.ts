@@ -15,6 +15,7 @@ export function addRun(
     name,
     film,
     state: 'draft',
+    history: [],
     takes,
     printedTo: um(0),
     spoiled: [],

@@ -43,11 +43,19 @@ export const copiesByTransfer = (book: Book): Map<string, Copy[]> =>
 
 export const settingsOf = (book: Book): Settings | undefined => book.settings.shop;
 
+const byName = (a: Run, b: Run): number => a.name.localeCompare(b.name, undefined, { numeric: true });
+
+/** Whether all of a run is on film: printed, or further. */
+export const isPrinted = ({ state }: Pick<Run, 'state'>): boolean => state !== 'draft' && state !== 'locked';
+
 /** Runs that are not printed yet: drafts and locked ones, by name. */
 export const openRuns = (book: Book): Run[] =>
   Object.values(book.run)
-    .filter((run) => run.state !== 'printed')
-    .sort((a, b) => a.name.localeCompare(b.name, undefined, { numeric: true }));
+    .filter((run) => !isPrinted(run))
+    .sort(byName);
+
+/** Runs that are printed, or further, by name. */
+export const printedRuns = (book: Book): Run[] => Object.values(book.run).filter(isPrinted).sort(byName);
 
 /** A run's film: as it was when the run was sent to print, or as it is now. */
 export const filmOf = (book: Book, run: Run): Film | undefined =>

@@ -1,6 +1,5 @@
+import type { Curer, CureValues, Fabric, PressValues } from '../model';
 import { fromDegrees, fromMm, type Micrometres, type Seconds, type Temperature } from '../units';
-import type { CureValues, Fabric, PressValues } from './recipe';
-import type { Curer } from './starting';
 
 /**
  * Why a value of a recipe is questioned. It can be kept all the same: the maker's data sheet knows better.

@@ -1,5 +1,5 @@
-import { asSeconds, fromDegrees, fromMm } from '../units';
-import type { CureValues, Fabric, Peel, PressValues } from './recipe';
+import type { Curer, CureValues, Fabric, Peel, PressValues, Station } from '../model';
+import { asSeconds, fromDegrees, fromMm, fromMinutes, fromUnit, type Micrometres, type Seconds } from '../units';
 
 interface FabricValues {
   readonly degreesF: number;
@@ -43,10 +43,6 @@ export function startingPress(peel: Peel, fabric: Fabric): PressValues {
   };
 }
 
-/** Where powder is cured: under a press that hovers over it, in an oven with a door, or on a line that also powders. */
-export const curers = ['press', 'oven', 'line'] as const;
-export type Curer = (typeof curers)[number];
-
 /** The curing recipe that a shop begins with (common practice, no source); powder and film makers' sheets replace it. */
 export function startingCure(by: Curer): CureValues {
   const values = {
@@ -60,3 +56,40 @@ export function startingCure(by: Curer): CureValues {
     clear: fromMm(values.clear),
   };
 }
+
+/** A transfer is large when its longer side is at least so long: common practice, no source. */
+const LARGE = fromMm(200);
+
+/** How long a transfer is pressed. */
+export const pressSeconds = (
+  { seconds }: Pick<PressValues, 'seconds'>,
+  size: { readonly width: Micrometres; readonly height: Micrometres },
+): Seconds => (Math.max(size.width, size.height) >= LARGE ? seconds.large : seconds.small);
+
+/** A desktop printer, one pair of hands and one 16 x 20 in press that also cures (common practice, no source). */
+export const startingStation = (temperature: Station['temperature']): Station => ({
+  temperature,
+  cutApart: 'after-cure',
+  printer: { perHour: fromUnit(2.5, 'm'), warmUp: fromMinutes(4), check: fromMinutes(2) },
+  hands: 1,
+  press: {
+    count: 1,
+    platen: { width: fromUnit(16, 'in'), length: fromUnit(20, 'in') },
+    warmUp: fromMinutes(12),
+    rise: asSeconds(3),
+    fall: asSeconds(8),
+  },
+  curer: 'press',
+  oven: { width: fromUnit(16, 'in'), length: fromUnit(20, 'in') },
+  wetLimit: fromMinutes(5),
+  handling: {
+    cutOff: asSeconds(30),
+    powder: asSeconds(75),
+    load: asSeconds(20),
+    cutApart: asSeconds(10),
+    dress: asSeconds(15),
+    place: asSeconds(8),
+    pack: asSeconds(15),
+  },
+  closes: '17:00',
+});

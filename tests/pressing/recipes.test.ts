@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { fabrics, peels, pressSeconds } from '../../src/pressing/recipe';
-import { questionCure, questionPress } from '../../src/pressing/question';
-import { curers, startingCure, startingPress } from '../../src/pressing/starting';
+import { curers, fabrics, peels } from '../../src/model';
+import { pressSeconds, questionCure, questionPress, startingCure, startingPress } from '../../src/pressing';
 import { asSeconds, fromDegrees, fromMm, toDegrees } from '../../src/units';
 
 const degrees = (value: Parameters<typeof toDegrees>[0]) => Math.round(toDegrees(value, 'F'));

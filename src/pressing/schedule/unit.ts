@@ -6,11 +6,16 @@ export class Unit {
   private readonly to: number[] = [];
   private readonly settings: number[] = [];
 
-  constructor(
-    private readonly free: number,
-    private readonly first: number | null,
-    private readonly setup: Setup | null,
-  ) {}
+  private readonly free: number;
+  private readonly first: number | null;
+  private readonly setup: Setup | null;
+
+  /** Taken until `free`; what it is set to then, or cold. */
+  constructor(free: number, first: number | null, setup: Setup | null) {
+    this.free = free;
+    this.first = first;
+    this.setup = setup;
+  }
 
   private change(before: number | null, after: number): number {
     return this.setup === null ? 0 : setupTime(this.setup, before, after);
