@@ -1,7 +1,7 @@
 import { seededRandom } from '../../packing/random';
 import { type Block, blocksOf } from './blocks';
 import { type ScheduleBound, scheduleBound } from './bounds';
-import { decode } from './decode';
+import { decode, dispatch } from './decode';
 import { pathsOf } from './paths';
 import type { Schedule, ScheduleProblem } from './problem';
 
@@ -21,13 +21,12 @@ const HISTORY = 60;
 /** After so many schedules without a better one the search goes back to the best. */
 const PATIENCE = 1500;
 
-/** Blocks in the order of a key, the smallest first, each after those that it waits for. */
-function inOrder(blocks: readonly Block[], keyOf: (block: number) => readonly number[]): number[] {
+type Key = (block: number) => readonly number[];
+
+/** Whether a block's key is the smaller one. */
+function byKey(blocks: readonly Block[], keyOf: Key): (a: number, b: number) => boolean {
   const keys = blocks.map((_, index) => keyOf(index));
-  const waiting = blocks.map(({ before }) => before.length);
-  const ready = blocks.flatMap((_, index) => (waiting[index] === 0 ? [index] : []));
-  const sequence: number[] = [];
-  const isSooner = (a: number, b: number): boolean => {
+  return (a, b) => {
     const own = keys[a] ?? [];
     const other = keys[b] ?? [];
     for (let at = 0; at < own.length; at += 1) {
@@ -36,6 +35,14 @@ function inOrder(blocks: readonly Block[], keyOf: (block: number) => readonly nu
     }
     return a < b;
   };
+}
+
+/** Blocks in the order of a key, the smallest first, each after those that it waits for. */
+function inOrder(blocks: readonly Block[], keyOf: Key): number[] {
+  const isSooner = byKey(blocks, keyOf);
+  const waiting = blocks.map(({ before }) => before.length);
+  const ready = blocks.flatMap((_, index) => (waiting[index] === 0 ? [index] : []));
+  const sequence: number[] = [];
   while (ready.length > 0) {
     let at = 0;
     for (let other = 1; other < ready.length; other += 1) {
@@ -72,13 +79,19 @@ function* starts(problem: ScheduleProblem, blocks: readonly Block[]): Generator<
   const soonest = of((task) => Math.min(due[task] ?? 0, 1e9));
   const longest = of((task) => -(tasks[task]?.duration ?? 0));
   const setting = of((task) => tasks[task]?.uses.find((use) => use.setting > 0)?.setting ?? 0);
-  yield inOrder(blocks, (block) => [toGo(block)]);
-  yield inOrder(blocks, (block) => [soonest(block), toGo(block)]);
-  yield inOrder(blocks, (block) => [head(block), toGo(block)]);
-  yield inOrder(blocks, (block) => [soonest(block), setting(block), toGo(block)]);
-  yield inOrder(blocks, (block) => [setting(block), soonest(block), toGo(block)]);
-  yield inOrder(blocks, (block) => [longest(block), toGo(block)]);
-  yield inOrder(blocks, (block) => [head(block) + toGo(block)]);
+  const rules: readonly Key[] = [
+    (block) => [toGo(block)],
+    (block) => [soonest(block), toGo(block)],
+    (block) => [head(block), toGo(block)],
+    (block) => [soonest(block), setting(block), toGo(block)],
+    (block) => [setting(block), soonest(block), toGo(block)],
+    (block) => [longest(block), toGo(block)],
+    (block) => [head(block) + toGo(block)],
+  ];
+  for (const rule of rules) {
+    yield inOrder(blocks, rule);
+    yield dispatch(problem, blocks, byKey(blocks, rule));
+  }
 }
 
 /** For each block all that it waits for, directly or not: `table[block * count + other]`. */
