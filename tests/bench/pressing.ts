@@ -10,7 +10,7 @@ import { context, NOW, smallBook } from '../editing/book';
 import { printTable } from './table';
 
 /** As the app looks for a schedule, and after a tick. */
-const ITERATIONS = { first: 1500, again: 250 };
+const ITERATIONS = { first: 3000, again: 250 };
 
 /** The demo day on a roll cut into spans, laid out once. */
 function demoBook(): Book {

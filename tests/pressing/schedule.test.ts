@@ -47,7 +47,7 @@ describe('published flow shops, 20 jobs on 5 machines (Taillard 1993)', () => {
   });
 
   it.each(taillardBounds)('$name: the bound is his, the schedule within 6% of the best known', ({ seed, upper, lower }) => {
-    const { schedule, bound } = searched(flowShop(taillard(20, 5, seed)), 8000);
+    const { schedule, bound } = searched(flowShop(taillard(20, 5, seed)), 12_000);
     expect(bound).toBeGreaterThanOrEqual(lower);
     expect(bound).toBeLessThanOrEqual(upper);
     expect(schedule.makespan).toBeGreaterThanOrEqual(bound);

@@ -16,10 +16,12 @@ export interface Scheduler {
   readonly bound: ScheduleBound;
 }
 
-/** How far back a schedule is compared: the late acceptance of Burke & Bykov, EJOR 258(1), 70-78, 2017. */
-const HISTORY = 60;
-/** After so many schedules without a better one the search goes back to the best. */
-const PATIENCE = 1500;
+/** Annealing goes from warm to cold in so many schedules, then begins again from the best. */
+const CYCLE = 3000;
+/** At first a schedule is taken that is worse by about this share. */
+const WARMTH = 0.003;
+/** How often a whole job is moved. */
+const WHOLE = 0.5;
 
 type Key = (block: number) => readonly number[];
 
@@ -149,11 +151,9 @@ function movedWhole(
   return inOrder(blocks, (other) => [keys[other] ?? 0]);
 }
 
-/** How often a whole job is moved. */
-const WHOLE = 0.5;
-
 /**
- * Searches sequences: those of priority rules first, then single moves by late acceptance. Deterministic for
+ * Searches sequences: those of priority rules first, then moves by simulated annealing (Kirkpatrick, Gelatt & Vecchi, Science
+ * 220, 671-680, 1983). Deterministic for
  * (problem, seed, iterations).
  * @param earlier a schedule of the same tasks to begin with: after a tick most of it still holds
  * @throws RangeError if tasks wait for one another in a circle
@@ -179,9 +179,7 @@ export function createScheduler(
   let found: Schedule = best ?? build([]);
   const waitsFor = ancestors(blocks, found.sequence);
   let current = found;
-  let history = new Array<number>(HISTORY).fill(found.cost);
   let iteration = 0;
-  let since = 0;
   const finished = () =>
     blocks.length < 2 || (found.makespan <= bound.seconds && found.late === 0 && found.overLimit === 0);
   return {
@@ -195,19 +193,12 @@ export function createScheduler(
             ? movedWhole(blocks, current.sequence, waitsFor, random)
             : moved(current.sequence, waitsFor, random),
         );
-        const slot = iteration % HISTORY;
-        if (next.cost <= current.cost || next.cost <= (history[slot] ?? 0)) current = next;
-        history[slot] = current.cost;
+        const cool = 1 - (iteration % CYCLE) / CYCLE;
+        const warmth = WARMTH * found.makespan * cool * cool;
         iteration += 1;
-        since += 1;
-        if (next.cost < found.cost) {
-          found = next;
-          since = 0;
-        } else if (since > PATIENCE) {
-          current = found;
-          history = new Array<number>(HISTORY).fill(found.cost * 1.01);
-          since = 0;
-        }
+        if (next.cost < current.cost - warmth * Math.log(1 - random())) current = next;
+        if (next.cost < found.cost) found = next;
+        if (iteration % CYCLE === 0) current = found;
       }
     },
   };
