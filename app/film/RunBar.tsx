@@ -6,7 +6,7 @@ import { Choice } from '../parts/Choice';
 import { stopPlanning } from '../store/planning';
 import { useWays } from '../store/selectors';
 import { commitForGood, useShop } from '../store/shop';
-import { notify, openDialog, openRun } from '../store/view';
+import { goTo, notify, openDialog, openRun } from '../store/view';
 import { useWords } from '../words';
 import { benchLength } from '../words/format';
 
@@ -56,7 +56,8 @@ export function RunBar({ run }: { run: LaidRun }) {
 
 /** The steps that a run can take from where it is. */
 function RunSteps({ run }: { run: LaidRun }) {
-  const { runs: words } = useWords();
+  const { runs: words, rooms } = useWords();
+  const toPress = <Button onPress={() => goTo('press')}>{rooms.press}</Button>;
   const steps: Record<Run['state'], () => React.ReactNode> = {
     draft: () => (
       <>
@@ -80,7 +81,7 @@ function RunSteps({ run }: { run: LaidRun }) {
     ),
     locked: () => (
       <>
-        <Button weight="plain" onPress={() => commitForGood((draft) => unlockRun(draft, run.id))}>
+        <Button weight="plain" onPress={() => commitForGood((draft, context) => unlockRun(draft, run.id, context))}>
           {words.unlock}
         </Button>
         <Button onPress={() => openDialog({ kind: 'spoiled' })}>{words.spoiled}</Button>
@@ -89,7 +90,7 @@ function RunSteps({ run }: { run: LaidRun }) {
           weight="primary"
           onPress={() => {
             commitForGood((draft, context) => {
-              finishRun(draft, run.id);
+              finishRun(draft, run.id, context);
               const film = draft.run[run.id]?.film;
               if (film && openRuns(draft).length === 0) {
                 const name = words.numbered(Object.keys(draft.run).length + 1);
@@ -104,10 +105,16 @@ function RunSteps({ run }: { run: LaidRun }) {
       </>
     ),
     printed: () => (
-      <Button weight="plain" onPress={() => commitForGood((draft) => reopenRun(draft, run.id))}>
-        {words.stepBack}
-      </Button>
+      <>
+        <Button weight="plain" onPress={() => commitForGood((draft, context) => reopenRun(draft, run.id, context))}>
+          {words.stepBack}
+        </Button>
+        {toPress}
+      </>
     ),
+    cured: () => toPress,
+    pressed: () => toPress,
+    closed: () => toPress,
   };
   return <div className="actions">{steps[run.state]()}</div>;
 }

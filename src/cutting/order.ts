@@ -143,7 +143,7 @@ function orderOf(run: LaidRun, span: Span, index: number): SpanOrder {
   const copies = copiesWithin(run.copies, span);
   const { from, to } = span;
   const whole: Piece = { x: um(0), y: from, width: run.film.width, length: um(to - from) };
-  const tree = run.film.cutting === 'straight' ? cutTree(copies) : null;
+  const tree = run.film.cutting !== 'free' ? cutTree(copies) : null;
   if (tree) {
     const cuts = cutsOf(tree, whole, copies);
     const steps = copies.length === 1 ? copies.map((copy): CutStep => ({ kind: 'copy', copy })) : cuts;

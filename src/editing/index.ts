@@ -1,3 +1,16 @@
+export {
+  advanceRun,
+  drawFromShelf,
+  editStation,
+  followTicks,
+  setCure,
+  setPress,
+  spoilCopy,
+  stepRunBack,
+  tickJob,
+  ticksOf,
+  waitingFor,
+} from './bench';
 export { addDesign, type NewSize } from './designs';
 export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
 export {

@@ -23,6 +23,7 @@ function planned(sizes: readonly (readonly [number, number])[], cutting: 'free' 
       margins: { left: fromMm(5), right: fromMm(5), lead: fromMm(10), tail: fromMm(10) },
       gap: fromMm(6),
       cutting,
+      together: { kind: 'any' },
       pieces: sizes.map(([width, length], index) => ({
         id: String(index),
         width: fromMm(width),

@@ -1,15 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { editOrder, setPlaces } from '../../src/editing';
 import { layRun } from '../../src/layout';
-import type { Book, Id, Place, Station } from '../../src/model';
+import type { Book, Id, Place, Run, Station } from '../../src/model';
 import { asTicked, loadsOf, startingStation, ticked, timelineOf, type Work, workOf } from '../../src/pressing';
 import { createScheduler, validateSchedule } from '../../src/pressing/schedule';
 import { fromMm, type LocalDate } from '../../src/units';
 import { edited, smallBook } from '../editing/book';
 
 const { book: empty, order, front, tag } = smallBook();
-const [run] = Object.values(empty.run);
-if (!run) throw new Error('no run');
+const [run] = Object.values(empty.run) as [Run];
 const at = (x: number, y: number): Place => ({ x: fromMm(x), y: fromMm(y), turned: false, pinned: false });
 const copiesOf = (transfer: string) =>
   Object.values(empty.copy)
@@ -27,7 +26,7 @@ const laidBook = edited(empty, (draft) => {
 const ORIGIN = new Date('2026-11-25T08:00:00');
 
 function workIn(book: Book, more: Partial<Station> = {}): Work {
-  const laid = layRun(book, book.run[run?.id ?? ''] ?? run);
+  const laid = layRun(book, book.run[run.id] ?? run);
   if (!laid) throw new Error('not laid');
   const work = workOf(book, laid, { ...startingStation('C'), ...more }, ORIGIN);
   if (!work.ok) throw new Error(work.problem.join());
