@@ -81,7 +81,10 @@ function RunSteps({ run }: { run: LaidRun }) {
     ),
     locked: () => (
       <>
-        <Button weight="plain" onPress={() => commitForGood((draft, context) => unlockRun(draft, run.id, context))}>
+        <Button
+          weight="plain"
+          onPress={() => commitForGood((draft, context) => unlockRun(draft, run.id, context))}
+        >
           {words.unlock}
         </Button>
         <Button onPress={() => openDialog({ kind: 'spoiled' })}>{words.spoiled}</Button>
@@ -106,7 +109,10 @@ function RunSteps({ run }: { run: LaidRun }) {
     ),
     printed: () => (
       <>
-        <Button weight="plain" onPress={() => commitForGood((draft, context) => reopenRun(draft, run.id, context))}>
+        <Button
+          weight="plain"
+          onPress={() => commitForGood((draft, context) => reopenRun(draft, run.id, context))}
+        >
           {words.stepBack}
         </Button>
         {toPress}

@@ -9,8 +9,9 @@ import {
 } from '../../src/layout';
 import { um } from '../../src/units';
 import { useWays } from '../store/selectors';
+import { useDay } from '../store/timeline';
 import { useWords } from '../words';
-import { area, benchLength, filmLength, money, percent } from '../words/format';
+import { area, benchLength, clockTime, filmLength, money, percent } from '../words/format';
 import { useHeld } from './drag';
 import { useShortest } from './useShortest';
 
@@ -22,6 +23,8 @@ export function RunSentence({ run }: { run: LaidRun }) {
   const shown = held?.run ?? run;
   const { film } = run;
   const { length, sheets, waste, cost } = runFigures(shown);
+  const day = useDay(run, 'quick');
+  const doneBy = day.kind === 'ready' ? clockTime(day.day.origin + 1000 * day.day.timeline.end, ways) : null;
   const used = film.kind === 'roll' ? filmLength(length, ways) : words.sheets(sheets, ways);
   return (
     <div className="run-sentence">
@@ -30,7 +33,7 @@ export function RunSentence({ run }: { run: LaidRun }) {
       ) : (
         <p className="sentence" data-testid="sentence">
           {words
-            .sentence(used, percent(waste, ways), money(cost, ways))
+            .sentence(used, percent(waste, ways), money(cost, ways), held ? null : doneBy)
             .map(({ text, figure }) => (figure ? <strong key={text}>{text}</strong> : text))}
         </p>
       )}

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
+import { ticksOf } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import type { Book, Station } from '../../src/model';
 import {
@@ -13,7 +14,6 @@ import {
 } from '../../src/pressing';
 import { findSchedule } from '../../src/pressing/browser';
 import type { Schedule } from '../../src/pressing/schedule';
-import { ticksOf } from '../../src/editing';
 import { settingsOrFirst } from './selectors';
 import { useShop } from './shop';
 
@@ -68,10 +68,18 @@ export function useDay(laid: LaidRun | null, effort: 'quick' | 'thorough'): DayS
   const { order, transfer, recipe, copy } = book;
   const work = useMemo(
     () =>
-      laid ? workOf({ ...useShop.getState().book, order, transfer, recipe, copy }, laid, station, new Date(origin)) : null,
+      laid
+        ? workOf(
+            { ...useShop.getState().book, order, transfer, recipe, copy },
+            laid,
+            station,
+            new Date(origin),
+          )
+        : null,
     [laid, station, origin, order, transfer, recipe, copy],
   );
-  const now = begunAt === null ? 0 : Math.max(0, Math.round((Math.max(minute, latest(done)) - origin) / 1000));
+  const now =
+    begunAt === null ? 0 : Math.max(0, Math.round((Math.max(minute, latest(done)) - origin) / 1000));
   const current = useMemo((): Work | null => {
     if (!work?.ok) return null;
     if (begunAt === null) return work.value;
@@ -86,7 +94,9 @@ export function useDay(laid: LaidRun | null, effort: 'quick' | 'thorough'): DayS
     if (!current) return setFound(null);
     let stale = false;
     const last = earlier.current;
-    const isSame = last?.jobs.length === current.jobs.length && last.jobs.every(({ key }, at) => key === current.jobs[at]?.key);
+    const isSame =
+      last?.jobs.length === current.jobs.length &&
+      last.jobs.every(({ key }, at) => key === current.jobs[at]?.key);
     const look = async (iterations: number) => {
       const { schedule, bound } = await findSchedule(current.problem, {
         seed: SEED,

@@ -399,12 +399,13 @@ export const en = {
   film: {
     title: 'Film',
     firstRun: 'Run 1',
-    sentence: (length: string, waste: string, cost: string): SentencePart[] => [
+    sentence: (length: string, waste: string, cost: string, doneBy: string | null): SentencePart[] => [
       figure(length),
       say(' of film, '),
       figure(waste),
       say(' of it waste, '),
       figure(cost),
+      ...(doneBy === null ? [] : [say(', done by '), figure(doneBy)]),
       say('.'),
     ],
     nothingLaid: 'Nothing lies on the film yet.',

@@ -24,7 +24,9 @@ export function spoken(seconds: number, { locale }: Pick<Ways, 'locale'>): strin
   const minutes = Math.round(seconds / 60);
   if (minutes < 60) return `${count(minutes)} min`;
   const rest = minutes % 60;
-  return rest === 0 ? `${count(Math.floor(minutes / 60))} h` : `${count(Math.floor(minutes / 60))} h ${count(rest)} min`;
+  return rest === 0
+    ? `${count(Math.floor(minutes / 60))} h`
+    : `${count(Math.floor(minutes / 60))} h ${count(rest)} min`;
 }
 
 const workers: Record<Worker, string> = { printer: 'Printer', hands: 'Hands', press: 'Press', oven: 'Oven' };
@@ -75,7 +77,8 @@ export const pressWords = {
   wants: 'The customer gets',
   wantsOf: { garments: 'pressed garments', transfers: 'transfers only' },
   workers,
-  worker: (worker: Worker, unit: number, of: number) => (of > 1 ? `${workers[worker]} ${unit + 1}` : workers[worker]),
+  worker: (worker: Worker, unit: number, of: number) =>
+    of > 1 ? `${workers[worker]} ${unit + 1}` : workers[worker],
   kinds,
   job: (
     job: {
@@ -99,16 +102,22 @@ export const pressWords = {
         return `${kinds[job.kind]} ${spans(job.spans, ways)}`;
     }
   },
-  sentence: (end: string, length: string) => ({ before: 'Done by ', end, after: `, ${length} from the start.` }),
+  sentence: (end: string, length: string) => ({
+    before: 'Done by ',
+    end,
+    after: `, ${length} from the start.`,
+  }),
   doneBy: (time: string) => time,
   working: 'Working out the day…',
   missing: {
     'nothing-laid': 'Nothing lies on this run’s film yet. Lay it out first, then its day can be worked out.',
     'not-cut': 'No straight cuts can part this layout into spans short enough. Lay it out again first.',
-    'no-press': 'There is no press to press on, or to cure under. Say in “Equipment” how many presses there are.',
+    'no-press':
+      'There is no press to press on, or to cure under. Say in “Equipment” how many presses there are.',
     'no-speed': 'The printer’s speed is zero. Say in “Equipment” how much film it prints in an hour.',
   } satisfies Record<WorkProblem, string>,
-  bound: (least: string, over: string) => `No order of work ends before ${least}; this one is ${over} over that.`,
+  bound: (least: string, over: string) =>
+    `No order of work ends before ${least}; this one is ${over} over that.`,
   proven: 'No order of work ends sooner.',
   bottleneck: (of: Bottleneck, busy: string): string =>
     of.kind === 'worker'
@@ -117,7 +126,9 @@ export const pressWords = {
   tooWet: (time: string) =>
     `Wet print waits ${time} too long in all. Shorter spans, more hands or a longer wait in “Equipment” would mend it.`,
   changes: (count: number, ways: Ways) =>
-    count === 0 ? 'One press temperature all day.' : `${counted(count, 'change', 'changes', ways)} of press temperature.`,
+    count === 0
+      ? 'One press temperature all day.'
+      : `${counted(count, 'change', 'changes', ways)} of press temperature.`,
   tooLargeSpan: (span: number, length: string, ways: Ways) =>
     `Span ${whole(span + 1, ways)} (${length}) is larger than what it is cured on. Allow shorter spans, or cure it in parts.`,
   tooLargeTransfer: (code: string, name: string) =>
@@ -134,6 +145,7 @@ export const pressWords = {
   nextHint: 'Tick what is done. What it waited for is taken as done too.',
   doneJobs: (count: number, of: number, ways: Ways) => `${whole(count, ways)} of ${whole(of, ways)} done`,
   undoTick: (job: string) => `Not done after all: ${job}`,
+  undoShort: 'not done after all',
   lastDone: 'Done last',
   advance: { printed: 'All cured', cured: 'All pressed', pressed: 'Close the run' } as Partial<
     Record<Run['state'], string>
@@ -170,18 +182,32 @@ export const pressWords = {
     wait === 0 ? `peel ${peel}` : `peel ${peel}, after ${whole(wait, ways)} s`,
   secondPress: (seconds: number, ways: Ways) => `then ${whole(seconds, ways)} s more`,
   cover: (cover: PressValues['cover']) =>
-    ({ none: 'no cover sheet', paper: 'under parchment paper', silicone: 'under a silicone sheet', fabric: 'under a cotton sheet' })[cover],
-  covers: { none: 'none', paper: 'parchment paper', silicone: 'silicone sheet', fabric: 'cotton sheet' } satisfies Record<
-    PressValues['cover'],
+    ({
+      none: 'no cover sheet',
+      paper: 'under parchment paper',
+      silicone: 'under a silicone sheet',
+      fabric: 'under a cotton sheet',
+    })[cover],
+  covers: {
+    none: 'none',
+    paper: 'parchment paper',
+    silicone: 'silicone sheet',
+    fabric: 'cotton sheet',
+  } satisfies Record<PressValues['cover'], string>,
+  pressures: { light: 'light', medium: 'medium', firm: 'firm' } satisfies Record<
+    PressValues['pressure'],
     string
   >,
-  pressures: { light: 'light', medium: 'medium', firm: 'firm' } satisfies Record<PressValues['pressure'], string>,
   origins: {
     'common-practice': 'common practice: ask the film maker’s data sheet',
     'data-sheet': 'from the data sheet',
     own: 'the shop’s own',
   } satisfies Record<Origin, string>,
-  curers: { press: 'under the hovering press', oven: 'in an oven', line: 'on a shaker line' } satisfies Record<Curer, string>,
+  curers: {
+    press: 'under the hovering press',
+    oven: 'in an oven',
+    line: 'on a shaker line',
+  } satisfies Record<Curer, string>,
   curing: 'How to cure',
   cureLine: (temperature: string, time: string, clear: string | null) =>
     clear === null ? `${temperature}, ${time}` : `${temperature}, ${time}, ${clear} clear of the film`,
@@ -199,11 +225,13 @@ export const pressWords = {
     moisture: 'Holds moisture: pre-press it well.',
   } satisfies Record<FabricCaution, string>,
   cautions: {
-    press: 'Hot platen and hot film: keep hands clear, wear gloves, let the garment cool before it is folded.',
+    press:
+      'Hot platen and hot film: keep hands clear, wear gloves, let the garment cool before it is folded.',
     cure: 'Hot platen: nothing may touch it. Open a window, keep your face away from the fumes.',
     powder:
       'Powder: shake it off away from people and flames, wear a mask, ventilate. Nuisance dust limits: 29 CFR 1910.1000, Table Z-1.',
-    'cut-off': 'Blade in the slot, film held flat, no scissors near the print head: lifted film can touch it.',
+    'cut-off':
+      'Blade in the slot, film held flat, no scissors near the print head: lifted film can touch it.',
     apart: 'Blades are sharp: cut away from the hand that holds the film.',
     print: 'Ink and cleaning fluid: read their safety data sheets, wear gloves.',
   } as Partial<Record<JobKind, string>>,
@@ -243,7 +271,8 @@ export const pressWords = {
     garment: 'The garment is spoiled too',
     save: 'Print it again',
     note: (name: string) => `${name} is back on the list for another run.`,
-    onlyPrinted: 'Copies can be spoiled once the run is printed. Until then use “Spoiled from – to” in the Film room.',
+    onlyPrinted:
+      'Copies can be spoiled once the run is printed. Until then use “Spoiled from – to” in the Film room.',
   },
   station: {
     title: 'Equipment and handling',
@@ -353,7 +382,8 @@ export const pressWords = {
     allCut: (count: number, ways: Ways) => `This span is cut: ${counted(count, 'copy', 'copies', ways)}.`,
     nextSpan: 'Next span',
     pile: 'What the pile must hold',
-    pileOf: (code: string, cut: number, of: number, ways: Ways) => `${code}: ${whole(cut, ways)} of ${whole(of, ways)}`,
+    pileOf: (code: string, cut: number, of: number, ways: Ways) =>
+      `${code}: ${whole(cut, ways)} of ${whole(of, ways)}`,
     pileAll: 'The pile of the whole run',
     map: 'Cut map',
     nothing: 'Nothing lies on this run’s film yet, so there is nothing to cut.',

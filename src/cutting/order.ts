@@ -43,7 +43,9 @@ export interface SpanOrder {
 }
 
 const copiesOf = (tree: CutTree, copies: readonly LaidCopy[]): LaidCopy[] =>
-  tree.kind === 'copy' ? copies.slice(tree.copy, tree.copy + 1) : tree.parts.flatMap((part) => copiesOf(part, copies));
+  tree.kind === 'copy'
+    ? copies.slice(tree.copy, tree.copy + 1)
+    : tree.parts.flatMap((part) => copiesOf(part, copies));
 
 /** A piece parted by a straight cut: what comes off, and what is left. */
 function part(piece: Piece, axis: 'across' | 'along', at: number): [Piece, Piece] {
@@ -70,7 +72,8 @@ function cutsOf(tree: CutTree, piece: Piece, copies: readonly LaidCopy[]): CutSt
   at.forEach((line, index) => {
     const place = um(line);
     const [off, left] = part(rest, axis, place);
-    const copiesIn = (number: number) => parts.slice(number, number + 1).flatMap((own) => copiesOf(own, copies));
+    const copiesIn = (number: number) =>
+      parts.slice(number, number + 1).flatMap((own) => copiesOf(own, copies));
     const taken = copiesIn(index);
     const remaining = index === at.length - 1 ? copiesIn(index + 1) : [];
     steps.push({

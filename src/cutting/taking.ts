@@ -65,7 +65,8 @@ export function takingOrder(
   while (left.size > 0) {
     const all = [...left];
     const held = pieces(all, gap);
-    const origin = taken.length > 0 && last ? last : { ...corner, y: Math.min(...all.map(({ y }) => y)) as LaidCopy['y'] };
+    const origin =
+      taken.length > 0 && last ? last : { ...corner, y: Math.min(...all.map(({ y }) => y)) as LaidCopy['y'] };
     let best: LaidCopy | null = null;
     let least: readonly number[] = [];
     for (const copy of all) {

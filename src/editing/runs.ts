@@ -1,6 +1,15 @@
 import type { Draft } from 'immer';
 import { layRun, sheetAt, takenOffRoll } from '../layout';
-import { type Book, type Copy, filmOf, type Id, type Instant, isPrinted, type Run, type Snapshot } from '../model';
+import {
+  type Book,
+  type Copy,
+  filmOf,
+  type Id,
+  type Instant,
+  isPrinted,
+  type Run,
+  type Snapshot,
+} from '../model';
 import { type Micrometres, um } from '../units';
 import { takeOff } from './places';
 import type { BookDraft, EditContext } from './step';

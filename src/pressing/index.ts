@@ -2,6 +2,14 @@ export { bedOf, fitsOn, type Loads, loadsOf } from './loads';
 export { cautionsFor, type FabricCaution, type Question, questionCure, questionPress } from './question';
 export { cureKey, cureRecipe, pressKey, pressRecipe } from './recipes';
 export { pressSeconds, startingCure, startingPress, startingStation } from './starting';
-export { asTicked, BEGUN, ticked } from './ticks';
+export { asTicked, BEGUN, cutKey, ticked } from './ticks';
 export { type Bottleneck, type Entry, type OrderTime, type Timeline, timelineOf } from './timeline';
-export { type Job, type JobKind, type TooLarge, type Work, type WorkProblem, type Worker, workOf } from './work';
+export {
+  type Job,
+  type JobKind,
+  type TooLarge,
+  type Work,
+  type Worker,
+  type WorkProblem,
+  workOf,
+} from './work';

@@ -57,7 +57,8 @@ export function loadsOf(
     const joined = last && [...last.flatMap((other) => pieces[other] ?? []), piece];
     // Only neighbours share a load: a piece left out between them has ended it.
     const isNext = last?.at(-1) === index - 1;
-    if (last && joined && isNext && joined.length <= most && fitTogether(joined, bed, apart)) last.push(index);
+    if (last && joined && isNext && joined.length <= most && fitTogether(joined, bed, apart))
+      last.push(index);
     else loads.push([index]);
   });
   return { loads, tooLarge };

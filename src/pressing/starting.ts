@@ -1,5 +1,13 @@
 import type { Curer, CureValues, Fabric, Peel, PressValues, Station } from '../model';
-import { asSeconds, fromDegrees, fromMm, fromMinutes, fromUnit, type Micrometres, type Seconds } from '../units';
+import {
+  asSeconds,
+  fromDegrees,
+  fromMinutes,
+  fromMm,
+  fromUnit,
+  type Micrometres,
+  type Seconds,
+} from '../units';
 
 interface FabricValues {
   readonly degreesF: number;
@@ -16,14 +24,78 @@ interface FabricValues {
  * degrees Fahrenheit and seconds.
  */
 const byFabric: Readonly<Record<Fabric, FabricValues>> = {
-  cotton: { degreesF: 315, pressure: 'medium', small: 12, large: 15, prePress: 5, secondPress: 8, cover: 'paper' },
-  blend: { degreesF: 300, pressure: 'medium', small: 12, large: 15, prePress: 5, secondPress: 8, cover: 'paper' },
-  polyester: { degreesF: 270, pressure: 'medium', small: 10, large: 12, prePress: 3, secondPress: 5, cover: 'paper' },
-  nylon: { degreesF: 260, pressure: 'light', small: 10, large: 12, prePress: 3, secondPress: 5, cover: 'silicone' },
-  rayon: { degreesF: 280, pressure: 'light', small: 10, large: 12, prePress: 3, secondPress: 5, cover: 'paper' },
-  canvas: { degreesF: 320, pressure: 'firm', small: 15, large: 18, prePress: 8, secondPress: 10, cover: 'paper' },
-  leather: { degreesF: 255, pressure: 'light', small: 8, large: 10, prePress: 0, secondPress: 5, cover: 'silicone' },
-  other: { degreesF: 280, pressure: 'medium', small: 10, large: 12, prePress: 3, secondPress: 5, cover: 'paper' },
+  cotton: {
+    degreesF: 315,
+    pressure: 'medium',
+    small: 12,
+    large: 15,
+    prePress: 5,
+    secondPress: 8,
+    cover: 'paper',
+  },
+  blend: {
+    degreesF: 300,
+    pressure: 'medium',
+    small: 12,
+    large: 15,
+    prePress: 5,
+    secondPress: 8,
+    cover: 'paper',
+  },
+  polyester: {
+    degreesF: 270,
+    pressure: 'medium',
+    small: 10,
+    large: 12,
+    prePress: 3,
+    secondPress: 5,
+    cover: 'paper',
+  },
+  nylon: {
+    degreesF: 260,
+    pressure: 'light',
+    small: 10,
+    large: 12,
+    prePress: 3,
+    secondPress: 5,
+    cover: 'silicone',
+  },
+  rayon: {
+    degreesF: 280,
+    pressure: 'light',
+    small: 10,
+    large: 12,
+    prePress: 3,
+    secondPress: 5,
+    cover: 'paper',
+  },
+  canvas: {
+    degreesF: 320,
+    pressure: 'firm',
+    small: 15,
+    large: 18,
+    prePress: 8,
+    secondPress: 10,
+    cover: 'paper',
+  },
+  leather: {
+    degreesF: 255,
+    pressure: 'light',
+    small: 8,
+    large: 10,
+    prePress: 0,
+    secondPress: 5,
+    cover: 'silicone',
+  },
+  other: {
+    degreesF: 280,
+    pressure: 'medium',
+    small: 10,
+    large: 12,
+    prePress: 3,
+    secondPress: 5,
+    cover: 'paper',
+  },
 };
 
 /** Seconds before peeling: a warm film is still lukewarm to the hand, a cold one as cool as the room (common practice, no source). */

@@ -5,13 +5,20 @@ import type { Work } from './work';
 /** The tick that says when a run was begun. */
 export const BEGUN = 'begun';
 
+/** What is ticked while a span is cut apart. */
+export const cutKey = {
+  copy: (copy: string): string => `copy/${copy}`,
+  cut: (span: number, number: number): string => `cut/${span}/${number}`,
+};
+
 /** When what was ticked last was ticked, by its subject; what was taken back is not in it. */
 export function ticked(ticks: Iterable<Pick<Tick, 'subject' | 'done' | 'at' | 'id'>>): Map<string, string> {
   const last = new Map<string, Pick<Tick, 'subject' | 'done' | 'at' | 'id'>>();
   for (const tick of ticks) {
     const other = last.get(tick.subject);
     // The later tick holds; of two at once, the same one on every device.
-    if (!other || tick.at > other.at || (tick.at === other.at && tick.id > other.id)) last.set(tick.subject, tick);
+    if (!other || tick.at > other.at || (tick.at === other.at && tick.id > other.id))
+      last.set(tick.subject, tick);
   }
   return new Map([...last].filter(([, { done }]) => done).map(([subject, { at }]) => [subject, at]));
 }
@@ -24,7 +31,14 @@ export function ticked(ticks: Iterable<Pick<Tick, 'subject' | 'done' | 'at' | 'i
  */
 export function asTicked(work: Work, done: ReadonlyMap<string, number>, now: number): Work {
   const { tasks, resources } = work.problem;
-  const ends = tasks.map((_, index) => done.get(work.jobs[index]?.key ?? '') ?? null);
+  const ends = work.jobs.map(({ key, kind, copies }) => {
+    const own = done.get(key) ?? null;
+    if (own !== null || kind !== 'apart') return own;
+    // Cut apart is a span, too, when the last of its copies is out.
+    const out = copies.map((copy) => done.get(cutKey.copy(copy)) ?? Number.POSITIVE_INFINITY);
+    const last = Math.max(...out);
+    return Number.isFinite(last) ? last : null;
+  });
   // What is done was waited for: it ended, at the latest, when the next began.
   for (let index = tasks.length - 1; index >= 0; index -= 1) {
     const end = ends[index];

@@ -9,7 +9,12 @@ export interface Entry {
   readonly end: number;
   readonly state: 'done' | 'begun' | 'ahead';
   /** What it takes, and which of several. */
-  readonly takes: readonly { readonly worker: Worker; readonly unit: number; readonly from: number; readonly to: number }[];
+  readonly takes: readonly {
+    readonly worker: Worker;
+    readonly unit: number;
+    readonly from: number;
+    readonly to: number;
+  }[];
   /** In whole degrees Celsius; `null` where nothing is heated for it. */
   readonly degrees: number | null;
 }

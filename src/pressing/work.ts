@@ -155,7 +155,12 @@ export function workOf(
   const { handling, printer, press } = station;
   const { film } = laid;
   const unit = { free: 0, setting: null };
-  const workers: Worker[] = ['printer', 'hands', 'press', ...(station.curer === 'oven' ? ['oven' as const] : [])];
+  const workers: Worker[] = [
+    'printer',
+    'hands',
+    'press',
+    ...(station.curer === 'oven' ? ['oven' as const] : []),
+  ];
   const numberOf = (worker: Worker) => workers.indexOf(worker);
   const resources: Resource[] = [
     { units: [unit], setup: null },
@@ -205,7 +210,10 @@ export function workOf(
     if (onLine) {
       const cure = cureRecipe(book, 'line').values.seconds;
       powdered.push(
-        build.add({ key: `line/${index}`, kind: 'line', ...own }, { duration: cure, uses: [], after: [print] }),
+        build.add(
+          { key: `line/${index}`, kind: 'line', ...own },
+          { duration: cure, uses: [], after: [print] },
+        ),
       );
       cutEarly.push(null);
       return;
@@ -271,9 +279,7 @@ export function workOf(
         {
           duration,
           uses: [
-            curesOnPress
-              ? use('press', 0, duration, degrees(recipe.temperature))
-              : use('oven', 0, duration),
+            curesOnPress ? use('press', 0, duration, degrees(recipe.temperature)) : use('oven', 0, duration),
             use('hands', 0, handling.load),
             use('hands', duration - handling.load, duration),
           ],

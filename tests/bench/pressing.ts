@@ -91,7 +91,19 @@ export function benchPressing(): void {
   });
   printTable(
     `The demo day from print to bag, ${ITERATIONS.first} schedules, after a tick ${ITERATIONS.again}, seed 1, minutes`,
-    ['equipment', 'tasks', 'by rules', 'searched', 'bound', 'over bound', 'too wet', 'late', 'took', 're-planned', 'took'],
+    [
+      'equipment',
+      'tasks',
+      'by rules',
+      'searched',
+      'bound',
+      'over bound',
+      'too wet',
+      'late',
+      'took',
+      're-planned',
+      'took',
+    ],
     rows,
   );
 }

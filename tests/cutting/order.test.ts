@@ -41,7 +41,14 @@ function planned(sizes: readonly (readonly [number, number])[], cutting: 'free' 
     const order = piece % 3;
     numbers[order] = (numbers[order] ?? 0) + 1;
     const [width = 0, length = 0] = sizes[piece] ?? [];
-    return { code: ['A', 'B', 'C'][order] ?? '', number: numbers[order] ?? 0, x: toMm(x), y: toMm(y), width, length };
+    return {
+      code: ['A', 'B', 'C'][order] ?? '',
+      number: numbers[order] ?? 0,
+      x: toMm(x),
+      y: toMm(y),
+      width,
+      length,
+    };
   });
   return runOf(boxes, { cutting, gap: fromMm(6) });
 }
@@ -53,7 +60,9 @@ const sizes = fc.array(fc.tuple(fc.integer({ min: 30, max: 150 }), fc.integer({ 
 
 /** The pieces that a span's straight cuts leave, made by cutting alone. */
 function piecesAfter({ steps, from, to }: SpanOrder): Piece[] {
-  let pieces: Piece[] = [{ x: fromMm(0), y: from, width: fromMm(330), length: (to - from) as Piece['length'] }];
+  let pieces: Piece[] = [
+    { x: fromMm(0), y: from, width: fromMm(330), length: (to - from) as Piece['length'] },
+  ];
   for (const step of steps) {
     if (step.kind !== 'cut') continue;
     const { axis, at, piece, fromEdge } = step;
@@ -85,7 +94,10 @@ describe('straight cuts', () => {
           const held = pieces.map(({ x, y, width, length }) =>
             order.copies.filter(
               (copy) =>
-                copy.x >= x && copy.y >= y && copy.x + copy.width <= x + width && copy.y + copy.length <= y + length,
+                copy.x >= x &&
+                copy.y >= y &&
+                copy.x + copy.width <= x + width &&
+                copy.y + copy.length <= y + length,
             ),
           );
           expect(held.flat()).toHaveLength(order.copies.length);
@@ -93,9 +105,12 @@ describe('straight cuts', () => {
           const cuts = order.steps.filter((step) => step.kind === 'cut');
           expect(cuts.map(({ number }) => number)).toEqual(cuts.map((_, index) => index + 1));
           if (order.copies.length > 1) {
-            expect(cuts.flatMap(({ frees }) => frees).map(({ id }) => id).toSorted()).toEqual(
-              order.copies.map(({ id }) => id).toSorted(),
-            );
+            expect(
+              cuts
+                .flatMap(({ frees }) => frees)
+                .map(({ id }) => id)
+                .toSorted(),
+            ).toEqual(order.copies.map(({ id }) => id).toSorted());
           }
         }
       }),
@@ -114,7 +129,9 @@ describe('straight cuts', () => {
       { cutting: 'straight' },
     );
     const steps = cutOrder(run)[0]?.steps ?? [];
-    const told = steps.map((step) => step.kind === 'cut' && [step.axis, toMm(step.fromEdge), step.frees.length]);
+    const told = steps.map(
+      (step) => step.kind === 'cut' && [step.axis, toMm(step.fromEdge), step.frees.length],
+    );
     expect(told).toEqual([
       ['across', 105, 0],
       ['along', 110, 2],
@@ -123,7 +140,8 @@ describe('straight cuts', () => {
   });
 });
 
-const takenOf = (steps: readonly CutStep[]) => steps.flatMap((step) => (step.kind === 'copy' ? [step.copy] : []));
+const takenOf = (steps: readonly CutStep[]) =>
+  steps.flatMap((step) => (step.kind === 'copy' ? [step.copy] : []));
 
 describe('cutting with scissors', () => {
   it('takes every copy out once, always one that scissors can come to', () => {

@@ -162,7 +162,9 @@ describe('a printed run', () => {
       { from: fromMm(120), to: fromMm(170) },
       { from: 0, to: fromMm(20) },
     ]);
-    expect(rollOf(edited(after, (draft) => reopenRun(draft, run, context()))).noPrint).toEqual(rollOf(marked).noPrint);
+    expect(rollOf(edited(after, (draft) => reopenRun(draft, run, context()))).noPrint).toEqual(
+      rollOf(marked).noPrint,
+    );
   });
 
   it('can be taken a step back', () => {

@@ -234,7 +234,10 @@ describe('migration', () => {
     ]);
     const migrated = migrate(six, 6);
     expect(readRecord('film', migrated?.get('film/film-1'))).toMatchObject({ peel: 'hot' });
-    expect(readRecord('order', migrated?.get('order/o'))).toMatchObject({ fabric: 'cotton', wants: 'garments' });
+    expect(readRecord('order', migrated?.get('order/o'))).toMatchObject({
+      fabric: 'cotton',
+      wants: 'garments',
+    });
     expect(readRecord('copy', migrated?.get('copy/c'))).toMatchObject({ shelved: false, place });
     expect(readRecord('settings', migrated?.get('settings/shop'))?.station).toEqual(startingStation('F'));
     expect(readRecord('run', migrated?.get('run/r'))).toMatchObject({

@@ -18,7 +18,8 @@ describe('recipes to start with', () => {
 
   it('are questioned nowhere', () => {
     for (const fabric of fabrics) {
-      for (const peel of peels) expect(questionPress(fabric, startingPress(peel, fabric)), fabric).toEqual([]);
+      for (const peel of peels)
+        expect(questionPress(fabric, startingPress(peel, fabric)), fabric).toEqual([]);
     }
     for (const by of curers) expect(questionCure(by, startingCure(by)), by).toEqual([]);
   });
@@ -65,7 +66,9 @@ describe('a questioned recipe', () => {
     });
     expect(codes(questionPress('cotton', times(2, 15)))).toEqual(['too-short']);
     expect(codes(questionPress('cotton', times(12, 90)))).toEqual(['too-long']);
-    expect(codes(questionPress('cotton', { ...cotton, prePress: asSeconds(60) }))).toEqual(['pre-press-long']);
+    expect(codes(questionPress('cotton', { ...cotton, prePress: asSeconds(60) }))).toEqual([
+      'pre-press-long',
+    ]);
     expect(codes(questionPress('cotton', { ...cotton, secondPress: asSeconds(60) }))).toEqual([
       'second-press-long',
     ]);
@@ -73,6 +76,8 @@ describe('a questioned recipe', () => {
     const cure = startingCure('press');
     expect(codes(questionCure('press', { ...cure, seconds: asSeconds(15) }))).toEqual(['too-short']);
     expect(codes(questionCure('press', { ...cure, clear: fromMm(0) }))).toEqual(['clear-off']);
-    expect(codes(questionCure('oven', { ...cure, temperature: fromDegrees(400, 'F') }))).toEqual(['scorches']);
+    expect(codes(questionCure('oven', { ...cure, temperature: fromDegrees(400, 'F') }))).toEqual([
+      'scorches',
+    ]);
   });
 });

@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createScheduler, type ScheduleProblem, scheduleBound, validateSchedule } from '../../src/pressing/schedule';
+import {
+  createScheduler,
+  type ScheduleProblem,
+  scheduleBound,
+  validateSchedule,
+} from '../../src/pressing/schedule';
 import { shortestOf } from './exhaustive';
 import { flowShop, jobShop, johnson, taillard } from './shops';
 
@@ -25,7 +30,13 @@ describe('a schedule over two machines', () => {
   });
 
   it('is as short as in the textbook: five jobs, 30 (a common textbook example, times from memory)', () => {
-    const times = [[5, 2], [1, 6], [9, 7], [3, 8], [10, 4]] as const;
+    const times = [
+      [5, 2],
+      [1, 6],
+      [9, 7],
+      [3, 8],
+      [10, 4],
+    ] as const;
     expect(johnson(times)).toBe(30);
     expect(searched(flowShop(times), 500).schedule.makespan).toBe(30);
   });
@@ -46,17 +57,23 @@ describe('published flow shops, 20 jobs on 5 machines (Taillard 1993)', () => {
     expect(times.slice(0, 10)).toEqual([54, 83, 15, 71, 77, 36, 53, 38, 27, 87]);
   });
 
-  it.each(taillardBounds)('$name: the bound is at least his, and not above the best known', ({ seed, upper, lower }) => {
-    const { seconds } = scheduleBound(flowShop(taillard(20, 5, seed)));
-    expect(seconds).toBeGreaterThanOrEqual(lower);
-    expect(seconds).toBeLessThanOrEqual(upper);
-  });
+  it.each(taillardBounds)(
+    '$name: the bound is at least his, and not above the best known',
+    ({ seed, upper, lower }) => {
+      const { seconds } = scheduleBound(flowShop(taillard(20, 5, seed)));
+      expect(seconds).toBeGreaterThanOrEqual(lower);
+      expect(seconds).toBeLessThanOrEqual(upper);
+    },
+  );
 
-  it.each(taillardBounds.slice(0, 3))('$name: the schedule is within 6% of the best known', ({ seed, upper }) => {
-    const { schedule, bound } = searched(flowShop(taillard(20, 5, seed)), 12_000);
-    expect(schedule.makespan).toBeGreaterThanOrEqual(bound);
-    expect(schedule.makespan).toBeLessThanOrEqual(1.06 * upper);
-  });
+  it.each(taillardBounds.slice(0, 3))(
+    '$name: the schedule is within 6% of the best known',
+    ({ seed, upper }) => {
+      const { schedule, bound } = searched(flowShop(taillard(20, 5, seed)), 12_000);
+      expect(schedule.makespan).toBeGreaterThanOrEqual(bound);
+      expect(schedule.makespan).toBeLessThanOrEqual(1.06 * upper);
+    },
+  );
 });
 
 describe('a published job shop', () => {
@@ -90,7 +107,9 @@ const small = fc
         hands: fc.boolean(),
         press: fc.boolean(),
         setting: fc.integer({ min: 1, max: 2 }),
-        after: fc.array(fc.record({ task: fc.nat(4), lag: fc.integer({ min: 0, max: 1 }) }), { maxLength: 2 }),
+        after: fc.array(fc.record({ task: fc.nat(4), lag: fc.integer({ min: 0, max: 1 }) }), {
+          maxLength: 2,
+        }),
       }),
       { minLength: 1, maxLength: 5 },
     ),
@@ -188,6 +207,8 @@ describe('a problem that cannot be', () => {
       ],
     };
     expect(() => scheduleBound(circle)).toThrow(RangeError);
-    expect(() => scheduleBound({ ...circle, tasks: [{ ...one, after: [{ task: 9, lag: 0 }] }] })).toThrow(RangeError);
+    expect(() => scheduleBound({ ...circle, tasks: [{ ...one, after: [{ task: 9, lag: 0 }] }] })).toThrow(
+      RangeError,
+    );
   });
 });

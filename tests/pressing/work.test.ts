@@ -2,7 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { editOrder, setPlaces } from '../../src/editing';
 import { layRun } from '../../src/layout';
 import type { Book, Id, Place, Run, Station } from '../../src/model';
-import { asTicked, loadsOf, startingStation, ticked, timelineOf, type Work, workOf } from '../../src/pressing';
+import {
+  asTicked,
+  loadsOf,
+  startingStation,
+  ticked,
+  timelineOf,
+  type Work,
+  workOf,
+} from '../../src/pressing';
 import { createScheduler, validateSchedule } from '../../src/pressing/schedule';
 import { fromMm, type LocalDate } from '../../src/units';
 import { edited, smallBook } from '../editing/book';
@@ -53,7 +61,14 @@ describe('the work of a run', () => {
   it('takes every span from the printer to the pile, and every copy to its garment', () => {
     expect(work.spans.length).toBeGreaterThanOrEqual(2);
     const spans = work.spans.length;
-    expect(kinds(work)).toMatchObject({ ready: 1, print: spans, 'cut-off': spans, powder: spans, apart: spans, pack: 1 });
+    expect(kinds(work)).toMatchObject({
+      ready: 1,
+      print: spans,
+      'cut-off': spans,
+      powder: spans,
+      apart: spans,
+      pack: 1,
+    });
     const pressed = work.jobs.filter(({ kind }) => kind === 'press').flatMap(({ copies }) => copies);
     expect(pressed.toSorted()).toEqual(Object.keys(laidBook.copy).toSorted());
   });
@@ -147,20 +162,28 @@ describe('the work of a run', () => {
 describe('loads', () => {
   const bed = { width: fromMm(400), length: fromMm(500) };
   const piece = (width: number, length: number) => ({ width: fromMm(width), length: fromMm(length) });
-  const load = (...pieces: ReturnType<typeof piece>[]) => loadsOf(pieces, bed, { apart: fromMm(10), most: 3 });
+  const load = (...pieces: ReturnType<typeof piece>[]) =>
+    loadsOf(pieces, bed, { apart: fromMm(10), most: 3 });
 
   it.each([
     ['two short spans lie together', [piece(330, 240), piece(330, 240)], [[0, 1]]],
     ['with the distance between them', [piece(330, 250), piece(330, 250)], [[0], [1]]],
     ['turned, if that is how they fit', [piece(330, 190), piece(330, 190)], [[0, 1]]],
-    ['no more than may wait for one another', Array.from({ length: 4 }, () => piece(330, 100)), [[0, 1, 2], [3]]],
+    [
+      'no more than may wait for one another',
+      Array.from({ length: 4 }, () => piece(330, 100)),
+      [[0, 1, 2], [3]],
+    ],
     ['only neighbours', [piece(330, 240), piece(330, 450), piece(330, 240)], [[0], [1], [2]]],
   ])('%s', (_, pieces, loads) => {
     expect(load(...pieces)).toEqual({ loads, tooLarge: [] });
   });
 
   it('leave out what is larger than the bed', () => {
-    expect(load(piece(330, 240), piece(330, 600), piece(330, 240))).toEqual({ loads: [[0], [2]], tooLarge: [1] });
+    expect(load(piece(330, 240), piece(330, 600), piece(330, 240))).toEqual({
+      loads: [[0], [2]],
+      tooLarge: [1],
+    });
   });
 });
 
@@ -189,7 +212,8 @@ describe('ticks', () => {
     expect(of('cure/0')).toMatchObject({ end: 2000, state: 'done' });
     for (const key of ['ready', 'print/0', 'cut-off/0', 'powder/0']) expect(of(key)?.state).toBe('done');
     expect(of('powder/0')?.end).toBeLessThanOrEqual(of('cure/0')?.start ?? 0);
-    for (const entry of entries) if (entry.state === 'ahead') expect(entry.start).toBeGreaterThanOrEqual(2100);
+    for (const entry of entries)
+      if (entry.state === 'ahead') expect(entry.start).toBeGreaterThanOrEqual(2100);
   });
 
   it('let the printer go on by itself', () => {

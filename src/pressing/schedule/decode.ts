@@ -64,7 +64,7 @@ class Placing {
     this.starts = tasks.map(({ fixed }) => fixed?.start ?? 0);
     this.ends = tasks.map(({ fixed }) => fixed?.end ?? 0);
     this.taken = tasks.map(({ uses }) => uses.map(() => 0));
-    tasks.forEach((task, index) => this.hold(task, index));
+    for (const [index, task] of tasks.entries()) this.hold(task, index);
   }
 
   /** What is begun and not done yet keeps its units to its end. */
