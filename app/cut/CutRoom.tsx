@@ -7,7 +7,7 @@ import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { OrderCode } from '../parts/OrderCode';
 import { RunChoice } from '../parts/RunChoice';
-import { settingsOrFirst, useLaidRun, useWays } from '../store/selectors';
+import { settingsOrFirst, useBenchRun, useWays } from '../store/selectors';
 import { commitTicks, useShop } from '../store/shop';
 import { goTo } from '../store/view';
 import { benchLength, tapeInches } from '../words/format';
@@ -19,7 +19,7 @@ const words = pressWords.cut;
 
 /** The run taken apart step by step, on a phone in one hand: what to cut now, where, and what the pile must hold. */
 export function CutRoom() {
-  const run = useLaidRun();
+  const run = useBenchRun();
   if (!run) return null;
   if (run.copies.length === 0) {
     return (

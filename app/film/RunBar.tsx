@@ -3,6 +3,7 @@ import type { LaidRun } from '../../src/layout';
 import { openRuns, printedRuns, type Run } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
+import { openNextRun } from '../store/next-run';
 import { stopPlanning } from '../store/planning';
 import { useWays } from '../store/selectors';
 import { commitForGood, useShop } from '../store/shop';
@@ -94,11 +95,7 @@ function RunSteps({ run }: { run: LaidRun }) {
           onPress={() => {
             commitForGood((draft, context) => {
               finishRun(draft, run.id, context);
-              const film = draft.run[run.id]?.film;
-              if (film && openRuns(draft).length === 0) {
-                const name = words.numbered(Object.keys(draft.run).length + 1);
-                addRun(draft, { name, film }, context);
-              }
+              openNextRun(draft, run.id, context);
             });
             notify('plain', words.printedNote(run.name));
           }}

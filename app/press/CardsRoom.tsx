@@ -2,12 +2,13 @@ import { useState } from 'react';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { RunChoice } from '../parts/RunChoice';
-import { settingsOrFirst, useLaidRun } from '../store/selectors';
+import { settingsOrFirst, useBenchRun } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { useDay } from '../store/timeline';
 import { goTo } from '../store/view';
 import { cardWords as words } from '../words/cards';
 import { pressWords } from '../words/press';
+import { DayFacts, OrderTimes } from './DayFacts';
 import { CareSlips, PackingSlips, PickList } from './OrderCards';
 import { RunCard } from './RunCard';
 import { Chart } from './TimeChart';
@@ -19,7 +20,7 @@ const kinds = ['run', 'day', 'pick', 'care', 'packing'] as const;
 
 /** What is printed for the press side: the run card, the day's chart, pick list, care slips and packing slips. */
 export function CardsRoom() {
-  const run = useLaidRun();
+  const run = useBenchRun();
   const state = useDay(run, 'thorough');
   const { paper } = useShop(({ book }) => settingsOrFirst(book));
   const [kind, setKind] = useState<(typeof kinds)[number]>('run');
@@ -55,6 +56,8 @@ export function CardsRoom() {
           <article className="card-page" data-paper={`${paper}-landscape`}>
             <h2>{words.dayTitle(run.name)}</h2>
             <Chart day={state.day} width={1280} fits />
+            <DayFacts day={state.day} />
+            <OrderTimes day={state.day} />
             <p className="closing">{pressWords.deference}</p>
           </article>
         )}

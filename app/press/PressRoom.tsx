@@ -3,14 +3,15 @@ import type { LaidRun } from '../../src/layout';
 import { isPrinted, runStates } from '../../src/model';
 import { BEGUN, type Entry } from '../../src/pressing';
 import { Button } from '../parts/Button';
-import { OrderCode } from '../parts/OrderCode';
 import { RunChoice } from '../parts/RunChoice';
-import { useLaidRun, useWays } from '../store/selectors';
+import { openNextRun } from '../store/next-run';
+import { useBenchRun, useWays } from '../store/selectors';
 import { commitForGood, commitTicks, useShop } from '../store/shop';
 import { type Day, useDay } from '../store/timeline';
-import { goTo, notify, openDialog } from '../store/view';
-import { area, benchLength, clockTime, dayAndTime, dueDay } from '../words/format';
+import { goTo, notify, openDialog, openRun } from '../store/view';
+import { area, clockTime, dayAndTime } from '../words/format';
 import { spoken, pressWords as words } from '../words/press';
+import { DayFacts, OrderTimes } from './DayFacts';
 import { HowTo } from './HowTo';
 import { jobName } from './job-name';
 import { TimeChart } from './TimeChart';
@@ -19,7 +20,7 @@ import './press.css';
 
 /** From film to bagged garment: when the run is done, what comes next, how to press it, and the day as a chart. */
 export function PressRoom() {
-  const run = useLaidRun();
+  const run = useBenchRun();
   const state = useDay(run, 'thorough');
   if (!run) return null;
   return (
@@ -54,7 +55,7 @@ export function PressRoom() {
 function DayView({ run, day }: { run: LaidRun; day: Day }) {
   return (
     <>
-      <DoneBy day={day} />
+      <DayFacts day={day} />
       <TimeChart day={day} />
       <div className="press-columns">
         <Next run={run} day={day} />
@@ -96,7 +97,10 @@ function StateBar({ run }: { run: LaidRun }) {
         {isPrinted(run) && before && (
           <Button
             weight="plain"
-            onPress={() => commitForGood((draft, context) => stepRunBack(draft, run.id, context))}
+            onPress={() => {
+              openRun(run.id);
+              commitForGood((draft, context) => stepRunBack(draft, run.id, context));
+            }}
           >
             {words.back(words.states[before])}
           </Button>
@@ -106,6 +110,7 @@ function StateBar({ run }: { run: LaidRun }) {
           <Button
             weight="primary"
             onPress={() => {
+              openRun(run.id);
               commitForGood((draft, context) => advanceRun(draft, run.id, context));
               if (state === 'pressed') notify('plain', words.closedNote);
             }}
@@ -115,43 +120,6 @@ function StateBar({ run }: { run: LaidRun }) {
         )}
       </div>
       {state === 'draft' && <p className="quiet small">{words.lockFirst}</p>}
-    </div>
-  );
-}
-
-/** When all is bagged, what holds it up, and what would go wrong. */
-function DoneBy({ day }: { day: Day }) {
-  const ways = useWays();
-  const { timeline, work, origin } = day;
-  const { end, least, bottleneck, overWet, changes } = timeline;
-  const { before, after } = words.sentence('', spoken(end, ways));
-  const over = spoken(end - least, ways);
-  const late = timeline.orders.filter((order) => order.late > 0);
-  return (
-    <div className="done-by">
-      <p className="sentence" data-testid="done-by">
-        {before}
-        <strong>{clockTime(origin + 1000 * end, ways)}</strong>
-        {after}
-      </p>
-      <p className="quiet small">
-        {words.bottleneck(bottleneck, bottleneck.kind === 'worker' ? spoken(bottleneck.busy, ways) : '')}{' '}
-        {end <= least ? words.proven : words.bound(clockTime(origin + 1000 * least, ways), over)}{' '}
-        {words.changes(changes, ways)}
-      </p>
-      {late.length > 0 && (
-        <p className="care">
-          {late.map(({ order, late: by }) => `${order.code} ${words.late(spoken(by, ways))}`).join(', ')}
-        </p>
-      )}
-      {overWet > 0 && <p className="care">{words.tooWet(spoken(overWet, ways))}</p>}
-      {work.tooLarge.map((large) => (
-        <p className="care" key={large.kind === 'span' ? large.span : large.transfer.id}>
-          {large.kind === 'span'
-            ? words.tooLargeSpan(large.span, benchLength(large.length, ways), ways)
-            : words.tooLargeTransfer(large.order?.code ?? '', large.transfer.name)}
-        </p>
-      ))}
     </div>
   );
 }
@@ -167,11 +135,16 @@ function Next({ run, day }: { run: LaidRun; day: Day }) {
   const last = entries.filter(({ state }) => state === 'done').sort((a, b) => b.end - a.end)[0];
   const mayBegin = run.state !== 'draft' && run.state !== 'closed';
   const begin = () => {
+    // It stays in view, whatever state it comes to.
+    openRun(run.id);
     commitTicks((draft, context) => tickJob(draft, run.id, BEGUN, true, context));
     notify('plain', words.startNote);
   };
   const tick = (entry: Entry, isDone: boolean) =>
-    commitTicks((draft, context) => tickJob(draft, run.id, entry.job.key, isDone, context));
+    commitTicks((draft, context) => {
+      tickJob(draft, run.id, entry.job.key, isDone, context);
+      openNextRun(draft, run.id, context);
+    });
   const shown = open.slice(0, AHEAD);
   const cautions = [...new Set(shown.map(({ job }) => words.cautions[job.kind]))].filter(Boolean);
   return (
@@ -223,45 +196,6 @@ function Next({ run, day }: { run: LaidRun; day: Day }) {
           {caution}
         </p>
       ))}
-    </section>
-  );
-}
-
-/** When each order is bagged, against when it is due. */
-function OrderTimes({ day }: { day: Day }) {
-  const ways = useWays();
-  const orders = useShop(({ book }) => book.order);
-  return (
-    <section aria-labelledby="times-title">
-      <h2 id="times-title">{words.orders}</h2>
-      <table className="times">
-        <thead>
-          <tr>
-            <th scope="col">{words.orders}</th>
-            <th scope="col">{words.orderDone}</th>
-            <th scope="col">{words.due}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {day.timeline.orders.map(({ order, end, due, late }) => {
-            const own = orders[order.id];
-            return (
-              <tr key={order.id}>
-                <th scope="row">
-                  <OrderCode code={order.code} tint={order.tint} /> {order.name}
-                </th>
-                <td>{clockTime(day.origin + 1000 * end, ways)}</td>
-                <td>
-                  {own?.due && due !== null
-                    ? `${dueDay(own.due, ways)}, ${clockTime(day.origin + 1000 * due, ways)}`
-                    : words.noDue}
-                  {late > 0 && <span className="care"> · {words.late(spoken(late, ways))}</span>}
-                </td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
     </section>
   );
 }

@@ -34,13 +34,12 @@ import {
 } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { CloseButton } from '../parts/CloseButton';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { Window } from '../parts/Window';
 import { settingsOrFirst, useOpenRun, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
-import { notify } from '../store/view';
+import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
 import { benchLength, dayAndTime, typedLength } from '../words/format';
 import { bothDegrees, pressWords, spoken } from '../words/press';
@@ -51,6 +50,7 @@ const isCurer = (value: string): value is Curer => (curers as readonly string[])
 
 /** How each fabric is pressed and each way to cure works: the shop's own values over those to start with. */
 export function RecipesDialog() {
+  const { common } = useWords();
   const open = useOpenRun();
   const [peel, setPeel] = useState<Peel>(open?.film.peel ?? 'hot');
   const [which, setWhich] = useState<Fabric | `cure-${Curer}`>('cotton');
@@ -88,7 +88,7 @@ export function RecipesDialog() {
         <PressForm key={`${peel} ${which}`} peel={peel} fabric={which as Fabric} />
       )}
       <div className="actions">
-        <CloseButton />
+        <Button onPress={() => openDialog(null)}>{common.close}</Button>
       </div>
     </Window>
   );

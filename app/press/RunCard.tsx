@@ -46,11 +46,13 @@ export function RunCard({ run, paper, made }: CardProps) {
   const unit = station.temperature;
   const cure = cureRecipe(book, station.curer).values;
   const garments = garmentsByOrder(book);
-  const places = new Map<string, string>();
-  for (const { place } of Object.values(book.placement)) {
-    const measure = words.placement(place);
-    if (measure) places.set(place, measure);
-  }
+  const named = [
+    ...Object.values(book.placement).flatMap(({ order, place }) =>
+      run.copies.some((copy) => copy.order.id === order) ? [place] : [],
+    ),
+    ...run.copies.map(({ transfer }) => transfer.name),
+  ];
+  const places = words.placements(named);
   return (
     <article className="card-page" data-paper={paper}>
       <header className="card-head">
@@ -125,9 +127,9 @@ export function RunCard({ run, paper, made }: CardProps) {
           );
         })}
       </div>
-      {places.size > 0 && (
+      {places.length > 0 && (
         <p className="small-print">
-          {[...places].map(([place, measure]) => `${place}: ${measure}`).join(' ')} {words.commonPractice}
+          {places.map(([place, measure]) => `${place}: ${measure}`).join(' ')} {words.commonPractice}
         </p>
       )}
       <p className="card-cautions">

@@ -7,7 +7,7 @@ import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { Tick } from '../parts/Tick';
 import { Window } from '../parts/Window';
-import { useLaidRun } from '../store/selectors';
+import { useBenchRun } from '../store/selectors';
 import { commitForGood, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
@@ -18,7 +18,7 @@ const words = pressWords.spoiled;
 /** A copy came to nothing: it goes back on the list, and its garment may have to be bought again. */
 export function SpoilDialog() {
   const { common } = useWords();
-  const run = useLaidRun();
+  const run = useBenchRun();
   const records = useShop(({ book }) => book.copy);
   const [copy, setCopy] = useState('');
   const [stage, setStage] = useState<Stage>('press');

@@ -35,7 +35,9 @@ export const cardWords = {
   transfersOnly: 'Transfers only: flat, dry, dated, not pressed.',
   garment: (name: string, count: number) => `${name} × ${count}`,
   garmentFor: (transfer: string) => `garment for ${transfer}`,
-  placement: (place: string): string | null => placements[place.trim().toLowerCase()] ?? null,
+  /** The places that names of placements and transfers speak of, with their measures. */
+  placements: (names: readonly string[]): [string, string][] =>
+    Object.entries(placements).filter(([place]) => names.some((name) => name.toLowerCase().includes(place))),
   commonPractice: 'Common practice, no source.',
   pickTitle: (run: string) => `Pick list · ${run}`,
   replacement: (count: number, ways: Ways) =>

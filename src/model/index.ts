@@ -42,6 +42,7 @@ export {
 } from './garments';
 export {
   artworkInUse,
+  benchRunOf,
   copiesByTransfer,
   filmOf,
   garmentsByOrder,

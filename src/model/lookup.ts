@@ -69,6 +69,15 @@ export function runOf(book: Book, chosen: string | null): { run: Run; film: Film
   return film && { run, film };
 }
 
+/** The run that cutters and pressers look at: the one chosen, or else the first that is in print or on film and not closed. */
+export function benchRunOf(book: Book, chosen: string | null): Run | undefined {
+  const wanted = chosen === null ? undefined : book.run[chosen];
+  const atWork = [...openRuns(book), ...printedRuns(book)].filter(
+    ({ state }) => state !== 'draft' && state !== 'closed',
+  );
+  return wanted ?? atWork.sort(byName)[0] ?? openRuns(book)[0] ?? printedRuns(book)[0];
+}
+
 /** Whether a copy is printed, or sent to print: no edit may change it. */
 export function isFixed(book: Book, copy: Copy): boolean {
   const run = copy.run === null ? undefined : book.run[copy.run];

@@ -93,7 +93,7 @@ describe('the work of a run', () => {
     expect(of('print/1').start).toBeGreaterThanOrEqual(of('cut-off/0').end);
     expect(of('powder/0').start - of('print/0').end).toBeLessThanOrEqual(300);
     expect(of('cure/0').start).toBeGreaterThanOrEqual(of('powder/0').end);
-    expect(of('pack/' + order).end).toBe(timeline(work).end);
+    expect(of(`pack/${order}`).end).toBe(timeline(work).end);
   });
 
   it('cuts apart before the powder where the shop does', () => {

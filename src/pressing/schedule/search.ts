@@ -61,6 +61,15 @@ function inOrder(blocks: readonly Block[], keyOf: Key): number[] {
   return sequence;
 }
 
+/** The setting that is asked for the longest; 0 if none is. */
+function mostUsed(tasks: ScheduleProblem['tasks']): number {
+  const times = new Map<number, number>([[0, 0]]);
+  for (const { setting, from, to } of tasks.flatMap(({ uses }) => uses)) {
+    if (setting > 0) times.set(setting, (times.get(setting) ?? 0) + to - from);
+  }
+  return [...times].reduce((most, each) => (each[1] > most[1] ? each : most))[0];
+}
+
 /** Sequences by priority rules (Kolisch 1996): longest way to go, soonest due, soonest possible, longest first, like settings together. */
 function* starts(problem: ScheduleProblem, blocks: readonly Block[]): Generator<number[]> {
   const { tasks, dues } = problem;
@@ -81,12 +90,14 @@ function* starts(problem: ScheduleProblem, blocks: readonly Block[]): Generator<
   const soonest = of((task) => Math.min(due[task] ?? 0, 1e9));
   const longest = of((task) => -(tasks[task]?.duration ?? 0));
   const setting = of((task) => tasks[task]?.uses.find((use) => use.setting > 0)?.setting ?? 0);
+  const usual = mostUsed(tasks);
   const rules: readonly Key[] = [
     (block) => [toGo(block)],
     (block) => [soonest(block), toGo(block)],
     (block) => [head(block), toGo(block)],
     (block) => [soonest(block), setting(block), toGo(block)],
     (block) => [setting(block), soonest(block), toGo(block)],
+    (block) => [setting(block) === usual ? 0 : setting(block), toGo(block)],
     (block) => [longest(block), toGo(block)],
     (block) => [head(block) + toGo(block)],
   ];
