@@ -8,6 +8,7 @@ import {
   wasteOver,
 } from '../../src/layout';
 import { um } from '../../src/units';
+import { TooLargeNotes } from '../press/TooLargeNotes';
 import { useWays } from '../store/selectors';
 import { useDay } from '../store/timeline';
 import { useWords } from '../words';
@@ -37,6 +38,7 @@ export function RunSentence({ run }: { run: LaidRun }) {
             .map(({ text, figure }) => (figure ? <strong key={text}>{text}</strong> : text))}
         </p>
       )}
+      {day.kind === 'ready' && run.state === 'draft' && <TooLargeNotes work={day.day.work} />}
       <Details run={shown} />
       <Offcut run={shown} />
       <Orders run={shown} />

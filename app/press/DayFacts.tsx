@@ -2,8 +2,9 @@ import { OrderCode } from '../parts/OrderCode';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import type { Day } from '../store/timeline';
-import { benchLength, clockTime, dueDay } from '../words/format';
+import { clockTime, dueDay } from '../words/format';
 import { spoken, pressWords as words } from '../words/press';
+import { TooLargeNotes } from './TooLargeNotes';
 
 /** When all is bagged, what holds it up, and what would go wrong. */
 export function DayFacts({ day }: { day: Day }) {
@@ -31,13 +32,7 @@ export function DayFacts({ day }: { day: Day }) {
         </p>
       )}
       {overWet > 0 && <p className="care">{words.tooWet(spoken(overWet, ways))}</p>}
-      {work.tooLarge.map((large) => (
-        <p className="care" key={large.kind === 'span' ? large.span : large.transfer.id}>
-          {large.kind === 'span'
-            ? words.tooLargeSpan(large.span, benchLength(large.length, ways), ways)
-            : words.tooLargeTransfer(large.order?.code ?? '', large.transfer.name)}
-        </p>
-      ))}
+      <TooLargeNotes work={work} />
     </div>
   );
 }

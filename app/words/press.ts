@@ -10,7 +10,7 @@ import {
 import { benchLength, counted, number, type Ways, whole } from './format';
 
 /** `330 °F`, `165.5 °C` */
-export const degrees = (value: Temperature, unit: TemperatureUnit, locale: string): string =>
+const degrees = (value: Temperature, unit: TemperatureUnit, locale: string): string =>
   `${number(Math.round(toDegrees(value, unit)), locale, 0, 0)} °${unit}`;
 
 /** Both scales, the shop's own first: `330 °F (166 °C)`. */

@@ -90,7 +90,7 @@ export function tickJob(
 }
 
 /** Brings a run on to the state that all its ticks tell; never back. */
-export function followTicks(draft: BookDraft, id: string, context: EditContext): void {
+function followTicks(draft: BookDraft, id: string, context: EditContext): void {
   const run = draft.run[id];
   const { shop } = draft.settings;
   const laid = run && layRun(draft as Book, run as Run);

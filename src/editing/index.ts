@@ -2,7 +2,6 @@ export {
   advanceRun,
   drawFromShelf,
   editStation,
-  followTicks,
   setCure,
   setPress,
   spoilCopy,

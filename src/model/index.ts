@@ -11,8 +11,6 @@ export {
   type PressValues,
   peels,
   pressures,
-  type Recipe,
-  type ShelfItem,
   type Spoilage,
   type Stage,
   type Station,

@@ -1,13 +1,12 @@
-export { bedOf, fitsOn, type Loads, loadsOf } from './loads';
+export { loadsOf } from './loads';
 export { cautionsFor, type FabricCaution, type Question, questionCure, questionPress } from './question';
 export { cureKey, cureRecipe, pressKey, pressRecipe } from './recipes';
 export { pressSeconds, startingCure, startingPress, startingStation } from './starting';
 export { asTicked, BEGUN, cutKey, ticked } from './ticks';
-export { type Bottleneck, type Entry, type OrderTime, type Timeline, timelineOf } from './timeline';
+export { type Bottleneck, type Entry, type Timeline, timelineOf } from './timeline';
 export {
   type Job,
   type JobKind,
-  type TooLarge,
   type Work,
   type Worker,
   type WorkProblem,

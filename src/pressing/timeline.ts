@@ -20,7 +20,7 @@ export interface Entry {
 }
 
 /** An order's time. */
-export interface OrderTime {
+interface OrderTime {
   readonly order: NonNullable<Job['order']>;
   readonly end: number;
   readonly due: number | null;

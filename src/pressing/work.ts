@@ -48,7 +48,7 @@ export interface Work {
   readonly tooLarge: readonly TooLarge[];
 }
 
-export type TooLarge =
+type TooLarge =
   | { readonly kind: 'span'; readonly span: number; readonly length: Micrometres }
   | { readonly kind: 'transfer'; readonly transfer: LaidCopy['transfer']; readonly order: Job['order'] };
 

@@ -1,4 +1,4 @@
 export { type ScheduleBound, scheduleBound } from './bounds';
-export type { Chain, Due, Resource, Schedule, ScheduleProblem, Setup, Task, Use } from './problem';
-export { createScheduler, type Scheduler } from './search';
-export { type ScheduleFault, validateSchedule } from './validate';
+export type { Chain, Due, Resource, Schedule, ScheduleProblem, Task, Use } from './problem';
+export { createScheduler } from './search';
+export { validateSchedule } from './validate';
