@@ -20,6 +20,8 @@ import { useShop } from './shop';
 const SEED = 1;
 /** Schedules built at first, then for a better one, and after a tick. */
 const BUDGET = { first: 400, better: 6000, again: 250 };
+/** Milliseconds without a change before a schedule is looked for; the Film room waits until a layout has come to rest. */
+const REST = { quick: 800, thorough: 100 };
 /** A run that is not begun is planned from the last so many minutes on. */
 const ROUNDED = 5;
 const MINUTE = 60_000;
@@ -112,7 +114,7 @@ export function useDay(laid: LaidRun | null, effort: 'quick' | 'thorough'): DayS
         void look(isSame ? BUDGET.again : BUDGET.first)
           .then(() => (effort === 'thorough' && !stale ? look(BUDGET.better) : undefined))
           .catch(() => undefined),
-      100,
+      REST[effort],
     );
     return () => {
       stale = true;
