@@ -25,7 +25,9 @@ export function RunSentence({ run }: { run: LaidRun }) {
   const { film } = run;
   const { length, sheets, waste, cost } = runFigures(shown);
   const day = useDay(run, 'quick');
-  const doneBy = day.kind === 'ready' ? clockTime(day.day.origin + 1000 * day.day.timeline.end, ways) : null;
+  // Told as soon as it is known, in the room that is kept for it: nothing below may move under a hand.
+  const known = day.kind === 'ready' ? clockTime(day.day.origin + 1000 * day.day.timeline.end, ways) : '…';
+  const doneBy = day.kind === 'missing' ? null : known;
   const used = film.kind === 'roll' ? filmLength(length, ways) : words.sheets(sheets, ways);
   return (
     <div className="run-sentence">
@@ -34,7 +36,7 @@ export function RunSentence({ run }: { run: LaidRun }) {
       ) : (
         <p className="sentence" data-testid="sentence">
           {words
-            .sentence(used, percent(waste, ways), money(cost, ways), held ? null : doneBy)
+            .sentence(used, percent(waste, ways), money(cost, ways), doneBy)
             .map(({ text, figure }) => (figure ? <strong key={text}>{text}</strong> : text))}
         </p>
       )}

@@ -7,8 +7,8 @@ import { parseArgs } from 'node:util';
 import { benchArtwork } from './artwork';
 import { benchFirstLayout } from './first-layout';
 import { benchFrames } from './frames';
-import { benchPrintImage } from './print-image';
 import { benchPressing } from './pressing';
+import { benchPrintImage } from './print-image';
 import { benchPackers, benchSets } from './sets';
 import { benchZeroWaste } from './zero-waste';
 
