@@ -14,6 +14,7 @@ import { fontsReady, screenMeasure } from './fonts';
 import { SheetDrawing } from './SheetDrawing';
 import { savePdf } from './save-pdf';
 import { useThumbnails } from './useThumbnails';
+import '../parts/paper.css';
 import './cut-map.css';
 
 const options = <Value extends string>(labels: Readonly<Record<Value, string>>) =>

@@ -4,6 +4,7 @@ import { type FilmTried, filmByCutting, filmByTogether, filmsTried } from '../..
 import {
   type Book,
   type Film,
+  peels,
   type RollSize,
   type Run,
   rollWidths,
@@ -23,6 +24,7 @@ import { commit, commitQuietly, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords, type Words } from '../words';
 import { filmLength, money, percent, typedLength, type Ways } from '../words/format';
+import { pressWords } from '../words/press';
 import { type FilmForm, type FilmProblems, formOf, readForm } from './film-form';
 
 /** Currencies a shop may choose; ISO 4217. */
@@ -160,7 +162,7 @@ function FilmFieldset({
   const { filmForm: words } = useWords();
   const ways = useWays();
   const field = (
-    name: Exclude<keyof FilmForm, 'kind' | 'cutting' | 'together'>,
+    name: Exclude<keyof FilmForm, 'kind' | 'cutting' | 'together' | 'peel'>,
     label: string,
     hint?: string,
   ) => (
@@ -238,6 +240,12 @@ function FilmFieldset({
       />
       {form.together === 'near' && field('nearShare', words.nearShare)}
       <PriceInFilm form={form} ways={['any', 'apart']} labels={words.togethers} tried={filmByTogether} />
+      <Choice
+        label={pressWords.peel}
+        value={form.peel}
+        options={peels.map((value) => ({ value, label: pressWords.peels[value] }))}
+        onChange={(peel) => onChange({ ...form, peel })}
+      />
       {field('curl', words.curl, words.curlHint)}
       {form.kind === 'roll' && field('spanMax', words.spanMax, words.spanHint)}
       {form.kind === 'roll' && <SpanHelp onSpan={(span) => onChange({ ...form, spanMax: bench(span) })} />}

@@ -41,7 +41,7 @@ export function PrintedDialog() {
   const save = () => {
     setTried(true);
     if (!isWithin) return;
-    commitForGood((draft) => printedTo(draft, run.id, to));
+    commitForGood((draft, context) => printedTo(draft, run.id, to, context));
     notify('plain', words.printedToNote);
     openDialog(null);
   };

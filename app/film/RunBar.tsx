@@ -1,12 +1,13 @@
 import { addRun, finishRun, lockRun, reopenRun, unlockRun } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
-import { openRuns, type Run } from '../../src/model';
+import { openRuns, printedRuns, type Run } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
+import { openNextRun } from '../store/next-run';
 import { stopPlanning } from '../store/planning';
 import { useWays } from '../store/selectors';
 import { commitForGood, useShop } from '../store/shop';
-import { notify, openDialog, openRun } from '../store/view';
+import { goTo, notify, openDialog, openRun } from '../store/view';
 import { useWords } from '../words';
 import { benchLength } from '../words/format';
 
@@ -18,7 +19,7 @@ export function RunBar({ run }: { run: LaidRun }) {
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const open = openRuns(book);
-  const printed = Object.values(book.run).filter(({ state }) => state === 'printed');
+  const printed = printedRuns(book);
   const label = ({ name, state }: Run) => `${name} · ${words.states[state]}`;
   const choose = (id: string) => {
     if (id !== NEW) return openRun(id);
@@ -56,7 +57,8 @@ export function RunBar({ run }: { run: LaidRun }) {
 
 /** The steps that a run can take from where it is. */
 function RunSteps({ run }: { run: LaidRun }) {
-  const { runs: words } = useWords();
+  const { runs: words, rooms } = useWords();
+  const toPress = <Button onPress={() => goTo('press')}>{rooms.press}</Button>;
   const steps: Record<Run['state'], () => React.ReactNode> = {
     draft: () => (
       <>
@@ -80,7 +82,10 @@ function RunSteps({ run }: { run: LaidRun }) {
     ),
     locked: () => (
       <>
-        <Button weight="plain" onPress={() => commitForGood((draft) => unlockRun(draft, run.id))}>
+        <Button
+          weight="plain"
+          onPress={() => commitForGood((draft, context) => unlockRun(draft, run.id, context))}
+        >
           {words.unlock}
         </Button>
         <Button onPress={() => openDialog({ kind: 'spoiled' })}>{words.spoiled}</Button>
@@ -89,12 +94,8 @@ function RunSteps({ run }: { run: LaidRun }) {
           weight="primary"
           onPress={() => {
             commitForGood((draft, context) => {
-              finishRun(draft, run.id);
-              const film = draft.run[run.id]?.film;
-              if (film && openRuns(draft).length === 0) {
-                const name = words.numbered(Object.keys(draft.run).length + 1);
-                addRun(draft, { name, film }, context);
-              }
+              finishRun(draft, run.id, context);
+              openNextRun(draft, run.id, context);
             });
             notify('plain', words.printedNote(run.name));
           }}
@@ -104,10 +105,19 @@ function RunSteps({ run }: { run: LaidRun }) {
       </>
     ),
     printed: () => (
-      <Button weight="plain" onPress={() => commitForGood((draft) => reopenRun(draft, run.id))}>
-        {words.stepBack}
-      </Button>
+      <>
+        <Button
+          weight="plain"
+          onPress={() => commitForGood((draft, context) => reopenRun(draft, run.id, context))}
+        >
+          {words.stepBack}
+        </Button>
+        {toPress}
+      </>
     ),
+    cured: () => toPress,
+    pressed: () => toPress,
+    closed: () => toPress,
   };
   return <div className="actions">{steps[run.state]()}</div>;
 }

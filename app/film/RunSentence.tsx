@@ -8,9 +8,11 @@ import {
   wasteOver,
 } from '../../src/layout';
 import { um } from '../../src/units';
+import { TooLargeNotes } from '../press/TooLargeNotes';
 import { useWays } from '../store/selectors';
+import { useDay } from '../store/timeline';
 import { useWords } from '../words';
-import { area, benchLength, filmLength, money, percent } from '../words/format';
+import { area, benchLength, clockTime, filmLength, money, percent } from '../words/format';
 import { useHeld } from './drag';
 import { useShortest } from './useShortest';
 
@@ -22,6 +24,10 @@ export function RunSentence({ run }: { run: LaidRun }) {
   const shown = held?.run ?? run;
   const { film } = run;
   const { length, sheets, waste, cost } = runFigures(shown);
+  const day = useDay(run, 'quick');
+  // Told as soon as it is known, in the room that is kept for it: nothing below may move under a hand.
+  const known = day.kind === 'ready' ? clockTime(day.day.origin + 1000 * day.day.timeline.end, ways) : '…';
+  const doneBy = day.kind === 'missing' ? null : known;
   const used = film.kind === 'roll' ? filmLength(length, ways) : words.sheets(sheets, ways);
   return (
     <div className="run-sentence">
@@ -30,10 +36,11 @@ export function RunSentence({ run }: { run: LaidRun }) {
       ) : (
         <p className="sentence" data-testid="sentence">
           {words
-            .sentence(used, percent(waste, ways), money(cost, ways))
+            .sentence(used, percent(waste, ways), money(cost, ways), doneBy)
             .map(({ text, figure }) => (figure ? <strong key={text}>{text}</strong> : text))}
         </p>
       )}
+      {day.kind === 'ready' && run.state === 'draft' && <TooLargeNotes work={day.day.work} />}
       <Details run={shown} />
       <Offcut run={shown} />
       <Orders run={shown} />

@@ -42,7 +42,7 @@ const sheetsOnly = ['length', 'sheetsLeft'] as const;
 type FormField = (typeof common)[number] | (typeof rollOnly)[number] | (typeof sheetsOnly)[number];
 
 /** The form as typed; fields of the other kind of film keep what was typed there. */
-export type FilmForm = Pick<Film, 'kind' | 'cutting'> & {
+export type FilmForm = Pick<Film, 'kind' | 'cutting' | 'peel'> & {
   readonly together: Film['together']['kind'];
 } & { readonly [Field in FormField]: string };
 
@@ -70,6 +70,7 @@ export function formOf(film: FilmFields, ways: Ways): FilmForm {
     cutting: film.cutting,
     together: film.together.kind,
     nearShare: decimal(100 * (film.together.kind === 'near' ? film.together.share : NEAR_SHARE), ways, 2),
+    peel: film.peel,
     name: film.name,
     width: bench(film.width),
     left: bench(film.margins.left),
@@ -129,13 +130,13 @@ export function readForm(form: FilmForm, ways: Ways): Result<FilmFields, FilmPro
   if (name === '') problems.name = words.filmForm.nameEmpty;
   const width = length('width', ways.unit, 'above-zero');
   const margins = { left: bench('left'), right: bench('right'), lead: bench('lead'), tail: bench('tail') };
-  const { cutting } = form;
+  const { cutting, peel } = form;
   const share = form.together === 'near' ? readShare(form.nearShare) : 0;
   if (share === null) problems.nearShare = words.filmForm.nearProblem;
   const together: Film['together'] =
     form.together === 'near' ? { kind: 'near', share: share ?? 0 } : { kind: form.together };
   const gap = even(bench('gap'));
-  const fields = { name, width, margins, gap, cutting, together, curl: bench('curl'), archived: false };
+  const fields = { name, width, margins, gap, cutting, together, peel, curl: bench('curl'), archived: false };
   const price = parseMoney(form.price, minorDigits(ways.currency));
   if (!price.ok) problems.price = words.moneyProblems[price.problem];
   if (!problems.width && width - margins.left - margins.right < fromMm(1)) {

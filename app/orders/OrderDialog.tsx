@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { editOrder, type OrderFields } from '../../src/editing';
-import type { Order } from '../../src/model';
+import { fabrics, type Order } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { CloseButton } from '../parts/CloseButton';
@@ -10,6 +10,7 @@ import { Window } from '../parts/Window';
 import { commit, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
+import { pressWords } from '../words/press';
 
 /** Whom an order is for, when, what it waits for, and how far it is. */
 export function OrderDialog({ id }: { id: string }) {
@@ -41,6 +42,21 @@ function OrderForm({ order }: { order: Order }) {
             { value: 'ship', label: words.handovers.ship },
           ]}
           onChange={(handover) => edit({ handover })}
+        />
+        <Choice
+          label={pressWords.wants}
+          value={order.wants}
+          options={[
+            { value: 'garments', label: pressWords.wantsOf.garments },
+            { value: 'transfers', label: pressWords.wantsOf.transfers },
+          ]}
+          onChange={(wants) => edit({ wants })}
+        />
+        <Choice
+          label={pressWords.fabric}
+          value={order.fabric}
+          options={fabrics.map((value) => ({ value, label: pressWords.fabrics[value] }))}
+          onChange={(fabric) => edit({ fabric })}
         />
         <Choice
           label={words.progress}

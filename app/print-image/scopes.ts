@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import type { LaidRun } from '../../src/layout';
+import { isPrinted } from '../../src/model';
 import { framesBySpan, type Scope } from '../../src/output/print-image';
 import { useWays } from '../store/selectors';
 import { useView } from '../store/view';
@@ -19,7 +20,7 @@ export function useScopes(run: LaidRun): ReadonlyMap<string, ScopeChoice> {
     const spans = framesBySpan(run);
     const chosen = run.copies.filter(({ id }) => selected.has(id)).length;
     const onSheets = run.film.kind === 'sheets';
-    const isRest = run.state !== 'printed' && run.printedTo > 0;
+    const isRest = !isPrinted(run) && run.printedTo > 0;
     const scopes = new Map<string, ScopeChoice>();
     const whole = isRest ? words.rest : words.run;
     scopes.set('run', { scope: { kind: 'run' }, label: onSheets ? words.sheets(spans.length, ways) : whole });

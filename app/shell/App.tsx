@@ -12,6 +12,9 @@ import './shell.css';
 const CutMapRoom = lazy(() =>
   import('../cut-map/CutMapRoom').then(({ CutMapRoom: room }) => ({ default: room })),
 );
+const CutRoom = lazy(() => import('../cut/CutRoom').then(({ CutRoom: room }) => ({ default: room })));
+const PressRoom = lazy(() => import('../press/PressRoom').then(({ PressRoom: room }) => ({ default: room })));
+const CardsRoom = lazy(() => import('../press/CardsRoom').then(({ CardsRoom: room }) => ({ default: room })));
 const Dialogs = lazy(() => import('./Dialogs').then(({ Dialogs: dialogs }) => ({ default: dialogs })));
 
 export function App() {
@@ -30,9 +33,12 @@ export function App() {
         {phase === 'opening' && <p className="opening quiet">{words.storage.opening}</p>}
         {phase === 'open' && room === 'orders' && <OrdersRoom />}
         {phase === 'open' && room === 'film' && <FilmRoom />}
-        {phase === 'open' && room === 'cut-map' && (
+        {phase === 'open' && (
           <Suspense>
-            <CutMapRoom />
+            {room === 'cut' && <CutRoom />}
+            {room === 'cut-map' && <CutMapRoom />}
+            {room === 'press' && <PressRoom />}
+            {room === 'cards' && <CardsRoom />}
           </Suspense>
         )}
       </main>

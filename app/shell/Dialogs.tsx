@@ -9,6 +9,9 @@ import { NamesDialog } from '../orders/NamesDialog';
 import { OrderDialog } from '../orders/OrderDialog';
 import { PasteDialog } from '../orders/PasteDialog';
 import { TransferDialog } from '../orders/TransferDialog';
+import { RecipesDialog } from '../press/RecipesDialog';
+import { SpoilDialog } from '../press/SpoilDialog';
+import { StationDialog } from '../press/StationDialog';
 import { PrintImageDialog } from '../print-image/PrintImageDialog';
 import { useView } from '../store/view';
 import { KeepDialog } from './KeepDialog';
@@ -46,6 +49,12 @@ export function Dialogs() {
       return <KeepDialog />;
     case 'test-strip':
       return <TestStripDialog />;
+    case 'station':
+      return <StationDialog />;
+    case 'recipes':
+      return <RecipesDialog />;
+    case 'spoil':
+      return <SpoilDialog />;
     case 'keys':
       return <KeysDialog />;
     case undefined:

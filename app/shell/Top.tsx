@@ -23,6 +23,12 @@ export function Top() {
         <a href="#/film" aria-current={current('film')}>
           {words.rooms.film}
         </a>
+        <a href="#/cut" aria-current={current('cut') ?? current('cut-map')}>
+          {words.rooms.cut}
+        </a>
+        <a href="#/press" aria-current={current('press') ?? current('cards')}>
+          {words.rooms.press}
+        </a>
       </nav>
       <Kept />
     </header>

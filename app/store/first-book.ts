@@ -3,6 +3,7 @@ import { applyEdit, type FilmFields, setPlaces, startBook } from '../../src/edit
 import { placesOf, problemOf } from '../../src/layout';
 import { type Book, emptyBook, type Instant, rollWidths, runOf, type Settings } from '../../src/model';
 import { createPlanner } from '../../src/packing';
+import { startingStation } from '../../src/pressing';
 import type { Source } from '../../src/storage';
 import { asMinor, fromMm, fromUnit, type LocalDate, minorDigits } from '../../src/units';
 import { words } from '../words';
@@ -59,6 +60,7 @@ export function firstSettings(locale: string): Omit<Settings, 'changed'> {
     printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
     limits: { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) },
     printImage: { form: 'png', ppi: 300, mirrored: false, ticks: false, numbers: false },
+    station: startingStation(region === 'US' ? 'F' : 'C'),
     lastBackup: null,
     columns: {},
   };
@@ -75,6 +77,7 @@ export const firstFilm = (currency: string): FilmFields => ({
   gap: fromMm(5),
   cutting: 'free',
   together: { kind: 'any' },
+  peel: 'hot',
   spanMax: fromMm(480),
   curl: fromMm(0),
   jobBlank: fromMm(0),

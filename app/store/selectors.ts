@@ -1,5 +1,13 @@
 import { type LaidRun, layRun } from '../../src/layout';
-import { type Book, type Film, type Run, runOf, type Settings, settingsOf } from '../../src/model';
+import {
+  type Book,
+  benchRunOf,
+  type Film,
+  type Run,
+  runOf,
+  type Settings,
+  settingsOf,
+} from '../../src/model';
 import type { Ways } from '../words/format';
 import { firstSettings } from './first-book';
 import { useShop } from './shop';
@@ -32,6 +40,17 @@ const laidRunOf = ofBook((book, chosen): LaidRun | null => {
 export function useLaidRun(): LaidRun | null {
   const chosen = useView((view) => view.run);
   return useShop(({ book }) => laidRunOf(book, chosen));
+}
+
+const laidBenchRunOf = ofBook((book, chosen): LaidRun | null => {
+  const run = benchRunOf(book, chosen);
+  return run ? layRun(book, run) : null;
+});
+
+/** The run that is cut and pressed, laid out; `null` while there is none. */
+export function useBenchRun(): LaidRun | null {
+  const chosen = useView((view) => view.run);
+  return useShop(({ book }) => laidBenchRunOf(book, chosen));
 }
 
 export const laidNow = (): LaidRun | null => laidRunOf(useShop.getState().book, useView.getState().run);

@@ -94,6 +94,13 @@ export function commitForGood(edit: Edit): void {
   if (commit(edit)) useShop.setState(({ book }) => ({ book: forget(book) }));
 }
 
+/** Makes an edit that only adds ticks; if it brings a run to another state as well, undo begins anew. */
+export function commitTicks(edit: Edit): void {
+  const { film } = useShop.getState().book;
+  commitQuietly(edit);
+  useShop.setState(({ book }) => (book.film === film ? { book } : { book: forget(book) }));
+}
+
 export function undo(): void {
   const back = stepBack(useShop.getState().book);
   if (back && mayWrite()) useShop.setState({ book: undoStep(back.book, back.step, editContext().now) });

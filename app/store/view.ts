@@ -8,7 +8,7 @@ export interface Notice {
   readonly text: string;
 }
 
-export type Room = 'orders' | 'film' | 'cut-map';
+export type Room = 'orders' | 'film' | 'cut' | 'cut-map' | 'press' | 'cards';
 
 /** A design that is wanted at several sizes, with or without an image. */
 export interface Design {
@@ -27,7 +27,7 @@ export type Dialog =
   | { readonly kind: 'order' | 'grid' | 'names'; readonly order: string }
   | { readonly kind: 'transfer' | 'artwork'; readonly transfer: string }
   | { readonly kind: 'design'; readonly order: string; readonly design: Design }
-  | { readonly kind: 'keep' | 'keys' | 'test-strip' };
+  | { readonly kind: 'keep' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'spoil' };
 
 /** All of it lives until the tab closes; none of it is undone. */
 interface View {
@@ -92,7 +92,7 @@ export const openRun = (run: string): void => useView.setState({ run, selected: 
 
 export const openDialog = (dialog: Dialog | null): void => useView.setState({ dialog });
 
-const rooms: readonly Room[] = ['orders', 'film', 'cut-map'];
+const rooms: readonly Room[] = ['orders', 'film', 'cut', 'cut-map', 'press', 'cards'];
 
 const roomOf = (hash: string): Room => rooms.find((room) => hash === `#/${room}`) ?? 'film';
 

@@ -126,7 +126,7 @@ const artworkProblems: Record<ArtworkProblem, string> = {
 
 export const en = {
   name: 'Rollwright',
-  rooms: { orders: 'Orders', film: 'Film', label: 'Rooms' },
+  rooms: { orders: 'Orders', film: 'Film', cut: 'Cut', press: 'Press', label: 'Rooms' },
   skip: 'Skip to the work',
   common: {
     cancel: 'Cancel',
@@ -399,12 +399,13 @@ export const en = {
   film: {
     title: 'Film',
     firstRun: 'Run 1',
-    sentence: (length: string, waste: string, cost: string): SentencePart[] => [
+    sentence: (length: string, waste: string, cost: string, doneBy: string | null): SentencePart[] => [
       figure(length),
       say(' of film, '),
       figure(waste),
       say(' of it waste, '),
       figure(cost),
+      ...(doneBy === null ? [] : [say(', done by '), figure(doneBy)]),
       say('.'),
     ],
     nothingLaid: 'Nothing lies on the film yet.',
@@ -485,7 +486,14 @@ export const en = {
     name: 'Name',
     add: 'a new run',
     numbered: (number: number) => `Run ${number}`,
-    states: { draft: 'draft', locked: 'locked', printed: 'printed' },
+    states: {
+      draft: 'draft',
+      locked: 'locked',
+      printed: 'printed',
+      cured: 'cured',
+      pressed: 'pressed',
+      closed: 'closed',
+    },
     choose: 'Choose copies',
     takes: 'Takes',
     takesAll: 'every copy that waits and is ready',

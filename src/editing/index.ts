@@ -1,3 +1,15 @@
+export {
+  advanceRun,
+  drawFromShelf,
+  editStation,
+  setCure,
+  setPress,
+  spoilCopy,
+  stepRunBack,
+  tickJob,
+  ticksOf,
+  waitingFor,
+} from './bench';
 export { addDesign, type NewSize } from './designs';
 export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
 export {

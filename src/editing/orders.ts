@@ -51,6 +51,8 @@ export function addOrder(
     rush: false,
     awaits: { proof: false, blanks: false },
     handover: 'collect',
+    fabric: 'cotton',
+    wants: 'garments',
     progress: 'open',
     archived: false,
     tint: freeTint(draft),
@@ -85,9 +87,9 @@ export function removeOrder(draft: BookDraft, id: string): void {
 export function duplicateOrder(draft: BookDraft, id: string, name: string, context: EditContext): void {
   const order = draft.order[id];
   if (!order) return;
-  const { contact, notes, handover } = order;
+  const { contact, notes, handover, fabric, wants } = order;
   const copyOf = addOrder(draft, { name, due: null }, context);
-  editOrder(draft, copyOf, { contact, notes, handover });
+  editOrder(draft, copyOf, { contact, notes, handover, fabric, wants });
   for (const transfer of Object.values(draft.transfer)) {
     if (transfer.order !== id) continue;
     const { name: title, width, height, typed, turn, artwork, shade } = transfer;

@@ -1,5 +1,15 @@
+import type { Draft } from 'immer';
 import { layRun, sheetAt, takenOffRoll } from '../layout';
-import { type Book, type Copy, filmOf, type Id, type Run, type Snapshot } from '../model';
+import {
+  type Book,
+  type Copy,
+  filmOf,
+  type Id,
+  type Instant,
+  isPrinted,
+  type Run,
+  type Snapshot,
+} from '../model';
 import { type Micrometres, um } from '../units';
 import { takeOff } from './places';
 import type { BookDraft, EditContext } from './step';
@@ -15,6 +25,7 @@ export function addRun(
     name,
     film,
     state: 'draft',
+    history: [],
     takes,
     printedTo: um(0),
     spoiled: [],
@@ -96,23 +107,30 @@ function snapshotOf(book: Book, run: Run, now: Snapshot['at']): Snapshot | null 
   return { at: now, film, orders, transfers, copies };
 }
 
+/** Brings a run to a state, and notes when. */
+export function moveTo(run: Draft<Run>, state: Run['state'], now: Instant): void {
+  run.state = state;
+  run.history.push({ state, at: now });
+}
+
 /** Sends a draft to print: it embeds all it needs, and no later edit changes it. */
 export function lockRun(draft: BookDraft, id: string, { now }: EditContext): void {
   const run = draft.run[id];
   if (run?.state !== 'draft') return;
   const snapshot = snapshotOf(draft as Book, run as Run, now);
   if (!snapshot || snapshot.copies.length === 0) return;
-  Object.assign(run, { state: 'locked', snapshot: structuredCloneOf(snapshot) });
+  run.snapshot = structuredCloneOf(snapshot);
+  moveTo(run, 'locked', now);
 }
 
 /** A copy of its own, since a draft's records may not lie in two places. */
 const structuredCloneOf = (snapshot: Snapshot): Snapshot => JSON.parse(JSON.stringify(snapshot)) as Snapshot;
 
 /** Takes a locked run back to a draft: nothing of it was printed, or no more than before. */
-export function unlockRun(draft: BookDraft, id: string): void {
+export function unlockRun(draft: BookDraft, id: string, { now }: EditContext): void {
   const run = draft.run[id];
   if (run?.state !== 'locked') return;
-  run.state = 'draft';
+  moveTo(run, 'draft', now);
   if (run.printedTo === 0) run.snapshot = null;
 }
 
@@ -120,10 +138,10 @@ export function unlockRun(draft: BookDraft, id: string): void {
  * Says how far a locked run is printed: what begins before is done, the rest is a draft again and can be laid out
  * anew behind it.
  */
-export function printedTo(draft: BookDraft, id: string, to: Micrometres): void {
+export function printedTo(draft: BookDraft, id: string, to: Micrometres, { now }: EditContext): void {
   const run = draft.run[id];
   if (run?.state !== 'locked') return;
-  run.state = 'draft';
+  moveTo(run, 'draft', now);
   run.printedTo = um(Math.max(run.printedTo, to));
 }
 
@@ -140,7 +158,7 @@ export function spoil(
 ): number {
   const run = draft.run[id];
   const laid = layRun(draft as Book, run as Run);
-  if (!run || !laid || run.state === 'printed') return 0;
+  if (!run || !laid || isPrinted(run)) return 0;
   const touched = laid.copies.filter((copy) => copy.y < to && copy.y + copy.length > from);
   takeOff(
     draft,
@@ -150,17 +168,17 @@ export function spoil(
   if (run.snapshot) run.snapshot.copies = run.snapshot.copies.filter((copy) => !ids.has(copy.id));
   run.spoiled.push({ from, to, copies: touched.map((copy) => copy.id), at: now });
   run.printedTo = um(Math.max(run.printedTo, to));
-  run.state = 'draft';
+  if (run.state !== 'draft') moveTo(run, 'draft', now);
   return touched.length;
 }
 
 /** Closes the printing of a locked run: its film is off the roll, or its sheets off the stack. */
-export function finishRun(draft: BookDraft, id: string): void {
+export function finishRun(draft: BookDraft, id: string, { now }: EditContext): void {
   const run = draft.run[id];
   const film = run && draft.film[run.film];
   const laid = run && layRun(draft as Book, run as Run);
   if (run?.state !== 'locked' || !film || !laid) return;
-  run.state = 'printed';
+  moveTo(run, 'printed', now);
   if (film.kind === 'roll') film.lengthLeft = um(Math.max(0, film.lengthLeft - takenOffRoll(laid)));
   else film.sheetsLeft = Math.max(0, film.sheetsLeft - sheetAt(film, laid.lengthUsed));
   // What the roll's present leading edge is counted from has moved.
@@ -173,12 +191,12 @@ export function finishRun(draft: BookDraft, id: string): void {
 }
 
 /** Takes the last step back from printed to locked: the film is on the roll again. */
-export function reopenRun(draft: BookDraft, id: string): void {
+export function reopenRun(draft: BookDraft, id: string, { now }: EditContext): void {
   const run = draft.run[id];
   const film = run && draft.film[run.film];
   const laid = run && layRun(draft as Book, run as Run);
   if (run?.state !== 'printed' || !film || !laid) return;
-  run.state = 'locked';
+  moveTo(run, 'locked', now);
   if (film.kind === 'roll') {
     film.lengthLeft = um(film.lengthLeft + takenOffRoll(laid));
     if (laid.film.kind === 'roll') film.noPrint = laid.film.noPrint.map((stretch) => ({ ...stretch }));

@@ -55,7 +55,16 @@ function addCopies(
   for (let added = 0; added < count; added += 1) {
     const id = context.newId() as Id<'copy'>;
     const number = order.nextNumber + added;
-    draft.copy[id] = { id, transfer, number, role, run: null, place: null, changed: context.now };
+    draft.copy[id] = {
+      id,
+      transfer,
+      number,
+      role,
+      run: null,
+      place: null,
+      shelved: false,
+      changed: context.now,
+    };
   }
   order.nextNumber += count;
 }

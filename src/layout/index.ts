@@ -2,7 +2,7 @@ export { type Refusal, refusals } from './check';
 export { type FilmTried, filmByCutting, filmByTogether, filmsTried } from './compare';
 export { cleanOffcut, orderStretch, runFigures, takenOffRoll, wasteOver } from './figures';
 export { sheetAt, sheetStart } from './film-shape';
-export { type LaidCopy, type LaidRun, layRun, onFilm, withCopies } from './laid';
+export { type LaidCopy, type LaidRun, layRun, onFilm, withCopies, withSpans } from './laid';
 export {
   fillerProblem,
   type Keep,

@@ -141,3 +141,10 @@ export function withCopies(run: LaidRun, moved: readonly LaidCopy[]): LaidRun {
   const copies = [...run.copies.filter((other) => !ids.has(other.id)), ...moved];
   return { ...run, copies, ...measureRun(copies, run.film, run) };
 }
+
+/** A roll's run cut into spans of another length where it lies; the same run, if it is on sheets. */
+export function withSpans(run: LaidRun, spanMax: Micrometres): LaidRun {
+  if (run.film.kind === 'sheets') return run;
+  const film = { ...run.film, spanMax };
+  return { ...run, film, ...measureRun(run.copies, film, run) };
+}

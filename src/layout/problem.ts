@@ -49,6 +49,7 @@ const placementOf = (
 
 /** Whether a waiting copy is one that a run lays out. */
 function mayTake(book: Book, run: Run, copy: Copy): boolean {
+  if (copy.shelved) return false;
   if (copy.run === run.id) return true;
   if (copy.run !== null || run.takes !== 'all') return false;
   const order = book.order[book.transfer[copy.transfer]?.order ?? ''];

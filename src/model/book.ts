@@ -1,5 +1,15 @@
 import * as z from 'zod/mini';
 import {
+  type Recipe,
+  recipeSchema,
+  type ShelfItem,
+  type Spoilage,
+  shelfSchema,
+  spoilageSchema,
+  type Tick,
+  tickSchema,
+} from './bench';
+import {
   type Artwork,
   artworkSchema,
   type Copy,
@@ -32,6 +42,10 @@ const collections = {
   artwork: artworkSchema,
   film: filmSchema,
   run: runSchema,
+  recipe: recipeSchema,
+  tick: tickSchema,
+  spoilage: spoilageSchema,
+  shelf: shelfSchema,
   step: stepSchema,
   settings: settingsSchema,
 } as const;
@@ -50,6 +64,10 @@ export interface Book {
   readonly artwork: Readonly<Record<string, Artwork>>;
   readonly film: Readonly<Record<string, Film>>;
   readonly run: Readonly<Record<string, Run>>;
+  readonly recipe: Readonly<Record<string, Recipe>>;
+  readonly tick: Readonly<Record<string, Tick>>;
+  readonly spoilage: Readonly<Record<string, Spoilage>>;
+  readonly shelf: Readonly<Record<string, ShelfItem>>;
   /** What undo takes back; it lies with the book, so that it outlives a reload. */
   readonly step: Readonly<Record<string, StoredStep>>;
   readonly settings: Readonly<Record<string, Settings>>;
@@ -64,6 +82,10 @@ export const emptyBook: Book = {
   artwork: {},
   film: {},
   run: {},
+  recipe: {},
+  tick: {},
+  spoilage: {},
+  shelf: {},
   step: {},
   settings: {},
 };

@@ -43,11 +43,19 @@ export const copiesByTransfer = (book: Book): Map<string, Copy[]> =>
 
 export const settingsOf = (book: Book): Settings | undefined => book.settings.shop;
 
+const byName = (a: Run, b: Run): number => a.name.localeCompare(b.name, undefined, { numeric: true });
+
+/** Whether all of a run is on film: printed, or further. */
+export const isPrinted = ({ state }: Pick<Run, 'state'>): boolean => state !== 'draft' && state !== 'locked';
+
 /** Runs that are not printed yet: drafts and locked ones, by name. */
 export const openRuns = (book: Book): Run[] =>
   Object.values(book.run)
-    .filter((run) => run.state !== 'printed')
-    .sort((a, b) => a.name.localeCompare(b.name, undefined, { numeric: true }));
+    .filter((run) => !isPrinted(run))
+    .sort(byName);
+
+/** Runs that are printed, or further, by name. */
+export const printedRuns = (book: Book): Run[] => Object.values(book.run).filter(isPrinted).sort(byName);
 
 /** A run's film: as it was when the run was sent to print, or as it is now. */
 export const filmOf = (book: Book, run: Run): Film | undefined =>
@@ -59,6 +67,15 @@ export function runOf(book: Book, chosen: string | null): { run: Run; film: Film
   const run = wanted ?? openRuns(book)[0];
   const film = run && filmOf(book, run);
   return film && { run, film };
+}
+
+/** The run that cutters and pressers look at: the one chosen, or else the first that is in print or on film and not closed. */
+export function benchRunOf(book: Book, chosen: string | null): Run | undefined {
+  const wanted = chosen === null ? undefined : book.run[chosen];
+  const atWork = [...openRuns(book), ...printedRuns(book)].filter(
+    ({ state }) => state !== 'draft' && state !== 'closed',
+  );
+  return wanted ?? atWork.sort(byName)[0] ?? openRuns(book)[0] ?? printedRuns(book)[0];
 }
 
 /** Whether a copy is printed, or sent to print: no edit may change it. */

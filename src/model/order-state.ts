@@ -1,5 +1,5 @@
 import type { Book } from './book';
-import { copiesByTransfer, isFixed, transfersByOrder } from './lookup';
+import { copiesByTransfer, isFixed, isPrinted, transfersByOrder } from './lookup';
 
 /** How far an order is. `ready` may be laid out; `part-done` has some copies printed, `printed` all. */
 export type OrderState = 'waiting' | 'ready' | 'in-run' | 'part-done' | 'printed' | 'packed' | 'collected';
@@ -15,7 +15,11 @@ export function orderStates(book: Book): Map<string, OrderState> {
       const wanted = own.filter(({ role }) => role !== 'filler');
       const printed = wanted.filter((copy) => {
         const run = copy.run === null ? undefined : book.run[copy.run];
-        return run?.state === 'printed' || (copy.place !== null && copy.place.y < (run?.printedTo ?? 0));
+        return (
+          copy.shelved ||
+          (run !== undefined && isPrinted(run)) ||
+          (copy.place !== null && copy.place.y < (run?.printedTo ?? 0))
+        );
       });
       if (wanted.length > 0 && printed.length === wanted.length) return [order.id, 'printed'];
       if (printed.length > 0) return [order.id, 'part-done'];

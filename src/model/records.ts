@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { fabrics, peels, stationSchema } from './bench';
 import { id, instant, length, localDate, localTime, money, shade, size } from './fields';
 
 /** How many tints there are to tell orders apart; the code printed on every copy is the other sign. */
@@ -22,6 +23,10 @@ export const orderSchema = z.object({
   /** What the order still waits for before it may be printed. */
   awaits: z.object({ proof: z.boolean(), blanks: z.boolean() }),
   handover: z.enum(['collect', 'ship']),
+  /** What the garments are made of, as far as heat is concerned. */
+  fabric: z.enum(fabrics),
+  /** Pressed garments, or transfers that the customer presses. */
+  wants: z.enum(['garments', 'transfers']),
   /** How far the order is beyond the press. */
   progress: z.enum(['open', 'packed', 'collected']),
   archived: z.boolean(),
@@ -99,6 +104,8 @@ export const copySchema = z.object({
   role: z.enum(['ordered', 'over', 'filler']),
   run: z.nullable(id<'run'>()),
   place: z.nullable(placeSchema),
+  /** Taken from the shelf, cured: it needs no film. */
+  shelved: z.boolean(),
   changed: instant,
 });
 
@@ -143,6 +150,7 @@ const filmFields = {
     z.object({ kind: z.literal('near'), share: z.number().check(z.minimum(0), z.maximum(1)) }),
     z.object({ kind: z.literal('apart') }),
   ]),
+  peel: z.enum(peels),
   /** Blank at the front beside the lead, where a cut end curls away from the platen. */
   curl: length,
   archived: z.boolean(),
@@ -187,12 +195,17 @@ const snapshotSchema = z.object({
   copies: z.array(copySchema),
 });
 
+/** From a draft to the end, in order; `locked` is sent to print. */
+export const runStates = ['draft', 'locked', 'printed', 'cured', 'pressed', 'closed'] as const;
+
 /** One layout on one film. */
 export const runSchema = z.object({
   id: id<'run'>(),
   name: z.string(),
   film: id<'film'>(),
-  state: z.enum(['draft', 'locked', 'printed']),
+  state: z.enum(runStates),
+  /** Every state it came to and when, going back included. */
+  history: z.array(z.object({ state: z.enum(runStates), at: instant })),
   /** Which waiting copies it lays out: all of them, or those chosen for it. */
   takes: z.enum(['all', 'chosen']),
   /** How far the run is on the film already: what begins before is done, and nothing new is laid there. */
@@ -257,6 +270,7 @@ export const settingsSchema = z.object({
     /** Each copy's number in the gap beside it. */
     numbers: z.boolean(),
   }),
+  station: stationSchema,
   /** When a backup was last saved. */
   lastBackup: z.nullable(instant),
   /** Headings of a table that the shop has mapped by hand, in lower case. */

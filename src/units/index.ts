@@ -1,4 +1,5 @@
 export { type DateOrder, type DateProblem, type LocalDate, parseDate } from './date';
+export { asSeconds, type DurationProblem, fromMinutes, parseDuration, type Seconds } from './duration';
 export {
   fromInches,
   fromMm,
@@ -23,3 +24,11 @@ export {
   parseMoney,
 } from './money';
 export { fail, ok, type Result } from './result';
+export {
+  fromDegrees,
+  parseTemperature,
+  type Temperature,
+  type TemperatureProblem,
+  type TemperatureUnit,
+  toDegrees,
+} from './temperature';

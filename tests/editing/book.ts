@@ -7,6 +7,7 @@ import {
   startBook,
 } from '../../src/editing';
 import { type Book, emptyBook, type Id, type Instant } from '../../src/model';
+import { startingStation } from '../../src/pressing';
 import { asMinor, fromMm } from '../../src/units';
 
 export const NOW = '2026-11-25T12:00:00.000Z' as Instant;
@@ -46,6 +47,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
           limits: { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) },
           printImage: { form: 'png', ppi: 300, mirrored: false, ticks: false, numbers: false },
+          station: startingStation('C'),
           lastBackup: null,
           columns: {},
         },
@@ -59,6 +61,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           gap: fromMm(5),
           cutting: 'free',
           together: { kind: 'any' },
+          peel: 'hot',
           spanMax: null,
           curl: fromMm(0),
           jobBlank: fromMm(0),

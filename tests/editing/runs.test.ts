@@ -69,7 +69,7 @@ describe('a locked run', () => {
   });
 
   it('goes back to a draft as it was', () => {
-    const draft = edited(locked, (book) => unlockRun(book, run));
+    const draft = edited(locked, (book) => unlockRun(book, run, context()));
     expect(shown(draft)).toEqual(shown(laid));
     expect(draft.run[run]?.snapshot).toBeNull();
   });
@@ -80,7 +80,7 @@ describe('a locked run', () => {
 });
 
 describe('a run printed to a length', () => {
-  const part = edited(locked, (draft) => printedTo(draft, run, fromMm(120)));
+  const part = edited(locked, (draft) => printedTo(draft, run, fromMm(120), context()));
 
   it('holds what begins before it and frees the rest', () => {
     expect(shown(part).copies.map(({ id, fixed }) => [id, fixed])).toEqual([
@@ -137,7 +137,7 @@ describe('a jam', () => {
 });
 
 describe('a printed run', () => {
-  const printed = edited(locked, (draft) => finishRun(draft, run));
+  const printed = edited(locked, (draft) => finishRun(draft, run, context()));
 
   it('takes its film off the roll, lead and tail and all', () => {
     expect(rollOf(printed).lengthLeft).toBe(rollOf(laid).lengthLeft - fromMm(280));
@@ -156,19 +156,22 @@ describe('a printed run', () => {
     });
     const after = edited(
       edited(marked, (draft) => lockRun(draft, run, context())),
-      (draft) => finishRun(draft, run),
+      (draft) => finishRun(draft, run, context()),
     );
     expect(rollOf(after).noPrint).toEqual([
       { from: fromMm(120), to: fromMm(170) },
       { from: 0, to: fromMm(20) },
     ]);
-    expect(rollOf(edited(after, (draft) => reopenRun(draft, run))).noPrint).toEqual(rollOf(marked).noPrint);
+    expect(rollOf(edited(after, (draft) => reopenRun(draft, run, context()))).noPrint).toEqual(
+      rollOf(marked).noPrint,
+    );
   });
 
   it('can be taken a step back', () => {
-    const back = edited(printed, (draft) => reopenRun(draft, run));
+    const back = edited(printed, (draft) => reopenRun(draft, run, context()));
     expect(rollOf(back).lengthLeft).toBe(rollOf(laid).lengthLeft);
     expect(shown(back)).toEqual(shown(locked));
+    expect(back.run[run]?.history.map(({ state }) => state)).toEqual(['locked', 'printed', 'locked']);
   });
 });
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { MODEL_VERSION, migrate, readRecord } from '../../src/model';
+import { startingStation } from '../../src/pressing';
 
 /** A film as version 1 stored it. */
 const filmOne = {
@@ -175,6 +176,75 @@ describe('migration', () => {
       });
       expect(read?.printer.feed).toBe(1.002);
     }
+  });
+
+  it('goes on to the press from version 7 on, also in what a locked run embeds', () => {
+    const changed = '2026-11-20T08:00:00.000Z';
+    const film = { ...filmOne, ...filmThree, together: { kind: 'any' } };
+    const order = {
+      id: 'o',
+      code: 'HB',
+      name: 'Hill',
+      contact: '',
+      notes: '',
+      due: null,
+      dueTime: null,
+      rush: false,
+      awaits: { proof: false, blanks: false },
+      handover: 'collect',
+      progress: 'open',
+      archived: false,
+      tint: 0,
+      nextNumber: 2,
+      changed,
+    };
+    const place = { x: 5000, y: 10_000, turned: false, pinned: false };
+    const copy = { id: 'c', transfer: 't', number: 1, role: 'ordered', run: 'r', place, changed };
+    const run = {
+      id: 'r',
+      name: 'Run 1',
+      film: 'film-1',
+      state: 'locked',
+      takes: 'all',
+      printedTo: 0,
+      spoiled: [],
+      snapshot: { at: changed, film, orders: [order], transfers: [], copies: [copy] },
+      changed,
+    };
+    const settings = {
+      unit: 'in',
+      currency: 'USD',
+      dateOrder: null,
+      paper: 'letter',
+      mapView: 'ink-up',
+      mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
+      printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
+      limits: { stroke: 500, opening: 800, choke: 200 },
+      printImage: { form: 'png', ppi: 300, mirrored: false, ticks: false, numbers: false },
+      lastBackup: null,
+      columns: {},
+      changed,
+    };
+    const six = new Map<string, unknown>([
+      ['film/film-1', film],
+      ['order/o', order],
+      ['copy/c', copy],
+      ['run/r', run],
+      ['settings/shop', settings],
+    ]);
+    const migrated = migrate(six, 6);
+    expect(readRecord('film', migrated?.get('film/film-1'))).toMatchObject({ peel: 'hot' });
+    expect(readRecord('order', migrated?.get('order/o'))).toMatchObject({
+      fabric: 'cotton',
+      wants: 'garments',
+    });
+    expect(readRecord('copy', migrated?.get('copy/c'))).toMatchObject({ shelved: false, place });
+    expect(readRecord('settings', migrated?.get('settings/shop'))?.station).toEqual(startingStation('F'));
+    expect(readRecord('run', migrated?.get('run/r'))).toMatchObject({
+      state: 'locked',
+      history: [],
+      snapshot: { film: { peel: 'hot' }, orders: [{ fabric: 'cotton' }], copies: [{ shelved: false }] },
+    });
   });
 
   it('leaves records of the present version alone', () => {

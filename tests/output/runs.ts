@@ -21,6 +21,7 @@ const film: Roll = {
   gap: fromMm(5),
   cutting: 'free',
   together: { kind: 'any' },
+  peel: 'hot',
   spanMax: fromMm(480),
   changed: NOW,
 };

@@ -1,5 +1,6 @@
 import { copiesWithin, runSpans } from '../../cutting';
 import { type LaidCopy, type LaidRun, sheetAt, sheetStart } from '../../layout';
+import { isPrinted } from '../../model';
 import { type Micrometres, um } from '../../units';
 
 /** What of a run is written. */
@@ -24,7 +25,7 @@ export interface Frame {
 }
 
 /** Film that is printed already is not printed again, unless the whole run is done and is looked at once more. */
-const startOf = ({ state, printedTo }: LaidRun): Micrometres => (state === 'printed' ? um(0) : printedTo);
+const startOf = (run: LaidRun): Micrometres => (isPrinted(run) ? um(0) : run.printedTo);
 
 /** The spans, or sheets, that are still to be printed, in the order in which they come out. */
 export function framesBySpan(run: LaidRun): Frame[] {

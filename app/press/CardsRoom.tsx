@@ -1,0 +1,68 @@
+import { useState } from 'react';
+import { Button } from '../parts/Button';
+import { Choice } from '../parts/Choice';
+import { RunChoice } from '../parts/RunChoice';
+import { settingsOrFirst, useBenchRun } from '../store/selectors';
+import { useShop } from '../store/shop';
+import { useDay } from '../store/timeline';
+import { goTo } from '../store/view';
+import { cardWords as words } from '../words/cards';
+import { pressWords } from '../words/press';
+import { DayFacts, OrderTimes } from './DayFacts';
+import { CareSlips, PackingSlips, PickList } from './OrderCards';
+import { RunCard } from './RunCard';
+import { Chart } from './TimeChart';
+import '../parts/paper.css';
+import './press.css';
+import './cards.css';
+
+const kinds = ['run', 'day', 'pick', 'care', 'packing'] as const;
+
+/** What is printed for the press side: the run card, the day's chart, pick list, care slips and packing slips. */
+export function CardsRoom() {
+  const run = useBenchRun();
+  const state = useDay(run, 'thorough');
+  const { paper } = useShop(({ book }) => settingsOrFirst(book));
+  const [kind, setKind] = useState<(typeof kinds)[number]>('run');
+  const [made] = useState(() => new Date());
+  if (!run) return null;
+  const card = { run, paper, made };
+  return (
+    <>
+      <div className="room-head">
+        <h1>{words.title}</h1>
+        <div className="actions">
+          <Button weight="plain" onPress={() => goTo('press')}>
+            {words.back}
+          </Button>
+          <RunChoice run={run} />
+          <Choice
+            label={words.which}
+            value={kind}
+            options={kinds.map((value) => ({ value, label: words.kinds[value] }))}
+            onChange={setKind}
+          />
+          <Button weight="primary" onPress={() => print()}>
+            {words.print}
+          </Button>
+        </div>
+      </div>
+      <div className="cards-paper">
+        {kind === 'run' && <RunCard {...card} />}
+        {kind === 'pick' && <PickList {...card} />}
+        {kind === 'care' && <CareSlips {...card} />}
+        {kind === 'packing' && <PackingSlips {...card} />}
+        {kind === 'day' && state.kind === 'ready' && (
+          <article className="card-page" data-paper={`${paper}-landscape`}>
+            <h2>{words.dayTitle(run.name)}</h2>
+            <Chart day={state.day} width={1280} fits />
+            <DayFacts day={state.day} />
+            <OrderTimes day={state.day} />
+            <p className="closing">{pressWords.deference}</p>
+          </article>
+        )}
+        {kind === 'day' && state.kind !== 'ready' && <p>{pressWords.working}</p>}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,77 @@
+import { OrderCode } from '../parts/OrderCode';
+import { useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
+import type { Day } from '../store/timeline';
+import { clockTime, dueDay } from '../words/format';
+import { spoken, pressWords as words } from '../words/press';
+import { TooLargeNotes } from './TooLargeNotes';
+
+/** When all is bagged, what holds it up, and what would go wrong. */
+export function DayFacts({ day }: { day: Day }) {
+  const ways = useWays();
+  const { timeline, work, origin } = day;
+  const { end, least, bottleneck, overWet, changes } = timeline;
+  const { before, after } = words.sentence('', spoken(end, ways));
+  const over = spoken(end - least, ways);
+  const late = timeline.orders.filter((order) => order.late > 0);
+  return (
+    <div className="done-by">
+      <p className="sentence" data-testid="done-by">
+        {before}
+        <strong>{clockTime(origin + 1000 * end, ways)}</strong>
+        {after}
+      </p>
+      <p className="quiet small">
+        {words.bottleneck(bottleneck, bottleneck.kind === 'worker' ? spoken(bottleneck.busy, ways) : '')}{' '}
+        {end <= least ? words.proven : words.bound(clockTime(origin + 1000 * least, ways), over)}{' '}
+        {words.changes(changes, ways)}
+      </p>
+      {late.length > 0 && (
+        <p className="care">
+          {late.map(({ order, late: by }) => `${order.code} ${words.late(spoken(by, ways))}`).join(', ')}
+        </p>
+      )}
+      {overWet > 0 && <p className="care">{words.tooWet(spoken(overWet, ways))}</p>}
+      <TooLargeNotes work={work} />
+    </div>
+  );
+}
+
+/** When each order is bagged, against when it is due. */
+export function OrderTimes({ day }: { day: Day }) {
+  const ways = useWays();
+  const orders = useShop(({ book }) => book.order);
+  return (
+    <section aria-labelledby="times-title">
+      <h2 id="times-title">{words.orders}</h2>
+      <table className="times">
+        <thead>
+          <tr>
+            <th scope="col">{words.orders}</th>
+            <th scope="col">{words.orderDone}</th>
+            <th scope="col">{words.due}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {day.timeline.orders.map(({ order, end, due, late }) => {
+            const own = orders[order.id];
+            return (
+              <tr key={order.id}>
+                <th scope="row">
+                  <OrderCode code={order.code} tint={order.tint} /> {order.name}
+                </th>
+                <td>{clockTime(day.origin + 1000 * end, ways)}</td>
+                <td>
+                  {own?.due && due !== null
+                    ? `${dueDay(own.due, ways)}, ${clockTime(day.origin + 1000 * due, ways)}`
+                    : words.noDue}
+                  {late > 0 && <span className="care"> · {words.late(spoken(late, ways))}</span>}
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </section>
+  );
+}

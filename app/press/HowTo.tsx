@@ -1,0 +1,71 @@
+import type { LaidRun } from '../../src/layout';
+import { cautionsFor, cureRecipe, pressRecipe } from '../../src/pressing';
+import { OrderCode } from '../parts/OrderCode';
+import { settingsOrFirst, useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
+import { benchLength } from '../words/format';
+import { bothDegrees, spoken, pressWords as words } from '../words/press';
+import { fabricsOf } from './fabrics-of';
+
+/** How this run is cured and pressed: a line a fabric, its cautions, and how a cure should look. */
+export function HowTo({ run }: { run: LaidRun }) {
+  const ways = useWays();
+  const book = useShop((shop) => shop.book);
+  const { station } = settingsOrFirst(book);
+  const { temperature: unit, curer } = station;
+  const cure = cureRecipe(book, curer);
+  const { temperature, seconds, clear } = cure.values;
+  return (
+    <section className="how-to" aria-labelledby="how-title">
+      <h2 id="how-title">{words.curing}</h2>
+      <p>
+        <b>
+          {words.cureLine(
+            bothDegrees(temperature, unit, ways.locale),
+            spoken(seconds, ways),
+            clear > 0 ? benchLength(clear, ways) : null,
+          )}
+        </b>{' '}
+        <span className="quiet small">
+          {words.curers[curer]} · {words.origins[cure.origin]}
+        </span>
+      </p>
+      <ul className="small quiet">
+        {words.cureLooks.map((look) => (
+          <li key={look}>{look}</li>
+        ))}
+      </ul>
+      <h2>{words.pressing}</h2>
+      {fabricsOf(book, run).map(({ fabric, orders }) => {
+        const { values, origin, notes } = pressRecipe(book, run.film.peel, fabric);
+        return (
+          <div key={fabric} className="fabric">
+            <p>
+              {orders.map(({ id, code, tint }) => (
+                <OrderCode key={id} code={code} tint={tint} />
+              ))}{' '}
+              {words.fabrics[fabric]}
+            </p>
+            <p>
+              <b>{words.line(values, bothDegrees(values.temperature, unit, ways.locale), ways)}</b>
+            </p>
+            <p className="small">
+              {[
+                ...(values.prePress > 0 ? [words.prePress(values.prePress, ways)] : []),
+                words.cover(values.cover),
+                words.peelAfter(run.film.peel, values.wait, ways),
+                ...(values.secondPress > 0 ? [words.secondPress(values.secondPress, ways)] : []),
+              ].join(', ')}
+            </p>
+            <p className="quiet small">{[words.origins[origin], notes].filter(Boolean).join(' · ')}</p>
+            {cautionsFor(fabric).map((caution) => (
+              <p key={caution} className="caution small">
+                {words.fabricCautions[caution]}
+              </p>
+            ))}
+          </div>
+        );
+      })}
+    </section>
+  );
+}

@@ -1,0 +1,140 @@
+import { useState } from 'react';
+import { tallyByTransfer } from '../../src/cutting';
+import { garmentsByOrder } from '../../src/model';
+import { useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
+import { cardWords as words } from '../words/cards';
+import { area, dayAndTime, dueDay } from '../words/format';
+import { pressWords } from '../words/press';
+import { Boxes, type CardProps, ordersOn } from './RunCard';
+
+/** The blanks of every order on the run, to be taken from the store. */
+export function PickList({ run, paper, made }: CardProps) {
+  const ways = useWays();
+  const book = useShop((shop) => shop.book);
+  const garments = garmentsByOrder(book);
+  const spoiled = Object.values(book.spoilage).filter((each) => each.run === run.id && each.garment);
+  const orders = ordersOn(run, book.order).filter(({ order }) => book.order[order.id]?.wants !== 'transfers');
+  return (
+    <article className="card-page" data-paper={paper}>
+      <header className="card-head">
+        <h2>{words.pickTitle(run.name)}</h2>
+        <p>{dayAndTime(made.toISOString(), ways)}</p>
+      </header>
+      {orders.map(({ order, copies }) => {
+        const own = garments.get(order.id) ?? [];
+        const ids = new Set<string>(copies.map(({ id }) => id));
+        const again = spoiled.filter(({ copy }) => ids.has(copy)).length;
+        return (
+          <section key={order.id} className="pick">
+            <h3>
+              {order.code} <span>{order.name}</span>
+            </h3>
+            {own.map(({ id, style, colour, size, count }) => (
+              <p key={id}>
+                ☐ <b>{count}</b> × {[style, colour, size].filter(Boolean).join(', ')}
+              </p>
+            ))}
+            {own.length === 0 &&
+              tallyByTransfer(copies).map(({ transfer, name, count }) => (
+                <p key={transfer}>
+                  ☐ <b>{count}</b> × {words.garmentFor(name)}
+                </p>
+              ))}
+            {again > 0 && <p>☐ {words.replacement(again, ways)}</p>}
+          </section>
+        );
+      })}
+      <p className="closing">{pressWords.deference}</p>
+    </article>
+  );
+}
+
+const SLIPS_ON_PAGE = 8;
+
+/** How the customer keeps the print: a slip an order, several on a page to be cut apart. */
+export function CareSlips({ run, paper }: CardProps) {
+  const orders = useShop(({ book }) => book.order);
+  const all = ordersOn(run, orders);
+  const pages = Array.from({ length: Math.ceil(all.length / SLIPS_ON_PAGE) }, (_, page) =>
+    all.slice(page * SLIPS_ON_PAGE, (page + 1) * SLIPS_ON_PAGE),
+  );
+  return pages.map((slips) => (
+    <article key={slips[0]?.order.id} className="card-page slips" data-paper={paper}>
+      {slips.map(({ order }) => (
+        <section key={order.id}>
+          <h3>{order.name}</h3>
+          <ul>
+            {(orders[order.id]?.wants === 'transfers' ? words.transferCare : words.care).map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+          <small>{words.commonPractice}</small>
+        </section>
+      ))}
+    </article>
+  ));
+}
+
+/** What is in each bag; an order may take several. */
+export function PackingSlips({ run, paper, made }: CardProps) {
+  const ways = useWays();
+  const book = useShop((shop) => shop.book);
+  const garments = garmentsByOrder(book);
+  const [bags, setBags] = useState<Readonly<Record<string, number>>>({});
+  const orders = ordersOn(run, book.order);
+  return (
+    <>
+      <div className="bag-counts">
+        {orders.map(({ order }) => (
+          <label key={order.id}>
+            {words.bagsFor(order.code)}
+            <input
+              type="number"
+              min={1}
+              max={20}
+              value={bags[order.id] ?? 1}
+              onChange={(event) => {
+                const count = Math.max(1, Math.min(20, Math.round(Number(event.target.value)) || 1));
+                setBags({ ...bags, [order.id]: count });
+              }}
+            />
+          </label>
+        ))}
+      </div>
+      {orders.flatMap(({ order, copies }) => {
+        const record = book.order[order.id];
+        const of = bags[order.id] ?? 1;
+        return Array.from({ length: of }, (_, bag) => bag + 1).map((bag) => (
+          <article key={`${order.id} ${bag}`} className="card-page packing" data-paper={paper}>
+            <header className="card-head">
+              <h2>
+                {order.code} <span>{order.name}</span>
+              </h2>
+              <p className="bag">{words.bag(bag, of, ways)}</p>
+            </header>
+            {record?.contact && <p>{record.contact}</p>}
+            <p>
+              {record?.due && pressWords.due} {record?.due && dueDay(record.due, ways)}{' '}
+              {record && words.handovers[record.handover]}
+            </p>
+            <ul>
+              {tallyByTransfer(copies).map(({ transfer, name, size, count }) => (
+                <li key={transfer}>
+                  <b>{count}</b> × {name}, {area(size.width, size.height, ways)} <Boxes count={count} />
+                </li>
+              ))}
+            </ul>
+            {(garments.get(order.id) ?? []).map(({ id, style, colour, size, count }) => (
+              <p key={id}>{words.garment([style, colour, size].filter(Boolean).join(', '), count)}</p>
+            ))}
+            <p>☐ {record?.wants === 'transfers' ? words.flatAndDry : words.stretched}</p>
+            <p>☐ {words.counted}</p>
+            <p className="small-print">{words.packed(dayAndTime(made.toISOString(), ways))}</p>
+            <p className="closing">{pressWords.deference}</p>
+          </article>
+        ));
+      })}
+    </>
+  );
+}

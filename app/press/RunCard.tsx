@@ -1,0 +1,141 @@
+import { tallyByTransfer } from '../../src/cutting';
+import type { LaidCopy, LaidRun } from '../../src/layout';
+import { garmentsByOrder, type Settings } from '../../src/model';
+import { cautionsFor, cureRecipe, pressRecipe, pressSeconds } from '../../src/pressing';
+import { settingsOrFirst, useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
+import { cardWords as words } from '../words/cards';
+import { area, benchLength, dayAndTime, dueDay } from '../words/format';
+import { bothDegrees, pressWords, spoken } from '../words/press';
+import { fabricsOf } from './fabrics-of';
+
+/** What every printed card is made from. */
+export interface CardProps {
+  readonly run: LaidRun;
+  readonly paper: Settings['paper'];
+  readonly made: Date;
+}
+
+/** The orders of a run, soonest due first, with their copies. */
+export function ordersOn(
+  run: LaidRun,
+  records: Readonly<Record<string, { readonly due: string | null }>>,
+): { readonly order: LaidCopy['order']; readonly copies: readonly LaidCopy[] }[] {
+  const orders = new Map<string, { order: LaidCopy['order']; copies: LaidCopy[] }>();
+  for (const copy of run.copies) {
+    const own = orders.get(copy.order.id);
+    if (own) own.copies.push(copy);
+    else orders.set(copy.order.id, { order: copy.order, copies: [copy] });
+  }
+  const dueOf = (id: string) => records[id]?.due ?? '9999';
+  return [...orders.values()].sort(
+    (a, b) => dueOf(a.order.id).localeCompare(dueOf(b.order.id)) || a.order.code.localeCompare(b.order.code),
+  );
+}
+
+/** A box to tick for each copy, or their number where there are many. */
+export const Boxes = ({ count }: { count: number }) => (
+  <span className="boxes">{count <= 24 ? '☐'.repeat(count) : `☐ × ${count}`}</span>
+);
+
+/** One page for the press side: what, on which garments, how, and where to tick it off. */
+export function RunCard({ run, paper, made }: CardProps) {
+  const ways = useWays();
+  const book = useShop((shop) => shop.book);
+  const { station } = settingsOrFirst(book);
+  const unit = station.temperature;
+  const cure = cureRecipe(book, station.curer).values;
+  const garments = garmentsByOrder(book);
+  const named = [
+    ...Object.values(book.placement).flatMap(({ order, place }) =>
+      run.copies.some((copy) => copy.order.id === order) ? [place] : [],
+    ),
+    ...run.copies.map(({ transfer }) => transfer.name),
+  ];
+  const places = words.placements(named);
+  return (
+    <article className="card-page" data-paper={paper}>
+      <header className="card-head">
+        <h2>{words.runTitle(run.name)}</h2>
+        <p>
+          {words.runFacts(
+            run.copies.length,
+            pressWords.peels[run.film.peel],
+            dayAndTime(made.toISOString(), ways),
+            ways,
+          )}
+        </p>
+      </header>
+      <p className="before">
+        ☐ {words.coated} &nbsp; ☐ {words.edgeFlat} &nbsp; ☐ {words.bareCorner}
+      </p>
+      <section className="recipes-on-card">
+        <p>
+          <b>{pressWords.kinds.cure}</b>{' '}
+          {pressWords.cureLine(
+            bothDegrees(cure.temperature, unit, ways.locale),
+            spoken(cure.seconds, ways),
+            cure.clear > 0 ? benchLength(cure.clear, ways) : null,
+          )}
+          . {words.cureLook}
+        </p>
+        {fabricsOf(book, run).map(({ fabric, orders }) => {
+          const { values, origin, notes } = pressRecipe(book, run.film.peel, fabric);
+          return (
+            <p key={fabric}>
+              <b>
+                {pressWords.fabrics[fabric]} ({orders.map(({ code }) => code).join(', ')})
+              </b>{' '}
+              {[
+                ...(values.prePress > 0 ? [pressWords.prePress(values.prePress, ways)] : []),
+                pressWords.line(values, bothDegrees(values.temperature, unit, ways.locale), ways),
+                pressWords.cover(values.cover),
+                pressWords.peelAfter(run.film.peel, values.wait, ways),
+                ...(values.secondPress > 0 ? [pressWords.secondPress(values.secondPress, ways)] : []),
+              ].join(', ')}
+              .{' '}
+              {[...cautionsFor(fabric).map((caution) => pressWords.fabricCautions[caution]), notes].join(' ')}{' '}
+              <i>{pressWords.origins[origin]}</i>
+            </p>
+          );
+        })}
+      </section>
+      <div className="card-orders">
+        {ordersOn(run, book.order).map(({ order, copies }) => {
+          const record = book.order[order.id];
+          const isPressed = record?.wants !== 'transfers';
+          const recipe = pressRecipe(book, run.film.peel, record?.fabric ?? 'other').values;
+          return (
+            <section key={order.id}>
+              <h3>
+                {order.code} <span>{order.name}</span>
+                {record?.due && <small> {dueDay(record.due, ways)}</small>}
+              </h3>
+              {!isPressed && <p>{words.transfersOnly}</p>}
+              {(garments.get(order.id) ?? []).map(({ id, style, colour, size, count }) => (
+                <p key={id}>{words.garment([style, colour, size].filter(Boolean).join(', '), count)}</p>
+              ))}
+              <ul>
+                {tallyByTransfer(copies).map(({ transfer, name, size, count }) => (
+                  <li key={transfer}>
+                    {name}, {area(size.width, size.height, ways)}
+                    {isPressed && `, ${pressSeconds(recipe, size)} s`} <Boxes count={count} />
+                  </li>
+                ))}
+              </ul>
+            </section>
+          );
+        })}
+      </div>
+      {places.length > 0 && (
+        <p className="small-print">
+          {places.map(([place, measure]) => `${place}: ${measure}`).join(' ')} {words.commonPractice}
+        </p>
+      )}
+      <p className="card-cautions">
+        <b>{pressWords.cautions.press}</b> {pressWords.cautions.powder}
+      </p>
+      <p className="closing">{pressWords.deference}</p>
+    </article>
+  );
+}

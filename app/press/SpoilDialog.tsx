@@ -1,0 +1,81 @@
+import { useState } from 'react';
+import { spoilCopy } from '../../src/editing';
+import { isPrinted, type Stage, stages } from '../../src/model';
+import { Button } from '../parts/Button';
+import { Choice } from '../parts/Choice';
+import { Field } from '../parts/Field';
+import { Form } from '../parts/Form';
+import { Tick } from '../parts/Tick';
+import { Window } from '../parts/Window';
+import { useBenchRun } from '../store/selectors';
+import { commitForGood, useShop } from '../store/shop';
+import { notify, openDialog } from '../store/view';
+import { useWords } from '../words';
+import { pressWords } from '../words/press';
+
+const words = pressWords.spoiled;
+
+/** A copy came to nothing: it goes back on the list, and its garment may have to be bought again. */
+export function SpoilDialog() {
+  const { common } = useWords();
+  const run = useBenchRun();
+  const records = useShop(({ book }) => book.copy);
+  const [copy, setCopy] = useState('');
+  const [stage, setStage] = useState<Stage>('press');
+  const [reason, setReason] = useState('');
+  const [garment, setGarment] = useState(false);
+  const [tried, setTried] = useState(false);
+  if (!run) return null;
+  const copies = run.copies
+    .filter(({ id }) => records[id]?.run === run.id)
+    .toSorted((a, b) => a.order.code.localeCompare(b.order.code) || a.number - b.number);
+  const chosen = copies.find(({ id }) => id === copy) ?? copies[0];
+  const name = chosen ? `${chosen.order.code} ${chosen.number}` : '';
+  const save = () => {
+    setTried(true);
+    if (!chosen || reason.trim() === '') return;
+    commitForGood((draft, context) =>
+      spoilCopy(draft, { run: run.id, copy: chosen.id, stage, garment, reason: reason.trim() }, context),
+    );
+    notify('care', words.note(name));
+    openDialog(null);
+  };
+  return (
+    <Window title={words.title}>
+      {!isPrinted(run) || !chosen ? (
+        <p>{words.onlyPrinted}</p>
+      ) : (
+        <Form onSubmit={save}>
+          <Choice
+            label={words.copy}
+            value={chosen.id as string}
+            options={copies.map(({ id, order, number, transfer }) => ({
+              value: id as string,
+              label: `${order.code} ${number} · ${transfer.name}`,
+            }))}
+            onChange={setCopy}
+          />
+          <Choice
+            label={words.stage}
+            value={stage}
+            options={stages.map((value) => ({ value, label: words.stages[value] }))}
+            onChange={setStage}
+          />
+          <Field
+            label={words.reason}
+            value={reason}
+            onChange={setReason}
+            problem={tried && reason.trim() === '' ? words.reasonNeeded : null}
+          />
+          {stage === 'press' && <Tick label={words.garment} checked={garment} onChange={setGarment} />}
+          <div className="actions">
+            <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
+            <Button type="submit" weight="primary">
+              {words.save}
+            </Button>
+          </div>
+        </Form>
+      )}
+    </Window>
+  );
+}

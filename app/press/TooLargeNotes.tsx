@@ -1,0 +1,16 @@
+import type { Work } from '../../src/pressing';
+import { useWays } from '../store/selectors';
+import { benchLength } from '../words/format';
+import { pressWords as words } from '../words/press';
+
+/** Names what is larger than the press or than what it is cured on, before the run is locked. */
+export function TooLargeNotes({ work }: { work: Work }) {
+  const ways = useWays();
+  return work.tooLarge.map((large) => (
+    <p className="care small" key={large.kind === 'span' ? large.span : large.transfer.id}>
+      {large.kind === 'span'
+        ? words.tooLargeSpan(large.span, benchLength(large.length, ways), ways)
+        : words.tooLargeTransfer(large.order?.code ?? '', large.transfer.name)}
+    </p>
+  ));
+}

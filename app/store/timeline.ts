@@ -1,0 +1,134 @@
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { ticksOf } from '../../src/editing';
+import type { LaidRun } from '../../src/layout';
+import type { Book, Station } from '../../src/model';
+import {
+  asTicked,
+  BEGUN,
+  type Timeline,
+  ticked,
+  timelineOf,
+  type Work,
+  type WorkProblem,
+  workOf,
+} from '../../src/pressing';
+import { findSchedule } from '../../src/pressing/browser';
+import type { Schedule } from '../../src/pressing/schedule';
+import { settingsOrFirst } from './selectors';
+import { useShop } from './shop';
+
+const SEED = 1;
+/** Schedules built at first, then for a better one, and after a tick. */
+const BUDGET = { first: 400, better: 6000, again: 250 };
+/** Milliseconds without a change before a schedule is looked for; the Film room waits until a layout has come to rest. */
+const REST = { quick: 800, thorough: 100 };
+/** A run that is not begun is planned from the last so many minutes on. */
+const ROUNDED = 5;
+const MINUTE = 60_000;
+
+/** A run's day at the bench. */
+export interface Day {
+  readonly work: Work;
+  readonly timeline: Timeline;
+  /** When it begins, or was begun; milliseconds. */
+  readonly origin: number;
+  readonly begun: boolean;
+  /** Seconds from the start. */
+  readonly now: number;
+}
+
+export type DayState =
+  | { readonly kind: 'working' }
+  | { readonly kind: 'missing'; readonly problems: readonly WorkProblem[] }
+  | { readonly kind: 'ready'; readonly day: Day };
+
+/** What a station change would make of the work. */
+export const workWith = (book: Book, laid: LaidRun, station: Station, origin: number) =>
+  workOf(book, laid, station, new Date(origin));
+
+/** The minute that it is, while the page is open. */
+function useMinute(): number {
+  const [minute, setMinute] = useState(() => Math.floor(Date.now() / MINUTE));
+  useEffect(() => {
+    const timer = setInterval(() => setMinute(Math.floor(Date.now() / MINUTE)), 10_000);
+    return () => clearInterval(timer);
+  }, []);
+  return minute * MINUTE;
+}
+
+/** The schedule of a run, from now on or as it is ticked, looked for in a worker; a better one follows if asked for. */
+export function useDay(laid: LaidRun | null, effort: 'quick' | 'thorough'): DayState {
+  const book = useShop((shop) => shop.book);
+  const minute = useMinute();
+  const { station } = settingsOrFirst(book);
+  const done = useMemo(() => ticked(laid ? ticksOf(book, laid.id) : []), [book, laid]);
+  const begunAt = done.get(BEGUN) ?? null;
+  const origin =
+    begunAt === null
+      ? Math.floor(minute / (ROUNDED * MINUTE)) * ROUNDED * MINUTE
+      : Math.floor(Date.parse(begunAt) / 1000) * 1000;
+  const { order, transfer, recipe, copy } = book;
+  const work = useMemo(
+    () =>
+      laid
+        ? workOf(
+            { ...useShop.getState().book, order, transfer, recipe, copy },
+            laid,
+            station,
+            new Date(origin),
+          )
+        : null,
+    [laid, station, origin, order, transfer, recipe, copy],
+  );
+  const now =
+    begunAt === null ? 0 : Math.max(0, Math.round((Math.max(minute, latest(done)) - origin) / 1000));
+  const current = useMemo((): Work | null => {
+    if (!work?.ok) return null;
+    if (begunAt === null) return work.value;
+    const seconds = new Map(
+      [...done].map(([subject, at]) => [subject, Math.max(0, Math.round((Date.parse(at) - origin) / 1000))]),
+    );
+    return asTicked(work.value, seconds, now);
+  }, [work, begunAt, done, origin, now]);
+  const [found, setFound] = useState<{ work: Work; timeline: Timeline } | null>(null);
+  const earlier = useRef<{ jobs: Work['jobs']; schedule: Schedule } | null>(null);
+  useEffect(() => {
+    if (!current) return setFound(null);
+    let stale = false;
+    const last = earlier.current;
+    const isSame =
+      last?.jobs.length === current.jobs.length &&
+      last.jobs.every(({ key }, at) => key === current.jobs[at]?.key);
+    const look = async (iterations: number) => {
+      const { schedule, bound } = await findSchedule(current.problem, {
+        seed: SEED,
+        iterations,
+        earlier: isSame ? last.schedule : null,
+      });
+      if (stale) return;
+      earlier.current = { jobs: current.jobs, schedule };
+      setFound({ work: current, timeline: timelineOf(current, schedule, bound) });
+    };
+    const timer = setTimeout(
+      () =>
+        void look(isSame ? BUDGET.again : BUDGET.first)
+          .then(() => (effort === 'thorough' && !stale ? look(BUDGET.better) : undefined))
+          .catch(() => undefined),
+      REST[effort],
+    );
+    return () => {
+      stale = true;
+      clearTimeout(timer);
+    };
+  }, [current, effort]);
+  if (work && !work.ok) return { kind: 'missing', problems: work.problem };
+  if (!found || !current) return { kind: 'working' };
+  return {
+    kind: 'ready',
+    day: { work: found.work, timeline: found.timeline, origin, begun: begunAt !== null, now },
+  };
+}
+
+/** When something was ticked last, in milliseconds. */
+const latest = (done: ReadonlyMap<string, string>): number =>
+  Math.max(0, ...[...done.values()].map((at) => Date.parse(at)));

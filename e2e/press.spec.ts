@@ -1,0 +1,142 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, kept, layOut, openShop, pasteTable, stop, test } from './shop';
+
+const TABLE = `order,transfer,width,height,count,due,may turn
+Harbour Rowing,Crest left chest,89,89,3,,yes
+Harbour Rowing,Row the Bay back,250,102,2,,yes
+Corner Oven,Badge,140,140,2,,yes`;
+
+/** A run of seven copies, locked for print. */
+async function lockedRun(page: Parameters<typeof openShop>[0]): Promise<void> {
+  await openShop(page);
+  await pasteTable(page, TABLE);
+  await layOut(page);
+  await stop(page);
+  await page.getByRole('button', { name: 'Lock for print' }).click();
+}
+
+test('a run goes from the film to the bag by ticks, and back by a step', async ({ page }) => {
+  await lockedRun(page);
+  await page.getByRole('link', { name: 'Press' }).click();
+  await expect(page.getByTestId('done-by')).toContainText(/Done by \d\d:\d\d/);
+  await expect(page.getByText('What holds the day up')).toBeVisible();
+  await page.getByRole('button', { name: 'Begin the run' }).click();
+  const states = page.locator('.states');
+  const jobs = page.locator('.job-list input');
+  await expect(states.locator('[aria-current]')).toContainText('locked');
+  // What a job waited for is taken as done with it, so the last of those listed is enough.
+  for (let ticks = 0; ticks < 60 && (await jobs.count()) > 0; ticks += 1) {
+    const left = page.getByText(/\d+ of \d+ done/);
+    const before = await left.textContent();
+    await jobs.first().click();
+    await expect(left).not.toHaveText(before ?? '');
+  }
+  await expect(states.locator('[aria-current]')).toContainText('pressed');
+  await page.getByRole('button', { name: 'Close the run' }).click();
+  await expect(states.locator('[aria-current]')).toContainText('closed');
+  await page.getByRole('button', { name: 'Back to pressed' }).click();
+  await expect(states.locator('[aria-current]')).toContainText('pressed');
+  await kept(page);
+  await page.reload();
+  // A run that is not closed is the one to go on with.
+  await expect(states.locator('[aria-current]')).toContainText('pressed');
+});
+
+test('copies are cut out step by step, counted by order', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await lockedRun(page);
+  await page.getByRole('link', { name: 'Cut' }).click();
+  const done = page.getByRole('button', { name: 'Done, next' });
+  const pile = page.locator('.pile').last();
+  await expect(pile).toContainText('HR: 0 of 5');
+  await expect(pile).toContainText('CO: 0 of 2');
+  for (let steps = 0; steps < 40; steps += 1) {
+    if (await page.getByText(/This span is cut/).isVisible()) {
+      const next = page.getByRole('button', { name: 'Next span' });
+      if (await next.isDisabled()) break;
+      await next.click();
+    } else await done.click();
+  }
+  await expect(pile).toContainText('HR: 5 of 5');
+  await expect(pile).toContainText('CO: 2 of 2');
+  await page.getByRole('button', { name: 'One back' }).click();
+  await expect(done).toBeVisible();
+});
+
+test('a recipe in the wrong unit is questioned, and no press says what is missing', async ({ page }) => {
+  await lockedRun(page);
+  await page.getByRole('link', { name: 'Press' }).click();
+  await page.getByRole('button', { name: 'Recipes' }).click();
+  const temperature = page.getByLabel('Temperature');
+  await temperature.fill('330 C');
+  await page.getByRole('button', { name: 'Save this recipe' }).click();
+  await expect(page.getByRole('alert')).toContainText('166 °C (330 °F)');
+  await temperature.fill('330 F');
+  await page.getByRole('button', { name: 'Save this recipe' }).click();
+  await expect(page.getByRole('heading', { name: 'Before' })).toBeVisible();
+  await page.keyboard.press('Escape');
+  await expect(page.locator('.how-to')).toContainText('166 °C (330 °F), 12–15 s');
+  await page.getByRole('button', { name: 'Equipment' }).click();
+  await page.getByLabel('Presses', { exact: true }).fill('0');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await expect(page.getByText('There is no press to press on')).toBeVisible();
+});
+
+test('a spoiled copy goes back on the list', async ({ page }) => {
+  await lockedRun(page);
+  await page.getByRole('button', { name: 'All printed' }).click();
+  await page.getByRole('link', { name: 'Press' }).click();
+  await page.getByRole('button', { name: 'A copy is spoiled' }).click();
+  await page.getByRole('button', { name: 'Print it again' }).click();
+  await expect(page.getByText('Say why in a word or two')).toBeVisible();
+  await page.getByLabel('Why').fill('crooked');
+  await page.getByRole('button', { name: 'Print it again' }).click();
+  await expect(page.getByText('is back on the list for another run')).toBeVisible();
+});
+
+test('each card is printed on its pages, the run card on one', async ({ page }) => {
+  await lockedRun(page);
+  await page.goto('./#/cards');
+  for (const [card, pages] of [
+    ['run card', 1],
+    ['the day’s chart', 1],
+    ['pick list', 1],
+    ['care slips', 1],
+    ['packing slips', 2],
+  ] as const) {
+    await page.getByLabel('Card', { exact: true }).selectOption({ label: card });
+    await expect(page.locator('.card-page').first()).toBeVisible();
+    const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page[^s]/g)).toHaveLength(pages);
+  }
+  await page.getByLabel('Bags, HR').fill('3');
+  await expect(page.getByText('bag 3 of 3')).toBeVisible();
+});
+
+for (const scheme of ['light', 'dark'] as const) {
+  test(`the rooms Cut and Press meet WCAG 2.2 AA: ${scheme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await lockedRun(page);
+    const check = async (where: string) => {
+      const { violations } = await new AxeBuilder({ page })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+        .analyze();
+      expect(violations.map(({ id, nodes }) => `${where}: ${id} ${nodes[0]?.html}`)).toEqual([]);
+    };
+    await page.goto('./#/cut');
+    await expect(page.locator('.span-plan')).toBeVisible();
+    await check('cut');
+    await page.goto('./#/press');
+    await expect(page.getByTestId('done-by')).toBeVisible();
+    await check('press');
+    for (const name of ['Equipment', 'Recipes']) {
+      await page.getByRole('button', { name }).click();
+      await expect(page.getByRole('dialog')).toBeVisible();
+      await check(name);
+      await page.keyboard.press('Escape');
+    }
+    await page.goto('./#/cards');
+    await expect(page.locator('.card-page')).toBeVisible();
+    await check('cards');
+  });
+}

@@ -1,0 +1,183 @@
+import * as z from 'zod/mini';
+import type { Seconds, Temperature } from '../units';
+import { id, instant, length, localTime, size } from './fields';
+
+/** Records of what happens between printer and bag: recipes, the shop's equipment, what was ticked, spoiled and shelved. */
+
+const temperature = z.custom<Temperature>((value) => Number.isSafeInteger(value));
+
+const seconds = z.custom<Seconds>((value) => Number.isSafeInteger(value) && Number(value) >= 0);
+
+/** How a film wants to be peeled; its maker's data sheet says so. */
+export const peels = ['hot', 'warm', 'cold'] as const;
+
+/** What a garment is made of, as far as heat is concerned. */
+export const fabrics = [
+  'cotton',
+  'blend',
+  'polyester',
+  'nylon',
+  'rayon',
+  'canvas',
+  'leather',
+  'other',
+] as const;
+
+export const pressures = ['light', 'medium', 'firm'] as const;
+
+/** What lies between platen and transfer. */
+export const covers = ['none', 'paper', 'silicone', 'fabric'] as const;
+
+/** Where powder is cured: under a press that hovers over it, in an oven with a door, or on a line that also powders. */
+export const curers = ['press', 'oven', 'line'] as const;
+
+/** Whose values a recipe has: common practice to start with, those of a maker's data sheet, or the shop's own. */
+export const origins = ['common-practice', 'data-sheet', 'own'] as const;
+
+const pressValues = z.object({
+  temperature,
+  pressure: z.enum(pressures),
+  /** Under the closed press, for small transfers and for large ones. */
+  seconds: z.object({ small: seconds, large: seconds }),
+  /** After opening, before the film is peeled. */
+  wait: seconds,
+  /** The garment alone, to drive moisture out and lay it flat; 0 for none. */
+  prePress: seconds,
+  /** After peeling; 0 for none. */
+  secondPress: seconds,
+  cover: z.enum(covers),
+});
+
+const cureValues = z.object({
+  temperature,
+  seconds,
+  /** From a hovering platen to the film; 0 in an oven. */
+  clear: length,
+});
+
+const recipeFields = {
+  id: id<'recipe'>(),
+  origin: z.enum(origins),
+  notes: z.string(),
+  changed: instant,
+};
+
+/**
+ * A recipe that the shop has set; what it has not set is as it was to start with. The id tells what it is for:
+ * `press/hot/cotton`, `cure/oven`.
+ */
+export const recipeSchema = z.discriminatedUnion('kind', [
+  z.object({
+    ...recipeFields,
+    kind: z.literal('press'),
+    peel: z.enum(peels),
+    fabric: z.enum(fabrics),
+    values: pressValues,
+    /** What it was before, and until when; the latest last. */
+    history: z.array(z.object({ until: instant, values: pressValues, origin: z.enum(origins) })),
+  }),
+  z.object({
+    ...recipeFields,
+    kind: z.literal('cure'),
+    by: z.enum(curers),
+    values: cureValues,
+    history: z.array(z.object({ until: instant, values: cureValues, origin: z.enum(origins) })),
+  }),
+]);
+
+const area = z.object({ width: size, length: size });
+
+/** What the shop works with beyond the film, and how long its hands take. */
+export const stationSchema = z.object({
+  temperature: z.enum(['C', 'F']),
+  /** Copies are cut apart before powder and cure, or after. */
+  cutApart: z.enum(['before-powder', 'after-cure']),
+  printer: z.object({
+    /** Film printed in an hour. */
+    perHour: length,
+    warmUp: seconds,
+    /** Nozzle check, with someone to look at it. */
+    check: seconds,
+  }),
+  /** Pairs of hands. */
+  hands: z.int().check(z.minimum(1), z.maximum(20)),
+  press: z.object({
+    count: z.int().check(z.minimum(0), z.maximum(20)),
+    platen: area,
+    warmUp: seconds,
+    /** For each degree Celsius, up and down. */
+    rise: seconds,
+    fall: seconds,
+  }),
+  curer: z.enum(curers),
+  /** Of the oven, or as wide as the line takes. */
+  oven: area,
+  /** The longest that wet print may wait for its powder. */
+  wetLimit: seconds,
+  /** How long hands take: for a cut across, to powder a span, to load or unload a cure, and for each copy or garment. */
+  handling: z.object({
+    cutOff: seconds,
+    powder: seconds,
+    load: seconds,
+    cutApart: seconds,
+    dress: seconds,
+    place: seconds,
+    pack: seconds,
+  }),
+  /** When the day's orders must be done that have no time of their own. */
+  closes: localTime,
+});
+
+/** Something ticked off on a run, or taken back; only ever added, so that what two devices have ticked can be put together. */
+export const tickSchema = z.object({
+  id: id<'tick'>(),
+  run: id<'run'>(),
+  /** `print/0`, `copy/…`, `press/…`: see the jobs of a run. */
+  subject: z.string(),
+  done: z.boolean(),
+  at: instant,
+  changed: instant,
+});
+
+/** Stages at which a copy or a garment can be spoiled. */
+export const stages = ['print', 'powder', 'cure', 'cut', 'press'] as const;
+
+/** A copy, and perhaps the garment under it, that came to nothing; only ever added. */
+export const spoilageSchema = z.object({
+  id: id<'spoilage'>(),
+  run: id<'run'>(),
+  copy: id<'copy'>(),
+  stage: z.enum(stages),
+  /** The garment is spoiled as well: a blank has to be bought. */
+  garment: z.boolean(),
+  reason: z.string(),
+  changed: instant,
+});
+
+/** Cured transfers that are not pressed yet, kept flat and dry. */
+export const shelfSchema = z.object({
+  id: id<'shelf'>(),
+  name: z.string(),
+  /** The order they were made for. */
+  code: z.string(),
+  width: size,
+  height: size,
+  artwork: z.nullable(id<'artwork'>()),
+  count: z.int().check(z.minimum(0)),
+  /** When they were cured. */
+  cured: instant,
+  changed: instant,
+});
+
+export type Peel = (typeof peels)[number];
+export type Fabric = (typeof fabrics)[number];
+export type Curer = (typeof curers)[number];
+export type Origin = (typeof origins)[number];
+export type Stage = (typeof stages)[number];
+export type PressValues = z.infer<typeof pressValues>;
+export type CureValues = z.infer<typeof cureValues>;
+export type Recipe = z.infer<typeof recipeSchema>;
+export type Station = z.infer<typeof stationSchema>;
+export type Tick = z.infer<typeof tickSchema>;
+export type Spoilage = z.infer<typeof spoilageSchema>;
+export type ShelfItem = z.infer<typeof shelfSchema>;

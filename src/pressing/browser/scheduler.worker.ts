@@ -1,0 +1,40 @@
+import { expose } from 'comlink';
+import { createScheduler, type Schedule, type ScheduleBound, type ScheduleProblem } from '../schedule';
+
+/** A slice of work between two looks at the message queue, in milliseconds. */
+const SLICE = 30;
+
+/** The best schedule so far. */
+export interface Found {
+  readonly schedule: Schedule;
+  readonly bound: ScheduleBound;
+}
+
+const breathe = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
+const engine = {
+  /** Builds so many schedules, in turn with what else is asked for, and tells the best. */
+  async find(
+    problem: ScheduleProblem,
+    {
+      seed,
+      iterations,
+      earlier,
+    }: { seed: number; iterations: number; earlier: Pick<Schedule, 'starts'> | null },
+  ): Promise<Found> {
+    const scheduler = createScheduler(problem, seed, earlier);
+    for (let left = iterations; left > 0 && !scheduler.finished(); ) {
+      const until = performance.now() + SLICE;
+      while (left > 0 && performance.now() < until) {
+        scheduler.step(1);
+        left -= 1;
+      }
+      await breathe();
+    }
+    return { schedule: scheduler.best(), bound: scheduler.bound };
+  },
+};
+
+export type Engine = typeof engine;
+
+expose(engine);

@@ -1,0 +1,65 @@
+import type { Station } from '../model';
+import type { Micrometres } from '../units';
+
+/** A rectangle of film that is cured whole, or a transfer that is pressed. */
+interface Sized {
+  readonly width: Micrometres;
+  readonly length: Micrometres;
+}
+
+/** The bed that a curer heats at once. */
+export const bedOf = ({ curer, press, oven }: Station): Sized => (curer === 'press' ? press.platen : oven);
+
+/** Whether something lies wholly on a bed, turned or not. */
+export const fitsOn = ({ width, length }: Sized, bed: Sized): boolean =>
+  (width <= bed.width && length <= bed.length) || (length <= bed.width && width <= bed.length);
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+/** Whether pieces of film lie on a bed side by side in one row, all of them turned alike. */
+function fitTogether(pieces: readonly Sized[], bed: Sized, apart: number): boolean {
+  const between = apart * (pieces.length - 1);
+  const row = (along: (piece: Sized) => number, across: (piece: Sized) => number): boolean => {
+    const length = sum(pieces.map(along)) + between;
+    const width = Math.max(...pieces.map(across));
+    return (length <= bed.length && width <= bed.width) || (length <= bed.width && width <= bed.length);
+  };
+  const lengthOf = (piece: Sized) => piece.length;
+  const widthOf = (piece: Sized) => piece.width;
+  return row(lengthOf, widthOf) || row(widthOf, lengthOf);
+}
+
+/** Pieces of film that are cured together, by their numbers, and those larger than the bed, which are in no load. */
+export interface Loads {
+  readonly loads: readonly (readonly number[])[];
+  readonly tooLarge: readonly number[];
+}
+
+/**
+ * Parts pieces into loads of a bed, in the order in which they are printed: what comes next joins the load if there is room, so
+ * that nothing wet waits for something printed much later.
+ * @param apart least distance between two pieces on the bed
+ * @param most the most pieces in a load: each waits for the last of them
+ */
+export function loadsOf(
+  pieces: readonly Sized[],
+  bed: Sized,
+  { apart, most }: { readonly apart: number; readonly most: number },
+): Loads {
+  const loads: number[][] = [];
+  const tooLarge: number[] = [];
+  pieces.forEach((piece, index) => {
+    if (!fitsOn(piece, bed)) {
+      tooLarge.push(index);
+      return;
+    }
+    const last = loads.at(-1);
+    const joined = last && [...last.flatMap((other) => pieces[other] ?? []), piece];
+    // Only neighbours share a load: a piece left out between them has ended it.
+    const isNext = last?.at(-1) === index - 1;
+    if (last && joined && isNext && joined.length <= most && fitTogether(joined, bed, apart))
+      last.push(index);
+    else loads.push([index]);
+  });
+  return { loads, tooLarge };
+}

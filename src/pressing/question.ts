@@ -1,0 +1,110 @@
+import type { Curer, CureValues, Fabric, PressValues } from '../model';
+import { fromDegrees, fromMm, type Micrometres, type Seconds, type Temperature } from '../units';
+
+/**
+ * Why a value of a recipe is questioned. It can be kept all the same: the maker's data sheet knows better.
+ * The limits are common practice, without a source.
+ */
+export type Question =
+  /** The figure makes sense in the other unit: 330 typed as Celsius. */
+  | { readonly code: 'other-unit'; readonly meant: Temperature }
+  | { readonly code: 'scorches'; readonly most: Temperature }
+  | { readonly code: 'dye-migrates'; readonly most: Temperature }
+  | { readonly code: 'melts-nothing'; readonly least: Temperature }
+  | { readonly code: 'too-short' | 'too-long'; readonly least: Seconds; readonly most: Seconds }
+  | { readonly code: 'pre-press-long' | 'second-press-long' | 'wait-long'; readonly most: Seconds }
+  | { readonly code: 'clear-off'; readonly least: Micrometres; readonly most: Micrometres };
+
+const f = (degrees: number) => fromDegrees(degrees, 'F');
+
+/** Above it the fabric may scorch, glaze or shrink. */
+const scorch: Readonly<Record<Fabric, Temperature>> = {
+  cotton: f(350),
+  blend: f(330),
+  polyester: f(310),
+  nylon: f(285),
+  rayon: f(310),
+  canvas: f(350),
+  leather: f(280),
+  other: f(350),
+};
+
+/** Above it the dye of a polyester may rise into the print. */
+const MIGRATES = f(285);
+/** Below it hot-melt powder hardly softens. */
+const MELTS = f(225);
+const PRESS = { least: 5, most: 40 };
+const CURE = { least: 60, most: 420 };
+/** Powder cures between these in an oven, and under a platen that hovers, which has to be hotter. */
+const CURES: Readonly<Record<Curer, { least: Temperature; most: Temperature }>> = {
+  press: { least: f(270), most: f(350) },
+  oven: { least: f(215), most: f(330) },
+  line: { least: f(215), most: f(330) },
+};
+const CLEAR = { least: fromMm(3), most: fromMm(20) };
+
+/** What a figure would be, had it been meant in the other unit, if that is where presses work; else `null`. */
+function meantOtherwise(value: Temperature, least: Temperature, most: Temperature): Temperature | null {
+  const degreesC = value / 10;
+  const asF = f(degreesC);
+  if (value > most && asF >= least && asF <= most) return asF;
+  const asC = fromDegrees(degreesC * 1.8 + 32, 'C');
+  return value < least && asC >= least && asC <= most ? asC : null;
+}
+
+/** What to ask about a press recipe; empty if nothing is out of the ordinary. */
+export function questionPress(fabric: Fabric, values: PressValues): Question[] {
+  const questions: Question[] = [];
+  const { temperature, seconds, prePress, secondPress, wait } = values;
+  const most = scorch[fabric];
+  const meant = meantOtherwise(temperature, MELTS, most);
+  if (meant !== null) questions.push({ code: 'other-unit', meant });
+  else if (temperature > most) questions.push({ code: 'scorches', most });
+  else if (temperature < MELTS) questions.push({ code: 'melts-nothing', least: MELTS });
+  else if (temperature > MIGRATES && (fabric === 'polyester' || fabric === 'blend')) {
+    // Blends are pressed a little hotter as a rule, and watched.
+    if (fabric === 'polyester' || temperature > f(305))
+      questions.push({ code: 'dye-migrates', most: MIGRATES });
+  }
+  const times = [seconds.small, seconds.large];
+  const limits = { least: PRESS.least as Seconds, most: PRESS.most as Seconds };
+  if (times.some((time) => time < PRESS.least)) questions.push({ code: 'too-short', ...limits });
+  if (times.some((time) => time > PRESS.most)) questions.push({ code: 'too-long', ...limits });
+  if (prePress > 20) questions.push({ code: 'pre-press-long', most: 20 as Seconds });
+  if (secondPress > 30) questions.push({ code: 'second-press-long', most: 30 as Seconds });
+  if (wait > 300) questions.push({ code: 'wait-long', most: 300 as Seconds });
+  return questions;
+}
+
+/** What to ask about a curing recipe. */
+export function questionCure(by: Curer, { temperature, seconds, clear }: CureValues): Question[] {
+  const questions: Question[] = [];
+  const { least, most } = CURES[by];
+  const meant = meantOtherwise(temperature, least, most);
+  if (meant !== null) questions.push({ code: 'other-unit', meant });
+  else if (temperature > most) questions.push({ code: 'scorches', most });
+  else if (temperature < least) questions.push({ code: 'melts-nothing', least });
+  const limits = { least: CURE.least as Seconds, most: CURE.most as Seconds };
+  if (seconds < CURE.least) questions.push({ code: 'too-short', ...limits });
+  if (seconds > CURE.most) questions.push({ code: 'too-long', ...limits });
+  if (by === 'press' && (clear < CLEAR.least || clear > CLEAR.most)) {
+    questions.push({ code: 'clear-off', ...CLEAR });
+  }
+  return questions;
+}
+
+/** Fabrics that take harm from heat, and what to do about it before the first garment. */
+export type FabricCaution = 'try-on-scrap' | 'dye-migrates' | 'coated' | 'shrinks' | 'moisture';
+
+const cautions: Readonly<Record<Fabric, readonly FabricCaution[]>> = {
+  cotton: [],
+  blend: ['dye-migrates'],
+  polyester: ['dye-migrates', 'try-on-scrap'],
+  nylon: ['try-on-scrap', 'coated'],
+  rayon: ['shrinks', 'try-on-scrap'],
+  canvas: ['moisture'],
+  leather: ['try-on-scrap'],
+  other: ['try-on-scrap'],
+};
+
+export const cautionsFor = (fabric: Fabric): readonly FabricCaution[] => cautions[fabric];

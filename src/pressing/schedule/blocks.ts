@@ -1,0 +1,44 @@
+import type { ScheduleProblem } from './problem';
+
+/** What is given its times in one go: a chain, or a task that is in none. Fixed tasks are in no block. */
+export interface Block {
+  readonly tasks: readonly number[];
+  /** Of the chain; `null` for a single task. */
+  readonly limit: number | null;
+  /** Blocks that come before and after it. */
+  readonly before: readonly number[];
+  readonly after: readonly number[];
+}
+
+/** Parts the tasks that are not fixed into blocks. A chain that has begun goes on as single tasks, its last ones first in line. */
+export function blocksOf({ tasks, chains }: ScheduleProblem): Block[] {
+  const groups: { tasks: number[]; limit: number | null }[] = [];
+  const blockOf = new Array<number>(tasks.length).fill(-1);
+  const add = (group: { tasks: number[]; limit: number | null }) => {
+    for (const task of group.tasks) blockOf[task] = groups.length;
+    groups.push(group);
+  };
+  for (const { tasks: chained, limit } of chains) {
+    if (chained.every((task) => tasks[task]?.fixed === null)) add({ tasks: [...chained], limit });
+  }
+  tasks.forEach((task, index) => {
+    if (task.fixed === null && blockOf[index] === -1) add({ tasks: [index], limit: null });
+  });
+  const before = groups.map(() => new Set<number>());
+  const after = groups.map(() => new Set<number>());
+  tasks.forEach(({ after: predecessors }, index) => {
+    const own = blockOf[index] ?? -1;
+    for (const { task } of predecessors) {
+      const other = blockOf[task] ?? -1;
+      if (own >= 0 && other >= 0 && own !== other) {
+        before[own]?.add(other);
+        after[other]?.add(own);
+      }
+    }
+  });
+  return groups.map((group, index) => ({
+    ...group,
+    before: [...(before[index] ?? [])],
+    after: [...(after[index] ?? [])],
+  }));
+}

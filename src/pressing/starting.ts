@@ -1,0 +1,167 @@
+import type { Curer, CureValues, Fabric, Peel, PressValues, Station } from '../model';
+import {
+  asSeconds,
+  fromDegrees,
+  fromMinutes,
+  fromMm,
+  fromUnit,
+  type Micrometres,
+  type Seconds,
+} from '../units';
+
+interface FabricValues {
+  readonly degreesF: number;
+  readonly pressure: PressValues['pressure'];
+  readonly small: number;
+  readonly large: number;
+  readonly prePress: number;
+  readonly secondPress: number;
+  readonly cover: PressValues['cover'];
+}
+
+/**
+ * Values for hot-peel film to start with, common practice without a source: the film maker's data sheet replaces them. Whole
+ * degrees Fahrenheit and seconds.
+ */
+const byFabric: Readonly<Record<Fabric, FabricValues>> = {
+  cotton: {
+    degreesF: 315,
+    pressure: 'medium',
+    small: 12,
+    large: 15,
+    prePress: 5,
+    secondPress: 8,
+    cover: 'paper',
+  },
+  blend: {
+    degreesF: 300,
+    pressure: 'medium',
+    small: 12,
+    large: 15,
+    prePress: 5,
+    secondPress: 8,
+    cover: 'paper',
+  },
+  polyester: {
+    degreesF: 270,
+    pressure: 'medium',
+    small: 10,
+    large: 12,
+    prePress: 3,
+    secondPress: 5,
+    cover: 'paper',
+  },
+  nylon: {
+    degreesF: 260,
+    pressure: 'light',
+    small: 10,
+    large: 12,
+    prePress: 3,
+    secondPress: 5,
+    cover: 'silicone',
+  },
+  rayon: {
+    degreesF: 280,
+    pressure: 'light',
+    small: 10,
+    large: 12,
+    prePress: 3,
+    secondPress: 5,
+    cover: 'paper',
+  },
+  canvas: {
+    degreesF: 320,
+    pressure: 'firm',
+    small: 15,
+    large: 18,
+    prePress: 8,
+    secondPress: 10,
+    cover: 'paper',
+  },
+  leather: {
+    degreesF: 255,
+    pressure: 'light',
+    small: 8,
+    large: 10,
+    prePress: 0,
+    secondPress: 5,
+    cover: 'silicone',
+  },
+  other: {
+    degreesF: 280,
+    pressure: 'medium',
+    small: 10,
+    large: 12,
+    prePress: 3,
+    secondPress: 5,
+    cover: 'paper',
+  },
+};
+
+/** Seconds before peeling: a warm film is still lukewarm to the hand, a cold one as cool as the room (common practice, no source). */
+const waits: Readonly<Record<Peel, number>> = { hot: 0, warm: 10, cold: 60 };
+
+/** The press recipe that a shop begins with. */
+export function startingPress(peel: Peel, fabric: Fabric): PressValues {
+  const { degreesF, pressure, small, large, prePress, secondPress, cover } = byFabric[fabric];
+  return {
+    temperature: fromDegrees(degreesF, 'F'),
+    pressure,
+    seconds: { small: asSeconds(small), large: asSeconds(large) },
+    wait: asSeconds(waits[peel]),
+    prePress: asSeconds(prePress),
+    secondPress: asSeconds(secondPress),
+    cover,
+  };
+}
+
+/** The curing recipe that a shop begins with (common practice, no source); powder and film makers' sheets replace it. */
+export function startingCure(by: Curer): CureValues {
+  const values = {
+    press: { degreesF: 315, seconds: 150, clear: 8 },
+    oven: { degreesF: 250, seconds: 150, clear: 0 },
+    line: { degreesF: 250, seconds: 180, clear: 0 },
+  }[by];
+  return {
+    temperature: fromDegrees(values.degreesF, 'F'),
+    seconds: asSeconds(values.seconds),
+    clear: fromMm(values.clear),
+  };
+}
+
+/** A transfer is large when its longer side is at least so long: common practice, no source. */
+const LARGE = fromMm(200);
+
+/** How long a transfer is pressed. */
+export const pressSeconds = (
+  { seconds }: Pick<PressValues, 'seconds'>,
+  size: { readonly width: Micrometres; readonly height: Micrometres },
+): Seconds => (Math.max(size.width, size.height) >= LARGE ? seconds.large : seconds.small);
+
+/** A desktop printer, one pair of hands and one 16 x 20 in press that also cures (common practice, no source). */
+export const startingStation = (temperature: Station['temperature']): Station => ({
+  temperature,
+  cutApart: 'after-cure',
+  printer: { perHour: fromUnit(2.5, 'm'), warmUp: fromMinutes(4), check: fromMinutes(2) },
+  hands: 1,
+  press: {
+    count: 1,
+    platen: { width: fromUnit(16, 'in'), length: fromUnit(20, 'in') },
+    warmUp: fromMinutes(12),
+    rise: asSeconds(3),
+    fall: asSeconds(8),
+  },
+  curer: 'press',
+  oven: { width: fromUnit(16, 'in'), length: fromUnit(20, 'in') },
+  wetLimit: fromMinutes(5),
+  handling: {
+    cutOff: asSeconds(30),
+    powder: asSeconds(75),
+    load: asSeconds(20),
+    cutApart: asSeconds(10),
+    dress: asSeconds(15),
+    place: asSeconds(8),
+    pack: asSeconds(15),
+  },
+  closes: '17:00',
+});

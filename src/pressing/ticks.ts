@@ -1,0 +1,96 @@
+import type { Tick } from '../model';
+import type { Task } from './schedule';
+import type { Work } from './work';
+
+/** The tick that says when a run was begun. */
+export const BEGUN = 'begun';
+
+/** What is ticked while a span is cut apart. */
+export const cutKey = {
+  copy: (copy: string): string => `copy/${copy}`,
+  cut: (span: number, number: number): string => `cut/${span}/${number}`,
+};
+
+/** When what was ticked last was ticked, by its subject; what was taken back is not in it. */
+export function ticked(ticks: Iterable<Pick<Tick, 'subject' | 'done' | 'at' | 'id'>>): Map<string, string> {
+  const last = new Map<string, Pick<Tick, 'subject' | 'done' | 'at' | 'id'>>();
+  for (const tick of ticks) {
+    const other = last.get(tick.subject);
+    // The later tick holds; of two at once, the same one on every device.
+    if (!other || tick.at > other.at || (tick.at === other.at && tick.id > other.id))
+      last.set(tick.subject, tick);
+  }
+  return new Map([...last].filter(([, { done }]) => done).map(([subject, { at }]) => [subject, at]));
+}
+
+/**
+ * The work as it stands: what is ticked has its times, what it waited for was done before it, the printer is taken to have gone on
+ * by itself, and all else begins from now on.
+ * @param done when each job was ticked, by its key, in seconds from the start
+ * @param now seconds from the start
+ */
+export function asTicked(work: Work, done: ReadonlyMap<string, number>, now: number): Work {
+  const { tasks, resources } = work.problem;
+  const ends = work.jobs.map(({ key, kind, copies }) => {
+    const own = done.get(key) ?? null;
+    if (own !== null || kind !== 'apart') return own;
+    // Cut apart is a span, too, when the last of its copies is out.
+    const out = copies.map((copy) => done.get(cutKey.copy(copy)) ?? Number.POSITIVE_INFINITY);
+    const last = Math.max(...out);
+    return Number.isFinite(last) ? last : null;
+  });
+  // What is done was waited for: it ended, at the latest, when the next began.
+  for (let index = tasks.length - 1; index >= 0; index -= 1) {
+    const end = ends[index];
+    const task = tasks[index];
+    if (end === null || end === undefined || !task) continue;
+    for (const { task: before } of task.after) {
+      const begin = Math.max(0, end - task.duration);
+      ends[before] = Math.min(ends[before] ?? begin, begin);
+    }
+  }
+  const fixed: Task['fixed'][] = tasks.map(({ duration }, index) => {
+    const end = ends[index] ?? null;
+    return end === null ? null : { start: Math.max(0, end - duration), end };
+  });
+  // What runs by itself, once all before it is done.
+  tasks.forEach(({ after, duration }, index) => {
+    const kind = work.jobs[index]?.kind;
+    if (fixed[index] || (kind !== 'ready' && kind !== 'print' && kind !== 'line')) return;
+    const before = after.map(({ task }) => fixed[task]?.end ?? null);
+    if (before.some((end) => end === null || end > now)) return;
+    const start = Math.max(0, ...before.map((end) => end ?? 0));
+    fixed[index] = { start, end: Math.max(start + duration, now) };
+  });
+  // The press is as warm as what was last done with it.
+  const last = resources.map(() => ({ end: -1, setting: null as number | null }));
+  tasks.forEach(({ uses }, index) => {
+    const own = fixed[index];
+    if (!own || own.end > now) return;
+    for (const { resource, setting } of uses) {
+      const known = last[resource];
+      if (known && setting > 0 && own.end > known.end) Object.assign(known, { end: own.end, setting });
+    }
+  });
+  return {
+    ...work,
+    problem: {
+      ...work.problem,
+      now,
+      tasks: tasks.map((task, index) => ({ ...task, fixed: fixed[index] ?? null })),
+      resources: resources.map((resource, index) => ({
+        ...resource,
+        units: resource.units.map((unit) => ({
+          ...unit,
+          // A press that was switched on at the start is warm when its time is over.
+          free: resource.setup && now > 0 ? Math.min(unit.free, now) : unit.free,
+          setting: last[index]?.setting ?? unit.setting,
+        })),
+        setup:
+          resource.setup && last[index]?.setting === null
+            ? { ...resource.setup, cold: Math.max(0, resource.setup.cold - now) }
+            : resource.setup,
+      })),
+    },
+  };
+}

@@ -1,0 +1,127 @@
+import type { Schedule, ScheduleBound } from './schedule';
+import type { Job, JobKind, Work, Worker } from './work';
+
+/** A job with its times, in seconds from the start. */
+export interface Entry {
+  readonly job: Job;
+  readonly task: number;
+  readonly start: number;
+  readonly end: number;
+  readonly state: 'done' | 'begun' | 'ahead';
+  /** What it takes, and which of several. */
+  readonly takes: readonly {
+    readonly worker: Worker;
+    readonly unit: number;
+    readonly from: number;
+    readonly to: number;
+  }[];
+  /** In whole degrees Celsius; `null` where nothing is heated for it. */
+  readonly degrees: number | null;
+}
+
+/** An order's time. */
+interface OrderTime {
+  readonly order: NonNullable<Job['order']>;
+  readonly end: number;
+  readonly due: number | null;
+  /** Seconds after it is due; 0 if it is in time. */
+  readonly late: number;
+}
+
+/** What holds the day up: the longest way of tasks, or what has the most to do. */
+export type Bottleneck =
+  | { readonly kind: 'path'; readonly through: readonly JobKind[] }
+  | { readonly kind: 'worker'; readonly worker: Worker; readonly busy: number };
+
+/** The schedule in the bench's own terms. */
+export interface Timeline {
+  readonly entries: readonly Entry[];
+  /** By the time at which they are done. */
+  readonly orders: readonly OrderTime[];
+  readonly end: number;
+  /** No schedule ends sooner. */
+  readonly least: number;
+  readonly bottleneck: Bottleneck;
+  /** Seconds by which wet print waits longer than it should, in all. */
+  readonly overWet: number;
+  /** How often a press is brought to another temperature. */
+  readonly changes: number;
+}
+
+/** Tells a schedule in the terms of the work it is of. */
+export function timelineOf(work: Work, schedule: Schedule, bound: ScheduleBound): Timeline {
+  const { problem, jobs, workers } = work;
+  const { tasks, now, dues } = problem;
+  const entries = jobs
+    .map((job, task): Entry => {
+      const start = schedule.starts[task] ?? 0;
+      const end = schedule.ends[task] ?? 0;
+      const own = tasks[task];
+      const heated = own?.uses.find(({ setting }) => setting > 0)?.setting ?? null;
+      return {
+        job,
+        task,
+        start,
+        end,
+        state: own?.fixed ? (end <= now ? 'done' : 'begun') : 'ahead',
+        takes: (own?.uses ?? []).map(({ resource, from, to }, use) => ({
+          worker: workers[resource] ?? 'hands',
+          unit: schedule.units[task]?.[use] ?? 0,
+          from: start + from,
+          to: Math.min(end, start + to),
+        })),
+        degrees: heated,
+      };
+    })
+    .sort((a, b) => a.start - b.start || a.task - b.task);
+  const due = new Map(dues.map(({ task, at }) => [task, at]));
+  const orders = entries
+    .flatMap(({ job, end, task }): OrderTime[] => {
+      if (job.kind !== 'pack' || !job.order) return [];
+      const at = due.get(task) ?? null;
+      return [{ order: job.order, end, due: at, late: at === null ? 0 : Math.max(0, end - at) }];
+    })
+    .sort((a, b) => a.end - b.end);
+  const { by } = bound;
+  const busyOf = (worker: Worker) =>
+    entries.reduce(
+      (sum, { takes }) =>
+        sum + takes.reduce((own, take) => own + (take.worker === worker ? take.to - take.from : 0), 0),
+      0,
+    );
+  const worker = by.kind === 'resource' ? workers[by.resource] : undefined;
+  const bottleneck: Bottleneck =
+    by.kind === 'resource' && worker
+      ? { kind: 'worker', worker, busy: busyOf(worker) }
+      : {
+          kind: 'path',
+          through: by.kind === 'path' ? by.tasks.flatMap((task) => jobs[task]?.kind ?? []) : [],
+        };
+  return {
+    entries,
+    orders,
+    end: schedule.makespan,
+    least: bound.seconds,
+    bottleneck,
+    overWet: schedule.overLimit,
+    changes: changesOf(entries),
+  };
+}
+
+function changesOf(entries: readonly Entry[]): number {
+  const last = new Map<number, number>();
+  let changes = 0;
+  const heated = entries
+    .flatMap(({ takes, degrees }) =>
+      takes.flatMap(({ worker, unit, from }) =>
+        worker === 'press' && degrees !== null ? [{ unit, from, degrees }] : [],
+      ),
+    )
+    .sort((a, b) => a.from - b.from);
+  for (const { unit, degrees } of heated) {
+    const before = last.get(unit);
+    if (before !== undefined && before !== degrees) changes += 1;
+    last.set(unit, degrees);
+  }
+  return changes;
+}

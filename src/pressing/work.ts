@@ -1,0 +1,405 @@
+import { copiesWithin, runSpans, uprightSize } from '../cutting';
+import type { LaidCopy, LaidRun } from '../layout';
+import type { Book, Copy, Fabric, Id, Order, Run, Station } from '../model';
+import type { Span } from '../packing';
+import { fail, fromMm, type Micrometres, ok, type Result } from '../units';
+import { bedOf, fitsOn, loadsOf } from './loads';
+import { cureRecipe, pressRecipe } from './recipes';
+import type { Chain, Due, Resource, ScheduleProblem, Task, Use } from './schedule';
+import { pressSeconds } from './starting';
+
+/** What is done to a run from the printer to the bag. `again` is the second press, or the peeling of cold film before it. */
+export type JobKind =
+  | 'ready'
+  | 'print'
+  | 'cut-off'
+  | 'powder'
+  | 'cure'
+  | 'line'
+  | 'apart'
+  | 'press'
+  | 'again'
+  | 'pack';
+
+/** One task of the bench, as a person would name it. */
+export interface Job {
+  /** Stays the same while the run is locked: what is ticked names it. */
+  readonly key: string;
+  readonly kind: JobKind;
+  /** Spans of the film, from 0. */
+  readonly spans: readonly number[];
+  readonly order: Pick<Order, 'id' | 'code' | 'name' | 'tint'> | null;
+  readonly transfer: LaidCopy['transfer'] | null;
+  readonly copies: readonly Id<'copy'>[];
+  readonly fabric: Fabric | null;
+}
+
+/** What does the work; the press cures as well, where nothing else does. */
+export type Worker = 'printer' | 'hands' | 'press' | 'oven';
+
+/** A day at the bench: the schedule's problem, and what its tasks and resources are. */
+export interface Work {
+  readonly problem: ScheduleProblem;
+  /** As long as the problem's tasks, in the same order. */
+  readonly jobs: readonly Job[];
+  readonly workers: readonly Worker[];
+  readonly spans: readonly Span[];
+  /** Spans larger than what they are cured on, and transfers larger than the press. */
+  readonly tooLarge: readonly TooLarge[];
+}
+
+type TooLarge =
+  | { readonly kind: 'span'; readonly span: number; readonly length: Micrometres }
+  | { readonly kind: 'transfer'; readonly transfer: LaidCopy['transfer']; readonly order: Job['order'] };
+
+/** What is missing for a schedule. */
+export type WorkProblem = 'nothing-laid' | 'not-cut' | 'no-press' | 'no-speed';
+
+/** Two pieces of film on a bed lie so far apart (common practice, no source). */
+const APART = fromMm(10);
+/** Wet film should not wait for more than one other span. */
+const MOST_IN_LOAD = 2;
+/** Hands are needed at the printer every few minutes: no lot at the press is longer, unless a single garment is. */
+const LOT = 240;
+/** Film that is peeled after a wait of this or more is left lying, and the next garment pressed meanwhile. */
+const LEAVE = 20;
+/** To check, stretch and count an order before it is bagged. */
+const CHECK = 30;
+
+/** Records as they were when the run was locked, or as they are now. */
+function recordsOf(book: Book, run: Run | undefined) {
+  const { snapshot } = run ?? {};
+  const orders = new Map<string, Order>(Object.entries(book.order));
+  const copies = new Map<string, Copy>(Object.entries(book.copy));
+  for (const order of snapshot?.orders ?? []) orders.set(order.id, order);
+  for (const copy of snapshot?.copies ?? []) copies.set(copy.id, copy);
+  return { orders, copies };
+}
+
+/** Seconds from an origin to the time at which an order is due; `null` if it has no date. */
+function dueIn(order: Order, station: Station, origin: Date): number | null {
+  if (order.due === null) return null;
+  const [year = 0, month = 1, day = 1] = order.due.split('-').map(Number);
+  const [hours = 0, minutes = 0] = (order.dueTime ?? station.closes).split(':').map(Number);
+  return Math.round((new Date(year, month - 1, day, hours, minutes).getTime() - origin.getTime()) / 1000);
+}
+
+class Builder {
+  readonly tasks: Task[] = [];
+  readonly jobs: Job[] = [];
+  readonly chains: Chain[] = [];
+  readonly dues: Due[] = [];
+
+  add(
+    job: Pick<Job, 'key' | 'kind'> & Partial<Job>,
+    task: { duration: number; uses: readonly Use[]; after: readonly (number | null)[]; lag?: number },
+  ): number {
+    const { duration, uses, after, lag = 0 } = task;
+    const before = [...new Set(after)].filter((index) => index !== null);
+    this.tasks.push({
+      duration,
+      uses: uses.filter(({ from, to }) => to > from),
+      after: before.map((index) => ({ task: index, lag })),
+      fixed: null,
+    });
+    this.jobs.push({ spans: [], order: null, transfer: null, copies: [], fabric: null, ...job });
+    return this.tasks.length - 1;
+  }
+}
+
+/** Copies of one transfer in one span. */
+function groupByTransfer(copies: readonly LaidCopy[]): LaidCopy[][] {
+  const groups = new Map<string, LaidCopy[]>();
+  for (const copy of copies) {
+    const group = groups.get(copy.transfer.id);
+    if (group) group.push(copy);
+    else groups.set(copy.transfer.id, [copy]);
+  }
+  return [...groups.values()];
+}
+
+/** A list in parts of so many. */
+const inParts = <Item>(items: readonly Item[], size: number): Item[][] =>
+  Array.from({ length: Math.ceil(items.length / size) }, (_, part) =>
+    items.slice(part * size, (part + 1) * size),
+  );
+
+/** A whole degree is the step of a press's setting. */
+const degrees = (temperature: number): number => Math.round(temperature / 10);
+
+/**
+ * The work of a run: warm up and check the nozzles, then for each span print, cut off, powder, cure and cut apart, then for each
+ * transfer of it pre-press, press, peel and press again, then check and pack each order. Cutting across stops the printer; powder
+ * follows print within the longest wait; a press is brought from one temperature to another in between.
+ * @param origin when the work begins: dues are counted from it
+ */
+export function workOf(
+  book: Book,
+  laid: LaidRun,
+  station: Station,
+  origin: Date,
+): Result<Work, readonly WorkProblem[]> {
+  const spans = runSpans(laid);
+  const problems: WorkProblem[] = [];
+  if (laid.copies.length === 0) problems.push('nothing-laid');
+  else if (laid.spans === null) problems.push('not-cut');
+  if (station.printer.perHour <= 0) problems.push('no-speed');
+  const { orders, copies: records } = recordsOf(book, book.run[laid.id]);
+  const isPressed = (copy: LaidCopy) =>
+    orders.get(copy.order.id)?.wants !== 'transfers' && records.get(copy.id)?.role !== 'over';
+  const pressed = laid.copies.filter(isPressed);
+  const curesOnPress = station.curer === 'press';
+  if (station.press.count === 0 && (curesOnPress || pressed.length > 0)) problems.push('no-press');
+  if (problems.length > 0) return fail(problems);
+
+  const { handling, printer, press } = station;
+  const { film } = laid;
+  const unit = { free: 0, setting: null };
+  const workers: Worker[] = [
+    'printer',
+    'hands',
+    'press',
+    ...(station.curer === 'oven' ? ['oven' as const] : []),
+  ];
+  const numberOf = (worker: Worker) => workers.indexOf(worker);
+  const resources: Resource[] = [
+    { units: [unit], setup: null },
+    { units: Array.from({ length: station.hands }, () => unit), setup: null },
+    {
+      units: Array.from({ length: Math.max(1, press.count) }, () => unit),
+      setup: { cold: press.warmUp, rise: press.rise, fall: press.fall },
+    },
+    ...(station.curer === 'oven' ? [{ units: [unit], setup: null }] : []),
+  ];
+  const use = (worker: Worker, from: number, to: number, setting = 0): Use => ({
+    resource: numberOf(worker),
+    from,
+    to,
+    setting,
+  });
+
+  const build = new Builder();
+  const ready = build.add(
+    { key: 'ready', kind: 'ready' },
+    {
+      duration: printer.warmUp + printer.check,
+      uses: [
+        use('printer', 0, printer.warmUp + printer.check),
+        use('hands', printer.warmUp, printer.warmUp + printer.check),
+      ],
+      after: [],
+    },
+  );
+
+  // Film up to the powder, in the order in which it comes out.
+  const onLine = station.curer === 'line';
+  const isRoll = film.kind === 'roll';
+  const bySpan = spans.map((span) => copiesWithin(laid.copies, span));
+  const powdered: number[] = [];
+  const cutEarly: (number | null)[] = [];
+  let before = ready;
+  spans.forEach((span, index) => {
+    const own = { spans: [index], copies: (bySpan[index] ?? []).map(({ id }) => id) };
+    const count = own.copies.length;
+    const time = Math.max(1, Math.round((3600 * (span.to - span.from)) / printer.perHour));
+    const print = build.add(
+      { key: `print/${index}`, kind: 'print', ...own },
+      { duration: time, uses: [use('printer', 0, time)], after: [before] },
+    );
+    before = print;
+    if (onLine) {
+      const cure = cureRecipe(book, 'line').values.seconds;
+      powdered.push(
+        build.add(
+          { key: `line/${index}`, kind: 'line', ...own },
+          { duration: cure, uses: [], after: [print] },
+        ),
+      );
+      cutEarly.push(null);
+      return;
+    }
+    const chain = [print];
+    if (isRoll) {
+      before = build.add(
+        { key: `cut-off/${index}`, kind: 'cut-off', ...own },
+        {
+          duration: handling.cutOff,
+          uses: [use('printer', 0, handling.cutOff), use('hands', 0, handling.cutOff)],
+          after: [print],
+        },
+      );
+      chain.push(before);
+    }
+    const early = station.cutApart === 'before-powder' && count > 0;
+    const apart = early
+      ? build.add(
+          { key: `apart/${index}`, kind: 'apart', ...own },
+          {
+            duration: count * handling.cutApart,
+            uses: [use('hands', 0, count * handling.cutApart)],
+            after: [before],
+          },
+        )
+      : null;
+    if (apart !== null) chain.push(apart);
+    cutEarly.push(apart);
+    const powder = build.add(
+      { key: `powder/${index}`, kind: 'powder', ...own },
+      { duration: handling.powder, uses: [use('hands', 0, handling.powder)], after: [apart ?? before] },
+    );
+    chain.push(powder);
+    powdered.push(powder);
+    build.chains.push({ tasks: chain, limit: station.wetLimit });
+  });
+
+  // Cures, each of the spans that lie together on the bed.
+  const sizes = spans.map(({ from, to }) => ({ width: film.width, length: (to - from) as Micrometres }));
+  const bed = bedOf(station);
+  const { loads, tooLarge } = loadsOf(sizes, bed, { apart: APART, most: MOST_IN_LOAD });
+  const cured: number[] = spans.map((_, index) => powdered[index] ?? ready);
+  if (!onLine) {
+    const recipe = cureRecipe(book, station.curer).values;
+    const beds = [...loads, ...tooLarge.map((index) => [index])].sort((a, b) => (a[0] ?? 0) - (b[0] ?? 0));
+    for (const load of beds) {
+      // What is larger than the bed is cured in as many goes as it takes.
+      const goes = Math.max(
+        ...load.map((index) =>
+          tooLarge.includes(index) ? Math.ceil((sizes[index]?.length ?? 0) / bed.length) : 1,
+        ),
+      );
+      const each = recipe.seconds + 2 * handling.load;
+      const duration = goes * each;
+      const cure = build.add(
+        {
+          key: `cure/${load[0]}`,
+          kind: 'cure',
+          spans: load,
+          copies: load.flatMap((index) => (bySpan[index] ?? []).map(({ id }) => id)),
+        },
+        {
+          duration,
+          uses: [
+            curesOnPress ? use('press', 0, duration, degrees(recipe.temperature)) : use('oven', 0, duration),
+            use('hands', 0, handling.load),
+            use('hands', duration - handling.load, duration),
+          ],
+          after: load.map((index) => powdered[index] ?? null),
+        },
+      );
+      for (const index of load) cured[index] = cure;
+    }
+  }
+
+  // Copies apart, and onto the garments.
+  const prePressed = new Set<string>();
+  const endsOf = new Map<string, number[]>();
+  const note = (order: string, task: number) => {
+    const tasks = endsOf.get(order);
+    if (tasks) tasks.push(task);
+    else endsOf.set(order, [task]);
+  };
+  spans.forEach((_, index) => {
+    const copies = bySpan[index] ?? [];
+    if (copies.length === 0) return;
+    let apart = cured[index] ?? ready;
+    if (cutEarly[index] === null || cutEarly[index] === undefined) {
+      // A line cures before anything is cut.
+      const first = onLine && isRoll ? handling.cutOff : 0;
+      const duration = first + copies.length * handling.cutApart;
+      apart = build.add(
+        { key: `apart/${index}`, kind: 'apart', spans: [index], copies: copies.map(({ id }) => id) },
+        { duration, uses: [use('hands', 0, duration)], after: [apart] },
+      );
+    }
+    for (const group of groupByTransfer(copies)) {
+      const [some] = group;
+      if (!some) continue;
+      const garments = group.filter(isPressed);
+      if (garments.length < group.length) note(some.order.id, apart);
+      if (garments.length === 0) continue;
+      const fabric = orders.get(some.order.id)?.fabric ?? 'other';
+      const { values } = pressRecipe(book, film.peel, fabric);
+      const setting = degrees(values.temperature);
+      // Places on the garments of one order: only the first that is pressed pre-presses them.
+      const grid = book.transfer[some.transfer.id]?.grid ?? null;
+      const garmentKey = grid ? `${some.order.id} garments` : some.transfer.id;
+      const isFirst = !prePressed.has(garmentKey) || prePressed.has(`${garmentKey} ${some.transfer.id}`);
+      prePressed.add(garmentKey);
+      if (isFirst) prePressed.add(`${garmentKey} ${some.transfer.id}`);
+      const prePress = isFirst ? values.prePress : 0;
+      const closed = handling.dress + prePress + handling.place + pressSeconds(values, uprightSize(some));
+      const second = values.secondPress > 0 ? handling.dress + values.secondPress : handling.place;
+      const leaves = values.wait >= LEAVE;
+      const cycle = leaves ? closed : closed + values.wait + handling.place + values.secondPress;
+      inParts(garments, Math.max(1, Math.floor(LOT / cycle))).forEach((lot, part) => {
+        const own = {
+          spans: [index],
+          order: some.order,
+          transfer: some.transfer,
+          copies: lot.map(({ id }) => id),
+          fabric,
+        };
+        const duration = lot.length * cycle;
+        const name = `${some.transfer.id}/${index}/${part}`;
+        let last = build.add(
+          { key: `press/${name}`, kind: 'press', ...own },
+          {
+            duration,
+            uses: [use('hands', 0, duration), use('press', 0, duration, setting)],
+            after: [apart],
+          },
+        );
+        if (leaves) {
+          const time = lot.length * second;
+          last = build.add(
+            { key: `again/${name}`, kind: 'again', ...own },
+            {
+              duration: time,
+              uses: [
+                use('hands', 0, time),
+                ...(values.secondPress > 0 ? [use('press', 0, time, setting)] : []),
+              ],
+              after: [last],
+              lag: values.wait,
+            },
+          );
+        }
+        note(some.order.id, last);
+      });
+    }
+  });
+
+  for (const [id, after] of endsOf) {
+    const order = orders.get(id);
+    if (!order) continue;
+    const copies = laid.copies.filter((copy) => copy.order.id === id);
+    const duration = CHECK + copies.length * handling.pack;
+    const pack = build.add(
+      { key: `pack/${id}`, kind: 'pack', order, copies: copies.map((copy) => copy.id) },
+      { duration, uses: [use('hands', 0, duration)], after },
+    );
+    const at = dueIn(order, station, origin);
+    if (at !== null) build.dues.push({ task: pack, at, weight: order.rush ? 3 : 1 });
+  }
+
+  const { tasks, jobs, chains, dues } = build;
+  const seen = new Set<string>();
+  const transfersTooLarge = pressed.flatMap((copy): TooLarge[] => {
+    const { width, height } = uprightSize(copy);
+    if (seen.has(copy.transfer.id) || fitsOn({ width, length: height }, press.platen)) return [];
+    seen.add(copy.transfer.id);
+    return [{ kind: 'transfer', transfer: copy.transfer, order: copy.order }];
+  });
+  return ok({
+    problem: { now: 0, tasks, resources, chains, dues },
+    jobs,
+    workers,
+    spans,
+    tooLarge: [
+      ...(onLine ? [] : tooLarge).map(
+        (span): TooLarge => ({ kind: 'span', span, length: sizes[span]?.length ?? (0 as Micrometres) }),
+      ),
+      ...transfersTooLarge,
+    ],
+  });
+}

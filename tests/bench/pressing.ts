@@ -1,0 +1,109 @@
+import { addDemoDay } from '../../src/demo';
+import { applyEdit, setPlaces } from '../../src/editing';
+import { layRun, placesOf, problemOf } from '../../src/layout';
+import { type Book, runOf, type Station } from '../../src/model';
+import { createPlanner } from '../../src/packing';
+import { asTicked, startingStation, type Work, workOf } from '../../src/pressing';
+import { createScheduler } from '../../src/pressing/schedule';
+import { fromMm, type LocalDate } from '../../src/units';
+import { context, NOW, smallBook } from '../editing/book';
+import { printTable } from './table';
+
+/** As the app looks for a schedule, and after a tick. */
+const ITERATIONS = { first: 3000, again: 250 };
+
+/** The demo day on a roll cut into spans, laid out once. */
+function demoBook(): Book {
+  const ids = context();
+  const { book: small } = smallBook();
+  const { book } = applyEdit(
+    { ...small, order: {}, transfer: {}, copy: {} },
+    (draft) => {
+      const dayFrom = (days: number) => `2026-11-${String(25 + Math.min(5, days))}` as LocalDate;
+      addDemoDay(draft, { dayFrom, unit: 'mm' }, { ...ids, newId: () => `demo ${ids.newId()}` });
+      for (const film of Object.values(draft.film)) if (film.kind === 'roll') film.spanMax = fromMm(480);
+    },
+    NOW,
+  );
+  const open = runOf(book, null);
+  if (!open) throw new Error('no run');
+  const own = problemOf(book, open.run, open.film, 'pinned');
+  const planner = createPlanner(own.problem, 1);
+  planner.step(3000);
+  return applyEdit(
+    book,
+    (draft) => setPlaces(draft, open.run.id, placesOf(planner.best(), own, open.film)),
+    NOW,
+  ).book;
+}
+
+/** The work of the demo day with some equipment. */
+export function demoWork(station: Partial<Station> = {}): Work {
+  const book = demoBook();
+  const open = runOf(book, null);
+  const laid = open && layRun(book, open.run);
+  if (!laid) throw new Error('no run');
+  const own = { ...startingStation('C'), ...station };
+  const work = workOf(book, laid, own, new Date('2026-11-25T08:00:00'));
+  if (!work.ok) throw new Error(work.problem.join());
+  return work.value;
+}
+
+/** How good and how quick schedules of the demo day are, with several sets of equipment. */
+export function benchPressing(): void {
+  const start = startingStation('C');
+  const kinds: readonly (readonly [string, Partial<Station>])[] = [
+    ['one press for all', {}],
+    ['an oven', { curer: 'oven' }],
+    ['two presses', { press: { ...start.press, count: 2 } }],
+    ['two pairs of hands', { hands: 2 }],
+    ['two and an oven', { hands: 2, curer: 'oven' }],
+    ['a shaker line', { curer: 'line' }],
+    ['cut before powder', { cutApart: 'before-powder' }],
+  ];
+  const rows = kinds.map(([name, station]) => {
+    const work = demoWork(station);
+    const began = performance.now();
+    const scheduler = createScheduler(work.problem, 1);
+    const firstEnd = scheduler.best().makespan;
+    scheduler.step(ITERATIONS.first);
+    const ms = performance.now() - began;
+    const best = scheduler.best();
+    const tick = asTicked(work, new Map([['cut-off/0', 2000]]), 2000);
+    const before = performance.now();
+    const again = createScheduler(tick.problem, 1, best);
+    again.step(ITERATIONS.again);
+    const againMs = performance.now() - before;
+    const minutes = (seconds: number) => (seconds / 60).toFixed(1);
+    return [
+      name,
+      work.jobs.length,
+      minutes(firstEnd),
+      minutes(best.makespan),
+      minutes(scheduler.bound.seconds),
+      `${(100 * (best.makespan / scheduler.bound.seconds - 1)).toFixed(2)}%`,
+      `${best.overLimit} s`,
+      minutes(best.late),
+      `${ms.toFixed(0)} ms`,
+      `${minutes(again.best().makespan)}`,
+      `${againMs.toFixed(0)} ms`,
+    ];
+  });
+  printTable(
+    `The demo day from print to bag, ${ITERATIONS.first} schedules, after a tick ${ITERATIONS.again}, seed 1, minutes`,
+    [
+      'equipment',
+      'tasks',
+      'by rules',
+      'searched',
+      'bound',
+      'over bound',
+      'too wet',
+      'late',
+      'took',
+      're-planned',
+      'took',
+    ],
+    rows,
+  );
+}

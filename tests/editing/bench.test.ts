@@ -1,0 +1,184 @@
+import { describe, expect, it } from 'vitest';
+import {
+  advanceRun,
+  drawFromShelf,
+  duplicateOrder,
+  finishRun,
+  lockRun,
+  setCount,
+  setPlaces,
+  setPress,
+  spoilCopy,
+  stepRunBack,
+  tickJob,
+  ticksOf,
+  waitingFor,
+} from '../../src/editing';
+import { layRun, problemOf } from '../../src/layout';
+import { type Book, type Id, orderStates, type Place, type Run, runOf } from '../../src/model';
+import { pressRecipe, startingPress, startingStation, workOf } from '../../src/pressing';
+import { asSeconds, fromMm } from '../../src/units';
+import { context, edited, LATER, smallBook } from './book';
+
+const { book: empty, order, front } = smallBook();
+const run = Object.keys(empty.run)[0] as Id<'run'>;
+const at = (x: number, y: number): Place => ({ x: fromMm(x), y: fromMm(y), turned: false, pinned: false });
+let count = 0;
+/** Ids that are not given twice over several edits. */
+const ids = () => ({
+  ...context(),
+  newId: () => {
+    count += 1;
+    return `bench-${count}`;
+  },
+});
+
+/** Three fronts, one over and two tags on film and locked. */
+const locked = edited(
+  edited(empty, (draft) => {
+    setCount(draft, front, 1, ids(), 'over');
+    const fronts = Object.values(draft.copy).filter((copy) => copy.transfer === front);
+    const tags = Object.values(draft.copy).filter((copy) => copy.transfer !== front);
+    setPlaces(draft, run, [
+      ...fronts.map(({ id }, index): [Id<'copy'>, Place] => [id, at(5, 10 + 90 * index)]),
+      ...tags.map(({ id }, index): [Id<'copy'>, Place] => [id, at(120, 10 + 90 * index)]),
+    ]);
+  }),
+  (draft) => lockRun(draft, run, ids()),
+);
+const stateOf = (book: Book): Run['state'] | undefined => book.run[run]?.state;
+const printed = edited(locked, (draft) => finishRun(draft, run, ids()));
+const ordered = Object.values(locked.copy).find((copy) => copy.transfer === front && copy.role === 'ordered');
+if (!ordered) throw new Error('no copy');
+
+const jobsOf = (book: Book) => {
+  const record = book.run[run];
+  const laid = record && layRun(book, record);
+  const work = laid && workOf(book, laid, startingStation('C'), new Date('2026-11-25T08:00:00'));
+  if (!work?.ok) throw new Error('no work');
+  return work.value.jobs;
+};
+
+describe('ticks', () => {
+  const tickAll = (book: Book, kinds: readonly string[]) =>
+    jobsOf(book)
+      .filter(({ kind }) => kinds.includes(kind))
+      .reduce((now, { key }) => edited(now, (draft) => tickJob(draft, run, key, true, ids())), book);
+
+  it('bring a run from print to press, each state with its date, and its film off the roll', () => {
+    const isPrinted = tickAll(locked, ['print']);
+    expect(stateOf(isPrinted)).toBe('printed');
+    expect(isPrinted.film).toEqual(printed.film);
+    const isPressed = tickAll(tickAll(isPrinted, ['cure']), ['press']);
+    expect(stateOf(isPressed)).toBe('pressed');
+    expect(isPressed.run[run]?.history.map(({ state }) => state)).toEqual([
+      'locked',
+      'printed',
+      'cured',
+      'pressed',
+    ]);
+  });
+
+  it('wait until all of a kind is done', () => {
+    const [first] = jobsOf(locked).filter(({ kind }) => kind === 'press');
+    const some = edited(tickAll(locked, ['print', 'cure']), (draft) =>
+      tickJob(draft, run, first?.key ?? '', true, ids()),
+    );
+    expect(stateOf(some)).toBe('cured');
+  });
+
+  it('are only ever added: one taken back is another', () => {
+    const once = edited(locked, (draft) => tickJob(draft, run, 'print/0', true, ids()));
+    const back = edited(once, (draft) => tickJob(draft, run, 'print/0', false, ids()));
+    expect(ticksOf(back, run).map(({ done }) => done)).toEqual([true, false]);
+  });
+});
+
+describe('a run on film', () => {
+  const closed = [0, 1, 2].reduce((book) => edited(book, (draft) => advanceRun(draft, run, ids())), printed);
+
+  it('goes on to the end and back, all of it noted', () => {
+    expect(stateOf(closed)).toBe('closed');
+    let book = closed;
+    for (const state of ['pressed', 'cured', 'printed', 'locked']) {
+      book = edited(book, (draft) => stepRunBack(draft, run, ids()));
+      expect(stateOf(book)).toBe(state);
+    }
+    expect(book.film).toEqual(locked.film);
+    expect(book.run[run]?.history).toHaveLength(9);
+  });
+
+  it('puts its overs on the shelf when it is closed, once', () => {
+    expect(Object.values(closed.shelf)).toMatchObject([{ name: 'front', code: 'HB', count: 1 }]);
+    const again = edited(
+      edited(closed, (draft) => stepRunBack(draft, run, ids())),
+      (draft) => advanceRun(draft, run, ids()),
+    );
+    expect(Object.values(again.shelf)).toMatchObject([{ count: 1 }]);
+  });
+
+  it('is drawn on by a later order, whose copy needs no film', () => {
+    const later = edited(closed, (draft) => duplicateOrder(draft, order, 'again', ids()));
+    const [item] = Object.keys(later.shelf);
+    if (!item) throw new Error('nothing on the shelf');
+    const waiting = waitingFor(later, item);
+    expect(waiting).toHaveLength(3);
+    let taken = 0;
+    const drawn = edited(later, (draft) => {
+      taken = drawFromShelf(draft, item);
+    });
+    expect(taken).toBe(1);
+    expect(drawn.shelf[item]?.count).toBe(0);
+    const open = runOf(drawn, null) ?? { run: drawn.run[run] as Run, film: Object.values(drawn.film)[0] };
+    const draft = { ...open.run, id: 'other' as Id<'run'>, state: 'draft' as const, snapshot: null };
+    if (!open.film) throw new Error('no film');
+    const { copies } = problemOf(drawn, draft, open.film, 'pinned');
+    expect(copies.flat().map(({ id }) => id)).not.toContain(waiting[0]);
+    expect(copies.flat().map(({ id }) => id)).toContain(waiting[1]);
+  });
+});
+
+describe('a spoiled copy', () => {
+  const spoilage = { run, copy: ordered.id, stage: 'press', garment: true, reason: 'crooked' } as const;
+
+  it('waits for a reprint, and its order for a blank; the run still shows what was printed', () => {
+    const spoiled = edited(printed, (draft) => spoilCopy(draft, spoilage, ids()));
+    expect(spoiled.copy[ordered.id]).toMatchObject({ run: null, place: null });
+    expect(Object.values(spoiled.spoilage)).toMatchObject([spoilage]);
+    expect(spoiled.order[order]?.awaits.blanks).toBe(true);
+    expect(orderStates(spoiled).get(order)).toBe('part-done');
+    const record = spoiled.run[run];
+    expect(record && layRun(spoiled, record)?.copies).toHaveLength(6);
+  });
+
+  it('is none while the run is not printed, and is not noted twice', () => {
+    expect(edited(locked, (draft) => spoilCopy(draft, spoilage, ids()))).toEqual(locked);
+    const once = edited(printed, (draft) => spoilCopy(draft, spoilage, ids()));
+    expect(edited(once, (draft) => spoilCopy(draft, spoilage, ids()))).toEqual(once);
+  });
+});
+
+describe('a recipe that is set', () => {
+  const values = { ...startingPress('hot', 'cotton'), secondPress: asSeconds(5) };
+
+  it('replaces the one to start with and keeps what it was', () => {
+    const hot = { peel: 'hot', fabric: 'cotton' } as const;
+    const once = edited(empty, (draft) =>
+      setPress(draft, hot, { values, origin: 'data-sheet', notes: 'sheet of May' }, ids()),
+    );
+    expect(pressRecipe(once, 'hot', 'cotton')).toMatchObject({ values, origin: 'data-sheet' });
+    expect(pressRecipe(once, 'cold', 'cotton').origin).toBe('common-practice');
+    const twice = edited(once, (draft) =>
+      setPress(
+        draft,
+        hot,
+        { values: { ...values, wait: asSeconds(5) }, origin: 'own', notes: '' },
+        { ...ids(), now: LATER },
+      ),
+    );
+    expect(Object.values(twice.recipe)[0]?.history).toMatchObject([
+      { values: startingPress('hot', 'cotton'), origin: 'common-practice' },
+      { until: LATER, values, origin: 'data-sheet' },
+    ]);
+  });
+});

@@ -1,0 +1,214 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  createScheduler,
+  type ScheduleProblem,
+  scheduleBound,
+  validateSchedule,
+} from '../../src/pressing/schedule';
+import { shortestOf } from './exhaustive';
+import { flowShop, jobShop, johnson, taillard } from './shops';
+
+function searched(problem: ScheduleProblem, iterations: number) {
+  const scheduler = createScheduler(problem, 1);
+  scheduler.step(iterations);
+  return { schedule: scheduler.best(), bound: scheduler.bound.seconds };
+}
+
+const time = fc.integer({ min: 1, max: 20 });
+
+describe('a schedule over two machines', () => {
+  it('is as short as by Johnson’s rule (Johnson 1954)', () => {
+    fc.assert(
+      fc.property(fc.array(fc.tuple(time, time), { minLength: 1, maxLength: 9 }), (times) => {
+        const { schedule, bound } = searched(flowShop(times), 3000);
+        expect(schedule.makespan).toBe(johnson(times));
+        expect(bound).toBeLessThanOrEqual(schedule.makespan);
+      }),
+      { numRuns: 60, seed: 1954 },
+    );
+  });
+
+  it('is as short as in the textbook: five jobs, 30 (a common textbook example, times from memory)', () => {
+    const times = [
+      [5, 2],
+      [1, 6],
+      [9, 7],
+      [3, 8],
+      [10, 4],
+    ] as const;
+    expect(johnson(times)).toBe(30);
+    expect(searched(flowShop(times), 500).schedule.makespan).toBe(30);
+  });
+});
+
+/** Upper and lower bounds of Taillard's summary (from memory); the lower ones are the most loaded machine with least head and tail. */
+const taillardBounds = [
+  { name: 'ta001', seed: 873654221, upper: 1278, lower: 1232 },
+  { name: 'ta002', seed: 379008056, upper: 1359, lower: 1290 },
+  { name: 'ta003', seed: 1866992158, upper: 1081, lower: 1073 },
+  { name: 'ta004', seed: 216771124, upper: 1293, lower: 1268 },
+  { name: 'ta005', seed: 495070989, upper: 1235, lower: 1198 },
+] as const;
+
+describe('published flow shops, 20 jobs on 5 machines (Taillard 1993)', () => {
+  it('are made by his generator: the first times of ta001', () => {
+    const times = taillard(20, 5, 873654221).map(([first]) => first);
+    expect(times.slice(0, 10)).toEqual([54, 83, 15, 71, 77, 36, 53, 38, 27, 87]);
+  });
+
+  it.each(taillardBounds)(
+    '$name: the bound is at least his, and not above the best known',
+    ({ seed, upper, lower }) => {
+      const { seconds } = scheduleBound(flowShop(taillard(20, 5, seed)));
+      expect(seconds).toBeGreaterThanOrEqual(lower);
+      expect(seconds).toBeLessThanOrEqual(upper);
+    },
+  );
+
+  it.each(taillardBounds.slice(0, 3))(
+    '$name: the schedule is within 6% of the best known',
+    ({ seed, upper }) => {
+      const { schedule, bound } = searched(flowShop(taillard(20, 5, seed)), 12_000);
+      expect(schedule.makespan).toBeGreaterThanOrEqual(bound);
+      expect(schedule.makespan).toBeLessThanOrEqual(1.06 * upper);
+    },
+  );
+});
+
+describe('a published job shop', () => {
+  it('ft06 (Fisher & Thompson 1963, from memory): the optimum, 55', () => {
+    const rows = [
+      '2 1 0 3 1 6 3 7 5 3 4 6',
+      '1 8 2 5 4 10 5 10 0 10 3 4',
+      '2 5 3 4 5 8 0 9 1 1 4 7',
+      '1 5 0 5 2 5 3 3 4 8 5 9',
+      '2 9 1 3 4 5 5 4 0 3 3 1',
+      '1 3 3 3 5 9 0 10 4 4 2 1',
+    ];
+    const jobs = rows.map((row) => {
+      const figures = row.split(' ').map(Number);
+      return Array.from({ length: 6 }, (_, at) => [figures[2 * at] ?? 0, figures[2 * at + 1] ?? 0] as const);
+    });
+    const { schedule, bound } = searched(jobShop(jobs), 20_000);
+    expect(schedule.makespan).toBe(55);
+    expect(bound).toBeLessThanOrEqual(55);
+  });
+});
+
+/** Small problems: up to five tasks over hands and one press that is set up. */
+const small = fc
+  .record({
+    hands: fc.integer({ min: 1, max: 2 }),
+    cold: fc.integer({ min: 0, max: 2 }),
+    tasks: fc.array(
+      fc.record({
+        duration: fc.integer({ min: 1, max: 3 }),
+        hands: fc.boolean(),
+        press: fc.boolean(),
+        setting: fc.integer({ min: 1, max: 2 }),
+        after: fc.array(fc.record({ task: fc.nat(4), lag: fc.integer({ min: 0, max: 1 }) }), {
+          maxLength: 2,
+        }),
+      }),
+      { minLength: 1, maxLength: 5 },
+    ),
+  })
+  .map(
+    ({ hands, cold, tasks }): ScheduleProblem => ({
+      now: 0,
+      resources: [
+        { units: Array.from({ length: hands }, () => ({ free: 0, setting: 0 })), setup: null },
+        { units: [{ free: 0, setting: null }], setup: { cold, rise: 1, fall: 2 } },
+      ],
+      tasks: tasks.map((task, index) => ({
+        duration: task.duration,
+        uses: [
+          // The hands are free again before the press is.
+          ...(task.hands ? [{ resource: 0, from: 0, to: Math.min(1, task.duration), setting: 0 }] : []),
+          ...(task.press ? [{ resource: 1, from: 0, to: task.duration, setting: task.setting }] : []),
+        ],
+        after: task.after.filter((before) => before.task < index),
+        fixed: null,
+      })),
+      chains: [],
+      dues: [],
+    }),
+  );
+
+describe('small problems', () => {
+  it('are solved as well as by trying everything, and the bound is never above', () => {
+    fc.assert(
+      fc.property(small, (problem) => {
+        const { schedule, bound } = searched(problem, 400);
+        expect(validateSchedule(problem, schedule)).toEqual([]);
+        const best = shortestOf(problem, schedule.makespan);
+        expect(schedule.makespan).toBe(best);
+        expect(bound).toBeLessThanOrEqual(best);
+      }),
+      { numRuns: 60, seed: 7 },
+    );
+  });
+
+  it('are solved alike for the same seed', () => {
+    fc.assert(
+      fc.property(small, (problem) => {
+        expect(searched(problem, 50)).toEqual(searched(problem, 50));
+      }),
+      { numRuns: 20 },
+    );
+  });
+});
+
+describe('a chain', () => {
+  const task = (duration: number, resource: number, after: number[] = []) => ({
+    duration,
+    uses: [{ resource, from: 0, to: duration, setting: 0 }],
+    after: after.map((before) => ({ task: before, lag: 0 })),
+    fixed: null,
+  });
+  /** Print, cut off, powder; hands that are busy with something long that was begun at 0. */
+  const problem: ScheduleProblem = {
+    now: 0,
+    resources: [
+      { units: [{ free: 0, setting: 0 }], setup: null },
+      { units: [{ free: 500, setting: 0 }], setup: null },
+    ],
+    tasks: [task(100, 0), task(10, 1, [0]), task(20, 1, [1])],
+    chains: [{ tasks: [0, 1, 2], limit: 60 }],
+    dues: [{ task: 2, at: 100, weight: 1 }],
+  };
+
+  it('begins later rather than that wet print waits too long', () => {
+    const { schedule } = searched(problem, 10);
+    expect(validateSchedule(problem, schedule)).toEqual([]);
+    expect(schedule.overLimit).toBe(0);
+    expect((schedule.starts[2] ?? 0) - (schedule.ends[0] ?? 0)).toBeLessThanOrEqual(60);
+    expect(schedule.late).toBe((schedule.ends[2] ?? 0) - 100);
+  });
+
+  it('says by how much it cannot be held', () => {
+    const tight = { ...problem, chains: [{ tasks: [0, 1, 2], limit: 4 }] };
+    expect(searched(tight, 10).schedule.overLimit).toBe(6);
+  });
+});
+
+describe('a problem that cannot be', () => {
+  it('is refused: tasks that wait for one another', () => {
+    const one = { duration: 1, uses: [], fixed: null };
+    const circle: ScheduleProblem = {
+      now: 0,
+      resources: [],
+      chains: [],
+      dues: [],
+      tasks: [
+        { ...one, after: [{ task: 1, lag: 0 }] },
+        { ...one, after: [{ task: 0, lag: 0 }] },
+      ],
+    };
+    expect(() => scheduleBound(circle)).toThrow(RangeError);
+    expect(() => scheduleBound({ ...circle, tasks: [{ ...one, after: [{ task: 9, lag: 0 }] }] })).toThrow(
+      RangeError,
+    );
+  });
+});

@@ -1,0 +1,52 @@
+import type { ScheduleProblem } from '../../src/pressing/schedule';
+
+/** Jobs over machines, one unit each: every job a route of (machine, time), one operation after the other. */
+export function jobShop(jobs: readonly (readonly (readonly [number, number])[])[]): ScheduleProblem {
+  const machines = Math.max(...jobs.flat().map(([machine]) => machine)) + 1;
+  const tasks = jobs.flatMap((route, job) => {
+    const first = jobs.slice(0, job).reduce((sum, other) => sum + other.length, 0);
+    return route.map(([machine, time], at) => ({
+      duration: time,
+      uses: [{ resource: machine, from: 0, to: time, setting: 0 }],
+      after: at === 0 ? [] : [{ task: first + at - 1, lag: 0 }],
+      fixed: null,
+    }));
+  });
+  return {
+    now: 0,
+    tasks,
+    resources: Array.from({ length: machines }, () => ({ units: [{ free: 0, setting: 0 }], setup: null })),
+    chains: [],
+    dues: [],
+  };
+}
+
+/** A flow shop: every job visits the machines in their order. */
+export const flowShop = (times: readonly (readonly number[])[]): ScheduleProblem =>
+  jobShop(times.map((job) => job.map((time, machine) => [machine, time] as const)));
+
+/**
+ * The random flow shops of E. Taillard, "Benchmarks for basic scheduling problems", European Journal of Operational Research
+ * 64(2), 278-285, 1993: a linear congruential generator (Bratley, Fox & Schrage 1983) fills the times machine by machine.
+ */
+export function taillard(jobs: number, machines: number, seed: number): number[][] {
+  let state = seed;
+  const draw = () => {
+    state = (16807 * state) % 2147483647;
+    return Math.floor(1 + (state / 2147483647) * 99);
+  };
+  const byMachine = Array.from({ length: machines }, () => Array.from({ length: jobs }, draw));
+  return Array.from({ length: jobs }, (_, job) => byMachine.map((times) => times[job] ?? 0));
+}
+
+/** Johnson's rule: S. M. Johnson, Naval Research Logistics Quarterly 1(1), 61-68, 1954. The shortest makespan on two machines. */
+export function johnson(times: readonly (readonly [number, number])[]): number {
+  const first = times.filter(([a, b]) => a <= b).sort((x, y) => x[0] - y[0]);
+  const second = times.filter(([a, b]) => a > b).sort((x, y) => y[1] - x[1]);
+  let [doneA, doneB] = [0, 0];
+  for (const [a, b] of [...first, ...second]) {
+    doneA += a;
+    doneB = Math.max(doneA, doneB) + b;
+  }
+  return doneB;
+}
