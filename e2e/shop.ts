@@ -57,7 +57,8 @@ export async function layOut(page: Page): Promise<void> {
 export async function stop(page: Page): Promise<void> {
   const button = page.getByRole('button', { name: 'Stop' });
   await button.click({ timeout: 2000 }).catch(() => undefined);
-  await expect(button).toBeHidden();
+  // Where it could not be pressed in time, the search ends by itself after eight seconds.
+  await expect(button).toBeHidden({ timeout: 15_000 });
 }
 
 export const sentence = (page: Page): Locator => page.getByTestId('sentence');
