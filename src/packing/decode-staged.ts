@@ -1,6 +1,5 @@
-import { type Build, type Decoder, emptyBuild, type Limits, type Rule } from './build';
-import type { Sequence } from './sequence';
-import type { Strip } from './strip';
+import type { Rule } from './build';
+import { RowDecoder } from './decode-rows';
 
 /** A copy that opens a column or lies on one. */
 interface Choice {
@@ -17,66 +16,36 @@ interface Choice {
  * The stages are those of P. C. Gilmore and R. E. Gomory, Multistage cutting stock problems of two and more dimensions,
  * Operations Research 13(1), 94-120, 1965; rows are filled greedily, in the order of a sequence.
  */
-export class StagedDecoder implements Decoder {
-  private readonly build: Build;
-  private readonly strip: Strip;
-  private left: Int32Array;
-  private order: readonly number[] = [];
-  private head = 0;
+export class StagedDecoder extends RowDecoder {
+  /** How much shorter than its row a column may be: the more, the fuller rows get and the more is trimmed off. */
+  private shortest = 0;
 
-  constructor(strip: Strip) {
-    this.strip = strip;
-    this.left = new Int32Array(64);
-    this.build = emptyBuild(strip);
+  protected follow({ waste }: Rule): void {
+    this.shortest = waste === Number.POSITIVE_INFINITY ? 0 : Math.max(0, 1 - 4 * waste - 0.08);
   }
 
-  decode(sequence: Sequence, rule: Rule, limits: Limits): Build {
-    const { strip, build } = this;
-    const runs = sequence.piece.length;
-    if (runs > this.left.length) this.left = new Int32Array(2 * runs);
-    for (let run = 0; run < runs; run += 1) this.left[run] = sequence.count[run] as number;
-    this.order = sequence.piece;
-    this.head = 0;
-    build.length = 0;
-    build.bins = 0;
-    // How much shorter than its row a column may be: the more, the fuller rows get and the more is trimmed off.
-    const shortest = rule.waste === Number.POSITIVE_INFINITY ? 0 : Math.max(0, 1 - 4 * rule.waste - 0.08);
-    let used = 0;
-    for (let bin = 0; bin < Math.min(limits.most, build.tops.length); bin += 1) {
-      const cap = Math.min(bin === 0 ? limits.first : limits.other, limits.total - used);
-      const before = build.length;
-      let top = 0;
-      for (;;) {
-        const first = this.choose(strip.width, cap - top, 0);
-        if (!first) break;
-        top += this.fillRow(bin, top, first, shortest);
-      }
-      if (build.length === before && (bin > 0 || limits.first >= limits.other)) break;
-      build.tops[bin] = top;
-      build.bins = bin + 1;
-      used += top + strip.bins.between;
-      this.passUsed(runs);
-      if (this.head === runs) break;
+  /** The copy that opens a row makes it as long as it is. */
+  protected fillRow(y: number, most: number): number {
+    const { width } = this.strip;
+    const opens = this.choose(width, most, 0);
+    if (!opens) return 0;
+    const long = opens.h;
+    let x = 0;
+    for (let next: Choice | null = opens; next; next = this.choose(width - x, long, long * this.shortest)) {
+      x += this.fillColumn(x, y, next, long);
     }
-    build.unplacedArea = 0;
-    for (let run = this.head; run < runs; run += 1) {
-      const piece = this.order[run] as number;
-      build.unplacedArea +=
-        (this.left[run] as number) * (strip.across[piece] as number) * (strip.along[piece] as number);
+    // What is left beside the columns takes whatever fits, however short.
+    for (let next = this.choose(width - x, long, 0); next; next = this.choose(width - x, long, 0)) {
+      x += this.fillColumn(x, y, next, long);
     }
-    return build;
-  }
-
-  private passUsed(runs: number): void {
-    while (this.head < runs && this.left[this.head] === 0) this.head += 1;
+    return long;
   }
 
   /** The first copy in the sequence that fits, lying the longer way along the film if both ways do. */
   private choose(room: number, most: number, least: number): Choice | null {
     const { across, along, turns } = this.strip;
     const runs = this.order.length;
-    this.passUsed(runs);
-    for (let run = this.head; run < runs; run += 1) {
+    for (let run = this.firstLeft(); run < runs; run += 1) {
       if (this.left[run] === 0) continue;
       const piece = this.order[run] as number;
       const [w, h] = [across[piece] as number, along[piece] as number];
@@ -88,34 +57,11 @@ export class StagedDecoder implements Decoder {
     return null;
   }
 
-  /** Fills a row; the copy that opens it makes it as long as it is. */
-  private fillRow(bin: number, y: number, first: Choice, shortest: number): number {
-    const { width } = this.strip;
-    const long = first.h;
-    let x = 0;
-    for (let next: Choice | null = first; next; next = this.choose(width - x, long, long * shortest)) {
-      x += this.fillColumn(bin, x, y, next, long);
-    }
-    // What is left beside the columns takes whatever fits, however short.
-    for (let next = this.choose(width - x, long, 0); next; next = this.choose(width - x, long, 0)) {
-      x += this.fillColumn(bin, x, y, next, long);
-    }
-    return long;
-  }
-
   /** Fills a column behind the copy that opens it; each further copy is no wider. */
-  private fillColumn(bin: number, x: number, y: number, first: Choice, long: number): number {
+  private fillColumn(x: number, y: number, first: Choice, long: number): number {
     let at = y;
     for (let next: Choice | null = first; next; next = this.choose(first.w, y + long - at, 0)) {
-      const { build } = this;
-      const index = build.length;
-      build.piece[index] = this.order[next.run] as number;
-      build.turned[index] = next.turned;
-      build.bin[index] = bin;
-      build.x[index] = x;
-      build.y[index] = at;
-      build.length += 1;
-      this.left[next.run] = (this.left[next.run] as number) - 1;
+      this.place(next.run, next.turned, x, at);
       at += next.h;
     }
     return first.w;

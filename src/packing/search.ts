@@ -82,7 +82,6 @@ export class Search {
   private readonly limits: Limits;
   private readonly random: () => number;
   private readonly starts: readonly Sequence[];
-  private readonly ways: readonly Way[];
   private readonly lanes: Lane[];
   private lane: Lane;
   private leftInCycle = 0;
@@ -102,8 +101,8 @@ export class Search {
     this.turnable = strip.turns.includes(1);
     this.starts = startSequences(strip, count);
     const empty: Sequence = { piece: [], count: [], turned: [] };
-    this.ways = decodersOf(strip).flatMap((decoder) => rules.map((rule) => ({ decoder, rule })));
-    this.lanes = this.ways.map((way) => ({
+    const ways = decodersOf(strip).flatMap((decoder) => rules.map((rule) => ({ decoder, rule })));
+    this.lanes = ways.map((way) => ({
       way,
       current: empty,
       currentCost: ANY,
@@ -154,8 +153,9 @@ export class Search {
   }
 
   private exchangeSheets(): boolean {
-    const { best, strip, ways, limits, random } = this;
+    const { best, strip, limits, random } = this;
     if (best && (!this.exchange || this.exchange.aim >= best.tops.length)) {
+      const ways = this.lanes.map(({ way }) => way);
       this.exchange = new Exchange(strip, best, { ways, limits, random });
     }
     const layout = this.exchange?.step();
@@ -166,12 +166,12 @@ export class Search {
 
   /** The order that has led furthest; `null` before the first step. */
   idea(): Idea | null {
-    const way = this.lanes.reduce(
-      (best, lane, index) => (lane.bestCost < (this.lanes[best] as Lane).bestCost ? index : best),
-      0,
-    );
-    const { best, bestCost } = this.lanes[way] as Lane;
-    return bestCost < ANY ? { sequence: best, way } : null;
+    const lane = this.bestLane();
+    return lane.bestCost < ANY ? { sequence: lane.best, way: this.lanes.indexOf(lane) } : null;
+  }
+
+  private bestLane(): Lane {
+    return this.lanes.reduce((best, other) => (other.bestCost < best.bestCost ? other : best));
   }
 
   /**
@@ -205,8 +205,7 @@ export class Search {
 
   /** Tries an order of the caller's own, whatever its copies, under the rule that has done best. */
   layoutOf(sequence: Sequence): Layout {
-    const lane = this.lanes.reduce((best, other) => (other.bestCost < best.bestCost ? other : best));
-    const { decoder, rule } = lane.way;
+    const { decoder, rule } = this.bestLane().way;
     const build = decoder.decode(sequence, rule, this.limits);
     return keep(build, costOf(build, this.strip));
   }

@@ -32,14 +32,14 @@ function engine(index: number): Remote<Engine> {
 
 /**
  * Plans in workers, each with a seed of its own, which share the best, and hands on the best of all.
- * @returns whether nothing better is left to find, and what a later search can go on from; rejects if a worker fails
+ * @returns whether the last plan handed on is proven best, and what a later search can go on from; rejects if a worker fails
  */
 export async function planInWorkers(
   problem: Problem,
   { seconds, seed, workers, idea, signal, onBetter, onProgress }: PlanningOptions,
-): Promise<{ proven: boolean; finished: boolean; idea: Idea | null }> {
+): Promise<{ proven: boolean; idea: Idea | null }> {
   let best = Number.POSITIVE_INFINITY;
-  let found: Pick<Report, 'proven' | 'finished' | 'idea'> = { proven: false, finished: false, idea };
+  let found: Pick<Report, 'proven' | 'idea'> = { proven: false, idea };
   const own = Array.from({ length: workers }, (_, index) => engine(index));
   const stop = () => {
     for (const remote of own) void remote.stop();
