@@ -55,7 +55,9 @@ function check(
   onShare: (share: number) => void,
 ): ArtworkCheck {
   const checking = startCheck(box, printed, limits);
-  for (const { rgba, top, rows } of stripsOf(image, box)) {
+  const draw = (drawing: OffscreenCanvasRenderingContext2D, top: number) =>
+    drawing.drawImage(image, -box.x, -box.y - top);
+  for (const { rgba, top, rows } of stripsOf(box, draw)) {
     checking.add(rgba, top, rows);
     onShare((0.4 * (top + rows)) / box.height);
   }

@@ -1,5 +1,5 @@
 import { proxy, type Remote, transfer, wrap } from 'comlink';
-import { fail, type Micrometres, ok, type Result } from '../../units';
+import { fail, fromInches, type Micrometres, ok, type Result } from '../../units';
 import { type ArtworkCheck, type Contour, type Density, fileFacts, type KnockOut, type Outline } from '..';
 import type { ArtworkReader } from './artwork.worker';
 import type { CheckRequest } from './check-request';
@@ -33,11 +33,10 @@ export interface Checker {
 /** An SVG is looked at in this many pixels an inch, and in no more pixels than {@link MOST_DRAWN}. */
 const DRAWN_PPI = 300;
 const MOST_DRAWN = 16_000_000;
-const MICROMETRES_PER_INCH = 25_400;
 
 /** How many pixels an SVG's box is drawn in for a size. */
 function drawnSize({ width, height }: Printed): { width: number; height: number } {
-  const inch = DRAWN_PPI / MICROMETRES_PER_INCH;
+  const inch = DRAWN_PPI / fromInches(1);
   const scale = Math.min(inch, Math.sqrt(MOST_DRAWN / (width * height)));
   return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
 }

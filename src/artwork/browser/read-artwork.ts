@@ -66,29 +66,28 @@ export function context(width: number, height: number): OffscreenCanvasRendering
 export const decodeImage = (file: Blob): Promise<ImageBitmap> =>
   createImageBitmap(file, { premultiplyAlpha: 'none', imageOrientation: 'from-image' });
 
-/** The pixels of a part of an image, strip by strip from the top. */
+/** The pixels of what `draw` puts on a canvas, strip by strip from the top. */
 export function* stripsOf(
-  image: CanvasImageSource,
-  box: PixelBox,
+  { width, height }: { readonly width: number; readonly height: number },
+  draw: (drawing: OffscreenCanvasRenderingContext2D, top: number) => void,
 ): Generator<{ rgba: Uint8ClampedArray; top: number; rows: number }> {
-  const drawing = context(box.width, Math.min(STRIP, box.height));
-  for (let top = 0; top < box.height; top += STRIP) {
-    const rows = Math.min(STRIP, box.height - top);
-    drawing.clearRect(0, 0, box.width, rows);
-    drawing.drawImage(image, box.x, box.y + top, box.width, rows, 0, 0, box.width, rows);
-    yield { rgba: drawing.getImageData(0, 0, box.width, rows).data, top, rows };
+  const drawing = context(width, Math.min(STRIP, height));
+  for (let top = 0; top < height; top += STRIP) {
+    const rows = Math.min(STRIP, height - top);
+    drawing.clearRect(0, 0, width, rows);
+    draw(drawing, top);
+    yield { rgba: drawing.getImageData(0, 0, width, rows).data, top, rows };
   }
 }
 
 /** The box of pixels with an alpha of at least 8 in 255; `null` if the image is blank. */
-export function trimOf({ image, width, height }: Looked): PixelBox | null {
-  const drawing = context(width, Math.min(STRIP, height));
+export function trimOf(looked: Looked): PixelBox | null {
+  const { image, width, height } = looked;
   let box: PixelBox | null = null;
-  for (let top = 0; top < height; top += STRIP) {
-    const rows = Math.min(STRIP, height - top);
-    drawing.clearRect(0, 0, width, rows);
-    drawing.drawImage(image, 0, -top, width, height);
-    const found = trimBox(drawing.getImageData(0, 0, width, rows).data, width, rows);
+  for (const { rgba, top, rows } of stripsOf(looked, (drawing, from) =>
+    drawing.drawImage(image, 0, -from, width, height),
+  )) {
+    const found = trimBox(rgba, width, rows);
     if (found) box = union(box, { ...found, y: found.y + top });
   }
   return box;

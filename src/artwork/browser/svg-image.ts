@@ -10,17 +10,17 @@ interface Size {
   readonly height: number;
 }
 
-/** Workers cannot draw SVG, so it is done here, as an image: nothing in it is run, nothing is fetched for it. */
-async function withSvg<Answer>(
-  file: Blob,
-  act: (image: HTMLImageElement) => Answer,
-): Promise<Awaited<Answer>> {
-  const url = URL.createObjectURL(new Blob([file], { type: 'image/svg+xml' }));
+/**
+ * An SVG as an image to draw, which workers cannot: nothing in it is run, nothing is fetched for it.
+ * @throws if it cannot be drawn
+ */
+export async function openSvg(svg: Blob | string): Promise<HTMLImageElement> {
+  const url = URL.createObjectURL(new Blob([svg], { type: 'image/svg+xml' }));
   try {
     const image = new Image();
     image.src = url;
     await image.decode();
-    return await act(image);
+    return image;
   } finally {
     URL.revokeObjectURL(url);
   }
@@ -37,15 +37,15 @@ export async function readSvg(file: File): Promise<Result<ReadArtwork, ArtworkPr
     width: Math.max(1, Math.round(width * scale)),
     height: Math.max(1, Math.round(height * scale)),
   };
-  const read = withSvg(file, async (image): Promise<Result<ReadArtwork, ArtworkProblem>> => {
-    const looked = { image, ...pixels };
+  const read = async (): Promise<Result<ReadArtwork, ArtworkProblem>> => {
+    const looked = { image: await openSvg(file), ...pixels };
     const trim = trimOf(looked);
     if (!trim) return fail('blank');
     const density = metres && { x: pixels.width / metres.width, y: pixels.height / metres.height };
     const id = await hashOf(await file.arrayBuffer());
     return ok({ id, kind: 'svg', pixels, density, trim, thumbnail: await thumbnailOf(looked, trim) });
-  });
-  return read.catch(() => fail('broken'));
+  };
+  return read().catch(() => fail('broken'));
 }
 
 /**
@@ -54,9 +54,11 @@ export async function readSvg(file: File): Promise<Result<ReadArtwork, ArtworkPr
  * @returns `null` if it cannot be drawn
  */
 export const drawSvg = (file: Blob, pixels: Size, trim: PixelBox, size: Size): Promise<ImageBitmap | null> =>
-  withSvg(file, (image) => {
-    const drawing = context(size.width, size.height);
-    const [across, down] = [size.width / trim.width, size.height / trim.height];
-    drawing.drawImage(image, -trim.x * across, -trim.y * down, pixels.width * across, pixels.height * down);
-    return drawing.canvas.transferToImageBitmap();
-  }).catch(() => null);
+  openSvg(file)
+    .then((image) => {
+      const drawing = context(size.width, size.height);
+      const [across, down] = [size.width / trim.width, size.height / trim.height];
+      drawing.drawImage(image, -trim.x * across, -trim.y * down, pixels.width * across, pixels.height * down);
+      return drawing.canvas.transferToImageBitmap();
+    })
+    .catch(() => null);

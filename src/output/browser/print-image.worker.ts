@@ -1,5 +1,6 @@
 import { expose } from 'comlink';
 import { fail, ok } from '../../units';
+import { nextTask } from '../../units/browser/next-task';
 import {
   boxesWithin,
   type CopyBox,
@@ -37,16 +38,6 @@ let stopped = false;
 
 /** Between two strips, so long apart, messages are heard: to stop, for one. */
 const LISTEN_EVERY = 100;
-
-const nextTask = (): Promise<void> =>
-  new Promise((resolve) => {
-    const { port1, port2 } = new MessageChannel();
-    port1.onmessage = () => {
-      port1.close();
-      resolve();
-    };
-    port2.postMessage(null);
-  });
 
 /** Sees that the tiles that rows up to `row` need are made; an artwork's all at once, as it is decoded once. */
 async function makeTiles(

@@ -1,5 +1,6 @@
 import { transfer } from 'comlink';
 import { readSvgHeader } from '../../artwork';
+import { openSvg } from '../../artwork/browser/svg-image';
 import type { PixelSize } from '../print-image';
 import type { ImageSource, SvgBand } from './print-job';
 
@@ -30,19 +31,6 @@ function sized(text: string, size: PixelSize): string {
   return new XMLSerializer().serializeToString(page);
 }
 
-/** The image an SVG is drawn from: nothing in it is run, nothing is fetched for it. */
-async function open(file: Blob, size: PixelSize): Promise<HTMLImageElement> {
-  const url = URL.createObjectURL(new Blob([sized(await file.text(), size)], { type: 'image/svg+xml' }));
-  try {
-    const image = new Image();
-    image.src = url;
-    await image.decode();
-    return image;
-  } finally {
-    URL.revokeObjectURL(url);
-  }
-}
-
 /** Draws SVG for a worker, which cannot, a band at a time. */
 export function svgBands(sources: readonly ImageSource[]): SvgBand {
   let opened: { readonly key: string; readonly image: Promise<HTMLImageElement> } | null = null;
@@ -56,7 +44,8 @@ export function svgBands(sources: readonly ImageSource[]): SvgBand {
     ];
     const key = `${id} ${width} ${height}`;
     if (opened?.key !== key) {
-      opened = { key, image: open(file, { width: Math.round(width), height: Math.round(height) }) };
+      const whole = { width: Math.round(width), height: Math.round(height) };
+      opened = { key, image: file.text().then((text) => openSvg(sized(text, whole))) };
     }
     const image = await opened.image;
     const canvas = new OffscreenCanvas(size.width, rows);

@@ -2,12 +2,12 @@ import fontkit from '@cantoo/fontkit';
 import {
   degrees,
   grayscale,
-  PDFDocument,
+  type PDFDocument,
   type PDFFont,
   type PDFImage,
   type PDFPage,
-  PrintScaling,
 } from '@cantoo/pdf-lib';
+import { type PdfFacts, trueSizeDocument } from '../pdf-document';
 import { type LineMark, type Mark, type Page, PT, type TextMark, type Tone, type Weight } from './marks';
 
 /** Font files (TrueType or WOFF) of each weight; a character is taken from the first that has it. */
@@ -16,11 +16,9 @@ export interface FontFiles {
   readonly bold: readonly Uint8Array[];
 }
 
-export interface PdfFacts {
-  readonly title: string;
+interface MapFacts extends PdfFacts {
   /** A BCP 47 tag. */
   readonly language: string;
-  readonly made: Date;
 }
 
 /** Blackness of a tone, by the PDF's scale from 0, black, to 1. */
@@ -129,20 +127,12 @@ function draw(page: PDFPage, mark: Mark, faces: Faces, pictures: ReadonlyMap<str
 export async function cutMapPdf(
   pages: readonly Page[],
   fonts: FontFiles,
-  facts: PdfFacts,
+  facts: MapFacts,
   thumbnails: ReadonlyMap<string, Uint8Array> = new Map(),
 ): Promise<Uint8Array> {
-  const document = await PDFDocument.create();
+  const document = await trueSizeDocument(facts);
   document.registerFontkit(fontkit);
-  document.setTitle(facts.title, { showInWindowTitleBar: true });
   document.setLanguage(facts.language);
-  document.setCreator('Rollwright');
-  document.setProducer('Rollwright');
-  document.setCreationDate(facts.made);
-  document.setModificationDate(facts.made);
-  const preferences = document.catalog.getOrCreateViewerPreferences();
-  preferences.setPrintScaling(PrintScaling.None);
-  preferences.setPickTrayByPDFSize(true);
   const faces: Faces = { 400: await embed(document, fonts.regular), 700: await embed(document, fonts.bold) };
   const pictures = new Map<string, PDFImage>();
   for (const [artwork, png] of thumbnails) pictures.set(artwork, await document.embedPng(png));

@@ -1,7 +1,7 @@
 import type { PixelBox } from '../../artwork';
 import type { LaidCopy, LaidRun } from '../../layout';
 import type { Id } from '../../model';
-import { type Micrometres, um } from '../../units';
+import { fromInches, type Micrometres, um } from '../../units';
 import type { Frame, Part } from './frames';
 import { type FilmMark, type MarkChoice, marksOf } from './marks';
 import { laidSize, type Orientation, type PixelSize } from './orientation';
@@ -9,10 +9,8 @@ import { laidSize, type Orientation, type PixelSize } from './orientation';
 /** Pixels an inch that an image may have. */
 export const PPI = { least: 150, start: 300, most: 720 } as const;
 
-const MICROMETRES_PER_INCH = 25_400;
-
 /** A page of PDF is no longer than 14,400 points (ISO 32000-1, annex C). */
-const LONGEST_PAGE = 200 * MICROMETRES_PER_INCH;
+const LONGEST_PAGE = 200 * fromInches(1);
 /** Its pixels are held in memory, compressed, until all of them are there. */
 const MOST_PDF_PIXELS = 60_000_000;
 
@@ -77,7 +75,7 @@ const hasRoom = ({ film }: LaidRun, { to, copies }: Frame, scale: number): boole
  */
 export function imageOf(run: LaidRun, frame: Frame, choice: ImageChoice): PrintImage {
   const { ppi, mirrored, firstEnd } = choice;
-  const scale = ppi / MICROMETRES_PER_INCH;
+  const scale = ppi / fromInches(1);
   const length = um(frame.to - frame.from);
   const nearest = (value: number) => Math.round(value * scale);
   const sizeOf = hasRoom(run, frame, scale) ? nearest : (value: number) => Math.floor(value * scale);

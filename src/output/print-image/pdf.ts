@@ -1,13 +1,12 @@
 import {
   concatTransformationMatrix,
   drawObject,
-  PDFDocument,
   type PDFRef,
-  PrintScaling,
   popGraphicsState,
   pushGraphicsState,
 } from '@cantoo/pdf-lib';
 import { toInches } from '../../units';
+import { type PdfFacts, trueSizeDocument } from '../pdf-document';
 import type { PrintImage } from './image';
 
 const POINTS_PER_INCH = 72;
@@ -22,17 +21,9 @@ export async function imagePdf(
   { width, height, ppi, film }: PrintImage,
   colours: Uint8Array,
   alpha: Uint8Array,
-  facts: { readonly title: string; readonly made: Date },
+  facts: PdfFacts,
 ): Promise<Uint8Array<ArrayBuffer>> {
-  const document = await PDFDocument.create();
-  document.setTitle(facts.title, { showInWindowTitleBar: true });
-  document.setCreator('Rollwright');
-  document.setProducer('Rollwright');
-  document.setCreationDate(facts.made);
-  document.setModificationDate(facts.made);
-  const preferences = document.catalog.getOrCreateViewerPreferences();
-  preferences.setPrintScaling(PrintScaling.None);
-  preferences.setPickTrayByPDFSize(true);
+  const document = await trueSizeDocument(facts);
   const { context } = document;
   const register = (bytes: Uint8Array, samples: number, more: { ColorSpace: string; SMask?: PDFRef }) =>
     context.register(

@@ -1,4 +1,5 @@
 import { expose } from 'comlink';
+import { nextTask } from '../../units/browser/next-task';
 import { createPlanner, type Idea, type Plan, type Planner, type Problem } from '..';
 
 /** A slice of work between two looks at the message queue, in milliseconds. */
@@ -17,17 +18,6 @@ export interface Report {
 
 let running = 0;
 let planner: Planner | null = null;
-
-/** Lets messages in: a macrotask of its own, without the delay of nested timers. */
-const breathe = (): Promise<void> =>
-  new Promise((resolve) => {
-    const { port1, port2 } = new MessageChannel();
-    port1.onmessage = () => {
-      port1.close();
-      resolve();
-    };
-    port2.postMessage(null);
-  });
 
 const engine = {
   /** Plans for some seconds, until nothing better is left to find, or until told to stop; the first plan is told at once. */
@@ -64,7 +54,7 @@ const engine = {
         toldAt = performance.now();
         onBetter(report());
       }
-      await breathe();
+      await nextTask();
     }
     return report();
   },

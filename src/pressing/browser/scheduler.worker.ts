@@ -1,4 +1,5 @@
 import { expose } from 'comlink';
+import { nextTask } from '../../units/browser/next-task';
 import { createScheduler, type Schedule, type ScheduleBound, type ScheduleProblem } from '../schedule';
 
 /** A slice of work between two looks at the message queue, in milliseconds. */
@@ -9,8 +10,6 @@ export interface Found {
   readonly schedule: Schedule;
   readonly bound: ScheduleBound;
 }
-
-const breathe = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
 const engine = {
   /** Builds so many schedules, in turn with what else is asked for, and tells the best. */
@@ -29,7 +28,7 @@ const engine = {
         scheduler.step(1);
         left -= 1;
       }
-      await breathe();
+      await nextTask();
     }
     return { schedule: scheduler.best(), bound: scheduler.bound };
   },
