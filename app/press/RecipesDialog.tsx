@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { setCure, setPress } from '../../src/editing';
 import {
   type Curer,
+  type CureValues,
   covers,
   curers,
   type Fabric,
@@ -23,26 +24,18 @@ import {
   questionCure,
   questionPress,
 } from '../../src/pressing';
-import {
-  type Micrometres,
-  parseDuration,
-  parseLength,
-  parseTemperature,
-  type Seconds,
-  type Temperature,
-  toDegrees,
-} from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { Window } from '../parts/Window';
 import { settingsOrFirst, useOpenRun, useWays } from '../store/selectors';
-import { commitQuietly, useShop } from '../store/shop';
-import { notify, openDialog } from '../store/view';
+import { useShop } from '../store/shop';
+import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import { benchLength, dayAndTime, typedLength } from '../words/format';
 import { bothDegrees, pressWords, spoken } from '../words/press';
+import { useRecipeForm } from './useRecipeForm';
 
 const words = pressWords.recipeForm;
 
@@ -94,39 +87,6 @@ export function RecipesDialog() {
   );
 }
 
-/** Reads figures as typed; what cannot be used is noted beside its field. */
-function useReader() {
-  const { lengthProblems } = useWords();
-  const ways = useWays();
-  const { station } = useShop(({ book }) => settingsOrFirst(book));
-  const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
-  const start = () => {
-    const found: Record<string, string> = {};
-    return {
-      found,
-      temperature(name: string, text: string): Temperature {
-        const read = parseTemperature(text, station.temperature);
-        if (read.ok) return read.value;
-        found[name] = pressWords.temperatureProblems[read.problem];
-        return 0 as Temperature;
-      },
-      seconds(name: string, text: string): Seconds {
-        const read = parseDuration(text, 's');
-        if (read.ok) return read.value;
-        found[name] = pressWords.durationProblems[read.problem];
-        return 0 as Seconds;
-      },
-      length(name: string, text: string): Micrometres {
-        const read = parseLength(text, ways.unit, 'zero');
-        if (read.ok) return read.value;
-        found[name] = lengthProblems[read.problem];
-        return 0 as Micrometres;
-      },
-    };
-  };
-  return { problems, setProblems, start, ways, unit: station.temperature };
-}
-
 /** What a form asks about its values before it is saved all the same. */
 function Questions({ questions }: { questions: readonly Question[] }) {
   const ways = useWays();
@@ -146,64 +106,31 @@ function Questions({ questions }: { questions: readonly Question[] }) {
 
 function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
   const book = useShop((shop) => shop.book);
-  const reader = useReader();
-  const { problems, unit, ways } = reader;
   const recipe = pressRecipe(book, peel, fabric);
   const known = book.recipe[pressKey(peel, fabric)];
   const { values } = recipe;
-  const [form, setForm] = useState({
-    temperature: String(Math.round(toDegrees(values.temperature, unit))),
-    small: String(values.seconds.small),
-    large: String(values.seconds.large),
-    wait: String(values.wait),
-    prePress: String(values.prePress),
-    second: String(values.secondPress),
-    pressure: values.pressure,
-    cover: values.cover,
-    origin: recipe.origin,
-    notes: recipe.notes,
+  const { form, set, field, asked, save, unit, ways } = useRecipeForm(recipe, {
+    fields: {
+      small: String(values.seconds.small),
+      large: String(values.seconds.large),
+      wait: String(values.wait),
+      prePress: String(values.prePress),
+      second: String(values.secondPress),
+      pressure: values.pressure,
+      cover: values.cover,
+    },
+    read: (typed, temperature, { seconds }): PressValues => ({
+      temperature,
+      pressure: typed.pressure,
+      seconds: { small: seconds('small', typed.small), large: seconds('large', typed.large) },
+      wait: seconds('wait', typed.wait),
+      prePress: seconds('prePress', typed.prePress),
+      secondPress: seconds('second', typed.second),
+      cover: typed.cover,
+    }),
+    question: (next) => questionPress(fabric, next),
+    keep: (draft, next, context) => setPress(draft, { peel, fabric }, next, context),
   });
-  const [asked, setAsked] = useState<readonly Question[]>([]);
-  const set = (fields: Partial<typeof form>) => {
-    setForm({ ...form, ...fields });
-    setAsked([]);
-  };
-  const field = (name: 'temperature' | 'small' | 'large' | 'wait' | 'prePress' | 'second', label: string) => (
-    <Field
-      label={label}
-      value={form[name]}
-      onChange={(value) => set({ [name]: value })}
-      problem={problems[name] ?? null}
-    />
-  );
-  const save = () => {
-    const read = reader.start();
-    // A figure that was left as it is stays what it was, to the tenth.
-    const isSame = form.temperature === String(Math.round(toDegrees(values.temperature, unit)));
-    const next: PressValues = {
-      temperature: isSame ? values.temperature : read.temperature('temperature', form.temperature),
-      pressure: form.pressure,
-      seconds: { small: read.seconds('small', form.small), large: read.seconds('large', form.large) },
-      wait: read.seconds('wait', form.wait),
-      prePress: read.seconds('prePress', form.prePress),
-      secondPress: read.seconds('second', form.second),
-      cover: form.cover,
-    };
-    reader.setProblems(read.found);
-    if (Object.keys(read.found).length > 0) return;
-    const questions = questionPress(fabric, next);
-    if (questions.length > 0 && asked.length === 0) return setAsked(questions);
-    const origin: Origin =
-      form.origin === 'common-practice' && JSON.stringify(next) !== JSON.stringify(values)
-        ? 'own'
-        : form.origin;
-    commitQuietly((draft, context) =>
-      setPress(draft, { peel, fabric }, { values: next, origin, notes: form.notes.trim() }, context),
-    );
-    setAsked([]);
-    set({ origin });
-    notify('plain', words.saved);
-  };
   return (
     <>
       {cautionsFor(fabric).map((caution) => (
@@ -248,54 +175,23 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
 
 function CureForm({ by }: { by: Curer }) {
   const book = useShop((shop) => shop.book);
-  const reader = useReader();
-  const { problems, unit, ways } = reader;
+  const ways = useWays();
   const recipe = cureRecipe(book, by);
   const known = book.recipe[cureKey(by)];
   const { values } = recipe;
-  const [form, setForm] = useState({
-    temperature: String(Math.round(toDegrees(values.temperature, unit))),
-    seconds: String(values.seconds),
-    clear: `${typedLength(values.clear, ways)} ${ways.unit}`,
-    origin: recipe.origin,
-    notes: recipe.notes,
+  const { form, set, field, asked, save, unit } = useRecipeForm(recipe, {
+    fields: {
+      seconds: String(values.seconds),
+      clear: `${typedLength(values.clear, ways)} ${ways.unit}`,
+    },
+    read: (typed, temperature, { seconds, length }): CureValues => ({
+      temperature,
+      seconds: seconds('seconds', typed.seconds),
+      clear: by === 'press' ? length('clear', typed.clear) : values.clear,
+    }),
+    question: (next) => questionCure(by, next),
+    keep: (draft, next, context) => setCure(draft, by, next, context),
   });
-  const [asked, setAsked] = useState<readonly Question[]>([]);
-  const set = (fields: Partial<typeof form>) => {
-    setForm({ ...form, ...fields });
-    setAsked([]);
-  };
-  const field = (name: 'temperature' | 'seconds' | 'clear', label: string) => (
-    <Field
-      label={label}
-      value={form[name]}
-      onChange={(value) => set({ [name]: value })}
-      problem={problems[name] ?? null}
-    />
-  );
-  const save = () => {
-    const read = reader.start();
-    const isSame = form.temperature === String(Math.round(toDegrees(values.temperature, unit)));
-    const next = {
-      temperature: isSame ? values.temperature : read.temperature('temperature', form.temperature),
-      seconds: read.seconds('seconds', form.seconds),
-      clear: by === 'press' ? read.length('clear', form.clear) : values.clear,
-    };
-    reader.setProblems(read.found);
-    if (Object.keys(read.found).length > 0) return;
-    const questions = questionCure(by, next);
-    if (questions.length > 0 && asked.length === 0) return setAsked(questions);
-    const origin: Origin =
-      form.origin === 'common-practice' && JSON.stringify(next) !== JSON.stringify(values)
-        ? 'own'
-        : form.origin;
-    commitQuietly((draft, context) =>
-      setCure(draft, by, { values: next, origin, notes: form.notes.trim() }, context),
-    );
-    setAsked([]);
-    set({ origin });
-    notify('plain', words.saved);
-  };
   return (
     <>
       <p className="caution small">{pressWords.cautions.cure}</p>

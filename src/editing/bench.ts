@@ -5,6 +5,7 @@ import {
   type CureValues,
   type Fabric,
   type Id,
+  type Instant,
   isPrinted,
   type Origin,
   type Peel,
@@ -20,6 +21,17 @@ import { takeOff } from './places';
 import { finishRun, moveTo, reopenRun } from './runs';
 import type { BookDraft, EditContext } from './step';
 
+/** What a recipe was until now, behind what it was before; nothing is added where its values stay. */
+function historyWith<Values>(
+  history: readonly { until: Instant; values: Values; origin: Origin }[],
+  { values, origin }: { values: Values; origin: Origin },
+  next: Values,
+  until: Instant,
+) {
+  const isSame = JSON.stringify(values) === JSON.stringify(next);
+  return isSame ? [...history] : [...history, { until, values, origin }];
+}
+
 /** Sets a press recipe; what it was goes into its history. */
 export function setPress(
   draft: BookDraft,
@@ -30,10 +42,7 @@ export function setPress(
   const key = pressKey(peel, fabric);
   const before = pressRecipe(draft as Book, peel, fabric);
   const known = draft.recipe[key];
-  const history = known?.kind === 'press' ? [...known.history] : [];
-  if (JSON.stringify(before.values) !== JSON.stringify(set.values)) {
-    history.push({ until: now, values: before.values, origin: before.origin });
-  }
+  const history = historyWith(known?.kind === 'press' ? known.history : [], before, set.values, now);
   draft.recipe[key] = {
     id: key as Id<'recipe'>,
     kind: 'press',
@@ -55,10 +64,7 @@ export function setCure(
   const key = cureKey(by);
   const before = cureRecipe(draft as Book, by);
   const known = draft.recipe[key];
-  const history = known?.kind === 'cure' ? [...known.history] : [];
-  if (JSON.stringify(before.values) !== JSON.stringify(set.values)) {
-    history.push({ until: now, values: before.values, origin: before.origin });
-  }
+  const history = historyWith(known?.kind === 'cure' ? known.history : [], before, set.values, now);
   draft.recipe[key] = { id: key as Id<'recipe'>, kind: 'cure', by, ...set, history, changed: now };
 }
 
