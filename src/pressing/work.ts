@@ -127,74 +127,23 @@ const inParts = <Item>(items: readonly Item[], size: number): Item[][] =>
 /** A whole degree is the step of a press's setting. */
 const degrees = (temperature: number): number => Math.round(temperature / 10);
 
-/**
- * The work of a run: warm up and check the nozzles, then for each span print, cut off, powder, cure and cut apart, then for each
- * transfer of it pre-press, press, peel and press again, then check and pack each order. Cutting across stops the printer; powder
- * follows print within the longest wait; a press is brought from one temperature to another in between.
- * @param origin when the work begins: dues are counted from it
- */
-export function workOf(
-  book: Book,
-  laid: LaidRun,
-  station: Station,
-  origin: Date,
-): Result<Work, readonly WorkProblem[]> {
-  const spans = runSpans(laid);
-  const problems: WorkProblem[] = [];
-  if (laid.copies.length === 0) problems.push('nothing-laid');
-  else if (laid.spans === null) problems.push('not-cut');
-  if (station.printer.perHour <= 0) problems.push('no-speed');
-  const { orders, copies: records } = recordsOf(book, book.run[laid.id]);
-  const isPressed = (copy: LaidCopy) =>
-    orders.get(copy.order.id)?.wants !== 'transfers' && records.get(copy.id)?.role !== 'over';
-  const pressed = laid.copies.filter(isPressed);
-  const curesOnPress = station.curer === 'press';
-  if (station.press.count === 0 && (curesOnPress || pressed.length > 0)) problems.push('no-press');
-  if (problems.length > 0) return fail(problems);
+/** What the work of a run is made from, and what it is put down in. */
+interface Bench {
+  readonly book: Book;
+  readonly station: Station;
+  readonly film: LaidRun['film'];
+  readonly spans: readonly Span[];
+  readonly bySpan: readonly (readonly LaidCopy[])[];
+  readonly orders: ReadonlyMap<string, Order>;
+  readonly isPressed: (copy: LaidCopy) => boolean;
+  readonly build: Builder;
+  readonly use: (worker: Worker, from: number, to: number, setting?: number) => Use;
+}
 
-  const { handling, printer, press } = station;
-  const { film } = laid;
-  const unit = { free: 0, setting: null };
-  const workers: Worker[] = [
-    'printer',
-    'hands',
-    'press',
-    ...(station.curer === 'oven' ? ['oven' as const] : []),
-  ];
-  const numberOf = (worker: Worker) => workers.indexOf(worker);
-  const resources: Resource[] = [
-    { units: [unit], setup: null },
-    { units: Array.from({ length: station.hands }, () => unit), setup: null },
-    {
-      units: Array.from({ length: Math.max(1, press.count) }, () => unit),
-      setup: { cold: press.warmUp, rise: press.rise, fall: press.fall },
-    },
-    ...(station.curer === 'oven' ? [{ units: [unit], setup: null }] : []),
-  ];
-  const use = (worker: Worker, from: number, to: number, setting = 0): Use => ({
-    resource: numberOf(worker),
-    from,
-    to,
-    setting,
-  });
-
-  const build = new Builder();
-  const ready = build.add(
-    { key: 'ready', kind: 'ready' },
-    {
-      duration: printer.warmUp + printer.check,
-      uses: [
-        use('printer', 0, printer.warmUp + printer.check),
-        use('hands', printer.warmUp, printer.warmUp + printer.check),
-      ],
-      after: [],
-    },
-  );
-
-  // Film up to the powder, in the order in which it comes out.
-  const onLine = station.curer === 'line';
-  const isRoll = film.kind === 'roll';
-  const bySpan = spans.map((span) => copiesWithin(laid.copies, span));
+/** Film up to the powder, in the order in which it comes out: the last task of each span, and its cutting apart if that comes first. */
+function filmWork(bench: Bench, ready: number): { powdered: number[]; cutEarly: (number | null)[] } {
+  const { book, station, spans, bySpan, film, build, use } = bench;
+  const { handling, printer } = station;
   const powdered: number[] = [];
   const cutEarly: (number | null)[] = [];
   let before = ready;
@@ -207,7 +156,7 @@ export function workOf(
       { duration: time, uses: [use('printer', 0, time)], after: [before] },
     );
     before = print;
-    if (onLine) {
+    if (station.curer === 'line') {
       const cure = cureRecipe(book, 'line').values.seconds;
       powdered.push(
         build.add(
@@ -219,7 +168,7 @@ export function workOf(
       return;
     }
     const chain = [print];
-    if (isRoll) {
+    if (film.kind === 'roll') {
       before = build.add(
         { key: `cut-off/${index}`, kind: 'cut-off', ...own },
         {
@@ -251,46 +200,71 @@ export function workOf(
     powdered.push(powder);
     build.chains.push({ tasks: chain, limit: station.wetLimit });
   });
+  return { powdered, cutEarly };
+}
 
-  // Cures, each of the spans that lie together on the bed.
+/** Cures, each of the spans that lie together on the bed: the cure of each span, and the spans that are larger than the bed. */
+function cureWork(
+  bench: Bench,
+  powdered: readonly number[],
+): { cured: readonly number[]; tooLarge: TooLarge[] } {
+  const { book, station, spans, bySpan, film, build, use } = bench;
+  if (station.curer === 'line') return { cured: powdered, tooLarge: [] };
+  const { handling } = station;
   const sizes = spans.map(({ from, to }) => ({ width: film.width, length: (to - from) as Micrometres }));
   const bed = bedOf(station);
   const { loads, tooLarge } = loadsOf(sizes, bed, { apart: APART, most: MOST_IN_LOAD });
-  const cured: number[] = spans.map((_, index) => powdered[index] ?? ready);
-  if (!onLine) {
-    const recipe = cureRecipe(book, station.curer).values;
-    const beds = [...loads, ...tooLarge.map((index) => [index])].sort((a, b) => (a[0] ?? 0) - (b[0] ?? 0));
-    for (const load of beds) {
-      // What is larger than the bed is cured in as many goes as it takes.
-      const goes = Math.max(
-        ...load.map((index) =>
-          tooLarge.includes(index) ? Math.ceil((sizes[index]?.length ?? 0) / bed.length) : 1,
-        ),
-      );
-      const each = recipe.seconds + 2 * handling.load;
-      const duration = goes * each;
-      const cure = build.add(
-        {
-          key: `cure/${load[0]}`,
-          kind: 'cure',
-          spans: load,
-          copies: load.flatMap((index) => (bySpan[index] ?? []).map(({ id }) => id)),
-        },
-        {
-          duration,
-          uses: [
-            curesOnPress ? use('press', 0, duration, degrees(recipe.temperature)) : use('oven', 0, duration),
-            use('hands', 0, handling.load),
-            use('hands', duration - handling.load, duration),
-          ],
-          after: load.map((index) => powdered[index] ?? null),
-        },
-      );
-      for (const index of load) cured[index] = cure;
-    }
+  const cured = [...powdered];
+  const recipe = cureRecipe(book, station.curer).values;
+  const beds = [...loads, ...tooLarge.map((index) => [index])].sort((a, b) => (a[0] ?? 0) - (b[0] ?? 0));
+  for (const load of beds) {
+    // What is larger than the bed is cured in as many goes as it takes.
+    const goes = Math.max(
+      ...load.map((index) =>
+        tooLarge.includes(index) ? Math.ceil((sizes[index]?.length ?? 0) / bed.length) : 1,
+      ),
+    );
+    const each = recipe.seconds + 2 * handling.load;
+    const duration = goes * each;
+    const cure = build.add(
+      {
+        key: `cure/${load[0]}`,
+        kind: 'cure',
+        spans: load,
+        copies: load.flatMap((index) => (bySpan[index] ?? []).map(({ id }) => id)),
+      },
+      {
+        duration,
+        uses: [
+          station.curer === 'press'
+            ? use('press', 0, duration, degrees(recipe.temperature))
+            : use('oven', 0, duration),
+          use('hands', 0, handling.load),
+          use('hands', duration - handling.load, duration),
+        ],
+        after: load.map((index) => powdered[index] ?? null),
+      },
+    );
+    for (const index of load) cured[index] = cure;
   }
+  return {
+    cured,
+    tooLarge: tooLarge.map((span) => ({
+      kind: 'span',
+      span,
+      length: sizes[span]?.length ?? (0 as Micrometres),
+    })),
+  };
+}
 
-  // Copies apart, and onto the garments.
+/** Copies apart, and onto the garments: the last tasks of each order. */
+function pressWork(
+  bench: Bench,
+  cured: readonly number[],
+  cutEarly: readonly (number | null)[],
+): ReadonlyMap<string, readonly number[]> {
+  const { book, station, spans, bySpan, film, orders, isPressed, build, use } = bench;
+  const { handling } = station;
   const prePressed = new Set<string>();
   const endsOf = new Map<string, number[]>();
   const note = (order: string, task: number) => {
@@ -300,11 +274,12 @@ export function workOf(
   };
   spans.forEach((_, index) => {
     const copies = bySpan[index] ?? [];
-    if (copies.length === 0) return;
-    let apart = cured[index] ?? ready;
+    const cure = cured[index];
+    if (copies.length === 0 || cure === undefined) return;
+    let apart = cure;
     if (cutEarly[index] === null || cutEarly[index] === undefined) {
       // A line cures before anything is cut.
-      const first = onLine && isRoll ? handling.cutOff : 0;
+      const first = station.curer === 'line' && film.kind === 'roll' ? handling.cutOff : 0;
       const duration = first + copies.length * handling.cutApart;
       apart = build.add(
         { key: `apart/${index}`, kind: 'apart', spans: [index], copies: copies.map(({ id }) => id) },
@@ -368,19 +343,99 @@ export function workOf(
       });
     }
   });
+  return endsOf;
+}
 
+/** Each order checked and packed behind its last tasks, and when it is due. */
+function packWork(
+  bench: Bench,
+  copies: readonly LaidCopy[],
+  endsOf: ReadonlyMap<string, readonly number[]>,
+  origin: Date,
+): void {
+  const { station, orders, build, use } = bench;
   for (const [id, after] of endsOf) {
     const order = orders.get(id);
     if (!order) continue;
-    const copies = laid.copies.filter((copy) => copy.order.id === id);
-    const duration = CHECK + copies.length * handling.pack;
+    const own = copies.filter((copy) => copy.order.id === id);
+    const duration = CHECK + own.length * station.handling.pack;
     const pack = build.add(
-      { key: `pack/${id}`, kind: 'pack', order, copies: copies.map((copy) => copy.id) },
+      { key: `pack/${id}`, kind: 'pack', order, copies: own.map((copy) => copy.id) },
       { duration, uses: [use('hands', 0, duration)], after },
     );
     const at = dueIn(order, station, origin);
     if (at !== null) build.dues.push({ task: pack, at, weight: order.rush ? 3 : 1 });
   }
+}
+
+/**
+ * The work of a run: warm up and check the nozzles, then for each span print, cut off, powder, cure and cut apart, then for each
+ * transfer of it pre-press, press, peel and press again, then check and pack each order. Cutting across stops the printer; powder
+ * follows print within the longest wait; a press is brought from one temperature to another in between.
+ * @param origin when the work begins: dues are counted from it
+ */
+export function workOf(
+  book: Book,
+  laid: LaidRun,
+  station: Station,
+  origin: Date,
+): Result<Work, readonly WorkProblem[]> {
+  const spans = runSpans(laid);
+  const problems: WorkProblem[] = [];
+  if (laid.copies.length === 0) problems.push('nothing-laid');
+  else if (laid.spans === null) problems.push('not-cut');
+  if (station.printer.perHour <= 0) problems.push('no-speed');
+  const { orders, copies: records } = recordsOf(book, book.run[laid.id]);
+  const isPressed = (copy: LaidCopy) =>
+    orders.get(copy.order.id)?.wants !== 'transfers' && records.get(copy.id)?.role !== 'over';
+  const pressed = laid.copies.filter(isPressed);
+  const curesOnPress = station.curer === 'press';
+  if (station.press.count === 0 && (curesOnPress || pressed.length > 0)) problems.push('no-press');
+  if (problems.length > 0) return fail(problems);
+
+  const { printer, press } = station;
+  const unit = { free: 0, setting: null };
+  const workers: Worker[] = [
+    'printer',
+    'hands',
+    'press',
+    ...(station.curer === 'oven' ? ['oven' as const] : []),
+  ];
+  const numberOf = (worker: Worker) => workers.indexOf(worker);
+  const resources: Resource[] = [
+    { units: [unit], setup: null },
+    { units: Array.from({ length: station.hands }, () => unit), setup: null },
+    {
+      units: Array.from({ length: Math.max(1, press.count) }, () => unit),
+      setup: { cold: press.warmUp, rise: press.rise, fall: press.fall },
+    },
+    ...(station.curer === 'oven' ? [{ units: [unit], setup: null }] : []),
+  ];
+  const use = (worker: Worker, from: number, to: number, setting = 0): Use => ({
+    resource: numberOf(worker),
+    from,
+    to,
+    setting,
+  });
+
+  const build = new Builder();
+  const ready = build.add(
+    { key: 'ready', kind: 'ready' },
+    {
+      duration: printer.warmUp + printer.check,
+      uses: [
+        use('printer', 0, printer.warmUp + printer.check),
+        use('hands', printer.warmUp, printer.warmUp + printer.check),
+      ],
+      after: [],
+    },
+  );
+
+  const bySpan = spans.map((span) => copiesWithin(laid.copies, span));
+  const bench = { book, station, film: laid.film, spans, bySpan, orders, isPressed, build, use };
+  const { powdered, cutEarly } = filmWork(bench, ready);
+  const { cured, tooLarge } = cureWork(bench, powdered);
+  packWork(bench, laid.copies, pressWork(bench, cured, cutEarly), origin);
 
   const { tasks, jobs, chains, dues } = build;
   const seen = new Set<string>();
@@ -395,11 +450,6 @@ export function workOf(
     jobs,
     workers,
     spans,
-    tooLarge: [
-      ...(onLine ? [] : tooLarge).map(
-        (span): TooLarge => ({ kind: 'span', span, length: sizes[span]?.length ?? (0 as Micrometres) }),
-      ),
-      ...transfersTooLarge,
-    ],
+    tooLarge: [...tooLarge, ...transfersTooLarge],
   });
 }
