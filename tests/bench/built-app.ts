@@ -1,13 +1,16 @@
 import { existsSync } from 'node:fs';
-import { chromium, type Page } from '@playwright/test';
+import { type Browser, type BrowserContext, chromium, type Page } from '@playwright/test';
 import { preview } from 'vite';
 import { findChromium } from '../../.ci/chromium.mjs';
 import { openShop } from '../../e2e/shop';
 
 const PORT = 4182;
 
-/** Opens the built app in Chromium at an empty shop of its own; says so, if there is no build. */
-export async function inBuiltApp(what: string, act: (page: Page) => Promise<void>): Promise<void> {
+/** Serves the built app to a Chromium of its own; says so, if there is no build. */
+export async function withBuiltApp(
+  what: string,
+  act: (context: BrowserContext, browser: Browser) => Promise<void>,
+): Promise<void> {
   if (!existsSync('dist/index.html')) {
     console.log(`\n${what}: build the app first (npm run build).`);
     return;
@@ -15,17 +18,24 @@ export async function inBuiltApp(what: string, act: (page: Page) => Promise<void
   const server = await preview({ preview: { host: '127.0.0.1', port: PORT, strictPort: true } });
   const browser = await chromium.launch({ executablePath: await findChromium(), args: ['--no-sandbox'] });
   try {
-    const page = await browser.newPage({
+    const context = await browser.newContext({
       viewport: { width: 1440, height: 900 },
       locale: 'en-GB',
       baseURL: `http://127.0.0.1:${PORT}/`,
     });
     // The loader that runs this names functions by a helper that pages lack.
-    await page.addInitScript('globalThis.__name = (value) => value');
-    await openShop(page);
-    await act(page);
+    await context.addInitScript('globalThis.__name = (value) => value');
+    await act(context, browser);
   } finally {
     await browser.close();
     await server.close();
   }
 }
+
+/** Opens the built app at an empty shop of its own. */
+export const inBuiltApp = (what: string, act: (page: Page) => Promise<void>): Promise<void> =>
+  withBuiltApp(what, async (context) => {
+    const page = await context.newPage();
+    await openShop(page);
+    await act(page);
+  });

@@ -1,14 +1,11 @@
-import { existsSync, readFileSync, statSync } from 'node:fs';
-import { type Browser, chromium } from '@playwright/test';
-import { preview } from 'vite';
-import { findChromium } from '../../.ci/chromium.mjs';
+import { readFileSync, statSync } from 'node:fs';
+import type { Browser } from '@playwright/test';
 import { giveArtwork, pngOf } from '../../e2e/print-image';
 import { kept, layOut, openShop, pasteTable } from '../../e2e/shop';
 import { seededRandom } from '../../src/packing/random';
 import { type Picture, paint } from '../output/print-image/reference';
+import { withBuiltApp } from './built-app';
 import { printTable } from './table';
-
-const PORT = 4182;
 
 type Colour = readonly [number, number, number, number];
 const CLEAR: Colour = [0, 0, 0, 0];
@@ -115,22 +112,8 @@ function longestTask(trace: Buffer): number {
 
 /** Writes 6 m of a 330 mm roll at 300 ppi in the built app: pixels a second, memory above idle, the page's longest task. */
 export async function benchPrintImage(): Promise<void> {
-  if (!existsSync('dist/index.html')) {
-    console.log('\nPrint-ready image: build the app first (npm run build).');
-    return;
-  }
-  const server = await preview({ preview: { host: '127.0.0.1', port: PORT, strictPort: true } });
-  const browser = await chromium.launch({ executablePath: await findChromium(), args: ['--no-sandbox'] });
-  try {
-    const context = await browser.newContext({
-      viewport: { width: 1440, height: 900 },
-      locale: 'en-GB',
-      baseURL: `http://127.0.0.1:${PORT}/`,
-    });
-    // The loader that runs this names functions by a helper that pages lack.
-    await context.addInitScript(
-      'globalThis.__name = (value) => value; delete globalThis.showSaveFilePicker;',
-    );
+  await withBuiltApp('Print-ready image', async (context, browser) => {
+    await context.addInitScript('delete globalThis.showSaveFilePicker');
     const setting = await context.newPage();
     await openShop(setting);
     const rows = DAY.map(([name, width, height, count]) => `Club,${name},${width},${height},${count},,yes`);
@@ -173,7 +156,8 @@ export async function benchPrintImage(): Promise<void> {
       [
         'pixels',
         'seconds',
-        'rate (target 25 Mpx/s)',
+        'rate',
+        'rate on one core (target 25 Mpx/s)',
         'file',
         'peak above idle (target 400 MB)',
         'longest task (target 50 ms)',
@@ -190,8 +174,5 @@ export async function benchPrintImage(): Promise<void> {
         ],
       ],
     );
-  } finally {
-    await browser.close();
-    await server.close();
-  }
+  });
 }
