@@ -57,16 +57,17 @@ describe('contours', () => {
   });
 });
 
+/** The segments of a closed line, from the last point to the first one first. */
+function* segmentsOf(line: readonly number[]): Generator<[number, number, number, number]> {
+  for (let at = 0, before = line.length - 2; at < line.length; before = at, at += 2) {
+    yield [line[before], line[before + 1], line[at], line[at + 1]] as [number, number, number, number];
+  }
+}
+
 /** Even-odd: how often a ray to the right crosses the line. */
 function holds(line: readonly number[], x: number, y: number): boolean {
   let inside = false;
-  for (let at = 0, before = line.length - 2; at < line.length; before = at, at += 2) {
-    const [ax, ay, bx, by] = [line[before], line[before + 1], line[at], line[at + 1]] as [
-      number,
-      number,
-      number,
-      number,
-    ];
+  for (const [ax, ay, bx, by] of segmentsOf(line)) {
     // The ray runs a hair above the centres, where no point of a line lies.
     const ray = y + 1e-7;
     if (ay > ray !== by > ray && x < ax + ((ray - ay) / (by - ay)) * (bx - ax)) inside = !inside;
@@ -126,13 +127,7 @@ describe('simplifying', () => {
 
 function distanceTo(line: readonly number[], x: number, y: number): number {
   let least = Number.POSITIVE_INFINITY;
-  for (let at = 0, before = line.length - 2; at < line.length; before = at, at += 2) {
-    const [ax, ay, bx, by] = [line[before], line[before + 1], line[at], line[at + 1]] as [
-      number,
-      number,
-      number,
-      number,
-    ];
+  for (const [ax, ay, bx, by] of segmentsOf(line)) {
     const squared = (bx - ax) ** 2 + (by - ay) ** 2;
     const along =
       squared === 0 ? 0 : Math.max(0, Math.min(1, ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / squared));

@@ -9,12 +9,15 @@ import {
   type LaidRun,
   layRun,
   leftOut,
+  orderStretch,
   placeFor,
   placesOf,
+  problemAgain,
   problemOf,
   problemOnFilm,
   refusals,
   runFigures,
+  savings,
   snap,
   straightCuts,
   tooLargeFor,
@@ -23,7 +26,7 @@ import {
 } from '../../src/layout';
 import { type Book, copiesByTransfer, type Id, type Place, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
-import { asMinor, fromMm } from '../../src/units';
+import { asMinor, fromMm, um } from '../../src/units';
 import { context, edited, NOW, smallBook } from '../editing/book';
 
 const { book, front, tag } = smallBook();
@@ -310,5 +313,49 @@ describe('the problem of a run', () => {
     expect(tooLargeFor(film, size(320.1, 100, 'fixed'))).toBe('too-wide');
     expect(tooLargeFor(film, size(400, 100, 'quarter'))).toBeNull();
     expect(tooLargeFor({ ...film, spanMax: fromMm(350) }, size(400, 100, 'quarter'))).toBe('too-long');
+  });
+});
+
+describe('a layout that is offered', () => {
+  const { run, film } = draftIn(placed);
+  const planOf = (problem: ReturnType<typeof problemAgain>['problem']) => {
+    const planner = createPlanner(problem, 1);
+    planner.step(100);
+    return planner.best();
+  };
+
+  it('is one of just what lies on the film and may be moved: nothing waits for it, and what is pinned stays', () => {
+    const pinned = edited(placed, (draft) => setPinned(draft, [front1], true));
+    const { problem, copies } = problemAgain(pinned, draftIn(pinned).run, film);
+    expect(problem.pinned).toHaveLength(1);
+    expect(copies.flat().map(({ id }) => id)).toEqual([front2, tag1]);
+    expect(problem.pieces.map(({ count }) => count)).toEqual([1, 1]);
+  });
+
+  it('leaves what is printed where it is, and lays the rest behind it', () => {
+    const half = { ...placed, run: { ...placed.run, [run.id]: { ...run, printedTo: fromMm(95) } } };
+    const { problem, copies } = problemAgain(half, draftIn(half).run, film);
+    expect(copies.flat().map(({ id }) => id)).toEqual([tag1]);
+    expect(problem.pinned).toHaveLength(2);
+    expect(validatePlan(problem, planOf(problem))).toEqual([]);
+  });
+
+  it('says what it saves in length and money, and is none where it saves nothing or leaves a copy out', () => {
+    const { problem } = problemAgain(placed, run, film);
+    const plan = planOf(problem);
+    // Fronts and the tag lie side by side: 10 + 80 + 10 of 155 mm.
+    expect(plan.lengthUsed).toBe(fromMm(100));
+    const saved = asMinor(Math.round(0.155 * 840) - Math.round(0.1 * 840));
+    expect(savings(laid(placed), plan)).toEqual({ length: fromMm(55), sheets: 0, cost: saved });
+    const [piece] = problem.pieces.keys();
+    const leaving = { ...plan, unplaced: [{ piece: piece ?? 0, count: 1, reason: 'no-room' as const }] };
+    expect(savings(laid(placed), leaving)).toBeNull();
+    expect(savings(laid(placed), { ...plan, lengthUsed: um(fromMm(155) - fromMm(0.9)) })).toBeNull();
+  });
+
+  it('knows the share of film from an order’s first copy to its last', () => {
+    // From 10 to 145 of 155 mm.
+    expect(orderStretch(laid(placed))).toBeCloseTo(135 / 155, 10);
+    expect(orderStretch({ copies: [], lengthUsed: um(0) })).toBe(1);
   });
 });

@@ -26,6 +26,24 @@ const filmThree = {
   unreached: 0,
   noPrint: [],
 };
+/** Settings of version 3 and 4. */
+const settingsThree = {
+  unit: 'mm',
+  currency: 'EUR',
+  dateOrder: null,
+  paper: 'a4',
+  mapView: 'ink-up',
+  mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
+  printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
+  lastBackup: null,
+  columns: {},
+  changed: '2026-11-05T08:00:00.000Z',
+};
+const settingsFive = { ...settingsThree, limits: { stroke: 500, opening: 800, choke: 200 } };
+const settingsSix = {
+  ...settingsFive,
+  printImage: { form: 'png', ppi: 300, mirrored: false, ticks: false, numbers: false },
+};
 const other = ['order/1', { id: '1', code: 'HB' }] as const;
 
 describe('migration', () => {
@@ -122,21 +140,7 @@ describe('migration', () => {
           changed,
         },
       ],
-      [
-        'settings/shop',
-        {
-          unit: 'mm',
-          currency: 'EUR',
-          dateOrder: null,
-          paper: 'a4',
-          mapView: 'ink-up',
-          mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
-          printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
-          lastBackup: null,
-          columns: {},
-          changed,
-        },
-      ],
+      ['settings/shop', settingsThree],
     ]);
     const migrated = migrate(four, 4);
     expect(readRecord('artwork', migrated?.get('artwork/a'))?.madeFrom).toBeNull();
@@ -149,17 +153,8 @@ describe('migration', () => {
 
   it('writes images from version 6 on, mirrored where the test strip read rightly, ink up', () => {
     const settings = (inkUp: string) => ({
-      unit: 'mm',
-      currency: 'EUR',
-      dateOrder: null,
-      paper: 'a4',
-      mapView: 'ink-up',
-      mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
+      ...settingsFive,
       printer: { firstEnd: 'lead', inkUp, feed: 1.002 },
-      lastBackup: null,
-      limits: { stroke: 500, opening: 800, choke: 200 },
-      columns: {},
-      changed: '2026-11-05T08:00:00.000Z',
     });
     for (const [inkUp, mirrored] of [
       ['mirrored', false],
@@ -211,20 +206,7 @@ describe('migration', () => {
       snapshot: { at: changed, film, orders: [order], transfers: [], copies: [copy] },
       changed,
     };
-    const settings = {
-      unit: 'in',
-      currency: 'USD',
-      dateOrder: null,
-      paper: 'letter',
-      mapView: 'ink-up',
-      mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
-      printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
-      limits: { stroke: 500, opening: 800, choke: 200 },
-      printImage: { form: 'png', ppi: 300, mirrored: false, ticks: false, numbers: false },
-      lastBackup: null,
-      columns: {},
-      changed,
-    };
+    const settings = { ...settingsSix, unit: 'in', currency: 'USD', paper: 'letter' };
     const six = new Map<string, unknown>([
       ['film/film-1', film],
       ['order/o', order],

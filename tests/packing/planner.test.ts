@@ -78,6 +78,27 @@ describe('the planner', () => {
     );
   });
 
+  it('goes on from what another engine has found, and lets an idea of another problem be', () => {
+    fc.assert(
+      fc.property(anyRoll, fc.integer(), (problem, seed) => {
+        const long = createPlanner(problem, seed);
+        long.step(200);
+        const idea = long.idea();
+        const fresh = createPlanner(problem, seed + 1);
+        fresh.step(1);
+        const before = fresh.cost();
+        if (idea) expect(fresh.take(idea)).toBe(fresh.cost() < before);
+        if (idea && long.best().unplaced.length === 0) expect(fresh.cost()).toBeLessThanOrEqual(long.cost());
+        expect(validatePlan(problem, fresh.best())).toEqual([]);
+        const other = createPlanner(bareRoll(100, [piece(50, 30)]), 1);
+        other.step(1);
+        if (idea) expect(other.take(idea)).toBe(false);
+        expect(other.best().lengthUsed).toBe(30);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   it('never gets worse', () => {
     const pieces = [
       piece(63, 47, { count: 6, turn: 'quarter' }),
