@@ -1,3 +1,4 @@
+import { startingRates } from '../../src/costing';
 import { addDemoDay } from '../../src/demo';
 import { applyEdit, type FilmFields, setPlaces, startBook } from '../../src/editing';
 import { placesOf, problemOf } from '../../src/layout';
@@ -61,6 +62,7 @@ export function firstSettings(locale: string): Omit<Settings, 'changed'> {
     limits: { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) },
     printImage: { form: 'png', ppi: 300, mirrored: false, ticks: false, numbers: false },
     station: startingStation(region === 'US' ? 'F' : 'C'),
+    rates: startingRates,
     lastBackup: null,
     columns: {},
   };

@@ -1,1 +1,2 @@
 export { filmCost, runCost } from './film';
+export { type Consumption, consumptionOf, startingRates } from './rates';

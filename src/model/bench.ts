@@ -1,12 +1,10 @@
 import * as z from 'zod/mini';
-import type { Seconds, Temperature } from '../units';
-import { id, instant, length, localTime, size } from './fields';
+import type { Temperature } from '../units';
+import { id, instant, length, localTime, seconds, size } from './fields';
 
 /** Records of what happens between printer and bag: recipes, the shop's equipment, what was ticked, spoiled and shelved. */
 
 const temperature = z.custom<Temperature>((value) => Number.isSafeInteger(value));
-
-const seconds = z.custom<Seconds>((value) => Number.isSafeInteger(value) && Number(value) >= 0);
 
 /** How a film wants to be peeled; its maker's data sheet says so. */
 export const peels = ['hot', 'warm', 'cold'] as const;

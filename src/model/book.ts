@@ -9,6 +9,7 @@ import {
   type Tick,
   tickSchema,
 } from './bench';
+import { type Closing, closingSchema } from './closing';
 import {
   type Artwork,
   artworkSchema,
@@ -46,6 +47,7 @@ const collections = {
   tick: tickSchema,
   spoilage: spoilageSchema,
   shelf: shelfSchema,
+  closing: closingSchema,
   step: stepSchema,
   settings: settingsSchema,
 } as const;
@@ -68,6 +70,7 @@ export interface Book {
   readonly tick: Readonly<Record<string, Tick>>;
   readonly spoilage: Readonly<Record<string, Spoilage>>;
   readonly shelf: Readonly<Record<string, ShelfItem>>;
+  readonly closing: Readonly<Record<string, Closing>>;
   /** What undo takes back; it lies with the book, so that it outlives a reload. */
   readonly step: Readonly<Record<string, StoredStep>>;
   readonly settings: Readonly<Record<string, Settings>>;
@@ -86,6 +89,7 @@ export const emptyBook: Book = {
   tick: {},
   spoilage: {},
   shelf: {},
+  closing: {},
   step: {},
   settings: {},
 };

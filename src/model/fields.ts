@@ -1,12 +1,20 @@
 import * as z from 'zod/mini';
-import type { LocalDate, Micrometres, Minor } from '../units';
+import type { LocalDate, Microlitres, Micrometres, Milligrams, Minor, Seconds } from '../units';
+
+const isWhole = (value: unknown): boolean => Number.isSafeInteger(value) && Number(value) >= 0;
 
 /** Lengths are stored as whole micrometres. */
-export const length = z.custom<Micrometres>((value) => Number.isSafeInteger(value) && Number(value) >= 0);
+export const length = z.custom<Micrometres>(isWhole);
 
 export const size = z.custom<Micrometres>((value) => Number.isSafeInteger(value) && Number(value) > 0);
 
-export const money = z.custom<Minor>((value) => Number.isSafeInteger(value) && Number(value) >= 0);
+export const money = z.custom<Minor>(isWhole);
+
+export const volume = z.custom<Microlitres>(isWhole);
+
+export const mass = z.custom<Milligrams>(isWhole);
+
+export const seconds = z.custom<Seconds>(isWhole);
 
 export const localDate = z.custom<LocalDate>(
   (value) => typeof value === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(value),

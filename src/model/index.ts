@@ -26,6 +26,7 @@ export {
   type RecordKey,
   readRecord,
 } from './book';
+export type { Closing, Rates } from './closing';
 export type { Id, Instant } from './fields';
 export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
 export {

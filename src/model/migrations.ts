@@ -174,6 +174,15 @@ const goOnToThePress: Migration = (records) =>
     }),
   );
 
+/** Version 7 counted film only. Version 8 knows what ink and powder a printed area takes (common practice, from memory). */
+const countInk: Migration = (records) =>
+  new Map(
+    [...records].map(([key, value]) => {
+      if (!key.startsWith('settings/') || !isObject(value)) return [key, value];
+      return [key, { rates: { colour: 9_000, white: 14_000, powder: 100_000 }, ...value }];
+    }),
+  );
+
 /** `migrations[n]` takes version n + 1 to n + 2. Append only: what was shipped is never changed. */
 const migrations: readonly Migration[] = [
   separateSideMargins,
@@ -182,6 +191,7 @@ const migrations: readonly Migration[] = [
   checkArtwork,
   rememberImages,
   goOnToThePress,
+  countInk,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

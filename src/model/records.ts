@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { fabrics, peels, stationSchema } from './bench';
+import { ratesSchema } from './closing';
 import { id, instant, length, localDate, localTime, money, shade, size } from './fields';
 
 /** How many tints there are to tell orders apart; the code printed on every copy is the other sign. */
@@ -271,6 +272,7 @@ export const settingsSchema = z.object({
     numbers: z.boolean(),
   }),
   station: stationSchema,
+  rates: ratesSchema,
   /** When a backup was last saved. */
   lastBackup: z.nullable(instant),
   /** Headings of a table that the shop has mapped by hand, in lower case. */

@@ -1,3 +1,4 @@
+import { readAmount } from './read-amount';
 import { fail, ok, type Result } from './result';
 
 declare const micrometres: unique symbol;
@@ -69,19 +70,6 @@ const VULGAR: Record<string, string> = {
 
 /** Nothing a print shop measures is longer than this: 10 km. */
 const LONGEST = 10_000_000_000;
-
-const AMOUNT = /^([+-]?)(?:(\d+)[\s-]+)?(\d+)\s*[/⁄]\s*(\d+)$|^([+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+))$/;
-
-/** The amount of `3 1/2`, `7/8`, `8,9`, `.5`; `null` where it is none. A single comma is a decimal comma. */
-function readAmount(text: string): number | null {
-  const match = AMOUNT.exec(text);
-  if (!match) return null;
-  const [, sign, whole, over, under, decimal] = match;
-  if (decimal !== undefined) return Number(decimal.replace(',', '.'));
-  if (Number(under) === 0) return null;
-  const amount = Number(whole ?? 0) + Number(over) / Number(under);
-  return sign === '-' ? -amount : amount;
-}
 
 /**
  * Reads one length as a person types it: `89 mm`, `8,9 cm`, `3.5in`, `3 1/2"`, `3½`, `1' 6"`.

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { startingRates } from '../../src/costing';
 import { MODEL_VERSION, migrate, readRecord } from '../../src/model';
 import { startingStation } from '../../src/pressing';
 
@@ -227,6 +228,12 @@ describe('migration', () => {
       history: [],
       snapshot: { film: { peel: 'hot' }, orders: [{ fabric: 'cotton' }], copies: [{ shelved: false }] },
     });
+  });
+
+  it('counts ink and powder from version 8 on', () => {
+    const settings = { ...settingsSix, station: startingStation('C') };
+    const migrated = migrate(new Map([['settings/shop', settings]]), 7);
+    expect(migrated?.get('settings/shop')).toEqual({ ...settings, rates: startingRates });
   });
 
   it('leaves records of the present version alone', () => {

@@ -1,0 +1,77 @@
+import * as z from 'zod/mini';
+import { stages } from './bench';
+import { id, instant, length, localDate, mass, seconds, size, volume } from './fields';
+
+/** What a square metre printed in full takes. Starting values until the log of closed runs tells better. */
+export const ratesSchema = z.object({
+  /** Of colour ink, in microlitres a square metre. */
+  colour: volume,
+  white: volume,
+  /** Of powder, in milligrams a square metre of white. */
+  powder: mass,
+});
+
+/** An area in square millimetres. */
+const area = z.number().check(z.minimum(0));
+
+const count = z.int().check(z.minimum(0));
+
+/** What a run takes, or took: film, ink, powder and minutes of who was at work. */
+const amounts = {
+  film: length,
+  sheets: count,
+  colour: volume,
+  white: volume,
+  powder: mass,
+  time: { printer: seconds, hands: seconds, press: seconds, oven: seconds },
+} as const;
+
+/**
+ * A run that was closed: what it did, what it had been planned to take, and what it took. The id is the run's; a run that is opened
+ * again has none.
+ */
+export const closingSchema = z.object({
+  id: id<'run'>(),
+  name: z.string(),
+  at: instant,
+  /** The calendar day it was closed on, where the shop is. */
+  day: localDate,
+  film: z.object({ id: id<'film'>(), name: z.string(), kind: z.enum(['roll', 'sheets']), width: size }),
+  /** What there was to do. */
+  work: z.object({
+    copies: count,
+    garments: count,
+    spans: count,
+    /** Closings of the press, for curing too where it cures. */
+    closings: count,
+    /** Footprint of all copies. */
+    copyArea: area,
+    /** Printed in full, as the artwork's pixels tell; `null` where some artwork was not there to look at. */
+    coverage: z.nullable(z.object({ colour: area, white: area })),
+  }),
+  planned: z.object({ ...amounts, time: z.object(amounts.time) }),
+  /** `null` where nobody measured. */
+  actual: z.object({
+    film: amounts.film,
+    sheets: amounts.sheets,
+    colour: z.nullable(volume),
+    white: z.nullable(volume),
+    powder: z.nullable(mass),
+    time: z.object({
+      printer: z.nullable(seconds),
+      hands: z.nullable(seconds),
+      press: z.nullable(seconds),
+      oven: z.nullable(seconds),
+    }),
+  }),
+  spoiled: z.array(z.object({ stage: z.enum(stages), reason: z.string(), copies: count, garments: count })),
+  /** What was in use, as written on the box. */
+  lots: z.object({ film: z.string(), colour: z.string(), white: z.string(), powder: z.string() }),
+  /** Of the room: degrees Celsius and relative humidity between 0 and 1. */
+  air: z.object({ temperature: z.nullable(z.number()), humidity: z.nullable(z.number()) }),
+  notes: z.string(),
+  changed: instant,
+});
+
+export type Rates = z.infer<typeof ratesSchema>;
+export type Closing = z.infer<typeof closingSchema>;
