@@ -7,15 +7,22 @@ import { App } from './shell/App';
 import { start } from './store/boot';
 import { offerLayouts } from './store/offers';
 import { followAddress } from './store/view';
+import { languageFor, speak } from './words';
 import './shell/base.css';
 import './parts/parts.css';
 
+/** The page begins in the reader's language; the book that is opened may have another. */
+async function begin(root: HTMLElement): Promise<void> {
+  await speak(languageFor(navigator.languages)).catch(() => undefined);
+  createRoot(root).render(<App />);
+  followAddress();
+  listenForKeys(new AbortController().signal);
+  watchForUpdates();
+  offerLayouts();
+  void start();
+  // What a tab that died left of an image; the module is needed for nothing else yet.
+  void import('./print-image/printing').then(({ sweepImages }) => sweepImages());
+}
+
 const root = document.getElementById('root');
-if (root) createRoot(root).render(<App />);
-followAddress();
-listenForKeys(new AbortController().signal);
-watchForUpdates();
-offerLayouts();
-void start();
-// What a tab that died left of an image; the module is needed for nothing else yet.
-void import('./print-image/printing').then(({ sweepImages }) => sweepImages());
+if (root) void begin(root);

@@ -1,7 +1,7 @@
 import type { ArtworkCheck, Finding, KnockOut, Limits } from '../../src/artwork';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
-import { artworkWords as words } from '../words/artwork';
+import { useWords } from '../words';
 import { GradeMark } from './GradeButton';
 import { marksOf } from './marks';
 
@@ -38,6 +38,7 @@ export function FindingList({
   onShow: (code: Finding['code'] | 'none') => void;
   onKnockOut: (knock: KnockOut) => void;
 }) {
+  const { artwork: words } = useWords();
   const ways = useWays();
   if (findings.length === 0) return <p>{words.nothing}</p>;
   return (

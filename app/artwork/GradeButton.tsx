@@ -4,8 +4,8 @@ import { findingsFor, useCheck } from '../store/checks';
 import { settingsOrFirst } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
-import { useWords } from '../words';
 import './grade.css';
+import { useWords } from '../words';
 
 const signs: Record<Grade, string> = { good: '✓', check: '!', poor: '✕' };
 

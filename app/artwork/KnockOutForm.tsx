@@ -4,7 +4,6 @@ import type { Artwork, Transfer } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Tick } from '../parts/Tick';
 import { useWords } from '../words';
-import { artworkWords as words } from '../words/artwork';
 import { takeKnockedOut } from './knock-out';
 
 /** A colour being knocked out: how much of it, with the picture beside it following, and then for good or not. */
@@ -21,7 +20,7 @@ export function KnockOutForm({
   onChange: (knock: KnockOut) => void;
   onClose: () => void;
 }) {
-  const { common } = useWords();
+  const { common, artwork: words } = useWords();
   const [making, setMaking] = useState(false);
   const make = async () => {
     setMaking(true);

@@ -8,7 +8,6 @@ import { Form } from '../parts/Form';
 import { useWays } from '../store/selectors';
 import { commitQuietly } from '../store/shop';
 import { useWords } from '../words';
-import { artworkWords as words } from '../words/artwork';
 import type { Ways } from '../words/format';
 
 const sides = ['stroke', 'opening', 'choke'] as const;
@@ -19,7 +18,7 @@ const typedOf = (length: Micrometres, { unit, locale }: Ways): string =>
 
 /** The widths a shop trusts its film with; all artwork is looked at again when they change. */
 export function LimitsForm({ limits }: { limits: Limits }) {
-  const { lengthProblems, common } = useWords();
+  const { lengthProblems, common, artwork: words } = useWords();
   const ways = useWays();
   const [typed, setTyped] = useState(() => ({
     stroke: typedOf(limits.stroke, ways),

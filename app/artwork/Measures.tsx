@@ -1,23 +1,25 @@
 import { type ArtworkCheck, coverageOf, effectivePpi } from '../../src/artwork';
 import type { Transfer } from '../../src/model';
 import { useWays } from '../store/selectors';
-import { artworkWords as words } from '../words/artwork';
+import { useWords } from '../words';
+import { area, inkArea, outlineLength, pixelSize } from '../words/format';
 
 /** Figures of one copy: pixels, ink, outline. */
 export function Measures({ check, transfer }: { check: ArtworkCheck; transfer: Transfer }) {
+  const { artwork: words } = useWords();
   const ways = useWays();
   const { pixels, sums, vector } = check;
   const ink = coverageOf(sums, pixels, transfer);
   const ppi = effectivePpi(pixels, transfer);
   const share = sums.bearing / (pixels.width * pixels.height);
   const rows: readonly (readonly [string, string])[] = [
-    [words.printed, words.size(transfer.width, transfer.height, ways)],
-    [words.pixels, vector ? words.vector : words.pixelCount(pixels.width, pixels.height, ways)],
+    [words.printed, area(transfer.width, transfer.height, ways)],
+    [words.pixels, vector ? words.vector : pixelSize(pixels.width, pixels.height, ways)],
     ...(vector ? [] : [[words.ppi, words.perInch(ppi.x, ppi.y, ways)] as const]),
     [words.bearing, words.bearingShare(ink.bearing, share, ways)],
-    [words.colour, words.inkArea(ink.colour, ways)],
-    [words.white, words.inkArea(ink.white, ways)],
-    [words.outline, words.length(check.outlineLength, ways)],
+    [words.colour, inkArea(ink.colour, ways)],
+    [words.white, inkArea(ink.white, ways)],
+    [words.outline, outlineLength(check.outlineLength, ways)],
   ];
   return (
     <section aria-labelledby="measures">

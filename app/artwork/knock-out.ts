@@ -6,9 +6,8 @@ import { keepArtwork, loadArtworkFile } from '../store/artwork';
 import { waysNow } from '../store/selectors';
 import { commit, mayWrite, useShop } from '../store/shop';
 import { notify } from '../store/view';
-import { words as catalogue } from '../words';
-import { artworkWords as words } from '../words/artwork';
-import { benchLength, typedLength } from '../words/format';
+import { wordsNow } from '../words';
+import { benchLength, hex, typedLength } from '../words/format';
 
 /** What a tab can hold twice at once. */
 const MOST_PIXELS = 60_000_000;
@@ -20,19 +19,21 @@ const MOST_PIXELS = 60_000_000;
 export async function takeKnockedOut(transferId: string, artwork: Artwork, knock: KnockOut): Promise<void> {
   if (!mayWrite()) return;
   if (artwork.pixels.width * artwork.pixels.height > MOST_PIXELS) {
-    return notify('error', words.tooLargeToKnock);
+    return notify('error', wordsNow().artwork.tooLargeToKnock);
   }
   const file = await loadArtworkFile(artwork.id).catch(() => null);
   const checker = openChecker();
   const png = file && (await checker.knockOut(file, knock, artwork.density).catch(() => null));
   checker.close();
-  if (!png) return notify('error', words.pictureMissing);
-  const opened = await openArtwork(new File([png], words.madeName(artwork.fileName), { type: 'image/png' }));
-  if (!opened.ok) return notify('error', words.notMade);
-  const colour = `#${knock.colour.map((channel) => channel.toString(16).padStart(2, '0')).join('')}`;
+  if (!png) return notify('error', wordsNow().artwork.pictureMissing);
+  const opened = await openArtwork(
+    new File([png], wordsNow().artwork.madeName(artwork.fileName), { type: 'image/png' }),
+  );
+  if (!opened.ok) return notify('error', wordsNow().artwork.notMade);
+  const colour = hex(knock.colour);
   const { tolerance, reach } = knock;
   const kept = await keepArtwork(opened.value, { artwork: artwork.id, colour, tolerance, reach });
-  if (!kept.ok) return notify('error', catalogue.storage[kept.problem.code]);
+  if (!kept.ok) return notify('error', wordsNow().storage[kept.problem.code]);
   const transfer = useShop.getState().book.transfer[transferId];
   if (!transfer) return;
   const ways = waysNow();
@@ -44,5 +45,5 @@ export async function takeKnockedOut(transferId: string, artwork: Artwork, knock
       typed: { ...transfer.typed, height: `${typedLength(height, ways)} ${ways.unit}` },
     });
   });
-  notify('plain', words.made(benchLength(transfer.width, ways)));
+  notify('plain', wordsNow().artwork.made(benchLength(transfer.width, ways)));
 }

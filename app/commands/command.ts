@@ -1,3 +1,5 @@
+import type { Words } from '../words';
+
 /** Where a command's keys are heard: everywhere, or only while the film or the list of copies has the focus. */
 export type Scope = 'everywhere' | 'film';
 
@@ -13,7 +15,8 @@ export interface Chord {
 /** One act: the button, the key and the page of keys all come from it. */
 export interface Command {
   readonly id: string;
-  readonly label: string;
+  /** Its label in the catalogue. */
+  readonly label: keyof Words['commands'];
   readonly scope: Scope;
   readonly chords: readonly Chord[];
   available(): boolean;

@@ -8,10 +8,7 @@ import { layOut, settlePlanning, usePlanning } from '../store/planning';
 import { laidNow, openRunNow } from '../store/selectors';
 import { commit, mayWrite, useShop } from '../store/shop';
 import { goTo, openDialog, select, useView } from '../store/view';
-import { words } from '../words';
 import type { Chord, Command } from './command';
-
-const label = words.commands;
 
 /** The copies that are selected, where they lie. */
 function selectedCopies(): LaidCopy[] {
@@ -44,7 +41,7 @@ const isWorking = (): boolean => usePlanning.getState().planning.kind === 'worki
 
 export const layOutCommand: Command = {
   id: 'lay-out',
-  label: label.layOut,
+  label: 'layOut',
   scope: 'everywhere',
   chords: [{ key: 'Enter', mod: true }],
   available: () => mayWrite() && isDraft() && anyCopies() && !isWorking(),
@@ -53,7 +50,7 @@ export const layOutCommand: Command = {
 
 export const placeWaitingCommand: Command = {
   id: 'place-waiting',
-  label: label.placeWaiting,
+  label: 'placeWaiting',
   scope: 'everywhere',
   chords: [{ key: 'Enter', mod: true, shift: true }],
   available: () =>
@@ -66,7 +63,7 @@ export const placeWaitingCommand: Command = {
 
 export const stopCommand: Command = {
   id: 'stop',
-  label: label.stop,
+  label: 'stop',
   scope: 'everywhere',
   chords: [{ key: '.', mod: true }],
   available: isWorking,
@@ -75,7 +72,7 @@ export const stopCommand: Command = {
 
 export const turnCommand: Command = {
   id: 'turn',
-  label: label.turn,
+  label: 'turn',
   scope: 'film',
   chords: [{ key: 'r' }],
   ...onSelected((_, ids) => move(ids, quarterTurn)),
@@ -83,7 +80,7 @@ export const turnCommand: Command = {
 
 export const pinCommand: Command = {
   id: 'pin',
-  label: label.pin,
+  label: 'pin',
   scope: 'film',
   chords: [{ key: 'p' }],
   ...onSelected((copies, ids) => {
@@ -94,7 +91,7 @@ export const pinCommand: Command = {
 
 export const takeOffCommand: Command = {
   id: 'take-off',
-  label: label.takeOff,
+  label: 'takeOff',
   scope: 'film',
   chords: [{ key: 'Delete' }, { key: 'Backspace' }],
   ...onSelected((_, ids) => {
@@ -113,13 +110,13 @@ const arrows = {
 
 function nudgeCommand(
   id: string,
-  commandLabel: string,
+  label: Command['label'],
   mm: number,
   modifiers: Omit<Chord, 'key'>,
 ): Command[] {
   return Object.entries(arrows).map(([key, step]) => ({
     id: `${id}-${key}`,
-    label: commandLabel,
+    label,
     scope: 'film',
     chords: [{ key, ...modifiers }],
     ...onSelected((_, ids) =>
@@ -133,9 +130,9 @@ function nudgeCommand(
 }
 
 /** Brings all selected copies to the least of a coordinate: to one side, or to one line across the film. */
-const alignCommand = (id: string, commandLabel: string, axis: 'x' | 'y', chord: Chord): Command => ({
+const alignCommand = (id: string, label: Command['label'], axis: 'x' | 'y', chord: Chord): Command => ({
   id,
-  label: commandLabel,
+  label,
   scope: 'film',
   chords: [chord],
   ...onSelected((copies, ids) => {
@@ -144,13 +141,13 @@ const alignCommand = (id: string, commandLabel: string, axis: 'x' | 'y', chord: 
   }, 2),
 });
 
-export const alignAcrossCommand = alignCommand('align-across', label.alignAcross, 'x', { key: 'e' });
-export const alignAlongCommand = alignCommand('align-along', label.alignAlong, 'y', { key: 'f' });
+export const alignAcrossCommand = alignCommand('align-across', 'alignAcross', 'x', { key: 'e' });
+export const alignAlongCommand = alignCommand('align-along', 'alignAlong', 'y', { key: 'f' });
 
 /** Selects every copy of the orders that have one selected. */
 export const selectOrderCommand: Command = {
   id: 'select-order',
-  label: label.selectOrder,
+  label: 'selectOrder',
   scope: 'film',
   chords: [{ key: 'o' }],
   available: () => selectedCopies().length > 0,
@@ -163,7 +160,7 @@ export const selectOrderCommand: Command = {
 /** Lays out again only what lies from the first of the selected copies on. */
 export const tightenCommand: Command = {
   id: 'tighten',
-  label: label.tighten,
+  label: 'tighten',
   scope: 'film',
   chords: [{ key: 't' }],
   available: () => mayWrite() && isDraft() && !isWorking() && movable().length > 0,
@@ -172,7 +169,7 @@ export const tightenCommand: Command = {
 
 export const zoomToSelectionCommand: Command = {
   id: 'zoom-to-selection',
-  label: label.zoomToSelection,
+  label: 'zoomToSelection',
   scope: 'film',
   chords: [{ key: '2' }],
   available: () => selectedCopies().length > 0,
@@ -181,7 +178,7 @@ export const zoomToSelectionCommand: Command = {
 
 const selectAllCommand: Command = {
   id: 'select-all',
-  label: label.selectAll,
+  label: 'selectAll',
   scope: 'film',
   chords: [{ key: 'a', mod: true }],
   available: () => (laidNow()?.copies.length ?? 0) > 0,
@@ -199,9 +196,9 @@ function selectNeighbour(by: 1 | -1): void {
   reveal(next.y, next.y + next.length);
 }
 
-const onFilm = (id: string, commandLabel: string, chords: readonly Chord[], run: () => void): Command => ({
+const onFilm = (id: string, label: Command['label'], chords: readonly Chord[], run: () => void): Command => ({
   id,
-  label: commandLabel,
+  label,
   scope: 'film',
   chords,
   available: () => laidNow() !== null,
@@ -210,7 +207,7 @@ const onFilm = (id: string, commandLabel: string, chords: readonly Chord[], run:
 
 export const cutMapCommand: Command = {
   id: 'cut-map',
-  label: label.cutMap,
+  label: 'cutMap',
   scope: 'everywhere',
   chords: [],
   available: () => (laidNow()?.copies.length ?? 0) > 0,
@@ -219,27 +216,27 @@ export const cutMapCommand: Command = {
 
 export const printImageCommand: Command = {
   id: 'print-image',
-  label: label.printImage,
+  label: 'printImage',
   scope: 'everywhere',
   chords: [{ key: 's', mod: true }],
   available: () => (laidNow()?.copies.length ?? 0) > 0,
   run: () => openDialog({ kind: 'print-image' }),
 };
 
-export const zoomInCommand = onFilm('zoom-in', label.zoomIn, [{ key: '+' }, { key: '=' }], () => zoomBy(1.4));
-export const zoomOutCommand = onFilm('zoom-out', label.zoomOut, [{ key: '-' }], () => zoomBy(1 / 1.4));
-export const wholeWidthCommand = onFilm('whole-width', label.wholeWidth, [{ key: '1' }], () =>
+export const zoomInCommand = onFilm('zoom-in', 'zoomIn', [{ key: '+' }, { key: '=' }], () => zoomBy(1.4));
+export const zoomOutCommand = onFilm('zoom-out', 'zoomOut', [{ key: '-' }], () => zoomBy(1 / 1.4));
+export const wholeWidthCommand = onFilm('whole-width', 'wholeWidth', [{ key: '1' }], () =>
   zoomTo(widthScale),
 );
-export const wholeRunCommand = onFilm('whole-run', label.wholeRun, [{ key: '0' }], () => zoomTo(runScale));
+export const wholeRunCommand = onFilm('whole-run', 'wholeRun', [{ key: '0' }], () => zoomTo(runScale));
 
 export const filmCommands: readonly Command[] = [
   layOutCommand,
   placeWaitingCommand,
   stopCommand,
   printImageCommand,
-  onFilm('next', label.nextCopy, [{ key: 'n' }], () => selectNeighbour(1)),
-  onFilm('previous', label.previousCopy, [{ key: 'n', shift: true }], () => selectNeighbour(-1)),
+  onFilm('next', 'nextCopy', [{ key: 'n' }], () => selectNeighbour(1)),
+  onFilm('previous', 'previousCopy', [{ key: 'n', shift: true }], () => selectNeighbour(-1)),
   turnCommand,
   pinCommand,
   takeOffCommand,
@@ -248,15 +245,15 @@ export const filmCommands: readonly Command[] = [
   tightenCommand,
   alignAcrossCommand,
   alignAlongCommand,
-  ...nudgeCommand('nudge', label.nudge, 1, {}),
-  ...nudgeCommand('nudge-far', label.nudgeFar, 10, { shift: true }),
-  ...nudgeCommand('nudge-fine', label.nudgeFine, 0.1, { alt: true }),
+  ...nudgeCommand('nudge', 'nudge', 1, {}),
+  ...nudgeCommand('nudge-far', 'nudgeFar', 10, { shift: true }),
+  ...nudgeCommand('nudge-fine', 'nudgeFine', 0.1, { alt: true }),
   zoomInCommand,
   zoomOutCommand,
   wholeWidthCommand,
   wholeRunCommand,
   zoomToSelectionCommand,
-  onFilm('pan-on', label.panOn, [{ key: 'PageDown' }], () => panBy(300, 0)),
-  onFilm('pan-back', label.panBack, [{ key: 'PageUp' }], () => panBy(-300, 0)),
-  onFilm('let-go', label.selectNothing, [{ key: 'Escape' }], () => select()),
+  onFilm('pan-on', 'panOn', [{ key: 'PageDown' }], () => panBy(300, 0)),
+  onFilm('pan-back', 'panBack', [{ key: 'PageUp' }], () => panBy(-300, 0)),
+  onFilm('let-go', 'selectNothing', [{ key: 'Escape' }], () => select()),
 ];

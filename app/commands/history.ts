@@ -1,11 +1,10 @@
 import { historyOf } from '../../src/editing';
 import { redo, undo, useShop } from '../store/shop';
-import { words } from '../words';
 import type { Command } from './command';
 
 export const undoCommand: Command = {
   id: 'undo',
-  label: words.commands.undo,
+  label: 'undo',
   scope: 'everywhere',
   chords: [{ key: 'z', mod: true }],
   available: () => historyOf(useShop.getState().book).done.length > 0,
@@ -14,7 +13,7 @@ export const undoCommand: Command = {
 
 export const redoCommand: Command = {
   id: 'redo',
-  label: words.commands.redo,
+  label: 'redo',
   scope: 'everywhere',
   chords: [
     { key: 'z', mod: true, shift: true },

@@ -1,12 +1,11 @@
 import { openDialog, useView } from '../store/view';
-import { words } from '../words';
 import { type Command, matches } from './command';
 import { filmCommands } from './film';
 import { redoCommand, undoCommand } from './history';
 
 const keysCommand: Command = {
   id: 'keys',
-  label: words.commands.keys,
+  label: 'keys',
   scope: 'everywhere',
   chords: [{ key: '?' }],
   available: () => useView.getState().dialog === null,

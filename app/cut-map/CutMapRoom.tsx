@@ -5,10 +5,9 @@ import { type Book, garmentsByOrder, type Settings } from '../../src/model';
 import { cutMapPages } from '../../src/output/cut-map';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { settingsOrFirst, useLaidRun } from '../store/selectors';
+import { settingsOrFirst, useLaidRun, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
 import { goTo, openDialog } from '../store/view';
-import { cutMapWords as words } from '../words/cut-map';
 import { CutTable } from './CutTable';
 import { fontsReady, screenMeasure } from './fonts';
 import { SheetDrawing } from './SheetDrawing';
@@ -16,12 +15,13 @@ import { savePdf } from './save-pdf';
 import { useThumbnails } from './useThumbnails';
 import '../parts/paper.css';
 import './cut-map.css';
+import { useWords, type Words } from '../words';
 
 const options = <Value extends string>(labels: Readonly<Record<Value, string>>) =>
   (Object.entries(labels) as [Value, string][]).map(([value, label]) => ({ value, label }));
 
 /** The garments of the orders on a run, a line each, to be laid ready beside the press. */
-function garmentLines(book: Book, run: LaidRun): string[] {
+function garmentLines(book: Book, run: LaidRun, words: Words['cutMap']): string[] {
   const garments = garmentsByOrder(book);
   const orders = new Map(run.copies.map(({ order }) => [order.id, order.code]));
   return [...orders].flatMap(([id, code]) =>
@@ -33,6 +33,8 @@ function garmentLines(book: Book, run: LaidRun): string[] {
 
 /** The cut map as it is printed, and what it may be printed on. */
 export function CutMapRoom() {
+  const { cutMap: words } = useWords();
+  const { locale } = useWays();
   const run = useLaidRun();
   const book = useShop((shop) => shop.book);
   const settings = settingsOrFirst(book);
@@ -53,8 +55,8 @@ export function CutMapRoom() {
             view,
             printer: { ...printer, imageMirrored: printImage.mirrored },
             pictures: new Set(thumbnails.keys()),
-            garments: garmentLines(book, run),
-            words: words.onPaper(navigator.language),
+            garments: garmentLines(book, run, words),
+            words: words.onPaper(locale),
             date: made,
             measure: screenMeasure(),
           })
@@ -72,6 +74,8 @@ export function CutMapRoom() {
       thumbnails,
       book,
       made,
+      words,
+      locale,
     ],
   );
   if (!run) return null;

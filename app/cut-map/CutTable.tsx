@@ -1,13 +1,14 @@
 import { copiesWithin, knifeCuts, runSpans } from '../../src/cutting';
 import type { LaidRun } from '../../src/layout';
 import { useWays } from '../store/selectors';
-import { cutMapWords } from '../words/cut-map';
+import { useWords } from '../words';
 import { benchLength, tapeInches, whole } from '../words/format';
 
 /** The cuts of the map as a table, for a phone in the hand and for screen readers. */
 export function CutTable({ run }: { run: LaidRun }) {
+  const { cutMap } = useWords();
   const ways = useWays();
-  const words = cutMapWords.cuts;
+  const words = cutMap.cuts;
   const spans = runSpans(run);
   const cuts = knifeCuts(run);
   if (cuts.length === 0) return null;

@@ -1,6 +1,6 @@
 import { memo } from 'react';
 import type { Mark, Page, Tone } from '../../src/output/cut-map';
-import { cutMapWords } from '../words/cut-map';
+import { useWords } from '../words';
 import type { Thumbnail } from './useThumbnails';
 
 const tones: Record<Tone, string> = { ink: '#000', quiet: '#666', faint: '#a6a6a6' };
@@ -72,6 +72,7 @@ export const SheetDrawing = memo(function SheetDrawing({
   paper: string;
   thumbnails: Thumbnails;
 }) {
+  const { cutMap } = useWords();
   const { width, height, marks, number, of } = page;
   return (
     <svg
@@ -82,7 +83,7 @@ export const SheetDrawing = memo(function SheetDrawing({
       width={`${width}mm`}
       height={`${height}mm`}
       role="img"
-      aria-label={cutMapWords.sheet(number, of)}
+      aria-label={cutMap.sheet(number, of)}
     >
       {marks.map((mark, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: marks have no identity and are never reordered

@@ -2,7 +2,7 @@ import type { Page } from '../../src/output/cut-map';
 import { download } from '../parts/download';
 import { safeName } from '../parts/file-name';
 import { notify } from '../store/view';
-import { cutMapWords } from '../words/cut-map';
+import { localeNow, wordsNow } from '../words';
 import { fontFiles } from './fonts';
 import type { Thumbnail } from './useThumbnails';
 
@@ -15,14 +15,14 @@ export async function savePdf(
 ): Promise<void> {
   try {
     const [{ cutMapPdf }, fonts] = await Promise.all([import('../../src/output/cut-map/pdf'), fontFiles()]);
-    const title = cutMapWords.fileName(runName);
+    const title = wordsNow().cutMap.fileName(runName);
     const pictures = new Map<string, Uint8Array>();
     for (const [id, { file }] of thumbnails) pictures.set(id, new Uint8Array(await file.arrayBuffer()));
-    const pdf = await cutMapPdf(pages, fonts, { title, language: navigator.language, made }, pictures);
+    const pdf = await cutMapPdf(pages, fonts, { title, language: localeNow(), made }, pictures);
     const fileName = `${safeName(title)}.pdf`;
     download(new Blob([new Uint8Array(pdf)], { type: 'application/pdf' }), fileName);
-    notify('plain', cutMapWords.saved(fileName));
+    notify('plain', wordsNow().cutMap.saved(fileName));
   } catch {
-    notify('error', cutMapWords.saveFailed);
+    notify('error', wordsNow().cutMap.saveFailed);
   }
 }

@@ -11,14 +11,13 @@ import { settingsOrFirst, useBenchRun, useWays } from '../store/selectors';
 import { commitTicks, useShop } from '../store/shop';
 import { goTo } from '../store/view';
 import { benchLength, tapeInches } from '../words/format';
-import { pressWords } from '../words/press';
 import { SpanPlan } from './SpanPlan';
 import './cut.css';
-
-const words = pressWords.cut;
+import { useWords } from '../words';
 
 /** The run taken apart step by step, on a phone in one hand: what to cut now, where, and what the pile must hold. */
 export function CutRoom() {
+  const { cut: words, press } = useWords();
   const run = useBenchRun();
   if (!run) return null;
   if (run.copies.length === 0) {
@@ -27,7 +26,7 @@ export function CutRoom() {
         <h1>{words.title}</h1>
         <p>{words.nothing}</p>
         <Button weight="primary" onPress={() => goTo('film')}>
-          {pressWords.toFilm}
+          {press.toFilm}
         </Button>
       </section>
     );
@@ -51,6 +50,7 @@ function cutOut({ span, steps, copies }: SpanOrder, done: ReadonlyMap<string, st
 }
 
 function Steps({ run }: { run: LaidRun }) {
+  const { cut: words, press } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const { station } = settingsOrFirst(book);
@@ -96,7 +96,7 @@ function Steps({ run }: { run: LaidRun }) {
             <p className="big">{words.allCut(span.copies.length, ways)}</p>
           )}
           <p className="quiet small">{station.cutApart === 'before-powder' ? words.before : words.after}</p>
-          <p className="quiet small">{pressWords.cautions.apart}</p>
+          <p className="quiet small">{press.cautions.apart}</p>
           <div className="cut-acts">
             <Button isDisabled={!before} onPress={() => before && tick(before, false)}>
               {words.back}
@@ -123,6 +123,7 @@ const named = ({ order, number }: LaidCopy): string => `${order.code} ${number}`
 
 /** The step at hand in words and figures. */
 function CutNow({ order, step, at, out }: { order: SpanOrder; step: CutStep; at: number; out: number }) {
+  const { cut: words } = useWords();
   const ways = useWays();
   const { steps, copies } = order;
   if (step.kind === 'copy') {
@@ -165,6 +166,7 @@ function Pile({
   copies: readonly LaidCopy[];
   out: readonly LaidCopy[];
 }) {
+  const { cut: words } = useWords();
   const ways = useWays();
   const cut = new Map(tallyByOrder(out).map(({ code, count }) => [code, count]));
   return (

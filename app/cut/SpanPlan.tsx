@@ -4,7 +4,7 @@ import type { LaidCopy, LaidRun } from '../../src/layout';
 import { tintOf } from '../parts/tints';
 import { settingsOrFirst } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { pressWords } from '../words/press';
+import { useWords } from '../words';
 
 /** The span as it lies in the hands: what is out is pale, what is cut now is marked. Drawn in millimetres. */
 export const SpanPlan = memo(function SpanPlan({
@@ -18,6 +18,7 @@ export const SpanPlan = memo(function SpanPlan({
   step: CutStep | null;
   out: readonly LaidCopy[];
 }) {
+  const { cut } = useWords();
   const { mapView, printer } = useShop(({ book }) => settingsOrFirst(book));
   const mirrored = mapView === 'ink-up' && printer.inkUp === 'mirrored';
   const mm = (length: number) => length / 1000;
@@ -29,12 +30,7 @@ export const SpanPlan = memo(function SpanPlan({
   );
   const left = (box: { x: number; width: number }) => mm(acrossMap(mirrored, run.film.width, box));
   return (
-    <svg
-      className="span-plan"
-      viewBox={`-4 -4 ${width + 8} ${height + 8}`}
-      role="img"
-      aria-label={pressWords.cut.plan}
-    >
+    <svg className="span-plan" viewBox={`-4 -4 ${width + 8} ${height + 8}`} role="img" aria-label={cut.plan}>
       <rect className="film-edge" x={0} y={0} width={width} height={height} />
       {order.copies.map((copy) => {
         const x = left(copy);

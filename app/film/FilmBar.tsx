@@ -36,8 +36,8 @@ export function FilmBar({ run }: { run: LaidRun }) {
       <fieldset className="actions zoom" aria-label={words.zoom}>
         <CommandButton command={wholeRunCommand} weight="plain" />
         <CommandButton command={wholeWidthCommand} weight="plain" />
-        <CommandButton command={zoomOutCommand} label="−" />
-        <CommandButton command={zoomInCommand} label="+" />
+        <CommandButton command={zoomOutCommand} sign="−" />
+        <CommandButton command={zoomInCommand} sign="+" />
       </fieldset>
     </div>
   );

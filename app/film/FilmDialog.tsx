@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { addFilm, editFilm, editRun, editSettings, removeFilm } from '../../src/editing';
+import { addFilm, editFilm, editRun, removeFilm } from '../../src/editing';
 import { type FilmTried, filmByCutting, filmByTogether, filmsTried } from '../../src/layout';
 import {
   type Book,
@@ -8,7 +8,6 @@ import {
   type RollSize,
   type Run,
   rollWidths,
-  type Settings,
   type SheetSize,
   sheetSizes,
 } from '../../src/model';
@@ -20,28 +19,11 @@ import { Form } from '../parts/Form';
 import { Window } from '../parts/Window';
 import { firstFilm } from '../store/first-book';
 import { useOpenRun, useWays } from '../store/selectors';
-import { commit, commitQuietly, useShop } from '../store/shop';
+import { commit, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords, type Words } from '../words';
 import { filmLength, money, percent, typedLength, type Ways } from '../words/format';
-import { pressWords } from '../words/press';
 import { type FilmForm, type FilmProblems, formOf, readForm } from './film-form';
-
-/** Currencies a shop may choose; ISO 4217. */
-const currencies = [
-  'USD',
-  'EUR',
-  'GBP',
-  'CAD',
-  'AUD',
-  'MXN',
-  'CHF',
-  'SEK',
-  'PLN',
-  'BRL',
-  'INR',
-  'JPY',
-] as const;
 
 const rollSizes = Object.keys(rollWidths) as RollSize[];
 const sheetNames = Object.keys(sheetSizes) as SheetSize[];
@@ -75,14 +57,6 @@ export function FilmDialog() {
       });
     }
   };
-  // What was typed stays what it is: read in the old unit, shown in the new one.
-  const changeUnit = (unit: Settings['unit']) => {
-    const read = readForm(form, ways);
-    if (!read.ok) return setProblems(read.problem);
-    commitQuietly((draft) => editSettings(draft, { unit }));
-    setProblems({});
-    setForm(formOf(read.value, { ...ways, unit }));
-  };
   const save = () => {
     const read = readForm(form, ways);
     if (!read.ok) return setProblems(read.problem);
@@ -113,21 +87,6 @@ export function FilmDialog() {
         )}
         {!locked && Object.keys(films).length > 1 && <FilmsTried onChoose={choose} />}
         <FilmFieldset form={form} problems={problems} onChange={setForm} />
-        <Choice
-          label={words.unit}
-          value={ways.unit}
-          options={[
-            { value: 'mm', label: words.mm },
-            { value: 'in', label: words.in },
-          ]}
-          onChange={changeUnit}
-        />
-        <Choice
-          label={words.currency}
-          value={ways.currency}
-          options={[...new Set([...currencies, ways.currency])].map((value) => ({ value, label: value }))}
-          onChange={(currency) => commitQuietly((draft) => editSettings(draft, { currency }))}
-        />
         <div className="actions">
           {films[chosen] && chosen !== open.run.film && (
             <Button
@@ -159,7 +118,7 @@ function FilmFieldset({
   problems: FilmProblems;
   onChange: (form: FilmForm) => void;
 }) {
-  const { filmForm: words } = useWords();
+  const { filmForm: words, press } = useWords();
   const ways = useWays();
   const field = (
     name: Exclude<keyof FilmForm, 'kind' | 'cutting' | 'together' | 'peel'>,
@@ -241,9 +200,9 @@ function FilmFieldset({
       {form.together === 'near' && field('nearShare', words.nearShare)}
       <PriceInFilm form={form} ways={['any', 'apart']} labels={words.togethers} tried={filmByTogether} />
       <Choice
-        label={pressWords.peel}
+        label={press.peel}
         value={form.peel}
-        options={peels.map((value) => ({ value, label: pressWords.peels[value] }))}
+        options={peels.map((value) => ({ value, label: press.peels[value] }))}
         onChange={(peel) => onChange({ ...form, peel })}
       />
       {field('curl', words.curl, words.curlHint)}

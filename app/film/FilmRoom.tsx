@@ -12,7 +12,6 @@ import { DemoButton } from '../parts/DemoButton';
 import { useLaidRun } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { goTo } from '../store/view';
-import { useWords } from '../words';
 import { CopyTable } from './CopyTable';
 import { FilmCanvas } from './canvas/FilmCanvas';
 import { FilmBar } from './FilmBar';
@@ -24,6 +23,7 @@ import { RunSentence } from './RunSentence';
 import { RunStrip } from './RunStrip';
 import { SelectionSheet } from './SelectionSheet';
 import './film.css';
+import { useWords } from '../words';
 
 /** The heart: the run in a sentence, the film across the screen, the whole run under it, the orders below. */
 export function FilmRoom() {

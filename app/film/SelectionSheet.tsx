@@ -27,7 +27,7 @@ import { move, useHeld } from './drag';
 
 /** What is selected opens from the bottom edge: its place, by figures too, and what can be done with it. */
 export function SelectionSheet({ run }: { run: LaidRun }) {
-  const { film: words, commands, common } = useWords();
+  const { film: words, common } = useWords();
   const ways = useWays();
   const selected = useView((state) => state.selected);
   const held = useHeld((state) => state.held);
@@ -63,10 +63,7 @@ export function SelectionSheet({ run }: { run: LaidRun }) {
         ) : (
           <CommandButton command={turnCommand} />
         )}
-        <CommandButton
-          command={pinCommand}
-          label={copies.every(({ pinned }) => pinned) ? commands.unpin : commands.pin}
-        />
+        <CommandButton command={pinCommand} label={copies.every(({ pinned }) => pinned) ? 'unpin' : 'pin'} />
         <CommandButton command={takeOffCommand} />
         <CommandButton command={tightenCommand} weight="plain" />
         <CommandButton command={selectOrderCommand} weight="plain" />

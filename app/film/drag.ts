@@ -6,7 +6,7 @@ import { stopPlanning } from '../store/planning';
 import { laidNow, waysNow } from '../store/selectors';
 import { commit, mayWrite } from '../store/shop';
 import { notify } from '../store/view';
-import { words } from '../words';
+import { wordsNow } from '../words';
 
 /** Copies in the hand: where they would lie if they were let go, and why they may not. Lives while they are held. */
 export interface Held {
@@ -60,7 +60,7 @@ function lay(copies: readonly LaidCopy[], refused: readonly Refusal[]): void {
   if (!run || !copy) return;
   if (first) {
     const name = `${copy.order.code} ${copy.number}`;
-    notify('care', words.film.refused(first, name, copies.length, waysNow()));
+    notify('care', wordsNow().film.refused(first, name, copies.length, waysNow()));
     return;
   }
   commit((book) =>

@@ -12,7 +12,7 @@ import {
   type Result,
   um,
 } from '../../src/units';
-import { words } from '../words';
+import { wordsNow } from '../words';
 import { typedLength, type Ways } from '../words/format';
 
 /** Fields of any film, as typed. */
@@ -122,32 +122,33 @@ export function readForm(form: FilmForm, ways: Ways): Result<FilmFields, FilmPro
   const length = (field: FormField, unit: 'mm' | 'in' | 'm' | 'ft', least: 'zero' | 'above-zero') => {
     const read = parseLength(form[field], unit, least);
     if (read.ok) return read.value;
-    problems[field] = words.lengthProblems[read.problem];
+    problems[field] = wordsNow().lengthProblems[read.problem];
     return um(0);
   };
   const bench = (field: FormField) => length(field, ways.unit, 'zero');
   const name = form.name.trim();
-  if (name === '') problems.name = words.filmForm.nameEmpty;
+  if (name === '') problems.name = wordsNow().filmForm.nameEmpty;
   const width = length('width', ways.unit, 'above-zero');
   const margins = { left: bench('left'), right: bench('right'), lead: bench('lead'), tail: bench('tail') };
   const { cutting, peel } = form;
   const share = form.together === 'near' ? readShare(form.nearShare) : 0;
-  if (share === null) problems.nearShare = words.filmForm.nearProblem;
+  if (share === null) problems.nearShare = wordsNow().filmForm.nearProblem;
   const together: Film['together'] =
     form.together === 'near' ? { kind: 'near', share: share ?? 0 } : { kind: form.together };
   const gap = even(bench('gap'));
   const fields = { name, width, margins, gap, cutting, together, peel, curl: bench('curl'), archived: false };
   const price = parseMoney(form.price, minorDigits(ways.currency));
-  if (!price.ok) problems.price = words.moneyProblems[price.problem];
+  if (!price.ok) problems.price = wordsNow().moneyProblems[price.problem];
   if (!problems.width && width - margins.left - margins.right < fromMm(1)) {
-    problems.width = words.filmForm.noPrintableWidth;
+    problems.width = wordsNow().filmForm.noPrintableWidth;
   }
   const blank = margins.lead + fields.curl + margins.tail;
   if (form.kind === 'sheets') {
     const sheetLength = length('length', ways.unit, 'above-zero');
     const sheetsLeft = /^\s*\d{1,6}\s*$/.test(form.sheetsLeft) ? Number(form.sheetsLeft) : null;
-    if (sheetsLeft === null) problems.sheetsLeft = words.filmForm.sheetCount;
-    if (!problems.length && sheetLength - blank < fromMm(1)) problems.length = words.filmForm.sheetTooShort;
+    if (sheetsLeft === null) problems.sheetsLeft = wordsNow().filmForm.sheetCount;
+    if (!problems.length && sheetLength - blank < fromMm(1))
+      problems.length = wordsNow().filmForm.sheetTooShort;
     if (Object.keys(problems).length > 0 || !price.ok || sheetsLeft === null) return fail(problems);
     return ok({ kind: 'sheets', ...fields, length: sheetLength, sheetsLeft, price: price.value });
   }
@@ -156,12 +157,12 @@ export function readForm(form: FilmForm, ways: Ways): Result<FilmFields, FilmPro
   const per = length('pricePer', rollUnit(ways), 'above-zero');
   const [jobBlank, cutBlank, unreached] = [bench('jobBlank'), bench('cutBlank'), bench('unreached')];
   const noPrint = readStretches(form.noPrint, ways.unit);
-  if (!noPrint) problems.noPrint = words.filmForm.stretches;
+  if (!noPrint) problems.noPrint = wordsNow().filmForm.stretches;
   if (!problems.lengthLeft && lengthLeft <= blank + jobBlank + unreached) {
-    problems.lengthLeft = words.filmForm.rollTooShort;
+    problems.lengthLeft = wordsNow().filmForm.rollTooShort;
   }
   if (spanMax !== null && !problems.spanMax && spanMax <= Math.max(blank, cutBlank) + fields.gap) {
-    problems.spanMax = words.filmForm.spanTooShort;
+    problems.spanMax = wordsNow().filmForm.spanTooShort;
   }
   if (Object.keys(problems).length > 0 || !price.ok || !noPrint) return fail(problems);
   return ok({

@@ -5,7 +5,7 @@ import { usePlanning } from '../store/planning';
 import { openRunNow } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { notify, select } from '../store/view';
-import { words } from '../words';
+import { wordsNow } from '../words';
 import { reveal } from './canvas/camera';
 
 /** Puts the first waiting copy of a transfer where there is room for it, and selects it; says so if there is none. */
@@ -18,7 +18,7 @@ export function putBack(transfer: string): void {
   if (!open || !copy) return;
   const place = placeFor(book, open.run, open.film, copy);
   if (!place) {
-    notify('care', words.film.noRoom);
+    notify('care', wordsNow().film.noRoom);
     return;
   }
   commit((edited) => setPlaces(edited, open.run.id, [[copy.id, place]]));

@@ -9,11 +9,10 @@ import { Window } from '../parts/Window';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { type Design, notify, openDialog } from '../store/view';
-import { useWords } from '../words';
-import { designWords as words } from '../words/designs';
 import { area, typedLength, whole } from '../words/format';
 import { readSize, typedWithUnit } from './entries';
 import './design.css';
+import { useWords } from '../words';
 
 const OWN = 'own';
 type Line = DesignSize | typeof OWN;
@@ -33,7 +32,7 @@ const withArtwork = (book: Book, order: string, artwork: string | undefined): Tr
 
 /** One design at several sizes: widths and copies, all of them added at once. */
 export function DesignDialog({ order, design }: { order: string; design: Design }) {
-  const { common } = useWords();
+  const { common, designs: words } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const known = withArtwork(book, order, design.artwork?.id);

@@ -10,7 +10,6 @@ import { Window } from '../parts/Window';
 import { commit, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
-import { pressWords } from '../words/press';
 
 /** Whom an order is for, when, what it waits for, and how far it is. */
 export function OrderDialog({ id }: { id: string }) {
@@ -19,7 +18,7 @@ export function OrderDialog({ id }: { id: string }) {
 }
 
 function OrderForm({ order }: { order: Order }) {
-  const { orders: words } = useWords();
+  const { orders: words, press } = useWords();
   const edit = (fields: Partial<OrderFields>) => commit((draft) => editOrder(draft, order.id, fields));
   return (
     <Window title={order.name}>
@@ -44,18 +43,18 @@ function OrderForm({ order }: { order: Order }) {
           onChange={(handover) => edit({ handover })}
         />
         <Choice
-          label={pressWords.wants}
+          label={press.wants}
           value={order.wants}
           options={[
-            { value: 'garments', label: pressWords.wantsOf.garments },
-            { value: 'transfers', label: pressWords.wantsOf.transfers },
+            { value: 'garments', label: press.wantsOf.garments },
+            { value: 'transfers', label: press.wantsOf.transfers },
           ]}
           onChange={(wants) => edit({ wants })}
         />
         <Choice
-          label={pressWords.fabric}
+          label={press.fabric}
           value={order.fabric}
-          options={fabrics.map((value) => ({ value, label: pressWords.fabrics[value] }))}
+          options={fabrics.map((value) => ({ value, label: press.fabrics[value] }))}
           onChange={(fabric) => edit({ fabric })}
         />
         <Choice

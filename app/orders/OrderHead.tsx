@@ -7,7 +7,6 @@ import { EntryCell } from '../parts/EntryCell';
 import { commit, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
-import { designWords } from '../words/designs';
 import { artworkTypes } from './artwork';
 import { readCode, readName } from './entries';
 import { addArtworkFiles } from './several-files';
@@ -77,7 +76,7 @@ export function OrderHead({ order, state, empty }: { order: Order; state: OrderS
 }
 
 function OrderActs({ order }: { order: Order }) {
-  const { orders: words } = useWords();
+  const { orders: words, designs } = useWords();
   const remove = () => {
     const { book } = useShop.getState();
     const own = Object.values(book.transfer).filter((transfer) => transfer.order === order.id);
@@ -95,8 +94,8 @@ function OrderActs({ order }: { order: Order }) {
         acceptedFileTypes={artworkTypes}
         onSelect={(files) => files && void addArtworkFiles(order.id, [...files])}
       >
-        <Button weight="plain" aria-label={designWords.addFileTo(order.name)}>
-          {designWords.addFile}
+        <Button weight="plain" aria-label={designs.addFileTo(order.name)}>
+          {designs.addFile}
         </Button>
       </FileTrigger>
       <Button weight="plain" onPress={() => openDialog({ kind: 'order', order: order.id })}>

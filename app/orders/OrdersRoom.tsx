@@ -12,13 +12,13 @@ import { tintOf } from '../parts/tints';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { openDialog, useView } from '../store/view';
-import { useWords } from '../words';
 import { NewTransferRow } from './NewTransferRow';
 import { OrderHead } from './OrderHead';
 import { openTable } from './open-table';
 import { type OrderLine, orderLines, type Sorting } from './order-lines';
 import { TransferRow } from './TransferRow';
 import './orders.css';
+import { useWords } from '../words';
 
 /** The day's orders: pasted, opened or typed, each with its transfers. */
 export function OrdersRoom() {

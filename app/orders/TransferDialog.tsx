@@ -9,7 +9,6 @@ import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { type Design, openDialog } from '../store/view';
 import { useWords } from '../words';
-import { designWords } from '../words/designs';
 import { readCount } from './entries';
 import { ShadeChoice } from './ShadeChoice';
 
@@ -23,7 +22,7 @@ const designOf = ({ name, width, height, shade }: Transfer, artwork: Artwork | n
 
 /** What of a transfer is needed now and then: spare copies, fillers, the garment's colour. */
 export function TransferDialog({ id }: { id: string }) {
-  const { orders: words } = useWords();
+  const { orders: words, designs } = useWords();
   const transfer = useShop(({ book }) => book.transfer[id]);
   const copies = useShop(({ book }) => copiesByTransfer(book).get(id)?.length ?? 0);
   const artwork = useShop(({ book }) =>
@@ -43,7 +42,7 @@ export function TransferDialog({ id }: { id: string }) {
             openDialog({ kind: 'design', order: transfer.order, design: designOf(transfer, artwork) })
           }
         >
-          {designWords.several}
+          {designs.several}
         </Button>
         <CloseButton />
       </div>

@@ -7,8 +7,7 @@ import { keepArtwork } from '../store/artwork';
 import { waysNow } from '../store/selectors';
 import { commit, mayWrite, useShop } from '../store/shop';
 import { notify } from '../store/view';
-import { words } from '../words';
-import { designWords } from '../words/designs';
+import { wordsNow } from '../words';
 import { differs } from './proportions';
 
 /** Files that can be artwork. */
@@ -24,10 +23,10 @@ function sayReplaced(book: Book, transfer: Transfer, { trim, density }: Omit<Art
   const copies = Object.values(book.copy).filter((copy) => copy.transfer === transfer.id);
   const fixed = copies.filter((copy) => isFixed(book, copy));
   const placed = copies.filter(({ place }) => place !== null).length - fixed.length;
-  if (fixed.length > 0) notify('plain', designWords.lockedKeeps(transfer.name));
+  if (fixed.length > 0) notify('plain', wordsNow().designs.lockedKeeps(transfer.name));
   if (trim && differs(heightOf(trim, transfer.width, density), transfer.height)) {
-    notify('care', designWords.stretched(transfer.name));
-  } else notify('plain', designWords.replaced(transfer.name, placed, waysNow()));
+    notify('care', wordsNow().designs.stretched(transfer.name));
+  } else notify('plain', wordsNow().designs.replaced(transfer.name, placed, waysNow()));
 }
 
 /** Reads an image file and makes it a transfer's artwork; says why, if it cannot be. */
@@ -39,20 +38,20 @@ export async function giveArtwork(transferId: string, file: File): Promise<void>
     transfers: new Set([...transfers].filter((id) => id !== transferId)),
   }));
   if (!opened.ok) {
-    notify('error', words.orders.artworkRefused(file.name, opened.problem));
+    notify('error', wordsNow().orders.artworkRefused(file.name, opened.problem));
     return;
   }
   // The image is on the disk before the record that names it.
   const kept = await keepArtwork(opened.value);
   if (!kept.ok) {
-    notify('error', words.storage[kept.problem.code]);
+    notify('error', wordsNow().storage[kept.problem.code]);
     return;
   }
   const { book } = useShop.getState();
   const transfer = book.transfer[transferId];
   if (!transfer) return;
   if (transfer.artwork === kept.value.id) {
-    notify('plain', designWords.same(transfer.name));
+    notify('plain', wordsNow().designs.same(transfer.name));
     return;
   }
   commit((draft, { now }) => setArtwork(draft, transferId, { ...kept.value, changed: now }));

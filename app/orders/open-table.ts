@@ -1,5 +1,5 @@
 import { notify, openDialog } from '../store/view';
-import { words } from '../words';
+import { wordsNow } from '../words';
 
 const MOST_BYTES = 8_000_000;
 
@@ -21,6 +21,6 @@ export function decodeTable(bytes: Uint8Array<ArrayBuffer>): string | null {
 export async function openTable(file: File): Promise<void> {
   const bytes = file.size <= MOST_BYTES ? await file.arrayBuffer().catch(() => null) : null;
   const text = bytes && decodeTable(new Uint8Array(bytes));
-  if (!text) notify('error', words.table.unreadableFile(file.name));
+  if (!text) notify('error', wordsNow().table.unreadableFile(file.name));
   else openDialog({ kind: 'paste', text });
 }

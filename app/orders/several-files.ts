@@ -7,8 +7,7 @@ import { keepArtwork } from '../store/artwork';
 import { waysNow } from '../store/selectors';
 import { commit, mayWrite, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
-import { words } from '../words';
-import { designWords } from '../words/designs';
+import { wordsNow } from '../words';
 import { typedLength } from '../words/format';
 
 /** `back_print-2.png` is a transfer called `back print 2`. */
@@ -29,12 +28,12 @@ function sizeOf({ trim, density }: OpenedArtwork) {
 async function takeIn(file: File): Promise<{ opened: OpenedArtwork; kept: Omit<Artwork, 'changed'> } | null> {
   const opened = await openArtwork(file);
   if (!opened.ok) {
-    notify('error', words.orders.artworkRefused(file.name, opened.problem));
+    notify('error', wordsNow().orders.artworkRefused(file.name, opened.problem));
     return null;
   }
   const kept = await keepArtwork(opened.value);
   if (kept.ok) return { opened: opened.value, kept: kept.value };
-  notify('error', words.storage[kept.problem.code]);
+  notify('error', wordsNow().storage[kept.problem.code]);
   return null;
 }
 
@@ -67,7 +66,7 @@ export async function addArtworkFiles(order: Id<'order'>, files: readonly File[]
       return;
     }
     if (known) {
-      notify('plain', designWords.wasKnown(file.name, known.name));
+      notify('plain', wordsNow().designs.wasKnown(file.name, known.name));
       continue;
     }
     const ways = waysNow();
@@ -80,5 +79,5 @@ export async function addArtworkFiles(order: Id<'order'>, files: readonly File[]
     });
     taken += 1;
   }
-  if (taken > 0) notify('plain', words.orders.filesTaken(taken, waysNow()));
+  if (taken > 0) notify('plain', wordsNow().orders.filesTaken(taken, waysNow()));
 }

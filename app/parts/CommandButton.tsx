@@ -1,5 +1,6 @@
 import type { Command } from '../commands/command';
 import { useCommandState } from '../commands/useCommandState';
+import { useWords } from '../words';
 import { Button } from './Button';
 
 /** A button for a command: its label, whether it can be pressed, and what it does come from there. */
@@ -7,15 +8,20 @@ export function CommandButton({
   command,
   weight,
   label,
+  sign,
 }: {
   command: Command;
   weight?: 'primary' | 'normal' | 'plain';
-  label?: string;
+  /** Another label of the catalogue, where the command does one of two things. */
+  label?: Command['label'];
+  /** A sign that every language shares. */
+  sign?: string;
 }) {
+  const { commands } = useWords();
   const available = useCommandState(command);
   return (
     <Button weight={weight ?? 'normal'} isDisabled={!available} onPress={() => command.run()}>
-      {label ?? command.label}
+      {sign ?? commands[label ?? command.label]}
     </Button>
   );
 }

@@ -6,8 +6,6 @@ import { settingsOrFirst, useBenchRun } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { useDay } from '../store/timeline';
 import { goTo } from '../store/view';
-import { cardWords as words } from '../words/cards';
-import { pressWords } from '../words/press';
 import { DayFacts, OrderTimes } from './DayFacts';
 import { CareSlips, PackingSlips, PickList } from './OrderCards';
 import { RunCard } from './RunCard';
@@ -15,11 +13,13 @@ import { Chart } from './TimeChart';
 import '../parts/paper.css';
 import './press.css';
 import './cards.css';
+import { useWords } from '../words';
 
 const kinds = ['run', 'day', 'pick', 'care', 'packing'] as const;
 
 /** What is printed for the press side: the run card, the day's chart, pick list, care slips and packing slips. */
 export function CardsRoom() {
+  const { cards: words, press } = useWords();
   const run = useBenchRun();
   const state = useDay(run, 'thorough');
   const { paper } = useShop(({ book }) => settingsOrFirst(book));
@@ -58,10 +58,10 @@ export function CardsRoom() {
             <Chart day={state.day} width={1280} fits />
             <DayFacts day={state.day} />
             <OrderTimes day={state.day} />
-            <p className="closing">{pressWords.deference}</p>
+            <p className="closing">{press.deference}</p>
           </article>
         )}
-        {kind === 'day' && state.kind !== 'ready' && <p>{pressWords.working}</p>}
+        {kind === 'day' && state.kind !== 'ready' && <p>{press.working}</p>}
       </div>
     </>
   );

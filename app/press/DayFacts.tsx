@@ -2,12 +2,13 @@ import { OrderCode } from '../parts/OrderCode';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import type { Day } from '../store/timeline';
-import { clockTime, dueDay } from '../words/format';
-import { spoken, pressWords as words } from '../words/press';
+import { useWords } from '../words';
+import { clockTime, dueDay, spoken } from '../words/format';
 import { TooLargeNotes } from './TooLargeNotes';
 
 /** When all is bagged, what holds it up, and what would go wrong. */
 export function DayFacts({ day }: { day: Day }) {
+  const { press: words } = useWords();
   const ways = useWays();
   const { timeline, work, origin } = day;
   const { end, least, bottleneck, overWet, changes } = timeline;
@@ -39,6 +40,7 @@ export function DayFacts({ day }: { day: Day }) {
 
 /** When each order is bagged, against when it is due. */
 export function OrderTimes({ day }: { day: Day }) {
+  const { press: words } = useWords();
   const ways = useWays();
   const orders = useShop(({ book }) => book.order);
   return (

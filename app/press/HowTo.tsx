@@ -3,12 +3,13 @@ import { cautionsFor, cureRecipe, pressRecipe } from '../../src/pressing';
 import { OrderCode } from '../parts/OrderCode';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { benchLength } from '../words/format';
-import { bothDegrees, spoken, pressWords as words } from '../words/press';
+import { useWords } from '../words';
+import { benchLength, bothDegrees, spoken } from '../words/format';
 import { fabricsOf } from './fabrics-of';
 
 /** How this run is cured and pressed: a line a fabric, its cautions, and how a cure should look. */
 export function HowTo({ run }: { run: LaidRun }) {
+  const { press: words } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const { station } = settingsOrFirst(book);

@@ -3,13 +3,13 @@ import { tallyByTransfer } from '../../src/cutting';
 import { garmentsByOrder } from '../../src/model';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { cardWords as words } from '../words/cards';
+import { useWords } from '../words';
 import { area, dayAndTime, dueDay } from '../words/format';
-import { pressWords } from '../words/press';
 import { Boxes, type CardProps, ordersOn } from './RunCard';
 
 /** The blanks of every order on the run, to be taken from the store. */
 export function PickList({ run, paper, made }: CardProps) {
+  const { cards: words, press } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const garments = garmentsByOrder(book);
@@ -45,7 +45,7 @@ export function PickList({ run, paper, made }: CardProps) {
           </section>
         );
       })}
-      <p className="closing">{pressWords.deference}</p>
+      <p className="closing">{press.deference}</p>
     </article>
   );
 }
@@ -54,6 +54,7 @@ const SLIPS_ON_PAGE = 8;
 
 /** How the customer keeps the print: a slip an order, several on a page to be cut apart. */
 export function CareSlips({ run, paper }: CardProps) {
+  const { cards: words } = useWords();
   const orders = useShop(({ book }) => book.order);
   const all = ordersOn(run, orders);
   const pages = Array.from({ length: Math.ceil(all.length / SLIPS_ON_PAGE) }, (_, page) =>
@@ -78,6 +79,7 @@ export function CareSlips({ run, paper }: CardProps) {
 
 /** What is in each bag; an order may take several. */
 export function PackingSlips({ run, paper, made }: CardProps) {
+  const { cards: words, press } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const garments = garmentsByOrder(book);
@@ -115,7 +117,7 @@ export function PackingSlips({ run, paper, made }: CardProps) {
             </header>
             {record?.contact && <p>{record.contact}</p>}
             <p>
-              {record?.due && pressWords.due} {record?.due && dueDay(record.due, ways)}{' '}
+              {record?.due && press.due} {record?.due && dueDay(record.due, ways)}{' '}
               {record && words.handovers[record.handover]}
             </p>
             <ul>
@@ -131,7 +133,7 @@ export function PackingSlips({ run, paper, made }: CardProps) {
             <p>☐ {record?.wants === 'transfers' ? words.flatAndDry : words.stretched}</p>
             <p>☐ {words.counted}</p>
             <p className="small-print">{words.packed(dayAndTime(made.toISOString(), ways))}</p>
-            <p className="closing">{pressWords.deference}</p>
+            <p className="closing">{press.deference}</p>
           </article>
         ));
       })}

@@ -9,17 +9,18 @@ import { useBenchRun, useWays } from '../store/selectors';
 import { commitForGood, commitTicks, useShop } from '../store/shop';
 import { type Day, useDay } from '../store/timeline';
 import { goTo, notify, openDialog, openRun } from '../store/view';
-import { area, clockTime, dayAndTime } from '../words/format';
-import { spoken, pressWords as words } from '../words/press';
+import { area, clockTime, dayAndTime, spoken } from '../words/format';
 import { DayFacts, OrderTimes } from './DayFacts';
 import { HowTo } from './HowTo';
 import { jobName } from './job-name';
 import { TimeChart } from './TimeChart';
 import { WhatIf } from './WhatIf';
 import './press.css';
+import { useWords } from '../words';
 
 /** From film to bagged garment: when the run is done, what comes next, how to press it, and the day as a chart. */
 export function PressRoom() {
+  const { press: words } = useWords();
   const run = useBenchRun();
   const state = useDay(run, 'thorough');
   if (!run) return null;
@@ -69,6 +70,7 @@ function DayView({ run, day }: { run: LaidRun; day: Day }) {
 
 /** How far the run is, and the steps on and back; each is noted with its time. */
 function StateBar({ run }: { run: LaidRun }) {
+  const { press: words } = useWords();
   const ways = useWays();
   const history = useShop(({ book }) => book.run[run.id]?.history ?? []);
   const { state } = run;
@@ -129,6 +131,7 @@ const AHEAD = 6;
 
 /** What to do now, ticked off with a thumb; the caution stands beside the act. */
 function Next({ run, day }: { run: LaidRun; day: Day }) {
+  const { press: words } = useWords();
   const ways = useWays();
   const { entries } = day.timeline;
   const open = entries.filter(({ state }) => state !== 'done');
@@ -202,6 +205,7 @@ function Next({ run, day }: { run: LaidRun; day: Day }) {
 
 /** Cured transfers in stock, and the orders that could use them. */
 function Shelf() {
+  const { press: words } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const items = Object.values(book.shelf).filter(({ count }) => count > 0);

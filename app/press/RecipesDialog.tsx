@@ -33,17 +33,14 @@ import { settingsOrFirst, useOpenRun, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
-import { benchLength, dayAndTime, typedLength } from '../words/format';
-import { bothDegrees, pressWords, spoken } from '../words/press';
+import { benchLength, bothDegrees, dayAndTime, spoken, typedLength } from '../words/format';
 import { useRecipeForm } from './useRecipeForm';
-
-const words = pressWords.recipeForm;
 
 const isCurer = (value: string): value is Curer => (curers as readonly string[]).includes(value);
 
 /** How each fabric is pressed and each way to cure works: the shop's own values over those to start with. */
 export function RecipesDialog() {
-  const { common } = useWords();
+  const { common, recipeForm: words, press } = useWords();
   const open = useOpenRun();
   const [peel, setPeel] = useState<Peel>(open?.film.peel ?? 'hot');
   const [which, setWhich] = useState<Fabric | `cure-${Curer}`>('cotton');
@@ -57,11 +54,11 @@ export function RecipesDialog() {
           options={[
             ...fabrics.map((value) => ({
               value,
-              label: `${words.pressing}: ${pressWords.fabrics[value]}`,
+              label: `${words.pressing}: ${press.fabrics[value]}`,
             })),
             ...curers.map((value) => ({
               value: `cure-${value}` as const,
-              label: `${words.curing}: ${pressWords.curers[value]}`,
+              label: `${words.curing}: ${press.curers[value]}`,
             })),
           ]}
           onChange={setWhich}
@@ -70,7 +67,7 @@ export function RecipesDialog() {
           <Choice
             label={words.film}
             value={peel}
-            options={peels.map((value) => ({ value, label: pressWords.peels[value] }))}
+            options={peels.map((value) => ({ value, label: press.peels[value] }))}
             onChange={setPeel}
           />
         )}
@@ -89,6 +86,7 @@ export function RecipesDialog() {
 
 /** What a form asks about its values before it is saved all the same. */
 function Questions({ questions }: { questions: readonly Question[] }) {
+  const { recipeForm: words } = useWords();
   const ways = useWays();
   const { station } = useShop(({ book }) => settingsOrFirst(book));
   if (questions.length === 0) return null;
@@ -97,7 +95,7 @@ function Questions({ questions }: { questions: readonly Question[] }) {
       <p className="care">{words.questioned}</p>
       <ul>
         {questions.map((question) => (
-          <li key={question.code}>{pressWords.question(question, station.temperature, ways)}</li>
+          <li key={question.code}>{words.question(question, station.temperature, ways)}</li>
         ))}
       </ul>
     </div>
@@ -105,6 +103,7 @@ function Questions({ questions }: { questions: readonly Question[] }) {
 }
 
 function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
+  const { press, recipeForm: words } = useWords();
   const book = useShop((shop) => shop.book);
   const recipe = pressRecipe(book, peel, fabric);
   const known = book.recipe[pressKey(peel, fabric)];
@@ -135,7 +134,7 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
     <>
       {cautionsFor(fabric).map((caution) => (
         <p key={caution} className="caution small">
-          {pressWords.fabricCautions[caution]}
+          {press.fabricCautions[caution]}
         </p>
       ))}
       <Form onSubmit={save}>
@@ -145,7 +144,7 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
         <Choice
           label={words.pressure}
           value={form.pressure}
-          options={pressures.map((value) => ({ value, label: pressWords.pressures[value] }))}
+          options={pressures.map((value) => ({ value, label: press.pressures[value] }))}
           onChange={(pressure) => set({ pressure })}
         />
         {field('prePress', words.prePress)}
@@ -154,7 +153,7 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
         <Choice
           label={words.cover}
           value={form.cover}
-          options={covers.map((value) => ({ value, label: pressWords.covers[value] }))}
+          options={covers.map((value) => ({ value, label: press.covers[value] }))}
           onChange={(cover) => set({ cover })}
         />
         <SourceFields form={form} onChange={set} />
@@ -165,7 +164,7 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
         <History
           lines={known.history.map(({ until, values: before, origin }) => ({
             until,
-            text: `${pressWords.line(before, bothDegrees(before.temperature, unit, ways.locale), ways)} · ${pressWords.origins[origin]}`,
+            text: `${press.line(before, bothDegrees(before.temperature, unit, ways.locale), ways)} · ${press.origins[origin]}`,
           }))}
         />
       )}
@@ -174,6 +173,7 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
 }
 
 function CureForm({ by }: { by: Curer }) {
+  const { press, recipeForm: words } = useWords();
   const book = useShop((shop) => shop.book);
   const ways = useWays();
   const recipe = cureRecipe(book, by);
@@ -194,7 +194,7 @@ function CureForm({ by }: { by: Curer }) {
   });
   return (
     <>
-      <p className="caution small">{pressWords.cautions.cure}</p>
+      <p className="caution small">{press.cautions.cure}</p>
       <Form onSubmit={save}>
         {field('temperature', words.temperature(unit))}
         {field('seconds', words.seconds)}
@@ -204,7 +204,7 @@ function CureForm({ by }: { by: Curer }) {
         <SaveButton asked={asked.length > 0} />
       </Form>
       <ul className="quiet small">
-        {pressWords.cureLooks.map((look) => (
+        {press.cureLooks.map((look) => (
           <li key={look}>{look}</li>
         ))}
       </ul>
@@ -212,11 +212,11 @@ function CureForm({ by }: { by: Curer }) {
         <History
           lines={known.history.map(({ until, values: before, origin }) => ({
             until,
-            text: `${pressWords.cureLine(
+            text: `${press.cureLine(
               bothDegrees(before.temperature, unit, ways.locale),
               spoken(before.seconds, ways),
               before.clear > 0 ? benchLength(before.clear, ways) : null,
-            )} · ${pressWords.origins[origin]}`,
+            )} · ${press.origins[origin]}`,
           }))}
         />
       )}
@@ -232,12 +232,13 @@ function SourceFields({
   form: { readonly origin: Origin; readonly notes: string };
   onChange: (fields: { origin?: Origin; notes?: string }) => void;
 }) {
+  const { recipeForm: words, press } = useWords();
   return (
     <>
       <Choice
         label={words.origin}
         value={form.origin}
-        options={origins.map((value) => ({ value, label: pressWords.origins[value] }))}
+        options={origins.map((value) => ({ value, label: press.origins[value] }))}
         onChange={(origin) => onChange({ origin })}
       />
       <Field label={words.notes} value={form.notes} onChange={(notes) => onChange({ notes })} />
@@ -245,15 +246,19 @@ function SourceFields({
   );
 }
 
-const SaveButton = ({ asked }: { asked: boolean }) => (
-  <div className="actions">
-    <Button type="submit" weight="primary">
-      {asked ? words.keepAnyway : words.save}
-    </Button>
-  </div>
-);
+function SaveButton({ asked }: { asked: boolean }) {
+  const { recipeForm: words } = useWords();
+  return (
+    <div className="actions">
+      <Button type="submit" weight="primary">
+        {asked ? words.keepAnyway : words.save}
+      </Button>
+    </div>
+  );
+}
 
 function History({ lines }: { lines: readonly { readonly until: string; readonly text: string }[] }) {
+  const { recipeForm: words } = useWords();
   const ways = useWays();
   return (
     <section>

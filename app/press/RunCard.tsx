@@ -4,9 +4,8 @@ import { garmentsByOrder, type Settings } from '../../src/model';
 import { cautionsFor, cureRecipe, pressRecipe, pressSeconds } from '../../src/pressing';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { cardWords as words } from '../words/cards';
-import { area, benchLength, dayAndTime, dueDay } from '../words/format';
-import { bothDegrees, pressWords, spoken } from '../words/press';
+import { useWords } from '../words';
+import { area, benchLength, bothDegrees, dayAndTime, dueDay, spoken } from '../words/format';
 import { fabricsOf } from './fabrics-of';
 
 /** What every printed card is made from. */
@@ -40,6 +39,7 @@ export const Boxes = ({ count }: { count: number }) => (
 
 /** One page for the press side: what, on which garments, how, and where to tick it off. */
 export function RunCard({ run, paper, made }: CardProps) {
+  const { cards: words, press } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const { station } = settingsOrFirst(book);
@@ -60,7 +60,7 @@ export function RunCard({ run, paper, made }: CardProps) {
         <p>
           {words.runFacts(
             run.copies.length,
-            pressWords.peels[run.film.peel],
+            press.peels[run.film.peel],
             dayAndTime(made.toISOString(), ways),
             ways,
           )}
@@ -71,8 +71,8 @@ export function RunCard({ run, paper, made }: CardProps) {
       </p>
       <section className="recipes-on-card">
         <p>
-          <b>{pressWords.kinds.cure}</b>{' '}
-          {pressWords.cureLine(
+          <b>{press.kinds.cure}</b>{' '}
+          {press.cureLine(
             bothDegrees(cure.temperature, unit, ways.locale),
             spoken(cure.seconds, ways),
             cure.clear > 0 ? benchLength(cure.clear, ways) : null,
@@ -84,18 +84,17 @@ export function RunCard({ run, paper, made }: CardProps) {
           return (
             <p key={fabric}>
               <b>
-                {pressWords.fabrics[fabric]} ({orders.map(({ code }) => code).join(', ')})
+                {press.fabrics[fabric]} ({orders.map(({ code }) => code).join(', ')})
               </b>{' '}
               {[
-                ...(values.prePress > 0 ? [pressWords.prePress(values.prePress, ways)] : []),
-                pressWords.line(values, bothDegrees(values.temperature, unit, ways.locale), ways),
-                pressWords.cover(values.cover),
-                pressWords.peelAfter(run.film.peel, values.wait, ways),
-                ...(values.secondPress > 0 ? [pressWords.secondPress(values.secondPress, ways)] : []),
+                ...(values.prePress > 0 ? [press.prePress(values.prePress, ways)] : []),
+                press.line(values, bothDegrees(values.temperature, unit, ways.locale), ways),
+                press.cover(values.cover),
+                press.peelAfter(run.film.peel, values.wait, ways),
+                ...(values.secondPress > 0 ? [press.secondPress(values.secondPress, ways)] : []),
               ].join(', ')}
-              .{' '}
-              {[...cautionsFor(fabric).map((caution) => pressWords.fabricCautions[caution]), notes].join(' ')}{' '}
-              <i>{pressWords.origins[origin]}</i>
+              . {[...cautionsFor(fabric).map((caution) => press.fabricCautions[caution]), notes].join(' ')}{' '}
+              <i>{press.origins[origin]}</i>
             </p>
           );
         })}
@@ -133,9 +132,9 @@ export function RunCard({ run, paper, made }: CardProps) {
         </p>
       )}
       <p className="card-cautions">
-        <b>{pressWords.cautions.press}</b> {pressWords.cautions.powder}
+        <b>{press.cautions.press}</b> {press.cautions.powder}
       </p>
-      <p className="closing">{pressWords.deference}</p>
+      <p className="closing">{press.deference}</p>
     </article>
   );
 }

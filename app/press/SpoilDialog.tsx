@@ -11,13 +11,10 @@ import { useBenchRun } from '../store/selectors';
 import { commitForGood, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
-import { pressWords } from '../words/press';
-
-const words = pressWords.spoiled;
 
 /** A copy came to nothing: it goes back on the list, and its garment may have to be bought again. */
 export function SpoilDialog() {
-  const { common } = useWords();
+  const { common, spoil: words } = useWords();
   const run = useBenchRun();
   const records = useShop(({ book }) => book.copy);
   const [copy, setCopy] = useState('');

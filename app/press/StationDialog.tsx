@@ -10,11 +10,8 @@ import { Window } from '../parts/Window';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
-import { useWords } from '../words';
+import { useWords, type Words } from '../words';
 import { typedLength, type Ways } from '../words/format';
-import { pressWords } from '../words/press';
-
-const words = pressWords.station;
 
 /** Times and what unit a bare number of them has. */
 const times = {
@@ -81,12 +78,12 @@ function formOf(station: Station, ways: Ways): StationForm {
 type Problems = Partial<Record<TextField, string>>;
 
 /** Reads the form; every field that cannot be used is named with its reason. */
-function readForm(form: StationForm, ways: Ways, catalogue: ReturnType<typeof useWords>): Station | Problems {
+function readForm(form: StationForm, ways: Ways, catalogue: Words): Station | Problems {
   const problems: Problems = {};
   const time = (field: TimeField): Seconds => {
     const read = parseDuration(form[field], times[field]);
     if (read.ok) return read.value;
-    problems[field] = pressWords.durationProblems[read.problem];
+    problems[field] = catalogue.durationProblems[read.problem];
     return 0 as Seconds;
   };
   const length = (field: LengthField): Micrometres => {
@@ -106,10 +103,10 @@ function readForm(form: StationForm, ways: Ways, catalogue: ReturnType<typeof us
     cutApart: form.cutApart,
     curer: form.curer,
     closes: form.closes,
-    hands: count('hands', 1, words.handsCount),
+    hands: count('hands', 1, catalogue.station.handsCount),
     printer: { perHour: length('perHour'), warmUp: time('warmUp'), check: time('check') },
     press: {
-      count: count('presses', 0, words.count),
+      count: count('presses', 0, catalogue.station.count),
       platen: { width: length('platenWidth'), length: length('platenLength') },
       warmUp: time('pressWarmUp'),
       rise: time('rise'),
@@ -135,6 +132,7 @@ const isStation = (read: Station | Problems): read is Station => 'printer' in re
 /** What the shop works with and how long its hands take. Nothing is taken over before "Save". */
 export function StationDialog() {
   const catalogue = useWords();
+  const { station: words, press } = catalogue;
   const ways = useWays();
   const { station } = useShop(({ book }) => settingsOrFirst(book));
   const [form, setForm] = useState(() => formOf(station, ways));
@@ -161,12 +159,6 @@ export function StationDialog() {
       <p className="quiet">{words.hint}</p>
       <Form onSubmit={save}>
         <Choice
-          label={words.temperature}
-          value={form.temperature}
-          options={(['C', 'F'] as const).map((value) => ({ value, label: words.units[value] }))}
-          onChange={(temperature) => set({ temperature })}
-        />
-        <Choice
           label={words.cutApart}
           value={form.cutApart}
           options={(['after-cure', 'before-powder'] as const).map((value) => ({
@@ -178,7 +170,7 @@ export function StationDialog() {
         <Choice
           label={words.curer}
           value={form.curer}
-          options={curers.map((value) => ({ value, label: pressWords.curers[value] }))}
+          options={curers.map((value) => ({ value, label: press.curers[value] }))}
           onChange={(curer) => set({ curer })}
         />
         {(['perHour', 'hands', 'presses', 'platenWidth', 'platenLength', ...onBed] as const).map(field)}

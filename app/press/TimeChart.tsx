@@ -4,8 +4,8 @@ import { Choice } from '../parts/Choice';
 import { tintOf } from '../parts/tints';
 import { useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
+import { useWords, type Words } from '../words';
 import { clockTime } from '../words/format';
-import { pressWords as words } from '../words/press';
 import { jobName } from './job-name';
 
 const LANE = 44;
@@ -21,7 +21,7 @@ interface Bar {
 }
 
 /** Every worker and every one of several, with what they are taken by. */
-function lanesOf({ work, timeline }: Pick<Day, 'work' | 'timeline'>) {
+function lanesOf({ work, timeline }: Pick<Day, 'work' | 'timeline'>, words: Words['press']) {
   return work.workers.flatMap((worker, resource) => {
     const units = work.problem.resources[resource]?.units.length ?? 1;
     return Array.from({ length: units }, (_, unit) => ({
@@ -42,6 +42,7 @@ const stepFor = (pixelsPerMinute: number): number =>
 
 /** The day as a chart, start to finish: zoomed, scrolled, with a line at now, and the same as a table. */
 export function TimeChart({ day }: { day: Day }) {
+  const { press: words } = useWords();
   const [zoom, setZoom] = useState<keyof typeof ZOOMS>('fit');
   return (
     <section className="chart" aria-labelledby="chart-title">
@@ -68,9 +69,10 @@ export function TimeChart({ day }: { day: Day }) {
 
 /** The chart alone, as it is looked at and as it is printed. */
 export function Chart({ day, width, fits }: { day: Day; width: number; fits: boolean }) {
+  const { press: words } = useWords();
   const ways = useWays();
   const { timeline, origin, now, begun } = day;
-  const lanes = lanesOf(day);
+  const lanes = lanesOf(day, words);
   const span = Math.max(60, timeline.end, now);
   const scale = (width - LABEL - 24) / span;
   const height = HEAD + lanes.length * LANE + 4;
@@ -146,6 +148,7 @@ function ChartBar({
   y: number;
   width: number;
 }) {
+  const { press: words } = useWords();
   const ways = useWays();
   const { entry } = bar;
   const { job, state, start, end } = entry;
@@ -178,6 +181,7 @@ function ChartBar({
 
 /** The same in rows, for readers and for looking a time up. */
 function DayTable({ day }: { day: Day }) {
+  const { press: words } = useWords();
   const ways = useWays();
   return (
     <details>

@@ -1,10 +1,11 @@
 import type { Work } from '../../src/pressing';
 import { useWays } from '../store/selectors';
+import { useWords } from '../words';
 import { benchLength } from '../words/format';
-import { pressWords as words } from '../words/press';
 
 /** Names what is larger than the press or than what it is cured on, before the run is locked. */
 export function TooLargeNotes({ work }: { work: Work }) {
+  const { press: words } = useWords();
   const ways = useWays();
   return work.tooLarge.map((large) => (
     <p className="care small" key={large.kind === 'span' ? large.span : large.transfer.id}>

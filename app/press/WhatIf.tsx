@@ -7,9 +7,10 @@ import { Button } from '../parts/Button';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { type Day, workWith } from '../store/timeline';
-import { spoken, pressWords as words } from '../words/press';
+import { useWords, type Words } from '../words';
+import { spoken } from '../words/format';
 
-type Idea = keyof typeof words.whatIfs;
+type Idea = keyof Words['press']['whatIfs'];
 
 const ITERATIONS = 1500;
 const SEED = 1;
@@ -25,6 +26,7 @@ const more: Readonly<Record<Exclude<Idea, 'spans'>, (station: Station) => Statio
 
 /** What one more of something, or shorter spans, would gain; worked out when asked for. */
 export function WhatIf({ run, day }: { run: LaidRun; day: Day }) {
+  const { press: words } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const { station } = settingsOrFirst(book);

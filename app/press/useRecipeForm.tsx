@@ -16,7 +16,6 @@ import { settingsOrFirst, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { useWords } from '../words';
-import { pressWords } from '../words/press';
 
 /** A recipe as it is, or as it is to be kept. */
 interface Recipe<Values> {
@@ -56,7 +55,7 @@ export function useRecipeForm<Fields extends object, Values extends { readonly t
     readonly keep: (draft: BookDraft, recipe: Recipe<Values>, context: EditContext) => void;
   },
 ) {
-  const { lengthProblems } = useWords();
+  const { lengthProblems, durationProblems, temperatureProblems, recipeForm } = useWords();
   const ways = useWays();
   const { station } = useShop(({ book }) => settingsOrFirst(book));
   const unit = station.temperature;
@@ -82,7 +81,7 @@ export function useRecipeForm<Fields extends object, Values extends { readonly t
       seconds(name, text) {
         const duration = parseDuration(text, 's');
         if (duration.ok) return duration.value;
-        found[name] = pressWords.durationProblems[duration.problem];
+        found[name] = durationProblems[duration.problem];
         return 0 as Seconds;
       },
       length(name, text) {
@@ -97,7 +96,7 @@ export function useRecipeForm<Fields extends object, Values extends { readonly t
     if (form.temperature !== shown) {
       const typed = parseTemperature(form.temperature, unit);
       if (typed.ok) temperature = typed.value;
-      else found.temperature = pressWords.temperatureProblems[typed.problem];
+      else found.temperature = temperatureProblems[typed.problem];
     }
     const next = read(form, temperature, reader);
     setProblems(found);
@@ -109,7 +108,7 @@ export function useRecipeForm<Fields extends object, Values extends { readonly t
     commitQuietly((draft, context) => keep(draft, kept, context));
     setAsked([]);
     setForm({ ...form, origin: kept.origin });
-    notify('plain', pressWords.recipeForm.saved);
+    notify('plain', recipeForm.saved);
   };
   return { form, set, field, asked, save, unit, ways };
 }

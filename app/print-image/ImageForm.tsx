@@ -12,7 +12,6 @@ import { settingsOrFirst, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
-import { printImageWords as words } from '../words/print-image';
 import { Outcome } from './Outcome';
 import { type NamedImage, printImages } from './printing';
 import { useScopes } from './scopes';
@@ -22,6 +21,7 @@ type Choices = Settings['printImage'];
 
 /** The images that a scope takes, with the names of their files. */
 function useImages(run: LaidRun, scope: Scope, { printer, printImage }: Omit<Settings, 'changed'>) {
+  const { printImage: words } = useWords();
   return useMemo((): NamedImage[] => {
     const { ppi, mirrored, ticks, numbers, form: wanted } = printImage;
     const choice = { ppi, mirrored, firstEnd: printer.firstEnd, marks: { ticks, numbers } };
@@ -30,14 +30,14 @@ function useImages(run: LaidRun, scope: Scope, { printer, printImage }: Omit<Set
       const form = wanted === 'pdf' && fitsPdf(image) ? 'pdf' : 'png';
       return { image, form, name: safeName(words.fileName(run.name, frame.part, form)) };
     });
-  }, [run, scope, printer, printImage]);
+  }, [run, scope, printer, printImage, words]);
 }
 
 const WHOLE_RUN: Scope = { kind: 'run' };
 
 /** What is to be written and how; it says what comes of it before anything is written. */
 export function ImageForm({ run }: { run: LaidRun }) {
-  const { common } = useWords();
+  const { common, printImage: words } = useWords();
   const ways = useWays();
   const artwork = useShop(({ book }) => book.artwork);
   const settings = useShop(({ book }) => settingsOrFirst(book));
@@ -129,6 +129,7 @@ function PpiField({
   onPpi: (ppi: number) => void;
   onRead: (isPpi: boolean) => void;
 }) {
+  const { printImage: words } = useWords();
   const [typed, setTyped] = useState(String(ppi));
   const [isRead, setIsRead] = useState(true);
   const type = (text: string) => {
@@ -159,6 +160,7 @@ function Mirror({
   settings: Omit<Settings, 'changed'>;
   onMirror: (mirrored: boolean) => void;
 }) {
+  const { printImage: words } = useWords();
   const readsInkUp = (printer.inkUp === 'mirrored') === printImage.mirrored;
   return (
     <div>
@@ -179,6 +181,7 @@ function Marks({
   unnumbered: number;
   onChange: (fields: Partial<Choices>) => void;
 }) {
+  const { printImage: words } = useWords();
   const ways = useWays();
   return (
     <fieldset className="image-marks">

@@ -1,6 +1,6 @@
 import { useWays } from '../store/selectors';
-import { area } from '../words/format';
-import { printImageWords as words } from '../words/print-image';
+import { useWords } from '../words';
+import { area, pixelSize } from '../words/format';
 import type { NamedImage } from './printing';
 import { bytesOf, type Sources } from './sources';
 
@@ -19,6 +19,7 @@ function bytesOfAll(images: readonly NamedImage[], sources: NonNullable<Sources>
 
 /** The files that will be written, how large they are on film and, about, on the disk. */
 export function Outcome({ images, sources }: { images: readonly NamedImage[]; sources: Sources }) {
+  const { printImage: words } = useWords();
   const ways = useWays();
   return (
     <div className="image-files" role="status">
@@ -28,7 +29,7 @@ export function Outcome({ images, sources }: { images: readonly NamedImage[]; so
             <strong>{name}</strong>{' '}
             <span className="quiet">
               {words.file(
-                words.pixels(image.width, image.height, ways),
+                pixelSize(image.width, image.height, ways),
                 area(image.film.width, image.film.length, ways),
               )}
             </span>

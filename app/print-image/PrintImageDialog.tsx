@@ -3,13 +3,15 @@ import { Button } from '../parts/Button';
 import { CloseButton } from '../parts/CloseButton';
 import { Window } from '../parts/Window';
 import { useLaidRun, useWays } from '../store/selectors';
-import { printImageWords as words } from '../words/print-image';
 import { ImageForm } from './ImageForm';
 import { usePrinting } from './printing';
 import './print-image.css';
+import { useWords } from '../words';
+import { wholePercent } from '../words/format';
 
 /** Writes what the printer's software takes: says what will be written, and how far it is. */
 export function PrintImageDialog() {
+  const { printImage: words } = useWords();
   const run = useLaidRun();
   const { printing } = usePrinting();
   if (!run) return null;
@@ -21,12 +23,13 @@ export function PrintImageDialog() {
 }
 
 function Writing({ share, stop }: { share: number; stop: () => void }) {
+  const { printImage: words } = useWords();
   const ways = useWays();
   return (
     <>
       <ProgressBar className="image-progress" value={share * 100}>
         <Label>{words.writing}</Label>
-        <span>{words.share(share, ways)}</span>
+        <span>{wholePercent(share, ways)}</span>
         <div className="bar">
           <div className="fill" style={{ width: `${share * 100}%` }} />
         </div>

@@ -9,7 +9,7 @@ import type { PrintImage } from '../../src/output/print-image';
 import { waysNow } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { notify } from '../store/view';
-import { printImageWords as words } from '../words/print-image';
+import { wordsNow } from '../words';
 import { openTargets } from './targets';
 
 type Printing =
@@ -39,7 +39,7 @@ export async function printImages(
   const opened = await openTargets(names);
   if (opened === 'dismissed') return;
   if (opened === 'unable') {
-    notify('error', words.noFiles);
+    notify('error', wordsNow().printImage.noFiles);
     return;
   }
   const stopped = new AbortController();
@@ -61,7 +61,7 @@ export async function printImages(
     const written = await writeImages(job, stopped.signal, onProgress);
     if (written.ok) {
       await opened.save();
-      notify('plain', words.saved(names, waysNow()));
+      notify('plain', wordsNow().printImage.saved(names, waysNow()));
     } else sayProblem(written.problem);
   } catch {
     sayProblem({ code: 'not-written' });
@@ -75,7 +75,7 @@ export async function printImages(
 function sayProblem(problem: ImageProblem): void {
   const artwork = problem.code === 'artwork' ? useShop.getState().book.artwork[problem.artwork] : undefined;
   const tone = problem.code === 'stopped' ? 'plain' : 'error';
-  notify(tone, words.problems(problem, artwork?.fileName ?? ''));
+  notify(tone, wordsNow().printImage.problems(problem, artwork?.fileName ?? ''));
 }
 
 /** Removes what exports left behind that were ended with their tab. */

@@ -4,7 +4,7 @@ import { isPrinted } from '../../src/model';
 import { framesBySpan, type Scope } from '../../src/output/print-image';
 import { useWays } from '../store/selectors';
 import { useView } from '../store/view';
-import { printImageWords } from '../words/print-image';
+import { useWords } from '../words';
 
 interface ScopeChoice {
   readonly scope: Scope;
@@ -13,10 +13,10 @@ interface ScopeChoice {
 
 /** The scopes that a run offers, by a key that a list can hold; `run` is always among them. */
 export function useScopes(run: LaidRun): ReadonlyMap<string, ScopeChoice> {
+  const { whats: words } = useWords().printImage;
   const ways = useWays();
   const selected = useView((view) => view.selected);
   return useMemo(() => {
-    const { whats: words } = printImageWords;
     const spans = framesBySpan(run);
     const chosen = run.copies.filter(({ id }) => selected.has(id)).length;
     const onSheets = run.film.kind === 'sheets';
@@ -36,5 +36,5 @@ export function useScopes(run: LaidRun): ReadonlyMap<string, ScopeChoice> {
       scopes.set(String(number), { scope: { kind: 'span', number }, label: words[kind](number) });
     }
     return scopes;
-  }, [run, selected, ways]);
+  }, [run, selected, ways, words]);
 }

@@ -3,11 +3,11 @@ import { FilmRoom } from '../film/FilmRoom';
 import { OrdersRoom } from '../orders/OrdersRoom';
 import { useShop } from '../store/shop';
 import { useView } from '../store/view';
-import { useWords } from '../words';
 import { Bands } from './Bands';
 import { Notices } from './Notices';
 import { Top } from './Top';
 import './shell.css';
+import { useWords } from '../words';
 
 const CutMapRoom = lazy(() =>
   import('../cut-map/CutMapRoom').then(({ CutMapRoom: room }) => ({ default: room })),

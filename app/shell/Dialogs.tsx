@@ -16,6 +16,7 @@ import { PrintImageDialog } from '../print-image/PrintImageDialog';
 import { useView } from '../store/view';
 import { KeepDialog } from './KeepDialog';
 import { KeysDialog } from './KeysDialog';
+import { ShopDialog } from './ShopDialog';
 
 /** The window that lies over the room; loaded when the first is opened. */
 export function Dialogs() {
@@ -55,6 +56,8 @@ export function Dialogs() {
       return <RecipesDialog />;
     case 'spoil':
       return <SpoilDialog />;
+    case 'shop':
+      return <ShopDialog />;
     case 'keys':
       return <KeysDialog />;
     case undefined:

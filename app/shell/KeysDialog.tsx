@@ -1,5 +1,5 @@
 import { Fragment } from 'react';
-import type { Chord, Scope } from '../commands/command';
+import type { Chord, Command, Scope } from '../commands/command';
 import { commands } from '../commands/keys';
 import { Button } from '../parts/Button';
 import { Window } from '../parts/Window';
@@ -21,7 +21,8 @@ export function KeysDialog() {
 }
 
 function Keys({ scope, title }: { scope: Scope; title: string }) {
-  const byLabel = new Map<string, Chord[]>();
+  const { commands: labels } = useWords();
+  const byLabel = new Map<Command['label'], Chord[]>();
   for (const { label, chords, scope: heard } of commands) {
     if (heard === scope && chords.length > 0) byLabel.set(label, [...(byLabel.get(label) ?? []), ...chords]);
   }
@@ -36,7 +37,7 @@ function Keys({ scope, title }: { scope: Scope; title: string }) {
                 <ChordKeys key={JSON.stringify(chord)} chord={chord} />
               ))}
             </dt>
-            <dd>{label}</dd>
+            <dd>{labels[label]}</dd>
           </Fragment>
         ))}
       </dl>

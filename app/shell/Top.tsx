@@ -2,7 +2,7 @@ import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog, useView } from '../store/view';
-import { useWords } from '../words';
+import { useLanguage, useWords } from '../words';
 import { clockTime } from '../words/format';
 
 /** The rooms, and whether all is kept. */
@@ -30,8 +30,27 @@ export function Top() {
           {words.rooms.press}
         </a>
       </nav>
-      <Kept />
+      <div className="top-end">
+        <ShopButton />
+        <Kept />
+      </div>
     </header>
+  );
+}
+
+/** Opens the window; it tells the language and the unit in force, which can be read in any language. */
+function ShopButton() {
+  const { shop: words } = useWords();
+  const { unit } = useWays();
+  const told = `${useLanguage().toUpperCase()} · ${unit}`;
+  return (
+    <Button
+      weight="plain"
+      aria-label={`${told}: ${words.title}`}
+      onPress={() => openDialog({ kind: 'shop' })}
+    >
+      {told}
+    </Button>
   );
 }
 

@@ -16,6 +16,7 @@ import { openArtworkOf } from './artwork';
 import { followChecks } from './checks';
 import { drawDemo } from './demo';
 import { firstBook } from './first-book';
+import { followLanguage, speakOf } from './language';
 import { layOut, stopPlanning } from './planning';
 import { useShop } from './shop';
 import { select, useView } from './view';
@@ -104,6 +105,8 @@ function openSession(source: Source): Session {
     const reading = await repository.load();
     if (closed) return;
     if (reading.kind === 'read') {
+      await speakOf(reading.book);
+      if (closed) return;
       useShop.setState({ setAside: reading.setAside });
       write(reading.book, reading.book);
     } else if (reading.kind === 'empty') {
@@ -132,6 +135,8 @@ function openSession(source: Source): Session {
     if (closed || saver) return;
     if (reading.kind === 'read') {
       const { book, setAside } = reading;
+      await speakOf(book);
+      if (closed || saver) return;
       useShop.setState({
         phase: { kind: 'open' },
         book,
@@ -156,6 +161,7 @@ function openSession(source: Source): Session {
     },
   });
   const stopChecks = followChecks();
+  const stopLanguage = followLanguage();
   const unwatch = useShop.subscribe((now, before) => {
     if (now.book !== before.book && now.phase.kind === 'open') saver?.put(now.book);
   });
@@ -169,6 +175,7 @@ function openSession(source: Source): Session {
       closed = true;
       unwatch();
       stopChecks();
+      stopLanguage();
       writer.close();
       repository.close();
       snapshots.close();

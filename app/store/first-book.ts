@@ -2,12 +2,20 @@ import { startingRates } from '../../src/costing';
 import { addDemoDay } from '../../src/demo';
 import { applyEdit, type FilmFields, setPlaces, startBook } from '../../src/editing';
 import { placesOf, problemOf } from '../../src/layout';
-import { type Book, emptyBook, type Instant, rollWidths, runOf, type Settings } from '../../src/model';
+import {
+  type Book,
+  emptyBook,
+  type Instant,
+  type Language,
+  rollWidths,
+  runOf,
+  type Settings,
+} from '../../src/model';
 import { createPlanner } from '../../src/packing';
 import { startingStation } from '../../src/pressing';
 import type { Source } from '../../src/storage';
 import { asMinor, fromMm, fromUnit, type LocalDate, minorDigits } from '../../src/units';
-import { words } from '../words';
+import { languageNow, wordsNow } from '../words';
 import { editContext } from './shop';
 
 const EURO = [
@@ -49,9 +57,10 @@ const currencies: Readonly<Record<string, string>> = {
 };
 
 /** How a shop of this region most likely measures and pays; all of it can be changed. */
-export function firstSettings(locale: string): Omit<Settings, 'changed'> {
+export function firstSettings(locale: string, language: Language): Omit<Settings, 'changed'> {
   const region = new Intl.Locale(locale).maximize().region ?? '';
   return {
+    language,
     unit: region === 'US' ? 'in' : 'mm',
     currency: currencies[region] ?? 'USD',
     dateOrder: null,
@@ -71,7 +80,7 @@ export function firstSettings(locale: string): Omit<Settings, 'changed'> {
 /** A desktop printer's roll, whole (common practice, no source); the price is the shop's to set. */
 export const firstFilm = (currency: string): FilmFields => ({
   kind: 'roll',
-  name: words.filmForm.firstFilm,
+  name: wordsNow().filmForm.firstFilm,
   width: rollWidths['roll-13in'],
   margins: { left: fromMm(5), right: fromMm(5), lead: fromMm(10), tail: fromMm(10) },
   lengthLeft: fromUnit(60, 'm'),
@@ -100,13 +109,13 @@ function dayFrom(days: number): LocalDate {
 /** What a book begins with: a roll and a run, and for the demo day its orders, laid out once so that nobody finds it bare. */
 export function firstBook(source: Source): Book {
   const context = editContext();
-  const settings = firstSettings(navigator.language);
+  const settings = firstSettings(navigator.language, languageNow());
   const { book } = applyEdit(
     emptyBook,
     (draft) => {
       startBook(
         draft,
-        { settings, film: firstFilm(settings.currency), runName: words.film.firstRun },
+        { settings, film: firstFilm(settings.currency), runName: wordsNow().film.firstRun },
         context,
       );
       if (source === 'demo') addDemoDay(draft, { dayFrom, unit: settings.unit }, context);

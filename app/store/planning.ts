@@ -15,7 +15,7 @@ import {
 import type { Film, Run } from '../../src/model';
 import { createPlanner, type Idea, type Plan, validatePlan } from '../../src/packing';
 import { planInWorkers } from '../../src/packing/browser';
-import { words } from '../words';
+import { wordsNow } from '../words';
 import { openRunNow } from './selectors';
 import { mayWrite, recommit, useShop } from './shop';
 import { notify } from './view';
@@ -106,7 +106,7 @@ export async function layOut(keep: Keep): Promise<void> {
   stopPlanning();
   const runProblem = problemOf(useShop.getState().book, draft.run, draft.film, keep);
   if (runProblem.copies.every((waiting) => waiting.length === 0) && !anyFillers(draft)) {
-    notify('plain', words.film.nothingToLay);
+    notify('plain', wordsNow().film.nothingToLay);
     return;
   }
   const stopped = new AbortController();
@@ -131,7 +131,7 @@ export async function layOut(keep: Keep): Promise<void> {
     if (stopped.signal.aborted) return;
     if (validatePlan(runProblem.problem, plan).length > 0) {
       stopped.abort();
-      notify('error', words.film.planRefused);
+      notify('error', wordsNow().film.planRefused);
       return;
     }
     applying = true;
@@ -159,7 +159,7 @@ export async function layOut(keep: Keep): Promise<void> {
     if (!stopped.signal.aborted || settled) placeFillers(draft);
     if (proven && !stopped.signal.aborted) usePlanning.setState({ provenFor: useShop.getState().book.copy });
   } catch {
-    notify('error', words.film.planFailed);
+    notify('error', wordsNow().film.planFailed);
   } finally {
     unwatch();
     const { planning } = usePlanning.getState();

@@ -8,16 +8,17 @@ import {
   type Settings,
   settingsOf,
 } from '../../src/model';
+import { languageNow, localeNow, useLocale } from '../words';
 import type { Ways } from '../words/format';
 import { firstSettings } from './first-book';
 import { useShop } from './shop';
 import { useView } from './view';
 
-/** Remembers the last result for the last book and run: a book never changes, it is replaced. */
-function ofBook<Result>(
-  compute: (book: Book, chosen: string | null) => Result,
-): (book: Book, chosen: string | null) => Result {
-  let last: { book: Book; chosen: string | null; result: Result } | null = null;
+/** Remembers the last result for the last book and run, or what else is chosen: a book never changes, it is replaced. */
+function ofBook<Result, Chosen = string | null>(
+  compute: (book: Book, chosen: Chosen) => Result,
+): (book: Book, chosen: Chosen) => Result {
+  let last: { book: Book; chosen: Chosen; result: Result } | null = null;
   return (book, chosen) => {
     if (last?.book !== book || last.chosen !== chosen) last = { book, chosen, result: compute(book, chosen) };
     return last.result;
@@ -65,13 +66,17 @@ export const openRunNow = (): OpenRun | null => openRunOf(useShop.getState().boo
 
 /** How the shop reads and prints, whether it has a book yet or not. */
 export const settingsOrFirst = (book: Book): Omit<Settings, 'changed'> =>
-  settingsOf(book) ?? firstSettings(navigator.language);
+  settingsOf(book) ?? firstSettings(navigator.language, languageNow());
 
-const waysOf = ofBook((book): Ways => {
+const waysOf = ofBook((book, locale: string): Ways => {
   const { unit, currency } = settingsOrFirst(book);
-  return { unit, currency, locale: navigator.language };
+  return { unit, currency, locale };
 });
 
-export const useWays = (): Ways => useShop((shop) => waysOf(shop.book, null));
+/** Words and figures are always of one language, also while another is on its way. */
+export function useWays(): Ways {
+  const locale = useLocale();
+  return useShop((shop) => waysOf(shop.book, locale));
+}
 
-export const waysNow = (): Ways => waysOf(useShop.getState().book, null);
+export const waysNow = (): Ways => waysOf(useShop.getState().book, localeNow());

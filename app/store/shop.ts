@@ -16,7 +16,7 @@ import {
 } from '../../src/editing';
 import { type Book, emptyBook, type Instant } from '../../src/model';
 import type { SaveState, Source, StorageProblem } from '../../src/storage';
-import { words } from '../words';
+import { wordsNow } from '../words';
 import { notify } from './view';
 
 type Phase =
@@ -73,7 +73,7 @@ export function commit(edit: Edit): Step | null {
   const { book: edited, step, takenOff } = applySettled(book, (draft) => edit(draft, context), context.now);
   if (!step) return null;
   useShop.setState({ book: remember(edited, step, context.now) });
-  if (takenOff.length > 0) notify('care', words.orders.takenOff(takenOff.length));
+  if (takenOff.length > 0) notify('care', wordsNow().orders.takenOff(takenOff.length));
   return step;
 }
 

@@ -1,14 +1,19 @@
 import {
+  fromMm,
   type LengthUnit,
   type LocalDate,
   type Micrometres,
   type Minor,
   minorDigits,
   nearestSixteenth,
+  type Temperature,
+  type TemperatureUnit,
+  toDegrees,
+  toMm,
   toUnit,
 } from '../../src/units';
 
-/** How this shop reads figures: its unit and currency, and the browser's language for numbers. */
+/** How this shop reads figures: its unit and currency, and a locale of the language in force, for numbers and plurals. */
 export interface Ways {
   readonly unit: 'mm' | 'in';
   readonly currency: string;
@@ -54,7 +59,7 @@ export const percent = (share: number, { locale }: Ways): string =>
     maximumFractionDigits: 1,
   }).format(share);
 
-export const whole = (value: number, { locale }: Ways): string => number(value, locale, 0, 0);
+export const whole = (value: number, { locale }: Pick<Ways, 'locale'>): string => number(value, locale, 0, 0);
 
 const noonOf = (date: LocalDate) => new Date(`${date}T12:00:00`);
 
@@ -81,7 +86,76 @@ export const typedLength = (length: Micrometres, { unit, locale }: Ways): string
   );
 
 /** One of two words by a count; the figure is in front of it. */
-export function counted(count: number, one: string, many: string, ways: Ways): string {
-  const rule = new Intl.PluralRules('en').select(count);
+export function counted(count: number, one: string, many: string, ways: Pick<Ways, 'locale'>): string {
+  const rule = new Intl.PluralRules(ways.locale).select(count);
   return `${whole(count, ways)} ${rule === 'one' ? one : many}`;
 }
+
+/** `330 °F`, `165.5 °C` */
+const degrees = (value: Temperature, unit: TemperatureUnit, locale: string): string =>
+  `${number(Math.round(toDegrees(value, unit)), locale, 0, 0)} °${unit}`;
+
+/** Both scales, the shop's own first: `330 °F (166 °C)`. */
+export const bothDegrees = (value: Temperature, unit: TemperatureUnit, locale: string): string =>
+  `${degrees(value, unit, locale)} (${degrees(value, unit === 'C' ? 'F' : 'C', locale)})`;
+
+/** A length of time as it is said: `45 s`, `12 min`, `3 h 35 min`. */
+export function spoken(seconds: number, { locale }: Pick<Ways, 'locale'>): string {
+  const count = (value: number) => number(value, locale, 0, 0);
+  if (seconds < 90) return `${count(Math.round(seconds))} s`;
+  const minutes = Math.round(seconds / 60);
+  if (minutes < 60) return `${count(minutes)} min`;
+  const rest = minutes % 60;
+  return rest === 0
+    ? `${count(Math.floor(minutes / 60))} h`
+    : `${count(Math.floor(minutes / 60))} h ${count(rest)} min`;
+}
+
+/** A width as fine as an artwork's findings are: `0.35 mm`, `0.014 in`. */
+export const fineLength = (length: number, { unit, locale }: Ways): string =>
+  unit === 'mm'
+    ? `${number(length / 1000, locale, 0, 2)} mm`
+    : `${number(toUnit(length as Micrometres, 'in'), locale, 0, 3)} in`;
+
+/** The length of an outline, which may be metres: `412.5 mm`, `4.12 m`, `16.24 in`. */
+export const outlineLength = (length: Micrometres, ways: Ways): string =>
+  length >= fromMm(1000) && ways.unit === 'mm'
+    ? `${number(toUnit(length, 'm'), ways.locale, 2, 2)} m`
+    : benchLength(length, ways);
+
+/** An area of ink: `4,120 mm²`, `6.39 in²`. */
+export const inkArea = (mm2: number, { unit, locale }: Ways): string =>
+  unit === 'mm' ? `${number(mm2, locale, 0, 0)} mm²` : `${number(mm2 / 25.4 ** 2, locale, 2, 2)} in²`;
+
+/** `3,000 × 2,400` pixels. */
+export const pixelSize = (width: number, height: number, ways: Ways): string =>
+  `${whole(width, ways)} × ${whole(height, ways)}`;
+
+/** `41%` of a share between 0 and 1. */
+export const wholePercent = (share: number, { locale }: Ways): string =>
+  new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 }).format(share);
+
+const MEGABYTE = 1e6;
+
+/** A size that is a guess, with one figure that counts: `40 MB`. */
+export function roughSize(bytes: number, ways: Ways): string {
+  const megabytes = bytes / MEGABYTE;
+  if (megabytes < 1) return '1 MB';
+  const step = 10 ** Math.floor(Math.log10(megabytes));
+  return `${whole(Math.ceil(megabytes / step) * step, ways)} MB`;
+}
+
+/** A colour as a designer writes it: `#1f2a30`. */
+export const hex = (colour: readonly number[]): string =>
+  `#${colour.map((channel) => channel.toString(16).padStart(2, '0')).join('')}`;
+
+/** Figures on the cut map, which stand alone: without grouping, in millimetres, metres and feet. */
+export const onMap = (locale: string) => ({
+  mm: (length: Micrometres) =>
+    new Intl.NumberFormat(locale, { maximumFractionDigits: 1, useGrouping: false }).format(toMm(length)),
+  metres: (length: Micrometres) => `${number(toUnit(length, 'm'), locale, 2, 2)} m`,
+  feet: (length: Micrometres) => `${number(toUnit(length, 'ft'), locale, 2, 2)} ft`,
+  count: (value: number) => number(value, locale, 0, 0),
+  made: (date: Date) =>
+    new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(date),
+});

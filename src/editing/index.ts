@@ -40,7 +40,7 @@ export {
   spoil,
   unlockRun,
 } from './runs';
-export { editSettings } from './settings';
+export { changeCurrency, editSettings } from './settings';
 export { applySettled } from './settled';
 export { startBook } from './start';
 export { applyEdit, type BookDraft, type EditContext, redoStep, type Step, undoStep } from './step';

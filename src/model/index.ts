@@ -62,6 +62,8 @@ export {
   type Copy,
   type Film,
   type Garment,
+  type Language,
+  languages,
   type Order,
   type Place,
   type Placement,

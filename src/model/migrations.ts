@@ -183,6 +183,15 @@ const countInk: Migration = (records) =>
     }),
   );
 
+/** Up to version 8 the app spoke English alone. */
+const chooseLanguage: Migration = (records) =>
+  new Map(
+    [...records].map(([key, value]) => [
+      key,
+      key.startsWith('settings/') && isObject(value) ? { language: 'en', ...value } : value,
+    ]),
+  );
+
 /** `migrations[n]` takes version n + 1 to n + 2. Append only: what was shipped is never changed. */
 const migrations: readonly Migration[] = [
   separateSideMargins,
@@ -192,6 +201,7 @@ const migrations: readonly Migration[] = [
   rememberImages,
   goOnToThePress,
   countInk,
+  chooseLanguage,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

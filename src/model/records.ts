@@ -233,8 +233,14 @@ export const stepSchema = z.object({
   changed: instant,
 });
 
+/** Languages the app speaks; ISO 639-1. */
+export const languages = ['en'] as const;
+
+export type Language = (typeof languages)[number];
+
 /** How this shop reads and writes figures. */
 export const settingsSchema = z.object({
+  language: z.enum(languages),
   unit: z.enum(['mm', 'in']),
   currency: z.string().check(z.length(3)),
   dateOrder: z.nullable(z.enum(['day-first', 'month-first'])),

@@ -39,6 +39,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
       draft,
       {
         settings: {
+          language: 'en',
           unit: 'mm',
           currency: 'USD',
           dateOrder: null,

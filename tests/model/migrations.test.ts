@@ -233,7 +233,17 @@ describe('migration', () => {
   it('counts ink and powder from version 8 on', () => {
     const settings = { ...settingsSix, station: startingStation('C') };
     const migrated = migrate(new Map([['settings/shop', settings]]), 7);
-    expect(migrated?.get('settings/shop')).toEqual({ ...settings, rates: startingRates });
+    expect(migrated?.get('settings/shop')).toMatchObject({ ...settings, rates: startingRates });
+  });
+
+  it('speaks English in a shop of version 8, which had no other language', () => {
+    const settings = { ...settingsSix, station: startingStation('C'), rates: startingRates };
+    const migrated = migrate(new Map<string, unknown>([['settings/shop', settings], other]), 8);
+    expect(readRecord('settings', migrated?.get('settings/shop'))).toMatchObject({
+      ...settings,
+      language: 'en',
+    });
+    expect(migrated?.get(other[0])).toEqual(other[1]);
   });
 
   it('leaves records of the present version alone', () => {

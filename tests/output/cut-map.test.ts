@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cutMapWords } from '../../app/words/cut-map';
+import { cutMap } from '../../app/words/en/cut-map';
 import type { MapView } from '../../src/cutting';
 import { knifeCuts } from '../../src/cutting';
 import type { LaidRun } from '../../src/layout';
@@ -24,7 +24,7 @@ const pagesOf = (
     printer: asUsual,
     pictures: new Set(),
     garments: [],
-    words: cutMapWords.onPaper('en-GB'),
+    words: cutMap.onPaper('en-GB'),
     date,
     measure,
     ...more,
@@ -150,7 +150,7 @@ describe('the map of a run', () => {
   it('gives every knife line its distance from the cut before and from the start, in mm and sixteenths', () => {
     const run = longRun(30);
     const texts = pagesOf(run, 'a4', 'ink-up').flatMap(textsOf);
-    const words = cutMapWords.onPaper('en-GB');
+    const words = cutMap.onPaper('en-GB');
     const cuts = knifeCuts(run);
     expect(cuts.length).toBeGreaterThan(5);
     for (const { at, fromPrevious } of cuts) {
@@ -228,7 +228,7 @@ describe('the map of a run', () => {
 
   it('stretches its distances by the feed that a test strip told', () => {
     const run = longRun(12);
-    const words = cutMapWords.onPaper('en-GB');
+    const words = cutMap.onPaper('en-GB');
     const texts = pagesOf(run, 'a4', 'ink-up', { printer: { ...asUsual, feed: 1.01 } }).flatMap(textsOf);
     for (const { fromPrevious } of knifeCuts(run))
       expect(texts).toContain(words.distance(um(fromPrevious * 1.01)));

@@ -1,4 +1,4 @@
-import { counted, type Ways, whole } from './format';
+import { counted, type Ways, whole } from '../format';
 
 /** Where the middle of a print lies on an adult's garment (common practice, no source). */
 const placements: Readonly<Record<string, string>> = {
@@ -11,7 +11,7 @@ const placements: Readonly<Record<string, string>> = {
 };
 
 /** The printed cards' part of the catalogue. */
-export const cardWords = {
+export const cards = {
   title: 'Cards to print',
   back: 'Back to the press',
   which: 'Card',
@@ -61,4 +61,4 @@ export const cardWords = {
   flatAndDry: 'flat, dry and dated',
   counted: 'counted',
   packed: (when: string) => `Made out ${when}`,
-} as const;
+};

@@ -1,19 +1,5 @@
-import type { Finding, Grade, Rgb } from '../../src/artwork';
-import { fromMm, type Micrometres, toUnit } from '../../src/units';
-import { area, benchLength, counted, number, percent, type Ways, whole } from './format';
-
-/** A width as fine as findings are: `0.35 mm`, `0.014 in`. */
-const fine = (length: number, { unit, locale }: Ways): string =>
-  unit === 'mm'
-    ? `${number(length / 1000, locale, 0, 2)} mm`
-    : `${number(toUnit(length as Micrometres, 'in'), locale, 0, 3)} in`;
-
-/** An area of ink: `4,120 mm²`, `6.39 in²`. */
-const inkArea = (mm2: number, { unit, locale }: Ways): string =>
-  unit === 'mm' ? `${number(mm2, locale, 0, 0)} mm²` : `${number(mm2 / 25.4 ** 2, locale, 2, 2)} in²`;
-
-const hex = (colour: Rgb): string =>
-  `#${colour.map((channel) => channel.toString(16).padStart(2, '0')).join('')}`;
+import type { Finding, Grade, Rgb } from '../../../src/artwork';
+import { counted, fineLength, hex, inkArea, number, percent, type Ways, whole } from '../format';
 
 const places = (count: number, ways: Ways) => counted(count, 'place', 'places', ways);
 
@@ -49,22 +35,22 @@ function finding(found: Finding, ways: Ways): Said {
       };
     case 'thin-strokes':
       return {
-        what: `strokes thinner than ${fine(found.limit, ways)} in ${places(found.count, ways)}, the thinnest ${fine(found.least, ways)}`,
-        mend: `They may not hold powder and can wash off; ${fine(found.whiteLeft, ways)} of white is left under the thinnest. Thicken them, or print it larger.`,
+        what: `strokes thinner than ${fineLength(found.limit, ways)} in ${places(found.count, ways)}, the thinnest ${fineLength(found.least, ways)}`,
+        mend: `They may not hold powder and can wash off; ${fineLength(found.whiteLeft, ways)} of white is left under the thinnest. Thicken them, or print it larger.`,
       };
     case 'white-lost':
       return {
         what: `no white left under strokes in ${places(found.count, ways)}`,
-        mend: `The white is taken in by ${fine(found.choke, ways)} on each side, so colour there lies on the bare garment. Thicken the strokes, or choke less.`,
+        mend: `The white is taken in by ${fineLength(found.choke, ways)} on each side, so colour there lies on the bare garment. Thicken the strokes, or choke less.`,
       };
     case 'specks':
       return {
-        what: `${counted(found.count, 'speck', 'specks', ways)} smaller than ${fine(found.limit, ways)}`,
+        what: `${counted(found.count, 'speck', 'specks', ways)} smaller than ${fineLength(found.limit, ways)}`,
         mend: 'Dots that small hold no powder. Remove them, or make them larger.',
       };
     case 'openings':
       return {
-        what: `openings narrower than ${fine(found.limit, ways)} in ${places(found.count, ways)}, the narrowest ${fine(found.least, ways)}`,
+        what: `openings narrower than ${fineLength(found.limit, ways)} in ${places(found.count, ways)}, the narrowest ${fineLength(found.least, ways)}`,
         mend: 'Powder may fill them in. Open them up, or print it larger.',
       };
     case 'black-on-black':
@@ -103,7 +89,7 @@ function finding(found: Finding, ways: Ways): Said {
 const grades: Record<Grade, string> = { good: 'good', check: 'check', poor: 'poor' };
 
 /** What the window of a transfer's artwork says. */
-export const artworkWords = {
+export const artwork = {
   title: (name: string) => `${name}: what will print`,
   nothing: 'Nothing to mend: this will print as it is.',
   said: (found: Finding, ways: Ways): Said => finding(found, ways),
@@ -143,9 +129,7 @@ export const artworkWords = {
   backToFirst: 'Back to the image it was made from',
   measures: 'Measures of one copy',
   printed: 'Printed size',
-  size: (width: Micrometres, height: Micrometres, ways: Ways) => area(width, height, ways),
   pixels: 'Pixels, trimmed',
-  pixelCount: (width: number, height: number, ways: Ways) => `${whole(width, ways)} × ${whole(height, ways)}`,
   ppi: 'Pixels an inch',
   perInch: (x: number, y: number, ways: Ways) => `${whole(x, ways)} across, ${whole(y, ways)} down`,
   vector: 'drawn at any size (SVG)',
@@ -154,12 +138,7 @@ export const artworkWords = {
     `${inkArea(mm2, ways)}, ${percent(share, ways)} of its box`,
   white: 'White',
   colour: 'Colour',
-  inkArea,
   outline: 'Outline, all edges',
-  length: (length: Micrometres, ways: Ways) =>
-    length >= fromMm(1000) && ways.unit === 'mm'
-      ? `${number(toUnit(length, 'm'), ways.locale, 2, 2)} m`
-      : benchLength(length, ways),
   limits: 'Limits of this shop',
   limitsHint:
     'Strokes and openings: common practice, no source; set them by what your own film and powder hold. The choke is what your printer’s software takes off the white; Rollwright never chokes by itself.',
@@ -167,4 +146,11 @@ export const artworkWords = {
   opening: 'Narrowest opening',
   choke: 'White choke a side',
   tooWide: 'That is wider than 5 mm, more than any such limit.',
-} as const;
+};
+
+export const grade = {
+  names: { good: 'good', check: 'check', poor: 'poor' } satisfies Record<Grade, string>,
+  checking: 'checking',
+  notChecked: 'not checked',
+  look: (name: string, grade: string) => `Artwork of ${name}: ${grade}. See what will print`,
+};

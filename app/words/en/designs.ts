@@ -1,10 +1,10 @@
-import type { DesignSize } from '../../src/model';
-import { counted, type Ways } from './format';
+import type { DesignSize } from '../../../src/model';
+import { counted, type Ways } from '../format';
 
 const copies = (count: number, ways: Ways) => counted(count, 'copy', 'copies', ways);
 
 /** The words of the window that takes a design at several sizes. */
-export const designWords = {
+export const designs = {
   title: (name: string) => `${name}: sizes and copies`,
   hint: 'Heights follow the artwork. Widths are where shops commonly start; type over them.',
   known: 'This image is here already',

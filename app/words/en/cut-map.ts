@@ -1,27 +1,16 @@
-import type { CutMapWords } from '../../src/output/cut-map';
-import { type Micrometres, toMm, toUnit } from '../../src/units';
-import { number, tapeInches } from './format';
+import type { CutMapWords } from '../../../src/output/cut-map';
+import { counted as countedIn, number, onMap, tapeInches } from '../format';
 
 /** What the printed map says. Both measures stand side by side: a shop has one tape or the other. */
 function onPaper(locale: string): CutMapWords {
-  const mm = (length: Micrometres) =>
-    new Intl.NumberFormat(locale, { maximumFractionDigits: 1, useGrouping: false }).format(toMm(length));
-  const metres = (length: Micrometres) => `${number(toUnit(length, 'm'), locale, 2, 2)} m`;
-  const feet = (length: Micrometres) => `${number(toUnit(length, 'ft'), locale, 2, 2)} ft`;
-  const count = (value: number) => number(value, locale, 0, 0);
-  const counted = (value: number, one: string, many: string) =>
-    `${count(value)} ${new Intl.PluralRules('en').select(value) === 'one' ? one : many}`;
+  const { mm, metres, feet, count, made } = onMap(locale);
+  const counted = (value: number, one: string, many: string) => countedIn(value, one, many, { locale });
   const copies = (value: number) => counted(value, 'copy', 'copies');
   const shared = (strip: string | null) => (strip === null ? '' : `, strip ${strip} is on both`);
   return {
     title: (run) => `Cut map · ${run}`,
     facts: ({ width, length, copies: many, date }) =>
-      [
-        `Roll ${mm(width)} mm`,
-        metres(length),
-        copies(many),
-        new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(date),
-      ].join(' · '),
+      [`Roll ${mm(width)} mm`, metres(length), copies(many), made(date)].join(' · '),
     view: (view, mirrored) =>
       view === 'on-screen'
         ? { name: 'AS SEEN ON SCREEN', note: 'the screen turned by a quarter' }
@@ -70,7 +59,7 @@ function onPaper(locale: string): CutMapWords {
 }
 
 /** The cut map's part of the catalogue: the sheets, and the view in which they are looked at. */
-export const cutMapWords = {
+export const cutMap = {
   onPaper,
   title: 'Cut map',
   back: 'Back to the film',
@@ -106,4 +95,4 @@ export const cutMapWords = {
     copies: 'Copies in this span',
     both: (mm: string, inches: string) => `${mm}, ${inches}`,
   },
-} as const;
+};

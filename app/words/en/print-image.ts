@@ -1,28 +1,18 @@
-import type { ImageProblem } from '../../src/output/browser';
-import type { Part } from '../../src/output/print-image';
-import { counted, number, type Ways, whole } from './format';
+import type { ImageProblem } from '../../../src/output/browser';
+import type { Part } from '../../../src/output/print-image';
+import { counted, roughSize, type Ways } from '../format';
 
 const images = (count: number, ways: Ways) => counted(count, 'image', 'images', ways);
-
-const MEGABYTE = 1e6;
-
-/** A size that is a guess, with one figure that counts: `40 MB`. */
-function roughly(bytes: number, ways: Ways): string {
-  const megabytes = bytes / MEGABYTE;
-  if (megabytes < 1) return '1 MB';
-  const step = 10 ** Math.floor(Math.log10(megabytes));
-  return `${whole(Math.ceil(megabytes / step) * step, ways)} MB`;
-}
 
 const partNames = {
   run: () => '',
   chosen: () => ' chosen copies',
   span: (count: number) => ` span ${count}`,
   sheet: (count: number) => ` sheet ${count}`,
-} as const;
+};
 
 /** The words of the window that writes print-ready images. */
-export const printImageWords = {
+export const printImage = {
   title: 'Print-ready image',
   what: 'What is written',
   whats: {
@@ -56,9 +46,8 @@ export const printImageWords = {
     `${counted(count, 'copy has', 'copies have', ways)} no room for a number in the gap.`,
   ink: 'The image holds the colours on a clear ground. White ink and its choke are made by the printer’s own software.',
   file: (pixels: string, size: string) => `${pixels} pixels, ${size}`,
-  pixels: (width: number, height: number, ways: Ways) => `${whole(width, ways)} × ${whole(height, ways)}`,
   more: (count: number, ways: Ways) => `and ${images(count, ways)} more`,
-  about: (bytes: number, ways: Ways) => `About ${roughly(bytes, ways)} in all.`,
+  about: (bytes: number, ways: Ways) => `About ${roughSize(bytes, ways)} in all.`,
   loading: 'Looking for the artwork…',
   noArtwork: (names: string) =>
     `No artwork: ${names}. Give it to the transfer in the Orders room, or leave its copies blank.`,
@@ -69,7 +58,6 @@ export const printImageWords = {
   writeAll: (count: number, ways: Ways) => `Write ${images(count, ways)}`,
   stop: 'Stop',
   writing: 'Writing the image',
-  share: (share: number, { locale }: Ways) => `${number(share * 100, locale, 0, 0)}%`,
   goesOn: 'You can go on working meanwhile.',
   noFiles:
     'This browser can neither save to a file as it is written nor keep one meanwhile, which an image of this size needs. Open Rollwright in a current browser, and not in a private window.',
@@ -79,7 +67,7 @@ export const printImageWords = {
   problems: (problem: ImageProblem, name: string): string => {
     switch (problem.code) {
       case 'stopped':
-        return printImageWords.stoppedNote;
+        return printImage.stoppedNote;
       case 'disk-full':
         return 'The disk is full, so the image was not written. Free some space, or write one span at a time, and try again.';
       case 'not-written':

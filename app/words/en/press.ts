@@ -1,33 +1,6 @@
-import type { Curer, Fabric, Origin, Peel, PressValues, Run, Stage } from '../../src/model';
-import type { Bottleneck, FabricCaution, JobKind, Question, Worker, WorkProblem } from '../../src/pressing';
-import {
-  type DurationProblem,
-  type Temperature,
-  type TemperatureProblem,
-  type TemperatureUnit,
-  toDegrees,
-} from '../../src/units';
-import { benchLength, counted, number, type Ways, whole } from './format';
-
-/** `330 °F`, `165.5 °C` */
-const degrees = (value: Temperature, unit: TemperatureUnit, locale: string): string =>
-  `${number(Math.round(toDegrees(value, unit)), locale, 0, 0)} °${unit}`;
-
-/** Both scales, the shop's own first: `330 °F (166 °C)`. */
-export const bothDegrees = (value: Temperature, unit: TemperatureUnit, locale: string): string =>
-  `${degrees(value, unit, locale)} (${degrees(value, unit === 'C' ? 'F' : 'C', locale)})`;
-
-/** A length of time as it is said: `45 s`, `12 min`, `3 h 35 min`. */
-export function spoken(seconds: number, { locale }: Pick<Ways, 'locale'>): string {
-  const count = (value: number) => number(value, locale, 0, 0);
-  if (seconds < 90) return `${count(Math.round(seconds))} s`;
-  const minutes = Math.round(seconds / 60);
-  if (minutes < 60) return `${count(minutes)} min`;
-  const rest = minutes % 60;
-  return rest === 0
-    ? `${count(Math.floor(minutes / 60))} h`
-    : `${count(Math.floor(minutes / 60))} h ${count(rest)} min`;
-}
+import type { Curer, Fabric, Origin, Peel, PressValues, Run } from '../../../src/model';
+import type { Bottleneck, FabricCaution, JobKind, Worker, WorkProblem } from '../../../src/pressing';
+import { counted, type Ways, whole } from '../format';
 
 const workers: Record<Worker, string> = { printer: 'Printer', hands: 'Hands', press: 'Press', oven: 'Oven' };
 
@@ -48,7 +21,7 @@ const spans = (list: readonly number[], ways: Ways): string =>
   `${list.length > 1 ? 'spans' : 'span'} ${list.map((span) => whole(span + 1, ways)).join(' + ')}`;
 
 /** The press side's part of the catalogue. */
-export const pressWords = {
+export const press = {
   title: 'Press',
   run: 'Run',
   states: {
@@ -255,141 +228,4 @@ export const pressWords = {
   draw: (count: number, ways: Ways) => `Use ${whole(count, ways)} for orders that wait`,
   drawn: (count: number, ways: Ways) =>
     `${counted(count, 'copy needs', 'copies need', ways)} no film now: taken from the shelf.`,
-  spoiled: {
-    title: 'A copy is spoiled',
-    copy: 'Copy',
-    stage: 'Spoiled',
-    stages: {
-      print: 'in print',
-      powder: 'in powder',
-      cure: 'in cure',
-      cut: 'in cutting',
-      press: 'at the press',
-    } satisfies Record<Stage, string>,
-    reason: 'Why',
-    reasonNeeded: 'Say why in a word or two, so that it can be mended.',
-    garment: 'The garment is spoiled too',
-    save: 'Print it again',
-    note: (name: string) => `${name} is back on the list for another run.`,
-    onlyPrinted:
-      'Copies can be spoiled once the run is printed. Until then use “Spoiled from – to” in the Film room.',
-  },
-  station: {
-    title: 'Equipment and handling',
-    hint: 'Starting values are common practice, without a source. Time yourself once and put in your own.',
-    temperature: 'Temperatures in',
-    units: { C: 'degrees Celsius', F: 'degrees Fahrenheit' },
-    cutApart: 'Copies are cut apart',
-    cutAparts: { 'after-cure': 'after powder and cure', 'before-powder': 'before powder and cure' },
-    perHour: 'Printed in an hour',
-    warmUp: 'Printer’s warm-up',
-    check: 'Nozzle check',
-    hands: 'Pairs of hands',
-    presses: 'Presses',
-    platenWidth: 'Platen, width',
-    platenLength: 'Platen, length',
-    pressWarmUp: 'Press’s warm-up',
-    rise: 'Seconds for each °C up',
-    fall: 'Seconds for each °C down',
-    curer: 'Powder is cured',
-    ovenWidth: 'Oven, width',
-    ovenLength: 'Oven, length',
-    wetLimit: 'Wet print waits for powder at most',
-    cutOff: 'Cut off a span',
-    powder: 'Powder a span',
-    load: 'Load or unload a cure',
-    apart: 'Cut a copy out',
-    dress: 'Garment on and off the press',
-    place: 'Place a transfer, peel it',
-    pack: 'Stretch, check, bag a garment',
-    closes: 'The day’s orders are due at',
-    count: 'Write a whole number from 0 to 20.',
-    handsCount: 'Write a whole number from 1 to 20.',
-  },
-  recipeForm: {
-    title: 'Recipes',
-    film: 'Film peels',
-    which: 'For',
-    pressing: 'Pressing',
-    curing: 'Curing',
-    temperature: (unit: TemperatureUnit) => `Temperature (°${unit})`,
-    pressure: 'Pressure',
-    small: 'Seconds, small transfers',
-    large: 'Seconds, 200 mm and larger',
-    wait: 'Wait before peeling, seconds',
-    prePress: 'Pre-press, seconds',
-    second: 'Second press, seconds',
-    cover: 'Cover sheet',
-    seconds: 'Seconds',
-    clear: 'Clear of the film',
-    origin: 'These values are',
-    notes: 'Notes',
-    save: 'Save this recipe',
-    keepAnyway: 'Keep it all the same',
-    saved: 'The recipe is saved; what it was before is in its history.',
-    history: 'Before',
-    until: (when: string) => `until ${when}`,
-    questioned: 'Is this meant?',
-  },
-  question: (question: Question, unit: TemperatureUnit, ways: Ways): string => {
-    const temperature = (value: Temperature) => bothDegrees(value, unit, ways.locale);
-    switch (question.code) {
-      case 'other-unit':
-        return `That figure looks like the other scale: ${temperature(question.meant)} is what presses are set to. Check the unit.`;
-      case 'scorches':
-        return `Above ${temperature(question.most)} this may scorch, glaze or yellow.`;
-      case 'dye-migrates':
-        return `Above ${temperature(question.most)} the dye of polyester may rise into the print.`;
-      case 'melts-nothing':
-        return `Below ${temperature(question.least)} the powder hardly melts and will not hold.`;
-      case 'too-short':
-        return `Less than ${whole(question.least, ways)} s is hardly enough for the powder to flow.`;
-      case 'too-long':
-        return `More than ${whole(question.most, ways)} s is longer than is usual and may harm print and fabric.`;
-      case 'pre-press-long':
-        return `A pre-press of more than ${whole(question.most, ways)} s dries nothing further and may scorch.`;
-      case 'second-press-long':
-        return `A second press of more than ${whole(question.most, ways)} s is longer than is usual.`;
-      case 'wait-long':
-        return `Film is cold after ${whole(question.most, ways)} s; a longer wait only costs time.`;
-      case 'clear-off':
-        return `A platen hovers ${benchLength(question.least, ways)} to ${benchLength(question.most, ways)} above the film: nearer it may touch, further it hardly heats.`;
-    }
-  },
-  temperatureProblems: {
-    empty: 'Type a temperature, such as 160 C or 320 F.',
-    unreadable: 'This is not a temperature. Type a number with or without C or F.',
-    impossible: 'No press or oven gets there. Check the figure.',
-  } satisfies Record<TemperatureProblem, string>,
-  durationProblems: {
-    empty: 'Type a time, such as 15 s or 2.5 min.',
-    unreadable: 'This is not a length of time. Type a number with or without s or min.',
-    'too-long': 'That is longer than a day. Check the figure.',
-  } satisfies Record<DurationProblem, string>,
-  cut: {
-    title: 'Cut',
-    span: (span: number, of: number, ways: Ways) => `Span ${whole(span + 1, ways)} of ${whole(of, ways)}`,
-    spanChoice: 'Span',
-    copyOf: (index: number, of: number, ways: Ways) => `Copy ${whole(index, ways)} of ${whole(of, ways)}`,
-    cutOf: (index: number, of: number, ways: Ways) => `Cut ${whole(index, ways)} of ${whole(of, ways)}`,
-    across: (length: string) => `Across, ${length} from the front edge of the piece in your hand`,
-    along: (length: string) => `Lengthwise, ${length} from its near side`,
-    off: (count: number, ways: Ways) => `${counted(count, 'copy', 'copies', ways)} on what comes off`,
-    frees: (names: string) => `sets free ${names}`,
-    take: (name: string) => `Take out ${name}`,
-    done: 'Done, next',
-    back: 'One back',
-    allCut: (count: number, ways: Ways) => `This span is cut: ${counted(count, 'copy', 'copies', ways)}.`,
-    nextSpan: 'Next span',
-    pile: 'What the pile must hold',
-    pileOf: (code: string, cut: number, of: number, ways: Ways) =>
-      `${code}: ${whole(cut, ways)} of ${whole(of, ways)}`,
-    pileAll: 'The pile of the whole run',
-    map: 'Cut map',
-    nothing: 'Nothing lies on this run’s film yet, so there is nothing to cut.',
-    draft: 'This run is still a draft: its layout may change. Lock it for print before you cut.',
-    before: 'Cut apart before the powder: keep the wet ink from touching anything.',
-    after: 'Cut apart after the cure.',
-    plan: 'The span; what is to be cut now is marked',
-  },
-} as const;
+};

@@ -1,0 +1,82 @@
+import { changeCurrency, editSettings, editStation } from '../../src/editing';
+import { languages, type Settings } from '../../src/model';
+import { Choice } from '../parts/Choice';
+import { CloseButton } from '../parts/CloseButton';
+import { Window } from '../parts/Window';
+import { settingsOrFirst, useWays } from '../store/selectors';
+import { commitQuietly, useShop } from '../store/shop';
+import { languageNames, useLanguage, useWords } from '../words';
+
+const choices = <Value extends string>(labels: Readonly<Record<Value, string>>) =>
+  (Object.entries(labels) as [Value, string][]).map(([value, label]) => ({ value, label }));
+
+/** Every currency there is, by its code and its name in the language in force; ISO 4217, by Intl. */
+function currencies(locale: string, chosen: string) {
+  const names = new Intl.DisplayNames(locale, { type: 'currency' });
+  return [...new Set([...Intl.supportedValuesOf('currency'), chosen])]
+    .sort()
+    .map((value) => ({ value, label: `${value} · ${names.of(value)}` }));
+}
+
+/** How this shop measures, pays and is spoken to. Every choice holds at once, all over. */
+export function ShopDialog() {
+  const { shop: words, orders, cutMap } = useWords();
+  const { locale } = useWays();
+  const language = useLanguage();
+  const settings = useShop(({ book }) => settingsOrFirst(book));
+  const set = (fields: Partial<Settings>) => commitQuietly((draft) => editSettings(draft, fields));
+  return (
+    <Window title={words.title}>
+      <div className="fields">
+        <Choice
+          label={words.language}
+          value={language}
+          options={languages.map((value) => ({ value, label: languageNames[value] }))}
+          onChange={(chosen) => set({ language: chosen })}
+        />
+        <Choice
+          label={words.unit}
+          value={settings.unit}
+          options={choices(words.units)}
+          onChange={(unit) => set({ unit })}
+        />
+        <Choice
+          label={words.temperature}
+          value={settings.station.temperature}
+          options={choices(words.temperatures)}
+          onChange={(temperature) =>
+            commitQuietly((draft) => editStation(draft, { ...settings.station, temperature }))
+          }
+        />
+        <Choice
+          label={cutMap.paper}
+          value={settings.paper}
+          options={choices(cutMap.papers)}
+          onChange={(paper) => set({ paper })}
+        />
+        <Choice
+          label={orders.ambiguousDates}
+          value={settings.dateOrder ?? 'ask'}
+          options={choices({
+            ask: '—',
+            'day-first': orders.dayFirst,
+            'month-first': orders.monthFirst,
+          })}
+          onChange={(order) => set({ dateOrder: order === 'ask' ? null : order })}
+        />
+        <div>
+          <Choice
+            label={words.currency}
+            value={settings.currency}
+            options={currencies(locale, settings.currency)}
+            onChange={(currency) => commitQuietly((draft) => changeCurrency(draft, currency))}
+          />
+          <p className="hint">{words.noConversion}</p>
+        </div>
+      </div>
+      <div className="actions">
+        <CloseButton />
+      </div>
+    </Window>
+  );
+}

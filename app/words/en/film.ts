@@ -1,0 +1,91 @@
+import type { Refusal } from '../../../src/layout';
+import type { UnplacedReason } from '../../../src/packing';
+import { counted, type Ways, whole } from '../format';
+import { figure, type SentencePart, say } from '../sentence';
+import { copies } from './counts';
+import { refusal, unplaced } from './refusals';
+
+export const film = {
+  title: 'Film',
+  firstRun: 'Run 1',
+  sentence: (length: string, waste: string, cost: string, doneBy: string | null): SentencePart[] => [
+    figure(length),
+    say(' of film, '),
+    figure(waste),
+    say(' of it waste, '),
+    figure(cost),
+    ...(doneBy === null ? [] : [say(', done by '), figure(doneBy)]),
+    say('.'),
+  ],
+  nothingLaid: 'Nothing lies on the film yet.',
+  detailsOfSheets: (left: string, fewest: string, unavoidable: string) =>
+    `${left} · fewest possible ${fewest} · ${unavoidable} no layout can avoid`,
+  details: (left: string, shortest: string, unavoidable: string) =>
+    `${left} · shortest possible ${shortest} · ${unavoidable} no layout can avoid`,
+  sheets: (count: number, ways: Ways) => counted(count, 'sheet', 'sheets', ways),
+  leftOfSheets: (count: number, ways: Ways) => `${counted(count, 'sheet', 'sheets', ways)} left`,
+  straightCuts: (count: number, ways: Ways) =>
+    `${counted(count, 'straight cut parts', 'straight cuts part', ways)} all copies`,
+  notStraight:
+    'Straight cuts alone no longer part these copies. Lay out again, or cut this film with scissors.',
+  cleanOffcut: (size: string) => `${size} of the last sheet stays clean`,
+  sheetFlag: (number: number) => `sheet ${number}`,
+  selected: (count: number, ways: Ways) => `${copies(count, ways)} selected`,
+  fixed: 'in print: stays where it is',
+  moveTo: 'Move to',
+  leftOnRoll: (left: string) => `${left} on the roll`,
+  gapsAreWaste: 'Gaps and blank ends count as waste.',
+  atMost: (share: string) => `at most ${share} longer than the shortest possible`,
+  atMostSheets: (share: string) => `at most ${share} more sheets than the fewest possible`,
+  offer: (less: string, cost: string) => `A layout that takes ${less} less is ready: it saves ${cost}.`,
+  takeOffer: 'Take it',
+  declineOffer: 'Not now',
+  ordersNear: (share: string) => `an order’s copies lie within ${share} of the film, on average`,
+  proven: 'proven: no layout is shorter',
+  provenSheets: 'proven: no fewer sheets will do',
+  stillLooking: 'still looking',
+  looking: 'Looking for a shorter layout',
+  nothingToLay: 'There is nothing to lay out: every copy lies on the film already, pinned or placed.',
+  planRefused: 'A layout failed its check and was not used. What lay on the film is still there.',
+  planFailed: 'The layout stopped for a reason of its own. What lay on the film is still there; try again.',
+  uncuttable: (most: string) =>
+    `No straight cuts can part this layout into spans of ${most} or less. Lay out again, or allow longer spans.`,
+  leftOut: (name: string, count: number, reason: UnplacedReason, ways: Ways) =>
+    `${name}: ${copies(count, ways)} left out, since it ${unplaced[reason]}.`,
+  refused: (problem: Refusal, name: string, count: number, ways: Ways) =>
+    count === 1
+      ? `${name} stays where it was: ${refusal(problem, ways)}.`
+      : `${copies(count, ways)} stay where they were: ${refusal(problem, ways)}.`,
+  refusedShort: refusal,
+  knifeFlag: (number: number, distance: string) => `knife ${number}, ${distance}`,
+  filmLabel: (count: number, ways: Ways) => `Film with ${copies(count, ways)}`,
+  filmKeys:
+    'N selects the next copy, arrows move it by 1 mm, R turns it, P pins it, Delete takes it off. Question mark shows every key. The same copies are in the table below.',
+  ordersOnFilm: 'Orders for this film',
+  soonestFirst: 'soonest first',
+  keysHint: '? shows every key',
+  wait: (count: number, ways: Ways) => `${whole(count, ways)} wait for a place`,
+  putBack: 'Put one on the film',
+  putBackNamed: (name: string) => `Put one ${name} on the film`,
+  noRoom: 'There is no room left for it on this film. Take something off, or choose a longer roll.',
+  allPlaced: (count: number, ways: Ways) => `all ${whole(count, ways)} placed`,
+  table: 'Copies as a table',
+  tableHint:
+    'Everything the film can do works here too. Positions are measured from the film’s near edge and from its front.',
+  copy: 'Copy',
+  size: 'Size',
+  across: 'From edge',
+  along: 'Along',
+  turned: 'Turned',
+  pinned: 'Pinned',
+  overview: 'The whole run; the frame is what is in view',
+  settings: 'Film and price',
+  filmLine: (width: string, gap: string, span: string | null) =>
+    span === null ? `${width} wide, gap ${gap}, not cut` : `${width} wide, gap ${gap}, spans up to ${span}`,
+  emptyTitle: 'The film is empty',
+  empty: 'Paste your orders first, then lay them out here.',
+  toOrders: 'Go to the orders',
+  zoom: 'Zoom',
+  several: 'Select several',
+  outlines: 'Outlines',
+};

@@ -1,0 +1,67 @@
+import { artwork, grade } from './artwork';
+import { cards } from './cards';
+import { commands, keys } from './commands';
+import { cut } from './cut';
+import { cutMap } from './cut-map';
+import { designs } from './designs';
+import { film } from './film';
+import { filmForm } from './film-form';
+import { grid, names } from './garments';
+import { keep, storage } from './keep';
+import { orders } from './orders';
+import { press } from './press';
+import { printImage } from './print-image';
+import {
+  dateProblems,
+  durationProblems,
+  lengthProblems,
+  moneyProblems,
+  temperatureProblems,
+} from './problems';
+import { recipeForm } from './recipes';
+import { runs } from './runs';
+import { bands, common, kept, name, rooms, skip } from './shell';
+import { shop } from './shop';
+import { spoil } from './spoil';
+import { station } from './station';
+import { strip } from './strip';
+import { table } from './table';
+
+/** English, which every other language is typed by. */
+export const en = {
+  name,
+  skip,
+  rooms,
+  common,
+  kept,
+  bands,
+  shop,
+  keep,
+  storage,
+  orders,
+  table,
+  grid,
+  names,
+  designs,
+  artwork,
+  grade,
+  film,
+  filmForm,
+  runs,
+  commands,
+  keys,
+  cutMap,
+  strip,
+  printImage,
+  cut,
+  press,
+  station,
+  recipeForm,
+  spoil,
+  cards,
+  lengthProblems,
+  moneyProblems,
+  dateProblems,
+  durationProblems,
+  temperatureProblems,
+};

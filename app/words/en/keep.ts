@@ -1,0 +1,51 @@
+import { counted, type Ways } from '../format';
+import { copies, orders } from './counts';
+
+export const keep = {
+  title: 'Kept and backed up',
+  backups: 'Backup',
+  never:
+    'No backup has been saved yet. A backup is one file with all orders, runs and artwork; keep it on another device.',
+  last: (when: string) => `The last backup was saved on ${when}.`,
+  save: 'Save a backup',
+  restore: 'Bring a backup back',
+  restoreHint:
+    'The whole file is checked before anything here is touched, and what is here is kept as a snapshot.',
+  fileName: (day: string) => `rollwright backup ${day}.zip`,
+  failed: 'That did not work. Nothing here was changed; try again.',
+  restored: (count: number, ways: Ways) =>
+    `${counted(count, 'order is', 'orders are', ways)} back. What was here before is the first snapshot.`,
+  problems: {
+    'not-backup': 'This file is not a backup of Rollwright. Nothing here was changed.',
+    damaged: 'This backup is damaged: a part of it is missing or was changed. Nothing here was changed.',
+    newer:
+      'This backup was made by a newer version of Rollwright. Reload the page to get that version, then try again.',
+    'not-kept':
+      'The backup could not be stored here, perhaps since the disk is full or another tab writes. Nothing here was changed.',
+  },
+  snapshots: 'As it was',
+  noSnapshots: 'A snapshot is taken on the first opening of each day.',
+  snapshot: (why: 'day' | 'before-restoring', orderCount: number, copyCount: number, ways: Ways) =>
+    `${why === 'day' ? 'opening of the day' : 'before something was brought back'}: ${orders(orderCount, ways)}, ${copies(copyCount, ways)}`,
+  bringBack: 'Bring back',
+  bringBackNamed: (when: string) => `Bring back ${when}`,
+  broughtBack: 'That is how it was. What was here before is the first snapshot.',
+  durable: 'Against clearing',
+  isDurable: 'The browser keeps this data even when the disk is nearly full.',
+  mayBeCleared: 'A browser may clear stored data when the disk is nearly full.',
+  ask: 'Ask the browser to keep it',
+  notDurable: 'The browser did not agree. Install the app or bookmark it and ask again, and save backups.',
+};
+
+export const storage = {
+  quota:
+    'The disk is full, so the last changes are kept in memory only. Free some space and press "Try again" before you close this tab.',
+  unavailable:
+    'This browser does not let Rollwright keep anything, as in a private window. You can work, but all of it is gone when the tab is closed.',
+  closed: 'The storage was closed from outside. The last changes are in memory only; press "Try again".',
+  blocked:
+    'Another tab with an older version holds the storage. Close the other Rollwright tabs, then press "Try again".',
+  unknown: 'The last changes could not be kept. They are still in memory; press "Try again".',
+  retry: 'Try again',
+  opening: 'Opening your orders…',
+};

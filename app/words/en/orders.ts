@@ -1,0 +1,125 @@
+import type { ArtworkProblem } from '../../../src/artwork/browser';
+import type { OrderState } from '../../../src/model';
+import type { UnplacedReason } from '../../../src/packing';
+import { counted, type Ways, whole } from '../format';
+import { copies, orders as counts, transfers } from './counts';
+import { unplaced } from './refusals';
+
+const artworkProblems: Record<ArtworkProblem, string> = {
+  'not-image':
+    'is not a PNG, JPEG, WebP or SVG image. Export the artwork as PNG with a transparent ground and drop that.',
+  cmyk: 'is a JPEG in four printing inks, which a browser cannot show rightly. Export it as sRGB PNG.',
+  broken: 'is damaged: a part of it is cut off or changed. Export it again.',
+  'no-size': 'is damaged: it does not say how large it is. Export it again.',
+  unreadable: 'could not be read. See that it is still there and try again.',
+  'too-large': 'has more than 150 million pixels. Export it at its printed size with 300 ppi.',
+  blank: 'is blank: every pixel is transparent. See that the right layer was exported.',
+};
+
+export const orders = {
+  title: 'Orders',
+  summary: (orderCount: number, transferCount: number, copyCount: number, ways: Ways) =>
+    `${counts(orderCount, ways)}, ${transfers(transferCount, ways)}, ${copies(copyCount, ways)}`,
+  emptyTitle: 'No orders yet',
+  empty:
+    'Copy the day from a spreadsheet and paste it here, open a CSV file, or add an order by hand. Columns: order, transfer, width, height, count, due, may turn.',
+  paste: 'Paste a table',
+  open: 'Open a file',
+  addOrder: 'Add an order',
+  newOrder: 'New order',
+  search: 'Search',
+  sort: 'Sort by',
+  sortings: { due: 'due date', name: 'name', state: 'state' },
+  show: 'Show',
+  showOpen: 'orders at work',
+  showArchived: 'archived orders',
+  noneFound: 'No order or transfer holds what you search for.',
+  details: 'Details',
+  duplicate: 'Again',
+  duplicateNamed: (name: string) => `Order ${name} again`,
+  again: (name: string) => `${name}, again`,
+  archive: 'Archive',
+  archiveNamed: (name: string) => `Archive ${name}`,
+  unarchive: 'Back to work',
+  unarchiveNamed: (name: string) => `Bring ${name} back to work`,
+  inPrint: (name: string) =>
+    `${name} has copies in print, so it stays. Take the run back to draft first, or archive the order.`,
+  rush: 'rush',
+  states: {
+    waiting: 'waiting',
+    ready: 'ready',
+    'in-run': 'in a run',
+    'part-done': 'part done',
+    printed: 'printed',
+    packed: 'packed',
+    collected: 'collected',
+  } satisfies Record<OrderState, string>,
+  contact: 'Contact',
+  notes: 'Notes',
+  dueTime: 'Due at',
+  handover: 'Handed over',
+  handovers: { collect: 'is collected', ship: 'is shipped' },
+  progress: 'Beyond the press',
+  progresses: { open: 'still at work', packed: 'packed', collected: 'collected or shipped' },
+  isRush: 'Rush',
+  awaitsProof: 'Waits for a proof to be approved',
+  awaitsBlanks: 'Waits for garments',
+  grid: 'Garments and places',
+  names: 'Names and numbers',
+  moreOf: (name: string) => `More about ${name}`,
+  overs: 'Overs',
+  oversHint: 'spare copies made on purpose',
+  fillers: 'Fillers',
+  fillersHint: 'wanted, but placed only where they add no film',
+  shade: 'Garment colour to look at it on',
+  noShade: 'none',
+  otherShade: 'another',
+  shadeNamed: (shade: string) => `Colour ${shade}`,
+  filesTaken: (count: number, ways: Ways) => `${counted(count, 'file is', 'files are', ways)} taken in.`,
+  addTransfer: 'Add a transfer',
+  newTransfer: 'transfer',
+  removeOrder: (code: string) => `Remove order ${code}`,
+  removeTransfer: (name: string) => `Remove ${name}`,
+  removedOrder: (name: string) => `${name} is removed with its transfers. Undo brings it back.`,
+  removedTransfer: (name: string) => `${name} is removed. Undo brings it back.`,
+  code: 'Code',
+  codeTaken: (code: string) =>
+    `Another order has the code ${code}. Codes are printed on every copy, so each must be unique.`,
+  codeShape: 'A code has one to four letters or figures.',
+  orderName: 'Order',
+  due: 'Due',
+  noDue: 'no date',
+  dueOn: (day: string) => `due ${day}`,
+  transfer: 'Transfer',
+  width: 'Width',
+  height: 'Height',
+  count: 'Copies',
+  mayTurn: 'May turn',
+  artwork: 'Artwork',
+  prints: 'Will print',
+  addArtwork: (name: string) => `Choose an image for ${name}`,
+  dropHere: 'Drop a PNG here',
+  readingArtwork: 'Reading the image…',
+  ppi: (ppi: string) => `${ppi} ppi`,
+  trimmed: 'empty margin trimmed',
+  countProblem: (most: string) => `The number of copies is a whole number from 1 to ${most}.`,
+  nameEmpty: 'A name is needed, so that the copy can be found again.',
+  keepProportions: 'Set height by artwork',
+  takenOff: (count: number) =>
+    count === 1
+      ? 'One copy no longer fits where it lay and came off the film. Lay out again, or undo.'
+      : `${count} copies no longer fit where they lay and came off the film. Lay out again, or undo.`,
+  tooLarge: (reason: UnplacedReason) =>
+    `This transfer ${unplaced[reason]}. Make it smaller, or choose other film.`,
+  fileSays: (size: string) => `The file says ${size}, its empty margin trimmed.`,
+  useFileSize: 'Use that size',
+  otherProportions: 'The artwork has other proportions and would be stretched.',
+  artworkRefused: (fileName: string, problem: ArtworkProblem) => `${fileName} ${artworkProblems[problem]}`,
+  all: (placed: number, total: number, ways: Ways) =>
+    placed === total
+      ? `all ${whole(total, ways)} placed`
+      : `${whole(placed, ways)} of ${whole(total, ways)} placed`,
+  ambiguousDates: 'In dates such as 3/4/2026',
+  dayFirst: 'the day comes first',
+  monthFirst: 'the month comes first',
+};

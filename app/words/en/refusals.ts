@@ -1,0 +1,29 @@
+import type { Refusal } from '../../../src/layout';
+import type { UnplacedReason } from '../../../src/packing';
+import { benchLength, type Ways } from '../format';
+
+export const unplaced: Record<UnplacedReason, string> = {
+  'too-wide': 'is wider than the printable film, even where it may be turned',
+  'too-long': 'is longer than a span or the film allows',
+  'no-room': 'found no room: the roll is too short for all of them',
+};
+
+export function refusal(problem: Refusal, ways: Ways): string {
+  switch (problem.code) {
+    case 'outside-left':
+    case 'outside-right':
+      return 'there it would reach into the unprintable side of the film';
+    case 'before-lead':
+      return 'there it would reach into the blank at the front';
+    case 'past-end':
+      return 'the film is not that long there';
+    case 'no-print':
+      return 'that film may not be used';
+    case 'too-close':
+      return `there it would come closer than ${benchLength(problem.gap, ways)} to ${problem.other.order.code} ${problem.other.number}`;
+    case 'no-knife-line':
+      return `no straight cut would fit any more, and no span may be longer than ${benchLength(problem.spanMax, ways)}`;
+    case 'may-not-turn':
+      return 'this transfer may not be turned';
+  }
+}

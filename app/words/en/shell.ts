@@ -1,0 +1,39 @@
+import { counted, type Ways } from '../format';
+
+export const name = 'Rollwright';
+
+export const skip = 'Skip to the work';
+
+export const rooms = { orders: 'Orders', film: 'Film', cut: 'Cut', press: 'Press', label: 'Rooms' };
+
+export const common = {
+  cancel: 'Cancel',
+  close: 'Close',
+  save: 'Save',
+  add: 'Add',
+  remove: 'Remove',
+  dismiss: 'Dismiss',
+  yes: 'yes',
+  no: 'no',
+};
+
+export const kept = {
+  saving: 'Keeping…',
+  saved: (time: string) => `Kept on this device, ${time}`,
+  failed: 'Not kept',
+  offline: 'works offline',
+};
+
+export const bands = {
+  demo: 'This is a demo day with invented orders. Look around and try everything; your own orders are kept apart.',
+  leaveDemo: 'Start with my own orders',
+  backToDemo: 'Look at the demo day',
+  follows: 'Rollwright is open in another tab, which does the writing. This one shows what happens there.',
+  takeOver: 'Write here instead',
+  update: 'A new version is ready.',
+  updateNow: 'Load it now',
+  newer:
+    'What is stored here was written by a newer version of Rollwright. It is left untouched. Reload the page to get that version.',
+  setAside: (count: number, ways: Ways) =>
+    `${counted(count, 'stored entry', 'stored entries', ways)} could not be read and is left untouched in storage. All others are here.`,
+};

@@ -1,0 +1,74 @@
+import type { CellProblem, Column } from '../../../src/intake';
+import { MOST_COPIES, MOST_COPIES_IN_ALL } from '../../../src/intake';
+import { counted, type Ways, whole } from '../format';
+import { transfers } from './counts';
+import { dateProblems, lengthProblems } from './problems';
+
+const columns: Record<Column, string> = {
+  order: 'Order',
+  transfer: 'Transfer',
+  width: 'Width',
+  height: 'Height',
+  count: 'Count',
+  due: 'Due',
+  turn: 'May turn',
+};
+
+function countProblem(problem: Extract<CellProblem, { column: 'count' }>, ways: Ways): string {
+  switch (problem.code) {
+    case 'unreadable':
+      return 'write a whole number in figures, such as 12.';
+    case 'zero':
+      return 'there must be at least one copy.';
+    case 'too-many':
+      return `no transfer takes more than ${whole(MOST_COPIES, ways)} copies; check the figure.`;
+    case 'too-many-in-all':
+      return `with these the table would bring more than ${whole(MOST_COPIES_IN_ALL, ways)} copies; add it in parts.`;
+  }
+}
+
+/** One cell of a pasted table that could not be used: what stands there, and how to mend it. */
+function cellProblem(problem: CellProblem, ways: Ways): string {
+  const stands = 'text' in problem && problem.text !== '' ? ` "${problem.text}"` : '';
+  const name = `${columns[problem.column]}${stands}:`;
+  switch (problem.column) {
+    case 'order':
+      return `${name} name the order; an empty cell stands for the order above it, and there is none.`;
+    case 'transfer':
+      return `${name} name the transfer, so that its copies can be told apart.`;
+    case 'width':
+    case 'height':
+      return `${name} ${lengthProblems[problem.code]}`;
+    case 'count':
+      return `${name} ${countProblem(problem, ways)}`;
+    case 'due':
+      return `${name} ${dateProblems[problem.code]}`;
+    case 'turn':
+      return `${name} write yes or no.`;
+  }
+}
+
+export const table = {
+  mapTitle: 'Columns that are not known',
+  mapTo: (heading: string) => `“${heading}” is`,
+  notUsed: 'not used',
+  columns,
+  title: 'Paste a table of orders',
+  hint: 'One transfer a row: order, transfer, width, height, count, due, may turn. A heading row is recognised. Sizes may be written as 89 mm, 8,9 cm, 3.5in or 3 1/2".',
+  label: 'Table',
+  empty: 'Paste a table, or type rows separated by commas, semicolons or tabs.',
+  size: 'Size',
+  missingColumns: (missing: readonly Column[]) =>
+    `The heading has no column for ${missing.map((column) => columns[column].toLowerCase()).join(', ')}. Add it, or leave the heading out and keep the order of columns named above.`,
+  cellProblem,
+  understood: (count: number, ways: Ways) => `${counted(count, 'row', 'rows', ways)} understood`,
+  bad: (count: number, ways: Ways) => `${counted(count, 'row', 'rows', ways)} to mend`,
+  badRow: (line: number) => `Row ${line}`,
+  add: (count: number, ways: Ways) => `Add ${transfers(count, ways)}`,
+  added: (count: number, bad: number, ways: Ways) =>
+    bad === 0
+      ? `${transfers(count, ways)} added.`
+      : `${transfers(count, ways)} added. ${counted(bad, 'row', 'rows', ways)} left to mend are still in the box.`,
+  unreadableFile: (name: string) =>
+    `${name} is not a text table. Save the sheet as CSV (comma or semicolon separated) and open that.`,
+};

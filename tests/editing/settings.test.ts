@@ -1,0 +1,26 @@
+import { describe, expect, it } from 'vitest';
+import { changeCurrency, lockRun } from '../../src/editing';
+import { context, edited, smallBook } from './book';
+
+describe('another currency', () => {
+  it.each([
+    // Minor units by ISO 4217: 2 for USD and EUR, none for JPY, 3 for KWD.
+    ['EUR', 840],
+    ['JPY', 8],
+    ['KWD', 8400],
+  ])('keeps the figure of 8.40 a metre: %s', (currency, amount) => {
+    const { book } = smallBook();
+    const run = Object.keys(book.run)[0] ?? '';
+    const locked = edited(book, (draft) => lockRun(draft, run, context()));
+    const changed = edited(locked, (draft) => changeCurrency(draft, currency));
+    expect(changed.settings.shop?.currency).toBe(currency);
+    for (const film of [...Object.values(changed.film), changed.run[run]?.snapshot?.film]) {
+      expect(film).toMatchObject({ price: { amount } });
+    }
+  });
+
+  it('changes nothing where it is the one in use', () => {
+    const { book } = smallBook();
+    expect(edited(book, (draft) => changeCurrency(draft, 'USD'))).toBe(book);
+  });
+});
