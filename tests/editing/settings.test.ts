@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { changeCurrency, lockRun } from '../../src/editing';
+import { changeCurrency, lockRun, setPlaces } from '../../src/editing';
+import type { Id } from '../../src/model';
+import { fromMm } from '../../src/units';
 import { context, edited, smallBook } from './book';
 
 describe('another currency', () => {
@@ -9,9 +11,18 @@ describe('another currency', () => {
     ['JPY', 8],
     ['KWD', 8400],
   ])('keeps the figure of 8.40 a metre: %s', (currency, amount) => {
-    const { book } = smallBook();
-    const run = Object.keys(book.run)[0] ?? '';
-    const locked = edited(book, (draft) => lockRun(draft, run, context()));
+    const { book, front } = smallBook();
+    const run = (Object.keys(book.run)[0] ?? '') as Id<'run'>;
+    const copies = Object.values(book.copy).filter(({ transfer }) => transfer === front);
+    const place = { x: fromMm(5), y: fromMm(10), turned: false, pinned: false };
+    const locked = edited(book, (draft) => {
+      setPlaces(
+        draft,
+        run,
+        copies.slice(0, 1).map(({ id }) => [id, place]),
+      );
+      lockRun(draft, run, context());
+    });
     const changed = edited(locked, (draft) => changeCurrency(draft, currency));
     expect(changed.settings.shop?.currency).toBe(currency);
     for (const film of [...Object.values(changed.film), changed.run[run]?.snapshot?.film]) {
