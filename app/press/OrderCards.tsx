@@ -116,10 +116,12 @@ export function PackingSlips({ run, paper, made }: CardProps) {
               <p className="bag">{words.bag(bag, of, ways)}</p>
             </header>
             {record?.contact && <p>{record.contact}</p>}
-            <p>
-              {record?.due && press.due} {record?.due && dueDay(record.due, ways)}{' '}
-              {record && words.handovers[record.handover]}
-            </p>
+            {record?.due && (
+              <p>
+                {press.due} {dueDay(record.due, ways)}
+              </p>
+            )}
+            {record && <p>{words.handovers[record.handover]}</p>}
             <ul>
               {tallyByTransfer(copies).map(({ transfer, name, size, count }) => (
                 <li key={transfer}>
