@@ -17,6 +17,7 @@ import {
   type Tick,
 } from '../model';
 import { cureKey, cureRecipe, type JobKind, pressKey, pressRecipe, ticked, workOf } from '../pressing';
+import { takeBackClosing } from './closing';
 import { takeOff } from './places';
 import { finishRun, moveTo, reopenRun } from './runs';
 import type { BookDraft, EditContext } from './step';
@@ -96,7 +97,7 @@ export function tickJob(
 }
 
 /** Brings a run on to the state that all its ticks tell; never back. */
-function followTicks(draft: BookDraft, id: string, context: EditContext): void {
+function followTicks(draft: BookDraft, id: Id<'run'>, context: EditContext): void {
   const run = draft.run[id];
   const { shop } = draft.settings;
   const laid = run && layRun(draft as Book, run as Run);
@@ -117,80 +118,23 @@ function followTicks(draft: BookDraft, id: string, context: EditContext): void {
 export const ticksOf = (book: Pick<Book, 'tick'>, run: string): Tick[] =>
   Object.values(book.tick).filter((tick) => tick.run === run);
 
-/** Brings a run that is on film one state on; closing it puts its spare copies on the shelf. */
+/** Brings a run that is on film one state on, as far as pressed: closing it takes figures, see `closeRun`. */
 export function advanceRun(draft: BookDraft, id: string, { now }: EditContext): void {
   const run = draft.run[id];
   const next = run && runStates[rank(run.state) + 1];
-  if (!run || !next || !isPrinted(run)) return;
-  if (next === 'closed') shelveOvers(draft, run as Run, now);
-  moveTo(run, next, now);
+  if (run && next && next !== 'closed' && isPrinted(run)) moveTo(run, next, now);
 }
 
-/** Brings a run that is on film one state back; from printed, its film is on the roll again. */
-export function stepRunBack(draft: BookDraft, id: string, context: EditContext): void {
+/** Brings a run that is on film one state back; from closed, its stock is back, from printed, its film is on the roll again. */
+export function stepRunBack(draft: BookDraft, id: Id<'run'>, context: EditContext): void {
   const run = draft.run[id];
   if (!run || !isPrinted(run)) return;
   const before = runStates[rank(run.state) - 1];
   if (run.state === 'printed') reopenRun(draft, id, context);
-  else if (before) moveTo(run, before, context.now);
-}
-
-/** The spare copies of a run go on the shelf, one entry a transfer; those that are on it already stay as they are. */
-function shelveOvers(draft: BookDraft, run: Run, now: Tick['at']): void {
-  const { snapshot } = run;
-  const spoiled = new Set(
-    Object.values(draft.spoilage).flatMap((own) => (own.run === run.id ? [own.copy as string] : [])),
-  );
-  const cured = run.history.findLast(({ state }) => state === 'cured')?.at ?? now;
-  for (const { id: transfer, order, name, width, height, artwork } of snapshot?.transfers ?? []) {
-    const id = `${run.id}/${transfer}` as Id<'shelf'>;
-    const count = (snapshot?.copies ?? []).filter(
-      (copy) => copy.transfer === transfer && copy.role === 'over' && !spoiled.has(copy.id),
-    ).length;
-    // Closed before, and taken back since: it lies there already.
-    if (count === 0 || draft.shelf[id]) continue;
-    const code = snapshot?.orders.find((each) => each.id === order)?.code ?? '';
-    draft.shelf[id] = { id, name, code, width, height, artwork, count, cured, changed: now };
+  else if (before) {
+    if (run.state === 'closed') takeBackClosing(draft, id, context);
+    moveTo(run, before, context.now);
   }
-}
-
-/** Copies that wait, and that a shelved transfer is the same as: artwork and size. Orders that are due sooner come first. */
-export function waitingFor(book: Book, shelfId: string): Id<'copy'>[] {
-  const item = book.shelf[shelfId];
-  if (!item) return [];
-  const due = (transfer: string) => book.order[book.transfer[transfer]?.order ?? '']?.due ?? '9999';
-  return Object.values(book.copy)
-    .filter((copy) => {
-      const transfer = book.transfer[copy.transfer];
-      const order = book.order[transfer?.order ?? ''];
-      return (
-        copy.place === null &&
-        !copy.shelved &&
-        copy.role === 'ordered' &&
-        order?.archived === false &&
-        transfer?.width === item.width &&
-        transfer.height === item.height &&
-        (item.artwork === null ? transfer.name === item.name : transfer.artwork === item.artwork)
-      );
-    })
-    .sort((a, b) => due(a.transfer).localeCompare(due(b.transfer)) || a.number - b.number)
-    .map(({ id }) => id);
-}
-
-/**
- * Takes transfers off the shelf for copies that wait: they need no film any more.
- * @returns how many were taken
- */
-export function drawFromShelf(draft: BookDraft, shelfId: string): number {
-  const item = draft.shelf[shelfId];
-  if (!item) return 0;
-  const copies = waitingFor(draft as Book, shelfId).slice(0, item.count);
-  for (const id of copies) {
-    const copy = draft.copy[id];
-    if (copy) Object.assign(copy, { shelved: true, run: null });
-  }
-  item.count -= copies.length;
-  return copies.length;
 }
 
 /**

@@ -1,6 +1,5 @@
 export {
   advanceRun,
-  drawFromShelf,
   editStation,
   setCure,
   setPress,
@@ -8,8 +7,8 @@ export {
   stepRunBack,
   tickJob,
   ticksOf,
-  waitingFor,
 } from './bench';
+export { closeRun } from './closing';
 export { addDesign, type NewSize } from './designs';
 export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
 export {
@@ -25,6 +24,7 @@ export {
 } from './grid';
 export { dropLast, forget, historyOf, remember, stepBack, stepForward } from './history';
 export { addRows } from './import';
+export { counterEntry } from './ledger';
 export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';
 export { setPinned, setPlaces, takeOff } from './places';
 export {
@@ -42,6 +42,21 @@ export {
 } from './runs';
 export { changeCurrency, editSettings } from './settings';
 export { applySettled } from './settled';
+export { drawFromShelf, waitingFor } from './shelf';
 export { startBook } from './start';
 export { applyEdit, type BookDraft, type EditContext, redoStep, type Step, undoStep } from './step';
+export {
+  addSupply,
+  archiveItem,
+  type BoxFields,
+  changeBy,
+  cutOffcut,
+  editSupply,
+  enterByHand,
+  type HandEntry,
+  mayPutBack,
+  noteFilmBox,
+  putOffcutBack,
+  type SupplyFields,
+} from './stock';
 export { addTransfer, editTransfer, inPrint, removeTransfer, setArtwork, setCount } from './transfers';

@@ -1,5 +1,6 @@
 import { applyPatches, type Draft, enablePatches, type Patch, produce, produceWithPatches } from 'immer';
 import type { Book, Collection, Instant } from '../model';
+import { reverse } from './ledger';
 
 enablePatches();
 
@@ -43,8 +44,21 @@ export function applyEdit(
   return { book: stamp(edited, redo, now), step: { redo, undo } };
 }
 
-export const undoStep = (book: Book, step: Step, now: Instant): Book =>
-  stamp(applyPatches(book, [...step.undo]), step.undo, now);
+/**
+ * Plays patches. Those that would take an entry out of the ledger, or put it back, add an entry that undoes it, or undoes that one:
+ * entries are only ever added, and their sum stays what there is.
+ */
+function play(book: Book, patches: readonly Patch[], context: EditContext): Book {
+  const isEntry = ({ path }: Patch) => path[0] === 'entry';
+  const others = patches.filter((patch) => !isEntry(patch));
+  const played = stamp(applyPatches(book, others), others, context.now);
+  return produce(played, (draft) => {
+    for (const { path } of patches.filter(isEntry)) reverse(draft, String(path[1]), context);
+  });
+}
 
-export const redoStep = (book: Book, step: Step, now: Instant): Book =>
-  stamp(applyPatches(book, [...step.redo]), step.redo, now);
+export const undoStep = (book: Book, step: Step, context: EditContext): Book =>
+  play(book, step.undo, context);
+
+export const redoStep = (book: Book, step: Step, context: EditContext): Book =>
+  play(book, step.redo, context);

@@ -32,6 +32,7 @@ import {
   type Transfer,
   transferSchema,
 } from './records';
+import { itemSchema, type LedgerEntry, ledgerSchema, type StockItem } from './stock';
 
 /** The collections of a book and the schema of their records; the names are the prefixes of storage keys. */
 const collections = {
@@ -48,6 +49,8 @@ const collections = {
   spoilage: spoilageSchema,
   shelf: shelfSchema,
   closing: closingSchema,
+  item: itemSchema,
+  entry: ledgerSchema,
   step: stepSchema,
   settings: settingsSchema,
 } as const;
@@ -71,6 +74,9 @@ export interface Book {
   readonly spoilage: Readonly<Record<string, Spoilage>>;
   readonly shelf: Readonly<Record<string, ShelfItem>>;
   readonly closing: Readonly<Record<string, Closing>>;
+  readonly item: Readonly<Record<string, StockItem>>;
+  /** The ledger of stock. Entries are only ever added. */
+  readonly entry: Readonly<Record<string, LedgerEntry>>;
   /** What undo takes back; it lies with the book, so that it outlives a reload. */
   readonly step: Readonly<Record<string, StoredStep>>;
   readonly settings: Readonly<Record<string, Settings>>;
@@ -90,6 +96,8 @@ export const emptyBook: Book = {
   spoilage: {},
   shelf: {},
   closing: {},
+  item: {},
+  entry: {},
   step: {},
   settings: {},
 };

@@ -77,3 +77,14 @@ export {
   TINTS,
   type Transfer,
 } from './records';
+export {
+  type Blank,
+  type EntryKind,
+  entryKinds,
+  type LedgerEntry,
+  type StockItem,
+  type StockUnit,
+  type Supply,
+  type SupplyKind,
+  supplyKinds,
+} from './stock';

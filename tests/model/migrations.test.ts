@@ -246,6 +246,26 @@ describe('migration', () => {
     expect(migrated?.get(other[0])).toEqual(other[1]);
   });
 
+  it('opens the ledger from version 10 on with what is left of every film, and begins undo anew', () => {
+    const changed = '2026-11-20T08:00:00.000Z';
+    const nine = new Map<string, unknown>([
+      ['film/f', { ...filmOne, id: 'f', name: 'Roll', changed }],
+      ['film/s', { id: 's', name: 'Sheets', kind: 'sheets', sheetsLeft: 25, changed }],
+      ['film/e', { ...filmOne, id: 'e', lengthLeft: 0, changed }],
+      ['step/s', { id: 's', number: 1, redo: [], undo: [{ op: 'remove', path: ['film', 'f'] }] }],
+    ]);
+    const migrated = migrate(nine, 9);
+    const entries = [...(migrated ?? [])].flatMap(([key, value]) =>
+      key.startsWith('entry/') ? [readRecord('entry', value)] : [],
+    );
+    expect(entries).toMatchObject([
+      { item: 'f', name: 'Roll', unit: 'length', kind: 'opening', amount: 60_000_000, at: changed },
+      { item: 's', name: 'Sheets', unit: 'sheets', kind: 'opening', amount: 25, counters: null },
+    ]);
+    expect(migrated?.get('film/f')).toEqual(nine.get('film/f'));
+    expect(migrated?.has('step/s')).toBe(false);
+  });
+
   it('leaves records of the present version alone', () => {
     const records = new Map<string, unknown>([other]);
     expect(migrate(records, MODEL_VERSION)).toEqual(records);

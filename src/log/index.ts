@@ -1,0 +1,1 @@
+export { type CoverageOf, proposeClosing, runCoverage } from './proposal';
