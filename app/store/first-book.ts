@@ -14,9 +14,10 @@ import {
 import { createPlanner } from '../../src/packing';
 import { startingStation } from '../../src/pressing';
 import type { Source } from '../../src/storage';
-import { asMinor, fromMm, fromUnit, type LocalDate, minorDigits } from '../../src/units';
+import { asMinor, fromMm, fromUnit, minorDigits } from '../../src/units';
 import { languageNow, wordsNow } from '../words';
 import { editContext } from './shop';
+import { dayFrom } from './today';
 
 const EURO = [
   'AT',
@@ -97,14 +98,6 @@ export const firstFilm = (currency: string): FilmFields => ({
   noPrint: [],
   archived: false,
 });
-
-/** The calendar date so many days from now, where the shop is. */
-function dayFrom(days: number): LocalDate {
-  const day = new Date();
-  day.setDate(day.getDate() + days);
-  const pad = (value: number) => String(value).padStart(2, '0');
-  return `${day.getFullYear()}-${pad(day.getMonth() + 1)}-${pad(day.getDate())}` as LocalDate;
-}
 
 /** What a book begins with: a roll and a run, and for the demo day its orders, laid out once so that nobody finds it bare. */
 export function firstBook(source: Source): Book {

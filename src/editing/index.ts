@@ -44,19 +44,13 @@ export { changeCurrency, editSettings } from './settings';
 export { applySettled } from './settled';
 export { drawFromShelf, waitingFor } from './shelf';
 export { startBook } from './start';
-export { applyEdit, type BookDraft, type EditContext, redoStep, type Step, undoStep } from './step';
+export { applyEdit, type BookDraft, type EditContext, type Step } from './step';
 export {
   addSupply,
-  archiveItem,
-  type BoxFields,
-  changeBy,
   cutOffcut,
-  editSupply,
   enterByHand,
   type HandEntry,
-  mayPutBack,
-  noteFilmBox,
   putOffcutBack,
-  type SupplyFields,
 } from './stock';
 export { addTransfer, editTransfer, inPrint, removeTransfer, setArtwork, setCount } from './transfers';
+export { redoStep, undoStep } from './undo';

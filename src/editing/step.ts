@@ -1,6 +1,5 @@
-import { applyPatches, type Draft, enablePatches, type Patch, produce, produceWithPatches } from 'immer';
+import { type Draft, enablePatches, type Patch, produce, produceWithPatches } from 'immer';
 import type { Book, Collection, Instant } from '../model';
-import { reverse } from './ledger';
 
 enablePatches();
 
@@ -19,7 +18,7 @@ export interface EditContext {
 export type BookDraft = Draft<Book>;
 
 /** Marks every record that patches touched, and that is still there, as changed at an instant. */
-function stamp(book: Book, patches: readonly Patch[], now: Instant): Book {
+export function stamp(book: Book, patches: readonly Patch[], now: Instant): Book {
   return produce(book, (draft) => {
     for (const { path } of patches) {
       const record = draft[path[0] as Collection][String(path[1])];
@@ -43,22 +42,3 @@ export function applyEdit(
   if (redo.length === 0) return { book, step: null };
   return { book: stamp(edited, redo, now), step: { redo, undo } };
 }
-
-/**
- * Plays patches. Those that would take an entry out of the ledger, or put it back, add an entry that undoes it, or undoes that one:
- * entries are only ever added, and their sum stays what there is.
- */
-function play(book: Book, patches: readonly Patch[], context: EditContext): Book {
-  const isEntry = ({ path }: Patch) => path[0] === 'entry';
-  const others = patches.filter((patch) => !isEntry(patch));
-  const played = stamp(applyPatches(book, others), others, context.now);
-  return produce(played, (draft) => {
-    for (const { path } of patches.filter(isEntry)) reverse(draft, String(path[1]), context);
-  });
-}
-
-export const undoStep = (book: Book, step: Step, context: EditContext): Book =>
-  play(book, step.undo, context);
-
-export const redoStep = (book: Book, step: Step, context: EditContext): Book =>
-  play(book, step.redo, context);

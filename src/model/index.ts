@@ -77,14 +77,11 @@ export {
   TINTS,
   type Transfer,
 } from './records';
-export {
-  type Blank,
-  type EntryKind,
-  entryKinds,
-  type LedgerEntry,
-  type StockItem,
-  type StockUnit,
-  type Supply,
-  type SupplyKind,
-  supplyKinds,
+export type {
+  Blank,
+  LedgerEntry,
+  StockItem,
+  StockUnit,
+  Supply,
+  SupplyKind,
 } from './stock';

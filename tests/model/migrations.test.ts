@@ -249,9 +249,9 @@ describe('migration', () => {
   it('opens the ledger from version 10 on with what is left of every film, and begins undo anew', () => {
     const changed = '2026-11-20T08:00:00.000Z';
     const nine = new Map<string, unknown>([
-      ['film/f', { ...filmOne, id: 'f', name: 'Roll', changed }],
+      ['film/f', { ...filmOne, id: 'f', kind: 'roll', name: 'Roll', changed }],
       ['film/s', { id: 's', name: 'Sheets', kind: 'sheets', sheetsLeft: 25, changed }],
-      ['film/e', { ...filmOne, id: 'e', lengthLeft: 0, changed }],
+      ['film/e', { ...filmOne, id: 'e', kind: 'roll', lengthLeft: 0, changed }],
       ['step/s', { id: 's', number: 1, redo: [], undo: [{ op: 'remove', path: ['film', 'f'] }] }],
     ]);
     const migrated = migrate(nine, 9);
