@@ -71,3 +71,6 @@ export const en = {
   durationProblems,
   temperatureProblems,
 };
+
+/** What every language has to say; a missing or left-over message does not compile. */
+export type Words = typeof en;
