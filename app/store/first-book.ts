@@ -14,8 +14,9 @@ import {
 import { createPlanner } from '../../src/packing';
 import { startingStation } from '../../src/pressing';
 import type { Source } from '../../src/storage';
-import { asMinor, fromMm, fromUnit, minorDigits } from '../../src/units';
-import { languageNow, wordsNow } from '../words';
+import { asMinor, fromMm, fromUnit, type Micrometres, minorDigits } from '../../src/units';
+import { languageNow, localeNow, wordsNow } from '../words';
+import { typedLength } from '../words/format';
 import { editContext } from './shop';
 import { dayFrom } from './today';
 
@@ -111,7 +112,11 @@ export function firstBook(source: Source): Book {
         { settings, film: firstFilm(settings.currency), runName: wordsNow().film.firstRun },
         context,
       );
-      if (source === 'demo') addDemoDay(draft, { dayFrom, unit: settings.unit }, context);
+      if (source === 'demo') {
+        const ways = { ...settings, locale: localeNow() };
+        const typed = (length: Micrometres) => `${typedLength(length, ways)} ${ways.unit}`;
+        addDemoDay(draft, { dayFrom, unit: ways.unit, words: wordsNow().demo, typed }, context);
+      }
     },
     context.now,
   );

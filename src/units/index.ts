@@ -43,3 +43,4 @@ export {
   type TemperatureUnit,
   toDegrees,
 } from './temperature';
+export { withoutAccents } from './text';

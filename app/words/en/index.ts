@@ -4,6 +4,7 @@ import { closing } from './closing';
 import { commands, keys } from './commands';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
+import { demo } from './demo';
 import { designs } from './designs';
 import { film } from './film';
 import { filmForm } from './film-form';
@@ -41,6 +42,7 @@ export const en = {
   shop,
   keep,
   storage,
+  demo,
   orders,
   table,
   grid,

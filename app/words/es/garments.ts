@@ -18,6 +18,13 @@ export const grid: Words['grid'] = {
   place: 'Zona',
   design: 'Diseño',
   aDesign: 'diseño',
+  places: {
+    front: 'frente',
+    back: 'espalda',
+    'left chest': 'pecho izquierdo',
+    sleeve: 'manga',
+    'neck tag': 'etiqueta de cuello',
+  },
   addPlacement: 'Añadir una zona',
   removePlacement: 'Quitar esta zona',
   groups: { adult: 'adulto', youth: 'juvenil', toddler: 'infantil' },

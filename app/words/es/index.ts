@@ -4,6 +4,7 @@ import { cards } from './cards';
 import { commands, keys } from './commands';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
+import { demo } from './demo';
 import { designs } from './designs';
 import { film } from './film';
 import { filmForm } from './film-form';
@@ -55,6 +56,7 @@ export const es: Words = {
   shop,
   keep,
   storage,
+  demo,
   orders,
   table,
   grid,
