@@ -34,7 +34,7 @@ const same = new Set([
 /** Words that no Spanish sentence has, nor a sample. */
 const ENGLISH =
   /\b(the|of|and|is|are|was|were|this|that|these|not|with|from|for|to|in an?|it|its|they|be|has|have|your|copy|copies|film|sheets?|runs?|spans?|orders?|printed|print|printing|cut|cuts|press|pressed|powder|wait|waits|needed|left|more|than|after|before|again|colours?|white|black|width|height|garments?|by hand)\b/i;
-const HOLES = /undefined|NaN|null|\[object|[{}]| {2}|\bInvalid\b/;
+const HOLES = /undefined|NaN|null|\[object|[{}]|\bInvalid\b/;
 
 type Catalogue = Readonly<Record<string, unknown>>;
 
