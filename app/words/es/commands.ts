@@ -38,6 +38,8 @@ export const keys: Words['keys'] = {
   onFilm: 'mientras la película o la tabla de copias tiene el foco',
   everywhere: 'en todas partes',
   mod: 'Ctrl',
+  shift: 'Mayús',
+  alt: 'Alt',
   names: {
     ArrowRight: '→',
     ArrowLeft: '←',

@@ -17,14 +17,14 @@ function onPaper(locale: string): CutMapWords {
         ? { name: 'COMO SE VE EN PANTALLA', note: 'la pantalla girada un cuarto' }
         : {
             name: 'TINTA ARRIBA, COMO SALE',
-            note: mirrored ? 'reflejada a lo ancho de la película' : 'no reflejada en esta impresora',
+            note: mirrored ? 'reflejada a lo ancho' : 'no reflejada en esta impresora',
           },
     page: (page, of) => `página ${count(page)} de ${count(of)}`,
     scale: (scale) => `escala 1 : ${number(scale, locale, 0, 2)}`,
     leadingEdge: 'borde de inicio',
     distance: (length) => `${mm(length)} mm`,
     tape: tapeInches,
-    fromPrevious: 'desde el corte anterior',
+    fromPrevious: 'desde el anterior',
     fromStart: (length) => `desde inicio ${mm(length)} mm`,
     cutOff: 'cortar del rollo aquí',
     copy: (code, of) => `${code} ${of}`,

@@ -1,6 +1,7 @@
 import type { Words } from '../en';
 import { artwork, grade } from './artwork';
 import { cards } from './cards';
+import { closing } from './closing';
 import { commands, keys } from './commands';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
@@ -10,6 +11,7 @@ import { film } from './film';
 import { filmForm } from './film-form';
 import { grid, names } from './garments';
 import { keep, storage } from './keep';
+import { log } from './log';
 import { orders } from './orders';
 import { press } from './press';
 import { printImage } from './print-image';
@@ -26,6 +28,7 @@ import { bands, common, kept, name, rooms, skip } from './shell';
 import { shop } from './shop';
 import { spoil } from './spoil';
 import { station } from './station';
+import { stock } from './stock';
 import { strip } from './strip';
 import { table } from './table';
 
@@ -77,7 +80,10 @@ export const es: Words = {
   station,
   recipeForm,
   spoil,
+  closing,
   cards,
+  stock,
+  log,
   lengthProblems,
   moneyProblems,
   dateProblems,

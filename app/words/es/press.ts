@@ -127,7 +127,6 @@ export const press: Words['press'] = {
   lastDone: 'Último hecho',
   advance: { printed: 'Todo curado', cured: 'Todo planchado', pressed: 'Cerrar la tirada' },
   back: (state) => `Volver a ${state}`,
-  closedNote: 'La tirada está cerrada. Sus copias de reserva están en el estante.',
   lockFirst:
     'Esta tirada es un borrador. Bloquearla para imprimir en la sala Película y empezarla después aquí.',
   toFilm: 'A la sala Película',

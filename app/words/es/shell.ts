@@ -10,6 +10,8 @@ export const rooms: Words['rooms'] = {
   film: 'Película',
   cut: 'Corte',
   press: 'Planchado',
+  stock: 'Almacén',
+  log: 'Registro',
   label: 'Salas',
 };
 

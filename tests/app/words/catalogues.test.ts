@@ -22,6 +22,7 @@ const same = new Set([
   'press.zoom',
   'artwork.zoom',
   'keys.mod',
+  'keys.alt',
   'keys.names.ArrowRight',
   'keys.names.ArrowLeft',
   'keys.names.ArrowUp',
