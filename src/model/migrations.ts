@@ -137,11 +137,13 @@ const forOrder = { fabric: 'cotton', wants: 'garments' };
 const forCopy = { shelved: false };
 const forFilm = { peel: 'hot' };
 
+/** Each of a list with fields that it may lack. */
+const each = (list: unknown, fields: Record<string, unknown>): unknown =>
+  Array.isArray(list) ? list.map((entry) => (isObject(entry) ? { ...fields, ...entry } : entry)) : list;
+
 /** The same fields for what a locked run embeds. */
 function goOnInSnapshot(snapshot: unknown): unknown {
   if (!isObject(snapshot)) return snapshot;
-  const each = (list: unknown, fields: Record<string, unknown>) =>
-    Array.isArray(list) ? list.map((entry) => (isObject(entry) ? { ...fields, ...entry } : entry)) : list;
   return {
     ...snapshot,
     film: isObject(snapshot.film) ? { ...forFilm, ...snapshot.film } : snapshot.film,
@@ -228,6 +230,20 @@ const keepLedger: Migration = (records) =>
       ),
   );
 
+const forTransfer = { meant: [] };
+
+/** Up to version 10 every finding about artwork stood. From version 11 on a shop can call one meant. */
+const callFindingsMeant: Migration = (records) =>
+  new Map(
+    [...records].filter(isNoStep).map(([key, value]) => {
+      if (!isObject(value)) return [key, value];
+      if (key.startsWith('transfer/')) return [key, { ...forTransfer, ...value }];
+      if (!key.startsWith('run/') || !isObject(value.snapshot)) return [key, value];
+      const { snapshot } = value;
+      return [key, { ...value, snapshot: { ...snapshot, transfers: each(snapshot.transfers, forTransfer) } }];
+    }),
+  );
+
 /** `migrations[n]` takes version n + 1 to n + 2. Append only: what was shipped is never changed. */
 const migrations: readonly Migration[] = [
   separateSideMargins,
@@ -239,6 +255,7 @@ const migrations: readonly Migration[] = [
   countInk,
   chooseLanguage,
   keepLedger,
+  callFindingsMeant,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;
