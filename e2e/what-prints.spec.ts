@@ -186,12 +186,10 @@ test('a finding is called meant, which is kept and undone, and a larger print as
   await expect(grade(page)).toHaveAttribute('data-grade', 'meant');
 
   // Another image is not what was called meant.
-  await page
-    .locator('.transfer-row input[type=file]')
-    .setInputFiles({
-      name: 'other.png',
-      mimeType: 'image/png',
-      buffer: drawn(630, 630, () => [9, 90, 40, 120]),
-    });
+  await page.locator('.transfer-row input[type=file]').setInputFiles({
+    name: 'other.png',
+    mimeType: 'image/png',
+    buffer: drawn(630, 630, () => [9, 90, 40, 120]),
+  });
   await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
 });

@@ -6,6 +6,7 @@ import { emblem, grain, shade } from '../output/print-image/drawings';
 import type { Picture } from '../output/print-image/reference';
 import { withBuiltApp } from './built-app';
 import { printTable } from './table';
+import { longestTask } from './trace';
 
 /** Name, printed size in millimetres, copies, image: 6 m of a 330 mm roll, at and near 300 ppi. */
 const DAY: readonly (readonly [string, number, number, number, Picture])[] = [
@@ -44,30 +45,6 @@ function processorSeconds(pid: number): number {
 }
 
 const median = (values: readonly number[]) => values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;
-
-interface TraceEvent {
-  readonly name: string;
-  readonly ph: string;
-  readonly pid: number;
-  readonly tid: number;
-  /** Processor time of a task, in microseconds. */
-  readonly tdur?: number;
-  readonly args?: { readonly name?: string };
-}
-
-/** Milliseconds of processor time of the longest task on a page's own thread: what others take of a busy machine is left out. */
-function longestTask(trace: Buffer): number {
-  const { traceEvents } = JSON.parse(trace.toString('utf8')) as { traceEvents: TraceEvent[] };
-  const mains = new Set(
-    traceEvents
-      .filter(({ name, args }) => name === 'thread_name' && args?.name === 'CrRendererMain')
-      .map(({ pid, tid }) => `${pid} ${tid}`),
-  );
-  const tasks = traceEvents.filter(
-    ({ name, ph, pid, tid }) => ph === 'X' && name.endsWith('RunTask') && mains.has(`${pid} ${tid}`),
-  );
-  return tasks.reduce((longest, { tdur = 0 }) => Math.max(longest, tdur), 0) / 1000;
-}
 
 /** Writes 6 m of a 330 mm roll at 300 ppi in the built app: pixels a second, memory above idle, the page's longest task. */
 export async function benchPrintImage(): Promise<void> {
