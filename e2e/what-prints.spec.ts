@@ -153,7 +153,7 @@ test('a finding is called meant, which is kept and undone, and a larger print as
   await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
   await grade(page).click();
   const window = page.getByRole('dialog');
-  await window.getByRole('button', { name: /^This is meant so: \d+% of the ink is see-through/ }).click();
+  await window.getByRole('button', { name: /^This is meant so: 15.9% of the ink is see-through/ }).click();
   await expect(window.locator('.found-head .grade')).toHaveText(/check/);
   await window.getByRole('button', { name: /^This is meant so: 200 pixels an inch/ }).click();
   await expect(window.locator('.found-head .grade')).toHaveText(/as meant/);
