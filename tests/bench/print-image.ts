@@ -1,10 +1,10 @@
 import { readFileSync, statSync } from 'node:fs';
-import type { Browser } from '@playwright/test';
 import { giveArtwork, pngOf } from '../../e2e/print-image';
 import { kept, layOut, openShop, pasteTable } from '../../e2e/shop';
 import { emblem, grain, shade } from '../output/print-image/drawings';
 import type { Picture } from '../output/print-image/reference';
 import { withBuiltApp } from './built-app';
+import { processorSeconds, renderersOf, residentOf } from './processes';
 import { printTable } from './table';
 import { longestTask } from './trace';
 
@@ -18,31 +18,6 @@ const DAY: readonly (readonly [string, number, number, number, Picture])[] = [
   ['grain', 200, 150, 4, grain(1800, 1350)],
   ['tag', 50, 30, 30, shade(600, 360)],
 ];
-
-/** The processes that draw pages; one of them is idle in reserve. */
-async function renderersOf(browser: Browser): Promise<number[]> {
-  const session = await browser.newBrowserCDPSession();
-  const { processInfo } = await session.send('SystemInfo.getProcessInfo');
-  return processInfo.filter(({ type }) => type === 'renderer').map(({ id }) => id);
-}
-
-/** Megabytes of a process in memory (proc(5), VmRSS); 0 where it cannot be told. */
-function residentOf(pid: number): number {
-  try {
-    const [, kilobytes] = /^VmRSS:\s+(\d+) kB/m.exec(readFileSync(`/proc/${pid}/status`, 'utf8')) ?? [];
-    return (Number(kilobytes) * 1024) / 1e6;
-  } catch {
-    return 0;
-  }
-}
-
-/** Seconds of processor time that a process has taken, on whichever core (proc(5): utime and stime, in hundredths). */
-function processorSeconds(pid: number): number {
-  const fields = readFileSync(`/proc/${pid}/stat`, 'utf8')
-    .replace(/^.*\) /s, '')
-    .split(' ');
-  return (Number(fields[11]) + Number(fields[12])) / 100;
-}
 
 const median = (values: readonly number[]) => values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;
 
