@@ -1,0 +1,36 @@
+import { defineConfig } from '@playwright/test';
+
+const PORT = 4191;
+
+export default defineConfig({
+  testDir: '.',
+  outputDir: '../test-results',
+  timeout: 60_000,
+  fullyParallel: true,
+  workers: 1,
+  retries: 0,
+  forbidOnly: true,
+  reporter: [['list'], ['json']],
+  use: {
+    baseURL: `http://127.0.0.1:${PORT}/`,
+    viewport: { width: 1440, height: 900 },
+    locale: 'en-GB',
+    timezoneId: 'UTC',
+    trace: 'retain-on-failure',
+    launchOptions: {
+      ...(process.env.CHROMIUM ? { executablePath: process.env.CHROMIUM } : {}),
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-background-networking',
+        '--disable-component-update',
+      ],
+    },
+  },
+  webServer: {
+    command: `npx vite preview --host 127.0.0.1 --port ${PORT} --strictPort`,
+    cwd: '..',
+    url: `http://127.0.0.1:${PORT}/`,
+    reuseExistingServer: false,
+  },
+});
