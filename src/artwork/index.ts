@@ -6,7 +6,6 @@ export {
   type ArtworkCheck,
   type Finding,
   findingsOf,
-  type Grade,
   worstGrade,
 } from './findings';
 export { type KnockOut, knockOut, type Rgb } from './ground';

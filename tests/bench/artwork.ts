@@ -93,7 +93,7 @@ export async function benchArtwork(): Promise<void> {
         'fastest',
         'median (target 1,000 ms)',
         'slowest',
-        'processor time of the worker, each',
+        'processor time of the page, each',
         'longest task (target 50 ms)',
       ],
       [
