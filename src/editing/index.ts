@@ -23,6 +23,16 @@ export {
   removeGarment,
   removePlacement,
 } from './grid';
+export {
+  type AsideReason,
+  asideReason,
+  dropAside,
+  mayTakeIn,
+  removeReceived,
+  type TakenIn,
+  takeAside,
+  takeIn,
+} from './hand-over';
 export { dropLast, forget, historyOf, remember, stepBack, stepForward } from './history';
 export { addRows } from './import';
 export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';

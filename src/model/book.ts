@@ -1,5 +1,7 @@
 import * as z from 'zod/mini';
 import {
+  type Aside,
+  asideSchema,
   type Recipe,
   recipeSchema,
   type ShelfItem,
@@ -46,6 +48,7 @@ const collections = {
   recipe: recipeSchema,
   tick: tickSchema,
   spoilage: spoilageSchema,
+  aside: asideSchema,
   shelf: shelfSchema,
   closing: closingSchema,
   step: stepSchema,
@@ -69,6 +72,7 @@ export interface Book {
   readonly recipe: Readonly<Record<string, Recipe>>;
   readonly tick: Readonly<Record<string, Tick>>;
   readonly spoilage: Readonly<Record<string, Spoilage>>;
+  readonly aside: Readonly<Record<string, Aside>>;
   readonly shelf: Readonly<Record<string, ShelfItem>>;
   readonly closing: Readonly<Record<string, Closing>>;
   /** What undo takes back; it lies with the book, so that it outlives a reload. */
@@ -88,6 +92,7 @@ export const emptyBook: Book = {
   recipe: {},
   tick: {},
   spoilage: {},
+  aside: {},
   shelf: {},
   closing: {},
   step: {},

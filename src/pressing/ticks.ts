@@ -1,15 +1,7 @@
 import type { Tick } from '../model';
+import { cutKey } from './keys';
 import type { Task } from './schedule';
 import type { Work } from './work';
-
-/** The tick that says when a run was begun. */
-export const BEGUN = 'begun';
-
-/** What is ticked while a span is cut apart. */
-export const cutKey = {
-  copy: (copy: string): string => `copy/${copy}`,
-  cut: (span: number, number: number): string => `cut/${span}/${number}`,
-};
 
 /** When what was ticked last was ticked, by its subject; what was taken back is not in it. */
 export function ticked(ticks: Iterable<Pick<Tick, 'subject' | 'done' | 'at' | 'id'>>): Map<string, string> {

@@ -3,6 +3,7 @@ import type { LaidCopy, LaidRun } from '../layout';
 import type { Book, Copy, Fabric, Id, Order, Run, Station } from '../model';
 import type { Span } from '../packing';
 import { fail, fromMm, type Micrometres, ok, type Result } from '../units';
+import { packKey } from './keys';
 import { bedOf, fitsOn, loadsOf } from './loads';
 import { cureRecipe, pressRecipe } from './recipes';
 import type { Chain, Due, Resource, ScheduleProblem, Task, Use } from './schedule';
@@ -360,7 +361,7 @@ function packWork(
     const own = copies.filter((copy) => copy.order.id === id);
     const duration = CHECK + own.length * station.handling.pack;
     const pack = build.add(
-      { key: `pack/${id}`, kind: 'pack', order, copies: own.map((copy) => copy.id) },
+      { key: packKey(id), kind: 'pack', order, copies: own.map((copy) => copy.id) },
       { duration, uses: [use('hands', 0, duration)], after },
     );
     const at = dueIn(order, station, origin);
