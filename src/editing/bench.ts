@@ -129,7 +129,10 @@ export function followTicks(draft: BookDraft, id: string, context: EditContext):
     const jobs = work.value.jobs.filter(({ kind }) => kinds.includes(kind));
     if (jobs.length === 0 || !jobs.every(({ key }) => done.has(key))) break;
     if (rank(run.state) >= rank(state)) continue;
-    const now = jobs.map(({ key }) => done.get(key) ?? '').reduce((a, b) => (a > b ? a : b)) as Instant;
+    const now = jobs
+      .map(({ key }) => done.get(key) ?? '')
+      .sort()
+      .at(-1) as Instant;
     // The film of a received run is another shop's, or another station's of this one.
     if (state === 'printed' && !run.received) finishRun(draft, id, { ...context, now });
     else moveTo(run, state, now);

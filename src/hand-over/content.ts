@@ -11,6 +11,7 @@ import {
   type Tick,
 } from '../model';
 import { fail, ok, type Result } from '../units';
+import { fromColumns, toColumns } from './columns';
 import { type Hash, type SealProblem, seal, unseal } from './sealed';
 
 /** What was ticked and spoiled on a run. */
@@ -53,7 +54,11 @@ const written = z.object({
   run: z.string().check(z.minLength(1)),
   name: z.string(),
   locked: instant,
-  records: z.record(z.string(), z.unknown()),
+  records: z.object({
+    run: z.array(z.unknown()),
+    tick: z.array(z.unknown()),
+    spoilage: z.array(z.unknown()),
+  }),
   pictures: z.record(
     z.string(),
     z.object({
@@ -68,7 +73,6 @@ type Written = z.infer<typeof written>;
 /** Writes a hand-over as sealed bytes: what a file holds, and what codes carry part by part. */
 export function writeHandOver(handOver: HandOver, hash: Hash): Promise<Uint8Array<ArrayBuffer>> {
   const { kind, made } = handOver;
-  const { ticks, spoilages } = handOver.records;
   const about =
     kind === 'run'
       ? {
@@ -84,23 +88,31 @@ export function writeHandOver(handOver: HandOver, hash: Hash): Promise<Uint8Arra
     made,
     kind,
     ...about,
-    records: Object.fromEntries<unknown>([
-      ...(kind === 'run' ? [[`run/${handOver.run.id}`, handOver.run] as const] : []),
-      ...ticks.map((tick) => [`tick/${tick.id}`, tick] as const),
-      ...spoilages.map((spoilage) => [`spoilage/${spoilage.id}`, spoilage] as const),
-    ]),
+    records: {
+      run: kind === 'run' ? [handOver.run] : [],
+      tick: [...handOver.records.ticks],
+      spoilage: [...handOver.records.spoilages],
+    },
   };
-  return seal(JSON.stringify(content), hash);
+  return seal(JSON.stringify(toColumns(content)), hash);
 }
 
 function parse(json: string): Written | null {
   try {
-    const read = z.safeParse(written, JSON.parse(json));
+    const read = z.safeParse(written, fromColumns(JSON.parse(json)));
     return read.success ? read.data : null;
   } catch {
     return null;
   }
 }
+
+const collections = ['run', 'tick', 'spoilage'] as const;
+
+/** Records as they lie in storage, for the migrations; one without an id is found out by its schema. */
+const keyed = (records: Written['records']): Map<string, unknown> =>
+  new Map(
+    collections.flatMap((name) => records[name].map((record, at) => [`${name}/${at}`, record] as const)),
+  );
 
 /** Reads and verifies all of a hand-over before anything is done with it. */
 export async function readHandOver(bytes: Uint8Array, hash: Hash): Promise<Result<HandOver, SealProblem>> {
@@ -109,25 +121,25 @@ export async function readHandOver(bytes: Uint8Array, hash: Hash): Promise<Resul
   const content = parse(text.value);
   if (!content) return fail('damaged');
   if (content.model > MODEL_VERSION) return fail('newer');
-  const migrated = migrate(new Map(Object.entries(content.records)), content.model);
+  const migrated = migrate(keyed(content.records), content.model);
   if (!migrated) return fail('damaged');
-  let run: Run | null = null;
+  const runs: Run[] = [];
   const ticks: Tick[] = [];
   const spoilages: Spoilage[] = [];
   for (const [key, value] of migrated) {
-    const [collection] = key.split('/');
-    const of = collection === 'run' || collection === 'tick' || collection === 'spoilage' ? collection : null;
-    const record = of && readRecord(of, value);
-    if (!record || key !== `${of}/${record.id}`) return fail('damaged');
-    if (of === 'run') run = record as Run;
-    else if ((record as Tick | Spoilage).run !== content.run) return fail('damaged');
-    else if (of === 'tick') ticks.push(record as Tick);
+    const collection = collections.find((name) => key.startsWith(`${name}/`));
+    const record = collection && readRecord(collection, value);
+    if (!record) return fail('damaged');
+    if (collection === 'run') runs.push(record as Run);
+    else if (collection === 'tick') ticks.push(record as Tick);
     else spoilages.push(record as Spoilage);
   }
+  if ([...ticks, ...spoilages].some(({ run }) => run !== content.run)) return fail('damaged');
   const { made, name, locked } = content;
   const records = { ticks, spoilages };
   if (content.kind === 'ticks')
     return ok({ kind: 'ticks', run: content.run as Id<'run'>, name, locked, made, records });
+  const [run] = runs;
   const received = run?.received;
   if (!run || run.id !== content.run || !received || !run.snapshot) return fail('damaged');
   return ok({ kind: 'run', run: { ...run, received }, made, records, pictures: content.pictures });

@@ -21,6 +21,10 @@ function trimmed(run: Run, withPictures: boolean): Run {
         ...transfer,
         artwork: withPictures ? transfer.artwork : null,
       })),
+      // What is alike lies side by side: it takes less room so. Where a copy lies is written on it.
+      copies: snapshot.copies.toSorted((a, b) =>
+        a.transfer === b.transfer ? a.number - b.number : a.transfer < b.transfer ? -1 : 1,
+      ),
       placements: snapshot.placements.map((placement) => ({ ...placement, artwork: null })),
     },
   };

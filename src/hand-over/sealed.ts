@@ -18,12 +18,14 @@ export const DIGEST_AT = AT.digest;
 
 /** The most a text may take: more is none of ours. */
 const MOST = 64_000_000;
+const MOST_IDS = 0xffff;
 
 const UUID = /[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}/g;
-/** JSON holds no bare control characters, so that a mark is never part of what was written. */
-const mark = (index: number): string => `\u0001${index.toString(36)}\u0002`;
+/** Marks in the place of ids: the next one of the table, or one that was there before. JSON holds no bare control characters. */
+const NEXT = '\u0001';
+const KNOWN = { open: '\u0002', close: '\u0003' } as const;
 // biome-ignore lint/suspicious/noControlCharactersInRegex: the marks are control characters, since JSON has none.
-const MARK = /\u0001([0-9a-z]+)\u0002/g;
+const MARK = /\u0001|\u0002([0-9a-z]+)\u0003/g;
 const HEX = /../g;
 
 const fromHex = (hex: string): Uint8Array =>
@@ -40,9 +42,17 @@ export const isSealed = (bytes: Uint8Array): boolean => MAGIC.every((byte, at) =
 
 /** Seals a JSON text: random ids as 16 bytes each, all else deflated, a digest over all. */
 export async function seal(json: string, hash: Hash): Promise<Uint8Array<ArrayBuffer>> {
-  const ids = [...new Set(json.match(UUID))].slice(0, 0xffff);
-  const marks = new Map(ids.map((id, index) => [id, mark(index)]));
-  const text = strToU8(json.replace(UUID, (id) => marks.get(id) ?? id));
+  const places = new Map<string, number>();
+  const text = strToU8(
+    json.replace(UUID, (id) => {
+      const place = places.get(id);
+      if (place !== undefined) return `${KNOWN.open}${place.toString(36)}${KNOWN.close}`;
+      if (places.size === MOST_IDS) return id;
+      places.set(id, places.size);
+      return NEXT;
+    }),
+  );
+  const ids = [...places.keys()];
   const packed = deflateSync(text, { level: 9 });
   const table = AT.table + 16 * ids.length;
   const sealed = new Uint8Array(table + packed.length);
@@ -73,9 +83,10 @@ export async function unseal(bytes: Uint8Array, hash: Hash): Promise<Result<stri
   if (length > MOST || table > bytes.length) return fail('damaged');
   try {
     const text = strFromU8(inflateSync(bytes.slice(table), { out: new Uint8Array(length) }));
+    let next = 0;
     return ok(
-      text.replace(MARK, (_, index: string) => {
-        const at = AT.table + 16 * Number.parseInt(index, 36);
+      text.replace(MARK, (_, place: string | undefined) => {
+        const at = AT.table + 16 * (place === undefined ? next++ : Number.parseInt(place, 36));
         return at + 16 <= table ? uuidOf(bytes.slice(at, at + 16)) : '';
       }),
     );

@@ -13,6 +13,7 @@ import {
   writeHandOver,
 } from '../../src/hand-over';
 import { fromBase45, toBase45 } from '../../src/hand-over/base45';
+import { fromColumns, toColumns } from '../../src/hand-over/columns';
 import { seal, unseal } from '../../src/hand-over/sealed';
 import { edited, NOW } from '../editing/book';
 import { hash, locked, run, uuids } from './shop';
@@ -38,6 +39,23 @@ describe('base 45', () => {
     fc.assert(
       fc.property(fc.uint8Array({ maxLength: 300 }), (bytes) => {
         expect(fromBase45(toBase45(bytes))).toEqual(bytes);
+      }),
+    );
+  });
+});
+
+describe('columns', () => {
+  it('bring back any lists of records', () => {
+    const list = fc.array(
+      fc.oneof(
+        { weight: 3, arbitrary: fc.record({ a: fc.nat(), b: fc.record({ c: fc.option(fc.string()) }) }) },
+        fc.record({ a: fc.nat() }),
+        fc.constant(null),
+      ),
+    );
+    fc.assert(
+      fc.property(fc.record({ list, lists: fc.array(list), name: fc.string() }), (value) => {
+        expect(fromColumns(toColumns(value))).toEqual(value);
       }),
     );
   });
@@ -186,10 +204,11 @@ describe('a hand-over', () => {
   });
 
   it.each([
-    ['without its run', { records: {} }],
+    ['without its run', { records: { run: [], tick: [], spoilage: [] } }],
     ['with a record of another run', { run: 'other' }],
-    ['with a record that is not whole', { records: { 'tick/1': { id: '1' } } }],
-    ['with a record of a kind it does not carry', { records: { 'order/1': { id: '1' } } }],
+    ['with a record that is not whole', { records: { run: [], tick: [{ id: '1' }], spoilage: [] } }],
+    ['without its records', { records: {} }],
+    ['with columns of different lengths', { records: { '=': { a: [1, 2], b: [1] } } }],
     ['with another form', { format: 'something else' }],
   ])('is refused %s', async (_, changed) => {
     const json = await unseal(await writeHandOver(handOver, hash), hash);
