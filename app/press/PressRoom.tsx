@@ -2,6 +2,9 @@ import { advanceRun, drawFromShelf, stepRunBack, tickJob, waitingFor } from '../
 import type { LaidRun } from '../../src/layout';
 import { isPrinted, runStates } from '../../src/model';
 import { BEGUN, type Entry } from '../../src/pressing';
+import { HandOverButton } from '../hand-over/HandOverButton';
+import { KeptAside } from '../hand-over/KeptAside';
+import { ReceivedBar } from '../hand-over/ReceivedBar';
 import { Button } from '../parts/Button';
 import { RunChoice } from '../parts/RunChoice';
 import { openNextRun } from '../store/next-run';
@@ -22,6 +25,7 @@ import { useWords } from '../words';
 export function PressRoom() {
   const { press: words } = useWords();
   const run = useBenchRun();
+  const received = useShop(({ book }) => book.run[run?.id ?? '']?.received ?? null);
   const state = useDay(run, 'thorough');
   if (!run) return null;
   return (
@@ -30,16 +34,23 @@ export function PressRoom() {
         <h1>{words.title}</h1>
         <div className="actions">
           <RunChoice run={run} />
-          <Button weight="plain" onPress={() => openDialog({ kind: 'station' })}>
-            {words.equipment}
-          </Button>
-          <Button weight="plain" onPress={() => openDialog({ kind: 'recipes' })}>
-            {words.recipes}
-          </Button>
+          {!received && (
+            <>
+              <Button weight="plain" onPress={() => openDialog({ kind: 'station' })}>
+                {words.equipment}
+              </Button>
+              <Button weight="plain" onPress={() => openDialog({ kind: 'recipes' })}>
+                {words.recipes}
+              </Button>
+            </>
+          )}
+          <HandOverButton />
           <Button onPress={() => goTo('cards')}>{words.cards}</Button>
         </div>
       </div>
-      <StateBar run={run} />
+      <StateBar run={run} received={received !== null} />
+      {received && <ReceivedBar run={run} made={received.made} />}
+      <KeptAside />
       {state.kind === 'missing' &&
         state.problems.map((problem) => (
           <p key={problem} className="care">
@@ -69,7 +80,7 @@ function DayView({ run, day }: { run: LaidRun; day: Day }) {
 }
 
 /** How far the run is, and the steps on and back; each is noted with its time. */
-function StateBar({ run }: { run: LaidRun }) {
+function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
   const { press: words } = useWords();
   const ways = useWays();
   const history = useShop(({ book }) => book.run[run.id]?.history ?? []);
@@ -96,7 +107,7 @@ function StateBar({ run }: { run: LaidRun }) {
             {words.toFilm}
           </Button>
         )}
-        {isPrinted(run) && before && (
+        {isPrinted(run) && before && !received && (
           <Button
             weight="plain"
             onPress={() => {
@@ -108,7 +119,7 @@ function StateBar({ run }: { run: LaidRun }) {
           </Button>
         )}
         {isPrinted(run) && <Button onPress={() => openDialog({ kind: 'spoil' })}>{words.spoil}</Button>}
-        {onward && (
+        {onward && !received && (
           <Button
             weight="primary"
             onPress={() => {

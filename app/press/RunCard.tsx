@@ -2,8 +2,7 @@ import { tallyByTransfer } from '../../src/cutting';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { garmentsByOrder, type Settings } from '../../src/model';
 import { cautionsFor, cureRecipe, pressRecipe, pressSeconds } from '../../src/pressing';
-import { settingsOrFirst, useWays } from '../store/selectors';
-import { useShop } from '../store/shop';
+import { settingsOrFirst, useBenchBook, useWays } from '../store/selectors';
 import { useWords } from '../words';
 import { area, benchLength, bothDegrees, dayAndTime, dueDay, spoken } from '../words/format';
 import { fabricsOf } from './fabrics-of';
@@ -41,7 +40,7 @@ export const Boxes = ({ count }: { count: number }) => (
 export function RunCard({ run, paper, made }: CardProps) {
   const { cards: words, press } = useWords();
   const ways = useWays();
-  const book = useShop((shop) => shop.book);
+  const book = useBenchBook();
   const { station } = settingsOrFirst(book);
   const unit = station.temperature;
   const cure = cureRecipe(book, station.curer).values;

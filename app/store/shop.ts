@@ -94,11 +94,13 @@ export function commitForGood(edit: Edit): void {
   if (commit(edit)) useShop.setState(({ book }) => ({ book: forget(book) }));
 }
 
-/** Makes an edit that only adds ticks; if it brings a run to another state as well, undo begins anew. */
+/** Makes an edit that only adds ticks; if film comes off a roll by it, or a copy off its run, undo begins anew. */
 export function commitTicks(edit: Edit): void {
-  const { film } = useShop.getState().book;
+  const { film, copy } = useShop.getState().book;
   commitQuietly(edit);
-  useShop.setState(({ book }) => (book.film === film ? { book } : { book: forget(book) }));
+  useShop.setState(({ book }) =>
+    book.film === film && book.copy === copy ? { book } : { book: forget(book) },
+  );
 }
 
 export function undo(): void {

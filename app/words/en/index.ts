@@ -7,6 +7,7 @@ import { designs } from './designs';
 import { film } from './film';
 import { filmForm } from './film-form';
 import { grid, names } from './garments';
+import { handOver } from './hand-over';
 import { keep, storage } from './keep';
 import { orders } from './orders';
 import { press } from './press';
@@ -55,6 +56,7 @@ export const en = {
   printImage,
   cut,
   press,
+  handOver,
   station,
   recipeForm,
   spoil,
