@@ -20,16 +20,16 @@ function pathOf(modules: readonly (readonly boolean[])[]): string {
 
 /** A code as a camera reads it: black on white whatever the page's colours, with its quiet zone. */
 export const CodePicture = memo(function CodePicture({ text, label }: { text: string; label: string }) {
-  const modules = encodeQR(text, 'raw', { ecc: 'medium', encoding: 'alphanumeric', border: 0 });
-  const size = modules.length + 2 * QUIET;
+  const modules = encodeQR(text, 'raw', { ecc: 'medium', encoding: 'alphanumeric', border: QUIET });
+  const size = modules.length;
   return (
     <svg
       className="code-picture"
-      viewBox={`${-QUIET} ${-QUIET} ${size} ${size}`}
+      viewBox={`0 0 ${size} ${size}`}
       role="img"
       aria-label={label}
     >
-      <rect x={-QUIET} y={-QUIET} width={size} height={size} fill="#fff" />
+      <rect width={size} height={size} fill="#fff" />
       <path d={pathOf(modules)} fill="#000" shapeRendering="crispEdges" />
     </svg>
   );
