@@ -38,7 +38,9 @@ async function photographs(page: Page): Promise<{ name: string; mimeType: string
     const buffer = await code.screenshot();
     const { data, width, height } = PNG.sync.read(buffer);
     // Alphanumeric characters only: two of them take eleven bits (ISO/IEC 18004).
-    expect(readByOther(new Uint8ClampedArray(data), width, height)?.data).toMatch(/^RWHO1:[0-9A-Z $%*+\-./:]+$/);
+    expect(readByOther(new Uint8ClampedArray(data), width, height)?.data).toMatch(
+      /^RWHO1:[0-9A-Z $%*+\-./:]+$/,
+    );
     pictures.set(name, buffer);
     if (Number(of) > 1) await page.getByRole('button', { name: 'Next code' }).click();
   }
@@ -54,15 +56,18 @@ const takeIn = async (page: Page, files: { name: string; mimeType: string; buffe
 
 /** Another device, with a book of its own. */
 async function otherDevice(page: Page): Promise<Page> {
-  const context = await page.context().browser()?.newContext({
-    viewport: { width: 390, height: 844 },
-    deviceScaleFactor: 3,
-    hasTouch: true,
-    isMobile: true,
-    locale: 'en-GB',
-    timezoneId: 'UTC',
-    baseURL: new URL('./', page.url()).href,
-  });
+  const context = await page
+    .context()
+    .browser()
+    ?.newContext({
+      viewport: { width: 390, height: 844 },
+      deviceScaleFactor: 3,
+      hasTouch: true,
+      isMobile: true,
+      locale: 'en-GB',
+      timezoneId: 'UTC',
+      baseURL: new URL('./', page.url()).href,
+    });
   const other = await context?.newPage();
   if (!other) throw new Error('no second context');
   await openShop(other);
@@ -84,7 +89,10 @@ test('a run goes to another device by codes, and its ticks come back, those of b
   const [first, ...others] = codes;
   await takeIn(phone, [...others].reverse());
   await expect(phone.getByText('Still missing: 1.')).toBeVisible();
-  await phone.getByRole('dialog').locator('input[type=file]').setInputFiles([...codes.slice(-1), first as never]);
+  await phone
+    .getByRole('dialog')
+    .locator('input[type=file]')
+    .setInputFiles([...codes.slice(-1), first as never]);
   await expect(notices(phone)).toContainText('Run 1 is here');
   await expect(phone.getByText(/^Received/)).toBeVisible();
   const left = (on: Page) => on.getByText(/\d+ of \d+ done/);

@@ -23,12 +23,7 @@ export const CodePicture = memo(function CodePicture({ text, label }: { text: st
   const modules = encodeQR(text, 'raw', { ecc: 'medium', encoding: 'alphanumeric', border: QUIET });
   const size = modules.length;
   return (
-    <svg
-      className="code-picture"
-      viewBox={`0 0 ${size} ${size}`}
-      role="img"
-      aria-label={label}
-    >
+    <svg className="code-picture" viewBox={`0 0 ${size} ${size}`} role="img" aria-label={label}>
       <rect width={size} height={size} fill="#fff" />
       <path d={pathOf(modules)} fill="#000" shapeRendering="crispEdges" />
     </svg>

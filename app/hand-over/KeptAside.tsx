@@ -3,8 +3,8 @@ import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { commit, commitTicks, useShop } from '../store/shop';
 import { notify } from '../store/view';
-import { dayAndTime } from '../words/format';
 import { useWords } from '../words';
+import { dayAndTime } from '../words/format';
 import './hand-over.css';
 
 /** What came back of runs that have moved on: it waits until someone takes it in or lets it go. */

@@ -4,8 +4,8 @@ import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { commitForGood } from '../store/shop';
 import { notify, openDialog } from '../store/view';
-import { dayAndTime } from '../words/format';
 import { useWords } from '../words';
+import { dayAndTime } from '../words/format';
 import './hand-over.css';
 
 /** That a run came from another device, and what is done with it in the end. */

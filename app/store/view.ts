@@ -27,7 +27,9 @@ export type Dialog =
   | { readonly kind: 'order' | 'grid' | 'names'; readonly order: string }
   | { readonly kind: 'transfer' | 'artwork'; readonly transfer: string }
   | { readonly kind: 'design'; readonly order: string; readonly design: Design }
-  | { readonly kind: 'keep' | 'shop' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'spoil' | 'hand-over' };
+  | {
+      readonly kind: 'keep' | 'shop' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'spoil' | 'hand-over';
+    };
 
 /** All of it lives until the tab closes; none of it is undone. */
 interface View {

@@ -21,7 +21,7 @@ export function uuids(from: number, now: Instant = NOW) {
 
 const { book: empty, order, front } = smallBook();
 
-export { front, order };
+export { order };
 export const run = Object.keys(empty.run)[0] as Id<'run'>;
 
 /** Three fronts and two tags on film, locked. */
