@@ -45,6 +45,7 @@ export {
   benchBook,
   benchRunOf,
   benchRuns,
+  byId,
   copiesByTransfer,
   filmOf,
   garmentsByOrder,

@@ -69,8 +69,10 @@ export const benchRuns = (book: Book): Run[] => [
     .sort(byName),
 ];
 
-const byId = <Entry extends { id: string }>(entries: readonly Entry[]): Readonly<Record<string, Entry>> =>
-  Object.fromEntries(entries.map((entry) => [entry.id, entry]));
+/** Records by their ids, as a book keeps them. */
+export const byId = <Entry extends { id: string }>(
+  entries: readonly Entry[],
+): Readonly<Record<string, Entry>> => Object.fromEntries(entries.map((entry) => [entry.id, entry]));
 
 /** The book as a run sees it at the bench: a received one brings its own orders, recipes and equipment; this shop's are not its. */
 export function benchBook(book: Book, run: Pick<Run, 'received' | 'snapshot'> | undefined): Book {

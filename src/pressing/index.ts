@@ -1,3 +1,4 @@
+export { closingsOf, pressedTogether } from './closings';
 export { BEGUN, cutKey, orderOfPack, packKey } from './keys';
 export { loadsOf } from './loads';
 export { cautionsFor, type FabricCaution, type Question, questionCure, questionPress } from './question';
@@ -6,6 +7,7 @@ export { pressSeconds, startingCure, startingPress, startingStation } from './st
 export { asTicked, ticked } from './ticks';
 export { type Bottleneck, type Entry, type Timeline, timelineOf } from './timeline';
 export {
+  garmentSource,
   type Job,
   type JobKind,
   type Work,

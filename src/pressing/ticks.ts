@@ -1,5 +1,4 @@
 import type { Tick } from '../model';
-import { cutKey } from './keys';
 import type { Task } from './schedule';
 import type { Work } from './work';
 
@@ -23,12 +22,11 @@ export function ticked(ticks: Iterable<Pick<Tick, 'subject' | 'done' | 'at' | 'i
  */
 export function asTicked(work: Work, done: ReadonlyMap<string, number>, now: number): Work {
   const { tasks, resources } = work.problem;
-  const ends = work.jobs.map(({ key, kind, copies }) => {
+  const ends = work.jobs.map(({ key, parts }) => {
     const own = done.get(key) ?? null;
-    if (own !== null || kind !== 'apart') return own;
-    // Cut apart is a span, too, when the last of its copies is out.
-    const out = copies.map((copy) => done.get(cutKey.copy(copy)) ?? Number.POSITIVE_INFINITY);
-    const last = Math.max(...out);
+    if (own !== null || parts.length === 0) return own;
+    // Cut apart is a span, too, when its last cut is made, or the last of its copies is out.
+    const last = Math.max(...parts.map((part) => done.get(part) ?? Number.POSITIVE_INFINITY));
     return Number.isFinite(last) ? last : null;
   });
   // What is done was waited for: it ended, at the latest, when the next began.

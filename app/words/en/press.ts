@@ -58,7 +58,7 @@ export const press = {
       kind: JobKind;
       spans: readonly number[];
       code: string | null;
-      transfer: string | null;
+      transfers: readonly string[];
       copies: number;
     },
     ways: Ways,
@@ -68,7 +68,7 @@ export const press = {
         return kinds.ready;
       case 'press':
       case 'again':
-        return `${kinds[job.kind]} ${job.code ?? ''} ${job.transfer ?? ''}, ${counted(job.copies, 'copy', 'copies', ways)}, ${spans(job.spans, ways)}`;
+        return `${kinds[job.kind]} ${job.code ?? ''} ${job.transfers.join(' + ')}, ${counted(job.copies, 'copy', 'copies', ways)}, ${spans(job.spans, ways)}`;
       case 'pack':
         return `${kinds.pack} ${job.code ?? ''}, ${counted(job.copies, 'copy', 'copies', ways)}`;
       default:
