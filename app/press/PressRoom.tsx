@@ -1,4 +1,4 @@
-import { advanceRun, drawFromShelf, stepRunBack, tickJob, waitingFor } from '../../src/editing';
+import { advanceRun, drawFromShelf, editSettings, stepRunBack, tickJob, waitingFor } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { isPrinted, runStates } from '../../src/model';
 import { BEGUN, type Entry } from '../../src/pressing';
@@ -7,9 +7,10 @@ import { KeptAside } from '../hand-over/KeptAside';
 import { ReceivedBar } from '../hand-over/ReceivedBar';
 import { Button } from '../parts/Button';
 import { RunChoice } from '../parts/RunChoice';
+import { Tick } from '../parts/Tick';
 import { openNextRun } from '../store/next-run';
-import { useBenchRun, useWays } from '../store/selectors';
-import { commitForGood, commitTicks, useShop } from '../store/shop';
+import { settingsOrFirst, useBenchRun, useWays } from '../store/selectors';
+import { commit, commitForGood, commitQuietly, commitTicks, useShop } from '../store/shop';
 import { type Day, useDay } from '../store/timeline';
 import { goTo, notify, openDialog, openRun } from '../store/view';
 import { area, clockTime, dayAndTime, spoken } from '../words/format';
@@ -219,11 +220,12 @@ function Shelf() {
   const { press: words } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
+  const { shelfFirst } = settingsOrFirst(book);
   const items = Object.values(book.shelf).filter(({ count }) => count > 0);
   if (items.length === 0) return null;
   const draw = (id: string) => {
     let taken = 0;
-    commitForGood((draft) => {
+    commit((draft) => {
       taken = drawFromShelf(draft, id);
     });
     notify('plain', words.drawn(taken, ways));
@@ -243,6 +245,11 @@ function Shelf() {
           );
         })}
       </ul>
+      <Tick
+        label={words.shelfFirst}
+        checked={shelfFirst}
+        onChange={(checked) => commitQuietly((draft) => editSettings(draft, { shelfFirst: checked }))}
+      />
     </section>
   );
 }

@@ -211,45 +211,6 @@ function shelveOvers(draft: BookDraft, run: Run, now: Tick['at']): void {
   }
 }
 
-/** Copies that wait, and that a shelved transfer is the same as: artwork and size. Orders that are due sooner come first. */
-export function waitingFor(book: Book, shelfId: string): Id<'copy'>[] {
-  const item = book.shelf[shelfId];
-  if (!item) return [];
-  const due = (transfer: string) => book.order[book.transfer[transfer]?.order ?? '']?.due ?? '9999';
-  return Object.values(book.copy)
-    .filter((copy) => {
-      const transfer = book.transfer[copy.transfer];
-      const order = book.order[transfer?.order ?? ''];
-      return (
-        copy.place === null &&
-        !copy.shelved &&
-        copy.role === 'ordered' &&
-        order?.archived === false &&
-        transfer?.width === item.width &&
-        transfer.height === item.height &&
-        (item.artwork === null ? transfer.name === item.name : transfer.artwork === item.artwork)
-      );
-    })
-    .sort((a, b) => due(a.transfer).localeCompare(due(b.transfer)) || a.number - b.number)
-    .map(({ id }) => id);
-}
-
-/**
- * Takes transfers off the shelf for copies that wait: they need no film any more.
- * @returns how many were taken
- */
-export function drawFromShelf(draft: BookDraft, shelfId: string): number {
-  const item = draft.shelf[shelfId];
-  if (!item) return 0;
-  const copies = waitingFor(draft as Book, shelfId).slice(0, item.count);
-  for (const id of copies) {
-    const copy = draft.copy[id];
-    if (copy) Object.assign(copy, { shelved: true, run: null });
-  }
-  item.count -= copies.length;
-  return copies.length;
-}
-
 /**
  * Notes that a copy of a printed run was spoiled. It waits for a reprint; if its garment is spoiled too, the order waits for
  * another blank.

@@ -1,6 +1,5 @@
 export {
   advanceRun,
-  drawFromShelf,
   editStation,
   setCure,
   setPress,
@@ -8,7 +7,6 @@ export {
   stepRunBack,
   tickJob,
   ticksOf,
-  waitingFor,
 } from './bench';
 export { addDesign, type NewSize } from './designs';
 export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
@@ -52,6 +50,7 @@ export {
 } from './runs';
 export { changeCurrency, editSettings } from './settings';
 export { applySettled } from './settled';
+export { type Drawn, drawFirst, drawFromShelf, waitingFor } from './shelf';
 export { startBook } from './start';
 export { applyEdit, type BookDraft, type EditContext, redoStep, type Step, undoStep } from './step';
 export { addTransfer, editTransfer, inPrint, removeTransfer, setArtwork, setCount } from './transfers';

@@ -223,6 +223,12 @@ export const press = {
     spans: 'shorter spans, two thirds as long',
   },
   shelf: 'On the shelf',
+  shelfFirst: 'Use what lies here first, when copies are added or laid out',
+  shelfDrawn: (
+    drawn: readonly { readonly name: string; readonly count: number }[],
+    ways: Pick<Ways, 'locale'>,
+  ) =>
+    `From the shelf, cured already: ${drawn.map(({ name, count }) => `${counted(count, 'copy', 'copies', ways)} of ${name}`).join(', ')}. They need no film; undo puts them back.`,
   shelfItem: (code: string, name: string, size: string) => `${code} ${name}, ${size}`,
   shelfCured: (day: string) => `cured ${day}`,
   draw: (count: number, ways: Ways) => `Use ${whole(count, ways)} for orders that wait`,

@@ -1,0 +1,77 @@
+import type { Draft } from 'immer';
+import type { Book, Copy, Id, Transfer } from '../model';
+import type { BookDraft } from './step';
+
+type Item = Book['shelf'][string];
+
+/** Whether what lies on the shelf is the same as a transfer: artwork and size. */
+const isSame = (item: Item, transfer: Transfer | undefined): boolean =>
+  transfer?.width === item.width &&
+  transfer.height === item.height &&
+  (item.artwork === null ? transfer.name === item.name : transfer.artwork === item.artwork);
+
+/** Copies that wait, and that a shelved transfer is the same as. Orders that are due sooner come first. */
+export function waitingFor(book: Book, shelfId: string): Id<'copy'>[] {
+  const item = book.shelf[shelfId];
+  if (!item) return [];
+  const due = (transfer: string) => book.order[book.transfer[transfer]?.order ?? '']?.due ?? '9999';
+  return Object.values(book.copy)
+    .filter((copy) => {
+      const transfer = book.transfer[copy.transfer];
+      return (
+        copy.place === null &&
+        !copy.shelved &&
+        copy.role === 'ordered' &&
+        book.order[transfer?.order ?? '']?.archived === false &&
+        isSame(item, transfer)
+      );
+    })
+    .sort((a, b) => due(a.transfer).localeCompare(due(b.transfer)) || a.number - b.number)
+    .map(({ id }) => id);
+}
+
+/**
+ * Takes transfers off the shelf for copies that wait: they need no film any more.
+ * @param isWanted which of the copies that wait; all of them, if it is left out
+ * @returns how many were taken
+ */
+export function drawFromShelf(
+  draft: BookDraft,
+  shelfId: string,
+  isWanted: (copy: Copy) => boolean = () => true,
+): number {
+  const item = draft.shelf[shelfId];
+  if (!item || item.count === 0) return 0;
+  const copies = waitingFor(draft as Book, shelfId)
+    .filter((id) => isWanted(draft.copy[id] as Copy))
+    .slice(0, item.count);
+  for (const id of copies) {
+    const copy = draft.copy[id];
+    if (copy) Object.assign(copy, { shelved: true, run: null });
+  }
+  item.count -= copies.length;
+  return copies.length;
+}
+
+/** Copies of one transfer that were taken from the shelf. */
+export interface Drawn {
+  readonly name: string;
+  readonly count: number;
+}
+
+/** Takes what there is on the shelf before more is printed, unless the shop does not want that; what was cured first goes first. */
+export function drawFirst(draft: BookDraft, isWanted: (copy: Copy) => boolean): Drawn[] {
+  if (draft.settings.shop?.shelfFirst !== true) return [];
+  return Object.values(draft.shelf)
+    .toSorted((a, b) => a.cured.localeCompare(b.cured))
+    .map(({ id, name }) => ({ name, count: drawFromShelf(draft, id, isWanted) }))
+    .filter(({ count }) => count > 0);
+}
+
+/** Puts a copy that was taken from the shelf, and is not wanted any more, back there. */
+export function putBack(draft: BookDraft, copy: Copy | Draft<Copy>): void {
+  if (!copy.shelved) return;
+  const transfer = draft.transfer[copy.transfer] as Transfer | undefined;
+  const item = Object.values(draft.shelf).find((own) => isSame(own as Item, transfer));
+  if (item) item.count += 1;
+}
