@@ -7,7 +7,7 @@ import { download } from '../parts/download';
 import { safeName } from '../parts/file-name';
 import { type HandOverKind, handOverCodes, handOverFile } from '../store/hand-over';
 import { useShop } from '../store/shop';
-import { notify } from '../store/view';
+import { clearNotices, notify } from '../store/view';
 import { useWords } from '../words';
 import { Codes } from './Codes';
 
@@ -39,6 +39,7 @@ export function Give({ run }: { run: Run }) {
   const show = () =>
     during(async () => {
       const codes = await handOverCodes(run.id, kind);
+      clearNotices();
       setShown(codes ? { kind: 'codes', codes } : { kind: 'too-many' });
     });
   const nothing = kind === 'ticks' && !isNews;

@@ -72,6 +72,9 @@ export function notify(tone: Notice['tone'], text: string): void {
 export const dismissNotice = (id: number): void =>
   useView.setState(({ notices }) => ({ notices: notices.filter((notice) => notice.id !== id) }));
 
+/** Takes all notices off the screen: what lies under them has to be seen whole. */
+export const clearNotices = (): void => useView.setState({ notices: [] });
+
 /** Selects these copies and no others. */
 export const select = (...ids: readonly string[]): void => useView.setState({ selected: new Set(ids) });
 
