@@ -33,6 +33,7 @@ test('a run goes from the film to the bag by ticks, and back by a step', async (
   }
   await expect(states.locator('[aria-current]')).toContainText('pressed');
   await page.getByRole('button', { name: 'Close the run' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Close the run' }).click();
   await expect(states.locator('[aria-current]')).toContainText('closed');
   await page.getByRole('button', { name: 'Back to pressed' }).click();
   await expect(states.locator('[aria-current]')).toContainText('pressed');

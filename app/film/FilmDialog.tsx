@@ -62,7 +62,7 @@ export function FilmDialog() {
     if (!read.ok) return setProblems(read.problem);
     commit((draft, context) => {
       const id = films[chosen]?.id ?? addFilm(draft, read.value, context);
-      if (films[chosen]) editFilm(draft, id, read.value);
+      if (films[chosen]) editFilm(draft, id, read.value, context);
       editRun(draft, open.run.id, { film: id });
     });
     openDialog(null);
@@ -92,7 +92,7 @@ export function FilmDialog() {
             <Button
               weight="plain"
               onPress={() => {
-                commit((draft) => removeFilm(draft, chosen));
+                commit((draft, context) => removeFilm(draft, chosen, context));
                 choose(open.run.film);
               }}
             >

@@ -100,7 +100,7 @@ function readStretches(text: string, unit: Ways['unit']): Roll['noPrint'] | null
   const stretches: Roll['noPrint'] = [];
   for (const part of text.split(';')) {
     if (part.trim() === '') continue;
-    const [from, to, ...more] = part.split(/\s+(?:[–-]|to)\s+|–/);
+    const [from, to, ...more] = part.split(/\s+(?:[–-]|to|a|hasta)\s+|–/);
     const start = parseLength(from ?? '', unit, 'zero');
     const end = parseLength(to ?? '', unit);
     if (!start.ok || !end.ok || more.length > 0 || end.value <= start.value) return null;

@@ -194,7 +194,7 @@ function Placements({
         <Choice
           label={words.place}
           value={place}
-          options={places.map((value) => ({ value, label: value }))}
+          options={places.map((value) => ({ value, label: words.places[value] }))}
           onChange={setPlace}
         />
         <Button
@@ -203,7 +203,7 @@ function Placements({
               addPlacement(
                 draft,
                 order.id as Id<'order'>,
-                { place, design: words.aDesign, ratio: 1, widths: widthsOf(place) },
+                { place: words.places[place], design: words.aDesign, ratio: 1, widths: widthsOf(place) },
                 context,
               ),
             )

@@ -8,6 +8,7 @@ import {
   type Transfer,
   transfersByOrder,
 } from '../../src/model';
+import { withoutAccents } from '../../src/units';
 
 export type Sorting = 'due' | 'name' | 'state';
 
@@ -24,7 +25,7 @@ export type OrderLine = { readonly key: string; readonly order: Order } & (
   | { readonly kind: 'add' | 'space' }
 );
 
-const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLocaleLowerCase();
+const plain = (text: string): string => withoutAccents(text).toLocaleLowerCase();
 
 const stateOrder: readonly OrderState[] = [
   'waiting',

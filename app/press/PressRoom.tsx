@@ -125,8 +125,8 @@ function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
             weight="primary"
             onPress={() => {
               openRun(run.id);
-              commitForGood((draft, context) => advanceRun(draft, run.id, context));
-              if (state === 'pressed') notify('plain', words.closedNote);
+              if (state === 'pressed') openDialog({ kind: 'close-run', run: run.id });
+              else commitForGood((draft, context) => advanceRun(draft, run.id, context));
             }}
           >
             {onward}

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { editStation } from '../../src/editing';
 import { curers, type Station } from '../../src/model';
-import { type Micrometres, parseDuration, parseLength, type Seconds } from '../../src/units';
+import { type Micrometres, parseDuration, parseLength, type Seconds, toUnit } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
@@ -12,7 +12,7 @@ import { settingsOrFirst, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords, type Words } from '../words';
-import { typedLength, type Ways } from '../words/format';
+import { number, typedLength, type Ways } from '../words/format';
 
 /** Times and what unit a bare number of them has. */
 const times = {
@@ -55,8 +55,8 @@ function formOf(station: Station, ways: Ways): StationForm {
     presses: String(press.count),
     perHour:
       ways.unit === 'mm'
-        ? `${printer.perHour / 1_000_000} m`
-        : `${Math.round(printer.perHour / 3048) / 100} ft`,
+        ? `${number(toUnit(printer.perHour, 'm'), ways.locale, 0, 3)} m`
+        : `${number(toUnit(printer.perHour, 'ft'), ways.locale, 0, 2)} ft`,
     warmUp: min(printer.warmUp),
     check: min(printer.check),
     pressWarmUp: min(press.warmUp),

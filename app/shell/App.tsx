@@ -15,6 +15,8 @@ const CutMapRoom = lazy(() =>
 const CutRoom = lazy(() => import('../cut/CutRoom').then(({ CutRoom: room }) => ({ default: room })));
 const PressRoom = lazy(() => import('../press/PressRoom').then(({ PressRoom: room }) => ({ default: room })));
 const CardsRoom = lazy(() => import('../press/CardsRoom').then(({ CardsRoom: room }) => ({ default: room })));
+const LogRoom = lazy(() => import('../log/LogRoom').then(({ LogRoom: room }) => ({ default: room })));
+const StockRoom = lazy(() => import('../stock/StockRoom').then(({ StockRoom: room }) => ({ default: room })));
 const Dialogs = lazy(() => import('./Dialogs').then(({ Dialogs: dialogs }) => ({ default: dialogs })));
 
 export function App() {
@@ -39,6 +41,8 @@ export function App() {
             {room === 'cut-map' && <CutMapRoom />}
             {room === 'press' && <PressRoom />}
             {room === 'cards' && <CardsRoom />}
+            {room === 'stock' && <StockRoom />}
+            {room === 'log' && <LogRoom />}
           </Suspense>
         )}
       </main>

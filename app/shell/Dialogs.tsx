@@ -10,6 +10,7 @@ import { NamesDialog } from '../orders/NamesDialog';
 import { OrderDialog } from '../orders/OrderDialog';
 import { PasteDialog } from '../orders/PasteDialog';
 import { TransferDialog } from '../orders/TransferDialog';
+import { CloseDialog } from '../press/CloseDialog';
 import { RecipesDialog } from '../press/RecipesDialog';
 import { SpoilDialog } from '../press/SpoilDialog';
 import { StationDialog } from '../press/StationDialog';
@@ -55,6 +56,8 @@ export function Dialogs() {
       return <StationDialog />;
     case 'recipes':
       return <RecipesDialog />;
+    case 'close-run':
+      return <CloseDialog id={dialog.run} />;
     case 'spoil':
       return <SpoilDialog />;
     case 'shop':

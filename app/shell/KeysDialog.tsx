@@ -49,8 +49,8 @@ function ChordKeys({ chord }: { chord: Chord }) {
   const { keys } = useWords();
   const parts = [
     ...(chord.mod ? [keys.mod] : []),
-    ...(chord.shift ? ['Shift'] : []),
-    ...(chord.alt ? ['Alt'] : []),
+    ...(chord.shift ? [keys.shift] : []),
+    ...(chord.alt ? [keys.alt] : []),
     keys.names[chord.key] ?? chord.key.toUpperCase(),
   ];
   return (

@@ -29,6 +29,12 @@ export function Top() {
         <a href="#/press" aria-current={current('press') ?? current('cards')}>
           {words.rooms.press}
         </a>
+        <a href="#/stock" aria-current={current('stock')}>
+          {words.rooms.stock}
+        </a>
+        <a href="#/log" aria-current={current('log')}>
+          {words.rooms.log}
+        </a>
       </nav>
       <div className="top-end">
         <ShopButton />

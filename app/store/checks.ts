@@ -198,6 +198,18 @@ export function useCheck(transfer: Transfer): CheckState | null {
   return useChecks(({ states }) => (key === null ? null : (states.get(key) ?? null)));
 }
 
+/** All checks that are done, by artwork and printed size: that of a transfer as it is now, or as a locked run has it. */
+export function useArtworkChecks(): (
+  transfer: Pick<Transfer, 'artwork' | 'width' | 'height'>,
+) => ArtworkCheck | null {
+  const limits = useShop(({ book }) => settingsOrFirst(book).limits);
+  const states = useChecks((checks) => checks.states);
+  return ({ artwork, width, height }) => {
+    const state = states.get(`${artwork} ${sizeKey({ width, height }, limits)}`);
+    return state?.kind === 'done' ? state.check : null;
+  };
+}
+
 /** The outline of an artwork, the same at any size; `null` while it is not known. */
 export function outlineNow(artwork: string): Outline | null {
   for (const [key, state] of useChecks.getState().states) {

@@ -14,9 +14,11 @@ import {
 import { createPlanner } from '../../src/packing';
 import { startingStation } from '../../src/pressing';
 import type { Source } from '../../src/storage';
-import { asMinor, fromMm, fromUnit, type LocalDate, minorDigits } from '../../src/units';
-import { languageNow, wordsNow } from '../words';
+import { asMinor, fromMm, fromUnit, type Micrometres, minorDigits } from '../../src/units';
+import { languageNow, localeNow, wordsNow } from '../words';
+import { typedLength } from '../words/format';
 import { editContext } from './shop';
+import { dayFrom } from './today';
 
 const EURO = [
   'AT',
@@ -99,14 +101,6 @@ export const firstFilm = (currency: string): FilmFields => ({
   archived: false,
 });
 
-/** The calendar date so many days from now, where the shop is. */
-function dayFrom(days: number): LocalDate {
-  const day = new Date();
-  day.setDate(day.getDate() + days);
-  const pad = (value: number) => String(value).padStart(2, '0');
-  return `${day.getFullYear()}-${pad(day.getMonth() + 1)}-${pad(day.getDate())}` as LocalDate;
-}
-
 /** What a book begins with: a roll and a run, and for the demo day its orders, laid out once so that nobody finds it bare. */
 export function firstBook(source: Source): Book {
   const context = editContext();
@@ -119,7 +113,11 @@ export function firstBook(source: Source): Book {
         { settings, film: firstFilm(settings.currency), runName: wordsNow().film.firstRun },
         context,
       );
-      if (source === 'demo') addDemoDay(draft, { dayFrom, unit: settings.unit }, context);
+      if (source === 'demo') {
+        const ways = { ...settings, locale: localeNow() };
+        const typed = (length: Micrometres) => `${typedLength(length, ways)} ${ways.unit}`;
+        addDemoDay(draft, { dayFrom, unit: ways.unit, words: wordsNow().demo, typed }, context);
+      }
     },
     context.now,
   );

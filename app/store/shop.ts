@@ -117,13 +117,12 @@ export function commitTicks(edit: Edit): void {
 
 export function undo(): void {
   const back = stepBack(useShop.getState().book);
-  if (back && mayWrite()) useShop.setState({ book: undoStep(back.book, back.step, editContext().now) });
+  if (back && mayWrite()) useShop.setState({ book: undoStep(back.book, back.step, editContext()) });
 }
 
 export function redo(): void {
   const forward = stepForward(useShop.getState().book);
-  if (forward && mayWrite())
-    useShop.setState({ book: redoStep(forward.book, forward.step, editContext().now) });
+  if (forward && mayWrite()) useShop.setState({ book: redoStep(forward.book, forward.step, editContext()) });
 }
 
 /**
@@ -136,7 +135,7 @@ export function recommit(replaced: Step | null, edit: Edit): Step | null {
   const context = editContext();
   const last = historyOf(book).done.at(-1);
   if (replaced !== null && last?.number === replacedNumber.get(replaced)) {
-    book = undoStep(dropLast(book), replaced, context.now);
+    book = undoStep(dropLast(book), replaced, context);
   }
   const edited = applyEdit(book, (draft) => edit(draft, context), context.now);
   book = edited.step ? remember(edited.book, edited.step, context.now) : edited.book;

@@ -8,7 +8,7 @@ export interface Notice {
   readonly text: string;
 }
 
-export type Room = 'orders' | 'film' | 'cut' | 'cut-map' | 'press' | 'cards';
+export type Room = 'orders' | 'film' | 'cut' | 'cut-map' | 'press' | 'cards' | 'stock' | 'log';
 
 /** A design that is wanted at several sizes, with or without an image. */
 export interface Design {
@@ -26,6 +26,7 @@ export type Dialog =
   | { readonly kind: 'film' | 'run' | 'printed' | 'spoiled' | 'print-image' }
   | { readonly kind: 'order' | 'grid' | 'names'; readonly order: string }
   | { readonly kind: 'transfer' | 'artwork'; readonly transfer: string }
+  | { readonly kind: 'close-run'; readonly run: string }
   | { readonly kind: 'design'; readonly order: string; readonly design: Design }
   | {
       readonly kind: 'keep' | 'shop' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'spoil' | 'hand-over';
@@ -97,7 +98,7 @@ export const openRun = (run: string): void => useView.setState({ run, selected: 
 
 export const openDialog = (dialog: Dialog | null): void => useView.setState({ dialog });
 
-const rooms: readonly Room[] = ['orders', 'film', 'cut', 'cut-map', 'press', 'cards'];
+const rooms: readonly Room[] = ['orders', 'film', 'cut', 'cut-map', 'press', 'cards', 'stock', 'log'];
 
 const roomOf = (hash: string): Room => rooms.find((room) => hash === `#/${room}`) ?? 'film';
 

@@ -2,15 +2,19 @@ import {
   fromMm,
   type LengthUnit,
   type LocalDate,
+  type Microlitres,
   type Micrometres,
+  type Milligrams,
   type Minor,
   minorDigits,
   nearestSixteenth,
   type Temperature,
   type TemperatureUnit,
   toDegrees,
+  toMass,
   toMm,
   toUnit,
+  toVolume,
 } from '../../src/units';
 
 /** How this shop reads figures: its unit and currency, and a locale of the language in force, for numbers and plurals. */
@@ -50,6 +54,14 @@ export function tapeInches(length: Micrometres): string {
 
 export const money = (amount: Minor, { currency, locale }: Ways): string =>
   new Intl.NumberFormat(locale, { style: 'currency', currency }).format(amount / 10 ** minorDigits(currency));
+
+/** Ink as bottles tell it: `12.4 ml`, `1,250 ml`. */
+export const inkVolume = (volume: Microlitres, { locale }: Ways): string =>
+  `${number(toVolume(volume, 'ml'), locale, 0, volume < 100_000 ? 1 : 0)} ml`;
+
+/** Powder as a scale tells it: `86.5 g`, `1,240 g`. */
+export const powderMass = (mass: Milligrams, { locale }: Ways): string =>
+  `${number(toMass(mass, 'g'), locale, 0, mass < 100_000 ? 1 : 0)} g`;
 
 /** `11.8%` of a share between 0 and 1. */
 export const percent = (share: number, { locale }: Ways): string =>

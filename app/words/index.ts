@@ -1,16 +1,16 @@
 import { create } from 'zustand';
 import { type Language, languages } from '../../src/model';
-import { en } from './en';
+import { en, type Words } from './en';
 
-/** The catalogue every sentence on screen comes from; English is its pattern. */
-export type Words = typeof en;
+export type { Words } from './en';
 
 /** Each language as it calls itself. */
-export const languageNames: Readonly<Record<Language, string>> = { en: 'English' };
+export const languageNames: Readonly<Record<Language, string>> = { en: 'English', es: 'Español' };
 
 /** English is in the first bundle. Others arrive when they are chosen; the service worker has them by then. */
 const catalogues: Readonly<Record<Language, () => Words | Promise<Words>>> = {
   en: () => en,
+  es: () => import('./es').then(({ es }) => es),
 };
 
 interface Speech {

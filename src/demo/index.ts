@@ -1,1 +1,1 @@
-export { addDemoDay, missingArtwork } from './day';
+export { addDemoDay, type DemoWords, missingArtwork } from './day';

@@ -28,6 +28,7 @@ import {
   ticked,
   workOf,
 } from '../pressing';
+import { takeBackClosing } from './closing';
 import { takeOff } from './places';
 import { finishRun, moveTo, reopenRun } from './runs';
 import type { BookDraft, EditContext } from './step';
@@ -116,7 +117,7 @@ export function tickJob(
 }
 
 /** Brings a run on to the state that all its ticks tell, dated by them; never back. */
-export function followTicks(draft: BookDraft, id: string, context: EditContext): void {
+export function followTicks(draft: BookDraft, id: Id<'run'>, context: EditContext): void {
   const run = draft.run[id];
   const book = benchBook(draft as Book, run as Run | undefined);
   const { shop } = book.settings;
@@ -168,17 +169,18 @@ export function followPacking(draft: BookDraft, run: string, subject: string): v
 export const ticksOf = (book: Pick<Book, 'tick'>, run: string): Tick[] =>
   Object.values(book.tick).filter((tick) => tick.run === run);
 
-/** Brings a run that is on film one state on; closing it puts its spare copies on the shelf. */
+/** Brings a run that is on film one state on, as far as pressed: closing it takes figures, see `closeRun`. */
 export function advanceRun(draft: BookDraft, id: string, { now }: EditContext): void {
   const run = draft.run[id];
   const next = run && runStates[rank(run.state) + 1];
-  if (!run || !next || !isPrinted(run)) return;
-  if (next === 'closed') shelveOvers(draft, run as Run, now);
-  moveTo(run, next, now);
+  if (run && next && next !== 'closed' && isPrinted(run)) moveTo(run, next, now);
 }
 
-/** Brings a run that is on film one state back; from printed, its film is on the roll again, and before pressed nothing of it is packed. */
-export function stepRunBack(draft: BookDraft, id: string, context: EditContext): void {
+/**
+ * Brings a run that is on film one state back; from closed, its stock is back, from pressed, nothing of it is packed, and from printed,
+ * its film is on the roll again.
+ */
+export function stepRunBack(draft: BookDraft, id: Id<'run'>, context: EditContext): void {
   const run = draft.run[id];
   if (!run || !isPrinted(run)) return;
   const before = runStates[rank(run.state) - 1];
@@ -189,25 +191,9 @@ export function stepRunBack(draft: BookDraft, id: string, context: EditContext):
     }
   }
   if (run.state === 'printed') reopenRun(draft, id, context);
-  else if (before) moveTo(run, before, context.now);
-}
-
-/** The spare copies of a run go on the shelf, one entry a transfer; those that are on it already stay as they are. */
-function shelveOvers(draft: BookDraft, run: Run, now: Tick['at']): void {
-  const { snapshot } = run;
-  const spoiled = new Set(
-    Object.values(draft.spoilage).flatMap((own) => (own.run === run.id ? [own.copy as string] : [])),
-  );
-  const cured = run.history.findLast(({ state }) => state === 'cured')?.at ?? now;
-  for (const { id: transfer, order, name, width, height, artwork } of snapshot?.transfers ?? []) {
-    const id = `${run.id}/${transfer}` as Id<'shelf'>;
-    const count = (snapshot?.copies ?? []).filter(
-      (copy) => copy.transfer === transfer && copy.role === 'over' && !spoiled.has(copy.id),
-    ).length;
-    // Closed before, and taken back since: it lies there already.
-    if (count === 0 || draft.shelf[id]) continue;
-    const code = snapshot?.orders.find((each) => each.id === order)?.code ?? '';
-    draft.shelf[id] = { id, name, code, width, height, artwork, count, cured, changed: now };
+  else if (before) {
+    if (run.state === 'closed') takeBackClosing(draft, id, context);
+    moveTo(run, before, context.now);
   }
 }
 

@@ -1,27 +1,50 @@
 import type { Film, Id, Roll, Sheets } from '../model';
+import { leftOfFilm } from '../stock';
+import { um } from '../units';
+import { enter } from './ledger';
 import type { BookDraft, EditContext } from './step';
 
 type Own = 'id' | 'changed';
 export type FilmFields = Omit<Roll, Own> | Omit<Sheets, Own>;
 
-export function addFilm(draft: BookDraft, fields: FilmFields, { newId, now }: EditContext): Id<'film'> {
-  const id = newId() as Id<'film'>;
-  draft.film[id] = { ...fields, id, changed: now } as BookDraft['film'][string];
+/** Fields with another amount left. */
+const withLeft = (fields: FilmFields, left: number): FilmFields =>
+  fields.kind === 'roll' ? { ...fields, lengthLeft: um(left) } : { ...fields, sheetsLeft: left };
+
+/** Adds a film; what it has to begin with is its first entry in the ledger. */
+export function addFilm(
+  draft: BookDraft,
+  fields: FilmFields,
+  context: EditContext,
+  kind: 'opening' | 'bought' | 'cut' = 'opening',
+): Id<'film'> {
+  const id = context.newId() as Id<'film'>;
+  draft.film[id] = { ...withLeft(fields, 0), id, changed: context.now } as BookDraft['film'][string];
+  enter(draft, id, leftOfFilm(fields as Film), { kind }, context);
   return id;
 }
 
-/** Puts other fields in place of a film's: a roll may become a stack of sheets. */
-export function editFilm(draft: BookDraft, id: string, fields: FilmFields): void {
+/** Puts other fields in place of a film's; what is left of it was counted. A roll stays a roll: its ledger is in its unit. */
+export function editFilm(draft: BookDraft, id: string, fields: FilmFields, context: EditContext): void {
   const film = draft.film[id];
-  if (film) draft.film[id] = { ...fields, id: film.id, changed: film.changed } as BookDraft['film'][string];
+  if (film?.kind !== fields.kind) return;
+  const left = leftOfFilm(film as Film);
+  draft.film[id] = {
+    ...withLeft(fields, left),
+    id: film.id,
+    changed: film.changed,
+  } as BookDraft['film'][string];
+  enter(draft, id, leftOfFilm(fields as Film) - left, { kind: 'counted' }, context);
 }
 
-/** A film that a run has used stays with it; others are gone. */
-export function removeFilm(draft: BookDraft, id: string): void {
-  const film: Film | undefined = draft.film[id];
+/** A film that a run has used stays with it; others are gone, and what was left of them with them. */
+export function removeFilm(draft: BookDraft, id: string, context: EditContext): void {
+  const film = draft.film[id];
   if (!film) return;
-  if (Object.values(draft.run).some((run) => run.film === id)) {
-    const kept = draft.film[id];
-    if (kept) kept.archived = true;
-  } else delete draft.film[id];
+  if (Object.values(draft.run).some((run) => run.film === id)) film.archived = true;
+  else {
+    enter(draft, id, -leftOfFilm(film as Film), { kind: 'discarded' }, context);
+    delete draft.film[id];
+    delete draft.item[id];
+  }
 }

@@ -87,7 +87,7 @@ export interface PrintedSize {
   readonly tooWideFor: string | null;
 }
 
-const onBody = (place: string): boolean => !/sleeve|neck|tag|cap|hat/i.test(place);
+const onBody = (place: string): boolean => !/sleeve|neck|tag|cap|hat|manga|cuello|etiqueta|gorr/i.test(place);
 
 /** The sizes that a placement is printed at for some garments: groups of one width share a size. */
 export function printedSizes(placement: Placement, garments: readonly Garment[]): PrintedSize[] {

@@ -8,6 +8,7 @@ export {
   tickJob,
   ticksOf,
 } from './bench';
+export { closeRun } from './closing';
 export { addDesign, type NewSize } from './designs';
 export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
 export {
@@ -33,6 +34,7 @@ export {
 } from './hand-over';
 export { dropLast, forget, historyOf, remember, stepBack, stepForward } from './history';
 export { addRows } from './import';
+export { counterEntry } from './ledger';
 export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';
 export { setPinned, setPlaces, takeOff } from './places';
 export {
@@ -52,5 +54,13 @@ export { changeCurrency, editSettings } from './settings';
 export { applySettled } from './settled';
 export { type Drawn, drawFirst, drawFromShelf, waitingFor } from './shelf';
 export { startBook } from './start';
-export { applyEdit, type BookDraft, type EditContext, redoStep, type Step, undoStep } from './step';
+export { applyEdit, type BookDraft, type EditContext, type Step } from './step';
+export {
+  addSupply,
+  cutOffcut,
+  enterByHand,
+  type HandEntry,
+  putOffcutBack,
+} from './stock';
 export { addTransfer, editTransfer, inPrint, removeTransfer, setArtwork, setCount } from './transfers';
+export { redoStep, undoStep } from './undo';

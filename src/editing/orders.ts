@@ -1,12 +1,11 @@
 import { type Id, type Order, TINTS } from '../model';
+import { withoutAccents } from '../units';
 import type { BookDraft, EditContext } from './step';
 import { addTransfer, countOf, inPrint, removeTransfer, setCount } from './transfers';
 
 /** Letters that stand for a name: the initials, or the first letters of a single word. */
 function initials(name: string): string {
-  const words = name
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
+  const words = withoutAccents(name)
     .toUpperCase()
     .split(/[^\p{L}\p{N}]+/u)
     .filter(Boolean);

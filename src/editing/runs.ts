@@ -1,5 +1,5 @@
 import type { Draft } from 'immer';
-import { layRun, sheetAt, takenOffRoll } from '../layout';
+import { type LaidRun, layRun, sheetAt, takenOffRoll } from '../layout';
 import {
   type Book,
   type Copy,
@@ -7,10 +7,13 @@ import {
   type Id,
   type Instant,
   isPrinted,
+  type LedgerEntry,
   type Run,
   type Snapshot,
 } from '../model';
+import { standing } from '../stock';
 import { type Micrometres, um } from '../units';
+import { counterEntry, enter } from './ledger';
 import { takeOff } from './places';
 import type { BookDraft, EditContext } from './step';
 
@@ -176,15 +179,18 @@ export function spoil(
   return touched.length;
 }
 
+/** What a run takes of its film, in the film's base unit. */
+const filmTaken = (laid: LaidRun): number =>
+  laid.film.kind === 'roll' ? takenOffRoll(laid) : sheetAt(laid.film, laid.lengthUsed);
+
 /** Closes the printing of a locked run: its film is off the roll, or its sheets off the stack. */
-export function finishRun(draft: BookDraft, id: string, { now }: EditContext): void {
+export function finishRun(draft: BookDraft, id: Id<'run'>, context: EditContext): void {
   const run = draft.run[id];
   const film = run && draft.film[run.film];
   const laid = run && layRun(draft as Book, run as Run);
   if (run?.state !== 'locked' || !film || !laid) return;
-  moveTo(run, 'printed', now);
-  if (film.kind === 'roll') film.lengthLeft = um(Math.max(0, film.lengthLeft - takenOffRoll(laid)));
-  else film.sheetsLeft = Math.max(0, film.sheetsLeft - sheetAt(film, laid.lengthUsed));
+  moveTo(run, 'printed', context.now);
+  enter(draft, film.id, -filmTaken(laid), { kind: 'printed', run: id }, context);
   // What the roll's present leading edge is counted from has moved.
   if (film.kind === 'roll') {
     const off = takenOffRoll(laid);
@@ -195,14 +201,20 @@ export function finishRun(draft: BookDraft, id: string, { now }: EditContext): v
 }
 
 /** Takes the last step back from printed to locked: the film is on the roll again. */
-export function reopenRun(draft: BookDraft, id: string, { now }: EditContext): void {
+export function reopenRun(draft: BookDraft, id: Id<'run'>, context: EditContext): void {
   const run = draft.run[id];
   const film = run && draft.film[run.film];
   const laid = run && layRun(draft as Book, run as Run);
   if (run?.state !== 'printed' || !film || !laid) return;
-  moveTo(run, 'locked', now);
-  if (film.kind === 'roll') {
-    film.lengthLeft = um(film.lengthLeft + takenOffRoll(laid));
-    if (laid.film.kind === 'roll') film.noPrint = laid.film.noPrint.map((stretch) => ({ ...stretch }));
-  } else film.sheetsLeft += sheetAt(film, laid.lengthUsed);
+  moveTo(run, 'locked', context.now);
+  const own = ({ item, kind, run: by }: LedgerEntry) => item === film.id && kind === 'printed' && by === id;
+  const ledger = draft.entry as Book['entry'];
+  for (const entry of standing(ledger, own)) counterEntry(draft, entry.id, context);
+  // Printed before there was a ledger.
+  if (!Object.values(ledger).some(own)) {
+    enter(draft, film.id, filmTaken(laid), { kind: 'returned', run: id }, context);
+  }
+  if (film.kind === 'roll' && laid.film.kind === 'roll') {
+    film.noPrint = laid.film.noPrint.map((stretch) => ({ ...stretch }));
+  }
 }

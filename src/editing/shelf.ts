@@ -1,5 +1,5 @@
 import type { Draft } from 'immer';
-import type { Book, Copy, Id, Transfer } from '../model';
+import type { Book, Copy, Id, Instant, Run, Transfer } from '../model';
 import type { BookDraft } from './step';
 
 type Item = Book['shelf'][string];
@@ -9,6 +9,25 @@ const isSame = (item: Item, transfer: Transfer | undefined): boolean =>
   transfer?.width === item.width &&
   transfer.height === item.height &&
   (item.artwork === null ? transfer.name === item.name : transfer.artwork === item.artwork);
+
+/** The spare copies of a run go on the shelf, one entry a transfer; those that are on it already stay as they are. */
+export function shelveOvers(draft: BookDraft, run: Run, now: Instant): void {
+  const { snapshot } = run;
+  const spoiled = new Set(
+    Object.values(draft.spoilage).flatMap((own) => (own.run === run.id ? [own.copy as string] : [])),
+  );
+  const cured = run.history.findLast(({ state }) => state === 'cured')?.at ?? now;
+  for (const { id: transfer, order, name, width, height, artwork } of snapshot?.transfers ?? []) {
+    const id = `${run.id}/${transfer}` as Id<'shelf'>;
+    const count = (snapshot?.copies ?? []).filter(
+      (copy) => copy.transfer === transfer && copy.role === 'over' && !spoiled.has(copy.id),
+    ).length;
+    // Closed before, and taken back since: it lies there already.
+    if (count === 0 || draft.shelf[id]) continue;
+    const code = snapshot?.orders.find((each) => each.id === order)?.code ?? '';
+    draft.shelf[id] = { id, name, code, width, height, artwork, count, cured, changed: now };
+  }
+}
 
 /** Copies that wait, and that a shelved transfer is the same as. Orders that are due sooner come first. */
 export function waitingFor(book: Book, shelfId: string): Id<'copy'>[] {

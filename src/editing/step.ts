@@ -1,4 +1,4 @@
-import { applyPatches, type Draft, enablePatches, type Patch, produce, produceWithPatches } from 'immer';
+import { type Draft, enablePatches, type Patch, produce, produceWithPatches } from 'immer';
 import type { Book, Collection, Instant } from '../model';
 
 enablePatches();
@@ -18,7 +18,7 @@ export interface EditContext {
 export type BookDraft = Draft<Book>;
 
 /** Marks every record that patches touched, and that is still there, as changed at an instant. */
-function stamp(book: Book, patches: readonly Patch[], now: Instant): Book {
+export function stamp(book: Book, patches: readonly Patch[], now: Instant): Book {
   return produce(book, (draft) => {
     for (const { path } of patches) {
       const record = draft[path[0] as Collection][String(path[1])];
@@ -42,9 +42,3 @@ export function applyEdit(
   if (redo.length === 0) return { book, step: null };
   return { book: stamp(edited, redo, now), step: { redo, undo } };
 }
-
-export const undoStep = (book: Book, step: Step, now: Instant): Book =>
-  stamp(applyPatches(book, [...step.undo]), step.undo, now);
-
-export const redoStep = (book: Book, step: Step, now: Instant): Book =>
-  stamp(applyPatches(book, [...step.redo]), step.redo, now);

@@ -1,4 +1,4 @@
-import { fail, ok, type Result } from '../units';
+import { fail, ok, type Result, withoutAccents } from '../units';
 
 /** No transfer has more copies than this; more is a slip of the finger. */
 export const MOST_COPIES = 5_000;
@@ -16,12 +16,28 @@ export function readCount(text: string): Result<number, CountProblem> {
   return count > MOST_COPIES ? fail('too-many') : ok(count);
 }
 
-const YES = new Set(['', 'yes', 'y', 'true', '1', 'x', '✓', 'turn', 'quarter', '90', '90°']);
-const NO = new Set(['no', 'n', 'false', '0', '-', '–', 'fixed', 'never']);
+/** In the languages of the app, without accents. */
+const YES = new Set([
+  '',
+  'yes',
+  'y',
+  'true',
+  '1',
+  'x',
+  '✓',
+  'turn',
+  'quarter',
+  '90',
+  '90°',
+  'si',
+  's',
+  'girar',
+]);
+const NO = new Set(['no', 'n', 'false', '0', '-', '–', 'fixed', 'never', 'fijo', 'nunca']);
 
 /** May a transfer be turned by a quarter? It may, where nothing is said. */
 export function readTurn(text: string): Result<'quarter' | 'fixed', 'unreadable'> {
-  const plain = text.trim().toLowerCase();
+  const plain = withoutAccents(text).trim().toLowerCase();
   if (YES.has(plain)) return ok('quarter');
   return NO.has(plain) ? ok('fixed') : fail('unreadable');
 }

@@ -1,4 +1,4 @@
-import { type LengthUnit, unitNamed } from '../units';
+import { type LengthUnit, unitNamed, withoutAccents } from '../units';
 
 export const columnNames = ['order', 'transfer', 'width', 'height', 'count', 'due', 'turn'] as const;
 
@@ -7,15 +7,94 @@ export type Column = (typeof columnNames)[number];
 /** Without these there is nothing to print. */
 export const neededColumns = ['transfer', 'width', 'height'] as const satisfies readonly Column[];
 
-/** What columns are called in the tables of shops (common practice, no source). */
+/** What columns are called in the tables of shops, in the languages of the app and without accents (common practice, no source). */
 const synonyms: Record<Column, readonly string[]> = {
-  order: ['order', 'order name', 'order no', 'order number', 'customer', 'client', 'job', 'for'],
-  transfer: ['transfer', 'design', 'artwork', 'print', 'item', 'name', 'motif', 'description'],
-  width: ['width', 'w', 'wide', 'printed width'],
-  height: ['height', 'h', 'high', 'length', 'printed height'],
-  count: ['count', 'copies', 'qty', 'quantity', 'how many', 'pieces', 'pcs', 'number', 'amount'],
-  due: ['due', 'due date', 'date', 'deadline', 'needed by', 'due by', 'by'],
-  turn: ['may turn', 'turn', 'turning', 'may be turned', 'rotate', 'may rotate', 'rotation'],
+  order: [
+    'order',
+    'order name',
+    'order no',
+    'order number',
+    'customer',
+    'client',
+    'job',
+    'for',
+    'pedido',
+    'numero de pedido',
+    'no de pedido',
+    'nombre del pedido',
+    'cliente',
+    'trabajo',
+    'para',
+  ],
+  transfer: [
+    'transfer',
+    'design',
+    'artwork',
+    'print',
+    'item',
+    'name',
+    'motif',
+    'description',
+    'diseno',
+    'arte',
+    'estampado',
+    'articulo',
+    'nombre',
+    'motivo',
+    'descripcion',
+  ],
+  width: ['width', 'w', 'wide', 'printed width', 'ancho', 'anchura', 'ancho impreso'],
+  height: ['height', 'h', 'high', 'length', 'printed height', 'alto', 'altura', 'largo', 'alto impreso'],
+  count: [
+    'count',
+    'copies',
+    'qty',
+    'quantity',
+    'how many',
+    'pieces',
+    'pcs',
+    'number',
+    'amount',
+    'cantidad',
+    'cant',
+    'copias',
+    'unidades',
+    'uds',
+    'piezas',
+    'pzas',
+    'pzs',
+    'cuantas',
+    'cuantos',
+  ],
+  due: [
+    'due',
+    'due date',
+    'date',
+    'deadline',
+    'needed by',
+    'due by',
+    'by',
+    'entrega',
+    'fecha de entrega',
+    'fecha',
+    'plazo',
+    'para el',
+  ],
+  turn: [
+    'may turn',
+    'turn',
+    'turning',
+    'may be turned',
+    'rotate',
+    'may rotate',
+    'rotation',
+    'se puede girar',
+    'puede girar',
+    'girar',
+    'giro',
+    'rotar',
+    'rotacion',
+  ],
 };
 
 const columnByName = new Map(
@@ -31,13 +110,13 @@ export interface Columns {
 
 /** `Width (mm)` is a width in millimetres. */
 function headingOf(cell: string): { column: Column | undefined; unit: LengthUnit | null } {
-  const plain = cell
+  const plain = withoutAccents(cell)
     .trim()
     .toLowerCase()
     .replace(/[_.:]+/g, ' ')
     .replace(/\s+/g, ' ')
     .trim();
-  const match = /^(.*?)\s*(?:[([/,]\s*|\bin\s+)(\S+?)[)\]]?$/.exec(plain);
+  const match = /^(.*?)\s*(?:[([/,]\s*|\b(?:in|en)\s+)(\S+?)[)\]]?$/.exec(plain);
   const unit = match ? unitNamed(match[2] ?? '') : null;
   const name = unit && match ? (match[1] ?? '').trim() : plain;
   return { column: columnByName.get(name), unit };

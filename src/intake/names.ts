@@ -16,7 +16,8 @@ export interface NamesReading {
 }
 
 /** A garment size as the trade writes it. */
-const SIZE = /^(\d?X{0,3}[SML]|[2-6]XL|Y\s?X{0,2}[SML]|[2-6]\s?T|youth\s.+|\d{1,2}\s?[-/]\s?\d{1,2})$/i;
+const SIZE =
+  /^(\d?X{0,3}[SML]|[2-6]XL|Y\s?X{0,2}[SML]|[2-6]\s?T|(?:youth|juvenil)\s.+|\d{1,2}\s?[-/]\s?\d{1,2})$/i;
 
 /** Reads a list of names, numbers and garment sizes, in any order of the three: a number is figures, a size is a size. */
 export function readNames(text: string): NamesReading {
@@ -25,7 +26,11 @@ export function readNames(text: string): NamesReading {
   const bad: number[] = [];
   for (const [index, record] of data.entries()) {
     const cells = record.map((cell) => cell.trim()).filter(Boolean);
-    if (cells.length === 0 || (index === 0 && cells.some((cell) => /^(name|number|no\.?|size)$/i.test(cell))))
+    if (
+      cells.length === 0 ||
+      (index === 0 &&
+        cells.some((cell) => /^(name|number|no\.?|size|nombre|n[uú]mero|n\.?º|talla)$/i.test(cell)))
+    )
       continue;
     const number = cells.find((cell) => /^#?\d{1,3}$/.test(cell)) ?? '';
     const size = cells.find((cell) => cell !== number && SIZE.test(cell)) ?? '';

@@ -34,6 +34,7 @@ import {
   type Transfer,
   transferSchema,
 } from './records';
+import { itemSchema, type LedgerEntry, ledgerSchema, type StockItem } from './stock';
 
 /** The collections of a book and the schema of their records; the names are the prefixes of storage keys. */
 const collections = {
@@ -51,6 +52,8 @@ const collections = {
   aside: asideSchema,
   shelf: shelfSchema,
   closing: closingSchema,
+  item: itemSchema,
+  entry: ledgerSchema,
   step: stepSchema,
   settings: settingsSchema,
 } as const;
@@ -75,6 +78,9 @@ export interface Book {
   readonly aside: Readonly<Record<string, Aside>>;
   readonly shelf: Readonly<Record<string, ShelfItem>>;
   readonly closing: Readonly<Record<string, Closing>>;
+  readonly item: Readonly<Record<string, StockItem>>;
+  /** The ledger of stock. Entries are only ever added. */
+  readonly entry: Readonly<Record<string, LedgerEntry>>;
   /** What undo takes back; it lies with the book, so that it outlives a reload. */
   readonly step: Readonly<Record<string, StoredStep>>;
   readonly settings: Readonly<Record<string, Settings>>;
@@ -95,6 +101,8 @@ export const emptyBook: Book = {
   aside: {},
   shelf: {},
   closing: {},
+  item: {},
+  entry: {},
   step: {},
   settings: {},
 };

@@ -16,15 +16,11 @@ const area = z.number().check(z.minimum(0));
 
 const count = z.int().check(z.minimum(0));
 
-/** What a run takes, or took: film, ink, powder and minutes of who was at work. */
-const amounts = {
-  film: length,
-  sheets: count,
-  colour: volume,
-  white: volume,
-  powder: mass,
-  time: { printer: seconds, hands: seconds, press: seconds, oven: seconds },
-} as const;
+/** Film, along it; of sheets their whole length, and how many. */
+const filmUsed = { film: length, sheets: count } as const;
+
+/** Ink and powder; `null` where the artwork was not there to look at, or nobody measured. */
+const consumed = { colour: z.nullable(volume), white: z.nullable(volume), powder: z.nullable(mass) } as const;
 
 /**
  * A run that was closed: what it did, what it had been planned to take, and what it took. The id is the run's; a run that is opened
@@ -40,6 +36,7 @@ export const closingSchema = z.object({
   /** What there was to do. */
   work: z.object({
     copies: count,
+    /** Copies pressed on garments here: each place on a garment is one. */
     garments: count,
     spans: count,
     /** Closings of the press, for curing too where it cures. */
@@ -49,14 +46,15 @@ export const closingSchema = z.object({
     /** Printed in full, as the artwork's pixels tell; `null` where some artwork was not there to look at. */
     coverage: z.nullable(z.object({ colour: area, white: area })),
   }),
-  planned: z.object({ ...amounts, time: z.object(amounts.time) }),
-  /** `null` where nobody measured. */
+  planned: z.object({
+    ...filmUsed,
+    ...consumed,
+    time: z.object({ printer: seconds, hands: seconds, press: seconds, oven: seconds }),
+  }),
   actual: z.object({
-    film: amounts.film,
-    sheets: amounts.sheets,
-    colour: z.nullable(volume),
-    white: z.nullable(volume),
-    powder: z.nullable(mass),
+    ...filmUsed,
+    ...consumed,
+    /** `null` where nobody measured. */
     time: z.object({
       printer: z.nullable(seconds),
       hands: z.nullable(seconds),

@@ -10,6 +10,9 @@ export const size = z.custom<Micrometres>((value) => Number.isSafeInteger(value)
 
 export const money = z.custom<Minor>(isWhole);
 
+/** A change of an amount: below zero for what leaves. */
+export const signed = z.custom<number>((value) => Number.isSafeInteger(value));
+
 export const volume = z.custom<Microlitres>(isWhole);
 
 export const mass = z.custom<Milligrams>(isWhole);

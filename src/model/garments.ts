@@ -8,8 +8,9 @@ export type SizeGroup = (typeof sizeGroups)[number];
 /** The group of a garment size as the trade writes it: `2T` to `6T` and months are toddlers', `YM`, `Youth L`, `10-12` youths'. */
 export function groupOfSize(size: string): SizeGroup {
   const plain = size.trim().toUpperCase();
-  if (/^\d{1,2}\s?(T|M|MO|MONTHS)$|^NB$|TODDLER|INFANT|BABY/.test(plain)) return 'toddler';
-  if (/^Y|YOUTH|KID|^\d{1,2}\s?[-/]\s?\d{1,2}$/.test(plain)) return 'youth';
+  if (/^\d{1,2}\s?(T|M|MO|MONTHS)$|^NB$|TODDLER|INFANT|BABY|BEB[EÉ]|^\d{1,2}\s?MESES/.test(plain))
+    return 'toddler';
+  if (/^Y|YOUTH|KID|JUVENIL|NIÑ[OA]|AÑOS|^\d{1,2}\s?[-/]\s?\d{1,2}$/.test(plain)) return 'youth';
   return 'adult';
 }
 

@@ -81,3 +81,11 @@ export {
   TINTS,
   type Transfer,
 } from './records';
+export type {
+  Blank,
+  LedgerEntry,
+  StockItem,
+  StockUnit,
+  Supply,
+  SupplyKind,
+} from './stock';

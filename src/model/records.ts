@@ -250,7 +250,7 @@ export const stepSchema = z.object({
 });
 
 /** Languages the app speaks; ISO 639-1. */
-export const languages = ['en'] as const;
+export const languages = ['en', 'es'] as const;
 
 export type Language = (typeof languages)[number];
 

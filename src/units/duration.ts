@@ -13,6 +13,7 @@ export type DurationProblem = 'empty' | 'unreadable' | 'too-long';
 /** Nothing a shop waits for takes longer: a day. */
 const LONGEST = 24 * 60 * 60;
 
+/** In the languages of the app. */
 const SECONDS_PER: Readonly<Record<string, number>> = {
   s: 1,
   sec: 1,
@@ -25,6 +26,13 @@ const SECONDS_PER: Readonly<Record<string, number>> = {
   h: 3600,
   hour: 3600,
   hours: 3600,
+  seg: 1,
+  segundo: 1,
+  segundos: 1,
+  minuto: 60,
+  minutos: 60,
+  hora: 3600,
+  horas: 3600,
 };
 
 /**

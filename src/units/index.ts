@@ -2,14 +2,12 @@ export {
   type AmountProblem,
   fromMass,
   fromVolume,
-  type MassUnit,
   type Microlitres,
   type Milligrams,
   parseMass,
   parseVolume,
   toMass,
   toVolume,
-  type VolumeUnit,
 } from './amount';
 export { type DateOrder, type DateProblem, type LocalDate, parseDate } from './date';
 export { asSeconds, type DurationProblem, fromMinutes, parseDuration, type Seconds } from './duration';
@@ -45,3 +43,4 @@ export {
   type TemperatureUnit,
   toDegrees,
 } from './temperature';
+export { withoutAccents } from './text';

@@ -1,5 +1,6 @@
 import { readAmount } from './read-amount';
 import { fail, ok, type Result } from './result';
+import { withoutAccents } from './text';
 
 declare const micrometres: unique symbol;
 /** A length in whole micrometres. All lengths in `src` are of this type; mm and inches exist at the edges. */
@@ -35,6 +36,7 @@ export const toInches = (length: Micrometres): number => toUnit(length, 'in');
 /** Why a text is no length: nothing there, not a number with a unit, or not above zero. */
 export type LengthProblem = 'empty' | 'unreadable' | 'not-positive' | 'too-long';
 
+/** In the languages of the app, without accents. */
 const UNIT_WORDS: Record<string, LengthUnit> = {
   mm: 'mm',
   millimetre: 'mm',
@@ -56,6 +58,17 @@ const UNIT_WORDS: Record<string, LengthUnit> = {
   "'": 'ft',
   '’': 'ft',
   '′': 'ft',
+  milimetro: 'mm',
+  milimetros: 'mm',
+  centimetro: 'cm',
+  centimetros: 'cm',
+  metro: 'm',
+  metros: 'm',
+  pulg: 'in',
+  pulgada: 'in',
+  pulgadas: 'in',
+  pie: 'ft',
+  pies: 'ft',
 };
 
 const VULGAR: Record<string, string> = {
@@ -83,7 +96,7 @@ export function parseLength(
   unit: LengthUnit,
   least: 'above-zero' | 'zero' = 'above-zero',
 ): Result<Micrometres, LengthProblem> {
-  const plain = text
+  const plain = withoutAccents(text)
     .trim()
     .toLowerCase()
     .replace(/[½¼¾⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]}`)
@@ -115,7 +128,7 @@ export function parseLength(
 
 /** The unit named in a text, `null` if it names none: what decides how a size is shown again. */
 export function unitNamed(text: string): LengthUnit | null {
-  const word = /([a-z]+|["”″'’′]{1,2})\.?\s*$/i.exec(text.trim())?.[1]?.toLowerCase();
+  const word = /([a-z]+|["”″'’′]{1,2})\.?\s*$/i.exec(withoutAccents(text).trim())?.[1]?.toLowerCase();
   return word === undefined ? null : (UNIT_WORDS[word] ?? null);
 }
 

@@ -1,4 +1,5 @@
 import { fail, ok, type Result } from './result';
+import { withoutAccents } from './text';
 
 declare const temperature: unique symbol;
 /** A temperature in whole tenths of a degree Celsius: fine enough that whole degrees Fahrenheit come back as typed. */
@@ -25,6 +26,7 @@ const HOTTEST = fromDegrees(1000, 'C');
 const UNITS: Readonly<Record<string, TemperatureUnit>> = {
   c: 'C',
   celsius: 'C',
+  centigrados: 'C',
   f: 'F',
   fahrenheit: 'F',
 };
@@ -38,12 +40,12 @@ export function parseTemperature(
   text: string,
   unit: TemperatureUnit,
 ): Result<Temperature, TemperatureProblem> {
-  const plain = text
+  const plain = withoutAccents(text)
     .trim()
     .toLowerCase()
     .replace(/[\u00a0\u2009\u202f]/g, ' ');
   if (plain === '') return fail('empty');
-  const match = /^([-+−]?\d+(?:[.,]\d+)?)\s*(?:°|º|deg(?:rees?)?\.?)?\s*([a-z]+)?\.?$/.exec(plain);
+  const match = /^([-+−]?\d+(?:[.,]\d+)?)\s*(?:°|º|deg(?:rees?)?\.?|grados?)?\s*([a-z]+)?\.?$/.exec(plain);
   const named = match?.[2] === undefined ? unit : UNITS[match[2]];
   if (!match || named === undefined) return fail('unreadable');
   const value = fromDegrees(Number((match[1] ?? '').replace('−', '-').replace(',', '.')), named);

@@ -1,3 +1,4 @@
+import { demo } from '../../app/words/en/demo';
 import { addDemoDay } from '../../src/demo';
 import { applyEdit, setPlaces } from '../../src/editing';
 import { layRun, placesOf, problemOf } from '../../src/layout';
@@ -20,7 +21,11 @@ function demoBook(): Book {
     { ...small, order: {}, transfer: {}, copy: {} },
     (draft) => {
       const dayFrom = (days: number) => `2026-11-${String(25 + Math.min(5, days))}` as LocalDate;
-      addDemoDay(draft, { dayFrom, unit: 'mm' }, { ...ids, newId: () => `demo ${ids.newId()}` });
+      addDemoDay(
+        draft,
+        { dayFrom, unit: 'mm', words: demo, typed: (length) => `${length / 1000} mm` },
+        { ...ids, newId: () => `demo ${ids.newId()}` },
+      );
       for (const film of Object.values(draft.film)) if (film.kind === 'roll') film.spanMax = fromMm(480);
     },
     NOW,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { demo as demoWords } from '../../app/words/en/demo';
 import { addDemoDay, missingArtwork } from '../../src/demo';
 import { drawings, type Pen } from '../../src/demo/drawings';
 import { setArtwork } from '../../src/editing';
@@ -11,7 +12,9 @@ import { context, edited, NOW, smallBook } from '../editing/book';
 const ids = { ...context(), newId: () => crypto.randomUUID() };
 const dayFrom = (days: number) => `2026-12-${String(days + 1).padStart(2, '0')}` as LocalDate;
 const demo = (unit: 'mm' | 'in') =>
-  edited(smallBook().book, (draft) => addDemoDay(draft, { dayFrom, unit }, ids));
+  edited(smallBook().book, (draft) =>
+    addDemoDay(draft, { dayFrom, unit, words: demoWords, typed: (length) => `${length / 1000} mm` }, ids),
+  );
 
 describe('the demo day', () => {
   it.each(['mm', 'in'] as const)('is a full day, typed in %s', (unit) => {
@@ -22,6 +25,16 @@ describe('the demo day', () => {
     expect(Object.keys(book.copy).length - 5).toBeGreaterThanOrEqual(90);
     const codes = Object.values(book.order).map(({ code }) => code);
     expect(new Set(codes).size).toBe(codes.length);
+  });
+
+  it('has no two transfers of an order that share a width, by which a drawing is told', () => {
+    for (const unit of ['mm', 'in'] as const) {
+      const drawn = Object.values(demo(unit).transfer).filter(
+        ({ name }) => name !== 'front' && name !== 'tag',
+      );
+      const sizes = drawn.map(({ order, width }) => `${order} ${width}`);
+      expect(new Set(sizes).size).toBe(sizes.length);
+    }
   });
 
   it('fits its film', () => {

@@ -21,25 +21,15 @@ import { layRun, problemOf } from '../../src/layout';
 import { type Book, type Id, orderStates, type Place, type Run, runOf } from '../../src/model';
 import { pressRecipe, startingPress, startingStation, workOf } from '../../src/pressing';
 import { asSeconds, fromMm } from '../../src/units';
-import { context, edited, LATER, smallBook } from './book';
+import { closeIt, edited, freshIds, LATER, smallBook } from './book';
 
 const { book: empty, order, front } = smallBook();
 const run = Object.keys(empty.run)[0] as Id<'run'>;
 const at = (x: number, y: number): Place => ({ x: fromMm(x), y: fromMm(y), turned: false, pinned: false });
-let count = 0;
-/** Ids that are not given twice over several edits. */
-const ids = () => ({
-  ...context(),
-  newId: () => {
-    count += 1;
-    return `bench-${count}`;
-  },
-});
-
 /** Three fronts, one over and two tags on film and locked. */
 const locked = edited(
   edited(empty, (draft) => {
-    setCount(draft, front, 1, ids(), 'over');
+    setCount(draft, front, 1, freshIds(), 'over');
     const fronts = Object.values(draft.copy).filter((copy) => copy.transfer === front);
     const tags = Object.values(draft.copy).filter((copy) => copy.transfer !== front);
     setPlaces(draft, run, [
@@ -47,10 +37,10 @@ const locked = edited(
       ...tags.map(({ id }, index): [Id<'copy'>, Place] => [id, at(120, 10 + 90 * index)]),
     ]);
   }),
-  (draft) => lockRun(draft, run, ids()),
+  (draft) => lockRun(draft, run, freshIds()),
 );
 const stateOf = (book: Book): Run['state'] | undefined => book.run[run]?.state;
-const printed = edited(locked, (draft) => finishRun(draft, run, ids()));
+const printed = edited(locked, (draft) => finishRun(draft, run, freshIds()));
 const ordered = Object.values(locked.copy).find((copy) => copy.transfer === front && copy.role === 'ordered');
 if (!ordered) throw new Error('no copy');
 
@@ -66,7 +56,7 @@ describe('ticks', () => {
   const tickAll = (book: Book, kinds: readonly string[]) =>
     jobsOf(book)
       .filter(({ kind }) => kinds.includes(kind))
-      .reduce((now, { key }) => edited(now, (draft) => tickJob(draft, run, key, true, ids())), book);
+      .reduce((now, { key }) => edited(now, (draft) => tickJob(draft, run, key, true, freshIds())), book);
 
   it('bring a run from print to press, each state with its date, and its film off the roll', () => {
     const isPrinted = tickAll(locked, ['print']);
@@ -85,26 +75,30 @@ describe('ticks', () => {
   it('wait until all of a kind is done', () => {
     const [first] = jobsOf(locked).filter(({ kind }) => kind === 'press');
     const some = edited(tickAll(locked, ['print', 'cure']), (draft) =>
-      tickJob(draft, run, first?.key ?? '', true, ids()),
+      tickJob(draft, run, first?.key ?? '', true, freshIds()),
     );
     expect(stateOf(some)).toBe('cured');
   });
 
   it('are only ever added: one taken back is another', () => {
-    const once = edited(locked, (draft) => tickJob(draft, run, 'print/0', true, ids()));
-    const back = edited(once, (draft) => tickJob(draft, run, 'print/0', false, ids()));
+    const once = edited(locked, (draft) => tickJob(draft, run, 'print/0', true, freshIds()));
+    const back = edited(once, (draft) => tickJob(draft, run, 'print/0', false, freshIds()));
     expect(ticksOf(back, run).map(({ done }) => done)).toEqual([true, false]);
   });
 });
 
 describe('a run on film', () => {
-  const closed = [0, 1, 2].reduce((book) => edited(book, (draft) => advanceRun(draft, run, ids())), printed);
+  const pressed = [0, 1].reduce(
+    (book) => edited(book, (draft) => advanceRun(draft, run, freshIds())),
+    printed,
+  );
+  const closed = closeIt(pressed, run, freshIds());
 
   it('goes on to the end and back, all of it noted', () => {
     expect(stateOf(closed)).toBe('closed');
     let book = closed;
     for (const state of ['pressed', 'cured', 'printed', 'locked']) {
-      book = edited(book, (draft) => stepRunBack(draft, run, ids()));
+      book = edited(book, (draft) => stepRunBack(draft, run, freshIds()));
       expect(stateOf(book)).toBe(state);
     }
     expect(book.film).toEqual(locked.film);
@@ -113,15 +107,16 @@ describe('a run on film', () => {
 
   it('puts its overs on the shelf when it is closed, once', () => {
     expect(Object.values(closed.shelf)).toMatchObject([{ name: 'front', code: 'HB', count: 1 }]);
-    const again = edited(
-      edited(closed, (draft) => stepRunBack(draft, run, ids())),
-      (draft) => advanceRun(draft, run, ids()),
+    const again = closeIt(
+      edited(closed, (draft) => stepRunBack(draft, run, freshIds())),
+      run,
+      freshIds(),
     );
     expect(Object.values(again.shelf)).toMatchObject([{ count: 1 }]);
   });
 
   it('is drawn on by a later order, whose copy needs no film', () => {
-    const later = edited(closed, (draft) => duplicateOrder(draft, order, 'again', ids()));
+    const later = edited(closed, (draft) => duplicateOrder(draft, order, 'again', freshIds()));
     const [item] = Object.keys(later.shelf);
     if (!item) throw new Error('nothing on the shelf');
     const waiting = waitingFor(later, item);
@@ -187,7 +182,7 @@ describe('a spoiled copy', () => {
   const spoilage = { run, copy: ordered.id, stage: 'press', garment: true, reason: 'crooked' } as const;
 
   it('waits for a reprint, and its order for a blank; the run still shows what was printed', () => {
-    const spoiled = edited(printed, (draft) => spoilCopy(draft, spoilage, ids()));
+    const spoiled = edited(printed, (draft) => spoilCopy(draft, spoilage, freshIds()));
     expect(spoiled.copy[ordered.id]).toMatchObject({ run: null, place: null });
     expect(Object.values(spoiled.spoilage)).toMatchObject([spoilage]);
     expect(spoiled.order[order]?.awaits.blanks).toBe(true);
@@ -197,9 +192,9 @@ describe('a spoiled copy', () => {
   });
 
   it('is none while the run is not printed, and is not noted twice', () => {
-    expect(edited(locked, (draft) => spoilCopy(draft, spoilage, ids()))).toEqual(locked);
-    const once = edited(printed, (draft) => spoilCopy(draft, spoilage, ids()));
-    expect(edited(once, (draft) => spoilCopy(draft, spoilage, ids()))).toEqual(once);
+    expect(edited(locked, (draft) => spoilCopy(draft, spoilage, freshIds()))).toEqual(locked);
+    const once = edited(printed, (draft) => spoilCopy(draft, spoilage, freshIds()));
+    expect(edited(once, (draft) => spoilCopy(draft, spoilage, freshIds()))).toEqual(once);
   });
 });
 
@@ -209,7 +204,7 @@ describe('a recipe that is set', () => {
   it('replaces the one to start with and keeps what it was', () => {
     const hot = { peel: 'hot', fabric: 'cotton' } as const;
     const once = edited(empty, (draft) =>
-      setPress(draft, hot, { values, origin: 'data-sheet', notes: 'sheet of May' }, ids()),
+      setPress(draft, hot, { values, origin: 'data-sheet', notes: 'sheet of May' }, freshIds()),
     );
     expect(pressRecipe(once, 'hot', 'cotton')).toMatchObject({ values, origin: 'data-sheet' });
     expect(pressRecipe(once, 'cold', 'cotton').origin).toBe('common-practice');
@@ -218,7 +213,7 @@ describe('a recipe that is set', () => {
         draft,
         hot,
         { values: { ...values, wait: asSeconds(5) }, origin: 'own', notes: '' },
-        { ...ids(), now: LATER },
+        { ...freshIds(), now: LATER },
       ),
     );
     expect(Object.values(twice.recipe)[0]?.history).toMatchObject([

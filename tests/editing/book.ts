@@ -4,12 +4,15 @@ import {
   addTransfer,
   applyEdit,
   type BookDraft,
+  closeRun,
   type EditContext,
   startBook,
 } from '../../src/editing';
-import { type Book, emptyBook, type Id, type Instant } from '../../src/model';
+import { proposeClosing } from '../../src/log';
+import { type Book, type Closing, emptyBook, type Id, type Instant, settingsOf } from '../../src/model';
 import { startingStation } from '../../src/pressing';
-import { asMinor, fromMm } from '../../src/units';
+import type { TakenBlanks } from '../../src/stock';
+import { asMinor, fromMm, type LocalDate } from '../../src/units';
 
 export const NOW = '2026-11-25T12:00:00.000Z' as Instant;
 export const LATER = '2026-11-25T12:30:00.000Z' as Instant;
@@ -25,6 +28,16 @@ export function context(now: Instant = NOW): EditContext {
     },
   };
 }
+
+let given = 0;
+/** Ids that are not given twice over several edits. */
+export const freshIds = (now: Instant = NOW): EditContext => ({
+  now,
+  newId: () => {
+    given += 1;
+    return `fresh-${given}`;
+  },
+});
 
 export const edited = (book: Book, edit: (draft: BookDraft) => void): Book => applyEdit(book, edit, NOW).book;
 
@@ -90,3 +103,27 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
   });
   return { book, order, front, tag };
 }
+
+/** What closing a run of a book would note, every copy printed over its half with colour and on all of it with white. */
+function closingOf(book: Book, run: Id<'run'>): Omit<Closing, 'changed'> {
+  const settings = settingsOf(book);
+  const closing =
+    settings &&
+    proposeClosing(
+      book,
+      run,
+      settings,
+      ({ width, height }) => ({ colour: (width * height) / 2e6, white: (width * height) / 1e6 }),
+      { now: NOW, day: '2026-11-25' as LocalDate },
+    );
+  if (!closing) throw new Error('nothing to close');
+  return closing;
+}
+
+/** A book with a pressed run closed as proposed. */
+export const closeIt = (
+  book: Book,
+  run: Id<'run'>,
+  by: EditContext,
+  blanks: readonly TakenBlanks[] = [],
+): Book => edited(book, (draft) => closeRun(draft, closingOf(book, run), blanks, by));

@@ -18,7 +18,7 @@ import { layRun, problemOf, refusals } from '../../src/layout';
 import { type Book, type Id, type Place, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
 import { fromMm } from '../../src/units';
-import { context, edited, smallBook } from './book';
+import { context, edited, freshIds, smallBook } from './book';
 
 const { book: empty, front, tag } = smallBook();
 const open = runOf(empty, null);
@@ -137,7 +137,7 @@ describe('a jam', () => {
 });
 
 describe('a printed run', () => {
-  const printed = edited(locked, (draft) => finishRun(draft, run, context()));
+  const printed = edited(locked, (draft) => finishRun(draft, run, freshIds()));
 
   it('takes its film off the roll, lead and tail and all', () => {
     expect(rollOf(printed).lengthLeft).toBe(rollOf(laid).lengthLeft - fromMm(280));
@@ -156,19 +156,19 @@ describe('a printed run', () => {
     });
     const after = edited(
       edited(marked, (draft) => lockRun(draft, run, context())),
-      (draft) => finishRun(draft, run, context()),
+      (draft) => finishRun(draft, run, freshIds()),
     );
     expect(rollOf(after).noPrint).toEqual([
       { from: fromMm(120), to: fromMm(170) },
       { from: 0, to: fromMm(20) },
     ]);
-    expect(rollOf(edited(after, (draft) => reopenRun(draft, run, context()))).noPrint).toEqual(
+    expect(rollOf(edited(after, (draft) => reopenRun(draft, run, freshIds()))).noPrint).toEqual(
       rollOf(marked).noPrint,
     );
   });
 
   it('can be taken a step back', () => {
-    const back = edited(printed, (draft) => reopenRun(draft, run, context()));
+    const back = edited(printed, (draft) => reopenRun(draft, run, freshIds()));
     expect(rollOf(back).lengthLeft).toBe(rollOf(laid).lengthLeft);
     expect(shown(back)).toEqual(shown(locked));
     expect(back.run[run]?.history.map(({ state }) => state)).toEqual(['locked', 'printed', 'locked']);

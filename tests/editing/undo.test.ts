@@ -25,6 +25,7 @@ import { LATER, NOW, smallBook } from './book';
 type Edit = (draft: BookDraft) => void;
 
 const ids = { now: NOW, newId: () => crypto.randomUUID() };
+const later = { ...ids, now: LATER };
 const nth = <Item>(items: Record<string, Item>, index: number): Item | undefined => {
   const all = Object.values(items);
   return all[index % Math.max(1, all.length)];
@@ -86,7 +87,7 @@ const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
     (width): Edit =>
       (draft) => {
         const film = nth(draft.film, 0);
-        if (film) editFilm(draft, film.id, { ...(film as Roll), width });
+        if (film) editFilm(draft, film.id, { ...(film as Roll), width }, ids);
       },
   ),
   index.map(
@@ -105,9 +106,11 @@ const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
   ),
 );
 
-/** A book without the instants of change: undoing is a change too, and says when it was. */
+/** A book without the instants of change and the ledger: undoing is a change too, and says when it was. */
 const contents = (book: Book): unknown =>
-  JSON.parse(JSON.stringify({ ...book, step: {} }, (key, value) => (key === 'changed' ? undefined : value)));
+  JSON.parse(
+    JSON.stringify({ ...book, step: {}, entry: {} }, (key, value) => (key === 'changed' ? undefined : value)),
+  );
 
 describe('undo', () => {
   it('after any sequence of commands gives back the first state, and redo the last', () => {
@@ -123,11 +126,11 @@ describe('undo', () => {
         // What is stored is what is read again: steps outlive a reload.
         book = JSON.parse(JSON.stringify(book)) as Book;
         for (let back = stepBack(book); back; back = stepBack(book)) {
-          book = undoStep(back.book, back.step, LATER);
+          book = undoStep(back.book, back.step, later);
         }
         expect(contents(book)).toEqual(contents(first));
         for (let on = stepForward(book); on; on = stepForward(book)) {
-          book = redoStep(on.book, on.step, LATER);
+          book = redoStep(on.book, on.step, later);
         }
         expect(contents(book)).toEqual(contents(last));
       }),
@@ -137,7 +140,7 @@ describe('undo', () => {
   it('stamps what it touches with its own time and leaves the rest alone', () => {
     const { book, front, tag } = smallBook();
     const edited = applySettled(book, (draft) => editTransfer(draft, front, { name: 'back' }), NOW);
-    const undone = edited.step && undoStep(edited.book, edited.step, LATER);
+    const undone = edited.step && undoStep(edited.book, edited.step, later);
     expect(undone?.transfer[front]).toMatchObject({ name: 'front', changed: LATER });
     expect(undone?.transfer[tag]?.changed).toBe(NOW);
   });
@@ -185,7 +188,7 @@ describe('a draft', () => {
       false,
       true,
     ]);
-    const undone = wider.step && undoStep(wider.book, wider.step, LATER);
+    const undone = wider.step && undoStep(wider.book, wider.step, later);
     expect(undone && contents(undone)).toEqual(contents(laid));
   });
 });

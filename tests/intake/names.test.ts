@@ -13,6 +13,12 @@ describe('names and numbers', () => {
     ]);
   });
 
+  it('are read under a Spanish heading', () => {
+    expect(readNames('Nombre;Número;Talla\nFinn;7;L').rows).toMatchObject([
+      { name: 'Finn', number: '7', size: 'L' },
+    ]);
+  });
+
   it('with neither name nor number are named by their line', () => {
     expect(readNames('Finn\t7\tL\n\t\tXL')).toMatchObject({ rows: [{ name: 'Finn' }], bad: [2] });
   });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { readTable } from '../../src/intake';
+import { fromMm } from '../../src/units';
 
 const ways = { unit: 'mm', dateOrder: null } as const;
 const read = (text: string) => readTable(text, ways);
@@ -104,6 +105,28 @@ describe('a table of orders', () => {
     const text = 'Fair,Star,10,10,1,3/4/2026,';
     expect(read(text).needsDateOrder).toBe(true);
     expect(readTable(text, { unit: 'mm', dateOrder: 'day-first' }).rows[0]?.due).toBe('2026-04-03');
+  });
+
+  it('is read as a Spanish shop keeps it', () => {
+    const table =
+      'Pedido;Diseño;Ancho (cm);Alto en mm;Cantidad;Fecha de entrega;Se puede girar\n' +
+      'Remo del Puerto;espalda;8,9;120,5;4;01.12.2026;Sí\n;manga;3 pulg;40;2;;no';
+    expect(readTable(table, { unit: 'mm', dateOrder: null })).toMatchObject({
+      bad: [],
+      unknown: [],
+      rows: [
+        {
+          order: 'Remo del Puerto',
+          transfer: 'espalda',
+          width: fromMm(89),
+          height: fromMm(120.5),
+          count: 4,
+          due: '2026-12-01',
+          turn: 'quarter',
+        },
+        { order: 'Remo del Puerto', transfer: 'manga', width: fromMm(76.2), turn: 'fixed' },
+      ],
+    });
   });
 
   it('says which columns a heading lacks', () => {

@@ -243,18 +243,38 @@ describe('migration', () => {
     expect(migrated?.get(other[0])).toEqual(other[1]);
   });
 
-  it('embeds garments and places in locked runs from version 10 on, and knows received runs', () => {
+  it('opens the ledger from version 10 on with what is left of every film, and begins undo anew', () => {
+    const changed = '2026-11-20T08:00:00.000Z';
+    const nine = new Map<string, unknown>([
+      ['film/f', { ...filmOne, id: 'f', kind: 'roll', name: 'Roll', changed }],
+      ['film/s', { id: 's', name: 'Sheets', kind: 'sheets', sheetsLeft: 25, changed }],
+      ['film/e', { ...filmOne, id: 'e', kind: 'roll', lengthLeft: 0, changed }],
+      ['step/s', { id: 's', number: 1, redo: [], undo: [{ op: 'remove', path: ['film', 'f'] }] }],
+    ]);
+    const migrated = migrate(nine, 9);
+    const entries = [...(migrated ?? [])].flatMap(([key, value]) =>
+      key.startsWith('entry/') ? [readRecord('entry', value)] : [],
+    );
+    expect(entries).toMatchObject([
+      { item: 'f', name: 'Roll', unit: 'length', kind: 'opening', amount: 60_000_000, at: changed },
+      { item: 's', name: 'Sheets', unit: 'sheets', kind: 'opening', amount: 25, counters: null },
+    ]);
+    expect(migrated?.get('film/f')).toEqual(nine.get('film/f'));
+    expect(migrated?.has('step/s')).toBe(false);
+  });
+
+  it('embeds garments and places in locked runs from version 11 on, and knows received runs', () => {
     const garment = { id: 'g', order: 'o', style: 'tee', colour: '', shade: null, size: 'M', count: 3 };
     const others = { ...garment, id: 'h', order: 'p' };
     const { oneClosing, ...station } = startingStation('C');
-    const nine = new Map<string, unknown>([
+    const ten = new Map<string, unknown>([
       ['garment/g', garment],
       ['garment/h', others],
       ['run/r', { id: 'r', state: 'locked', snapshot: { orders: [{ id: 'o' }] } }],
       ['run/d', { id: 'd', state: 'draft', snapshot: null }],
       ['settings/shop', { ...settingsSix, station }],
     ]);
-    const migrated = migrate(nine, 9);
+    const migrated = migrate(ten, 10);
     expect(migrated?.get('run/r')).toMatchObject({
       received: null,
       snapshot: { garments: [garment], placements: [] },

@@ -36,6 +36,8 @@ export const keys = {
   onFilm: 'while the film or the table of copies has the focus',
   everywhere: 'everywhere',
   mod: 'Ctrl',
+  shift: 'Shift',
+  alt: 'Alt',
   names: {
     ArrowRight: '→',
     ArrowLeft: '←',

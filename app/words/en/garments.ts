@@ -1,4 +1,4 @@
-import type { SizeGroup } from '../../../src/model';
+import type { PlaceName, SizeGroup } from '../../../src/model';
 import { type Ways, whole } from '../format';
 import { copies, transfers } from './counts';
 
@@ -18,6 +18,14 @@ export const grid = {
   place: 'Place',
   design: 'Design',
   aDesign: 'design',
+  /** What a place is called on its transfers, too. */
+  places: {
+    front: 'front',
+    back: 'back',
+    'left chest': 'left chest',
+    sleeve: 'sleeve',
+    'neck tag': 'neck tag',
+  } satisfies Record<PlaceName, string>,
   addPlacement: 'Add a place',
   removePlacement: 'Remove this place',
   groups: { adult: 'adult', youth: 'youth', toddler: 'toddler' } satisfies Record<SizeGroup, string>,

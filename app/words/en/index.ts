@@ -1,14 +1,17 @@
 import { artwork, grade } from './artwork';
 import { cards } from './cards';
+import { closing } from './closing';
 import { commands, keys } from './commands';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
+import { demo } from './demo';
 import { designs } from './designs';
 import { film } from './film';
 import { filmForm } from './film-form';
 import { grid, names } from './garments';
 import { handOver } from './hand-over';
 import { keep, storage } from './keep';
+import { log } from './log';
 import { orders } from './orders';
 import { press } from './press';
 import { printImage } from './print-image';
@@ -25,6 +28,7 @@ import { bands, common, kept, name, rooms, skip } from './shell';
 import { shop } from './shop';
 import { spoil } from './spoil';
 import { station } from './station';
+import { stock } from './stock';
 import { strip } from './strip';
 import { table } from './table';
 
@@ -39,6 +43,7 @@ export const en = {
   shop,
   keep,
   storage,
+  demo,
   orders,
   table,
   grid,
@@ -60,10 +65,16 @@ export const en = {
   station,
   recipeForm,
   spoil,
+  closing,
   cards,
+  stock,
+  log,
   lengthProblems,
   moneyProblems,
   dateProblems,
   durationProblems,
   temperatureProblems,
 };
+
+/** What every language has to say; a missing or left-over message does not compile. */
+export type Words = typeof en;

@@ -124,7 +124,6 @@ export const press = {
     Record<Run['state'], string>
   >,
   back: (state: string) => `Back to ${state}`,
-  closedNote: 'The run is closed. Its spare copies are on the shelf.',
   lockFirst: 'This run is a draft. Lock it for print in the Film room, then begin it here.',
   toFilm: 'To the Film room',
   equipment: 'Equipment',

@@ -4,7 +4,15 @@ export const name = 'Rollwright';
 
 export const skip = 'Skip to the work';
 
-export const rooms = { orders: 'Orders', film: 'Film', cut: 'Cut', press: 'Press', label: 'Rooms' };
+export const rooms = {
+  orders: 'Orders',
+  film: 'Film',
+  cut: 'Cut',
+  press: 'Press',
+  stock: 'Stock',
+  log: 'Log',
+  label: 'Rooms',
+};
 
 export const common = {
   cancel: 'Cancel',

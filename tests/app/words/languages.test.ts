@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { languageFor, localeFor } from '../../app/words';
+import { languageFor, localeFor } from '../../../app/words';
 
 describe('the language a new shop begins with', () => {
   it.each([

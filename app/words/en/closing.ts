@@ -1,0 +1,47 @@
+import type { AmountProblem } from '../../../src/units';
+import { counted, type Ways } from '../format';
+
+/** Closing a run: what it really took. */
+export const closing = {
+  title: (run: string) => `Close ${run}`,
+  lead: 'What was planned stands in the fields. Put in what was really used; leave a field empty where nobody measured.',
+  film: (unit: string) => `Film used (${unit})`,
+  sheets: 'Sheets used',
+  colour: 'Colour ink (ml)',
+  white: 'White ink (ml)',
+  powder: 'Powder (g)',
+  planned: (amount: string) => `planned ${amount}`,
+  unplanned: 'not planned: some artwork has not been checked',
+  weighedOut: 'as weighed out and returned',
+  printer: 'Printer (min)',
+  hands: 'Hands (min)',
+  press: 'Press (min)',
+  oven: 'Oven (min)',
+  plannedTime: (time: string) => `planned ${time}`,
+  blanks: 'Garments taken out of stock',
+  blank: (name: string, order: string) => `${name}, for ${order}`,
+  blankSpoiled: (count: number, ways: Ways) => `and ${counted(count, 'spoiled one', 'spoiled ones', ways)}`,
+  spoiled: 'Spoiled',
+  spoiledLine: (copies: number, stage: string, reason: string, ways: Ways) =>
+    `${counted(copies, 'copy', 'copies', ways)} ${stage}${reason === '' ? '' : `: ${reason}`}`,
+  noneSpoiled: 'No copy was spoiled.',
+  lots: 'Lots in use',
+  lotOf: { film: 'Film lot', colour: 'Colour ink lot', white: 'White ink lot', powder: 'Powder lot' },
+  air: 'Room',
+  temperature: (unit: string) => `Temperature (${unit})`,
+  humidity: 'Relative humidity (%)',
+  notes: 'Notes',
+  figures: 'Used',
+  time: 'Time',
+  save: 'Close the run',
+  done: (run: string) => `${run} is closed. What it used is out of stock, its spare copies are on the shelf.`,
+  notPressed: 'Only a run that is pressed can be closed.',
+  whole: 'Type a whole number, such as 12.',
+  humidityProblem: 'Relative humidity is between 0 and 100.',
+  amountProblems: {
+    empty: 'Type an amount, such as 350 g or 120 ml.',
+    unreadable: 'This is not an amount. Type a number with or without a unit, such as 350 g or 120 ml.',
+    negative: 'An amount cannot be below zero.',
+    'too-much': 'That is more than any shop keeps. Check the unit.',
+  } satisfies Record<AmountProblem, string>,
+};

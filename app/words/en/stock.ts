@@ -1,0 +1,4 @@
+/** The Stock room. */
+export const stock = {
+  title: 'Stock',
+};

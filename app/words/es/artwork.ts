@@ -1,0 +1,153 @@
+import type { Finding, Grade } from '../../../src/artwork';
+import type { Words } from '../en';
+import { counted, fineLength, hex, inkArea, number, percent, type Ways, whole } from '../format';
+
+const places = (count: number, ways: Ways) => counted(count, 'lugar', 'lugares', ways);
+
+/** What a finding is, and what to do about it. */
+function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said']> {
+  switch (found.code) {
+    case 'coarse': {
+      const [x, y] = [whole(found.x, ways), whole(found.y, ways)];
+      return {
+        what:
+          x === y
+            ? `${x} píxeles por pulgada a esta medida`
+            : `${x} × ${y} píxeles por pulgada a esta medida`,
+        mend: 'Los bordes se verán borrosos o escalonados. Pedir un archivo mayor, o imprimirlo más pequeño: de 250 en adelante está bien, por debajo de 150 está mal.',
+      };
+    }
+    case 'stretched':
+      return {
+        what: `estirado un ${percent(found.share, ways)} por un lado`,
+        mend: 'Poner el alto según el arte en la lista de pedidos.',
+      };
+    case 'ground':
+      return {
+        what: `un fondo liso de ${hex(found.colour)} llega a los cuatro bordes`,
+        mend: 'Se imprimiría como un rectángulo entero. Calarlo aquí, o exportar el arte con fondo transparente.',
+      };
+    case 'see-through':
+      return {
+        what: `el ${percent(found.share, ways)} de la tinta es translúcido`,
+        mend: 'El blanco se ve a través como un cerco o una niebla. Hacer opacos los brillos, sombras y bordes suaves, o partirlos en puntos.',
+      };
+    case 'thin-strokes':
+      return {
+        what: `trazos más finos que ${fineLength(found.limit, ways)} en ${places(found.count, ways)}, el más fino de ${fineLength(found.least, ways)}`,
+        mend: `Puede que no retengan polvo y se vayan al lavar; bajo el más fino quedan ${fineLength(found.whiteLeft, ways)} de blanco. Engrosarlos, o imprimirlo más grande.`,
+      };
+    case 'white-lost':
+      return {
+        what: `no queda blanco bajo los trazos en ${places(found.count, ways)}`,
+        mend: `El blanco se contrae ${fineLength(found.choke, ways)} por lado, y ahí el color cae sobre la prenda desnuda. Engrosar los trazos, o contraer menos.`,
+      };
+    case 'specks':
+      return {
+        what: `${counted(found.count, 'mota', 'motas', ways)} de menos de ${fineLength(found.limit, ways)}`,
+        mend: 'Puntos tan pequeños no retienen polvo. Quitarlos, o hacerlos más grandes.',
+      };
+    case 'openings':
+      return {
+        what: `huecos más estrechos que ${fineLength(found.limit, ways)} en ${places(found.count, ways)}, el más estrecho de ${fineLength(found.least, ways)}`,
+        mend: 'El polvo puede cerrarlos. Abrirlos, o imprimirlo más grande.',
+      };
+    case 'black-on-black':
+      return {
+        what: `el ${percent(found.share, ways)} de la tinta es negro, para una prenda negra`,
+        mend: 'Ese negro puede ponerlo la propia prenda: calarlo aquí, y el estampado queda más suave y gasta menos tinta.',
+      };
+    case 'profile':
+      return {
+        what: `colores en el perfil «${found.name}», no en sRGB`,
+        mend: 'Se pasan a sRGB, y lo que queda fuera se apaga. Exportarlo como sRGB para ver lo que saldrá.',
+      };
+    case 'gamma':
+      return {
+        what: `guardado con una gamma de ${number(found.gamma, ways.locale, 0, 3)}`,
+        mend: 'Se muestra y se imprime corregido; otros programas pueden no hacerlo. Exportarlo como sRGB para estar seguros.',
+      };
+    case 'animated':
+      return {
+        what: 'una animación; solo se imprime su primer fotograma',
+        mend: 'Exportar el fotograma deseado como imagen fija.',
+      };
+    case 'deep':
+      return {
+        what: 'más de 8 bits por canal, impreso como 8',
+        mend: 'No hay que hacer nada: en película no se nota.',
+      };
+    case 'outside':
+      return {
+        what: `${counted(found.count, 'script o enlace externo', 'scripts o enlaces externos', ways)} en el SVG`,
+        mend: 'Nada de eso se ejecuta ni se descarga, así que falta lo que dibujaría. Incrustar las imágenes, convertir el texto en trazados y exportar otra vez.',
+      };
+  }
+}
+
+const grades: Record<Grade, string> = { good: 'bien', check: 'revisar', poor: 'mal' };
+
+export const artwork: Words['artwork'] = {
+  title: (name) => `${name}: cómo saldrá`,
+  nothing: 'Nada que corregir: saldrá tal como está.',
+  said: (found, ways) => finding(found, ways),
+  worst: (grade) => grades[grade],
+  findings: 'Lo que se ha encontrado',
+  show: 'Mostrar dónde',
+  shown: 'A la vista',
+  showNamed: (what) => `Mostrar dónde: ${what}`,
+  picture: (name) => `${name} sobre el color de la prenda`,
+  pictureMissing: 'No se ha podido leer la imagen. Dar otra vez su arte a este transfer.',
+  loading: 'Leyendo la imagen…',
+  checking: (share) => `Mirando cada píxel, ${share}…`,
+  stop: 'Parar',
+  stopped: 'Este arte no se ha revisado.',
+  again: 'Revisarlo',
+  zoom: 'Zoom',
+  zooms: {
+    '1': 'arte entero',
+    '2': 'el doble de grande',
+    '4': 'cuatro veces más grande',
+    '8': 'ocho veces más grande',
+  },
+  knockOutGround: 'Calar el fondo …',
+  knockOutBlack: 'Calar el negro …',
+  knockTitle: (colour) => `Calado de ${hex(colour)}`,
+  tolerance: 'Tolerancia',
+  enclosed: 'también donde está encerrado, como en las letras',
+  knockHint: 'Lo que toma el color de la prenda no se imprimirá. La imagen original se conserva.',
+  use: 'Usar esta imagen',
+  madeName: (fileName) => `${fileName.replace(/\.[a-z0-9]+$/i, '')}, calado.png`,
+  made: (width) =>
+    `La imagen calada está en uso, con ${width} de ancho como antes; el alto sigue las proporciones nuevas. Deshacer trae la otra de vuelta.`,
+  notMade: 'No quedaría nada de la imagen. Bajar la tolerancia.',
+  tooLargeToKnock:
+    'Esta imagen es demasiado grande para calarla aquí. Exportarla antes a su tamaño impreso con 300 ppp.',
+  madeFrom: (colour) => `Hecha aquí calando ${colour}.`,
+  backToFirst: 'Volver a la imagen de la que salió',
+  measures: 'Medidas de una copia',
+  printed: 'Medida impresa',
+  pixels: 'Píxeles, sin margen vacío',
+  ppi: 'Píxeles por pulgada',
+  perInch: (x, y, ways) => `${whole(x, ways)} a lo ancho, ${whole(y, ways)} a lo alto`,
+  vector: 'dibujado a cualquier tamaño (SVG)',
+  bearing: 'Película con tinta',
+  bearingShare: (mm2, share, ways) => `${inkArea(mm2, ways)}, ${percent(share, ways)} de su caja`,
+  white: 'Blanco',
+  colour: 'Color',
+  outline: 'Contorno, todos los bordes',
+  limits: 'Límites de este taller',
+  limitsHint:
+    'Trazos y huecos: práctica común, sin fuente; ajustarlos a lo que aguantan la película y el polvo propios. La contracción es lo que el programa de la impresora quita al blanco; Rollwright nunca contrae por su cuenta.',
+  stroke: 'Trazo más fino',
+  opening: 'Hueco más estrecho',
+  choke: 'Contracción del blanco por lado',
+  tooWide: 'Eso es más de 5 mm, más que cualquier límite de este tipo.',
+};
+
+export const grade: Words['grade'] = {
+  names: grades,
+  checking: 'revisando',
+  notChecked: 'sin revisar',
+  look: (name, told) => `Arte de ${name}: ${told}. Ver cómo saldrá`,
+};

@@ -1,0 +1,64 @@
+import type { Words } from '../en';
+import { counted, whole } from '../format';
+
+/** Where the middle of a print lies on an adult's garment (common practice, no source). */
+const placements: Readonly<Record<string, string>> = {
+  'pecho izquierdo':
+    'centro a 18–23 cm (7–9 in) bajo la costura del hombro junto al cuello, a 10–15 cm (4–6 in) del medio.',
+  frente: 'borde superior a 8 cm (3 in) bajo el cuello, centrado.',
+  espalda: 'borde superior a 10 cm (4 in) bajo el cuello, centrado.',
+  manga: 'centrado en el doblez, a 3–5 cm (1–2 in) sobre el dobladillo.',
+  etiqueta: 'por dentro, a 2,5 cm (1 in) bajo la costura del cuello, centrado.',
+};
+
+export const cards: Words['cards'] = {
+  title: 'Fichas para imprimir',
+  back: 'Volver al planchado',
+  which: 'Ficha',
+  kinds: {
+    run: 'ficha de la tirada',
+    day: 'cronograma del día',
+    pick: 'lista de preparación',
+    care: 'tarjetas de cuidado',
+    packing: 'notas de entrega',
+  },
+  print: 'Imprimir',
+  dayTitle: (run) => `El día · ${run}`,
+  runTitle: (run) => `Ficha de la tirada · ${run}`,
+  runFacts: (copies, peel, made, ways) =>
+    `${counted(copies, 'copia', 'copias', ways)} · la película se pela ${peel} · ${made}`,
+  coated: 'cara con recubrimiento comprobada',
+  edgeFlat: 'borde plano',
+  bareCorner: 'una esquina sin polvo, para pelar por ella',
+  cureLook:
+    'Bien: brillante, como piel de naranja. Mate y granulado: seguir curando. Amarillo, quebradizo: imprimir de nuevo. Aceitoso: humedad.',
+  transfersOnly: 'Solo transfers: planos, secos, fechados, sin planchar.',
+  together: (names, garments, ways) =>
+    `En un solo cierre: ${names.join(' + ')}, ${counted(garments, 'prenda', 'prendas', ways)}.`,
+  garment: (name, count) => `${name} × ${count}`,
+  garmentFor: (transfer) => `prenda para ${transfer}`,
+  placements: (names) =>
+    Object.entries(placements).filter(([place]) => names.some((name) => name.toLowerCase().includes(place))),
+  commonPractice: 'Práctica común, sin fuente.',
+  pickTitle: (run) => `Lista de preparación · ${run}`,
+  replacement: (count, ways) => `${counted(count, 'prenda', 'prendas', ways)} más, por las estropeadas`,
+  care: [
+    'Esperar 24 horas antes del primer lavado.',
+    'Lavar del revés, en frío, con programa delicado.',
+    'Sin lejía ni suavizante.',
+    'Secar al aire o en frío.',
+    'No planchar sobre el estampado.',
+  ],
+  transferCare: [
+    'Guardar planos, secos y a oscuras, en su bolsa.',
+    'Planchar con los valores de la ficha técnica de la película; probar antes uno en un retazo.',
+    'Plato caliente: manos lejos.',
+  ],
+  bagsFor: (code) => `Bolsas, ${code}`,
+  bag: (number, of, ways) => `bolsa ${whole(number, ways)} de ${whole(of, ways)}`,
+  handovers: { collect: 'Se recoge.', ship: 'Se envía.' },
+  stretched: 'estirado, y el estampado aguanta',
+  flatAndDry: 'plano, seco y fechado',
+  counted: 'contado',
+  packed: (when) => `Hecha el ${when}`,
+};

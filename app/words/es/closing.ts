@@ -1,0 +1,52 @@
+import type { Words } from '../en';
+import { counted } from '../format';
+
+export const closing: Words['closing'] = {
+  title: (run) => `Cerrar ${run}`,
+  lead: 'En los campos está lo previsto. Poner lo que de verdad se gastó; dejar vacío lo que nadie midió.',
+  film: (unit) => `Película gastada (${unit})`,
+  sheets: 'Hojas gastadas',
+  colour: 'Tinta de color (ml)',
+  white: 'Tinta blanca (ml)',
+  powder: 'Polvo (g)',
+  planned: (amount) => `previsto: ${amount}`,
+  unplanned: 'sin previsión: hay arte sin revisar',
+  weighedOut: 'lo pesado al sacar menos lo devuelto',
+  printer: 'Impresora (min)',
+  hands: 'Manos (min)',
+  press: 'Plancha (min)',
+  oven: 'Horno (min)',
+  plannedTime: (time) => `previsto: ${time}`,
+  blanks: 'Prendas sacadas del almacén',
+  blank: (name, order) => `${name}, para ${order}`,
+  blankSpoiled: (count, ways) => `y ${counted(count, 'estropeada', 'estropeadas', ways)}`,
+  spoiled: 'Estropeado',
+  spoiledLine: (copies, stage, reason, ways) =>
+    `${counted(copies, 'copia', 'copias', ways)} ${stage}${reason === '' ? '' : `: ${reason}`}`,
+  noneSpoiled: 'No se estropeó ninguna copia.',
+  lots: 'Lotes en uso',
+  lotOf: {
+    film: 'Lote de película',
+    colour: 'Lote de tinta de color',
+    white: 'Lote de tinta blanca',
+    powder: 'Lote de polvo',
+  },
+  air: 'Ambiente',
+  temperature: (unit) => `Temperatura (${unit})`,
+  humidity: 'Humedad relativa (%)',
+  notes: 'Notas',
+  figures: 'Gastado',
+  time: 'Tiempo',
+  save: 'Cerrar la tirada',
+  done: (run) =>
+    `${run} está cerrada. Lo que gastó ha salido del almacén, y sus copias de reserva están en el estante.`,
+  notPressed: 'Solo se cierra una tirada ya planchada.',
+  whole: 'Escribir un número entero, como 12.',
+  humidityProblem: 'La humedad relativa está entre 0 y 100.',
+  amountProblems: {
+    empty: 'Escribir una cantidad, como 350 g o 120 ml.',
+    unreadable: 'Esto no es una cantidad. Escribir un número con unidad o sin ella, como 350 g o 120 ml.',
+    negative: 'Una cantidad no puede ser menor que cero.',
+    'too-much': 'Es más de lo que guarda cualquier taller. Revisar la unidad.',
+  },
+};

@@ -1,0 +1,97 @@
+import type { CutMapWords } from '../../../src/output/cut-map';
+import type { Words } from '../en';
+import { counted as countedIn, number, onMap, tapeInches } from '../format';
+
+/** What the printed map says. Both measures stand side by side: a shop has one tape or the other. */
+function onPaper(locale: string): CutMapWords {
+  const { mm, metres, feet, count, made } = onMap(locale);
+  const counted = (value: number, one: string, many: string) => countedIn(value, one, many, { locale });
+  const copies = (value: number) => counted(value, 'copia', 'copias');
+  const shared = (strip: string | null) => (strip === null ? '' : `, la franja ${strip} está en ambas`);
+  return {
+    title: (run) => `Plano de corte · ${run}`,
+    facts: ({ width, length, copies: many, date }) =>
+      [`Rollo ${mm(width)} mm`, metres(length), copies(many), made(date)].join(' · '),
+    view: (view, mirrored) =>
+      view === 'on-screen'
+        ? { name: 'COMO SE VE EN PANTALLA', note: 'la pantalla girada un cuarto' }
+        : {
+            name: 'TINTA ARRIBA, COMO SALE',
+            note: mirrored ? 'reflejada a lo ancho' : 'no reflejada en esta impresora',
+          },
+    page: (page, of) => `página ${count(page)} de ${count(of)}`,
+    scale: (scale) => `escala 1 : ${number(scale, locale, 0, 2)}`,
+    leadingEdge: 'borde de inicio',
+    distance: (length) => `${mm(length)} mm`,
+    tape: tapeInches,
+    fromPrevious: 'desde el anterior',
+    fromStart: (length) => `desde inicio ${mm(length)} mm`,
+    cutOff: 'cortar del rollo aquí',
+    copy: (code, of) => `${code} ${of}`,
+    size: (width, height) => `${mm(width)}×${mm(height)}`,
+    span: (of) => `tramo ${of}`,
+    spanDone: (of, many, length) => `tramo ${of}, ${copies(many)}, ${mm(length)} mm`,
+    pile: (orders) => orders.map(({ code, count: own }) => `${code} ${count(own)}`).join(' · '),
+    garments: 'Prendas de estos pedidos',
+    count,
+    onThisPage: 'en esta página',
+    inAll: 'en total',
+    allCopies: 'copias',
+    totals: (length, spans) => [
+      `${metres(length)} (${feet(length)}) de película, ${counted(spans, 'tramo', 'tramos')}`,
+    ],
+    continuesOn: (page, strip) => `sigue en la página ${count(page)}${shared(strip)}`,
+    continuedFrom: (page, strip) => `viene de la página ${count(page)}${shared(strip)}`,
+    moreOnPage: (left, page) => `y ${counted(left, 'transfer', 'transfers')} más, ver página ${count(page)}`,
+    everyTransfer: 'Todos los transfers de esta tirada',
+    tooSmall: 'Demasiado pequeñas para nombrarlas en el plano',
+    tooSmallCopy: (name, start) => `${name}, desde inicio ${mm(start)} mm, ${tapeInches(start)}`,
+    nothing: 'Todavía no hay ninguna copia en la película, así que no hay nada que cortar.',
+    noKnifeLines:
+      'Ningún corte recto separa esta distribución en tramos lo bastante cortos. Distribuir otra vez antes de cortar.',
+    caution: {
+      lead: 'Cuchilla en la ranura, película plana.',
+      rest: 'Sin tijeras cerca del cabezal: la película levantada puede tocarlo. La cuchilla corta: alejarla de la mano que sujeta la película.',
+    },
+    rule: 'esta regla mide 100 mm: si no, imprimir a tamaño real',
+    closing:
+      'Las fichas técnicas de los fabricantes, las normas locales y la práctica autorizada o formada del taller van antes que todo lo que dice esta hoja.',
+  };
+}
+
+export const cutMap: Words['cutMap'] = {
+  onPaper,
+  title: 'Plano de corte',
+  back: 'Volver a la película',
+  paper: 'Papel',
+  papers: { a4: 'A4', letter: 'Carta' },
+  view: 'Visto',
+  form: 'Posición',
+  forms: { portrait: 'vertical', landscape: 'apaisado' },
+  type: 'Cifras',
+  types: { normal: 'normales', large: 'grandes' },
+  spans: 'Páginas',
+  spansOptions: { filled: 'llenas', single: 'una por tramo' },
+  pictures: 'Imágenes',
+  picturesOptions: { shown: 'en la leyenda', none: 'ninguna' },
+  garmentLine: (code, style, colour, size, count) =>
+    `${code}  ${[style, colour, size].filter(Boolean).join(', ')} × ${count}`,
+  strip: 'Tira de prueba',
+  views: { 'ink-up': 'tinta arriba, como sale', 'on-screen': 'como en pantalla' },
+  print: 'Imprimir',
+  save: 'Guardar como PDF',
+  saving: 'Haciendo el PDF…',
+  saved: (file) => `${file} está guardado en las descargas.`,
+  saveFailed: 'El PDF no se ha podido hacer. Imprimir desde aquí, o probar otra vez.',
+  actualSize: 'Imprimir a tamaño real, 100 %, sin márgenes: la regla al pie de la hoja debe medir 100 mm.',
+  sheet: (page, of) => `Plano de corte, hoja ${page} de ${of}`,
+  fileName: (run) => `plano de corte ${run}`,
+  cuts: {
+    caption: 'Cortes, en el orden en que sale la película',
+    cut: 'Corte',
+    fromPrevious: 'Desde el corte anterior',
+    fromStart: 'Desde el inicio',
+    copies: 'Copias en este tramo',
+    both: (mm, inches) => `${mm}, ${inches}`,
+  },
+};

@@ -1,0 +1,45 @@
+import type { Words } from '../en';
+import { counted } from '../format';
+import { copies } from './counts';
+
+export const designs: Words['designs'] = {
+  title: (name) => `${name}: medidas y copias`,
+  hint: 'El alto sigue al arte. Los anchos son los habituales para empezar; se pueden cambiar.',
+  known: 'Esta imagen ya está aquí',
+  more: (name) => `Más copias de ${name}`,
+  has: (size, count, ways) => `${size}, ${copies(count, ways)}`,
+  size: 'Medida',
+  width: 'Ancho',
+  height: 'Alto',
+  copies: 'Copias',
+  moreCopies: 'Copias más',
+  sizes: {
+    adult: 'adulto',
+    youth: 'juvenil',
+    toddler: 'infantil',
+    'left chest': 'pecho izquierdo',
+    sleeve: 'manga',
+    'neck tag': 'etiqueta de cuello',
+  },
+  own: 'tal como está',
+  widthOf: (size) => `Ancho, ${size}`,
+  copiesOf: (size) => `Copias, ${size}`,
+  countProblem: (most) => `Escribir un número entero hasta ${most}, o nada.`,
+  add: (count, ways) => (count === 0 ? 'Añadir copias' : `Añadir ${copies(count, ways)}`),
+  added: (name, count, ways) =>
+    `${counted(count, 'copia', 'copias', ways)} de ${name} añadidas. Deshacer una vez las quita todas.`,
+  several: 'Varias medidas',
+  addFile: 'Añadir un diseño',
+  addFileTo: (order) => `Añadir un diseño a ${order}`,
+  same: (transfer) => `Esa es la imagen que ${transfer} ya tiene. No ha cambiado nada.`,
+  wasKnown: (fileName, transfer) =>
+    `${fileName} ya es el arte de ${transfer}, así que no se ha añadido otra vez. Soltarlo solo para añadir copias o medidas.`,
+  replaced: (transfer, placed, ways) =>
+    placed === 0
+      ? `El arte de ${transfer} se ha cambiado.`
+      : `El arte de ${transfer} se ha cambiado; ${counted(placed, 'copia suya se queda donde está', 'copias suyas se quedan donde están', ways)} en la película.`,
+  stretched: (transfer) =>
+    `El arte nuevo de ${transfer} tiene otras proporciones que la medida escrita y saldría estirado. Poner el alto según el arte en su fila; sus copias se quedan donde están si aún caben.`,
+  lockedKeeps: (transfer) =>
+    `Las tiradas bloqueadas para imprimir conservan la imagen que tenía ${transfer}.`,
+};

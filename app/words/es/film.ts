@@ -1,0 +1,94 @@
+import type { Words } from '../en';
+import { counted, whole } from '../format';
+import { figure, say } from '../sentence';
+import { copies } from './counts';
+import { refusal, unplaced } from './refusals';
+
+export const film: Words['film'] = {
+  title: 'Película',
+  firstRun: 'Tirada 1',
+  sentence: (length, waste, cost, doneBy) => [
+    figure(length),
+    say(' de película, '),
+    figure(waste),
+    say(' de merma, '),
+    figure(cost),
+    ...(doneBy === null ? [] : [say(', lista a las '), figure(doneBy)]),
+    say('.'),
+  ],
+  nothingLaid: 'Todavía no hay nada en la película.',
+  detailsOfSheets: (left, fewest, unavoidable) =>
+    `${left} · mínimo posible ${fewest} · ${unavoidable} que ninguna distribución evita`,
+  details: (left, shortest, unavoidable) =>
+    `${left} · mínimo posible ${shortest} · ${unavoidable} que ninguna distribución evita`,
+  sheets: (count, ways) => counted(count, 'hoja', 'hojas', ways),
+  leftOfSheets: (count, ways) => counted(count, 'hoja disponible', 'hojas disponibles', ways),
+  straightCuts: (count, ways) =>
+    `${counted(count, 'corte recto separa', 'cortes rectos separan', ways)} todas las copias`,
+  notStraight:
+    'Con cortes rectos solos ya no se separan estas copias. Distribuir otra vez, o cortar esta película con tijeras.',
+  cleanOffcut: (size) => `${size} de la última hoja quedan limpios`,
+  sheetFlag: (number) => `hoja ${number}`,
+  selected: (count, ways) => counted(count, 'copia seleccionada', 'copias seleccionadas', ways),
+  fixed: 'en impresión: se queda donde está',
+  moveTo: 'Pasar a',
+  leftOnRoll: (left) => `${left} en el rollo`,
+  gapsAreWaste: 'Separaciones y extremos en blanco cuentan como merma.',
+  atMost: (share) => `como mucho un ${share} más larga que la mínima posible`,
+  atMostSheets: (share) => `como mucho un ${share} más de hojas que el mínimo posible`,
+  offer: (less, cost) => `Hay lista una distribución que gasta ${less} menos: ahorra ${cost}.`,
+  takeOffer: 'Usarla',
+  declineOffer: 'Ahora no',
+  ordersNear: (share) => `las copias de un pedido quedan dentro de un ${share} de la película, de media`,
+  proven: 'demostrado: ninguna distribución es más corta',
+  provenSheets: 'demostrado: no bastan menos hojas',
+  stillLooking: 'sigue buscando',
+  looking: 'Buscando una distribución más corta',
+  nothingToLay: 'No hay nada que distribuir: todas las copias están ya en la película, fijadas o colocadas.',
+  planRefused:
+    'Una distribución no pasó su comprobación y no se ha usado. Lo que había en la película sigue ahí.',
+  planFailed:
+    'La distribución se ha detenido por una causa propia. Lo que había en la película sigue ahí; probar otra vez.',
+  uncuttable: (most) =>
+    `Ningún corte recto separa esta distribución en tramos de ${most} o menos. Distribuir otra vez, o permitir tramos más largos.`,
+  leftOut: (name, count, reason, ways) =>
+    `${name}: ${counted(count, 'copia queda fuera', 'copias quedan fuera', ways)}, porque ${unplaced[reason]}.`,
+  refused: (problem, name, count, ways) =>
+    count === 1
+      ? `${name} se queda donde estaba: ${refusal(problem, ways)}.`
+      : `${copies(count, ways)} se quedan donde estaban: ${refusal(problem, ways)}.`,
+  refusedShort: refusal,
+  knifeFlag: (number, distance) => `corte ${number}, ${distance}`,
+  filmLabel: (count, ways) => `Película con ${copies(count, ways)}`,
+  filmKeys:
+    'N selecciona la copia siguiente, las flechas la mueven 1 mm, R la gira, P la fija, Supr la quita. El signo de interrogación muestra todas las teclas. Las mismas copias están en la tabla de abajo.',
+  ordersOnFilm: 'Pedidos para esta película',
+  soonestFirst: 'primero los que antes se entregan',
+  keysHint: '? muestra todas las teclas',
+  wait: (count, ways) => `${whole(count, ways)} sin colocar`,
+  putBack: 'Poner una en la película',
+  putBackNamed: (name) => `Poner una copia de ${name} en la película`,
+  noRoom: 'No le queda sitio en esta película. Quitar algo, o elegir un rollo más largo.',
+  allPlaced: (count, ways) => `${whole(count, ways)}, todo colocado`,
+  table: 'Las copias en una tabla',
+  tableHint:
+    'Todo lo que se hace en la película funciona también aquí. Las posiciones se miden desde el borde cercano y desde el inicio.',
+  copy: 'Copia',
+  size: 'Medida',
+  across: 'Desde el borde',
+  along: 'A lo largo',
+  turned: 'Girada',
+  pinned: 'Fijada',
+  overview: 'La tirada entera; el marco es lo que se ve',
+  settings: 'Película y precio',
+  filmLine: (width, gap, span) =>
+    span === null
+      ? `${width} de ancho, separación ${gap}, sin cortar`
+      : `${width} de ancho, separación ${gap}, tramos de hasta ${span}`,
+  emptyTitle: 'La película está vacía',
+  empty: 'Primero se pegan los pedidos, después se distribuyen aquí.',
+  toOrders: 'Ir a los pedidos',
+  zoom: 'Zoom',
+  several: 'Seleccionar varias',
+  outlines: 'Contornos',
+};

@@ -1,0 +1,123 @@
+import type { ArtworkProblem } from '../../../src/artwork/browser';
+import type { Words } from '../en';
+import { counted, whole } from '../format';
+import { copies, orders as counts, transfers } from './counts';
+import { unplaced } from './refusals';
+
+const artworkProblems: Record<ArtworkProblem, string> = {
+  'not-image':
+    'no es una imagen PNG, JPEG, WebP ni SVG. Exportar el arte como PNG con fondo transparente y soltar ese archivo.',
+  cmyk: 'es un JPEG en cuatro tintas de imprenta, que un navegador no muestra bien. Exportarlo como PNG en sRGB.',
+  broken: 'está dañado: le falta una parte o ha cambiado. Exportarlo otra vez.',
+  'no-size': 'está dañado: no dice cuánto mide. Exportarlo otra vez.',
+  unreadable: 'no se ha podido leer. Comprobar que sigue ahí y probar otra vez.',
+  'too-large': 'tiene más de 150 millones de píxeles. Exportarlo a su tamaño impreso con 300 ppp.',
+  blank: 'está en blanco: todos los píxeles son transparentes. Comprobar que se exportó la capa correcta.',
+};
+
+export const orders: Words['orders'] = {
+  title: 'Pedidos',
+  summary: (orderCount, transferCount, copyCount, ways) =>
+    `${counts(orderCount, ways)}, ${transfers(transferCount, ways)}, ${copies(copyCount, ways)}`,
+  emptyTitle: 'Todavía no hay pedidos',
+  empty:
+    'Copiar el día de una hoja de cálculo y pegarlo aquí, abrir un archivo CSV o añadir un pedido a mano. Columnas: pedido, transfer, ancho, alto, cantidad, entrega, se puede girar.',
+  paste: 'Pegar una tabla',
+  open: 'Abrir un archivo',
+  addOrder: 'Añadir un pedido',
+  newOrder: 'Pedido nuevo',
+  search: 'Buscar',
+  sort: 'Ordenar por',
+  sortings: { due: 'fecha de entrega', name: 'nombre', state: 'estado' },
+  show: 'Mostrar',
+  showOpen: 'pedidos en curso',
+  showArchived: 'pedidos archivados',
+  noneFound: 'Ningún pedido ni transfer contiene lo que se busca.',
+  details: 'Detalles',
+  duplicate: 'Repetir',
+  duplicateNamed: (name) => `Repetir el pedido ${name}`,
+  again: (name) => `${name}, repetido`,
+  archive: 'Archivar',
+  archiveNamed: (name) => `Archivar ${name}`,
+  unarchive: 'Volver a en curso',
+  unarchiveNamed: (name) => `Volver a poner ${name} en curso`,
+  inPrint: (name) =>
+    `${name} tiene copias en impresión, así que se queda. Devolver antes la tirada a borrador, o archivar el pedido.`,
+  rush: 'urgente',
+  states: {
+    waiting: 'en espera',
+    ready: 'listo',
+    'in-run': 'en una tirada',
+    'part-done': 'hecho en parte',
+    printed: 'impreso',
+    packed: 'embalado',
+    collected: 'entregado',
+  },
+  contact: 'Contacto',
+  notes: 'Notas',
+  dueTime: 'Hora de entrega',
+  handover: 'Entrega',
+  handovers: { collect: 'se recoge', ship: 'se envía' },
+  progress: 'Después de la plancha',
+  progresses: { open: 'en curso', packed: 'embalado', collected: 'recogido o enviado' },
+  isRush: 'Urgente',
+  awaitsProof: 'Espera que se apruebe una prueba',
+  awaitsBlanks: 'Espera prendas',
+  grid: 'Prendas y zonas',
+  names: 'Nombres y números',
+  moreOf: (name) => `Más sobre ${name}`,
+  overs: 'De más',
+  oversHint: 'copias de reserva, hechas a propósito',
+  fillers: 'De relleno',
+  fillersHint: 'se quieren, pero solo donde no gastan más película',
+  shade: 'Color de prenda para verlo',
+  noShade: 'ninguno',
+  otherShade: 'otro',
+  shadeNamed: (shade) => `Color ${shade}`,
+  filesTaken: (count, ways) => `${counted(count, 'archivo incorporado', 'archivos incorporados', ways)}.`,
+  addTransfer: 'Añadir un transfer',
+  newTransfer: 'transfer',
+  removeOrder: (code) => `Quitar el pedido ${code}`,
+  removeTransfer: (name) => `Quitar ${name}`,
+  removedOrder: (name) => `Se ha quitado ${name} con sus transfers. Deshacer lo trae de vuelta.`,
+  removedTransfer: (name) => `Se ha quitado ${name}. Deshacer lo trae de vuelta.`,
+  code: 'Código',
+  codeTaken: (code) =>
+    `Otro pedido tiene el código ${code}. Los códigos se imprimen en cada copia, así que cada uno es único.`,
+  codeShape: 'Un código tiene de una a cuatro letras o cifras.',
+  orderName: 'Pedido',
+  due: 'Entrega',
+  noDue: 'sin fecha',
+  dueOn: (day) => `entrega ${day}`,
+  transfer: 'Transfer',
+  width: 'Ancho',
+  height: 'Alto',
+  count: 'Copias',
+  mayTurn: 'Se puede girar',
+  artwork: 'Arte',
+  prints: 'Cómo saldrá',
+  addArtwork: (name) => `Elegir una imagen para ${name}`,
+  dropHere: 'Soltar un PNG aquí',
+  readingArtwork: 'Leyendo la imagen…',
+  ppi: (ppi) => `${ppi} ppp`,
+  trimmed: 'sin su margen vacío',
+  countProblem: (most) => `El número de copias es un entero de 1 a ${most}.`,
+  nameEmpty: 'Hace falta un nombre, para volver a encontrar la copia.',
+  keepProportions: 'Poner el alto según el arte',
+  takenOff: (count) =>
+    count === 1
+      ? 'Una copia ya no cabe donde estaba y ha salido de la película. Distribuir otra vez, o deshacer.'
+      : `${count} copias ya no caben donde estaban y han salido de la película. Distribuir otra vez, o deshacer.`,
+  tooLarge: (reason) => `Este transfer ${unplaced[reason]}. Hacerlo más pequeño, o elegir otra película.`,
+  fileSays: (size) => `El archivo dice ${size}, sin su margen vacío.`,
+  useFileSize: 'Usar esa medida',
+  otherProportions: 'El arte tiene otras proporciones y saldría estirado.',
+  artworkRefused: (fileName, problem) => `${fileName} ${artworkProblems[problem]}`,
+  all: (placed, total, ways) =>
+    placed === total
+      ? `colocadas: todas (${whole(total, ways)})`
+      : `colocadas: ${whole(placed, ways)} de ${whole(total, ways)}`,
+  ambiguousDates: 'En fechas como 3/4/2026',
+  dayFirst: 'primero va el día',
+  monthFirst: 'primero va el mes',
+};

@@ -1,0 +1,235 @@
+import type { PressValues } from '../../../src/model';
+import type { JobKind, Worker } from '../../../src/pressing';
+import type { Words } from '../en';
+import { counted, type Ways, whole } from '../format';
+
+const workers: Record<Worker, string> = {
+  printer: 'Impresora',
+  hands: 'Manos',
+  press: 'Plancha',
+  oven: 'Horno',
+};
+
+const kinds: Record<JobKind, string> = {
+  ready: 'Calentar, probar inyectores',
+  print: 'Imprimir',
+  'cut-off': 'Cortar del rollo',
+  powder: 'Empolvar',
+  cure: 'Curar',
+  line: 'Pasar por la línea',
+  apart: 'Separar copias',
+  press: 'Planchar',
+  again: 'Pelar, planchar otra vez',
+  pack: 'Revisar y embalar',
+};
+
+const spans = (list: readonly number[], ways: Ways): string =>
+  `${list.length > 1 ? 'tramos' : 'tramo'} ${list.map((span) => whole(span + 1, ways)).join(' + ')}`;
+
+const pressures: Record<PressValues['pressure'], string> = {
+  light: 'ligera',
+  medium: 'media',
+  firm: 'firme',
+};
+
+const peeled = { hot: 'en caliente', warm: 'en tibio', cold: 'en frío' };
+
+export const press: Words['press'] = {
+  title: 'Planchado',
+  run: 'Tirada',
+  states: {
+    draft: 'borrador',
+    locked: 'bloqueada para imprimir',
+    printed: 'impresa',
+    cured: 'curada',
+    pressed: 'planchada',
+    closed: 'cerrada',
+  },
+  stateAt: (state, when) => `${state} ${when}`,
+  history: 'Hasta ahora',
+  peel: 'Se pela',
+  peels: { hot: 'en caliente, al momento', warm: 'en tibio', cold: 'en frío' },
+  fabric: 'Tejido',
+  fabrics: {
+    cotton: 'algodón',
+    blend: 'mezcla de algodón y poliéster',
+    polyester: 'poliéster',
+    nylon: 'nailon',
+    rayon: 'rayón, viscosa',
+    canvas: 'lona',
+    leather: 'cuero tratado',
+    other: 'otra cosa',
+  },
+  wants: 'El cliente recibe',
+  wantsOf: { garments: 'prendas planchadas', transfers: 'solo transfers' },
+  workers,
+  worker: (worker, unit, of) => (of > 1 ? `${workers[worker]} ${unit + 1}` : workers[worker]),
+  kinds,
+  job: (job, ways) => {
+    switch (job.kind) {
+      case 'ready':
+        return kinds.ready;
+      case 'press':
+      case 'again':
+        return `${kinds[job.kind]} ${job.code ?? ''} ${job.transfers.join(' + ')}, ${counted(job.copies, 'copia', 'copias', ways)}, ${spans(job.spans, ways)}`;
+      case 'pack':
+        return `${kinds.pack} ${job.code ?? ''}, ${counted(job.copies, 'copia', 'copias', ways)}`;
+      default:
+        return `${kinds[job.kind]} ${spans(job.spans, ways)}`;
+    }
+  },
+  sentence: (end, length) => ({
+    before: 'Lista a las ',
+    end,
+    after: `, a ${length} del comienzo.`,
+  }),
+  doneBy: (time) => time,
+  working: 'Calculando el día…',
+  missing: {
+    'nothing-laid':
+      'Todavía no hay nada en la película de esta tirada. Primero se distribuye, después se puede calcular su día.',
+    'not-cut':
+      'Ningún corte recto separa esta distribución en tramos lo bastante cortos. Distribuir primero otra vez.',
+    'no-press':
+      'No hay plancha con la que planchar ni bajo la que curar. Decir en «Equipo» cuántas planchas hay.',
+    'no-speed':
+      'La velocidad de la impresora es cero. Decir en «Equipo» cuánta película imprime en una hora.',
+  },
+  bound: (least, over) => `Ningún orden de trabajo acaba antes de las ${least}; este pasa de ahí en ${over}.`,
+  proven: 'Ningún orden de trabajo acaba antes.',
+  bottleneck: (of, busy) =>
+    of.kind === 'worker'
+      ? `Lo que marca el ritmo: ${workers[of.worker].toLowerCase()}, ${busy} de trabajo.`
+      : `Lo que marca el ritmo: una cosa detrás de otra, desde «${kinds[of.through[0] ?? 'ready'].toLowerCase()}» hasta «${kinds[of.through.at(-1) ?? 'pack'].toLowerCase()}».`,
+  tooWet: (time) =>
+    `La impresión húmeda espera ${time} de más en total. Tramos más cortos, más manos o una espera mayor en «Equipo» lo arreglan.`,
+  changes: (count, ways) =>
+    count === 0
+      ? 'Una sola temperatura de plancha en todo el día.'
+      : `${counted(count, 'cambio', 'cambios', ways)} de temperatura de plancha.`,
+  tooLargeSpan: (span, length, ways) =>
+    `El tramo ${whole(span + 1, ways)} (${length}) es mayor que aquello en lo que se cura. Permitir tramos más cortos, o curarlo por partes.`,
+  tooLargeTransfer: (code, name) =>
+    `${code} ${name} es mayor que la plancha. Hay que plancharlo en dos veces, o hacerlo más pequeño.`,
+  orders: 'Pedidos',
+  orderDone: 'listo',
+  due: 'entrega',
+  noDue: 'sin fecha',
+  late: (time) => `${time} de retraso`,
+  inTime: 'a tiempo',
+  start: 'Empezar la tirada',
+  startNote: 'El reloj de esta tirada ya corre. Marcar lo que está hecho, y el resto se planifica de nuevo.',
+  next: 'Lo que viene ahora',
+  nextHint: 'Marcar lo que está hecho. Aquello que le precede se da también por hecho.',
+  doneJobs: (count, of, ways) => `hecho: ${whole(count, ways)} de ${whole(of, ways)}`,
+  undoTick: (job) => `Al final no está hecho: ${job}`,
+  undoShort: 'al final no',
+  lastDone: 'Último hecho',
+  advance: { printed: 'Todo curado', cured: 'Todo planchado', pressed: 'Cerrar la tirada' },
+  back: (state) => `Volver a ${state}`,
+  lockFirst:
+    'Esta tirada es un borrador. Bloquearla para imprimir en la sala Película y empezarla después aquí.',
+  toFilm: 'A la sala Película',
+  equipment: 'Equipo',
+  recipes: 'Recetas',
+  cards: 'Fichas para imprimir',
+  handOver: 'Traspasar',
+  spoil: 'Una copia se ha estropeado',
+  chart: 'El día',
+  zoom: 'Zoom',
+  zooms: { fit: 'el día entero', double: 'más grande', four: 'al máximo' },
+  now: 'ahora',
+  chartLabel: 'Cronograma de la tirada: impresora, manos, planchas',
+  from: 'De',
+  to: 'A',
+  what: 'Qué',
+  asTable: 'El día en una tabla',
+  loads: 'A la vez',
+  recipe: 'Receta',
+  pressing: 'Cómo planchar',
+  line: (values, temperature, ways) =>
+    [
+      temperature,
+      `${values.seconds.small === values.seconds.large ? whole(values.seconds.small, ways) : `${whole(values.seconds.small, ways)}–${whole(values.seconds.large, ways)}`} s`,
+      `presión ${pressures[values.pressure]}`,
+    ].join(', '),
+  prePress: (seconds, ways) => `planchado previo ${whole(seconds, ways)} s`,
+  peelAfter: (peel, wait, ways) =>
+    wait === 0 ? `pelar ${peeled[peel]}` : `pelar ${peeled[peel]}, a los ${whole(wait, ways)} s`,
+  secondPress: (seconds, ways) => `después ${whole(seconds, ways)} s más`,
+  cover: (cover) =>
+    ({
+      none: 'sin hoja protectora',
+      paper: 'bajo papel vegetal',
+      silicone: 'bajo una hoja de silicona',
+      fabric: 'bajo un paño de algodón',
+    })[cover],
+  covers: {
+    none: 'ninguna',
+    paper: 'papel vegetal',
+    silicone: 'hoja de silicona',
+    fabric: 'paño de algodón',
+  },
+  pressures,
+  origins: {
+    'common-practice': 'práctica común: consultar la ficha técnica del fabricante de la película',
+    'data-sheet': 'de la ficha técnica',
+    own: 'propios del taller',
+  },
+  curers: {
+    press: 'bajo la plancha suspendida',
+    oven: 'en un horno',
+    line: 'en una línea con sacudidor',
+  },
+  curing: 'Cómo curar',
+  cureLine: (temperature, time, clear) =>
+    clear === null ? `${temperature}, ${time}` : `${temperature}, ${time}, a ${clear} de la película`,
+  cureLooks: [
+    'Bien: brillante, con textura de piel de naranja.',
+    'Poco: granulado y mate, el polvo se desprende al frotar. Seguir curando.',
+    'Demasiado: amarillento y quebradizo. Imprimirlo de nuevo.',
+    'Una superficie aceitosa indica humedad: secar la película, el polvo y la sala.',
+  ],
+  fabricCautions: {
+    'try-on-scrap': 'Probarlo antes en un retazo de este tejido.',
+    'dye-migrates':
+      'El tinte puede subir al estampado: poco calor y poco tiempo, y mirarlo al día siguiente.',
+    coated: 'Un recubrimiento puede impedir que agarre: pedir una ficha técnica.',
+    shrinks: 'Puede encoger o coger brillo: planchar poco tiempo, con hoja protectora.',
+    moisture: 'Retiene humedad: hacerle un buen planchado previo.',
+  },
+  cautions: {
+    press:
+      'Plato y película calientes: manos lejos, guantes puestos, y dejar enfriar la prenda antes de doblarla.',
+    cure: 'Plato caliente: nada puede tocarlo. Abrir una ventana y apartar la cara de los humos.',
+    powder:
+      'Polvo: sacudirlo lejos de personas y llamas, con mascarilla y ventilación. Límites de polvo molesto: 29 CFR 1910.1000, tabla Z-1.',
+    'cut-off':
+      'Cuchilla en la ranura, película plana, sin tijeras cerca del cabezal: la película levantada puede tocarlo.',
+    apart: 'Las cuchillas cortan: alejarlas de la mano que sujeta la película.',
+    print: 'Tinta y líquido de limpieza: leer sus fichas de seguridad, usar guantes.',
+  },
+  deference:
+    'Las fichas técnicas de los fabricantes, las normas locales y la práctica autorizada o formada del taller van antes que todo lo que dice esta hoja.',
+  whatIf: 'Qué ayudaría',
+  whatIfHint: 'Cada cosa se prueba por sí sola, con todo lo demás como está.',
+  tryThem: 'Calcularlo',
+  gains: (time) => `${time} antes`,
+  noGain: 'nada antes',
+  notPossible: 'imposible con esta distribución',
+  whatIfs: {
+    oven: 'un horno aparte para curar',
+    press: 'una plancha más',
+    hands: 'un par de manos más',
+    spans: 'tramos más cortos, de dos tercios de largo',
+  },
+  shelf: 'En el estante',
+  shelfFirst: 'Usar primero lo que hay aquí, al añadir o distribuir copias',
+  shelfDrawn: (drawn, ways) =>
+    `Del estante, ya curadas: ${drawn.map(({ name, count }) => `${counted(count, 'copia', 'copias', ways)} de ${name}`).join(', ')}. No necesitan película; deshacer las devuelve.`,
+  shelfItem: (code, name, size) => `${code} ${name}, ${size}`,
+  shelfCured: (day) => `curada ${day}`,
+  draw: (count, ways) => `Usar ${whole(count, ways)} para pedidos en espera`,
+  drawn: (count, ways) =>
+    `${counted(count, 'copia ya no gasta', 'copias ya no gastan', ways)} película: salen del estante.`,
+};

@@ -1,0 +1,83 @@
+import type { Words } from '../en';
+import { counted, roughSize, type Ways } from '../format';
+
+const images = (count: number, ways: Ways) => counted(count, 'imagen', 'imágenes', ways);
+
+const partNames = {
+  run: () => '',
+  chosen: () => ' copias elegidas',
+  span: (count: number) => ` tramo ${count}`,
+  sheet: (count: number) => ` hoja ${count}`,
+} as const;
+
+const stoppedNote = 'Parado. No ha quedado ninguna imagen a medias.';
+
+export const printImage: Words['printImage'] = {
+  title: 'Imagen para imprimir',
+  what: 'Qué se escribe',
+  whats: {
+    run: 'la tirada entera, una imagen',
+    rest: 'lo que aún no está impreso, una imagen',
+    spans: (count, ways) => `cada tramo por separado: ${images(count, ways)}`,
+    sheets: (count, ways) => `todas las hojas: ${images(count, ways)}`,
+    span: (count) => `solo el tramo ${count}`,
+    sheet: (count) => `solo la hoja ${count}`,
+    chosen: (count, ways) => counted(count, 'copia seleccionada', 'copias seleccionadas', ways),
+  },
+  ppi: 'Píxeles por pulgada',
+  ppiHint: '300 para casi todo; nunca más de lo que imprime la impresora.',
+  ppiProblem: (least, most) => `Escribir un número entero de ${least} a ${most}.`,
+  form: 'Archivo',
+  forms: { png: 'PNG', pdf: 'PDF, una página a tamaño real' },
+  tooLargeForPdf:
+    'Una página PDF admite hasta 5,08 m y 60 millones de píxeles. Lo que es mayor se escribe como PNG; para PDF, escribir los tramos de uno en uno.',
+  mirror: 'Reflejar la imagen',
+  mirrorHint:
+    'Dejarlo sin marcar si el programa de la impresora ya refleja, como es habitual. La tira de prueba lo dice.',
+  wouldRead:
+    'Según la tira de prueba, la película saldría legible con la tinta hacia arriba y al planchar quedaría reflejada. Cambiar el reflejo, o imprimir la tira otra vez.',
+  turnedRound:
+    'Girada media vuelta, porque esta impresora imprime primero el extremo final de la imagen: así sale primero el inicio de la tirada.',
+  marks: 'Marcas, donde se cortan',
+  marksHint: 'Las marcas toman polvo como todo lo impreso. Se leen con el inicio de la tirada arriba.',
+  ticks: 'Barras en los bordes, donde van las líneas de corte',
+  numbers: 'El número de cada copia en la separación de al lado, de 4 mm de alto',
+  unnumbered: (count, ways) =>
+    `${counted(count, 'copia no tiene', 'copias no tienen', ways)} sitio para un número en la separación.`,
+  ink: 'La imagen lleva los colores sobre fondo transparente. La tinta blanca y su contracción las hace el programa de la impresora.',
+  file: (pixels, size) => `${pixels} píxeles, ${size}`,
+  more: (count, ways) => `y ${images(count, ways)} más`,
+  about: (bytes, ways) => `Unos ${roughSize(bytes, ways)} en total.`,
+  loading: 'Buscando los artes…',
+  noArtwork: (names) =>
+    `Sin arte: ${names}. Darlo al transfer en la sala Pedidos, o dejar sus copias en blanco.`,
+  lostArtwork: (names) =>
+    `El arte ya no está en este equipo: ${names}. Soltarlo otra vez en el transfer, o dejar sus copias en blanco.`,
+  leaveBlank: 'Dejarlas en blanco en la película',
+  write: 'Escribir la imagen',
+  writeAll: (count, ways) => `Escribir ${images(count, ways)}`,
+  stop: 'Parar',
+  writing: 'Escribiendo la imagen',
+  goesOn: 'Mientras tanto se puede seguir trabajando.',
+  noFiles:
+    'Este navegador no puede ni guardar en un archivo mientras se escribe ni conservarlo entre tanto, y una imagen de este tamaño lo necesita. Abrir Rollwright en un navegador actual, y no en una ventana privada.',
+  saved: (names, ways) =>
+    names.length === 1
+      ? `${names[0]} está escrita.`
+      : `${counted(names.length, 'imagen escrita', 'imágenes escritas', ways)}.`,
+  stoppedNote,
+  problems: (problem, name) => {
+    switch (problem.code) {
+      case 'stopped':
+        return stoppedNote;
+      case 'disk-full':
+        return 'El disco está lleno, así que la imagen no se ha escrito. Liberar espacio, o escribir los tramos de uno en uno, y probar otra vez.';
+      case 'not-written':
+        return 'La imagen no se ha podido escribir. Comprobar que se puede escribir en la carpeta y probar otra vez.';
+      case 'artwork':
+        return `La imagen no se ha escrito: el arte ${name} ya no se puede leer. Soltarlo otra vez en su transfer.`;
+    }
+  },
+  fileName: (run, part, kind) =>
+    `${run}${'number' in part ? partNames[part.kind](part.number) : partNames[part.kind]()}.${kind}`,
+};

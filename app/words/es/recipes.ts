@@ -1,0 +1,58 @@
+import type { Question } from '../../../src/pressing';
+import type { Temperature, TemperatureUnit } from '../../../src/units';
+import type { Words } from '../en';
+import { benchLength, bothDegrees, type Ways, whole } from '../format';
+
+/** Why a value of a recipe is asked about. */
+function question(asked: Question, unit: TemperatureUnit, ways: Ways): string {
+  const temperature = (value: Temperature) => bothDegrees(value, unit, ways.locale);
+  switch (asked.code) {
+    case 'other-unit':
+      return `Esa cifra parece de la otra escala: las planchas se ponen a ${temperature(asked.meant)}. Revisar la unidad.`;
+    case 'scorches':
+      return `Por encima de ${temperature(asked.most)} puede quemarse, coger brillo o amarillear.`;
+    case 'dye-migrates':
+      return `Por encima de ${temperature(asked.most)} el tinte del poliéster puede subir al estampado.`;
+    case 'melts-nothing':
+      return `Por debajo de ${temperature(asked.least)} el polvo apenas funde y no agarrará.`;
+    case 'too-short':
+      return `Menos de ${whole(asked.least, ways)} s apenas bastan para que el polvo fluya.`;
+    case 'too-long':
+      return `Más de ${whole(asked.most, ways)} s es más de lo habitual y puede dañar estampado y tejido.`;
+    case 'pre-press-long':
+      return `Un planchado previo de más de ${whole(asked.most, ways)} s no seca nada más y puede quemar.`;
+    case 'second-press-long':
+      return `Un segundo planchado de más de ${whole(asked.most, ways)} s es más largo de lo habitual.`;
+    case 'wait-long':
+      return `La película está fría a los ${whole(asked.most, ways)} s; esperar más solo cuesta tiempo.`;
+    case 'clear-off':
+      return `Un plato queda suspendido de ${benchLength(asked.least, ways)} a ${benchLength(asked.most, ways)} sobre la película: más cerca puede tocarla, más lejos apenas calienta.`;
+  }
+}
+
+export const recipeForm: Words['recipeForm'] = {
+  title: 'Recetas',
+  film: 'La película se pela',
+  which: 'Para',
+  pressing: 'Planchado',
+  curing: 'Curado',
+  temperature: (unit) => `Temperatura (°${unit})`,
+  pressure: 'Presión',
+  small: 'Segundos, transfers pequeños',
+  large: 'Segundos, de 200 mm en adelante',
+  wait: 'Espera antes de pelar, segundos',
+  prePress: 'Planchado previo, segundos',
+  second: 'Segundo planchado, segundos',
+  cover: 'Hoja protectora',
+  seconds: 'Segundos',
+  clear: 'Distancia a la película',
+  origin: 'Estos valores son',
+  notes: 'Notas',
+  save: 'Guardar esta receta',
+  keepAnyway: 'Guardarla de todos modos',
+  saved: 'La receta está guardada; lo que era antes queda en su historia.',
+  history: 'Antes',
+  until: (when) => `hasta ${when}`,
+  questioned: '¿Es lo que se quería?',
+  question,
+};

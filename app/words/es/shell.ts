@@ -1,0 +1,48 @@
+import type { Words } from '../en';
+import { counted } from '../format';
+
+export const name: Words['name'] = 'Rollwright';
+
+export const skip: Words['skip'] = 'Ir al trabajo';
+
+export const rooms: Words['rooms'] = {
+  orders: 'Pedidos',
+  film: 'Película',
+  cut: 'Corte',
+  press: 'Planchado',
+  stock: 'Almacén',
+  log: 'Registro',
+  label: 'Salas',
+};
+
+export const common: Words['common'] = {
+  cancel: 'Cancelar',
+  close: 'Cerrar',
+  save: 'Guardar',
+  add: 'Añadir',
+  remove: 'Quitar',
+  dismiss: 'Entendido',
+  yes: 'sí',
+  no: 'no',
+};
+
+export const kept: Words['kept'] = {
+  saving: 'Guardando…',
+  saved: (time) => `Guardado en este equipo, ${time}`,
+  failed: 'Sin guardar',
+  offline: 'funciona sin conexión',
+};
+
+export const bands: Words['bands'] = {
+  demo: 'Este es un día de muestra con pedidos inventados. Aquí se puede mirar y probar todo; los pedidos propios se guardan aparte.',
+  leaveDemo: 'Empezar con pedidos propios',
+  backToDemo: 'Ver el día de muestra',
+  follows: 'Rollwright está abierto en otra pestaña, que es la que escribe. Esta muestra lo que allí ocurre.',
+  takeOver: 'Escribir aquí',
+  update: 'Hay una versión nueva lista.',
+  updateNow: 'Cargarla ahora',
+  newer:
+    'Lo que hay guardado aquí lo escribió una versión más nueva de Rollwright. Queda intacto. Recargar la página trae esa versión.',
+  setAside: (count, ways) =>
+    `${counted(count, 'entrada guardada no se ha podido leer y queda intacta', 'entradas guardadas no se han podido leer y quedan intactas', ways)} en el almacenamiento. Todo lo demás está aquí.`,
+};

@@ -1,0 +1,14 @@
+import type { Words } from '../en';
+
+export const shop: Words['shop'] = {
+  title: 'Unidades e idioma',
+  language: 'Idioma',
+  unit: 'Medidas',
+  units: { mm: 'milímetros', in: 'pulgadas' },
+  temperature: 'Temperaturas en',
+  temperatures: { C: 'grados Celsius', F: 'grados Fahrenheit' },
+  currency: 'Moneda',
+  noConversion:
+    'Cambiar de moneda no convierte nada: cada precio conserva su cifra, y 8,40 sigue siendo 8,40. Los precios que deban ser otros se escriben de nuevo.',
+  notLoaded: 'No se han podido cargar los textos de ese idioma. Probar otra vez cuando haya conexión.',
+};

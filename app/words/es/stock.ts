@@ -1,0 +1,5 @@
+import type { Words } from '../en';
+
+export const stock: Words['stock'] = {
+  title: 'Almacén',
+};

@@ -1,0 +1,164 @@
+import { type Consumption, consumptionOf } from '../costing';
+import { runSpans } from '../cutting';
+import { type LaidRun, layRun, runFigures } from '../layout';
+import type { Book, Closing, Copy, Run, Settings, Spoilage, Transfer } from '../model';
+import { pressRecipe, ticked, type Work, workOf } from '../pressing';
+import { boxOf, inUse, takenByRun } from '../stock';
+import { asSeconds, type LocalDate, um } from '../units';
+import { plannedTime, tickedTime } from './work-time';
+
+/** What one copy of a transfer is printed with in full, in square millimetres; `null` where its artwork was not looked at. */
+export type CoverageOf = (
+  transfer: Pick<Transfer, 'artwork' | 'width' | 'height'>,
+) => { readonly colour: number; readonly white: number } | null;
+
+/** All copies of a run together; `null` where one of them is not known. */
+function runCoverage(book: Book, laid: LaidRun, coverageOf: CoverageOf): Closing['work']['coverage'] {
+  const embedded = new Map(book.run[laid.id]?.snapshot?.transfers.map((each) => [each.id as string, each]));
+  const sum = { colour: 0, white: 0 };
+  const known = new Map<string, ReturnType<CoverageOf>>();
+  for (const { transfer: of } of laid.copies) {
+    if (!known.has(of.id)) {
+      const transfer = embedded.get(of.id) ?? book.transfer[of.id];
+      known.set(of.id, transfer ? coverageOf(transfer) : null);
+    }
+    const own = known.get(of.id);
+    if (!own) return null;
+    sum.colour += own.colour;
+    sum.white += own.white;
+  }
+  return sum;
+}
+
+/** How often the press closes: on each copy, before it and after it as its recipe says, and for curing, where it cures. */
+function closingsOf(
+  book: Book,
+  laid: LaidRun,
+  work: Work | null,
+  isPressed: (id: string) => boolean,
+  { curer }: Settings['station'],
+): number {
+  const orders = new Map(book.run[laid.id]?.snapshot?.orders.map((order) => [order.id as string, order]));
+  const presses = laid.copies.reduce((sum, { id, order }) => {
+    if (!isPressed(id)) return sum;
+    const { values } = pressRecipe(book, laid.film.peel, orders.get(order.id)?.fabric ?? 'other');
+    return sum + 1 + Number(values.prePress > 0) + Number(values.secondPress > 0);
+  }, 0);
+  const cures = curer === 'press' ? (work?.jobs.filter(({ kind }) => kind === 'cure').length ?? 0) : 0;
+  return presses + cures;
+}
+
+/** Spoiled copies by stage and reason; those on spoiled film have no reason of their own. */
+function spoiledOf(book: Pick<Book, 'spoilage'>, run: Run): Closing['spoiled'] {
+  const groups = new Map<string, Closing['spoiled'][number]>();
+  const add = ({ stage, reason }: Pick<Spoilage, 'stage' | 'reason'>, copies: number, garments: number) => {
+    const key = `${stage} ${reason}`;
+    const known = groups.get(key);
+    groups.set(key, {
+      stage,
+      reason,
+      copies: copies + (known?.copies ?? 0),
+      garments: garments + (known?.garments ?? 0),
+    });
+  };
+  for (const { copies } of run.spoiled)
+    if (copies.length > 0) add({ stage: 'print', reason: '' }, copies.length, 0);
+  for (const each of Object.values(book.spoilage)) {
+    if (each.run === run.id) add(each, 1, Number(each.garment));
+  }
+  return [...groups.values()];
+}
+
+/** What is written on the boxes that a run draws on; several of a kind one behind the other. */
+function lotsOf(book: Book, film: string): Closing['lots'] {
+  const lots = (kind: 'colour' | 'white' | 'powder') =>
+    inUse(book, kind)
+      .map(({ lot }) => lot)
+      .filter((lot) => lot !== '')
+      .join(', ');
+  return {
+    film: boxOf(book, film)?.lot ?? '',
+    colour: lots('colour'),
+    white: lots('white'),
+    powder: lots('powder'),
+  };
+}
+
+/** What is weighed out for a run and not returned is what it used; else what the rates tell of its coverage. */
+function usedPowder(book: Book, run: string, byRates: Consumption | null): Closing['actual']['powder'] {
+  const ids = Object.values(book.item).flatMap(({ id, kind }) => (kind === 'powder' ? [id] : []));
+  const weighed = takenByRun(book, run, ids);
+  return weighed > 0 ? (weighed as Closing['actual']['powder']) : (byRates?.powder ?? null);
+}
+
+/**
+ * The record of a run that is about to be closed: what was planned, and as what was used the same until someone corrects it. Ink and
+ * powder are by the shop's rates; where some artwork was never looked at they are not known, and are left open.
+ * @param coverageOf see {@link CoverageOf}
+ * @param now when it is closed
+ * @param day the calendar day of it, where the shop is
+ * @returns `null` if there is no such run, or it has no film
+ */
+export function proposeClosing(
+  book: Book,
+  id: string,
+  { rates, station }: Pick<Settings, 'rates' | 'station'>,
+  coverageOf: CoverageOf,
+  { now, day }: { readonly now: Closing['at']; readonly day: LocalDate },
+): Omit<Closing, 'changed'> | null {
+  const run = book.run[id];
+  const laid = run && layRun(book, run);
+  if (!run || !laid) return null;
+  const { film } = laid;
+  const figures = runFigures(laid);
+  const records = new Map<string, Copy>(run.snapshot?.copies.map((copy) => [copy.id, copy]));
+  const orders = new Map(run.snapshot?.orders.map((order) => [order.id as string, order]));
+  const orderOf = new Map(laid.copies.map((copy) => [copy.id as string, copy.order.id as string]));
+  const isPressed = (copy: string) =>
+    records.get(copy)?.role !== 'over' && orders.get(orderOf.get(copy) ?? '')?.wants !== 'transfers';
+  const made = workOf(book, laid, station, new Date(now));
+  const work = made.ok ? made.value : null;
+  const done = ticked(Object.values(book.tick).filter((tick) => tick.run === run.id));
+  const nothing = asSeconds(0);
+  const coverage = runCoverage(book, laid, coverageOf);
+  const byRates = coverage && consumptionOf(coverage, rates);
+  const length = film.kind === 'roll' ? figures.length : laid.lengthUsed;
+  const amounts = { film: um(length), sheets: figures.sheets };
+  const inks = {
+    colour: byRates?.colour ?? null,
+    white: byRates?.white ?? null,
+  };
+  return {
+    id: run.id,
+    name: run.name,
+    at: now,
+    day,
+    film: { id: film.id, name: film.name, kind: film.kind, width: film.width },
+    work: {
+      copies: laid.copies.length,
+      garments: laid.copies.filter((copy) => isPressed(copy.id)).length,
+      spans: runSpans(laid).length,
+      closings: closingsOf(book, laid, work, isPressed, station),
+      copyArea: laid.copies.reduce((sum, { width, length: along }) => sum + (width * along) / 1e6, 0),
+      coverage,
+    },
+    planned: {
+      ...amounts,
+      ...inks,
+      powder: byRates?.powder ?? null,
+      time: work ? plannedTime(work) : { printer: nothing, hands: nothing, press: nothing, oven: nothing },
+    },
+    actual: {
+      ...amounts,
+      ...inks,
+      powder: usedPowder(book, run.id, byRates),
+      time: work
+        ? tickedTime(work, done, station.hands)
+        : { printer: null, hands: null, press: null, oven: null },
+    },
+    spoiled: spoiledOf(book, run),
+    lots: lotsOf(book, film.id),
+    air: { temperature: null, humidity: null },
+    notes: '',
+  };
+}

@@ -1,0 +1,80 @@
+import {
+  type Blank,
+  type Book,
+  type Copy,
+  type Garment,
+  groupOfSize,
+  type Id,
+  type Order,
+  type Run,
+  type Transfer,
+} from '../model';
+import { isSameBlank, suppliesOf, takenFor } from './supplies';
+
+/** Garments of one kind that a run prints for an order: pressed ones, and those that came to nothing. */
+interface RunBlanks {
+  readonly blank: Blank;
+  readonly order: Pick<Order, 'id' | 'code' | 'name'>;
+  readonly used: number;
+  readonly spoiled: number;
+}
+
+/** The lines of an order whose garments a transfer goes on: its own, those of its printed size, or any where nobody has said. */
+function linesOf(book: Book, transfer: Transfer, lines: readonly Garment[]): readonly Garment[] {
+  if (transfer.garment !== null) return lines.filter(({ id }) => id === transfer.garment);
+  const { grid } = transfer;
+  const placement = grid && book.placement[grid.placement];
+  if (!placement) return lines;
+  return lines.filter(({ size }) => placement.widths[groupOfSize(size)].width === grid.width);
+}
+
+/**
+ * The blanks in stock that a run uses. Several places on a garment take it once: of the transfers that go on the same garments,
+ * the one with the most copies counts, and what an earlier run took for the order is not taken again.
+ */
+export function blanksOfRun(book: Book, run: Run): RunBlanks[] {
+  const { snapshot } = run;
+  if (!snapshot) return [];
+  const blanks = suppliesOf(book, 'blank').filter((item): item is Blank => item.kind === 'blank');
+  const blankOf = (line: Garment) => blanks.find((blank) => isSameBlank(blank, line));
+  const spoilt = Object.values(book.spoilage).filter((own) => own.run === run.id);
+  const spoiltCopies = new Set<string>(spoilt.map(({ copy }) => copy));
+  const isPressed = (copy: Copy) => copy.role !== 'over' && !spoiltCopies.has(copy.id);
+  return snapshot.orders.flatMap((order): RunBlanks[] => {
+    const lines = Object.values(book.garment).filter((line) => line.order === order.id);
+    if (order.wants !== 'garments' || lines.length === 0) return [];
+    const used = new Map<Blank, number>();
+    const spoiled = new Map<Blank, number>();
+    for (const transfer of snapshot.transfers.filter((each) => each.order === order.id)) {
+      const own = linesOf(book, transfer, lines);
+      const wanted = new Map<Blank, number>();
+      for (const line of own) {
+        const blank = blankOf(line);
+        if (blank) wanted.set(blank, (wanted.get(blank) ?? 0) + line.count);
+      }
+      let left = snapshot.copies.filter((copy) => copy.transfer === transfer.id && isPressed(copy)).length;
+      for (const [blank, count] of wanted) {
+        const takes = Math.max(0, Math.min(left, count - takenFor(book.entry, blank.id, order.id)));
+        used.set(blank, Math.max(used.get(blank) ?? 0, takes));
+        left -= takes;
+      }
+      const [first] = wanted.keys();
+      const lost = spoilt.filter(
+        ({ copy, garment }) =>
+          garment && snapshot.copies.some(({ id, transfer: of }) => id === copy && of === transfer.id),
+      ).length;
+      if (first) spoiled.set(first, (spoiled.get(first) ?? 0) + lost);
+    }
+    return [...new Set([...used.keys(), ...spoiled.keys()])]
+      .map((blank) => ({ blank, order, used: used.get(blank) ?? 0, spoiled: spoiled.get(blank) ?? 0 }))
+      .filter((each) => each.used + each.spoiled > 0);
+  });
+}
+
+/** What closing a run takes of a blank. */
+export interface TakenBlanks {
+  readonly blank: Id<'item'>;
+  readonly order: Id<'order'>;
+  readonly used: number;
+  readonly spoiled: number;
+}

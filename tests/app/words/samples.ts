@@ -1,0 +1,250 @@
+import type { Ways } from '../../../app/words/format';
+import type { Finding } from '../../../src/artwork';
+import type { CellProblem } from '../../../src/intake';
+import type { LaidCopy, Refusal } from '../../../src/layout';
+import type { Peel, PressValues } from '../../../src/model';
+import type { ImageProblem } from '../../../src/output/browser';
+import type { Part } from '../../../src/output/print-image';
+import type { UnplacedReason } from '../../../src/packing';
+import type { Bottleneck, JobKind, Question, Worker } from '../../../src/pressing';
+import { fromDegrees, fromMm, type Seconds } from '../../../src/units';
+
+/** Every member of a union, which the compiler counts. */
+const every = <Union extends string>(all: Record<Union, true>): Union[] => Object.keys(all) as Union[];
+
+const seconds = (value: number) => value as Seconds;
+const counts = [0, 1, 2, 1234];
+const numbers = [1, 2, 12];
+const texts = ['Zq'];
+const lengths = [fromMm(203.5)];
+const shares = [0.118];
+
+const findings: Record<Finding['code'], Finding> = {
+  coarse: { grade: 'poor', code: 'coarse', x: 120, y: 140 },
+  stretched: { grade: 'check', code: 'stretched', share: 0.02 },
+  'see-through': { grade: 'check', code: 'see-through', share: 0.12 },
+  'thin-strokes': {
+    grade: 'check',
+    code: 'thin-strokes',
+    count: 3,
+    least: fromMm(0.2),
+    limit: fromMm(0.5),
+    whiteLeft: 100,
+  },
+  'white-lost': { grade: 'check', code: 'white-lost', count: 1, choke: fromMm(0.2) },
+  specks: { grade: 'check', code: 'specks', count: 2, limit: fromMm(0.5) },
+  openings: { grade: 'check', code: 'openings', count: 2, least: fromMm(0.3), limit: fromMm(0.8) },
+  ground: { grade: 'poor', code: 'ground', colour: [10, 20, 250] },
+  'black-on-black': { grade: 'check', code: 'black-on-black', share: 0.4 },
+  profile: { grade: 'check', code: 'profile', name: 'Zq' },
+  gamma: { grade: 'check', code: 'gamma', gamma: 0.5 },
+  animated: { grade: 'check', code: 'animated' },
+  deep: { grade: 'good', code: 'deep' },
+  outside: { grade: 'check', code: 'outside', count: 2 },
+};
+
+const other = { order: { code: 'ZQ' }, number: 7 } as LaidCopy;
+const refusals: Record<Refusal['code'], Refusal> = {
+  'outside-left': { code: 'outside-left' },
+  'outside-right': { code: 'outside-right' },
+  'before-lead': { code: 'before-lead' },
+  'past-end': { code: 'past-end' },
+  'no-print': { code: 'no-print' },
+  'may-not-turn': { code: 'may-not-turn' },
+  'too-close': { code: 'too-close', other, gap: fromMm(5) },
+  'no-knife-line': { code: 'no-knife-line', spanMax: fromMm(480) },
+};
+
+const questions: Record<Question['code'], Question> = {
+  'other-unit': { code: 'other-unit', meant: fromDegrees(330, 'F') },
+  scorches: { code: 'scorches', most: fromDegrees(350, 'F') },
+  'dye-migrates': { code: 'dye-migrates', most: fromDegrees(285, 'F') },
+  'melts-nothing': { code: 'melts-nothing', least: fromDegrees(225, 'F') },
+  'too-short': { code: 'too-short', least: seconds(5), most: seconds(40) },
+  'too-long': { code: 'too-long', least: seconds(5), most: seconds(40) },
+  'pre-press-long': { code: 'pre-press-long', most: seconds(10) },
+  'second-press-long': { code: 'second-press-long', most: seconds(15) },
+  'wait-long': { code: 'wait-long', most: seconds(60) },
+  'clear-off': { code: 'clear-off', least: fromMm(5), most: fromMm(10) },
+};
+
+const cells: readonly CellProblem[] = [
+  { column: 'order', code: 'empty' },
+  { column: 'transfer', code: 'empty' },
+  { column: 'width', code: 'unreadable', text: 'zq' },
+  { column: 'height', code: 'not-positive', text: '-5' },
+  ...(['unreadable', 'zero', 'too-many', 'too-many-in-all'] as const).map(
+    (code) => ({ column: 'count', code, text: '0' }) as const,
+  ),
+  ...(['unreadable', 'no-such-day', 'ambiguous'] as const).map(
+    (code) => ({ column: 'due', code, text: '3/4/2026' }) as const,
+  ),
+  { column: 'turn', code: 'unreadable', text: 'zq' },
+];
+
+const kinds = every<JobKind>({
+  ready: true,
+  print: true,
+  'cut-off': true,
+  powder: true,
+  cure: true,
+  line: true,
+  apart: true,
+  press: true,
+  again: true,
+  pack: true,
+});
+const workers = every<Worker>({ printer: true, hands: true, press: true, oven: true });
+const peels = every<Peel>({ hot: true, warm: true, cold: true });
+const values = (pressure: PressValues['pressure'], large: number): PressValues => ({
+  temperature: fromDegrees(320, 'F'),
+  pressure,
+  seconds: { small: seconds(10), large: seconds(large) },
+  wait: seconds(0),
+  prePress: seconds(3),
+  secondPress: seconds(5),
+  cover: 'paper',
+});
+
+/** What a parameter of a message that is no text may be, by its name, or by the message's place and the parameter's number. */
+const samples: Readonly<Record<string, readonly unknown[]>> = {
+  ...Object.fromEntries(
+    ['count', 'orderCount', 'copyCount', 'transferCount', 'left', 'taken', 'all', 'rest'].map((name) => [
+      name,
+      counts,
+    ]),
+  ),
+  ...Object.fromEntries(
+    ['number', 'of', 'index', 'line', 'page', 'spans', 'span', 'unit', 'bad', 'most', 'least', 'many'].map(
+      (name) => [name, numbers],
+    ),
+  ),
+  bytes: [40_000_000],
+  bearing: [4120],
+  mm2: [4120],
+  placed: [1, 12],
+  total: [12],
+  reason: every<UnplacedReason>({ 'too-wide': true, 'too-long': true, 'no-room': true }),
+  seconds: [12],
+  wait: [0, 12],
+  'cards.garment.1': counts,
+  cover: every<PressValues['cover']>({ none: true, paper: true, silicone: true, fabric: true }),
+  worker: workers,
+  'keep.snapshot.0': ['day', 'before-restoring'],
+  'orders.artworkRefused.1': ['not-image', 'cmyk', 'broken', 'no-size', 'unreadable', 'too-large', 'blank'],
+  'orders.countProblem.0': texts,
+  'designs.countProblem.0': texts,
+  'film.uncuttable.0': texts,
+  'film.details.0': texts,
+  'film.detailsOfSheets.0': texts,
+  'film.leftOnRoll.0': texts,
+  'film.sentence.3': [null, 'Zq'],
+  'film.filmLine.2': [null, 'Zq'],
+  'film.refused.0': Object.values(refusals),
+  'film.refusedShort.0': Object.values(refusals),
+  'filmForm.compared.1': [null, 'Zq'],
+  'runs.taken.0': texts,
+  'runs.taken.1': texts,
+  'runs.lengthPrinted.0': ['mm', 'in'],
+  'runs.from.0': ['mm', 'in'],
+  'runs.to.0': ['mm', 'in'],
+  'runs.withinRun.0': ['', 'Zq'],
+  'table.missingColumns.0': [['width'], ['transfer', 'width', 'height']],
+  'table.cellProblem.0': cells,
+  'artwork.said.0': Object.values(findings),
+  'artwork.worst.0': ['good', 'check', 'poor'],
+  'artwork.knockTitle.0': [[10, 20, 250]],
+  'artwork.perInch.0': [300],
+  'artwork.perInch.1': [250],
+  'artwork.bearingShare.1': shares,
+  'printImage.saved.0': [['zq.png'], ['zq.png', 'zr.png']],
+  'printImage.problems.0': [
+    ...(['stopped', 'disk-full', 'not-written'] as const).map((code) => ({ code })),
+    { code: 'artwork', artwork: 'zq' },
+  ] satisfies ImageProblem[],
+  'printImage.fileName.1': [
+    { kind: 'run' },
+    { kind: 'chosen' },
+    { kind: 'span', number: 2 },
+    { kind: 'sheet', number: 2 },
+  ] satisfies Part[],
+  'press.job.0': kinds.map((kind) => ({ kind, spans: [0, 1], code: 'ZQ', transfer: 'Zq', copies: 2 })),
+  'press.bottleneck.0': [
+    ...workers.map((worker) => ({ kind: 'worker', worker, busy: 60 }) as const),
+    { kind: 'path', through: kinds },
+  ] satisfies Bottleneck[],
+  'press.bound.0': texts,
+  'press.worker.1': [0, 1],
+  'press.worker.2': [1, 2],
+  'press.line.0': [values('light', 10), values('medium', 15), values('firm', 15)],
+  'press.peelAfter.0': peels,
+  'press.cureLine.2': [null, 'Zq'],
+  'cut.pileOf.1': counts,
+  'log.head.0': counts,
+  'closing.spoiledLine.0': counts,
+  'closing.spoiledLine.2': ['', 'Zq'],
+  'recipeForm.temperature.0': ['C', 'F'],
+  'recipeForm.question.0': Object.values(questions),
+  'recipeForm.question.1': ['C', 'F'],
+  'cards.placements.0': [[]],
+  'cards.runFacts.0': counts,
+  'cutMap.onPaper().facts.0': [
+    { width: fromMm(330), length: fromMm(4870), copies: 2, date: new Date('2026-11-26T12:00:00Z') },
+  ],
+  'cutMap.onPaper().view.0': ['on-screen', 'ink-up'],
+  'cutMap.onPaper().view.1': [true, false],
+  'cutMap.onPaper().count.0': counts,
+  'cutMap.onPaper().scale.0': [1, 2.5],
+  'cutMap.onPaper().distance.0': lengths,
+  'cutMap.onPaper().tape.0': lengths,
+  'cutMap.onPaper().fromStart.0': lengths,
+  'cutMap.onPaper().size.0': lengths,
+  'cutMap.onPaper().size.1': lengths,
+  'cutMap.onPaper().spanDone.1': counts,
+  'cutMap.onPaper().spanDone.2': lengths,
+  'cutMap.onPaper().pile.0': [[{ code: 'ZQ', count: 2 }]],
+  'cutMap.onPaper().totals.0': lengths,
+  'cutMap.onPaper().continuesOn.1': [null, 'Z'],
+  'cutMap.onPaper().continuedFrom.1': [null, 'Z'],
+  'cutMap.onPaper().tooSmallCopy.1': lengths,
+};
+
+/** Names of a function's parameters as they stand in its source; one taken apart has braces. */
+function parametersOf(message: (...args: never[]) => unknown): string[] {
+  const source = message.toString();
+  const single = /^(\w+)\s*=>/.exec(source)?.[1];
+  if (single) return [single];
+  const names: string[] = [];
+  let depth = 0;
+  for (const sign of source.slice(source.indexOf('('))) {
+    if ('([{'.includes(sign)) depth += 1;
+    if (depth === 1 && (sign === '(' || sign === ',')) names.push('');
+    else names[names.length - 1] += sign;
+    if (')]}'.includes(sign)) depth -= 1;
+    if (depth === 0) break;
+  }
+  return names.map((name) => name.replace(/\)$/, '').trim()).filter(Boolean);
+}
+
+/**
+ * Every combination of sample arguments for a message, by the names of its English parameters. One that has no sample is given a
+ * text; where it is none, the message says `NaN` or `undefined`, and wants a sample here.
+ */
+export function argumentsFor(
+  place: string,
+  english: (...args: never[]) => unknown,
+  ways: Ways,
+): readonly (readonly unknown[])[] {
+  return parametersOf(english).reduce<readonly (readonly unknown[])[]>(
+    (lists, name, number) => {
+      const values =
+        name === 'ways'
+          ? [ways]
+          : name === 'locale'
+            ? [ways.locale]
+            : (samples[`${place}.${number}`] ?? samples[name] ?? texts);
+      return lists.flatMap((list) => values.map((value) => [...list, value]));
+    },
+    [[]],
+  );
+}
