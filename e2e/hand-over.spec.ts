@@ -122,7 +122,7 @@ test('a run goes to another device by codes, and its ticks come back, those of b
   const back = await photographs(phone);
 
   await takeIn(page, back);
-  await expect(notices(page)).toContainText(/5 ticks taken in/);
+  await expect(notices(page)).toContainText(/4 ticks taken in/);
   await expect(left(page)).toContainText('2 of');
   await page.getByRole('link', { name: 'Cut', exact: true }).click();
   await expect(page.locator('.pile').first()).toHaveText(cut ?? '');

@@ -137,14 +137,18 @@ describe('a run on film', () => {
 });
 
 describe('the shelf', () => {
-  const closed = [0, 1, 2].reduce((book) => edited(book, (draft) => advanceRun(draft, run, ids())), printed);
+  const pressed = [0, 1].reduce(
+    (book) => edited(book, (draft) => advanceRun(draft, run, freshIds())),
+    printed,
+  );
+  const closed = closeIt(pressed, run, freshIds());
   const [item = ''] = Object.keys(closed.shelf);
   const stock = edited(closed, (draft) => {
     const own = draft.shelf[item];
     if (own) own.count = 2;
   });
   const again = (book: Book) =>
-    applySettled(book, (draft) => void duplicateOrder(draft, order, 'again', ids()), LATER);
+    applySettled(book, (draft) => void duplicateOrder(draft, order, 'again', freshIds()), LATER);
   const shelved = (book: Book) => Object.values(book.copy).filter((copy) => copy.shelved);
 
   it('is drawn on first when copies are added, in the same step', () => {
@@ -152,7 +156,7 @@ describe('the shelf', () => {
     expect(drawn).toEqual([{ name: 'front', count: 2 }]);
     expect(shelved(book)).toHaveLength(2);
     expect(book.shelf[item]?.count).toBe(0);
-    const undone = step && undoStep(book, step, LATER);
+    const undone = step && undoStep(book, step, freshIds());
     expect(undone?.shelf[item]?.count).toBe(2);
     expect(undone && Object.keys(undone.copy)).toEqual(Object.keys(stock.copy));
   });
@@ -170,7 +174,7 @@ describe('the shelf', () => {
     const { book } = again(stock);
     const other = Object.values(book.transfer).find(({ id, name }) => name === 'front' && id !== front);
     if (!other) throw new Error('no second order');
-    const fewer = edited(book, (draft) => setCount(draft, other.id, 1, ids()));
+    const fewer = edited(book, (draft) => setCount(draft, other.id, 1, freshIds()));
     expect(fewer.shelf[item]?.count).toBe(1);
     expect(shelved(fewer)).toHaveLength(1);
     const none = edited(book, (draft) => removeTransfer(draft, other.id));

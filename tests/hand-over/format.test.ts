@@ -145,6 +145,7 @@ describe('codes', () => {
         const whole = gather([...again, ...all, ...again]);
         expect(whole && wholeOf(whole)).toEqual(sealedOf(length));
       }),
+      { numRuns: 25 },
     );
   });
 

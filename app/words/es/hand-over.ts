@@ -2,16 +2,16 @@ import type { Words } from '../en';
 import { counted, whole } from '../format';
 
 export const handOver: Words['handOver'] = {
-  open: 'Entregar, recibir',
-  title: 'Entregar, recibir',
-  give: (run) => `Entregar ${run}`,
+  open: 'Traspasar, recibir',
+  title: 'Traspasar, recibir',
+  give: (run) => `Traspasar ${run}`,
   giveHint:
     'Otro equipo corta y plancha esta tirada, sin red: recibe pedidos, prendas, transfers, recetas, equipo y lo que está marcado. Allí solo se marca; nada más se puede cambiar.',
   draft: (run) =>
-    `${run} es un borrador y todavía puede cambiar. Bloquear para imprimir en la sala Película y después entregar.`,
+    `${run} es un borrador y todavía puede cambiar. Bloquear para imprimir en la sala Película y después traspasarla.`,
   back: (run) => `Devolver lo marcado en ${run}`,
   backHint: 'El equipo del que vino lo recibe y conserva también lo que se marcó allí.',
-  what: 'Entregar',
+  what: 'Traspasar',
   whats: { ticks: 'lo que se marcó aquí', run: 'toda la tirada, a un tercer equipo' },
   asFile: 'Guardar como archivo',
   asFileHint:
@@ -43,26 +43,26 @@ export const handOver: Words['handOver'] = {
   },
   read: (count, of, ways) => `${whole(count, ways)} de ${whole(of, ways)} códigos leídos`,
   missing: (numbers, ways) => `Faltan: ${numbers.map((number) => whole(number + 1, ways)).join(', ')}.`,
-  anew: 'Empezar de nuevo con otra entrega',
+  anew: 'Empezar de nuevo con otro traspaso',
   codeProblems: {
     'not-code': 'Es un código, pero no de Rollwright. No se cambió nada.',
     damaged: 'El código no se leyó entero. No se cambió nada; mostrarlo otra vez.',
     newer:
       'El código es de una versión más nueva. No se cambió nada; actualizar este equipo y leerlo otra vez.',
     other:
-      'El código es de otra entrega. No se cambió nada; seguir con la que se empezó, o empezar de nuevo.',
+      'El código es de otro traspaso. No se cambió nada; seguir con el que se empezó, o empezar de nuevo.',
   },
   noCode: (file) =>
-    `“${file}” no es una entrega, y no se encontró en él ningún código. No se cambió nada. La foto tiene que mostrar el código entero con su borde blanco, nítido.`,
+    `“${file}” no es un traspaso, y no se encontró en él ningún código. No se cambió nada. La foto tiene que mostrar el código entero con su borde blanco, nítido.`,
   sealProblems: {
-    'not-hand-over': 'No es una entrega de Rollwright. No se cambió nada.',
+    'not-hand-over': 'No es un traspaso de Rollwright. No se cambió nada.',
     damaged:
-      'La entrega está dañada: falta una parte o se alteró. Aquí no se cambió nada; entregarla otra vez.',
+      'El traspaso está dañado: falta una parte o se alteró. Aquí no se cambió nada; traspasar otra vez.',
     newer:
-      'La entrega es de una versión más nueva. Aquí no se cambió nada; actualizar este equipo y recibirla después.',
+      'El traspaso es de una versión más nueva. Aquí no se cambió nada; actualizar este equipo y recibirlo después.',
   },
-  failed: 'No se pudo entregar. No se cambió nada.',
-  notWriting: 'Otra pestaña escribe este libro. Recibirla allí, o tomar aquí la escritura.',
+  failed: 'No se pudo traspasar. No se cambió nada.',
+  notWriting: 'Otra pestaña escribe este libro. Recibir allí, o tomar aquí la escritura.',
   taken: {
     run: (run) => `${run} está aquí para cortar y planchar. Marcar lo que está hecho y devolver las marcas.`,
     again: (run, ticks, ways) =>
@@ -77,7 +77,7 @@ export const handOver: Words['handOver'] = {
           : []),
       ].join(' '),
     aside: (run, why) =>
-      `${why === 'unknown' ? `${run} no está en este equipo` : run}: se apartó en la sala Plancha.`,
+      `${why === 'unknown' ? `${run} no está en este equipo` : run}: se apartó en la sala Planchado.`,
   },
   received: (when) => `Recibida ${when}`,
   receivedHint:
@@ -87,7 +87,7 @@ export const handOver: Words['handOver'] = {
   removed: (run) => `${run} ya no está en este equipo. Lo marcado queda, por si vuelve.`,
   aside: 'Apartado',
   asideOf: (run, ticks, spoilages, when, ways) =>
-    `${run}: ${counted(ticks, 'marca', 'marcas', ways)}${spoilages > 0 ? `, ${counted(spoilages, 'copia estropeada', 'copias estropeadas', ways)}` : ''}; entregado ${when}.`,
+    `${run}: ${counted(ticks, 'marca', 'marcas', ways)}${spoilages > 0 ? `, ${counted(spoilages, 'copia estropeada', 'copias estropeadas', ways)}` : ''}; traspasado ${when}.`,
   asideWhy: {
     unknown: 'Esa tirada no está en este equipo. Recibir primero la tirada.',
     draft: 'Esa tirada es aquí otra vez un borrador. Bloquearla primero.',

@@ -1,4 +1,4 @@
-import { type Remote, transfer } from 'comlink';
+import type { Remote } from 'comlink';
 import { fail, ok, type Result } from '../../units';
 import type { Reader } from './reader.worker';
 
@@ -62,7 +62,7 @@ export async function watchCodes(
     canvas.height = Math.round(videoHeight * scale);
     context?.drawImage(video, 0, 0, canvas.width, canvas.height);
     const image = context?.getImageData(0, 0, canvas.width, canvas.height);
-    return image ? reader.frame(transfer(image, [image.data.buffer])) : null;
+    return image ? reader.frame(image) : null;
   };
   while (!signal.aborted) {
     const text = video.videoWidth > 0 ? await look().catch(() => null) : null;
