@@ -65,6 +65,8 @@ export default defineConfig({
       },
     }),
   ],
+  // The camera is for this page alone; a host of its own should send the same header.
+  preview: { headers: { 'Permissions-Policy': 'camera=(self), microphone=(), geolocation=()' } },
   worker: { format: 'es' },
   build: { target: 'es2022', modulePreload: { polyfill: false } },
 });

@@ -1,11 +1,11 @@
 import { useEffect, useMemo, useState } from 'react';
 import { editSettings } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
-import { type Book, garmentsByOrder, type Settings } from '../../src/model';
+import { type Book, benchBook, garmentsByOrder, type Settings } from '../../src/model';
 import { cutMapPages } from '../../src/output/cut-map';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { settingsOrFirst, useLaidRun, useWays } from '../store/selectors';
+import { settingsOrFirst, useMapRun, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
 import { goTo, openDialog } from '../store/view';
 import { CutTable } from './CutTable';
@@ -35,9 +35,10 @@ function garmentLines(book: Book, run: LaidRun, words: Words['cutMap']): string[
 export function CutMapRoom() {
   const { cutMap: words } = useWords();
   const { locale } = useWays();
-  const run = useLaidRun();
+  const run = useMapRun();
   const book = useShop((shop) => shop.book);
   const settings = settingsOrFirst(book);
+  const bench = useMemo(() => benchBook(book, book.run[run?.id ?? '']), [book, run]);
   const [made] = useState(() => new Date());
   const [ready, setReady] = useState(false);
   const [saving, setSaving] = useState(false);
@@ -55,7 +56,7 @@ export function CutMapRoom() {
             view,
             printer: { ...printer, imageMirrored: printImage.mirrored },
             pictures: new Set(thumbnails.keys()),
-            garments: garmentLines(book, run, words),
+            garments: garmentLines(bench, run, words),
             words: words.onPaper(locale),
             date: made,
             measure: screenMeasure(),
@@ -72,7 +73,7 @@ export function CutMapRoom() {
       printer,
       printImage.mirrored,
       thumbnails,
-      book,
+      bench,
       made,
       words,
       locale,

@@ -3,12 +3,13 @@ import { type CutStep, cutOrder, type SpanOrder, tallyByOrder } from '../../src/
 import { tickJob, ticksOf } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { cutKey, ticked } from '../../src/pressing';
+import { HandOverButton } from '../hand-over/HandOverButton';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { OrderCode } from '../parts/OrderCode';
 import { RunChoice } from '../parts/RunChoice';
-import { settingsOrFirst, useBenchRun, useWays } from '../store/selectors';
-import { commitTicks, useShop } from '../store/shop';
+import { settingsOrFirst, useBenchBook, useBenchRun, useWays } from '../store/selectors';
+import { commitTicks } from '../store/shop';
 import { goTo } from '../store/view';
 import { benchLength, tapeInches } from '../words/format';
 import { SpanPlan } from './SpanPlan';
@@ -28,6 +29,7 @@ export function CutRoom() {
         <Button weight="primary" onPress={() => goTo('film')}>
           {press.toFilm}
         </Button>
+        <HandOverButton />
       </section>
     );
   }
@@ -52,7 +54,7 @@ function cutOut({ span, steps, copies }: SpanOrder, done: ReadonlyMap<string, st
 function Steps({ run }: { run: LaidRun }) {
   const { cut: words, press } = useWords();
   const ways = useWays();
-  const book = useShop((shop) => shop.book);
+  const book = useBenchBook();
   const { station } = settingsOrFirst(book);
   const orders = cutOrder(run);
   const done = ticked(ticksOf(book, run.id));
@@ -83,6 +85,7 @@ function Steps({ run }: { run: LaidRun }) {
             }))}
             onChange={(value) => setChosen(Number(value))}
           />
+          <HandOverButton />
           <Button onPress={() => goTo('cut-map')}>{words.map}</Button>
         </div>
       </div>

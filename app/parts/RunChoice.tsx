@@ -1,5 +1,5 @@
 import type { LaidRun } from '../../src/layout';
-import { openRuns, printedRuns } from '../../src/model';
+import { benchRuns } from '../../src/model';
 import { useShop } from '../store/shop';
 import { openRun } from '../store/view';
 import { useWords } from '../words';
@@ -9,7 +9,7 @@ import { Choice } from './Choice';
 export function RunChoice({ run }: { run: LaidRun }) {
   const { press } = useWords();
   const book = useShop((shop) => shop.book);
-  const runs = [...openRuns(book), ...printedRuns(book)];
+  const runs = benchRuns(book);
   if (runs.length < 2) return null;
   return (
     <Choice

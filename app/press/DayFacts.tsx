@@ -1,6 +1,5 @@
 import { OrderCode } from '../parts/OrderCode';
-import { useWays } from '../store/selectors';
-import { useShop } from '../store/shop';
+import { useBenchBook, useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
 import { useWords } from '../words';
 import { clockTime, dueDay, spoken } from '../words/format';
@@ -42,7 +41,7 @@ export function DayFacts({ day }: { day: Day }) {
 export function OrderTimes({ day }: { day: Day }) {
   const { press: words } = useWords();
   const ways = useWays();
-  const orders = useShop(({ book }) => book.order);
+  const { order: orders } = useBenchBook();
   return (
     <section aria-labelledby="times-title">
       <h2 id="times-title">{words.orders}</h2>

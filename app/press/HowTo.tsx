@@ -1,8 +1,7 @@
 import type { LaidRun } from '../../src/layout';
 import { cautionsFor, cureRecipe, pressRecipe } from '../../src/pressing';
 import { OrderCode } from '../parts/OrderCode';
-import { settingsOrFirst, useWays } from '../store/selectors';
-import { useShop } from '../store/shop';
+import { settingsOrFirst, useBenchBook, useWays } from '../store/selectors';
 import { useWords } from '../words';
 import { benchLength, bothDegrees, spoken } from '../words/format';
 import { fabricsOf } from './fabrics-of';
@@ -11,7 +10,7 @@ import { fabricsOf } from './fabrics-of';
 export function HowTo({ run }: { run: LaidRun }) {
   const { press: words } = useWords();
   const ways = useWays();
-  const book = useShop((shop) => shop.book);
+  const book = useBenchBook();
   const { station } = settingsOrFirst(book);
   const { temperature: unit, curer } = station;
   const cure = cureRecipe(book, curer);

@@ -1,8 +1,7 @@
 import { useState } from 'react';
 import { tallyByTransfer } from '../../src/cutting';
 import { garmentsByOrder } from '../../src/model';
-import { useWays } from '../store/selectors';
-import { useShop } from '../store/shop';
+import { useBenchBook, useWays } from '../store/selectors';
 import { useWords } from '../words';
 import { area, dayAndTime, dueDay } from '../words/format';
 import { Boxes, type CardProps, ordersOn } from './RunCard';
@@ -11,7 +10,7 @@ import { Boxes, type CardProps, ordersOn } from './RunCard';
 export function PickList({ run, paper, made }: CardProps) {
   const { cards: words, press } = useWords();
   const ways = useWays();
-  const book = useShop((shop) => shop.book);
+  const book = useBenchBook();
   const garments = garmentsByOrder(book);
   const spoiled = Object.values(book.spoilage).filter((each) => each.run === run.id && each.garment);
   const orders = ordersOn(run, book.order).filter(({ order }) => book.order[order.id]?.wants !== 'transfers');
@@ -55,7 +54,7 @@ const SLIPS_ON_PAGE = 8;
 /** How the customer keeps the print: a slip an order, several on a page to be cut apart. */
 export function CareSlips({ run, paper }: CardProps) {
   const { cards: words } = useWords();
-  const orders = useShop(({ book }) => book.order);
+  const { order: orders } = useBenchBook();
   const all = ordersOn(run, orders);
   const pages = Array.from({ length: Math.ceil(all.length / SLIPS_ON_PAGE) }, (_, page) =>
     all.slice(page * SLIPS_ON_PAGE, (page + 1) * SLIPS_ON_PAGE),
@@ -81,7 +80,7 @@ export function CareSlips({ run, paper }: CardProps) {
 export function PackingSlips({ run, paper, made }: CardProps) {
   const { cards: words, press } = useWords();
   const ways = useWays();
-  const book = useShop((shop) => shop.book);
+  const book = useBenchBook();
   const garments = garmentsByOrder(book);
   const [bags, setBags] = useState<Readonly<Record<string, number>>>({});
   const orders = ordersOn(run, book.order);

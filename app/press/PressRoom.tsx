@@ -1,12 +1,16 @@
-import { advanceRun, drawFromShelf, stepRunBack, tickJob, waitingFor } from '../../src/editing';
+import { advanceRun, drawFromShelf, editSettings, stepRunBack, tickJob, waitingFor } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { isPrinted, runStates } from '../../src/model';
 import { BEGUN, type Entry } from '../../src/pressing';
+import { HandOverButton } from '../hand-over/HandOverButton';
+import { KeptAside } from '../hand-over/KeptAside';
+import { ReceivedBar } from '../hand-over/ReceivedBar';
 import { Button } from '../parts/Button';
 import { RunChoice } from '../parts/RunChoice';
+import { Tick } from '../parts/Tick';
 import { openNextRun } from '../store/next-run';
-import { useBenchRun, useWays } from '../store/selectors';
-import { commitForGood, commitTicks, useShop } from '../store/shop';
+import { settingsOrFirst, useBenchRun, useWays } from '../store/selectors';
+import { commit, commitForGood, commitQuietly, commitTicks, useShop } from '../store/shop';
 import { type Day, useDay } from '../store/timeline';
 import { goTo, notify, openDialog, openRun } from '../store/view';
 import { area, clockTime, dayAndTime, spoken } from '../words/format';
@@ -22,6 +26,7 @@ import { useWords } from '../words';
 export function PressRoom() {
   const { press: words } = useWords();
   const run = useBenchRun();
+  const received = useShop(({ book }) => book.run[run?.id ?? '']?.received ?? null);
   const state = useDay(run, 'thorough');
   if (!run) return null;
   return (
@@ -30,16 +35,23 @@ export function PressRoom() {
         <h1>{words.title}</h1>
         <div className="actions">
           <RunChoice run={run} />
-          <Button weight="plain" onPress={() => openDialog({ kind: 'station' })}>
-            {words.equipment}
-          </Button>
-          <Button weight="plain" onPress={() => openDialog({ kind: 'recipes' })}>
-            {words.recipes}
-          </Button>
+          {!received && (
+            <>
+              <Button weight="plain" onPress={() => openDialog({ kind: 'station' })}>
+                {words.equipment}
+              </Button>
+              <Button weight="plain" onPress={() => openDialog({ kind: 'recipes' })}>
+                {words.recipes}
+              </Button>
+            </>
+          )}
+          <HandOverButton />
           <Button onPress={() => goTo('cards')}>{words.cards}</Button>
         </div>
       </div>
-      <StateBar run={run} />
+      <StateBar run={run} received={received !== null} />
+      {received && <ReceivedBar run={run} made={received.made} />}
+      <KeptAside />
       {state.kind === 'missing' &&
         state.problems.map((problem) => (
           <p key={problem} className="care">
@@ -69,7 +81,7 @@ function DayView({ run, day }: { run: LaidRun; day: Day }) {
 }
 
 /** How far the run is, and the steps on and back; each is noted with its time. */
-function StateBar({ run }: { run: LaidRun }) {
+function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
   const { press: words } = useWords();
   const ways = useWays();
   const history = useShop(({ book }) => book.run[run.id]?.history ?? []);
@@ -96,7 +108,7 @@ function StateBar({ run }: { run: LaidRun }) {
             {words.toFilm}
           </Button>
         )}
-        {isPrinted(run) && before && (
+        {isPrinted(run) && before && !received && (
           <Button
             weight="plain"
             onPress={() => {
@@ -108,7 +120,7 @@ function StateBar({ run }: { run: LaidRun }) {
           </Button>
         )}
         {isPrinted(run) && <Button onPress={() => openDialog({ kind: 'spoil' })}>{words.spoil}</Button>}
-        {onward && (
+        {onward && !received && (
           <Button
             weight="primary"
             onPress={() => {
@@ -208,11 +220,12 @@ function Shelf() {
   const { press: words } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
+  const { shelfFirst } = settingsOrFirst(book);
   const items = Object.values(book.shelf).filter(({ count }) => count > 0);
   if (items.length === 0) return null;
   const draw = (id: string) => {
     let taken = 0;
-    commitForGood((draft) => {
+    commit((draft) => {
       taken = drawFromShelf(draft, id);
     });
     notify('plain', words.drawn(taken, ways));
@@ -232,6 +245,11 @@ function Shelf() {
           );
         })}
       </ul>
+      <Tick
+        label={words.shelfFirst}
+        checked={shelfFirst}
+        onChange={(checked) => commitQuietly((draft) => editSettings(draft, { shelfFirst: checked }))}
+      />
     </section>
   );
 }

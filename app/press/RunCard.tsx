@@ -1,9 +1,16 @@
 import { tallyByTransfer } from '../../src/cutting';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { garmentsByOrder, type Settings } from '../../src/model';
-import { cautionsFor, cureRecipe, pressRecipe, pressSeconds } from '../../src/pressing';
-import { settingsOrFirst, useWays } from '../store/selectors';
-import { useShop } from '../store/shop';
+import {
+  cautionsFor,
+  closingsOf,
+  cureRecipe,
+  garmentSource,
+  pressedTogether,
+  pressRecipe,
+  pressSeconds,
+} from '../../src/pressing';
+import { settingsOrFirst, useBenchBook, useWays } from '../store/selectors';
 import { useWords } from '../words';
 import { area, benchLength, bothDegrees, dayAndTime, dueDay, spoken } from '../words/format';
 import { fabricsOf } from './fabrics-of';
@@ -41,11 +48,12 @@ export const Boxes = ({ count }: { count: number }) => (
 export function RunCard({ run, paper, made }: CardProps) {
   const { cards: words, press } = useWords();
   const ways = useWays();
-  const book = useShop((shop) => shop.book);
+  const book = useBenchBook();
   const { station } = settingsOrFirst(book);
   const unit = station.temperature;
   const cure = cureRecipe(book, station.curer).values;
   const garments = garmentsByOrder(book);
+  const source = garmentSource(book, book.run[run.id]);
   const named = [
     ...Object.values(book.placement).flatMap(({ order, place }) =>
       run.copies.some((copy) => copy.order.id === order) ? [place] : [],
@@ -122,6 +130,16 @@ export function RunCard({ run, paper, made }: CardProps) {
                   </li>
                 ))}
               </ul>
+              {isPressed &&
+                pressedTogether(closingsOf(source, copies, station)).map(({ transfers, garments: count }) => (
+                  <p key={transfers.map(({ id }) => id).join()}>
+                    {words.together(
+                      transfers.map(({ name }) => name),
+                      count,
+                      ways,
+                    )}
+                  </p>
+                ))}
             </section>
           );
         })}

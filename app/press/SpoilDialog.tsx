@@ -7,8 +7,8 @@ import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { Tick } from '../parts/Tick';
 import { Window } from '../parts/Window';
-import { useBenchRun } from '../store/selectors';
-import { commitForGood, useShop } from '../store/shop';
+import { useBenchBook, useBenchRun } from '../store/selectors';
+import { commitForGood } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
 
@@ -16,15 +16,18 @@ import { useWords } from '../words';
 export function SpoilDialog() {
   const { common, spoil: words } = useWords();
   const run = useBenchRun();
-  const records = useShop(({ book }) => book.copy);
+  const { copy: records, spoilage } = useBenchBook();
   const [copy, setCopy] = useState('');
   const [stage, setStage] = useState<Stage>('press');
   const [reason, setReason] = useState('');
   const [garment, setGarment] = useState(false);
   const [tried, setTried] = useState(false);
   if (!run) return null;
+  const spoiled = new Set<string>(
+    Object.values(spoilage).flatMap((each) => (each.run === run.id ? [each.copy] : [])),
+  );
   const copies = run.copies
-    .filter(({ id }) => records[id]?.run === run.id)
+    .filter(({ id }) => records[id]?.run === run.id && !spoiled.has(id))
     .toSorted((a, b) => a.order.code.localeCompare(b.order.code) || a.number - b.number);
   const chosen = copies.find(({ id }) => id === copy) ?? copies[0];
   const name = chosen ? `${chosen.order.code} ${chosen.number}` : '';

@@ -6,6 +6,7 @@ import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
+import { Tick } from '../parts/Tick';
 import { Window } from '../parts/Window';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
@@ -35,7 +36,7 @@ type TimeField = keyof typeof times;
 type LengthField = (typeof lengths)[number];
 type TextField = TimeField | LengthField | 'hands' | 'presses';
 type StationForm = Readonly<Record<TextField, string>> &
-  Pick<Station, 'temperature' | 'cutApart' | 'curer' | 'closes'>;
+  Pick<Station, 'temperature' | 'cutApart' | 'oneClosing' | 'curer' | 'closes'>;
 
 const timeFields = Object.keys(times) as TimeField[];
 
@@ -47,6 +48,7 @@ function formOf(station: Station, ways: Ways): StationForm {
   return {
     temperature: station.temperature,
     cutApart: station.cutApart,
+    oneClosing: station.oneClosing,
     curer: station.curer,
     closes: station.closes,
     hands: String(station.hands),
@@ -101,6 +103,7 @@ function readForm(form: StationForm, ways: Ways, catalogue: Words): Station | Pr
   const station: Station = {
     temperature: form.temperature,
     cutApart: form.cutApart,
+    oneClosing: form.oneClosing,
     curer: form.curer,
     closes: form.closes,
     hands: count('hands', 1, catalogue.station.handsCount),
@@ -172,6 +175,11 @@ export function StationDialog() {
           value={form.curer}
           options={curers.map((value) => ({ value, label: press.curers[value] }))}
           onChange={(curer) => set({ curer })}
+        />
+        <Tick
+          label={words.oneClosing}
+          checked={form.oneClosing}
+          onChange={(oneClosing) => set({ oneClosing })}
         />
         {(['perHour', 'hands', 'presses', 'platenWidth', 'platenLength', ...onBed] as const).map(field)}
         {timeFields.map(field)}

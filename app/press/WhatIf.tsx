@@ -4,8 +4,7 @@ import type { Station } from '../../src/model';
 import { findSchedule } from '../../src/pressing/browser';
 import { um } from '../../src/units';
 import { Button } from '../parts/Button';
-import { settingsOrFirst, useWays } from '../store/selectors';
-import { useShop } from '../store/shop';
+import { settingsOrFirst, useBenchBook, useWays } from '../store/selectors';
 import { type Day, workWith } from '../store/timeline';
 import { useWords, type Words } from '../words';
 import { spoken } from '../words/format';
@@ -28,7 +27,7 @@ const more: Readonly<Record<Exclude<Idea, 'spans'>, (station: Station) => Statio
 export function WhatIf({ run, day }: { run: LaidRun; day: Day }) {
   const { press: words } = useWords();
   const ways = useWays();
-  const book = useShop((shop) => shop.book);
+  const book = useBenchBook();
   const { station } = settingsOrFirst(book);
   const [gains, setGains] = useState<ReadonlyMap<Idea, number | null> | null>(null);
   const [busy, setBusy] = useState(false);

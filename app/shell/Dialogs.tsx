@@ -3,6 +3,7 @@ import { TestStripDialog } from '../cut-map/TestStripDialog';
 import { FilmDialog } from '../film/FilmDialog';
 import { PrintedDialog, SpoiledDialog } from '../film/ProgressDialogs';
 import { RunDialog } from '../film/RunDialog';
+import { HandOverDialog } from '../hand-over/HandOverDialog';
 import { DesignDialog } from '../orders/DesignDialog';
 import { GridDialog } from '../orders/GridDialog';
 import { NamesDialog } from '../orders/NamesDialog';
@@ -61,6 +62,8 @@ export function Dialogs() {
       return <SpoilDialog />;
     case 'shop':
       return <ShopDialog />;
+    case 'hand-over':
+      return <HandOverDialog />;
     case 'keys':
       return <KeysDialog />;
     case undefined:

@@ -15,6 +15,10 @@ export function openArtworkOf(database: string): ArtworkStore {
 /** The thumbnail of an artwork of the book that is open; `null` if there is none. */
 export const loadThumbnail = (id: string): Promise<Blob | null> => store?.thumb(id) ?? Promise.resolve(null);
 
+/** Keeps a picture that came with a run from another device; the file stays there. */
+export const keepThumbnail = (id: string, thumb: Blob): Promise<void> =>
+  store?.putThumb(id, thumb) ?? Promise.resolve();
+
 /** The file of an artwork, as it was dropped. */
 export const loadArtworkFile = (id: string): Promise<Blob | null> => store?.file(id) ?? Promise.resolve(null);
 

@@ -73,6 +73,7 @@ export function firstSettings(locale: string, language: Language): Omit<Settings
     limits: { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) },
     printImage: { form: 'png', ppi: 300, mirrored: false, ticks: false, numbers: false },
     station: startingStation(region === 'US' ? 'F' : 'C'),
+    shelfFirst: true,
     rates: startingRates,
     lastBackup: null,
     columns: {},

@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import { type Step, setPlaces, takeOff } from '../../src/editing';
+import { applyEdit, type Drawn, drawFirst, type Step, setPlaces, takeOff } from '../../src/editing';
 import {
   changesLayout,
   fillerProblem,
@@ -12,12 +12,12 @@ import {
   type RunProblem,
   sheetAt,
 } from '../../src/layout';
-import type { Film, Run } from '../../src/model';
+import type { Copy, Film, Run } from '../../src/model';
 import { createPlanner, type Idea, type Plan, validatePlan } from '../../src/packing';
 import { planInWorkers } from '../../src/packing/browser';
 import { wordsNow } from '../words';
 import { openRunNow } from './selectors';
-import { mayWrite, recommit, useShop } from './shop';
+import { commit, editContext, mayWrite, recommit, sayDrawn, useShop } from './shop';
 import { notify } from './view';
 
 /** How long a layout is looked for, in seconds, unless it is proven best before. */
@@ -104,9 +104,22 @@ export async function layOut(keep: Keep): Promise<void> {
   const draft = openRunNow();
   if (draft?.run.state !== 'draft' || !mayWrite()) return;
   stopPlanning();
-  const runProblem = problemOf(useShop.getState().book, draft.run, draft.film, keep);
+  // Copies that lie on the shelf are taken from there, in the same step.
+  const mayDraw = (copy: Copy) =>
+    copy.run === draft.run.id || (copy.run === null && draft.run.takes === 'all');
+  let drawn: readonly Drawn[] = [];
+  const { book } = applyEdit(
+    useShop.getState().book,
+    (own) => {
+      drawn = drawFirst(own, mayDraw);
+    },
+    editContext().now,
+  );
+  const runProblem = problemOf(book, draft.run, draft.film, keep);
   if (runProblem.copies.every((waiting) => waiting.length === 0) && !anyFillers(draft)) {
-    notify('plain', wordsNow().film.nothingToLay);
+    commit((own) => void drawFirst(own, mayDraw));
+    if (drawn.length === 0) notify('plain', wordsNow().film.nothingToLay);
+    sayDrawn(drawn);
     return;
   }
   const stopped = new AbortController();
@@ -121,6 +134,7 @@ export async function layOut(keep: Keep): Promise<void> {
     },
   } as const;
   usePlanning.setState({ planning: working, leftOut: [], provenFor: null });
+  sayDrawn(drawn);
   let step: Step | null = null;
   let applying = false;
   const unwatch = useShop.subscribe((now, before) => {
@@ -136,6 +150,7 @@ export async function layOut(keep: Keep): Promise<void> {
     }
     applying = true;
     step = recommit(step, (book) => {
+      drawFirst(book, mayDraw);
       takeOff(book, fillersOn(draft.run, keep));
       setPlaces(book, draft.run.id, placesOf(plan, runProblem, draft.film));
     });

@@ -1,6 +1,7 @@
 import { type LaidRun, layRun } from '../../src/layout';
 import {
   type Book,
+  benchBook,
   benchRunOf,
   type Film,
   type Run,
@@ -52,6 +53,22 @@ const laidBenchRunOf = ofBook((book, chosen): LaidRun | null => {
 export function useBenchRun(): LaidRun | null {
   const chosen = useView((view) => view.run);
   return useShop(({ book }) => laidBenchRunOf(book, chosen));
+}
+
+const benchBookOf = ofBook((book, chosen): Book => benchBook(book, benchRunOf(book, chosen)));
+
+/** The book as the run that is cut and pressed sees it: one that another device handed over brings its own. */
+export function useBenchBook(): Book {
+  const chosen = useView((view) => view.run);
+  return useShop(({ book }) => benchBookOf(book, chosen));
+}
+
+/** The run whose cut map is looked at: one received has no place in the Film room. */
+export function useMapRun(): LaidRun | null {
+  const chosen = useView((view) => view.run);
+  return useShop(({ book }) =>
+    chosen !== null && book.run[chosen]?.received ? laidBenchRunOf(book, chosen) : laidRunOf(book, chosen),
+  );
 }
 
 export const laidNow = (): LaidRun | null => laidRunOf(useShop.getState().book, useView.getState().run);

@@ -3,6 +3,7 @@ import {
   applyEdit,
   applySettled,
   type BookDraft,
+  type Drawn,
   dropLast,
   type EditContext,
   forget,
@@ -16,7 +17,7 @@ import {
 } from '../../src/editing';
 import { type Book, emptyBook, type Instant } from '../../src/model';
 import type { SaveState, Source, StorageProblem } from '../../src/storage';
-import { wordsNow } from '../words';
+import { localeNow, wordsNow } from '../words';
 import { notify } from './view';
 
 type Phase =
@@ -62,6 +63,11 @@ export const mayWrite = (): boolean => {
   return phase.kind === 'open' && !follows;
 };
 
+/** Says what was taken from the shelf instead of being printed. */
+export function sayDrawn(drawn: readonly Drawn[]): void {
+  if (drawn.length > 0) notify('plain', wordsNow().press.shelfDrawn(drawn, { locale: localeNow() }));
+}
+
 /**
  * Makes an edit one step that can be undone, and says so if copies came off the film with it.
  * @returns the step, or `null` if the edit changed nothing or may not be made
@@ -70,10 +76,16 @@ export function commit(edit: Edit): Step | null {
   if (!mayWrite()) return null;
   const { book } = useShop.getState();
   const context = editContext();
-  const { book: edited, step, takenOff } = applySettled(book, (draft) => edit(draft, context), context.now);
+  const {
+    book: edited,
+    step,
+    takenOff,
+    drawn,
+  } = applySettled(book, (draft) => edit(draft, context), context.now);
   if (!step) return null;
   useShop.setState({ book: remember(edited, step, context.now) });
   if (takenOff.length > 0) notify('care', wordsNow().orders.takenOff(takenOff.length));
+  sayDrawn(drawn);
   return step;
 }
 
@@ -94,11 +106,13 @@ export function commitForGood(edit: Edit): void {
   if (commit(edit)) useShop.setState(({ book }) => ({ book: forget(book) }));
 }
 
-/** Makes an edit that only adds ticks; if it brings a run to another state as well, undo begins anew. */
+/** Makes an edit that only adds ticks; if film comes off a roll by it, or a copy off its run, undo begins anew. */
 export function commitTicks(edit: Edit): void {
-  const { film } = useShop.getState().book;
+  const { film, copy } = useShop.getState().book;
   commitQuietly(edit);
-  useShop.setState(({ book }) => (book.film === film ? { book } : { book: forget(book) }));
+  useShop.setState(({ book }) =>
+    book.film === film && book.copy === copy ? { book } : { book: forget(book) },
+  );
 }
 
 export function undo(): void {

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { ticksOf } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
-import type { Book, Station } from '../../src/model';
+import { type Book, benchBook, type Station } from '../../src/model';
 import {
   asTicked,
   BEGUN,
@@ -58,7 +58,8 @@ function useMinute(): number {
 
 /** The schedule of a run, from now on or as it is ticked, looked for in a worker; a better one follows if asked for. */
 export function useDay(laid: LaidRun | null, effort: 'quick' | 'thorough'): DayState {
-  const book = useShop((shop) => shop.book);
+  const whole = useShop((shop) => shop.book);
+  const book = useMemo(() => benchBook(whole, whole.run[laid?.id ?? '']), [whole, laid?.id]);
   const minute = useMinute();
   const { station } = settingsOrFirst(book);
   const done = useMemo(() => ticked(laid ? ticksOf(book, laid.id) : []), [book, laid]);
@@ -67,18 +68,18 @@ export function useDay(laid: LaidRun | null, effort: 'quick' | 'thorough'): DayS
     begunAt === null
       ? Math.floor(minute / (ROUNDED * MINUTE)) * ROUNDED * MINUTE
       : Math.floor(Date.parse(begunAt) / 1000) * 1000;
-  const { order, transfer, recipe, copy } = book;
+  const { order, transfer, recipe, copy, garment, placement } = book;
   const work = useMemo(
     () =>
       laid
         ? workOf(
-            { ...useShop.getState().book, order, transfer, recipe, copy },
+            { ...useShop.getState().book, order, transfer, recipe, copy, garment, placement },
             laid,
             station,
             new Date(origin),
           )
         : null,
-    [laid, station, origin, order, transfer, recipe, copy],
+    [laid, station, origin, order, transfer, recipe, copy, garment, placement],
   );
   const now =
     begunAt === null ? 0 : Math.max(0, Math.round((Math.max(minute, latest(done)) - origin) / 1000));

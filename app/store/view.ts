@@ -28,7 +28,9 @@ export type Dialog =
   | { readonly kind: 'transfer' | 'artwork'; readonly transfer: string }
   | { readonly kind: 'close-run'; readonly run: string }
   | { readonly kind: 'design'; readonly order: string; readonly design: Design }
-  | { readonly kind: 'keep' | 'shop' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'spoil' };
+  | {
+      readonly kind: 'keep' | 'shop' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'spoil' | 'hand-over';
+    };
 
 /** All of it lives until the tab closes; none of it is undone. */
 interface View {
@@ -70,6 +72,9 @@ export function notify(tone: Notice['tone'], text: string): void {
 
 export const dismissNotice = (id: number): void =>
   useView.setState(({ notices }) => ({ notices: notices.filter((notice) => notice.id !== id) }));
+
+/** Takes all notices off the screen: what lies under them has to be seen whole. */
+export const clearNotices = (): void => useView.setState({ notices: [] });
 
 /** Selects these copies and no others. */
 export const select = (...ids: readonly string[]): void => useView.setState({ selected: new Set(ids) });

@@ -1,6 +1,7 @@
 import { layRun } from '../layout';
 import {
   type Book,
+  benchBook,
   type Curer,
   type CureValues,
   type Fabric,
@@ -16,7 +17,17 @@ import {
   type Spoilage,
   type Tick,
 } from '../model';
-import { cureKey, cureRecipe, type JobKind, pressKey, pressRecipe, ticked, workOf } from '../pressing';
+import {
+  cureKey,
+  cureRecipe,
+  type JobKind,
+  orderOfPack,
+  packKey,
+  pressKey,
+  pressRecipe,
+  ticked,
+  workOf,
+} from '../pressing';
 import { takeBackClosing } from './closing';
 import { takeOff } from './places';
 import { finishRun, moveTo, reopenRun } from './runs';
@@ -83,6 +94,12 @@ const comesTo: readonly { readonly state: Run['state']; readonly kinds: readonly
 
 const rank = (state: Run['state']): number => runStates.indexOf(state);
 
+/** Now, or just behind what was ticked of the same subject last: another device's clock may be ahead. */
+function instantAfter(now: Instant, before: readonly Tick[]): Instant {
+  const last = Math.max(...before.map(({ at }) => Date.parse(at)));
+  return Date.parse(now) > last ? now : (new Date(last + 1).toISOString() as Instant);
+}
+
 /** Ticks a job, or takes its tick back, and brings the run to the state that its ticks tell. */
 export function tickJob(
   draft: BookDraft,
@@ -92,26 +109,60 @@ export function tickJob(
   context: EditContext,
 ): void {
   const tick = context.newId() as Id<'tick'>;
-  draft.tick[tick] = { id: tick, run: id, subject, done, at: context.now, changed: context.now };
+  const before = ticksOf(draft as Book, id).filter((other) => other.subject === subject);
+  const at = instantAfter(context.now, before);
+  draft.tick[tick] = { id: tick, run: id, subject, done, at, changed: context.now };
   if (done) followTicks(draft, id, context);
+  followPacking(draft, id, subject);
 }
 
-/** Brings a run on to the state that all its ticks tell; never back. */
-function followTicks(draft: BookDraft, id: Id<'run'>, context: EditContext): void {
+/** Brings a run on to the state that all its ticks tell, dated by them; never back. */
+export function followTicks(draft: BookDraft, id: Id<'run'>, context: EditContext): void {
   const run = draft.run[id];
-  const { shop } = draft.settings;
-  const laid = run && layRun(draft as Book, run as Run);
+  const book = benchBook(draft as Book, run as Run | undefined);
+  const { shop } = book.settings;
+  const laid = run && layRun(book, run as Run);
   if (!run || !shop || !laid || run.state === 'draft' || run.state === 'closed') return;
-  const work = workOf(draft as Book, laid, shop.station as Settings['station'], new Date(context.now));
+  const work = workOf(book, laid, shop.station, new Date(context.now));
   if (!work.ok) return;
-  const done = ticked(ticksOf(draft as Book, id));
+  const done = ticked(ticksOf(book, id));
   for (const { state, kinds } of comesTo) {
     const jobs = work.value.jobs.filter(({ kind }) => kinds.includes(kind));
     if (jobs.length === 0 || !jobs.every(({ key }) => done.has(key))) break;
     if (rank(run.state) >= rank(state)) continue;
-    if (state === 'printed') finishRun(draft, id, context);
-    else moveTo(run, state, context.now);
+    const now = jobs
+      .map(({ key }) => done.get(key) ?? '')
+      .sort()
+      .at(-1) as Instant;
+    // The film of a received run is another shop's, or another station's of this one.
+    if (state === 'printed' && !run.received) finishRun(draft, id, { ...context, now });
+    else moveTo(run, state, now);
   }
+}
+
+/** Whether every copy of an order is ticked as packed, in whatever run it was printed, or came from the shelf. */
+function isPacked(draft: BookDraft, order: string): boolean {
+  const copies = Object.values(draft.copy).filter(
+    (copy) => copy.role === 'ordered' && draft.transfer[copy.transfer]?.order === order,
+  );
+  const runs = new Set(copies.flatMap(({ run }) => run ?? []));
+  const packed = new Set<string>(
+    [...runs].filter((run) => ticked(ticksOf(draft as Book, run)).has(packKey(order))),
+  );
+  return (
+    copies.some(({ shelved }) => !shelved) &&
+    copies.every(({ shelved, run }) => shelved || (run !== null && packed.has(run)))
+  );
+}
+
+/** Makes an order packed when the last of it is ticked as packed, and open again when that is taken back; what was collected stays so. */
+export function followPacking(draft: BookDraft, run: string, subject: string): void {
+  const id = orderOfPack(subject);
+  const order = id === null ? undefined : draft.order[id];
+  if (id === null || !order || order.progress === 'collected') return;
+  if (isPacked(draft, id)) order.progress = 'packed';
+  else if (order.progress === 'packed' && !ticked(ticksOf(draft as Book, run)).has(subject))
+    order.progress = 'open';
 }
 
 /** All that was ticked on a run. */
@@ -125,11 +176,20 @@ export function advanceRun(draft: BookDraft, id: string, { now }: EditContext): 
   if (run && next && next !== 'closed' && isPrinted(run)) moveTo(run, next, now);
 }
 
-/** Brings a run that is on film one state back; from closed, its stock is back, from printed, its film is on the roll again. */
+/**
+ * Brings a run that is on film one state back; from closed, its stock is back, from pressed, nothing of it is packed, and from printed,
+ * its film is on the roll again.
+ */
 export function stepRunBack(draft: BookDraft, id: Id<'run'>, context: EditContext): void {
   const run = draft.run[id];
   if (!run || !isPrinted(run)) return;
   const before = runStates[rank(run.state) - 1];
+  if (run.state === 'pressed') {
+    for (const { id: order } of run.snapshot?.orders ?? []) {
+      const own = draft.order[order];
+      if (own?.progress === 'packed') own.progress = 'open';
+    }
+  }
   if (run.state === 'printed') reopenRun(draft, id, context);
   else if (before) {
     if (run.state === 'closed') takeBackClosing(draft, id, context);
@@ -147,13 +207,29 @@ export function spoilCopy(
   { newId, now }: EditContext,
 ): void {
   const run = draft.run[fields.run];
-  const copy = draft.copy[fields.copy];
-  if (!run || !copy || !isPrinted(run) || copy.run !== run.id) return;
+  if (!run || !isPrinted(run)) return;
+  const copies = (run.received ? run.snapshot?.copies : Object.values(draft.copy)) ?? [];
+  const isOn = copies.some((copy) => copy.id === fields.copy && copy.run === run.id);
+  const isKnown = Object.values(draft.spoilage).some(
+    (own) => own.run === fields.run && own.copy === fields.copy,
+  );
+  if (!isOn || isKnown) return;
   const id = newId() as Id<'spoilage'>;
   draft.spoilage[id] = { id, ...fields, changed: now };
-  takeOff(draft, [copy.id]);
-  // The run is printed: a reprint is for another.
+  takeOutSpoiled(draft, fields);
+}
+
+/** A spoiled copy leaves its run, to be printed for another; a spoiled garment is waited for, and the order is not packed. */
+export function takeOutSpoiled(
+  draft: BookDraft,
+  { run, copy: id, garment }: Pick<Spoilage, 'run' | 'copy' | 'garment'>,
+): void {
+  const copy = draft.copy[id];
+  if (copy?.run !== run) return;
+  takeOff(draft, [id]);
   copy.run = null;
   const order = draft.order[draft.transfer[copy.transfer]?.order ?? ''];
-  if (order && fields.garment) order.awaits.blanks = true;
+  if (!order) return;
+  if (garment) order.awaits.blanks = true;
+  if (order.progress === 'packed') order.progress = 'open';
 }

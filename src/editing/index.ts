@@ -22,6 +22,16 @@ export {
   removeGarment,
   removePlacement,
 } from './grid';
+export {
+  type AsideReason,
+  asideReason,
+  dropAside,
+  mayTakeIn,
+  removeReceived,
+  type TakenIn,
+  takeAside,
+  takeIn,
+} from './hand-over';
 export { dropLast, forget, historyOf, remember, stepBack, stepForward } from './history';
 export { addRows } from './import';
 export { counterEntry } from './ledger';
@@ -42,7 +52,7 @@ export {
 } from './runs';
 export { changeCurrency, editSettings } from './settings';
 export { applySettled } from './settled';
-export { drawFromShelf, waitingFor } from './shelf';
+export { type Drawn, drawFirst, drawFromShelf, waitingFor } from './shelf';
 export { startBook } from './start';
 export { applyEdit, type BookDraft, type EditContext, type Step } from './step';
 export {

@@ -33,6 +33,7 @@ export function addRun(
     printedTo: um(0),
     spoiled: [],
     snapshot: null,
+    received: null,
     changed: now,
   };
   return id;
@@ -107,7 +108,10 @@ function snapshotOf(book: Book, run: Run, now: Snapshot['at']): Snapshot | null 
     transfers.map(({ order }) => order),
     () => false,
   );
-  return { at: now, film, orders, transfers, copies };
+  const isOn = new Set(orders.map(({ id }) => id));
+  const garments = Object.values(book.garment).filter(({ order }) => isOn.has(order));
+  const placements = Object.values(book.placement).filter(({ order }) => isOn.has(order));
+  return { at: now, film, orders, transfers, copies, garments, placements };
 }
 
 /** Brings a run to a state, and notes when. */

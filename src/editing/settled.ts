@@ -1,6 +1,7 @@
 import { layRun, unfitCopies } from '../layout';
 import type { Book, Id, Instant } from '../model';
 import { takeOff } from './places';
+import { type Drawn, drawFirst } from './shelf';
 import { applyEdit, type BookDraft, type Step } from './step';
 
 /** The copies of a draft that an edit left where they can no longer lie. */
@@ -14,24 +15,55 @@ function unsettled(book: Book): Id<'copy'>[] {
 const movesGround = (step: Step): boolean =>
   step.redo.some(({ path }) => path[0] === 'transfer' || path[0] === 'film' || path[0] === 'run');
 
+/** Copies that an edit added. */
+const added = (step: Step): ReadonlySet<string> =>
+  new Set(
+    step.redo.flatMap(({ op, path }) =>
+      op === 'add' && path[0] === 'copy' && path.length === 2 ? [String(path[1])] : [],
+    ),
+  );
+
+/** Two steps as one. */
+const followedBy = (first: Step, then: Step | null): Step =>
+  then === null ? first : { redo: [...first.redo, ...then.redo], undo: [...then.undo, ...first.undo] };
+
+/** What an edit led to beside what it was made for. */
+interface Settled {
+  readonly book: Book;
+  /** `null` if nothing changed. */
+  readonly step: Step | null;
+  /** Copies that no longer fit where they lay. */
+  readonly takenOff: readonly Id<'copy'>[];
+  /** Copies that were added and taken from the shelf. */
+  readonly drawn: readonly Drawn[];
+}
+
 /**
- * Applies an edit and lets the drafts follow it: copies that no longer fit where they lie come off
- * the film, in the same step.
- * @returns the book, the step (`null` if nothing changed), and the copies taken off
+ * Applies an edit and lets the rest follow, in the same step: copies that no longer fit where they lie come off the film, and
+ * copies that were added are taken from the shelf where they lie there.
  */
-export function applySettled(
-  book: Book,
-  edit: (draft: BookDraft) => void,
-  now: Instant,
-): { book: Book; step: Step | null; takenOff: readonly Id<'copy'>[] } {
-  const edited = applyEdit(book, edit, now);
-  if (!edited.step || !movesGround(edited.step)) return { ...edited, takenOff: [] };
-  const takenOff = unsettled(edited.book);
-  if (takenOff.length === 0) return { ...edited, takenOff };
-  const settled = applyEdit(edited.book, (draft) => takeOff(draft, takenOff), now);
-  const step = {
-    redo: [...edited.step.redo, ...(settled.step?.redo ?? [])],
-    undo: [...(settled.step?.undo ?? []), ...edited.step.undo],
-  };
-  return { book: settled.book, step, takenOff };
+export function applySettled(book: Book, edit: (draft: BookDraft) => void, now: Instant): Settled {
+  let { book: edited, step } = applyEdit(book, edit, now);
+  let takenOff: readonly Id<'copy'>[] = [];
+  let drawn: readonly Drawn[] = [];
+  if (!step) return { book: edited, step, takenOff, drawn };
+  const isNew = added(step);
+  if (isNew.size > 0) {
+    const shelved = applyEdit(
+      edited,
+      (draft) => {
+        drawn = drawFirst(draft, ({ id }) => isNew.has(id));
+      },
+      now,
+    );
+    edited = shelved.book;
+    step = followedBy(step, shelved.step);
+  }
+  if (movesGround(step)) {
+    takenOff = unsettled(edited);
+    const settled = applyEdit(edited, (draft) => takeOff(draft, takenOff), now);
+    edited = settled.book;
+    step = followedBy(step, settled.step);
+  }
+  return { book: edited, step, takenOff, drawn };
 }

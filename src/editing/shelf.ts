@@ -1,5 +1,14 @@
-import type { Book, Id, Instant, Run } from '../model';
+import type { Draft } from 'immer';
+import type { Book, Copy, Id, Instant, Run, Transfer } from '../model';
 import type { BookDraft } from './step';
+
+type Item = Book['shelf'][string];
+
+/** Whether what lies on the shelf is the same as a transfer: artwork and size. */
+const isSame = (item: Item, transfer: Transfer | undefined): boolean =>
+  transfer?.width === item.width &&
+  transfer.height === item.height &&
+  (item.artwork === null ? transfer.name === item.name : transfer.artwork === item.artwork);
 
 /** The spare copies of a run go on the shelf, one entry a transfer; those that are on it already stay as they are. */
 export function shelveOvers(draft: BookDraft, run: Run, now: Instant): void {
@@ -20,7 +29,7 @@ export function shelveOvers(draft: BookDraft, run: Run, now: Instant): void {
   }
 }
 
-/** Copies that wait, and that a shelved transfer is the same as: artwork and size. Orders that are due sooner come first. */
+/** Copies that wait, and that a shelved transfer is the same as. Orders that are due sooner come first. */
 export function waitingFor(book: Book, shelfId: string): Id<'copy'>[] {
   const item = book.shelf[shelfId];
   if (!item) return [];
@@ -28,15 +37,12 @@ export function waitingFor(book: Book, shelfId: string): Id<'copy'>[] {
   return Object.values(book.copy)
     .filter((copy) => {
       const transfer = book.transfer[copy.transfer];
-      const order = book.order[transfer?.order ?? ''];
       return (
         copy.place === null &&
         !copy.shelved &&
         copy.role === 'ordered' &&
-        order?.archived === false &&
-        transfer?.width === item.width &&
-        transfer.height === item.height &&
-        (item.artwork === null ? transfer.name === item.name : transfer.artwork === item.artwork)
+        book.order[transfer?.order ?? '']?.archived === false &&
+        isSame(item, transfer)
       );
     })
     .sort((a, b) => due(a.transfer).localeCompare(due(b.transfer)) || a.number - b.number)
@@ -45,16 +51,46 @@ export function waitingFor(book: Book, shelfId: string): Id<'copy'>[] {
 
 /**
  * Takes transfers off the shelf for copies that wait: they need no film any more.
+ * @param isWanted which of the copies that wait; all of them, if it is left out
  * @returns how many were taken
  */
-export function drawFromShelf(draft: BookDraft, shelfId: string): number {
+export function drawFromShelf(
+  draft: BookDraft,
+  shelfId: string,
+  isWanted: (copy: Copy) => boolean = () => true,
+): number {
   const item = draft.shelf[shelfId];
-  if (!item) return 0;
-  const copies = waitingFor(draft as Book, shelfId).slice(0, item.count);
+  if (!item || item.count === 0) return 0;
+  const copies = waitingFor(draft as Book, shelfId)
+    .filter((id) => isWanted(draft.copy[id] as Copy))
+    .slice(0, item.count);
   for (const id of copies) {
     const copy = draft.copy[id];
     if (copy) Object.assign(copy, { shelved: true, run: null });
   }
   item.count -= copies.length;
   return copies.length;
+}
+
+/** Copies of one transfer that were taken from the shelf. */
+export interface Drawn {
+  readonly name: string;
+  readonly count: number;
+}
+
+/** Takes what there is on the shelf before more is printed, unless the shop does not want that; what was cured first goes first. */
+export function drawFirst(draft: BookDraft, isWanted: (copy: Copy) => boolean): Drawn[] {
+  if (draft.settings.shop?.shelfFirst !== true) return [];
+  return Object.values(draft.shelf)
+    .toSorted((a, b) => a.cured.localeCompare(b.cured))
+    .map(({ id, name }) => ({ name, count: drawFromShelf(draft, id, isWanted) }))
+    .filter(({ count }) => count > 0);
+}
+
+/** Puts a copy that was taken from the shelf, and is not wanted any more, back there. */
+export function putBack(draft: BookDraft, copy: Copy | Draft<Copy>): void {
+  if (!copy.shelved) return;
+  const transfer = draft.transfer[copy.transfer] as Transfer | undefined;
+  const item = Object.values(draft.shelf).find((own) => isSame(own as Item, transfer));
+  if (item) item.count += 1;
 }

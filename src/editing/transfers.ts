@@ -1,4 +1,5 @@
 import { type Artwork, type Copy, type Id, isFixed, type Meant, type Transfer } from '../model';
+import { putBack } from './shelf';
 import type { BookDraft, EditContext } from './step';
 
 /** What is entered for a transfer; the count becomes copies. */
@@ -70,6 +71,12 @@ function addCopies(
   order.nextNumber += count;
 }
 
+/** Removes a copy; one that came from the shelf goes back there. */
+function removeCopy(draft: BookDraft, copy: Copy): void {
+  putBack(draft, copy);
+  delete draft.copy[copy.id];
+}
+
 /**
  * Makes the copies of a transfer as many as are wanted. Of those too many, the ones that are not
  * placed go first, then the ones with the highest numbers; one that is printed, or sent to print, never.
@@ -85,14 +92,19 @@ export function setCount(
   addCopies(draft, id, role, Math.max(0, count - own.length), context);
   const removable = own
     .filter((copy) => !isFixed(draft, copy))
-    .sort((a, b) => Number(a.place !== null) - Number(b.place !== null) || b.number - a.number);
-  for (const copy of removable.slice(0, Math.max(0, own.length - count))) delete draft.copy[copy.id];
+    .sort(
+      (a, b) =>
+        Number(a.place !== null) - Number(b.place !== null) ||
+        Number(a.shelved) - Number(b.shelved) ||
+        b.number - a.number,
+    );
+  for (const copy of removable.slice(0, Math.max(0, own.length - count))) removeCopy(draft, copy);
 }
 
 /** Removes a transfer with its copies; one with copies in print stays. */
 export function removeTransfer(draft: BookDraft, id: string): void {
   if (inPrint(draft, id)) return;
-  for (const copy of copiesOf(draft, id)) delete draft.copy[copy.id];
+  for (const copy of copiesOf(draft, id)) removeCopy(draft, copy);
   delete draft.transfer[id];
 }
 

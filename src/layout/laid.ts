@@ -1,5 +1,6 @@
 import {
   type Book,
+  byId,
   type Copy,
   type Film,
   filmOf,
@@ -62,9 +63,6 @@ export const onFilm = (
 
 /** Where orders and transfers are looked up: a book, or what a locked run embeds. */
 type Source = Pick<Book, 'order' | 'transfer'>;
-
-const byId = <Entry extends { id: string }>(entries: readonly Entry[]): Readonly<Record<string, Entry>> =>
-  Object.fromEntries(entries.map((entry) => [entry.id, entry]));
 
 /** The copies of a run with their places, and the source of each: what is printed shows what it was printed from. */
 function* placedCopies(

@@ -107,6 +107,8 @@ export const stationSchema = z.object({
     rise: seconds,
     fall: seconds,
   }),
+  /** Places on one side of a garment are pressed in one closing, where they lie on the platen together. */
+  oneClosing: z.boolean(),
   curer: z.enum(curers),
   /** Of the oven, or as wide as the line takes. */
   oven: area,
@@ -152,6 +154,24 @@ export const spoilageSchema = z.object({
   changed: instant,
 });
 
+/**
+ * Ticks and spoilages that another device handed over and that could not be put to their run when they came: it was closed, laid
+ * out anew or not there. They wait until someone takes them in or lets them go.
+ */
+export const asideSchema = z.object({
+  id: id<'aside'>(),
+  run: id<'run'>(),
+  /** The run's name where they were made. */
+  name: z.string(),
+  /** When the run that they were made on had been locked; one that was locked anew is another. */
+  locked: instant,
+  /** When they were handed over. */
+  made: instant,
+  ticks: z.array(tickSchema),
+  spoilages: z.array(spoilageSchema),
+  changed: instant,
+});
+
 /** Cured transfers that are not pressed yet, kept flat and dry. */
 export const shelfSchema = z.object({
   id: id<'shelf'>(),
@@ -178,4 +198,5 @@ export type Recipe = z.infer<typeof recipeSchema>;
 export type Station = z.infer<typeof stationSchema>;
 export type Tick = z.infer<typeof tickSchema>;
 export type Spoilage = z.infer<typeof spoilageSchema>;
+export type Aside = z.infer<typeof asideSchema>;
 export type ShelfItem = z.infer<typeof shelfSchema>;

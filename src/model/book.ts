@@ -1,5 +1,7 @@
 import * as z from 'zod/mini';
 import {
+  type Aside,
+  asideSchema,
   type Recipe,
   recipeSchema,
   type ShelfItem,
@@ -47,6 +49,7 @@ const collections = {
   recipe: recipeSchema,
   tick: tickSchema,
   spoilage: spoilageSchema,
+  aside: asideSchema,
   shelf: shelfSchema,
   closing: closingSchema,
   item: itemSchema,
@@ -72,6 +75,7 @@ export interface Book {
   readonly recipe: Readonly<Record<string, Recipe>>;
   readonly tick: Readonly<Record<string, Tick>>;
   readonly spoilage: Readonly<Record<string, Spoilage>>;
+  readonly aside: Readonly<Record<string, Aside>>;
   readonly shelf: Readonly<Record<string, ShelfItem>>;
   readonly closing: Readonly<Record<string, Closing>>;
   readonly item: Readonly<Record<string, StockItem>>;
@@ -94,6 +98,7 @@ export const emptyBook: Book = {
   recipe: {},
   tick: {},
   spoilage: {},
+  aside: {},
   shelf: {},
   closing: {},
   item: {},

@@ -1,4 +1,5 @@
 export {
+  type Aside,
   type Curer,
   type CureValues,
   covers,
@@ -27,7 +28,7 @@ export {
   readRecord,
 } from './book';
 export type { Closing, Rates } from './closing';
-export type { Id, Instant } from './fields';
+export { type Id, type Instant, instant } from './fields';
 export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
 export {
   type DesignSize,
@@ -41,7 +42,10 @@ export {
 } from './garments';
 export {
   artworkInUse,
+  benchBook,
   benchRunOf,
+  benchRuns,
+  byId,
   copiesByTransfer,
   filmOf,
   garmentsByOrder,

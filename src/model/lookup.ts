@@ -48,23 +48,57 @@ const byName = (a: Run, b: Run): number => a.name.localeCompare(b.name, undefine
 /** Whether all of a run is on film: printed, or further. */
 export const isPrinted = ({ state }: Pick<Run, 'state'>): boolean => state !== 'draft' && state !== 'locked';
 
+/** The runs of this book; those that another device handed over are only cut and pressed here. */
+const ownRuns = (book: Book): Run[] => Object.values(book.run).filter(({ received }) => received === null);
+
 /** Runs that are not printed yet: drafts and locked ones, by name. */
 export const openRuns = (book: Book): Run[] =>
-  Object.values(book.run)
+  ownRuns(book)
     .filter((run) => !isPrinted(run))
     .sort(byName);
 
 /** Runs that are printed, or further, by name. */
-export const printedRuns = (book: Book): Run[] => Object.values(book.run).filter(isPrinted).sort(byName);
+export const printedRuns = (book: Book): Run[] => ownRuns(book).filter(isPrinted).sort(byName);
+
+/** All runs that may be looked at in Cut and Press: open ones, printed ones, and those received. */
+export const benchRuns = (book: Book): Run[] => [
+  ...openRuns(book),
+  ...printedRuns(book),
+  ...Object.values(book.run)
+    .filter(({ received }) => received !== null)
+    .sort(byName),
+];
+
+/** Records by their ids, as a book keeps them. */
+export const byId = <Entry extends { id: string }>(
+  entries: readonly Entry[],
+): Readonly<Record<string, Entry>> => Object.fromEntries(entries.map((entry) => [entry.id, entry]));
+
+/** The book as a run sees it at the bench: a received one brings its own orders, recipes and equipment; this shop's are not its. */
+export function benchBook(book: Book, run: Pick<Run, 'received' | 'snapshot'> | undefined): Book {
+  const { received = null, snapshot = null } = run ?? {};
+  if (!received || !snapshot) return book;
+  const { shop } = book.settings;
+  return {
+    ...book,
+    order: byId(snapshot.orders),
+    transfer: byId(snapshot.transfers),
+    copy: byId(snapshot.copies),
+    garment: byId(snapshot.garments),
+    placement: byId(snapshot.placements),
+    recipe: byId(received.recipes),
+    settings: shop ? { shop: { ...shop, station: received.station } } : {},
+  };
+}
 
 /** A run's film: as it was when the run was sent to print, or as it is now. */
 export const filmOf = (book: Book, run: Run): Film | undefined =>
   run.state === 'draft' ? book.film[run.film] : (run.snapshot?.film ?? book.film[run.film]);
 
-/** The run that is looked at and its film: the one chosen, or else the first open one. */
+/** The run that is looked at on its film: the one chosen, or else the first open one; none that another device handed over. */
 export function runOf(book: Book, chosen: string | null): { run: Run; film: Film } | undefined {
   const wanted = chosen === null ? undefined : book.run[chosen];
-  const run = wanted ?? openRuns(book)[0];
+  const run = wanted && wanted.received === null ? wanted : openRuns(book)[0];
   const film = run && filmOf(book, run);
   return film && { run, film };
 }
@@ -72,10 +106,9 @@ export function runOf(book: Book, chosen: string | null): { run: Run; film: Film
 /** The run that cutters and pressers look at: the one chosen, or else the first that is in print or on film and not closed. */
 export function benchRunOf(book: Book, chosen: string | null): Run | undefined {
   const wanted = chosen === null ? undefined : book.run[chosen];
-  const atWork = [...openRuns(book), ...printedRuns(book)].filter(
-    ({ state }) => state !== 'draft' && state !== 'closed',
-  );
-  return wanted ?? atWork.sort(byName)[0] ?? openRuns(book)[0] ?? printedRuns(book)[0];
+  const runs = benchRuns(book);
+  const atWork = runs.filter(({ state }) => state !== 'draft' && state !== 'closed');
+  return wanted ?? atWork.sort(byName)[0] ?? runs[0];
 }
 
 /** Whether a copy is printed, or sent to print: no edit may change it. */

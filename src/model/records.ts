@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { fabrics, peels, stationSchema } from './bench';
+import { fabrics, peels, recipeSchema, stationSchema } from './bench';
 import { ratesSchema } from './closing';
 import { id, instant, length, localDate, localTime, money, shade, size } from './fields';
 
@@ -222,6 +222,8 @@ const snapshotSchema = z.object({
   orders: z.array(orderSchema),
   transfers: z.array(transferSchema),
   copies: z.array(copySchema),
+  garments: z.array(garmentSchema),
+  placements: z.array(placementSchema),
 });
 
 /** From a draft to the end, in order; `locked` is sent to print. */
@@ -242,6 +244,20 @@ export const runSchema = z.object({
   /** Film of this run that was spoiled. */
   spoiled: z.array(z.object({ from: length, to: length, copies: z.array(id<'copy'>()), at: instant })),
   snapshot: z.nullable(snapshotSchema),
+  /**
+   * Handed over by another device, to be cut and pressed here: how that device does it. What it is of lies in the snapshot alone;
+   * the book here has none of it. `null` for a run of this book.
+   */
+  received: z.nullable(
+    z.object({
+      /** When it was handed over. */
+      made: instant,
+      recipes: z.array(recipeSchema),
+      station: stationSchema,
+      /** Ticks and spoilages that the other device has, by their ids. */
+      known: z.array(z.string()),
+    }),
+  ),
   changed: instant,
 });
 
@@ -306,6 +322,8 @@ export const settingsSchema = z.object({
     numbers: z.boolean(),
   }),
   station: stationSchema,
+  /** What lies on the shelf is used before more is printed. */
+  shelfFirst: z.boolean(),
   rates: ratesSchema,
   /** When a backup was last saved. */
   lastBackup: z.nullable(instant),

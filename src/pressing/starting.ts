@@ -151,6 +151,7 @@ export const startingStation = (temperature: Station['temperature']): Station =>
     rise: asSeconds(3),
     fall: asSeconds(8),
   },
+  oneClosing: true,
   curer: 'press',
   oven: { width: fromUnit(16, 'in'), length: fromUnit(20, 'in') },
   wetLimit: fromMinutes(5),

@@ -2,15 +2,6 @@ import type { Tick } from '../model';
 import type { Task } from './schedule';
 import type { Work } from './work';
 
-/** The tick that says when a run was begun. */
-export const BEGUN = 'begun';
-
-/** What is ticked while a span is cut apart. */
-export const cutKey = {
-  copy: (copy: string): string => `copy/${copy}`,
-  cut: (span: number, number: number): string => `cut/${span}/${number}`,
-};
-
 /** When what was ticked last was ticked, by its subject; what was taken back is not in it. */
 export function ticked(ticks: Iterable<Pick<Tick, 'subject' | 'done' | 'at' | 'id'>>): Map<string, string> {
   const last = new Map<string, Pick<Tick, 'subject' | 'done' | 'at' | 'id'>>();
@@ -31,12 +22,11 @@ export function ticked(ticks: Iterable<Pick<Tick, 'subject' | 'done' | 'at' | 'i
  */
 export function asTicked(work: Work, done: ReadonlyMap<string, number>, now: number): Work {
   const { tasks, resources } = work.problem;
-  const ends = work.jobs.map(({ key, kind, copies }) => {
+  const ends = work.jobs.map(({ key, parts }) => {
     const own = done.get(key) ?? null;
-    if (own !== null || kind !== 'apart') return own;
-    // Cut apart is a span, too, when the last of its copies is out.
-    const out = copies.map((copy) => done.get(cutKey.copy(copy)) ?? Number.POSITIVE_INFINITY);
-    const last = Math.max(...out);
+    if (own !== null || parts.length === 0) return own;
+    // Cut apart is a span, too, when its last cut is made, or the last of its copies is out.
+    const last = Math.max(...parts.map((part) => done.get(part) ?? Number.POSITIVE_INFINITY));
     return Number.isFinite(last) ? last : null;
   });
   // What is done was waited for: it ended, at the latest, when the next began.

@@ -1,8 +1,20 @@
-import { copiesWithin, runSpans, uprightSize } from '../cutting';
+import { copiesWithin, cutOrder, runSpans, uprightSize } from '../cutting';
 import type { LaidCopy, LaidRun } from '../layout';
-import type { Book, Copy, Fabric, Id, Order, Run, Station } from '../model';
+import {
+  type Book,
+  byId,
+  type Copy,
+  type Fabric,
+  type Id,
+  type Order,
+  type PressValues,
+  type Run,
+  type Station,
+} from '../model';
 import type { Span } from '../packing';
 import { fail, fromMm, type Micrometres, ok, type Result } from '../units';
+import { type Closing, closingsOf, type GarmentSource } from './closings';
+import { cutKey, packKey } from './keys';
 import { bedOf, fitsOn, loadsOf } from './loads';
 import { cureRecipe, pressRecipe } from './recipes';
 import type { Chain, Due, Resource, ScheduleProblem, Task, Use } from './schedule';
@@ -29,8 +41,11 @@ export interface Job {
   /** Spans of the film, from 0. */
   readonly spans: readonly number[];
   readonly order: Pick<Order, 'id' | 'code' | 'name' | 'tint'> | null;
-  readonly transfer: LaidCopy['transfer'] | null;
+  /** Those that are pressed at once; none for what is not pressed. */
+  readonly transfers: readonly LaidCopy['transfer'][];
   readonly copies: readonly Id<'copy'>[];
+  /** What is ticked one by one on the way: when all of it is, the job is done. */
+  readonly parts: readonly string[];
   readonly fabric: Fabric | null;
 }
 
@@ -51,6 +66,18 @@ export interface Work {
 type TooLarge =
   | { readonly kind: 'span'; readonly span: number; readonly length: Micrometres }
   | { readonly kind: 'transfer'; readonly transfer: LaidCopy['transfer']; readonly order: Job['order'] };
+
+/** What is ticked while each span is cut apart: its copies, or for straight cuts the cuts. */
+const cutPartsOf = (laid: LaidRun, bySpan: readonly (readonly LaidCopy[])[]): string[][] =>
+  laid.film.cutting === 'free'
+    ? bySpan.map((copies) => copies.map(({ id }) => cutKey.copy(id)))
+    : cutOrder(laid).map(({ span, steps }) => {
+        const copies = steps.flatMap((step) => (step.kind === 'copy' ? [cutKey.copy(step.copy.id)] : []));
+        // Where straight cuts cannot part it, copies are taken out of strips: the last copy ends it.
+        return copies.length > 0
+          ? copies
+          : steps.flatMap((step) => (step.kind === 'cut' ? [cutKey.cut(span, step.number)] : []));
+      });
 
 /** What is missing for a schedule. */
 export type WorkProblem = 'nothing-laid' | 'not-cut' | 'no-press' | 'no-speed';
@@ -74,6 +101,17 @@ function recordsOf(book: Book, run: Run | undefined) {
   for (const order of snapshot?.orders ?? []) orders.set(order.id, order);
   for (const copy of snapshot?.copies ?? []) copies.set(copy.id, copy);
   return { orders, copies };
+}
+
+/** Garments, places and transfers as they were when a run was locked; those of a draft as they are. */
+export function garmentSource(book: Book, run: Run | undefined): GarmentSource {
+  const { snapshot = null } = run ?? {};
+  if (!snapshot || run?.state === 'draft') return book;
+  return {
+    transfer: byId(snapshot.transfers),
+    garment: byId(snapshot.garments),
+    placement: byId(snapshot.placements),
+  };
 }
 
 /** Seconds from an origin to the time at which an order is due; `null` if it has no date. */
@@ -102,20 +140,9 @@ class Builder {
       after: before.map((index) => ({ task: index, lag })),
       fixed: null,
     });
-    this.jobs.push({ spans: [], order: null, transfer: null, copies: [], fabric: null, ...job });
+    this.jobs.push({ spans: [], order: null, transfers: [], copies: [], parts: [], fabric: null, ...job });
     return this.tasks.length - 1;
   }
-}
-
-/** Copies of one transfer in one span. */
-function groupByTransfer(copies: readonly LaidCopy[]): LaidCopy[][] {
-  const groups = new Map<string, LaidCopy[]>();
-  for (const copy of copies) {
-    const group = groups.get(copy.transfer.id);
-    if (group) group.push(copy);
-    else groups.set(copy.transfer.id, [copy]);
-  }
-  return [...groups.values()];
 }
 
 /** A list in parts of so many. */
@@ -134,7 +161,11 @@ interface Bench {
   readonly film: LaidRun['film'];
   readonly spans: readonly Span[];
   readonly bySpan: readonly (readonly LaidCopy[])[];
+  /** What is ticked while each span is cut apart. */
+  readonly cutParts: readonly (readonly string[])[];
   readonly orders: ReadonlyMap<string, Order>;
+  /** What tells which copies go on one garment. */
+  readonly source: GarmentSource;
   readonly isPressed: (copy: LaidCopy) => boolean;
   readonly build: Builder;
   readonly use: (worker: Worker, from: number, to: number, setting?: number) => Use;
@@ -182,7 +213,7 @@ function filmWork(bench: Bench, ready: number): { powdered: number[]; cutEarly: 
     const early = station.cutApart === 'before-powder' && count > 0;
     const apart = early
       ? build.add(
-          { key: `apart/${index}`, kind: 'apart', ...own },
+          { key: `apart/${index}`, kind: 'apart', parts: bench.cutParts[index] ?? [], ...own },
           {
             duration: count * handling.cutApart,
             uses: [use('hands', 0, count * handling.cutApart)],
@@ -257,92 +288,140 @@ function cureWork(
   };
 }
 
-/** Copies apart, and onto the garments: the last tasks of each order. */
-function pressWork(
+/** Copies taken out of each cured span: the last task of it. */
+function apartWork(
   bench: Bench,
   cured: readonly number[],
   cutEarly: readonly (number | null)[],
-): ReadonlyMap<string, readonly number[]> {
-  const { book, station, spans, bySpan, film, orders, isPressed, build, use } = bench;
+): readonly number[] {
+  const { station, bySpan, film, build, use } = bench;
   const { handling } = station;
-  const prePressed = new Set<string>();
+  return cured.map((cure, index) => {
+    const copies = bySpan[index] ?? [];
+    const isEarly = cutEarly[index] !== null && cutEarly[index] !== undefined;
+    if (copies.length === 0 || isEarly) return cure;
+    // A line cures before anything is cut.
+    const first = station.curer === 'line' && film.kind === 'roll' ? handling.cutOff : 0;
+    const duration = first + copies.length * handling.cutApart;
+    return build.add(
+      {
+        key: `apart/${index}`,
+        kind: 'apart',
+        spans: [index],
+        copies: copies.map(({ id }) => id),
+        parts: bench.cutParts[index] ?? [],
+      },
+      { duration, uses: [use('hands', 0, duration)], after: [cure] },
+    );
+  });
+}
+
+/** Closings that are alike: the same transfers, out of the same spans, all of them pre-pressed or none. */
+interface Alike {
+  readonly name: string;
+  readonly spans: readonly number[];
+  readonly isFirst: boolean;
+  readonly closings: Closing[];
+}
+
+function alike(bench: Bench, closings: readonly Closing[]): Alike[] {
+  const spanOf = new Map(
+    bench.bySpan.flatMap((copies, span) => copies.map(({ id }) => [id as string, span] as const)),
+  );
+  const groups = new Map<string, Alike>();
+  for (const closing of closings) {
+    const { copies, isFirst } = closing;
+    const spans = [...new Set(copies.map(({ id }) => spanOf.get(id) ?? 0))].sort((a, b) => a - b);
+    const name = `${copies.map(({ transfer }) => transfer.id).join('+')}/${spans.join('+')}`;
+    const key = `${name} ${isFirst}`;
+    const group = groups.get(key);
+    if (group) group.closings.push(closing);
+    else groups.set(key, { name, spans, isFirst, closings: [closing] });
+  }
+  // What can be pressed first comes first.
+  const last = ({ spans }: Alike) => spans.at(-1) ?? 0;
+  return [...groups.values()].sort((a, b) => last(a) - last(b));
+}
+
+/** How long one closing takes of hands and press: all of it, or what is before the wait and what is behind it. */
+function closingTimes(
+  { handling }: Station,
+  values: PressValues,
+  { copies: [first, ...others] }: Closing,
+  isFirst: boolean,
+): { cycle: number; second: number | null } {
+  const place = handling.place * (1 + others.length);
+  const seconds = Math.max(...[first, ...others].map((copy) => pressSeconds(values, uprightSize(copy))));
+  const closed = handling.dress + (isFirst ? values.prePress : 0) + place + seconds;
+  if (values.wait < LEAVE) return { cycle: closed + values.wait + place + values.secondPress, second: null };
+  const more = handling.place * others.length;
+  return {
+    cycle: closed,
+    second: more + (values.secondPress > 0 ? handling.dress + values.secondPress : handling.place),
+  };
+}
+
+/** Copies onto the garments: the last tasks of each order. */
+function pressWork(bench: Bench, apart: readonly number[]): ReadonlyMap<string, readonly number[]> {
+  const { book, station, bySpan, film, orders, source, isPressed, build, use } = bench;
   const endsOf = new Map<string, number[]>();
   const note = (order: string, task: number) => {
     const tasks = endsOf.get(order);
     if (tasks) tasks.push(task);
     else endsOf.set(order, [task]);
   };
-  spans.forEach((_, index) => {
-    const copies = bySpan[index] ?? [];
-    const cure = cured[index];
-    if (copies.length === 0 || cure === undefined) return;
-    let apart = cure;
-    if (cutEarly[index] === null || cutEarly[index] === undefined) {
-      // A line cures before anything is cut.
-      const first = station.curer === 'line' && film.kind === 'roll' ? handling.cutOff : 0;
-      const duration = first + copies.length * handling.cutApart;
-      apart = build.add(
-        { key: `apart/${index}`, kind: 'apart', spans: [index], copies: copies.map(({ id }) => id) },
-        { duration, uses: [use('hands', 0, duration)], after: [apart] },
+  bySpan.forEach((copies, index) => {
+    for (const copy of copies) if (!isPressed(copy)) note(copy.order.id, apart[index] ?? 0);
+  });
+  const parts = new Map<string, number>();
+  for (const { name, spans, isFirst, closings } of alike(
+    bench,
+    closingsOf(source, bySpan.flat().filter(isPressed), station),
+  )) {
+    const [some] = closings;
+    if (!some) continue;
+    const [{ order }] = some.copies;
+    const fabric = orders.get(order.id)?.fabric ?? 'other';
+    const { values } = pressRecipe(book, film.peel, fabric);
+    const setting = degrees(values.temperature);
+    const { cycle, second } = closingTimes(station, values, some, isFirst);
+    for (const lot of inParts(closings, Math.max(1, Math.floor(LOT / cycle)))) {
+      const part = parts.get(name) ?? 0;
+      parts.set(name, part + 1);
+      const own = {
+        spans,
+        order,
+        transfers: some.copies.map(({ transfer }) => transfer),
+        copies: lot.flatMap(({ copies }) => copies.map(({ id }) => id)),
+        fabric,
+      };
+      const duration = lot.length * cycle;
+      let last = build.add(
+        { key: `press/${name}/${part}`, kind: 'press', ...own },
+        {
+          duration,
+          uses: [use('hands', 0, duration), use('press', 0, duration, setting)],
+          after: spans.map((span) => apart[span] ?? null),
+        },
       );
-    }
-    for (const group of groupByTransfer(copies)) {
-      const [some] = group;
-      if (!some) continue;
-      const garments = group.filter(isPressed);
-      if (garments.length < group.length) note(some.order.id, apart);
-      if (garments.length === 0) continue;
-      const fabric = orders.get(some.order.id)?.fabric ?? 'other';
-      const { values } = pressRecipe(book, film.peel, fabric);
-      const setting = degrees(values.temperature);
-      // Places on the garments of one order: only the first that is pressed pre-presses them.
-      const grid = book.transfer[some.transfer.id]?.grid ?? null;
-      const garmentKey = grid ? `${some.order.id} garments` : some.transfer.id;
-      const isFirst = !prePressed.has(garmentKey) || prePressed.has(`${garmentKey} ${some.transfer.id}`);
-      prePressed.add(garmentKey);
-      if (isFirst) prePressed.add(`${garmentKey} ${some.transfer.id}`);
-      const prePress = isFirst ? values.prePress : 0;
-      const closed = handling.dress + prePress + handling.place + pressSeconds(values, uprightSize(some));
-      const second = values.secondPress > 0 ? handling.dress + values.secondPress : handling.place;
-      const leaves = values.wait >= LEAVE;
-      const cycle = leaves ? closed : closed + values.wait + handling.place + values.secondPress;
-      inParts(garments, Math.max(1, Math.floor(LOT / cycle))).forEach((lot, part) => {
-        const own = {
-          spans: [index],
-          order: some.order,
-          transfer: some.transfer,
-          copies: lot.map(({ id }) => id),
-          fabric,
-        };
-        const duration = lot.length * cycle;
-        const name = `${some.transfer.id}/${index}/${part}`;
-        let last = build.add(
-          { key: `press/${name}`, kind: 'press', ...own },
+      if (second !== null) {
+        const time = lot.length * second;
+        last = build.add(
+          { key: `again/${name}/${part}`, kind: 'again', ...own },
           {
-            duration,
-            uses: [use('hands', 0, duration), use('press', 0, duration, setting)],
-            after: [apart],
+            duration: time,
+            uses: [
+              use('hands', 0, time),
+              ...(values.secondPress > 0 ? [use('press', 0, time, setting)] : []),
+            ],
+            after: [last],
+            lag: values.wait,
           },
         );
-        if (leaves) {
-          const time = lot.length * second;
-          last = build.add(
-            { key: `again/${name}`, kind: 'again', ...own },
-            {
-              duration: time,
-              uses: [
-                use('hands', 0, time),
-                ...(values.secondPress > 0 ? [use('press', 0, time, setting)] : []),
-              ],
-              after: [last],
-              lag: values.wait,
-            },
-          );
-        }
-        note(some.order.id, last);
-      });
+      }
+      note(order.id, last);
     }
-  });
+  }
   return endsOf;
 }
 
@@ -360,7 +439,7 @@ function packWork(
     const own = copies.filter((copy) => copy.order.id === id);
     const duration = CHECK + own.length * station.handling.pack;
     const pack = build.add(
-      { key: `pack/${id}`, kind: 'pack', order, copies: own.map((copy) => copy.id) },
+      { key: packKey(id), kind: 'pack', order, copies: own.map((copy) => copy.id) },
       { duration, uses: [use('hands', 0, duration)], after },
     );
     const at = dueIn(order, station, origin);
@@ -385,7 +464,9 @@ export function workOf(
   if (laid.copies.length === 0) problems.push('nothing-laid');
   else if (laid.spans === null) problems.push('not-cut');
   if (station.printer.perHour <= 0) problems.push('no-speed');
-  const { orders, copies: records } = recordsOf(book, book.run[laid.id]);
+  const run = book.run[laid.id];
+  const { orders, copies: records } = recordsOf(book, run);
+  const source = garmentSource(book, run);
   const isPressed = (copy: LaidCopy) =>
     orders.get(copy.order.id)?.wants !== 'transfers' && records.get(copy.id)?.role !== 'over';
   const pressed = laid.copies.filter(isPressed);
@@ -432,10 +513,23 @@ export function workOf(
   );
 
   const bySpan = spans.map((span) => copiesWithin(laid.copies, span));
-  const bench = { book, station, film: laid.film, spans, bySpan, orders, isPressed, build, use };
+  const cutParts = cutPartsOf(laid, bySpan);
+  const bench = {
+    book,
+    station,
+    film: laid.film,
+    spans,
+    bySpan,
+    cutParts,
+    orders,
+    source,
+    isPressed,
+    build,
+    use,
+  };
   const { powdered, cutEarly } = filmWork(bench, ready);
   const { cured, tooLarge } = cureWork(bench, powdered);
-  packWork(bench, laid.copies, pressWork(bench, cured, cutEarly), origin);
+  packWork(bench, laid.copies, pressWork(bench, apartWork(bench, cured, cutEarly)), origin);
 
   const { tasks, jobs, chains, dues } = build;
   const seen = new Set<string>();

@@ -7,6 +7,8 @@ import { problemOf, type StorageProblem } from './problem';
 export interface ArtworkStore {
   /** Written before the record that names it. */
   put(id: string, file: Blob, thumb: Blob): Promise<Result<void, StorageProblem>>;
+  /** Puts a thumbnail whose file is on another device; one that is here with its file stays. */
+  putThumb(id: string, thumb: Blob): Promise<void>;
   file(id: string): Promise<Blob | null>;
   thumb(id: string): Promise<Blob | null>;
   /** What was found out about an artwork before, as it was put; `null` if nothing. */
@@ -39,6 +41,9 @@ export function openArtworkStore(database: string): ArtworkStore {
       } catch (error) {
         return fail(problemOf(error));
       }
+    },
+    async putThumb(id, thumb) {
+      if (!(await read(`file/${id}`))) await writeBatch(store, [[`thumb/${id}`, thumb]], []);
     },
     file: (id) => read(`file/${id}`),
     thumb: (id) => read(`thumb/${id}`),

@@ -4,14 +4,21 @@ import { applyEdit, setPlaces } from '../../src/editing';
 import { layRun, placesOf, problemOf } from '../../src/layout';
 import { type Book, runOf, type Station } from '../../src/model';
 import { createPlanner } from '../../src/packing';
+import { seededRandom } from '../../src/packing/random';
 import { asTicked, startingStation, type Work, workOf } from '../../src/pressing';
-import { createScheduler } from '../../src/pressing/schedule';
+import {
+  type Chain,
+  createScheduler,
+  type ScheduleProblem,
+  type Task,
+  type Use,
+} from '../../src/pressing/schedule';
 import { fromMm, type LocalDate } from '../../src/units';
 import { context, NOW, smallBook } from '../editing/book';
 import { printTable } from './table';
 
 /** As the app looks for a schedule, and after a tick. */
-const ITERATIONS = { first: 3000, again: 250 };
+const ITERATIONS = { first: 3000, large: 1000, again: 250 };
 
 /** The demo day on a roll cut into spans, laid out once. */
 function demoBook(): Book {
@@ -52,6 +59,90 @@ export function demoWork(station: Partial<Station> = {}): Work {
   const work = workOf(book, laid, own, new Date('2026-11-25T08:00:00'));
   if (!work.ok) throw new Error(work.problem.join());
   return work.value;
+}
+
+/**
+ * A day of 200 tasks, made by code: 20 spans that are printed, cut off, powdered, cured under the one press and cut apart, and five
+ * lots of each pressed; one pair of hands, garments of two temperatures. Times are those of a desktop printer's day, scattered.
+ */
+function largeDay(): ScheduleProblem {
+  const random = seededRandom(200);
+  const between = (least: number, most: number) => least + Math.floor(random() * (most - least + 1));
+  const [printer, hands, press] = [0, 1, 2];
+  const tasks: Task[] = [];
+  const chains: Chain[] = [];
+  const add = (duration: number, uses: readonly Use[], after: readonly number[]): number => {
+    tasks.push({ duration, uses, after: after.map((task) => ({ task, lag: 0 })), fixed: null });
+    return tasks.length - 1;
+  };
+  const use = (resource: number, from: number, to: number, setting = 0): Use => ({
+    resource,
+    from,
+    to,
+    setting,
+  });
+  let before: number[] = [];
+  for (let span = 0; span < 20; span += 1) {
+    const time = between(500, 700);
+    const print = add(time, [use(printer, 0, time)], before);
+    const cut = add(30, [use(printer, 0, 30), use(hands, 0, 30)], [print]);
+    const powder = add(75, [use(hands, 0, 75)], [cut]);
+    const cure = add(190, [use(press, 0, 190, 157), use(hands, 0, 20), use(hands, 170, 190)], [powder]);
+    const apartTime = between(60, 120);
+    const apart = add(apartTime, [use(hands, 0, apartTime)], [cure]);
+    for (let lot = 0; lot < 5; lot += 1) {
+      const pressing = between(60, 140);
+      const setting = span % 4 === 3 ? 132 : 157;
+      add(pressing, [use(hands, 0, pressing), use(press, 0, pressing, setting)], [apart]);
+    }
+    chains.push({ tasks: [print, cut, powder], limit: 300 });
+    before = [cut];
+  }
+  const unit = { free: 0, setting: null };
+  return {
+    now: 0,
+    tasks,
+    resources: [
+      { units: [unit], setup: null },
+      { units: [unit], setup: null },
+      { units: [unit], setup: { cold: 720, rise: 3, fall: 8 } },
+    ],
+    chains,
+    dues: [],
+  };
+}
+
+/** How good and how quick a schedule of 200 tasks is, and a new one after a tick. */
+function benchLargeDay(): void {
+  const problem = largeDay();
+  const began = performance.now();
+  const scheduler = createScheduler(problem, 1);
+  scheduler.step(ITERATIONS.large);
+  const ms = performance.now() - began;
+  const best = scheduler.best();
+  const { tasks } = problem;
+  const end = tasks[0]?.duration ?? 0;
+  const ticked = {
+    ...problem,
+    now: end,
+    tasks: tasks.map((task, index) => (index === 0 ? { ...task, fixed: { start: 0, end } } : task)),
+  };
+  const before = performance.now();
+  createScheduler(ticked, 1, best).step(ITERATIONS.again);
+  const againMs = performance.now() - before;
+  printTable(
+    `A day of ${tasks.length} tasks, ${ITERATIONS.large} schedules, after a tick ${ITERATIONS.again}, seed 1`,
+    ['tasks', 'over bound', 'too wet', 'took', 're-planned in'],
+    [
+      [
+        tasks.length,
+        `${(100 * (best.makespan / scheduler.bound.seconds - 1)).toFixed(2)}%`,
+        `${best.overLimit} s`,
+        `${ms.toFixed(0)} ms`,
+        `${againMs.toFixed(0)} ms`,
+      ],
+    ],
+  );
 }
 
 /** How good and how quick schedules of the demo day are, with several sets of equipment. */
@@ -111,4 +202,5 @@ export function benchPressing(): void {
     ],
     rows,
   );
+  benchLargeDay();
 }

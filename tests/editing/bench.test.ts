@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import {
   advanceRun,
+  applySettled,
   drawFromShelf,
   duplicateOrder,
   finishRun,
   lockRun,
+  removeTransfer,
   setCount,
   setPlaces,
   setPress,
@@ -12,6 +14,7 @@ import {
   stepRunBack,
   tickJob,
   ticksOf,
+  undoStep,
   waitingFor,
 } from '../../src/editing';
 import { layRun, problemOf } from '../../src/layout';
@@ -130,6 +133,52 @@ describe('a run on film', () => {
     const { copies } = problemOf(drawn, draft, open.film, 'pinned');
     expect(copies.flat().map(({ id }) => id)).not.toContain(waiting[0]);
     expect(copies.flat().map(({ id }) => id)).toContain(waiting[1]);
+  });
+});
+
+describe('the shelf', () => {
+  const pressed = [0, 1].reduce(
+    (book) => edited(book, (draft) => advanceRun(draft, run, freshIds())),
+    printed,
+  );
+  const closed = closeIt(pressed, run, freshIds());
+  const [item = ''] = Object.keys(closed.shelf);
+  const stock = edited(closed, (draft) => {
+    const own = draft.shelf[item];
+    if (own) own.count = 2;
+  });
+  const again = (book: Book) =>
+    applySettled(book, (draft) => void duplicateOrder(draft, order, 'again', freshIds()), LATER);
+  const shelved = (book: Book) => Object.values(book.copy).filter((copy) => copy.shelved);
+
+  it('is drawn on first when copies are added, in the same step', () => {
+    const { book, step, drawn } = again(stock);
+    expect(drawn).toEqual([{ name: 'front', count: 2 }]);
+    expect(shelved(book)).toHaveLength(2);
+    expect(book.shelf[item]?.count).toBe(0);
+    const undone = step && undoStep(book, step, freshIds());
+    expect(undone?.shelf[item]?.count).toBe(2);
+    expect(undone && Object.keys(undone.copy)).toEqual(Object.keys(stock.copy));
+  });
+
+  it('is left alone by copies that are there already, and where the shop wants it so', () => {
+    const { book } = again({ ...stock, shelf: {} });
+    expect(again({ ...book, shelf: stock.shelf }).drawn).toEqual([{ name: 'front', count: 2 }]);
+    const off = edited(stock, (draft) => {
+      if (draft.settings.shop) draft.settings.shop.shelfFirst = false;
+    });
+    expect(again(off).drawn).toEqual([]);
+  });
+
+  it('gets back what is not wanted any more, after what needs film', () => {
+    const { book } = again(stock);
+    const other = Object.values(book.transfer).find(({ id, name }) => name === 'front' && id !== front);
+    if (!other) throw new Error('no second order');
+    const fewer = edited(book, (draft) => setCount(draft, other.id, 1, freshIds()));
+    expect(fewer.shelf[item]?.count).toBe(1);
+    expect(shelved(fewer)).toHaveLength(1);
+    const none = edited(book, (draft) => removeTransfer(draft, other.id));
+    expect(none.shelf[item]?.count).toBe(2);
   });
 });
 

@@ -63,6 +63,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           limits: { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) },
           printImage: { form: 'png', ppi: 300, mirrored: false, ticks: false, numbers: false },
           station: startingStation('C'),
+          shelfFirst: true,
           rates: startingRates,
           lastBackup: null,
           columns: {},

@@ -239,10 +239,7 @@ describe('migration', () => {
   it('speaks English in a shop of version 8, which had no other language', () => {
     const settings = { ...settingsSix, station: startingStation('C'), rates: startingRates };
     const migrated = migrate(new Map<string, unknown>([['settings/shop', settings], other]), 8);
-    expect(readRecord('settings', migrated?.get('settings/shop'))).toMatchObject({
-      ...settings,
-      language: 'en',
-    });
+    expect(migrated?.get('settings/shop')).toMatchObject({ ...settings, language: 'en' });
     expect(migrated?.get(other[0])).toEqual(other[1]);
   });
 
@@ -296,6 +293,26 @@ describe('migration', () => {
     expect(migrated?.get('run/d')).toEqual({ id: 'd', snapshot: null });
     expect(migrated?.has('step/1')).toBe(false);
     expect(migrated?.get(other[0])).toEqual(other[1]);
+  });
+
+  it('embeds garments and places in locked runs from version 12 on, and knows received runs', () => {
+    const garment = { id: 'g', order: 'o', style: 'tee', colour: '', shade: null, size: 'M', count: 3 };
+    const others = { ...garment, id: 'h', order: 'p' };
+    const { oneClosing, ...station } = startingStation('C');
+    const eleven = new Map<string, unknown>([
+      ['garment/g', garment],
+      ['garment/h', others],
+      ['run/r', { id: 'r', state: 'locked', snapshot: { orders: [{ id: 'o' }] } }],
+      ['run/d', { id: 'd', state: 'draft', snapshot: null }],
+      ['settings/shop', { ...settingsSix, station }],
+    ]);
+    const migrated = migrate(eleven, 11);
+    expect(migrated?.get('run/r')).toMatchObject({
+      received: null,
+      snapshot: { garments: [garment], placements: [] },
+    });
+    expect(migrated?.get('run/d')).toMatchObject({ received: null, snapshot: null });
+    expect(migrated?.get('settings/shop')).toMatchObject({ shelfFirst: true, station: { oneClosing } });
   });
 
   it('leaves records of the present version alone', () => {

@@ -222,6 +222,35 @@ describe('ticks', () => {
     expect(print).toMatchObject({ start: 1000, state: 'begun' });
   });
 
+  it('of straight cuts, too, add up to a span cut apart when the last is made', () => {
+    const straight = edited(laidBook, (draft) => {
+      for (const film of Object.values(draft.film)) {
+        film.cutting = 'straight';
+        if (film.kind === 'roll') film.spanMax = null;
+      }
+    });
+    const cuts = workIn(straight);
+    const apart = cuts.jobs.find(({ kind }) => kind === 'apart');
+    const parts = apart?.parts ?? [];
+    expect(parts.length).toBeGreaterThan(1);
+    expect(parts[0]).toBe('cut/0/1');
+    const state = (count: number) =>
+      timeline(
+        asTicked(cuts, new Map(parts.slice(0, count).map((part, at) => [part, 3000 + at])), 4000),
+      ).entries.find(({ job }) => job.key === apart?.key);
+    expect(state(parts.length - 1)?.state).not.toBe('done');
+    expect(state(parts.length)).toMatchObject({ state: 'done', end: 3000 + parts.length - 1 });
+  });
+
+  it('of copies taken out add up in the same way', () => {
+    const apart = work.jobs.find(({ kind }) => kind === 'apart');
+    const out = (apart?.copies ?? []).map((copy): [string, number] => [`copy/${copy}`, 3000]);
+    expect(state(out, 3100).entries.find(({ job }) => job.key === apart?.key)?.state).toBe('done');
+    expect(state(out.slice(1), 3100).entries.find(({ job }) => job.key === apart?.key)?.state).not.toBe(
+      'done',
+    );
+  });
+
   it('end the day when all is done', () => {
     const { end, entries } = state([[`pack/${order}`, 5000]], 5000);
     expect(end).toBe(5000);

@@ -33,6 +33,8 @@ export const cards = {
   cureLook:
     'Good: glossy, like orange peel. Dull and grainy: cure on. Yellow, brittle: print anew. Oily: moisture.',
   transfersOnly: 'Transfers only: flat, dry, dated, not pressed.',
+  together: (names: readonly string[], garments: number, ways: Ways) =>
+    `In one closing: ${names.join(' + ')}, ${counted(garments, 'garment', 'garments', ways)}.`,
   garment: (name: string, count: number) => `${name} × ${count}`,
   garmentFor: (transfer: string) => `garment for ${transfer}`,
   /** The places that names of placements and transfers speak of, with their measures. */

@@ -9,6 +9,7 @@ import { designs } from './designs';
 import { film } from './film';
 import { filmForm } from './film-form';
 import { grid, names } from './garments';
+import { handOver } from './hand-over';
 import { keep, storage } from './keep';
 import { log } from './log';
 import { orders } from './orders';
@@ -60,6 +61,7 @@ export const en = {
   printImage,
   cut,
   press,
+  handOver,
   station,
   recipeForm,
   spoil,

@@ -58,7 +58,7 @@ export const press = {
       kind: JobKind;
       spans: readonly number[];
       code: string | null;
-      transfer: string | null;
+      transfers: readonly string[];
       copies: number;
     },
     ways: Ways,
@@ -68,7 +68,7 @@ export const press = {
         return kinds.ready;
       case 'press':
       case 'again':
-        return `${kinds[job.kind]} ${job.code ?? ''} ${job.transfer ?? ''}, ${counted(job.copies, 'copy', 'copies', ways)}, ${spans(job.spans, ways)}`;
+        return `${kinds[job.kind]} ${job.code ?? ''} ${job.transfers.join(' + ')}, ${counted(job.copies, 'copy', 'copies', ways)}, ${spans(job.spans, ways)}`;
       case 'pack':
         return `${kinds.pack} ${job.code ?? ''}, ${counted(job.copies, 'copy', 'copies', ways)}`;
       default:
@@ -222,6 +222,12 @@ export const press = {
     spans: 'shorter spans, two thirds as long',
   },
   shelf: 'On the shelf',
+  shelfFirst: 'Use what lies here first, when copies are added or laid out',
+  shelfDrawn: (
+    drawn: readonly { readonly name: string; readonly count: number }[],
+    ways: Pick<Ways, 'locale'>,
+  ) =>
+    `From the shelf, cured already: ${drawn.map(({ name, count }) => `${counted(count, 'copy', 'copies', ways)} of ${name}`).join(', ')}. They need no film; undo puts them back.`,
   shelfItem: (code: string, name: string, size: string) => `${code} ${name}, ${size}`,
   shelfCured: (day: string) => `cured ${day}`,
   draw: (count: number, ways: Ways) => `Use ${whole(count, ways)} for orders that wait`,

@@ -3,6 +3,7 @@ export const station = {
   hint: 'Starting values are common practice, without a source. Time yourself once and put in your own.',
   cutApart: 'Copies are cut apart',
   cutAparts: { 'after-cure': 'after powder and cure', 'before-powder': 'before powder and cure' },
+  oneClosing: 'Places on one side of a garment are pressed together where they fit',
   perHour: 'Printed in an hour',
   warmUp: 'Printer’s warm-up',
   check: 'Nozzle check',

@@ -33,6 +33,8 @@ export const cards: Words['cards'] = {
   cureLook:
     'Bien: brillante, como piel de naranja. Mate y granulado: seguir curando. Amarillo, quebradizo: imprimir de nuevo. Aceitoso: humedad.',
   transfersOnly: 'Solo transfers: planos, secos, fechados, sin planchar.',
+  together: (names, garments, ways) =>
+    `En un solo cierre: ${names.join(' + ')}, ${counted(garments, 'prenda', 'prendas', ways)}.`,
   garment: (name, count) => `${name} × ${count}`,
   garmentFor: (transfer) => `prenda para ${transfer}`,
   placements: (names) =>

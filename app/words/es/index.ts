@@ -10,6 +10,7 @@ import { designs } from './designs';
 import { film } from './film';
 import { filmForm } from './film-form';
 import { grid, names } from './garments';
+import { handOver } from './hand-over';
 import { keep, storage } from './keep';
 import { log } from './log';
 import { orders } from './orders';
@@ -77,6 +78,7 @@ export const es: Words = {
   printImage,
   cut,
   press,
+  handOver,
   station,
   recipeForm,
   spoil,

@@ -71,7 +71,7 @@ export const press: Words['press'] = {
         return kinds.ready;
       case 'press':
       case 'again':
-        return `${kinds[job.kind]} ${job.code ?? ''} ${job.transfer ?? ''}, ${counted(job.copies, 'copia', 'copias', ways)}, ${spans(job.spans, ways)}`;
+        return `${kinds[job.kind]} ${job.code ?? ''} ${job.transfers.join(' + ')}, ${counted(job.copies, 'copia', 'copias', ways)}, ${spans(job.spans, ways)}`;
       case 'pack':
         return `${kinds.pack} ${job.code ?? ''}, ${counted(job.copies, 'copia', 'copias', ways)}`;
       default:
@@ -224,6 +224,9 @@ export const press: Words['press'] = {
     spans: 'tramos más cortos, de dos tercios de largo',
   },
   shelf: 'En el estante',
+  shelfFirst: 'Usar primero lo que hay aquí, al añadir o distribuir copias',
+  shelfDrawn: (drawn, ways) =>
+    `Del estante, ya curadas: ${drawn.map(({ name, count }) => `${counted(count, 'copia', 'copias', ways)} de ${name}`).join(', ')}. No necesitan película; deshacer las devuelve.`,
   shelfItem: (code, name, size) => `${code} ${name}, ${size}`,
   shelfCured: (day) => `curada ${day}`,
   draw: (count, ways) => `Usar ${whole(count, ways)} para pedidos en espera`,

@@ -5,6 +5,7 @@ export const station: Words['station'] = {
   hint: 'Los valores iniciales son práctica común, sin fuente. Cronometrarse una vez y poner los propios.',
   cutApart: 'Las copias se separan',
   cutAparts: { 'after-cure': 'después de empolvar y curar', 'before-powder': 'antes de empolvar y curar' },
+  oneClosing: 'Las zonas de un mismo lado de la prenda se planchan juntas si caben',
   perHour: 'Impreso en una hora',
   warmUp: 'Calentamiento de la impresora',
   check: 'Prueba de inyectores',

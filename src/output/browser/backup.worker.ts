@@ -1,12 +1,8 @@
 import { expose } from 'comlink';
 import type { Book } from '../../model';
 import { ok, type Result } from '../../units';
+import { sha256 } from '../../units/browser/sha256';
 import { type BundleProblem, packBundle, unpackBundle } from '../backup';
-
-async function hash(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
-  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-  return Array.from(digest, (byte) => byte.toString(16).padStart(2, '0')).join('');
-}
 
 const archivist = {
   async pack(book: Book, artwork: readonly (readonly [string, Blob])[]): Promise<Blob> {
@@ -15,7 +11,7 @@ const archivist = {
     return new Blob([packBundle({ book, artwork: files })], { type: 'application/zip' });
   },
   async unpack(file: Blob): Promise<Result<{ book: Book; artwork: [string, Blob][] }, BundleProblem>> {
-    const read = await unpackBundle(new Uint8Array(await file.arrayBuffer()), hash);
+    const read = await unpackBundle(new Uint8Array(await file.arrayBuffer()), sha256);
     if (!read.ok) return read;
     const { book, artwork } = read.value;
     const blobs = [...artwork].map(([id, bytes]): [string, Blob] => [id, new Blob([new Uint8Array(bytes)])]);

@@ -19,7 +19,7 @@ export interface Scheduler {
 /** Annealing goes from warm to cold in so many schedules, then begins again from the best. */
 const CYCLE = 3000;
 /** At first a schedule is taken that is worse by about this share. */
-const WARMTH = 0.003;
+const WARMTH = 0.001;
 /** How often a whole job is moved. */
 const WHOLE = 0.5;
 

@@ -1,0 +1,34 @@
+import { removeReceived } from '../../src/editing';
+import type { LaidRun } from '../../src/layout';
+import { Button } from '../parts/Button';
+import { useWays } from '../store/selectors';
+import { commitForGood } from '../store/shop';
+import { notify, openDialog } from '../store/view';
+import { useWords } from '../words';
+import { dayAndTime } from '../words/format';
+import './hand-over.css';
+
+/** That a run came from another device, and what is done with it in the end. */
+export function ReceivedBar({ run, made }: { run: LaidRun; made: string }) {
+  const { handOver: words } = useWords();
+  const ways = useWays();
+  const remove = () => {
+    commitForGood((draft) => removeReceived(draft, run.id));
+    notify('plain', words.removed(run.name));
+  };
+  return (
+    <div className="received-bar">
+      <p>
+        <b>{words.received(dayAndTime(made, ways))}.</b> <span className="quiet">{words.receivedHint}</span>
+      </p>
+      <div className="actions">
+        <Button weight="primary" onPress={() => openDialog({ kind: 'hand-over' })}>
+          {words.handBack}
+        </Button>
+        <Button weight="plain" onPress={remove}>
+          {words.remove}
+        </Button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,96 @@
+import { type AsideReason, asideReason, type TakenIn, takeIn } from '../../src/editing';
+import {
+  codesOf,
+  type HandOver,
+  handBackTicks,
+  handOverRun,
+  type Picture,
+  readHandOver,
+  type SealProblem,
+  writeHandOver,
+} from '../../src/hand-over';
+import type { Instant } from '../../src/model';
+import { fail, ok, type Result } from '../../src/units';
+import { sha256 } from '../../src/units/browser/sha256';
+import { keepThumbnail, loadThumbnail } from './artwork';
+import { commitTicks, editContext, mayWrite, useShop } from './shop';
+
+/** The longer side of the pictures that go with a run, in pixels. */
+const PICTURE = 200;
+
+export type HandOverKind = HandOver['kind'];
+
+/** A thumbnail made small, in the characters a text may have. */
+async function small(thumbnail: Blob): Promise<Picture | null> {
+  const bitmap = await createImageBitmap(thumbnail).catch(() => null);
+  if (!bitmap) return null;
+  const scale = Math.min(1, PICTURE / Math.max(bitmap.width, bitmap.height));
+  const canvas = new OffscreenCanvas(Math.ceil(bitmap.width * scale), Math.ceil(bitmap.height * scale));
+  canvas.getContext('2d')?.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
+  const bytes = new Uint8Array(await (await canvas.convertToBlob({ type: 'image/png' })).arrayBuffer());
+  const text = Array.from(bytes, (byte) => String.fromCharCode(byte)).join('');
+  return { type: 'image/png', base64: btoa(text) };
+}
+
+async function picturesOf(run: string): Promise<Record<string, Picture>> {
+  const { snapshot } = useShop.getState().book.run[run] ?? {};
+  const pictures: Record<string, Picture> = {};
+  for (const id of new Set(snapshot?.transfers.flatMap(({ artwork }) => artwork ?? []))) {
+    const thumbnail = await loadThumbnail(id).catch(() => null);
+    const picture = thumbnail && (await small(thumbnail));
+    if (picture) pictures[id] = picture;
+  }
+  return pictures;
+}
+
+function handOverOf(
+  run: string,
+  kind: HandOverKind,
+  pictures: Record<string, Picture> | null,
+): HandOver | null {
+  const { book } = useShop.getState();
+  const made = new Date().toISOString() as Instant;
+  return kind === 'run' ? handOverRun(book, run, pictures, made) : handBackTicks(book, run, made);
+}
+
+/** A run, or what was ticked on it, as a file; `null` if it cannot be handed over. */
+export async function handOverFile(run: string, kind: HandOverKind): Promise<Blob | null> {
+  const handOver = handOverOf(run, kind, kind === 'run' ? await picturesOf(run) : null);
+  return handOver && new Blob([await writeHandOver(handOver, sha256)], { type: 'application/octet-stream' });
+}
+
+/** The same as the texts of codes; `null` if they would be too many. */
+export async function handOverCodes(run: string, kind: HandOverKind): Promise<readonly string[] | null> {
+  const handOver = handOverOf(run, kind, null);
+  return handOver && codesOf(await writeHandOver(handOver, sha256));
+}
+
+/** What came of a hand-over, and of which run it is. */
+export interface Arrived extends TakenIn {
+  readonly run: string;
+  readonly name: string;
+  readonly why: AsideReason | null;
+}
+
+/** Verifies what another device handed over and takes it in; nothing is changed before all of it is known to be whole. */
+export async function takeInBytes(bytes: Uint8Array): Promise<Result<Arrived, SealProblem | 'not-writing'>> {
+  const read = await readHandOver(bytes, sha256);
+  if (!read.ok) return read;
+  if (!mayWrite()) return fail('not-writing');
+  const handOver = read.value;
+  if (handOver.kind === 'run') {
+    for (const [id, { type, base64 }] of Object.entries(handOver.pictures)) {
+      const picture = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+      await keepThumbnail(id, new Blob([picture], { type })).catch(() => undefined);
+    }
+  }
+  const [run, name] =
+    handOver.kind === 'run' ? [handOver.run.id, handOver.run.name] : [handOver.run, handOver.name];
+  const locked = handOver.kind === 'run' ? handOver.run.snapshot?.at : handOver.locked;
+  const why = asideReason(useShop.getState().book, { run, locked: locked ?? editContext().now });
+  let taken: TakenIn | null = null;
+  commitTicks((draft, context) => {
+    taken = takeIn(draft, handOver, context);
+  });
+  return taken ? ok({ ...(taken as TakenIn), run, name, why }) : fail('not-writing');
+}

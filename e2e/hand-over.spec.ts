@@ -1,0 +1,257 @@
+import { writeFileSync } from 'node:fs';
+import AxeBuilder from '@axe-core/playwright';
+import { chromium, type Page } from '@playwright/test';
+import readByOther from 'jsqr';
+import { PNG } from 'pngjs';
+import { expect, kept, layOut, notices, openShop, pasteTable, stop, test } from './shop';
+
+const TABLE = `order,transfer,width,height,count,due,may turn
+Harbour Rowing,Crest left chest,89,89,3,,yes
+Harbour Rowing,Row the Bay back,250,102,2,,yes
+Corner Oven,Badge,140,140,2,,yes`;
+
+/** A run of seven copies, locked for print and begun, with the Press room open. */
+async function begunRun(page: Page): Promise<void> {
+  await openShop(page);
+  await pasteTable(page, TABLE);
+  await layOut(page);
+  await stop(page);
+  await page.getByRole('button', { name: 'Lock for print' }).click();
+  await page.getByRole('link', { name: 'Press' }).click();
+  await page.getByRole('button', { name: 'Begin the run' }).click();
+  await expect(page.getByText(/0 of \d+ done/)).toBeVisible();
+}
+
+const openWindow = (page: Page) => page.getByRole('button', { name: 'Hand over, take in' }).click();
+
+/** Pictures of all codes that a window shows, each read by an independent decoder. */
+async function photographs(page: Page): Promise<{ name: string; mimeType: string; buffer: Buffer }[]> {
+  await page.getByRole('button', { name: 'Show as codes' }).click();
+  const code = page.locator('.code-picture');
+  await expect(code).toBeVisible();
+  const rest = page.getByRole('button', { name: 'Stay at this one' });
+  if (await rest.isVisible()) await rest.click();
+  const count = page.getByTestId('code-count');
+  const [, of = '1'] = /of (\d+)/.exec((await count.textContent()) ?? '') ?? [];
+  const pictures = new Map<string, Buffer>();
+  while (pictures.size < Number(of)) {
+    const name = (await count.textContent()) ?? '';
+    const buffer = await code.screenshot();
+    const { data, width, height } = PNG.sync.read(buffer);
+    // Alphanumeric characters only: two of them take eleven bits (ISO/IEC 18004).
+    expect(readByOther(new Uint8ClampedArray(data), width, height)?.data).toMatch(
+      /^RWHO1:[0-9A-Z $%*+\-./:]+$/,
+    );
+    pictures.set(name, buffer);
+    if (Number(of) > 1) await page.getByRole('button', { name: 'Next code' }).click();
+  }
+  await page.keyboard.press('Escape');
+  return [...pictures].map(([name, buffer]) => ({ name: `${name}.png`, mimeType: 'image/png', buffer }));
+}
+
+const takeIn = async (page: Page, files: { name: string; mimeType: string; buffer: Buffer }[]) => {
+  await openWindow(page);
+  await expect(page.getByRole('button', { name: 'Open files or pictures of codes' })).toBeEnabled();
+  await page.getByRole('dialog').locator('input[type=file]').setInputFiles(files);
+};
+
+/** Another device, with a book of its own. */
+async function otherDevice(page: Page): Promise<Page> {
+  const context = await page
+    .context()
+    .browser()
+    ?.newContext({
+      viewport: { width: 390, height: 844 },
+      deviceScaleFactor: 3,
+      hasTouch: true,
+      isMobile: true,
+      locale: 'en-GB',
+      timezoneId: 'UTC',
+      baseURL: new URL('./', page.url()).href,
+    });
+  const other = await context?.newPage();
+  if (!other) throw new Error('no second context');
+  await openShop(other);
+  await other.getByRole('link', { name: 'Press' }).click();
+  return other;
+}
+
+test('a run goes to another device by codes, and its ticks come back, those of both sides kept', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  await begunRun(page);
+  await openWindow(page);
+  const codes = await photographs(page);
+  expect(codes.length).toBeLessThanOrEqual(12);
+
+  const phone = await otherDevice(page);
+  // The last first, one left out, one twice: what is missing is named.
+  const [first, ...others] = codes;
+  await takeIn(phone, [...others].reverse());
+  await expect(phone.getByText('Still missing: 1.')).toBeVisible();
+  await phone
+    .getByRole('dialog')
+    .locator('input[type=file]')
+    .setInputFiles([...codes.slice(-1), first as never]);
+  await expect(notices(phone)).toContainText('Run 1 is here');
+  await expect(phone.getByText(/^Received/)).toBeVisible();
+  const left = (on: Page) => on.getByText(/\d+ of \d+ done/);
+  const jobs = phone.locator('.job-list li');
+  await expect(jobs.first()).toContainText('Warm up');
+  // The shop's own book on the phone has none of it.
+  await phone.getByRole('link', { name: 'Orders' }).click();
+  await expect(phone.getByText('Harbour Rowing')).toHaveCount(0);
+  await phone.getByRole('link', { name: 'Film', exact: true }).click();
+  await expect(phone.getByText('The film is empty')).toBeVisible();
+  await phone.getByRole('link', { name: 'Press' }).click();
+
+  // Both sides tick: the phone the first two jobs, the other the warm-up by itself.
+  await page.locator('.job-list input').first().click();
+  await expect(left(page)).toContainText('1 of');
+  await jobs.nth(1).locator('input').click();
+  await expect(left(phone)).toContainText('2 of');
+  await phone.getByRole('link', { name: 'Cut', exact: true }).click();
+  for (let step = 0; step < 3; step += 1) await phone.getByRole('button', { name: 'Done, next' }).click();
+  const pile = phone.locator('.pile').first();
+  const cut = await pile.textContent();
+  await kept(phone);
+  // Without a network, as at the press.
+  await phone.context().setOffline(true);
+  await phone.getByRole('button', { name: 'Hand over, take in' }).click();
+  const back = await photographs(phone);
+
+  await takeIn(page, back);
+  await expect(notices(page)).toContainText(/4 ticks taken in/);
+  await expect(left(page)).toContainText('2 of');
+  await page.getByRole('link', { name: 'Cut', exact: true }).click();
+  await expect(page.locator('.pile').first()).toHaveText(cut ?? '');
+  await phone.context().close();
+});
+
+test('a run goes over as a file with its pictures, is updated by another, and is taken off again', async ({
+  page,
+}) => {
+  test.setTimeout(120_000);
+  await begunRun(page);
+  const save = async (on: Page) => {
+    await openWindow(on);
+    const download = on.waitForEvent('download');
+    await on.getByRole('button', { name: 'Save as a file' }).click();
+    const file = await download;
+    await on.keyboard.press('Escape');
+    const chunks: Buffer[] = [];
+    for await (const chunk of await file.createReadStream()) chunks.push(chunk as Buffer);
+    return {
+      name: file.suggestedFilename(),
+      mimeType: 'application/octet-stream',
+      buffer: Buffer.concat(chunks),
+    };
+  };
+  const file = await save(page);
+  expect(file.name).toBe('Run 1.rollwright');
+  const other = await otherDevice(page);
+
+  // What is no hand-over, or not whole, changes nothing.
+  const broken = Buffer.from(file.buffer);
+  broken[broken.length - 5] = (broken[broken.length - 5] ?? 0) ^ 1;
+  await takeIn(other, [{ ...file, buffer: broken }]);
+  await expect(other.getByText('That hand-over is damaged')).toBeVisible();
+  const input = other.getByRole('dialog').locator('input[type=file]');
+  await input.setInputFiles([{ name: 'orders.csv', mimeType: 'text/csv', buffer: Buffer.from('a,b') }]);
+  await expect(other.getByText('“orders.csv” is no hand-over')).toBeVisible();
+  await input.setInputFiles([file]);
+  await expect(notices(other)).toContainText('Run 1 is here');
+  await other.locator('.job-list input').first().click();
+  await expect(other.getByText(/1 of \d+ done/)).toBeVisible();
+
+  // The same run once more: its own ticks stay.
+  await page.locator('.job-list input').nth(1).click();
+  await expect(page.getByText(/2 of \d+ done/)).toBeVisible();
+  await takeIn(other, [await save(page)]);
+  await expect(notices(other)).toContainText('Run 1 is up to date, with 1 tick more');
+  await expect(other.getByText(/2 of \d+ done/)).toBeVisible();
+
+  // Its ticks come back when the run is closed at home: they are kept aside.
+  await other.locator('.job-list input').first().click();
+  const ticks = await save(other);
+  // Its one span is ticked as printed.
+  for (const name of ['All cured', 'All pressed', 'Close the run']) {
+    await page.getByRole('button', { name }).click();
+  }
+  await takeIn(page, [ticks]);
+  await expect(page.getByText('That run is closed here since.')).toBeVisible();
+  await page.getByRole('button', { name: 'Take them in' }).click();
+  await expect(page.locator('.kept-aside')).toHaveCount(0);
+
+  await other.getByRole('button', { name: 'Take off this device' }).click();
+  await expect(other.getByText(/^Received/)).toHaveCount(0);
+  await takeIn(other, [ticks]);
+  await expect(other.getByText('That run is not on this device.')).toBeVisible();
+  await expect(other.getByRole('button', { name: 'Take them in' })).toBeDisabled();
+  await other.getByRole('button', { name: 'Discard' }).click();
+  await expect(other.locator('.kept-aside')).toHaveCount(0);
+  await other.context().close();
+});
+
+test('a camera reads the codes from the screen', async ({ page }, info) => {
+  test.setTimeout(120_000);
+  await begunRun(page);
+  await openWindow(page);
+  await page.getByRole('button', { name: 'Show as codes' }).click();
+  const code = page.locator('.code-picture');
+  await expect(code).toBeVisible();
+  const [, of = '1'] = /of (\d+)/.exec((await page.getByTestId('code-count').textContent()) ?? '') ?? [];
+  const frames: Buffer[] = [];
+  for (let at = 0; at < Number(of); at += 1) {
+    const frame = await code.screenshot({ type: 'jpeg', quality: 85 });
+    // Each code stays for half a second; the film begins anew at its end.
+    frames.push(...Array.from({ length: 15 }, () => frame));
+    if (Number(of) > 1) await page.getByRole('button', { name: 'Next code' }).click();
+  }
+  const film = info.outputPath('codes.mjpeg');
+  writeFileSync(film, Buffer.concat(frames));
+  const { launchOptions } = info.project.use;
+  const browser = await chromium.launch({
+    ...launchOptions,
+    args: [
+      ...(launchOptions?.args ?? []),
+      '--use-fake-ui-for-media-stream',
+      '--use-fake-device-for-media-stream',
+      `--use-file-for-fake-video-capture=${film}`,
+    ],
+  });
+  try {
+    const other = await browser.newPage({ baseURL: new URL('./', page.url()).href, locale: 'en-GB' });
+    await openShop(other);
+    await other.getByRole('link', { name: 'Press' }).click();
+    await openWindow(other);
+    await other.getByRole('button', { name: 'Read codes with the camera' }).click();
+    await expect(notices(other)).toContainText('Run 1 is here', { timeout: 60_000 });
+  } finally {
+    await browser.close();
+  }
+});
+
+test('without a camera the sentence says what to do instead', async ({ page }) => {
+  await openShop(page);
+  await page.getByRole('link', { name: 'Press' }).click();
+  await openWindow(page);
+  await page.getByRole('button', { name: 'Read codes with the camera' }).click();
+  await expect(page.getByText(/Open pictures of the codes, or the file\./)).toBeVisible();
+});
+
+for (const scheme of ['light', 'dark'] as const) {
+  test(`the window of handing over meets WCAG 2.2 AA: ${scheme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await begunRun(page);
+    await openWindow(page);
+    await page.getByRole('button', { name: 'Show as codes' }).click();
+    await expect(page.locator('.code-picture')).toBeVisible();
+    const { violations } = await new AxeBuilder({ page })
+      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+      .include('.dialog')
+      .analyze();
+    expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`)).toEqual([]);
+  });
+}

@@ -1,0 +1,146 @@
+import * as z from 'zod/mini';
+import {
+  type Id,
+  type Instant,
+  instant,
+  MODEL_VERSION,
+  migrate,
+  type Run,
+  readRecord,
+  type Spoilage,
+  type Tick,
+} from '../model';
+import { fail, ok, type Result } from '../units';
+import { fromColumns, toColumns } from './columns';
+import { type Hash, type SealProblem, seal, unseal } from './sealed';
+
+/** What was ticked and spoiled on a run. */
+export interface Records {
+  readonly ticks: readonly Tick[];
+  readonly spoilages: readonly Spoilage[];
+}
+
+/** A small picture of an artwork, as its thumbnail is kept. */
+export interface Picture {
+  readonly type: string;
+  readonly base64: string;
+}
+
+/** What one device hands over to another. */
+export type HandOver = { readonly made: Instant; readonly records: Records } & (
+  | {
+      /** A run with all that it takes to cut and press it. */
+      readonly kind: 'run';
+      readonly run: Run & { readonly received: NonNullable<Run['received']> };
+      /** By the artwork's id. */
+      readonly pictures: Readonly<Record<string, Picture>>;
+    }
+  | {
+      /** What was ticked on a run that was handed over before. */
+      readonly kind: 'ticks';
+      readonly run: Id<'run'>;
+      readonly name: string;
+      /** When the run that they were made on had been locked. */
+      readonly locked: Instant;
+    }
+);
+
+const written = z.object({
+  format: z.literal('rollwright hand-over'),
+  /** Of the records: they are brought up from an older one. */
+  model: z.int(),
+  made: instant,
+  kind: z.enum(['run', 'ticks']),
+  run: z.string().check(z.minLength(1)),
+  name: z.string(),
+  locked: instant,
+  records: z.object({
+    run: z.array(z.unknown()),
+    tick: z.array(z.unknown()),
+    spoilage: z.array(z.unknown()),
+  }),
+  pictures: z.record(
+    z.string(),
+    z.object({
+      type: z.string().check(z.regex(/^image\/(png|webp|jpeg)$/)),
+      base64: z.string().check(z.regex(/^[A-Za-z0-9+/]+=*$/)),
+    }),
+  ),
+});
+
+type Written = z.infer<typeof written>;
+
+/** Writes a hand-over as sealed bytes: what a file holds, and what codes carry part by part. */
+export function writeHandOver(handOver: HandOver, hash: Hash): Promise<Uint8Array<ArrayBuffer>> {
+  const { kind, made } = handOver;
+  const about =
+    kind === 'run'
+      ? {
+          run: handOver.run.id,
+          name: handOver.run.name,
+          locked: handOver.run.snapshot?.at ?? made,
+          pictures: handOver.pictures,
+        }
+      : { run: handOver.run, name: handOver.name, locked: handOver.locked, pictures: {} };
+  const content: Written = {
+    format: 'rollwright hand-over',
+    model: MODEL_VERSION,
+    made,
+    kind,
+    ...about,
+    records: {
+      run: kind === 'run' ? [handOver.run] : [],
+      tick: [...handOver.records.ticks],
+      spoilage: [...handOver.records.spoilages],
+    },
+  };
+  return seal(JSON.stringify(toColumns(content)), hash);
+}
+
+function parse(json: string): Written | null {
+  try {
+    const read = z.safeParse(written, fromColumns(JSON.parse(json)));
+    return read.success ? read.data : null;
+  } catch {
+    return null;
+  }
+}
+
+const collections = ['run', 'tick', 'spoilage'] as const;
+
+/** Records as they lie in storage, for the migrations; one without an id is found out by its schema. */
+const keyed = (records: Written['records']): Map<string, unknown> =>
+  new Map(
+    collections.flatMap((name) => records[name].map((record, at) => [`${name}/${at}`, record] as const)),
+  );
+
+/** Reads and verifies all of a hand-over before anything is done with it. */
+export async function readHandOver(bytes: Uint8Array, hash: Hash): Promise<Result<HandOver, SealProblem>> {
+  const text = await unseal(bytes, hash);
+  if (!text.ok) return text;
+  const content = parse(text.value);
+  if (!content) return fail('damaged');
+  if (content.model > MODEL_VERSION) return fail('newer');
+  const migrated = migrate(keyed(content.records), content.model);
+  if (!migrated) return fail('damaged');
+  const runs: Run[] = [];
+  const ticks: Tick[] = [];
+  const spoilages: Spoilage[] = [];
+  for (const [key, value] of migrated) {
+    const collection = collections.find((name) => key.startsWith(`${name}/`));
+    const record = collection && readRecord(collection, value);
+    if (!record) return fail('damaged');
+    if (collection === 'run') runs.push(record as Run);
+    else if (collection === 'tick') ticks.push(record as Tick);
+    else spoilages.push(record as Spoilage);
+  }
+  if ([...ticks, ...spoilages].some(({ run }) => run !== content.run)) return fail('damaged');
+  const { made, name, locked } = content;
+  const records = { ticks, spoilages };
+  if (content.kind === 'ticks')
+    return ok({ kind: 'ticks', run: content.run as Id<'run'>, name, locked, made, records });
+  const [run] = runs;
+  const received = run?.received;
+  if (!run || run.id !== content.run || !received || !run.snapshot) return fail('damaged');
+  return ok({ kind: 'run', run: { ...run, received }, made, records, pictures: content.pictures });
+}

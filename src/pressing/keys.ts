@@ -1,0 +1,19 @@
+/** What ticks name: a subject is a job's key, or one of these. */
+
+/** The tick that says when a run was begun. */
+export const BEGUN = 'begun';
+
+/** What is ticked while a span is cut apart. */
+export const cutKey = {
+  copy: (copy: string): string => `copy/${copy}`,
+  cut: (span: number, number: number): string => `cut/${span}/${number}`,
+};
+
+const PACK = 'pack/';
+
+/** What is ticked when an order is packed. */
+export const packKey = (order: string): string => `${PACK}${order}`;
+
+/** The order whose packing a tick is about; `null` for other ticks. */
+export const orderOfPack = (subject: string): string | null =>
+  subject.startsWith(PACK) ? subject.slice(PACK.length) : null;

@@ -1,0 +1,261 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  advanceRun,
+  asideReason,
+  finishRun,
+  lockRun,
+  removeReceived,
+  spoilCopy,
+  type TakenIn,
+  takeAside,
+  takeIn,
+  tickJob,
+  ticksOf,
+  unlockRun,
+} from '../../src/editing';
+import { type HandOver, handBackTicks, handOverRun } from '../../src/hand-over';
+import { layRun } from '../../src/layout';
+import {
+  type Book,
+  benchBook,
+  benchRunOf,
+  type Instant,
+  openRuns,
+  orderStates,
+  runOf,
+} from '../../src/model';
+import { packKey, startingStation, ticked, workOf } from '../../src/pressing';
+import { locked, order, run, uuids } from '../hand-over/shop';
+import { edited, LATER, NOW, smallBook } from './book';
+
+const { book: small } = smallBook();
+/** Another shop's book, with a run of its own. */
+const other: Book = {
+  ...small,
+  run: Object.fromEntries(
+    Object.values(small.run).map((own) => ['own', { ...own, id: 'own' as typeof own.id }]),
+  ),
+};
+
+let made = 0;
+/** Every hand-over is made a minute later than the one before. */
+function handed(of: (at: Instant) => HandOver | null): HandOver {
+  made += 1;
+  const handOver = of(new Date(Date.parse(NOW) + 60_000 * made).toISOString() as Instant);
+  if (!handOver) throw new Error('nothing to hand over');
+  return handOver;
+}
+const runOfBook = (book: Book) => handed((at) => handOverRun(book, run, null, at));
+const ticksOfBook = (book: Book) => handed((at) => handBackTicks(book, run, at));
+
+let ids = 0;
+const fresh = (now: Instant = NOW) => {
+  ids += 1000;
+  return uuids(ids, now);
+};
+
+function taken(book: Book, handOver: HandOver): { book: Book; result: TakenIn | null } {
+  let result: TakenIn | null = null;
+  const next = edited(book, (draft) => {
+    result = takeIn(draft, handOver, fresh());
+  });
+  return { book: next, result };
+}
+const tick = (book: Book, subject: string, done = true, now: Instant = NOW) =>
+  edited(book, (draft) => tickJob(draft, run, subject, done, fresh(now)));
+const doneOn = (book: Book) => [...ticked(ticksOf(book, run)).keys()].sort();
+
+const jobs = (() => {
+  const laid = layRun(locked, locked.run[run] as never);
+  const work = laid && workOf(locked, laid, startingStation('C'), new Date('2026-11-25T08:00:00'));
+  if (!work?.ok) throw new Error('no work');
+  return work.value.jobs;
+})();
+const tickAll = (book: Book, kinds: readonly string[]) =>
+  jobs.filter(({ kind }) => kinds.includes(kind)).reduce((now, { key }) => tick(now, key), book);
+
+const first = taken(other, runOfBook(locked));
+
+describe('a run that is handed over', () => {
+  it('is cut and pressed on the other device, whose own book stays as it was', () => {
+    expect(first.result).toMatchObject({ kind: 'run' });
+    const { book } = first;
+    expect({ ...book, run: other.run }).toEqual(other);
+    expect(openRuns(book).map(({ id }) => id)).toEqual(['own']);
+    expect(runOf(book, run)?.run.id).toBe('own');
+    const received = benchRunOf(book, null);
+    expect(received?.id).toBe(run);
+    const bench = benchBook(book, received);
+    expect(Object.keys(bench.copy)).toEqual(Object.keys(locked.copy));
+    const laid = received && layRun(bench, received);
+    expect(laid?.copies).toEqual(layRun(locked, locked.run[run] as never)?.copies);
+  });
+
+  it('comes to its states there by ticks, and takes no film', () => {
+    const book = tickAll(first.book, ['print', 'cure', 'press']);
+    expect(book.run[run]?.state).toBe('pressed');
+    expect(book.film).toEqual(other.film);
+  });
+
+  it('brings its ticks, and keeps those made there when it comes again', () => {
+    const here = tick(first.book, 'print/0');
+    const home = tick(locked, 'cut-off/0');
+    const again = taken(here, runOfBook(home));
+    expect(again.result).toEqual({ kind: 'again', ticks: 1, spoilages: 0 });
+    expect(doneOn(again.book)).toEqual(['cut-off/0', 'print/0']);
+  });
+
+  it('is not taken back by an earlier word of it', () => {
+    const early = runOfBook(locked);
+    const late = runOfBook(tickAll(locked, ['print']));
+    const { book } = taken(taken(other, late).book, early);
+    expect(book.run[run]?.state).toBe('printed');
+    expect(book.run[run]?.received?.made).toBe(late.made);
+  });
+
+  it('that is this device’s own changes but its ticks', () => {
+    const back = runOfBook(tick(first.book, 'print/0'));
+    const { book, result } = taken(locked, back);
+    expect(result).toMatchObject({ kind: 'ticks', ticks: 1 });
+    expect(book.run[run]?.received).toBeNull();
+    expect({ ...book, tick: {} }).toMatchObject({ order: locked.order, copy: locked.copy });
+  });
+
+  it('can be taken off again; its ticks are there should it come back', () => {
+    const here = tick(first.book, 'print/0');
+    const without = edited(here, (draft) => removeReceived(draft, run));
+    expect(without.run[run]).toBeUndefined();
+    expect(doneOn(taken(without, runOfBook(locked)).book)).toEqual(['print/0']);
+  });
+});
+
+describe('ticks that come back', () => {
+  it('bring the run on at home, dated by the ticks, its film off the roll', () => {
+    const there = jobs
+      .filter(({ kind }) => kind === 'print')
+      .reduce((book, { key }) => tick(book, key, true, LATER), first.book);
+    const home = taken(locked, ticksOfBook(there)).book;
+    expect(home.run[run]?.history.at(-1)).toEqual({ state: 'printed', at: LATER });
+    expect(home.film).toEqual(edited(locked, (draft) => finishRun(draft, run, fresh())).film);
+  });
+
+  it('are only those that the other side has not', () => {
+    const home = tick(locked, 'print/0');
+    const there = tick(taken(other, runOfBook(home)).book, 'cut-off/0');
+    expect(ticksOfBook(there).records.ticks.map(({ subject }) => subject)).toEqual(['cut-off/0']);
+  });
+
+  it('leave both sides with what both have ticked, whoever hands over first', () => {
+    const subjects = jobs.map(({ key }) => key);
+    const act = fc.record({
+      side: fc.constantFrom('home', 'there'),
+      subject: fc.constantFrom(...subjects),
+      done: fc.boolean(),
+      minute: fc.nat(50),
+    });
+    fc.assert(
+      fc.property(fc.array(act, { maxLength: 12 }), (acts) => {
+        let home = locked;
+        let there = first.book;
+        for (const { side, subject, done, minute } of acts) {
+          const at = `2026-11-25T12:${String(minute).padStart(2, '0')}:00.000Z` as Instant;
+          if (side === 'home') home = tick(home, subject, done, at);
+          else there = tick(there, subject, done, at);
+        }
+        const homeFirst = taken(home, ticksOfBook(there)).book;
+        const both = taken(there, runOfBook(homeFirst)).book;
+        expect(doneOn(both)).toEqual(doneOn(homeFirst));
+        const thereFirst = taken(there, runOfBook(home)).book;
+        expect(doneOn(taken(home, ticksOfBook(thereFirst)).book)).toEqual(doneOn(homeFirst));
+        expect(ticksOf(both, run)).toHaveLength(acts.length);
+        // Once more changes nothing.
+        expect(taken(homeFirst, ticksOfBook(there)).result).toMatchObject({ ticks: 0 });
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  it('hold even if the other device’s clock is ahead', () => {
+    const there = tick(first.book, 'print/0', true, LATER);
+    const home = taken(locked, ticksOfBook(there)).book;
+    expect(doneOn(tick(home, 'print/0', false, NOW))).toEqual([]);
+  });
+
+  it('bring spoiled copies: they wait for a reprint, once', () => {
+    const printed = edited(locked, (draft) => finishRun(draft, run, fresh()));
+    const [copy] = Object.values(locked.copy);
+    if (!copy) throw new Error('no copy');
+    const spoil = { run, copy: copy.id, stage: 'press', garment: true, reason: 'crooked' } as const;
+    const there = edited(taken(other, runOfBook(printed)).book, (draft) => {
+      spoilCopy(draft, spoil, fresh());
+      spoilCopy(draft, spoil, fresh());
+    });
+    expect(Object.values(there.spoilage)).toHaveLength(1);
+    const { book, result } = taken(printed, ticksOfBook(there));
+    expect(result).toMatchObject({ spoilages: 1 });
+    expect(book.copy[copy.id]).toMatchObject({ run: null, place: null });
+    expect(book.order[order]?.awaits.blanks).toBe(true);
+  });
+});
+
+describe('ticks of a run that has moved on', () => {
+  const there = tick(first.book, 'print/0');
+  const printed = edited(locked, (draft) => finishRun(draft, run, fresh()));
+  const closed = [0, 1, 2].reduce(
+    (book) => edited(book, (draft) => advanceRun(draft, run, fresh())),
+    printed,
+  );
+  const unlocked = edited(locked, (draft) => unlockRun(draft, run, fresh()));
+
+  it.each([
+    ['closed', closed, 'closed'],
+    ['a draft again', unlocked, 'draft'],
+    ['locked anew', edited(unlocked, (draft) => lockRun(draft, run, fresh(LATER))), 'changed'],
+    ['not known', other, 'unknown'],
+  ] as const)('are kept aside: %s', (_, book, reason) => {
+    const { book: after, result } = taken(book, ticksOfBook(there));
+    expect(result).toEqual({ kind: 'aside', ticks: 1, spoilages: 0 });
+    expect({ ...after, aside: {} }).toEqual(book);
+    const [aside] = Object.values(after.aside);
+    expect(aside && asideReason(after, aside)).toBe(reason);
+    const accepted = edited(after, (draft) => takeAside(draft, aside?.id ?? '', fresh()));
+    if (reason === 'closed' || reason === 'changed') {
+      expect(doneOn(accepted)).toEqual(['print/0']);
+      expect(accepted.aside).toEqual({});
+    } else expect(accepted).toEqual(after);
+  });
+
+  it('of one that comes later can be taken in then', () => {
+    const waiting = taken(other, ticksOfBook(there)).book;
+    const [aside] = Object.values(waiting.aside);
+    const { book } = taken(waiting, runOfBook(locked));
+    expect(doneOn(edited(book, (draft) => takeAside(draft, aside?.id ?? '', fresh())))).toEqual(['print/0']);
+  });
+});
+
+describe('an order whose copies are all packed', () => {
+  it('is packed, and open again when that is taken back', () => {
+    const packed = tick(locked, packKey(order));
+    expect(orderStates(packed).get(order)).toBe('packed');
+    expect(tick(packed, packKey(order), false).order[order]?.progress).toBe('open');
+  });
+
+  it('is not packed while a copy is in no run, or was collected by hand', () => {
+    const waiting = edited(locked, (draft) => {
+      const [copy] = Object.values(draft.copy);
+      if (copy) copy.run = null;
+    });
+    expect(tick(waiting, packKey(order)).order[order]?.progress).toBe('open');
+    const collected = edited(locked, (draft) => {
+      const own = draft.order[order];
+      if (own) own.progress = 'collected';
+    });
+    expect(tick(collected, packKey(order)).order[order]?.progress).toBe('collected');
+  });
+
+  it('is packed by ticks that come back, too', () => {
+    const there = tick(first.book, packKey(order));
+    expect(taken(locked, ticksOfBook(there)).book.order[order]?.progress).toBe('packed');
+  });
+});
