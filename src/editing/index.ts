@@ -9,6 +9,7 @@ export {
   ticksOf,
 } from './bench';
 export { closeRun } from './closing';
+export { changeCurrency } from './currency';
 export { addDesign, type NewSize } from './designs';
 export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
 export {
@@ -40,7 +41,7 @@ export {
   spoil,
   unlockRun,
 } from './runs';
-export { changeCurrency, editSettings } from './settings';
+export { editSettings } from './settings';
 export { applySettled } from './settled';
 export { drawFromShelf, waitingFor } from './shelf';
 export { startBook } from './start';
