@@ -294,7 +294,10 @@ const countMoney: Migration = (records) =>
         case 'garment':
           return [key, { price: null, ...value }];
         case 'run':
-          return [key, { basis: null, ...value, snapshot: withInSnapshot(value.snapshot, { orders: order }) }];
+          return [
+            key,
+            { basis: null, ...value, snapshot: withInSnapshot(value.snapshot, { orders: order }) },
+          ];
         case 'settings':
           return [key, { ...firstPrices(String(value.currency)), ...value }];
         default:
