@@ -202,10 +202,8 @@ describe('ticks that come back', () => {
 describe('ticks of a run that has moved on', () => {
   const there = tick(first.book, 'print/0');
   const printed = edited(locked, (draft) => finishRun(draft, run, fresh()));
-  const closed = [0, 1, 2].reduce(
-    (book) => edited(book, (draft) => advanceRun(draft, run, fresh())),
-    printed,
-  );
+  const pressed = [0, 1].reduce((book) => edited(book, (draft) => advanceRun(draft, run, fresh())), printed);
+  const closed = close(pressed, run, [], fresh());
   const unlocked = edited(locked, (draft) => unlockRun(draft, run, fresh()));
 
   it.each([

@@ -2,6 +2,7 @@ import { artwork, grade } from './artwork';
 import { cards } from './cards';
 import { closing } from './closing';
 import { commands, keys } from './commands';
+import { costSheet, costsForm } from './costs';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
 import { demo } from './demo';
@@ -14,12 +15,16 @@ import { keep, storage } from './keep';
 import { log } from './log';
 import { orders } from './orders';
 import { press } from './press';
+import { compare, makeOrBuy, price, prices, quote } from './pricing';
 import { printImage } from './print-image';
 import {
+  amountProblems,
   dateProblems,
   durationProblems,
   lengthProblems,
   moneyProblems,
+  rateProblems,
+  shareProblems,
   temperatureProblems,
 } from './problems';
 import { recipeForm } from './recipes';
@@ -69,8 +74,18 @@ export const en = {
   cards,
   stock,
   log,
+  costSheet,
+  costsForm,
+  price,
+  prices,
+  quote,
+  compare,
+  makeOrBuy,
   lengthProblems,
   moneyProblems,
+  rateProblems,
+  shareProblems,
+  amountProblems,
   dateProblems,
   durationProblems,
   temperatureProblems,

@@ -168,7 +168,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
     { kind: 'span', number: 2 },
     { kind: 'sheet', number: 2 },
   ] satisfies Part[],
-  'press.job.0': kinds.map((kind) => ({ kind, spans: [0, 1], code: 'ZQ', transfer: 'Zq', copies: 2 })),
+  'press.job.0': kinds.map((kind) => ({ kind, spans: [0, 1], code: 'ZQ', transfers: ['Zq'], copies: 2 })),
   'press.bottleneck.0': [
     ...workers.map((worker) => ({ kind: 'worker', worker, busy: 60 }) as const),
     { kind: 'path', through: kinds },
