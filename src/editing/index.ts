@@ -9,6 +9,7 @@ export {
   ticksOf,
 } from './bench';
 export { closeRun } from './closing';
+export { calibrate, isInForce, leaveRunOut, takeBackCalibration } from './calibration';
 export { addDesign, type NewSize } from './designs';
 export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
 export {

@@ -229,6 +229,11 @@ const keepLedger: Migration = (records) =>
           : [[key, value]],
       ),
   );
+/**
+ * Records of upkeep and of calibration are new, and none of those before change. The number alone keeps an older app from a book
+ * that it would read in part.
+ */
+const noteUpkeep: Migration = (records) => records;
 
 const forTransfer = { meant: [] };
 
@@ -283,6 +288,7 @@ const migrations: readonly Migration[] = [
   keepLedger,
   callFindingsMeant,
   handOver,
+  noteUpkeep,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;
