@@ -74,3 +74,4 @@ export {
   setMeant,
 } from './transfers';
 export { redoStep, undoStep } from './undo';
+export { addCheck, editCheck, noteAir, noteCheck, resetCheck } from './upkeep';
