@@ -16,6 +16,7 @@ import { SpoilDialog } from '../press/SpoilDialog';
 import { StationDialog } from '../press/StationDialog';
 import { PrintImageDialog } from '../print-image/PrintImageDialog';
 import { useView } from '../store/view';
+import { UpkeepDialog } from '../upkeep/UpkeepDialog';
 import { KeepDialog } from './KeepDialog';
 import { KeysDialog } from './KeysDialog';
 import { ShopDialog } from './ShopDialog';
@@ -60,6 +61,8 @@ export function Dialogs() {
       return <CloseDialog id={dialog.run} />;
     case 'spoil':
       return <SpoilDialog />;
+    case 'upkeep':
+      return <UpkeepDialog />;
     case 'shop':
       return <ShopDialog />;
     case 'hand-over':

@@ -31,6 +31,7 @@ export type Dialog =
   | {
       readonly kind: 'keep' | 'shop' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'spoil' | 'hand-over';
     };
+  | { readonly kind: 'keep' | 'shop' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'upkeep' | 'spoil' };
 
 /** All of it lives until the tab closes; none of it is undone. */
 interface View {

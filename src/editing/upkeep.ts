@@ -1,6 +1,6 @@
 import type { Check, Id, Reading, UpkeepEntry } from '../model';
 import type { LocalDate } from '../units';
-import { isStarting, type ShopCheck } from '../upkeep';
+import { type ShopCheck, startingCheck } from '../upkeep';
 import type { BookDraft, EditContext } from './step';
 
 /** Who did something, and on which day of the shop's calendar. */
@@ -58,5 +58,5 @@ export function editCheck(
 
 /** A check to start with is again as it was then. */
 export function resetCheck(draft: BookDraft, id: Id<'check'>): void {
-  if (isStarting(id)) delete draft.check[id];
+  if (startingCheck(id)) delete draft.check[id];
 }

@@ -1,5 +1,5 @@
 import type { Reading } from '../model';
-import type { LocalDate } from '../units';
+import { fail, type LocalDate, ok, type Result } from '../units';
 
 /** Common practice, no source: degrees Celsius, and relative humidity between 0 and 1. The makers' sheets prevail. */
 export const usualAir = {
@@ -53,4 +53,12 @@ export function airOf(readings: Iterable<Reading>, day: LocalDate): Air {
     temperature: own.findLast(({ temperature }) => temperature !== null)?.temperature ?? null,
     humidity: own.findLast(({ humidity }) => humidity !== null)?.humidity ?? null,
   };
+}
+
+/** Reads relative humidity as a gauge shows it: `52`, `52,5 %`. */
+export function parseHumidity(text: string): Result<number, 'unreadable' | 'impossible'> {
+  const figures = /^(\d{1,3}(?:[.,]\d+)?)\s*%?$/.exec(text.trim());
+  if (!figures) return fail('unreadable');
+  const humidity = Number((figures[1] ?? '').replace(',', '.')) / 100;
+  return humidityRemark(humidity) === 'impossible' ? fail('impossible') : ok(humidity);
 }

@@ -3,9 +3,10 @@ export {
   airOf,
   humidityRemark,
   latestReading,
+  parseHumidity,
   temperatureRemark,
   usualAir,
 } from './air';
 export { type CheckState, checkStates, lastDone, type Standing } from './due';
 export { filmSince } from './film-since';
-export { checksOf, isStarting, type ShopCheck, type StartingCheck } from './starting';
+export { checksOf, type ShopCheck, type StartingCheck, startingCheck } from './starting';

@@ -2,7 +2,7 @@ import type { Check, Hazard, Interval } from '../model';
 import { fromUnit } from '../units';
 
 /** The checks that a shop begins with, by the name they have in the catalogue. */
-export const startingChecks = [
+const startingChecks = [
   'white-stirred',
   'nozzles',
   'film-square',
@@ -39,8 +39,9 @@ const starting: Readonly<Record<StartingCheck, readonly [Interval, Hazard]>> = {
   'deep-clean': [film(150), 'ink'],
 };
 
-export const isStarting = (id: string): id is StartingCheck =>
-  (startingChecks as readonly string[]).includes(id);
+/** Which of the checks to start with an id names; `null` for one of the shop's own. */
+export const startingCheck = (id: string): StartingCheck | null =>
+  startingChecks.find((each) => each === id) ?? null;
 
 /** A check as the shop does it: one of its own, or one to start with as the shop has changed it. */
 export type ShopCheck = Pick<Check, 'id' | 'name' | 'interval' | 'hazard' | 'archived'>;
@@ -51,5 +52,5 @@ export function checksOf(own: Readonly<Record<string, Check>>): ShopCheck[] {
     const [interval, hazard] = starting[id];
     return own[id] ?? { id: id as string as Check['id'], name: '', interval, hazard, archived: false };
   });
-  return [...first, ...Object.values(own).filter(({ id }) => !isStarting(id))];
+  return [...first, ...Object.values(own).filter(({ id }) => startingCheck(id) === null)];
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { noteAir } from '../../src/editing';
 import type { Instant } from '../../src/model';
 import type { LocalDate } from '../../src/units';
-import { airOf, humidityRemark, latestReading, temperatureRemark } from '../../src/upkeep';
+import { airOf, humidityRemark, latestReading, parseHumidity, temperatureRemark } from '../../src/upkeep';
 import { context, edited, smallBook } from '../editing/book';
 
 describe('the air of the room', () => {
@@ -27,6 +27,24 @@ describe('the air of the room', () => {
     [1.2, 'impossible'],
   ])('%s of humidity', (humidity, remark) => {
     expect(humidityRemark(humidity)).toBe(remark);
+  });
+
+  it.each([
+    ['52', 0.52],
+    [' 52,5 % ', 0.525],
+    ['100%', 1],
+  ])('reads %s as a gauge shows it', (text, humidity) => {
+    expect(parseHumidity(text)).toEqual({ ok: true, value: humidity });
+  });
+
+  it.each([
+    ['', 'unreadable'],
+    ['damp', 'unreadable'],
+    ['-5', 'unreadable'],
+    ['0.52', 'impossible'],
+    ['140', 'impossible'],
+  ])('says why %s is no humidity', (text, problem) => {
+    expect(parseHumidity(text)).toEqual({ ok: false, problem });
   });
 
   it('of a day is what was read last, each figure by itself', () => {

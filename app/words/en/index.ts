@@ -31,6 +31,7 @@ import { station } from './station';
 import { stock } from './stock';
 import { strip } from './strip';
 import { table } from './table';
+import { upkeep } from './upkeep';
 
 /** English, which every other language is typed by. */
 export const en = {
@@ -69,6 +70,7 @@ export const en = {
   cards,
   stock,
   log,
+  upkeep,
   lengthProblems,
   moneyProblems,
   dateProblems,

@@ -7,6 +7,8 @@ interface Model {
   readonly measured: (run: Closing) => number | null;
   /** What the plan took for it. */
   readonly planned: (run: Closing) => number | null;
+  /** Half of the last digit that a form shows: a figure no further from the plan is the plan's own. */
+  readonly half: number;
   /**
    * Sets of drivers, the one that tells most first. Which one is taken follows from the drivers of the runs alone, never from how
    * well it fits: choosing by the fit would make every interval look narrower than it is.
@@ -21,27 +23,32 @@ const models: Readonly<Record<Quantity, Model>> = {
   colour: {
     measured: ({ actual }) => thousandth(actual.colour),
     planned: ({ planned }) => thousandth(planned.colour),
+    half: 0.005,
     sets: [['area', 'run'], ['area']],
   },
   white: {
     measured: ({ actual }) => thousandth(actual.white),
     planned: ({ planned }) => thousandth(planned.white),
+    half: 0.005,
     sets: [['area', 'run'], ['area']],
   },
   // What a span loses is in the rate: nothing else counts powder by the span.
   powder: {
     measured: ({ actual }) => thousandth(actual.powder),
     planned: ({ planned }) => thousandth(planned.powder),
+    half: 0.05,
     sets: [['area']],
   },
   printer: {
     measured: ({ actual }) => actual.time.printer,
     planned: ({ planned }) => planned.time.printer,
+    half: 3,
     sets: [['length', 'run'], ['length']],
   },
   hands: {
     measured: ({ actual }) => actual.time.hands,
     planned: ({ planned }) => planned.time.hands,
+    half: 3,
     sets: [['span', 'copy', 'garment'], ['span', 'copy'], ['span', 'garment'], ['plan']],
   },
 };
@@ -75,7 +82,8 @@ export const driverSets = (quantity: Quantity): readonly (readonly Driver[])[] =
 
 export const plannedOf = (run: Closing, quantity: Quantity): number => models[quantity].planned(run) ?? 0;
 
-/** Why a closed run tells nothing of a quantity. `as-planned`: it was closed with the plan's own figure, to the last digit. */
+/** Why a closed run tells nothing of a quantity. `as-planned`: it was closed with the plan's own figure, as stands in
+ * the form when nobody measures; it would tell the rate that is set already, and very sure of it. */
 export type Untold = 'not-measured' | 'as-planned' | 'no-artwork' | 'other-times' | 'nothing-printed';
 
 /** A closed run that tells something of a quantity. */
@@ -104,7 +112,7 @@ export function toldRuns(
   quantity: Quantity,
   changes: Iterable<Calibration>,
 ): { readonly runs: readonly ToldRun[]; readonly untold: ReadonlyMap<Untold, number> } {
-  const { measured, planned, sets } = models[quantity];
+  const { measured, planned, half, sets } = models[quantity];
   const needed = new Set(sets.flat());
   const ofHands = [...changes].filter((change) => quantity === 'hands' && change.quantity === 'hands');
   const present = inForce(ofHands, '9999');
@@ -113,8 +121,8 @@ export function toldRuns(
   const reasonAgainst = (run: Closing): Untold | null => {
     const own = measured(run);
     if (own === null) return 'not-measured';
-    // To the last digit as planned is what stands in the form when nobody measures.
-    if (own === planned(run)) return 'as-planned';
+    const plan = planned(run);
+    if (plan !== null && Math.abs(own - plan) <= half) return 'as-planned';
     if (inForce(ofHands, run.at) !== present) return 'other-times';
     const amounts = [...needed].map((driver) => driverOf(run, quantity, driver));
     if (amounts.includes(null)) return 'no-artwork';

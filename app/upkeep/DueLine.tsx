@@ -1,0 +1,31 @@
+import { Button } from '../parts/Button';
+import { useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
+import { checkName, useCheckStates } from '../store/upkeep';
+import { openDialog } from '../store/view';
+import { useWords } from '../words';
+import './upkeep.css';
+
+/** So many checks are named; the others are counted. */
+const NAMED = 3;
+
+/** What is due before a run is printed, in one line; it holds nothing up. */
+export function DueLine() {
+  const words = useWords();
+  const ways = useWays();
+  const states = useCheckStates();
+  const isNew = useShop(({ book }) => Object.keys(book.upkeep).length === 0);
+  const due = states.filter(({ standing }) => standing.kind !== 'done');
+  if (due.length === 0) return null;
+  const names = due.slice(0, NAMED).map(({ check }) => checkName(check, words));
+  return (
+    <div className="due-line small" data-testid="upkeep-due">
+      <span>
+        {isNew ? words.upkeep.lineNever : words.upkeep.line(names, due.length - names.length, ways)}
+      </span>
+      <Button weight="plain" onPress={() => openDialog({ kind: 'upkeep' })}>
+        {words.upkeep.open}
+      </Button>
+    </div>
+  );
+}
