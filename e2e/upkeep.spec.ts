@@ -20,7 +20,7 @@ test('what is due is said before a run is locked, and holds nothing up', async (
   await expect(window.getByTestId('done-checks').getByRole('listitem')).toHaveCount(2);
 
   // A mistake is taken back by another note.
-  await window.getByRole('button', { name: 'Not done after all: Nozzle check' }).click();
+  await window.getByRole('button', { name: 'Take back: Nozzle check' }).click();
   await expect(window.getByTestId('done-checks').getByRole('listitem')).toHaveCount(1);
   await window.getByText('What was noted').click();
   const history = window.getByTestId('upkeep-history');

@@ -51,8 +51,8 @@ export function RunBar({ run }: { run: LaidRun }) {
       <p className="quiet small">
         {run.printedTo > 0 && run.state === 'draft' && words.printedToHere(benchLength(run.printedTo, ways))}
       </p>
-      <RunSteps run={run} />
       {run.state === 'draft' && <DueLine />}
+      <RunSteps run={run} />
     </div>
   );
 }

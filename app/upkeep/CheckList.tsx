@@ -1,9 +1,9 @@
+import { useState } from 'react';
 import type { Hazard } from '../../src/model';
 import type { CheckState } from '../../src/upkeep';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { checkName, noteDone, useCheckStates } from '../store/upkeep';
-import { notify } from '../store/view';
 import { useWords } from '../words';
 import { dayAndTime } from '../words/format';
 import type { Initials } from './initials';
@@ -22,6 +22,7 @@ export function CheckList({
   const { upkeep: words } = catalogue;
   const ways = useWays();
   const states = useCheckStates();
+  const [said, setSaid] = useState('');
   const due = states.filter(({ standing }) => standing.kind !== 'done');
   const done = states.filter(({ standing }) => standing.kind === 'done');
   const tell = ({ check }: CheckState, isDone: boolean) => {
@@ -30,7 +31,7 @@ export function CheckList({
     const name = checkName(check, catalogue);
     noteDone({ check: check.id, name, done: isDone, note: isDone ? note : '' }, by);
     if (isDone) onNoted();
-    notify('plain', isDone ? words.noted(name) : words.tookBack(name));
+    setSaid(isDone ? words.noted(name) : words.tookBack(name));
   };
   const hazards = [...new Set(due.map(({ check }) => check.hazard))].filter(
     (hazard): hazard is Exclude<Hazard, 'none'> => hazard !== 'none',
@@ -38,6 +39,9 @@ export function CheckList({
   return (
     <section aria-labelledby="upkeep-due-title">
       <h3 id="upkeep-due-title">{words.due}</h3>
+      <p className="quiet small" role="status">
+        {said}
+      </p>
       {due.length === 0 && <p className="quiet">{words.nothingDue}</p>}
       <ul className="check-list" data-testid="due-checks">
         {due.map((state) => {

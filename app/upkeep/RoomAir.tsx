@@ -9,7 +9,6 @@ import { settingsOrFirst, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
 import { today } from '../store/today';
 import { checkName, useCheckStates } from '../store/upkeep';
-import { notify } from '../store/view';
 import { useWords } from '../words';
 import { dayAndTime } from '../words/format';
 import { airRemarks, airText } from './air-words';
@@ -74,7 +73,6 @@ export function RoomAir({ initials }: { initials: Initials }) {
         );
     });
     setTyped({ temperature: '', humidity: '' });
-    notify('plain', words.noted(airText(air, station, ways)));
   };
   return (
     <section aria-labelledby="upkeep-air-title">
@@ -99,7 +97,7 @@ export function RoomAir({ initials }: { initials: Initials }) {
           <Button type="submit">{words.noteAir}</Button>
         </div>
       </Form>
-      <p data-testid="last-reading">
+      <p data-testid="last-reading" role="status">
         {last
           ? words.lastReading(dayAndTime(last.at, ways), airText(last, station, ways), last.by)
           : words.noReading}

@@ -39,6 +39,10 @@ export const benchLength = (length: Micrometres, { unit, locale }: Ways): string
 export const filmLength = (length: Micrometres, { unit, locale }: Ways): string =>
   unit === 'mm' ? inUnit(length, 'm', locale, 2, 2) : inUnit(length, 'ft', locale, 2, 2);
 
+/** A length of film that nobody measured to the centimetre: `50 m`, `164 ft`. */
+export const roundLength = (length: Micrometres, { unit, locale }: Ways): string =>
+  unit === 'mm' ? inUnit(length, 'm', locale, 0, 1) : inUnit(length, 'ft', locale, 0, 0);
+
 /** `203 × 146 mm` */
 export function area(width: Micrometres, height: Micrometres, { unit, locale }: Ways): string {
   const most = unit === 'mm' ? 1 : 2;

@@ -1,6 +1,6 @@
 import type { Hazard, Interval } from '../../../src/model';
 import type { AirRemark, Standing, StartingCheck } from '../../../src/upkeep';
-import { counted, filmLength, type Ways } from '../format';
+import { counted, roundLength, type Ways } from '../format';
 
 /** Checks of printer, press and room, and the air. */
 export const upkeep = {
@@ -38,7 +38,7 @@ export const upkeep = {
       case 'days':
         return standing.over === 0 ? 'due today' : `due for ${counted(standing.over, 'day', 'days', ways)}`;
       case 'film':
-        return standing.over === 0 ? 'due now' : `due for ${filmLength(standing.over, ways)} of film`;
+        return standing.over === 0 ? 'due now' : `due for ${roundLength(standing.over, ways)} of film`;
     }
   },
   intervals: { day: 'each day', days: 'every so many days', film: 'every so much film' } satisfies Record<
@@ -52,14 +52,14 @@ export const upkeep = {
       case 'days':
         return interval.days === 7 ? 'each week' : `every ${counted(interval.days, 'day', 'days', ways)}`;
       case 'film':
-        return `every ${filmLength(interval.length, ways)} of film`;
+        return `every ${roundLength(interval.length, ways)} of film`;
     }
   },
   lastDone: (when: string, by: string) => `${when}, ${by}`,
   done: 'Done',
   doneOf: (check: string) => `Done: ${check}`,
-  takeBack: 'Not done after all',
-  takeBackOf: (check: string) => `Not done after all: ${check}`,
+  takeBack: 'Take back',
+  takeBackOf: (check: string) => `Take back: ${check}`,
   by: 'Initials',
   byHint: 'Of who does it; kept for the next time.',
   byNeeded: 'Type the initials of who did it.',
