@@ -1,4 +1,5 @@
 import { ArtworkDialog } from '../artwork/ArtworkDialog';
+import { CalibrateDialog } from '../calibrate/CalibrateDialog';
 import { TestStripDialog } from '../cut-map/TestStripDialog';
 import { FilmDialog } from '../film/FilmDialog';
 import { PrintedDialog, SpoiledDialog } from '../film/ProgressDialogs';
@@ -61,6 +62,8 @@ export function Dialogs() {
       return <CloseDialog id={dialog.run} />;
     case 'spoil':
       return <SpoilDialog />;
+    case 'calibrate':
+      return <CalibrateDialog />;
     case 'upkeep':
       return <UpkeepDialog />;
     case 'shop':

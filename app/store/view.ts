@@ -32,6 +32,17 @@ export type Dialog =
       readonly kind: 'keep' | 'shop' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'spoil' | 'hand-over';
     };
   | { readonly kind: 'keep' | 'shop' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'upkeep' | 'spoil' };
+      readonly kind:
+        | 'keep'
+        | 'shop'
+        | 'keys'
+        | 'test-strip'
+        | 'station'
+        | 'recipes'
+        | 'upkeep'
+        | 'calibrate'
+        | 'spoil';
+    };
 
 /** All of it lives until the tab closes; none of it is undone. */
 interface View {

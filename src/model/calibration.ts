@@ -5,10 +5,10 @@ import { id, instant } from './fields';
 export const quantities = ['colour', 'white', 'powder', 'printer', 'hands'] as const;
 
 /** What a rate counts by: an area printed in full, a run, film printed, a span, a copy, a garment pressed, all work as planned. */
-export const drivers = ['area', 'run', 'length', 'span', 'copy', 'garment', 'plan'] as const;
+const drivers = ['area', 'run', 'length', 'span', 'copy', 'garment', 'plan'] as const;
 
 /** The settings that a rate stands for. */
-export const tunable = [
+const tunable = [
   'rates.colour',
   'rates.white',
   'rates.powder',

@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { id, instant, localDate, size } from './fields';
 
 /** When a check is due again: each working day, after so many days, after so much film. */
-export const intervalSchema = z.discriminatedUnion('kind', [
+const intervalSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('day') }),
   z.object({ kind: z.literal('days'), days: z.int().check(z.minimum(2), z.maximum(366)) }),
   z.object({ kind: z.literal('film'), length: size }),

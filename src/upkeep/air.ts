@@ -2,13 +2,13 @@ import type { Reading } from '../model';
 import { fail, type LocalDate, ok, type Result } from '../units';
 
 /** Common practice, no source: degrees Celsius, and relative humidity between 0 and 1. The makers' sheets prevail. */
-export const usualAir = {
+const usualAir = {
   temperature: { least: 20, most: 28 },
   humidity: { least: 0.4, most: 0.6 },
 } as const;
 
 /** What a workroom can be at all: beyond it a figure was read or typed wrongly. */
-export const possibleAir = {
+const possibleAir = {
   temperature: { least: -10, most: 50 },
   humidity: { least: 0.05, most: 1 },
 } as const;

@@ -22,14 +22,14 @@ export interface CheckState {
 const DAY = 24 * 60 * 60 * 1000;
 
 /** Whole days from one calendar day to another. */
-export const daysBetween = (from: LocalDate, to: LocalDate): number =>
+const daysBetween = (from: LocalDate, to: LocalDate): number =>
   Math.round((Date.parse(to) - Date.parse(from)) / DAY);
 
 /** Film that went through the printer after an instant. */
 export type FilmSince = (at: string) => Micrometres;
 
 /** For each check the entry that holds: the last one that was not taken back. */
-export function lastDone(entries: Iterable<UpkeepEntry>): ReadonlyMap<string, UpkeepEntry> {
+function lastDone(entries: Iterable<UpkeepEntry>): ReadonlyMap<string, UpkeepEntry> {
   const done = new Map<string, UpkeepEntry[]>();
   for (const entry of [...entries].sort((a, b) => a.at.localeCompare(b.at) || a.id.localeCompare(b.id))) {
     const own = done.get(entry.check) ?? [];

@@ -5,8 +5,7 @@ export {
   latestReading,
   parseHumidity,
   temperatureRemark,
-  usualAir,
 } from './air';
-export { type CheckState, checkStates, lastDone, type Standing } from './due';
+export { type CheckState, checkStates, type Standing } from './due';
 export { filmSince } from './film-since';
 export { checksOf, type ShopCheck, type StartingCheck, startingCheck } from './starting';

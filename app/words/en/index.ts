@@ -1,4 +1,5 @@
 import { artwork, grade } from './artwork';
+import { calibrate } from './calibrate';
 import { cards } from './cards';
 import { closing } from './closing';
 import { commands, keys } from './commands';
@@ -71,6 +72,7 @@ export const en = {
   stock,
   log,
   upkeep,
+  calibrate,
   lengthProblems,
   moneyProblems,
   dateProblems,

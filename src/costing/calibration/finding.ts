@@ -1,4 +1,12 @@
-import type { Calibration, Closing, Driver, Id, LeftOut, Quantity } from '../../model';
+import {
+  type Calibration,
+  type Closing,
+  type Driver,
+  type Id,
+  type LeftOut,
+  type Quantity,
+  quantities,
+} from '../../model';
 import { conditionOfScaled, type Estimate, fitRates, MOST_CONDITION } from './fit';
 import { misfits } from './misfits';
 import { nnls } from './nnls';
@@ -9,7 +17,7 @@ import { driverOf, driverSets, plannedOf, type ToldRun, toldRuns, type Untold } 
  * Runs beyond the number of rates that it takes. With five, the interval of 95% reaches 2.57 times the standard error to each side;
  * with one 12.7, with very many 1.96: below five it tells mostly that nobody knows how the runs scatter.
  */
-export const SPARE_RUNS = 5;
+const SPARE_RUNS = 5;
 
 /** A rate is told well enough to be offered when its interval is no wider than this share of it. */
 const WIDEST = 0.5;
@@ -76,6 +84,13 @@ function apartFrom(most: readonly Driver[], drivers: readonly Driver[], reason: 
   return reason === null || left.length === 0 ? null : { drivers: left, reason };
 }
 
+/** So many runs tell the first rate of a quantity. */
+export const FEWEST_RUNS = SPARE_RUNS + 1;
+
+/** The quantities that closed runs tell enough of to be looked at. */
+export const toldQuantities = (closings: readonly Closing[], changes: readonly Calibration[]): Quantity[] =>
+  quantities.filter((quantity) => toldRuns(closings, quantity, changes).runs.length >= FEWEST_RUNS);
+
 function verdictOf({ value, low, high }: Estimate, runs: number): Rate['verdict'] {
   if (value === 0) return { kind: 'nothing' };
   const width = (high - low) / value;
@@ -118,7 +133,6 @@ export function findRates(
     columns,
     taken.map(({ run }) => plannedOf(run, quantity)),
   ).x;
-  const fewest = Math.min(...driverSets(quantity).map((set) => set.length)) + SPARE_RUNS;
   return {
     quantity,
     untold,
@@ -142,6 +156,6 @@ export function findRates(
         })
       : [],
     scatter: known?.fit.scatter ?? 0,
-    missing: Math.max(0, fewest - taken.length),
+    missing: Math.max(0, FEWEST_RUNS - taken.length),
   };
 }

@@ -1,3 +1,3 @@
 export { type Change, changesFor, presentRate } from './change';
-export { type Finding, findRates, type Rate, type RunPoint, SPARE_RUNS } from './finding';
-export { LATEST, type Untold } from './runs';
+export { FEWEST_RUNS, type Finding, findRates, type Rate, type RunPoint, toldQuantities } from './finding';
+export type { Untold } from './runs';

@@ -101,7 +101,7 @@ const inForce = (changes: readonly Calibration[], at: string): string =>
     .join();
 
 /** Older runs tell of a printer, an ink and hands as they were then: so many of the latest are looked at. */
-export const LATEST = 60;
+const LATEST = 60;
 
 /**
  * The latest closed runs that tell something of a quantity, the oldest first, and how many others do not, and why.

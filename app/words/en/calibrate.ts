@@ -1,0 +1,139 @@
+import type { Untold } from '../../../src/costing/calibration';
+import type { Driver, Quantity } from '../../../src/model';
+import { counted, number, spoken, type Ways, whole, wholePercent } from '../format';
+
+const runs = (count: number, ways: Ways) => counted(count, 'run', 'runs', ways);
+
+/** Millimetres and inches of film an hour, from seconds for a metre. */
+const speed = (secondsAMetre: number, { unit, locale }: Ways): string => {
+  const metres = 3600 / secondsAMetre;
+  return unit === 'mm' ? `${number(metres, locale, 2, 2)} m` : `${number(metres / 0.3048, locale, 1, 1)} ft`;
+};
+
+const drivers: Record<Driver, string> = {
+  area: 'a square metre printed in full',
+  run: 'each run, whatever it prints',
+  length: 'an hour of printing',
+  span: 'a span',
+  copy: 'a copy',
+  garment: 'a press on a garment',
+  plan: 'the planned time as a whole',
+};
+
+/** Rates from the log. */
+export const calibrate = {
+  title: 'Rates from the log',
+  open: 'Calibrate',
+  hint: 'What closed runs tell. Nothing changes before you apply it, and each change can be taken back.',
+  offer: (names: readonly string[]) => `Closed runs tell enough to look at: ${names.join(', ')}.`,
+  noOffer: (needed: number, ways: Ways) =>
+    `Once ${runs(needed, ways)} are closed with measured ink, powder or minutes, your own rates can be found from them.`,
+  what: 'What is looked at',
+  quantities: {
+    colour: 'colour ink',
+    white: 'white ink',
+    powder: 'powder',
+    printer: 'the printer’s time',
+    hands: 'the hands’ time',
+  } satisfies Record<Quantity, string>,
+  drivers,
+  /** A rate in the unit it is read in. */
+  rate: (quantity: Quantity, driver: Driver, value: number, ways: Ways): string => {
+    if (driver === 'length') return value > 0 ? speed(value, ways) : '–';
+    if (driver === 'plan') return wholePercent(value, ways);
+    if (quantity === 'printer' || quantity === 'hands') return spoken(value, ways);
+    return quantity === 'powder'
+      ? `${number(value, ways.locale, 0, 0)} g`
+      : `${number(value, ways.locale, 1, 1)} ml`;
+  },
+  /** A measured amount, and how far it is off. */
+  amount: (quantity: Quantity, value: number, ways: Ways): string => {
+    if (quantity === 'printer' || quantity === 'hands')
+      return `${value < 0 ? '−' : ''}${spoken(Math.abs(value), ways)}`;
+    const unit = quantity === 'powder' ? 'g' : 'ml';
+    return `${number(value, ways.locale, 0, 1)} ${unit}`;
+  },
+  range: (low: string, high: string) => `${low} – ${high}`,
+  columns: { rate: 'For', present: 'Now', found: 'Found', range: '95% interval' },
+  from: (count: number, ways: Ways) => `from ${runs(count, ways)}`,
+  present: { planned: 'in plans' },
+  noSetting: 'Nothing counts it by the run yet: keep it in mind as ink for cleaning.',
+  fits: 'What is set now lies in the interval: these runs do not speak against it.',
+  loose: (more: number, ways: Ways) =>
+    more > 200
+      ? 'The interval is wider than half of the rate, and these runs scatter too much for more of them to help.'
+      : `The interval is wider than half of the rate. About ${counted(more, 'more run', 'more runs', ways)} like these would make it narrow enough.`,
+  nothing: 'These runs tell none of it.',
+  tooFar: 'Hand times cannot take up so large a difference. Look at the recipes and at what was noted.',
+  apply: 'Apply',
+  applyOf: (driver: string) => `Apply: ${driver}`,
+  applied: 'It is applied. The change is listed below and can be taken back.',
+  missing: (count: number, ways: Ways) =>
+    `${counted(count, 'more closed run', 'more closed runs', ways)} with a measured figure, and there is something to tell. With fewer than five runs beyond the rates that are looked for, an interval says mostly that nobody knows how runs scatter.`,
+  nothingTold: 'These runs tell nothing: nothing was printed on them.',
+  untold: {
+    'not-measured': (count: number, ways: Ways) => `${runs(count, ways)} without a measured figure`,
+    'as-planned': (count: number, ways: Ways) =>
+      `${runs(count, ways)} closed with the plan’s own figure, which tells nothing new`,
+    'no-artwork': (count: number, ways: Ways) => `${runs(count, ways)} with artwork that was never checked`,
+    'other-times': (count: number, ways: Ways) => `${runs(count, ways)} planned with other hand times`,
+    'nothing-printed': (count: number, ways: Ways) => `${runs(count, ways)} on which nothing was printed`,
+  } satisfies Record<Untold, (count: number, ways: Ways) => string>,
+  notTold: (list: string) => `Not looked at: ${list}.`,
+  apart: (list: string, reason: 'few' | 'alike') =>
+    reason === 'few'
+      ? `Too few runs yet to tell ${list} apart from the rest.`
+      : `In these runs ${list} cannot be told apart from the rest: they go up and down together.`,
+  plot: 'How each run fits',
+  plotOff: 'off',
+  plotTold: 'told by the rates',
+  /** The plot in a sentence. */
+  scatter: (amount: string) =>
+    `Each dot is a run: across, what the rates tell of it; up and down, how far the measured figure is off. Two runs of three lie within ${amount}.`,
+  allFit: 'No run stands out.',
+  misfits: (names: string) =>
+    `Not like the others: ${names}. Look at what was noted there; leave a run out if its figure was read wrongly.`,
+  leftOutNote: (names: string) => `Left out: ${names}.`,
+  runs: 'The runs',
+  runColumns: {
+    run: 'Run',
+    day: 'Closed',
+    measured: 'Measured',
+    told: 'Told',
+    off: 'Off',
+    pull: 'Pull',
+    takenIn: 'Taken in',
+  },
+  pullHint:
+    'Pull: how much a run alone bends the result. A run with much pull wants a look, even where it fits.',
+  takeIn: (run: string) => `Take in ${run}`,
+  changes: 'Changes so far',
+  noChanges: 'No rate has been changed from the log yet.',
+  change: (what: string, from: string, to: string, count: number, ways: Ways) =>
+    `${what}: ${from} → ${to}, from ${runs(count, ways)}`,
+  changedAt: (when: string) => when,
+  takenBack: (when: string) => `taken back ${when}`,
+  setSince: 'set otherwise since',
+  takeBack: 'Take back',
+  takeBackOf: (change: string) => `Take back: ${change}`,
+  settings: {
+    'rates.colour': 'colour ink for a square metre',
+    'rates.white': 'white ink for a square metre',
+    'rates.powder': 'powder for a square metre',
+    'printer.perHour': 'printed in an hour',
+    'printer.warmUp': 'printer’s warm-up',
+    'handling.cutOff': 'cut off a span',
+    'handling.powder': 'powder a span',
+    'handling.load': 'load or unload a cure',
+    'handling.cutApart': 'cut a copy out',
+    'handling.dress': 'garment on and off the press',
+    'handling.place': 'place a transfer, peel it',
+    'handling.pack': 'stretch, check, bag a garment',
+  },
+  setting: (setting: string, value: number, ways: Ways): string => {
+    if (setting === 'rates.powder') return `${number(value / 1000, ways.locale, 0, 1)} g`;
+    if (setting.startsWith('rates.')) return `${number(value / 1000, ways.locale, 0, 2)} ml`;
+    if (setting === 'printer.perHour') return speed((3600 * 1_000_000) / value, ways);
+    return value < 90 ? `${whole(value, ways)} s` : spoken(value, ways);
+  },
+};
