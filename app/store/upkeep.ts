@@ -1,10 +1,26 @@
+import { useMemo } from 'react';
 import { noteCheck } from '../../src/editing';
 import type { Book, UpkeepEntry } from '../../src/model';
 import type { LocalDate } from '../../src/units';
-import { type CheckState, checkStates, filmSince, type ShopCheck, startingCheck } from '../../src/upkeep';
+import {
+  type CheckState,
+  checkStates,
+  filmSince,
+  type PastDate,
+  pastDate,
+  type ShopCheck,
+  startingCheck,
+} from '../../src/upkeep';
 import type { Words } from '../words';
 import { commitQuietly, useShop } from './shop';
 import { today } from './today';
+
+/** What in stock is past its date today. */
+export function usePastDate(): readonly PastDate[] {
+  const book = useShop((shop) => shop.book);
+  const day = today();
+  return useMemo(() => pastDate(book, day), [book, day]);
+}
 
 let last: { book: Book; day: LocalDate; states: CheckState[] } | null = null;
 

@@ -1,7 +1,7 @@
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { checkName, useCheckStates } from '../store/upkeep';
+import { checkName, useCheckStates, usePastDate } from '../store/upkeep';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import './upkeep.css';
@@ -16,12 +16,17 @@ export function DueLine() {
   const states = useCheckStates();
   const isNew = useShop(({ book }) => Object.keys(book.upkeep).length === 0);
   const due = states.filter(({ standing }) => standing.kind !== 'done');
-  if (due.length === 0) return null;
+  const past = usePastDate();
+  if (due.length === 0 && past.length === 0) return null;
   const names = due.slice(0, NAMED).map(({ check }) => checkName(check, words));
   return (
     <div className="due-line small" data-testid="upkeep-due">
       <span>
-        {isNew ? words.upkeep.lineNever : words.upkeep.line(names, due.length - names.length, ways)}
+        {due.length > 0 &&
+          (isNew ? words.upkeep.lineNever : words.upkeep.line(names, due.length - names.length, ways))}{' '}
+        {past.length > 0 && (
+          <span className="care">{words.upkeep.pastDate(past.map(({ name }) => name))}</span>
+        )}
       </span>
       <Button weight="plain" onPress={() => openDialog({ kind: 'upkeep' })}>
         {words.upkeep.open}

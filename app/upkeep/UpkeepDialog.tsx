@@ -9,6 +9,7 @@ import { useWords } from '../words';
 import { CheckList } from './CheckList';
 import { History } from './History';
 import type { Initials } from './initials';
+import { PastDates } from './PastDates';
 import { RoomAir } from './RoomAir';
 import { ShopList } from './ShopList';
 
@@ -37,7 +38,10 @@ export function UpkeepDialog() {
       </div>
       <div className="upkeep-columns">
         <CheckList initials={initials} note={note.trim()} onNoted={() => setNote('')} />
-        <RoomAir initials={initials} />
+        <div className="upkeep-side">
+          <RoomAir initials={initials} />
+          <PastDates />
+        </div>
       </div>
       <ShopList />
       <History />

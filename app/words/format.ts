@@ -83,6 +83,10 @@ const noonOf = (date: LocalDate) => new Date(`${date}T12:00:00`);
 export const dueDay = (date: LocalDate, { locale }: Ways): string =>
   new Intl.DateTimeFormat(locale, { weekday: 'short', day: 'numeric', month: 'short' }).format(noonOf(date));
 
+/** A day with its year: `25 Nov 2026`. */
+export const calendarDay = (date: LocalDate, { locale }: Pick<Ways, 'locale'>): string =>
+  new Intl.DateTimeFormat(locale, { dateStyle: 'medium' }).format(noonOf(date));
+
 export const clockTime = (instant: number, { locale }: Ways): string =>
   new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' }).format(instant);
 

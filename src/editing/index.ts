@@ -8,8 +8,8 @@ export {
   tickJob,
   ticksOf,
 } from './bench';
-export { closeRun } from './closing';
 export { calibrate, isInForce, leaveRunOut, takeBackCalibration } from './calibration';
+export { closeRun } from './closing';
 export { addDesign, type NewSize } from './designs';
 export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
 export {

@@ -5,6 +5,7 @@ import type { Book, Closing, Copy, Run, Settings, Spoilage, Transfer } from '../
 import { pressRecipe, ticked, type Work, workOf } from '../pressing';
 import { boxOf, inUse, takenByRun } from '../stock';
 import { asSeconds, type LocalDate, um } from '../units';
+import { airOf } from '../upkeep';
 import { plannedTime, tickedTime } from './work-time';
 
 /** What one copy of a transfer is printed with in full, in square millimetres; `null` where its artwork was not looked at. */
@@ -158,7 +159,7 @@ export function proposeClosing(
     },
     spoiled: spoiledOf(book, run),
     lots: lotsOf(book, film.id),
-    air: { temperature: null, humidity: null },
+    air: airOf(Object.values(book.reading), day),
     notes: '',
   };
 }

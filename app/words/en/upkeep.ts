@@ -123,6 +123,7 @@ export const upkeep = {
   historyTakenBack: 'taken back',
   older: (count: number, ways: Ways) => `${counted(count, 'older note', 'older notes', ways)} not shown.`,
   dates: 'Best before',
-  pastSince: (name: string, date: string) => `${name}: best before ${date}`,
+  pastSince: (name: string, lot: string, date: string) =>
+    `${name}${lot === '' ? '' : `, lot ${lot}`}: best before ${date}`,
   datesHint: 'Try old film, ink or powder on a scrap first. Their makers’ sheets say how long they keep.',
 };
