@@ -8,6 +8,7 @@ import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
+import { listed } from '../words/format';
 import { Changes } from './Changes';
 import { RateTable } from './RateTable';
 import { ResidualPlot } from './ResidualPlot';
@@ -47,8 +48,7 @@ function Told({ finding }: { finding: Finding }) {
   const { calibrate: words } = useWords();
   const ways = useWays();
   const { rates, missing, apart, untold, points } = finding;
-  const list = (names: readonly string[]) =>
-    new Intl.ListFormat(ways.locale, { type: 'conjunction' }).format(names);
+  const list = (names: readonly string[]) => listed(names, ways);
   return (
     <>
       {missing > 0 && <p>{words.missing(missing, ways)}</p>}

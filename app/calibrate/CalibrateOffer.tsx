@@ -5,6 +5,7 @@ import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
+import { listed } from '../words/format';
 import './calibrate.css';
 
 /** What closed runs tell enough of, and the way to look at it; or how many more it takes. */
@@ -19,7 +20,9 @@ export function CalibrateOffer() {
   const names = told.map((quantity) => words.quantities[quantity]);
   return (
     <div className="calibrate-offer" data-testid="calibrate-offer">
-      <p className="quiet">{told.length > 0 ? words.offer(names) : words.noOffer(FEWEST_RUNS, ways)}</p>
+      <p className="quiet">
+        {told.length > 0 ? words.offer(listed(names, ways)) : words.noOffer(FEWEST_RUNS, ways)}
+      </p>
       <Button onPress={() => openDialog({ kind: 'calibrate' })}>{words.open}</Button>
     </div>
   );

@@ -4,6 +4,7 @@ import { settingsOrFirst, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
 import { useWords } from '../words';
 import { dayAndTime } from '../words/format';
+import { settingText } from './figures';
 
 /** What was set from the log, the latest first; what is still in force can be taken back. */
 export function Changes() {
@@ -22,17 +23,18 @@ export function Changes() {
             .map(({ setting, before, after }) =>
               words.change(
                 words.settings[setting],
-                words.setting(setting, before, ways),
-                words.setting(setting, after, ways),
-                change.runs,
-                ways,
+                settingText(setting, before, ways),
+                settingText(setting, after, ways),
               ),
             )
             .join('; ');
           return (
             <li key={change.id}>
               <span>
-                {text} <span className="quiet small">{words.changedAt(dayAndTime(change.at, ways))}</span>
+                {text}{' '}
+                <span className="quiet small">
+                  {words.changedAt(dayAndTime(change.at, ways), change.runs, ways)}
+                </span>
               </span>
               {isInForce(change, settings) ? (
                 <Button

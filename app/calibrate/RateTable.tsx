@@ -4,11 +4,11 @@ import { Button } from '../parts/Button';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
 import { useWords } from '../words';
+import { rateText } from './figures';
 
 /** Each rate as it is now and as these runs tell it, with its interval and a button where it is told well enough. */
 export function RateTable({ finding }: { finding: Finding }) {
   const { calibrate: words } = useWords();
-  const ways = useWays();
   const taken = finding.points.filter(({ isLeftOut }) => !isLeftOut).length;
   return (
     <div className="rates-scroll">
@@ -19,7 +19,7 @@ export function RateTable({ finding }: { finding: Finding }) {
             <th scope="col">{words.columns.present}</th>
             <th scope="col">{words.columns.found}</th>
             <th scope="col">{words.columns.range}</th>
-            <th scope="col">{words.from(taken, ways)}</th>
+            <th scope="col">{words.columns.apply}</th>
           </tr>
         </thead>
         <tbody>
@@ -39,7 +39,7 @@ function RateRow({ finding, rate, runs }: { finding: Finding; rate: Rate; runs: 
   const settings = useShop(({ book }) => settingsOrFirst(book));
   const { quantity } = finding;
   const { driver, value, low, high, verdict } = rate;
-  const say = (amount: number) => words.rate(quantity, driver, amount, ways);
+  const say = (amount: number) => rateText(quantity, driver, amount, ways);
   const present = presentRate(quantity, rate, settings);
   const changes = changesFor(finding, rate, settings, closing);
   const name = words.drivers[driver];

@@ -1,12 +1,13 @@
 import type { Finding, RunPoint } from '../../src/costing/calibration';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
-import { number } from '../words/format';
+import { listed, number } from '../words/format';
+import { amountText } from './figures';
 
 const WIDTH = 380;
 const HEIGHT = 220;
 /** Room for figures at the left and below. */
-const EDGE = { left: 52, right: 12, top: 12, bottom: 38 };
+const EDGE = { left: 58, right: 12, top: 12, bottom: 38 };
 
 /** The largest of 1, 2 and 5 times a power of ten that parts a range in no more than so many. */
 function stepOf(range: number, most: number): number {
@@ -41,11 +42,15 @@ export function ResidualPlot({ finding }: { finding: Finding }) {
     return EDGE.top + height * (0.5 - Math.max(-reach, Math.min(reach, value)) / (2 * reach));
   };
   const figures = (value: number, step: number) => number(value, ways.locale, 0, step < 1 ? 2 : 0);
-  const names = (which: readonly RunPoint[]) => which.map(({ name }) => name).join(', ');
+  const names = (which: readonly RunPoint[]) =>
+    listed(
+      which.map(({ name }) => name),
+      ways,
+    );
   const odd = taken.filter(({ isMisfit }) => isMisfit);
   const out = points.filter(({ isLeftOut }) => isLeftOut);
   const sentence = [
-    words.scatter(words.amount(quantity, scatter, ways)),
+    words.scatter(amountText(quantity, scatter, ways)),
     odd.length === 0 ? words.allFit : words.misfits(names(odd)),
     out.length === 0 ? '' : words.leftOutNote(names(out)),
   ]
@@ -70,7 +75,13 @@ export function ResidualPlot({ finding }: { finding: Finding }) {
           </text>
         ))}
         <text x={(WIDTH + EDGE.left) / 2} y={HEIGHT - 6} textAnchor="middle">
-          {`${words.plotTold}, ${unitName}`}
+          {words.plotTold(unitName)}
+        </text>
+        <text
+          transform={`translate(13 ${EDGE.top + (HEIGHT - EDGE.top - EDGE.bottom) / 2}) rotate(-90)`}
+          textAnchor="middle"
+        >
+          {words.plotOff(unitName)}
         </text>
         {points.map((point) => (
           <Dot key={point.run} point={point} x={x(point.told / unit)} y={y(off(point))} />

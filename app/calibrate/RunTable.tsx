@@ -5,13 +5,14 @@ import { useWays } from '../store/selectors';
 import { commitQuietly } from '../store/shop';
 import { useWords } from '../words';
 import { dueDay, wholePercent } from '../words/format';
+import { amountText } from './figures';
 
 /** Every run that was looked at, the latest first; any of them can be left out. */
 export function RunTable({ finding }: { finding: Finding }) {
   const { calibrate: words } = useWords();
   const ways = useWays();
   const { quantity, points } = finding;
-  const say = (amount: number) => words.amount(quantity, amount, ways);
+  const say = (amount: number) => amountText(quantity, amount, ways);
   const leaveOut = (run: (typeof points)[number]['run'], out: boolean) =>
     commitQuietly((draft, context) => leaveRunOut(draft, quantity, run, out, context));
   return (

@@ -1,14 +1,8 @@
 import type { Untold } from '../../../src/costing/calibration';
 import type { Driver, Quantity } from '../../../src/model';
-import { counted, number, spoken, type Ways, whole, wholePercent } from '../format';
+import { counted, type Ways } from '../format';
 
 const runs = (count: number, ways: Ways) => counted(count, 'run', 'runs', ways);
-
-/** Millimetres and inches of film an hour, from seconds for a metre. */
-const speed = (secondsAMetre: number, { unit, locale }: Ways): string => {
-  const metres = 3600 / secondsAMetre;
-  return unit === 'mm' ? `${number(metres, locale, 2, 2)} m` : `${number(metres / 0.3048, locale, 1, 1)} ft`;
-};
 
 const drivers: Record<Driver, string> = {
   area: 'a square metre printed in full',
@@ -25,7 +19,7 @@ export const calibrate = {
   title: 'Rates from the log',
   open: 'Calibrate',
   hint: 'What closed runs tell. Nothing changes before you apply it, and each change can be taken back.',
-  offer: (names: readonly string[]) => `Closed runs tell enough to look at: ${names.join(', ')}.`,
+  offer: (list: string) => `Closed runs tell enough to look at: ${list}.`,
   noOffer: (needed: number, ways: Ways) =>
     `Once ${runs(needed, ways)} are closed with measured ink, powder or minutes, your own rates can be found from them.`,
   what: 'What is looked at',
@@ -37,26 +31,8 @@ export const calibrate = {
     hands: 'the hands’ time',
   } satisfies Record<Quantity, string>,
   drivers,
-  /** A rate in the unit it is read in. */
-  rate: (quantity: Quantity, driver: Driver, value: number, ways: Ways): string => {
-    if (driver === 'length') return value > 0 ? speed(value, ways) : '–';
-    if (driver === 'plan') return wholePercent(value, ways);
-    if (quantity === 'printer' || quantity === 'hands') return spoken(value, ways);
-    return quantity === 'powder'
-      ? `${number(value, ways.locale, 0, 0)} g`
-      : `${number(value, ways.locale, 1, 1)} ml`;
-  },
-  /** A measured amount, and how far it is off. */
-  amount: (quantity: Quantity, value: number, ways: Ways): string => {
-    if (quantity === 'printer' || quantity === 'hands')
-      return `${value < 0 ? '−' : ''}${spoken(Math.abs(value), ways)}`;
-    const unit = quantity === 'powder' ? 'g' : 'ml';
-    return `${number(value, ways.locale, 0, 1)} ${unit}`;
-  },
   range: (low: string, high: string) => `${low} – ${high}`,
-  columns: { rate: 'For', present: 'Now', found: 'Found', range: '95% interval' },
-  from: (count: number, ways: Ways) => `from ${runs(count, ways)}`,
-  present: { planned: 'in plans' },
+  columns: { rate: 'For', present: 'Now', found: 'Found', range: '95% interval', apply: 'Apply' },
   noSetting: 'Nothing counts it by the run yet: keep it in mind as ink for cleaning.',
   fits: 'What is set now lies in the interval: these runs do not speak against it.',
   loose: (more: number, ways: Ways) =>
@@ -67,7 +43,6 @@ export const calibrate = {
   tooFar: 'Hand times cannot take up so large a difference. Look at the recipes and at what was noted.',
   apply: 'Apply',
   applyOf: (driver: string) => `Apply: ${driver}`,
-  applied: 'It is applied. The change is listed below and can be taken back.',
   missing: (count: number, ways: Ways) =>
     `${counted(count, 'more closed run', 'more closed runs', ways)} with a measured figure, and there is something to tell. With fewer than five runs beyond the rates that are looked for, an interval says mostly that nobody knows how runs scatter.`,
   nothingTold: 'These runs tell nothing: nothing was printed on them.',
@@ -85,15 +60,15 @@ export const calibrate = {
       ? `Too few runs yet to tell ${list} apart from the rest.`
       : `In these runs ${list} cannot be told apart from the rest: they go up and down together.`,
   plot: 'How each run fits',
-  plotOff: 'off',
-  plotTold: 'told by the rates',
+  plotTold: (unit: string) => `told by the rates, ${unit}`,
+  plotOff: (unit: string) => `off, ${unit}`,
   /** The plot in a sentence. */
   scatter: (amount: string) =>
     `Each dot is a run: across, what the rates tell of it; up and down, how far the measured figure is off. Two runs of three lie within ${amount}.`,
   allFit: 'No run stands out.',
-  misfits: (names: string) =>
-    `Not like the others: ${names}. Look at what was noted there; leave a run out if its figure was read wrongly.`,
-  leftOutNote: (names: string) => `Left out: ${names}.`,
+  misfits: (list: string) =>
+    `Not like the others: ${list}. Look at what was noted there; leave a run out if its figure was read wrongly.`,
+  leftOutNote: (list: string) => `Left out: ${list}.`,
   runs: 'The runs',
   runColumns: {
     run: 'Run',
@@ -109,9 +84,8 @@ export const calibrate = {
   takeIn: (run: string) => `Take in ${run}`,
   changes: 'Changes so far',
   noChanges: 'No rate has been changed from the log yet.',
-  change: (what: string, from: string, to: string, count: number, ways: Ways) =>
-    `${what}: ${from} → ${to}, from ${runs(count, ways)}`,
-  changedAt: (when: string) => when,
+  change: (what: string, from: string, to: string) => `${what}: ${from} → ${to}`,
+  changedAt: (when: string, count: number, ways: Ways) => `${when}, from ${runs(count, ways)}`,
   takenBack: (when: string) => `taken back ${when}`,
   setSince: 'set otherwise since',
   takeBack: 'Take back',
@@ -129,11 +103,5 @@ export const calibrate = {
     'handling.dress': 'garment on and off the press',
     'handling.place': 'place a transfer, peel it',
     'handling.pack': 'stretch, check, bag a garment',
-  },
-  setting: (setting: string, value: number, ways: Ways): string => {
-    if (setting === 'rates.powder') return `${number(value / 1000, ways.locale, 0, 1)} g`;
-    if (setting.startsWith('rates.')) return `${number(value / 1000, ways.locale, 0, 2)} ml`;
-    if (setting === 'printer.perHour') return speed((3600 * 1_000_000) / value, ways);
-    return value < 90 ? `${whole(value, ways)} s` : spoken(value, ways);
   },
 };
