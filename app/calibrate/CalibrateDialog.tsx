@@ -29,12 +29,14 @@ export function CalibrateDialog() {
   return (
     <Window title={words.title} wide>
       <p className="quiet">{words.hint}</p>
-      <Choice
-        label={words.what}
-        value={quantity}
-        options={quantities.map((value) => ({ value, label: words.quantities[value] }))}
-        onChange={setQuantity}
-      />
+      <div className="told-what">
+        <Choice
+          label={words.what}
+          value={quantity}
+          options={quantities.map((value) => ({ value, label: words.quantities[value] }))}
+          onChange={setQuantity}
+        />
+      </div>
       <Told finding={finding} />
       <Changes />
       <div className="actions">

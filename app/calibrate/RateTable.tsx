@@ -11,24 +11,22 @@ export function RateTable({ finding }: { finding: Finding }) {
   const { calibrate: words } = useWords();
   const taken = finding.points.filter(({ isLeftOut }) => !isLeftOut).length;
   return (
-    <div className="rates-scroll">
-      <table className="times rates">
-        <thead>
-          <tr>
-            <th scope="col">{words.columns.rate}</th>
-            <th scope="col">{words.columns.present}</th>
-            <th scope="col">{words.columns.found}</th>
-            <th scope="col">{words.columns.range}</th>
-            <th scope="col">{words.columns.apply}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {finding.rates.map((rate) => (
-            <RateRow key={rate.driver} finding={finding} rate={rate} runs={taken} />
-          ))}
-        </tbody>
-      </table>
-    </div>
+    <table className="rates">
+      <thead>
+        <tr>
+          <th scope="col">{words.columns.rate}</th>
+          <th scope="col">{words.columns.present}</th>
+          <th scope="col">{words.columns.found}</th>
+          <th scope="col">{words.columns.range}</th>
+          <th scope="col">{words.columns.apply}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {finding.rates.map((rate) => (
+          <RateRow key={rate.driver} finding={finding} rate={rate} runs={taken} />
+        ))}
+      </tbody>
+    </table>
   );
 }
 
@@ -64,11 +62,11 @@ function RateRow({ finding, rate, runs }: { finding: Finding; rate: Rate; runs: 
         {name}
         {said !== null && <span className="quiet small">{said}</span>}
       </th>
-      <td>{present === null ? '–' : say(present)}</td>
-      <td>
+      <td data-label={words.columns.present}>{present === null ? '–' : say(present)}</td>
+      <td data-label={words.columns.found}>
         <b>{say(value)}</b>
       </td>
-      <td>{words.range(say(from), say(to))}</td>
+      <td data-label={words.columns.range}>{words.range(say(from), say(to))}</td>
       <td>
         {verdict.kind === 'told' && changes.length > 0 && (
           <Button aria-label={words.applyOf(name)} isDisabled={isSet} onPress={apply}>

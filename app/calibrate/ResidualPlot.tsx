@@ -60,11 +60,11 @@ export function ResidualPlot({ finding }: { finding: Finding }) {
   return (
     <figure className="residuals">
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={words.plot}>
-        {ticks(-reach, reach, 4).map((value) => (
+        {ticks(-reach, reach, 6).map((value) => (
           <g key={value}>
-            <line className="axis" x1={EDGE.left} x2={WIDTH - EDGE.right} y1={y(value)} y2={y(value)} />
+            <line className="grid" x1={EDGE.left} x2={WIDTH - EDGE.right} y1={y(value)} y2={y(value)} />
             <text x={EDGE.left - 6} y={y(value) + 4} textAnchor="end">
-              {figures(value, stepOf(2 * reach, 4))}
+              {figures(value, stepOf(2 * reach, 6))}
             </text>
           </g>
         ))}

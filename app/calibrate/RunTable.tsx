@@ -16,11 +16,11 @@ export function RunTable({ finding }: { finding: Finding }) {
   const leaveOut = (run: (typeof points)[number]['run'], out: boolean) =>
     commitQuietly((draft, context) => leaveRunOut(draft, quantity, run, out, context));
   return (
-    <details className="upkeep-more">
+    <details className="runs-told">
       <summary>{words.runs}</summary>
       <p className="quiet small">{words.pullHint}</p>
-      <div className="rates-scroll">
-        <table className="times">
+      <div className="runs-scroll">
+        <table>
           <thead>
             <tr>
               {Object.values(words.runColumns).map((label) => (

@@ -23,9 +23,11 @@ export function DueLine() {
     <div className="due-line small" data-testid="upkeep-due">
       <span>
         {due.length > 0 &&
-          (isNew ? words.upkeep.lineNever : words.upkeep.line(names, due.length - names.length, ways))}{' '}
+          (isNew
+            ? words.upkeep.lineNever
+            : words.upkeep.line(names.join('; '), due.length - names.length, ways))}{' '}
         {past.length > 0 && (
-          <span className="care">{words.upkeep.pastDate(past.map(({ name }) => name))}</span>
+          <span className="care">{words.upkeep.pastDate(past.map(({ name }) => name).join(', '))}</span>
         )}
       </span>
       <Button weight="plain" onPress={() => openDialog({ kind: 'upkeep' })}>

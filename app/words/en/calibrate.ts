@@ -64,7 +64,7 @@ export const calibrate = {
   plotOff: (unit: string) => `off, ${unit}`,
   /** The plot in a sentence. */
   scatter: (amount: string) =>
-    `Each dot is a run: across, what the rates tell of it; up and down, how far the measured figure is off. Two runs of three lie within ${amount}.`,
+    `Each dot is a run: across, what the rates tell of it; up and down, how far the measured figure is off. Runs scatter by ${amount} (standard deviation).`,
   allFit: 'No run stands out.',
   misfits: (list: string) =>
     `Not like the others: ${list}. Look at what was noted there; leave a run out if its figure was read wrongly.`,

@@ -21,10 +21,10 @@ export const upkeep = {
     'deep-clean': 'Around the print head cleaned',
   } satisfies Record<StartingCheck, string>,
   /** Before a run is locked, and at the head of the day. */
-  line: (names: readonly string[], more: number, ways: Ways) =>
-    `Upkeep due: ${names.join('; ')}${more > 0 ? `; and ${counted(more, 'more', 'more', ways)}` : ''}.`,
+  line: (list: string, more: number, ways: Ways) =>
+    `Upkeep due: ${list}${more > 0 ? `; and ${counted(more, 'more', 'more', ways)}` : ''}.`,
   lineNever: 'No upkeep is noted yet.',
-  pastDate: (names: readonly string[]) => `Past best before: ${names.join(', ')}.`,
+  pastDate: (list: string) => `Past best before: ${list}.`,
   open: 'Upkeep',
   due: 'Due',
   nothingDue: 'Nothing is due.',

@@ -61,7 +61,7 @@ export const calibrate: Words['calibrate'] = {
   plotTold: (unit) => `según los valores hallados, ${unit}`,
   plotOff: (unit) => `diferencia, ${unit}`,
   scatter: (amount) =>
-    `Cada punto es una tirada: a lo ancho, lo que dicen de ella los valores hallados; a lo alto, cuánto se aparta lo medido. Dos de cada tres tiradas están a menos de ${amount}.`,
+    `Cada punto es una tirada: a lo ancho, lo que dicen de ella los valores hallados; a lo alto, cuánto se aparta lo medido. Las tiradas varían en ${amount} (desviación típica).`,
   allFit: 'Ninguna tirada destaca.',
   misfits: (list) =>
     `No se parece a las demás: ${list}. Mirar lo que se anotó; dejar fuera una tirada si su cifra se leyó mal.`,
