@@ -229,11 +229,6 @@ const keepLedger: Migration = (records) =>
           : [[key, value]],
       ),
   );
-/**
- * Records of upkeep and of calibration are new, and none of those before change. The number alone keeps an older app from a book
- * that it would read in part.
- */
-const noteUpkeep: Migration = (records) => records;
 
 const forTransfer = { meant: [] };
 
@@ -274,6 +269,10 @@ const handOver: Migration = (records) => {
     }),
   );
 };
+ * Records of upkeep and of calibration are new, and none of those before change. The number alone keeps an older app from a book
+ * that it would read in part.
+ */
+const noteUpkeep: Migration = (records) => records;
 
 /** `migrations[n]` takes version n + 1 to n + 2. Append only: what was shipped is never changed. */
 const migrations: readonly Migration[] = [
