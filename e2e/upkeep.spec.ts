@@ -1,5 +1,13 @@
 import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
 import { expect, kept, layOut, notices, openShop, pasteTable, test } from './shop';
+
+/** Opens the window from the Press room of an empty shop. */
+async function openUpkeep(page: Page): Promise<void> {
+  await openShop(page);
+  await page.goto('./#/press');
+  await page.getByTestId('upkeep-due').getByRole('button', { name: 'Upkeep' }).click();
+}
 
 test('what is due is said before a run is locked, and holds nothing up', async ({ page }) => {
   await openShop(page);
@@ -43,8 +51,7 @@ test('what is due is said before a run is locked, and holds nothing up', async (
 });
 
 test('the room is read, and questioned where it cannot be so', async ({ page }) => {
-  await openShop(page);
-  await page.getByTestId('upkeep-due').getByRole('button', { name: 'Upkeep' }).click();
+  await openUpkeep(page);
   const window = page.getByRole('dialog', { name: 'Upkeep' });
   const note = window.getByRole('button', { name: 'Note the room' });
   await note.click();
@@ -67,8 +74,7 @@ test('the room is read, and questioned where it cannot be so', async ({ page }) 
 test('the list is the shop’s: another interval, a check of its own, one that is given up', async ({
   page,
 }) => {
-  await openShop(page);
-  await page.getByTestId('upkeep-due').getByRole('button', { name: 'Upkeep' }).click();
+  await openUpkeep(page);
   const window = page.getByRole('dialog', { name: 'Upkeep' });
   await window.getByText('Change the list').click();
   await window.getByRole('button', { name: 'Change: Nozzle check' }).click();
@@ -93,8 +99,7 @@ test('the list is the shop’s: another interval, a check of its own, one that i
 for (const scheme of ['light', 'dark'] as const) {
   test(`the window of upkeep meets WCAG 2.2 AA: ${scheme}`, async ({ page }) => {
     await page.emulateMedia({ colorScheme: scheme });
-    await openShop(page);
-    await page.getByTestId('upkeep-due').getByRole('button', { name: 'Upkeep' }).click();
+    await openUpkeep(page);
     const window = page.getByRole('dialog', { name: 'Upkeep' });
     await window.getByRole('textbox', { name: 'Initials' }).fill('MK');
     await window.getByRole('button', { name: /^Done: White ink/ }).click();
