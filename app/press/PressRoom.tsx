@@ -44,6 +44,9 @@ export function PressRoom() {
               <Button weight="plain" onPress={() => openDialog({ kind: 'recipes' })}>
                 {words.recipes}
               </Button>
+              <Button weight="plain" onPress={() => openDialog({ kind: 'upkeep' })}>
+                {upkeep.open}
+              </Button>
             </>
           )}
           <HandOverButton />
@@ -53,20 +56,7 @@ export function PressRoom() {
       <StateBar run={run} received={received !== null} />
       {received && <ReceivedBar run={run} made={received.made} />}
       <KeptAside />
-          <Button weight="plain" onPress={() => openDialog({ kind: 'station' })}>
-            {words.equipment}
-          </Button>
-          <Button weight="plain" onPress={() => openDialog({ kind: 'recipes' })}>
-            {words.recipes}
-          </Button>
-          <Button weight="plain" onPress={() => openDialog({ kind: 'upkeep' })}>
-            {upkeep.open}
-          </Button>
-          <Button onPress={() => goTo('cards')}>{words.cards}</Button>
-        </div>
-      </div>
-      <StateBar run={run} />
-      <DueLine />
+      {!received && <DueLine />}
       {state.kind === 'missing' &&
         state.problems.map((problem) => (
           <p key={problem} className="care">

@@ -29,9 +29,6 @@ export type Dialog =
   | { readonly kind: 'close-run'; readonly run: string }
   | { readonly kind: 'design'; readonly order: string; readonly design: Design }
   | {
-      readonly kind: 'keep' | 'shop' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'spoil' | 'hand-over';
-    };
-  | { readonly kind: 'keep' | 'shop' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'upkeep' | 'spoil' };
       readonly kind:
         | 'keep'
         | 'shop'
@@ -39,9 +36,10 @@ export type Dialog =
         | 'test-strip'
         | 'station'
         | 'recipes'
+        | 'spoil'
+        | 'hand-over'
         | 'upkeep'
-        | 'calibrate'
-        | 'spoil';
+        | 'calibrate';
     };
 
 /** All of it lives until the tab closes; none of it is undone. */
