@@ -9,6 +9,7 @@ import { stopPlanning } from '../store/planning';
 import { useWays } from '../store/selectors';
 import { commitForGood, useShop } from '../store/shop';
 import { goTo, notify, openDialog, openRun } from '../store/view';
+import { DueLine } from '../upkeep/DueLine';
 import { useWords } from '../words';
 import { benchLength } from '../words/format';
 
@@ -51,6 +52,7 @@ export function RunBar({ run }: { run: LaidRun }) {
       <p className="quiet small">
         {run.printedTo > 0 && run.state === 'draft' && words.printedToHere(benchLength(run.printedTo, ways))}
       </p>
+      {run.state === 'draft' && <DueLine />}
       <RunSteps run={run} />
     </div>
   );

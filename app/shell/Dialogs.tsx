@@ -1,4 +1,5 @@
 import { ArtworkDialog } from '../artwork/ArtworkDialog';
+import { CalibrateDialog } from '../calibrate/CalibrateDialog';
 import { CompareDialog } from '../costs/CompareDialog';
 import { CostSheetDialog } from '../costs/CostSheetDialog';
 import { CostsDialog } from '../costs/CostsDialog';
@@ -22,6 +23,7 @@ import { PriceDialog } from '../pricing/PriceDialog';
 import { PricesDialog } from '../pricing/PricesDialog';
 import { PrintImageDialog } from '../print-image/PrintImageDialog';
 import { useView } from '../store/view';
+import { UpkeepDialog } from '../upkeep/UpkeepDialog';
 import { KeepDialog } from './KeepDialog';
 import { KeysDialog } from './KeysDialog';
 import { ShopDialog } from './ShopDialog';
@@ -78,6 +80,10 @@ export function Dialogs() {
       return <CloseDialog id={dialog.run} />;
     case 'spoil':
       return <SpoilDialog />;
+    case 'calibrate':
+      return <CalibrateDialog />;
+    case 'upkeep':
+      return <UpkeepDialog />;
     case 'shop':
       return <ShopDialog />;
     case 'hand-over':

@@ -33,7 +33,17 @@ export type Dialog =
   | { readonly kind: 'costs' | 'prices'; readonly back: Dialog | null }
   | { readonly kind: 'design'; readonly order: string; readonly design: Design }
   | {
-      readonly kind: 'keep' | 'shop' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'spoil' | 'hand-over';
+      readonly kind:
+        | 'keep'
+        | 'shop'
+        | 'keys'
+        | 'test-strip'
+        | 'station'
+        | 'recipes'
+        | 'spoil'
+        | 'hand-over'
+        | 'upkeep'
+        | 'calibrate';
     };
 
 /** All of it lives until the tab closes; none of it is undone. */

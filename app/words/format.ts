@@ -44,6 +44,10 @@ export const benchLength = (length: Micrometres, { unit, locale }: Ways): string
 export const filmLength = (length: Micrometres, { unit, locale }: Ways): string =>
   unit === 'mm' ? inUnit(length, 'm', locale, 2, 2) : inUnit(length, 'ft', locale, 2, 2);
 
+/** A length of film that nobody measured to the centimetre: `50 m`, `164 ft`. */
+export const roundLength = (length: Micrometres, { unit, locale }: Ways): string =>
+  unit === 'mm' ? inUnit(length, 'm', locale, 0, 1) : inUnit(length, 'ft', locale, 0, 0);
+
 /** `203 × 146 mm` */
 export function area(width: Micrometres, height: Micrometres, { unit, locale }: Ways): string {
   const most = unit === 'mm' ? 1 : 2;
@@ -88,6 +92,10 @@ export const dueDay = (date: LocalDate, { locale }: Ways): string =>
 export const dayOf = (date: LocalDate, { locale }: Ways): string =>
   new Intl.DateTimeFormat(locale, { dateStyle: 'long' }).format(noonOf(date));
 
+/** A day with its year: `25 Nov 2026`. */
+export const calendarDay = (date: LocalDate, { locale }: Pick<Ways, 'locale'>): string =>
+  new Intl.DateTimeFormat(locale, { dateStyle: 'medium' }).format(noonOf(date));
+
 export const clockTime = (instant: number, { locale }: Ways): string =>
   new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' }).format(instant);
 
@@ -105,6 +113,10 @@ export const typedLength = (length: Micrometres, { unit, locale }: Ways): string
   new Intl.NumberFormat(locale, { maximumFractionDigits: unit === 'mm' ? 2 : 3, useGrouping: false }).format(
     toUnit(length, unit),
   );
+
+/** `ink, powder and film` */
+export const listed = (names: readonly string[], { locale }: Pick<Ways, 'locale'>): string =>
+  new Intl.ListFormat(locale, { type: 'conjunction' }).format(names);
 
 /** One of two words by a count; the figure is in front of it. */
 export function counted(count: number, one: string, many: string, ways: Pick<Ways, 'locale'>): string {
@@ -131,6 +143,18 @@ export function spoken(seconds: number, { locale }: Pick<Ways, 'locale'>): strin
     ? `${count(Math.floor(minutes / 60))} h`
     : `${count(Math.floor(minutes / 60))} h ${count(rest)} min`;
 }
+
+/** Working time that may be minutes or seconds, also less than none: `−95 s`, `4.2 min`, `85 min`. */
+export function workTime(seconds: number, { locale }: Pick<Ways, 'locale'>): string {
+  if (Math.abs(seconds) < 120) return `${number(seconds, locale, 0, 0)} s`;
+  return `${number(seconds / 60, locale, 0, Math.abs(seconds) < 3600 ? 1 : 0)} min`;
+}
+
+/** Film in an hour, from seconds for a metre: `2.40 m`, `7.9 ft`. */
+export const printSpeed = (secondsAMetre: number, { unit, locale }: Ways): string => {
+  const metres = 3600 / secondsAMetre;
+  return unit === 'mm' ? `${number(metres, locale, 2, 2)} m` : `${number(metres / 0.3048, locale, 1, 1)} ft`;
+};
 
 /** A width as fine as an artwork's findings are: `0.35 mm`, `0.014 in`. */
 export const fineLength = (length: number, { unit, locale }: Ways): string =>

@@ -8,6 +8,7 @@ export {
   tickJob,
   ticksOf,
 } from './bench';
+export { calibrate, isInForce, leaveRunOut, takeBackCalibration } from './calibration';
 export { closeRun } from './closing';
 export { changeCurrency } from './currency';
 export { addDesign, type NewSize } from './designs';
@@ -74,3 +75,4 @@ export {
   setMeant,
 } from './transfers';
 export { redoStep, undoStep } from './undo';
+export { addCheck, editCheck, noteAir, noteCheck, resetCheck } from './upkeep';

@@ -5,6 +5,7 @@ import type { Book, Closing, Copy, Run, Settings, Spoilage } from '../model';
 import { pressRecipe, ticked, type Work, workOf } from '../pressing';
 import { boxOf, inUse, takenByRun } from '../stock';
 import { asSeconds, type LocalDate, um } from '../units';
+import { airOf } from '../upkeep';
 import { plannedTime, tickedTime } from './work-time';
 
 /** All copies of a run together; `null` where one of them is not known. */
@@ -153,7 +154,7 @@ export function proposeClosing(
     },
     spoiled: spoiledOf(book, run),
     lots: lotsOf(book, film.id),
-    air: { temperature: null, humidity: null },
+    air: airOf(Object.values(book.reading), day),
     notes: '',
   };
 }

@@ -27,6 +27,14 @@ export {
   type RecordKey,
   readRecord,
 } from './book';
+export {
+  type Calibration,
+  type Driver,
+  type LeftOut,
+  type Quantity,
+  quantities,
+  type Tunable,
+} from './calibration';
 export type { Closing, Rates } from './closing';
 export { type Id, type Instant, instant } from './fields';
 export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
@@ -102,4 +110,5 @@ export type {
   Supply,
   SupplyKind,
 } from './stock';
+export { type Check, type Hazard, hazards, type Interval, type Reading, type UpkeepEntry } from './upkeep';
 export type { CostBasis, RunUse } from './use';

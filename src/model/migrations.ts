@@ -281,6 +281,12 @@ const handOver: Migration = (records) => {
   );
 };
 
+/**
+ * Records of upkeep and of calibration are new, and none of those before change. The number alone keeps an older app from a book
+ * that it would read in part.
+ */
+const noteUpkeep: Migration = (records) => records;
+
 /** What version 13 begins with, in a currency's own units. */
 function firstPrices(currency: string) {
   const unit = 10 ** (/^[A-Z]{3}$/.test(currency) ? minorDigits(currency) : 2);
@@ -369,6 +375,7 @@ const migrations: readonly Migration[] = [
   callFindingsMeant,
   handOver,
   countMoney,
+  noteUpkeep,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

@@ -370,6 +370,11 @@ describe('migration', () => {
     expect(migrated?.get('settings/shop')).toMatchObject({ shelfFirst: true, station: { oneClosing } });
   });
 
+  it('keeps every record as it was where upkeep and calibration are new, in version 13', () => {
+    const twelve = new Map<string, unknown>([other, ['run/r', { id: 'r' }], ['step/s', { id: 's' }]]);
+    expect(migrate(twelve, 12)).toEqual(twelve);
+  });
+
   it('leaves records of the present version alone', () => {
     const records = new Map<string, unknown>([other]);
     expect(migrate(records, MODEL_VERSION)).toEqual(records);

@@ -1,4 +1,5 @@
 import { artwork, grade } from './artwork';
+import { calibrate } from './calibrate';
 import { cards } from './cards';
 import { closing } from './closing';
 import { commands, keys } from './commands';
@@ -36,6 +37,7 @@ import { station } from './station';
 import { stock } from './stock';
 import { strip } from './strip';
 import { table } from './table';
+import { upkeep } from './upkeep';
 
 /** English, which every other language is typed by. */
 export const en = {
@@ -81,6 +83,8 @@ export const en = {
   quote,
   compare,
   makeOrBuy,
+  upkeep,
+  calibrate,
   lengthProblems,
   moneyProblems,
   rateProblems,

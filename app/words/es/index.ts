@@ -1,5 +1,6 @@
 import type { Words } from '../en';
 import { artwork, grade } from './artwork';
+import { calibrate } from './calibrate';
 import { cards } from './cards';
 import { closing } from './closing';
 import { commands, keys } from './commands';
@@ -37,6 +38,7 @@ import { station } from './station';
 import { stock } from './stock';
 import { strip } from './strip';
 import { table } from './table';
+import { upkeep } from './upkeep';
 
 /**
  * Spanish as a print shop in Latin America or Spain says it. Labels and advice are infinitives ("Distribuir", "Escribir un
@@ -100,6 +102,8 @@ export const es: Words = {
   quote,
   compare,
   makeOrBuy,
+  upkeep,
+  calibrate,
   lengthProblems,
   moneyProblems,
   rateProblems,

@@ -2,12 +2,13 @@ import type { Ways } from '../../../app/words/format';
 import type { Finding } from '../../../src/artwork';
 import type { CellProblem } from '../../../src/intake';
 import type { LaidCopy, Refusal } from '../../../src/layout';
-import type { Peel, PressValues } from '../../../src/model';
+import type { Interval, Peel, PressValues } from '../../../src/model';
 import type { ImageProblem } from '../../../src/output/browser';
 import type { Part } from '../../../src/output/print-image';
 import type { UnplacedReason } from '../../../src/packing';
 import type { Bottleneck, JobKind, Question, Worker } from '../../../src/pressing';
-import { fromDegrees, fromMm, type Seconds } from '../../../src/units';
+import { fromDegrees, fromMm, type Seconds, um } from '../../../src/units';
+import type { Standing } from '../../../src/upkeep';
 
 /** Every member of a union, which the compiler counts. */
 const every = <Union extends string>(all: Record<Union, true>): Union[] => Object.keys(all) as Union[];
@@ -119,6 +120,23 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
       (name) => [name, numbers],
     ),
   ),
+  more: counts,
+  standing: [
+    { kind: 'done' },
+    { kind: 'never' },
+    { kind: 'days', over: 0 },
+    { kind: 'days', over: 3 },
+    { kind: 'film', over: um(0) },
+    { kind: 'film', over: fromMm(12_000) },
+  ] satisfies Standing[],
+  interval: [
+    { kind: 'day' },
+    { kind: 'days', days: 7 },
+    { kind: 'days', days: 3 },
+    { kind: 'film', length: fromMm(50_000) },
+  ] satisfies Interval[],
+  needed: numbers,
+  'calibrate.apart.1': ['few', 'alike'],
   bytes: [40_000_000],
   bearing: [4120],
   mm2: [4120],
