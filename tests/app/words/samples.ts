@@ -191,6 +191,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
     ...workers.map((worker) => ({ kind: 'worker', worker, busy: 60 }) as const),
     { kind: 'path', through: kinds },
   ] satisfies Bottleneck[],
+  'press.shelfDrawn.0': [[{ name: 'Zq', count: 2 }]],
   'press.bound.0': texts,
   'press.worker.1': [0, 1],
   'press.worker.2': [1, 2],
