@@ -27,12 +27,19 @@ export {
   unitNamed,
 } from './length';
 export {
+  asMilliMinor,
   asMinor,
   costOf,
+  FINER,
+  type LengthRate,
+  type MilliMinor,
   type Minor,
   type MoneyProblem,
   minorDigits,
+  type PriceProblem,
+  parseFinePrice,
   parseMoney,
+  parsePrice,
 } from './money';
 export { fail, ok, type Result } from './result';
 export {
