@@ -9,6 +9,7 @@ export {
   ticksOf,
 } from './bench';
 export { closeRun } from './closing';
+export { changeCurrency } from './currency';
 export { addDesign, type NewSize } from './designs';
 export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
 export {
@@ -50,7 +51,7 @@ export {
   spoil,
   unlockRun,
 } from './runs';
-export { changeCurrency, editSettings } from './settings';
+export { editSettings } from './settings';
 export { applySettled } from './settled';
 export { type Drawn, drawFirst, drawFromShelf, waitingFor } from './shelf';
 export { startBook } from './start';

@@ -62,6 +62,18 @@ export {
 export { MODEL_VERSION, migrate } from './migrations';
 export { type OrderState, orderStates } from './order-state';
 export {
+  type Aim,
+  type Alternative,
+  type Costs,
+  type Heater,
+  heaters,
+  type LabourRoom,
+  labourRooms,
+  type OrderPricing,
+  type Pricing,
+  type Quote,
+} from './prices';
+export {
   type Artwork,
   type Copy,
   type Film,
@@ -90,3 +102,4 @@ export type {
   Supply,
   SupplyKind,
 } from './stock';
+export type { CostBasis, RunUse } from './use';

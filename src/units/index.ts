@@ -51,3 +51,4 @@ export {
   toDegrees,
 } from './temperature';
 export { withoutAccents } from './text';
+export { kilogramsIn, litresIn, parseMassPrice, parseVolumePrice } from './unit-price';

@@ -11,7 +11,8 @@ export interface LengthRate {
   readonly per: Micrometres;
 }
 
-export const asMinor = (value: number): Minor => Math.round(value) as Minor;
+/** Rounded; never the zero below zero, which would be told as -0.00. */
+export const asMinor = (value: number): Minor => (Math.round(value) + 0) as Minor;
 
 /** How many decimals a currency has: 2 for USD and EUR, 0 for JPY (ISO 4217, by Intl). */
 export function minorDigits(currency: string): number {

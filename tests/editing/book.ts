@@ -1,4 +1,4 @@
-import { startingRates } from '../../src/costing';
+import { startingCosts, startingRates } from '../../src/costing';
 import {
   addOrder,
   addTransfer,
@@ -13,6 +13,7 @@ import { type Book, type Closing, emptyBook, type Id, type Instant, settingsOf }
 import { startingStation } from '../../src/pressing';
 import type { TakenBlanks } from '../../src/stock';
 import { asMinor, fromMm, type LocalDate } from '../../src/units';
+import { startingPricing } from '../../src/pricing';
 
 export const NOW = '2026-11-25T12:00:00.000Z' as Instant;
 export const LATER = '2026-11-25T12:30:00.000Z' as Instant;
@@ -65,6 +66,10 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           station: startingStation('C'),
           shelfFirst: true,
           rates: startingRates,
+          costs: startingCosts('USD'),
+          pricing: startingPricing('USD'),
+          alternatives: [],
+          letterhead: { name: '', address: '' },
           lastBackup: null,
           columns: {},
         },
