@@ -51,7 +51,11 @@ export function changeCurrency(draft: BookDraft, currency: string): void {
   const { shop } = draft.settings;
   if (!shop || shop.currency === currency) return;
   const scale = 10 ** (minorDigits(currency) - minorDigits(shop.currency));
-  const keep: Keep = (amount) => (amount === null ? amount : (Math.round(amount * scale) as typeof amount));
+  const keep: Keep = (amount) =>
+    amount === null
+      ? amount
+      : // What has a price does not become free.
+        (Math.max(amount > 0 ? 1 : 0, Math.round(amount * scale)) as typeof amount);
   for (const film of Object.values(draft.film)) keepFilm(film, keep);
   for (const garment of Object.values(draft.garment)) garment.price = keep(garment.price);
   const keepQuote = ({ quote }: { quote: { total: Minor } | null }) => {
