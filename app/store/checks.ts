@@ -1,6 +1,7 @@
 import { create } from 'zustand';
 import {
   type ArtworkCheck,
+  coverageOf,
   type Finding,
   findingsOf,
   type Limits,
@@ -8,6 +9,7 @@ import {
   strokeLimit,
 } from '../../src/artwork';
 import { type CheckRequest, openArtwork, openChecker } from '../../src/artwork/browser';
+import type { PrintedOf } from '../../src/costing/run';
 import type { Artwork, Book, Transfer } from '../../src/model';
 import { keepArtwork, keepCheck, loadArtworkFile, loadCheck } from './artwork';
 import { settingsOrFirst } from './selectors';
@@ -44,7 +46,11 @@ interface KeptChecks {
 const sizeKey = ({ width, height }: Pick<Transfer, 'width' | 'height'>, limits: Limits): string =>
   `${width}x${height} ${strokeLimit(limits)} ${limits.opening}`;
 
-function taskFor(book: Book, { artwork: id, width, height }: Transfer, limits: Limits): Task | null {
+function taskFor(
+  book: Book,
+  { artwork: id, width, height }: Pick<Transfer, 'artwork' | 'width' | 'height'>,
+  limits: Limits,
+): Task | null {
   const artwork = id === null ? undefined : book.artwork[id];
   if (!artwork?.trim) return null;
   const { pixels, trim, kind } = artwork;
@@ -218,9 +224,30 @@ export function outlineNow(artwork: string): Outline | null {
   return null;
 }
 
+const doneIn = (states: ReadonlyMap<string, CheckState>): number =>
+  [...states.values()].filter(({ kind }) => kind === 'done').length;
+
+let lastPrinted: { book: Book; done: number; of: PrintedOf } | null = null;
+
+/** What each transfer's artwork prints at its size, as far as its check is done; the same function while nothing changes. */
+export function printedNow(book: Book): PrintedOf {
+  const { states } = useChecks.getState();
+  const done = doneIn(states);
+  if (lastPrinted?.book !== book || lastPrinted.done !== done) {
+    const { limits } = settingsOrFirst(book);
+    const of: PrintedOf = (transfer) => {
+      const key = taskFor(book, transfer, limits)?.key;
+      const state = key === undefined ? undefined : states.get(key);
+      return state?.kind === 'done' ? coverageOf(state.check.sums, state.check.pixels, transfer) : null;
+    };
+    lastPrinted = { book, done, of };
+  }
+  return lastPrinted.of;
+}
+
 /** How many checks are done: what is drawn from them is drawn again when it changes. */
 export const useDoneChecks = (): number =>
-  useChecks(({ states }) => [...states.values()].filter(({ kind }) => kind === 'done').length);
+  useChecks(({ states }) => doneIn(states));
 
 const known = new WeakMap<ArtworkCheck, Map<string, readonly Finding[]>>();
 

@@ -42,6 +42,7 @@ export {
   parsePrice,
 } from './money';
 export { fail, ok, type Result } from './result';
+export { parseShare, type ShareProblem } from './share';
 export {
   fromDegrees,
   parseTemperature,

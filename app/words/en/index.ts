@@ -16,10 +16,13 @@ import { orders } from './orders';
 import { press } from './press';
 import { printImage } from './print-image';
 import {
+  amountProblems,
   dateProblems,
   durationProblems,
   lengthProblems,
   moneyProblems,
+  rateProblems,
+  shareProblems,
   temperatureProblems,
 } from './problems';
 import { recipeForm } from './recipes';
@@ -71,6 +74,9 @@ export const en = {
   log,
   lengthProblems,
   moneyProblems,
+  rateProblems,
+  shareProblems,
+  amountProblems,
   dateProblems,
   durationProblems,
   temperatureProblems,
