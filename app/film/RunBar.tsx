@@ -3,6 +3,7 @@ import type { LaidRun } from '../../src/layout';
 import { openRuns, printedRuns, type Run } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
+import { costsOf } from '../store/costs';
 import { openNextRun } from '../store/next-run';
 import { stopPlanning } from '../store/planning';
 import { useWays } from '../store/selectors';
@@ -58,6 +59,7 @@ export function RunBar({ run }: { run: LaidRun }) {
 /** The steps that a run can take from where it is. */
 function RunSteps({ run }: { run: LaidRun }) {
   const { runs: words, rooms } = useWords();
+  const book = useShop((shop) => shop.book);
   const toPress = <Button onPress={() => goTo('press')}>{rooms.press}</Button>;
   const steps: Record<Run['state'], () => React.ReactNode> = {
     draft: () => (
@@ -72,7 +74,8 @@ function RunSteps({ run }: { run: LaidRun }) {
           isDisabled={run.copies.length === 0 || run.spans === null}
           onPress={() => {
             stopPlanning();
-            commitForGood((draft, context) => lockRun(draft, run.id, context));
+            const { use, costs, rates } = costsOf(book, run);
+            commitForGood((draft, context) => lockRun(draft, run.id, context, { use, costs, rates }));
             notify('plain', words.lockedNote(run.name));
           }}
         >

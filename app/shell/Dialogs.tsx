@@ -1,4 +1,8 @@
 import { ArtworkDialog } from '../artwork/ArtworkDialog';
+import { CompareDialog } from '../costs/CompareDialog';
+import { CostSheetDialog } from '../costs/CostSheetDialog';
+import { CostsDialog } from '../costs/CostsDialog';
+import { MakeOrBuyDialog } from '../costs/MakeOrBuyDialog';
 import { TestStripDialog } from '../cut-map/TestStripDialog';
 import { FilmDialog } from '../film/FilmDialog';
 import { PrintedDialog, SpoiledDialog } from '../film/ProgressDialogs';
@@ -14,6 +18,8 @@ import { CloseDialog } from '../press/CloseDialog';
 import { RecipesDialog } from '../press/RecipesDialog';
 import { SpoilDialog } from '../press/SpoilDialog';
 import { StationDialog } from '../press/StationDialog';
+import { PriceDialog } from '../pricing/PriceDialog';
+import { PricesDialog } from '../pricing/PricesDialog';
 import { PrintImageDialog } from '../print-image/PrintImageDialog';
 import { useView } from '../store/view';
 import { KeepDialog } from './KeepDialog';
@@ -48,6 +54,18 @@ export function Dialogs() {
       return <SpoiledDialog />;
     case 'print-image':
       return <PrintImageDialog />;
+    case 'cost-sheet':
+      return <CostSheetDialog id={dialog.run} />;
+    case 'compare':
+      return <CompareDialog id={dialog.run} />;
+    case 'make-or-buy':
+      return <MakeOrBuyDialog id={dialog.run} />;
+    case 'costs':
+      return <CostsDialog back={dialog.back} />;
+    case 'price':
+      return <PriceDialog id={dialog.order} />;
+    case 'prices':
+      return <PricesDialog back={dialog.back} />;
     case 'keep':
       return <KeepDialog />;
     case 'test-strip':

@@ -30,13 +30,17 @@ function knownOf(book: Book): Known {
   return known.of;
 }
 
-/** The costs of a run as it lies in a book, or in one that is only tried. */
+/** The costs of a run as it lies in the book. */
 export function costsOf(book: Book, run: LaidRun): RunCosts {
-  const { runs, printed } = knownOf(useShop.getState().book);
-  const found = runs.get(run) ?? runCosts(book, run, settingsOrFirst(book), printed);
+  const { runs } = knownOf(book);
+  const found = runs.get(run) ?? costsTried(book, run);
   runs.set(run, found);
   return found;
 }
+
+/** The costs of a run in a book that is only tried. */
+export const costsTried = (book: Book, run: LaidRun): RunCosts =>
+  runCosts(book, run, settingsOrFirst(book), printedNow(useShop.getState().book));
 
 export function useRunCosts(run: LaidRun): RunCosts {
   const book = useShop((shop) => shop.book);

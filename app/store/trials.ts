@@ -48,35 +48,31 @@ async function layOutTrials(
   return found;
 }
 
-/** Trials of a run that can be watched and stopped; leaving the window stops them. */
+/** Trials of a run that can be watched and stopped; leaving the window stops them. What was found stays until the next start. */
 export function useTrials() {
-  const [state, setState] = useState<{ share: number; found: readonly Found[] } | null>(null);
+  const [state, setState] = useState<{ trying: boolean; share: number; found: readonly Found[] }>({
+    trying: false,
+    share: 0,
+    found: [],
+  });
   const running = useRef<AbortController | null>(null);
   useEffect(() => () => running.current?.abort(), []);
   const start = async (run: Run, trials: readonly Trial[]): Promise<readonly Found[]> => {
     running.current?.abort();
     const own = new AbortController();
     running.current = own;
-    setState({ share: 0, found: [] });
+    const tell = (change: Partial<typeof state>) => {
+      if (running.current === own) setState((now) => ({ ...now, ...change }));
+    };
+    tell({ trying: true, share: 0, found: [] });
     try {
-      return await layOutTrials(run, trials, own.signal, (share, found) => {
-        if (running.current === own) setState({ share, found });
-      });
+      return await layOutTrials(run, trials, own.signal, (share, found) => tell({ share, found }));
     } catch {
       notify('error', wordsNow().film.planFailed);
       return [];
     } finally {
-      if (running.current === own) {
-        running.current = null;
-        setState(null);
-      }
+      tell({ trying: false });
     }
   };
-  return {
-    trying: state !== null,
-    share: state?.share ?? 0,
-    found: state?.found ?? [],
-    start,
-    stop: () => running.current?.abort(),
-  };
+  return { ...state, start, stop: () => running.current?.abort() };
 }

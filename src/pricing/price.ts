@@ -26,7 +26,7 @@ export interface PricedGarments {
 
 /** A line of a price; what is taken off is below zero. */
 export type PriceLine =
-  | { readonly kind: 'print' | 'garments'; readonly name: string; readonly count: number; readonly each: Minor; readonly amount: Minor }
+  | { readonly kind: 'print' | 'garments'; readonly id: string; readonly name: string; readonly count: number; readonly each: Minor; readonly amount: Minor }
   | { readonly kind: 'artwork-fee'; readonly count: number; readonly each: Minor; readonly amount: Minor }
   | { readonly kind: 'supplied'; readonly count: number; readonly amount: Minor }
   | { readonly kind: 'break'; readonly from: number; readonly share: number; readonly name: string | null; readonly amount: Minor }
@@ -115,15 +115,15 @@ export function priceOf({
     .filter(({ count }) => count > 0)
     .map((print) => {
       const each = eachOf(print, pricing, aim);
-      const { name, count } = print;
-      return { print, line: { kind: 'print' as const, name, count, each, amount: asMinor(count * each) } };
+      const { transfer: id, name, count } = print;
+      return { print, line: { kind: 'print' as const, id, name, count, each, amount: asMinor(count * each) } };
     });
   const garmentLines = order.supplied
     ? []
     : garments.flatMap(({ name, count, cost: own }): PriceLine[] => {
         if (own === null || count === 0) return [];
         const each = roundedUp(own * factorOf(aim));
-        return [{ kind: 'garments', name, count, each, amount: asMinor(count * each) }];
+        return [{ kind: 'garments', id: `${name} ${own}`, name, count, each, amount: asMinor(count * each) }];
       });
   const brought = order.supplied ? sum(garments.map(({ count }) => count)) : 0;
   const goods: PriceLine[] = [...printLines.map(({ line }) => line), ...garmentLines];

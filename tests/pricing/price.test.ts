@@ -75,7 +75,7 @@ describe('the price of an order', () => {
 
   it('is whole for one print, rounded up, and the line is count times that', () => {
     const { lines } = priced({}, { prints: [print({ count: 3, cost: 1000 })] });
-    expect(lines).toEqual([{ kind: 'print', name: 'crest', count: 3, each: 667, amount: 2001 }]);
+    expect(lines).toEqual([{ kind: 'print', id: 't', name: 'crest', count: 3, each: 667, amount: 2001 }]);
   });
 
   it('rounds tax once, and what is included in it leaves the rest', () => {

@@ -2,6 +2,7 @@ import { artwork, grade } from './artwork';
 import { cards } from './cards';
 import { closing } from './closing';
 import { commands, keys } from './commands';
+import { costSheet, costsForm } from './costs';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
 import { demo } from './demo';
@@ -14,6 +15,7 @@ import { keep, storage } from './keep';
 import { log } from './log';
 import { orders } from './orders';
 import { press } from './press';
+import { compare, makeOrBuy, price, prices, quote } from './pricing';
 import { printImage } from './print-image';
 import {
   amountProblems,
@@ -72,6 +74,13 @@ export const en = {
   cards,
   stock,
   log,
+  costSheet,
+  costsForm,
+  price,
+  prices,
+  quote,
+  compare,
+  makeOrBuy,
   lengthProblems,
   moneyProblems,
   rateProblems,
