@@ -99,10 +99,9 @@ function Comparison({ run }: { run: Run }) {
   if (!film) return null;
   const isStale = laidOut !== null && changesLayout(book, laidOut);
   const isDraft = run.state === 'draft' && run.printedTo === 0;
-  const least = Math.min(
-    ...found.filter(({ tried }) => tried.leftOut === 0).map(({ tried }) => tried.cost),
-  );
-  const copies = found[0]?.places.length ?? Object.values(book.copy).filter((copy) => copy.run === run.id).length;
+  const least = Math.min(...found.filter(({ tried }) => tried.leftOut === 0).map(({ tried }) => tried.cost));
+  const copies =
+    found[0]?.places.length ?? Object.values(book.copy).filter((copy) => copy.run === run.id).length;
   const add = (way: Way) => setOwn([...own.filter(({ label }) => label !== way.label), way]);
   const take = (way: Way, which: Found) => {
     stopPlanning();
@@ -113,7 +112,7 @@ function Comparison({ run }: { run: Run }) {
   return (
     <>
       <p className="quiet">{words.compare.hint(copies, ways)}</p>
-      <div className="table-scroll" role="region" aria-label={words.compare.title(run.name)} tabIndex={0}>
+      <div className="table-scroll">
         <table className="ways">
           <thead>
             <tr>
@@ -155,10 +154,7 @@ function Comparison({ run }: { run: Run }) {
           hint={words.compare.priceByArea}
           onAdd={(width) => add(otherWidth(film, width, words, ways))}
         />
-        <OtherLength
-          label={words.compare.addGap}
-          onAdd={(gap) => add(otherGap(film, gap, words, ways))}
-        />
+        <OtherLength label={words.compare.addGap} onAdd={(gap) => add(otherGap(film, gap, words, ways))} />
       </div>
     </>
   );

@@ -15,7 +15,9 @@ export function CostNotes({ costs }: { costs: RunCosts }) {
   const assumed = use.transfers.filter((transfer) => transfer.assumed !== null);
   const names = assumed.slice(0, NAMED).map(({ id }) => nameOf(id));
   if (assumed.length > NAMED) names.push(words.more(assumed.length - NAMED, ways));
-  const pressed = new Set(use.transfers.filter(({ seconds }) => seconds.pressing > 0).map(({ order }) => order));
+  const pressed = new Set(
+    use.transfers.filter(({ seconds }) => seconds.pressing > 0).map(({ order }) => order),
+  );
   const ours = use.orders.filter(({ id, supplied }) => !supplied && pressed.has(id));
   const bare = ours.filter(({ garments }) => garments.length === 0).map(({ id }) => codeOf(id));
   const unpriced = ours

@@ -96,7 +96,10 @@ function Sheet({ run }: { run: LaidRun }) {
   );
 }
 
-function partAt(sheet: CostSheet, path: Path): { order?: OrderCost; transfer?: TransferCost; copy?: CostShare } {
+function partAt(
+  sheet: CostSheet,
+  path: Path,
+): { order?: OrderCost; transfer?: TransferCost; copy?: CostShare } {
   const order = sheet.orders.find(({ id }) => id === path.order);
   const transfer = order?.transfers.find(({ id }) => id === path.transfer);
   const copy = path.copy === undefined ? undefined : transfer?.copies[path.copy];
@@ -128,7 +131,8 @@ function Trail({ run, path, onPath }: { run: LaidRun; path: Path; onPath: (path:
   const order = orderId === undefined ? undefined : names.order(orderId);
   const steps: { label: string; path: Path }[] = [{ label: run.name, path: {} }];
   if (order && orderId !== undefined) steps.push({ label: order.name, path: { order: orderId } });
-  if (order && transfer !== undefined) steps.push({ label: names.transfer(transfer), path: { order: order.id, transfer } });
+  if (order && transfer !== undefined)
+    steps.push({ label: names.transfer(transfer), path: { order: order.id, transfer } });
   if (order && transfer !== undefined && copy !== undefined) {
     steps.push({ label: words.copy(order.code, names.numbers(transfer)[copy] ?? 0), path });
   }
@@ -172,11 +176,13 @@ function Lines({ sheet, share }: { sheet: CostSheet; share: CostShare | null }) 
                 <span className="quiet small">{line.gap ? '' : percent(part, ways)}</span>
                 <b data-amount={amount}>{line.gap ? '—' : money(amount, ways)}</b>
               </summary>
-              {(share ? tellShare(sheet, share, at, words, ways) : tellLine(line, words, ways)).map((told) => (
-                <p key={told} className="small">
-                  {told}
-                </p>
-              ))}
+              {(share ? tellShare(sheet, share, at, words, ways) : tellLine(line, words, ways)).map(
+                (told) => (
+                  <p key={told} className="small">
+                    {told}
+                  </p>
+                ),
+              )}
             </details>
           </li>
         );
@@ -205,7 +211,12 @@ function Parts({
   const level = transfer ? 'copies' : order ? 'transfers' : 'orders';
   const row = (key: string, amount: number, name: string, path: Path, code: React.ReactNode) => (
     <li key={key}>
-      <button type="button" className="cost-part" aria-label={`${words.open(name)}: ${money(asMinor(amount), ways)}`} onClick={() => onPath(path)}>
+      <button
+        type="button"
+        className="cost-part"
+        aria-label={`${words.open(name)}: ${money(asMinor(amount), ways)}`}
+        onClick={() => onPath(path)}
+      >
         {code}
         <span>{name}</span>
         <b data-amount={amount}>{money(asMinor(amount), ways)}</b>

@@ -11,11 +11,18 @@ import { commitQuietly, useShop } from '../store/shop';
 import { type Dialog, openDialog } from '../store/view';
 import { useWords } from '../words';
 import { bulkUnits } from '../words/format';
-import { type CostField, type CostProblems, type CostsForm, formOf, readForm, startingForm } from './costs-form';
+import {
+  type CostField,
+  type CostProblems,
+  type CostsForm,
+  formOf,
+  readForm,
+  startingForm,
+} from './costs-form';
 import './costs.css';
 
 /** What this shop pays. Nothing is taken over before "Save"; then the window it was opened from is back. */
-export function CostsDialog({ back }: { back: Dialog }) {
+export function CostsDialog({ back }: { back: Dialog | null }) {
   const { costsForm: words, common } = useWords();
   const ways = useWays();
   const settings = useShop(({ book }) => settingsOrFirst(book));
@@ -41,7 +48,8 @@ export function CostsDialog({ back }: { back: Dialog }) {
       {...(form[name] !== '' && form[name] === starting[name] ? { hint: words.starting } : {})}
     />
   );
-  const price = (name: CostField, label: string, unit: string) => field(name, words.price(label, currency, unit));
+  const price = (name: CostField, label: string, unit: string) =>
+    field(name, words.price(label, currency, unit));
   return (
     <Window title={words.title}>
       <p className="quiet">{words.hint}</p>
@@ -67,7 +75,11 @@ export function CostsDialog({ back }: { back: Dialog }) {
           {field('designTime', words.designTime)}
           <h3>{words.groups.garments}</h3>
           {price('blank', words.blank, '1')}
-          <Blanks value={form.blanks} problem={problems.blanks ?? null} onChange={(blanks) => set({ blanks })} />
+          <Blanks
+            value={form.blanks}
+            problem={problems.blanks ?? null}
+            onChange={(blanks) => set({ blanks })}
+          />
           <h3>{words.groups.beside}</h3>
           {field('spoilage', words.spoilage)}
           <Choice
@@ -114,7 +126,11 @@ function Blanks({
         aria-describedby={`${id}-hint`}
         onChange={(event) => onChange(event.target.value)}
       />
-      <p id={`${id}-hint`} className={problem === null ? 'hint' : 'problem'} role={problem === null ? undefined : 'alert'}>
+      <p
+        id={`${id}-hint`}
+        className={problem === null ? 'hint' : 'problem'}
+        role={problem === null ? undefined : 'alert'}
+      >
         {problem ?? words.blanksHint}
       </p>
     </div>

@@ -77,7 +77,9 @@ function Alternatives({ run }: { run: LaidRun }) {
         />
       ))}
       {edited === null ? (
-        <Button onPress={() => setEdited('new')}>{words.add}</Button>
+        <div>
+          <Button onPress={() => setEdited('new')}>{words.add}</Button>
+        </div>
       ) : (
         <AlternativeFields
           key={edited === 'new' ? 'new' : edited.id}

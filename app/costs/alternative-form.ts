@@ -74,7 +74,11 @@ export function formOf(alternative: Alternative, ways: Ways): AlternativeForm {
 }
 
 /** Reads the form; every field of its kind that cannot be used is named with its reason. */
-export function readForm(form: AlternativeForm, id: string, ways: Ways): Result<Alternative, AlternativeProblems> {
+export function readForm(
+  form: AlternativeForm,
+  id: string,
+  ways: Ways,
+): Result<Alternative, AlternativeProblems> {
   const problems: AlternativeProblems = {};
   const words = wordsNow();
   const money = (field: AlternativeField): Minor => {
@@ -94,7 +98,12 @@ export function readForm(form: AlternativeForm, id: string, ways: Ways): Result<
   };
   const name = form.name.trim();
   if (name === '') problems.name = words.makeOrBuy.nameEmpty;
-  const common = { id, name, shipping: money('shipping'), days: whole('days', 0, 999, words.makeOrBuy.daysProblem) };
+  const common = {
+    id,
+    name,
+    shipping: money('shipping'),
+    days: whole('days', 0, 999, words.makeOrBuy.daysProblem),
+  };
   const alternative = ((): Alternative => {
     switch (form.kind) {
       case 'length': {

@@ -1,8 +1,8 @@
 import { startingCosts, startingRates } from '../../src/costing';
 import type { Costs, Heater, LabourRoom, Rates } from '../../src/model';
 import {
-  fail,
   FINER,
+  fail,
   kilogramsIn,
   litresIn,
   type Microlitres,
@@ -10,6 +10,7 @@ import {
   type MilliMinor,
   minorDigits,
   ok,
+  type PriceProblem,
   parseDuration,
   parseFinePrice,
   parseMass,
@@ -18,7 +19,6 @@ import {
   parseShare,
   parseVolume,
   parseVolumePrice,
-  type PriceProblem,
   type Result,
   toMass,
   toVolume,
@@ -44,7 +44,11 @@ const otherFields = [
 ] as const;
 
 type PriceField = (typeof priceFields)[number];
-export type CostField = PriceField | (typeof otherFields)[number] | `watts-${Heater}` | `labour-${LabourRoom}`;
+export type CostField =
+  | PriceField
+  | (typeof otherFields)[number]
+  | `watts-${Heater}`
+  | `labour-${LabourRoom}`;
 
 /** The form as typed. */
 export type CostsForm = Pick<Costs, 'filmBy'> & { readonly overhead: Costs['overhead']['kind'] } & Readonly<
@@ -61,7 +65,11 @@ const decimal = (value: number, { locale }: Ways, most: number): string =>
 const typedRate = (price: MilliMinor | null, share: number, ways: Ways): string =>
   price === null
     ? ''
-    : decimal((price * share) / 10 ** (FINER + minorDigits(ways.currency)), ways, FINER + minorDigits(ways.currency));
+    : decimal(
+        (price * share) / 10 ** (FINER + minorDigits(ways.currency)),
+        ways,
+        FINER + minorDigits(ways.currency),
+      );
 
 /** How much of a litre, of a kilogram or of what has no other unit a field's price is for. */
 const shareOf = (field: PriceField, ways: Ways): number => {
@@ -119,7 +127,9 @@ export const startingForm = (ways: Ways): CostsForm =>
 function readBlank(line: string, currency: string): Costs['blanks'][number] | null {
   const match = /^(.*\S)\s*[:;\t ]\s*(\S+)$/.exec(line.trim());
   const price = parsePrice(match?.[2] ?? '', currency);
-  return match && price.ok ? { style: (match[1] ?? '').replace(/[:;]\s*$/, '').trim(), price: price.value } : null;
+  return match && price.ok
+    ? { style: (match[1] ?? '').replace(/[:;]\s*$/, '').trim(), price: price.value }
+    : null;
 }
 
 /** Reads the whole form; every field that cannot be used is named with its reason. */
@@ -208,4 +218,3 @@ export function readForm(form: CostsForm, ways: Ways): Result<{ costs: Costs; ra
   };
   return Object.keys(problems).length > 0 ? fail(problems) : ok({ costs, rates });
 }
-

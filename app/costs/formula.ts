@@ -66,7 +66,10 @@ const result = (exact: number, amount: number, ways: Ways): string =>
   asMinor(exact) === amount ? money(asMinor(exact), ways) : fineMoney(exact, ways, FINE);
 
 const isZero = (term: Formula[number]): boolean =>
-  term.some((factor) => (factor.of === 'count' || factor.of === 'area' || factor.of === 'volume') && factor.value === 0);
+  term.some(
+    (factor) =>
+      (factor.of === 'count' || factor.of === 'area' || factor.of === 'volume') && factor.value === 0,
+  );
 
 /** A line of the run's sheet: its formula with the figures in it. */
 export function tellLine(line: CostLine, words: Words['costSheet'], ways: Ways): readonly string[] {

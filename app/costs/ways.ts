@@ -1,4 +1,12 @@
-import { addFilm, type BookDraft, type EditContext, editFilm, editRun, editTransfer, setPlaces } from '../../src/editing';
+import {
+  addFilm,
+  type BookDraft,
+  type EditContext,
+  editFilm,
+  editRun,
+  editTransfer,
+  setPlaces,
+} from '../../src/editing';
 import type { Trial } from '../../src/layout';
 import type { Book, Film, Id, Run } from '../../src/model';
 import { asMinor, type Micrometres } from '../../src/units';
@@ -27,7 +35,9 @@ export function waysOf(book: Book, film: Film, words: Words): Way[] {
   const isUpright = Object.values(book.transfer).some(({ turn }) => turn === 'fixed');
   return [
     { label: compare.same(film.name), trial: { film }, takes: 'film' },
-    ...others.map((other): Way => ({ label: compare.other(other.name), trial: { film: other }, takes: 'film' })),
+    ...others.map(
+      (other): Way => ({ label: compare.other(other.name), trial: { film: other }, takes: 'film' }),
+    ),
     ...(isUpright ? [{ label: compare.turn, trial: { film, allTurn: true }, takes: 'turns' } as const] : []),
     ...cuttings
       .filter((cutting) => cutting !== film.cutting)

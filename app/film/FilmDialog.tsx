@@ -1,25 +1,18 @@
 import { useState } from 'react';
 import { addFilm, editFilm, editRun, removeFilm } from '../../src/editing';
 import { byThrift, type FilmTried } from '../../src/layout';
-import {
-  type Film,
-  peels,
-  type RollSize,
-  rollWidths,
-  type SheetSize,
-  sheetSizes,
-} from '../../src/model';
+import { type Film, peels, type RollSize, rollWidths, type SheetSize, sheetSizes } from '../../src/model';
 import { fromMm, parseLength, um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
-import { Window } from '../parts/Window';
 import { TryButton } from '../parts/TryButton';
+import { Window } from '../parts/Window';
 import { firstFilm } from '../store/first-book';
-import { useTrials } from '../store/trials';
 import { useOpenRun, useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
+import { useTrials } from '../store/trials';
 import { openDialog } from '../store/view';
 import { useWords, type Words } from '../words';
 import { filmLength, money, percent, typedLength, type Ways } from '../words/format';
@@ -190,12 +183,7 @@ function FilmFieldset({
         options={cuttings.map((value) => ({ value, label: words.cuttings[value] }))}
         onChange={(cutting) => onChange({ ...form, cutting })}
       />
-      <PriceInFilm
-        form={form}
-        ways={cuttings}
-        labels={words.cuttings}
-        change={(cutting) => ({ cutting })}
-      />
+      <PriceInFilm form={form} ways={cuttings} labels={words.cuttings} change={(cutting) => ({ cutting })} />
       <Choice
         label={words.together}
         value={form.together}
@@ -252,7 +240,13 @@ function FilmsTried({ onChoose }: { onChoose: (film: string) => void }) {
   };
   return (
     <div className="field compare tried">
-      <TryButton label={words.tryAll} trying={trying} share={share} onStart={() => void tryAll()} onStop={stop} />
+      <TryButton
+        label={words.tryAll}
+        trying={trying}
+        share={share}
+        onStart={() => void tryAll()}
+        onStop={stop}
+      />
       <ul>
         {list.map((each) => (
           <li key={each.film.id}>
@@ -306,7 +300,13 @@ function PriceInFilm<Way extends string>({
   };
   return (
     <div className="field compare">
-      <TryButton label={words.compare} trying={trying} share={share} onStart={() => void compare()} onStop={stop} />
+      <TryButton
+        label={words.compare}
+        trying={trying}
+        share={share}
+        onStart={() => void compare()}
+        onStop={stop}
+      />
       <div className="hint" role="status">
         {told.map((line) => (
           <p key={line}>{line}</p>

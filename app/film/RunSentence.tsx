@@ -8,10 +8,10 @@ import {
   wasteOver,
 } from '../../src/layout';
 import { um } from '../../src/units';
-import { openDialog } from '../store/view';
 import { TooLargeNotes } from '../press/TooLargeNotes';
 import { useWays } from '../store/selectors';
 import { useDay } from '../store/timeline';
+import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import { area, benchLength, clockTime, filmLength, money, percent } from '../words/format';
 import { useHeld } from './drag';

@@ -91,7 +91,9 @@ function PriceButton({ order }: { order: Order }) {
       aria-label={words.buttonNamed(order.name, told)}
       onPress={() => openDialog({ kind: 'price', order: order.id })}
     >
-      <span className={priced?.price.problem === 'below-cost' ? 'order-price error' : 'order-price'}>{told}</span>
+      <span className={priced?.price.problem === 'below-cost' ? 'order-price error' : 'order-price'}>
+        {told}
+      </span>
     </Button>
   );
 }

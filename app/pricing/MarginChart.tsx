@@ -36,7 +36,7 @@ export function MarginChart({ price }: { price: Price }) {
     <section aria-labelledby={`${id}-title`} className="chart">
       <h3 id={`${id}-title`}>{words.chart}</h3>
       <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={told}>
-        {[least < 0 ? 0 : least, aim, most].map((margin) => (
+        {[Math.max(0, least), aim, most].map((margin) => (
           <g key={margin} className={margin === aim ? 'chart-aim' : 'chart-grid'}>
             <line x1={LEFT} x2={WIDTH - 8} y1={y(margin)} y2={y(margin)} />
             <text x={LEFT - 6} y={y(margin) + 4} textAnchor="end">
@@ -45,7 +45,12 @@ export function MarginChart({ price }: { price: Price }) {
           </g>
         ))}
         {[-REACH, 0, REACH].map((change) => (
-          <text key={change} x={x(change / 100)} y={HEIGHT - 6} textAnchor={change < 0 ? 'start' : change > 0 ? 'end' : 'middle'}>
+          <text
+            key={change}
+            x={x(change / 100)}
+            y={HEIGHT - 6}
+            textAnchor={change < 0 ? 'start' : change > 0 ? 'end' : 'middle'}
+          >
             {signed(change / 100, ways)}
           </text>
         ))}

@@ -29,7 +29,10 @@ export function PriceDialog({ id }: { id: string }) {
     <Window title={words.title(order.name)} wide>
       {priced ? <Priced order={order} priced={priced} /> : <p>{words.nothing}</p>}
       <div className="actions">
-        <Button weight="plain" onPress={() => openDialog({ kind: 'prices', back: { kind: 'price', order: id } })}>
+        <Button
+          weight="plain"
+          onPress={() => openDialog({ kind: 'prices', back: { kind: 'price', order: id } })}
+        >
           {words.rates}
         </Button>
         <Button weight="plain" onPress={() => openDialog({ kind: 'grid', order: id })}>
@@ -80,16 +83,20 @@ function Priced({ order, priced }: { order: Order; priced: PricedOrder }) {
 const typedShare = (share: number, { locale }: Ways): string => number(100 * share, locale, 0, 2);
 
 /** Reads a percentage up to a largest one. */
-const readShare = (most: number) => (typed: string): Result<number, string> => {
-  const read = parseShare(typed, most);
-  return read.ok ? read : fail(wordsNow().shareProblems[read.problem]);
-};
+const readShare =
+  (most: number) =>
+  (typed: string): Result<number, string> => {
+    const read = parseShare(typed, most);
+    return read.ok ? read : fail(wordsNow().shareProblems[read.problem]);
+  };
 
 /** Reads a margin, which stays below the whole price. */
 export const readMargin = (typed: string): Result<number, string> => {
   const read = parseShare(typed, 0.99);
   if (read.ok) return read;
-  return fail(read.problem === 'too-much' ? wordsNow().prices.marginProblem : wordsNow().shareProblems[read.problem]);
+  return fail(
+    read.problem === 'too-much' ? wordsNow().prices.marginProblem : wordsNow().shareProblems[read.problem],
+  );
 };
 
 /** What of the price is this order's own; each entry counts at once and can be undone. */
@@ -108,7 +115,10 @@ function OwnFields({ order }: { order: Order }) {
         <Choice
           label={words.aim}
           value={aim?.kind ?? 'shop'}
-          options={(['shop', 'margin', 'markup'] as const).map((value) => ({ value, label: words.aims[value] }))}
+          options={(['shop', 'margin', 'markup'] as const).map((value) => ({
+            value,
+            label: words.aims[value],
+          }))}
           onChange={(kind) =>
             set({ aim: kind === 'shop' ? null : { kind, share: Math.min(0.99, (aim ?? shop.aim).share) } })
           }
@@ -176,7 +186,10 @@ function GarmentPrices({ order, book }: { order: Order; book: Book }) {
   const { price: words } = useWords();
   const ways = useWays();
   const { costs } = settingsOrFirst(book);
-  const groups = new Map<string, { ids: string[]; price: Minor | null; usual: Minor | null; count: number }>();
+  const groups = new Map<
+    string,
+    { ids: string[]; price: Minor | null; usual: Minor | null; count: number }
+  >();
   for (const garment of garmentsByOrder(book).get(order.id) ?? []) {
     const name = [garment.style, garment.colour].filter(Boolean).join(', ');
     const usual = garmentPrice({ ...garment, price: null }, costs);

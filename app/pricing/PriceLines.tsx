@@ -35,7 +35,7 @@ export function PriceLines({ price }: { price: Price }) {
   const ways = useWays();
   const { columns, subtotal, tax, taxIncluded, taxName } = words.price;
   const taxed = price.tax;
-  const taxLabel = taxed && [taxed.name || taxName, percent(taxed.share, ways)] as const;
+  const taxLabel = taxed && ([taxed.name || taxName, percent(taxed.share, ways)] as const);
   return (
     <table className="price-lines">
       <thead>

@@ -17,7 +17,7 @@ const choices = <Value extends string>(labels: Readonly<Record<Value, string>>) 
   (Object.entries(labels) as [Value, string][]).map(([value, label]) => ({ value, label }));
 
 /** How this shop prices its work, and who its quotes come from. Nothing is taken over before "Save". */
-export function PricesDialog({ back }: { back: Dialog }) {
+export function PricesDialog({ back }: { back: Dialog | null }) {
   const { prices: words, common } = useWords();
   const ways = useWays();
   const settings = useShop(({ book }) => settingsOrFirst(book));
@@ -46,7 +46,12 @@ export function PricesDialog({ back }: { back: Dialog }) {
       <div className="cost-form">
         <Form onSubmit={save}>
           <h3>{words.groups.aim}</h3>
-          <Choice label={words.by} value={form.by} options={choices(words.bys)} onChange={(by) => set({ by })} />
+          <Choice
+            label={words.by}
+            value={form.by}
+            options={choices(words.bys)}
+            onChange={(by) => set({ by })}
+          />
           {form.by === 'placement' && money('placement', words.placement)}
           {form.by === 'length' && money('length', words.length(bulkUnits(ways).length))}
           <Choice
@@ -68,7 +73,12 @@ export function PricesDialog({ back }: { back: Dialog }) {
           {field('rush', words.rush)}
           {money('minimum', words.minimum)}
           {field('deposit', words.deposit)}
-          <Choice label={words.tax} value={form.tax} options={choices(words.taxes)} onChange={(tax) => set({ tax })} />
+          <Choice
+            label={words.tax}
+            value={form.tax}
+            options={choices(words.taxes)}
+            onChange={(tax) => set({ tax })}
+          />
           {form.tax !== 'none' && field('taxName', words.taxName)}
           {form.tax !== 'none' && field('taxShare', words.taxShare)}
           <h3>{words.groups.quote}</h3>

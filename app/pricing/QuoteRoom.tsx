@@ -42,7 +42,7 @@ export function QuoteRoom() {
 }
 
 function QuotePage({ order, quote }: { order: Order; quote: Quote }) {
-  const { quote: words } = useWords();
+  const { quote: words, prices } = useWords();
   const ways = useWays();
   const priced = usePriced(order.id);
   const { letterhead, paper } = useShop(({ book }) => settingsOrFirst(book));
@@ -67,7 +67,12 @@ function QuotePage({ order, quote }: { order: Order; quote: Quote }) {
         </div>
       </div>
       <div className="quote-acts">
-        {letterhead.name === '' && <p className="care">{words.noName}</p>}
+        {letterhead.name === '' && (
+          <div className="quote-changed">
+            <p className="care">{words.noName}</p>
+            <Button onPress={() => openDialog({ kind: 'prices', back: null })}>{prices.title}</Button>
+          </div>
+        )}
         {priced && priced.price.total !== quote.total && (
           <div className="quote-changed">
             <p className="care">{words.changed(money(quote.total, ways), money(priced.price.total, ways))}</p>

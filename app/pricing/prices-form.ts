@@ -125,9 +125,7 @@ export function readForm(form: PricesForm, before: Pricing, ways: Ways): Result<
     minimum: money('minimum'),
     deposit: share('deposit', 1),
     tax:
-      form.tax === 'none'
-        ? null
-        : { name: form.taxName.trim(), share: share('taxShare', 1), kind: form.tax },
+      form.tax === 'none' ? null : { name: form.taxName.trim(), share: share('taxShare', 1), kind: form.tax },
     validDays,
     nextQuote: before.nextQuote,
   };

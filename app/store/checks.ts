@@ -246,8 +246,7 @@ export function printedNow(book: Book): PrintedOf {
 }
 
 /** How many checks are done: what is drawn from them is drawn again when it changes. */
-export const useDoneChecks = (): number =>
-  useChecks(({ states }) => doneIn(states));
+export const useDoneChecks = (): number => useChecks(({ states }) => doneIn(states));
 
 const known = new WeakMap<ArtworkCheck, Map<string, readonly Finding[]>>();
 

@@ -66,7 +66,8 @@ function priced(book: Book, id: string, chosen: string | null): PricedOrder | nu
     return made;
   };
   const found = orderRuns(book, id, film, ofRun);
-  const result = order && found.runs.length > 0 ? { ...found, price: orderPrice(book, order, found, settings) } : null;
+  const result =
+    order && found.runs.length > 0 ? { ...found, price: orderPrice(book, order, found, settings) } : null;
   orders.set(id, result);
   return result;
 }

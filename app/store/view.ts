@@ -30,7 +30,7 @@ export type Dialog =
   | { readonly kind: 'cost-sheet' | 'compare' | 'make-or-buy'; readonly run: string }
   | { readonly kind: 'price'; readonly order: string }
   /** Set up from another window, which it goes back to. */
-  | { readonly kind: 'costs' | 'prices'; readonly back: Dialog }
+  | { readonly kind: 'costs' | 'prices'; readonly back: Dialog | null }
   | { readonly kind: 'design'; readonly order: string; readonly design: Design }
   | {
       readonly kind: 'keep' | 'shop' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'spoil' | 'hand-over';

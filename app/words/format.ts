@@ -195,7 +195,10 @@ export const fineMoney = (amount: number, { currency, locale }: Ways, more: numb
 /** A number with as many decimals as make three figures: `0.425`, `12.3`, `1,234`. */
 const threeFigures = (value: number, locale: string): string =>
   new Intl.NumberFormat(locale, {
-    maximumFractionDigits: Math.max(0, Math.min(6, 2 - Math.floor(Math.log10(Math.max(1e-6, Math.abs(value)))))),
+    maximumFractionDigits: Math.max(
+      0,
+      Math.min(6, 2 - Math.floor(Math.log10(Math.max(1e-6, Math.abs(value))))),
+    ),
   }).format(value);
 
 /** Units of what is bought in bulk, as this shop measures. */
@@ -231,7 +234,8 @@ export function massRate(milligrams: number, ways: Ways): string {
 }
 
 /** A price for so much of something: `$8.40/m`. */
-const pricePer = (amount: number, unit: string, ways: Ways): string => `${fineMoney(amount, ways, 3)}/${unit}`;
+const pricePer = (amount: number, unit: string, ways: Ways): string =>
+  `${fineMoney(amount, ways, 3)}/${unit}`;
 
 export function lengthPrice({ amount, per }: LengthRate, ways: Ways): string {
   const { length: unit } = bulkUnits(ways);
@@ -252,7 +256,9 @@ export const energyPrice = (price: MilliMinor, ways: Ways): string => pricePer(p
 export const timePrice = (price: MilliMinor, ways: Ways): string => pricePer(price / 1000, 'h', ways);
 
 /** Minutes and their tenths: `23.4 min`. */
-export const tenths = (seconds: number, { locale }: Ways): string => `${number(seconds / 60, locale, 0, 1)} min`;
+export const tenths = (seconds: number, { locale }: Ways): string =>
+  `${number(seconds / 60, locale, 0, 1)} min`;
 
 /** A count that may be a part: `1.5`. */
-export const partly = (value: number, { locale }: Pick<Ways, 'locale'>): string => number(value, locale, 0, 2);
+export const partly = (value: number, { locale }: Pick<Ways, 'locale'>): string =>
+  number(value, locale, 0, 2);

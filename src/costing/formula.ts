@@ -1,5 +1,5 @@
 import type { Heater, LabourRoom } from '../model';
-import type { Microlitres, Micrometres, MilliMinor, Milligrams, Minor, Seconds } from '../units';
+import type { Microlitres, Micrometres, Milligrams, MilliMinor, Minor, Seconds } from '../units';
 
 /** What a count in a formula counts. */
 export type Counted = 'sheets' | 'garments' | 'runs' | 'orders' | 'designs';
@@ -65,5 +65,5 @@ function magnitude(factor: Factor): number {
 }
 
 /** What a formula comes to, in minor units that are not rounded. */
-export const valueOf = (formula: Formula): number =>
+export const worthOf = (formula: Formula): number =>
   formula.reduce((sum, term) => sum + term.reduce((product, factor) => product * magnitude(factor), 1), 0);

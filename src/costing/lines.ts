@@ -1,6 +1,6 @@
 import type { Costs, Heater, Rates, RunUse } from '../model';
 import { asMilliMinor, asSeconds, type MilliMinor } from '../units';
-import { type Formula, type Term, valueOf } from './formula';
+import { type Formula, type Term, worthOf } from './formula';
 
 /** What a run costs, in the order in which it is told. */
 export const costKinds = [
@@ -165,7 +165,12 @@ function powerLines({ bench, transfers }: RunUse, { energy, watts }: Costs): Lin
   return [
     ...line('printer-power', 'printer', transfers.map(footprint), 'footprint'),
     ...line('oven-power', 'oven', transfers.map(footprint), 'footprint'),
-    ...line('press-power', 'press', transfers.map(({ pressed }) => pressed), 'time'),
+    ...line(
+      'press-power',
+      'press',
+      transfers.map(({ pressed }) => pressed),
+      'time',
+    ),
   ];
 }
 
@@ -247,7 +252,7 @@ function garmentLines(use: RunUse): Line[] {
         ...(order.share < 1 ? [{ of: 'share', value: order.share } as const] : []),
       ];
       garments.push(term);
-      own.garments += valueOf([term]);
+      own.garments += worthOf([term]);
     }
     if (order.replaced > 0 && order.replacement !== null) {
       const term: Term = [
@@ -255,7 +260,7 @@ function garmentLines(use: RunUse): Line[] {
         { of: 'each', price: order.replacement },
       ];
       replaced.push(term);
-      own.replaced += valueOf([term]);
+      own.replaced += worthOf([term]);
     }
     costOf.set(order.id, own);
   }
@@ -273,11 +278,12 @@ function garmentLines(use: RunUse): Line[] {
   ];
 }
 
-const exactOf = (lines: readonly Line[]): number => lines.reduce((sum, { formula }) => sum + valueOf(formula), 0);
+const exactOf = (lines: readonly Line[]): number =>
+  lines.reduce((sum, { formula }) => sum + worthOf(formula), 0);
 
 /** A line's part of each transfer before rounding; by footprint where nothing else tells, equal where nothing has one. */
 export function partsOf(line: Line, { transfers }: RunUse): number[] {
-  const all = valueOf(line.formula);
+  const all = worthOf(line.formula);
   for (const weights of [line.weights, transfers.map(footprint), transfers.map(({ copies }) => copies)]) {
     const sum = weights.reduce((total, weight) => total + weight, 0);
     if (sum > 0) return weights.map((weight) => (all * weight) / sum);
@@ -299,9 +305,19 @@ function overheadLine(use: RunUse, { overhead, artworkTime }: Costs, others: rea
         { of: 'money', value: exactOf(others) },
       ],
     ];
-    return { kind: 'overhead', formula, fixed: [], sharedBy: 'cost', weights: partsTogether(others, use), gap: null };
+    return {
+      kind: 'overhead',
+      formula,
+      fixed: [],
+      sharedBy: 'cost',
+      weights: partsTogether(others, use),
+      gap: null,
+    };
   }
-  const artwork = byCopies(use, ({ share, newDesigns }) => share * (artworkTime.order + newDesigns * artworkTime.design));
+  const artwork = byCopies(
+    use,
+    ({ share, newDesigns }) => share * (artworkTime.order + newDesigns * artworkTime.design),
+  );
   const weights = use.transfers.map(({ seconds }, at) =>
     rooms.reduce((sum, room) => sum + seconds[room], artwork[at] ?? 0),
   );
@@ -318,7 +334,12 @@ function overheadLine(use: RunUse, { overhead, artworkTime }: Costs, others: rea
         { of: 'time-price', price },
       ],
     ];
-  return { kind: 'overhead', sharedBy: 'time', weights, ...priced(overhead.rate, during(all), during(before)) };
+  return {
+    kind: 'overhead',
+    sharedBy: 'time',
+    weights,
+    ...priced(overhead.rate, during(all), during(before)),
+  };
 }
 
 /**

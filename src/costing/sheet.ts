@@ -1,7 +1,7 @@
 import type { Costs, Id, Rates, RunUse } from '../model';
 import { asMinor, type Minor } from '../units';
 import { apportion, apportionLines } from './apportion';
-import { type Formula, valueOf } from './formula';
+import { type Formula, worthOf } from './formula';
 import { type CostKind, costLines, type Gap, partsOf, type SharedBy } from './lines';
 
 /** A line of the run's sheet: an amount, and how it was come by. */
@@ -69,7 +69,7 @@ export function costSheet(found: RunUse, costs: Costs, rates: Rates, closed = fa
   const use = { ...found, transfers: [...found.transfers].sort(byId), orders: [...found.orders].sort(byId) };
   if (use.transfers.length === 0) return { amount: asMinor(0), lines: [], orders: [] };
   const lines = costLines(use, costs, rates, closed);
-  const exact = lines.map(({ formula }) => valueOf(formula));
+  const exact = lines.map(({ formula }) => worthOf(formula));
   const amount = asMinor(sum(exact));
   const amounts = apportion(amount, exact);
   const parts = lines.map((line) => partsOf(line, use));
@@ -84,7 +84,7 @@ export function costSheet(found: RunUse, costs: Costs, rates: Rates, closed = fa
       kind,
       amount: amounts[at] as Minor,
       exact: exact[at] ?? 0,
-      fixed: valueOf(fixed),
+      fixed: worthOf(fixed),
       formula,
       sharedBy,
       gap,

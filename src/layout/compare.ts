@@ -44,19 +44,30 @@ const mapped = <Entry extends { id: string }>(
   Object.fromEntries(Object.entries(entries).map(([id, entry]) => [id, change(entry)]));
 
 /** A run with all its copies and those that wait for it, none of them printed or pinned, as one that is to be laid out. */
-export function candidateOf(book: Book, run: Run, { film, allTurn = false, endless: any = false }: Trial): Candidate {
+export function candidateOf(
+  book: Book,
+  run: Run,
+  { film, allTurn = false, endless: any = false }: Trial,
+): Candidate {
   const own: Run = { ...run, film: film.id, state: 'draft', printedTo: um(0), spoiled: [], snapshot: null };
   const tried: Book = {
     ...book,
     film: { ...book.film, [film.id]: film },
     run: { ...book.run, [run.id]: own },
-    transfer: allTurn ? mapped(book.transfer, (transfer) => ({ ...transfer, turn: 'quarter' })) : book.transfer,
+    transfer: allTurn
+      ? mapped(book.transfer, (transfer) => ({ ...transfer, turn: 'quarter' }))
+      : book.transfer,
     copy: mapped(book.copy, (copy) =>
       copy.run === run.id && copy.place ? { ...copy, place: { ...copy.place, pinned: false } } : copy,
     ),
   };
   const found = problemOf(tried, own, film, 'pinned');
-  return { book: tried, run: own, film, problem: any ? { ...found, problem: endless(found.problem) } : found };
+  return {
+    book: tried,
+    run: own,
+    film,
+    problem: any ? { ...found, problem: endless(found.problem) } : found,
+  };
 }
 
 /** An order alone on a film, as one would print it that is not laid out yet. */
@@ -85,7 +96,10 @@ export function candidateAlone(book: Book, order: Order, film: Film): Candidate 
 }
 
 /** A candidate where a plan puts its copies. */
-export function laidBy({ book, run, film, problem }: Candidate, plan: Plan): {
+export function laidBy(
+  { book, run, film, problem }: Candidate,
+  plan: Plan,
+): {
   readonly book: Book;
   readonly laid: LaidRun | null;
   readonly places: readonly (readonly [Id<'copy'>, Place | null])[];
@@ -100,7 +114,10 @@ export function laidBy({ book, run, film, problem }: Candidate, plan: Plan): {
 }
 
 /** What a plan takes of a candidate's film. */
-export function filmTried({ film }: Candidate, { lengthUsed, sheetsUsed: sheets, unplaced }: Plan): FilmTried {
+export function filmTried(
+  { film }: Candidate,
+  { lengthUsed, sheetsUsed: sheets, unplaced }: Plan,
+): FilmTried {
   const length = film.kind === 'roll' ? takenOffRoll({ film, lengthUsed }) : um(0);
   const leftOut = unplaced.reduce((sum, { count }) => sum + count, 0);
   return { film, length, sheets, cost: runCost(film, { length, sheets }), leftOut };

@@ -81,13 +81,21 @@ function makeOf({ lines }: CostSheet, kinds: ReadonlySet<CostKind>, count: numbe
   const own = direct.filter(({ kind }) => kinds.has(kind));
   const exact = own.reduce((sum, line) => sum + line.exact, 0);
   const fixed = own.reduce((sum, line) => sum + line.fixed, 0);
-  const beside = lines.filter(({ kind }) => inProportion.has(kind)).reduce((sum, line) => sum + line.exact, 0);
+  const beside = lines
+    .filter(({ kind }) => inProportion.has(kind))
+    .reduce((sum, line) => sum + line.exact, 0);
   const grown = all > 0 ? 1 + beside / all : 1;
   return { fixed: fixed * grown, each: count > 0 ? ((exact - fixed) * grown) / count : 0 };
 }
 
 /** Film of the alternative's width that so much area of this run's film comes to, for each copy. */
-function buyOf(alternative: Alternative, use: RunUse, filmWidth: number, filmLength: number, count: number): Linear {
+function buyOf(
+  alternative: Alternative,
+  use: RunUse,
+  filmWidth: number,
+  filmLength: number,
+  count: number,
+): Linear {
   const { shipping } = alternative;
   switch (alternative.kind) {
     case 'piece':

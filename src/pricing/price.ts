@@ -26,10 +26,23 @@ export interface PricedGarments {
 
 /** A line of a price; what is taken off is below zero. */
 export type PriceLine =
-  | { readonly kind: 'print' | 'garments'; readonly id: string; readonly name: string; readonly count: number; readonly each: Minor; readonly amount: Minor }
+  | {
+      readonly kind: 'print' | 'garments';
+      readonly id: string;
+      readonly name: string;
+      readonly count: number;
+      readonly each: Minor;
+      readonly amount: Minor;
+    }
   | { readonly kind: 'artwork-fee'; readonly count: number; readonly each: Minor; readonly amount: Minor }
   | { readonly kind: 'supplied'; readonly count: number; readonly amount: Minor }
-  | { readonly kind: 'break'; readonly from: number; readonly share: number; readonly name: string | null; readonly amount: Minor }
+  | {
+      readonly kind: 'break';
+      readonly from: number;
+      readonly share: number;
+      readonly name: string | null;
+      readonly amount: Minor;
+    }
   | { readonly kind: 'discount' | 'rush'; readonly share: number; readonly amount: Minor }
   | { readonly kind: 'minimum'; readonly amount: Minor };
 
@@ -69,11 +82,19 @@ function eachOf({ cost, count, length }: Print, pricing: Pricing, aim: Aim): Min
 
 /** What comes off for many: the largest break that a count reaches. */
 const breakFor = (count: number, { breaks }: Pricing) =>
-  breaks.filter(({ from }) => from <= count).reduce<Pricing['breaks'][number] | null>((best, each) => (best && best.from > each.from ? best : each), null);
+  breaks
+    .filter(({ from }) => from <= count)
+    .reduce<Pricing['breaks'][number] | null>(
+      (best, each) => (best && best.from > each.from ? best : each),
+      null,
+    );
 
 type PrintLine = PriceLine & { kind: 'print' };
 
-function breakLines(prints: readonly { readonly print: Print; readonly line: PrintLine }[], pricing: Pricing): PriceLine[] {
+function breakLines(
+  prints: readonly { readonly print: Print; readonly line: PrintLine }[],
+  pricing: Pricing,
+): PriceLine[] {
   const groups = new Map<string | null, { count: number; amount: number; name: string | null }>();
   for (const { print, line } of prints) {
     const key = pricing.breaksBy === 'order' ? null : print.design;
@@ -116,7 +137,10 @@ export function priceOf({
     .map((print) => {
       const each = eachOf(print, pricing, aim);
       const { transfer: id, name, count } = print;
-      return { print, line: { kind: 'print' as const, id, name, count, each, amount: asMinor(count * each) } };
+      return {
+        print,
+        line: { kind: 'print' as const, id, name, count, each, amount: asMinor(count * each) },
+      };
     });
   const garmentLines = order.supplied
     ? []
@@ -129,7 +153,14 @@ export function priceOf({
   const goods: PriceLine[] = [...printLines.map(({ line }) => line), ...garmentLines];
   const fee: PriceLine[] =
     pricing.artworkFee > 0 && newDesigns > 0
-      ? [{ kind: 'artwork-fee', count: newDesigns, each: pricing.artworkFee, amount: asMinor(newDesigns * pricing.artworkFee) }]
+      ? [
+          {
+            kind: 'artwork-fee',
+            count: newDesigns,
+            each: pricing.artworkFee,
+            amount: asMinor(newDesigns * pricing.artworkFee),
+          },
+        ]
       : [];
   const lines: PriceLine[] = [...goods, ...breakLines(printLines, pricing)];
   if (brought > 0) lines.push({ kind: 'supplied', count: brought, amount: asMinor(0) });
@@ -181,4 +212,8 @@ function taxOn(subtotal: Minor, tax: Pricing['tax']): Price['tax'] {
 
 /** What becomes of the margin when the price goes up or down by some shares. */
 export const marginsAround = ({ net, cost }: Pick<Price, 'net' | 'cost'>, changes: readonly number[]) =>
-  changes.map((change) => ({ change, price: asMinor(net * (1 + change)), margin: marginOf(net * (1 + change), cost) }));
+  changes.map((change) => ({
+    change,
+    price: asMinor(net * (1 + change)),
+    margin: marginOf(net * (1 + change), cost),
+  }));

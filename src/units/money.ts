@@ -75,7 +75,11 @@ function currencyBeside(written: string, currency: string): 'own' | 'other' | 'n
   const name = written.toUpperCase();
   if ([currency, named(currency, 'symbol'), named(currency, 'narrowSymbol')].includes(name)) return 'own';
   everyName ??= new Set(
-    Intl.supportedValuesOf('currency').flatMap((code) => [code, named(code, 'symbol'), named(code, 'narrowSymbol')]),
+    Intl.supportedValuesOf('currency').flatMap((code) => [
+      code,
+      named(code, 'symbol'),
+      named(code, 'narrowSymbol'),
+    ]),
   );
   return everyName.has(name) || /^\p{Sc}$/u.test(name) ? 'other' : 'none';
 }

@@ -9,7 +9,11 @@ describe('whole units for parts', () => {
   // Hamilton's method on six states of 27,744, 25,178, 19,947, 14,614, 9,225 and 3,292 people for 36 seats, which get 10, 9, 7, 5,
   // 4 and 1: M. L. Balinski and H. P. Young, Fair Representation, 1982 (from memory).
   it.each([
-    [36, [27_744, 25_178, 19_947, 14_614, 9_225, 3_292].map((people) => (36 * people) / 100_000), [10, 9, 7, 5, 4, 1]],
+    [
+      36,
+      [27_744, 25_178, 19_947, 14_614, 9_225, 3_292].map((people) => (36 * people) / 100_000),
+      [10, 9, 7, 5, 4, 1],
+    ],
     [100, [33.333_333, 33.333_333, 33.333_334], [33, 33, 34]],
     [10, [2.5, 2.5, 2.5, 2.5], [3, 3, 2, 2]],
     [3, [3], [3]],
@@ -35,10 +39,13 @@ describe('whole units for parts', () => {
 
   it('sum by line, and rows stay near what they are before rounding', () => {
     const rows = fc.integer({ min: 1, max: 8 }).chain((lines) =>
-      fc.array(fc.array(fc.double({ min: 0, max: 500, noNaN: true }), { minLength: lines, maxLength: lines }), {
-        minLength: 1,
-        maxLength: 30,
-      }),
+      fc.array(
+        fc.array(fc.double({ min: 0, max: 500, noNaN: true }), { minLength: lines, maxLength: lines }),
+        {
+          minLength: 1,
+          maxLength: 30,
+        },
+      ),
     );
     fc.assert(
       fc.property(rows, (exact) => {

@@ -49,11 +49,21 @@ function costsOf(inBook: Book, of: PrintedOf = printedOf) {
 describe('what a run takes', () => {
   it('is told by its layout, its artwork and its work', () => {
     const { use } = costsOf(laid);
-    expect(use.film).toEqual({ kind: 'roll', length: fromMm(135), price: { amount: 840, per: fromMm(1000) } });
+    expect(use.film).toEqual({
+      kind: 'roll',
+      length: fromMm(135),
+      price: { amount: 840, per: fromMm(1000) },
+    });
     const of = (id: string) => use.transfers.find((transfer) => transfer.id === id);
     expect(of(front)).toMatchObject({ copies: 3, footprint: 8000, colour: 2000, white: 4000, assumed: null });
     // Where no pixels tell, all of the footprint is taken to be printed, and that is said.
-    expect(of(tag)).toMatchObject({ copies: 2, footprint: 1500, colour: 1500, white: 1500, assumed: 'no-artwork' });
+    expect(of(tag)).toMatchObject({
+      copies: 2,
+      footprint: 1500,
+      colour: 1500,
+      white: 1500,
+      assumed: 'no-artwork',
+    });
     // Each copy is cut apart in 10 s, packed in 15 s; the order is checked in 30 s, of which three copies in five bear 18 s.
     expect(of(front)?.seconds).toMatchObject({ cutting: 30, packing: 63 });
     expect(of(tag)?.seconds).toMatchObject({ cutting: 20, packing: 42 });
@@ -70,7 +80,8 @@ describe('what a run takes', () => {
       addGarment(draft, order, { ...fields, style: 'Hoodie', count: 1, price: asMinor(1800) }, ids);
       if (draft.settings.shop) draft.settings.shop.costs.blanks = [{ style: 'tee', price: asMinor(390) }];
     });
-    const garments = ({ sheet }: ReturnType<typeof costsOf>) => sheet.lines.find(({ kind }) => kind === 'garments')?.exact;
+    const garments = ({ sheet }: ReturnType<typeof costsOf>) =>
+      sheet.lines.find(({ kind }) => kind === 'garments')?.exact;
     expect(garments(costsOf(dressed))).toBe(2 * 390 + 1800);
     const brought = edited(dressed, (draft) => editOrder(draft, order, { supplied: true }));
     expect(garments(costsOf(brought))).toBeUndefined();
@@ -102,9 +113,9 @@ describe('the cost of a locked run', () => {
     const after = costsOf(later, () => null);
     expect(after.kept).toBe(true);
     expect(after.sheet).toEqual(before.sheet);
-    expect(costsOf(edited(later, (draft) => Object.assign(draft.run[run] ?? {}, { basis: null }))).sheet).not.toEqual(
-      before.sheet,
-    );
+    expect(
+      costsOf(edited(later, (draft) => Object.assign(draft.run[run] ?? {}, { basis: null }))).sheet,
+    ).not.toEqual(before.sheet);
   });
 
   it('adds the garments that were spoiled', () => {
@@ -140,7 +151,10 @@ describe('where the cost of an order comes from', () => {
     const own = laid.order[order];
     if (!shop || !own) throw new Error('no shop');
     const pricing = { ...shop.pricing, artworkFee: asMinor(0), minimum: asMinor(0) };
-    const price = orderPrice(laid, own, orderRuns(laid, order, film, costsIn), { pricing, costs: shop.costs });
+    const price = orderPrice(laid, own, orderRuns(laid, order, film, costsIn), {
+      pricing,
+      costs: shop.costs,
+    });
     expect(price.cost).toBe(costsOf(laid).sheet.amount);
     expect(price.lines.map(({ kind }) => kind)).toEqual(['print', 'print']);
     expect(price.margin).toBeGreaterThanOrEqual(0.5);

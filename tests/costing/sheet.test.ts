@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CostKind, type CostShare, costSheet, valueOf } from '../../src/costing';
+import { type CostKind, type CostShare, costSheet, worthOf } from '../../src/costing';
 import type { Costs, Id, Rates, RunUse } from '../../src/model';
 import { asMilliMinor, asMinor, asSeconds, fromMm, fromUnit } from '../../src/units';
 import { anyCosts, anyUse, costs, rates } from './uses';
@@ -37,7 +37,7 @@ describe('a cost sheet', () => {
             expect(sum(parts.map(({ lines }) => lines[line] ?? 0))).toBe(amount);
           });
         }
-        for (const { formula, exact } of sheet.lines) expect(valueOf(formula)).toBe(exact);
+        for (const { formula, exact } of sheet.lines) expect(worthOf(formula)).toBe(exact);
       }),
       { numRuns: 200 },
     );
@@ -113,7 +113,12 @@ const use: RunUse = {
       colour: 1250,
       white: 2500,
       assumed: null,
-      seconds: { printing: asSeconds(120), cutting: asSeconds(200), pressing: asSeconds(0), packing: asSeconds(60) },
+      seconds: {
+        printing: asSeconds(120),
+        cutting: asSeconds(200),
+        pressing: asSeconds(0),
+        packing: asSeconds(60),
+      },
       pressed: asSeconds(0),
     },
   ],

@@ -24,16 +24,14 @@ const transfer = (id: number, order: number) =>
       }),
       pressed: seconds(9000),
     })
-    .map(
-      (own): RunUse['transfers'][number] => ({
-        ...own,
-        id: `t${id}` as Id<'transfer'>,
-        order: `o${order}` as Id<'order'>,
-        colour: own.colour * own.footprint,
-        white: own.white * own.footprint,
-        assumed: null,
-      }),
-    );
+    .map((own): RunUse['transfers'][number] => ({
+      ...own,
+      id: `t${id}` as Id<'transfer'>,
+      order: `o${order}` as Id<'order'>,
+      colour: own.colour * own.footprint,
+      white: own.white * own.footprint,
+      assumed: null,
+    }));
 
 const machine = fc.record({ on: seconds(20_000), warmUp: seconds(900) });
 
@@ -60,7 +58,10 @@ export const anyUse: fc.Arbitrary<RunUse> = fc.record({
     fc.record({
       kind: fc.constant('roll' as const),
       length: fc.integer({ min: 1, max: 60_000 }).map((mm) => fromMm(mm)),
-      price: fc.record({ amount: fc.integer({ min: 0, max: 90_000 }).map(asMinor), per: fc.constant(fromMm(1000)) }),
+      price: fc.record({
+        amount: fc.integer({ min: 0, max: 90_000 }).map(asMinor),
+        per: fc.constant(fromMm(1000)),
+      }),
     }),
     fc.record({
       kind: fc.constant('sheets' as const),

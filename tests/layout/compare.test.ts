@@ -37,7 +37,8 @@ function layOutOn(inBook: Book, run: Run, trial: Trial) {
 describe('a run tried another way', () => {
   it('takes no less film the fewer ways of cutting it leaves', () => {
     const { run, film } = openIn(book);
-    const by = (cutting: Film['cutting']) => layOutOn(book, run, { film: { ...film, cutting }, endless: true });
+    const by = (cutting: Film['cutting']) =>
+      layOutOn(book, run, { film: { ...film, cutting }, endless: true });
     const [free, straight, staged] = [by('free'), by('straight'), by('staged')];
     expect(free.length).toBeGreaterThan(0);
     expect(straight.length).toBeGreaterThanOrEqual(free.length);
@@ -49,7 +50,9 @@ describe('a run tried another way', () => {
     const [first] = copiesByTransfer(book).get(front) ?? [];
     if (!first) throw new Error('no copy');
     const pinned = edited(book, (draft) => {
-      setPlaces(draft, run.id, [[first.id, { x: fromMm(120), y: fromMm(500), turned: false, pinned: false }]]);
+      setPlaces(draft, run.id, [
+        [first.id, { x: fromMm(120), y: fromMm(500), turned: false, pinned: false }],
+      ]);
       setPinned(draft, [first.id], true);
     });
     const printed = { ...run, printedTo: fromMm(300) };

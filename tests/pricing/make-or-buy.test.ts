@@ -9,15 +9,26 @@ import { anyUse, costs, rates } from '../costing/uses';
 describe('the count at which making pays', () => {
   it('is fixed costs over what one contributes', () => {
     // Fixed costs 18,000, variable costs 20, price 100: 225 units. OpenStax, Principles of Accounting 2, section 3.2 (from memory).
-    expect(breakEven({ fixed: 18_000, each: 20 }, { fixed: 0, each: 100 })).toEqual({ kind: 'from', count: 225 });
+    expect(breakEven({ fixed: 18_000, each: 20 }, { fixed: 0, each: 100 })).toEqual({
+      kind: 'from',
+      count: 225,
+    });
   });
 
   it.each([
     [{ fixed: 0, each: 50 }, { fixed: 0, each: 60 }, { kind: 'always' }],
     [{ fixed: 100, each: 60 }, { fixed: 0, each: 60 }, { kind: 'never' }],
     [{ fixed: 100, each: 70 }, { fixed: 0, each: 60 }, { kind: 'never' }],
-    [{ fixed: 0, each: 70 }, { fixed: 100, each: 60 }, { kind: 'up-to', count: 10 }],
-    [{ fixed: 101, each: 50 }, { fixed: 0, each: 60 }, { kind: 'from', count: 11 }],
+    [
+      { fixed: 0, each: 70 },
+      { fixed: 100, each: 60 },
+      { kind: 'up-to', count: 10 },
+    ],
+    [
+      { fixed: 101, each: 50 },
+      { fixed: 0, each: 60 },
+      { kind: 'from', count: 11 },
+    ],
   ])('%j against %j', (make, buy, expected) => {
     expect(breakEven(make, buy)).toEqual(expected);
   });
@@ -30,7 +41,8 @@ describe('the count at which making pays', () => {
         const found = breakEven(make, buy);
         const pays = (many: number) => at(make, many) <= at(buy, many);
         if (found.kind === 'from') expect([pays(found.count - 1), pays(found.count)]).toEqual([false, true]);
-        else if (found.kind === 'up-to') expect([pays(found.count), pays(found.count + 1)]).toEqual([true, false]);
+        else if (found.kind === 'up-to')
+          expect([pays(found.count), pays(found.count + 1)]).toEqual([true, false]);
         else expect(pays(count)).toBe(found.kind === 'always');
       }),
     );

@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Order, Pricing } from '../../src/model';
-import { factorOf, marginOf, marginsAround, markupOf, type Print, priceOf, startingPricing } from '../../src/pricing';
+import {
+  factorOf,
+  marginOf,
+  marginsAround,
+  markupOf,
+  type Print,
+  priceOf,
+  startingPricing,
+} from '../../src/pricing';
 import { asMinor, fromMm, fromUnit } from '../../src/units';
 
 const order: Pick<Order, 'rush' | 'supplied' | 'pricing'> = {
@@ -20,10 +28,7 @@ const print = (fields: Partial<Print> = {}): Print => ({
   ...fields,
 });
 
-const priced = (
-  pricing: Partial<Pricing> = {},
-  own: Partial<Parameters<typeof priceOf>[0]> = {},
-) =>
+const priced = (pricing: Partial<Pricing> = {}, own: Partial<Parameters<typeof priceOf>[0]> = {}) =>
   priceOf({
     pricing: { ...plain, ...pricing },
     order,
@@ -42,7 +47,10 @@ describe('margin and markup', () => {
     [1, 0.5],
     [3, 0.75],
   ])('a markup of %d is a margin of %d', (markup, margin) => {
-    expect(factorOf({ kind: 'markup', share: markup })).toBeCloseTo(factorOf({ kind: 'margin', share: margin }), 12);
+    expect(factorOf({ kind: 'markup', share: markup })).toBeCloseTo(
+      factorOf({ kind: 'margin', share: margin }),
+      12,
+    );
     const price = 80 * factorOf({ kind: 'margin', share: margin });
     expect(marginOf(price, 80)).toBeCloseTo(margin, 12);
     expect(markupOf(price, 80)).toBeCloseTo(markup, 12);
@@ -68,7 +76,16 @@ describe('the price of an order', () => {
     ['with tax on top', { tax: { name: 'VAT', share: 0.19, kind: 'on-top' } }, 4760],
     ['with tax in it', { tax: { name: 'VAT', share: 0.19, kind: 'included' } }, 4000],
     ['at a minimum', { minimum: asMinor(5000) }, 5000],
-    ['with a break that is reached', { breaks: [{ from: 5, off: 0.1 }, { from: 11, off: 0.5 }] }, 3600],
+    [
+      'with a break that is reached',
+      {
+        breaks: [
+          { from: 5, off: 0.1 },
+          { from: 11, off: 0.5 },
+        ],
+      },
+      3600,
+    ],
   ])('%s', (_, pricing, total) => {
     expect(priced(pricing).total).toBe(total);
   });
@@ -119,21 +136,28 @@ describe('the price of an order', () => {
     const discounts = (breaksBy: Pricing['breaksBy']) =>
       priced({ breaks, breaksBy }, { prints }).lines.filter(({ kind }) => kind === 'break');
     expect(discounts('order').map(({ amount }) => amount)).toEqual([-1200]);
-    expect(discounts('design')).toEqual([{ kind: 'break', from: 16, share: 0.1, name: 'crest', amount: -800 }]);
+    expect(discounts('design')).toEqual([
+      { kind: 'break', from: 16, share: 0.1, name: 'crest', amount: -800 },
+    ]);
   });
 
   it('warns below cost, below the aim, and where a garment has no price', () => {
     expect(priced().problem).toBeNull();
     expect(priced({ by: 'placement', placement: asMinor(100) }).problem).toBe('below-cost');
     expect(priced({ by: 'placement', placement: asMinor(300) }).problem).toBe('below-aim');
-    expect(priced({}, { garments: [{ name: 'tee', count: 1, cost: null }] }).problem).toBe('no-garment-price');
+    expect(priced({}, { garments: [{ name: 'tee', count: 1, cost: null }] }).problem).toBe(
+      'no-garment-price',
+    );
     const own = { ...order, pricing: { ...order.pricing, aim: { kind: 'margin' as const, share: 0.3 } } };
     expect(priced({ by: 'placement', placement: asMinor(300) }, { order: own }).problem).toBeNull();
   });
 
   it('reaches what is aimed at, and its lines sum to it', () => {
     const prints = fc.array(
-      fc.record({ count: fc.integer({ min: 1, max: 300 }), cost: fc.double({ min: 1, max: 1e6, noNaN: true }) }),
+      fc.record({
+        count: fc.integer({ min: 1, max: 300 }),
+        cost: fc.double({ min: 1, max: 1e6, noNaN: true }),
+      }),
       { minLength: 1, maxLength: 6 },
     );
     fc.assert(

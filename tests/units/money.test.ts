@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { asMinor, costOf, fromUnit, minorDigits, parseFinePrice, parseMoney, parsePrice } from '../../src/units';
+import {
+  asMinor,
+  costOf,
+  fromUnit,
+  minorDigits,
+  parseFinePrice,
+  parseMoney,
+  parsePrice,
+} from '../../src/units';
 
 describe('money as typed', () => {
   it.each([

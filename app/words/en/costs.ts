@@ -74,8 +74,10 @@ export const costSheet = {
     `White and colour are taken to cover all of ${counted(count, 'transfer', 'transfers', ways)} without a finished artwork check: ${names.join(', ')}. Ink and powder are at most this.`,
   noGarments: (codes: readonly string[]) =>
     `No garments are listed for ${codes.join(', ')}: none are counted. List them under “Garments and places” of the order.`,
-  unpriced: (codes: readonly string[]) => `Some garments of ${codes.join(', ')} have no price and are not counted.`,
-  noTimes: 'There is no timeline for this layout, so hands, electricity and overhead by the hour are missing.',
+  unpriced: (codes: readonly string[]) =>
+    `Some garments of ${codes.join(', ')} have no price and are not counted.`,
+  noTimes:
+    'There is no timeline for this layout, so hands, electricity and overhead by the hour are missing.',
   fixedNote: (amount: string) => `${amount} of it would be the same for any number of copies.`,
   rates: 'Costs of this shop',
   compare: 'Compare films',
@@ -120,7 +122,8 @@ export const costsForm = {
   blank: 'Any garment',
   blanks: 'Garments by style',
   blanksHint: 'Style and price, a line each: Tee 3.90',
-  blanksProblem: (line: string) => `“${line}” has no price at its end. Write a style and its price, such as Tee 3.90.`,
+  blanksProblem: (line: string) =>
+    `“${line}” has no price at its end. Write a style and its price, such as Tee 3.90.`,
   spoilage: 'Spoiled, of all that is used (%)',
   overhead: 'Overhead',
   overheads: { hour: 'for each hour of hands', share: 'as a share of all other costs' },

@@ -1,5 +1,5 @@
-import type { BreakEven } from '../../../src/pricing';
 import type { Alternative } from '../../../src/model';
+import type { BreakEven } from '../../../src/pricing';
 import { counted, type Ways, whole } from '../format';
 import { copies } from './counts';
 
@@ -105,7 +105,7 @@ export const quote = {
   changed: (before: string, now: string) =>
     `This quote was given for ${before}. The order has changed since: it now comes to ${now}.`,
   again: 'Give a new quote',
-  noName: 'Your shop’s name and address are empty. Put them in under “Prices of this shop”.',
+  noName: 'Your shop’s name and address are empty.',
   missing: 'Choose an order’s price first, then its quote.',
   toOrders: 'Go to the orders',
 };

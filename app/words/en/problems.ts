@@ -28,7 +28,8 @@ export const moneyProblems: Record<PriceProblem, string> = {
 /** For rates that may be left out, but not be nothing. */
 export const rateProblems = {
   ...moneyProblems,
-  unreadable: 'This is not a price. Type figures with or without what they are for, such as 150 or 0.15 / ml.',
+  unreadable:
+    'This is not a price. Type figures with or without what they are for, such as 150 or 0.15 / ml.',
   'too-much': 'This is more than anything costs. Check the figures and what they are for.',
   zero: 'At zero this would vanish from every cost. Leave the field empty to leave it out; the cost sheet then says so.',
 } satisfies Record<PriceProblem | 'zero', string>;

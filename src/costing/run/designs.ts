@@ -28,7 +28,9 @@ export function newDesigns(book: Pick<Book, 'order' | 'transfer'>, order: Order)
   if (order.pricing.newDesigns !== null) return order.pricing.newDesigns;
   const isBefore = (id: string): boolean => {
     const other = book.order[id];
-    return other !== undefined && id !== order.id && (isDone(other) ? !isDone(order) : other.code < order.code);
+    return (
+      other !== undefined && id !== order.id && (isDone(other) ? !isDone(order) : other.code < order.code)
+    );
   };
   let count = 0;
   for (const orders of ordersByDesign(book.transfer).values()) {

@@ -21,7 +21,10 @@ export type PrintedOf = (transfer: Sized) => Printed | null;
 const ANY_DAY = new Date(0);
 
 /** What a garment costs: its own price, its style's, or any garment's. */
-export const garmentPrice = ({ style, price }: Pick<Garment, 'style' | 'price'>, costs: Costs): Minor | null =>
+export const garmentPrice = (
+  { style, price }: Pick<Garment, 'style' | 'price'>,
+  costs: Costs,
+): Minor | null =>
   price ??
   costs.blanks.find((blank) => blank.style.toLowerCase() === style.trim().toLowerCase())?.price ??
   costs.blank;
