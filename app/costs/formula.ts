@@ -2,10 +2,10 @@ import type { CostLine, CostShare, CostSheet, Factor, Formula } from '../../src/
 import { asMinor } from '../../src/units';
 import type { Words } from '../words';
 import {
+  bulkVolume,
   energyPrice,
   filmLength,
   fineMoney,
-  inkVolume,
   lengthPrice,
   massPrice,
   massRate,
@@ -34,7 +34,7 @@ function tellFactor(factor: Factor, words: Words['costSheet'], ways: Ways): stri
     case 'area':
       return printedArea(factor.value, ways);
     case 'volume':
-      return inkVolume(factor.value, ways);
+      return bulkVolume(factor.value, ways);
     case 'volume-rate':
       return volumeRate(factor.value, ways);
     case 'mass-rate':

@@ -89,7 +89,7 @@ export function takeWay(
   const { id, changed: _, ...fields } = tried.film;
   if (takes === 'new-film') editRun(draft, run.id, { film: addFilm(draft, fields, context) });
   else {
-    if (takes === 'settings') editFilm(draft, id, fields);
+    if (takes === 'settings') editFilm(draft, id, fields, context);
     editRun(draft, run.id, { film: id });
   }
   if (trial.allTurn) {

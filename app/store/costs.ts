@@ -1,9 +1,10 @@
 import { useDeferredValue } from 'react';
-import { type OrderRuns, orderRuns, type PrintedOf, type RunCosts, runCosts } from '../../src/costing/run';
+import type { CoverageOf } from '../../src/costing';
+import { type OrderRuns, orderRuns, type RunCosts, runCosts } from '../../src/costing/run';
 import type { LaidRun } from '../../src/layout';
 import { type Book, runOf } from '../../src/model';
 import { orderPrice, type Price } from '../../src/pricing';
-import { printedNow, useDoneChecks } from './checks';
+import { coverageNow, useDoneChecks } from './checks';
 import { settingsOrFirst } from './selectors';
 import { useShop } from './shop';
 import { useView } from './view';
@@ -15,7 +16,7 @@ export interface PricedOrder extends OrderRuns {
 
 /** What was worked out for one book with what its checks told: a book never changes, it is replaced. */
 interface Known {
-  readonly printed: PrintedOf;
+  readonly printed: CoverageOf;
   readonly runs: Map<LaidRun, RunCosts>;
   readonly orders: Map<string, PricedOrder | null>;
 }
@@ -23,7 +24,7 @@ interface Known {
 let known: { book: Book; of: Known } | null = null;
 
 function knownOf(book: Book): Known {
-  const printed = printedNow(book);
+  const printed = coverageNow(book);
   if (known?.book !== book || known.of.printed !== printed) {
     known = { book, of: { printed, runs: new Map(), orders: new Map() } };
   }
@@ -40,7 +41,7 @@ export function costsOf(book: Book, run: LaidRun): RunCosts {
 
 /** The costs of a run in a book that is only tried. */
 export const costsTried = (book: Book, run: LaidRun): RunCosts =>
-  runCosts(book, run, settingsOrFirst(book), printedNow(useShop.getState().book));
+  runCosts(book, run, settingsOrFirst(book), coverageNow(useShop.getState().book));
 
 export function useRunCosts(run: LaidRun): RunCosts {
   const book = useShop((shop) => shop.book);

@@ -105,7 +105,17 @@ export const openRun = (run: string): void => useView.setState({ run, selected: 
 
 export const openDialog = (dialog: Dialog | null): void => useView.setState({ dialog });
 
-const rooms: readonly Room[] = ['orders', 'quote', 'film', 'cut', 'cut-map', 'press', 'cards', 'stock', 'log'];
+const rooms: readonly Room[] = [
+  'orders',
+  'quote',
+  'film',
+  'cut',
+  'cut-map',
+  'press',
+  'cards',
+  'stock',
+  'log',
+];
 
 const roomOf = (hash: string): Room => rooms.find((room) => hash === `#/${room}`) ?? 'film';
 

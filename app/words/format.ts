@@ -217,7 +217,7 @@ export function printedArea(mm2: number, ways: Ways): string {
 }
 
 /** A volume of ink: `43.5 ml`, `1.47 fl oz`. */
-export function inkVolume(microlitres: number, ways: Ways): string {
+export function bulkVolume(microlitres: number, ways: Ways): string {
   const { volume: unit } = bulkUnits(ways);
   return `${threeFigures(toVolume(microlitres as Microlitres, unit), ways.locale)} ${unit}`;
 }

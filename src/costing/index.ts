@@ -1,3 +1,4 @@
+export type { CoverageOf } from './coverage';
 export { filmCost, runCost } from './film';
 export { type Counted, type Factor, type Formula, type Term, worthOf } from './formula';
 export { type CostKind, costKinds, type Gap, type SharedBy } from './lines';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { startingCosts } from '../../src/costing';
-import { newDesigns, orderRuns, type PrintedOf, runCosts } from '../../src/costing/run';
+import { type CoverageOf, startingCosts } from '../../src/costing';
+import { newDesigns, orderRuns, runCosts } from '../../src/costing/run';
 import {
   addGarment,
   addOrder,
@@ -36,9 +36,9 @@ const laid = edited(book, (draft) =>
   ]),
 );
 
-const printedOf: PrintedOf = ({ id }) => (id === front ? { colour: 2000, white: 4000 } : null);
+const coverageOf: CoverageOf = ({ id }) => (id === front ? { colour: 2000, white: 4000 } : null);
 
-function costsOf(inBook: Book, of: PrintedOf = printedOf) {
+function costsOf(inBook: Book, of: CoverageOf = coverageOf) {
   const record = inBook.run[run];
   const shop = settingsOf(inBook);
   const own = record && layRun(inBook, record);
@@ -133,7 +133,7 @@ describe('where the cost of an order comes from', () => {
   const costsIn = (own: Parameters<Parameters<typeof orderRuns>[3]>[0], inBook: Book) => {
     const shop = settingsOf(inBook);
     if (!shop) throw new Error('no shop');
-    return runCosts(inBook, own, shop, printedOf);
+    return runCosts(inBook, own, shop, coverageOf);
   };
 
   it('is the runs that it lies on, and a run of its own while some of it waits', () => {

@@ -11,9 +11,9 @@ import {
 import { proposeClosing } from '../../src/log';
 import { type Book, type Closing, emptyBook, type Id, type Instant, settingsOf } from '../../src/model';
 import { startingStation } from '../../src/pressing';
+import { startingPricing } from '../../src/pricing';
 import type { TakenBlanks } from '../../src/stock';
 import { asMinor, fromMm, type LocalDate } from '../../src/units';
-import { startingPricing } from '../../src/pricing';
 
 export const NOW = '2026-11-25T12:00:00.000Z' as Instant;
 export const LATER = '2026-11-25T12:30:00.000Z' as Instant;

@@ -1,6 +1,6 @@
 import type { Alternative } from '../../../src/model';
 import type { BreakEven } from '../../../src/pricing';
-import { counted, type Ways, whole } from '../format';
+import { counted, type Ways } from '../format';
 import { copies } from './counts';
 
 export const price = {
@@ -8,7 +8,6 @@ export const price = {
   button: 'Price',
   buttonNamed: (order: string, price: string) => `${price}: price of ${order}`,
   nothing: 'This order has no copies yet, so there is nothing to price.',
-  total: 'Price',
   withTax: 'with tax',
   earned: (margin: string | null, markup: string | null, cost: string) =>
     [margin && `margin ${margin}`, markup && `markup ${markup}`, `cost ${cost}`].filter(Boolean).join(' · '),
@@ -94,10 +93,6 @@ export const quote = {
   date: (day: string) => `Date: ${day}`,
   until: (day: string) => `Valid until ${day}`,
   for: 'For',
-  description: 'What',
-  count: 'Count',
-  each: 'Each',
-  amount: 'Amount',
   print1: (name: string) => `Print: ${name}`,
   total: 'Total',
   deposit: (amount: string) => `Deposit to begin: ${amount}`,
@@ -137,7 +132,6 @@ export const compare = {
   addWidth: 'Another width',
   addGap: 'Another gap',
   add: 'Add',
-  remove: (way: string) => `Leave out: ${way}`,
   cheapest: 'least',
   unknown: '—',
 };
@@ -152,7 +146,6 @@ const breakEvens: Record<BreakEven['kind'], (name: string, count: string) => str
 export const makeOrBuy = {
   title: (run: string) => `Make ${run}, or buy it`,
   hint: 'Type what others ask for, as on their price list. Prices stay here for the next time.',
-  intro: (count: number, made: string, ways: Ways) => `Making these ${copies(count, ways)}: ${made}`,
   kinds: {
     length: 'bought-in transfers, by length',
     piece: 'bought-in transfers, by the piece',
@@ -187,6 +180,5 @@ export const makeOrBuy = {
   linear:
     'More or fewer copies are taken to be of the same mix, with film in proportion; what a run costs whatever its count is counted once.',
   chart: 'Cost by count, made and bought',
-  at: (count: number, ways: Ways) => `at ${whole(count, ways)}`,
   nothing: 'No price of another way is typed yet.',
 };

@@ -1,8 +1,8 @@
 import type { LaidRun } from '../../layout';
 import { candidateAlone, laidQuickly, layRun } from '../../layout';
 import type { Book, Costs, Film, Rates, RunUse, Settings } from '../../model';
-import { type CostSheet, costSheet } from '..';
-import { type PrintedOf, runUse } from './use';
+import { type CostSheet, type CoverageOf, costSheet } from '..';
+import { runUse } from './use';
 
 /** What a run costs, and what that rests on. */
 export interface RunCosts {
@@ -21,10 +21,10 @@ type Shop = Pick<Settings, 'costs' | 'rates' | 'station'>;
  * The costs of a run: as it was locked, or with the shop's prices as they are.
  * @param shop of a draft, and of a run that was locked before costs were kept
  */
-export function runCosts(book: Book, run: LaidRun, shop: Shop, printedOf: PrintedOf): RunCosts {
+export function runCosts(book: Book, run: LaidRun, shop: Shop, coverageOf: CoverageOf): RunCosts {
   const basis = run.state === 'draft' ? null : (book.run[run.id]?.basis ?? null);
   const { costs, rates } = basis ?? shop;
-  const now = runUse(book, run, { printedOf, station: shop.station, costs });
+  const now = runUse(book, run, { coverageOf, station: shop.station, costs });
   const use = basis ? withSpoiled(basis.use, now) : now;
   const sheet = costSheet(use, costs, rates, run.state === 'closed');
   return { run, use, costs, rates, sheet, kept: basis !== null };

@@ -3,19 +3,9 @@ import type { Book, Costs, Garment, Id, Order, RunUse, Station, Transfer } from 
 import { copiesByTransfer, garmentsByOrder } from '../../model';
 import { workOf } from '../../pressing';
 import { asMinor, asSeconds, type Minor, toMm } from '../../units';
+import type { CoverageOf } from '..';
 import { type BenchTime, benchTime } from './bench-time';
 import { newDesigns } from './designs';
-
-/** What is printed of one copy, in square millimetres. */
-export interface Printed {
-  readonly colour: number;
-  readonly white: number;
-}
-
-type Sized = Pick<Transfer, 'id' | 'artwork' | 'width' | 'height'>;
-
-/** What a transfer's artwork prints at its size, as its check tells; `null` while that is not known. */
-export type PrintedOf = (transfer: Sized) => Printed | null;
 
 /** Work is the same at any time of day. */
 const ANY_DAY = new Date(0);
@@ -44,14 +34,14 @@ function recordsOf(book: Book, run: LaidRun) {
 function transferUse(
   own: readonly LaidRun['copies'][number][],
   transfer: Transfer | undefined,
-  printedOf: PrintedOf,
+  coverageOf: CoverageOf,
   time: BenchTime | null,
 ): RunUse['transfers'][number] | null {
   const [first] = own;
   if (!first) return null;
   // A transfer that was resized after some of it was printed has copies of two sizes.
   const footprint = own.reduce((sum, { width, length }) => sum + toMm(width) * toMm(length), 0) / own.length;
-  const printed = transfer ? printedOf(transfer) : null;
+  const printed = transfer ? coverageOf(transfer) : null;
   const hands = time?.hands.get(first.transfer.id);
   const all = { colour: footprint, white: footprint };
   return {
@@ -110,12 +100,12 @@ function orderOf(book: Book, run: LaidRun, copy: Id<'copy'>): string | undefined
 
 /**
  * What a laid run takes: film, printed areas, time of hands and machines, garments.
- * @param printedOf what the artwork prints; where it is not known, white and colour are taken to cover all of the footprint
+ * @param coverageOf what the artwork prints; where it is not known, white and colour are taken to cover all of the footprint
  */
 export function runUse(
   book: Book,
   run: LaidRun,
-  { printedOf, station, costs }: { printedOf: PrintedOf; station: Station; costs: Costs },
+  { coverageOf, station, costs }: { coverageOf: CoverageOf; station: Station; costs: Costs },
 ): RunUse {
   const { film } = run;
   const { transfers, orders } = recordsOf(book, run);
@@ -143,7 +133,7 @@ export function runUse(
         ? { kind: 'roll', length: takenOffRoll(run), price: film.price }
         : { kind: 'sheets', sheets: sheetAt(film, run.lengthUsed), price: film.price },
     transfers: [...byTransfer].flatMap(
-      ([id, own]) => transferUse(own, transfers.get(id), printedOf, time) ?? [],
+      ([id, own]) => transferUse(own, transfers.get(id), coverageOf, time) ?? [],
     ),
     bench: time?.bench ?? null,
     orders: [...here].flatMap(([id, own]) => {
