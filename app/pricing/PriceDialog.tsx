@@ -91,7 +91,7 @@ const readShare =
   };
 
 /** Reads a margin, which stays below the whole price. */
-export const readMargin = (typed: string): Result<number, string> => {
+const readMargin = (typed: string): Result<number, string> => {
   const read = parseShare(typed, 0.99);
   if (read.ok) return read;
   return fail(

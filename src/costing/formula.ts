@@ -2,7 +2,7 @@ import type { Heater, LabourRoom } from '../model';
 import type { Microlitres, Micrometres, Milligrams, MilliMinor, Minor, Seconds } from '../units';
 
 /** What a count in a formula counts. */
-export type Counted = 'sheets' | 'garments' | 'orders' | 'designs';
+type Counted = 'sheets' | 'garments' | 'orders' | 'designs';
 
 /** A quantity or a price in a formula, in the units of `src`; the screen tells it in the reader's. */
 export type Factor =

@@ -1,7 +1,7 @@
 export type { CoverageOf } from './coverage';
 export { filmCost, runCost } from './film';
-export { type Counted, type Factor, type Formula, type Term, worthOf } from './formula';
-export { type CostKind, costKinds, type Gap, type SharedBy } from './lines';
+export { type Factor, type Formula, worthOf } from './formula';
+export type { CostKind, Gap, SharedBy } from './lines';
 export { type Consumption, consumptionOf, startingRates } from './rates';
 export {
   type CostLine,

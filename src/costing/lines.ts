@@ -3,7 +3,7 @@ import { asMilliMinor, asSeconds, type MilliMinor } from '../units';
 import { type Formula, type Term, worthOf } from './formula';
 
 /** What a run costs, in the order in which it is told. */
-export const costKinds = [
+const costKinds = [
   'film',
   'colour-ink',
   'white-ink',

@@ -12,7 +12,7 @@ const share = z.number().check(z.minimum(0), z.maximum(1));
 const machine = z.object({ on: seconds, warmUp: seconds });
 
 /** What a run takes, as its layout, its artwork and its timeline tell it: what costs are worked out from. */
-export const useSchema = z.object({
+const useSchema = z.object({
   film: z.discriminatedUnion('kind', [
     z.object({ kind: z.literal('roll'), length, price: z.object({ amount: money, per: size }) }),
     z.object({ kind: z.literal('sheets'), sheets: count, price: money }),

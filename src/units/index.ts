@@ -34,7 +34,6 @@ export {
   type LengthRate,
   type MilliMinor,
   type Minor,
-  type MoneyProblem,
   minorDigits,
   type PriceProblem,
   parseFinePrice,
