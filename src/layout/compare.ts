@@ -82,6 +82,7 @@ export function candidateAlone(book: Book, order: Order, film: Film): Candidate 
     printedTo: um(0),
     spoiled: [],
     snapshot: null,
+    received: null,
     basis: null,
     changed: order.changed,
   };
