@@ -254,7 +254,16 @@ describe('migration', () => {
     };
     const changed = '2026-11-24T08:00:00.000Z';
     const order = { id: 'o', fabric: 'cotton', wants: 'garments', changed };
-    const garment = { id: 'g', order: 'o', style: 'tee', colour: '', shade: null, size: 'M', count: 2, changed };
+    const garment = {
+      id: 'g',
+      order: 'o',
+      style: 'tee',
+      colour: '',
+      shade: null,
+      size: 'M',
+      count: 2,
+      changed,
+    };
     const run = { id: 'r', snapshot: { orders: [order], garments: [garment] } };
     const twelve = (currency: string) =>
       migrate(
