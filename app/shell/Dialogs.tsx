@@ -14,6 +14,9 @@ import { RecipesDialog } from '../press/RecipesDialog';
 import { SpoilDialog } from '../press/SpoilDialog';
 import { StationDialog } from '../press/StationDialog';
 import { PrintImageDialog } from '../print-image/PrintImageDialog';
+import { AddStockDialog } from '../stock/AddStockDialog';
+import { CsvDialog } from '../stock/CsvDialog';
+import { StockItemDialog } from '../stock/StockItemDialog';
 import { useView } from '../store/view';
 import { KeepDialog } from './KeepDialog';
 import { KeysDialog } from './KeysDialog';
@@ -57,6 +60,12 @@ export function Dialogs() {
       return <RecipesDialog />;
     case 'close-run':
       return <CloseDialog id={dialog.run} />;
+    case 'csv':
+      return <CsvDialog what={dialog.what} />;
+    case 'stock-add':
+      return <AddStockDialog garment={dialog.garment} />;
+    case 'stock-item':
+      return <StockItemDialog id={dialog.item} />;
     case 'spoil':
       return <SpoilDialog />;
     case 'shop':

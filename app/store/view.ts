@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import type { Artwork, Transfer } from '../../src/model';
+import type { Artwork, Blank, Transfer } from '../../src/model';
 
 /** What a refusal or a success says, until it is read or replaced. */
 export interface Notice {
@@ -27,6 +27,9 @@ export type Dialog =
   | { readonly kind: 'order' | 'grid' | 'names'; readonly order: string }
   | { readonly kind: 'transfer' | 'artwork'; readonly transfer: string }
   | { readonly kind: 'close-run'; readonly run: string }
+  | { readonly kind: 'csv'; readonly what: 'log' | 'ledger' }
+  | { readonly kind: 'stock-item'; readonly item: string }
+  | { readonly kind: 'stock-add'; readonly garment: Pick<Blank, 'style' | 'colour' | 'size'> | null }
   | { readonly kind: 'design'; readonly order: string; readonly design: Design }
   | { readonly kind: 'keep' | 'shop' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'spoil' };
 

@@ -47,10 +47,17 @@ export { startBook } from './start';
 export { applyEdit, type BookDraft, type EditContext, type Step } from './step';
 export {
   addSupply,
+  archiveItem,
+  type BoxFields,
+  changeBy,
   cutOffcut,
+  editSupply,
   enterByHand,
   type HandEntry,
+  mayPutBack,
+  noteFilmBox,
   putOffcutBack,
+  type SupplyFields,
 } from './stock';
 export {
   addTransfer,

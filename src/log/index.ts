@@ -1,2 +1,2 @@
-export { type CoverageOf, proposeClosing } from './proposal';
+export { type CoverageOf, proposeClosing, runCoverage } from './proposal';
 export { type LogRow, logRows } from './rows';

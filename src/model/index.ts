@@ -78,11 +78,14 @@ export {
   TINTS,
   type Transfer,
 } from './records';
-export type {
-  Blank,
-  LedgerEntry,
-  StockItem,
-  StockUnit,
-  Supply,
-  SupplyKind,
+export {
+  type Blank,
+  type EntryKind,
+  entryKinds,
+  type LedgerEntry,
+  type StockItem,
+  type StockUnit,
+  type Supply,
+  type SupplyKind,
+  supplyKinds,
 } from './stock';

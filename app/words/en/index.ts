@@ -2,6 +2,7 @@ import { artwork, grade } from './artwork';
 import { cards } from './cards';
 import { closing } from './closing';
 import { commands, keys } from './commands';
+import { csv } from './csv';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
 import { demo } from './demo';
@@ -67,6 +68,7 @@ export const en = {
   cards,
   stock,
   log,
+  csv,
   lengthProblems,
   moneyProblems,
   dateProblems,
