@@ -80,17 +80,14 @@ export function StockTable({
     {
       key: 'box',
       label: words.box,
-      cell: ({ box }) => (
-        <span className="small">
-          {[
-            box?.lot ? words.lot(box.lot) : '',
-            box?.bestBefore ? words.bestBefore(dueDay(box.bestBefore, ways)) : '',
-            box?.opened ? words.opened(dueDay(box.opened, ways)) : '',
-          ]
-            .filter((part) => part !== '')
-            .join(' · ')}
-        </span>
-      ),
+      cell: ({ box }) => {
+        const parts = [
+          box?.lot ? words.lot(box.lot) : '',
+          box?.bestBefore ? words.bestBefore(dueDay(box.bestBefore, ways)) : '',
+          box?.opened ? words.opened(dueDay(box.opened, ways)) : '',
+        ].filter((part) => part !== '');
+        return parts.length === 0 ? '' : <span className="small">{parts.join(' · ')}</span>;
+      },
     },
     {
       key: 'marks',

@@ -1,2 +1,13 @@
 export { type CoverageOf, proposeClosing, runCoverage } from './proposal';
 export { type LogRow, logRows } from './rows';
+export {
+  type Compared,
+  compared,
+  filmByWeek,
+  median,
+  planAndFact,
+  spoiledByHumidity,
+  spoiledByLot,
+  spoiledByReason,
+  wasteTogether,
+} from './trends';
