@@ -24,7 +24,7 @@ export {
 } from './grid';
 export { dropLast, forget, historyOf, remember, stepBack, stepForward } from './history';
 export { addRows } from './import';
-export { counterEntry } from './ledger';
+export { counterEntry, enter } from './ledger';
 export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';
 export { setPinned, setPlaces, takeOff } from './places';
 export {

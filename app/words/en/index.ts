@@ -5,7 +5,7 @@ import { commands, keys } from './commands';
 import { csv } from './csv';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
-import { demo } from './demo';
+import { demo, demoStock } from './demo';
 import { designs } from './designs';
 import { film } from './film';
 import { filmForm } from './film-form';
@@ -44,6 +44,7 @@ export const en = {
   keep,
   storage,
   demo,
+  demoStock,
   orders,
   table,
   grid,

@@ -33,7 +33,6 @@ export const log = {
   planned: (amount: string) => `planned ${amount}`,
   notMeasured: 'not measured',
   none: 'none',
-  spoiledOf: (copies: number, ways: Ways) => counted(copies, 'copy', 'copies', ways),
   asTable: 'As a table',
 
   wasteTitle: 'Waste of each run',

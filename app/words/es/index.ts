@@ -3,9 +3,10 @@ import { artwork, grade } from './artwork';
 import { cards } from './cards';
 import { closing } from './closing';
 import { commands, keys } from './commands';
+import { csv } from './csv';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
-import { demo } from './demo';
+import { demo, demoStock } from './demo';
 import { designs } from './designs';
 import { film } from './film';
 import { filmForm } from './film-form';
@@ -60,6 +61,7 @@ export const es: Words = {
   keep,
   storage,
   demo,
+  demoStock,
   orders,
   table,
   grid,
@@ -84,6 +86,7 @@ export const es: Words = {
   cards,
   stock,
   log,
+  csv,
   lengthProblems,
   moneyProblems,
   dateProblems,
