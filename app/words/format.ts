@@ -55,13 +55,17 @@ export function tapeInches(length: Micrometres): string {
 export const money = (amount: Minor, { currency, locale }: Ways): string =>
   new Intl.NumberFormat(locale, { style: 'currency', currency }).format(amount / 10 ** minorDigits(currency));
 
+/** Decimals of an amount in thousandths: small ones are told to a tenth. */
+const finely = (thousandths: number): readonly [least: number, most: number] =>
+  Math.abs(thousandths) < 100_000 && thousandths % 1000 !== 0 ? [1, 1] : [0, 0];
+
 /** Ink as bottles tell it: `12.4 ml`, `1,250 ml`. */
 export const inkVolume = (volume: Microlitres, { locale }: Ways): string =>
-  `${number(toVolume(volume, 'ml'), locale, 0, volume < 100_000 ? 1 : 0)} ml`;
+  `${number(toVolume(volume, 'ml'), locale, ...finely(volume))} ml`;
 
 /** Powder as a scale tells it: `86.5 g`, `1,240 g`. */
 export const powderMass = (mass: Milligrams, { locale }: Ways): string =>
-  `${number(toMass(mass, 'g'), locale, 0, mass < 100_000 ? 1 : 0)} g`;
+  `${number(toMass(mass, 'g'), locale, ...finely(mass))} g`;
 
 /** `11.8%` of a share between 0 and 1. */
 export const percent = (share: number, { locale }: Ways): string =>

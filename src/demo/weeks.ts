@@ -82,7 +82,7 @@ export function addDemoWeeks(
     ),
     powder: addSupply(
       draft,
-      { kind: 'powder', name: words.powder, ...box('P-77', -15, 2_000_000, words.order.powder) },
+      { kind: 'powder', name: words.powder, ...box('P-77', -15, 4_000_000, words.order.powder) },
       5_000_000,
       begin,
     ),
