@@ -48,7 +48,6 @@ export { applyEdit, type BookDraft, type EditContext, type Step } from './step';
 export {
   addSupply,
   archiveItem,
-  type BoxFields,
   changeBy,
   cutOffcut,
   editSupply,
@@ -57,7 +56,6 @@ export {
   mayPutBack,
   noteFilmBox,
   putOffcutBack,
-  type SupplyFields,
 } from './stock';
 export {
   addTransfer,

@@ -8,14 +8,10 @@ import type { BookDraft, EditContext } from './step';
 
 type Own = 'id' | 'changed' | 'archived';
 /** What is entered for something to keep in stock; of each kind its own fields. */
-export type SupplyFields = Supply extends infer Each
-  ? Each extends Supply
-    ? Omit<Each, Own>
-    : never
-  : never;
+type SupplyFields = Supply extends infer Each ? (Each extends Supply ? Omit<Each, Own> : never) : never;
 
 /** What is noted of the box of any item. */
-export type BoxFields = Pick<StockItem, 'lot' | 'bestBefore' | 'opened' | 'reorder' | 'order'>;
+type BoxFields = Pick<StockItem, 'lot' | 'bestBefore' | 'opened' | 'reorder' | 'order'>;
 
 const nothingNoted: BoxFields = { lot: '', bestBefore: null, opened: null, reorder: null, order: '' };
 

@@ -78,14 +78,12 @@ export {
   TINTS,
   type Transfer,
 } from './records';
-export {
-  type Blank,
-  type EntryKind,
-  entryKinds,
-  type LedgerEntry,
-  type StockItem,
-  type StockUnit,
-  type Supply,
-  type SupplyKind,
-  supplyKinds,
+export type {
+  Blank,
+  EntryKind,
+  LedgerEntry,
+  StockItem,
+  StockUnit,
+  Supply,
+  SupplyKind,
 } from './stock';

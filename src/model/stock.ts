@@ -4,7 +4,7 @@ import { id, instant, localDate, shade, signed, size } from './fields';
 /** Records of what the shop has in stock, and the ledger of every change to it. */
 
 /** What is kept in stock beside film: ink, powder, garments to print on. */
-export const supplyKinds = ['colour', 'white', 'powder', 'blank'] as const;
+const supplyKinds = ['colour', 'white', 'powder', 'blank'] as const;
 
 const amount = z.int().check(z.minimum(0));
 
@@ -57,13 +57,13 @@ export const itemSchema = z.discriminatedUnion('kind', [
 ]);
 
 /** What an amount counts: micrometres of film, sheets, microlitres, milligrams, pieces. */
-export const stockUnits = ['length', 'sheets', 'volume', 'mass', 'pieces'] as const;
+const stockUnits = ['length', 'sheets', 'volume', 'mass', 'pieces'] as const;
 
 /**
  * Why an amount changed. `printed` is film that a run's printing took, `used` what closing a run took; `cut` is film that became
  * an item of its own, or came back from one; `counter` undoes another entry.
  */
-export const entryKinds = [
+const entryKinds = [
   'opening',
   'bought',
   'printed',

@@ -1,5 +1,5 @@
-export { amountOf, entriesOf, itemOf, leftOfFilm, type Stock, sumsOf, unitOf } from './amount';
-export { type BlankStock, blankStock } from './blanks';
+export { amountOf, entriesOf, itemOf, leftOfFilm, sumsOf, unitOf } from './amount';
+export { blankStock } from './blanks';
 export {
   counterProblem,
   countersOf,
@@ -9,7 +9,7 @@ export {
   lastOf,
   standing,
 } from './counter';
-export { type FilmOutlook, filmOutlook, type Shortage, shortages } from './outlook';
-export { blanksOfRun, type RunBlanks, type TakenBlanks } from './run-blanks';
-export { inUse, isSameBlank, shared, suppliesOf, takenByRun, takenFor } from './supplies';
+export { filmOutlook, shortages } from './outlook';
+export { blanksOfRun, type TakenBlanks } from './run-blanks';
+export { inUse, isSameBlank, shared, suppliesOf, takenByRun } from './supplies';
 export { boxOf, type Stocked, stocked, type Warning } from './watch';

@@ -14,10 +14,7 @@ async function storeRuns(page: Page, count: number): Promise<void> {
         request.onsuccess = () => resolve(request.result);
         request.onerror = () => reject(request.error);
       });
-    const name = databases
-      .map((each) => each.name ?? '')
-      .find((each) => /book/.test(each) && !/demo/.test(each));
-    const database = await open(name);
+    const database = await open('rollwright');
     const [store] = [...database.objectStoreNames];
     const transaction = database.transaction(store ?? '', 'readwrite');
     const records = transaction.objectStore(store ?? '');
