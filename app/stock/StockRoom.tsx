@@ -1,9 +1,10 @@
 import { useMemo } from 'react';
+import { archiveItem } from '../../src/editing';
 import type { Supply } from '../../src/model';
-import { blankStock, isSameBlank, type Stocked, stocked, suppliesOf } from '../../src/stock';
+import { blankStock, isSameBlank, putAway, type Stocked, stocked, suppliesOf } from '../../src/stock';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
-import { useShop } from '../store/shop';
+import { commit, useShop } from '../store/shop';
 import { today } from '../store/today';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
@@ -38,6 +39,7 @@ export function StockRoom() {
         <h2 id="stock-shelf">{words.shelf}</h2>
         <Shelf empty={words.shelfEmpty} />
       </section>
+      <PutAway />
       <Ledger />
     </>
   );
@@ -98,5 +100,32 @@ function Garments({ all }: { all: readonly Stocked[] }) {
         </ul>
       )}
     </section>
+  );
+}
+
+/** What was put away, and may be taken out again. */
+function PutAway() {
+  const { stock: words } = useWords();
+  const ways = useWays();
+  const book = useShop((shop) => shop.book);
+  const items = useMemo(() => putAway(book), [book]);
+  if (items.length === 0) return null;
+  return (
+    <details className="more">
+      <summary>{words.putAwayItems(items.length, ways)}</summary>
+      <ul className="wanted">
+        {items.map(({ id, name }) => (
+          <li key={id}>
+            <span>{name}</span>
+            <Button
+              aria-label={words.takeOutItem(name)}
+              onPress={() => commit((draft) => archiveItem(draft, id, false))}
+            >
+              {words.takeOut}
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }

@@ -12,4 +12,4 @@ export {
 export { filmOutlook, shortages } from './outlook';
 export { blanksOfRun, type TakenBlanks } from './run-blanks';
 export { inUse, isSameBlank, shared, suppliesOf, takenByRun } from './supplies';
-export { boxOf, type Stocked, stocked, type Warning } from './watch';
+export { boxOf, putAway, type Stocked, stocked, type Warning } from './watch';

@@ -39,3 +39,9 @@ export function stocked(book: Book, today: LocalDate): Stocked[] {
       return { item, box, amount, warnings: warningsOf(amount, box, today) };
     });
 }
+
+/** Films and other items that were put away, by name. */
+export const putAway = ({ film, item }: Pick<Book, 'film' | 'item'>): (Film | Supply)[] =>
+  [...Object.values(film), ...Object.values(item).filter((each): each is Supply => each.kind !== 'film')]
+    .filter(({ archived }) => archived)
+    .sort((a, b) => a.name.localeCompare(b.name, undefined, { numeric: true }));
