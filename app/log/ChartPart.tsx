@@ -1,4 +1,4 @@
-import { type ReactNode, useId } from 'react';
+import { type ReactNode, useId, useState } from 'react';
 import { type Column, LongTable } from '../parts/LongTable';
 import { useWords } from '../words';
 
@@ -21,15 +21,16 @@ export function ChartPart<Row>({
 }) {
   const { log: words } = useWords();
   const id = useId();
+  const [isOpen, setOpen] = useState(false);
   return (
     <section className="chart-part" aria-labelledby={id}>
       <h2 id={id}>{title}</h2>
       <p>{told}</p>
       {children}
       {rows.length > 0 && (
-        <details className="more">
+        <details className="more" onToggle={(event) => setOpen(event.currentTarget.open)}>
           <summary>{words.asTable}</summary>
-          <LongTable labelledBy={id} columns={columns} rows={rows} keyOf={keyOf} />
+          {isOpen && <LongTable labelledBy={id} columns={columns} rows={rows} keyOf={keyOf} />}
         </details>
       )}
     </section>

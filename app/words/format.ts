@@ -24,9 +24,22 @@ export interface Ways {
   readonly locale: string;
 }
 
+const known = new Map<string, Intl.NumberFormat>();
+
+/** A format of numbers, made once: making one takes longer than a hundred uses of it. */
+function formatOf(locale: string, options: Intl.NumberFormatOptions): Intl.NumberFormat {
+  const key = `${locale} ${JSON.stringify(options)}`;
+  let format = known.get(key);
+  if (!format) {
+    format = new Intl.NumberFormat(locale, options);
+    known.set(key, format);
+  }
+  return format;
+}
+
 /** A number with so many decimals at least and at most. */
 export const number = (value: number, locale: string, least: number, most: number) =>
-  new Intl.NumberFormat(locale, { minimumFractionDigits: least, maximumFractionDigits: most }).format(value);
+  formatOf(locale, { minimumFractionDigits: least, maximumFractionDigits: most }).format(value);
 
 const inUnit = (length: Micrometres, unit: LengthUnit, locale: string, least: number, most: number) =>
   `${number(toUnit(length, unit), locale, least, most)} ${unit}`;
@@ -69,11 +82,7 @@ export const powderMass = (mass: Milligrams, { locale }: Ways): string =>
 
 /** `11.8%` of a share between 0 and 1. */
 export const percent = (share: number, { locale }: Ways): string =>
-  new Intl.NumberFormat(locale, {
-    style: 'percent',
-    minimumFractionDigits: 1,
-    maximumFractionDigits: 1,
-  }).format(share);
+  formatOf(locale, { style: 'percent', minimumFractionDigits: 1, maximumFractionDigits: 1 }).format(share);
 
 export const whole = (value: number, { locale }: Pick<Ways, 'locale'>): string => number(value, locale, 0, 0);
 
