@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { addFilm, editFilm, editRun, removeFilm } from '../../src/editing';
+import { addFilm, editFilm, editRun, type FilmFields, removeFilm } from '../../src/editing';
 import { byThrift, type FilmTried } from '../../src/layout';
 import { type Film, peels, type RollSize, rollWidths, type SheetSize, sheetSizes } from '../../src/model';
 import { fromMm, parseLength, um } from '../../src/units';
@@ -55,7 +55,8 @@ export function FilmDialog() {
     if (!read.ok) return setProblems(read.problem);
     commit((draft, context) => {
       const id = films[chosen]?.id ?? addFilm(draft, read.value, context);
-      if (films[chosen]) editFilm(draft, id, read.value, context);
+      const film = films[chosen];
+      if (film) editFilm(draft, id, leftAsItWas(read.value, film, form, ways), context);
       editRun(draft, open.run.id, { film: id });
     });
     openDialog(null);
@@ -214,6 +215,14 @@ function FilmFieldset({
       {form.kind === 'roll' && field('pricePer', words.pricePer)}
     </>
   );
+}
+
+/** A form tells a roll's length to the millimetre: one that nobody typed over is still what it was to the micrometre. */
+function leftAsItWas(read: FilmFields, film: Film, form: FilmForm, ways: Ways): FilmFields {
+  const isSame = formOf(film, ways).lengthLeft === form.lengthLeft;
+  return read.kind === 'roll' && film.kind === 'roll' && isSame
+    ? { ...read, lengthLeft: film.lengthLeft }
+    : read;
 }
 
 const cuttings = ['free', 'straight', 'staged'] as const;

@@ -15,6 +15,7 @@ import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import { area, benchLength, clockTime, filmLength, money, percent } from '../words/format';
 import { useHeld } from './drag';
+import { Outlook } from './Outlook';
 import { useShortest } from './useShortest';
 
 /** The run as a person would say it, with the figures large; they follow copies that are dragged. */
@@ -57,6 +58,7 @@ export function RunSentence({ run }: { run: LaidRun }) {
       )}
       {day.kind === 'ready' && run.state === 'draft' && <TooLargeNotes work={day.day.work} />}
       <Details run={shown} />
+      <Outlook run={run} />
       <Offcut run={shown} />
       <Orders run={shown} />
       {shown.spans === null && film.kind === 'roll' && film.spanMax !== null && (

@@ -1,55 +1,101 @@
 import type { LogRow } from '../../src/log';
+import { type Column, LongTable } from '../parts/LongTable';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
-import { dueDay, filmLength, inkVolume, percent, powderMass, spoken, whole } from '../words/format';
+import { dueDay, filmLength, inkVolume, percent, powderMass, spoken } from '../words/format';
+
+/** What was used, with what was planned under it. */
+function Pair({ used, planned }: { used: string | null; planned: string | null }) {
+  const { log: words } = useWords();
+  return (
+    <>
+      {used ?? <span className="quiet">{words.notMeasured}</span>}
+      {planned !== null && <span className="quiet small planned">{words.planned(planned)}</span>}
+    </>
+  );
+}
+
+/** Applies a format to what is known. */
+const known = <Value,>(value: Value | null, told: (value: Value) => string): string | null =>
+  value === null ? null : told(value);
 
 /** Closed runs, the latest first. */
 export function LogTable({ rows }: { rows: readonly LogRow[] }) {
-  const { log: words } = useWords();
+  const { log: words, closing: closingWords, spoil } = useWords();
   const ways = useWays();
-  const told = (text: string | null) => text ?? words.notMeasured;
+  const ink = (kind: 'colour' | 'white') => ({
+    key: kind,
+    label: words[kind],
+    figure: true,
+    cell: ({ closing: { actual, planned } }: LogRow) => (
+      <Pair
+        used={known(actual[kind], (value) => inkVolume(value, ways))}
+        planned={known(planned[kind], (value) => inkVolume(value, ways))}
+      />
+    ),
+  });
+  const columns: readonly Column<LogRow>[] = [
+    { key: 'run', label: words.run, cell: ({ closing }) => <b>{closing.name}</b> },
+    { key: 'day', label: words.day, cell: ({ closing }) => dueDay(closing.day, ways) },
+    {
+      key: 'film',
+      label: words.film,
+      figure: true,
+      cell: ({ closing: { actual, planned } }) => (
+        <Pair used={filmLength(actual.film, ways)} planned={filmLength(planned.film, ways)} />
+      ),
+    },
+    {
+      key: 'waste',
+      label: words.waste,
+      figure: true,
+      cell: ({ waste, plannedWaste }) => (
+        <Pair used={percent(waste, ways)} planned={percent(plannedWaste, ways)} />
+      ),
+    },
+    ink('colour'),
+    ink('white'),
+    {
+      key: 'powder',
+      label: words.powder,
+      figure: true,
+      cell: ({ closing: { actual, planned } }) => (
+        <Pair
+          used={known(actual.powder, (value) => powderMass(value, ways))}
+          planned={known(planned.powder, (value) => powderMass(value, ways))}
+        />
+      ),
+    },
+    {
+      key: 'hands',
+      label: words.hands,
+      figure: true,
+      cell: ({ closing: { actual, planned } }) => (
+        <Pair
+          used={known(actual.time.hands, (value) => spoken(value, ways))}
+          planned={spoken(planned.time.hands, ways)}
+        />
+      ),
+    },
+    {
+      key: 'spoiled',
+      label: words.spoiled,
+      cell: ({ closing }) =>
+        closing.spoiled.length === 0 ? (
+          <span className="quiet">{words.none}</span>
+        ) : (
+          closing.spoiled.map(({ copies, stage, reason }) => (
+            <span key={`${stage} ${reason}`} className="small spoiled-line">
+              {closingWords.spoiledLine(copies, spoil.stages[stage], reason, ways)}
+            </span>
+          ))
+        ),
+    },
+  ];
   return (
-    <section aria-labelledby="closed-runs">
+    <section className="chart-part" aria-labelledby="closed-runs">
       <h2 id="closed-runs">{words.table}</h2>
-      <table className="log-table">
-        <thead>
-          <tr>
-            {[
-              words.run,
-              words.day,
-              words.film,
-              words.waste,
-              words.colour,
-              words.white,
-              words.powder,
-              words.minutes,
-              words.spoiled,
-            ].map((name) => (
-              <th key={name} scope="col">
-                {name}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ closing, waste, spoiled }) => {
-            const { actual } = closing;
-            return (
-              <tr key={closing.id}>
-                <th scope="row">{closing.name}</th>
-                <td>{dueDay(closing.day, ways)}</td>
-                <td>{filmLength(actual.film, ways)}</td>
-                <td>{percent(waste, ways)}</td>
-                <td>{told(actual.colour === null ? null : inkVolume(actual.colour, ways))}</td>
-                <td>{told(actual.white === null ? null : inkVolume(actual.white, ways))}</td>
-                <td>{told(actual.powder === null ? null : powderMass(actual.powder, ways))}</td>
-                <td>{told(actual.time.hands === null ? null : spoken(actual.time.hands, ways))}</td>
-                <td>{spoiled === 0 ? words.none : whole(spoiled, ways)}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
+      <LongTable labelledBy="closed-runs" columns={columns} rows={rows} keyOf={({ closing }) => closing.id} />
     </section>
   );
 }

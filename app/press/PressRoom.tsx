@@ -1,4 +1,4 @@
-import { advanceRun, drawFromShelf, editSettings, stepRunBack, tickJob, waitingFor } from '../../src/editing';
+import { advanceRun, editSettings, stepRunBack, tickJob } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { isPrinted, runStates } from '../../src/model';
 import { BEGUN, type Entry } from '../../src/pressing';
@@ -8,13 +8,14 @@ import { ReceivedBar } from '../hand-over/ReceivedBar';
 import { Button } from '../parts/Button';
 import { RunChoice } from '../parts/RunChoice';
 import { Tick } from '../parts/Tick';
+import { Shelf } from '../stock/Shelf';
 import { openNextRun } from '../store/next-run';
 import { settingsOrFirst, useBenchRun, useWays } from '../store/selectors';
-import { commit, commitForGood, commitQuietly, commitTicks, useShop } from '../store/shop';
+import { commitForGood, commitQuietly, commitTicks, useShop } from '../store/shop';
 import { type Day, useDay } from '../store/timeline';
 import { goTo, notify, openDialog, openRun } from '../store/view';
 import { DueLine } from '../upkeep/DueLine';
-import { area, clockTime, dayAndTime, spoken } from '../words/format';
+import { clockTime, dayAndTime, spoken } from '../words/format';
 import { DayFacts, OrderTimes } from './DayFacts';
 import { HowTo } from './HowTo';
 import { jobName } from './job-name';
@@ -65,7 +66,7 @@ export function PressRoom() {
         ))}
       {state.kind === 'working' && <p className="quiet">{words.working}</p>}
       {state.kind === 'ready' && <DayView run={run} day={state.day} />}
-      <Shelf />
+      <ShelfSection />
     </>
   );
 }
@@ -221,35 +222,15 @@ function Next({ run, day }: { run: LaidRun; day: Day }) {
 }
 
 /** Cured transfers in stock, and the orders that could use them. */
-function Shelf() {
+function ShelfSection() {
   const { press: words } = useWords();
-  const ways = useWays();
-  const book = useShop((shop) => shop.book);
-  const { shelfFirst } = settingsOrFirst(book);
-  const items = Object.values(book.shelf).filter(({ count }) => count > 0);
-  if (items.length === 0) return null;
-  const draw = (id: string) => {
-    let taken = 0;
-    commit((draft) => {
-      taken = drawFromShelf(draft, id);
-    });
-    notify('plain', words.drawn(taken, ways));
-  };
+  const { shelfFirst } = useShop(({ book }) => settingsOrFirst(book));
+  const isEmpty = useShop(({ book }) => Object.values(book.shelf).every(({ count }) => count === 0));
+  if (isEmpty) return null;
   return (
     <section className="shelf" aria-labelledby="shelf-title">
       <h2 id="shelf-title">{words.shelf}</h2>
-      <ul>
-        {items.map(({ id, code, name, width, height, count, cured }) => {
-          const wanted = Math.min(count, waitingFor(book, id).length);
-          return (
-            <li key={id}>
-              <b>{count}</b> {words.shelfItem(code, name, area(width, height, ways))}{' '}
-              <span className="quiet small">{words.shelfCured(dayAndTime(cured, ways))}</span>
-              {wanted > 0 && <Button onPress={() => draw(id)}>{words.draw(wanted, ways)}</Button>}
-            </li>
-          );
-        })}
-      </ul>
+      <Shelf />
       <Tick
         label={words.shelfFirst}
         checked={shelfFirst}

@@ -22,6 +22,9 @@ import { StationDialog } from '../press/StationDialog';
 import { PriceDialog } from '../pricing/PriceDialog';
 import { PricesDialog } from '../pricing/PricesDialog';
 import { PrintImageDialog } from '../print-image/PrintImageDialog';
+import { AddStockDialog } from '../stock/AddStockDialog';
+import { CsvDialog } from '../stock/CsvDialog';
+import { StockItemDialog } from '../stock/StockItemDialog';
 import { useView } from '../store/view';
 import { UpkeepDialog } from '../upkeep/UpkeepDialog';
 import { KeepDialog } from './KeepDialog';
@@ -78,6 +81,12 @@ export function Dialogs() {
       return <RecipesDialog />;
     case 'close-run':
       return <CloseDialog id={dialog.run} />;
+    case 'csv':
+      return <CsvDialog what={dialog.what} />;
+    case 'stock-add':
+      return <AddStockDialog garment={dialog.garment} />;
+    case 'stock-item':
+      return <StockItemDialog id={dialog.item} />;
     case 'spoil':
       return <SpoilDialog />;
     case 'calibrate':

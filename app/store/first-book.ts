@@ -1,5 +1,5 @@
 import { startingCosts, startingRates } from '../../src/costing';
-import { addDemoDay } from '../../src/demo';
+import { addDemoDay, addDemoWeeks } from '../../src/demo';
 import { applyEdit, type FilmFields, setPlaces, startBook } from '../../src/editing';
 import { placesOf, problemOf } from '../../src/layout';
 import {
@@ -123,6 +123,7 @@ export function firstBook(source: Source): Book {
         const ways = { ...settings, locale: localeNow() };
         const typed = (length: Micrometres) => `${typedLength(length, ways)} ${ways.unit}`;
         addDemoDay(draft, { dayFrom, unit: ways.unit, words: wordsNow().demo, typed }, context);
+        addDemoWeeks(draft, { words: wordsNow().demoStock, dayFrom }, context);
       }
     },
     context.now,

@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import type { Artwork, Transfer } from '../../src/model';
+import type { Artwork, Blank, Transfer } from '../../src/model';
 
 /** What a refusal or a success says, until it is read or replaced. */
 export interface Notice {
@@ -31,6 +31,9 @@ export type Dialog =
   | { readonly kind: 'price'; readonly order: string }
   /** Set up from another window, which it goes back to. */
   | { readonly kind: 'costs' | 'prices'; readonly back: Dialog | null }
+  | { readonly kind: 'csv'; readonly what: 'log' | 'ledger' }
+  | { readonly kind: 'stock-item'; readonly item: string }
+  | { readonly kind: 'stock-add'; readonly garment: Pick<Blank, 'style' | 'colour' | 'size'> | null }
   | { readonly kind: 'design'; readonly order: string; readonly design: Design }
   | {
       readonly kind:

@@ -29,9 +29,22 @@ export interface Ways {
   readonly locale: string;
 }
 
+const known = new Map<string, Intl.NumberFormat>();
+
+/** A format of numbers, made once: making one takes longer than a hundred uses of it. */
+function formatOf(locale: string, options: Intl.NumberFormatOptions): Intl.NumberFormat {
+  const key = `${locale} ${JSON.stringify(options)}`;
+  let format = known.get(key);
+  if (!format) {
+    format = new Intl.NumberFormat(locale, options);
+    known.set(key, format);
+  }
+  return format;
+}
+
 /** A number with so many decimals at least and at most. */
 export const number = (value: number, locale: string, least: number, most: number) =>
-  new Intl.NumberFormat(locale, { minimumFractionDigits: least, maximumFractionDigits: most }).format(value);
+  formatOf(locale, { minimumFractionDigits: least, maximumFractionDigits: most }).format(value);
 
 const inUnit = (length: Micrometres, unit: LengthUnit, locale: string, least: number, most: number) =>
   `${number(toUnit(length, unit), locale, least, most)} ${unit}`;
@@ -64,21 +77,21 @@ export function tapeInches(length: Micrometres): string {
 export const money = (amount: Minor, { currency, locale }: Ways): string =>
   new Intl.NumberFormat(locale, { style: 'currency', currency }).format(amount / 10 ** minorDigits(currency));
 
+/** Decimals of an amount in thousandths: small ones are told to a tenth. */
+const finely = (thousandths: number): readonly [least: number, most: number] =>
+  Math.abs(thousandths) < 100_000 && thousandths % 1000 !== 0 ? [1, 1] : [0, 0];
+
 /** Ink as bottles tell it: `12.4 ml`, `1,250 ml`. */
 export const inkVolume = (volume: Microlitres, { locale }: Ways): string =>
-  `${number(toVolume(volume, 'ml'), locale, 0, volume < 100_000 ? 1 : 0)} ml`;
+  `${number(toVolume(volume, 'ml'), locale, ...finely(volume))} ml`;
 
 /** Powder as a scale tells it: `86.5 g`, `1,240 g`. */
 export const powderMass = (mass: Milligrams, { locale }: Ways): string =>
-  `${number(toMass(mass, 'g'), locale, 0, mass < 100_000 ? 1 : 0)} g`;
+  `${number(toMass(mass, 'g'), locale, ...finely(mass))} g`;
 
 /** `11.8%` of a share between 0 and 1. */
 export const percent = (share: number, { locale }: Ways): string =>
-  new Intl.NumberFormat(locale, {
-    style: 'percent',
-    minimumFractionDigits: 1,
-    maximumFractionDigits: 1,
-  }).format(share);
+  formatOf(locale, { style: 'percent', minimumFractionDigits: 1, maximumFractionDigits: 1 }).format(share);
 
 export const whole = (value: number, { locale }: Pick<Ways, 'locale'>): string => number(value, locale, 0, 0);
 

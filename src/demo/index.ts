@@ -1,1 +1,2 @@
 export { addDemoDay, type DemoWords, missingArtwork } from './day';
+export { addDemoWeeks, type DemoStockWords } from './weeks';

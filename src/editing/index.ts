@@ -36,7 +36,7 @@ export {
 } from './hand-over';
 export { dropLast, forget, historyOf, remember, stepBack, stepForward } from './history';
 export { addRows } from './import';
-export { counterEntry } from './ledger';
+export { counterEntry, enter } from './ledger';
 export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';
 export { setPinned, setPlaces, takeOff } from './places';
 export {
@@ -59,9 +59,14 @@ export { startBook } from './start';
 export { applyEdit, type BookDraft, type EditContext, type Step } from './step';
 export {
   addSupply,
+  archiveItem,
+  changeBy,
   cutOffcut,
+  editSupply,
   enterByHand,
   type HandEntry,
+  mayPutBack,
+  noteFilmBox,
   putOffcutBack,
 } from './stock';
 export {

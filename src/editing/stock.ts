@@ -28,8 +28,18 @@ export function addSupply(
   return id;
 }
 
+/** Changes what is known of a supply; what kind it is stays. */
+export function editSupply(
+  draft: BookDraft,
+  id: string,
+  fields: Partial<BoxFields> & { name?: string },
+): void {
+  const item = draft.item[id];
+  if (item && item.kind !== 'film') Object.assign(item, fields);
+}
+
 /** Notes what is on the box of a film. */
-function noteFilmBox(
+export function noteFilmBox(
   draft: BookDraft,
   film: Id<'film'>,
   fields: Partial<BoxFields>,
@@ -41,6 +51,12 @@ function noteFilmBox(
   else draft.item[film] = { id: film, kind: 'film', cutFrom: null, ...nothingNoted, ...fields, changed: now };
 }
 
+/** Puts an item away: it keeps its entries and may be taken out again. */
+export function archiveItem(draft: BookDraft, id: string, archived: boolean): void {
+  const item = draft.film[id] ?? draft.item[id];
+  if (item && 'archived' in item) item.archived = archived;
+}
+
 /** What a hand notes: how much came or went, or how much there is. */
 export type HandEntry =
   | { readonly kind: 'bought' | 'returned'; readonly amount: number }
@@ -48,7 +64,7 @@ export type HandEntry =
   | { readonly kind: 'counted'; readonly amount: number };
 
 /** The signed change that a hand's entry makes of the present amount. */
-function changeBy(entry: HandEntry, present: number): number {
+export function changeBy(entry: HandEntry, present: number): number {
   switch (entry.kind) {
     case 'bought':
     case 'returned':
@@ -120,7 +136,7 @@ export function cutOffcut(
 }
 
 /** Whether an offcut can be put back: it is whole, on no run, and the roll it came from is there. */
-function mayPutBack(book: Book, id: string): boolean {
+export function mayPutBack(book: Book, id: string): boolean {
   const box = book.item[id];
   const film = book.film[id];
   if (box?.kind !== 'film' || !box.cutFrom || film?.kind !== 'sheets' || film.sheetsLeft !== 1) return false;

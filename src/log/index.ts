@@ -1,2 +1,13 @@
-export { proposeClosing } from './proposal';
+export { proposeClosing, runCoverage } from './proposal';
 export { type LogRow, logRows } from './rows';
+export {
+  type Compared,
+  compared,
+  filmByWeek,
+  median,
+  planAndFact,
+  spoiledByHumidity,
+  spoiledByLot,
+  spoiledByReason,
+  wasteTogether,
+} from './trends';

@@ -9,7 +9,7 @@ import { airOf } from '../upkeep';
 import { plannedTime, tickedTime } from './work-time';
 
 /** All copies of a run together; `null` where one of them is not known. */
-function runCoverage(book: Book, laid: LaidRun, coverageOf: CoverageOf): Closing['work']['coverage'] {
+export function runCoverage(book: Book, laid: LaidRun, coverageOf: CoverageOf): Closing['work']['coverage'] {
   const embedded = new Map(book.run[laid.id]?.snapshot?.transfers.map((each) => [each.id as string, each]));
   const sum = { colour: 0, white: 0 };
   const known = new Map<string, ReturnType<CoverageOf>>();

@@ -104,6 +104,7 @@ export {
 } from './records';
 export type {
   Blank,
+  EntryKind,
   LedgerEntry,
   StockItem,
   StockUnit,

@@ -103,4 +103,5 @@ export type StockItem = z.infer<typeof itemSchema>;
 export type Supply = Exclude<StockItem, { kind: 'film' }>;
 export type Blank = Extract<StockItem, { kind: 'blank' }>;
 export type StockUnit = (typeof stockUnits)[number];
+export type EntryKind = (typeof entryKinds)[number];
 export type LedgerEntry = z.infer<typeof ledgerSchema>;

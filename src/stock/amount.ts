@@ -1,4 +1,4 @@
-import type { Book, Film, StockUnit, Supply, SupplyKind } from '../model';
+import type { Book, Film, LedgerEntry, StockUnit, Supply, SupplyKind } from '../model';
 
 /** A book's stock: films with their running sums, other items, and the ledger. */
 export type Stock = Pick<Book, 'film' | 'item' | 'entry'>;
@@ -40,3 +40,10 @@ export function itemOf({ film, item }: Pick<Stock, 'film' | 'item'>, id: string)
   const supply = item[id];
   return supply && supply.kind !== 'film' ? supply : null;
 }
+
+/** The entries of an item, the latest first. */
+export const entriesOf = (ledger: Book['entry'], id: string): LedgerEntry[] =>
+  Object.values(ledger)
+    .filter(({ item }) => item === id)
+    .toReversed()
+    .sort((a, b) => b.at.localeCompare(a.at));

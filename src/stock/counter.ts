@@ -16,7 +16,7 @@ function chainOf(counters: ReadonlyMap<string, LedgerEntry>, first: LedgerEntry)
 }
 
 /** Whether an entry no longer counts: it was undone, and the undoing was not. */
-const isUndone = (counters: ReadonlyMap<string, LedgerEntry>, entry: LedgerEntry): boolean =>
+export const isUndone = (counters: ReadonlyMap<string, LedgerEntry>, entry: LedgerEntry): boolean =>
   chainOf(counters, entry).length % 2 === 0;
 
 /** The end of an entry's chain: what the next counter-entry undoes. */
@@ -36,7 +36,7 @@ export function standing(
  * Why an entry cannot be made. `gone`: the roll or item it is of is no longer there. `less-than-nothing`: more would leave than
  * there is. `undone`: it is undone already. `by-run`: printing or closing a run made it, and going back in the run undoes it.
  */
-type EntryProblem = 'gone' | 'less-than-nothing' | 'undone' | 'by-run';
+export type EntryProblem = 'gone' | 'less-than-nothing' | 'undone' | 'by-run';
 
 /** Whether so much of an item can come or go. */
 export function entryProblem(stock: Stock, id: string, amount: number): EntryProblem | null {

@@ -1,5 +1,15 @@
-export { amountOf, itemOf, leftOfFilm, sumsOf, unitOf } from './amount';
-export { counterProblem, countersOf, entryProblem, lastOf, standing } from './counter';
+export { amountOf, entriesOf, itemOf, leftOfFilm, sumsOf, unitOf } from './amount';
+export { blankStock } from './blanks';
+export {
+  counterProblem,
+  countersOf,
+  type EntryProblem,
+  entryProblem,
+  isUndone,
+  lastOf,
+  standing,
+} from './counter';
+export { filmOutlook, shortages } from './outlook';
 export { blanksOfRun, type TakenBlanks } from './run-blanks';
-export { inUse, shared, takenByRun } from './supplies';
-export { boxOf } from './watch';
+export { inUse, isSameBlank, shared, suppliesOf, takenByRun } from './supplies';
+export { boxOf, putAway, type Stocked, stocked, type Warning } from './watch';

@@ -12,7 +12,7 @@ import {
 import { isSameBlank, suppliesOf, takenFor } from './supplies';
 
 /** Garments of one kind that a run prints for an order: pressed ones, and those that came to nothing. */
-interface RunBlanks {
+export interface RunBlanks {
   readonly blank: Blank;
   readonly order: Pick<Order, 'id' | 'code' | 'name'>;
   readonly used: number;

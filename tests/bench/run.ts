@@ -1,13 +1,14 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|pressing|costs|artwork|frames|image]`: the
+ * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|pressing|costs|artwork|frames|image|log]`: the
  * published sets, strips cut up without waste, the packers of npm, the time to a first layout, schedules of the demo day, and of the built app the check
- * of a large artwork, frame times and the writing of a print-ready image.
+ * of a large artwork, frame times, the writing of a print-ready image and the opening of a long log.
  */
 import { parseArgs } from 'node:util';
 import { benchArtwork } from './artwork';
 import { benchCosts } from './costs';
 import { benchFirstLayout } from './first-layout';
 import { benchFrames } from './frames';
+import { benchLog } from './log';
 import { benchPressing } from './pressing';
 import { benchPrintImage } from './print-image';
 import { benchPackers, benchSets } from './sets';
@@ -31,3 +32,4 @@ if (runs('packers')) benchPackers(Number(values.seconds), Number(values.seed));
 if (runs('artwork')) await benchArtwork();
 if (runs('frames')) await benchFrames();
 if (runs('image')) await benchPrintImage();
+if (runs('log')) await benchLog();

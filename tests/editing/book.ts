@@ -110,7 +110,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
 }
 
 /** What closing a run of a book would note, every copy printed over its half with colour and on all of it with white. */
-function closingOf(book: Book, run: Id<'run'>): Omit<Closing, 'changed'> {
+export function closingOf(book: Book, run: Id<'run'>): Omit<Closing, 'changed'> {
   const settings = settingsOf(book);
   const closing =
     settings &&

@@ -1,4 +1,4 @@
-import type { DemoWords } from '../../../src/demo';
+import type { DemoStockWords, DemoWords } from '../../../src/demo';
 
 export const demo: DemoWords = {
   orders: {
@@ -39,5 +39,22 @@ export const demo: DemoWords = {
     neckTagXS: 'Neck tag XS',
     trumpetFront: 'Trumpet, front',
     jazzSleeve: 'Six till late, sleeve',
+  },
+};
+
+export const demoStock: DemoStockWords = {
+  colour: 'Colour inks',
+  white: 'White ink',
+  powder: 'Hot-melt powder, medium',
+  order: { white: '1 l, from the ink dealer', powder: '3 kg bag, medium grain' },
+  usedRoll: 'Roll, 13 in, used up',
+  run: (number) => `Earlier run ${number}`,
+  tee: { style: 'T-shirt', colour: 'navy' },
+  reasons: {
+    crooked: 'pressed crooked',
+    grainy: 'grainy, powder damp',
+    lifted: 'lifted while peeling',
+    banding: 'banding after a jam',
+    scorched: 'scorched',
   },
 };

@@ -4,9 +4,10 @@ import { cards } from './cards';
 import { closing } from './closing';
 import { commands, keys } from './commands';
 import { costSheet, costsForm } from './costs';
+import { csv } from './csv';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
-import { demo } from './demo';
+import { demo, demoStock } from './demo';
 import { designs } from './designs';
 import { film } from './film';
 import { filmForm } from './film-form';
@@ -51,6 +52,7 @@ export const en = {
   keep,
   storage,
   demo,
+  demoStock,
   orders,
   table,
   grid,
@@ -85,6 +87,7 @@ export const en = {
   makeOrBuy,
   upkeep,
   calibrate,
+  csv,
   lengthProblems,
   moneyProblems,
   rateProblems,

@@ -41,3 +41,20 @@ export const demo: Words['demo'] = {
     jazzSleeve: 'De seis a tarde, manga',
   },
 };
+
+export const demoStock: Words['demoStock'] = {
+  colour: 'Tintas de color',
+  white: 'Tinta blanca',
+  powder: 'Polvo termofusible, medio',
+  order: { white: '1 l, al distribuidor de tinta', powder: 'bolsa de 3 kg, grano medio' },
+  usedRoll: 'Rollo, 13 in, gastado',
+  run: (number) => `Tirada anterior ${number}`,
+  tee: { style: 'Camiseta', colour: 'azul marino' },
+  reasons: {
+    crooked: 'planchado torcido',
+    grainy: 'granulado, polvo húmedo',
+    lifted: 'se levantó al pelar',
+    banding: 'bandas tras un atasco',
+    scorched: 'quemado',
+  },
+};

@@ -5,9 +5,10 @@ import { cards } from './cards';
 import { closing } from './closing';
 import { commands, keys } from './commands';
 import { costSheet, costsForm } from './costs';
+import { csv } from './csv';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
-import { demo } from './demo';
+import { demo, demoStock } from './demo';
 import { designs } from './designs';
 import { film } from './film';
 import { filmForm } from './film-form';
@@ -70,6 +71,7 @@ export const es: Words = {
   keep,
   storage,
   demo,
+  demoStock,
   orders,
   table,
   grid,
@@ -104,6 +106,7 @@ export const es: Words = {
   makeOrBuy,
   upkeep,
   calibrate,
+  csv,
   lengthProblems,
   moneyProblems,
   rateProblems,

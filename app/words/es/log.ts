@@ -1,12 +1,23 @@
 import type { Words } from '../en';
-import { counted } from '../format';
+import { counted, whole } from '../format';
+
+const compared: Words['log']['compared'] = {
+  film: 'Película',
+  white: 'Tinta blanca',
+  colour: 'Tinta de color',
+  powder: 'Polvo',
+  printer: 'Tiempo de impresora',
+  hands: 'Tiempo de manos',
+  press: 'Tiempo de plancha',
+};
 
 export const log: Words['log'] = {
   title: 'Registro',
   head: (runs, ways) => counted(runs, 'tirada cerrada', 'tiradas cerradas', ways),
   empty:
-    'Todavía no hay nada cerrado. Una tirada que se cierra en la sala Planchado queda aquí con lo que se preveía gastar y lo que gastó.',
+    'Todavía no hay nada cerrado. Una tirada que se cierra en la sala Planchado queda aquí con lo que se preveía gastar y lo que gastó: película, tinta, polvo, tiempo, y qué se estropeó y por qué.',
   toPress: 'A la sala Planchado',
+  one: 'Hay una tirada cerrada. A partir de dos, aquí se ve cómo evolucionan la merma, la película, lo estropeado y lo previsto.',
   table: 'Tiradas cerradas',
   run: 'Tirada',
   day: 'Cerrada',
@@ -15,9 +26,54 @@ export const log: Words['log'] = {
   colour: 'Tinta de color',
   white: 'Tinta blanca',
   powder: 'Polvo',
-  minutes: 'Manos',
+  hands: 'Manos',
   spoiled: 'Estropeado',
-  planned: 'previsto',
+  planned: (amount) => `previsto: ${amount}`,
   notMeasured: 'sin medir',
   none: 'nada',
+  asTable: 'Como tabla',
+  wasteTitle: 'Merma de cada tirada',
+  wasteTold: (lately, last, before, ways) =>
+    `En las últimas ${whole(last, ways)} tiradas la merma fue del ${lately}${
+      before === null ? '' : `; en otras tantas antes, del ${before}`
+    }. Las separaciones cuentan como merma.`,
+  wasteLegend: 'Los puntos son lo gastado; la línea discontinua, lo previsto.',
+  wastePlanned: 'Merma prevista',
+  weekTitle: 'Película por semana',
+  weekTold: (latest, mean, weeks, ways) =>
+    `La última semana gastó ${latest}; la media de ${counted(weeks, 'semana', 'semanas', ways)} es ${mean}.`,
+  week: 'Semana del',
+  runs: 'Tiradas',
+  spoiledTitle: 'Estropeado, y por qué',
+  spoiledTold: (copies, share, most, ofMost, ways) =>
+    `${counted(copies, 'copia se estropeó', 'copias se estropearon', ways)}, el ${share} de todas. Lo más frecuente: ${most}, ${ofMost}.`,
+  spoiledNone: 'No se estropeó ninguna copia.',
+  spoiledFilm: 'película estropeada',
+  reasonAt: (reason, stage) => `${reason}, ${stage}`,
+  reason: 'Por qué',
+  copies: 'Copias',
+  plannedTitle: 'Previsto y gastado',
+  what: 'Comparar',
+  compared,
+  plannedTold: (what, share, runs, ways) =>
+    `${compared[what]}: ${share} de lo previsto, en la mediana de ${counted(runs, 'tirada que lo midió', 'tiradas que lo midieron', ways)}.`,
+  plannedFew: (what) => `${compared[what]}: lo midieron menos de dos tiradas.`,
+  plannedLegend: 'En la línea discontinua lo previsto y lo gastado son iguales; por encima se gastó más.',
+  plannedColumn: 'Previsto',
+  usedColumn: 'Gastado',
+  airTitle: 'Estropeado, y el ambiente',
+  airTold: (damp, mild, dry, runs, ways) =>
+    `De las copias planchadas con una humedad del 40–60 % se estropeó ${mild}; por debajo, ${dry}; por encima, ${damp} (${counted(runs, 'tirada la anotó', 'tiradas la anotaron', ways)}). El 40–60 % es práctica común; mandan las fichas de los fabricantes.`,
+  airFew:
+    'Menos de dos tiradas anotaron la humedad. Poniéndola al cerrar una tirada, aquí se ve junto a lo que se estropeó.',
+  airNone: 'ninguna copia',
+  humidity: 'Humedad',
+  share: 'Parte estropeada',
+  lotTitle: 'Lotes',
+  lotTold: (lots, ways) =>
+    `${counted(lots, 'lote en uso', 'lotes en uso', ways)}, cada uno con lo que se estropeó mientras tanto.`,
+  lotNone: 'No se anotó ningún lote. Anotándolos en la sala Almacén, se toman al cerrar una tirada.',
+  lot: 'Lote',
+  lotKind: 'De',
+  lotKinds: { film: 'película', colour: 'tinta de color', white: 'tinta blanca', powder: 'polvo' },
 };

@@ -1,0 +1,104 @@
+import { useMemo } from 'react';
+import { type LogRow, spoiledByHumidity, spoiledByLot } from '../../src/log';
+import { useWays } from '../store/selectors';
+import { useWords } from '../words';
+import { dueDay, percent, whole } from '../words/format';
+import { ChartPart } from './ChartPart';
+import { axis, Plot, type PlotSpec } from './Plot';
+
+/** Between these the air of the room is fine (common practice, no source). */
+const MILD = { from: 0.4, to: 0.6 };
+
+/** What was spoiled beside the humidity of the room. */
+export function AirChart({ rows }: { rows: readonly LogRow[] }) {
+  const { log: words } = useWords();
+  const ways = useWays();
+  const runs = useMemo(() => spoiledByHumidity(rows), [rows]);
+  const shareOf = (isMeant: (humidity: number) => boolean) => {
+    const meant = runs.filter(({ humidity }) => isMeant(humidity));
+    const copies = meant.reduce((sum, { closing }) => sum + closing.work.copies, 0);
+    const spoiled = meant.reduce((sum, { closing, share }) => sum + share * closing.work.copies, 0);
+    return copies === 0 ? words.airNone : percent(spoiled / copies, ways);
+  };
+  const told =
+    runs.length < 2
+      ? words.airFew
+      : words.airTold(
+          shareOf((humidity) => humidity > MILD.to),
+          shareOf((humidity) => humidity >= MILD.from && humidity <= MILD.to),
+          shareOf((humidity) => humidity < MILD.from),
+          runs.length,
+          ways,
+        );
+  const spec = useMemo((): PlotSpec => {
+    const sorted = runs.toSorted((a, b) => a.humidity - b.humidity);
+    return {
+      data: [sorted.map(({ humidity }) => humidity), sorted.map(({ share }) => share)],
+      options: (colours) => ({
+        scales: {
+          x: {
+            time: false,
+            range: (_, least, most) => [Math.max(0, least - 0.05), Math.min(1, most + 0.05)],
+          },
+          y: { range: (_, __, most) => [0, Math.max(0.05, most * 1.15)] },
+        },
+        series: [
+          {},
+          {
+            stroke: colours.accent,
+            width: 0,
+            paths: () => null,
+            points: { show: true, size: sorted.length > 200 ? 4 : 7, width: 1.5, fill: colours.accentSoft },
+          },
+        ],
+        axes: [
+          axis(colours, (value) => percent(value, ways)),
+          axis(colours, (value) => percent(value, ways), 64),
+        ],
+      }),
+    };
+  }, [runs, ways]);
+  return (
+    <ChartPart
+      title={words.airTitle}
+      told={told}
+      rows={runs}
+      keyOf={({ closing }) => closing.id}
+      columns={[
+        { key: 'run', label: words.run, cell: ({ closing }) => closing.name },
+        { key: 'day', label: words.day, cell: ({ closing }) => dueDay(closing.day, ways) },
+        { key: 'air', label: words.humidity, figure: true, cell: ({ humidity }) => percent(humidity, ways) },
+        { key: 'share', label: words.share, figure: true, cell: ({ share }) => percent(share, ways) },
+      ]}
+    >
+      {runs.length > 1 && <Plot spec={spec} told={told} />}
+    </ChartPart>
+  );
+}
+
+/** What was spoiled while each lot was in use. */
+export function LotPart({ rows }: { rows: readonly LogRow[] }) {
+  const { log: words } = useWords();
+  const ways = useWays();
+  const lots = useMemo(() => spoiledByLot(rows), [rows]);
+  return (
+    <ChartPart
+      title={words.lotTitle}
+      told={lots.length > 0 ? words.lotTold(lots.length, ways) : words.lotNone}
+      rows={lots}
+      keyOf={({ kind, lot }) => `${kind} ${lot}`}
+      columns={[
+        { key: 'lot', label: words.lot, cell: ({ lot }) => lot },
+        { key: 'kind', label: words.lotKind, cell: ({ kind }) => words.lotKinds[kind] },
+        { key: 'runs', label: words.runs, figure: true, cell: ({ runs }) => whole(runs, ways) },
+        { key: 'spoiled', label: words.spoiled, figure: true, cell: ({ spoiled }) => whole(spoiled, ways) },
+        {
+          key: 'share',
+          label: words.share,
+          figure: true,
+          cell: ({ spoiled, copies }) => percent(copies > 0 ? spoiled / copies : 0, ways),
+        },
+      ]}
+    />
+  );
+}

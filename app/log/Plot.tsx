@@ -1,0 +1,50 @@
+import { useEffect, useRef } from 'react';
+import uPlot from 'uplot';
+import 'uplot/dist/uPlot.min.css';
+import { type ChartColours, useChartColours } from './useChartColours';
+
+const HEIGHT = 240;
+
+/** What a plot draws, given the colours in force; made anew when they change. */
+export interface PlotSpec {
+  readonly data: uPlot.AlignedData;
+  options(colours: ChartColours): Omit<uPlot.Options, 'width' | 'height'>;
+}
+
+/** Axes in the app's typeface, their figures by locale. */
+export const axis = (colours: ChartColours, values: (value: number) => string, size = 50): uPlot.Axis => ({
+  stroke: colours.quiet,
+  font: '14px "Atkinson Hyperlegible Next", system-ui, sans-serif',
+  grid: { stroke: colours.line, width: 1 },
+  ticks: { stroke: colours.line, width: 1 },
+  size,
+  values: (_, splits) => splits.map((value) => (value === null ? '' : values(value))),
+});
+
+/** A chart on a canvas, as wide as its place; `told` says what it shows to those who do not see it. */
+export function Plot({ spec, told }: { spec: PlotSpec; told: string }) {
+  const place = useRef<HTMLDivElement>(null);
+  const colours = useChartColours();
+  useEffect(() => {
+    const { current } = place;
+    if (!current) return;
+    const plot = new uPlot(
+      {
+        legend: { show: false },
+        cursor: { show: false },
+        ...spec.options(colours),
+        width: current.clientWidth,
+        height: HEIGHT,
+      },
+      spec.data,
+      current,
+    );
+    const sizes = new ResizeObserver(() => plot.setSize({ width: current.clientWidth, height: HEIGHT }));
+    sizes.observe(current);
+    return () => {
+      sizes.disconnect();
+      plot.destroy();
+    };
+  }, [spec, colours]);
+  return <div className="plot" ref={place} role="img" aria-label={told} />;
+}

@@ -1,0 +1,97 @@
+import { useState } from 'react';
+import { changeBy, enterByHand, type HandEntry } from '../../src/editing';
+import { type Book, type Film, type Id, isPrinted, type Supply } from '../../src/model';
+import { amountOf, entryProblem, unitOf } from '../../src/stock';
+import { Button } from '../parts/Button';
+import { Choice } from '../parts/Choice';
+import { Field } from '../parts/Field';
+import { Form } from '../parts/Form';
+import { useWays } from '../store/selectors';
+import { commit, useShop } from '../store/shop';
+import { notify } from '../store/view';
+import { useWords, wordsNow } from '../words';
+import { readAmount, unitLabel } from './amounts';
+
+type Kind = HandEntry['kind'];
+
+/** What can happen to each sort of thing; powder alone is weighed out. */
+const kindsFor = (item: Film | Supply): readonly Kind[] =>
+  item.kind === 'powder'
+    ? ['bought', 'weighed-out', 'returned', 'discarded', 'counted', 'spoiled']
+    : ['bought', 'counted', 'discarded', 'spoiled', 'returned'];
+
+const NO_RUN = '';
+
+/** Enters what a hand did to an item. */
+export function EntryForm({ item, book }: { item: Film | Supply; book: Book }) {
+  const { stock: words } = useWords();
+  const ways = useWays();
+  const [kind, setKind] = useState<Kind>('bought');
+  const [typed, setTyped] = useState('');
+  const [note, setNote] = useState('');
+  const [run, setRun] = useState<string>(NO_RUN);
+  const [problem, setProblem] = useState<string | null>(null);
+  const unit = unitOf(item);
+  const told = (amount: number) => words.amount(amount, unit, ways);
+  const runs = Object.values(book.run).filter(
+    (each) => each.state === 'locked' || (isPrinted(each) && each.state !== 'closed'),
+  );
+  const forRun = item.kind === 'powder' && (kind === 'weighed-out' || kind === 'returned') && runs.length > 0;
+  const save = () => {
+    const read = readAmount(typed, unit, ways);
+    if (!read.ok) return setProblem(read.problem);
+    if (read.value === 0 && kind !== 'counted') return setProblem(words.aboveZero);
+    // As it is now: another tab may have taken it away since the window was opened.
+    const now = useShop.getState().book;
+    const entry = { kind, amount: read.value };
+    const present = amountOf(now, item.id) ?? 0;
+    const refused = entryProblem(now, item.id, changeBy(entry, present));
+    if (refused !== null) {
+      return setProblem(wordsNow().stock.problems[refused](item.name, told(present)));
+    }
+    const of = forRun && run !== NO_RUN ? (run as Id<'run'>) : null;
+    commit((draft, context) => enterByHand(draft, item.id, entry, { run: of, note: note.trim() }, context));
+    notify('plain', words.entered(item.name, told(present + changeBy(entry, present))));
+    setTyped('');
+    setNote('');
+    setProblem(null);
+  };
+  return (
+    <section>
+      <h3>{words.entry}</h3>
+      <Form onSubmit={save}>
+        <Choice
+          label={words.happened}
+          value={kind}
+          options={kindsFor(item).map((value) => ({ value, label: words.entryKinds[value] }))}
+          onChange={setKind}
+        />
+        <Field
+          label={words.howMuch[unit](unitLabel(unit, ways))}
+          value={typed}
+          onChange={setTyped}
+          inputMode="decimal"
+          problem={problem}
+        />
+        {forRun && (
+          <Choice
+            label={words.forRun}
+            value={run}
+            options={[
+              { value: NO_RUN, label: words.noRun },
+              ...runs.map(({ id, name }) => ({ value: id as string, label: name })),
+            ]}
+            onChange={setRun}
+          />
+        )}
+        <Field label={words.note} value={note} onChange={setNote} />
+        {item.kind === 'powder' && <p className="wide-row caution small">{words.powderCaution}</p>}
+        <div className="actions">
+          <Button type="submit" weight="primary">
+            {words.saveEntry}
+          </Button>
+        </div>
+      </Form>
+    </section>
+  );
+}

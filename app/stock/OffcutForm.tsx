@@ -1,0 +1,53 @@
+import { useState } from 'react';
+import { cutOffcut } from '../../src/editing';
+import type { Film } from '../../src/model';
+import { parseLength } from '../../src/units';
+import { Button } from '../parts/Button';
+import { Field } from '../parts/Field';
+import { Form } from '../parts/Form';
+import { useWays } from '../store/selectors';
+import { commit } from '../store/shop';
+import { notify, openDialog } from '../store/view';
+import { useWords } from '../words';
+import { benchLength } from '../words/format';
+
+/** So much of a film becomes a film of its own, to lay out on. */
+export function OffcutForm({ film }: { film: Film }) {
+  const { stock: words, lengthProblems } = useWords();
+  const ways = useWays();
+  const [typed, setTyped] = useState('');
+  const [name, setName] = useState(words.cutNameOf(film.name));
+  const [problem, setProblem] = useState<string | null>(null);
+  const most = film.kind === 'roll' ? film.lengthLeft : film.length;
+  const least = film.margins.lead + film.curl + film.margins.tail;
+  const cut = () => {
+    const read = parseLength(typed, ways.unit);
+    if (!read.ok) return setProblem(lengthProblems[read.problem]);
+    if (read.value <= least) {
+      return setProblem(words.cutTooShort(benchLength(least as typeof most, ways)));
+    }
+    if (read.value > most) return setProblem(words.cutTooLong(benchLength(most, ways)));
+    const called = name.trim() || words.cutNameOf(film.name);
+    commit((draft, context) => void cutOffcut(draft, film.id, read.value, called, context));
+    notify('plain', words.cutDone(called));
+    openDialog(null);
+  };
+  return (
+    <details className="more">
+      <summary>{words.cut}</summary>
+      <Form onSubmit={cut}>
+        <Field
+          label={words.cutLength(ways.unit)}
+          value={typed}
+          onChange={setTyped}
+          inputMode="decimal"
+          problem={problem}
+        />
+        <Field label={words.cutName} value={name} onChange={setName} />
+        <div className="actions">
+          <Button type="submit">{words.cutDo}</Button>
+        </div>
+      </Form>
+    </details>
+  );
+}

@@ -1,0 +1,37 @@
+import { drawFromShelf, waitingFor } from '../../src/editing';
+import { Button } from '../parts/Button';
+import { useWays } from '../store/selectors';
+import { commit, useShop } from '../store/shop';
+import { notify } from '../store/view';
+import { useWords } from '../words';
+import { area, dayAndTime } from '../words/format';
+
+/** Cured transfers in stock, and the orders that could use them. */
+export function Shelf({ empty = '' }: { empty?: string }) {
+  const { press: words } = useWords();
+  const ways = useWays();
+  const book = useShop((shop) => shop.book);
+  const items = Object.values(book.shelf).filter(({ count }) => count > 0);
+  if (items.length === 0) return empty === '' ? null : <p className="quiet">{empty}</p>;
+  const draw = (id: string) => {
+    let taken = 0;
+    commit((draft) => {
+      taken = drawFromShelf(draft, id);
+    });
+    notify('plain', words.drawn(taken, ways));
+  };
+  return (
+    <ul className="shelf-list">
+      {items.map(({ id, code, name, width, height, count, cured }) => {
+        const wanted = Math.min(count, waitingFor(book, id).length);
+        return (
+          <li key={id}>
+            <b>{count}</b> {words.shelfItem(code, name, area(width, height, ways))}{' '}
+            <span className="quiet small">{words.shelfCured(dayAndTime(cured, ways))}</span>
+            {wanted > 0 && <Button onPress={() => draw(id)}>{words.draw(wanted, ways)}</Button>}
+          </li>
+        );
+      })}
+    </ul>
+  );
+}

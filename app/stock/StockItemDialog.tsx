@@ -1,0 +1,147 @@
+import { useMemo, useState } from 'react';
+import { archiveItem, editSupply, mayPutBack, noteFilmBox, putOffcutBack } from '../../src/editing';
+import type { Book, Film, Supply } from '../../src/model';
+import { amountOf, boxOf, entriesOf, itemOf, unitOf } from '../../src/stock';
+import { Button } from '../parts/Button';
+import { DateField } from '../parts/DateField';
+import { Field } from '../parts/Field';
+import { Form } from '../parts/Form';
+import { LongTable } from '../parts/LongTable';
+import { Window } from '../parts/Window';
+import { useWays } from '../store/selectors';
+import { commit, useShop } from '../store/shop';
+import { notify, openDialog } from '../store/view';
+import { useWords } from '../words';
+import { readAmount, typedAmount, unitLabel } from './amounts';
+import { EntryForm } from './EntryForm';
+import { useEntryColumns } from './entry-columns';
+import { OffcutForm } from './OffcutForm';
+
+/** Entries of an item that its window shows; the room's ledger has them all. */
+const SHOWN = 30;
+
+/** One item in stock: what happened to it, what is on its box, and its entries. */
+export function StockItemDialog({ id }: { id: string }) {
+  const { stock: words, common } = useWords();
+  const ways = useWays();
+  const book = useShop((shop) => shop.book);
+  const item = itemOf(book, id);
+  return (
+    <Window title={item?.name ?? words.goneItem}>
+      {item && (
+        <>
+          <p className="sentence">
+            <strong>{words.amount(amountOf(book, id) ?? 0, unitOf(item), ways)}</strong>
+          </p>
+          <EntryForm item={item} book={book} />
+          <BoxForm item={item} book={book} />
+          {(item.kind === 'roll' || item.kind === 'sheets') && <Offcut item={item} book={book} />}
+        </>
+      )}
+      <Entries id={id} book={book} />
+      <div className="actions">
+        {item && (
+          <Button
+            weight="plain"
+            onPress={() => {
+              commit((draft) => archiveItem(draft, id, true));
+              notify('plain', words.putAwayNote(item.name));
+              openDialog(null);
+            }}
+          >
+            {words.putAway}
+          </Button>
+        )}
+        <Button onPress={() => openDialog(null)}>{common.close}</Button>
+      </div>
+    </Window>
+  );
+}
+
+function Entries({ id, book }: { id: string; book: Book }) {
+  const { stock: words } = useWords();
+  const entries = useMemo(() => entriesOf(book.entry, id).slice(0, SHOWN), [book.entry, id]);
+  const columns = useEntryColumns(book, true);
+  if (entries.length === 0) return null;
+  return (
+    <section>
+      <h3 id="item-entries">{words.history}</h3>
+      <LongTable labelledBy="item-entries" columns={columns} rows={entries} keyOf={(entry) => entry.id} />
+    </section>
+  );
+}
+
+/** What is written on the box, and when more is ordered. */
+function BoxForm({ item, book }: { item: Film | Supply; book: Book }) {
+  const { stock: words } = useWords();
+  const ways = useWays();
+  const box = boxOf(book, item.id);
+  const unit = unitOf(item);
+  const [form, setForm] = useState({
+    lot: box?.lot ?? '',
+    reorder: box === null || box.reorder === null ? '' : typedAmount(box.reorder, unit, ways),
+    order: box?.order ?? '',
+  });
+  const [bestBefore, setBestBefore] = useState(box?.bestBefore ?? null);
+  const [opened, setOpened] = useState(box?.opened ?? null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const save = () => {
+    const reorder = form.reorder.trim() === '' ? null : readAmount(form.reorder, unit, ways);
+    setProblem(reorder && !reorder.ok ? reorder.problem : null);
+    if (reorder && !reorder.ok) return;
+    const fields = {
+      lot: form.lot.trim(),
+      order: form.order.trim(),
+      reorder: reorder?.value ?? null,
+      bestBefore,
+      opened,
+    };
+    commit((draft, context) => {
+      if (item.kind === 'roll' || item.kind === 'sheets') noteFilmBox(draft, item.id, fields, context);
+      else editSupply(draft, item.id, fields);
+    });
+    notify('plain', words.saved(item.name));
+  };
+  const set = (change: Partial<typeof form>) => setForm({ ...form, ...change });
+  return (
+    <details className="more">
+      <summary>{words.details}</summary>
+      <Form onSubmit={save}>
+        <Field label={words.lotLabel} value={form.lot} onChange={(lot) => set({ lot })} />
+        <DateField label={words.bestBeforeLabel} value={bestBefore} onChange={setBestBefore} />
+        <DateField label={words.openedLabel} value={opened} onChange={setOpened} />
+        <Field
+          label={words.reorderLabel(unitLabel(unit, ways))}
+          value={form.reorder}
+          onChange={(reorder) => set({ reorder })}
+          inputMode="decimal"
+          problem={problem}
+        />
+        <Field label={words.orderLabel} value={form.order} onChange={(order) => set({ order })} />
+        <div className="actions">
+          <Button type="submit">{words.saveDetails}</Button>
+        </div>
+      </Form>
+    </details>
+  );
+}
+
+/** Makes a film of its own of what is left, or puts an offcut back. */
+function Offcut({ item, book }: { item: Film; book: Book }) {
+  const { stock: words } = useWords();
+  const box = boxOf(book, item.id);
+  const cutFrom = box?.kind === 'film' ? box.cutFrom : null;
+  if (cutFrom && mayPutBack(book, item.id)) {
+    const putBack = () => {
+      commit((draft, context) => putOffcutBack(draft, item.id, context));
+      notify('plain', words.putBackDone(cutFrom.name));
+      openDialog(null);
+    };
+    return (
+      <div className="actions start">
+        <Button onPress={putBack}>{cutFrom.entry === null ? words.putBackSheet : words.putBack}</Button>
+      </div>
+    );
+  }
+  return <OffcutForm film={item} />;
+}

@@ -1,0 +1,66 @@
+import type { StockUnit } from '../../../src/model';
+import type { LedgerColumn, LogColumn } from '../../../src/output/csv';
+
+/** Tables saved for other programs. */
+export const csv = {
+  save: 'Save as CSV',
+  titles: { log: 'Save the log as a table', ledger: 'Save the ledger as a table' },
+  lead: 'Any table program opens it. Choose how yours writes figures.',
+  dialect: 'Figures',
+  dialects: { point: '1.5, fields apart by commas', comma: '1,5, fields apart by semicolons' },
+  files: { log: 'log', ledger: 'ledger' },
+  log: (film: string) =>
+    ({
+      run: 'run',
+      day: 'closed',
+      film: 'film',
+      copies: 'copies',
+      garments: 'places pressed',
+      spans: 'spans',
+      filmPlanned: `film planned (${film})`,
+      filmUsed: `film used (${film})`,
+      sheetsPlanned: 'sheets planned',
+      sheetsUsed: 'sheets used',
+      wastePlanned: 'waste planned (%)',
+      waste: 'waste (%)',
+      colourPlanned: 'colour ink planned (ml)',
+      colour: 'colour ink used (ml)',
+      whitePlanned: 'white ink planned (ml)',
+      white: 'white ink used (ml)',
+      powderPlanned: 'powder planned (g)',
+      powder: 'powder used (g)',
+      printerPlanned: 'printer planned (min)',
+      printer: 'printer (min)',
+      handsPlanned: 'hands planned (min)',
+      hands: 'hands (min)',
+      pressPlanned: 'press planned (min)',
+      press: 'press (min)',
+      ovenPlanned: 'oven planned (min)',
+      oven: 'oven (min)',
+      spoiled: 'spoiled copies',
+      spoiledWhy: 'why',
+      filmLot: 'film lot',
+      colourLot: 'colour ink lot',
+      whiteLot: 'white ink lot',
+      powderLot: 'powder lot',
+      temperature: 'room (°C)',
+      humidity: 'relative humidity (%)',
+      notes: 'notes',
+    }) satisfies Record<LogColumn, string>,
+  ledger: {
+    at: 'when',
+    item: 'item',
+    what: 'what',
+    change: 'change',
+    unit: 'unit',
+    run: 'run',
+    note: 'note',
+    entry: 'entry',
+    undoes: 'undoes entry',
+  } satisfies Record<LedgerColumn, string>,
+  units: (film: string) =>
+    ({ length: film, sheets: 'sheets', volume: 'ml', mass: 'g', pieces: 'pieces' }) satisfies Record<
+      StockUnit,
+      string
+    >,
+};

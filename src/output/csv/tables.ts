@@ -1,0 +1,153 @@
+import { logRows } from '../../log';
+import type { Book, Closing, EntryKind, StockUnit } from '../../model';
+import { fromUnit, toMass, toVolume } from '../../units';
+import type { CsvCell, CsvTable } from './write';
+
+/** The units a table's figures are in, by the reader's choice. */
+export type TableUnits = 'metric' | 'inch';
+
+const decimals = (value: number, most: number): number => Math.round(value * 10 ** most) / 10 ** most;
+
+/** A roll's length in metres or feet. */
+const along = (length: number, units: TableUnits): number =>
+  decimals(length / fromUnit(1, units === 'metric' ? 'm' : 'ft'), 3);
+
+const millilitres = (value: Closing['actual']['white']): CsvCell =>
+  value === null ? null : decimals(toVolume(value, 'ml'), 3);
+
+const grams = (value: Closing['actual']['powder']): CsvCell =>
+  value === null ? null : decimals(toMass(value, 'g'), 3);
+
+const minutes = (value: number | null): CsvCell => (value === null ? null : decimals(value / 60, 2));
+
+const amountIn = (amount: number, unit: StockUnit, units: TableUnits): number => {
+  if (unit === 'length') return along(amount, units);
+  return unit === 'volume' || unit === 'mass' ? decimals(amount / 1000, 3) : amount;
+};
+
+/** What each column of the log is called, in the order of its columns. */
+const logColumns = [
+  'run',
+  'day',
+  'film',
+  'copies',
+  'garments',
+  'spans',
+  'filmPlanned',
+  'filmUsed',
+  'sheetsPlanned',
+  'sheetsUsed',
+  'wastePlanned',
+  'waste',
+  'colourPlanned',
+  'colour',
+  'whitePlanned',
+  'white',
+  'powderPlanned',
+  'powder',
+  'printerPlanned',
+  'printer',
+  'handsPlanned',
+  'hands',
+  'pressPlanned',
+  'press',
+  'ovenPlanned',
+  'oven',
+  'spoiled',
+  'spoiledWhy',
+  'filmLot',
+  'colourLot',
+  'whiteLot',
+  'powderLot',
+  'temperature',
+  'humidity',
+  'notes',
+] as const;
+
+export type LogColumn = (typeof logColumns)[number];
+
+/** Closed runs as a table, the latest first; an empty field was not measured. Waste and humidity in percent. */
+export function logTable(
+  book: Pick<Book, 'closing'>,
+  units: TableUnits,
+  words: {
+    readonly columns: Readonly<Record<LogColumn, string>>;
+    readonly spoiled: (line: Closing['spoiled'][number]) => string;
+  },
+): CsvTable {
+  return {
+    headings: logColumns.map((column) => words.columns[column]),
+    rows: logRows(book.closing).map(({ closing, waste, plannedWaste, spoiled }): CsvCell[] => {
+      const { planned, actual, work, lots, air, film } = closing;
+      return [
+        closing.name,
+        closing.day,
+        film.name,
+        work.copies,
+        work.garments,
+        work.spans,
+        along(planned.film, units),
+        along(actual.film, units),
+        planned.sheets,
+        actual.sheets,
+        decimals(100 * plannedWaste, 1),
+        decimals(100 * waste, 1),
+        millilitres(planned.colour),
+        millilitres(actual.colour),
+        millilitres(planned.white),
+        millilitres(actual.white),
+        grams(planned.powder),
+        grams(actual.powder),
+        minutes(planned.time.printer),
+        minutes(actual.time.printer),
+        minutes(planned.time.hands),
+        minutes(actual.time.hands),
+        minutes(planned.time.press),
+        minutes(actual.time.press),
+        minutes(planned.time.oven),
+        minutes(actual.time.oven),
+        spoiled,
+        closing.spoiled.map(words.spoiled).join('; '),
+        lots.film,
+        lots.colour,
+        lots.white,
+        lots.powder,
+        air.temperature,
+        air.humidity === null ? null : decimals(100 * air.humidity, 1),
+        closing.notes,
+      ];
+    }),
+  };
+}
+
+const ledgerColumns = ['at', 'item', 'what', 'change', 'unit', 'run', 'note', 'entry', 'undoes'] as const;
+
+export type LedgerColumn = (typeof ledgerColumns)[number];
+
+/** The ledger as a table in the order in which it was written. */
+export function ledgerTable(
+  book: Pick<Book, 'entry' | 'run' | 'closing'>,
+  units: TableUnits,
+  words: {
+    readonly columns: Readonly<Record<LedgerColumn, string>>;
+    readonly kinds: Readonly<Record<EntryKind, string>>;
+    readonly units: Readonly<Record<StockUnit, string>>;
+  },
+): CsvTable {
+  return {
+    headings: ledgerColumns.map((column) => words.columns[column]),
+    rows: Object.values(book.entry)
+      .sort((a, b) => a.at.localeCompare(b.at))
+      .map(({ id, at, name, kind, amount, unit, run, note, counters }): CsvCell[] => [
+        at,
+        name,
+        words.kinds[kind],
+        amountIn(amount, unit, units),
+        words.units[unit],
+        run === null ? null : (book.run[run]?.name ?? book.closing[run]?.name ?? run),
+        note,
+        id,
+        counters,
+      ]),
+  };
+}

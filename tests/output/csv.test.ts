@@ -1,0 +1,99 @@
+import fc from 'fast-check';
+import Papa from 'papaparse';
+import { describe, expect, it } from 'vitest';
+import { finishRun, lockRun, setPlaces } from '../../src/editing';
+import type { Id } from '../../src/model';
+import { dialectOf, ledgerTable, logTable, writeCsv } from '../../src/output/csv';
+import { fromMm } from '../../src/units';
+import { closeIt, edited, freshIds, smallBook } from '../editing/book';
+
+/** Reads a file back as a table program does. */
+const readBack = (csv: string, delimiter: string): string[][] =>
+  Papa.parse<string[]>(csv, { delimiter }).data;
+
+describe('a table as CSV', () => {
+  it('is read back as it was, whatever is typed: RFC 4180', () => {
+    // A text that begins like a formula comes back with an apostrophe in front, and nothing else differs.
+    const plain = fc.string().filter((text) => !/^[=+\-@\t\r\n＝＋－＠]/.test(text));
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(plain, plain), { minLength: 1 }),
+        fc.constantFrom(['point', ','] as const, ['comma', ';'] as const),
+        (rows, [dialect, delimiter]) => {
+          const csv = writeCsv({ headings: ['a', 'b'], rows }, dialect);
+          expect(readBack(csv, delimiter)).toEqual([['a', 'b'], ...rows]);
+        },
+      ),
+    );
+  });
+
+  it('ends its lines with CRLF and quotes what needs it: RFC 4180, section 2', () => {
+    const csv = writeCsv({ headings: ['run', 'note'], rows: [['Run "1"', 'a, b\r\nc']] }, 'point');
+    expect(csv).toBe('run,note\r\n"Run ""1""","a, b\r\nc"');
+  });
+
+  // OWASP, CSV Injection: what a cell must not begin with.
+  it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1', '＝1', '=HYPERLINK("x")'])(
+    'runs no formula: %j',
+    (typed) => {
+      const [, row] = readBack(writeCsv({ headings: ['note'], rows: [[typed]] }, 'point'), ',');
+      expect(row?.[0]).toBe(`'${typed}`);
+    },
+  );
+
+  it.each([
+    ['en-GB', 'point', -1.5, '-1.5'],
+    ['de-DE', 'comma', -1.5, '-1,5'],
+    ['es-ES', 'comma', 1234.25, '1234,25'],
+  ] as const)('writes figures as %s does: figures, below zero too', (locale, dialect, value, text) => {
+    expect(dialectOf(locale)).toBe(dialect);
+    expect(writeCsv({ headings: ['x'], rows: [[value], [null]] }, dialect)).toBe(`x\r\n${text}\r\n`);
+  });
+});
+
+describe('the log and the ledger as tables', () => {
+  const { book: empty } = smallBook();
+  const run = Object.keys(empty.run)[0] as Id<'run'>;
+  const printed = edited(empty, (draft) => {
+    const copies = Object.values(draft.copy).slice(0, 3);
+    setPlaces(
+      draft,
+      run,
+      copies.map(({ id }, at) => [
+        id,
+        { x: fromMm(5), y: fromMm(10 + 90 * at), turned: false, pinned: false },
+      ]),
+    );
+    lockRun(draft, run, freshIds());
+    finishRun(draft, run, freshIds());
+    const record = draft.run[run];
+    if (record) record.state = 'pressed';
+  });
+  const book = closeIt(printed, run, freshIds());
+  const same = <Key extends string>() => new Proxy({}, { get: (_, name) => name }) as Record<Key, string>;
+
+  it('tell each run with what was planned and used, an unknown figure as nothing', () => {
+    const table = logTable(book, 'metric', { columns: same(), spoiled: ({ reason }) => reason });
+    const [headings = [], row = []] = readBack(writeCsv(table, 'point'), ',');
+    const told = Object.fromEntries(headings.map((name, at) => [name, row[at]]));
+    // 3 copies of 100 x 80 mm in 280 mm of a roll 330 mm wide.
+    expect(told).toMatchObject({
+      run: 'Run',
+      copies: '3',
+      filmPlanned: '0.28',
+      filmUsed: '0.28',
+      waste: '74',
+    });
+    expect(told.hands).toBe('');
+    expect(Number(told.white)).toBeGreaterThan(0);
+  });
+
+  it('tell every entry, and their sum is what there is', () => {
+    const table = ledgerTable(book, 'metric', { columns: same(), kinds: same(), units: same() });
+    const [headings = [], ...rows] = readBack(writeCsv(table, 'comma'), ';');
+    const change = headings.indexOf('change');
+    const sum = rows.reduce((total, row) => total + Number(row[change]?.replace(',', '.')), 0);
+    expect(rows).toHaveLength(Object.keys(book.entry).length);
+    expect(sum).toBeCloseTo(9.72, 6);
+  });
+});
