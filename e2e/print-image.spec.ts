@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { PNG } from 'pngjs';
 import { readPngHeader } from '../src/artwork';
+import { seededRandom } from '../src/packing/random';
 import { composed, difference, type Picture, paint } from '../tests/output/print-image/reference';
 import { readPdf } from '../tests/output/read-pdf';
 import { giveArtwork, pngOf, storedCopies } from './print-image';
@@ -179,6 +180,42 @@ test('stopping leaves nothing behind, and the image can be written anew', async 
   await page.getByLabel('Pixels an inch').fill('150');
   const { name } = await written(page);
   expect(name).toBe('Run 1 span 1.png');
+});
+
+test('a disk that fills while the image is written is told, leaves nothing behind, and the app lives on', async ({
+  page,
+}) => {
+  await withoutPickers(page);
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,101.6,101.6,1,,no');
+  // Noise stays as large as it is: the image takes some 4 MB.
+  const random = seededRandom(3);
+  const noise = paint(1200, 1200, () => [256 * random(), 256 * random(), 256 * random(), 255]);
+  await giveArtwork(page, 'crest', 'crest.png', pngOf(noise));
+  await layOut(page);
+  await kept(page);
+  await page.getByRole('button', { name: 'Print-ready image' }).click();
+  let downloads = 0;
+  page.on('download', () => {
+    downloads += 1;
+  });
+  const used = await page.evaluate(async () => (await navigator.storage.estimate()).usage ?? 0);
+  const session = await page.context().newCDPSession(page);
+  const origin = new URL(page.url()).origin;
+  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: used + 1_500_000 });
+  await page.getByRole('button', { name: 'Write the image' }).click();
+  await expect(notices(page)).toContainText('The disk is full, so the image was not written.');
+  await expect.poll(() => leftBehind(page)).toEqual([]);
+  expect(downloads).toBe(0);
+
+  await session.send('Storage.overrideQuotaForOrigin', { origin });
+  const { picture } = await written(page);
+  expect(picture.width).toBe(Math.round((330 * 300) / 25.4));
+  await page.keyboard.press('Escape');
+  await page.getByRole('link', { name: 'Orders' }).click();
+  await page.getByRole('textbox', { name: 'Transfer: crest' }).fill('badge');
+  await page.getByRole('textbox', { name: 'Transfer: crest' }).press('Enter');
+  await kept(page);
 });
 
 test('what a tab that was killed left behind is swept', async ({ page }) => {

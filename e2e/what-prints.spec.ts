@@ -138,3 +138,58 @@ test('black is offered to be knocked out on a black garment only', async ({ page
   await window.getByRole('button', { name: 'Back to the image it was made from' }).click();
   await expect(window).toContainText('black, for a black garment');
 });
+
+test('a finding is called meant, which is kept and undone, and a larger print asks again', async ({
+  page,
+}) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,2,,no');
+  // At 80 mm, 200 pixels an inch; a block with a haze along its side.
+  await give(
+    page,
+    'haze.png',
+    drawn(630, 630, (x) => [40, 60, 120, x < 100 ? 120 : 255]),
+  );
+  await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
+  await grade(page).click();
+  const window = page.getByRole('dialog');
+  await window.getByRole('button', { name: /^This is meant so: 15.9% of the ink is see-through/ }).click();
+  await expect(window.locator('.found-head .grade')).toHaveText(/check/);
+  await window.getByRole('button', { name: /^This is meant so: 200 pixels an inch/ }).click();
+  await expect(window.locator('.found-head .grade')).toHaveText(/as meant/);
+  await expect(window.locator('.findings .grade')).toHaveText([/as meant/, /as meant/]);
+  await window.getByRole('button', { name: /^Not meant so: 200 pixels an inch/ }).click();
+  await expect(window.locator('.found-head .grade')).toHaveText(/check/);
+  await window.getByRole('button', { name: /^This is meant so: 200 pixels an inch/ }).click();
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`)).toEqual([]);
+  await page.keyboard.press('Escape');
+  await expect(grade(page)).toHaveAttribute('data-grade', 'meant');
+  await expect(grade(page)).toHaveAccessibleName('Artwork of crest: as meant. See what will print');
+
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(grade(page)).toHaveAttribute('data-grade', 'check');
+  await page.getByRole('button', { name: 'Redo' }).click();
+  await kept(page);
+  await page.reload();
+  await expect(grade(page)).toHaveAttribute('data-grade', 'meant');
+
+  const size = async (side: 'Width' | 'Height', mm: string) => {
+    await page.getByRole('textbox', { name: `${side}: crest` }).fill(mm);
+    await page.getByRole('textbox', { name: `${side}: crest` }).press('Enter');
+  };
+  await size('Width', '90');
+  await size('Height', '90');
+  await expect(grade(page)).toHaveAttribute('data-grade', 'check');
+  await size('Width', '70');
+  await size('Height', '70');
+  await expect(grade(page)).toHaveAttribute('data-grade', 'meant');
+
+  // Another image is not what was called meant.
+  await page.locator('.transfer-row input[type=file]').setInputFiles({
+    name: 'other.png',
+    mimeType: 'image/png',
+    buffer: drawn(630, 630, () => [9, 90, 40, 120]),
+  });
+  await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
+});

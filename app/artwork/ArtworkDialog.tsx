@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
-import { type Finding, type KnockOut, worstGrade } from '../../src/artwork';
-import { setArtwork } from '../../src/editing';
+import { type Finding, isMeant, type KnockOut, meantSo, verdictOn } from '../../src/artwork';
+import { clearMeant, setArtwork, setMeant } from '../../src/editing';
 import type { Artwork, Transfer } from '../../src/model';
 import { ShadeChoice } from '../orders/ShadeChoice';
 import { Button } from '../parts/Button';
@@ -75,7 +75,7 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
           <section aria-labelledby="found">
             <div className="found-head">
               <h3 id="found">{words.findings}</h3>
-              {check && <GradeMark grade={worstGrade(findings)} />}
+              {check && <GradeMark grade={verdictOn(findings, transfer)} />}
             </div>
             {state?.kind === 'running' && (
               <p className="quiet">
@@ -104,6 +104,14 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
                 shown={shown}
                 onShow={setChosen}
                 onKnockOut={setKnock}
+                meant={(finding) => isMeant(finding, transfer)}
+                onMeant={(finding, meant) =>
+                  commit((draft) =>
+                    meant
+                      ? setMeant(draft, transfer.id, meantSo(finding, artwork.id))
+                      : clearMeant(draft, transfer.id, finding.code),
+                  )
+                }
               />
             )}
             <MadeFrom transfer={transfer} artwork={artwork} />

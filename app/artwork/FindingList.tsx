@@ -20,7 +20,7 @@ function offerOf(finding: Finding): KnockOut | null {
   return null;
 }
 
-/** Each finding with what to do about it, and a button that shows its places. */
+/** Each finding with what to do about it, a button that shows its places, and one to call it meant. */
 export function FindingList({
   check,
   findings,
@@ -29,6 +29,8 @@ export function FindingList({
   shown,
   onShow,
   onKnockOut,
+  meant,
+  onMeant,
 }: {
   check: ArtworkCheck;
   findings: readonly Finding[];
@@ -37,6 +39,8 @@ export function FindingList({
   shown: Finding['code'] | 'none';
   onShow: (code: Finding['code'] | 'none') => void;
   onKnockOut: (knock: KnockOut) => void;
+  meant: (finding: Finding) => boolean;
+  onMeant: (finding: Finding, meant: boolean) => void;
 }) {
   const { artwork: words } = useWords();
   const ways = useWays();
@@ -47,27 +51,40 @@ export function FindingList({
         const { what, mend } = words.said(finding, ways);
         const offer = vector ? null : offerOf(finding);
         const isShown = shown === finding.code;
+        const isMeant = meant(finding);
+        const act = isMeant ? words.notMeant : words.meant;
         return (
           <li key={finding.code}>
             <p className="found">
-              <GradeMark grade={finding.grade} /> <strong>{what}</strong>
+              <GradeMark grade={isMeant ? 'meant' : finding.grade} /> <strong>{what}</strong>
             </p>
             <p className="small">{mend}</p>
-            {marksOf(check, finding.code, limits) && (
-              <Button
-                weight="plain"
-                aria-label={words.showNamed(what)}
-                aria-pressed={isShown}
-                onPress={() => onShow(isShown ? 'none' : finding.code)}
-              >
-                {isShown ? words.shown : words.show}
-              </Button>
-            )}
-            {offer && (
-              <Button onPress={() => onKnockOut(offer)}>
-                {finding.code === 'ground' ? words.knockOutGround : words.knockOutBlack}
-              </Button>
-            )}
+            <div className="acts">
+              {marksOf(check, finding.code, limits) && (
+                <Button
+                  weight="plain"
+                  aria-label={words.named(words.show, what)}
+                  aria-pressed={isShown}
+                  onPress={() => onShow(isShown ? 'none' : finding.code)}
+                >
+                  {isShown ? words.shown : words.show}
+                </Button>
+              )}
+              {offer && (
+                <Button onPress={() => onKnockOut(offer)}>
+                  {finding.code === 'ground' ? words.knockOutGround : words.knockOutBlack}
+                </Button>
+              )}
+              {finding.grade !== 'good' && (
+                <Button
+                  weight="plain"
+                  aria-label={words.named(act, what)}
+                  onPress={() => onMeant(finding, !isMeant)}
+                >
+                  {act}
+                </Button>
+              )}
+            </div>
           </li>
         );
       })}

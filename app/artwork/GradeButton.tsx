@@ -1,4 +1,4 @@
-import { type Grade, worstGrade } from '../../src/artwork';
+import { type Verdict, verdictOn } from '../../src/artwork';
 import type { Transfer } from '../../src/model';
 import { findingsFor, useCheck } from '../store/checks';
 import { settingsOrFirst } from '../store/selectors';
@@ -7,10 +7,10 @@ import { openDialog } from '../store/view';
 import './grade.css';
 import { useWords } from '../words';
 
-const signs: Record<Grade, string> = { good: '✓', check: '!', poor: '✕' };
+const signs: Record<Verdict, string> = { good: '✓', meant: '✓', check: '!', poor: '✕' };
 
 /** A grade by a sign, a colour and, where there is room, a word. */
-export function GradeMark({ grade, short = false }: { grade: Grade; short?: boolean }) {
+export function GradeMark({ grade, short = false }: { grade: Verdict; short?: boolean }) {
   const { grade: words } = useWords();
   return (
     <span className={short ? `grade short ${grade}` : `grade ${grade}`}>
@@ -26,7 +26,8 @@ export function GradeButton({ transfer, short = false }: { transfer: Transfer; s
   const limits = useShop(({ book }) => settingsOrFirst(book).limits);
   const state = useCheck(transfer);
   if (!state) return null;
-  const grade = state.kind === 'done' ? worstGrade(findingsFor(state.check, transfer, limits)) : null;
+  const grade =
+    state.kind === 'done' ? verdictOn(findingsFor(state.check, transfer, limits), transfer) : null;
   const told = grade
     ? words.names[grade]
     : state.kind === 'failed' || state.kind === 'stopped'

@@ -6,6 +6,7 @@ import {
   writeImages,
 } from '../../src/output/browser';
 import type { PrintImage } from '../../src/output/print-image';
+import { stopLooking } from '../store/offers';
 import { waysNow } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { notify } from '../store/view';
@@ -42,6 +43,7 @@ export async function printImages(
     notify('error', wordsNow().printImage.noFiles);
     return;
   }
+  stopLooking();
   const stopped = new AbortController();
   const done = new AbortController();
   const stop = () => stopped.abort();

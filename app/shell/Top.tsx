@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
@@ -10,13 +11,19 @@ export function Top() {
   const words = useWords();
   const room = useView((view) => view.room);
   const current = (name: typeof room) => (room === name ? 'page' : undefined);
+  const nav = useRef<HTMLElement>(null);
+  // On a phone the rooms are wider than the screen and scroll; the one that is open is in view.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the room decides which link is the current one
+  useEffect(() => {
+    nav.current?.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }, [room]);
   return (
     <header className="top">
       <div className="brand">
         <img src="./icon.svg" alt="" />
         <span>{words.name}</span>
       </div>
-      <nav aria-label={words.rooms.label}>
+      <nav ref={nav} aria-label={words.rooms.label}>
         <a href="#/orders" aria-current={current('orders')}>
           {words.rooms.orders}
         </a>

@@ -36,15 +36,20 @@ export const useOffers = create<{ readonly offer: Offer | null }>(() => ({ offer
 /** Looking, or about to. */
 let looking: AbortController | null = null;
 
-function stopLooking(): void {
+/** Looks no further for now, since something else needs the machine. What is offered stays. */
+export function stopLooking(): void {
   looking?.abort();
   looking = null;
+}
+
+function withdraw(): void {
+  stopLooking();
   if (useOffers.getState().offer) useOffers.setState({ offer: null });
 }
 
 /** Looks for a better layout once the film has been left alone for a while. */
 function lookSoon(): void {
-  stopLooking();
+  withdraw();
   const stop = new AbortController();
   looking = stop;
   setTimeout(() => {
@@ -86,7 +91,7 @@ export function takeOffer(): void {
 }
 
 /** Lets it be until the film is changed again. */
-export const declineOffer = (): void => stopLooking();
+export const declineOffer = (): void => withdraw();
 
 /**
  * Looks on in the background whenever the film has been left alone: a better layout is offered, and one that was offered is
@@ -101,7 +106,7 @@ export function offerLayouts(): void {
   });
   usePlanning.subscribe((now, before) => {
     if (now.planning.kind === before.planning.kind) return;
-    if (now.planning.kind === 'working') stopLooking();
+    if (now.planning.kind === 'working') withdraw();
     else lookSoon();
   });
 }

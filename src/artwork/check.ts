@@ -2,7 +2,7 @@ import { type Micrometres, um } from '../units';
 import { alphaBuilder } from './alpha';
 import { contours, outlineLength } from './contour';
 import { addInk, type InkSums, noInk } from './coverage';
-import type { Pitch } from './distance';
+import type { Pitch } from './disc';
 import { type Rgb, solidGround } from './ground';
 import { type Limits, strokeLimit } from './limits';
 import type { MaskRuns } from './mask-runs';

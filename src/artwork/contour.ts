@@ -1,4 +1,4 @@
-import type { Pitch } from './distance';
+import type { Pitch } from './disc';
 
 /** A closed line as x, y, x, y…, in pixels between centres; its last point joins its first. */
 export type Contour = readonly number[];
@@ -49,8 +49,13 @@ export function contours({ width, height, alpha }: Raster, level: number): Conto
   const found: Contour[] = [];
   // Whether the crossing from clear to ink, right of a pixel, has been walked over.
   const walked = new Uint8Array(alpha.length);
+  const view = new DataView(alpha.buffer, alpha.byteOffset, alpha.length);
   for (let y = 1; y < height - 1; y += 1) {
-    for (let x = 0, at = y * width; x < width - 1; x += 1, at += 1) {
+    const row = y * width;
+    for (let x = 0; x < width - 1; x += 1) {
+      // Stretches of nothing, and of solid ink, are passed over four pixels at a time.
+      while (x + 4 < width && isFlat(view.getInt32(row + x))) x += 3;
+      const at = row + x;
       if ((alpha[at] as number) < level && (alpha[at + 1] as number) >= level && walked[at] === 0) {
         found.push(trace(alpha, width, level, walked, x, y));
       }
@@ -58,6 +63,9 @@ export function contours({ width, height, alpha }: Raster, level: number): Conto
   }
   return found;
 }
+
+/** Four pixels that are all clear, or all opaque. */
+const isFlat = (four: number): boolean => four === 0 || four === -1;
 
 function trace(
   alpha: Uint8Array,

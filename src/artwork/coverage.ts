@@ -28,19 +28,24 @@ export const noInk = (): InkSums => ({ bearing: 0, white: 0, colour: 0, black: 0
 
 /**
  * Adds pixels to the sums. Colour is `alpha x (1 - min(r, g, b))`, the share of the strongest of three inks: a model of
- * our own, to be calibrated by what a shop really uses.
+ * our own, to be calibrated by what a shop really uses. Artwork is mostly flat: a run of equal pixels is added at once.
  * @param rgba four bytes a pixel, straight alpha
  */
 export function addInk(sums: InkSums, rgba: Uint8ClampedArray): void {
+  const pixels = new Int32Array(rgba.buffer, rgba.byteOffset, rgba.length / 4);
   let [bearing, white, colour, black] = [0, 0, 0, 0];
-  for (let at = 0; at < rgba.length; at += 4) {
-    const alpha = rgba[at + 3] as number;
+  for (let at = 0, next = 0; at < pixels.length; at = next) {
+    const pixel = pixels[at];
+    do next += 1;
+    while (next < pixels.length && pixels[next] === pixel);
+    const alpha = rgba[4 * at + 3] as number;
     if (alpha === 0) continue;
-    const [r, g, b] = [rgba[at] as number, rgba[at + 1] as number, rgba[at + 2] as number];
-    if (alpha >= LEAST) bearing += 1;
-    white += alpha;
-    colour += alpha * (255 - Math.min(r, g, b));
-    if (alpha >= OPAQUE && r <= BLACK && g <= BLACK && b <= BLACK) black += 1;
+    const [r, g, b] = [rgba[4 * at] as number, rgba[4 * at + 1] as number, rgba[4 * at + 2] as number];
+    const count = next - at;
+    if (alpha >= LEAST) bearing += count;
+    white += count * alpha;
+    colour += count * alpha * (255 - Math.min(r, g, b));
+    if (alpha >= OPAQUE && r <= BLACK && g <= BLACK && b <= BLACK) black += count;
   }
   sums.bearing += bearing;
   sums.white += white / 255;

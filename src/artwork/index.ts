@@ -6,13 +6,13 @@ export {
   type ArtworkCheck,
   type Finding,
   findingsOf,
-  type Grade,
   worstGrade,
 } from './findings';
 export { type KnockOut, knockOut, type Rgb } from './ground';
 export { isJpeg, isWholeJpeg, readJpegHeader } from './jpeg';
 export { type Limits, strokeLimit } from './limits';
 export type { MaskRuns } from './mask-runs';
+export { isMeant, meantSo, type Verdict, verdictOn } from './meant';
 export type { Outline } from './outline';
 export { type Density, isPng, isWholePng, readPngHeader, withDensity } from './png';
 export { effectivePpi, heightOf, physicalSize } from './size';

@@ -19,16 +19,18 @@ function strongest({ width, height, margin, alpha }: AlphaRaster) {
   // Two pixels of clear margin, so that lines close.
   const [across, down] = [Math.ceil(inkWidth / step) + 4, Math.ceil(inkHeight / step) + 4];
   const blocks = new Uint8Array(across * down);
+  const view = new DataView(alpha.buffer, alpha.byteOffset, alpha.length);
   for (let y = 0; y < inkHeight; y += 1) {
     const row = (y + margin) * width + margin;
-    let block = (Math.floor(y / step) + 2) * across + 2;
-    for (let x = 0; x < inkWidth; block += 1) {
-      let most = blocks[block] as number;
-      for (const end = Math.min(inkWidth, x + step); x < end; x += 1) {
-        const own = alpha[row + x] as number;
-        if (own > most) most = own;
-      }
-      blocks[block] = most;
+    const first = (Math.floor(y / step) + 2) * across + 2;
+    for (let x = 0; x < inkWidth; x += 1) {
+      while (x + 4 <= inkWidth && view.getInt32(row + x) === 0) x += 4;
+      if (x >= inkWidth) break;
+      const block = first + Math.floor(x / step);
+      const own = alpha[row + x] as number;
+      if (own > (blocks[block] as number)) blocks[block] = own;
+      // Nothing is stronger: on to the next block.
+      if (own === 255) x += step - 1 - (x % step);
     }
   }
   return { raster: { width: across, height: down, alpha: blocks }, step, inkWidth, inkHeight };

@@ -1,5 +1,6 @@
 import type { AlphaRaster } from './alpha';
-import { distanceField, type Pitch } from './distance';
+import { type BitMask, bitMask, isIn, outOf } from './bit-mask';
+import { discOf, grow, type Pitch, stepsOf } from './disc';
 import { type MaskRuns, markSheet } from './mask-runs';
 import type { PixelBox } from './trim';
 
@@ -32,79 +33,77 @@ const FILLED = 0.7;
 /** And it is longer than the width asked for, so many times. */
 const LONG = 1.2;
 
-/** A raster of ink, 1, and ground, 0, with a margin of ground. */
+/** Where ink is, with a margin of ground. */
 export interface InkMask {
-  readonly width: number;
-  readonly height: number;
   readonly margin: number;
-  readonly mask: Uint8Array;
+  readonly ink: BitMask;
 }
+
+/** The highest bits of four bytes. */
+const HIGHEST = 0x80808080;
+/** Brings them together: each to the bit of its place, from bit 28 on. */
+const TOGETHER = 0x10204080;
 
 /** Pixels more than half opaque are ink. */
 export function inkMask({ width, height, margin, alpha }: AlphaRaster): InkMask {
-  const mask = new Uint8Array(alpha.length);
-  for (let at = 0; at < alpha.length; at += 1) mask[at] = (alpha[at] as number) >>> 7;
-  return { width, height, margin, mask };
+  const ink = bitMask(width, height);
+  const view = new DataView(alpha.buffer, alpha.byteOffset, alpha.length);
+  for (let y = 0; y < height; y += 1) {
+    for (let index = 0; index < ink.span; index += 1) {
+      const from = y * width + 32 * index;
+      const count = Math.min(32, width - 32 * index);
+      let [word, bit] = [0, 0];
+      for (; bit + 4 <= count; bit += 4) {
+        const highest = (view.getInt32(from + bit, true) & HIGHEST) >>> 7;
+        word |= (Math.imul(highest, TOGETHER) >>> 28) << bit;
+      }
+      for (; bit < count; bit += 1) word |= ((alpha[from + bit] as number) >>> 7) << bit;
+      ink.words[y * ink.span + index] = word;
+    }
+  }
+  return { margin, ink };
 }
 
 /** Strokes and specks of ink that are thinner than a width. */
-export const thinStrokes = (ink: InkMask, pitch: Pitch, width: number): ThinPlaces =>
-  thinnerThan(ink, 1, pitch, width);
+export const thinStrokes = ({ ink, margin }: InkMask, pitch: Pitch, width: number): ThinPlaces =>
+  thinnerThan(ink, outOf(ink), margin, pitch, width);
 
 /** Openings in the ink, and gaps, that are narrower than a width. */
-export const narrowOpenings = (ink: InkMask, pitch: Pitch, width: number): ThinPlaces =>
-  thinnerThan(ink, 0, pitch, width);
-
-/** Steps to all pixels within a radius, the farthest first: most pixels that are looked at lie at the rim of something wide. */
-function stepsWithin(radius: number, pitch: Pitch, width: number): Int32Array {
-  const [across, down] = [Math.floor(radius / pitch.x), Math.floor(radius / pitch.y)];
-  const steps: { step: number; distance: number }[] = [];
-  for (let dy = -down; dy <= down; dy += 1) {
-    for (let dx = -across; dx <= across; dx += 1) {
-      const distance = Math.hypot(dx * pitch.x, dy * pitch.y);
-      if (distance < radius) steps.push({ step: dy * width + dx, distance });
-    }
-  }
-  return Int32Array.from(steps.sort((a, b) => b.distance - a.distance).map(({ step }) => step));
-}
+export const narrowOpenings = ({ ink, margin }: InkMask, pitch: Pitch, width: number): ThinPlaces =>
+  thinnerThan(outOf(ink), ink, margin, pitch, width);
 
 /**
  * What is left of a shape when every circle of a diameter that fits into it is taken away (a morphological opening by a disc,
- * J. Serra, "Image Analysis and Mathematical Morphology", 1982). The middles of such circles are where the distance transform
- * reaches the radius.
- * @param kind which value of the mask is the shape
+ * J. Serra, "Image Analysis and Mathematical Morphology", 1982). The middles of such circles are the pixels that have none
+ * outside of the shape nearer than the radius.
  */
 function thinnerThan(
-  { mask, width, height, margin }: InkMask,
-  kind: 0 | 1,
+  shape: BitMask,
+  outside: BitMask,
+  margin: number,
   pitch: Pitch,
   diameter: number,
 ): ThinPlaces {
+  const { width, height } = shape;
   const pixel = Math.sqrt(pitch.x * pitch.y);
   // From centre to centre: half a pixel lies between a centre and an edge; an even width has its middle between two centres.
   const radius = diameter / 2 + pixel / 4;
-  const toOutside = distanceField(mask, width, height, kind === 1 ? 0 : 1, pitch, radius);
-  const middles = new Uint8Array(mask.length);
-  for (let y = 0; y < height; y += 1) toOutside.markFar(y, middles);
-  const circle = stepsWithin(radius + pixel / 2, pitch, width);
-  const marked = new Uint8Array(mask.length);
-  const left: number[] = [];
-  for (let y = margin; y < height - margin; y += 1) {
-    for (let at = y * width + margin, end = (y + 1) * width - margin; at < end; at += 1) {
-      if (mask[at] !== kind || middles[at] === 1) continue;
-      let covered = false;
-      for (let index = 0; index < circle.length && !covered; index += 1) {
-        covered = middles[at + (circle[index] as number)] === 1;
-      }
-      if (covered) continue;
-      marked[at] = 1;
-      left.push(at);
-    }
+  const disc = discOf(radius, pitch);
+  const middles = outOf(grow(outside, disc));
+  const covered = grow(middles, discOf(radius + pixel / 2, pitch));
+  const left = bitMask(width, height);
+  for (let at = 0; at < left.words.length; at += 1) {
+    left.words[at] = (shape.words[at] as number) & ~(covered.words[at] as number);
   }
+  clearMargin(left, margin);
+  const steps = stepsOf(disc, pitch);
+  /** From a pixel that is left to the nearest outside: it is no middle, and so has one within the disc. */
+  const depthAt = (x: number, y: number): number =>
+    steps.find((step) => isIn(outside, x + step.x, y + step.y))?.distance ?? 0;
 
   const marks = markSheet(width - 2 * margin, height - 2 * margin);
   const places: (ThinPlace & { readonly area: number })[] = [];
-  for (const { pixels, touches } of parts(left, marked, mask, kind, width)) {
+  for (const { pixels, touches } of parts(left, shape)) {
     const apart = !touches;
     let [x1, y1, x2, y2, widest] = [width, height, 0, 0, 0];
     for (const at of pixels) {
@@ -113,8 +112,7 @@ function thinnerThan(
       if (x > x2) x2 = x;
       if (y < y1) y1 = y;
       if (y > y2) y2 = y;
-      const depth = toOutside.at(x, y);
-      if (depth > widest && depth !== Number.POSITIVE_INFINITY) widest = depth;
+      widest = Math.max(widest, depthAt(x, y));
     }
     const own = Math.max(pixel / 2, 2 * widest - pixel / 2);
     const length = Math.hypot((x2 - x1 + 1) * pitch.x, (y2 - y1 + 1) * pitch.y);
@@ -137,31 +135,47 @@ function thinnerThan(
   };
 }
 
-/** The connected parts of marked pixels, and whether each touches more of its kind that is not marked. */
-function* parts(
-  starts: readonly number[],
-  marked: Uint8Array,
-  mask: Uint8Array,
-  kind: 0 | 1,
-  width: number,
-): Generator<{ pixels: readonly number[]; touches: boolean }> {
-  const around = [-width - 1, -width, -width + 1, -1, 1, width - 1, width, width + 1];
-  const taken = 2;
-  for (const start of starts) {
-    if (marked[start] !== 1) continue;
-    const pixels = [start];
-    let touches = false;
-    marked[start] = taken;
-    for (let next = 0; next < pixels.length; next += 1) {
-      const at = pixels[next] as number;
-      for (const step of around) {
-        const other = at + step;
-        if (marked[other] === 1) {
-          marked[other] = taken;
-          pixels.push(other);
-        } else if (marked[other] === 0 && mask[other] === kind) touches = true;
-      }
+/** Takes everything out within a margin. */
+function clearMargin({ width, height, span, words }: BitMask, margin: number): void {
+  words.fill(0, 0, margin * span);
+  words.fill(0, (height - margin) * span);
+  for (let y = margin; y < height - margin; y += 1) {
+    for (let index = 0; index < span; index += 1) {
+      const [from, to] = [margin - 32 * index, width - margin - 32 * index];
+      if (from > 0) (words[y * span + index] as number) &= from >= 32 ? 0 : -1 << from;
+      if (to < 32) (words[y * span + index] as number) &= to <= 0 ? 0 : -1 >>> (32 - to);
     }
-    yield { pixels, touches };
+  }
+}
+
+/** The connected parts of what is left of a shape, and whether each touches more of the shape. */
+function* parts(left: BitMask, shape: BitMask): Generator<{ pixels: readonly number[]; touches: boolean }> {
+  const { width, span } = left;
+  const waiting = left.words.slice();
+  const takeFrom = (x: number, y: number): boolean => {
+    const at = y * span + (x >> 5);
+    const bit = 1 << (x & 31);
+    if (((waiting[at] as number) & bit) === 0) return false;
+    (waiting[at] as number) ^= bit;
+    return true;
+  };
+  for (let at = 0; at < waiting.length; at += 1) {
+    while (waiting[at] !== 0) {
+      const own = waiting[at] as number;
+      const [first, row] = [32 * (at % span) + 31 - Math.clz32(own & -own), Math.floor(at / span)];
+      takeFrom(first, row);
+      const pixels = [row * width + first];
+      let touches = false;
+      for (let next = 0; next < pixels.length; next += 1) {
+        const [x, y] = [(pixels[next] as number) % width, Math.floor((pixels[next] as number) / width)];
+        for (let down = y - 1; down <= y + 1; down += 1) {
+          for (let across = x - 1; across <= x + 1; across += 1) {
+            if (takeFrom(across, down)) pixels.push(down * width + across);
+            else if (!touches) touches = isIn(shape, across, down) && !isIn(left, across, down);
+          }
+        }
+      }
+      yield { pixels, touches };
+    }
   }
 }

@@ -62,5 +62,14 @@ export {
   type HandEntry,
   putOffcutBack,
 } from './stock';
-export { addTransfer, editTransfer, inPrint, removeTransfer, setArtwork, setCount } from './transfers';
+export {
+  addTransfer,
+  clearMeant,
+  editTransfer,
+  inPrint,
+  removeTransfer,
+  setArtwork,
+  setCount,
+  setMeant,
+} from './transfers';
 export { redoStep, undoStep } from './undo';

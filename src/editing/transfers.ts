@@ -1,4 +1,4 @@
-import { type Artwork, type Copy, type Id, isFixed, type Transfer } from '../model';
+import { type Artwork, type Copy, type Id, isFixed, type Meant, type Transfer } from '../model';
 import { putBack } from './shelf';
 import type { BookDraft, EditContext } from './step';
 
@@ -22,6 +22,7 @@ export function addTransfer(
     grid: null,
     ...fields,
     artwork: null,
+    meant: [],
     changed: context.now,
   };
   setCount(draft, id, count, context);
@@ -113,4 +114,16 @@ export function setArtwork(draft: BookDraft, id: string, artwork: Artwork): void
   if (!transfer) return;
   draft.artwork[artwork.id] = artwork;
   transfer.artwork = artwork.id;
+}
+
+/** Says of a finding in a transfer's artwork that it is meant so. */
+export function setMeant(draft: BookDraft, id: string, meant: Meant): void {
+  clearMeant(draft, id, meant.finding);
+  draft.transfer[id]?.meant.push(meant);
+}
+
+/** Takes back that a finding is meant so. */
+export function clearMeant(draft: BookDraft, id: string, finding: Meant['finding']): void {
+  const transfer = draft.transfer[id];
+  if (transfer) transfer.meant = transfer.meant.filter((other) => other.finding !== finding);
 }

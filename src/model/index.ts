@@ -68,6 +68,7 @@ export {
   type Garment,
   type Language,
   languages,
+  type Meant,
   type Order,
   type Place,
   type Placement,

@@ -137,11 +137,13 @@ const forOrder = { fabric: 'cotton', wants: 'garments' };
 const forCopy = { shelved: false };
 const forFilm = { peel: 'hot' };
 
+/** Each of a list with fields that it may lack. */
+const each = (list: unknown, fields: Record<string, unknown>): unknown =>
+  Array.isArray(list) ? list.map((entry) => (isObject(entry) ? { ...fields, ...entry } : entry)) : list;
+
 /** The same fields for what a locked run embeds. */
 function goOnInSnapshot(snapshot: unknown): unknown {
   if (!isObject(snapshot)) return snapshot;
-  const each = (list: unknown, fields: Record<string, unknown>) =>
-    Array.isArray(list) ? list.map((entry) => (isObject(entry) ? { ...fields, ...entry } : entry)) : list;
   return {
     ...snapshot,
     film: isObject(snapshot.film) ? { ...forFilm, ...snapshot.film } : snapshot.film,
@@ -228,8 +230,22 @@ const keepLedger: Migration = (records) =>
       ),
   );
 
+const forTransfer = { meant: [] };
+
+/** Up to version 10 every finding about artwork stood. From version 11 on a shop can call one meant. */
+const callFindingsMeant: Migration = (records) =>
+  new Map(
+    [...records].filter(isNoStep).map(([key, value]) => {
+      if (!isObject(value)) return [key, value];
+      if (key.startsWith('transfer/')) return [key, { ...forTransfer, ...value }];
+      if (!key.startsWith('run/') || !isObject(value.snapshot)) return [key, value];
+      const { snapshot } = value;
+      return [key, { ...value, snapshot: { ...snapshot, transfers: each(snapshot.transfers, forTransfer) } }];
+    }),
+  );
+
 /**
- * Version 10 kept what is cut and pressed on one device. Version 11 hands it over: a locked run also embeds garments and places, as
+ * Version 11 kept what is cut and pressed on one device. Version 12 hands it over: a locked run also embeds garments and places, as
  * they are at the time of the migration.
  */
 const handOver: Migration = (records) => {
@@ -265,6 +281,7 @@ const migrations: readonly Migration[] = [
   countInk,
   chooseLanguage,
   keepLedger,
+  callFindingsMeant,
   handOver,
 ];
 

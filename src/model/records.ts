@@ -37,6 +37,32 @@ export const orderSchema = z.object({
   changed: instant,
 });
 
+/** What a check of artwork can find, and a shop can call meant. */
+const findingCodes = [
+  'coarse',
+  'stretched',
+  'see-through',
+  'thin-strokes',
+  'white-lost',
+  'specks',
+  'openings',
+  'ground',
+  'black-on-black',
+  'profile',
+  'gamma',
+  'animated',
+  'deep',
+  'outside',
+] as const;
+
+/** A finding that is meant so: in which artwork, and how far. */
+const meantSchema = z.object({
+  finding: z.enum(findingCodes),
+  artwork: id<'artwork'>(),
+  /** Figures that grow as it gets worse. */
+  amounts: z.array(z.number()),
+});
+
 /** One design at one printed size. How many are wanted is how many {@link copySchema copies} there are. */
 export const transferSchema = z.object({
   id: id<'transfer'>(),
@@ -48,6 +74,8 @@ export const transferSchema = z.object({
   typed: z.object({ width: z.string(), height: z.string() }),
   turn: z.enum(['fixed', 'quarter']),
   artwork: z.nullable(id<'artwork'>()),
+  /** One of a finding at most. */
+  meant: z.array(meantSchema),
   /** The garment's colour, `#rrggbb`, to look at the artwork on. */
   shade: z.nullable(shade),
   /** The garment of a named or numbered transfer. */
@@ -306,6 +334,7 @@ export const settingsSchema = z.object({
 
 export type Order = z.infer<typeof orderSchema>;
 export type Transfer = z.infer<typeof transferSchema>;
+export type Meant = z.infer<typeof meantSchema>;
 export type Garment = z.infer<typeof garmentSchema>;
 export type Placement = z.infer<typeof placementSchema>;
 export type Place = z.infer<typeof placeSchema>;

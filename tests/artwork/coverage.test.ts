@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addInk, coverageOf, noInk } from '../../src/artwork/coverage';
 import { fromMm } from '../../src/units';
@@ -133,5 +134,38 @@ describe('colour coverage', () => {
       paint(2, 1, (x) => [0, 0, 0, x < 1 ? 7 : 8]),
     );
     expect(sums.bearing).toBe(1);
+  });
+});
+
+describe('sums of ink', () => {
+  const ink = fc.constantFrom<readonly [number, number, number, number]>(
+    [0, 0, 0, 0],
+    [10, 30, 40, 255],
+    [41, 40, 0, 128],
+    [200, 120, 90, 7],
+    [255, 255, 255, 9],
+  );
+  const runs = fc.array(fc.tuple(ink, fc.integer({ min: 1, max: 9 })), { maxLength: 20 });
+
+  it('are those of each pixel by itself, whatever runs of equal ones there are', () => {
+    fc.assert(
+      fc.property(runs, (parts) => {
+        const pixels = parts.flatMap(([pixel, count]) => Array.from({ length: count }, () => pixel));
+        const sums = noInk();
+        addInk(sums, Uint8ClampedArray.from(pixels.flat()));
+        const sum = (of: (pixel: readonly [number, number, number, number]) => number) =>
+          pixels.reduce((total, pixel) => total + of(pixel), 0);
+        expect(sums.bearing).toBe(sum(([, , , alpha]) => (alpha >= 8 ? 1 : 0)));
+        expect(sums.white).toBeCloseTo(
+          sum(([, , , alpha]) => alpha / 255),
+          9,
+        );
+        expect(sums.colour).toBeCloseTo(
+          sum(([r, g, b, alpha]) => (alpha / 255) * (1 - Math.min(r, g, b) / 255)),
+          9,
+        );
+        expect(sums.black).toBe(sum(([r, g, b, alpha]) => (alpha >= 128 && Math.max(r, g, b) <= 40 ? 1 : 0)));
+      }),
+    );
   });
 });

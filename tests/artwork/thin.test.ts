@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { alphaBuilder } from '../../src/artwork/alpha';
 import { inkMask, narrowOpenings, thinStrokes } from '../../src/artwork/thin';
@@ -110,5 +111,81 @@ describe('narrow openings', () => {
     expect(narrowOpenings(slit, PITCH, 800)).toMatchObject({ count: 1 });
     const corner = maskOf((x, y) => plate(x, y) && (x < 100 || y < 100));
     expect(narrowOpenings(corner, PITCH, 800)).toMatchObject({ count: 0 });
+  });
+});
+
+/** The parts that are left of a shape by the definition, where they touch nothing more of it: box and greatest depth. */
+function partsApart(bits: readonly boolean[], width: number, pitch: typeof PITCH, diameter: number) {
+  const pixel = Math.sqrt(pitch.x * pitch.y);
+  const radius = diameter / 2 + pixel / 4;
+  const at = (index: number) => ({ x: index % width, y: Math.floor(index / width) });
+  const between = (a: number, b: number) =>
+    Math.hypot((at(a).x - at(b).x) * pitch.x, (at(a).y - at(b).y) * pitch.y);
+  const touch = (a: number, b: number) =>
+    Math.max(Math.abs(at(a).x - at(b).x), Math.abs(at(a).y - at(b).y)) <= 1;
+  const all = bits.map((_, index) => index);
+  const [inked, outside] = [all.filter((index) => bits[index]), all.filter((index) => !bits[index])];
+  const middles = inked.filter((index) => outside.every((other) => between(index, other) >= radius));
+  const left = new Set(
+    inked.filter((index) => middles.every((middle) => between(index, middle) >= radius + pixel / 2)),
+  );
+  const rest = inked.filter((index) => !left.has(index));
+  const parts: number[][] = [];
+  for (const start of left) {
+    const part = [start];
+    left.delete(start);
+    for (const index of part) {
+      for (const other of left) if (touch(index, other) && left.delete(other)) part.push(other);
+    }
+    parts.push(part);
+  }
+  return parts
+    .filter((part) => !part.some((index) => rest.some((other) => touch(index, other))))
+    .map((part) => {
+      const [xs, ys] = [part.map((index) => at(index).x), part.map((index) => at(index).y)];
+      const [x, y] = [Math.min(...xs), Math.min(...ys)];
+      const depths = part.map((index) => Math.min(...outside.map((other) => between(index, other))));
+      return {
+        box: { x, y, width: Math.max(...xs) - x + 1, height: Math.max(...ys) - y + 1 },
+        depth: Math.max(...depths),
+      };
+    });
+}
+
+describe('thin places that lie by themselves', () => {
+  const [width, height, margin] = [46, 30, 6];
+  const blots = fc.array(
+    fc.record({
+      x: fc.nat(27),
+      y: fc.nat(11),
+      width: fc.integer({ min: 1, max: 7 }),
+      height: fc.integer({ min: 1, max: 7 }),
+    }),
+    { minLength: 1, maxLength: 6 },
+  );
+
+  it('are all that the definition leaves, in their boxes and with their widths', () => {
+    fc.assert(
+      fc.property(blots, fc.constantFrom(170, 300, 420), (boxes, diameter) => {
+        const inked = (x: number, y: number) =>
+          boxes.some((box) => x > box.x && x < box.x + box.width && y > box.y && y < box.y + box.height);
+        const [across, down] = [width - 2 * margin, height - 2 * margin];
+        const { raster, add } = alphaBuilder(across, down, 1, margin);
+        add(paint(across, down, shape(inked)), 0, down);
+        const bits = Array.from(raster.alpha, (alpha) => alpha >= 128);
+        const told = thinStrokes(inkMask(raster), PITCH, diameter).places.filter(({ apart }) => apart);
+        const first = (a: { box: { x: number; y: number } }, b: { box: { x: number; y: number } }) =>
+          a.box.y - b.box.y || a.box.x - b.box.x;
+        const defined = partsApart(bits, width, PITCH, diameter).sort(first);
+        expect(told.sort(first).map(({ box }) => box)).toEqual(
+          defined.map(({ box }) => ({ ...box, x: box.x - margin, y: box.y - margin })),
+        );
+        told.forEach(({ width: thickness }, index) => {
+          const depth = defined[index]?.depth ?? 0;
+          expect(thickness).toBeCloseTo(Math.max(PITCH.x / 2, 2 * depth - PITCH.x / 2), 6);
+        });
+      }),
+      { numRuns: 60 },
+    );
   });
 });

@@ -1,8 +1,13 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { PNG } from 'pngjs';
 import { pasteTable } from '../../e2e/shop';
 import { inBuiltApp } from './built-app';
+import { processorSeconds, renderersOf } from './processes';
 import { printTable } from './table';
+import { longestTask } from './trace';
 
 const SIDE = 4000;
 /** 330 mm are 308 pixels an inch: shapes are looked at in every pixel. */
@@ -28,38 +33,41 @@ function largeArtwork(): Buffer {
   return PNG.sync.write(png);
 }
 
-/** Notes how long the grade is being worked out, and every task of the main thread over 50 ms. */
+/** Notes how long the grade is being worked out. */
 async function watch(page: Page): Promise<void> {
   await page.evaluate(() => {
-    const seen = { checks: [] as number[], tasks: [] as number[] };
-    Object.assign(window, { seen });
+    const checks: number[] = [];
+    Object.assign(window, { checks });
     let since: number | null = null;
     new MutationObserver(() => {
       const grade = document.querySelector('.grade-button')?.getAttribute('data-grade');
       if (grade === 'running') since ??= performance.now();
       else if (grade !== 'waiting' && since !== null) {
-        seen.checks.push(performance.now() - since);
+        checks.push(performance.now() - since);
         since = null;
       }
     }).observe(document.body, { subtree: true, childList: true, attributeFilter: ['data-grade'] });
-    new PerformanceObserver((list) => {
-      for (const { duration } of list.getEntries()) seen.tasks.push(duration);
-    }).observe({ entryTypes: ['longtask'] });
   });
 }
 
-const seenBy = (page: Page) =>
-  page.evaluate(() => (window as unknown as { seen: { checks: number[]; tasks: number[] } }).seen);
+const checksOf = (page: Page) => page.evaluate(() => (window as unknown as { checks: number[] }).checks);
 
 /** Checks a large artwork at several limits in the built app, and prints how long it takes. Needs a build. */
 export async function benchArtwork(): Promise<void> {
-  const buffer = largeArtwork();
+  // A file on the disk, as users have: bytes that the driver hands over are unpacked on the page's own thread.
+  const folder = mkdtempSync(join(tmpdir(), 'bench-'));
+  const path = join(folder, 'large.png');
+  writeFileSync(path, largeArtwork());
   await inBuiltApp('Artwork', async (page) => {
     await pasteTable(page, `Club,crest,${PRINTED},${PRINTED},1,,no`);
     await watch(page);
+    const browser = page.context().browser();
+    if (!browser) return;
+    const pages = (await renderersOf(browser)).map((pid) => ({ pid, before: processorSeconds(pid) }));
+    await browser.startTracing(page, { categories: ['toplevel'] });
     const chooser = page.waitForEvent('filechooser');
     await page.getByRole('button', { name: 'Choose an image for crest' }).click();
-    await (await chooser).setFiles({ name: 'large.png', mimeType: 'image/png', buffer });
+    await (await chooser).setFiles(path);
     const settled = page.locator('.grade-button[data-grade="poor"], .grade-button[data-grade="check"]');
     await settled.waitFor({ timeout: 60_000 });
     await settled.click();
@@ -68,27 +76,37 @@ export async function benchArtwork(): Promise<void> {
       await page.getByRole('textbox', { name: 'Thinnest stroke' }).fill(`0.${40 + check} mm`);
       await page.getByRole('button', { name: 'Save' }).click();
       await page.waitForFunction(
-        (count) => (window as unknown as { seen: { checks: number[] } }).seen.checks.length > count,
+        (count) => (window as unknown as { checks: number[] }).checks.length > count,
         check,
         { timeout: 60_000 },
       );
     }
-    const { checks, tasks } = await seenBy(page);
+    const spent = Math.max(...pages.map(({ pid, before }) => processorSeconds(pid) - before));
+    const trace = await browser.stopTracing();
+    const checks = await checksOf(page);
     const sorted = checks.toSorted((a, b) => a - b);
     const ms = (time: number) => `${time.toFixed(0)} ms`;
     printTable(
       `Artwork check, ${SIDE} x ${SIDE} RGBA, in the worker with decoding`,
-      ['checks', 'fastest', 'median (target 1,000 ms)', 'slowest', 'main-thread tasks over 50 ms', 'longest'],
+      [
+        'checks',
+        'fastest',
+        'median (target 1,000 ms)',
+        'slowest',
+        'processor time of the page, each',
+        'longest task (target 50 ms)',
+      ],
       [
         [
           checks.length,
           ms(sorted[0] ?? Number.NaN),
           ms(sorted[Math.floor(sorted.length / 2)] ?? Number.NaN),
           ms(sorted.at(-1) ?? Number.NaN),
-          tasks.length,
-          tasks.length === 0 ? 'under 50 ms' : ms(Math.max(...tasks)),
+          ms((1000 * spent) / checks.length),
+          ms(longestTask(trace)),
         ],
       ],
     );
   });
+  rmSync(folder, { recursive: true });
 }

@@ -1,52 +1,12 @@
 import { readFileSync, statSync } from 'node:fs';
-import type { Browser } from '@playwright/test';
 import { giveArtwork, pngOf } from '../../e2e/print-image';
 import { kept, layOut, openShop, pasteTable } from '../../e2e/shop';
-import { seededRandom } from '../../src/packing/random';
-import { type Picture, paint } from '../output/print-image/reference';
+import { emblem, grain, shade } from '../output/print-image/drawings';
+import type { Picture } from '../output/print-image/reference';
 import { withBuiltApp } from './built-app';
+import { processorSeconds, renderersOf, residentOf } from './processes';
 import { printTable } from './table';
-
-type Colour = readonly [number, number, number, number];
-const CLEAR: Colour = [0, 0, 0, 0];
-
-/** A disc with rings in flat colours and a soft edge, as most drawn artwork is. */
-const emblem = (width: number, height: number, seed: number): Picture =>
-  paint(width, height, (x, y) => {
-    const [u, v] = [(2 * x) / width - 1, (2 * y) / height - 1];
-    const radius = Math.hypot(u, v);
-    const edge = ((1 - radius) * width) / 2;
-    if (edge <= 0) return CLEAR;
-    const ring = Math.floor(radius * 7 + Math.atan2(v, u) + seed) % 3;
-    const colour = [
-      [190, 40 + seed * 9, 30],
-      [30, 60, 120 + seed * 5],
-      [240, 230, 210],
-    ][Math.abs(ring)] ?? [0, 0, 0];
-    return [colour[0] ?? 0, colour[1] ?? 0, colour[2] ?? 0, Math.min(255, Math.round(edge * 255))];
-  });
-
-/** A smooth shade on a plate with round corners. */
-const shade = (width: number, height: number): Picture =>
-  paint(width, height, (x, y) => {
-    const corner = width / 8;
-    const [a, b] = [
-      Math.max(corner - x, x - width + corner, 0),
-      Math.max(corner - y, y - height + corner, 0),
-    ];
-    return Math.hypot(a, b) > corner
-      ? CLEAR
-      : [Math.round((255 * x) / width), Math.round((255 * y) / height), 120, 255];
-  });
-
-/** Grain over a shade: no two pixels alike, as in a photograph. */
-function grain(width: number, height: number): Picture {
-  const random = seededRandom(7);
-  return paint(width, height, (x, y) => {
-    const light = 128 + 90 * Math.sin(x / 90) * Math.cos(y / 70) + 12 * (random() - 0.5);
-    return [Math.round(light), Math.round(light * 0.8), Math.round(light * 0.6), 255];
-  });
-}
+import { longestTask } from './trace';
 
 /** Name, printed size in millimetres, copies, image: 6 m of a 330 mm roll, at and near 300 ppi. */
 const DAY: readonly (readonly [string, number, number, number, Picture])[] = [
@@ -59,56 +19,7 @@ const DAY: readonly (readonly [string, number, number, number, Picture])[] = [
   ['tag', 50, 30, 30, shade(600, 360)],
 ];
 
-/** The processes that draw pages; one of them is idle in reserve. */
-async function renderersOf(browser: Browser): Promise<number[]> {
-  const session = await browser.newBrowserCDPSession();
-  const { processInfo } = await session.send('SystemInfo.getProcessInfo');
-  return processInfo.filter(({ type }) => type === 'renderer').map(({ id }) => id);
-}
-
-/** Megabytes of a process in memory (proc(5), VmRSS); 0 where it cannot be told. */
-function residentOf(pid: number): number {
-  try {
-    const [, kilobytes] = /^VmRSS:\s+(\d+) kB/m.exec(readFileSync(`/proc/${pid}/status`, 'utf8')) ?? [];
-    return (Number(kilobytes) * 1024) / 1e6;
-  } catch {
-    return 0;
-  }
-}
-
-/** Seconds of processor time that a process has taken, on whichever core (proc(5): utime and stime, in hundredths). */
-function processorSeconds(pid: number): number {
-  const fields = readFileSync(`/proc/${pid}/stat`, 'utf8')
-    .replace(/^.*\) /s, '')
-    .split(' ');
-  return (Number(fields[11]) + Number(fields[12])) / 100;
-}
-
 const median = (values: readonly number[]) => values.toSorted((a, b) => a - b)[values.length >> 1] ?? 0;
-
-interface TraceEvent {
-  readonly name: string;
-  readonly ph: string;
-  readonly pid: number;
-  readonly tid: number;
-  /** Processor time of a task, in microseconds. */
-  readonly tdur?: number;
-  readonly args?: { readonly name?: string };
-}
-
-/** Milliseconds of processor time of the longest task on a page's own thread: what others take of a busy machine is left out. */
-function longestTask(trace: Buffer): number {
-  const { traceEvents } = JSON.parse(trace.toString('utf8')) as { traceEvents: TraceEvent[] };
-  const mains = new Set(
-    traceEvents
-      .filter(({ name, args }) => name === 'thread_name' && args?.name === 'CrRendererMain')
-      .map(({ pid, tid }) => `${pid} ${tid}`),
-  );
-  const tasks = traceEvents.filter(
-    ({ name, ph, pid, tid }) => ph === 'X' && name.endsWith('RunTask') && mains.has(`${pid} ${tid}`),
-  );
-  return tasks.reduce((longest, { tdur = 0 }) => Math.max(longest, tdur), 0) / 1000;
-}
 
 /** Writes 6 m of a 330 mm roll at 300 ppi in the built app: pixels a second, memory above idle, the page's longest task. */
 export async function benchPrintImage(): Promise<void> {

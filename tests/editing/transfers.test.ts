@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { setCount, setPlaces } from '../../src/editing';
-import type { Book, Id } from '../../src/model';
+import { clearMeant, setCount, setMeant, setPlaces } from '../../src/editing';
+import type { Book, Id, Meant } from '../../src/model';
 import { um } from '../../src/units';
 import { context, edited, smallBook } from './book';
 
@@ -52,5 +52,26 @@ describe('the copies of a transfer', () => {
     const one = edited(two, (draft) => setCount(draft, front, 1, context()));
     expect(copiesOf(one, front).map(({ id }) => id)).toEqual([third?.id]);
     expect(second).toBeDefined();
+  });
+});
+
+describe('findings that are called meant', () => {
+  const meant = (finding: Meant['finding'], ...amounts: number[]): Meant => ({
+    finding,
+    artwork: 'a' as Id<'artwork'>,
+    amounts,
+  });
+
+  it('are kept with their transfer, one of a kind, until that is taken back', () => {
+    const { book, front, tag } = smallBook();
+    const both = edited(book, (draft) => {
+      setMeant(draft, front, meant('specks', 3));
+      setMeant(draft, front, meant('ground'));
+      setMeant(draft, front, meant('specks', 5));
+    });
+    expect(both.transfer[front]?.meant).toEqual([meant('ground'), meant('specks', 5)]);
+    expect(both.transfer[tag]?.meant).toEqual([]);
+    const one = edited(both, (draft) => clearMeant(draft, front, 'ground'));
+    expect(one.transfer[front]?.meant).toEqual([meant('specks', 5)]);
   });
 });

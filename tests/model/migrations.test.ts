@@ -263,18 +263,50 @@ describe('migration', () => {
     expect(migrated?.has('step/s')).toBe(false);
   });
 
-  it('embeds garments and places in locked runs from version 11 on, and knows received runs', () => {
+  it('lets findings be called meant from version 11 on, in locked runs too, and begins undo anew', () => {
+    const changed = '2026-11-05T08:00:00.000Z';
+    const transfer = {
+      id: 't',
+      order: 'o',
+      name: 'front',
+      width: 1000,
+      height: 1000,
+      typed: { width: '1 mm', height: '1 mm' },
+      turn: 'fixed',
+      artwork: 'a',
+      shade: null,
+      garment: null,
+      grid: null,
+      changed,
+    };
+    const snapshot = { at: changed, film: {}, orders: [], transfers: [transfer], copies: [] };
+    const ten = new Map<string, unknown>([
+      ['transfer/t', transfer],
+      ['run/r', { id: 'r', snapshot }],
+      ['run/d', { id: 'd', snapshot: null }],
+      ['step/1', { patches: [] }],
+      other,
+    ]);
+    const migrated = migrate(ten, 10);
+    expect(readRecord('transfer', migrated?.get('transfer/t'))).toEqual({ ...transfer, meant: [] });
+    expect(migrated?.get('run/r')).toMatchObject({ snapshot: { transfers: [{ ...transfer, meant: [] }] } });
+    expect(migrated?.get('run/d')).toMatchObject({ id: 'd', snapshot: null });
+    expect(migrated?.has('step/1')).toBe(false);
+    expect(migrated?.get(other[0])).toEqual(other[1]);
+  });
+
+  it('embeds garments and places in locked runs from version 12 on, and knows received runs', () => {
     const garment = { id: 'g', order: 'o', style: 'tee', colour: '', shade: null, size: 'M', count: 3 };
     const others = { ...garment, id: 'h', order: 'p' };
     const { oneClosing, ...station } = startingStation('C');
-    const ten = new Map<string, unknown>([
+    const eleven = new Map<string, unknown>([
       ['garment/g', garment],
       ['garment/h', others],
       ['run/r', { id: 'r', state: 'locked', snapshot: { orders: [{ id: 'o' }] } }],
       ['run/d', { id: 'd', state: 'draft', snapshot: null }],
       ['settings/shop', { ...settingsSix, station }],
     ]);
-    const migrated = migrate(ten, 10);
+    const migrated = migrate(eleven, 11);
     expect(migrated?.get('run/r')).toMatchObject({
       received: null,
       snapshot: { garments: [garment], placements: [] },

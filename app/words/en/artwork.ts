@@ -1,4 +1,4 @@
-import type { Finding, Grade, Rgb } from '../../../src/artwork';
+import type { Finding, Rgb, Verdict } from '../../../src/artwork';
 import { counted, fineLength, hex, inkArea, number, percent, type Ways, whole } from '../format';
 
 const places = (count: number, ways: Ways) => counted(count, 'place', 'places', ways);
@@ -86,18 +86,17 @@ function finding(found: Finding, ways: Ways): Said {
   }
 }
 
-const grades: Record<Grade, string> = { good: 'good', check: 'check', poor: 'poor' };
-
 /** What the window of a transfer's artwork says. */
 export const artwork = {
   title: (name: string) => `${name}: what will print`,
   nothing: 'Nothing to mend: this will print as it is.',
   said: (found: Finding, ways: Ways): Said => finding(found, ways),
-  worst: (grade: Grade) => grades[grade],
   findings: 'What was found',
   show: 'Show where',
   shown: 'Shown',
-  showNamed: (what: string) => `Show where: ${what}`,
+  meant: 'This is meant so',
+  notMeant: 'Not meant so',
+  named: (act: string, what: string) => `${act}: ${what}`,
   picture: (name: string) => `${name} on the garment’s colour`,
   pictureMissing: 'The image could not be read. Give this transfer its artwork again.',
   loading: 'Reading the image…',
@@ -149,7 +148,7 @@ export const artwork = {
 };
 
 export const grade = {
-  names: { good: 'good', check: 'check', poor: 'poor' } satisfies Record<Grade, string>,
+  names: { good: 'good', meant: 'as meant', check: 'check', poor: 'poor' } satisfies Record<Verdict, string>,
   checking: 'checking',
   notChecked: 'not checked',
   look: (name: string, grade: string) => `Artwork of ${name}: ${grade}. See what will print`,

@@ -1,4 +1,4 @@
-import type { Finding, Grade } from '../../../src/artwork';
+import type { Finding } from '../../../src/artwork';
 import type { Words } from '../en';
 import { counted, fineLength, hex, inkArea, number, percent, type Ways, whole } from '../format';
 
@@ -85,17 +85,16 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
   }
 }
 
-const grades: Record<Grade, string> = { good: 'bien', check: 'revisar', poor: 'mal' };
-
 export const artwork: Words['artwork'] = {
   title: (name) => `${name}: cómo saldrá`,
   nothing: 'Nada que corregir: saldrá tal como está.',
   said: (found, ways) => finding(found, ways),
-  worst: (grade) => grades[grade],
   findings: 'Lo que se ha encontrado',
   show: 'Mostrar dónde',
   shown: 'A la vista',
-  showNamed: (what) => `Mostrar dónde: ${what}`,
+  meant: 'Es a propósito',
+  notMeant: 'No es a propósito',
+  named: (act, what) => `${act}: ${what}`,
   picture: (name) => `${name} sobre el color de la prenda`,
   pictureMissing: 'No se ha podido leer la imagen. Dar otra vez su arte a este transfer.',
   loading: 'Leyendo la imagen…',
@@ -146,7 +145,7 @@ export const artwork: Words['artwork'] = {
 };
 
 export const grade: Words['grade'] = {
-  names: grades,
+  names: { good: 'bien', meant: 'a propósito', check: 'revisar', poor: 'mal' },
   checking: 'revisando',
   notChecked: 'sin revisar',
   look: (name, told) => `Arte de ${name}: ${told}. Ver cómo saldrá`,

@@ -45,7 +45,7 @@ export const cards: Words['cards'] = {
   care: [
     'Esperar 24 horas antes del primer lavado.',
     'Lavar del revés, en frío, con programa delicado.',
-    'Sin lejía ni suavizante.',
+    'Sin blanqueador ni suavizante.',
     'Secar al aire o en frío.',
     'No planchar sobre el estampado.',
   ],

@@ -160,13 +160,13 @@ export const press: Words['press'] = {
   cover: (cover) =>
     ({
       none: 'sin hoja protectora',
-      paper: 'bajo papel vegetal',
+      paper: 'bajo papel de hornear',
       silicone: 'bajo una hoja de silicona',
       fabric: 'bajo un paño de algodón',
     })[cover],
   covers: {
     none: 'ninguna',
-    paper: 'papel vegetal',
+    paper: 'papel de hornear',
     silicone: 'hoja de silicona',
     fabric: 'paño de algodón',
   },

@@ -36,7 +36,7 @@ class Stopped extends Error {}
 
 let stopped = false;
 
-/** Between two strips, so long apart, messages are heard: to stop, for one. */
+/** Between two strips, so many milliseconds apart, progress is told and messages are heard: to stop, for one. */
 const LISTEN_EVERY = 100;
 
 /** Sees that the tiles that rows up to `row` need are made; an artwork's all at once, as it is decoded once. */
@@ -77,7 +77,7 @@ async function compose(
   store: TileStore,
   before: number,
   prepare: (row: number) => Promise<void>,
-  onRows: (rows: number) => void,
+  onRow: (row: number) => void,
 ): Promise<void> {
   const { width, height, copies, marks } = image;
   const rows = stripRows(image);
@@ -100,8 +100,8 @@ async function compose(
     await writer.strip(strip);
     for (const mark of drawn.keys()) if (mark.y + mark.height <= from + count) drawn.delete(mark);
     store.release(before + from + count);
-    onRows(count);
     if (performance.now() - heard > LISTEN_EVERY) {
+      onRow(from + count);
       await nextTask();
       heard = performance.now();
     }
@@ -133,16 +133,16 @@ const printer: Printer = {
           : createPngWriter(image, sink));
         const prepare = (row: number) => makeTiles(waiting, row, byId, store, svgBand);
         try {
-          await compose(image, writer, store, before, prepare, (rows) => {
-            done += rows * image.width;
-            onProgress(done / total);
-          });
+          await compose(image, writer, store, before, prepare, (row) =>
+            onProgress((done + row * image.width) / total),
+          );
           await writer.finish();
         } catch (error) {
           await writer.abandon().catch(() => undefined);
           throw error;
         }
         before += image.height;
+        done += image.height * image.width;
       }
       return ok(undefined);
     } catch (error) {

@@ -18,7 +18,7 @@ export interface TileStore {
   close(): void;
 }
 
-/** A file took less than it was given. */
+/** A file took other than it was given: less or, in a private window of Chromium's, a number that means an error. */
 export class DiskFull extends Error {}
 
 /** Bytes of tiles in memory. */
@@ -38,7 +38,7 @@ export function createTileStore(scratch: Scratch | null, budget = BUDGET): TileS
   return {
     put({ key, done }, width, pixels) {
       if (scratch && held + pixels.byteLength > budget) {
-        if (scratch.write(pixels, { at: written }) < pixels.byteLength) throw new DiskFull();
+        if (scratch.write(pixels, { at: written }) !== pixels.byteLength) throw new DiskFull();
         tiles.set(key, { done, width, at: written });
         written += pixels.byteLength;
       } else {

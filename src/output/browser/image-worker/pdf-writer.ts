@@ -1,21 +1,17 @@
+import { createZlibStream } from '../../deflate';
 import { type PrintImage, planesOf } from '../../print-image';
 import type { StripWriter } from './png-writer';
 import type { Sink } from './sink';
 
 /** Deflates what it is given, and holds it until the end. */
 function deflated() {
-  const { readable, writable } = new CompressionStream('deflate');
-  const input = writable.getWriter();
-  const output = new Response(readable).arrayBuffer();
-  // A stream that is given up is not heard of again.
-  output.catch(() => undefined);
+  const stream = createZlibStream();
+  const pieces: Uint8Array<ArrayBuffer>[] = [];
   return {
-    take: (bytes: Uint8Array<ArrayBuffer>) => input.write(bytes),
+    take: (bytes: Uint8Array) => void pieces.push(stream.push(bytes).slice()),
     async finish(): Promise<Uint8Array> {
-      await input.close();
-      return new Uint8Array(await output);
+      return new Uint8Array(await new Blob([...pieces, stream.end()]).arrayBuffer());
     },
-    abandon: () => input.abort().catch(() => undefined),
   };
 }
 
@@ -28,7 +24,8 @@ export async function createPdfWriter(image: PrintImage, sink: Sink, title: stri
     async strip(pixels) {
       const planes = planesOf(pixels, above, image.width);
       above.set(pixels.subarray(pixels.length - image.width));
-      await Promise.all([colours.take(planes.colours), alpha.take(planes.alpha)]);
+      colours.take(planes.colours);
+      alpha.take(planes.alpha);
     },
     async finish() {
       const { imagePdf } = await library;
@@ -36,9 +33,6 @@ export async function createPdfWriter(image: PrintImage, sink: Sink, title: stri
       await sink.write(await imagePdf(image, await colours.finish(), await alpha.finish(), facts));
       await sink.close();
     },
-    async abandon() {
-      await Promise.all([colours.abandon(), alpha.abandon()]);
-      await sink.abandon();
-    },
+    abandon: () => sink.abandon(),
   };
 }

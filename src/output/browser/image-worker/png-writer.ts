@@ -1,3 +1,4 @@
+import { createZlibStream } from '../../deflate';
 import { filterRows, type PrintImage, pngChunk, pngEnd, pngHead } from '../../print-image';
 import type { Sink } from './sink';
 
@@ -38,44 +39,21 @@ function gather(write: (data: Uint8Array<ArrayBuffer>) => Promise<void>) {
 /** Writes a PNG as a stream: rows are filtered, deflated (zlib format, as IDAT asks for) and put into chunks as they come. */
 export async function createPngWriter(image: PrintImage, sink: Sink): Promise<StripWriter> {
   for (const part of pngHead(image, image.ppi)) await sink.write(part);
-  const deflate = new CompressionStream('deflate');
-  const input = deflate.writable.getWriter();
+  const stream = createZlibStream();
   const chunks = gather((data) => sink.write(pngChunk('IDAT', data)));
-  const reader = deflate.readable.getReader();
-  const output = (async () => {
-    for (;;) {
-      const { done, value } = await reader.read();
-      if (done) break;
-      await chunks.take(value);
-    }
-    await chunks.flush();
-  })();
-  let failure: unknown = null;
-  output.catch((error: unknown) => {
-    failure = error;
-    // Whoever waits to hand rows in would wait for ever.
-    return reader.cancel(error).catch(() => undefined);
-  });
-  const orFailure = (error: unknown): never => {
-    throw failure ?? error;
-  };
   const above = new Uint32Array(image.width);
   return {
     async strip(pixels) {
       const filtered = filterRows(pixels, above, image.width);
       above.set(pixels.subarray(pixels.length - image.width));
-      await input.write(filtered).catch(orFailure);
+      await chunks.take(stream.push(filtered));
     },
     async finish() {
-      await input.close().catch(orFailure);
-      await output;
+      await chunks.take(stream.end());
+      await chunks.flush();
       await sink.write(pngEnd());
       await sink.close();
     },
-    async abandon() {
-      await reader.cancel().catch(() => undefined);
-      await output.catch(() => undefined);
-      await sink.abandon();
-    },
+    abandon: () => sink.abandon(),
   };
 }

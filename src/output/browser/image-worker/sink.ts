@@ -31,9 +31,8 @@ export async function privateFile(handle: FileSystemFileHandle): Promise<Sink> {
   let at = 0;
   return {
     async write(bytes) {
-      const taken = file.write(bytes, { at });
-      at += taken;
-      if (taken < bytes.length) throw new DiskFull();
+      if (file.write(bytes, { at }) !== bytes.length) throw new DiskFull();
+      at += bytes.length;
     },
     async close() {
       file.flush();

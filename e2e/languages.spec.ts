@@ -1,0 +1,136 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, filmSurface, kept, layOut, openShop, pasteTable, sentence, test } from './shop';
+
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+const TABLE = `order,transfer,width,height,count,due,may turn
+Harbour Rowing,Crest left chest,89,89,3,2026-12-01,yes
+Corner Oven,Badge,140.5,140,2,,yes`;
+
+type Page = Parameters<typeof openShop>[0];
+
+/** Chooses a language in the window that its two letters open from any room. */
+async function speak(page: Page, from: RegExp, language: string): Promise<void> {
+  await page.getByRole('button', { name: from }).click();
+  await page
+    .getByRole('dialog')
+    .getByRole('combobox')
+    .filter({ has: page.locator('option[value="es"]') })
+    .selectOption({ label: language });
+}
+
+test('Spanish is chosen in the middle of work, holds at once, offline and after a reload, and English comes back', async ({
+  page,
+  context,
+}) => {
+  test.setTimeout(120_000);
+  const check = async (where: string) => {
+    const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
+    expect(
+      violations.map(({ id, nodes }) => `${where}: ${id} ${nodes[0]?.html}`),
+      where,
+    ).toEqual([]);
+  };
+  await openShop(page);
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await pasteTable(page, TABLE);
+  await layOut(page);
+  await page.getByText('Copies as a table').click();
+  await page.locator('.copy-table tbody button').first().click();
+  const html = page.locator('html');
+  await expect(html).toHaveAttribute('lang', 'en');
+
+  await speak(page, /EN · mm: Units and language/, 'Español');
+  const dialog = page.getByRole('dialog', { name: 'Unidades e idioma' });
+  await expect(dialog).toBeVisible();
+  await expect(html).toHaveAttribute('lang', 'es');
+  // A currency is told by its code and its Spanish name; prices keep their figures, and it is said before.
+  await expect(dialog.getByLabel('Moneda')).toContainText('JPY · yen');
+  await expect(dialog).toContainText('Cambiar de moneda no convierte nada');
+  await check('units and language');
+  await dialog.getByRole('button', { name: 'Cerrar' }).click();
+
+  // The work goes on where it was: the same room, the same copy selected, nothing loaded anew.
+  await expect(sentence(page)).toContainText(/\d,\d\d\sm de película, \d+,\d\s% de merma, /);
+  await expect(filmSurface(page)).toHaveAccessibleName('Película con 5 copias');
+  await expect(page.getByRole('button', { name: 'Fijar aquí' })).toBeVisible();
+  await expect(page.locator('.copy-table')).toContainText('140,5 × 140 mm');
+  await check('film');
+  await page.keyboard.press('Escape');
+  await filmSurface(page).focus();
+  await page.keyboard.press('?');
+  await expect(page.getByRole('dialog', { name: 'Todas las teclas' })).toContainText('Girar');
+  await page.keyboard.press('Escape');
+
+  await page.getByRole('link', { name: 'Pedidos' }).click();
+  await expect(page.getByText('2 pedidos, 2 transfers, 5 copias')).toBeVisible();
+  await check('orders');
+  // A decimal comma is read, and a sentence beside a field is Spanish too.
+  const width = page.getByRole('textbox', { name: 'Ancho' }).first();
+  await width.fill('88,5 milímetros');
+  await width.press('Enter');
+  await expect(width).toHaveValue('88,5 milímetros');
+  await width.fill('ancho');
+  await width.press('Enter');
+  await expect(page.getByText('Esto no es una longitud.')).toBeVisible();
+  await width.press('Escape');
+
+  // Another device's Spanish table is understood.
+  await page.getByRole('button', { name: 'Pegar una tabla' }).click();
+  await page
+    .getByRole('textbox', { name: 'Tabla' })
+    .fill(
+      'Pedido;Diseño;Ancho (cm);Alto en mm;Cantidad;Entrega;Se puede girar\nFeria;frente;8,9;120,5;4;;Sí',
+    );
+  await page.getByRole('button', { name: 'Añadir 1 transfer' }).click();
+  await expect(page.getByText('1 transfer añadido.')).toBeVisible();
+
+  await page.getByRole('link', { name: 'Planchado' }).click();
+  await expect(page.getByRole('heading', { name: 'Lo que viene ahora' })).toBeVisible();
+  await expect(page.getByTestId('done-by')).toContainText(/Lista a las \d\d:\d\d/);
+  await check('press');
+
+  await kept(page);
+  await page.reload();
+  await context.setOffline(true);
+  await page.reload();
+  await expect(page.getByRole('heading', { name: 'Lo que viene ahora' })).toBeVisible();
+  await expect(html).toHaveAttribute('lang', 'es');
+  await page.goto('./#/cut-map');
+  await expect(page.locator('.sheet').first()).toContainText('TINTA ARRIBA, COMO SALE');
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Guardar como PDF' }).click();
+  expect((await download).suggestedFilename()).toBe('plano de corte Run 1.pdf');
+
+  await speak(page, /ES · mm: Unidades e idioma/, 'English');
+  await expect(page.getByRole('dialog', { name: 'Units and language' })).toBeVisible();
+  await page.getByRole('button', { name: 'Close' }).click();
+  await expect(page.getByRole('heading', { name: 'Cut map' })).toBeVisible();
+  await expect(html).toHaveAttribute('lang', 'en');
+  await page.goto('./#/film');
+  await expect(sentence(page)).toContainText('of film');
+});
+
+test.describe('a browser in Spanish', () => {
+  test.use({ locale: 'es-MX' });
+
+  test('begins in Spanish, by the figures of its region, and the demo day is Spanish too', async ({
+    page,
+  }) => {
+    await page.goto('./');
+    await expect(page.locator('html')).toHaveAttribute('lang', 'es');
+    await expect(page.getByText('Este es un día de muestra con pedidos inventados.')).toBeVisible();
+    // Mexico writes a decimal point.
+    await expect(sentence(page)).toContainText(/\d\.\d\d\sm de película/);
+    await expect(page.getByText('Panadería El Horno')).toBeVisible();
+    await expect(page.getByLabel('Tirada', { exact: true })).toContainText('Tirada 1');
+  });
+
+  test('keeps the language when the shop’s own book is begun', async ({ page }) => {
+    await page.goto('./');
+    await speak(page, /ES · mm/, 'English');
+    await page.getByRole('button', { name: 'Close' }).click();
+    await page.getByRole('button', { name: 'Start with my own orders' }).click();
+    await expect(page.getByText('The film is empty')).toBeVisible();
+  });
+});

@@ -1,0 +1,78 @@
+import { type BitMask, bitMask, lastBits } from './bit-mask';
+
+/** Space between the centres of neighbouring pixels on each axis; both in one unit of the caller's choice. */
+export interface Pitch {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A disc of pixels: how many it reaches to each side in each row, from that of its middle on. */
+export type Disc = readonly number[];
+
+/** The square of a distance of so many pixels. */
+const squared = (across: number, down: number, pitch: Pitch): number =>
+  (down * pitch.y) ** 2 + (across * pitch.x) ** 2;
+
+/** All pixels whose centres lie closer to that of the middle than a radius. */
+export function discOf(radius: number, pitch: Pitch): Disc {
+  const rows: number[] = [];
+  for (let down = 0; squared(0, down, pitch) < radius * radius; down += 1) {
+    let across = 0;
+    while (squared(across + 1, down, pitch) < radius * radius) across += 1;
+    rows.push(across);
+  }
+  return rows;
+}
+
+/** The pixels of a disc as steps from its middle, the nearest first. */
+export const stepsOf = (disc: Disc, pitch: Pitch): { x: number; y: number; distance: number }[] =>
+  disc
+    .flatMap((reach, down) =>
+      Array.from({ length: 2 * reach + 1 }, (_, index) => ({
+        x: index - reach,
+        y: down,
+        distance: Math.sqrt(squared(index - reach, down, pitch)),
+      })),
+    )
+    .flatMap((step) => (step.y === 0 ? [step] : [step, { ...step, y: -step.y }]))
+    .sort((a, b) => a.distance - b.distance);
+
+/** A row one pixel longer to each side of all that is in. */
+function widen(row: Int32Array): void {
+  let before = 0;
+  for (let index = 0; index < row.length; index += 1) {
+    const own = row[index] as number;
+    const next = index + 1 < row.length ? (row[index + 1] as number) : 0;
+    row[index] = own | (own << 1) | (own >>> 1) | (before >>> 31) | (next << 31);
+    before = own;
+  }
+}
+
+/**
+ * The pixels that lie within a disc around any that is in: a dilation (J. Serra, "Image Analysis and Mathematical Morphology",
+ * 1982), the same as where an exact Euclidean distance transform stays below the disc's radius. Each row goes into the rows that
+ * the disc reaches from it, as much longer to each side as the disc is there, 32 pixels at a time.
+ */
+export function grow(mask: BitMask, disc: Disc): BitMask {
+  const { width, height, span, words } = mask;
+  const grown = bitMask(width, height);
+  const row = new Int32Array(span);
+  const addTo = (y: number): void => {
+    if (y < 0 || y >= height) return;
+    for (let index = 0, at = y * span; index < span; index += 1, at += 1) {
+      (grown.words[at] as number) |= row[index] as number;
+    }
+  };
+  for (let y = 0; y < height; y += 1) {
+    row.set(words.subarray(y * span, (y + 1) * span));
+    let longer = 0;
+    for (let down = disc.length - 1; down >= 0; down -= 1) {
+      for (; longer < (disc[down] as number); longer += 1) widen(row);
+      addTo(y + down);
+      if (down > 0) addTo(y - down);
+    }
+  }
+  const last = lastBits(mask);
+  for (let at = span - 1; at < words.length; at += span) (grown.words[at] as number) &= last;
+  return grown;
+}
