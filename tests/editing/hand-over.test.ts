@@ -27,7 +27,7 @@ import {
 } from '../../src/model';
 import { packKey, startingStation, ticked, workOf } from '../../src/pressing';
 import { locked, order, run, uuids } from '../hand-over/shop';
-import { edited, LATER, NOW, smallBook } from './book';
+import { closeIt, edited, edited, freshIds, LATER, LATER, NOW, smallBook, smallBook } from './book';
 
 const { book: small } = smallBook();
 /** Another shop's book, with a run of its own. */
@@ -202,10 +202,8 @@ describe('ticks that come back', () => {
 describe('ticks of a run that has moved on', () => {
   const there = tick(first.book, 'print/0');
   const printed = edited(locked, (draft) => finishRun(draft, run, fresh()));
-  const closed = [0, 1, 2].reduce(
-    (book) => edited(book, (draft) => advanceRun(draft, run, fresh())),
-    printed,
-  );
+  const pressed = [0, 1].reduce((book) => edited(book, (draft) => advanceRun(draft, run, fresh())), printed);
+  const closed = closeIt(pressed, run, fresh());
   const unlocked = edited(locked, (draft) => unlockRun(draft, run, fresh()));
 
   it.each([
