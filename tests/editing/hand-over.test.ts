@@ -27,7 +27,7 @@ import {
 } from '../../src/model';
 import { packKey, startingStation, ticked, workOf } from '../../src/pressing';
 import { locked, order, run, uuids } from '../hand-over/shop';
-import { closeIt, edited, edited, freshIds, LATER, LATER, NOW, smallBook, smallBook } from './book';
+import { closeIt, edited, LATER, NOW, smallBook } from './book';
 
 const { book: small } = smallBook();
 /** Another shop's book, with a run of its own. */
