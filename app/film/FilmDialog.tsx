@@ -1,25 +1,18 @@
 import { useState } from 'react';
 import { addFilm, editFilm, editRun, removeFilm } from '../../src/editing';
-import { type FilmTried, filmByCutting, filmByTogether, filmsTried } from '../../src/layout';
-import {
-  type Book,
-  type Film,
-  peels,
-  type RollSize,
-  type Run,
-  rollWidths,
-  type SheetSize,
-  sheetSizes,
-} from '../../src/model';
+import { byThrift, type FilmTried } from '../../src/layout';
+import { type Film, peels, type RollSize, rollWidths, type SheetSize, sheetSizes } from '../../src/model';
 import { fromMm, parseLength, um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
+import { TryButton } from '../parts/TryButton';
 import { Window } from '../parts/Window';
 import { firstFilm } from '../store/first-book';
 import { useOpenRun, useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
+import { useTrials } from '../store/trials';
 import { openDialog } from '../store/view';
 import { useWords, type Words } from '../words';
 import { filmLength, money, percent, typedLength, type Ways } from '../words/format';
@@ -190,7 +183,7 @@ function FilmFieldset({
         options={cuttings.map((value) => ({ value, label: words.cuttings[value] }))}
         onChange={(cutting) => onChange({ ...form, cutting })}
       />
-      <PriceInFilm form={form} ways={cuttings} labels={words.cuttings} tried={filmByCutting} />
+      <PriceInFilm form={form} ways={cuttings} labels={words.cuttings} change={(cutting) => ({ cutting })} />
       <Choice
         label={words.together}
         value={form.together}
@@ -198,7 +191,12 @@ function FilmFieldset({
         onChange={(together) => onChange({ ...form, together })}
       />
       {form.together === 'near' && field('nearShare', words.nearShare)}
-      <PriceInFilm form={form} ways={['any', 'apart']} labels={words.togethers} tried={filmByTogether} />
+      <PriceInFilm
+        form={form}
+        ways={['any', 'apart']}
+        labels={words.togethers}
+        change={(kind) => ({ together: { kind } })}
+      />
       <Choice
         label={press.peel}
         value={form.peel}
@@ -229,11 +227,26 @@ function FilmsTried({ onChoose }: { onChoose: (film: string) => void }) {
   const { filmForm: words } = useWords();
   const ways = useWays();
   const open = useOpenRun();
+  const { trying, share, start, stop } = useTrials();
   const [list, setList] = useState<readonly FilmTried[]>([]);
   if (!open) return null;
+  const tryAll = async () => {
+    const films = Object.values(useShop.getState().book.film).filter(({ archived }) => !archived);
+    const found = await start(
+      open.run,
+      films.map((film) => ({ film })),
+    );
+    setList(found.map(({ tried }) => tried).sort(byThrift));
+  };
   return (
     <div className="field compare tried">
-      <Button onPress={() => setList(filmsTried(useShop.getState().book, open.run))}>{words.tryAll}</Button>
+      <TryButton
+        label={words.tryAll}
+        trying={trying}
+        share={share}
+        onStart={() => void tryAll()}
+        onStop={stop}
+      />
       <ul>
         {list.map((each) => (
           <li key={each.film.id}>
@@ -253,35 +266,47 @@ function PriceInFilm<Way extends string>({
   form,
   ways: compared,
   labels,
-  tried,
+  change,
 }: {
   form: FilmForm;
   ways: readonly Way[];
   labels: Readonly<Record<Way, string>>;
-  tried: (book: Book, run: Run, film: Film) => Readonly<Record<Way, FilmTried>>;
+  change: (way: Way) => Partial<Pick<Film, 'cutting' | 'together'>>;
 }) {
   const { filmForm: words } = useWords();
   const ways = useWays();
   const open = useOpenRun();
+  const { trying, share, start, stop } = useTrials();
   const [told, setTold] = useState<readonly string[]>([]);
   if (!open) return null;
-  const compare = () => {
+  const compare = async () => {
     const read = readForm(form, ways);
     if (!read.ok) return setTold([words.compareFirst]);
     const film = { ...read.value, id: open.film.id, changed: open.film.changed } as Film;
-    const found = tried(useShop.getState().book, open.run, film);
+    const found = await start(
+      open.run,
+      compared.map((way) => ({ film: { ...film, ...change(way) } as Film, endless: true })),
+    );
+    if (found.length < compared.length) return;
     const used = ({ length, sheets }: FilmTried) => (film.kind === 'roll' ? length : sheets);
-    const least = Math.min(...compared.map((way) => used(found[way])));
+    const least = Math.min(...found.map(({ tried }) => used(tried)));
     if (least === 0) return setTold([words.nothingToCompare]);
-    const lines = compared.map((way) => {
-      const more = used(found[way]) === least ? null : percent(used(found[way]) / least - 1, ways);
-      return `${labels[way]}: ${words.compared(takes(found[way], words, ways), more)}`;
+    const lines = found.map(({ tried }, at) => {
+      const more = used(tried) === least ? null : percent(used(tried) / least - 1, ways);
+      const label = labels[compared[at] as Way];
+      return `${label}: ${words.compared(takes(tried, words, ways), more)}`;
     });
     setTold([...lines, words.comparedQuickly]);
   };
   return (
     <div className="field compare">
-      <Button onPress={compare}>{words.compare}</Button>
+      <TryButton
+        label={words.compare}
+        trying={trying}
+        share={share}
+        onStart={() => void compare()}
+        onStop={stop}
+      />
       <div className="hint" role="status">
         {told.map((line) => (
           <p key={line}>{line}</p>

@@ -3,11 +3,13 @@ import type { LaidRun } from '../../src/layout';
 import { openRuns, printedRuns, type Run } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
+import { costsOf } from '../store/costs';
 import { openNextRun } from '../store/next-run';
 import { stopPlanning } from '../store/planning';
 import { useWays } from '../store/selectors';
 import { commitForGood, useShop } from '../store/shop';
 import { goTo, notify, openDialog, openRun } from '../store/view';
+import { DueLine } from '../upkeep/DueLine';
 import { useWords } from '../words';
 import { benchLength } from '../words/format';
 
@@ -50,6 +52,7 @@ export function RunBar({ run }: { run: LaidRun }) {
       <p className="quiet small">
         {run.printedTo > 0 && run.state === 'draft' && words.printedToHere(benchLength(run.printedTo, ways))}
       </p>
+      {run.state === 'draft' && <DueLine />}
       <RunSteps run={run} />
     </div>
   );
@@ -58,6 +61,7 @@ export function RunBar({ run }: { run: LaidRun }) {
 /** The steps that a run can take from where it is. */
 function RunSteps({ run }: { run: LaidRun }) {
   const { runs: words, rooms } = useWords();
+  const book = useShop((shop) => shop.book);
   const toPress = <Button onPress={() => goTo('press')}>{rooms.press}</Button>;
   const steps: Record<Run['state'], () => React.ReactNode> = {
     draft: () => (
@@ -72,7 +76,8 @@ function RunSteps({ run }: { run: LaidRun }) {
           isDisabled={run.copies.length === 0 || run.spans === null}
           onPress={() => {
             stopPlanning();
-            commitForGood((draft, context) => lockRun(draft, run.id, context));
+            const { use, costs, rates } = costsOf(book, run);
+            commitForGood((draft, context) => lockRun(draft, run.id, context, { use, costs, rates }));
             notify('plain', words.lockedNote(run.name));
           }}
         >

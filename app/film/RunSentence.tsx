@@ -11,6 +11,7 @@ import { um } from '../../src/units';
 import { TooLargeNotes } from '../press/TooLargeNotes';
 import { useWays } from '../store/selectors';
 import { useDay } from '../store/timeline';
+import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import { area, benchLength, clockTime, filmLength, money, percent } from '../words/format';
 import { useHeld } from './drag';
@@ -18,7 +19,7 @@ import { useShortest } from './useShortest';
 
 /** The run as a person would say it, with the figures large; they follow copies that are dragged. */
 export function RunSentence({ run }: { run: LaidRun }) {
-  const { film: words } = useWords();
+  const { film: words, costSheet } = useWords();
   const ways = useWays();
   const held = useHeld((state) => state.held);
   const shown = held?.run ?? run;
@@ -37,7 +38,21 @@ export function RunSentence({ run }: { run: LaidRun }) {
         <p className="sentence" data-testid="sentence">
           {words
             .sentence(used, percent(waste, ways), money(cost, ways), doneBy)
-            .map(({ text, figure }) => (figure ? <strong key={text}>{text}</strong> : text))}
+            .map(({ text, figure, opens }) => {
+              if (!figure) return text;
+              if (!opens) return <strong key={text}>{text}</strong>;
+              return (
+                <button
+                  type="button"
+                  key="cost"
+                  className="opens"
+                  aria-label={costSheet.opens(text)}
+                  onClick={() => openDialog({ kind: 'cost-sheet', run: run.id })}
+                >
+                  {text}
+                </button>
+              );
+            })}
         </p>
       )}
       {day.kind === 'ready' && run.state === 'draft' && <TooLargeNotes work={day.day.work} />}

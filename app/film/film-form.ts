@@ -8,7 +8,8 @@ import {
   minorDigits,
   ok,
   parseLength,
-  parseMoney,
+  parsePrice,
+  parseShare,
   type Result,
   um,
 } from '../../src/units';
@@ -109,13 +110,6 @@ function readStretches(text: string, unit: Ways['unit']): Roll['noPrint'] | null
   return stretches;
 }
 
-/** Reads a percentage from 0 to 100 as a share. */
-function readShare(text: string): number | null {
-  const read = /^\s*(\d{1,3}(?:[.,]\d{1,2})?)\s*%?\s*$/.exec(text)?.[1];
-  const share = read === undefined ? Number.NaN : Number(read.replace(',', '.')) / 100;
-  return share <= 1 ? share : null;
-}
-
 /** Reads the whole form; every field that cannot be used is named with its reason. */
 export function readForm(form: FilmForm, ways: Ways): Result<FilmFields, FilmProblems> {
   const problems: FilmProblems = {};
@@ -131,13 +125,13 @@ export function readForm(form: FilmForm, ways: Ways): Result<FilmFields, FilmPro
   const width = length('width', ways.unit, 'above-zero');
   const margins = { left: bench('left'), right: bench('right'), lead: bench('lead'), tail: bench('tail') };
   const { cutting, peel } = form;
-  const share = form.together === 'near' ? readShare(form.nearShare) : 0;
-  if (share === null) problems.nearShare = wordsNow().filmForm.nearProblem;
+  const share = parseShare(form.together === 'near' ? form.nearShare : '0');
+  if (!share.ok) problems.nearShare = wordsNow().filmForm.nearProblem;
   const together: Film['together'] =
-    form.together === 'near' ? { kind: 'near', share: share ?? 0 } : { kind: form.together };
+    form.together === 'near' ? { kind: 'near', share: share.ok ? share.value : 0 } : { kind: form.together };
   const gap = even(bench('gap'));
   const fields = { name, width, margins, gap, cutting, together, peel, curl: bench('curl'), archived: false };
-  const price = parseMoney(form.price, minorDigits(ways.currency));
+  const price = parsePrice(form.price, ways.currency);
   if (!price.ok) problems.price = wordsNow().moneyProblems[price.problem];
   if (!problems.width && width - margins.left - margins.right < fromMm(1)) {
     problems.width = wordsNow().filmForm.noPrintableWidth;

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { logRows } from '../../src/log';
+import { CalibrateOffer } from '../calibrate/CalibrateOffer';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
@@ -28,7 +29,10 @@ export function LogRoom() {
           </Button>
         </section>
       ) : (
-        <LogTable rows={rows} />
+        <>
+          <CalibrateOffer />
+          <LogTable rows={rows} />
+        </>
       )}
     </>
   );

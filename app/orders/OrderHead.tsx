@@ -4,9 +4,12 @@ import type { Order, OrderState } from '../../src/model';
 import { parseDate } from '../../src/units';
 import { Button } from '../parts/Button';
 import { EntryCell } from '../parts/EntryCell';
+import { usePriced } from '../store/costs';
+import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
+import { money } from '../words/format';
 import { artworkTypes } from './artwork';
 import { readCode, readName } from './entries';
 import { addArtworkFiles } from './several-files';
@@ -58,6 +61,7 @@ export function OrderHead({ order, state, empty }: { order: Order; state: OrderS
             }}
           />
         </label>
+        {!empty && <PriceButton order={order} />}
         <OrderActs order={order} />
       </header>
       {!empty && (
@@ -72,6 +76,25 @@ export function OrderHead({ order, state, empty }: { order: Order; state: OrderS
         </div>
       )}
     </section>
+  );
+}
+
+/** What the customer pays; opens what it is made up of. */
+function PriceButton({ order }: { order: Order }) {
+  const { price: words } = useWords();
+  const ways = useWays();
+  const priced = usePriced(order.id);
+  const told = priced ? money(priced.price.total, ways) : words.button;
+  return (
+    <Button
+      weight="plain"
+      aria-label={words.buttonNamed(order.name, told)}
+      onPress={() => openDialog({ kind: 'price', order: order.id })}
+    >
+      <span className={priced?.price.problem === 'below-cost' ? 'order-price error' : 'order-price'}>
+        {told}
+      </span>
+    </Button>
   );
 }
 

@@ -13,6 +13,7 @@ import { settingsOrFirst, useBenchRun, useWays } from '../store/selectors';
 import { commit, commitForGood, commitQuietly, commitTicks, useShop } from '../store/shop';
 import { type Day, useDay } from '../store/timeline';
 import { goTo, notify, openDialog, openRun } from '../store/view';
+import { DueLine } from '../upkeep/DueLine';
 import { area, clockTime, dayAndTime, spoken } from '../words/format';
 import { DayFacts, OrderTimes } from './DayFacts';
 import { HowTo } from './HowTo';
@@ -24,7 +25,7 @@ import { useWords } from '../words';
 
 /** From film to bagged garment: when the run is done, what comes next, how to press it, and the day as a chart. */
 export function PressRoom() {
-  const { press: words } = useWords();
+  const { press: words, upkeep } = useWords();
   const run = useBenchRun();
   const received = useShop(({ book }) => book.run[run?.id ?? '']?.received ?? null);
   const state = useDay(run, 'thorough');
@@ -43,6 +44,9 @@ export function PressRoom() {
               <Button weight="plain" onPress={() => openDialog({ kind: 'recipes' })}>
                 {words.recipes}
               </Button>
+              <Button weight="plain" onPress={() => openDialog({ kind: 'upkeep' })}>
+                {upkeep.open}
+              </Button>
             </>
           )}
           <HandOverButton />
@@ -52,6 +56,7 @@ export function PressRoom() {
       <StateBar run={run} received={received !== null} />
       {received && <ReceivedBar run={run} made={received.made} />}
       <KeptAside />
+      {!received && <DueLine />}
       {state.kind === 'missing' &&
         state.problems.map((problem) => (
           <p key={problem} className="care">

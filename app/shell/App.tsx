@@ -14,6 +14,9 @@ const CutMapRoom = lazy(() =>
 );
 const CutRoom = lazy(() => import('../cut/CutRoom').then(({ CutRoom: room }) => ({ default: room })));
 const PressRoom = lazy(() => import('../press/PressRoom').then(({ PressRoom: room }) => ({ default: room })));
+const QuoteRoom = lazy(() =>
+  import('../pricing/QuoteRoom').then(({ QuoteRoom: room }) => ({ default: room })),
+);
 const CardsRoom = lazy(() => import('../press/CardsRoom').then(({ CardsRoom: room }) => ({ default: room })));
 const LogRoom = lazy(() => import('../log/LogRoom').then(({ LogRoom: room }) => ({ default: room })));
 const StockRoom = lazy(() => import('../stock/StockRoom').then(({ StockRoom: room }) => ({ default: room })));
@@ -43,6 +46,7 @@ export function App() {
             {room === 'cards' && <CardsRoom />}
             {room === 'stock' && <StockRoom />}
             {room === 'log' && <LogRoom />}
+            {room === 'quote' && <QuoteRoom />}
           </Suspense>
         )}
       </main>

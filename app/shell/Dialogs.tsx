@@ -1,4 +1,9 @@
 import { ArtworkDialog } from '../artwork/ArtworkDialog';
+import { CalibrateDialog } from '../calibrate/CalibrateDialog';
+import { CompareDialog } from '../costs/CompareDialog';
+import { CostSheetDialog } from '../costs/CostSheetDialog';
+import { CostsDialog } from '../costs/CostsDialog';
+import { MakeOrBuyDialog } from '../costs/MakeOrBuyDialog';
 import { TestStripDialog } from '../cut-map/TestStripDialog';
 import { FilmDialog } from '../film/FilmDialog';
 import { PrintedDialog, SpoiledDialog } from '../film/ProgressDialogs';
@@ -14,8 +19,11 @@ import { CloseDialog } from '../press/CloseDialog';
 import { RecipesDialog } from '../press/RecipesDialog';
 import { SpoilDialog } from '../press/SpoilDialog';
 import { StationDialog } from '../press/StationDialog';
+import { PriceDialog } from '../pricing/PriceDialog';
+import { PricesDialog } from '../pricing/PricesDialog';
 import { PrintImageDialog } from '../print-image/PrintImageDialog';
 import { useView } from '../store/view';
+import { UpkeepDialog } from '../upkeep/UpkeepDialog';
 import { KeepDialog } from './KeepDialog';
 import { KeysDialog } from './KeysDialog';
 import { ShopDialog } from './ShopDialog';
@@ -48,6 +56,18 @@ export function Dialogs() {
       return <SpoiledDialog />;
     case 'print-image':
       return <PrintImageDialog />;
+    case 'cost-sheet':
+      return <CostSheetDialog id={dialog.run} />;
+    case 'compare':
+      return <CompareDialog id={dialog.run} />;
+    case 'make-or-buy':
+      return <MakeOrBuyDialog id={dialog.run} />;
+    case 'costs':
+      return <CostsDialog back={dialog.back} />;
+    case 'price':
+      return <PriceDialog id={dialog.order} />;
+    case 'prices':
+      return <PricesDialog back={dialog.back} />;
     case 'keep':
       return <KeepDialog />;
     case 'test-strip':
@@ -60,6 +80,10 @@ export function Dialogs() {
       return <CloseDialog id={dialog.run} />;
     case 'spoil':
       return <SpoilDialog />;
+    case 'calibrate':
+      return <CalibrateDialog />;
+    case 'upkeep':
+      return <UpkeepDialog />;
     case 'shop':
       return <ShopDialog />;
     case 'hand-over':

@@ -24,7 +24,7 @@ export function Top() {
         <span>{words.name}</span>
       </div>
       <nav ref={nav} aria-label={words.rooms.label}>
-        <a href="#/orders" aria-current={current('orders')}>
+        <a href="#/orders" aria-current={current('orders') ?? current('quote')}>
           {words.rooms.orders}
         </a>
         <a href="#/film" aria-current={current('film')}>

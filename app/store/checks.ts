@@ -1,6 +1,7 @@
 import { create } from 'zustand';
 import {
   type ArtworkCheck,
+  coverageOf,
   type Finding,
   findingsOf,
   type Limits,
@@ -8,6 +9,7 @@ import {
   strokeLimit,
 } from '../../src/artwork';
 import { type CheckRequest, openArtwork, openChecker } from '../../src/artwork/browser';
+import type { CoverageOf } from '../../src/costing';
 import type { Artwork, Book, Transfer } from '../../src/model';
 import { keepArtwork, keepCheck, loadArtworkFile, loadCheck } from './artwork';
 import { settingsOrFirst } from './selectors';
@@ -44,7 +46,11 @@ interface KeptChecks {
 const sizeKey = ({ width, height }: Pick<Transfer, 'width' | 'height'>, limits: Limits): string =>
   `${width}x${height} ${strokeLimit(limits)} ${limits.opening}`;
 
-function taskFor(book: Book, { artwork: id, width, height }: Transfer, limits: Limits): Task | null {
+function taskFor(
+  book: Book,
+  { artwork: id, width, height }: Pick<Transfer, 'artwork' | 'width' | 'height'>,
+  limits: Limits,
+): Task | null {
   const artwork = id === null ? undefined : book.artwork[id];
   if (!artwork?.trim) return null;
   const { pixels, trim, kind } = artwork;
@@ -198,18 +204,6 @@ export function useCheck(transfer: Transfer): CheckState | null {
   return useChecks(({ states }) => (key === null ? null : (states.get(key) ?? null)));
 }
 
-/** All checks that are done, by artwork and printed size: that of a transfer as it is now, or as a locked run has it. */
-export function useArtworkChecks(): (
-  transfer: Pick<Transfer, 'artwork' | 'width' | 'height'>,
-) => ArtworkCheck | null {
-  const limits = useShop(({ book }) => settingsOrFirst(book).limits);
-  const states = useChecks((checks) => checks.states);
-  return ({ artwork, width, height }) => {
-    const state = states.get(`${artwork} ${sizeKey({ width, height }, limits)}`);
-    return state?.kind === 'done' ? state.check : null;
-  };
-}
-
 /** The outline of an artwork, the same at any size; `null` while it is not known. */
 export function outlineNow(artwork: string): Outline | null {
   for (const [key, state] of useChecks.getState().states) {
@@ -218,9 +212,29 @@ export function outlineNow(artwork: string): Outline | null {
   return null;
 }
 
+const doneIn = (states: ReadonlyMap<string, CheckState>): number =>
+  [...states.values()].filter(({ kind }) => kind === 'done').length;
+
+let lastCoverage: { book: Book; done: number; of: CoverageOf } | null = null;
+
+/** What each transfer's artwork prints at its size, as far as its check is done; the same function while nothing changes. */
+export function coverageNow(book: Book): CoverageOf {
+  const { states } = useChecks.getState();
+  const done = doneIn(states);
+  if (lastCoverage?.book !== book || lastCoverage.done !== done) {
+    const { limits } = settingsOrFirst(book);
+    const of: CoverageOf = (transfer) => {
+      const key = taskFor(book, transfer, limits)?.key;
+      const state = key === undefined ? undefined : states.get(key);
+      return state?.kind === 'done' ? coverageOf(state.check.sums, state.check.pixels, transfer) : null;
+    };
+    lastCoverage = { book, done, of };
+  }
+  return lastCoverage.of;
+}
+
 /** How many checks are done: what is drawn from them is drawn again when it changes. */
-export const useDoneChecks = (): number =>
-  useChecks(({ states }) => [...states.values()].filter(({ kind }) => kind === 'done').length);
+export const useDoneChecks = (): number => useChecks(({ states }) => doneIn(states));
 
 const known = new WeakMap<ArtworkCheck, Map<string, readonly Finding[]>>();
 

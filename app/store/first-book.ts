@@ -1,4 +1,4 @@
-import { startingRates } from '../../src/costing';
+import { startingCosts, startingRates } from '../../src/costing';
 import { addDemoDay } from '../../src/demo';
 import { applyEdit, type FilmFields, setPlaces, startBook } from '../../src/editing';
 import { placesOf, problemOf } from '../../src/layout';
@@ -13,6 +13,7 @@ import {
 } from '../../src/model';
 import { createPlanner } from '../../src/packing';
 import { startingStation } from '../../src/pressing';
+import { startingPricing } from '../../src/pricing';
 import type { Source } from '../../src/storage';
 import { asMinor, fromMm, fromUnit, type Micrometres, minorDigits } from '../../src/units';
 import { languageNow, localeNow, wordsNow } from '../words';
@@ -61,10 +62,11 @@ const currencies: Readonly<Record<string, string>> = {
 /** How a shop of this region most likely measures and pays; all of it can be changed. */
 export function firstSettings(locale: string, language: Language): Omit<Settings, 'changed'> {
   const region = new Intl.Locale(locale).maximize().region ?? '';
+  const currency = currencies[region] ?? 'USD';
   return {
     language,
     unit: region === 'US' ? 'in' : 'mm',
-    currency: currencies[region] ?? 'USD',
+    currency,
     dateOrder: null,
     paper: ['US', 'CA', 'MX'].includes(region) ? 'letter' : 'a4',
     mapView: 'ink-up',
@@ -75,6 +77,10 @@ export function firstSettings(locale: string, language: Language): Omit<Settings
     station: startingStation(region === 'US' ? 'F' : 'C'),
     shelfFirst: true,
     rates: startingRates,
+    costs: startingCosts(currency),
+    pricing: startingPricing(currency),
+    alternatives: [],
+    letterhead: { name: '', address: '' },
     lastBackup: null,
     columns: {},
   };

@@ -8,7 +8,7 @@ export interface Notice {
   readonly text: string;
 }
 
-export type Room = 'orders' | 'film' | 'cut' | 'cut-map' | 'press' | 'cards' | 'stock' | 'log';
+export type Room = 'orders' | 'quote' | 'film' | 'cut' | 'cut-map' | 'press' | 'cards' | 'stock' | 'log';
 
 /** A design that is wanted at several sizes, with or without an image. */
 export interface Design {
@@ -27,9 +27,23 @@ export type Dialog =
   | { readonly kind: 'order' | 'grid' | 'names'; readonly order: string }
   | { readonly kind: 'transfer' | 'artwork'; readonly transfer: string }
   | { readonly kind: 'close-run'; readonly run: string }
+  | { readonly kind: 'cost-sheet' | 'compare' | 'make-or-buy'; readonly run: string }
+  | { readonly kind: 'price'; readonly order: string }
+  /** Set up from another window, which it goes back to. */
+  | { readonly kind: 'costs' | 'prices'; readonly back: Dialog | null }
   | { readonly kind: 'design'; readonly order: string; readonly design: Design }
   | {
-      readonly kind: 'keep' | 'shop' | 'keys' | 'test-strip' | 'station' | 'recipes' | 'spoil' | 'hand-over';
+      readonly kind:
+        | 'keep'
+        | 'shop'
+        | 'keys'
+        | 'test-strip'
+        | 'station'
+        | 'recipes'
+        | 'spoil'
+        | 'hand-over'
+        | 'upkeep'
+        | 'calibrate';
     };
 
 /** All of it lives until the tab closes; none of it is undone. */
@@ -37,6 +51,8 @@ interface View {
   readonly room: Room;
   /** The run that is looked at; `null` for the first open one. */
   readonly run: string | null;
+  /** The order whose quote is shown. */
+  readonly quoted: string | null;
   /** A tap adds to the selection: what Shift does for a mouse. */
   readonly several: boolean;
   /** Every copy is drawn with its true outline, not only those selected. */
@@ -52,6 +68,7 @@ const nothing: ReadonlySet<string> = new Set();
 export const useView = create<View>(() => ({
   room: 'film',
   run: null,
+  quoted: null,
   several: false,
   outlines: false,
   selected: nothing,
@@ -98,7 +115,17 @@ export const openRun = (run: string): void => useView.setState({ run, selected: 
 
 export const openDialog = (dialog: Dialog | null): void => useView.setState({ dialog });
 
-const rooms: readonly Room[] = ['orders', 'film', 'cut', 'cut-map', 'press', 'cards', 'stock', 'log'];
+const rooms: readonly Room[] = [
+  'orders',
+  'quote',
+  'film',
+  'cut',
+  'cut-map',
+  'press',
+  'cards',
+  'stock',
+  'log',
+];
 
 const roomOf = (hash: string): Room => rooms.find((room) => hash === `#/${room}`) ?? 'film';
 
@@ -112,3 +139,9 @@ export function followAddress(): void {
 export const goTo = (room: Room): void => {
   location.hash = `#/${room}`;
 };
+
+/** Shows the quote of an order. */
+export function showQuote(order: string): void {
+  useView.setState({ quoted: order });
+  goTo('quote');
+}

@@ -1,10 +1,15 @@
 import {
   fromMm,
+  fromUnit,
+  kilogramsIn,
+  type LengthRate,
   type LengthUnit,
   type LocalDate,
+  litresIn,
   type Microlitres,
   type Micrometres,
   type Milligrams,
+  type MilliMinor,
   type Minor,
   minorDigits,
   nearestSixteenth,
@@ -38,6 +43,10 @@ export const benchLength = (length: Micrometres, { unit, locale }: Ways): string
 /** A length of film as it is bought and told: `4.87 m`, `15.98 ft`. */
 export const filmLength = (length: Micrometres, { unit, locale }: Ways): string =>
   unit === 'mm' ? inUnit(length, 'm', locale, 2, 2) : inUnit(length, 'ft', locale, 2, 2);
+
+/** A length of film that nobody measured to the centimetre: `50 m`, `164 ft`. */
+export const roundLength = (length: Micrometres, { unit, locale }: Ways): string =>
+  unit === 'mm' ? inUnit(length, 'm', locale, 0, 1) : inUnit(length, 'ft', locale, 0, 0);
 
 /** `203 × 146 mm` */
 export function area(width: Micrometres, height: Micrometres, { unit, locale }: Ways): string {
@@ -79,6 +88,14 @@ const noonOf = (date: LocalDate) => new Date(`${date}T12:00:00`);
 export const dueDay = (date: LocalDate, { locale }: Ways): string =>
   new Intl.DateTimeFormat(locale, { weekday: 'short', day: 'numeric', month: 'short' }).format(noonOf(date));
 
+/** A day as a letter has it: `27 November 2026`. */
+export const dayOf = (date: LocalDate, { locale }: Ways): string =>
+  new Intl.DateTimeFormat(locale, { dateStyle: 'long' }).format(noonOf(date));
+
+/** A day with its year: `25 Nov 2026`. */
+export const calendarDay = (date: LocalDate, { locale }: Pick<Ways, 'locale'>): string =>
+  new Intl.DateTimeFormat(locale, { dateStyle: 'medium' }).format(noonOf(date));
+
 export const clockTime = (instant: number, { locale }: Ways): string =>
   new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' }).format(instant);
 
@@ -96,6 +113,10 @@ export const typedLength = (length: Micrometres, { unit, locale }: Ways): string
   new Intl.NumberFormat(locale, { maximumFractionDigits: unit === 'mm' ? 2 : 3, useGrouping: false }).format(
     toUnit(length, unit),
   );
+
+/** `ink, powder and film` */
+export const listed = (names: readonly string[], { locale }: Pick<Ways, 'locale'>): string =>
+  new Intl.ListFormat(locale, { type: 'conjunction' }).format(names);
 
 /** One of two words by a count; the figure is in front of it. */
 export function counted(count: number, one: string, many: string, ways: Pick<Ways, 'locale'>): string {
@@ -122,6 +143,18 @@ export function spoken(seconds: number, { locale }: Pick<Ways, 'locale'>): strin
     ? `${count(Math.floor(minutes / 60))} h`
     : `${count(Math.floor(minutes / 60))} h ${count(rest)} min`;
 }
+
+/** Working time that may be minutes or seconds, also less than none: `−95 s`, `4.2 min`, `85 min`. */
+export function workTime(seconds: number, { locale }: Pick<Ways, 'locale'>): string {
+  if (Math.abs(seconds) < 120) return `${number(seconds, locale, 0, 0)} s`;
+  return `${number(seconds / 60, locale, 0, Math.abs(seconds) < 3600 ? 1 : 0)} min`;
+}
+
+/** Film in an hour, from seconds for a metre: `2.40 m`, `7.9 ft`. */
+export const printSpeed = (secondsAMetre: number, { unit, locale }: Ways): string => {
+  const metres = 3600 / secondsAMetre;
+  return unit === 'mm' ? `${number(metres, locale, 2, 2)} m` : `${number(metres / 0.3048, locale, 1, 1)} ft`;
+};
 
 /** A width as fine as an artwork's findings are: `0.35 mm`, `0.014 in`. */
 export const fineLength = (length: number, { unit, locale }: Ways): string =>
@@ -171,3 +204,85 @@ export const onMap = (locale: string) => ({
   made: (date: Date) =>
     new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(date),
 });
+
+/** Money with so many decimals more than the currency has, where they are needed: `$40.908`. */
+export const fineMoney = (amount: number, { currency, locale }: Ways, more: number): string => {
+  const digits = minorDigits(currency);
+  return new Intl.NumberFormat(locale, {
+    style: 'currency',
+    currency,
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digits + more,
+  }).format(amount / 10 ** digits);
+};
+
+/** A number with as many decimals as make three figures: `0.425`, `12.3`, `1,234`. */
+const threeFigures = (value: number, locale: string): string =>
+  new Intl.NumberFormat(locale, {
+    maximumFractionDigits: Math.max(
+      0,
+      Math.min(6, 2 - Math.floor(Math.log10(Math.max(1e-6, Math.abs(value))))),
+    ),
+  }).format(value);
+
+/** Units of what is bought in bulk, as this shop measures. */
+export const bulkUnits = ({ unit }: Pick<Ways, 'unit'>) =>
+  unit === 'mm'
+    ? ({ length: 'm', area: 'm²', volume: 'ml', ink: 'l', mass: 'g', powder: 'kg' } as const)
+    : ({ length: 'ft', area: 'ft²', volume: 'fl oz', ink: 'fl oz', mass: 'oz', powder: 'lb' } as const);
+
+/** Square metres in the unit of printed areas. */
+export const SQUARE_METRES = { 'm²': 1, 'ft²': 0.3048 ** 2 } as const;
+
+/** A printed area: `0.425 m²`, `4.57 ft²`. */
+export function printedArea(mm2: number, ways: Ways): string {
+  const { area: unit } = bulkUnits(ways);
+  return `${threeFigures(mm2 / 1e6 / SQUARE_METRES[unit], ways.locale)} ${unit}`;
+}
+
+/** A volume of ink: `43.5 ml`, `1.47 fl oz`. */
+export function bulkVolume(microlitres: number, ways: Ways): string {
+  const { volume: unit } = bulkUnits(ways);
+  return `${threeFigures(toVolume(microlitres as Microlitres, unit), ways.locale)} ${unit}`;
+}
+
+/** What a printed area takes: `9 ml/m²`, `100 g/m²`. */
+export function volumeRate(microlitres: number, ways: Ways): string {
+  const { volume, area: unit } = bulkUnits(ways);
+  return `${threeFigures(toVolume(microlitres as Microlitres, volume) * SQUARE_METRES[unit], ways.locale)} ${volume}/${unit}`;
+}
+
+export function massRate(milligrams: number, ways: Ways): string {
+  const { mass, area: unit } = bulkUnits(ways);
+  return `${threeFigures(toMass(milligrams as Milligrams, mass) * SQUARE_METRES[unit], ways.locale)} ${mass}/${unit}`;
+}
+
+/** A price for so much of something: `$8.40/m`. */
+const pricePer = (amount: number, unit: string, ways: Ways): string =>
+  `${fineMoney(amount, ways, 3)}/${unit}`;
+
+export function lengthPrice({ amount, per }: LengthRate, ways: Ways): string {
+  const { length: unit } = bulkUnits(ways);
+  return pricePer((amount * fromUnit(1, unit)) / per, unit, ways);
+}
+
+export function volumePrice(price: MilliMinor, ways: Ways): string {
+  const { ink: unit } = bulkUnits(ways);
+  return pricePer((price / 1000) * litresIn(unit), unit, ways);
+}
+
+export function massPrice(price: MilliMinor, ways: Ways): string {
+  const { powder: unit } = bulkUnits(ways);
+  return pricePer((price / 1000) * kilogramsIn(unit), unit, ways);
+}
+
+export const energyPrice = (price: MilliMinor, ways: Ways): string => pricePer(price / 1000, 'kWh', ways);
+export const timePrice = (price: MilliMinor, ways: Ways): string => pricePer(price / 1000, 'h', ways);
+
+/** Minutes and their tenths: `23.4 min`. */
+export const tenths = (seconds: number, { locale }: Ways): string =>
+  `${number(seconds / 60, locale, 0, 1)} min`;
+
+/** A count that may be a part: `1.5`. */
+export const partly = (value: number, { locale }: Pick<Ways, 'locale'>): string =>
+  number(value, locale, 0, 2);

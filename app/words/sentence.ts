@@ -2,8 +2,12 @@
 export interface SentencePart {
   readonly text: string;
   readonly figure: boolean;
+  /** The figure opens what it is made of. */
+  readonly opens: boolean;
 }
 
-export const say = (text: string): SentencePart => ({ text, figure: false });
+export const say = (text: string): SentencePart => ({ text, figure: false, opens: false });
 
-export const figure = (text: string): SentencePart => ({ text, figure: true });
+export const figure = (text: string): SentencePart => ({ text, figure: true, opens: false });
+
+export const opening = (text: string): SentencePart => ({ text, figure: true, opens: true });

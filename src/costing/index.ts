@@ -1,2 +1,14 @@
+export type { CoverageOf } from './coverage';
 export { filmCost, runCost } from './film';
+export { type Factor, type Formula, worthOf } from './formula';
+export type { CostKind, Gap, SharedBy } from './lines';
 export { type Consumption, consumptionOf, startingRates } from './rates';
+export {
+  type CostLine,
+  type CostShare,
+  type CostSheet,
+  costSheet,
+  type OrderCost,
+  type TransferCost,
+} from './sheet';
+export { startingCosts } from './starting';

@@ -11,7 +11,8 @@ import { type Micrometres, um } from '../units';
 import type { BookDraft, EditContext } from './step';
 import { addTransfer, editTransfer, removeTransfer, setCount } from './transfers';
 
-export type GarmentFields = Pick<Garment, 'style' | 'colour' | 'shade' | 'size' | 'count'>;
+export type GarmentFields = Pick<Garment, 'style' | 'colour' | 'shade' | 'size' | 'count'> &
+  Partial<Pick<Garment, 'price'>>;
 export type PlacementFields = Pick<Placement, 'place' | 'design' | 'ratio' | 'widths'>;
 
 export function addGarment(
@@ -21,7 +22,7 @@ export function addGarment(
   context: EditContext,
 ): Id<'garment'> {
   const id = context.newId() as Id<'garment'>;
-  draft.garment[id] = { id, order, ...fields, changed: context.now };
+  draft.garment[id] = { id, order, price: null, ...fields, changed: context.now };
   followGrid(draft, order, context);
   return id;
 }
@@ -162,7 +163,7 @@ export function addNames(
   const { style, ...size } = print;
   for (const { name, number, size: garmentSize } of names) {
     const garment = context.newId() as Id<'garment'>;
-    const fields = { style, colour: '', shade: null, size: garmentSize, count: 1 };
+    const fields = { style, colour: '', shade: null, size: garmentSize, count: 1, price: null };
     draft.garment[garment] = { id: garment, order, ...fields, changed: context.now };
     const title = [name, number, garmentSize && `(${garmentSize})`].filter(Boolean).join(' ');
     addTransfer(draft, order, { name: title, ...size, turn: 'quarter', garment }, 1, context);

@@ -8,7 +8,9 @@ export {
   tickJob,
   ticksOf,
 } from './bench';
+export { calibrate, isInForce, leaveRunOut, takeBackCalibration } from './calibration';
 export { closeRun } from './closing';
+export { changeCurrency } from './currency';
 export { addDesign, type NewSize } from './designs';
 export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
 export {
@@ -50,7 +52,7 @@ export {
   spoil,
   unlockRun,
 } from './runs';
-export { changeCurrency, editSettings } from './settings';
+export { editSettings } from './settings';
 export { applySettled } from './settled';
 export { type Drawn, drawFirst, drawFromShelf, waitingFor } from './shelf';
 export { startBook } from './start';
@@ -73,3 +75,4 @@ export {
   setMeant,
 } from './transfers';
 export { redoStep, undoStep } from './undo';
+export { addCheck, editCheck, noteAir, noteCheck, resetCheck } from './upkeep';

@@ -52,6 +52,9 @@ export function addOrder(
     handover: 'collect',
     fabric: 'cotton',
     wants: 'garments',
+    supplied: false,
+    pricing: { aim: null, newDesigns: null, discount: 0 },
+    quote: null,
     progress: 'open',
     archived: false,
     tint: freeTint(draft),
@@ -86,9 +89,18 @@ export function removeOrder(draft: BookDraft, id: string): void {
 export function duplicateOrder(draft: BookDraft, id: string, name: string, context: EditContext): void {
   const order = draft.order[id];
   if (!order) return;
-  const { contact, notes, handover, fabric, wants } = order;
+  const { contact, notes, handover, fabric, wants, supplied, pricing } = order;
   const copyOf = addOrder(draft, { name, due: null }, context);
-  editOrder(draft, copyOf, { contact, notes, handover, fabric, wants });
+  editOrder(draft, copyOf, {
+    contact,
+    notes,
+    handover,
+    fabric,
+    wants,
+    supplied,
+    // Its designs are no longer new.
+    pricing: { ...pricing, newDesigns: null },
+  });
   for (const transfer of Object.values(draft.transfer)) {
     if (transfer.order !== id) continue;
     const { name: title, width, height, typed, turn, artwork, shade } = transfer;

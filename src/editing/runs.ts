@@ -3,6 +3,7 @@ import { type LaidRun, layRun, sheetAt, takenOffRoll } from '../layout';
 import {
   type Book,
   type Copy,
+  type CostBasis,
   filmOf,
   type Id,
   type Instant,
@@ -34,6 +35,7 @@ export function addRun(
     spoiled: [],
     snapshot: null,
     received: null,
+    basis: null,
     changed: now,
   };
   return id;
@@ -120,18 +122,27 @@ export function moveTo(run: Draft<Run>, state: Run['state'], now: Instant): void
   run.history.push({ state, at: now });
 }
 
-/** Sends a draft to print: it embeds all it needs, and no later edit changes it. */
-export function lockRun(draft: BookDraft, id: string, { now }: EditContext): void {
+/**
+ * Sends a draft to print: it embeds all it needs, and no later edit changes it.
+ * @param basis what its cost rests on; `null` where that is not known
+ */
+export function lockRun(
+  draft: BookDraft,
+  id: string,
+  { now }: EditContext,
+  basis: CostBasis | null = null,
+): void {
   const run = draft.run[id];
   if (run?.state !== 'draft') return;
   const snapshot = snapshotOf(draft as Book, run as Run, now);
   if (!snapshot || snapshot.copies.length === 0) return;
-  run.snapshot = structuredCloneOf(snapshot);
+  run.snapshot = copyOf(snapshot);
+  run.basis = copyOf(basis);
   moveTo(run, 'locked', now);
 }
 
 /** A copy of its own, since a draft's records may not lie in two places. */
-const structuredCloneOf = (snapshot: Snapshot): Snapshot => JSON.parse(JSON.stringify(snapshot)) as Snapshot;
+const copyOf = <Value>(value: Value): Value => JSON.parse(JSON.stringify(value)) as Value;
 
 /** Takes a locked run back to a draft: nothing of it was printed, or no more than before. */
 export function unlockRun(draft: BookDraft, id: string, { now }: EditContext): void {

@@ -8,15 +8,17 @@ export function recordsOf(book: Pick<Book, 'tick' | 'spoilage'>, run: string): R
   return { ticks: of(book.tick), spoilages: of(book.spoilage) };
 }
 
-/** What a press needs not know of an order, and what it needs not carry where codes are short. */
+/** What a press needs not know of an order and of its cost, and what it needs not carry where codes are short. */
 function trimmed(run: Run, withPictures: boolean): Run {
   const { snapshot } = run;
   if (!snapshot) return run;
   return {
     ...run,
+    basis: null,
     snapshot: {
       ...snapshot,
-      orders: snapshot.orders.map((order) => ({ ...order, notes: '' })),
+      orders: snapshot.orders.map((order) => ({ ...order, notes: '', quote: null })),
+      garments: snapshot.garments.map((garment) => ({ ...garment, price: null })),
       transfers: snapshot.transfers.map((transfer) => ({
         ...transfer,
         artwork: withPictures ? transfer.artwork : null,

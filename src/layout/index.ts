@@ -1,5 +1,15 @@
 export { type Refusal, refusals } from './check';
-export { type FilmTried, filmByCutting, filmByTogether, filmsTried } from './compare';
+export {
+  byThrift,
+  type Candidate,
+  candidateAlone,
+  candidateOf,
+  type FilmTried,
+  filmTried,
+  laidBy,
+  laidQuickly,
+  type Trial,
+} from './compare';
 export { cleanOffcut, orderStretch, runFigures, takenOffRoll, wasteOver } from './figures';
 export { sheetAt, sheetStart } from './film-shape';
 export { type LaidCopy, type LaidRun, layRun, onFilm, withCopies, withSpans } from './laid';

@@ -1,2 +1,2 @@
-export { type CoverageOf, proposeClosing } from './proposal';
+export { proposeClosing } from './proposal';
 export { type LogRow, logRows } from './rows';

@@ -1,16 +1,12 @@
-import { type Consumption, consumptionOf } from '../costing';
+import { type Consumption, type CoverageOf, consumptionOf } from '../costing';
 import { runSpans } from '../cutting';
 import { type LaidRun, layRun, runFigures } from '../layout';
-import type { Book, Closing, Copy, Run, Settings, Spoilage, Transfer } from '../model';
+import type { Book, Closing, Copy, Run, Settings, Spoilage } from '../model';
 import { pressRecipe, ticked, type Work, workOf } from '../pressing';
 import { boxOf, inUse, takenByRun } from '../stock';
 import { asSeconds, type LocalDate, um } from '../units';
+import { airOf } from '../upkeep';
 import { plannedTime, tickedTime } from './work-time';
-
-/** What one copy of a transfer is printed with in full, in square millimetres; `null` where its artwork was not looked at. */
-export type CoverageOf = (
-  transfer: Pick<Transfer, 'artwork' | 'width' | 'height'>,
-) => { readonly colour: number; readonly white: number } | null;
 
 /** All copies of a run together; `null` where one of them is not known. */
 function runCoverage(book: Book, laid: LaidRun, coverageOf: CoverageOf): Closing['work']['coverage'] {
@@ -158,7 +154,7 @@ export function proposeClosing(
     },
     spoiled: spoiledOf(book, run),
     lots: lotsOf(book, film.id),
-    air: { temperature: null, humidity: null },
+    air: airOf(Object.values(book.reading), day),
     notes: '',
   };
 }

@@ -11,6 +11,7 @@ import {
   type Tick,
   tickSchema,
 } from './bench';
+import { type Calibration, calibrationSchema, type LeftOut, leftOutSchema } from './calibration';
 import { type Closing, closingSchema } from './closing';
 import {
   type Artwork,
@@ -35,6 +36,14 @@ import {
   transferSchema,
 } from './records';
 import { itemSchema, type LedgerEntry, ledgerSchema, type StockItem } from './stock';
+import {
+  type Check,
+  checkSchema,
+  type Reading,
+  readingSchema,
+  type UpkeepEntry,
+  upkeepSchema,
+} from './upkeep';
 
 /** The collections of a book and the schema of their records; the names are the prefixes of storage keys. */
 const collections = {
@@ -54,6 +63,11 @@ const collections = {
   closing: closingSchema,
   item: itemSchema,
   entry: ledgerSchema,
+  calibration: calibrationSchema,
+  leftOut: leftOutSchema,
+  check: checkSchema,
+  upkeep: upkeepSchema,
+  reading: readingSchema,
   step: stepSchema,
   settings: settingsSchema,
 } as const;
@@ -81,6 +95,11 @@ export interface Book {
   readonly item: Readonly<Record<string, StockItem>>;
   /** The ledger of stock. Entries are only ever added. */
   readonly entry: Readonly<Record<string, LedgerEntry>>;
+  readonly calibration: Readonly<Record<string, Calibration>>;
+  readonly leftOut: Readonly<Record<string, LeftOut>>;
+  readonly check: Readonly<Record<string, Check>>;
+  readonly upkeep: Readonly<Record<string, UpkeepEntry>>;
+  readonly reading: Readonly<Record<string, Reading>>;
   /** What undo takes back; it lies with the book, so that it outlives a reload. */
   readonly step: Readonly<Record<string, StoredStep>>;
   readonly settings: Readonly<Record<string, Settings>>;
@@ -103,6 +122,11 @@ export const emptyBook: Book = {
   closing: {},
   item: {},
   entry: {},
+  calibration: {},
+  leftOut: {},
+  check: {},
+  upkeep: {},
+  reading: {},
   step: {},
   settings: {},
 };

@@ -27,6 +27,14 @@ export {
   type RecordKey,
   readRecord,
 } from './book';
+export {
+  type Calibration,
+  type Driver,
+  type LeftOut,
+  type Quantity,
+  quantities,
+  type Tunable,
+} from './calibration';
 export type { Closing, Rates } from './closing';
 export { type Id, type Instant, instant } from './fields';
 export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
@@ -62,6 +70,18 @@ export {
 export { MODEL_VERSION, migrate } from './migrations';
 export { type OrderState, orderStates } from './order-state';
 export {
+  type Aim,
+  type Alternative,
+  type Costs,
+  type Heater,
+  heaters,
+  type LabourRoom,
+  labourRooms,
+  type OrderPricing,
+  type Pricing,
+  type Quote,
+} from './prices';
+export {
   type Artwork,
   type Copy,
   type Film,
@@ -90,3 +110,5 @@ export type {
   Supply,
   SupplyKind,
 } from './stock';
+export { type Check, type Hazard, hazards, type Interval, type Reading, type UpkeepEntry } from './upkeep';
+export type { CostBasis, RunUse } from './use';

@@ -1,3 +1,4 @@
+import { minorDigits } from '../units';
 import type { RecordKey } from './book';
 
 /** A book as it lies in storage, of any version: nothing is known of the values yet. */
@@ -136,19 +137,29 @@ const firstStation = {
 const forOrder = { fabric: 'cotton', wants: 'garments' };
 const forCopy = { shelved: false };
 const forFilm = { peel: 'hot' };
+const inSnapshot = { film: forFilm, orders: forOrder, copies: forCopy };
 
 /** Each of a list with fields that it may lack. */
 const each = (list: unknown, fields: Record<string, unknown>): unknown =>
   Array.isArray(list) ? list.map((entry) => (isObject(entry) ? { ...fields, ...entry } : entry)) : list;
 
-/** The same fields for what a locked run embeds. */
-function goOnInSnapshot(snapshot: unknown): unknown {
+/** New fields for what a locked run embeds: its film, and each of its orders and copies. */
+function withInSnapshot(
+  snapshot: unknown,
+  {
+    film = {},
+    orders = {},
+    copies = {},
+    garments = {},
+  }: Partial<Record<'film' | 'orders' | 'copies' | 'garments', Record<string, unknown>>>,
+): unknown {
   if (!isObject(snapshot)) return snapshot;
   return {
     ...snapshot,
-    film: isObject(snapshot.film) ? { ...forFilm, ...snapshot.film } : snapshot.film,
-    orders: each(snapshot.orders, forOrder),
-    copies: each(snapshot.copies, forCopy),
+    film: isObject(snapshot.film) ? { ...film, ...snapshot.film } : snapshot.film,
+    orders: each(snapshot.orders, orders),
+    copies: each(snapshot.copies, copies),
+    ...(snapshot.garments === undefined ? {} : { garments: each(snapshot.garments, garments) }),
   };
 }
 
@@ -165,7 +176,7 @@ const goOnToThePress: Migration = (records) =>
         case 'film':
           return [key, { ...forFilm, ...value }];
         case 'run':
-          return [key, { history: [], ...value, snapshot: goOnInSnapshot(value.snapshot) }];
+          return [key, { history: [], ...value, snapshot: withInSnapshot(value.snapshot, inSnapshot) }];
         case 'settings': {
           const temperature = value.unit === 'in' ? 'F' : 'C';
           return [key, { station: { ...firstStation, temperature }, ...value }];
@@ -270,6 +281,86 @@ const handOver: Migration = (records) => {
   );
 };
 
+/**
+ * Records of upkeep and of calibration are new, and none of those before change. The number alone keeps an older app from a book
+ * that it would read in part.
+ */
+const noteUpkeep: Migration = (records) => records;
+
+/** What version 13 begins with, in a currency's own units. */
+function firstPrices(currency: string) {
+  const unit = 10 ** (/^[A-Z]{3}$/.test(currency) ? minorDigits(currency) : 2);
+  const money = (amount: number) => Math.round(amount * unit);
+  const fine = (amount: number) => Math.round(amount * unit * 1000);
+  const hour = fine(18);
+  return {
+    costs: {
+      filmBy: 'footprint',
+      colourInk: fine(150),
+      whiteInk: fine(160),
+      powder: fine(35),
+      maintenance: { day: 6_000, runsADay: 2, cleaning: 3_000, cleanings: 1 },
+      energy: fine(0.2),
+      watts: { printer: 150, oven: 1500, press: 1400 },
+      labour: { artwork: hour, printing: hour, cutting: hour, pressing: hour, packing: hour },
+      artworkTime: { order: 180, design: 420 },
+      blank: money(4.5),
+      blanks: [],
+      spoilage: 0.03,
+      overhead: { kind: 'hour', rate: fine(6) },
+    },
+    pricing: {
+      aim: { kind: 'margin', share: 0.5 },
+      by: 'cost',
+      placement: money(6),
+      length: { amount: money(30), per: 1_000_000 },
+      artworkFee: money(15),
+      breaks: [
+        { from: 24, off: 0.05 },
+        { from: 48, off: 0.1 },
+      ],
+      breaksBy: 'order',
+      rush: 0.25,
+      minimum: money(25),
+      deposit: 0.5,
+      tax: null,
+      validDays: 30,
+      nextQuote: 1,
+    },
+    alternatives: [],
+    letterhead: { name: '', address: '' },
+  };
+}
+
+/** Version 12 knew what film costs. Version 13 knows the other costs, prices and quotes; the values to start with are common practice. */
+const countMoney: Migration = (records) =>
+  new Map(
+    [...records].filter(isNoStep).map(([key, value]) => {
+      if (!isObject(value)) return [key, value];
+      const garment = { price: null };
+      const order = { supplied: false, pricing: { aim: null, newDesigns: null, discount: 0 }, quote: null };
+      switch (key.slice(0, key.indexOf('/'))) {
+        case 'order':
+          return [key, { ...order, ...value }];
+        case 'garment':
+          return [key, { ...garment, ...value }];
+        case 'run':
+          return [
+            key,
+            {
+              basis: null,
+              ...value,
+              snapshot: withInSnapshot(value.snapshot, { orders: order, garments: garment }),
+            },
+          ];
+        case 'settings':
+          return [key, { ...firstPrices(String(value.currency)), ...value }];
+        default:
+          return [key, value];
+      }
+    }),
+  );
+
 /** `migrations[n]` takes version n + 1 to n + 2. Append only: what was shipped is never changed. */
 const migrations: readonly Migration[] = [
   separateSideMargins,
@@ -283,6 +374,8 @@ const migrations: readonly Migration[] = [
   keepLedger,
   callFindingsMeant,
   handOver,
+  countMoney,
+  noteUpkeep,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

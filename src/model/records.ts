@@ -2,6 +2,8 @@ import * as z from 'zod/mini';
 import { fabrics, peels, recipeSchema, stationSchema } from './bench';
 import { ratesSchema } from './closing';
 import { id, instant, length, localDate, localTime, money, shade, size } from './fields';
+import { alternativeSchema, costsSchema, orderPricingSchema, pricingSchema, quoteSchema } from './prices';
+import { basisSchema } from './use';
 
 /** How many tints there are to tell orders apart; the code printed on every copy is the other sign. */
 export const TINTS = 8;
@@ -28,6 +30,10 @@ export const orderSchema = z.object({
   fabric: z.enum(fabrics),
   /** Pressed garments, or transfers that the customer presses. */
   wants: z.enum(['garments', 'transfers']),
+  /** The customer brings the garments. */
+  supplied: z.boolean(),
+  pricing: orderPricingSchema,
+  quote: z.nullable(quoteSchema),
   /** How far the order is beyond the press. */
   progress: z.enum(['open', 'packed', 'collected']),
   archived: z.boolean(),
@@ -95,6 +101,8 @@ export const garmentSchema = z.object({
   /** As the trade writes it: `S`, `XL`, `YM`, `4T`. */
   size: z.string(),
   count: z.int().check(z.minimum(0)),
+  /** What one costs the shop; `null` for what its style costs. */
+  price: z.nullable(money),
   changed: instant,
 });
 
@@ -258,6 +266,8 @@ export const runSchema = z.object({
       known: z.array(z.string()),
     }),
   ),
+  /** What its cost rests on while it is no draft; `null` where it was locked before costs were kept. */
+  basis: z.nullable(basisSchema),
   changed: instant,
 });
 
@@ -325,6 +335,12 @@ export const settingsSchema = z.object({
   /** What lies on the shelf is used before more is printed. */
   shelfFirst: z.boolean(),
   rates: ratesSchema,
+  costs: costsSchema,
+  pricing: pricingSchema,
+  /** Prices of transfers and decoration that the shop could buy instead. */
+  alternatives: z.array(alternativeSchema),
+  /** Who a quote comes from. */
+  letterhead: z.object({ name: z.string(), address: z.string() }),
   /** When a backup was last saved. */
   lastBackup: z.nullable(instant),
   /** Headings of a table that the shop has mapped by hand, in lower case. */

@@ -106,3 +106,9 @@ export const parseVolume = (text: string, unit: VolumeUnit): Result<Microlitres,
  */
 export const parseMass = (text: string, unit: MassUnit): Result<Milligrams, AmountProblem> =>
   parseIn(text, unit, massWords, MILLIGRAMS_PER) as Result<Milligrams, AmountProblem>;
+
+/** The unit of volume that a word names, `null` for none. */
+export const volumeUnitOf = (word: string): VolumeUnit | null => volumeWords[word] ?? null;
+
+/** The unit of mass that a word names, `null` for none. */
+export const massUnitOf = (word: string): MassUnit | null => massWords[word] ?? null;

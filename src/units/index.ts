@@ -27,14 +27,21 @@ export {
   unitNamed,
 } from './length';
 export {
+  asMilliMinor,
   asMinor,
   costOf,
+  FINER,
+  type LengthRate,
+  type MilliMinor,
   type Minor,
-  type MoneyProblem,
   minorDigits,
+  type PriceProblem,
+  parseFinePrice,
   parseMoney,
+  parsePrice,
 } from './money';
 export { fail, ok, type Result } from './result';
+export { parseShare, type ShareProblem } from './share';
 export {
   fromDegrees,
   parseTemperature,
@@ -44,3 +51,4 @@ export {
   toDegrees,
 } from './temperature';
 export { withoutAccents } from './text';
+export { kilogramsIn, litresIn, parseMassPrice, parseVolumePrice } from './unit-price';

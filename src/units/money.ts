@@ -11,7 +11,8 @@ export interface LengthRate {
   readonly per: Micrometres;
 }
 
-export const asMinor = (value: number): Minor => Math.round(value) as Minor;
+/** Rounded; never the zero below zero, which would be told as -0.00. */
+export const asMinor = (value: number): Minor => (Math.round(value) + 0) as Minor;
 
 /** How many decimals a currency has: 2 for USD and EUR, 0 for JPY (ISO 4217, by Intl). */
 export function minorDigits(currency: string): number {
@@ -36,9 +37,10 @@ export function parseMoney(text: string, digits: number): Result<Minor, MoneyPro
   if (!/^-?\d[\d.,]*$/.test(plain)) return fail('unreadable');
   const last = Math.max(plain.lastIndexOf('.'), plain.lastIndexOf(','));
   const decimals = last < 0 ? 0 : plain.length - last - 1;
-  // `1,250` and `1.250` mean a thousand and more; two separators of one kind always do.
+  // `1,250` and `1.250` mean a thousand and more, `0.125` does not; two separators of one kind always do.
   const separators = plain.replace(/[^.,]/g, '');
-  const grouped = decimals === 3 && (separators.length === 1 || new Set(separators).size === 1);
+  const grouped =
+    decimals === 3 && !/^-?0/.test(plain) && (separators.length === 1 || new Set(separators).size === 1);
   const amount = grouped
     ? Number(plain.replace(/[.,]/g, ''))
     : Number(last < 0 ? plain : `${plain.slice(0, last).replace(/[.,]/g, '')}.${plain.slice(last + 1)}`);
@@ -46,4 +48,62 @@ export function parseMoney(text: string, digits: number): Result<Minor, MoneyPro
   if (amount < 0) return fail('negative');
   if (amount > 1e9) return fail('too-much');
   return ok(asMinor(amount * 10 ** digits));
+}
+
+declare const milliMinor: unique symbol;
+/** A price of something bought in small parts, in whole thousandths of a minor unit: 0.155 a kilowatt-hour is 15,500. */
+export type MilliMinor = number & { readonly [milliMinor]: true };
+
+/** Decimals of a {@link MilliMinor} beyond those of its currency. */
+export const FINER = 3;
+
+export const asMilliMinor = (value: number): MilliMinor => Math.round(value) as MilliMinor;
+
+/** Why a text is no price in this shop; a price in another currency is never converted. */
+export type PriceProblem = MoneyProblem | 'other-currency';
+
+const named = (currency: string, display: 'symbol' | 'narrowSymbol'): string =>
+  new Intl.NumberFormat('en', { style: 'currency', currency, currencyDisplay: display })
+    .formatToParts(0)
+    .find(({ type }) => type === 'currency')
+    ?.value.toUpperCase() ?? currency;
+
+let everyName: Set<string> | null = null;
+
+/** What is written beside an amount: the shop's own currency, another one, or nothing that names one. */
+function currencyBeside(written: string, currency: string): 'own' | 'other' | 'none' {
+  const name = written.toUpperCase();
+  if ([currency, named(currency, 'symbol'), named(currency, 'narrowSymbol')].includes(name)) return 'own';
+  everyName ??= new Set(
+    Intl.supportedValuesOf('currency').flatMap((code) => [
+      code,
+      named(code, 'symbol'),
+      named(code, 'narrowSymbol'),
+    ]),
+  );
+  return everyName.has(name) || /^\p{Sc}$/u.test(name) ? 'other' : 'none';
+}
+
+function parseIn(text: string, currency: string, digits: number): Result<Minor, PriceProblem> {
+  const beside = text.replace(/[-+\d.,\s\u00a0\u202f]/g, '');
+  if (beside === '') return parseMoney(text, digits);
+  const whose = currencyBeside(beside, currency);
+  if (whose === 'other') return fail('other-currency');
+  return whose === 'own' ? parseMoney(text.replace(/[^-+\d.,]/g, ''), digits) : fail('unreadable');
+}
+
+/**
+ * Reads a price in the shop's currency: `12.50`, `12,50 USD`, `$12.5`.
+ * @returns `other-currency` where the text names another one
+ */
+export const parsePrice = (text: string, currency: string): Result<Minor, PriceProblem> =>
+  parseIn(text, currency, minorDigits(currency));
+
+/**
+ * Reads a price of something bought in small parts, with up to three decimals more than the currency has.
+ * @returns thousandths of a minor unit; `other-currency` where the text names another one
+ */
+export function parseFinePrice(text: string, currency: string): Result<MilliMinor, PriceProblem> {
+  const read = parseIn(text, currency, minorDigits(currency) + FINER);
+  return read.ok ? ok(asMilliMinor(read.value)) : read;
 }

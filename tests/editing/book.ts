@@ -1,4 +1,4 @@
-import { startingRates } from '../../src/costing';
+import { startingCosts, startingRates } from '../../src/costing';
 import {
   addOrder,
   addTransfer,
@@ -11,6 +11,7 @@ import {
 import { proposeClosing } from '../../src/log';
 import { type Book, type Closing, emptyBook, type Id, type Instant, settingsOf } from '../../src/model';
 import { startingStation } from '../../src/pressing';
+import { startingPricing } from '../../src/pricing';
 import type { TakenBlanks } from '../../src/stock';
 import { asMinor, fromMm, type LocalDate } from '../../src/units';
 
@@ -65,6 +66,10 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           station: startingStation('C'),
           shelfFirst: true,
           rates: startingRates,
+          costs: startingCosts('USD'),
+          pricing: startingPricing('USD'),
+          alternatives: [],
+          letterhead: { name: '', address: '' },
           lastBackup: null,
           columns: {},
         },

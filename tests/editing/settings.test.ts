@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { changeCurrency, lockRun, setPlaces } from '../../src/editing';
 import type { Id } from '../../src/model';
-import { fromMm } from '../../src/units';
+import { fromMm, minorDigits } from '../../src/units';
 import { context, edited, smallBook } from './book';
 
 describe('another currency', () => {
@@ -25,6 +25,17 @@ describe('another currency', () => {
     });
     const changed = edited(locked, (draft) => changeCurrency(draft, currency));
     expect(changed.settings.shop?.currency).toBe(currency);
+    const figures = ({ settings: { shop } }: typeof changed) => {
+      const unit = 10 ** minorDigits(shop?.currency ?? '');
+      return [
+        (shop?.costs.labour.cutting ?? 0) / 1000 / unit,
+        (shop?.costs.energy ?? 0) / 1000 / unit,
+        (shop?.pricing.artworkFee ?? 0) / unit,
+        (shop?.pricing.length.amount ?? 0) / unit,
+      ];
+    };
+    expect(figures(changed)).toEqual(figures(locked));
+    expect(figures(changed)).toEqual([18, 0.2, 15, 30]);
     for (const film of [...Object.values(changed.film), changed.run[run]?.snapshot?.film]) {
       expect(film).toMatchObject({ price: { amount } });
     }

@@ -1,11 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { addFilm, setCount, setPinned, setPlaces } from '../../src/editing';
+import { setCount, setPinned, setPlaces } from '../../src/editing';
 import { applySettled } from '../../src/editing/settled';
 import {
   cleanOffcut,
   fillerProblem,
-  filmByCutting,
-  filmsTried,
   type LaidRun,
   layRun,
   leftOut,
@@ -202,30 +200,9 @@ describe('a copy put back', () => {
 });
 
 describe('straight cuts', () => {
-  it('are counted for the copies as they lie, and compared in film before they are chosen', () => {
+  it('are counted for the copies as they lie', () => {
     // Two fronts side by side, a tag behind: one cut across, one along.
     expect(straightCuts(laid(placed))).toBe(2);
-    const { run, film } = draftIn(placed);
-    const { free, straight, staged } = filmByCutting(placed, run, film);
-    expect(free.length).toBeGreaterThan(0);
-    expect(straight.length).toBeGreaterThanOrEqual(free.length);
-    expect(staged.length).toBeGreaterThanOrEqual(straight.length);
-  });
-});
-
-describe('the films in stock', () => {
-  it('are tried for a run, and the cheapest that takes every copy comes first', () => {
-    const ids = { ...context(NOW), newId: () => crypto.randomUUID() };
-    const { run, film } = draftIn(placed);
-    const { id: _id, changed: _changed, ...fields } = film;
-    const stocked = edited(placed, (draft) => {
-      addFilm(draft, { ...fields, name: 'dear', price: { ...film.price, amount: asMinor(2000) } }, ids);
-      addFilm(draft, { ...fields, name: 'narrow', width: fromMm(80) }, ids);
-    });
-    const films = filmsTried(stocked, run);
-    expect(films.map(({ film: { name } }) => name)).toEqual(['Roll', 'dear', 'narrow']);
-    expect(films[0]?.leftOut).toBe(0);
-    expect(films[2]?.leftOut).toBeGreaterThan(0);
   });
 });
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { startingRates } from '../../src/costing';
+import { startingCosts, startingRates } from '../../src/costing';
 import { MODEL_VERSION, migrate, readRecord } from '../../src/model';
 import { startingStation } from '../../src/pressing';
+import { startingPricing } from '../../src/pricing';
 
 /** A film as version 1 stored it. */
 const filmOne = {
@@ -239,8 +240,62 @@ describe('migration', () => {
   it('speaks English in a shop of version 8, which had no other language', () => {
     const settings = { ...settingsSix, station: startingStation('C'), rates: startingRates };
     const migrated = migrate(new Map<string, unknown>([['settings/shop', settings], other]), 8);
-    expect(migrated?.get('settings/shop')).toMatchObject({ ...settings, language: 'en' });
-    expect(migrated?.get(other[0])).toEqual(other[1]);
+    expect(readRecord('settings', migrated?.get('settings/shop'))).toMatchObject({
+      ...settings,
+      language: 'en',
+    });
+    expect(migrated?.get(other[0])).toMatchObject(other[1]);
+  });
+
+  it('knows costs, prices and quotes from version 13 on, in the units of the currency', () => {
+    const settings = {
+      ...settingsSix,
+      language: 'en',
+      station: startingStation('C'),
+      shelfFirst: true,
+      rates: startingRates,
+    };
+    const changed = '2026-11-24T08:00:00.000Z';
+    const order = { id: 'o', fabric: 'cotton', wants: 'garments', changed };
+    const garment = {
+      id: 'g',
+      order: 'o',
+      style: 'tee',
+      colour: '',
+      shade: null,
+      size: 'M',
+      count: 2,
+      changed,
+    };
+    const run = { id: 'r', snapshot: { orders: [order] } };
+    const twelve = (currency: string) =>
+      migrate(
+        new Map<string, unknown>([
+          ['settings/shop', { ...settings, currency }],
+          ['order/o', order],
+          ['garment/g', garment],
+          ['run/r', run],
+          ['step/1', {}],
+        ]),
+        12,
+      );
+    for (const currency of ['USD', 'JPY', 'KWD']) {
+      expect(readRecord('settings', twelve(currency)?.get('settings/shop'))).toMatchObject({
+        costs: startingCosts(currency),
+        pricing: startingPricing(currency),
+        alternatives: [],
+      });
+    }
+    const own = { supplied: false, pricing: { aim: null, newDesigns: null, discount: 0 }, quote: null };
+    expect(twelve('USD')?.get('order/o')).toEqual({ ...order, ...own });
+    expect(readRecord('garment', twelve('USD')?.get('garment/g'))?.price).toBeNull();
+    expect(twelve('USD')?.get('run/r')).toEqual({
+      ...run,
+      basis: null,
+      snapshot: { orders: [{ ...order, ...own }] },
+    });
+    // A step could bring back an order without them.
+    expect(twelve('USD')?.has('step/1')).toBe(false);
   });
 
   it('opens the ledger from version 10 on with what is left of every film, and begins undo anew', () => {
@@ -292,7 +347,7 @@ describe('migration', () => {
     expect(migrated?.get('run/r')).toMatchObject({ snapshot: { transfers: [{ ...transfer, meant: [] }] } });
     expect(migrated?.get('run/d')).toMatchObject({ id: 'd', snapshot: null });
     expect(migrated?.has('step/1')).toBe(false);
-    expect(migrated?.get(other[0])).toEqual(other[1]);
+    expect(migrated?.get(other[0])).toMatchObject(other[1]);
   });
 
   it('embeds garments and places in locked runs from version 12 on, and knows received runs', () => {
@@ -313,6 +368,11 @@ describe('migration', () => {
     });
     expect(migrated?.get('run/d')).toMatchObject({ received: null, snapshot: null });
     expect(migrated?.get('settings/shop')).toMatchObject({ shelfFirst: true, station: { oneClosing } });
+  });
+
+  it('keeps every record as it was where upkeep and calibration are new, in version 14', () => {
+    const thirteen = new Map<string, unknown>([other, ['run/r', { id: 'r' }], ['step/s', { id: 's' }]]);
+    expect(migrate(thirteen, 13)).toEqual(thirteen);
   });
 
   it('leaves records of the present version alone', () => {

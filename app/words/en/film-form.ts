@@ -29,6 +29,7 @@ export const filmForm = {
   tried: (name: string, used: string, cost: string) => `${name}: ${used}, ${cost}`,
   triedLeftOut: (count: number, ways: Ways) => `${copies(count, ways)} would be left out`,
   compare: 'Compare in film',
+  comparing: (share: string) => `Laying out, ${share} done`,
   compareFirst: 'Mend the fields above first, then compare.',
   nothingToCompare: 'There is no copy to compare with yet.',
   compared: (used: string, more: string | null) => (more === null ? used : `${used}, ${more} more`),

@@ -1,7 +1,7 @@
 import type { Refusal } from '../../../src/layout';
 import type { UnplacedReason } from '../../../src/packing';
 import { counted, type Ways, whole } from '../format';
-import { figure, type SentencePart, say } from '../sentence';
+import { figure, opening, type SentencePart, say } from '../sentence';
 import { copies } from './counts';
 import { refusal, unplaced } from './refusals';
 
@@ -13,7 +13,7 @@ export const film = {
     say(' of film, '),
     figure(waste),
     say(' of it waste, '),
-    figure(cost),
+    opening(cost),
     ...(doneBy === null ? [] : [say(', done by '), figure(doneBy)]),
     say('.'),
   ],

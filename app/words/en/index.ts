@@ -1,7 +1,9 @@
 import { artwork, grade } from './artwork';
+import { calibrate } from './calibrate';
 import { cards } from './cards';
 import { closing } from './closing';
 import { commands, keys } from './commands';
+import { costSheet, costsForm } from './costs';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
 import { demo } from './demo';
@@ -14,12 +16,16 @@ import { keep, storage } from './keep';
 import { log } from './log';
 import { orders } from './orders';
 import { press } from './press';
+import { compare, makeOrBuy, price, prices, quote } from './pricing';
 import { printImage } from './print-image';
 import {
+  amountProblems,
   dateProblems,
   durationProblems,
   lengthProblems,
   moneyProblems,
+  rateProblems,
+  shareProblems,
   temperatureProblems,
 } from './problems';
 import { recipeForm } from './recipes';
@@ -31,6 +37,7 @@ import { station } from './station';
 import { stock } from './stock';
 import { strip } from './strip';
 import { table } from './table';
+import { upkeep } from './upkeep';
 
 /** English, which every other language is typed by. */
 export const en = {
@@ -69,8 +76,20 @@ export const en = {
   cards,
   stock,
   log,
+  costSheet,
+  costsForm,
+  price,
+  prices,
+  quote,
+  compare,
+  makeOrBuy,
+  upkeep,
+  calibrate,
   lengthProblems,
   moneyProblems,
+  rateProblems,
+  shareProblems,
+  amountProblems,
   dateProblems,
   durationProblems,
   temperatureProblems,

@@ -1,8 +1,10 @@
 import type {
+  AmountProblem,
   DateProblem,
   DurationProblem,
   LengthProblem,
-  MoneyProblem,
+  PriceProblem,
+  ShareProblem,
   TemperatureProblem,
 } from '../../../src/units';
 
@@ -14,12 +16,37 @@ export const lengthProblems: Record<LengthProblem, string> = {
   'too-long': 'This is longer than any film. Check the unit.',
 };
 
-export const moneyProblems: Record<MoneyProblem, string> = {
+export const moneyProblems: Record<PriceProblem, string> = {
   empty: 'Type an amount, 0 if it costs nothing.',
   unreadable: 'This is not an amount. Type figures only, such as 8.40.',
   negative: 'A price cannot be below zero.',
   'too-much': 'This is more than any film costs. Check the figures.',
+  'other-currency':
+    'That is another currency than this shop’s. Nothing is converted here: work it out and type it in the shop’s own.',
 };
+
+/** For rates that may be left out, but not be nothing. */
+export const rateProblems = {
+  ...moneyProblems,
+  unreadable:
+    'This is not a price. Type figures with or without what they are for, such as 150 or 0.15 / ml.',
+  'too-much': 'This is more than anything costs. Check the figures and what they are for.',
+  zero: 'At zero this would vanish from every cost. Leave the field empty to leave it out; the cost sheet then says so.',
+} satisfies Record<PriceProblem | 'zero', string>;
+
+export const shareProblems = {
+  empty: 'Type a percentage, 0 for none.',
+  unreadable: 'This is not a percentage. Type a number such as 2.5.',
+  negative: 'A percentage cannot be below zero here.',
+  'too-much': 'This percentage is too high for what it is of.',
+} satisfies Record<ShareProblem, string>;
+
+export const amountProblems = {
+  empty: 'Type an amount, such as 6 ml or 100 g; 0 for none.',
+  unreadable: 'This is not an amount. Type a number with or without a unit, such as 6 ml or 100 g.',
+  negative: 'An amount cannot be below zero.',
+  'too-much': 'No shop keeps as much. Check the unit.',
+} satisfies Record<AmountProblem, string>;
 
 export const dateProblems: Record<DateProblem, string> = {
   empty: 'There is no date.',

@@ -29,6 +29,7 @@ export const filmForm: Words['filmForm'] = {
   tried: (name, used, cost) => `${name}: ${used}, ${cost}`,
   triedLeftOut: (count, ways) => counted(count, 'copia quedaría fuera', 'copias quedarían fuera', ways),
   compare: 'Comparar en película',
+  comparing: (share) => `Distribuyendo, ${share} listo`,
   compareFirst: 'Corregir primero los campos de arriba y después comparar.',
   nothingToCompare: 'Todavía no hay ninguna copia con la que comparar.',
   compared: (used, more) => (more === null ? used : `${used}, ${more} más`),

@@ -1,6 +1,6 @@
 import type { Words } from '../en';
 import { counted, whole } from '../format';
-import { figure, say } from '../sentence';
+import { figure, opening, say } from '../sentence';
 import { copies } from './counts';
 import { refusal, unplaced } from './refusals';
 
@@ -12,7 +12,7 @@ export const film: Words['film'] = {
     say(' de película, '),
     figure(waste),
     say(' de merma, '),
-    figure(cost),
+    opening(cost),
     ...(doneBy === null ? [] : [say(', lista a las '), figure(doneBy)]),
     say('.'),
   ],

@@ -1,8 +1,10 @@
 import type { Words } from '../en';
 import { artwork, grade } from './artwork';
+import { calibrate } from './calibrate';
 import { cards } from './cards';
 import { closing } from './closing';
 import { commands, keys } from './commands';
+import { costSheet, costsForm } from './costs';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
 import { demo } from './demo';
@@ -15,12 +17,16 @@ import { keep, storage } from './keep';
 import { log } from './log';
 import { orders } from './orders';
 import { press } from './press';
+import { compare, makeOrBuy, price, prices, quote } from './pricing';
 import { printImage } from './print-image';
 import {
+  amountProblems,
   dateProblems,
   durationProblems,
   lengthProblems,
   moneyProblems,
+  rateProblems,
+  shareProblems,
   temperatureProblems,
 } from './problems';
 import { recipeForm } from './recipes';
@@ -32,6 +38,7 @@ import { station } from './station';
 import { stock } from './stock';
 import { strip } from './strip';
 import { table } from './table';
+import { upkeep } from './upkeep';
 
 /**
  * Spanish as a print shop in Latin America or Spain says it. Labels and advice are infinitives ("Distribuir", "Escribir un
@@ -48,7 +55,9 @@ import { table } from './table';
  * powder = polvo, empolvar · ppi = ppp · press = plancha, planchar · print-ready image = imagen para imprimir · proof = prueba ·
  * recipe = receta · roll = rollo · run = tirada · rush = urgente · scrap = retazo · shaker line = línea con sacudidor · sheet =
  * hoja · shelf = estante · snapshot = instantánea · span = tramo · spare = de reserva · spoiled = estropeado · stretch of film =
- * trecho · test strip = tira de prueba · tick = marcar · transfer = transfer · trimmer = cizalla · waste = merma.
+ * trecho · cost sheet = hoja de costos · markup = recargo · margin = margen · overhead = gastos generales · quote = presupuesto ·
+ * deposit = anticipo · make or buy = hacer o comprar ·
+ * test strip = tira de prueba · tick = marcar · transfer = transfer · trimmer = cizalla · waste = merma.
  */
 export const es: Words = {
   name,
@@ -86,8 +95,20 @@ export const es: Words = {
   cards,
   stock,
   log,
+  costSheet,
+  costsForm,
+  price,
+  prices,
+  quote,
+  compare,
+  makeOrBuy,
+  upkeep,
+  calibrate,
   lengthProblems,
   moneyProblems,
+  rateProblems,
+  shareProblems,
+  amountProblems,
   dateProblems,
   durationProblems,
   temperatureProblems,

@@ -13,6 +13,30 @@ export const moneyProblems: Words['moneyProblems'] = {
   unreadable: 'Esto no es un importe. Escribir solo cifras, como 8,40.',
   negative: 'Un precio no puede ser menor que cero.',
   'too-much': 'Esto es más de lo que cuesta cualquier película. Revisar las cifras.',
+  'other-currency':
+    'Esa moneda no es la del taller. Aquí no se convierte nada: calcular el importe y escribirlo en la moneda del taller.',
+};
+
+export const rateProblems: Words['rateProblems'] = {
+  ...moneyProblems,
+  unreadable:
+    'Esto no es un precio. Escribir cifras, con aquello por lo que se paga o sin ello, como 150 o 0,15 / ml.',
+  'too-much': 'Esto es más de lo que cuesta nada. Revisar las cifras y la unidad.',
+  zero: 'Con cero desaparecería de todos los costos. Dejar el campo vacío para no contarlo; la hoja de costos lo dice entonces.',
+};
+
+export const shareProblems: Words['shareProblems'] = {
+  empty: 'Escribir un porcentaje, 0 para ninguno.',
+  unreadable: 'Esto no es un porcentaje. Escribir un número, como 2,5.',
+  negative: 'Aquí un porcentaje no puede ser menor que cero.',
+  'too-much': 'Este porcentaje es demasiado alto para lo que mide.',
+};
+
+export const amountProblems: Words['amountProblems'] = {
+  empty: 'Escribir una cantidad, como 6 ml o 100 g; 0 para ninguna.',
+  unreadable: 'Esto no es una cantidad. Escribir un número, con unidad o sin ella, como 6 ml o 100 g.',
+  negative: 'Una cantidad no puede ser menor que cero.',
+  'too-much': 'Ningún taller guarda tanto. Revisar la unidad.',
 };
 
 export const dateProblems: Words['dateProblems'] = {

@@ -19,13 +19,16 @@ export interface PlanningOptions {
 const PROGRESS_EVERY = 100;
 
 const engines: Remote<Engine>[] = [];
+let comparer: Remote<Engine> | null = null;
+
+const startEngine = (): Remote<Engine> =>
+  wrap<Engine>(new Worker(new URL('./planner.worker.ts', import.meta.url), { type: 'module' }));
 
 /** Workers are kept: starting one takes longer than a first layout. */
 function engine(index: number): Remote<Engine> {
   const running = engines[index];
   if (running) return running;
-  const worker = new Worker(new URL('./planner.worker.ts', import.meta.url), { type: 'module' });
-  const started = wrap<Engine>(worker);
+  const started = startEngine();
   engines[index] = started;
   return started;
 }
@@ -68,6 +71,36 @@ export async function planInWorkers(
     return found;
   } finally {
     clearInterval(timer);
+    signal.removeEventListener('abort', stop);
+  }
+}
+
+/**
+ * Builds so many layouts of a problem in a worker of its own, beside any search that goes on.
+ * @param onProgress told how much of it is done, from 0 to 1
+ * @returns the best plan; `null` if it was stopped
+ */
+export async function buildInWorker(
+  problem: Problem,
+  {
+    layouts,
+    seed,
+    signal,
+    onProgress,
+  }: {
+    readonly layouts: number;
+    readonly seed: number;
+    readonly signal: AbortSignal;
+    readonly onProgress: (share: number) => void;
+  },
+): Promise<Plan | null> {
+  comparer ??= startEngine();
+  const own = comparer;
+  const stop = () => void own.stop();
+  signal.addEventListener('abort', stop);
+  try {
+    return signal.aborted ? null : await own.build(problem, { layouts, seed }, proxy(onProgress));
+  } finally {
     signal.removeEventListener('abort', stop);
   }
 }

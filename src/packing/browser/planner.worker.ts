@@ -16,6 +16,10 @@ export interface Report {
   readonly idea: Idea | null;
 }
 
+/** Layouts that fill the next slice, by how long so many took. */
+const nextSlice = (layouts: number, took: number): number =>
+  Math.max(1, Math.min(layouts * 4, Math.floor((layouts * SLICE) / Math.max(took, 0.01))));
+
 let running = 0;
 let planner: Planner | null = null;
 
@@ -48,7 +52,7 @@ const engine = {
       const from = performance.now();
       own.step(slice);
       const took = performance.now() - from;
-      slice = Math.max(1, Math.min(slice * 4, Math.floor((slice * SLICE) / Math.max(took, 0.01))));
+      slice = nextSlice(slice, took);
       if (own.cost() < told && performance.now() - toldAt >= TELL_EVERY) {
         told = own.cost();
         toldAt = performance.now();
@@ -57,6 +61,29 @@ const engine = {
       await nextTask();
     }
     return report();
+  },
+  /**
+   * Builds so many layouts, or fewer if none can be better, and tells the best.
+   * @returns `null` if told to stop before
+   */
+  async build(
+    problem: Problem,
+    { layouts, seed }: { layouts: number; seed: number },
+    onProgress: (share: number) => void,
+  ): Promise<Plan | null> {
+    running += 1;
+    const turn = running;
+    const own = createPlanner(problem, seed);
+    let slice = 1;
+    while (own.iterations < layouts && !own.finished()) {
+      const from = performance.now();
+      own.step(Math.min(slice, layouts - own.iterations));
+      slice = nextSlice(slice, performance.now() - from);
+      onProgress(Math.min(1, own.iterations / layouts));
+      await nextTask();
+      if (turn !== running) return null;
+    }
+    return own.best();
   },
   /** Goes on from what another worker has found. */
   take(idea: Idea): void {

@@ -2,12 +2,13 @@ import type { Ways } from '../../../app/words/format';
 import type { Finding } from '../../../src/artwork';
 import type { CellProblem } from '../../../src/intake';
 import type { LaidCopy, Refusal } from '../../../src/layout';
-import type { Peel, PressValues } from '../../../src/model';
+import type { Interval, Peel, PressValues } from '../../../src/model';
 import type { ImageProblem } from '../../../src/output/browser';
 import type { Part } from '../../../src/output/print-image';
 import type { UnplacedReason } from '../../../src/packing';
 import type { Bottleneck, JobKind, Question, Worker } from '../../../src/pressing';
-import { fromDegrees, fromMm, type Seconds } from '../../../src/units';
+import { fromDegrees, fromMm, type Seconds, um } from '../../../src/units';
+import type { Standing } from '../../../src/upkeep';
 
 /** Every member of a union, which the compiler counts. */
 const every = <Union extends string>(all: Record<Union, true>): Union[] => Object.keys(all) as Union[];
@@ -119,6 +120,23 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
       (name) => [name, numbers],
     ),
   ),
+  more: counts,
+  standing: [
+    { kind: 'done' },
+    { kind: 'never' },
+    { kind: 'days', over: 0 },
+    { kind: 'days', over: 3 },
+    { kind: 'film', over: um(0) },
+    { kind: 'film', over: fromMm(12_000) },
+  ] satisfies Standing[],
+  interval: [
+    { kind: 'day' },
+    { kind: 'days', days: 7 },
+    { kind: 'days', days: 3 },
+    { kind: 'film', length: fromMm(50_000) },
+  ] satisfies Interval[],
+  needed: numbers,
+  'calibrate.apart.1': ['few', 'alike'],
   bytes: [40_000_000],
   bearing: [4120],
   mm2: [4120],
@@ -173,23 +191,13 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
     ...workers.map((worker) => ({ kind: 'worker', worker, busy: 60 }) as const),
     { kind: 'path', through: kinds },
   ] satisfies Bottleneck[],
+  'press.shelfDrawn.0': [[{ name: 'Zq', count: 2 }]],
   'press.bound.0': texts,
   'press.worker.1': [0, 1],
   'press.worker.2': [1, 2],
   'press.line.0': [values('light', 10), values('medium', 15), values('firm', 15)],
   'press.peelAfter.0': peels,
   'press.cureLine.2': [null, 'Zq'],
-  'press.shelfDrawn.0': [[{ name: 'Zq', count: 1 }], [{ name: 'Zq', count: 2 }]],
-  'cards.together.0': [['Zq', 'Zq']],
-  'cards.together.1': counts,
-  'handOver.fileName.1': ['run', 'ticks'],
-  'handOver.missing.0': [[1], [1, 3]],
-  'handOver.taken.again.1': counts,
-  'handOver.taken.ticks.1': counts,
-  'handOver.taken.ticks.2': counts,
-  'handOver.taken.aside.1': ['unknown', 'closed'],
-  'handOver.asideOf.1': counts,
-  'handOver.asideOf.2': counts,
   'cut.pileOf.1': counts,
   'log.head.0': counts,
   'closing.spoiledLine.0': counts,

@@ -1,0 +1,73 @@
+import { useMemo, useState } from 'react';
+import { type Finding, findRates, toldQuantities } from '../../src/costing/calibration';
+import { type Quantity, quantities } from '../../src/model';
+import { Button } from '../parts/Button';
+import { Choice } from '../parts/Choice';
+import { Window } from '../parts/Window';
+import { useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
+import { openDialog } from '../store/view';
+import { useWords } from '../words';
+import { listed } from '../words/format';
+import { Changes } from './Changes';
+import { RateTable } from './RateTable';
+import { ResidualPlot } from './ResidualPlot';
+import { RunTable } from './RunTable';
+import './calibrate.css';
+
+/** What the log tells of one quantity at a time: its rates, how each run fits, and what was changed so far. */
+export function CalibrateDialog() {
+  const { calibrate: words, common } = useWords();
+  const { closing, leftOut, calibration } = useShop((shop) => shop.book);
+  const [quantity, setQuantity] = useState<Quantity>(
+    () => toldQuantities(Object.values(closing), Object.values(calibration))[0] ?? 'colour',
+  );
+  const finding = useMemo(
+    () => findRates(Object.values(closing), quantity, Object.values(leftOut), Object.values(calibration)),
+    [closing, quantity, leftOut, calibration],
+  );
+  return (
+    <Window title={words.title} wide>
+      <p className="quiet">{words.hint}</p>
+      <div className="told-what">
+        <Choice
+          label={words.what}
+          value={quantity}
+          options={quantities.map((value) => ({ value, label: words.quantities[value] }))}
+          onChange={setQuantity}
+        />
+      </div>
+      <Told finding={finding} />
+      <Changes />
+      <div className="actions">
+        <Button onPress={() => openDialog(null)}>{common.close}</Button>
+      </div>
+    </Window>
+  );
+}
+
+function Told({ finding }: { finding: Finding }) {
+  const { calibrate: words } = useWords();
+  const ways = useWays();
+  const { rates, missing, apart, untold, points } = finding;
+  const list = (names: readonly string[]) => listed(names, ways);
+  return (
+    <>
+      {missing > 0 && <p>{words.missing(missing, ways)}</p>}
+      {missing === 0 && rates.length === 0 && <p>{words.nothingTold}</p>}
+      {rates.length > 0 && <RateTable finding={finding} />}
+      {apart && (
+        <p className="quiet small">
+          {words.apart(list(apart.drivers.map((driver) => words.drivers[driver])), apart.reason)}
+        </p>
+      )}
+      {untold.size > 0 && (
+        <p className="quiet small">
+          {words.notTold(list([...untold].map(([reason, count]) => words.untold[reason](count, ways))))}
+        </p>
+      )}
+      {rates.length > 0 && <ResidualPlot finding={finding} />}
+      {points.length > 0 && <RunTable finding={finding} />}
+    </>
+  );
+}

@@ -1,0 +1,29 @@
+import { useMemo } from 'react';
+import { FEWEST_RUNS, toldQuantities } from '../../src/costing/calibration';
+import { Button } from '../parts/Button';
+import { useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
+import { openDialog } from '../store/view';
+import { useWords } from '../words';
+import { listed } from '../words/format';
+import './calibrate.css';
+
+/** What closed runs tell enough of, and the way to look at it; or how many more it takes. */
+export function CalibrateOffer() {
+  const { calibrate: words } = useWords();
+  const ways = useWays();
+  const { closing, calibration } = useShop((shop) => shop.book);
+  const told = useMemo(
+    () => toldQuantities(Object.values(closing), Object.values(calibration)),
+    [closing, calibration],
+  );
+  const names = told.map((quantity) => words.quantities[quantity]);
+  return (
+    <div className="calibrate-offer" data-testid="calibrate-offer">
+      <p className="quiet">
+        {told.length > 0 ? words.offer(listed(names, ways)) : words.noOffer(FEWEST_RUNS, ways)}
+      </p>
+      <Button onPress={() => openDialog({ kind: 'calibrate' })}>{words.open}</Button>
+    </div>
+  );
+}

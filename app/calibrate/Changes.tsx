@@ -1,0 +1,62 @@
+import { isInForce, takeBackCalibration } from '../../src/editing';
+import { Button } from '../parts/Button';
+import { settingsOrFirst, useWays } from '../store/selectors';
+import { commitQuietly, useShop } from '../store/shop';
+import { useWords } from '../words';
+import { dayAndTime } from '../words/format';
+import { settingText } from './figures';
+
+/** What was set from the log, the latest first; what is still in force can be taken back. */
+export function Changes() {
+  const { calibrate: words } = useWords();
+  const ways = useWays();
+  const changes = useShop(({ book }) => book.calibration);
+  const settings = useShop(({ book }) => settingsOrFirst(book));
+  const list = Object.values(changes).sort((a, b) => b.at.localeCompare(a.at));
+  return (
+    <section aria-labelledby="changes-title">
+      <h3 id="changes-title">{words.changes}</h3>
+      {list.length === 0 && <p className="quiet">{words.noChanges}</p>}
+      <ul className="changes" data-testid="changes">
+        {list.map((change) => {
+          const text = change.set
+            .map(({ setting, before, after }) =>
+              words.change(
+                words.settings[setting],
+                settingText(setting, before, ways),
+                settingText(setting, after, ways),
+              ),
+            )
+            .join('; ');
+          return (
+            <li key={change.id}>
+              <span>
+                {text}{' '}
+                <span className="quiet small">
+                  {words.changedAt(dayAndTime(change.at, ways), change.runs, ways)}
+                </span>
+              </span>
+              {isInForce(change, settings) ? (
+                <Button
+                  weight="plain"
+                  aria-label={words.takeBackOf(text)}
+                  onPress={() =>
+                    commitQuietly((draft, context) => takeBackCalibration(draft, change.id, context))
+                  }
+                >
+                  {words.takeBack}
+                </Button>
+              ) : (
+                <span className="quiet small">
+                  {change.takenBack === null
+                    ? words.setSince
+                    : words.takenBack(dayAndTime(change.takenBack, ways))}
+                </span>
+              )}
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}

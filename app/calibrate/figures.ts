@@ -1,0 +1,23 @@
+import type { Driver, Quantity, Tunable } from '../../src/model';
+import { number, printSpeed, type Ways, wholePercent, workTime } from '../words/format';
+
+/** A measured amount, or how far it is off, in the unit it is noted in. */
+export function amountText(quantity: Quantity, value: number, ways: Ways): string {
+  if (quantity === 'printer' || quantity === 'hands') return workTime(value, ways);
+  return `${number(value, ways.locale, 0, 1)} ${quantity === 'powder' ? 'g' : 'ml'}`;
+}
+
+/** A rate in the unit it is set in: film in an hour, where seconds for a metre were found. */
+export function rateText(quantity: Quantity, driver: Driver, value: number, ways: Ways): string {
+  if (driver === 'length') return value > 0 ? printSpeed(value, ways) : '–';
+  return driver === 'plan' ? wholePercent(value, ways) : amountText(quantity, value, ways);
+}
+
+const SECONDS_MICROMETRES = 3600 * 1_000_000;
+
+/** The value of a setting that a change stands for. */
+export function settingText(setting: Tunable, value: number, ways: Ways): string {
+  if (setting === 'printer.perHour') return printSpeed(SECONDS_MICROMETRES / value, ways);
+  if (setting === 'rates.powder') return amountText('powder', value / 1000, ways);
+  return setting.startsWith('rates.') ? amountText('colour', value / 1000, ways) : workTime(value, ways);
+}

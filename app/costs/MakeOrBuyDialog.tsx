@@ -1,0 +1,207 @@
+import { useState } from 'react';
+import { editSettings } from '../../src/editing';
+import { type LaidRun, layRun, takenOffRoll } from '../../src/layout';
+import type { Alternative } from '../../src/model';
+import { makeOrBuy } from '../../src/pricing';
+import { Button } from '../parts/Button';
+import { Choice } from '../parts/Choice';
+import { CloseButton } from '../parts/CloseButton';
+import { Field } from '../parts/Field';
+import { Form } from '../parts/Form';
+import { Window } from '../parts/Window';
+import { useRunCosts } from '../store/costs';
+import { settingsOrFirst, useWays } from '../store/selectors';
+import { commitQuietly, editContext, useShop } from '../store/shop';
+import { openDialog } from '../store/view';
+import { useWords } from '../words';
+import { money } from '../words/format';
+import {
+  type AlternativeField,
+  type AlternativeForm,
+  type AlternativeProblems,
+  emptyForm,
+  fieldsOf,
+  formOf,
+  readForm,
+} from './alternative-form';
+import { CountChart } from './CountChart';
+import './costs.css';
+import '../pricing/pricing.css';
+
+/** A run against what others ask for the same prints. */
+export function MakeOrBuyDialog({ id }: { id: string }) {
+  const { makeOrBuy: words, costSheet } = useWords();
+  const book = useShop((shop) => shop.book);
+  const run = book.run[id];
+  const laid = run && layRun(book, run);
+  if (!laid) return null;
+  return (
+    <Window title={words.title(laid.name)} wide>
+      {laid.copies.length === 0 ? <p>{costSheet.nothing}</p> : <Alternatives run={laid} />}
+      <div className="actions">
+        <Button weight="plain" onPress={() => openDialog({ kind: 'cost-sheet', run: id })}>
+          {costSheet.title(laid.name)}
+        </Button>
+        <CloseButton />
+      </div>
+    </Window>
+  );
+}
+
+function Alternatives({ run }: { run: LaidRun }) {
+  const { makeOrBuy: words } = useWords();
+  const { alternatives } = useShop(({ book }) => settingsOrFirst(book));
+  const [edited, setEdited] = useState<Alternative | 'new' | null>(null);
+  const keep = (list: readonly Alternative[]) =>
+    commitQuietly((draft) => editSettings(draft, { alternatives: [...list] }));
+  const save = (alternative: Alternative) => {
+    const known = alternatives.some(({ id }) => id === alternative.id);
+    keep(
+      known
+        ? alternatives.map((other) => (other.id === alternative.id ? alternative : other))
+        : [...alternatives, alternative],
+    );
+    setEdited(null);
+  };
+  return (
+    <>
+      <p className="quiet">{words.hint}</p>
+      {alternatives.length === 0 && edited === null && <p>{words.nothing}</p>}
+      {alternatives.map((alternative) => (
+        <Compared
+          key={alternative.id}
+          run={run}
+          alternative={alternative}
+          onEdit={() => setEdited(alternative)}
+          onRemove={() => keep(alternatives.filter(({ id }) => id !== alternative.id))}
+        />
+      ))}
+      {edited === null ? (
+        <div>
+          <Button onPress={() => setEdited('new')}>{words.add}</Button>
+        </div>
+      ) : (
+        <AlternativeFields
+          key={edited === 'new' ? 'new' : edited.id}
+          alternative={edited === 'new' ? null : edited}
+          onSave={save}
+          onCancel={() => setEdited(null)}
+        />
+      )}
+    </>
+  );
+}
+
+/** One way against making it: both sums, what holds for other counts, and the two lines. */
+function Compared({
+  run,
+  alternative,
+  onEdit,
+  onRemove,
+}: {
+  run: LaidRun;
+  alternative: Alternative;
+  onEdit: () => void;
+  onRemove: () => void;
+}) {
+  const { makeOrBuy: words, common } = useWords();
+  const ways = useWays();
+  const { sheet, use } = useRunCosts(run);
+  const found = makeOrBuy(sheet, use, { width: run.film.width, length: takenOffRoll(run) }, alternative);
+  const { name, kind, days } = alternative;
+  return (
+    <section className="alternative" aria-label={name}>
+      <div>
+        <h3>
+          {name} <span className="quiet small">{words.kinds[kind]}</span>
+        </h3>
+        <dl className="sums">
+          <div>
+            <dt>{words.made}</dt>
+            <dd>{money(found.made, ways)}</dd>
+          </div>
+          <div>
+            <dt>{words.bought}</dt>
+            <dd>{money(found.bought, ways)}</dd>
+          </div>
+          <div>
+            <dt>{words.ready}</dt>
+            <dd>{words.dayCount(days, ways)}</dd>
+          </div>
+        </dl>
+        <p className="break-even">{words.breakEven(found.breakEven, name, ways)}</p>
+        <p className="quiet small">
+          {kind === 'decorated' ? words.comparedDecorated : words.comparedTransfers} {words.linear}
+        </p>
+        <div className="actions">
+          <Button weight="plain" aria-label={words.edit(name)} onPress={onEdit}>
+            {words.change}
+          </Button>
+          <Button weight="plain" aria-label={words.remove(name)} onPress={onRemove}>
+            {common.remove}
+          </Button>
+        </div>
+      </div>
+      <CountChart found={found} />
+    </section>
+  );
+}
+
+function AlternativeFields({
+  alternative,
+  onSave,
+  onCancel,
+}: {
+  alternative: Alternative | null;
+  onSave: (alternative: Alternative) => void;
+  onCancel: () => void;
+}) {
+  const { makeOrBuy: words, common } = useWords();
+  const ways = useWays();
+  const [form, setForm] = useState<AlternativeForm>(() =>
+    alternative ? formOf(alternative, ways) : emptyForm(ways),
+  );
+  const [problems, setProblems] = useState<AlternativeProblems>({});
+  const label = (field: AlternativeField): string => {
+    if (field === 'price') return `${words.price[form.kind]} (${ways.currency})`;
+    const plain = words[field];
+    return field === 'setUp' || field === 'shipping' ? `${plain} (${ways.currency})` : plain;
+  };
+  return (
+    <Form
+      onSubmit={() => {
+        const read = readForm(form, alternative?.id ?? editContext().newId(), ways);
+        if (read.ok) onSave(read.value);
+        else setProblems(read.problem);
+      }}
+    >
+      <Choice
+        label={words.kind}
+        value={form.kind}
+        options={(['length', 'piece', 'decorated'] as const).map((value) => ({
+          value,
+          label: words.kinds[value],
+        }))}
+        onChange={(kind) => {
+          setForm({ ...form, kind });
+          setProblems({});
+        }}
+      />
+      {fieldsOf[form.kind].map((field) => (
+        <Field
+          key={field}
+          label={label(field)}
+          value={form[field]}
+          onChange={(value) => setForm({ ...form, [field]: value })}
+          problem={problems[field] ?? null}
+        />
+      ))}
+      <div className="actions">
+        <Button onPress={onCancel}>{common.cancel}</Button>
+        <Button type="submit" weight="primary">
+          {common.save}
+        </Button>
+      </div>
+    </Form>
+  );
+}

@@ -1,0 +1,99 @@
+import {
+  addFilm,
+  type BookDraft,
+  type EditContext,
+  editFilm,
+  editRun,
+  editTransfer,
+  setPlaces,
+} from '../../src/editing';
+import type { Trial } from '../../src/layout';
+import type { Book, Film, Id, Run } from '../../src/model';
+import { asMinor, type Micrometres } from '../../src/units';
+import type { Found } from '../store/trials';
+import type { Words } from '../words';
+import { benchLength, type Ways } from '../words/format';
+
+/** Another way to lay a run out. */
+export interface Way {
+  readonly label: string;
+  readonly trial: Trial;
+  /** What it takes to have it: the film of the run, its settings, a film that is not in stock, or transfers that turn. */
+  readonly takes: 'film' | 'settings' | 'new-film' | 'turns';
+}
+
+/** A film that is not in stock: no record has its id. */
+const NEW = 'tried' as Id<'film'>;
+
+const cuttings = ['free', 'straight', 'staged'] as const;
+const togethers = ['any', 'apart'] as const;
+
+/** The film as it is set, every other film in stock, and what of the film's settings could be otherwise. */
+export function waysOf(book: Book, film: Film, words: Words): Way[] {
+  const { compare, filmForm } = words;
+  const others = Object.values(book.film).filter(({ id, archived }) => !archived && id !== film.id);
+  const isUpright = Object.values(book.transfer).some(({ turn }) => turn === 'fixed');
+  return [
+    { label: compare.same(film.name), trial: { film }, takes: 'film' },
+    ...others.map(
+      (other): Way => ({ label: compare.other(other.name), trial: { film: other }, takes: 'film' }),
+    ),
+    ...(isUpright ? [{ label: compare.turn, trial: { film, allTurn: true }, takes: 'turns' } as const] : []),
+    ...cuttings
+      .filter((cutting) => cutting !== film.cutting)
+      .map(
+        (cutting): Way => ({
+          label: filmForm.cuttings[cutting],
+          trial: { film: { ...film, cutting } },
+          takes: 'settings',
+        }),
+      ),
+    ...togethers
+      .filter((kind) => kind !== film.together.kind)
+      .map(
+        (kind): Way => ({
+          label: filmForm.togethers[kind],
+          trial: { film: { ...film, together: { kind } } },
+          takes: 'settings',
+        }),
+      ),
+  ];
+}
+
+/** The same film at another width, its price in proportion. */
+export function otherWidth(film: Film, width: Micrometres, words: Words, ways: Ways): Way {
+  const scale = width / film.width;
+  const label = words.compare.width(film.name, benchLength(width, ways));
+  const changed: Film =
+    film.kind === 'roll'
+      ? { ...film, id: NEW, width, price: { ...film.price, amount: asMinor(film.price.amount * scale) } }
+      : { ...film, id: NEW, width, price: asMinor(film.price * scale) };
+  return { label, trial: { film: { ...changed, name: label } }, takes: 'new-film' };
+}
+
+export const otherGap = (film: Film, gap: Micrometres, words: Words, ways: Ways): Way => ({
+  label: words.compare.gap(benchLength(gap, ways)),
+  // Half a gap is whole micrometres.
+  trial: { film: { ...film, gap: (2 * Math.ceil(gap / 2)) as Micrometres } },
+  takes: 'settings',
+});
+
+/** Lays a run out as it was found, on the film and with the settings that it was found for. */
+export function takeWay(
+  draft: BookDraft,
+  run: Run,
+  { takes, trial }: Way,
+  { places, tried }: Found,
+  context: EditContext,
+): void {
+  const { id, changed: _, ...fields } = tried.film;
+  if (takes === 'new-film') editRun(draft, run.id, { film: addFilm(draft, fields, context) });
+  else {
+    if (takes === 'settings') editFilm(draft, id, fields, context);
+    editRun(draft, run.id, { film: id });
+  }
+  if (trial.allTurn) {
+    for (const [copy] of places) editTransfer(draft, draft.copy[copy]?.transfer ?? '', { turn: 'quarter' });
+  }
+  setPlaces(draft, run.id, places);
+}

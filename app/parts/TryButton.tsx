@@ -1,0 +1,30 @@
+import { useWays } from '../store/selectors';
+import { useWords } from '../words';
+import { wholePercent } from '../words/format';
+import { Button } from './Button';
+
+/** Begins to lay out in the background; while that goes on it tells how far it is, and stops it. */
+export function TryButton({
+  label,
+  trying,
+  share,
+  onStart,
+  onStop,
+}: {
+  label: string;
+  trying: boolean;
+  /** From 0 to 1. */
+  share: number;
+  onStart: () => void;
+  onStop: () => void;
+}) {
+  const { filmForm: words, commands } = useWords();
+  const ways = useWays();
+  if (!trying) return <Button onPress={onStart}>{label}</Button>;
+  return (
+    <div className="trying">
+      <progress max={1} value={share} aria-label={words.comparing(wholePercent(share, ways))} />
+      <Button onPress={onStop}>{commands.stop}</Button>
+    </div>
+  );
+}

@@ -1,0 +1,78 @@
+import { useEffect, useRef, useState } from 'react';
+import { type Candidate, candidateOf, type FilmTried, filmTried, laidBy, type Trial } from '../../src/layout';
+import type { Run } from '../../src/model';
+import { validatePlan } from '../../src/packing';
+import { buildInWorker } from '../../src/packing/browser';
+import { wordsNow } from '../words';
+import { useShop } from './shop';
+import { notify } from './view';
+
+/** Layouts built of each: enough to tell two films apart, quick enough to wait for. */
+const LAYOUTS = 1500;
+const SEED = 1;
+
+/** A run as it was laid out another way. */
+export interface Found extends ReturnType<typeof laidBy> {
+  readonly trial: Trial;
+  readonly candidate: Candidate;
+  readonly tried: FilmTried;
+}
+
+/**
+ * Lays a run out in several ways in the background, one after the other.
+ * @param onFound told of each as it is done, and how much of all is
+ * @returns those that were done before it was stopped
+ */
+async function layOutTrials(
+  run: Run,
+  trials: readonly Trial[],
+  signal: AbortSignal,
+  onFound: (share: number, found: readonly Found[]) => void,
+): Promise<readonly Found[]> {
+  const { book } = useShop.getState();
+  const found: Found[] = [];
+  for (const [at, trial] of trials.entries()) {
+    const candidate = candidateOf(book, run, trial);
+    const { problem } = candidate.problem;
+    const plan = await buildInWorker(problem, {
+      layouts: LAYOUTS,
+      seed: SEED,
+      signal,
+      onProgress: (share) => onFound((at + share) / trials.length, found),
+    });
+    if (!plan) break;
+    if (validatePlan(problem, plan).length > 0) throw new Error('a layout failed its check');
+    found.push({ trial, candidate, tried: filmTried(candidate, plan), ...laidBy(candidate, plan) });
+    onFound((at + 1) / trials.length, [...found]);
+  }
+  return found;
+}
+
+/** Trials of a run that can be watched and stopped; leaving the window stops them. What was found stays until the next start. */
+export function useTrials() {
+  const [state, setState] = useState<{ trying: boolean; share: number; found: readonly Found[] }>({
+    trying: false,
+    share: 0,
+    found: [],
+  });
+  const running = useRef<AbortController | null>(null);
+  useEffect(() => () => running.current?.abort(), []);
+  const start = async (run: Run, trials: readonly Trial[]): Promise<readonly Found[]> => {
+    running.current?.abort();
+    const own = new AbortController();
+    running.current = own;
+    const tell = (change: Partial<typeof state>) => {
+      if (running.current === own) setState((now) => ({ ...now, ...change }));
+    };
+    tell({ trying: true, share: 0, found: [] });
+    try {
+      return await layOutTrials(run, trials, own.signal, (share, found) => tell({ share, found }));
+    } catch {
+      notify('error', wordsNow().film.planFailed);
+      return [];
+    } finally {
+      tell({ trying: false });
+    }
+  };
+  return { ...state, start, stop: () => running.current?.abort() };
+}

@@ -1,0 +1,104 @@
+import { useState } from 'react';
+import type { Hazard } from '../../src/model';
+import type { CheckState } from '../../src/upkeep';
+import { Button } from '../parts/Button';
+import { useWays } from '../store/selectors';
+import { checkName, noteDone, useCheckStates } from '../store/upkeep';
+import { useWords } from '../words';
+import { dayAndTime } from '../words/format';
+import type { Initials } from './initials';
+
+/** The checks that are due, each with its button; below, those that are done for now and can be taken back. */
+export function CheckList({
+  initials,
+  note,
+  onNoted,
+}: {
+  initials: Initials;
+  note: string;
+  onNoted: () => void;
+}) {
+  const catalogue = useWords();
+  const { upkeep: words } = catalogue;
+  const ways = useWays();
+  const states = useCheckStates();
+  const [said, setSaid] = useState('');
+  const due = states.filter(({ standing }) => standing.kind !== 'done');
+  const done = states.filter(({ standing }) => standing.kind === 'done');
+  const tell = ({ check }: CheckState, isDone: boolean) => {
+    const by = initials();
+    if (by === null) return;
+    const name = checkName(check, catalogue);
+    noteDone({ check: check.id, name, done: isDone, note: isDone ? note : '' }, by);
+    if (isDone) onNoted();
+    setSaid(isDone ? words.noted(name) : words.tookBack(name));
+  };
+  const hazards = [...new Set(due.map(({ check }) => check.hazard))].filter(
+    (hazard): hazard is Exclude<Hazard, 'none'> => hazard !== 'none',
+  );
+  return (
+    <section aria-labelledby="upkeep-due-title">
+      <h3 id="upkeep-due-title">{words.due}</h3>
+      <p className="quiet small" role="status">
+        {said}
+      </p>
+      {due.length === 0 && <p className="quiet">{words.nothingDue}</p>}
+      <ul className="check-list" data-testid="due-checks">
+        {due.map((state) => {
+          const name = checkName(state.check, catalogue);
+          return (
+            <li key={state.check.id}>
+              <span className="check-name">
+                {name}{' '}
+                <span className="quiet small">
+                  {words.interval(state.check.interval, ways)} ·{' '}
+                  <span className={state.standing.kind === 'never' ? '' : 'care'}>
+                    {words.standing(state.standing, ways)}
+                  </span>
+                </span>
+              </span>
+              <Button aria-label={words.doneOf(name)} onPress={() => tell(state, true)}>
+                {words.done}
+              </Button>
+            </li>
+          );
+        })}
+      </ul>
+      {hazards.map((hazard) => (
+        <p key={hazard} className="caution small">
+          {words.cautions[hazard]}
+        </p>
+      ))}
+      {hazards.length > 0 && <p className="quiet small">{words.deference}</p>}
+      {done.length > 0 && (
+        <>
+          <h3>{words.doneFor}</h3>
+          <ul className="check-list" data-testid="done-checks">
+            {done.map((state) => {
+              const name = checkName(state.check, catalogue);
+              return (
+                <li key={state.check.id}>
+                  <span className="check-name">
+                    {name}{' '}
+                    {state.last && (
+                      <span className="quiet small">
+                        {words.lastDone(dayAndTime(state.last.at, ways), state.last.by)}
+                      </span>
+                    )}
+                  </span>
+                  <Button
+                    weight="plain"
+                    aria-label={words.takeBackOf(name)}
+                    onPress={() => tell(state, false)}
+                  >
+                    {words.takeBack}
+                  </Button>
+                </li>
+              );
+            })}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,129 @@
+import type { Hazard, Interval } from '../../../src/model';
+import type { AirRemark, Standing, StartingCheck } from '../../../src/upkeep';
+import { counted, roundLength, type Ways } from '../format';
+
+/** Checks of printer, press and room, and the air. */
+export const upkeep = {
+  title: 'Upkeep',
+  hint: 'The list to start with is common practice, without a source. The manuals of your printer, press, ink, film and powder come before it: change it to what they say.',
+  checks: {
+    'white-stirred': 'White ink stirred or shaken',
+    nozzles: 'Nozzle check printed and looked at',
+    'film-square': 'Film square in the feed',
+    'powder-dry': 'Powder dry and free of lumps',
+    blade: 'Blade sharp, its slot clean',
+    room: 'Temperature and humidity of the room read',
+    capping: 'Capping station and wiper cleaned',
+    filters: 'Filters and fans free of powder',
+    platen: 'Platen temperature checked with a probe',
+    'waste-ink': 'Waste ink emptied',
+    rollers: 'Feed rollers wiped',
+    'deep-clean': 'Around the print head cleaned',
+  } satisfies Record<StartingCheck, string>,
+  /** Before a run is locked, and at the head of the day. */
+  line: (list: string, more: number, ways: Ways) =>
+    `Upkeep due: ${list}${more > 0 ? `; and ${counted(more, 'more', 'more', ways)}` : ''}.`,
+  lineNever: 'No upkeep is noted yet.',
+  pastDate: (list: string) => `Past best before: ${list}.`,
+  open: 'Upkeep',
+  due: 'Due',
+  nothingDue: 'Nothing is due.',
+  doneFor: 'Done for now',
+  standing: (standing: Standing, ways: Ways): string => {
+    switch (standing.kind) {
+      case 'done':
+        return '';
+      case 'never':
+        return 'not noted yet';
+      case 'days':
+        return standing.over === 0 ? 'due today' : `due for ${counted(standing.over, 'day', 'days', ways)}`;
+      case 'film':
+        return standing.over === 0 ? 'due now' : `due for ${roundLength(standing.over, ways)} of film`;
+    }
+  },
+  intervals: { day: 'each day', days: 'every so many days', film: 'every so much film' } satisfies Record<
+    Interval['kind'],
+    string
+  >,
+  interval: (interval: Interval, ways: Ways): string => {
+    switch (interval.kind) {
+      case 'day':
+        return 'each day';
+      case 'days':
+        return interval.days === 7 ? 'each week' : `every ${counted(interval.days, 'day', 'days', ways)}`;
+      case 'film':
+        return `every ${roundLength(interval.length, ways)} of film`;
+    }
+  },
+  lastDone: (when: string, by: string) => `${when}, ${by}`,
+  done: 'Done',
+  doneOf: (check: string) => `Done: ${check}`,
+  takeBack: 'Take back',
+  takeBackOf: (check: string) => `Take back: ${check}`,
+  by: 'Initials',
+  byHint: 'Of who does it; kept for the next time.',
+  byNeeded: 'Type the initials of who did it.',
+  note: 'Note',
+  noteHint: 'What was found. It goes with the next check that is ticked off.',
+  noted: (check: string) => `Noted: ${check}.`,
+  tookBack: (check: string) => `Taken back: ${check}.`,
+  hazards: {
+    none: 'nothing',
+    ink: 'ink and cleaning fluid',
+    heat: 'heat',
+    powder: 'powder dust',
+    blade: 'a blade',
+  } satisfies Record<Hazard, string>,
+  cautions: {
+    ink: 'Ink and cleaning fluid: read their safety data sheets, wear gloves and eye protection.',
+    heat: 'Hot platen: keep hands clear, use a probe made for it, let the press cool before you wipe it.',
+    powder:
+      'Powder: keep it out of the air and away from flames, wear a mask, ventilate. Nuisance dust limits: 29 CFR 1910.1000, Table Z-1.',
+    blade: 'Blades are sharp: switch the cutter off before you reach in.',
+  } satisfies Record<Exclude<Hazard, 'none'>, string>,
+  deference: 'The makers’ manuals and data sheets, local codes and trained practice come first.',
+  air: 'The room',
+  airHint: 'Common practice: 20–28 °C (68–82 °F) and 40–60% relative humidity. The makers’ sheets prevail.',
+  temperature: (unit: string) => `Temperature (${unit})`,
+  humidity: 'Relative humidity (%)',
+  noteAir: 'Note the room',
+  airNeeded: 'Type a temperature, a humidity or both.',
+  humidityProblems: {
+    unreadable: 'This is not a humidity. Type a percentage, such as 52.',
+    impossible: 'No workroom is so dry or so damp. Type a percentage between 5 and 100.',
+  },
+  noRoom: 'No workroom is like that. Check the figure and its unit.',
+  remarks: {
+    cold: 'Colder than is usual: ink runs thick and powder clings badly.',
+    warm: 'Warmer than is usual: ink may dry in the nozzles, powder may cake.',
+    dry: 'Drier than is usual: film charges up and powder sticks where it should not.',
+    damp: 'Damper than is usual: film and powder take up moisture, and a cure turns oily.',
+  } satisfies Record<Exclude<AirRemark, 'impossible'>, string>,
+  lastReading: (when: string, air: string, by: string) =>
+    `Last read ${when}: ${air}${by === '' ? '' : `, ${by}`}`,
+  noReading: 'The room has not been read yet.',
+  reading: 'The room',
+  list: 'Change the list',
+  change: 'Change',
+  changeOf: (check: string) => `Change: ${check}`,
+  add: 'A check of your own',
+  name: 'What is checked',
+  nameNeeded: 'Say what is checked.',
+  when: 'When',
+  days: 'Days',
+  daysProblem: 'Write a whole number of days from 2 to 366.',
+  film: (unit: string) => `Film (${unit})`,
+  hazard: 'What can hurt at it',
+  giveUp: 'No longer done',
+  takeUp: 'Do it again',
+  reset: 'As to start with',
+  archived: 'no longer done',
+  history: 'What was noted',
+  nothingNoted: 'Nothing is noted yet.',
+  historyTakenBack: 'taken back',
+  older: (count: number, ways: Ways) => `${counted(count, 'older note', 'older notes', ways)} not shown.`,
+  dates: 'Best before',
+  pastSince: (name: string, lot: string, date: string) =>
+    `${name}${lot === '' ? '' : `, lot ${lot}`}: best before ${date}`,
+  datesHint: 'Try old film, ink or powder on a scrap first. Their makers’ sheets say how long they keep.',
+};

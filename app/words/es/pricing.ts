@@ -1,0 +1,191 @@
+import type { BreakEven } from '../../../src/pricing';
+import type { Words } from '../en';
+import { counted } from '../format';
+import { copies } from './counts';
+
+export const price: Words['price'] = {
+  title: (order) => `Precio de ${order}`,
+  button: 'Precio',
+  buttonNamed: (order, told) => `${told}: precio de ${order}`,
+  nothing: 'Este pedido todavía no tiene copias, así que no hay nada que valorar.',
+  withTax: 'con impuesto',
+  earned: (margin, markup, cost) =>
+    [margin && `margen ${margin}`, markup && `recargo ${markup}`, `costo ${cost}`]
+      .filter(Boolean)
+      .join(' · '),
+  problems: {
+    'below-cost': 'Este precio es menor que lo que cuesta el pedido.',
+    'below-aim': 'Este precio gana menos de lo que se busca.',
+    'no-garment-price': 'Algunas prendas no tienen precio, así que no se cobran. Ponerles uno abajo.',
+  },
+  alone: (film) =>
+    `No todo está distribuido, así que su costo se calcula como una tirada propia en ${film}. Junto a otros pedidos suele costar menos.`,
+  lines: 'Cómo se compone',
+  columns: { what: 'Qué', count: 'Cantidad', each: 'Cada uno', amount: 'Importe' },
+  fee: 'Arte, diseños nuevos',
+  supplied: 'Prendas que trae el cliente',
+  breakOff: (from, share, name) =>
+    name === null ? `Desde ${from} estampados, ${share} menos` : `${name}: desde ${from}, ${share} menos`,
+  discount: (share) => `Descuento, ${share}`,
+  rush: (share) => `Urgente, ${share}`,
+  minimum: 'Hasta el pedido mínimo',
+  tax: (name, share) => `${name} ${share}`,
+  taxIncluded: (name, share) => `de ello ${name} ${share}`,
+  taxName: 'Impuesto',
+  subtotal: 'Suma',
+  deposit: (amount) => `anticipo ${amount}`,
+  own: 'Para este pedido',
+  aim: 'Se busca',
+  aims: { shop: 'lo del taller', margin: 'un margen propio', markup: 'un recargo propio' },
+  aimShare: 'Por ciento',
+  discountField: 'Descuento (%)',
+  newDesigns: 'Diseños nuevos',
+  newDesignsHint: (count) => `vacío: los que ningún otro pedido tiene, ${count}`,
+  isSupplied: 'El cliente trae las prendas',
+  garments: 'Prendas, lo que una cuesta al taller',
+  garmentPrice: (name) => `Precio de ${name}`,
+  garmentDefault: (usual) => `vacío: ${usual}`,
+  chart: 'Qué hace al margen un cambio de precio',
+  change: 'Precio cambiado en',
+  changed: (change, now, margin) => `${change}: ${now}, margen ${margin}`,
+  none: 'ninguno',
+  rates: 'Precios del taller',
+  quote: 'Presupuesto',
+  wholeProblem: 'Escribir un número entero, o dejarlo vacío.',
+};
+
+export const prices: Words['prices'] = {
+  title: 'Precios del taller',
+  hint: 'Los valores iniciales son práctica común, sin fuente.',
+  groups: {
+    aim: 'Lo que un estampado cuesta al cliente',
+    order: 'Además, por pedido',
+    quote: 'Presupuestos',
+  },
+  by: 'El precio de un estampado sale',
+  bys: { cost: 'de lo que cuesta', placement: 'de cada zona', length: 'del largo de película' },
+  aim: 'Se busca',
+  aims: { margin: 'margen, del precio', markup: 'recargo, sobre el costo' },
+  aimShare: 'Por ciento',
+  marginProblem:
+    'Un margen es parte del precio, así que queda por debajo del 100 %. Para más, elegir recargo.',
+  placement: 'Precio de una zona',
+  length: (unit) => `Precio de un ${unit} de película, merma incluida`,
+  artworkFee: 'Tarifa de arte por diseño nuevo',
+  breaks: 'Menos por muchos',
+  breaksHint: 'Desde cuántos y cuánto menos, como 24: 5%; 48: 10%',
+  breaksProblem: 'Escribir cantidad y porcentaje, con punto y coma entre dos: 24: 5%; 48: 10%.',
+  breaksBy: 'Se cuenta',
+  breaksBys: { order: 'en todo el pedido', design: 'por cada diseño' },
+  rush: 'Urgente (%)',
+  minimum: 'Pedido mínimo',
+  deposit: 'Anticipo (%)',
+  tax: 'Impuesto',
+  taxes: { none: 'ninguno', 'on-top': 'se suma', included: 'incluido en los precios' },
+  taxName: 'Nombre del impuesto',
+  taxShare: 'Impuesto (%)',
+  validDays: 'Un presupuesto vale (días)',
+  daysProblem: 'Escribir un número entero de días, de 1 a 365.',
+  name: 'Nombre del taller',
+  address: 'Dirección del taller',
+  zeroPrice: 'Con precio cero se regalaría cada estampado. Escribir lo que cuesta al cliente.',
+};
+
+export const quote: Words['quote'] = {
+  title: 'Presupuesto',
+  back: 'Volver al precio',
+  print: 'Imprimir o guardar como PDF',
+  hint: 'Se imprime en una página; la ventana de impresión del navegador también lo guarda como PDF. Nada en él dice el costo.',
+  heading: (number) => `Presupuesto ${number}`,
+  date: (day) => `Fecha: ${day}`,
+  until: (day) => `Válido hasta el ${day}`,
+  for: 'Para',
+  print1: (name) => `Estampado: ${name}`,
+  total: 'Total',
+  deposit: (amount) => `Anticipo para empezar: ${amount}`,
+  notes: 'Notas',
+  changed: (before, now) =>
+    `Este presupuesto se dio por ${before}. El pedido ha cambiado desde entonces: ahora suma ${now}.`,
+  again: 'Dar un presupuesto nuevo',
+  noName: 'El nombre y la dirección del taller están vacíos.',
+  missing: 'Elegir primero el precio de un pedido, después su presupuesto.',
+  toOrders: 'Ir a los pedidos',
+};
+
+export const compare: Words['compare'] = {
+  title: (run) => `${run} en otra película y de otras maneras`,
+  hint: (count, ways) =>
+    `${copies(count, ways)}, distribuidas de nuevo de cada manera con la misma búsqueda y el mismo número de distribuciones. Lo fijado se suelta. Buscar más tiempo toma menos.`,
+  start: 'Distribuir todas',
+  again: 'Distribuirlas otra vez',
+  way: 'Manera',
+  film: 'Película',
+  waste: 'Merma',
+  filmCost: 'Costo de película',
+  cost: 'Costo de la tirada',
+  minutes: 'De imprimir a la bolsa',
+  leftOut: (count, ways) => `${copies(count, ways)} fuera`,
+  apply: 'Tomarla',
+  applyNamed: (way) => `Tomar: ${way}`,
+  applied: (way) => `La tirada está así ahora: ${way}. Deshacer la devuelve.`,
+  locked: 'Esta tirada está bloqueada o impresa: se puede mirar de otra manera, pero no tomarla.',
+  stale: 'Los pedidos o la película han cambiado. Distribuir otra vez antes de tomar una.',
+  same: (film) => `${film}, como está`,
+  other: (film) => `${film}, disponible`,
+  turn: 'todo transfer puede girar',
+  width: (film, width) => `${film}, pero de ${width} de ancho`,
+  gap: (gap) => `separación de ${gap}`,
+  priceByArea: 'La película de otro ancho se valora por su superficie.',
+  addWidth: 'Otro ancho',
+  addGap: 'Otra separación',
+  add: 'Añadir',
+  cheapest: 'lo mínimo',
+  unknown: '—',
+};
+
+const breakEvens: Record<BreakEven['kind'], (name: string, count: string) => string> = {
+  always: (name) => `Hacerlas nunca es más caro que «${name}», sea cual sea la cantidad.`,
+  never: (name) => `«${name}» siempre es más barato que hacerlas, sea cual sea la cantidad.`,
+  from: (name, count) => `Hacerlas conviene desde ${count}; por debajo, «${name}» es más barato.`,
+  'up-to': (name, count) => `Hacerlas conviene hasta ${count}; por encima, «${name}» es más barato.`,
+};
+
+export const makeOrBuy: Words['makeOrBuy'] = {
+  title: (run) => `Hacer ${run}, o comprarla`,
+  hint: 'Escribir lo que piden otros, como en su lista de precios. Los precios quedan aquí para la próxima vez.',
+  kinds: {
+    length: 'transfers comprados, por largo',
+    piece: 'transfers comprados, por pieza',
+    decorated: 'decorado de otra manera',
+  },
+  kind: 'Manera',
+  name: 'Nombre',
+  nameEmpty: 'Darle un nombre, para distinguirla.',
+  price: { length: 'Precio', piece: 'Precio de uno', decorated: 'Precio de un estampado' },
+  per: 'por',
+  width: 'Ancho de su película',
+  setUp: 'Preparación por cada color de un diseño',
+  colours: 'Colores de un diseño',
+  coloursProblem: 'Escribir un número entero de 1 a 20.',
+  shipping: 'Envío',
+  days: 'Días hasta que llega',
+  daysProblem: 'Escribir un número entero de días, 0 si está al momento.',
+  add: 'Añadir una manera',
+  change: 'Cambiar',
+  edit: (name) => `Cambiar ${name}`,
+  remove: (name) => `Quitar ${name}`,
+  made: 'Hecho',
+  bought: 'Comprado',
+  ready: 'Aquí en',
+  dayCount: (count, ways) => counted(count, 'día', 'días', ways),
+  breakEven: ({ kind, ...rest }, name, ways) =>
+    breakEvens[kind](name, 'count' in rest ? copies(rest.count, ways) : ''),
+  comparedTransfers:
+    'Se compara hasta el transfer: película, tinta, polvo, electricidad y manos hasta separarlo, con su parte de estropeados y gastos generales. Prendas, planchado y empaque son iguales de las dos maneras.',
+  comparedDecorated:
+    'Se compara hasta la prenda decorada: todo menos prendas y empaque, con su parte de estropeados y gastos generales.',
+  linear:
+    'Más o menos copias se toman de la misma mezcla, con película en proporción; lo que una tirada cuesta sea cual sea la cantidad se cuenta una vez.',
+  chart: 'Costo según la cantidad, hecho y comprado',
+  nothing: 'Todavía no hay escrito ningún precio de otra manera.',
+};

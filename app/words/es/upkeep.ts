@@ -1,0 +1,129 @@
+import type { Words } from '../en';
+import { counted, roundLength } from '../format';
+
+export const upkeep: Words['upkeep'] = {
+  title: 'Mantenimiento',
+  hint: 'La lista inicial es práctica común, sin fuente. Los manuales de impresora, plancha, tinta, película y polvo van por delante: cambiarla a lo que digan.',
+  checks: {
+    'white-stirred': 'Tinta blanca removida o agitada',
+    nozzles: 'Prueba de inyectores impresa y mirada',
+    'film-square': 'Película derecha en la alimentación',
+    'powder-dry': 'Polvo seco y sin grumos',
+    blade: 'Cuchilla afilada, ranura limpia',
+    room: 'Temperatura y humedad del taller leídas',
+    capping: 'Estación de tapado y limpiador limpios',
+    filters: 'Filtros y ventiladores sin polvo',
+    platen: 'Temperatura del plato medida con sonda',
+    'waste-ink': 'Tinta residual vaciada',
+    rollers: 'Rodillos de alimentación limpios',
+    'deep-clean': 'Alrededores del cabezal limpios',
+  },
+  line: (list, more) => `Mantenimiento pendiente: ${list}${more > 0 ? `; y ${more} más` : ''}.`,
+  lineNever: 'Todavía no hay mantenimiento anotado.',
+  pastDate: (list) => `Pasado de fecha: ${list}.`,
+  open: 'Mantenimiento',
+  due: 'Pendiente',
+  nothingDue: 'No hay nada pendiente.',
+  doneFor: 'Hecho por ahora',
+  standing: (standing, ways) => {
+    switch (standing.kind) {
+      case 'done':
+        return '';
+      case 'never':
+        return 'sin anotar todavía';
+      case 'days':
+        return standing.over === 0
+          ? 'toca hoy'
+          : `pendiente desde hace ${counted(standing.over, 'día', 'días', ways)}`;
+      case 'film':
+        return standing.over === 0
+          ? 'toca ahora'
+          : `pendiente desde hace ${roundLength(standing.over, ways)} de película`;
+    }
+  },
+  intervals: { day: 'cada día', days: 'cada tantos días', film: 'cada tanta película' },
+  interval: (interval, ways) => {
+    switch (interval.kind) {
+      case 'day':
+        return 'cada día';
+      case 'days':
+        return interval.days === 7 ? 'cada semana' : `cada ${counted(interval.days, 'día', 'días', ways)}`;
+      case 'film':
+        return `cada ${roundLength(interval.length, ways)} de película`;
+    }
+  },
+  lastDone: (when, by) => `${when}, ${by}`,
+  done: 'Hecho',
+  doneOf: (check) => `Hecho: ${check}`,
+  takeBack: 'Retirar',
+  takeBackOf: (check) => `Retirar: ${check}`,
+  by: 'Iniciales',
+  byHint: 'De quien lo hace; quedan para la próxima vez.',
+  byNeeded: 'Escribir las iniciales de quien lo hizo.',
+  note: 'Nota',
+  noteHint: 'Qué se encontró. Va con la próxima revisión que se marque.',
+  noted: (check) => `Anotado: ${check}.`,
+  tookBack: (check) => `Retirado: ${check}.`,
+  hazards: {
+    none: 'nada',
+    ink: 'tinta y líquido de limpieza',
+    heat: 'calor',
+    powder: 'polvo en el aire',
+    blade: 'una cuchilla',
+  },
+  cautions: {
+    ink: 'Tinta y líquido de limpieza: leer sus fichas de datos de seguridad, usar guantes y protección para los ojos.',
+    heat: 'Plato caliente: apartar las manos, usar una sonda hecha para ello, dejar enfriar la plancha antes de limpiarla.',
+    powder:
+      'Polvo: que no llegue al aire ni a las llamas, usar mascarilla, ventilar. Límites de polvo molesto: 29 CFR 1910.1000, tabla Z-1.',
+    blade: 'Las cuchillas cortan: apagar el cortador antes de meter la mano.',
+  },
+  deference:
+    'Los manuales y fichas de los fabricantes, las normas locales y la práctica formada van por delante.',
+  air: 'El taller',
+  airHint:
+    'Práctica común: 20–28 °C (68–82 °F) y 40–60 % de humedad relativa. Mandan las fichas de los fabricantes.',
+  temperature: (unit) => `Temperatura (${unit})`,
+  humidity: 'Humedad relativa (%)',
+  noteAir: 'Anotar el taller',
+  airNeeded: 'Escribir una temperatura, una humedad o ambas.',
+  humidityProblems: {
+    unreadable: 'Esto no es una humedad. Escribir un porcentaje, como 52.',
+    impossible: 'Ningún taller es tan seco ni tan húmedo. Escribir un porcentaje entre 5 y 100.',
+  },
+  noRoom: 'Ningún taller está así. Revisar la cifra y su unidad.',
+  remarks: {
+    cold: 'Más frío de lo habitual: la tinta espesa y el polvo se adhiere mal.',
+    warm: 'Más calor de lo habitual: la tinta puede secarse en los inyectores, el polvo puede apelmazarse.',
+    dry: 'Más seco de lo habitual: la película se carga y el polvo se pega donde no debe.',
+    damp: 'Más húmedo de lo habitual: película y polvo toman humedad, y el curado sale aceitoso.',
+  },
+  lastReading: (when, air, by) => `Última lectura, ${when}: ${air}${by === '' ? '' : `, ${by}`}`,
+  noReading: 'El taller no se ha leído todavía.',
+  reading: 'El taller',
+  list: 'Cambiar la lista',
+  change: 'Cambiar',
+  changeOf: (check) => `Cambiar: ${check}`,
+  add: 'Una revisión propia',
+  name: 'Qué se revisa',
+  nameNeeded: 'Decir qué se revisa.',
+  when: 'Cuándo',
+  days: 'Días',
+  daysProblem: 'Escribir un número entero de días, de 2 a 366.',
+  film: (unit) => `Película (${unit})`,
+  hazard: 'Qué puede hacer daño',
+  giveUp: 'Ya no se hace',
+  takeUp: 'Hacerla otra vez',
+  reset: 'Como al principio',
+  archived: 'ya no se hace',
+  history: 'Lo anotado',
+  nothingNoted: 'Todavía no hay nada anotado.',
+  historyTakenBack: 'retirado',
+  older: (count, ways) =>
+    `${counted(count, 'nota anterior sin mostrar', 'notas anteriores sin mostrar', ways)}.`,
+  dates: 'Consumo preferente',
+  pastSince: (name, lot, date) =>
+    `${name}${lot === '' ? '' : `, lote ${lot}`}: consumo preferente hasta el ${date}`,
+  datesHint:
+    'Probar antes en un retazo la película, la tinta o el polvo viejos. Las fichas de los fabricantes dicen cuánto duran.',
+};

@@ -1,0 +1,276 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+
+import { expect, layOut, openShop, pasteTable, sentence, stop, test } from './shop';
+
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+const TABLE = `order,transfer,width,height,count,due,may turn
+Harbour Rowing,Crest left chest,89,89,6,,yes
+Harbour Rowing,Row the Bay back,250,102,4,,no
+Corner Oven,Badge,140,140,8,,yes`;
+
+/** Three transfers of two orders, laid out. */
+async function laidRun(page: Page): Promise<void> {
+  await openShop(page);
+  await pasteTable(page, TABLE);
+  await layOut(page);
+  await stop(page);
+}
+
+const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
+const amounts = (page: Page, where: string) =>
+  page
+    .locator(`${where} [data-amount]`)
+    .evaluateAll((all) => all.map((each) => Number(each.getAttribute('data-amount'))));
+const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
+
+/** Minor units of a figure as it is told. */
+const minor = (text: string) => Math.round(100 * Number(text.replace(/[^\d.-]/g, '')));
+
+/** The text of each page. */
+async function pdfTexts(bytes: Uint8Array): Promise<string[]> {
+  const document = await getDocument({ data: new Uint8Array(bytes) }).promise;
+  const texts: string[] = [];
+  for (let number = 1; number <= document.numPages; number += 1) {
+    const { items } = await (await document.getPage(number)).getTextContent();
+    texts.push(items.map((item) => ('str' in item ? item.str : '')).join(' '));
+  }
+  return texts;
+}
+
+async function openSheet(page: Page): Promise<void> {
+  await sentence(page)
+    .getByRole('button', { name: /what the run costs/ })
+    .click();
+  await expect(page.getByTestId('cost-total')).toBeVisible();
+}
+
+test('what a run costs sums from every copy to the total, opens to its formulas, and follows the rates', async ({
+  page,
+}) => {
+  await laidRun(page);
+  const film = (await sentence(page).locator('.opens').textContent()) ?? '';
+  await openSheet(page);
+  const total = page.getByTestId('cost-total');
+  const all = minor((await total.textContent()) ?? '');
+  expect(sum(await amounts(page, '.cost-lines'))).toBe(all);
+  expect(sum(await amounts(page, '.cost-parts'))).toBe(all);
+  // The figure of the sentence is the film's, and its formula has the length that the sentence tells.
+  const filmLine = page.locator('details[data-kind="film"]');
+  await filmLine.locator('summary').click();
+  await expect(filmLine.getByText(new RegExp(`m × £8\\.40/m = ${film.replace('.', '\\.')}`))).toBeVisible();
+  // Down to one copy and back; at every step lines and parts sum to what is told.
+  for (const part of [/Harbour Rowing/, /Crest left chest/]) {
+    await button(page, part).first().click();
+    const own = minor((await total.textContent()) ?? '');
+    expect(own).toBeGreaterThan(0);
+    expect(sum(await amounts(page, '.cost-lines'))).toBe(own);
+    expect(sum(await amounts(page, '.cost-parts'))).toBe(own);
+  }
+  await page.locator('.cost-part').first().click();
+  expect(sum(await amounts(page, '.cost-lines'))).toBe(minor((await total.textContent()) ?? ''));
+  await expect(page.getByText(/of the run × .*shared by the film/).first()).toBeHidden();
+  await filmLine.locator('summary').click();
+  await expect(filmLine.getByText(/of the run × .*shared by the film its rectangles take/)).toBeVisible();
+  await button(page, 'Run 1').click();
+  // No artwork: what is assumed is said.
+  await expect(page.getByText(/White and colour are taken to cover all of 3 transfers/)).toBeVisible();
+
+  await button(page, 'Costs of this shop').click();
+  const ink = page.getByRole('textbox', { name: 'White ink (GBP / l)' });
+  for (const [typed, answer] of [
+    ['-3', 'A price cannot be below zero.'],
+    ['0', /At zero this would vanish from every cost/],
+    ['12 EUR', /Nothing is converted here/],
+    ['much', /This is not a price/],
+  ] as const) {
+    await ink.fill(typed);
+    await button(page, 'Save').click();
+    await expect(page.getByText(answer)).toBeVisible();
+    await expect(ink).toHaveValue(typed);
+  }
+  await ink.fill('1,60 per ml');
+  await button(page, 'Save').click();
+  await expect.poll(async () => minor((await total.textContent()) ?? '')).toBeGreaterThan(all);
+  const white = page.locator('details[data-kind="white-ink"]');
+  await white.locator('summary').click();
+  await expect(white.getByText(/× 14 ml\/m² × £1,600\.00\/l = £/)).toBeVisible();
+  // A rate that is left out is said to be.
+  await button(page, 'Costs of this shop').click();
+  await ink.fill('');
+  await button(page, 'Save').click();
+  await white.locator('summary').click();
+  await expect(white.getByText('left out: it has no price')).toBeVisible();
+});
+
+test('an order is priced, quoted on one page, and quoted anew when it changes', async ({ page }) => {
+  await laidRun(page);
+  await page.getByRole('link', { name: 'Orders' }).click();
+  await button(page, /price of Corner Oven$/).click();
+  const total = page.getByTestId('price-total');
+  const before = minor((await total.textContent()) ?? '');
+  expect(sum(await amounts(page, '.price-lines'))).toBe(before);
+  await expect(page.getByText(/^margin [\d.]+% · markup [\d.]+% · cost £/)).toBeVisible();
+  const aim = page.getByLabel('Aimed at', { exact: true });
+  await aim.selectOption({ label: 'a margin of its own' });
+  const share = page.getByRole('textbox', { name: 'Per cent' });
+  await share.fill('100');
+  await share.press('Enter');
+  await expect(page.getByText(/A margin is a share of the price/)).toBeVisible();
+  await share.fill('75');
+  await share.press('Enter');
+  await expect.poll(async () => minor((await total.textContent()) ?? '')).toBeGreaterThan(before);
+  await page.getByRole('slider', { name: 'Price changed by' }).press('ArrowRight');
+  await expect(page.getByText(/^\+1%: £.*, margin [\d.]+%$/)).toBeVisible();
+
+  await button(page, 'Prices of this shop').click();
+  await page.getByLabel('Tax', { exact: true }).selectOption('on-top');
+  await page.getByRole('textbox', { name: 'Name of the tax' }).fill('VAT');
+  await page.getByRole('textbox', { name: 'Tax (%)' }).fill('20');
+  await page.getByRole('textbox', { name: 'Shop’s name' }).fill('Print Barn');
+  await page.getByRole('textbox', { name: 'Shop’s address' }).fill('2 Mill Lane\nHarbour');
+  await page.getByRole('textbox', { name: 'Less for many' }).fill('24 pieces');
+  await button(page, 'Save').click();
+  await expect(page.getByText(/Write each as a count and a percentage/)).toBeVisible();
+  await page.getByRole('textbox', { name: 'Less for many' }).fill('8: 10%');
+  await button(page, 'Save').click();
+  await expect(page.getByText('From 8 prints on, 10.0% off')).toBeVisible();
+
+  const told = (await total.textContent()) ?? '';
+  await button(page, 'Quote').click();
+  await page.getByRole('textbox', { name: 'Notes' }).fill('Collect after four.');
+  await page.getByRole('heading', { name: 'Quote', exact: true }).click();
+  const paper = page.getByTestId('quote');
+  await expect(paper).toContainText('Collect after four.');
+  const text = await pdfTexts(await page.pdf({ preferCSSPageSize: true }));
+  expect(text).toHaveLength(1);
+  for (const expected of [
+    'Print Barn',
+    '2 Mill Lane',
+    'Quote 0001',
+    'Corner Oven',
+    'VAT',
+    told,
+    'Collect after four.',
+  ]) {
+    expect(text[0]).toContain(expected);
+  }
+  expect(text[0]).not.toMatch(/margin|cost/i);
+
+  // More of them: the quote says that it no longer holds, and another is given.
+  await button(page, 'Back to the price').click();
+  await page.getByRole('textbox', { name: 'Discount (%)' }).fill('10');
+  await page.getByRole('textbox', { name: 'Discount (%)' }).press('Enter');
+  await button(page, 'Quote').click();
+  await expect(page.getByText(/The order has changed since/)).toBeVisible();
+  await button(page, 'Give a new quote').click();
+  await expect(paper).toContainText('Quote 0002');
+  await expect(page.getByText(/The order has changed since/)).toBeHidden();
+});
+
+test('other films and ways are laid out side by side; one is taken and taken back', async ({ page }) => {
+  await laidRun(page);
+  const before = await sentence(page).textContent();
+  await openSheet(page);
+  await button(page, 'Compare films').click();
+  const rows = page.locator('.ways tbody tr[data-done="true"]');
+  await expect(rows).toHaveCount(5, { timeout: 30_000 });
+  await page.getByRole('textbox', { name: 'Another width' }).fill('wide');
+  await button(page, 'Add: Another width').click();
+  await expect(page.getByText(/This is not a length/)).toBeVisible();
+  await page.getByRole('textbox', { name: 'Another width' }).fill('560 mm');
+  await button(page, 'Add: Another width').click();
+  await page.getByRole('textbox', { name: 'Another gap' }).fill('12 mm');
+  await button(page, 'Add: Another gap').click();
+  await expect(rows).toHaveCount(7, { timeout: 30_000 });
+  const wider = page.locator('.ways tr', { hasText: '560 mm wide' });
+  const gap = page.locator('.ways tr', { hasText: 'gap of 12 mm' });
+  const metres = async (row: typeof gap) =>
+    Number.parseFloat((await row.locator('td').first().textContent()) ?? '');
+  const asSet = await metres(page.locator('.ways tr', { hasText: 'as it is set' }));
+  expect(await metres(wider)).toBeLessThan(asSet);
+  expect(await metres(gap)).toBeGreaterThan(asSet);
+  await expect(gap.locator('td').nth(4)).toHaveText(/min|h/);
+  const taken = await metres(gap);
+  await button(page, 'Take: gap of 12 mm').click();
+  await expect(sentence(page)).toContainText(`${taken.toFixed(2)} m of film`);
+  await expect(page.locator('.film-bar')).toContainText('gap 12 mm');
+  await button(page, 'Undo').click();
+  await expect(page.locator('.film-bar')).toContainText('gap 5 mm');
+  expect(await sentence(page).textContent()).toBe(before);
+});
+
+test('making is held against buying, with the count at which it pays', async ({ page }) => {
+  await laidRun(page);
+  await openSheet(page);
+  await button(page, 'Make or buy').click();
+  await button(page, 'Add a way').click();
+  await page.getByLabel('Way', { exact: true }).selectOption('piece');
+  await page.getByRole('textbox', { name: 'Price of one (GBP)' }).fill('9 $');
+  await button(page, 'Save').click();
+  await expect(page.getByText('Give it a name, so that it can be told apart.')).toBeVisible();
+  await expect(page.getByText(/Nothing is converted here/)).toBeVisible();
+  await page.getByRole('textbox', { name: 'Name' }).fill('From town');
+  await page.getByRole('textbox', { name: 'Price of one (GBP)' }).fill('9');
+  await page.getByRole('textbox', { name: /^Shipping/ }).fill('5');
+  await button(page, 'Save').click();
+  const way = page.getByRole('region', { name: 'From town' });
+  // 18 copies at 9.00 and 5.00 for shipping.
+  await expect(way).toContainText('£167.00');
+  await expect(way.getByText(/^Making (pays from \d+ copies on|is never dearer)/)).toBeVisible();
+  await button(page, 'Change From town').click();
+  await page.getByRole('textbox', { name: 'Price of one (GBP)' }).fill('0.10');
+  await button(page, 'Save').click();
+  await expect(way.getByText('“From town” is always cheaper than making, whatever the count.')).toBeVisible();
+});
+
+test('a locked run keeps its costs when prices change', async ({ page }) => {
+  await laidRun(page);
+  await button(page, 'Lock for print').click();
+  await openSheet(page);
+  const before = await page.getByTestId('cost-total').textContent();
+  await expect(page.getByText(/Reckoned with the prices and times of the day/)).toBeVisible();
+  await button(page, 'Costs of this shop').click();
+  await page.getByRole('textbox', { name: 'Powder (GBP / kg)' }).fill('900');
+  await button(page, 'Save').click();
+  await expect(page.getByTestId('cost-total')).toHaveText(before ?? '');
+});
+
+test('the windows of costs and prices meet WCAG 2.2 AA', async ({ page }) => {
+  test.setTimeout(120_000);
+  await laidRun(page);
+  const check = async (where: string) => {
+    const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
+    expect(violations.map(({ id, nodes }) => `${where}: ${id} ${nodes[0]?.html}`)).toEqual([]);
+  };
+  await openSheet(page);
+  await page.locator('.cost-lines summary').first().click();
+  await check('cost sheet');
+  await button(page, 'Costs of this shop').click();
+  await page.getByRole('textbox', { name: 'Any garment (GBP / 1)' }).fill('x');
+  await button(page, 'Save').click();
+  await check('costs');
+  await button(page, 'Cancel').click();
+  await button(page, 'Make or buy').click();
+  await button(page, 'Add a way').click();
+  await page.getByRole('textbox', { name: 'Name' }).fill('From town');
+  await page.getByRole('textbox', { name: /^Price/ }).fill('22');
+  await button(page, 'Save').click();
+  await check('make or buy');
+  await page.keyboard.press('Escape');
+  await openSheet(page);
+  await button(page, 'Compare films').click();
+  await expect(page.locator('.ways tr[data-done="true"]')).toHaveCount(5, { timeout: 30_000 });
+  await check('compare');
+  await page.keyboard.press('Escape');
+  await page.getByRole('link', { name: 'Orders' }).click();
+  await button(page, /price of Harbour Rowing$/).click();
+  await check('price');
+  await button(page, 'Prices of this shop').click();
+  await check('prices');
+  await button(page, 'Cancel').click();
+  await button(page, 'Quote').click();
+  await expect(page.getByTestId('quote')).toBeVisible();
+  await check('quote');
+});

@@ -1,0 +1,114 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expect, kept, layOut, notices, openShop, pasteTable, test } from './shop';
+
+/** Opens the window from the Press room of an empty shop. */
+async function openUpkeep(page: Page): Promise<void> {
+  await openShop(page);
+  await page.goto('./#/press');
+  await page.getByTestId('upkeep-due').getByRole('button', { name: 'Upkeep' }).click();
+}
+
+test('what is due is said before a run is locked, and holds nothing up', async ({ page }) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,4,,no');
+  await layOut(page);
+  const due = page.getByTestId('upkeep-due');
+  await expect(due).toContainText('No upkeep is noted yet.');
+  await due.getByRole('button', { name: 'Upkeep' }).click();
+
+  // Nothing is noted without initials.
+  const window = page.getByRole('dialog', { name: 'Upkeep' });
+  await window.getByRole('button', { name: 'Done: White ink stirred or shaken' }).click();
+  await expect(window.getByText('Type the initials of who did it.')).toBeVisible();
+  await window.getByRole('textbox', { name: 'Initials' }).fill('MK');
+  await window.getByRole('textbox', { name: 'Note' }).fill('one can nearly empty');
+  await window.getByRole('button', { name: 'Done: White ink stirred or shaken' }).click();
+  await window.getByRole('button', { name: 'Done: Nozzle check printed and looked at' }).click();
+  await expect(window.getByTestId('done-checks').getByRole('listitem')).toHaveCount(2);
+
+  // A mistake is taken back by another note.
+  await window.getByRole('button', { name: 'Take back: Nozzle check' }).click();
+  await expect(window.getByTestId('done-checks').getByRole('listitem')).toHaveCount(1);
+  await window.getByText('What was noted').click();
+  const history = window.getByTestId('upkeep-history');
+  await expect(history.getByRole('listitem')).toHaveCount(3);
+  await expect(history).toContainText('White ink stirred or shaken · one can nearly empty');
+  await expect(history).toContainText('Nozzle check printed and looked at: taken back');
+  await page.keyboard.press('Escape');
+
+  await expect(due).toContainText('Upkeep due: Nozzle check printed and looked at; Film square in the feed;');
+  await page.getByRole('button', { name: 'Lock for print' }).click();
+  await expect(notices(page)).toContainText('is locked for print');
+  await page.goto('./#/press');
+  await expect(page.getByTestId('upkeep-due')).toContainText('Upkeep due: Nozzle check');
+
+  // It is kept, and so are the initials.
+  await kept(page);
+  await page.reload();
+  await page.getByTestId('upkeep-due').getByRole('button', { name: 'Upkeep' }).click();
+  await expect(page.getByRole('textbox', { name: 'Initials' })).toHaveValue('MK');
+});
+
+test('the room is read, and questioned where it cannot be so', async ({ page }) => {
+  await openUpkeep(page);
+  const window = page.getByRole('dialog', { name: 'Upkeep' });
+  const note = window.getByRole('button', { name: 'Note the room' });
+  await note.click();
+  await expect(window.getByText('Type a temperature, a humidity or both.')).toBeVisible();
+  await window.getByRole('textbox', { name: 'Initials' }).fill('JO');
+  await window.getByRole('textbox', { name: 'Temperature (°C)' }).fill('230');
+  await window.getByRole('textbox', { name: 'Relative humidity (%)' }).fill('0.5');
+  await note.click();
+  await expect(window.getByText('No workroom is like that. Check the figure and its unit.')).toBeVisible();
+  await expect(window.getByText('Type a percentage between 5 and 100.')).toBeVisible();
+  await window.getByRole('textbox', { name: 'Temperature (°C)' }).fill('73.4 F');
+  await window.getByRole('textbox', { name: 'Relative humidity (%)' }).fill('66');
+  await note.click();
+  await expect(window.getByTestId('last-reading')).toContainText('23 °C, 66%, JO');
+  await expect(window.getByText('Damper than is usual')).toBeVisible();
+  // With it, the check of the room is done.
+  await expect(window.getByTestId('done-checks')).toContainText('Temperature and humidity of the room read');
+});
+
+test('the list is the shop’s: another interval, a check of its own, one that is given up', async ({
+  page,
+}) => {
+  await openUpkeep(page);
+  const window = page.getByRole('dialog', { name: 'Upkeep' });
+  await window.getByText('Change the list').click();
+  await window.getByRole('button', { name: 'Change: Nozzle check' }).click();
+  await window.getByRole('combobox', { name: 'When' }).selectOption('every so many days');
+  await window.getByRole('textbox', { name: 'Days' }).fill('1');
+  await window.getByRole('button', { name: 'Save' }).click();
+  await expect(window.getByText('Write a whole number of days from 2 to 366.')).toBeVisible();
+  await window.getByRole('textbox', { name: 'Days' }).fill('3');
+  await window.getByRole('button', { name: 'Save' }).click();
+  await expect(window.getByTestId('due-checks')).toContainText('every 3 days');
+  await window.getByRole('button', { name: 'A check of your own' }).click();
+  await window.getByRole('textbox', { name: 'What is checked' }).fill('Belt of the oven oiled');
+  await window.getByRole('combobox', { name: 'When' }).selectOption('every so much film');
+  await window.getByRole('textbox', { name: 'Film (m)' }).fill('200');
+  await window.getByRole('button', { name: 'Save' }).click();
+  await expect(window.getByTestId('due-checks')).toContainText('Belt of the oven oiled');
+  await window.getByRole('button', { name: 'Change: Blade sharp' }).click();
+  await window.getByRole('button', { name: 'No longer done' }).click();
+  await expect(window.getByTestId('due-checks')).not.toContainText('Blade sharp');
+});
+
+for (const scheme of ['light', 'dark'] as const) {
+  test(`the window of upkeep meets WCAG 2.2 AA: ${scheme}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await openUpkeep(page);
+    const window = page.getByRole('dialog', { name: 'Upkeep' });
+    await window.getByRole('textbox', { name: 'Initials' }).fill('MK');
+    await window.getByRole('button', { name: /^Done: White ink/ }).click();
+    await window.getByText('Change the list').click();
+    await window.getByRole('button', { name: 'Change: Nozzle check' }).click();
+    await window.getByText('What was noted').click();
+    const { violations } = await new AxeBuilder({ page })
+      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+      .analyze();
+    expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`)).toEqual([]);
+  });
+}

@@ -1,0 +1,125 @@
+import type { Closing, Driver, Quantity, Settings, Tunable } from '../../model';
+import type { Finding, Rate } from './finding';
+import { driverOf, plannedOf } from './runs';
+
+/** A setting and what a rate found makes of it. */
+export interface Change {
+  readonly setting: Tunable;
+  readonly before: number;
+  readonly after: number;
+}
+
+type Tuned = Pick<Settings, 'rates' | 'station'>;
+
+/** How often a run takes each time of the hands, by what it counts by: as the work of a run is made of them. */
+const handling = {
+  span: { cutOff: 1, powder: 1, load: 2 },
+  copy: { cutApart: 1, pack: 1 },
+  garment: { dress: 1, place: 2 },
+} as const;
+
+type HandDriver = keyof typeof handling;
+
+const handDrivers = Object.keys(handling) as HandDriver[];
+
+/** Times of the hands are made no more than so many times longer or shorter at once. */
+const MOST_AT_ONCE = 5;
+
+/** The value of now of the setting that a rate stands for, in the rate's own unit; `null` where no setting does. */
+export function presentRate(quantity: Quantity, rate: Rate, { rates, station }: Tuned): number | null {
+  switch (rate.driver) {
+    case 'area':
+      return quantity === 'colour' || quantity === 'white' || quantity === 'powder'
+        ? rates[quantity] / 1000
+        : null;
+    case 'length':
+      return (3600 * METRE) / station.printer.perHour;
+    case 'run':
+      return quantity === 'printer' ? station.printer.warmUp + station.printer.check : null;
+    case 'plan':
+      return 1;
+    default:
+      return rate.planned;
+  }
+}
+
+/** In micrometres. */
+const METRE = 1_000_000;
+
+/**
+ * The settings that a rate found would change.
+ *
+ * Hands do more than the times that a shop can set: they stand at a closed press, too. So the times of a driver take up the whole
+ * difference between what was measured and what the plans of the same runs took, in proportion.
+ * @param closings those that the finding was made from
+ * @returns empty where no setting stands for the rate, or it cannot be changed so far
+ */
+export function changesFor(
+  { quantity, points, rates: found }: Finding,
+  rate: Rate,
+  { rates, station }: Tuned,
+  closings: Readonly<Record<string, Closing>>,
+): readonly Change[] {
+  switch (rate.driver) {
+    case 'area': {
+      if (quantity !== 'colour' && quantity !== 'white' && quantity !== 'powder') return [];
+      return [
+        { setting: `rates.${quantity}`, before: rates[quantity], after: Math.round(1000 * rate.value) },
+      ];
+    }
+    case 'length':
+      return [
+        {
+          setting: 'printer.perHour',
+          before: station.printer.perHour,
+          after: Math.round((3600 * METRE) / rate.value),
+        },
+      ];
+    case 'run': {
+      if (quantity !== 'printer') return [];
+      const after = Math.max(0, Math.round(rate.value) - station.printer.check);
+      return [{ setting: 'printer.warmUp', before: station.printer.warmUp, after }];
+    }
+    default: {
+      const runs = points.flatMap(({ run, isLeftOut }) => (isLeftOut ? [] : (closings[run] ?? [])));
+      const others = found.map(({ driver }) => driver);
+      return handChanges(rate, others, runs, station);
+    }
+  }
+}
+
+/** The drivers whose times a rate stands for: its own, and those that it could not be told apart from. */
+function standsFor(driver: Driver, others: readonly Driver[]): readonly HandDriver[] {
+  if (driver === 'plan') return handDrivers;
+  const own = handDrivers.filter((each) => each === driver);
+  // Copies and garments go up and down together: the one that is there stands for both.
+  const also = handDrivers.filter((each) => each !== 'span' && driver !== 'span' && !others.includes(each));
+  return [...own, ...also];
+}
+
+function handChanges(
+  rate: Rate,
+  others: readonly Driver[],
+  runs: readonly Closing[],
+  station: Settings['station'],
+): readonly Change[] {
+  const sum = (of: (run: Closing) => number) => runs.reduce((total, run) => total + of(run), 0);
+  const amount = (driver: Driver) => sum((run) => driverOf(run, 'hands', driver) ?? 0);
+  const planned =
+    rate.driver === 'plan' ? sum((run) => plannedOf(run, 'hands')) : rate.planned * amount(rate.driver);
+  const measured = rate.value * amount(rate.driver);
+  const stands = standsFor(rate.driver, others);
+  const times = stands.flatMap((driver) =>
+    Object.entries(handling[driver]).map(([name, often]) => ({
+      name: name as keyof Settings['station']['handling'],
+      total: often * amount(driver) * station.handling[name as keyof Settings['station']['handling']],
+    })),
+  );
+  const inHand = times.reduce((total, { total: own }) => total + own, 0);
+  const factor = inHand > 0 ? (inHand + measured - planned) / inHand : 0;
+  if (factor < 1 / MOST_AT_ONCE || factor > MOST_AT_ONCE) return [];
+  return times.map(({ name }): Change => {
+    const before = station.handling[name];
+    return { setting: `handling.${name}`, before, after: Math.round(before * factor) };
+  });
+}

@@ -1,0 +1,149 @@
+import { type LaidRun, sheetAt, takenOffRoll } from '../../layout';
+import type { Book, Costs, Garment, Id, Order, RunUse, Station, Transfer } from '../../model';
+import { copiesByTransfer, garmentsByOrder } from '../../model';
+import { workOf } from '../../pressing';
+import { asMinor, asSeconds, type Minor, toMm } from '../../units';
+import type { CoverageOf } from '..';
+import { type BenchTime, benchTime } from './bench-time';
+import { newDesigns } from './designs';
+
+/** Work is the same at any time of day. */
+const ANY_DAY = new Date(0);
+
+/** What a garment costs: its own price, its style's, or any garment's. */
+export const garmentPrice = (
+  { style, price }: Pick<Garment, 'style' | 'price'>,
+  costs: Costs,
+): Minor | null =>
+  price ??
+  costs.blanks.find((blank) => blank.style.toLowerCase() === style.trim().toLowerCase())?.price ??
+  costs.blank;
+
+/** Transfers and orders as they were when the run was locked, or as they are. */
+function recordsOf(book: Book, run: LaidRun) {
+  const { snapshot = null } = book.run[run.id] ?? {};
+  const locked = run.state === 'draft' ? null : snapshot;
+  const transfers = new Map<string, Transfer>(Object.entries(book.transfer));
+  const orders = new Map<string, Order>(Object.entries(book.order));
+  for (const transfer of locked?.transfers ?? []) transfers.set(transfer.id, transfer);
+  // What is spoiled and replaced, and what is priced, is told by the order as it is.
+  for (const order of locked?.orders ?? []) if (!orders.has(order.id)) orders.set(order.id, order);
+  return { transfers, orders };
+}
+
+function transferUse(
+  own: readonly LaidRun['copies'][number][],
+  transfer: Transfer | undefined,
+  coverageOf: CoverageOf,
+  time: BenchTime | null,
+): RunUse['transfers'][number] | null {
+  const [first] = own;
+  if (!first) return null;
+  // A transfer that was resized after some of it was printed has copies of two sizes.
+  const footprint = own.reduce((sum, { width, length }) => sum + toMm(width) * toMm(length), 0) / own.length;
+  const printed = transfer ? coverageOf(transfer) : null;
+  const hands = time?.hands.get(first.transfer.id);
+  const all = { colour: footprint, white: footprint };
+  return {
+    id: first.transfer.id,
+    order: first.order.id,
+    copies: own.length,
+    footprint,
+    ...(printed ?? all),
+    assumed: printed ? null : first.transfer.artwork === null ? 'no-artwork' : 'not-checked',
+    seconds: {
+      printing: asSeconds(hands?.printing ?? 0),
+      cutting: asSeconds(hands?.cutting ?? 0),
+      pressing: asSeconds(hands?.pressing ?? 0),
+      packing: asSeconds(hands?.packing ?? 0),
+    },
+    pressed: asSeconds(time?.pressed.get(first.transfer.id) ?? 0),
+  };
+}
+
+/** An order's garments by their price, and those of it that were spoiled on a run. */
+function orderUse(
+  book: Book,
+  run: LaidRun,
+  order: Order,
+  here: number,
+  { copies, garments, costs }: { copies: number; garments: readonly Garment[]; costs: Costs },
+): RunUse['orders'][number] {
+  const byPrice = new Map<Minor | null, number>();
+  for (const garment of order.wants === 'garments' ? garments : []) {
+    const price = garmentPrice(garment, costs);
+    byPrice.set(price, (byPrice.get(price) ?? 0) + garment.count);
+  }
+  const spoiled = Object.values(book.spoilage).filter(
+    (own) => own.run === run.id && own.garment && orderOf(book, run, own.copy) === order.id,
+  );
+  const priced = [...byPrice].filter((each): each is [Minor, number] => each[0] !== null);
+  const count = priced.reduce((sum, [, own]) => sum + own, 0);
+  const mean = priced.reduce((sum, [price, own]) => sum + price * own, 0) / count;
+  return {
+    id: order.id,
+    share: Math.min(1, here / Math.max(1, copies, here)),
+    newDesigns: newDesigns(book, order),
+    garments: [...byPrice].map(([price, own]) => ({ count: own, price })),
+    replaced: spoiled.length,
+    replacement: count > 0 ? asMinor(mean) : costs.blank,
+    supplied: order.supplied,
+  };
+}
+
+/** The order of a copy that may have left the run. */
+function orderOf(book: Book, run: LaidRun, copy: Id<'copy'>): string | undefined {
+  const transfer =
+    book.copy[copy]?.transfer ?? book.run[run.id]?.snapshot?.copies.find(({ id }) => id === copy)?.transfer;
+  return transfer === undefined ? undefined : book.transfer[transfer]?.order;
+}
+
+/**
+ * What a laid run takes: film, printed areas, time of hands and machines, garments.
+ * @param coverageOf what the artwork prints; where it is not known, white and colour are taken to cover all of the footprint
+ */
+export function runUse(
+  book: Book,
+  run: LaidRun,
+  { coverageOf, station, costs }: { coverageOf: CoverageOf; station: Station; costs: Costs },
+): RunUse {
+  const { film } = run;
+  const { transfers, orders } = recordsOf(book, run);
+  const byTransfer = new Map<string, LaidRun['copies'][number][]>();
+  const here = new Map<string, number>();
+  const transferOf = new Map<string, string>();
+  for (const copy of run.copies) {
+    const own = byTransfer.get(copy.transfer.id);
+    if (own) own.push(copy);
+    else byTransfer.set(copy.transfer.id, [copy]);
+    here.set(copy.order.id, (here.get(copy.order.id) ?? 0) + 1);
+    transferOf.set(copy.id, copy.transfer.id);
+  }
+  const work = workOf(book, run, station, ANY_DAY);
+  const time = work.ok ? benchTime(work.value, station, (copy) => transferOf.get(copy)) : null;
+  const counts = new Map<string, number>();
+  for (const [id, copies] of copiesByTransfer(book)) {
+    const order = book.transfer[id]?.order;
+    if (order) counts.set(order, (counts.get(order) ?? 0) + copies.length);
+  }
+  const garments = garmentsByOrder(book);
+  return {
+    film:
+      film.kind === 'roll'
+        ? { kind: 'roll', length: takenOffRoll(run), price: film.price }
+        : { kind: 'sheets', sheets: sheetAt(film, run.lengthUsed), price: film.price },
+    transfers: [...byTransfer].flatMap(
+      ([id, own]) => transferUse(own, transfers.get(id), coverageOf, time) ?? [],
+    ),
+    bench: time?.bench ?? null,
+    orders: [...here].flatMap(([id, own]) => {
+      const order = orders.get(id);
+      if (!order) return [];
+      return orderUse(book, run, order, own, {
+        copies: counts.get(id) ?? 0,
+        garments: garments.get(id) ?? [],
+        costs,
+      });
+    }),
+  };
+}

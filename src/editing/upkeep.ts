@@ -1,0 +1,62 @@
+import type { Check, Id, Reading, UpkeepEntry } from '../model';
+import type { LocalDate } from '../units';
+import { type ShopCheck, startingCheck } from '../upkeep';
+import type { BookDraft, EditContext } from './step';
+
+/** Who did something, and on which day of the shop's calendar. */
+interface Doer {
+  readonly by: string;
+  readonly day: LocalDate;
+}
+
+/**
+ * Notes that a check was done, or takes the last such note back: entries are only ever added.
+ * @param name what the check is called on the screen of whoever did it
+ */
+export function noteCheck(
+  draft: BookDraft,
+  { check, name, done, note }: Pick<UpkeepEntry, 'check' | 'name' | 'done' | 'note'>,
+  { by, day }: Doer,
+  { newId, now }: EditContext,
+): void {
+  const id = newId() as Id<'upkeep'>;
+  draft.upkeep[id] = { id, check, name, done, at: now, day, by, note, changed: now };
+}
+
+/** Notes the air of the room. */
+export function noteAir(
+  draft: BookDraft,
+  { temperature, humidity }: Pick<Reading, 'temperature' | 'humidity'>,
+  { by, day }: Doer,
+  { newId, now }: EditContext,
+): void {
+  if (temperature === null && humidity === null) return;
+  const id = newId() as Id<'reading'>;
+  draft.reading[id] = { id, at: now, day, temperature, humidity, by, changed: now };
+}
+
+/** Adds a check of the shop's own. */
+export function addCheck(
+  draft: BookDraft,
+  fields: Pick<Check, 'name' | 'interval' | 'hazard'>,
+  { newId, now }: EditContext,
+): Id<'check'> {
+  const id = newId() as Id<'check'>;
+  draft.check[id] = { id, ...fields, archived: false, changed: now };
+  return id;
+}
+
+/** Changes a check, one to start with too; what was noted of it stays. */
+export function editCheck(
+  draft: BookDraft,
+  check: ShopCheck,
+  fields: Partial<Pick<Check, 'name' | 'interval' | 'hazard' | 'archived'>>,
+  { now }: EditContext,
+): void {
+  draft.check[check.id] = { ...check, ...fields, changed: now };
+}
+
+/** A check to start with is again as it was then. */
+export function resetCheck(draft: BookDraft, id: Id<'check'>): void {
+  if (startingCheck(id)) delete draft.check[id];
+}

@@ -1,0 +1,61 @@
+import * as z from 'zod/mini';
+import { id, instant, localDate, size } from './fields';
+
+/** When a check is due again: each working day, after so many days, after so much film. */
+const intervalSchema = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('day') }),
+  z.object({ kind: z.literal('days'), days: z.int().check(z.minimum(2), z.maximum(366)) }),
+  z.object({ kind: z.literal('film'), length: size }),
+]);
+
+/** What can hurt at a check, and is said beside it. */
+export const hazards = ['none', 'ink', 'heat', 'powder', 'blade'] as const;
+
+/**
+ * A check of the shop's own, or its change to one of those to start with, whose id it then has. One that is no longer done is
+ * archived, so that what was noted of it stays told.
+ */
+export const checkSchema = z.object({
+  id: id<'check'>(),
+  /** Empty for one of those to start with that keeps the name it has in every language. */
+  name: z.string(),
+  interval: intervalSchema,
+  hazard: z.enum(hazards),
+  archived: z.boolean(),
+  changed: instant,
+});
+
+/** A check that was done, or one that was noted by mistake and taken back; only ever added. */
+export const upkeepSchema = z.object({
+  id: id<'upkeep'>(),
+  check: id<'check'>(),
+  /** As the check was called then. */
+  name: z.string(),
+  done: z.boolean(),
+  at: instant,
+  /** The calendar day, where the shop is. */
+  day: localDate,
+  /** Initials of who did it. */
+  by: z.string(),
+  note: z.string(),
+  changed: instant,
+});
+
+/** The air of the room as someone read it; only ever added. */
+export const readingSchema = z.object({
+  id: id<'reading'>(),
+  at: instant,
+  day: localDate,
+  /** Degrees Celsius. */
+  temperature: z.nullable(z.number()),
+  /** Relative, between 0 and 1. */
+  humidity: z.nullable(z.number().check(z.minimum(0), z.maximum(1))),
+  by: z.string(),
+  changed: instant,
+});
+
+export type Interval = z.infer<typeof intervalSchema>;
+export type Hazard = (typeof hazards)[number];
+export type Check = z.infer<typeof checkSchema>;
+export type UpkeepEntry = z.infer<typeof upkeepSchema>;
+export type Reading = z.infer<typeof readingSchema>;

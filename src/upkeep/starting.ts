@@ -1,0 +1,56 @@
+import type { Check, Hazard, Interval } from '../model';
+import { fromUnit } from '../units';
+
+/** The checks that a shop begins with, by the name they have in the catalogue. */
+const startingChecks = [
+  'white-stirred',
+  'nozzles',
+  'film-square',
+  'powder-dry',
+  'blade',
+  'room',
+  'capping',
+  'filters',
+  'platen',
+  'waste-ink',
+  'rollers',
+  'deep-clean',
+] as const;
+
+export type StartingCheck = (typeof startingChecks)[number];
+
+const day: Interval = { kind: 'day' };
+const week: Interval = { kind: 'days', days: 7 };
+const film = (metres: number): Interval => ({ kind: 'film', length: fromUnit(metres, 'm') });
+
+/** How often each is due, and what can hurt at it: common practice, no source; the makers' manuals prevail. */
+const starting: Readonly<Record<StartingCheck, readonly [Interval, Hazard]>> = {
+  'white-stirred': [day, 'ink'],
+  nozzles: [day, 'none'],
+  'film-square': [day, 'none'],
+  'powder-dry': [day, 'powder'],
+  blade: [day, 'blade'],
+  room: [day, 'none'],
+  capping: [week, 'ink'],
+  filters: [week, 'powder'],
+  platen: [week, 'heat'],
+  'waste-ink': [week, 'ink'],
+  rollers: [film(50), 'none'],
+  'deep-clean': [film(150), 'ink'],
+};
+
+/** Which of the checks to start with an id names; `null` for one of the shop's own. */
+export const startingCheck = (id: string): StartingCheck | null =>
+  startingChecks.find((each) => each === id) ?? null;
+
+/** A check as the shop does it: one of its own, or one to start with as the shop has changed it. */
+export type ShopCheck = Pick<Check, 'id' | 'name' | 'interval' | 'hazard' | 'archived'>;
+
+/** All checks of a shop, those that are no longer done too: those to start with, then its own, the oldest first. */
+export function checksOf(own: Readonly<Record<string, Check>>): ShopCheck[] {
+  const first = startingChecks.map((id): ShopCheck => {
+    const [interval, hazard] = starting[id];
+    return own[id] ?? { id: id as string as Check['id'], name: '', interval, hazard, archived: false };
+  });
+  return [...first, ...Object.values(own).filter(({ id }) => startingCheck(id) === null)];
+}
