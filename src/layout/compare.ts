@@ -82,8 +82,8 @@ export function candidateAlone(book: Book, order: Order, film: Film): Candidate 
     printedTo: um(0),
     spoiled: [],
     snapshot: null,
-    basis: null,
     received: null,
+    basis: null,
     changed: order.changed,
   };
   const copy = Object.fromEntries(

@@ -143,7 +143,7 @@ const inSnapshot = { film: forFilm, orders: forOrder, copies: forCopy };
 const each = (list: unknown, fields: Record<string, unknown>): unknown =>
   Array.isArray(list) ? list.map((entry) => (isObject(entry) ? { ...fields, ...entry } : entry)) : list;
 
-/** New fields for what a locked run embeds: its film, and each of its orders and copies. */
+/** New fields for what a locked run embeds: its film, and each of its orders, copies and garments. */
 function withInSnapshot(
   snapshot: unknown,
   {
@@ -159,7 +159,8 @@ function withInSnapshot(
     film: isObject(snapshot.film) ? { ...film, ...snapshot.film } : snapshot.film,
     orders: each(snapshot.orders, orders),
     copies: each(snapshot.copies, copies),
-    ...(snapshot.garments === undefined ? {} : { garments: each(snapshot.garments, garments) }),
+    // Up to version 12 it had none.
+    ...('garments' in snapshot ? { garments: each(snapshot.garments, garments) } : {}),
   };
 }
 
@@ -337,8 +338,8 @@ const countMoney: Migration = (records) =>
   new Map(
     [...records].filter(isNoStep).map(([key, value]) => {
       if (!isObject(value)) return [key, value];
-      const garment = { price: null };
       const order = { supplied: false, pricing: { aim: null, newDesigns: null, discount: 0 }, quote: null };
+      const garment = { price: null };
       switch (key.slice(0, key.indexOf('/'))) {
         case 'order':
           return [key, { ...order, ...value }];

@@ -1,5 +1,6 @@
 import type { Ways } from '../../../app/words/format';
 import type { Finding } from '../../../src/artwork';
+import type { SharedBy } from '../../../src/costing';
 import type { CellProblem } from '../../../src/intake';
 import type { LaidCopy, Refusal } from '../../../src/layout';
 import type { Interval, Peel, PressValues } from '../../../src/model';
@@ -7,6 +8,7 @@ import type { ImageProblem } from '../../../src/output/browser';
 import type { Part } from '../../../src/output/print-image';
 import type { UnplacedReason } from '../../../src/packing';
 import type { Bottleneck, JobKind, Question, Worker } from '../../../src/pressing';
+import type { BreakEven } from '../../../src/pricing';
 import { fromDegrees, fromMm, type Seconds, um } from '../../../src/units';
 import type { Standing } from '../../../src/upkeep';
 
@@ -192,6 +194,14 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
     { kind: 'path', through: kinds },
   ] satisfies Bottleneck[],
   'press.shelfDrawn.0': [[{ name: 'Zq', count: 2 }]],
+  'handOver.missing.0': [[0, 2]],
+  'handOver.taken.ticks.1': counts,
+  'handOver.taken.again.1': counts,
+  'handOver.taken.ticks.2': counts,
+  'handOver.asideOf.1': counts,
+  'handOver.asideOf.2': counts,
+  'cards.together.0': [['Zq', 'Zr']],
+  'cards.together.1': counts,
   'press.bound.0': texts,
   'press.worker.1': [0, 1],
   'press.worker.2': [1, 2],
@@ -209,6 +219,34 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'handOver.asideOf.1': counts,
   'handOver.asideOf.2': counts,
   'cut.pileOf.1': counts,
+  'costSheet.formula.0': [['Zq'], ['Zq', 'Zq']],
+  'costSheet.shared.1': ['Zq'],
+  'costSheet.shared.2': every<SharedBy>({ footprint: true, ink: true, time: true, copies: true, cost: true }),
+  'costSheet.count.sheets.0': [1, 2],
+  'costSheet.count.garments.0': [1, 12],
+  'costSheet.count.orders.0': [1, 2, 1.5],
+  'costSheet.count.designs.0': [1, 2, 2.5],
+  'costSheet.assumed.0': [['Zq'], ['Zq', 'Zr']],
+  'costSheet.noGarments.0': [['ZQ']],
+  'costSheet.unpriced.0': [['ZQ', 'ZR']],
+  'costsForm.price.2': texts,
+  'costsForm.colourRate.0': texts,
+  'costsForm.whiteRate.0': texts,
+  'costsForm.powderRate.0': texts,
+  'costsForm.blanksProblem.0': texts,
+  'price.earned.0': [null, 'Zq'],
+  'price.earned.1': [null, 'Zq'],
+  'price.breakOff.0': [24],
+  'price.breakOff.2': [null, 'Zq'],
+  'price.discount.0': texts,
+  'prices.length.0': ['m', 'ft'],
+  'quote.heading.0': texts,
+  'makeOrBuy.breakEven.0': [
+    { kind: 'always' },
+    { kind: 'never' },
+    { kind: 'from', count: 12 },
+    { kind: 'up-to', count: 1 },
+  ] satisfies BreakEven[],
   'log.head.0': counts,
   'closing.spoiledLine.0': counts,
   'closing.spoiledLine.2': ['', 'Zq'],
