@@ -14,7 +14,6 @@ const same = new Set([
   'common.no',
   'orders.newTransfer',
   'orders.transfer',
-  'handOver.fileName',
   'table.columns.transfer',
   'orders.again',
   'strip.ends.lead',
