@@ -1,6 +1,5 @@
-import { writeFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
-import { chromium, type Page } from '@playwright/test';
+import type { Page } from '@playwright/test';
 import readByOther from 'jsqr';
 import { PNG } from 'pngjs';
 import { expect, kept, layOut, notices, openShop, pasteTable, stop, test } from './shop';
@@ -192,45 +191,6 @@ test('a run goes over as a file with its pictures, is updated by another, and is
   await other.getByRole('button', { name: 'Discard' }).click();
   await expect(other.locator('.kept-aside')).toHaveCount(0);
   await other.context().close();
-});
-
-test('a camera reads the codes from the screen', async ({ page }, info) => {
-  test.setTimeout(120_000);
-  await begunRun(page);
-  await openWindow(page);
-  await page.getByRole('button', { name: 'Show as codes' }).click();
-  const code = page.locator('.code-picture');
-  await expect(code).toBeVisible();
-  const [, of = '1'] = /of (\d+)/.exec((await page.getByTestId('code-count').textContent()) ?? '') ?? [];
-  const frames: Buffer[] = [];
-  for (let at = 0; at < Number(of); at += 1) {
-    const frame = await code.screenshot({ type: 'jpeg', quality: 85 });
-    // Each code stays for half a second; the film begins anew at its end.
-    frames.push(...Array.from({ length: 15 }, () => frame));
-    if (Number(of) > 1) await page.getByRole('button', { name: 'Next code' }).click();
-  }
-  const film = info.outputPath('codes.mjpeg');
-  writeFileSync(film, Buffer.concat(frames));
-  const { launchOptions } = info.project.use;
-  const browser = await chromium.launch({
-    ...launchOptions,
-    args: [
-      ...(launchOptions?.args ?? []),
-      '--use-fake-ui-for-media-stream',
-      '--use-fake-device-for-media-stream',
-      `--use-file-for-fake-video-capture=${film}`,
-    ],
-  });
-  try {
-    const other = await browser.newPage({ baseURL: new URL('./', page.url()).href, locale: 'en-GB' });
-    await openShop(other);
-    await other.getByRole('link', { name: 'Press' }).click();
-    await openWindow(other);
-    await other.getByRole('button', { name: 'Read codes with the camera' }).click();
-    await expect(notices(other)).toContainText('Run 1 is here', { timeout: 60_000 });
-  } finally {
-    await browser.close();
-  }
 });
 
 test('without a camera the sentence says what to do instead', async ({ page }) => {
