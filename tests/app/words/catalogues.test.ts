@@ -97,7 +97,7 @@ describe('Spanish', () => {
     const ofPlace = (place: string) => place.replace(/\(\)/g, '');
     const unexplained = kept.filter(
       ({ place, english }) =>
-        !same.has(ofPlace(place)) && english.replace(/Z[qr]|Z[QR]|mm|\bin\b/g, '').match(/\p{L}{2}/u),
+        !same.has(ofPlace(place)) && english.replace(/Z[qr]|Z[QR]|mm|ml|\bin\b/g, '').match(/\p{L}{2}/u),
     );
     expect(unexplained).toEqual([]);
   });

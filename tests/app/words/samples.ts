@@ -3,7 +3,8 @@ import type { Finding } from '../../../src/artwork';
 import type { SharedBy } from '../../../src/costing';
 import type { CellProblem } from '../../../src/intake';
 import type { LaidCopy, Refusal } from '../../../src/layout';
-import type { Interval, Peel, PressValues } from '../../../src/model';
+import type { Compared } from '../../../src/log';
+import type { Interval, Peel, PressValues, StockUnit } from '../../../src/model';
 import type { ImageProblem } from '../../../src/output/browser';
 import type { Part } from '../../../src/output/print-image';
 import type { UnplacedReason } from '../../../src/packing';
@@ -97,6 +98,17 @@ const kinds = every<JobKind>({
   again: true,
   pack: true,
 });
+const compared = every<Compared>({
+  film: true,
+  colour: true,
+  white: true,
+  powder: true,
+  printer: true,
+  hands: true,
+  press: true,
+});
+const units = every<StockUnit>({ length: true, sheets: true, volume: true, mass: true, pieces: true });
+const amounts = [-1_234_000, 1_234_000];
 const workers = every<Worker>({ printer: true, hands: true, press: true, oven: true });
 const peels = every<Peel>({ hot: true, warm: true, cold: true });
 const values = (pressure: PressValues['pressure'], large: number): PressValues => ({
@@ -193,14 +205,11 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
     ...workers.map((worker) => ({ kind: 'worker', worker, busy: 60 }) as const),
     { kind: 'path', through: kinds },
   ] satisfies Bottleneck[],
-  'press.shelfDrawn.0': [[{ name: 'Zq', count: 2 }]],
-  'handOver.missing.0': [[0, 2]],
   'handOver.taken.ticks.1': counts,
   'handOver.taken.again.1': counts,
   'handOver.taken.ticks.2': counts,
   'handOver.asideOf.1': counts,
   'handOver.asideOf.2': counts,
-  'cards.together.0': [['Zq', 'Zr']],
   'cards.together.1': counts,
   'press.bound.0': texts,
   'press.worker.1': [0, 1],
@@ -209,14 +218,11 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'press.peelAfter.0': peels,
   'press.cureLine.2': [null, 'Zq'],
   'cut.pileOf.1': counts,
-  'costSheet.formula.0': [['Zq'], ['Zq', 'Zq']],
   'costSheet.shared.1': ['Zq'],
-  'costSheet.shared.2': every<SharedBy>({ footprint: true, ink: true, time: true, copies: true, cost: true }),
   'costSheet.count.sheets.0': [1, 2],
   'costSheet.count.garments.0': [1, 12],
   'costSheet.count.orders.0': [1, 2, 1.5],
   'costSheet.count.designs.0': [1, 2, 2.5],
-  'costSheet.assumed.0': [['Zq'], ['Zq', 'Zr']],
   'costSheet.noGarments.0': [['ZQ']],
   'costSheet.unpriced.0': [['ZQ', 'ZR']],
   'costsForm.price.2': texts,
@@ -231,13 +237,24 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'price.discount.0': texts,
   'prices.length.0': ['m', 'ft'],
   'quote.heading.0': texts,
-  'makeOrBuy.breakEven.0': [
-    { kind: 'always' },
-    { kind: 'never' },
-    { kind: 'from', count: 12 },
-    { kind: 'up-to', count: 1 },
-  ] satisfies BreakEven[],
   'log.head.0': counts,
+  'log.wasteTold.1': counts,
+  'log.wasteTold.2': [null, 'Zq'],
+  'log.weekTold.2': counts,
+  'log.spoiledTold.0': counts,
+  'log.spoiledTold.3': counts,
+  'log.reasonAt.0': texts,
+  'log.plannedTold.0': compared,
+  'log.plannedTold.2': counts,
+  'log.plannedFew.0': compared,
+  'log.airTold.3': counts,
+  'log.lotTold.0': counts,
+  'stock.amount.0': amounts,
+  'stock.amount.1': units,
+  'stock.change.0': amounts,
+  'stock.change.1': units,
+  'stock.lastsAll.1': counts,
+  'stock.filmTooShortForAll.1': counts,
   'closing.spoiledLine.0': counts,
   'closing.spoiledLine.2': ['', 'Zq'],
   'press.shelfDrawn.0': [
