@@ -3,7 +3,7 @@ import type { Finding } from '../../../src/artwork';
 import type { SharedBy } from '../../../src/costing';
 import type { CellProblem } from '../../../src/intake';
 import type { LaidCopy, Refusal } from '../../../src/layout';
-import type { Compared } from '../../../src/log';
+import { compared } from '../../../src/log';
 import type { Interval, Peel, PressValues, StockUnit } from '../../../src/model';
 import type { ImageProblem } from '../../../src/output/browser';
 import type { Part } from '../../../src/output/print-image';
@@ -20,6 +20,7 @@ const seconds = (value: number) => value as Seconds;
 const counts = [0, 1, 2, 1234];
 const numbers = [1, 2, 12];
 const texts = ['Zq'];
+const stockUnits = every<StockUnit>({ length: true, sheets: true, volume: true, mass: true, pieces: true });
 const lengths = [fromMm(203.5)];
 const shares = [0.118];
 
@@ -98,17 +99,6 @@ const kinds = every<JobKind>({
   again: true,
   pack: true,
 });
-const compared = every<Compared>({
-  film: true,
-  colour: true,
-  white: true,
-  powder: true,
-  printer: true,
-  hands: true,
-  press: true,
-});
-const units = every<StockUnit>({ length: true, sheets: true, volume: true, mass: true, pieces: true });
-const amounts = [-1_234_000, 1_234_000];
 const workers = every<Worker>({ printer: true, hands: true, press: true, oven: true });
 const peels = every<Peel>({ hot: true, warm: true, cold: true });
 const values = (pressure: PressValues['pressure'], large: number): PressValues => ({
@@ -205,11 +195,14 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
     ...workers.map((worker) => ({ kind: 'worker', worker, busy: 60 }) as const),
     { kind: 'path', through: kinds },
   ] satisfies Bottleneck[],
+  'press.shelfDrawn.0': [[{ name: 'Zq', count: 2 }]],
+  'handOver.missing.0': [[0, 2]],
   'handOver.taken.ticks.1': counts,
   'handOver.taken.again.1': counts,
   'handOver.taken.ticks.2': counts,
   'handOver.asideOf.1': counts,
   'handOver.asideOf.2': counts,
+  'cards.together.0': [['Zq', 'Zr']],
   'cards.together.1': counts,
   'press.bound.0': texts,
   'press.worker.1': [0, 1],
@@ -218,11 +211,14 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'press.peelAfter.0': peels,
   'press.cureLine.2': [null, 'Zq'],
   'cut.pileOf.1': counts,
+  'costSheet.formula.0': [['Zq'], ['Zq', 'Zq']],
   'costSheet.shared.1': ['Zq'],
+  'costSheet.shared.2': every<SharedBy>({ footprint: true, ink: true, time: true, copies: true, cost: true }),
   'costSheet.count.sheets.0': [1, 2],
   'costSheet.count.garments.0': [1, 12],
   'costSheet.count.orders.0': [1, 2, 1.5],
   'costSheet.count.designs.0': [1, 2, 2.5],
+  'costSheet.assumed.0': [['Zq'], ['Zq', 'Zr']],
   'costSheet.noGarments.0': [['ZQ']],
   'costSheet.unpriced.0': [['ZQ', 'ZR']],
   'costsForm.price.2': texts,
@@ -237,49 +233,33 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'price.discount.0': texts,
   'prices.length.0': ['m', 'ft'],
   'quote.heading.0': texts,
-  'log.head.0': counts,
-  'log.wasteTold.1': counts,
-  'log.wasteTold.2': [null, 'Zq'],
-  'log.weekTold.2': counts,
-  'log.spoiledTold.0': counts,
-  'log.spoiledTold.3': counts,
-  'log.reasonAt.0': texts,
-  'log.plannedTold.0': compared,
-  'log.plannedTold.2': counts,
-  'log.plannedFew.0': compared,
-  'log.airTold.3': counts,
-  'log.lotTold.0': counts,
-  'stock.amount.0': amounts,
-  'stock.amount.1': units,
-  'stock.change.0': amounts,
-  'stock.change.1': units,
-  'stock.lastsAll.1': counts,
-  'stock.filmTooShortForAll.1': counts,
-  'closing.spoiledLine.0': counts,
-  'closing.spoiledLine.2': ['', 'Zq'],
-  'press.shelfDrawn.0': [
-    [
-      { name: 'Zq', count: 2 },
-      { name: 'Zr', count: 1 },
-    ],
-  ],
-  'handOver.missing.0': [[0, 2]],
-  ticks: counts,
-  spoilages: [0, 1, 2],
-  'cards.together.0': [['Zq', 'Zr']],
-  garments: counts,
-  'costSheet.formula.0': [['Zq', 'Zr']],
-  'costSheet.shared.0': texts,
-  'costSheet.shared.2': every<SharedBy>({ footprint: true, ink: true, time: true, copies: true, cost: true }),
-  value: [1, 2, 2.5],
-  'costSheet.assumed.0': [['Zq', 'Zr']],
-  codes: [['ZQ', 'ZR']],
   'makeOrBuy.breakEven.0': [
     { kind: 'always' },
     { kind: 'never' },
     { kind: 'from', count: 12 },
-    { kind: 'up-to', count: 12 },
+    { kind: 'up-to', count: 1 },
   ] satisfies BreakEven[],
+  'log.head.0': counts,
+  'closing.spoiledLine.0': counts,
+  'closing.spoiledLine.2': ['', 'Zq'],
+  'stock.amount.0': [1500],
+  'stock.amount.1': stockUnits,
+  'stock.change.0': [1500, -1500],
+  'stock.change.1': stockUnits,
+  'stock.lastsAll.1': numbers,
+  'stock.filmTooShortForAll.1': numbers,
+  'log.wasteTold.1': numbers,
+  'log.wasteTold.2': [null, 'Zq'],
+  'log.weekTold.2': numbers,
+  'log.spoiledTold.0': counts,
+  'log.spoiledTold.2': texts,
+  'log.spoiledTold.3': counts,
+  'log.reasonAt.0': texts,
+  'log.plannedTold.0': compared,
+  'log.plannedTold.2': numbers,
+  'log.plannedFew.0': compared,
+  'log.airTold.3': numbers,
+  'log.lotTold.0': numbers,
   'recipeForm.temperature.0': ['C', 'F'],
   'recipeForm.question.0': Object.values(questions),
   'recipeForm.question.1': ['C', 'F'],
