@@ -145,7 +145,7 @@ export const artwork: Words['artwork'] = {
 };
 
 export const grade: Words['grade'] = {
-  names: { good: 'bien', meant: 'a propósito', check: 'revisar', poor: 'mal' },
+  names: { good: 'bien', meant: 'adrede', check: 'revisar', poor: 'mal' },
   checking: 'revisando',
   notChecked: 'sin revisar',
   look: (name, told) => `Arte de ${name}: ${told}. Ver cómo saldrá`,
