@@ -1,5 +1,5 @@
 /** `npm test`: type check, lint, structure, unit and end-to-end tests; ends with `N passed, N failed`. */
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { installPackages } from './install.mjs';
 
@@ -14,16 +14,30 @@ const TYPE_CHECKS = [
   'e2e/tsconfig.json',
 ];
 
-function run(name, command, env = {}) {
-  console.log(`\n— ${name}`);
+/** Runs a command of the packages; its output is shown as it comes, or in one piece when it has ended. */
+function run(name, command, { env = {}, shown = 'as it comes' } = {}) {
   const started = Date.now();
-  const { status } = spawnSync('npx', ['--no-install', ...command], {
-    stdio: 'inherit',
-    shell: process.platform === 'win32',
-    env: { ...process.env, ...env },
+  const isPiped = shown === 'at the end';
+  if (!isPiped) console.log(`\n— ${name}`);
+  return new Promise((resolve) => {
+    const child = spawn('npx', ['--no-install', ...command], {
+      stdio: isPiped ? ['ignore', 'pipe', 'pipe'] : 'inherit',
+      shell: process.platform === 'win32',
+      env: { ...process.env, ...env },
+    });
+    let output = '';
+    const keep = (chunk) => {
+      output += chunk;
+    };
+    child.stdout?.on('data', keep);
+    child.stderr?.on('data', keep);
+    child.on('error', keep);
+    child.on('close', (status) => {
+      if (isPiped) console.log(`\n— ${name}\n${output.trimEnd()}`);
+      console.log(`  ${status === 0 ? 'ok' : 'FAILED'}, ${((Date.now() - started) / 1000).toFixed(1)} s`);
+      resolve(status === 0);
+    });
   });
-  console.log(`  ${status === 0 ? 'ok' : 'FAILED'}, ${((Date.now() - started) / 1000).toFixed(1)} s`);
-  return status === 0;
 }
 
 /** Counts of a JSON report, `null` where the run left none. */
@@ -52,14 +66,22 @@ const tallyReport = (ok, report) => {
   if (!report || (!ok && report.failed === 0)) failed += 1;
 };
 
-for (const project of TYPE_CHECKS) tally(run(`types: ${project}`, ['tsc', '-p', project]));
-tally(run('lint and format', ['biome', 'check', '.']));
-tally(
-  run('structure: arrows and cycles', ['depcruise', '--config', '.dependency-cruiser.cjs', 'app', 'src']),
-);
-tally(run('structure: unused files, exports, packages', ['knip']));
+/** What needs no browser and writes nothing, two at a time: each takes one core. */
+const checks = [
+  ...TYPE_CHECKS.map((project) => [`types: ${project}`, ['tsc', '-p', project]]),
+  ['structure: arrows and cycles', ['depcruise', '--config', '.dependency-cruiser.cjs', 'app', 'src']],
+  ['structure: unused files, exports, packages', ['knip']],
+  ['lint and format', ['biome', 'check', '.']],
+];
+const lane = async () => {
+  for (let next = checks.shift(); next; next = checks.shift()) {
+    const [name, command] = next;
+    tally(await run(name, command, { shown: 'at the end' }));
+  }
+};
+await Promise.all([lane(), lane()]);
 tallyReport(
-  run('unit tests', [
+  await run('unit tests', [
     'vitest',
     'run',
     '--reporter=default',
@@ -73,9 +95,8 @@ await build();
 const { findChromium } = await import('./chromium.mjs');
 const chromium = await findChromium();
 tallyReport(
-  run('end-to-end tests', ['playwright', 'test', '--config', 'e2e/playwright.config.ts'], {
-    CHROMIUM: chromium,
-    PLAYWRIGHT_JSON_OUTPUT_NAME: `../${REPORTS}/e2e.json`,
+  await run('end-to-end tests', ['playwright', 'test', '--config', 'e2e/playwright.config.ts'], {
+    env: { CHROMIUM: chromium, PLAYWRIGHT_JSON_OUTPUT_NAME: `../${REPORTS}/e2e.json` },
   }),
   counts('e2e.json', ({ stats }) => ({ passed: stats.expected + stats.flaky, failed: stats.unexpected })),
 );

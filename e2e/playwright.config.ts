@@ -16,7 +16,7 @@ export default defineConfig({
     viewport: { width: 1440, height: 900 },
     locale: 'en-GB',
     timezoneId: 'UTC',
-    trace: 'retain-on-failure',
+    screenshot: 'only-on-failure',
     launchOptions: {
       ...(process.env.CHROMIUM ? { executablePath: process.env.CHROMIUM } : {}),
       args: [
