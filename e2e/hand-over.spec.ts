@@ -178,6 +178,8 @@ test('a run goes over as a file with its pictures, is updated by another, and is
   for (const name of ['All cured', 'All pressed', 'Close the run']) {
     await page.getByRole('button', { name }).click();
   }
+  await page.getByRole('dialog').getByRole('button', { name: 'Close the run' }).click();
+  await expect(page.getByRole('dialog')).toHaveCount(0);
   await takeIn(page, [ticks]);
   await expect(page.getByText('That run is closed here since.')).toBeVisible();
   await page.getByRole('button', { name: 'Take them in' }).click();

@@ -7,7 +7,7 @@ const floorOf = (exact: number): number => Math.max(0, Math.floor(exact - NOISE)
 
 /**
  * Gives whole units to parts by the largest remainder, so that they sum to the total exactly (A. Hamilton 1792; M. L. Balinski and
- * H. P. Young, Fair Representation, 1982). A part that is nothing gets nothing.
+ * H. P. Young, Fair Representation, 1982). A part that is nothing gets nothing, unless all are.
  * @param total at least the sum of the parts' floors
  * @param exact what each part is before rounding
  * @param owed what each part is short of from before: it goes first where it is much. Updated.
@@ -20,9 +20,8 @@ export function apportion(
   const parts = exact.map(floorOf);
   let left = total - parts.reduce((sum, part) => sum + part, 0);
   const claim = (at: number) => (exact[at] ?? 0) - floorOf(exact[at] ?? 0) + (owed[at] ?? 0);
-  const claimants = [...exact.keys()]
-    .filter((at) => (exact[at] ?? 0) > 0)
-    .sort((a, b) => claim(b) - claim(a) || a - b);
+  const some = [...exact.keys()].filter((at) => (exact[at] ?? 0) > 0);
+  const claimants = (some.length > 0 ? some : [...exact.keys()]).sort((a, b) => claim(b) - claim(a) || a - b);
   while (left > 0 && claimants.length > 0) {
     for (const at of claimants.slice(0, left)) parts[at] = (parts[at] ?? 0) + 1;
     left -= Math.min(left, claimants.length);

@@ -19,6 +19,8 @@ describe('whole units for parts', () => {
     [3, [3], [3]],
     [1, [0, 0.4, 0.6], [0, 0, 1]],
     [0, [0, 0], [0, 0]],
+    // Shares too small for a float: the units are not lost.
+    [3, [0, 0], [2, 1]],
   ])('%d among %j', (total, exact, parts) => {
     expect(apportion(total, exact)).toEqual(parts);
   });
