@@ -75,10 +75,10 @@ test('a Tuesday: fourteen orders, a rush at noon, a jam at 1.2 m, a roll that ru
   await button(page, 'Lock for print').click();
   await button(page, 'All printed').click();
   await expect(notices(page)).toContainText('Run 1 is printed; its film is off the roll.');
-  await expect(page.getByLabel('Run')).toContainText('Run 2 · draft');
+  await expect(page.getByLabel('Run', { exact: true })).toContainText('Run 2 · draft');
   await kept(page);
   await page.reload();
-  await expect(page.getByLabel('Run')).toContainText('Run 1 · printed');
+  await expect(page.getByLabel('Run', { exact: true })).toContainText('Run 1 · printed');
 });
 
 test('two drafts: copies chosen for one are not laid out by the other, and move between them', async ({
@@ -87,16 +87,16 @@ test('two drafts: copies chosen for one are not laid out by the other, and move 
   await openShop(page);
   await pasteTable(page, 'Club,crest,80,80,3,2026-12-01,no\nCafe,apron,100,90,2,2026-12-04,no');
   await layOut(page);
-  await page.getByLabel('Run').selectOption({ label: 'a new run' });
+  await page.getByLabel('Run', { exact: true }).selectOption({ label: 'a new run' });
   await expect(page.getByRole('dialog')).toBeVisible();
   await button(page, 'Close').click();
   await expect(page.getByText('Nothing lies on the film yet.')).toBeVisible();
-  await page.getByLabel('Run').selectOption({ label: 'Run 1 · draft' });
+  await page.getByLabel('Run', { exact: true }).selectOption({ label: 'Run 1 · draft' });
   const rows = await copyRows(page);
   await page.getByRole('button', { name: rows[0]?.name ?? '' }).click();
   await page.getByLabel('Move to').selectOption({ label: 'Run 2' });
   expect(await copyRows(page)).toHaveLength(4);
-  await page.getByLabel('Run').selectOption({ label: 'Run 2 · draft' });
+  await page.getByLabel('Run', { exact: true }).selectOption({ label: 'Run 2 · draft' });
   await layOut(page);
   expect(await copyRows(page)).toHaveLength(1);
 });
