@@ -265,9 +265,9 @@ test('six rooms fit on a phone, in English and in Spanish', async ({ page }) => 
     await page.goto('./#/stock');
     if (locale === 'ES') {
       await page.getByRole('button', { name: /^EN · mm/ }).click();
-      await page.getByLabel('Language').selectOption({ label: 'Español' });
+      await page.getByLabel('Language', { exact: true }).selectOption({ label: 'Español' });
       await page.keyboard.press('Escape');
-      await expect(page.getByRole('heading', { name: 'Almacén' })).toBeVisible();
+      await expect(page.getByRole('heading', { name: 'Almacén', exact: true })).toBeVisible();
     }
     const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     expect(wider).toBeLessThanOrEqual(0);
