@@ -1,5 +1,6 @@
-import { useMemo } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import { FEWEST_RUNS, toldQuantities } from '../../src/costing/calibration';
+import type { Book } from '../../src/model';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
@@ -12,16 +13,23 @@ import './calibrate.css';
 export function CalibrateOffer() {
   const { calibrate: words } = useWords();
   const ways = useWays();
-  const { closing, calibration } = useShop((shop) => shop.book);
+  // Fitting some thousand runs takes a moment: the room is drawn before it.
+  const book = useDeferredValue<Book | null>(
+    useShop((shop) => shop.book),
+    null,
+  );
+  const closing = book?.closing;
+  const calibration = book?.calibration;
   const told = useMemo(
-    () => toldQuantities(Object.values(closing), Object.values(calibration)),
+    () => closing && calibration && toldQuantities(Object.values(closing), Object.values(calibration)),
     [closing, calibration],
   );
-  const names = told.map((quantity) => words.quantities[quantity]);
+  const names = told?.map((quantity) => words.quantities[quantity]) ?? [];
   return (
     <div className="calibrate-offer" data-testid="calibrate-offer">
       <p className="quiet">
-        {told.length > 0 ? words.offer(listed(names, ways)) : words.noOffer(FEWEST_RUNS, ways)}
+        {names.length > 0 && words.offer(listed(names, ways))}
+        {told?.length === 0 && words.noOffer(FEWEST_RUNS, ways)}
       </p>
       <Button onPress={() => openDialog({ kind: 'calibrate' })}>{words.open}</Button>
     </div>

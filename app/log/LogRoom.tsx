@@ -1,5 +1,5 @@
-import { useMemo } from 'react';
-import { logRows } from '../../src/log';
+import { useDeferredValue, useMemo } from 'react';
+import { type LogRow, logRows } from '../../src/log';
 import { CalibrateOffer } from '../calibrate/CalibrateOffer';
 import { Button } from '../parts/Button';
 import { CsvButton } from '../stock/CsvButton';
@@ -15,12 +15,16 @@ import { WasteChart } from './WasteChart';
 import { WeekChart } from './WeekChart';
 import './log.css';
 
+const none: readonly LogRow[] = [];
+
 /** What the shop learned: every closed run with what was planned and what it took, and how that develops. */
 export function LogRoom() {
   const { log: words } = useWords();
   const ways = useWays();
   const closings = useShop(({ book }) => book.closing);
   const rows = useMemo(() => logRows(closings), [closings]);
+  // What lies below the first screen is drawn after it.
+  const below = useDeferredValue(rows, none);
   return (
     <>
       <div className="room-head">
@@ -48,13 +52,17 @@ export function LogRoom() {
         <div className="chart-grid">
           <WasteChart rows={rows} />
           <WeekChart rows={rows} />
-          <SpoiledChart rows={rows} />
-          <PlannedChart rows={rows} />
-          <AirChart rows={rows} />
-          <LotPart rows={rows} />
+          {below.length > 1 && (
+            <>
+              <SpoiledChart rows={below} />
+              <PlannedChart rows={below} />
+              <AirChart rows={below} />
+              <LotPart rows={below} />
+            </>
+          )}
         </div>
       )}
-      {rows.length > 0 && <LogTable rows={rows} />}
+      {below.length > 0 && <LogTable rows={below} />}
     </>
   );
 }
