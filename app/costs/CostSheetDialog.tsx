@@ -213,7 +213,7 @@ function Parts({
     <li key={key}>
       <button
         type="button"
-        className="cost-part"
+        className="row-button cost-part"
         aria-label={`${words.open(name)}: ${money(asMinor(amount), ways)}`}
         onClick={() => onPath(path)}
       >

@@ -1,10 +1,10 @@
 import { useId, useState } from 'react';
 import { editSettings } from '../../src/editing';
 import { heaters, labourRooms } from '../../src/model';
-import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
+import { FormActions } from '../parts/FormActions';
 import { Window } from '../parts/Window';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
@@ -91,12 +91,7 @@ export function CostsDialog({ back }: { back: Dialog | null }) {
           {form.overhead === 'hour'
             ? price('overheadRate', words.overheadRate, 'h')
             : field('overheadShare', words.overheadShare)}
-          <div className="actions">
-            <Button onPress={() => openDialog(back)}>{common.cancel}</Button>
-            <Button type="submit" weight="primary">
-              {common.save}
-            </Button>
-          </div>
+          <FormActions save={common.save} back={back} />
         </Form>
       </div>
     </Window>

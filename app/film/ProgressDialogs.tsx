@@ -2,9 +2,9 @@ import { useState } from 'react';
 import { printedTo, spoil } from '../../src/editing';
 import { sheetStart } from '../../src/layout';
 import { type Micrometres, parseLength, um } from '../../src/units';
-import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
+import { FormActions } from '../parts/FormActions';
 import { Window } from '../parts/Window';
 import { useLaidRun, useWays } from '../store/selectors';
 import { commitForGood } from '../store/shop';
@@ -57,12 +57,7 @@ export function PrintedDialog() {
           inputMode="decimal"
           problem={tried && !isWithin ? words.withinRun(most) : null}
         />
-        <div className="actions">
-          <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
-          <Button type="submit" weight="primary">
-            {common.save}
-          </Button>
-        </div>
+        <FormActions save={common.save} />
       </Form>
     </Window>
   );
@@ -70,7 +65,7 @@ export function PrintedDialog() {
 
 /** "Spoiled from - to": every copy touched waits again, and the film is not used twice. */
 export function SpoiledDialog() {
-  const { runs: words, common } = useWords();
+  const { runs: words } = useWords();
   const run = useLaidRun();
   const ways = useWays();
   const read = usePlaceAlong();
@@ -113,12 +108,7 @@ export function SpoiledDialog() {
           problem={tried && !isStretch ? words.stretchProblem : null}
         />
         <p role="status">{words.touched(touched, ways)}</p>
-        <div className="actions">
-          <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
-          <Button type="submit" weight="primary">
-            {words.putBack}
-          </Button>
-        </div>
+        <FormActions save={words.putBack} />
       </Form>
     </Window>
   );

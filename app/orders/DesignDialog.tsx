@@ -3,8 +3,8 @@ import { addDesign, type NewSize } from '../../src/editing';
 import { MOST_COPIES } from '../../src/intake';
 import { type Book, type DesignSize, designWidths, type Id, type Transfer } from '../../src/model';
 import { type Micrometres, um } from '../../src/units';
-import { Button } from '../parts/Button';
 import { Form } from '../parts/Form';
+import { FormActions } from '../parts/FormActions';
 import { Window } from '../parts/Window';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
@@ -32,7 +32,7 @@ const withArtwork = (book: Book, order: string, artwork: string | undefined): Tr
 
 /** One design at several sizes: widths and copies, all of them added at once. */
 export function DesignDialog({ order, design }: { order: string; design: Design }) {
-  const { common, designs: words } = useWords();
+  const { designs: words } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const known = withArtwork(book, order, design.artwork?.id);
@@ -154,12 +154,7 @@ export function DesignDialog({ order, design }: { order: string; design: Design 
             );
           })}
         </section>
-        <div className="actions">
-          <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
-          <Button type="submit" weight="primary" isDisabled={total === 0}>
-            {words.add(total, ways)}
-          </Button>
-        </div>
+        <FormActions save={words.add(total, ways)} isDisabled={total === 0} />
       </Form>
     </Window>
   );

@@ -3,9 +3,9 @@ import { closeRun } from '../../src/editing';
 import { proposeClosing } from '../../src/log';
 import type { Book, Instant, Run } from '../../src/model';
 import { blanksOfRun } from '../../src/stock';
-import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
+import { FormActions } from '../parts/FormActions';
 import { Window } from '../parts/Window';
 import { useCoverageOf } from '../store/coverage';
 import { settingsOrFirst, useWays } from '../store/selectors';
@@ -41,7 +41,7 @@ export function CloseDialog({ id }: { id: string }) {
 }
 
 function CloseForm({ book, run, proposal }: { book: Book; run: Run; proposal: Proposal }) {
-  const { closing: words, spoil, common } = useWords();
+  const { closing: words, spoil } = useWords();
   const ways = useWays();
   const { station } = settingsOrFirst(book);
   const [form, setForm] = useState(() => formOf(proposal, ways, station));
@@ -138,12 +138,7 @@ function CloseForm({ book, run, proposal }: { book: Book; run: Run; proposal: Pr
       {field('temperature', words.temperature(`°${station.temperature}`))}
       {field('humidity', words.humidity)}
       {field('notes', words.notes)}
-      <div className="actions">
-        <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
-        <Button type="submit" weight="primary">
-          {words.save}
-        </Button>
-      </div>
+      <FormActions save={words.save} />
     </Form>
   );
 }

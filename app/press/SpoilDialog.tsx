@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import { spoilCopy } from '../../src/editing';
 import { isPrinted, type Stage, stages } from '../../src/model';
-import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
+import { FormActions } from '../parts/FormActions';
 import { Tick } from '../parts/Tick';
 import { Window } from '../parts/Window';
 import { useBenchBook, useBenchRun } from '../store/selectors';
@@ -14,7 +14,7 @@ import { useWords } from '../words';
 
 /** A copy came to nothing: it goes back on the list, and its garment may have to be bought again. */
 export function SpoilDialog() {
-  const { common, spoil: words } = useWords();
+  const { spoil: words } = useWords();
   const run = useBenchRun();
   const { copy: records, spoilage } = useBenchBook();
   const [copy, setCopy] = useState('');
@@ -68,12 +68,7 @@ export function SpoilDialog() {
             problem={tried && reason.trim() === '' ? words.reasonNeeded : null}
           />
           {stage === 'press' && <Tick label={words.garment} checked={garment} onChange={setGarment} />}
-          <div className="actions">
-            <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
-            <Button type="submit" weight="primary">
-              {words.save}
-            </Button>
-          </div>
+          <FormActions save={words.save} />
         </Form>
       )}
     </Window>

@@ -2,10 +2,10 @@ import { useState } from 'react';
 import { editStation } from '../../src/editing';
 import { curers, type Station } from '../../src/model';
 import { type Micrometres, parseDuration, parseLength, type Seconds, toUnit } from '../../src/units';
-import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
+import { FormActions } from '../parts/FormActions';
 import { Tick } from '../parts/Tick';
 import { Window } from '../parts/Window';
 import { settingsOrFirst, useWays } from '../store/selectors';
@@ -193,12 +193,7 @@ export function StationDialog() {
             onChange={(event) => event.target.value !== '' && set({ closes: event.target.value })}
           />
         </div>
-        <div className="actions">
-          <Button onPress={() => openDialog(null)}>{catalogue.common.cancel}</Button>
-          <Button type="submit" weight="primary">
-            {catalogue.common.save}
-          </Button>
-        </div>
+        <FormActions save={catalogue.common.save} />
       </Form>
     </Window>
   );

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { editSettings } from '../../src/editing';
-import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
+import { FormActions } from '../parts/FormActions';
 import { Window } from '../parts/Window';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
@@ -93,12 +93,7 @@ export function PricesDialog({ back }: { back: Dialog | null }) {
             />
           </div>
           {field('validDays', words.validDays)}
-          <div className="actions">
-            <Button onPress={() => openDialog(back)}>{common.cancel}</Button>
-            <Button type="submit" weight="primary">
-              {common.save}
-            </Button>
-          </div>
+          <FormActions save={common.save} back={back} />
         </Form>
       </div>
     </Window>

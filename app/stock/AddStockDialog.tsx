@@ -3,11 +3,11 @@ import { addFilm, addSupply, noteFilmBox } from '../../src/editing';
 import type { Blank, Film } from '../../src/model';
 import { leftOfFilm, unitOf } from '../../src/stock';
 import { type LocalDate, um } from '../../src/units';
-import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { DateField } from '../parts/DateField';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
+import { FormActions } from '../parts/FormActions';
 import { Window } from '../parts/Window';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
@@ -158,12 +158,7 @@ export function AddStockDialog({ garment }: { garment: Pick<Blank, 'style' | 'co
           <p className="wide-row caution small">{words.inkCaution}</p>
         )}
         {kind === 'powder' && <p className="wide-row caution small">{words.powderCaution}</p>}
-        <div className="actions">
-          <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
-          <Button type="submit" weight="primary">
-            {common.add}
-          </Button>
-        </div>
+        <FormActions save={common.add} />
       </Form>
     </Window>
   );

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { type CsvDialect, dialectOf, ledgerTable, logTable, writeCsv } from '../../src/output/csv';
-import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { download } from '../parts/download';
 import { Form } from '../parts/Form';
+import { FormActions } from '../parts/FormActions';
 import { Window } from '../parts/Window';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
@@ -17,7 +17,7 @@ const BYTE_ORDER_MARK = '\ufeff';
 
 /** The log or the ledger as a file for table programs, its figures written as theirs are. */
 export function CsvDialog({ what }: { what: 'log' | 'ledger' }) {
-  const { csv: words, stock, closing, spoil, common } = useWords();
+  const { csv: words, stock, closing, spoil } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const [dialect, setDialect] = useState<CsvDialect>(() => dialectOf(ways.locale));
@@ -46,12 +46,7 @@ export function CsvDialog({ what }: { what: 'log' | 'ledger' }) {
           options={(['point', 'comma'] as const).map((value) => ({ value, label: words.dialects[value] }))}
           onChange={setDialect}
         />
-        <div className="actions">
-          <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
-          <Button type="submit" weight="primary">
-            {words.save}
-          </Button>
-        </div>
+        <FormActions save={words.save} />
       </Form>
     </Window>
   );

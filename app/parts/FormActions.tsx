@@ -1,0 +1,26 @@
+import { type Dialog, openDialog } from '../store/view';
+import { useWords } from '../words';
+import { Button } from './Button';
+
+/** The end of a window's form: leave all as it was, or take over what is typed. */
+export function FormActions({
+  save,
+  back = null,
+  isDisabled = false,
+}: {
+  /** What taking over is called. */
+  save: string;
+  /** The window that cancelling goes back to. */
+  back?: Dialog | null;
+  isDisabled?: boolean;
+}) {
+  const { common } = useWords();
+  return (
+    <div className="actions">
+      <Button onPress={() => openDialog(back)}>{common.cancel}</Button>
+      <Button type="submit" weight="primary" isDisabled={isDisabled}>
+        {save}
+      </Button>
+    </div>
+  );
+}
