@@ -1,13 +1,13 @@
 import { useMemo } from 'react';
 import { type LogRow, spoiledByHumidity, spoiledByLot } from '../../src/log';
+import { usualAir } from '../../src/upkeep';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
 import { dueDay, percent, whole } from '../words/format';
 import { ChartPart } from './ChartPart';
-import { axis, Plot, type PlotSpec } from './Plot';
+import { axis, dots, Plot, type PlotSpec } from './Plot';
 
-/** Between these the air of the room is fine (common practice, no source). */
-const MILD = { from: 0.4, to: 0.6 };
+const mild = usualAir.humidity;
 
 /** What was spoiled beside the humidity of the room. */
 export function AirChart({ rows }: { rows: readonly LogRow[] }) {
@@ -24,9 +24,9 @@ export function AirChart({ rows }: { rows: readonly LogRow[] }) {
     runs.length < 2
       ? words.airFew
       : words.airTold(
-          shareOf((humidity) => humidity > MILD.to),
-          shareOf((humidity) => humidity >= MILD.from && humidity <= MILD.to),
-          shareOf((humidity) => humidity < MILD.from),
+          shareOf((humidity) => humidity > mild.most),
+          shareOf((humidity) => humidity >= mild.least && humidity <= mild.most),
+          shareOf((humidity) => humidity < mild.least),
           runs.length,
           ways,
         );
@@ -42,15 +42,7 @@ export function AirChart({ rows }: { rows: readonly LogRow[] }) {
           },
           y: { range: (_, __, most) => [0, Math.max(0.05, most * 1.15)] },
         },
-        series: [
-          {},
-          {
-            stroke: colours.accent,
-            width: 0,
-            paths: () => null,
-            points: { show: true, size: sorted.length > 200 ? 4 : 7, width: 1.5, fill: colours.accentSoft },
-          },
-        ],
+        series: [{}, dots(colours, sorted.length)],
         axes: [
           axis(colours, (value) => percent(value, ways)),
           axis(colours, (value) => percent(value, ways), 64),

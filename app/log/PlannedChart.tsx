@@ -7,7 +7,7 @@ import { useWays } from '../store/selectors';
 import { useWords } from '../words';
 import { dueDay, filmLength, inkVolume, percent, powderMass, spoken, type Ways } from '../words/format';
 import { ChartPart } from './ChartPart';
-import { axis, Plot, type PlotSpec } from './Plot';
+import { axis, dots, Plot, type PlotSpec, plannedLine } from './Plot';
 
 /** An amount of what is compared, as a person reads it. */
 function told(amount: number, what: Compared, ways: Ways): string {
@@ -39,16 +39,7 @@ export function PlannedChart({ rows }: { rows: readonly LogRow[] }) {
       ],
       options: (colours) => ({
         scales: { x: { time: false, range: [0, most] }, y: { range: [0, most] } },
-        series: [
-          {},
-          {
-            stroke: colours.accent,
-            width: 0,
-            paths: () => null,
-            points: { show: true, size: sorted.length > 200 ? 4 : 7, width: 1.5, fill: colours.accentSoft },
-          },
-          { stroke: colours.care, width: 1.5, dash: [6, 5], points: { show: false } },
-        ],
+        series: [{}, dots(colours, sorted.length), plannedLine(colours)],
         axes: [
           { ...axis(colours, (value) => told(value, what, ways)), space: 90 },
           axis(colours, (value) => told(value, what, ways), 84),

@@ -21,6 +21,25 @@ export const axis = (colours: ChartColours, values: (value: number) => string, s
   values: (_, splits) => splits.map((value) => (value === null ? '' : values(value))),
 });
 
+/** A dot for each run; smaller where there are many. */
+export const dotSize = (runs: number): number => (runs > 200 ? 4 : 7);
+
+/** Runs as dots that no line joins. */
+export const dots = (colours: ChartColours, runs: number): uPlot.Series => ({
+  stroke: colours.accent,
+  width: 0,
+  paths: () => null,
+  points: { show: true, size: dotSize(runs), width: 1.5, fill: colours.accentSoft },
+});
+
+/** What was planned, as a dashed line. */
+export const plannedLine = (colours: ChartColours): uPlot.Series => ({
+  stroke: colours.care,
+  width: 1.5,
+  dash: [6, 5],
+  points: { show: false },
+});
+
 /** A chart on a canvas, as wide as its place; `told` says what it shows to those who do not see it. */
 export function Plot({ spec, told }: { spec: PlotSpec; told: string }) {
   const place = useRef<HTMLDivElement>(null);

@@ -4,7 +4,7 @@ import { useWays } from '../store/selectors';
 import { useWords } from '../words';
 import { dueDay, percent } from '../words/format';
 import { ChartPart } from './ChartPart';
-import { axis, Plot, type PlotSpec } from './Plot';
+import { axis, dotSize, Plot, type PlotSpec, plannedLine } from './Plot';
 import { dayTick } from './ticks';
 
 /** Runs that are told of together in the sentence. */
@@ -37,9 +37,9 @@ export function WasteChart({ rows }: { rows: readonly LogRow[] }) {
           {
             stroke: colours.accent,
             width: 1.5,
-            points: { show: true, size: inOrder.length > 200 ? 4 : 7, fill: colours.accent },
+            points: { show: true, size: dotSize(inOrder.length), fill: colours.accent },
           },
-          { stroke: colours.care, width: 1.5, dash: [6, 5], points: { show: false } },
+          plannedLine(colours),
         ],
         axes: [
           axis(colours, (value) => dayTick(value, ways)),

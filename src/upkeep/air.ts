@@ -2,7 +2,7 @@ import type { Reading } from '../model';
 import { fail, type LocalDate, ok, type Result } from '../units';
 
 /** Common practice, no source: degrees Celsius, and relative humidity between 0 and 1. The makers' sheets prevail. */
-const usualAir = {
+export const usualAir = {
   temperature: { least: 20, most: 28 },
   humidity: { least: 0.4, most: 0.6 },
 } as const;

@@ -5,6 +5,7 @@ export {
   latestReading,
   parseHumidity,
   temperatureRemark,
+  usualAir,
 } from './air';
 export { type CheckState, checkStates, type Standing } from './due';
 export { filmSince } from './film-since';
