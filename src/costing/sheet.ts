@@ -1,5 +1,5 @@
 import type { Costs, Id, Rates, RunUse } from '../model';
-import { asMinor, type Minor } from '../units';
+import { asMinor, type Minor, sum } from '../units';
 import { apportion, apportionLines } from './apportion';
 import { type Formula, worthOf } from './formula';
 import { type CostKind, costLines, type Gap, partsOf, type SharedBy } from './lines';
@@ -41,8 +41,6 @@ export interface CostSheet {
   readonly lines: readonly CostLine[];
   readonly orders: readonly OrderCost[];
 }
-
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 /** Shares whole units of lines among rows that know what they are before rounding. */
 function shared<Row>(

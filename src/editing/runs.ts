@@ -4,6 +4,7 @@ import {
   type Book,
   type Copy,
   type CostBasis,
+  draftRun,
   filmOf,
   type Id,
   type Instant,
@@ -24,20 +25,7 @@ export function addRun(
   { newId, now }: EditContext,
 ): Id<'run'> {
   const id = newId() as Id<'run'>;
-  draft.run[id] = {
-    id,
-    name,
-    film,
-    state: 'draft',
-    history: [],
-    takes,
-    printedTo: um(0),
-    spoiled: [],
-    snapshot: null,
-    received: null,
-    basis: null,
-    changed: now,
-  };
+  draft.run[id] = draftRun({ id, name, film, takes, changed: now });
   return id;
 }
 

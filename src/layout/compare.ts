@@ -1,5 +1,5 @@
 import { runCost } from '../costing';
-import type { Book, Film, Id, Order, Place, Run } from '../model';
+import { type Book, draftRun, type Film, type Id, type Order, type Place, type Run } from '../model';
 import { createPlanner, type Plan, type Problem } from '../packing';
 import { type Micrometres, type Minor, um } from '../units';
 import { takenOffRoll } from './figures';
@@ -72,20 +72,13 @@ export function candidateOf(
 
 /** An order alone on a film, as one would print it that is not laid out yet. */
 export function candidateAlone(book: Book, order: Order, film: Film): Candidate {
-  const run: Run = {
+  const run = draftRun({
     id: `alone/${order.id}` as Id<'run'>,
     name: order.name,
     film: film.id,
-    state: 'draft',
-    history: [],
     takes: 'chosen',
-    printedTo: um(0),
-    spoiled: [],
-    snapshot: null,
-    received: null,
-    basis: null,
     changed: order.changed,
-  };
+  });
   const copy = Object.fromEntries(
     Object.entries(book.copy).flatMap(([id, own]) =>
       book.transfer[own.transfer]?.order === order.id && !own.shelved

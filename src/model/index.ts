@@ -36,6 +36,7 @@ export {
   type Tunable,
 } from './calibration';
 export type { Closing, Rates } from './closing';
+export { draftRun } from './draft-run';
 export { type Id, type Instant, instant } from './fields';
 export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
 export {

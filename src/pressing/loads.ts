@@ -1,5 +1,5 @@
 import type { Station } from '../model';
-import type { Micrometres } from '../units';
+import { type Micrometres, sum } from '../units';
 
 /** A rectangle of film that is cured whole, or a transfer that is pressed. */
 interface Sized {
@@ -13,8 +13,6 @@ export const bedOf = ({ curer, press, oven }: Station): Sized => (curer === 'pre
 /** Whether something lies wholly on a bed, turned or not. */
 export const fitsOn = ({ width, length }: Sized, bed: Sized): boolean =>
   (width <= bed.width && length <= bed.length) || (length <= bed.width && width <= bed.length);
-
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 /** Whether pieces of film lie on a bed side by side in one row, all of them turned alike. */
 function fitTogether(pieces: readonly Sized[], bed: Sized, apart: number): boolean {

@@ -1,5 +1,5 @@
 import type { Aim, Order, Pricing } from '../model';
-import { asMinor, type Micrometres, type Minor } from '../units';
+import { asMinor, type Micrometres, type Minor, sum } from '../units';
 import { factorOf, marginOf, markupOf, reached } from './earned';
 
 /** A transfer of an order, to be priced. */
@@ -63,8 +63,6 @@ export interface Price {
   readonly aim: Aim;
   readonly problem: 'below-cost' | 'below-aim' | 'no-garment-price' | null;
 }
-
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 /** Up to the next whole minor unit, past what floats are off by. */
 const roundedUp = (value: number): Minor => Math.ceil(value - 1e-6) as Minor;

@@ -42,6 +42,7 @@ export {
 } from './money';
 export { fail, ok, type Result } from './result';
 export { parseShare, type ShareProblem } from './share';
+export { sum } from './sum';
 export {
   fromDegrees,
   parseTemperature,

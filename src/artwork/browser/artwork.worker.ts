@@ -1,5 +1,6 @@
 import { expose, transfer } from 'comlink';
 import { fail, ok, type Result } from '../../units';
+import { sha256 } from '../../units/browser/sha256';
 import {
   type ArtworkCheck,
   type Contour,
@@ -27,7 +28,6 @@ import {
   type ArtworkProblem,
   context,
   decodeImage,
-  hashOf,
   MOST_PIXELS,
   type ReadArtwork,
   stripsOf,
@@ -93,7 +93,7 @@ const reader = {
       if (!header.ok) return fail(header.problem === 'not-png' ? 'not-image' : header.problem);
       if (header.value.width * header.value.height > MOST_PIXELS) return fail('too-large');
       if (!whole) return fail('broken');
-      const id = await hashOf(bytes);
+      const id = await sha256(bytes);
       image = await decodeImage(file).catch(() => null);
       if (!image) return fail('broken');
       const { width, height } = image;

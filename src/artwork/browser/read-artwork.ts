@@ -29,12 +29,6 @@ export const MOST_PIXELS = 150_000_000;
 const STRIP = 512;
 const THUMBNAIL = 640;
 
-/** SHA-256, in hexadecimal. */
-export async function hashOf(bytes: ArrayBuffer): Promise<string> {
-  const hash = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-  return Array.from(hash, (byte) => byte.toString(16).padStart(2, '0')).join('');
-}
-
 const union = (a: PixelBox | null, b: PixelBox): PixelBox => {
   if (!a) return b;
   const [x, y] = [Math.min(a.x, b.x), Math.min(a.y, b.y)];

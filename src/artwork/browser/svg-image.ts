@@ -1,6 +1,7 @@
 import { fail, ok, type Result } from '../../units';
+import { sha256 } from '../../units/browser/sha256';
 import { type PixelBox, readSvgHeader } from '..';
-import { type ArtworkProblem, context, hashOf, type ReadArtwork, thumbnailOf, trimOf } from './read-artwork';
+import { type ArtworkProblem, context, type ReadArtwork, thumbnailOf, trimOf } from './read-artwork';
 
 /** The longer side of the raster an SVG is looked at in, in pixels. */
 const LOOKED_AT = 1600;
@@ -42,7 +43,7 @@ export async function readSvg(file: File): Promise<Result<ReadArtwork, ArtworkPr
     const trim = trimOf(looked);
     if (!trim) return fail('blank');
     const density = metres && { x: pixels.width / metres.width, y: pixels.height / metres.height };
-    const id = await hashOf(await file.arrayBuffer());
+    const id = await sha256(await file.arrayBuffer());
     return ok({ id, kind: 'svg', pixels, density, trim, thumbnail: await thumbnailOf(looked, trim) });
   };
   return read().catch(() => fail('broken'));
