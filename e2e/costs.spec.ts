@@ -1,10 +1,9 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
+import { expectAccessible } from './accessible';
 import { expect, layOut, openShop, pasteTable, sentence, stop, test } from './shop';
 
-const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 const TABLE = `order,transfer,width,height,count,due,may turn
 Harbour Rowing,Crest left chest,89,89,6,,yes
 Harbour Rowing,Row the Bay back,250,102,4,,no
@@ -241,10 +240,7 @@ test('a locked run keeps its costs when prices change', async ({ page }) => {
 test('the windows of costs and prices meet WCAG 2.2 AA', async ({ page }) => {
   test.setTimeout(120_000);
   await laidRun(page);
-  const check = async (where: string) => {
-    const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-    expect(violations.map(({ id, nodes }) => `${where}: ${id} ${nodes[0]?.html}`)).toEqual([]);
-  };
+  const check = (where: string) => expectAccessible(page, where);
   await openSheet(page);
   await page.locator('.cost-lines summary').first().click();
   await check('cost sheet');

@@ -1,7 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
+import { expectAccessible } from './accessible';
 import { expect, layOut, openShop, pasteTable, stop, test } from './shop';
-
-const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 for (const scheme of ['light', 'dark', 'forced'] as const) {
   test(`every room and window meets WCAG 2.2 AA: ${scheme}`, async ({ page }) => {
@@ -9,16 +7,7 @@ for (const scheme of ['light', 'dark', 'forced'] as const) {
     test.setTimeout(150_000);
     if (scheme === 'forced') await page.emulateMedia({ forcedColors: 'active' });
     else await page.emulateMedia({ colorScheme: scheme });
-    const check = async (where: string) => {
-      const axe = new AxeBuilder({ page }).withTags(WCAG);
-      // The room behind a window is inert, and was looked through before the window opened.
-      if (await page.getByRole('dialog').isVisible()) axe.include('.overlay');
-      const { violations } = await axe.analyze();
-      expect(
-        violations.map(({ id, nodes }) => `${where}: ${id} ${nodes[0]?.html}`),
-        where,
-      ).toEqual([]);
-    };
+    const check = (where: string) => expectAccessible(page, where);
     await page.goto('./');
     await expect(page.getByTestId('sentence')).toBeVisible();
     await stop(page);
@@ -79,13 +68,7 @@ for (const scheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme: scheme });
     await openShop(page);
     await pasteTable(page, 'Club,crest,40,30,2,,no');
-    const check = async (where: string) => {
-      const { violations } = await new AxeBuilder({ page }).withTags(WCAG).include('.dialog').analyze();
-      expect(
-        violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`),
-        where,
-      ).toEqual([]);
-    };
+    const check = (where: string) => expectAccessible(page, where, '.dialog');
     await page.getByRole('button', { name: 'More about crest' }).click();
     await page.getByRole('button', { name: 'Several sizes' }).click();
     await page.getByRole('textbox', { name: 'Copies, adult' }).fill('x');
@@ -103,8 +86,7 @@ test('the empty rooms meet WCAG 2.2 AA too', async ({ page }) => {
   await openShop(page);
   for (const room of ['film', 'orders']) {
     await page.goto(`./#/${room}`);
-    const { violations } = await new AxeBuilder({ page }).withTags(WCAG).analyze();
-    expect(violations.map(({ id }) => id)).toEqual([]);
+    await expectAccessible(page, room);
   }
 });
 

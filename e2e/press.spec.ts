@@ -1,4 +1,4 @@
-import AxeBuilder from '@axe-core/playwright';
+import { expectAccessible } from './accessible';
 import { expect, kept, layOut, openShop, pasteTable, stop, test } from './shop';
 
 const TABLE = `order,transfer,width,height,count,due,may turn
@@ -118,12 +118,7 @@ for (const scheme of ['light', 'dark'] as const) {
   test(`the rooms Cut and Press meet WCAG 2.2 AA: ${scheme}`, async ({ page }) => {
     await page.emulateMedia({ colorScheme: scheme });
     await lockedRun(page);
-    const check = async (where: string) => {
-      const { violations } = await new AxeBuilder({ page })
-        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-        .analyze();
-      expect(violations.map(({ id, nodes }) => `${where}: ${id} ${nodes[0]?.html}`)).toEqual([]);
-    };
+    const check = (where: string) => expectAccessible(page, where);
     await page.goto('./#/cut');
     await expect(page.locator('.span-plan')).toBeVisible();
     await check('cut');

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import Papa from 'papaparse';
+import { expectAccessible } from './accessible';
 import { expect, kept, layOut, notices, openShop, pasteTable, stop, test } from './shop';
 
 const TABLE = `order,transfer,width,height,count,due,may turn
@@ -234,12 +234,7 @@ for (const scheme of ['light', 'dark'] as const) {
     await page.goto('./');
     await expect(page.getByTestId('sentence')).toBeVisible();
     await stop(page);
-    const check = async (where: string) => {
-      const { violations } = await new AxeBuilder({ page })
-        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-        .analyze();
-      expect(violations.map(({ id, nodes }) => `${where}: ${id} ${nodes[0]?.html}`)).toEqual([]);
-    };
+    const check = (where: string) => expectAccessible(page, where);
     await page.goto('./#/stock');
     await expect(page.getByText('To order: Hot-melt powder, medium.')).toBeVisible();
     await check('stock');
