@@ -21,7 +21,9 @@ export interface FilmOutlook {
 function leastWanted(book: Book, run: LaidRun, film: Film): number {
   const record = book.run[run.id];
   if (!record || run.state === 'locked') return taken(run);
-  const { problem } = problemOf(book, record, film, 'placed');
+  const { problem, copies } = problemOf(book, record, film, 'placed');
+  // Where nothing waits the layout tells; the bound takes its time, and a layout comes many times a second.
+  if (copies.every((waiting) => waiting.length === 0)) return taken(run);
   const least = leastFilm(problem);
   return film.kind === 'sheets' ? least : takenOffRoll({ film, lengthUsed: um(least) });
 }
