@@ -5,6 +5,8 @@ export interface Block {
   readonly tasks: readonly number[];
   /** Of the chain; `null` for a single task. */
   readonly limit: number | null;
+  /** How long its tasks between the first and the last take. */
+  readonly between: number;
   /** Blocks that come before and after it. */
   readonly before: readonly number[];
   readonly after: readonly number[];
@@ -38,6 +40,7 @@ export function blocksOf({ tasks, chains }: ScheduleProblem): Block[] {
   });
   return groups.map((group, index) => ({
     ...group,
+    between: group.tasks.slice(1, -1).reduce((sum, task) => sum + (tasks[task]?.duration ?? 0), 0),
     before: [...(before[index] ?? [])],
     after: [...(after[index] ?? [])],
   }));

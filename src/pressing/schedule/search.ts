@@ -1,8 +1,9 @@
 import { seededRandom } from '../../packing/random';
 import { type Block, blocksOf } from './blocks';
 import { type ScheduleBound, scheduleBound } from './bounds';
-import { decode, dispatch } from './decode';
+import { type Decoder, decode, dispatch } from './decode';
 import { pathsOf } from './paths';
+import { Placing } from './placing';
 import type { Schedule, ScheduleProblem } from './problem';
 
 /** Looks for good sequences, an iteration a schedule. */
@@ -71,7 +72,8 @@ function mostUsed(tasks: ScheduleProblem['tasks']): number {
 }
 
 /** Sequences by priority rules (Kolisch 1996): longest way to go, soonest due, soonest possible, longest first, like settings together. */
-function* starts(problem: ScheduleProblem, blocks: readonly Block[]): Generator<number[]> {
+function* starts(decoder: Decoder): Generator<number[]> {
+  const { problem, blocks } = decoder;
   const { tasks, dues } = problem;
   const { heads, tails, order } = pathsOf(problem);
   const due = tasks.map(() => Number.POSITIVE_INFINITY);
@@ -103,7 +105,7 @@ function* starts(problem: ScheduleProblem, blocks: readonly Block[]): Generator<
   ];
   for (const rule of rules) {
     yield inOrder(blocks, rule);
-    yield dispatch(problem, blocks, byKey(blocks, rule));
+    yield dispatch(decoder, byKey(blocks, rule));
   }
 }
 
@@ -154,12 +156,15 @@ function movedWhole(
   const count = sequence.length;
   const block = Math.floor(random() * count);
   const shift = (random() - 0.5) * count;
-  const keys = new Array<number>(count).fill(0);
+  const places = new Float64Array(count);
   sequence.forEach((other, at) => {
     const isKin = other === block || waitsFor[block * count + other] || waitsFor[other * count + block];
-    keys[other] = at + (isKin ? shift : 0);
+    let place = at + (isKin ? shift : 0);
+    // No sooner than what it waits for, which comes before it in the sequence.
+    for (const before of blocks[other]?.before ?? []) place = Math.max(place, places[before] ?? 0);
+    places[other] = place;
   });
-  return inOrder(blocks, (other) => [keys[other] ?? 0]);
+  return sequence.toSorted((a, b) => (places[a] ?? 0) - (places[b] ?? 0));
 }
 
 /**
@@ -177,19 +182,20 @@ export function createScheduler(
   const random = seededRandom(seed);
   const blocks = blocksOf(problem);
   const bound = scheduleBound(problem);
-  const build = (sequence: readonly number[]) => decode(problem, blocks, sequence);
-  let best: Schedule | null = null;
-  const first = [...starts(problem, blocks)];
+  const decoder: Decoder = { problem, blocks, placing: new Placing(problem), tails: pathsOf(problem).tails };
+  const first = [...starts(decoder)];
   if (earlier) {
     first.unshift(inOrder(blocks, (block) => [earlier.starts[blocks[block]?.tasks[0] ?? 0] ?? 0]));
   }
+  let best: Schedule | null = null;
   for (const sequence of first) {
-    const schedule = build(sequence);
-    if (best === null || schedule.cost < best.cost) best = schedule;
+    const schedule = decode(decoder, sequence);
+    if (schedule && (best === null || schedule.cost < best.cost)) best = schedule;
   }
-  let found: Schedule = best ?? build([]);
-  const waitsFor = ancestors(blocks, found.sequence);
+  if (!best) throw new RangeError('no sequence to begin with');
+  let found: Schedule = best;
   let current = found;
+  const waitsFor = ancestors(blocks, found.sequence);
   let iteration = 0;
   const finished = () =>
     blocks.length < 2 || (found.makespan <= bound.seconds && found.late === 0 && found.overLimit === 0);
@@ -199,16 +205,16 @@ export function createScheduler(
     finished,
     step(iterations) {
       for (let count = 0; count < iterations && !finished(); count += 1) {
-        const next = build(
+        const sequence =
           random() < WHOLE
             ? movedWhole(blocks, current.sequence, waitsFor, random)
-            : moved(current.sequence, waitsFor, random),
-        );
+            : moved(current.sequence, waitsFor, random);
         const cool = 1 - (iteration % CYCLE) / CYCLE;
         const warmth = WARMTH * found.makespan * cool * cool;
+        const next = decode(decoder, sequence, current, current.cost - warmth * Math.log(1 - random()));
         iteration += 1;
-        if (next.cost < current.cost - warmth * Math.log(1 - random())) current = next;
-        if (next.cost < found.cost) found = next;
+        if (next) current = next;
+        if (current.cost < found.cost) found = current;
         if (iteration % CYCLE === 0) current = found;
       }
     },
