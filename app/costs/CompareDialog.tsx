@@ -48,7 +48,7 @@ function costOf(found: Found, laid: LaidRun): Minor {
 }
 
 /** Schedules built to tell how long a run would take. */
-const SCHEDULES = 150;
+const SCHEDULES = 60;
 const SEED = 1;
 
 /** Seconds from the first print to the last bag of what was found; `null` where there is no timeline. */

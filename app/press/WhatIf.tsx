@@ -11,7 +11,7 @@ import { spoken } from '../words/format';
 
 type Idea = keyof Words['press']['whatIfs'];
 
-const ITERATIONS = 1500;
+const ITERATIONS = 500;
 const SEED = 1;
 /** How long spans would be, were they shorter. */
 const SHORTER = 2 / 3;

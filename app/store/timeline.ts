@@ -18,8 +18,8 @@ import { settingsOrFirst } from './selectors';
 import { useShop } from './shop';
 
 const SEED = 1;
-/** Schedules built at first, then for a better one, and after a tick. */
-const BUDGET = { first: 400, better: 6000, again: 250 };
+/** Sequences tried at first, then for a better one, and after a tick. */
+const BUDGET = { first: 200, better: 1500, again: 80 };
 /** Milliseconds without a change before a schedule is looked for; the Film room waits until a layout has come to rest. */
 const REST = { quick: 800, thorough: 100 };
 /** A run that is not begun is planned from the last so many minutes on. */

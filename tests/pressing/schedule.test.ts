@@ -7,10 +7,10 @@ import {
   validateSchedule,
 } from '../../src/pressing/schedule';
 import { shortestOf } from './exhaustive';
-import { flowShop, jobShop, johnson, taillard } from './shops';
+import { flowShop, jobShop, johnson, smallShop, taillard } from './shops';
 
 function searched(problem: ScheduleProblem, iterations: number) {
-  const scheduler = createScheduler(problem, 1);
+  const scheduler = createScheduler(problem, { seed: 1, cycle: iterations, earlier: null });
   scheduler.step(iterations);
   return { schedule: scheduler.best(), bound: scheduler.bound.seconds };
 }
@@ -21,7 +21,7 @@ describe('a schedule over two machines', () => {
   it('is as short as by Johnson’s rule (Johnson 1954)', () => {
     fc.assert(
       fc.property(fc.array(fc.tuple(time, time), { minLength: 1, maxLength: 9 }), (times) => {
-        const { schedule, bound } = searched(flowShop(times), 3000);
+        const { schedule, bound } = searched(flowShop(times), 1000);
         expect(schedule.makespan).toBe(johnson(times));
         expect(bound).toBeLessThanOrEqual(schedule.makespan);
       }),
@@ -69,7 +69,7 @@ describe('published flow shops, 20 jobs on 5 machines (Taillard 1993)', () => {
   it.each(taillardBounds.slice(0, 3))(
     '$name: the schedule is within 6% of the best known',
     ({ seed, upper }) => {
-      const { schedule, bound } = searched(flowShop(taillard(20, 5, seed)), 12_000);
+      const { schedule, bound } = searched(flowShop(taillard(20, 5, seed)), 4000);
       expect(schedule.makespan).toBeGreaterThanOrEqual(bound);
       expect(schedule.makespan).toBeLessThanOrEqual(1.06 * upper);
     },
@@ -90,57 +90,17 @@ describe('a published job shop', () => {
       const figures = row.split(' ').map(Number);
       return Array.from({ length: 6 }, (_, at) => [figures[2 * at] ?? 0, figures[2 * at + 1] ?? 0] as const);
     });
-    const { schedule, bound } = searched(jobShop(jobs), 20_000);
+    const { schedule, bound } = searched(jobShop(jobs), 5000);
     expect(schedule.makespan).toBe(55);
     expect(bound).toBeLessThanOrEqual(55);
   });
 });
 
-/** Small problems: up to five tasks over hands and one press that is set up. */
-const small = fc
-  .record({
-    hands: fc.integer({ min: 1, max: 2 }),
-    cold: fc.integer({ min: 0, max: 2 }),
-    tasks: fc.array(
-      fc.record({
-        duration: fc.integer({ min: 1, max: 3 }),
-        hands: fc.boolean(),
-        press: fc.boolean(),
-        setting: fc.integer({ min: 1, max: 2 }),
-        after: fc.array(fc.record({ task: fc.nat(4), lag: fc.integer({ min: 0, max: 1 }) }), {
-          maxLength: 2,
-        }),
-      }),
-      { minLength: 1, maxLength: 5 },
-    ),
-  })
-  .map(
-    ({ hands, cold, tasks }): ScheduleProblem => ({
-      now: 0,
-      resources: [
-        { units: Array.from({ length: hands }, () => ({ free: 0, setting: 0 })), setup: null },
-        { units: [{ free: 0, setting: null }], setup: { cold, rise: 1, fall: 2 } },
-      ],
-      tasks: tasks.map((task, index) => ({
-        duration: task.duration,
-        uses: [
-          // The hands are free again before the press is.
-          ...(task.hands ? [{ resource: 0, from: 0, to: Math.min(1, task.duration), setting: 0 }] : []),
-          ...(task.press ? [{ resource: 1, from: 0, to: task.duration, setting: task.setting }] : []),
-        ],
-        after: task.after.filter((before) => before.task < index),
-        fixed: null,
-      })),
-      chains: [],
-      dues: [],
-    }),
-  );
-
 describe('small problems', () => {
   it('are solved as well as by trying everything, and the bound is never above', () => {
     fc.assert(
-      fc.property(small, (problem) => {
-        const { schedule, bound } = searched(problem, 400);
+      fc.property(smallShop, (problem) => {
+        const { schedule, bound } = searched(problem, 150);
         expect(validateSchedule(problem, schedule)).toEqual([]);
         const best = shortestOf(problem, schedule.makespan);
         expect(schedule.makespan).toBe(best);
@@ -152,10 +112,34 @@ describe('small problems', () => {
 
   it('are solved alike for the same seed', () => {
     fc.assert(
-      fc.property(small, (problem) => {
+      fc.property(smallShop, (problem) => {
         expect(searched(problem, 50)).toEqual(searched(problem, 50));
       }),
       { numRuns: 20 },
+    );
+  });
+});
+
+describe('a schedule after something was done', () => {
+  it('goes on from what is fixed, however it turned out', () => {
+    fc.assert(
+      fc.property(smallShop, fc.nat(4), (problem, late) => {
+        const { schedule } = searched(problem, 50);
+        const first = schedule.starts.indexOf(Math.min(...schedule.starts));
+        const end = (schedule.ends[first] ?? 0) + late;
+        const ticked: ScheduleProblem = {
+          ...problem,
+          now: end,
+          tasks: problem.tasks.map((task, index) =>
+            index === first ? { ...task, fixed: { start: schedule.starts[first] ?? 0, end } } : task,
+          ),
+        };
+        const scheduler = createScheduler(ticked, { seed: 1, cycle: 30, earlier: schedule });
+        scheduler.step(30);
+        expect(validateSchedule(ticked, scheduler.best())).toEqual([]);
+        expect(scheduler.best().makespan).toBeGreaterThanOrEqual(scheduler.bound.seconds);
+      }),
+      { numRuns: 100 },
     );
   });
 });

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import type { ScheduleProblem } from '../../src/pressing/schedule';
 
 /** Jobs over machines, one unit each: every job a route of (machine, time), one operation after the other. */
@@ -50,3 +51,43 @@ export function johnson(times: readonly (readonly [number, number])[]): number {
   }
   return doneB;
 }
+
+/** Small problems: up to five tasks over hands and one press that is set up. */
+export const smallShop = fc
+  .record({
+    hands: fc.integer({ min: 1, max: 2 }),
+    cold: fc.integer({ min: 0, max: 2 }),
+    tasks: fc.array(
+      fc.record({
+        duration: fc.integer({ min: 1, max: 3 }),
+        hands: fc.boolean(),
+        press: fc.boolean(),
+        setting: fc.integer({ min: 1, max: 2 }),
+        after: fc.array(fc.record({ task: fc.nat(4), lag: fc.integer({ min: 0, max: 1 }) }), {
+          maxLength: 2,
+        }),
+      }),
+      { minLength: 1, maxLength: 5 },
+    ),
+  })
+  .map(
+    ({ hands, cold, tasks }): ScheduleProblem => ({
+      now: 0,
+      resources: [
+        { units: Array.from({ length: hands }, () => ({ free: 0, setting: 0 })), setup: null },
+        { units: [{ free: 0, setting: null }], setup: { cold, rise: 1, fall: 2 } },
+      ],
+      tasks: tasks.map((task, index) => ({
+        duration: task.duration,
+        uses: [
+          // The hands are free again before the press is.
+          ...(task.hands ? [{ resource: 0, from: 0, to: Math.min(1, task.duration), setting: 0 }] : []),
+          ...(task.press ? [{ resource: 1, from: 0, to: task.duration, setting: task.setting }] : []),
+        ],
+        after: task.after.filter((before) => before.task < index),
+        fixed: null,
+      })),
+      chains: [],
+      dues: [],
+    }),
+  );

@@ -42,8 +42,8 @@ function workIn(book: Book, more: Partial<Station> = {}): Work {
 }
 
 function timeline(work: Work) {
-  const scheduler = createScheduler(work.problem, 1);
-  scheduler.step(300);
+  const scheduler = createScheduler(work.problem, { seed: 1, cycle: 100, earlier: null });
+  scheduler.step(100);
   const schedule = scheduler.best();
   expect(validateSchedule(work.problem, schedule)).toEqual([]);
   return timelineOf(work, schedule, scheduler.bound);

@@ -12,7 +12,7 @@ export interface Found {
 }
 
 const engine = {
-  /** Builds so many schedules, in turn with what else is asked for, and tells the best. */
+  /** Tries so many sequences, in turn with what else is asked for, and tells the best. */
   async find(
     problem: ScheduleProblem,
     {
@@ -21,7 +21,7 @@ const engine = {
       earlier,
     }: { seed: number; iterations: number; earlier: Pick<Schedule, 'starts'> | null },
   ): Promise<Found> {
-    const scheduler = createScheduler(problem, seed, earlier);
+    const scheduler = createScheduler(problem, { seed, cycle: iterations, earlier });
     for (let left = iterations; left > 0 && !scheduler.finished(); ) {
       const until = performance.now() + SLICE;
       while (left > 0 && performance.now() < until) {

@@ -1,5 +1,6 @@
 import type { Block } from './blocks';
-import type { Placing } from './placing';
+import { pathsOf } from './paths';
+import { Placing } from './placing';
 import type { Schedule, ScheduleProblem } from './problem';
 
 /**
@@ -18,27 +19,55 @@ export interface Decoder {
 }
 
 /**
+ * Makes a problem ready.
+ * @param blocks those of the problem
+ * @throws RangeError if tasks wait for one another in a circle
+ */
+export const decoderOf = (problem: ScheduleProblem, blocks: readonly Block[]): Decoder => ({
+  problem,
+  blocks,
+  placing: new Placing(problem),
+  tails: pathsOf(problem).tails,
+});
+
+/**
  * Gives every task the earliest time at which it can be done, blocks in the order of a sequence (the serial generation scheme:
  * Kolisch, European Journal of Operational Research 90(2), 320-333, 1996).
  * @param sequence blocks, each after those that it waits for
  * @param near a schedule whose sequence begins alike: so far its times are taken over
- * @param atMost what it may cost
- * @returns `null` as soon as it is plain that it would cost more
  */
 export function decode(
-  { problem, blocks, placing, tails }: Decoder,
+  { problem, blocks, placing }: Decoder,
   sequence: readonly number[],
   near: Schedule | null = null,
-  atMost = Number.POSITIVE_INFINITY,
+): Schedule {
+  placing.clear();
+  let isAlike = true;
+  sequence.forEach((number, at) => {
+    const block = blocks[number];
+    if (!block) return;
+    isAlike &&= near?.sequence[at] === number;
+    if (near && isAlike) placing.takeAs(block, near);
+    else {
+      placing.set(block);
+      placing.take(block);
+    }
+  });
+  return scheduleOf(problem, placing, sequence);
+}
+
+/**
+ * Decodes a sequence unless its schedule costs too much: `null` as soon as that is plain.
+ * @param sequence blocks, each after those that it waits for
+ */
+export function decodeWithin(
+  { problem, blocks, placing, tails }: Decoder,
+  sequence: readonly number[],
+  atMost: number,
 ): Schedule | null {
   placing.clear();
-  let at = 0;
-  for (; near && at < sequence.length && near.sequence[at] === sequence[at]; at += 1) {
-    const block = blocks[sequence[at] ?? 0];
-    if (block) placing.takeAs(block, near);
-  }
-  for (; at < sequence.length; at += 1) {
-    const block = blocks[sequence[at] ?? 0];
+  for (const number of sequence) {
+    const block = blocks[number];
     if (!block) continue;
     placing.set(block);
     for (const task of block.tasks) {
@@ -46,9 +75,8 @@ export function decode(
     }
     placing.take(block);
   }
-  const [starts, ends, units] = [placing.starts.slice(), placing.ends.slice(), placing.taken.slice()];
-  const judged = judge(problem, starts, ends);
-  return judged.cost > atMost ? null : { starts, ends, units, sequence, ...judged };
+  const schedule = scheduleOf(problem, placing, sequence);
+  return schedule.cost > atMost ? null : schedule;
 }
 
 /**
@@ -94,7 +122,16 @@ export function dispatch(
   return sequence;
 }
 
-/** How good a schedule is. */
+/** What was placed, and how good it is. */
+function scheduleOf(
+  problem: ScheduleProblem,
+  { starts, ends, taken }: Placing,
+  sequence: readonly number[],
+): Schedule {
+  const times = { starts: starts.slice(), ends: ends.slice() };
+  return { ...times, units: taken.slice(), sequence, ...judge(problem, times.starts, times.ends) };
+}
+
 function judge(
   { tasks, chains, dues, now }: ScheduleProblem,
   starts: readonly number[],

@@ -17,7 +17,8 @@ export class Placing {
   constructor(problem: ScheduleProblem) {
     const { tasks, resources, now } = problem;
     const uses = resources.map(() => 0);
-    for (const task of tasks) for (const { resource } of task.uses) uses[resource] = (uses[resource] ?? 0) + 1;
+    for (const task of tasks)
+      for (const { resource } of task.uses) uses[resource] = (uses[resource] ?? 0) + 1;
     this.problem = problem;
     this.units = resources.map(({ units, setup }, resource) =>
       units.map(({ free, setting }) => new Unit(Math.max(free, now), setting, setup, uses[resource] ?? 0)),
@@ -131,16 +132,16 @@ export class Placing {
   take(block: Block): boolean {
     let isSetUp = false;
     for (const index of block.tasks) {
-      const task = this.problem.tasks[index];
-      if (!task) continue;
+      const uses = this.problem.tasks[index]?.uses ?? [];
       const start = this.starts[index] ?? 0;
-      const taken = task.uses.map((use) => this.unitFor(use, start));
-      task.uses.forEach(({ resource, from, to, setting }, use) => {
-        const unit = this.units[resource]?.[taken[use] ?? 0];
-        if (unit && setting > 0 && unit.setupBefore(start + from, setting) > 0) isSetUp = true;
-        unit?.take(start + from, start + to, setting);
-      });
+      const taken = uses.map((use) => this.unitFor(use, start));
       this.taken[index] = taken;
+      // All are chosen before the first is taken: two uses may be of one resource, one behind the other.
+      for (const [use, { resource, from, to, setting }] of uses.entries()) {
+        const unit = this.units[resource]?.[taken[use] ?? 0];
+        isSetUp ||= setting > 0 && (unit?.setupBefore(start + from, setting) ?? 0) > 0;
+        unit?.take(start + from, start + to, setting);
+      }
     }
     return isSetUp;
   }

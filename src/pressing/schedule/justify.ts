@@ -1,0 +1,57 @@
+import { type Block, blocksOf } from './blocks';
+import { type Decoder, decode, decoderOf } from './decode';
+import { inPlaces } from './moves';
+import type { Schedule, ScheduleProblem } from './problem';
+
+/**
+ * The same work told from its end: what waits is waited for, what holds a unit from a task's start holds it to the end. Tasks
+ * and blocks keep their numbers. What is fixed, and from when units are free, is left out: an order is found by it, not times.
+ */
+function mirrored({ tasks, resources, chains }: ScheduleProblem): ScheduleProblem {
+  const followers: { task: number; lag: number }[][] = tasks.map(() => []);
+  tasks.forEach(({ after }, index) => {
+    for (const { task, lag } of after) followers[task]?.push({ task: index, lag });
+  });
+  return {
+    now: 0,
+    tasks: tasks.map(({ duration, uses, fixed }, index) => ({
+      duration: fixed ? 0 : duration,
+      uses: fixed ? [] : uses.map((use) => ({ ...use, from: duration - use.to, to: duration - use.from })),
+      after: followers[index] ?? [],
+      fixed: fixed && { start: 0, end: 0 },
+    })),
+    resources: resources.map(({ units, setup }) => ({
+      units: units.map(() => ({ free: 0, setting: null })),
+      setup: setup && { cold: 0, rise: setup.fall, fall: setup.rise },
+    })),
+    chains: chains.map(({ tasks: chained, limit }) => ({ tasks: chained.toReversed(), limit })),
+    dues: [],
+  };
+}
+
+/** Places for blocks, the latest end first. */
+const latestFirst = (blocks: readonly Block[], lastOf: (block: Block) => number): Float64Array =>
+  Float64Array.from(blocks, (block) => -lastOf(block));
+
+/**
+ * Pushes all tasks of a schedule as late as they can be without a later end, those that end last first, and gives the sequence
+ * in which they then begin: decoded, it often leaves fewer gaps (double justification: Valls, Ballestin & Quintanilla, European
+ * Journal of Operational Research 165(2), 375-386, 2005).
+ */
+export function justifier({ problem, blocks }: Decoder): (schedule: Schedule) => number[] {
+  const mirror = mirrored(problem);
+  const decoder = decoderOf(mirror, blocksOf(mirror));
+  return ({ sequence, ends }) => {
+    const backwards = inPlaces(
+      decoder.blocks,
+      sequence.toReversed(),
+      latestFirst(blocks, ({ tasks }) => ends[tasks.at(-1) ?? 0] ?? 0),
+    );
+    const late = decode(decoder, backwards);
+    return inPlaces(
+      blocks,
+      sequence,
+      latestFirst(blocks, ({ tasks }) => late.ends[tasks[0] ?? 0] ?? 0),
+    );
+  };
+}
