@@ -11,7 +11,7 @@ export function RateTable({ finding }: { finding: Finding }) {
   const { calibrate: words } = useWords();
   const taken = finding.points.filter(({ isLeftOut }) => !isLeftOut).length;
   return (
-    <table className="rates">
+    <table className="rates stacking">
       <thead>
         <tr>
           <th scope="col">{words.columns.rate}</th>

@@ -4,7 +4,7 @@ import { number, printSpeed, type Ways, wholePercent, workTime } from '../words/
 /** A measured amount, or how far it is off, in the unit it is noted in. */
 export function amountText(quantity: Quantity, value: number, ways: Ways): string {
   if (quantity === 'printer' || quantity === 'hands') return workTime(value, ways);
-  return `${number(value, ways.locale, 0, 1)} ${quantity === 'powder' ? 'g' : 'ml'}`;
+  return `${number(value, ways.locale, 1, 1)} ${quantity === 'powder' ? 'g' : 'ml'}`;
 }
 
 /** A rate in the unit it is set in: film in an hour, where seconds for a metre were found. */

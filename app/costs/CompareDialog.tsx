@@ -112,8 +112,8 @@ function Comparison({ run }: { run: Run }) {
   return (
     <>
       <p className="quiet">{words.compare.hint(copies, ways)}</p>
-      <div className="table-scroll">
-        <table className="ways">
+      <div className="ways-scroll">
+        <table className="ways stacking">
           <thead>
             <tr>
               <th scope="col">{words.compare.way}</th>
@@ -192,14 +192,20 @@ function WayRow({
         {way.label}
         {tried.leftOut > 0 && <span className="care small"> {words.leftOut(tried.leftOut, ways)}</span>}
       </th>
-      <td>{isRoll ? filmLength(tried.length, ways) : filmForm.sheets(tried.sheets, ways)}</td>
-      <td>{laid && length ? percent(wasteOver(laid, length), ways) : words.unknown}</td>
-      <td>
+      <td data-label={words.film}>
+        {isRoll ? filmLength(tried.length, ways) : filmForm.sheets(tried.sheets, ways)}
+      </td>
+      <td data-label={words.waste}>
+        {laid && length ? percent(wasteOver(laid, length), ways) : words.unknown}
+      </td>
+      <td data-label={words.filmCost}>
         {money(tried.cost, ways)}
         {isLeast && <b className="least"> {words.cheapest}</b>}
       </td>
-      <td>{laid ? money(costOf(found, laid), ways) : words.unknown}</td>
-      <td>{time === undefined ? '…' : time === null ? words.unknown : spoken(time, ways)}</td>
+      <td data-label={words.cost}>{laid ? money(costOf(found, laid), ways) : words.unknown}</td>
+      <td data-label={words.minutes}>
+        {time === undefined ? '…' : time === null ? words.unknown : spoken(time, ways)}
+      </td>
       <td>
         {onTake && (
           <Button weight="plain" aria-label={words.applyNamed(way.label)} onPress={() => onTake(found)}>

@@ -58,13 +58,13 @@ export function ShopDialog() {
           label={orders.ambiguousDates}
           value={settings.dateOrder ?? 'ask'}
           options={choices({
-            ask: '—',
+            ask: orders.askOrder,
             'day-first': orders.dayFirst,
             'month-first': orders.monthFirst,
           })}
           onChange={(order) => set({ dateOrder: order === 'ask' ? null : order })}
         />
-        <div>
+        <div className="field">
           <Choice
             label={words.currency}
             value={settings.currency}
