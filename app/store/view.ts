@@ -116,7 +116,12 @@ export const showOutlines = (outlines: boolean): void => useView.setState({ outl
 /** Looks at another run. */
 export const openRun = (run: string): void => useView.setState({ run, selected: nothing });
 
-export const openDialog = (dialog: Dialog | null): void => useView.setState({ dialog });
+/** Opens a window, or closes the one that is open. What went well before is not said over a window. */
+export const openDialog = (dialog: Dialog | null): void =>
+  useView.setState(({ notices }) => ({
+    dialog,
+    notices: dialog ? notices.filter(({ tone }) => tone !== 'plain') : notices,
+  }));
 
 const rooms: readonly Room[] = [
   'orders',
