@@ -1,7 +1,7 @@
 import { type BrowserContext, chromium, type Page, type TestInfo } from '@playwright/test';
 import readByOther from 'jsqr';
 import { PNG } from 'pngjs';
-import { encodeQR } from 'qr';
+import { modulesOf } from '../tests/hand-over/codes';
 import { photograph, STILL } from '../tests/hand-over/photograph';
 import { expectAccessible } from './accessible';
 import { writeFilm } from './film';
@@ -216,9 +216,8 @@ const HELD = [
 /** A browser whose camera plays a film of these codes, some twice, each for half a second. */
 async function withCamera(codes: readonly string[], info: TestInfo) {
   const frames = codes.map((text, at) => {
-    const modules = encodeQR(text, 'raw', { ecc: 'medium', encoding: 'alphanumeric', border: 4 });
     const uneven = { blur: 0.9, noise: 8, light: [0.8, 0.45], glare: [0.02, 0.15] } as const;
-    return photograph(modules, { ...STILL, ...uneven, ...HELD[at % HELD.length] }, at);
+    return photograph(modulesOf(text), { ...STILL, width: 1280, ...uneven, ...HELD[at % HELD.length] }, at);
   });
   const film = info.outputPath('codes.y4m');
   writeFilm(film, frames, 500);

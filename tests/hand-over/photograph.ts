@@ -22,9 +22,9 @@ export interface Shot {
   readonly glare: readonly [number, number];
 }
 
-/** A frame in which all goes well. */
+/** A frame in which all goes well: the square that is read of a camera of 1280 by 720 pixels. */
 export const STILL: Shot = {
-  width: 1280,
+  width: 720,
   height: 720,
   fill: 0.8,
   yaw: 0,
@@ -44,10 +44,13 @@ export interface Frame {
   readonly luma: Uint8ClampedArray;
 }
 
-/** The focal length as a share of the frame's longer side: some 64 degrees across, as phones have (common practice, no source). */
-const FOCAL = 0.8;
+/**
+ * The focal length as a share of the frame's shorter side. Across the longer side of a frame of 16 by 9 it is some 64 degrees, as phones have
+ * (common practice, no source); a square frame is the middle of such a one.
+ */
+const FOCAL = 1.42;
 /** Rays a pixel, each way. */
-const RAYS = 3;
+const RAYS = 2;
 /** The dark glyphs of a screen are not quite black, and its page shows grey between code and edge. */
 const SCREEN = { black: 0.01, page: 0.7, edge: 0.75, room: 0.05 } as const;
 
@@ -57,13 +60,12 @@ const sRgb = (linear: number): number =>
 type Vector = readonly [number, number, number];
 const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
+const sin = (degrees: number): number => Math.sin((degrees * Math.PI) / 180);
+const cos = (degrees: number): number => Math.cos((degrees * Math.PI) / 180);
+
 /** Axes of the screen in the camera's space: along its width, along its height, away from it. */
 function axesOf({ yaw, pitch, roll }: Shot): [Vector, Vector, Vector] {
   const turned = ([x, y, z]: Vector): Vector => {
-    const [sin, cos] = [Math.sin, Math.cos].map((of) => (angle: number) => of((angle * Math.PI) / 180)) as [
-      (angle: number) => number,
-      (angle: number) => number,
-    ];
     const [y1, z1] = [y * cos(pitch) - z * sin(pitch), y * sin(pitch) + z * cos(pitch)];
     const [x2, z2] = [x * cos(yaw) + z1 * sin(yaw), z1 * cos(yaw) - x * sin(yaw)];
     return [x2 * cos(roll) - y1 * sin(roll), x2 * sin(roll) + y1 * cos(roll), z2];
@@ -77,8 +79,9 @@ function axesOf({ yaw, pitch, roll }: Shot): [Vector, Vector, Vector] {
  */
 function projection(shot: Shot): { u: Vector; v: Vector; w: Vector } {
   const { width, height, fill, off } = shot;
-  const focal = FOCAL * Math.max(width, height);
-  const away = focal / (fill * Math.min(width, height));
+  const shorter = Math.min(width, height);
+  const focal = FOCAL * shorter;
+  const away = FOCAL / fill;
   const [across, down, normal] = axesOf(shot);
   const centre: Vector = [(off[0] * width * away) / focal, (off[1] * height * away) / focal, away];
   const depth = dot(centre, normal);
@@ -165,8 +168,8 @@ export function photograph(modules: readonly (readonly boolean[])[], shot: Shot,
 }
 
 /** A frame's levels as red, green and blue. */
-export function rgbaOf({ luma }: Frame): Uint8ClampedArray<ArrayBuffer> {
-  const rgba = new Uint8ClampedArray(4 * luma.length).fill(255);
-  for (let at = 0; at < luma.length; at += 1) rgba.fill(luma[at] ?? 0, 4 * at, 4 * at + 3);
-  return rgba;
+export function pixelsOf({ width, height, luma }: Frame) {
+  const data = new Uint8ClampedArray(4 * luma.length).fill(255);
+  for (let at = 0; at < luma.length; at += 1) data.fill(luma[at] ?? 0, 4 * at, 4 * at + 3);
+  return { width, height, data };
 }
