@@ -280,13 +280,13 @@ test('a camera reads the codes off a screen, in any order and some twice, and is
     // Taken away by the system, then turned on again; the window closed while it is only being opened.
     await openWindow(phone);
     await turnOn(phone);
-    await expect(phone.locator('.camera video')).toBeVisible();
+    await expect(phone.locator('video.camera')).toBeVisible();
     await phone.evaluate(() => {
       const { streams } = window as unknown as { streams: MediaStream[] };
       streams.at(-1)?.getTracks()[0]?.dispatchEvent(new Event('ended'));
     });
     await expect(phone.getByText(/The camera was taken away/)).toBeVisible();
-    await expect(phone.locator('.camera video')).toHaveCount(0);
+    await expect(phone.locator('video.camera')).toHaveCount(0);
     await turnOn(phone);
     await phone.keyboard.press('Escape');
     await expect.poll(async () => (await seen(phone)).tracks).toEqual(['ended', 'ended', 'ended']);

@@ -26,9 +26,13 @@ export function Camera({
     return () => stop.abort();
   }, [stream, reader, onText]);
   return (
-    <div className="camera">
-      <video ref={video} muted playsInline aria-label={words.camera} data-mirrored={isFacing(stream)} />
-      <p className="quiet small">{words.cameraHint}</p>
-    </div>
+    <video
+      ref={video}
+      className="camera"
+      muted
+      playsInline
+      aria-label={words.camera}
+      data-mirrored={isFacing(stream)}
+    />
   );
 }

@@ -35,21 +35,26 @@ export function Take() {
           {words.cameraProblems[refusal]}
         </p>
       )}
-      {stream && reader && <Camera stream={stream} reader={reader} onText={read} />}
-      <div aria-live="polite">
-        {collected && (
-          <p data-testid="codes-read">
-            <b>{words.read(collected.parts.length - lacking.length, collected.parts.length, ways)}.</b>{' '}
-            {lacking.length > 0 && words.missing(lacking, ways)}
-          </p>
-        )}
-        {problem && <p className="error">{problem}</p>}
+      <div className="taking">
+        {stream && reader && <Camera stream={stream} reader={reader} onText={read} />}
+        <div>
+          {stream && <p className="quiet small">{words.cameraHint}</p>}
+          <div aria-live="polite">
+            {collected && (
+              <p data-testid="codes-read">
+                <b>{words.read(collected.parts.length - lacking.length, collected.parts.length, ways)}.</b>{' '}
+                {lacking.length > 0 && words.missing(lacking, ways)}
+              </p>
+            )}
+            {problem && <p className="error">{problem}</p>}
+          </div>
+          {collected && (
+            <Button weight="plain" onPress={anew}>
+              {words.anew}
+            </Button>
+          )}
+        </div>
       </div>
-      {collected && (
-        <Button weight="plain" onPress={anew}>
-          {words.anew}
-        </Button>
-      )}
       {!stream && <p className="quiet small">{words.filesHint}</p>}
     </section>
   );
