@@ -262,6 +262,7 @@ const seen = (page: Page) =>
 test('a camera reads the codes off a screen, in any order and some twice, and is let go of', async ({
   page,
 }, info) => {
+  test.setTimeout(120_000);
   await begunRun(page);
   await openWindow(page);
   const [first = '', second = '', third = ''] = (await photographs(page)).map(({ text }) => text);
