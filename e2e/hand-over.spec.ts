@@ -1,7 +1,10 @@
-import type { Page } from '@playwright/test';
+import { type BrowserContext, chromium, type Page, type TestInfo } from '@playwright/test';
 import readByOther from 'jsqr';
 import { PNG } from 'pngjs';
+import { modulesOf } from '../tests/hand-over/codes';
+import { photograph, STILL } from '../tests/hand-over/photograph';
 import { expectAccessible } from './accessible';
+import { writeFilm } from './film';
 import { expect, kept, layOut, notices, openShop, pasteTable, stop, test } from './shop';
 
 const TABLE = `order,transfer,width,height,count,due,may turn
@@ -23,8 +26,16 @@ async function begunRun(page: Page): Promise<void> {
 
 const openWindow = (page: Page) => page.getByRole('button', { name: 'Hand over, take in' }).click();
 
-/** Pictures of all codes that a window shows, each read by an independent decoder. */
-async function photographs(page: Page): Promise<{ name: string; mimeType: string; buffer: Buffer }[]> {
+/** A code that a window shows, with what an independent decoder reads in it. */
+interface Shown {
+  readonly name: string;
+  readonly mimeType: string;
+  readonly buffer: Buffer;
+  readonly text: string;
+}
+
+/** All codes that a window shows, each read by an independent decoder. */
+async function photographs(page: Page): Promise<Shown[]> {
   await page.getByRole('button', { name: 'Show as codes' }).click();
   const code = page.locator('.code-picture');
   await expect(code).toBeVisible();
@@ -32,20 +43,19 @@ async function photographs(page: Page): Promise<{ name: string; mimeType: string
   if (await rest.isVisible()) await rest.click();
   const count = page.getByTestId('code-count');
   const [, of = '1'] = /of (\d+)/.exec((await count.textContent()) ?? '') ?? [];
-  const pictures = new Map<string, Buffer>();
+  const pictures = new Map<string, Shown>();
   while (pictures.size < Number(of)) {
     const name = (await count.textContent()) ?? '';
     const buffer = await code.screenshot();
     const { data, width, height } = PNG.sync.read(buffer);
+    const text = readByOther(new Uint8ClampedArray(data), width, height)?.data ?? '';
     // Alphanumeric characters only: two of them take eleven bits (ISO/IEC 18004).
-    expect(readByOther(new Uint8ClampedArray(data), width, height)?.data).toMatch(
-      /^RWHO1:[0-9A-Z $%*+\-./:]+$/,
-    );
-    pictures.set(name, buffer);
+    expect(text).toMatch(/^RWHO1:[0-9A-Z $%*+\-./:]+$/);
+    pictures.set(name, { name: `${name}.png`, mimeType: 'image/png', buffer, text });
     if (Number(of) > 1) await page.getByRole('button', { name: 'Next code' }).click();
   }
   await page.keyboard.press('Escape');
-  return [...pictures].map(([name, buffer]) => ({ name: `${name}.png`, mimeType: 'image/png', buffer }));
+  return [...pictures.values()];
 }
 
 const takeIn = async (page: Page, files: { name: string; mimeType: string; buffer: Buffer }[]) => {
@@ -195,12 +205,115 @@ test('a run goes over as a file with its pictures, is updated by another, and is
   await other.context().close();
 });
 
-test('without a camera the sentence says what to do instead', async ({ page }) => {
+/** How a hand holds a camera before a screen, a little otherwise each time. */
+const HELD = [
+  { fill: 0.75, yaw: 16, pitch: -9, roll: 6, off: [0.04, 0.02] },
+  { fill: 0.7, yaw: -14, pitch: 12, roll: -8, off: [-0.06, 0] },
+  { fill: 0.8, yaw: 8, pitch: 10, roll: 3, off: [0.02, -0.03] },
+  { fill: 0.72, yaw: -18, pitch: -6, roll: -4, off: [0, 0.03] },
+] as const;
+
+/** A browser whose camera plays a film of these codes, some twice, each for half a second. */
+async function withCamera(codes: readonly string[], info: TestInfo) {
+  const frames = codes.map((text, at) => {
+    const uneven = { blur: 0.9, noise: 8, light: [0.8, 0.45], glare: [0.02, 0.15] } as const;
+    return photograph(modulesOf(text), { ...STILL, width: 1280, ...uneven, ...HELD[at % HELD.length] }, at);
+  });
+  const film = info.outputPath('codes.y4m');
+  writeFilm(film, frames, 500);
+  const { launchOptions } = info.project.use;
+  const camera = ['--use-fake-device-for-media-stream', `--use-file-for-fake-video-capture=${film}`];
+  return chromium.launch({ ...launchOptions, args: [...(launchOptions?.args ?? []), ...camera] });
+}
+
+/** Keeps what the page gets of cameras, and each text of how many codes are read. */
+async function watched(context: BrowserContext): Promise<Page> {
+  const page = await context.newPage();
+  await page.addInitScript(() => {
+    const streams: MediaStream[] = [];
+    const told: string[] = [];
+    Object.assign(window, { streams, told });
+    const { mediaDevices } = navigator;
+    const open = mediaDevices.getUserMedia.bind(mediaDevices);
+    mediaDevices.getUserMedia = async (wanted) => {
+      const stream = await open(wanted);
+      streams.push(stream);
+      return stream;
+    };
+    new MutationObserver(() => {
+      const text = document.querySelector('[data-testid="codes-read"]')?.textContent;
+      if (text && told.at(-1) !== text) told.push(text);
+    }).observe(document, { subtree: true, childList: true, characterData: true });
+  });
   await openShop(page);
   await page.getByRole('link', { name: 'Press' }).click();
   await openWindow(page);
-  await page.getByRole('button', { name: 'Read codes with the camera' }).click();
-  await expect(page.getByText(/Open pictures of the codes, or the file\./)).toBeVisible();
+  return page;
+}
+
+const turnOn = (page: Page) => page.getByRole('button', { name: 'Read codes with the camera' }).click();
+
+const seen = (page: Page) =>
+  page.evaluate(() => {
+    const { streams, told } = window as unknown as { streams: MediaStream[]; told: string[] };
+    return { tracks: streams.map((stream) => stream.getTracks()[0]?.readyState), told };
+  });
+
+test('a camera reads the codes off a screen, in any order and some twice, and is let go of', async ({
+  page,
+}, info) => {
+  test.setTimeout(120_000);
+  await begunRun(page);
+  await openWindow(page);
+  const [first = '', second = '', third = ''] = (await photographs(page)).map(({ text }) => text);
+  const browser = await withCamera([third, first, third, second], info);
+  try {
+    const use = { baseURL: new URL('./', page.url()).href, locale: 'en-GB' };
+    const phone = await watched(await browser.newContext({ ...use, permissions: ['camera'] }));
+    await turnOn(phone);
+    await expect(notices(phone)).toContainText('Run 1 is here');
+    await expect(phone.getByText(/0 of \d+ done/)).toBeVisible();
+    const { told, tracks } = await seen(phone);
+    expect(told[0]).toMatch(/^1 of 3 codes read\. Still missing: \d, \d\.$/);
+    expect(told[1]).toMatch(/^2 of 3 codes read\. Still missing: \d\.$/);
+    expect(tracks).toEqual(['ended']);
+
+    // Taken away by the system, then turned on again; the window closed while it is only being opened.
+    await openWindow(phone);
+    await turnOn(phone);
+    await expect(phone.locator('video.camera')).toBeVisible();
+    await phone.evaluate(() => {
+      const { streams } = window as unknown as { streams: MediaStream[] };
+      streams.at(-1)?.getTracks()[0]?.dispatchEvent(new Event('ended'));
+    });
+    await expect(phone.getByText(/The camera was taken away/)).toBeVisible();
+    await expect(phone.locator('video.camera')).toHaveCount(0);
+    await turnOn(phone);
+    await phone.keyboard.press('Escape');
+    await expect.poll(async () => (await seen(phone)).tracks).toEqual(['ended', 'ended', 'ended']);
+
+    const denied = await browser.newContext({ ...use, permissions: [] });
+    const other = await watched(denied);
+    await turnOn(other);
+    await expect(other.getByText(/The camera may not be used here/)).toBeVisible();
+    await expect(other.getByText(/or open pictures of the codes, or the file\./)).toBeVisible();
+    await expect(other.getByRole('button', { name: 'Open files or pictures of codes' })).toBeEnabled();
+  } finally {
+    await browser.close();
+  }
+});
+
+test('without a camera, or with one in use, the sentence says what to do instead', async ({ page }) => {
+  await openShop(page);
+  await page.getByRole('link', { name: 'Press' }).click();
+  await openWindow(page);
+  await turnOn(page);
+  await expect(page.getByText('No camera was found. Open pictures of the codes, or the file.')).toBeVisible();
+  await page.evaluate(() => {
+    navigator.mediaDevices.getUserMedia = () => Promise.reject(new DOMException('', 'NotReadableError'));
+  });
+  await turnOn(page);
+  await expect(page.getByText(/another program may be using it/)).toBeVisible();
 });
 
 for (const scheme of ['light', 'dark'] as const) {

@@ -62,10 +62,10 @@ export function useTaking(): Taking {
     (text: string) => {
       const result = collect(now.current, text);
       if (!result.ok) return setProblem(wordsNow().handOver.codeProblems[result.problem]);
+      setProblem(null);
       if (result.value === now.current) return;
       now.current = result.value;
       setCollected(result.value);
-      setProblem(null);
       const whole = wholeOf(result.value);
       if (whole) void take(whole);
     },

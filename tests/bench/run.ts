@@ -1,10 +1,11 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|pressing|costs|artwork|frames|image|log]`: the
- * published sets, strips cut up without waste, the packers of npm, the time to a first layout, schedules of the demo day, and of the built app the check
+ * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|pressing|costs|codes|artwork|frames|image|log]`: the
+ * published sets, strips cut up without waste, the packers of npm, the time to a first layout, schedules of the demo day, codes as a camera sees them, and of the built app the check
  * of a large artwork, frame times, the writing of a print-ready image and the opening of a long log.
  */
 import { parseArgs } from 'node:util';
 import { benchArtwork } from './artwork';
+import { benchCodes } from './codes';
 import { benchCosts } from './costs';
 import { benchFirstLayout } from './first-layout';
 import { benchFrames } from './frames';
@@ -26,6 +27,7 @@ const runs = (part: string) => values.only === undefined || values.only === part
 if (runs('first')) benchFirstLayout();
 if (runs('pressing')) benchPressing();
 if (runs('costs')) benchCosts();
+if (runs('codes')) benchCodes();
 if (runs('sets')) await benchSets(Number(values.seconds), Number(values.seed));
 if (runs('zero')) benchZeroWaste(2 * Number(values.seconds), Number(values.seed));
 if (runs('packers')) benchPackers(Number(values.seconds), Number(values.seed));

@@ -34,13 +34,17 @@ export const handOver = {
   takeHint: 'Open what another device shows or has saved: a run, or what was ticked on one.',
   camera: 'Read codes with the camera',
   cameraStop: 'Turn the camera off',
-  cameraHint: 'Hold the code still, so that it fills about half of the picture.',
+  cameraHint:
+    'Hold still and straight before the screen, so that the whole code with its white edge fills most of the picture.',
   files: 'Open files or pictures of codes',
   filesHint: 'Files saved by “Save as a file”, or photographs of codes; several at once will do.',
   cameraProblems: {
     'no-camera': 'No camera was found. Open pictures of the codes, or the file.',
     'not-allowed':
       'The camera may not be used here. Allow it in the browser’s settings for this page, or open pictures of the codes, or the file.',
+    'in-use':
+      'The camera gives no picture: another program may be using it. Close that and try again, or open pictures of the codes, or the file.',
+    lost: 'The camera was taken away. What was read is kept; turn it on again, or open pictures of the codes, or the file.',
     'not-secure':
       'The browser gives no camera to a page that did not come over HTTPS. Open pictures of the codes, or the file.',
   } satisfies Record<CameraProblem, string>,

@@ -31,13 +31,17 @@ export const handOver: Words['handOver'] = {
   takeHint: 'Abrir lo que otro equipo muestra o guardó: una tirada, o lo que se marcó en una.',
   camera: 'Leer códigos con la cámara',
   cameraStop: 'Apagar la cámara',
-  cameraHint: 'Mantener el código quieto, de modo que llene la mitad de la imagen.',
+  cameraHint:
+    'Sostener la cámara quieta y recta ante la pantalla, de modo que el código entero con su borde blanco llene casi toda la imagen.',
   files: 'Abrir archivos o fotos de códigos',
   filesHint: 'Archivos de “Guardar como archivo” o fotos de códigos; se pueden abrir varios a la vez.',
   cameraProblems: {
     'no-camera': 'No se encontró ninguna cámara. Abrir fotos de los códigos, o el archivo.',
     'not-allowed':
       'Aquí no se permite la cámara. Permitirla para esta página en los ajustes del navegador, o abrir fotos de los códigos, o el archivo.',
+    'in-use':
+      'La cámara no da imagen: quizá la usa otro programa. Cerrarlo y probar otra vez, o abrir fotos de los códigos, o el archivo.',
+    lost: 'La cámara se desconectó. Lo leído se conserva; encenderla otra vez, o abrir fotos de los códigos, o el archivo.',
     'not-secure':
       'El navegador no da cámara a una página que no llegó por HTTPS. Abrir fotos de los códigos, o el archivo.',
   },

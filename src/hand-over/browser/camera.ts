@@ -1,4 +1,4 @@
-import type { Remote } from 'comlink';
+import { type Remote, transfer } from 'comlink';
 import { fail, ok, type Result } from '../../units';
 import type { Reader } from './reader.worker';
 
@@ -11,13 +11,21 @@ interface DetectorClass {
   getSupportedFormats(): Promise<readonly string[]>;
 }
 
-/** Why there is no picture from a camera. */
-export type CameraProblem = 'no-camera' | 'not-allowed' | 'not-secure';
+/** Why there is no picture from a camera, or none any more: it was pulled out, or the permission taken back. */
+export type CameraProblem = 'no-camera' | 'not-allowed' | 'in-use' | 'not-secure' | 'lost';
+
+/** What a refusal means (W3C Media Capture and Streams, `getUserMedia`); all others say that no camera fits. */
+const REFUSALS: Readonly<Record<string, CameraProblem>> = {
+  NotAllowedError: 'not-allowed',
+  SecurityError: 'not-allowed',
+  NotReadableError: 'in-use',
+  AbortError: 'in-use',
+};
 
 /** Between two looks at the picture, in milliseconds. */
 const PAUSE = 60;
-/** The longer side of a frame that the worker looks at, in pixels. */
-const LONGEST = 1280;
+/** The side of the square that the worker looks at, in pixels, at most. */
+const SIDE = 1080;
 
 const detectorClass = (): DetectorClass | undefined =>
   (globalThis as { BarcodeDetector?: DetectorClass }).BarcodeDetector;
@@ -29,16 +37,42 @@ async function ownDetector(): Promise<Detector | null> {
   return Class && formats.includes('qr_code') ? new Class({ formats: ['qr_code'] }) : null;
 }
 
-/** The camera at the back of a phone, or the one that there is. */
-export async function openCamera(): Promise<Result<MediaStream, CameraProblem>> {
+/**
+ * The camera at the back of a phone, or the one that there is.
+ * @param signal lets go of the camera, be it now or when it comes
+ * @param onLost is told when the camera ends by itself
+ */
+export async function openCamera(
+  signal: AbortSignal,
+  onLost: () => void,
+): Promise<Result<MediaStream, CameraProblem>> {
   if (!navigator.mediaDevices) return fail('not-secure');
   try {
     const video = { facingMode: 'environment', width: { ideal: 1920 }, height: { ideal: 1080 } };
-    return ok(await navigator.mediaDevices.getUserMedia({ video, audio: false }));
+    const stream = await navigator.mediaDevices.getUserMedia({ video, audio: false });
+    const tracks = stream.getTracks();
+    const close = () => tracks.forEach((track) => void track.stop());
+    if (signal.aborted) close();
+    else signal.addEventListener('abort', close);
+    for (const track of tracks) track.addEventListener('ended', onLost);
+    return ok(stream);
   } catch (error) {
-    const name = error instanceof DOMException ? error.name : '';
-    return fail(name === 'NotAllowedError' || name === 'SecurityError' ? 'not-allowed' : 'no-camera');
+    return fail(REFUSALS[error instanceof DOMException ? error.name : ''] ?? 'no-camera');
   }
+}
+
+/** Whether a camera does not look away from who holds it: its picture is then shown as in a mirror. */
+export const isFacing = (stream: MediaStream): boolean =>
+  stream.getVideoTracks()[0]?.getSettings().facingMode !== 'environment';
+
+/** The largest square in the middle of what a video shows: a code is square, and what is beside it only takes time. */
+function squareOf(video: HTMLVideoElement, context: CanvasRenderingContext2D): ImageData {
+  const { videoWidth, videoHeight } = video;
+  const own = Math.min(videoWidth, videoHeight);
+  const side = Math.min(SIDE, own);
+  if (context.canvas.width !== side) Object.assign(context.canvas, { width: side, height: side });
+  context.drawImage(video, (videoWidth - own) / 2, (videoHeight - own) / 2, own, own, 0, 0, side, side);
+  return context.getImageData(0, 0, side, side);
 }
 
 /**
@@ -51,22 +85,26 @@ export async function watchCodes(
   signal: AbortSignal,
   onText: (text: string) => void,
 ): Promise<void> {
-  const detector = await ownDetector();
-  const canvas = document.createElement('canvas');
-  const context = canvas.getContext('2d', { willReadFrequently: true });
-  const look = async (): Promise<string | null> => {
-    if (detector) return (await detector.detect(video))[0]?.rawValue ?? null;
-    const { videoWidth, videoHeight } = video;
-    const scale = Math.min(1, LONGEST / Math.max(videoWidth, videoHeight));
-    canvas.width = Math.round(videoWidth * scale);
-    canvas.height = Math.round(videoHeight * scale);
-    context?.drawImage(video, 0, 0, canvas.width, canvas.height);
-    const image = context?.getImageData(0, 0, canvas.width, canvas.height);
-    return image ? reader.frame(image) : null;
+  let detector = await ownDetector();
+  const context = document.createElement('canvas').getContext('2d', { willReadFrequently: true });
+  const look = async (): Promise<readonly string[]> => {
+    if (detector) {
+      try {
+        return (await detector.detect(video)).map(({ rawValue }) => rawValue);
+      } catch {
+        // Some offer a reader that they cannot load.
+        detector = null;
+      }
+    }
+    if (!context) return [];
+    const image = squareOf(video, context);
+    const text = await reader.frame(transfer(image, [image.data.buffer]));
+    return text === null ? [] : [text];
   };
   while (!signal.aborted) {
-    const text = video.videoWidth > 0 ? await look().catch(() => null) : null;
-    if (text !== null && !signal.aborted) onText(text);
+    const isShown = video.readyState >= HTMLMediaElement.HAVE_CURRENT_DATA;
+    const texts = isShown ? await look().catch(() => []) : [];
+    if (!signal.aborted) texts.forEach(onText);
     await new Promise((resolve) => setTimeout(resolve, PAUSE));
   }
 }

@@ -1,7 +1,7 @@
 import { type Remote, wrap } from 'comlink';
 import type { Reader } from './reader.worker';
 
-export { type CameraProblem, openCamera, watchCodes } from './camera';
+export { type CameraProblem, isFacing, openCamera, watchCodes } from './camera';
 
 export type CodeReader = Remote<Reader>;
 

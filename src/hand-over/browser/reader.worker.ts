@@ -1,18 +1,8 @@
 import { expose } from 'comlink';
-import { decodeQR } from 'qr/decode.js';
+import { readFrame, readPicture } from '../decode';
 
-/** How hard a picture is looked at: there is no next frame to try. */
-const PICTURE = { effort: 8, timeLimit: 1500 };
 /** The longer side that a picture is looked at in, in pixels: a phone's own photographs are larger than helps. */
 const SIZES = [1600, 800, 3200];
-
-function decoded(image: ImageData, options?: typeof PICTURE): string | null {
-  try {
-    return decodeQR(image, options);
-  } catch {
-    return null;
-  }
-}
 
 /** A picture's pixels in a size of its own; white where it is see-through. */
 function pixelsOf(bitmap: ImageBitmap, longest: number): ImageData | null {
@@ -28,7 +18,7 @@ function pixelsOf(bitmap: ImageBitmap, longest: number): ImageData | null {
 
 const reader = {
   /** The text of the code in a frame of a film; `null` if none is found. */
-  frame: (image: ImageData): string | null => decoded(image),
+  frame: (image: ImageData): string | null => readFrame(image),
 
   /** The text of the code in a picture file; `null` if none is found, or it is no picture. */
   async picture(file: Blob): Promise<string | null> {
@@ -36,7 +26,7 @@ const reader = {
     if (!bitmap) return null;
     for (const size of SIZES) {
       const image = pixelsOf(bitmap, size);
-      const text = image && decoded(image, PICTURE);
+      const text = image && readPicture(image);
       if (text) return text;
     }
     return null;

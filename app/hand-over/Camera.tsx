@@ -1,0 +1,38 @@
+import { useEffect, useRef } from 'react';
+import { type CodeReader, isFacing, watchCodes } from '../../src/hand-over/browser';
+import { useWords } from '../words';
+
+/** What the camera sees, looked through for codes as long as it is shown. */
+export function Camera({
+  stream,
+  reader,
+  onText,
+}: {
+  stream: MediaStream;
+  reader: CodeReader;
+  onText: (text: string) => void;
+}) {
+  const { handOver: words } = useWords();
+  const video = useRef<HTMLVideoElement>(null);
+  useEffect(() => {
+    const element = video.current;
+    if (!element) return;
+    const stop = new AbortController();
+    element.srcObject = stream;
+    void element.play().catch(() => undefined);
+    // In a window that scrolls it may lie below what is in view.
+    element.scrollIntoView({ block: 'nearest' });
+    void watchCodes(element, reader, stop.signal, onText);
+    return () => stop.abort();
+  }, [stream, reader, onText]);
+  return (
+    <video
+      ref={video}
+      className="camera"
+      muted
+      playsInline
+      aria-label={words.camera}
+      data-mirrored={isFacing(stream)}
+    />
+  );
+}
