@@ -1,36 +1,43 @@
-import { useEffect, useRef, useState } from 'react';
-import { changesLayout, type LaidRun, wasteOver } from '../../src/layout';
-import { type Book, filmOf, type Run } from '../../src/model';
-import { workOf } from '../../src/pressing';
-import { findSchedule } from '../../src/pressing/browser';
-import { type Minor, parseLength } from '../../src/units';
+import { orderAlone } from '../../src/layout';
+import { filmOf } from '../../src/model';
 import { Button } from '../parts/Button';
 import { CloseButton } from '../parts/CloseButton';
-import { Field } from '../parts/Field';
-import { TryButton } from '../parts/TryButton';
 import { Window } from '../parts/Window';
-import { costsTried } from '../store/costs';
 import { stopPlanning } from '../store/planning';
-import { settingsOrFirst, useWays } from '../store/selectors';
+import { useOpenRun } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
-import { type Found, useTrials } from '../store/trials';
+import type { Found } from '../store/trials';
 import { notify, openDialog } from '../store/view';
-import { useWords, wordsNow } from '../words';
-import { filmLength, money, percent, spoken } from '../words/format';
-import { otherGap, otherWidth, takeWay, type Way, waysOf } from './ways';
-import './costs.css';
+import { useWords } from '../words';
+import { Comparison } from './Comparison';
+import { takeWay, type Way } from './ways';
 
 /** A run on other film, or on its film otherwise, side by side; one of them can be taken. */
 export function CompareDialog({ id }: { id: string }) {
-  const { compare: words } = useWords();
-  const run = useShop(({ book }) => book.run[id]);
-  if (!run) return null;
+  const { compare: words, costSheet } = useWords();
+  const book = useShop((shop) => shop.book);
+  const run = book.run[id];
+  const film = run && filmOf(book, run);
+  if (!run || !film) return null;
+  const take = (way: Way, found: Found) => {
+    stopPlanning();
+    const step = commit((draft, context) => takeWay(draft, run, way, found, context));
+    if (step) notify('plain', words.applied(way.label));
+    openDialog(null);
+  };
+  const isDraft = run.state === 'draft' && run.printedTo === 0;
   return (
     <Window title={words.title(run.name)} wide>
-      <Comparison run={run} />
+      <Comparison
+        film={film}
+        bench={(now) => ({ book: now, run })}
+        cost={words.cost}
+        remark={isDraft ? null : words.locked}
+        onTake={isDraft ? take : null}
+      />
       <div className="actions">
         <Button weight="plain" onPress={() => openDialog({ kind: 'cost-sheet', run: id })}>
-          {wordsNow().costSheet.title(run.name)}
+          {costSheet.title(run.name)}
         </Button>
         <CloseButton />
       </div>
@@ -38,212 +45,27 @@ export function CompareDialog({ id }: { id: string }) {
   );
 }
 
-const costs = new WeakMap<Found, Minor>();
-
-/** What a run would cost in all. */
-function costOf(found: Found, laid: LaidRun): Minor {
-  const known = costs.get(found) ?? costsTried(found.book, laid).sheet.amount;
-  costs.set(found, known);
-  return known;
-}
-
-/** Schedules built to tell how long a run would take. */
-const SCHEDULES = 60;
-const SEED = 1;
-
-/** Seconds from the first print to the last bag of what was found; `null` where there is no timeline. */
-function useTimes(found: readonly Found[], book: Book): ReadonlyMap<Found, number | null> {
-  const [times, setTimes] = useState<ReadonlyMap<Found, number | null>>(new Map());
-  const asked = useRef(new Set<Found>());
-  useEffect(() => {
-    const { station } = settingsOrFirst(book);
-    for (const each of found) {
-      if (asked.current.has(each)) continue;
-      asked.current.add(each);
-      const work = each.laid && workOf(each.book, each.laid, station, new Date(0));
-      const told = (time: number | null) => setTimes((now) => new Map(now).set(each, time));
-      if (!work?.ok) told(null);
-      else {
-        void findSchedule(work.value.problem, { seed: SEED, iterations: SCHEDULES, earlier: null })
-          .then(({ schedule }) => told(schedule.makespan))
-          .catch(() => told(null));
-      }
-    }
-  }, [found, book]);
-  return times;
-}
-
-function Comparison({ run }: { run: Run }) {
-  const words = useWords();
-  const ways = useWays();
-  const book = useShop((shop) => shop.book);
-  const [own, setOwn] = useState<readonly Way[]>([]);
-  const [laidOut, setLaidOut] = useState<Book | null>(null);
-  const { trying, share, found, start, stop } = useTrials();
-  const times = useTimes(found, book);
-  const film = filmOf(book, run);
-  const listed = film ? [...waysOf(book, film, words), ...own] : [];
-  const lay = () => {
-    setLaidOut(useShop.getState().book);
-    void start(
-      run,
-      listed.map(({ trial }) => trial),
-    );
-  };
-  const begin = useRef(lay);
-  begin.current = lay;
-  // At once, and again for every way that is added.
-  useEffect(() => {
-    if (own.length >= 0) begin.current();
-  }, [own]);
-  if (!film) return null;
-  const isStale = laidOut !== null && changesLayout(book, laidOut);
-  const isDraft = run.state === 'draft' && run.printedTo === 0;
-  const least = Math.min(...found.filter(({ tried }) => tried.leftOut === 0).map(({ tried }) => tried.cost));
-  const copies =
-    found[0]?.places.length ?? Object.values(book.copy).filter((copy) => copy.run === run.id).length;
-  const add = (way: Way) => setOwn([...own.filter(({ label }) => label !== way.label), way]);
-  const take = (way: Way, which: Found) => {
-    stopPlanning();
-    const step = commit((draft, context) => takeWay(draft, run, way, which, context));
-    if (step) notify('plain', words.compare.applied(way.label));
-    openDialog(null);
-  };
+/** An order alone on the open run's film, on other film, and otherwise, side by side. */
+export function CompareOrderDialog({ id }: { id: string }) {
+  const { compare: words, price } = useWords();
+  const order = useShop(({ book }) => book.order[id]);
+  const film = useOpenRun()?.film;
+  if (!order || !film) return null;
   return (
-    <>
-      <p className="quiet">{words.compare.hint(copies, ways)}</p>
-      <div className="ways-scroll">
-        <table className="ways stacking">
-          <thead>
-            <tr>
-              <th scope="col">{words.compare.way}</th>
-              <th scope="col">{words.compare.film}</th>
-              <th scope="col">{words.compare.waste}</th>
-              <th scope="col">{words.compare.filmCost}</th>
-              <th scope="col">{words.compare.cost}</th>
-              <th scope="col">{words.compare.minutes}</th>
-              <td />
-            </tr>
-          </thead>
-          <tbody>
-            {listed.map((way, at) => (
-              <WayRow
-                key={way.label}
-                way={way}
-                found={found[at]}
-                time={found[at] && times.get(found[at])}
-                isLeast={found[at]?.tried.cost === least}
-                onTake={isDraft && !isStale ? (which) => take(way, which) : null}
-              />
-            ))}
-          </tbody>
-        </table>
+    <Window title={words.title(order.name)} wide>
+      <Comparison
+        film={film}
+        bench={(now) => orderAlone(now, order, film)}
+        cost={words.costAlone}
+        remark={words.alone}
+        onTake={null}
+      />
+      <div className="actions">
+        <Button weight="plain" onPress={() => openDialog({ kind: 'price', order: id })}>
+          {price.title(order.name)}
+        </Button>
+        <CloseButton />
       </div>
-      {!isDraft && <p className="quiet small">{words.compare.locked}</p>}
-      {isDraft && isStale && <p className="care small">{words.compare.stale}</p>}
-      <div className="ways-acts">
-        <TryButton
-          label={found.length > 0 ? words.compare.again : words.compare.start}
-          trying={trying}
-          share={share}
-          onStart={lay}
-          onStop={stop}
-        />
-        <OtherLength
-          label={words.compare.addWidth}
-          hint={words.compare.priceByArea}
-          onAdd={(width) => add(otherWidth(film, width, words, ways))}
-        />
-        <OtherLength label={words.compare.addGap} onAdd={(gap) => add(otherGap(film, gap, words, ways))} />
-      </div>
-    </>
-  );
-}
-
-function WayRow({
-  way,
-  found,
-  time,
-  isLeast,
-  onTake,
-}: {
-  way: Way;
-  found: Found | undefined;
-  time: number | null | undefined;
-  isLeast: boolean;
-  onTake: ((found: Found) => void) | null;
-}) {
-  const { compare: words, filmForm } = useWords();
-  const ways = useWays();
-  if (!found) {
-    return (
-      <tr data-done="false">
-        <th scope="row">{way.label}</th>
-        <td colSpan={6}>…</td>
-      </tr>
-    );
-  }
-  const { tried, laid } = found;
-  const isRoll = tried.film.kind === 'roll';
-  const length = laid && (isRoll ? tried.length : laid.lengthUsed);
-  return (
-    <tr data-done="true">
-      <th scope="row">
-        {way.label}
-        {tried.leftOut > 0 && <span className="care small"> {words.leftOut(tried.leftOut, ways)}</span>}
-      </th>
-      <td data-label={words.film}>
-        {isRoll ? filmLength(tried.length, ways) : filmForm.sheets(tried.sheets, ways)}
-      </td>
-      <td data-label={words.waste}>
-        {laid && length ? percent(wasteOver(laid, length), ways) : words.unknown}
-      </td>
-      <td data-label={words.filmCost}>
-        {money(tried.cost, ways)}
-        {isLeast && <b className="least"> {words.cheapest}</b>}
-      </td>
-      <td data-label={words.cost}>{laid ? money(costOf(found, laid), ways) : words.unknown}</td>
-      <td data-label={words.minutes}>
-        {time === undefined ? '…' : time === null ? words.unknown : spoken(time, ways)}
-      </td>
-      <td>
-        {onTake && (
-          <Button weight="plain" aria-label={words.applyNamed(way.label)} onPress={() => onTake(found)}>
-            {words.apply}
-          </Button>
-        )}
-      </td>
-    </tr>
-  );
-}
-
-/** A length that is typed to be compared as well. */
-function OtherLength({
-  label,
-  hint,
-  onAdd,
-}: {
-  label: string;
-  hint?: string;
-  onAdd: (length: Parameters<typeof filmLength>[0]) => void;
-}) {
-  const { compare: words, lengthProblems } = useWords();
-  const { unit } = useWays();
-  const [typed, setTyped] = useState('');
-  const [problem, setProblem] = useState<string | null>(null);
-  const add = () => {
-    const read = parseLength(typed, unit);
-    if (!read.ok) return setProblem(lengthProblems[read.problem]);
-    setProblem(null);
-    setTyped('');
-    onAdd(read.value);
-  };
-  return (
-    <div className="ways-other">
-      <Field label={label} value={typed} onChange={setTyped} problem={problem} {...(hint ? { hint } : {})} />
-      <Button aria-label={`${words.add}: ${label}`} onPress={add}>
-        {words.add}
-      </Button>
-    </div>
+    </Window>
   );
 }

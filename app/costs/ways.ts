@@ -1,3 +1,4 @@
+import { type FilmSize, inOtherSize } from '../../src/costing';
 import {
   addFilm,
   type BookDraft,
@@ -9,7 +10,7 @@ import {
 } from '../../src/editing';
 import type { Trial } from '../../src/layout';
 import type { Book, Film, Id, Run } from '../../src/model';
-import { asMinor, type Micrometres } from '../../src/units';
+import type { Micrometres } from '../../src/units';
 import type { Found } from '../store/trials';
 import type { Words } from '../words';
 import { benchLength, type Ways } from '../words/format';
@@ -60,16 +61,18 @@ export function waysOf(book: Book, film: Film, words: Words): Way[] {
   ];
 }
 
-/** The same film at another width, its price in proportion. */
-export function otherWidth(film: Film, width: Micrometres, words: Words, ways: Ways): Way {
-  const scale = width / film.width;
-  const label = words.compare.width(film.name, benchLength(width, ways));
-  const changed: Film =
-    film.kind === 'roll'
-      ? { ...film, id: NEW, width, price: { ...film.price, amount: asMinor(film.price.amount * scale) } }
-      : { ...film, id: NEW, width, price: asMinor(film.price * scale) };
-  return { label, trial: { film: { ...changed, name: label } }, takes: 'new-film' };
+/** The same film in another size, as much of it as is wanted. */
+export function otherSize(film: Film, size: FilmSize, label: string): Way {
+  const other = { ...inOtherSize(film, size), id: NEW, name: label };
+  return { label, trial: { film: other, endless: true }, takes: 'new-film' };
 }
+
+export const otherWidth = (film: Film, width: Micrometres, { compare }: Words, ways: Ways): Way =>
+  otherSize(
+    film,
+    film.kind === 'roll' ? { kind: 'roll', width } : { kind: 'sheets', width, length: film.length },
+    compare.width(film.name, benchLength(width, ways)),
+  );
 
 export const otherGap = (film: Film, gap: Micrometres, words: Words, ways: Ways): Way => ({
   label: words.compare.gap(benchLength(gap, ways)),

@@ -240,9 +240,10 @@ function FilmsTried({ onChoose }: { onChoose: (film: string) => void }) {
   const [list, setList] = useState<readonly FilmTried[]>([]);
   if (!open) return null;
   const tryAll = async () => {
-    const films = Object.values(useShop.getState().book.film).filter(({ archived }) => !archived);
+    const { book } = useShop.getState();
+    const films = Object.values(book.film).filter(({ archived }) => !archived);
     const found = await start(
-      open.run,
+      { book, run: open.run },
       films.map((film) => ({ film })),
     );
     setList(found.map(({ tried }) => tried).sort(byThrift));
@@ -293,7 +294,7 @@ function PriceInFilm<Way extends string>({
     if (!read.ok) return setTold([words.compareFirst]);
     const film = { ...read.value, id: open.film.id, changed: open.film.changed } as Film;
     const found = await start(
-      open.run,
+      { book: useShop.getState().book, run: open.run },
       compared.map((way) => ({ film: { ...film, ...change(way) } as Film, endless: true })),
     );
     if (found.length < compared.length) return;

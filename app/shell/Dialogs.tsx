@@ -1,6 +1,6 @@
 import { ArtworkDialog } from '../artwork/ArtworkDialog';
 import { CalibrateDialog } from '../calibrate/CalibrateDialog';
-import { CompareDialog } from '../costs/CompareDialog';
+import { CompareDialog, CompareOrderDialog } from '../costs/CompareDialog';
 import { CostSheetDialog } from '../costs/CostSheetDialog';
 import { CostsDialog } from '../costs/CostsDialog';
 import { MakeOrBuyDialog } from '../costs/MakeOrBuyDialog';
@@ -63,6 +63,8 @@ export function Dialogs() {
       return <CostSheetDialog id={dialog.run} />;
     case 'compare':
       return <CompareDialog id={dialog.run} />;
+    case 'compare-order':
+      return <CompareOrderDialog id={dialog.order} />;
     case 'make-or-buy':
       return <MakeOrBuyDialog id={dialog.run} />;
     case 'costs':

@@ -1,15 +1,20 @@
 import { useEffect, useRef, useState } from 'react';
 import { type Candidate, candidateOf, type FilmTried, filmTried, laidBy, type Trial } from '../../src/layout';
-import type { Run } from '../../src/model';
+import type { Book, Run } from '../../src/model';
 import { validatePlan } from '../../src/packing';
 import { buildInWorker } from '../../src/packing/browser';
 import { wordsNow } from '../words';
-import { useShop } from './shop';
 import { notify } from './view';
 
 /** Layouts built of each: enough to tell two films apart, quick enough to wait for. */
 const LAYOUTS = 1500;
 const SEED = 1;
+
+/** A run in the book that it is looked up in: the shop's own, or one in which an order is alone. */
+export interface Bench {
+  readonly book: Book;
+  readonly run: Run;
+}
 
 /** A run as it was laid out another way. */
 export interface Found extends ReturnType<typeof laidBy> {
@@ -24,12 +29,11 @@ export interface Found extends ReturnType<typeof laidBy> {
  * @returns those that were done before it was stopped
  */
 async function layOutTrials(
-  run: Run,
+  { book, run }: Bench,
   trials: readonly Trial[],
   signal: AbortSignal,
   onFound: (share: number, found: readonly Found[]) => void,
 ): Promise<readonly Found[]> {
-  const { book } = useShop.getState();
   const found: Found[] = [];
   for (const [at, trial] of trials.entries()) {
     const candidate = candidateOf(book, run, trial);
@@ -57,7 +61,7 @@ export function useTrials() {
   });
   const running = useRef<AbortController | null>(null);
   useEffect(() => () => running.current?.abort(), []);
-  const start = async (run: Run, trials: readonly Trial[]): Promise<readonly Found[]> => {
+  const start = async (bench: Bench, trials: readonly Trial[]): Promise<readonly Found[]> => {
     running.current?.abort();
     const own = new AbortController();
     running.current = own;
@@ -66,7 +70,7 @@ export function useTrials() {
     };
     tell({ trying: true, share: 0, found: [] });
     try {
-      return await layOutTrials(run, trials, own.signal, (share, found) => tell({ share, found }));
+      return await layOutTrials(bench, trials, own.signal, (share, found) => tell({ share, found }));
     } catch {
       notify('error', wordsNow().film.planFailed);
       return [];

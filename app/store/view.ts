@@ -28,6 +28,7 @@ export type Dialog =
   | { readonly kind: 'transfer' | 'artwork'; readonly transfer: string }
   | { readonly kind: 'close-run'; readonly run: string }
   | { readonly kind: 'cost-sheet' | 'compare' | 'make-or-buy'; readonly run: string }
+  | { readonly kind: 'compare-order'; readonly order: string }
   | { readonly kind: 'price'; readonly order: string }
   /** Set up from another window, which it goes back to. */
   | { readonly kind: 'costs' | 'prices'; readonly back: Dialog | null }

@@ -70,8 +70,8 @@ export function candidateOf(
   };
 }
 
-/** An order alone on a film, as one would print it that is not laid out yet. */
-export function candidateAlone(book: Book, order: Order, film: Film): Candidate {
+/** An order in a run of its own, as one would print it that is not laid out yet. */
+export function orderAlone(book: Book, order: Order, film: Film): { readonly book: Book; readonly run: Run } {
   const run = draftRun({
     id: `alone/${order.id}` as Id<'run'>,
     name: order.name,
@@ -86,7 +86,7 @@ export function candidateAlone(book: Book, order: Order, film: Film): Candidate 
         : [],
     ),
   );
-  return candidateOf({ ...book, copy }, run, { film, endless: true });
+  return { book: { ...book, copy }, run };
 }
 
 /** A candidate where a plan puts its copies. */

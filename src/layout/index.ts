@@ -2,12 +2,12 @@ export { type Refusal, refusals } from './check';
 export {
   byThrift,
   type Candidate,
-  candidateAlone,
   candidateOf,
   type FilmTried,
   filmTried,
   laidBy,
   laidQuickly,
+  orderAlone,
   type Trial,
 } from './compare';
 export { cleanOffcut, orderStretch, runFigures, takenOffRoll, wasteOver } from './figures';

@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { addFilm, addOrder, addTransfer, setPinned, setPlaces } from '../../src/editing';
 import {
   byThrift,
-  candidateAlone,
   candidateOf,
   filmTried,
   laidBy,
   laidQuickly,
+  orderAlone,
   refusals,
   type Trial,
 } from '../../src/layout';
@@ -100,7 +100,9 @@ describe('an order that is not laid out', () => {
     const { film } = openIn(two);
     const own = two.order[order];
     if (!own) throw new Error('no order');
-    const { laid } = laidQuickly(candidateAlone(two, own, { ...film, lengthLeft: um(1) }));
+    const { book: apart, run } = orderAlone(two, own, film);
+    const trial = { film: { ...film, lengthLeft: um(1) }, endless: true };
+    const { laid } = laidQuickly(candidateOf(apart, run, trial));
     expect(laid?.copies.map((copy) => copy.order.id)).toEqual(Array.from({ length: 5 }, () => order));
   });
 });

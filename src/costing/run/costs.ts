@@ -1,5 +1,5 @@
 import type { LaidRun } from '../../layout';
-import { candidateAlone, laidQuickly, layRun } from '../../layout';
+import { candidateOf, laidQuickly, layRun, orderAlone } from '../../layout';
 import type { Book, Costs, Film, Rates, RunUse, Settings } from '../../model';
 import { type CostSheet, type CoverageOf, costSheet } from '..';
 import { runUse } from './use';
@@ -70,6 +70,7 @@ export function orderRuns(
     return { runs: laid.map((run) => costsOf(run, book)), alone: null };
   }
   if (!order || !film || copies.length === 0) return { runs: [], alone: null };
-  const { book: own, laid } = laidQuickly(candidateAlone(book, order, film));
+  const { book: apart, run } = orderAlone(book, order, film);
+  const { book: own, laid } = laidQuickly(candidateOf(apart, run, { film, endless: true }));
   return { runs: laid ? [costsOf(laid, own)] : [], alone: film };
 }

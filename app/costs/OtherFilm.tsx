@@ -1,0 +1,69 @@
+import { useState } from 'react';
+import { isOfSize, type TradeSize, tradeSize, tradeSizes } from '../../src/costing';
+import type { Film } from '../../src/model';
+import { type Micrometres, parseLength } from '../../src/units';
+import { Button } from '../parts/Button';
+import { Choice } from '../parts/Choice';
+import { Field } from '../parts/Field';
+import { useWays } from '../store/selectors';
+import { useWords } from '../words';
+import { otherSize, type Way } from './ways';
+
+/** A size that film is sold in, to be compared as well: sheets against a roll, or a roll against sheets. */
+export function OtherTradeSize({ film, onAdd }: { film: Film; onAdd: (way: Way) => void }) {
+  const { compare: words, filmForm } = useWords();
+  const names: Readonly<Record<TradeSize, string>> = {
+    ...filmForm.presets,
+    ...filmForm.sheetPresets,
+  };
+  const others = tradeSizes.filter((size) => !isOfSize(film, tradeSize(size)));
+  const [chosen, setChosen] = useState(others.find((size) => tradeSize(size).kind !== film.kind));
+  if (chosen === undefined) return null;
+  return (
+    <div className="ways-other">
+      <Choice
+        label={words.addSize}
+        value={chosen}
+        options={others.map((value) => ({ value, label: names[value] }))}
+        onChange={setChosen}
+      />
+      <Button
+        aria-label={`${words.add}: ${words.addSize}`}
+        onPress={() => onAdd(otherSize(film, tradeSize(chosen), names[chosen]))}
+      >
+        {words.add}
+      </Button>
+    </div>
+  );
+}
+
+/** A length that is typed to be compared as well. */
+export function OtherLength({
+  label,
+  hint,
+  onAdd,
+}: {
+  label: string;
+  hint?: string;
+  onAdd: (length: Micrometres) => void;
+}) {
+  const { compare: words, lengthProblems } = useWords();
+  const { unit } = useWays();
+  const [typed, setTyped] = useState('');
+  const [problem, setProblem] = useState<string | null>(null);
+  const add = () => {
+    const read = parseLength(typed, unit);
+    if (!read.ok) return setProblem(lengthProblems[read.problem]);
+    setProblem(null);
+    setTyped('');
+    onAdd(read.value);
+  };
+  return (
+    <div className="ways-other">
+      <Field label={label} value={typed} onChange={setTyped} problem={problem} {...(hint ? { hint } : {})} />
+      <Button aria-label={`${words.add}: ${label}`} onPress={add}>
+        {words.add}
+      </Button>
+    </div>
+  );
+}

@@ -1,0 +1,66 @@
+import { type Film, type Roll, type RollSize, rollWidths, type SheetSize, sheetSizes } from '../model';
+import { asMinor, fromMm, type Micrometres, um } from '../units';
+
+/** A size that film is sold in. */
+export type FilmSize =
+  | { readonly kind: 'roll'; readonly width: Micrometres }
+  | { readonly kind: 'sheets'; readonly width: Micrometres; readonly length: Micrometres };
+
+/** A size by its name in the trade. */
+export type TradeSize = RollSize | SheetSize;
+
+export const tradeSizes = [...Object.keys(rollWidths), ...Object.keys(sheetSizes)] as readonly TradeSize[];
+
+const isRollSize = (size: TradeSize): size is RollSize => Object.hasOwn(rollWidths, size);
+
+export const tradeSize = (size: TradeSize): FilmSize =>
+  isRollSize(size) ? { kind: 'roll', width: rollWidths[size] } : { kind: 'sheets', ...sheetSizes[size] };
+
+/** Whether film is of a size. */
+export const isOfSize = (film: Film, size: FilmSize): boolean =>
+  film.width === size.width &&
+  (film.kind === 'sheets' ? size.kind === 'sheets' && film.length === size.length : size.kind === 'roll');
+
+const METRE = fromMm(1000);
+
+/** Minor units of money for a square micrometre. */
+const priceOfArea = (film: Film): number =>
+  film.kind === 'roll'
+    ? film.price.amount / film.price.per / film.width
+    : film.price / film.length / film.width;
+
+/** What a roll adds to film of sheets; what a printer loses of a roll cannot be known from sheets. */
+const plainRoll: Pick<Roll, 'spanMax' | 'jobBlank' | 'cutBlank' | 'unreached' | 'noPrint'> = {
+  spanMax: null,
+  jobBlank: um(0),
+  cutBlank: um(0),
+  unreached: um(0),
+  noPrint: [],
+};
+
+/** The same film in another size: as much of it by area, for as much by area, with the same edges, gap and way of cutting. */
+export function inOtherSize(film: Film, size: FilmSize): Film {
+  const { width } = size;
+  const price = priceOfArea(film);
+  const area = film.width * (film.kind === 'roll' ? film.lengthLeft : film.length * film.sheetsLeft);
+  const { id, name, margins, gap, cutting, together, peel, curl, archived, changed } = film;
+  const common = { id, name, width, margins, gap, cutting, together, peel, curl, archived, changed };
+  if (size.kind === 'sheets') {
+    const { length } = size;
+    return {
+      ...common,
+      kind: 'sheets',
+      length,
+      sheetsLeft: Math.floor(area / (width * length)),
+      price: asMinor(price * width * length),
+    };
+  }
+  const per = film.kind === 'roll' ? film.price.per : METRE;
+  return {
+    ...(film.kind === 'roll' ? film : plainRoll),
+    ...common,
+    kind: 'roll',
+    lengthLeft: um(Math.floor(area / width)),
+    price: { amount: asMinor(price * width * per), per },
+  };
+}
