@@ -16,6 +16,7 @@ import { useWords, wordsNow } from '../words';
 import { money, number, percent, type Ways, whole } from '../words/format';
 import { MarginChart } from './MarginChart';
 import { PriceLines } from './PriceLines';
+import { QuotesGiven } from './QuotesGiven';
 import { giveQuote } from './quoting';
 import './pricing.css';
 
@@ -73,6 +74,7 @@ function Priced({ order, priced }: { order: Order; priced: PricedOrder }) {
         </section>
         <div>
           <OwnFields order={order} />
+          <QuotesGiven order={order.id} />
           <MarginChart price={price} />
         </div>
       </div>

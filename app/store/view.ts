@@ -54,7 +54,7 @@ interface View {
   readonly room: Room;
   /** The run that is looked at; `null` for the first open one. */
   readonly run: string | null;
-  /** The order whose quote is shown. */
+  /** The quote that is shown; `null` for the one given last. */
   readonly quoted: string | null;
   /** A tap adds to the selection: what Shift does for a mouse. */
   readonly several: boolean;
@@ -148,8 +148,8 @@ export const goTo = (room: Room): void => {
   location.hash = `#/${room}`;
 };
 
-/** Shows the quote of an order. */
-export function showQuote(order: string): void {
-  useView.setState({ quoted: order });
+/** Shows a quote. */
+export function showQuote(quote: string): void {
+  useView.setState({ quoted: quote, dialog: null });
   goTo('quote');
 }

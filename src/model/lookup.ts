@@ -1,4 +1,5 @@
 import type { Book } from './book';
+import type { Quote } from './quote';
 import type { Copy, Film, Garment, Order, Placement, Run, Settings, Transfer } from './records';
 
 const byDue = (a: Order, b: Order): number =>
@@ -33,6 +34,12 @@ export const garmentsByOrder = (book: Book): Map<string, Garment[]> =>
 
 export const placementsByOrder = (book: Book): Map<string, Placement[]> =>
   groupBy(Object.values(book.placement), (placement) => placement.order);
+
+/** The quotes of an order, the latest first. */
+export const quotesOf = (book: Book, order: string): Quote[] =>
+  Object.values(book.quote)
+    .filter((quote) => quote.order === order)
+    .sort((a, b) => b.number - a.number);
 
 /** The copies of each transfer, in the order of their numbers. */
 export const copiesByTransfer = (book: Book): Map<string, Copy[]> =>
