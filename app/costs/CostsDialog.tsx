@@ -33,7 +33,7 @@ export function CostsDialog({ back }: { back: Dialog | null }) {
   const { currency } = ways;
   const set = (fields: Partial<CostsForm>) => setForm({ ...form, ...fields });
   const save = () => {
-    const read = readForm(form, ways);
+    const read = readForm(form, settings, ways);
     if (!read.ok) return setProblems(read.problem);
     commitQuietly((draft) => editSettings(draft, read.value));
     openDialog(back);

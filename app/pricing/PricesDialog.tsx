@@ -25,7 +25,7 @@ export function PricesDialog({ back }: { back: Dialog | null }) {
   const [problems, setProblems] = useState<PriceProblems>({});
   const set = (fields: Partial<PricesForm>) => setForm({ ...form, ...fields });
   const save = () => {
-    const read = readForm(form, settings.pricing, ways);
+    const read = readForm(form, settings, ways);
     if (!read.ok) return setProblems(read.problem);
     commitQuietly((draft) => {
       editSettings(draft, read.value);
