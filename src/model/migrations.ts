@@ -406,6 +406,22 @@ const keepQuotes: Migration = (records) => {
   );
 };
 
+/** Up to version 15 nothing counted the ink that each run takes to start. From version 16 on a shop can; it begins with none. */
+const countStarts: Migration = (records) => {
+  const withStart = (costs: unknown) =>
+    isObject(costs) && isObject(costs.maintenance)
+      ? { ...costs, maintenance: { start: { colour: 0, white: 0 }, ...costs.maintenance } }
+      : costs;
+  return new Map(
+    [...records].filter(isNoStep).map(([key, value]) => {
+      if (!isObject(value)) return [key, value];
+      if (key.startsWith('settings/')) return [key, { ...value, costs: withStart(value.costs) }];
+      if (!key.startsWith('run/') || !isObject(value.basis)) return [key, value];
+      return [key, { ...value, basis: { ...value.basis, costs: withStart(value.basis.costs) } }];
+    }),
+  );
+};
+
 /** `migrations[n]` takes version n + 1 to n + 2. Append only: what was shipped is never changed. */
 const migrations: readonly Migration[] = [
   separateSideMargins,
@@ -422,6 +438,7 @@ const migrations: readonly Migration[] = [
   countMoney,
   noteUpkeep,
   keepQuotes,
+  countStarts,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

@@ -30,12 +30,16 @@ export const costsSchema = z.object({
   whiteInk: rate,
   /** For a kilogram. */
   powder: rate,
-  /** Ink that keeps the heads clean: each day, which its runs share, and for each cleaning; half of it white. */
+  /**
+   * Ink that keeps the heads clean: each day, which its runs share, and for each cleaning, half of it white; and what each run takes to
+   * start, beside its cleanings.
+   */
   maintenance: z.object({
     day: volume,
     runsADay: z.int().check(z.minimum(1), z.maximum(50)),
     cleaning: volume,
     cleanings: z.int().check(z.minimum(0), z.maximum(50)),
+    start: z.object({ colour: volume, white: volume }),
   }),
   /** For a kilowatt-hour. */
   energy: rate,

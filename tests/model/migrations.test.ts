@@ -410,6 +410,23 @@ describe('migration', () => {
     expect(migrated?.has('step/1')).toBe(false);
   });
 
+  it('counts no ink for starts before version 16, in what locked runs rest on too', () => {
+    const { start, ...maintenance } = startingCosts('EUR').maintenance;
+    const costs = { ...startingCosts('EUR'), maintenance };
+    const fifteen = new Map<string, unknown>([
+      ['settings/shop', { currency: 'EUR', costs }],
+      ['run/r', { id: 'r', basis: { costs, use: 'kept' } }],
+      ['run/d', { id: 'd', basis: null }],
+      ['step/1', {}],
+    ]);
+    const migrated = migrate(fifteen, 15);
+    expect(migrated?.get('settings/shop')).toEqual({ currency: 'EUR', costs: startingCosts('EUR') });
+    expect(migrated?.get('run/r')).toEqual({ id: 'r', basis: { costs: startingCosts('EUR'), use: 'kept' } });
+    expect(migrated?.get('run/d')).toEqual({ id: 'd', basis: null });
+    expect(start).toEqual({ colour: 0, white: 0 });
+    expect(migrated?.has('step/1')).toBe(false);
+  });
+
   it('leaves records of the present version alone', () => {
     const records = new Map<string, unknown>([other]);
     expect(migrate(records, MODEL_VERSION)).toEqual(records);
