@@ -145,7 +145,10 @@ function OwnFields({ order }: { order: Order }) {
             onEntry={(discount) => set({ discount })}
           />
         </Labelled>
-        <Labelled label={words.newDesigns} hint={words.newDesignsHint(countedDesigns(book, order))}>
+        <Labelled
+          label={words.newDesigns}
+          hint={words.newDesignsHint(whole(countedDesigns(book, order), ways))}
+        >
           <EntryCell
             label={words.newDesigns}
             inputMode="numeric"

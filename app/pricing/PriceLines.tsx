@@ -18,7 +18,7 @@ function tell(line: PriceLine, words: Words, ways: Ways): string {
     case 'supplied':
       return price.supplied;
     case 'break':
-      return price.breakOff(line.from, percent(line.share, ways), line.name);
+      return price.breakOff(whole(line.from, ways), percent(line.share, ways), line.name);
     case 'discount':
       return price.discount(percent(line.share, ways));
     case 'rush':

@@ -20,6 +20,9 @@ export interface Design {
   readonly shade: Transfer['shade'];
 }
 
+/** What is saved as a table. */
+export type Saved = 'log' | 'ledger' | 'upkeep';
+
 /** A window that lies over the room. */
 export type Dialog =
   | { readonly kind: 'paste'; readonly text: string }
@@ -31,7 +34,7 @@ export type Dialog =
   | { readonly kind: 'price'; readonly order: string }
   /** Set up from another window, which it goes back to. */
   | { readonly kind: 'costs' | 'prices'; readonly back: Dialog | null }
-  | { readonly kind: 'csv'; readonly what: 'log' | 'ledger' }
+  | { readonly kind: 'csv'; readonly what: Saved }
   | { readonly kind: 'stock-item'; readonly item: string }
   | { readonly kind: 'stock-add'; readonly garment: Pick<Blank, 'style' | 'colour' | 'size'> | null }
   | { readonly kind: 'design'; readonly order: string; readonly design: Design }

@@ -22,7 +22,7 @@ export const price = {
   columns: { what: 'What', count: 'Count', each: 'Each', amount: 'Amount' },
   fee: 'Artwork, new designs',
   supplied: 'Garments brought by the customer',
-  breakOff: (from: number, share: string, name: string | null) =>
+  breakOff: (from: string, share: string, name: string | null) =>
     name === null ? `From ${from} prints on, ${share} off` : `${name}: from ${from} on, ${share} off`,
   discount: (share: string) => `Discount, ${share}`,
   rush: (share: string) => `Rush, ${share}`,
@@ -38,7 +38,7 @@ export const price = {
   aimShare: 'Per cent',
   discountField: 'Discount (%)',
   newDesigns: 'New designs',
-  newDesignsHint: (count: number) => `empty: those no other order has, ${count}`,
+  newDesignsHint: (count: string) => `empty: those no other order has, ${count}`,
   isSupplied: 'The customer brings the garments',
   garments: 'Garments, what one costs the shop',
   garmentPrice: (name: string) => `Price of ${name}`,

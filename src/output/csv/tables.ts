@@ -120,6 +120,59 @@ export function logTable(
   };
 }
 
+const upkeepColumns = [
+  'at',
+  'day',
+  'what',
+  'state',
+  'temperature',
+  'humidity',
+  'by',
+  'note',
+  'entry',
+] as const;
+
+export type UpkeepColumn = (typeof upkeepColumns)[number];
+
+/** Checks that were noted, and readings of the room, in the order in which they were; humidity in percent. */
+export function upkeepTable(
+  book: Pick<Book, 'upkeep' | 'reading'>,
+  words: {
+    readonly columns: Readonly<Record<UpkeepColumn, string>>;
+    readonly states: Readonly<Record<'done' | 'takenBack', string>>;
+    readonly reading: string;
+  },
+): CsvTable {
+  const checks = Object.values(book.upkeep).map(({ id, at, day, name, done, by, note }): CsvCell[] => [
+    at,
+    day,
+    name,
+    done ? words.states.done : words.states.takenBack,
+    null,
+    null,
+    by,
+    note,
+    id,
+  ]);
+  const readings = Object.values(book.reading).map(
+    ({ id, at, day, temperature, humidity, by }): CsvCell[] => [
+      at,
+      day,
+      words.reading,
+      null,
+      temperature === null ? null : decimals(temperature, 1),
+      humidity === null ? null : decimals(100 * humidity, 1),
+      by,
+      null,
+      id,
+    ],
+  );
+  return {
+    headings: upkeepColumns.map((column) => words.columns[column]),
+    rows: [...checks, ...readings].sort((a, b) => String(a[0]).localeCompare(String(b[0]))),
+  };
+}
+
 const ledgerColumns = ['at', 'item', 'what', 'change', 'unit', 'run', 'note', 'entry', 'undoes'] as const;
 
 export type LedgerColumn = (typeof ledgerColumns)[number];
