@@ -42,11 +42,11 @@ export const quotesOf = (book: Book, order: string): Quote[] =>
     .sort((a, b) => b.number - a.number);
 
 /** The copies of each transfer, in the order of their numbers. */
-export const copiesByTransfer = (book: Book): Map<string, Copy[]> =>
-  groupBy(
-    Object.values(book.copy).sort((a, b) => a.number - b.number),
-    (copy) => copy.transfer,
-  );
+export function copiesByTransfer(book: Book): Map<string, Copy[]> {
+  const groups = groupBy(Object.values(book.copy), (copy) => copy.transfer);
+  for (const copies of groups.values()) copies.sort((a, b) => a.number - b.number);
+  return groups;
+}
 
 export const settingsOf = (book: Book): Settings | undefined => book.settings.shop;
 

@@ -1,6 +1,6 @@
 import { logRows } from '../../log';
 import type { Book, Closing, EntryKind, StockUnit } from '../../model';
-import { fromUnit, toMass, toVolume } from '../../units';
+import { fromUnit, inOrder, toMass, toVolume } from '../../units';
 import type { CsvCell, CsvTable } from './write';
 
 /** The units a table's figures are in, by the reader's choice. */
@@ -169,7 +169,7 @@ export function upkeepTable(
   );
   return {
     headings: upkeepColumns.map((column) => words.columns[column]),
-    rows: [...checks, ...readings].sort((a, b) => String(a[0]).localeCompare(String(b[0]))),
+    rows: [...checks, ...readings].sort((a, b) => inOrder(String(a[0]), String(b[0]))),
   };
 }
 
@@ -190,7 +190,7 @@ export function ledgerTable(
   return {
     headings: ledgerColumns.map((column) => words.columns[column]),
     rows: Object.values(book.entry)
-      .sort((a, b) => a.at.localeCompare(b.at))
+      .sort((a, b) => inOrder(a.at, b.at))
       .map(({ id, at, name, kind, amount, unit, run, note, counters }): CsvCell[] => [
         at,
         name,
