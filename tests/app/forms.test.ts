@@ -134,6 +134,23 @@ describe('a way to buy as typed', () => {
     expect(read.ok && alternatives.formOf(read.value, metric)).toMatchObject({ setUp: '20', colours: '2' });
   });
 
+  it.each([
+    ['price', '-9', /below zero/],
+    ['price', '9 EUR', /Nothing is converted/],
+    ['price', '', /./],
+    ['shipping', '5 €', /Nothing is converted/],
+    ['shipping', '-1', /below zero/],
+    ['width', '0', /above zero/],
+    ['per', 'a roll', /not a length/],
+    ['days', '-2', /whole number of days/],
+    ['name', ' ', /Give it a name/],
+  ] as const)('%s of %j is answered, and nothing else is', (field, typed, sentence) => {
+    const good = { ...form, name: 'Town', price: '22', shipping: '12' };
+    const read = alternatives.readForm({ ...good, [field]: typed }, null, 'x', metric);
+    expect(read.ok ? '' : read.problem[field]).toMatch(sentence);
+    expect(read.ok ? [] : Object.keys(read.problem)).toEqual([field]);
+  });
+
   it('needs a name, a price and days', () => {
     const read = alternatives.readForm({ ...form, days: 'soon' }, null, 'x', metric);
     expect(read.ok ? [] : Object.keys(read.problem).sort()).toEqual(['days', 'name', 'price']);
