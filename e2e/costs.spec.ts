@@ -160,11 +160,38 @@ test('an order is priced, quoted on one page, and quoted anew when it changes', 
   await button(page, 'Back to the price').click();
   await page.getByRole('textbox', { name: 'Discount (%)' }).fill('10');
   await page.getByRole('textbox', { name: 'Discount (%)' }).press('Enter');
-  await button(page, 'Quote').click();
-  await expect(page.getByText(/The order has changed since/)).toBeVisible();
+  await page.getByRole('button', { name: 'Quote', exact: true }).click();
+  await expect(page.getByText(/The order or its prices have changed since/)).toBeVisible();
   await button(page, 'Give a new quote').click();
   await expect(paper).toContainText('Quote 0002');
-  await expect(page.getByText(/The order has changed since/)).toBeHidden();
+  await expect(page.getByText(/The order or its prices have changed since/)).toBeHidden();
+
+  // The earlier one opens from the order's window, as it was given.
+  await page.getByRole('link', { name: 'Orders' }).click();
+  await page.getByRole('region', { name: 'Corner Oven' }).getByRole('button', { name: 'Details' }).click();
+  await button(page, 'Quote 0001').click();
+  await expect(page.getByText(/An earlier quote of this order.*Quote 0002 holds now/)).toBeVisible();
+  expect(await pdfTexts(await page.pdf({ preferCSSPageSize: true }))).toEqual(text);
+});
+
+test('a quote of many lines goes on over pages, none of its lines cut', async ({ page }) => {
+  await openShop(page);
+  const rows = Array.from({ length: 60 }, (_, index) => `Long List,Name ${index + 1},30,20,1,,yes`);
+  await pasteTable(page, ['order,transfer,width,height,count,due,may turn', ...rows].join('\n'));
+  await button(page, /price of Long List$/).click();
+  await button(page, 'Quote').click();
+  await expect(page.getByTestId('quote').locator('article')).toHaveCount(2);
+  const texts = await pdfTexts(await page.pdf({ preferCSSPageSize: true }));
+  expect(texts).toHaveLength(2);
+  for (const [index, text] of texts.entries()) {
+    expect(text).toContain(`Page ${index + 1} of 2`);
+    expect(text).toMatch(/What\s+Count\s+Each\s+Amount/);
+    expect(text).toContain('Quote 0001');
+  }
+  const names = texts.flatMap((text) => text.match(/Name \d+/g) ?? []);
+  expect(names).toEqual(rows.map((_, index) => `Name ${index + 1}`));
+  expect(texts[0]).not.toContain('Total');
+  expect(texts[1]).toMatch(/Total\s+£/);
 });
 
 test('other films and ways are laid out side by side; one is taken and taken back', async ({ page }) => {

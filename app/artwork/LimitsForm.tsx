@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import type { Limits } from '../../src/artwork';
 import { editSettings } from '../../src/editing';
-import { fromMm, type Micrometres, parseLength, toUnit } from '../../src/units';
+import { fromMm, type Micrometres, ok, parseLength, toUnit } from '../../src/units';
+import { asShown } from '../parts/as-shown';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
@@ -20,13 +21,18 @@ const typedOf = (length: Micrometres, { unit, locale }: Ways): string =>
 export function LimitsForm({ limits }: { limits: Limits }) {
   const { lengthProblems, common, artwork: words } = useWords();
   const ways = useWays();
-  const [typed, setTyped] = useState(() => ({
+  const shown = {
     stroke: typedOf(limits.stroke, ways),
     opening: typedOf(limits.opening, ways),
     choke: typedOf(limits.choke, ways),
-  }));
-  const read = (side: keyof typeof typed) => parseLength(typed[side], ways.unit, 'zero');
-  const problemOf = (side: keyof typeof typed): string | null => {
+  };
+  const [typed, setTyped] = useState(shown);
+  const keep = asShown<keyof Limits>(typed, shown);
+  const read = (side: keyof Limits) =>
+    keep<ReturnType<typeof parseLength>>(side, ok(limits[side]), () =>
+      parseLength(typed[side], ways.unit, 'zero'),
+    );
+  const problemOf = (side: keyof Limits): string | null => {
     const length = read(side);
     if (!length.ok) return lengthProblems[length.problem];
     return length.value > WIDEST ? words.tooWide : null;

@@ -50,10 +50,9 @@ function RateRow({ finding, rate, runs }: { finding: Finding; rate: Rate; runs: 
     );
   const remark = () => {
     if (verdict.kind === 'nothing') return words.nothing;
-    if (present === null) return words.noSetting;
-    if (changes.length === 0) return words.tooFar;
+    if (changes.length === 0) return driver === 'run' ? words.belowCleanings : words.tooFar;
     if (verdict.kind === 'loose') return words.loose(verdict.more, ways);
-    return present >= low && present <= high ? words.fits : null;
+    return present !== null && present >= low && present <= high ? words.fits : null;
   };
   const said = remark();
   return (

@@ -19,5 +19,7 @@ const SECONDS_MICROMETRES = 3600 * 1_000_000;
 export function settingText(setting: Tunable, value: number, ways: Ways): string {
   if (setting === 'printer.perHour') return printSpeed(SECONDS_MICROMETRES / value, ways);
   if (setting === 'rates.powder') return amountText('powder', value / 1000, ways);
-  return setting.startsWith('rates.') ? amountText('colour', value / 1000, ways) : workTime(value, ways);
+  return setting.startsWith('rates.') || setting.startsWith('start.')
+    ? amountText('colour', value / 1000, ways)
+    : workTime(value, ways);
 }

@@ -33,7 +33,7 @@ export function CostsDialog({ back }: { back: Dialog | null }) {
   const { currency } = ways;
   const set = (fields: Partial<CostsForm>) => setForm({ ...form, ...fields });
   const save = () => {
-    const read = readForm(form, ways);
+    const read = readForm(form, settings, ways);
     if (!read.ok) return setProblems(read.problem);
     commitQuietly((draft) => editSettings(draft, read.value));
     openDialog(back);
@@ -66,6 +66,8 @@ export function CostsDialog({ back }: { back: Dialog | null }) {
           {field('runsADay', words.runsADay)}
           {field('cleaning', words.cleaning)}
           {field('cleanings', words.cleanings)}
+          {field('startColour', words.startColour)}
+          {field('startWhite', words.startWhite)}
           <h3>{words.groups.power}</h3>
           {price('energy', words.energy, 'kWh')}
           {heaters.map((by) => field(`watts-${by}`, words.watts[by]))}

@@ -170,7 +170,7 @@ function AlternativeFields({
   return (
     <Form
       onSubmit={() => {
-        const read = readForm(form, alternative?.id ?? editContext().newId(), ways);
+        const read = readForm(form, alternative, alternative?.id ?? editContext().newId(), ways);
         if (read.ok) onSave(read.value);
         else setProblems(read.problem);
       }}

@@ -12,6 +12,7 @@ import {
   parsePrice,
   type Result,
 } from '../../src/units';
+import { asShown } from '../parts/as-shown';
 import { wordsNow } from '../words';
 import { bulkUnits, typedLength, type Ways } from '../words/format';
 
@@ -73,24 +74,38 @@ export function formOf(alternative: Alternative, ways: Ways): AlternativeForm {
   }
 }
 
-/** Reads the form; every field of its kind that cannot be used is named with its reason. */
+/**
+ * Reads the form; every field of its kind that cannot be used is named with its reason, and one that is as it was shown keeps its value.
+ * @param known what the form was opened with; `null` for a new way
+ */
 export function readForm(
   form: AlternativeForm,
+  known: Alternative | null,
   id: string,
   ways: Ways,
 ): Result<Alternative, AlternativeProblems> {
+  const keep = asShown<AlternativeField>(form, known && formOf(known, ways));
+  const before = known?.kind === 'length' ? known : undefined;
+  const piece = known?.kind === 'piece' ? known : undefined;
+  const decorated = known?.kind === 'decorated' ? known : undefined;
   const problems: AlternativeProblems = {};
   const words = wordsNow();
-  const money = (field: AlternativeField): Minor => {
-    const read = parsePrice(form[field], ways.currency);
-    if (!read.ok) problems[field] = words.moneyProblems[read.problem];
-    return read.ok ? read.value : asMinor(0);
-  };
-  const length = (field: AlternativeField, unit: Parameters<typeof parseLength>[1]): Micrometres => {
-    const read = parseLength(form[field], unit);
-    if (!read.ok) problems[field] = words.lengthProblems[read.problem];
-    return read.ok ? read.value : fromUnit(1, 'm');
-  };
+  const money = (field: AlternativeField, before: Minor | undefined): Minor =>
+    keep(field, before, () => {
+      const read = parsePrice(form[field], ways.currency);
+      if (!read.ok) problems[field] = words.moneyProblems[read.problem];
+      return read.ok ? read.value : asMinor(0);
+    });
+  const length = (
+    field: AlternativeField,
+    before: Micrometres | undefined,
+    unit: Parameters<typeof parseLength>[1],
+  ): Micrometres =>
+    keep(field, before, () => {
+      const read = parseLength(form[field], unit);
+      if (!read.ok) problems[field] = words.lengthProblems[read.problem];
+      return read.ok ? read.value : fromUnit(1, 'm');
+    });
   const whole = (field: AlternativeField, least: number, most: number, sentence: string): number => {
     const value = /^\s*\d{1,3}\s*$/.test(form[field]) ? Number(form[field]) : -1;
     if (value < least || value > most) problems[field] = sentence;
@@ -101,23 +116,26 @@ export function readForm(
   const common = {
     id,
     name,
-    shipping: money('shipping'),
+    shipping: money('shipping', known?.shipping),
     days: whole('days', 0, 999, words.makeOrBuy.daysProblem),
   };
   const alternative = ((): Alternative => {
     switch (form.kind) {
       case 'length': {
-        const price = { amount: money('price'), per: length('per', bulkUnits(ways).length) };
-        return { ...common, kind: 'length', price, width: length('width', ways.unit) };
+        const price = {
+          amount: money('price', before?.price.amount),
+          per: length('per', before?.price.per, bulkUnits(ways).length),
+        };
+        return { ...common, kind: 'length', price, width: length('width', before?.width, ways.unit) };
       }
       case 'piece':
-        return { ...common, kind: 'piece', price: money('price') };
+        return { ...common, kind: 'piece', price: money('price', piece?.price) };
       case 'decorated':
         return {
           ...common,
           kind: 'decorated',
-          price: money('price'),
-          setUp: money('setUp'),
+          price: money('price', decorated?.price),
+          setUp: money('setUp', decorated?.setUp),
           colours: whole('colours', 1, 20, words.makeOrBuy.coloursProblem),
         };
     }

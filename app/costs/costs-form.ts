@@ -1,6 +1,7 @@
 import { startingCosts, startingRates } from '../../src/costing';
 import type { Costs, Heater, LabourRoom, Rates } from '../../src/model';
 import {
+  asSeconds,
   FINER,
   fail,
   kilogramsIn,
@@ -20,9 +21,11 @@ import {
   parseVolume,
   parseVolumePrice,
   type Result,
+  type Seconds,
   toMass,
   toVolume,
 } from '../../src/units';
+import { asShown } from '../parts/as-shown';
 import { wordsNow } from '../words';
 import { bulkUnits, SQUARE_METRES, type Ways } from '../words/format';
 
@@ -35,6 +38,8 @@ const otherFields = [
   'runsADay',
   'cleaning',
   'cleanings',
+  'startColour',
+  'startWhite',
   'orderTime',
   'designTime',
   'blank',
@@ -100,6 +105,8 @@ export function formOf(costs: Costs, rates: Rates, ways: Ways): CostsForm {
     runsADay: String(maintenance.runsADay),
     cleaning: ink(maintenance.cleaning),
     cleanings: String(maintenance.cleanings),
+    startColour: ink(maintenance.start.colour),
+    startWhite: ink(maintenance.start.white),
     'watts-printer': String(watts.printer),
     'watts-oven': String(watts.oven),
     'watts-press': String(watts.press),
@@ -132,89 +139,126 @@ function readBlank(line: string, currency: string): Costs['blanks'][number] | nu
     : null;
 }
 
-/** Reads the whole form; every field that cannot be used is named with its reason. */
-export function readForm(form: CostsForm, ways: Ways): Result<{ costs: Costs; rates: Rates }, CostProblems> {
+type Known = { readonly costs: Costs; readonly rates: Rates };
+
+/**
+ * Reads the whole form; every field that cannot be used is named with its reason, and one that is as it was shown keeps its value.
+ * @param known what the form was opened with
+ */
+export function readForm(form: CostsForm, known: Known, ways: Ways): Result<Known, CostProblems> {
+  const keep = asShown<CostField>(form, formOf(known.costs, known.rates, ways));
+  const { maintenance, artworkTime, labour, overhead } = known.costs;
   const problems: CostProblems = {};
   const words = wordsNow();
   const { currency } = ways;
   const { ink, powder, volume, mass, area } = bulkUnits(ways);
-  const rate = (field: CostField, read: Result<MilliMinor, PriceProblem>): MilliMinor | null => {
-    if (form[field].trim() === '') return null;
-    if (!read.ok) problems[field] = words.rateProblems[read.problem];
-    else if (read.value === 0) problems[field] = words.rateProblems.zero;
-    return read.ok && read.value > 0 ? read.value : null;
-  };
-  const plain = (field: CostField) => rate(field, parseFinePrice(form[field], currency));
-  const share = (field: CostField, most: number): number => {
-    const read = parseShare(form[field], most);
-    if (!read.ok) problems[field] = words.shareProblems[read.problem];
-    return read.ok ? read.value : 0;
-  };
+  const rate = (
+    field: CostField,
+    before: MilliMinor | null | undefined,
+    parse: (text: string) => Result<MilliMinor, PriceProblem> = (text) => parseFinePrice(text, currency),
+  ): MilliMinor | null =>
+    keep(field, before, () => {
+      if (form[field].trim() === '') return null;
+      const read = parse(form[field]);
+      if (!read.ok) problems[field] = words.rateProblems[read.problem];
+      else if (read.value === 0) problems[field] = words.rateProblems.zero;
+      return read.ok && read.value > 0 ? read.value : null;
+    });
+  const share = (field: CostField, before: number | undefined, most: number): number =>
+    keep(field, before, () => {
+      const read = parseShare(form[field], most);
+      if (!read.ok) problems[field] = words.shareProblems[read.problem];
+      return read.ok ? read.value : 0;
+    });
   const whole = (field: CostField, least: number, most: number, sentence: string): number => {
     const value = /^\s*\d{1,6}\s*$/.test(form[field]) ? Number(form[field]) : -1;
     if (value < least || value > most) problems[field] = sentence;
     return value;
   };
-  const time = (field: CostField) => {
-    const read = parseDuration(form[field], 'min');
-    if (!read.ok) problems[field] = words.durationProblems[read.problem];
-    return read.ok ? read.value : (0 as never);
-  };
-  const amount = (field: CostField): Microlitres => {
-    const read = parseVolume(form[field], volume);
-    if (!read.ok) problems[field] = words.amountProblems[read.problem];
-    return read.ok ? read.value : (0 as Microlitres);
-  };
+  const time = (field: CostField, before: Seconds): Seconds =>
+    keep(field, before, () => {
+      const read = parseDuration(form[field], 'min');
+      if (!read.ok) problems[field] = words.durationProblems[read.problem];
+      return read.ok ? read.value : asSeconds(0);
+    });
+  const amount = (field: CostField, before: Microlitres): Microlitres =>
+    keep(field, before, () => {
+      const read = parseVolume(form[field], volume);
+      if (!read.ok) problems[field] = words.amountProblems[read.problem];
+      return read.ok ? read.value : (0 as Microlitres);
+    });
   const perArea = <Amount extends Microlitres | Milligrams>(
     field: CostField,
-    read: Result<Amount, keyof typeof words.amountProblems>,
-  ): Amount => {
-    if (!read.ok) problems[field] = words.amountProblems[read.problem];
-    else if (read.value === 0) problems[field] = words.costsForm.zeroRate;
-    return (read.ok ? Math.round(read.value / SQUARE_METRES[area]) : 0) as Amount;
-  };
-  const blanks = form.blanks.split('\n').flatMap((line) => {
-    if (line.trim() === '') return [];
-    const blank = readBlank(line, currency);
-    if (!blank) problems.blanks = words.costsForm.blanksProblem(line.trim());
-    return blank ?? [];
+    before: Amount,
+    parse: (text: string) => Result<Amount, keyof typeof words.amountProblems>,
+  ): Amount =>
+    keep(field, before, () => {
+      const read = parse(form[field]);
+      if (!read.ok) problems[field] = words.amountProblems[read.problem];
+      else if (read.value === 0) problems[field] = words.costsForm.zeroRate;
+      return (read.ok ? Math.round(read.value / SQUARE_METRES[area]) : 0) as Amount;
+    });
+  const inkPrice = (text: string) => parseVolumePrice(text, currency, ink);
+  const blanks = keep('blanks', known.costs.blanks, () =>
+    form.blanks.split('\n').flatMap((line) => {
+      if (line.trim() === '') return [];
+      const blank = readBlank(line, currency);
+      if (!blank) problems.blanks = words.costsForm.blanksProblem(line.trim());
+      return blank ?? [];
+    }),
+  );
+  const blank = keep('blank', known.costs.blank, () => {
+    const read = parsePrice(form.blank, currency);
+    if (!read.ok && read.problem !== 'empty') problems.blank = words.moneyProblems[read.problem];
+    return read.ok ? read.value : null;
   });
-  const blank = parsePrice(form.blank, currency);
-  if (!blank.ok && blank.problem !== 'empty') problems.blank = words.moneyProblems[blank.problem];
   const watts = (by: Heater) => whole(`watts-${by}`, 0, 100_000, words.costsForm.wattsProblem);
   const costs: Costs = {
     filmBy: form.filmBy,
-    colourInk: rate('colourInk', parseVolumePrice(form.colourInk, currency, ink)),
-    whiteInk: rate('whiteInk', parseVolumePrice(form.whiteInk, currency, ink)),
-    powder: rate('powder', parseMassPrice(form.powder, currency, powder)),
+    colourInk: rate('colourInk', known.costs.colourInk, inkPrice),
+    whiteInk: rate('whiteInk', known.costs.whiteInk, inkPrice),
+    powder: rate('powder', known.costs.powder, (text) => parseMassPrice(text, currency, powder)),
     maintenance: {
-      day: amount('day'),
+      day: amount('day', maintenance.day),
       runsADay: whole('runsADay', 1, 50, words.costsForm.wholeProblem),
-      cleaning: amount('cleaning'),
+      cleaning: amount('cleaning', maintenance.cleaning),
       cleanings: whole('cleanings', 0, 50, words.costsForm.cleaningsProblem),
+      start: {
+        colour: amount('startColour', maintenance.start.colour),
+        white: amount('startWhite', maintenance.start.white),
+      },
     },
-    energy: plain('energy'),
+    energy: rate('energy', known.costs.energy),
     watts: { printer: watts('printer'), oven: watts('oven'), press: watts('press') },
     labour: {
-      artwork: plain('labour-artwork'),
-      printing: plain('labour-printing'),
-      cutting: plain('labour-cutting'),
-      pressing: plain('labour-pressing'),
-      packing: plain('labour-packing'),
+      artwork: rate('labour-artwork', labour.artwork),
+      printing: rate('labour-printing', labour.printing),
+      cutting: rate('labour-cutting', labour.cutting),
+      pressing: rate('labour-pressing', labour.pressing),
+      packing: rate('labour-packing', labour.packing),
     },
-    artworkTime: { order: time('orderTime'), design: time('designTime') },
-    blank: blank.ok ? blank.value : null,
+    artworkTime: {
+      order: time('orderTime', artworkTime.order),
+      design: time('designTime', artworkTime.design),
+    },
+    blank,
     blanks,
-    spoilage: share('spoilage', 1),
+    spoilage: share('spoilage', known.costs.spoilage, 1),
     overhead:
       form.overhead === 'hour'
-        ? { kind: 'hour', rate: plain('overheadRate') }
-        : { kind: 'share', share: share('overheadShare', 10) },
+        ? {
+            kind: 'hour',
+            rate: rate('overheadRate', overhead.kind === 'hour' ? overhead.rate : undefined),
+          }
+        : {
+            kind: 'share',
+            share: share('overheadShare', overhead.kind === 'share' ? overhead.share : undefined, 10),
+          },
   };
   const rates: Rates = {
-    colour: perArea('colourRate', parseVolume(form.colourRate, volume)),
-    white: perArea('whiteRate', parseVolume(form.whiteRate, volume)),
-    powder: perArea('powderRate', parseMass(form.powderRate, mass)),
+    colour: perArea('colourRate', known.rates.colour, (text) => parseVolume(text, volume)),
+    white: perArea('whiteRate', known.rates.white, (text) => parseVolume(text, volume)),
+    powder: perArea('powderRate', known.rates.powder, (text) => parseMass(text, mass)),
   };
   return Object.keys(problems).length > 0 ? fail(problems) : ok({ costs, rates });
 }

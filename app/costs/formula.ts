@@ -34,7 +34,7 @@ function tellFactor(factor: Factor, words: Words['costSheet'], ways: Ways): stri
     case 'area':
       return printedArea(factor.value, ways);
     case 'volume':
-      return bulkVolume(factor.value, ways);
+      return words.volumes[factor.for](bulkVolume(factor.value, ways));
     case 'volume-rate':
       return volumeRate(factor.value, ways);
     case 'mass-rate':

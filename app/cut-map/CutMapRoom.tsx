@@ -16,17 +16,18 @@ import { useThumbnails } from './useThumbnails';
 import '../parts/paper.css';
 import './cut-map.css';
 import { useWords, type Words } from '../words';
+import { whole } from '../words/format';
 
 const options = <Value extends string>(labels: Readonly<Record<Value, string>>) =>
   (Object.entries(labels) as [Value, string][]).map(([value, label]) => ({ value, label }));
 
 /** The garments of the orders on a run, a line each, to be laid ready beside the press. */
-function garmentLines(book: Book, run: LaidRun, words: Words['cutMap']): string[] {
+function garmentLines(book: Book, run: LaidRun, words: Words['cutMap'], locale: string): string[] {
   const garments = garmentsByOrder(book);
   const orders = new Map(run.copies.map(({ order }) => [order.id, order.code]));
   return [...orders].flatMap(([id, code]) =>
     (garments.get(id) ?? []).map(({ style, colour, size, count }) =>
-      words.garmentLine(code, style, colour, size, count),
+      words.garmentLine(code, style, colour, size, whole(count, { locale })),
     ),
   );
 }
@@ -56,7 +57,7 @@ export function CutMapRoom() {
             view,
             printer: { ...printer, imageMirrored: printImage.mirrored },
             pictures: new Set(thumbnails.keys()),
-            garments: garmentLines(bench, run, words),
+            garments: garmentLines(bench, run, words, locale),
             words: words.onPaper(locale),
             date: made,
             measure: screenMeasure(),

@@ -41,11 +41,11 @@ export function TestStripDialog() {
   const ways = useWays();
   const open = useOpenRun();
   const { printer, printImage } = useShop(({ book }) => settingsOrFirst(book));
-  const [measured, setMeasured] = useState(() =>
+  const shown =
     printer.feed === 1
       ? ''
-      : `${typedLength(Math.round(MEASURE * printer.feed) as typeof MEASURE, ways)} ${ways.unit}`,
-  );
+      : `${typedLength(Math.round(MEASURE * printer.feed) as typeof MEASURE, ways)} ${ways.unit}`;
+  const [measured, setMeasured] = useState(shown);
   if (!open) return null;
   const set = (fields: Partial<Settings['printer']>) =>
     commitQuietly((draft) => editSettings(draft, { printer: { ...printer, ...fields } }));
@@ -91,7 +91,8 @@ export function TestStripDialog() {
           hint={words.feed(number(printer.feed, ways.locale, 0, 4))}
           value={measured}
           onChange={setMeasured}
-          onBlur={() => plausible && feed !== null && set({ feed })}
+          // What was shown is rounded: left alone, it is no new measure.
+          onBlur={() => measured !== shown && plausible && feed !== null && set({ feed })}
           problem={measured.trim() === '' || plausible ? null : words.implausible}
         />
       </div>

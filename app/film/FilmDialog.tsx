@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { addFilm, editFilm, editRun, type FilmFields, removeFilm } from '../../src/editing';
+import { addFilm, editFilm, editRun, removeFilm } from '../../src/editing';
 import { byThrift, type FilmTried } from '../../src/layout';
 import { type Film, peels, type RollSize, rollWidths, type SheetSize, sheetSizes } from '../../src/model';
 import { fromMm, parseLength, um } from '../../src/units';
@@ -51,12 +51,12 @@ export function FilmDialog() {
     }
   };
   const save = () => {
-    const read = readForm(form, ways);
+    const read = readForm(form, films[chosen] ?? null, ways);
     if (!read.ok) return setProblems(read.problem);
     commit((draft, context) => {
       const id = films[chosen]?.id ?? addFilm(draft, read.value, context);
       const film = films[chosen];
-      if (film) editFilm(draft, id, leftAsItWas(read.value, film, form, ways), context);
+      if (film) editFilm(draft, id, read.value, context);
       editRun(draft, open.run.id, { film: id });
     });
     openDialog(null);
@@ -217,14 +217,6 @@ function FilmFieldset({
   );
 }
 
-/** A form tells a roll's length to the millimetre: one that nobody typed over is still what it was to the micrometre. */
-function leftAsItWas(read: FilmFields, film: Film, form: FilmForm, ways: Ways): FilmFields {
-  const isSame = formOf(film, ways).lengthLeft === form.lengthLeft;
-  return read.kind === 'roll' && film.kind === 'roll' && isSame
-    ? { ...read, lengthLeft: film.lengthLeft }
-    : read;
-}
-
 const cuttings = ['free', 'straight', 'staged'] as const;
 const togethers = ['any', 'near', 'apart'] as const;
 
@@ -290,7 +282,7 @@ function PriceInFilm<Way extends string>({
   const [told, setTold] = useState<readonly string[]>([]);
   if (!open) return null;
   const compare = async () => {
-    const read = readForm(form, ways);
+    const read = readForm(form, open.film, ways);
     if (!read.ok) return setTold([words.compareFirst]);
     const film = { ...read.value, id: open.film.id, changed: open.film.changed } as Film;
     const found = await start(

@@ -9,7 +9,7 @@ import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { select } from '../store/view';
 import { useWords } from '../words';
-import { area, dueDay } from '../words/format';
+import { area, dueDay, whole } from '../words/format';
 import { reveal } from './canvas/camera';
 import { putBack } from './put-back';
 
@@ -94,7 +94,7 @@ function OrderCard({
               <button type="button" className="card-row" onClick={() => showFirst(transfer)}>
                 <span>{transfer.name}</span>
                 <span className="quiet">{area(transfer.width, transfer.height, ways)}</span>
-                <b>{count}</b>
+                <b>{whole(count, ways)}</b>
               </button>
               <GradeButton transfer={transfer} short />
               {rowWaiting > 0 && !tooLarge && (

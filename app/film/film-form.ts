@@ -13,6 +13,7 @@ import {
   type Result,
   um,
 } from '../../src/units';
+import { asShown } from '../parts/as-shown';
 import { wordsNow } from '../words';
 import { typedLength, type Ways } from '../words/format';
 
@@ -110,35 +111,70 @@ function readStretches(text: string, unit: Ways['unit']): Roll['noPrint'] | null
   return stretches;
 }
 
-/** Reads the whole form; every field that cannot be used is named with its reason. */
-export function readForm(form: FilmForm, ways: Ways): Result<FilmFields, FilmProblems> {
+/**
+ * Reads the whole form; every field that cannot be used is named with its reason, and one that is as it was shown keeps its value.
+ * @param known what the form was opened with; `null` for a new film
+ */
+export function readForm(
+  form: FilmForm,
+  known: FilmFields | null,
+  ways: Ways,
+): Result<FilmFields, FilmProblems> {
+  const keep = asShown<FormField>(form, known && formOf(known, ways));
+  const roll = known?.kind === 'roll' ? known : undefined;
+  const sheets = known?.kind === 'sheets' ? known : undefined;
   const problems: FilmProblems = {};
-  const length = (field: FormField, unit: 'mm' | 'in' | 'm' | 'ft', least: 'zero' | 'above-zero') => {
-    const read = parseLength(form[field], unit, least);
-    if (read.ok) return read.value;
-    problems[field] = wordsNow().lengthProblems[read.problem];
-    return um(0);
-  };
-  const bench = (field: FormField) => length(field, ways.unit, 'zero');
+  const length = (
+    field: FormField,
+    before: Micrometres | undefined,
+    unit: 'mm' | 'in' | 'm' | 'ft',
+    least: 'zero' | 'above-zero',
+  ): Micrometres =>
+    keep(field, before, () => {
+      const read = parseLength(form[field], unit, least);
+      if (read.ok) return read.value;
+      problems[field] = wordsNow().lengthProblems[read.problem];
+      return um(0);
+    });
+  const bench = (field: FormField, before: Micrometres | undefined) =>
+    length(field, before, ways.unit, 'zero');
   const name = form.name.trim();
   if (name === '') problems.name = wordsNow().filmForm.nameEmpty;
-  const width = length('width', ways.unit, 'above-zero');
-  const margins = { left: bench('left'), right: bench('right'), lead: bench('lead'), tail: bench('tail') };
+  const width = length('width', known?.width, ways.unit, 'above-zero');
+  const margins = {
+    left: bench('left', known?.margins.left),
+    right: bench('right', known?.margins.right),
+    lead: bench('lead', known?.margins.lead),
+    tail: bench('tail', known?.margins.tail),
+  };
   const { cutting, peel } = form;
-  const share = parseShare(form.together === 'near' ? form.nearShare : '0');
-  if (!share.ok) problems.nearShare = wordsNow().filmForm.nearProblem;
+  const nearShare = () => {
+    const share = parseShare(form.nearShare);
+    if (!share.ok) problems.nearShare = wordsNow().filmForm.nearProblem;
+    return share.ok ? share.value : 0;
+  };
+  const nearBefore = known?.together.kind === 'near' ? known.together.share : undefined;
   const together: Film['together'] =
-    form.together === 'near' ? { kind: 'near', share: share.ok ? share.value : 0 } : { kind: form.together };
-  const gap = even(bench('gap'));
-  const fields = { name, width, margins, gap, cutting, together, peel, curl: bench('curl'), archived: false };
-  const price = parsePrice(form.price, ways.currency);
+    form.together === 'near'
+      ? { kind: 'near', share: keep('nearShare', nearBefore, nearShare) }
+      : { kind: form.together };
+  const gap = even(bench('gap', known?.gap));
+  const curl = bench('curl', known?.curl);
+  const archived = known?.archived ?? false;
+  const fields = { name, width, margins, gap, cutting, together, peel, curl, archived };
+  const priceBefore = roll?.price.amount ?? sheets?.price;
+  const price = keep<ReturnType<typeof parsePrice>>(
+    'price',
+    form.kind === known?.kind && priceBefore !== undefined ? ok(priceBefore) : undefined,
+    () => parsePrice(form.price, ways.currency),
+  );
   if (!price.ok) problems.price = wordsNow().moneyProblems[price.problem];
   if (!problems.width && width - margins.left - margins.right < fromMm(1)) {
     problems.width = wordsNow().filmForm.noPrintableWidth;
   }
   const blank = margins.lead + fields.curl + margins.tail;
   if (form.kind === 'sheets') {
-    const sheetLength = length('length', ways.unit, 'above-zero');
+    const sheetLength = length('length', sheets?.length, ways.unit, 'above-zero');
     const sheetsLeft = /^\s*\d{1,6}\s*$/.test(form.sheetsLeft) ? Number(form.sheetsLeft) : null;
     if (sheetsLeft === null) problems.sheetsLeft = wordsNow().filmForm.sheetCount;
     if (!problems.length && sheetLength - blank < fromMm(1))
@@ -146,11 +182,20 @@ export function readForm(form: FilmForm, ways: Ways): Result<FilmFields, FilmPro
     if (Object.keys(problems).length > 0 || !price.ok || sheetsLeft === null) return fail(problems);
     return ok({ kind: 'sheets', ...fields, length: sheetLength, sheetsLeft, price: price.value });
   }
-  const lengthLeft = length('lengthLeft', rollUnit(ways), 'above-zero');
-  const spanMax = form.spanMax.trim() === '' ? null : length('spanMax', ways.unit, 'above-zero');
-  const per = length('pricePer', rollUnit(ways), 'above-zero');
-  const [jobBlank, cutBlank, unreached] = [bench('jobBlank'), bench('cutBlank'), bench('unreached')];
-  const noPrint = readStretches(form.noPrint, ways.unit);
+  const lengthLeft = length('lengthLeft', roll?.lengthLeft, rollUnit(ways), 'above-zero');
+  const spanMax =
+    form.spanMax.trim() === ''
+      ? null
+      : length('spanMax', roll?.spanMax ?? undefined, ways.unit, 'above-zero');
+  const per = length('pricePer', roll?.price.per, rollUnit(ways), 'above-zero');
+  const [jobBlank, cutBlank, unreached] = [
+    bench('jobBlank', roll?.jobBlank),
+    bench('cutBlank', roll?.cutBlank),
+    bench('unreached', roll?.unreached),
+  ];
+  const noPrint = keep<Roll['noPrint'] | null>('noPrint', roll?.noPrint, () =>
+    readStretches(form.noPrint, ways.unit),
+  );
   if (!noPrint) problems.noPrint = wordsNow().filmForm.stretches;
   if (!problems.lengthLeft && lengthLeft <= blank + jobBlank + unreached) {
     problems.lengthLeft = wordsNow().filmForm.rollTooShort;

@@ -58,7 +58,11 @@ export function Plot({ spec, told }: { spec: PlotSpec; told: string }) {
       spec.data,
       current,
     );
-    const sizes = new ResizeObserver(() => plot.setSize({ width: current.clientWidth, height: HEIGHT }));
+    const sizes = new ResizeObserver(() => {
+      const width = current.clientWidth;
+      // It is told of its first size too, which would draw everything twice.
+      if (width !== plot.width) plot.setSize({ width, height: HEIGHT });
+    });
     sizes.observe(current);
     return () => {
       sizes.disconnect();

@@ -7,6 +7,7 @@ import { CloseButton } from '../parts/CloseButton';
 import { Field } from '../parts/Field';
 import { Tick } from '../parts/Tick';
 import { Window } from '../parts/Window';
+import { QuotesGiven } from '../pricing/QuotesGiven';
 import { commit, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
@@ -87,6 +88,7 @@ function OrderForm({ order }: { order: Order }) {
           />
         </div>
       </div>
+      <QuotesGiven order={order.id} />
       <div className="actions">
         <Button onPress={() => openDialog({ kind: 'grid', order: order.id })}>{words.grid}</Button>
         <Button onPress={() => openDialog({ kind: 'names', order: order.id })}>{words.names}</Button>

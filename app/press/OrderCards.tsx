@@ -3,7 +3,7 @@ import { tallyByTransfer } from '../../src/cutting';
 import { garmentsByOrder } from '../../src/model';
 import { useBenchBook, useWays } from '../store/selectors';
 import { useWords } from '../words';
-import { area, dayAndTime, dueDay } from '../words/format';
+import { area, dayAndTime, dueDay, whole } from '../words/format';
 import { Boxes, type CardProps, ordersOn } from './RunCard';
 
 /** The blanks of every order on the run, to be taken from the store. */
@@ -31,13 +31,13 @@ export function PickList({ run, paper, made }: CardProps) {
             </h3>
             {own.map(({ id, style, colour, size, count }) => (
               <p key={id}>
-                ☐ <b>{count}</b> × {[style, colour, size].filter(Boolean).join(', ')}
+                ☐ <b>{whole(count, ways)}</b> × {[style, colour, size].filter(Boolean).join(', ')}
               </p>
             ))}
             {own.length === 0 &&
               tallyByTransfer(copies).map(({ transfer, name, count }) => (
                 <p key={transfer}>
-                  ☐ <b>{count}</b> × {words.garmentFor(name)}
+                  ☐ <b>{whole(count, ways)}</b> × {words.garmentFor(name)}
                 </p>
               ))}
             {again > 0 && <p>☐ {words.replacement(again, ways)}</p>}
@@ -124,12 +124,13 @@ export function PackingSlips({ run, paper, made }: CardProps) {
             <ul>
               {tallyByTransfer(copies).map(({ transfer, name, size, count }) => (
                 <li key={transfer}>
-                  <b>{count}</b> × {name}, {area(size.width, size.height, ways)} <Boxes count={count} />
+                  <b>{whole(count, ways)}</b> × {name}, {area(size.width, size.height, ways)}{' '}
+                  <Boxes count={count} />
                 </li>
               ))}
             </ul>
             {(garments.get(order.id) ?? []).map(({ id, style, colour, size, count }) => (
-              <p key={id}>{words.garment([style, colour, size].filter(Boolean).join(', '), count)}</p>
+              <p key={id}>{words.garment([style, colour, size].filter(Boolean).join(', '), count, ways)}</p>
             ))}
             <p>☐ {record?.wants === 'transfers' ? words.flatAndDry : words.stretched}</p>
             <p>☐ {words.counted}</p>

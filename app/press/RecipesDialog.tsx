@@ -179,15 +179,16 @@ function CureForm({ by }: { by: Curer }) {
   const recipe = cureRecipe(book, by);
   const known = book.recipe[cureKey(by)];
   const { values } = recipe;
+  const shownClear = `${typedLength(values.clear, ways)} ${ways.unit}`;
   const { form, set, field, asked, save, unit } = useRecipeForm(recipe, {
     fields: {
       seconds: String(values.seconds),
-      clear: `${typedLength(values.clear, ways)} ${ways.unit}`,
+      clear: shownClear,
     },
     read: (typed, temperature, { seconds, length }): CureValues => ({
       temperature,
       seconds: seconds('seconds', typed.seconds),
-      clear: by === 'press' ? length('clear', typed.clear) : values.clear,
+      clear: by === 'press' && typed.clear !== shownClear ? length('clear', typed.clear) : values.clear,
     }),
     question: (next) => questionCure(by, next),
     keep: (draft, next, context) => setCure(draft, by, next, context),

@@ -120,7 +120,7 @@ export function RunCard({ run, paper, made }: CardProps) {
               </h3>
               {!isPressed && <p>{words.transfersOnly}</p>}
               {(garments.get(order.id) ?? []).map(({ id, style, colour, size, count }) => (
-                <p key={id}>{words.garment([style, colour, size].filter(Boolean).join(', '), count)}</p>
+                <p key={id}>{words.garment([style, colour, size].filter(Boolean).join(', '), count, ways)}</p>
               ))}
               <ul>
                 {tallyByTransfer(copies).map(({ transfer, name, size, count }) => (

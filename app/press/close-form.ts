@@ -17,6 +17,7 @@ import {
   toVolume,
   um,
 } from '../../src/units';
+import { asShown } from '../parts/as-shown';
 import { wordsNow } from '../words';
 import type { Ways } from '../words/format';
 
@@ -82,7 +83,7 @@ export function readForm(
   station: Station,
 ): Result<Proposal, CloseProblems> {
   const words = wordsNow();
-  const before = formOf(proposal, ways, station);
+  const keep = asShown<Field>(form, formOf(proposal, ways, station));
   const problems: CloseProblems = {};
   const { actual } = proposal;
   /** Reads a field; empty is not measured. */
@@ -90,14 +91,14 @@ export function readForm(
     field: Field,
     known: Value | null,
     parse: (text: string) => Result<Value, string>,
-  ): Value | null => {
-    if (form[field] === before[field]) return known;
-    if (form[field].trim() === '') return null;
-    const value = parse(form[field]);
-    if (value.ok) return value.value;
-    problems[field] = value.problem;
-    return null;
-  };
+  ): Value | null =>
+    keep(field, known, () => {
+      if (form[field].trim() === '') return null;
+      const value = parse(form[field]);
+      if (value.ok) return value.value;
+      problems[field] = value.problem;
+      return null;
+    });
   const told = <Value, Problem extends string>(
     value: Result<Value, Problem>,
     sentences: Readonly<Record<Problem, string>>,

@@ -16,6 +16,7 @@ import { useWords, wordsNow } from '../words';
 import { money, number, percent, type Ways, whole } from '../words/format';
 import { MarginChart } from './MarginChart';
 import { PriceLines } from './PriceLines';
+import { QuotesGiven } from './QuotesGiven';
 import { giveQuote } from './quoting';
 import './pricing.css';
 
@@ -73,6 +74,7 @@ function Priced({ order, priced }: { order: Order; priced: PricedOrder }) {
         </section>
         <div>
           <OwnFields order={order} />
+          <QuotesGiven order={order.id} />
           <MarginChart price={price} />
         </div>
       </div>
@@ -143,7 +145,10 @@ function OwnFields({ order }: { order: Order }) {
             onEntry={(discount) => set({ discount })}
           />
         </Labelled>
-        <Labelled label={words.newDesigns} hint={words.newDesignsHint(countedDesigns(book, order))}>
+        <Labelled
+          label={words.newDesigns}
+          hint={words.newDesignsHint(whole(countedDesigns(book, order), ways))}
+        >
           <EntryCell
             label={words.newDesigns}
             inputMode="numeric"

@@ -1,4 +1,6 @@
-import type { Price, PriceLine } from '../../src/pricing';
+import type { PriceLine, Quote } from '../../src/model';
+import type { Price } from '../../src/pricing';
+import type { Minor } from '../../src/units';
 import { useWays } from '../store/selectors';
 import { useWords, type Words } from '../words';
 import { money, percent, type Ways, whole } from '../words/format';
@@ -16,7 +18,7 @@ function tell(line: PriceLine, words: Words, ways: Ways): string {
     case 'supplied':
       return price.supplied;
     case 'break':
-      return price.breakOff(line.from, percent(line.share, ways), line.name);
+      return price.breakOff(whole(line.from, ways), percent(line.share, ways), line.name);
     case 'discount':
       return price.discount(percent(line.share, ways));
     case 'rush':
@@ -29,13 +31,27 @@ function tell(line: PriceLine, words: Words, ways: Ways): string {
 const keyOf = (line: PriceLine): string =>
   `${line.kind} ${'id' in line ? line.id : 'name' in line ? line.name : ''}`;
 
+/** A price as a customer reads it. */
+type Told = NonNullable<Quote['content']> & Pick<Quote, 'total'>;
+
 /** The lines of a price with their sum and tax; nothing in it tells what anything costs the shop. */
 export function PriceLines({ price }: { price: Price }) {
-  const words = useWords();
-  const ways = useWays();
-  const { columns, subtotal, tax, taxIncluded, taxName } = words.price;
-  const taxed = price.tax;
-  const taxLabel = taxed && ([taxed.name || taxName, percent(taxed.share, ways)] as const);
+  return <PriceTable lines={price.lines} sums={price} words={useWords()} ways={useWays()} />;
+}
+
+export function PriceTable({
+  lines,
+  sums,
+  words,
+  ways,
+}: {
+  lines: readonly PriceLine[];
+  /** Left out where they come on a later page. */
+  sums: Omit<Told, 'lines'> | null;
+  words: Words;
+  ways: Ways;
+}) {
+  const { columns } = words.price;
   return (
     <table className="price-lines">
       <thead>
@@ -47,7 +63,7 @@ export function PriceLines({ price }: { price: Price }) {
         </tr>
       </thead>
       <tbody>
-        {price.lines.map((line) => (
+        {lines.map((line) => (
           <tr key={keyOf(line)} data-line={line.kind}>
             <th scope="row">{tell(line, words, ways)}</th>
             <td>{'count' in line ? whole(line.count, ways) : ''}</td>
@@ -56,38 +72,32 @@ export function PriceLines({ price }: { price: Price }) {
           </tr>
         ))}
       </tbody>
-      <tfoot>
-        {taxed && taxLabel && taxed.kind === 'on-top' && (
-          <>
-            <tr>
-              <th scope="row" colSpan={3}>
-                {subtotal}
-              </th>
-              <td>{money(price.subtotal, ways)}</td>
-            </tr>
-            <tr>
-              <th scope="row" colSpan={3}>
-                {tax(...taxLabel)}
-              </th>
-              <td>{money(taxed.amount, ways)}</td>
-            </tr>
-          </>
-        )}
-        <tr className="price-total">
-          <th scope="row" colSpan={3}>
-            {words.quote.total}
-          </th>
-          <td>{money(price.total, ways)}</td>
-        </tr>
-        {taxed && taxLabel && taxed.kind === 'included' && (
-          <tr>
-            <th scope="row" colSpan={3}>
-              {taxIncluded(...taxLabel)}
-            </th>
-            <td>{money(taxed.amount, ways)}</td>
-          </tr>
-        )}
-      </tfoot>
+      {sums && <Sums sums={sums} words={words} ways={ways} />}
     </table>
+  );
+}
+
+function Sums({ sums, words, ways }: { sums: Omit<Told, 'lines'>; words: Words; ways: Ways }) {
+  const { subtotal, tax, taxIncluded, taxName } = words.price;
+  const taxed = sums.tax;
+  const taxLabel = taxed && ([taxed.name || taxName, percent(taxed.share, ways)] as const);
+  const row = (label: string, amount: Minor, className?: string) => (
+    <tr className={className}>
+      <th scope="row">{label}</th>
+      <td colSpan={3}>{money(amount, ways)}</td>
+    </tr>
+  );
+  return (
+    // No `tfoot`, which browsers print again on every page.
+    <tbody className="price-sums">
+      {taxLabel && taxed?.kind === 'on-top' && (
+        <>
+          {row(subtotal, sums.subtotal)}
+          {row(tax(...taxLabel), taxed.amount)}
+        </>
+      )}
+      {row(words.quote.total, sums.total, 'price-total')}
+      {taxLabel && taxed?.kind === 'included' && row(taxIncluded(...taxLabel), taxed.amount)}
+    </tbody>
   );
 }

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { editSettings } from '../../src/editing';
+import { editSettings, signQuotes } from '../../src/editing';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
@@ -25,9 +25,12 @@ export function PricesDialog({ back }: { back: Dialog | null }) {
   const [problems, setProblems] = useState<PriceProblems>({});
   const set = (fields: Partial<PricesForm>) => setForm({ ...form, ...fields });
   const save = () => {
-    const read = readForm(form, settings.pricing, ways);
+    const read = readForm(form, settings, ways);
     if (!read.ok) return setProblems(read.problem);
-    commitQuietly((draft) => editSettings(draft, read.value));
+    commitQuietly((draft) => {
+      editSettings(draft, read.value);
+      signQuotes(draft);
+    });
     openDialog(back);
   };
   const field = (name: PriceField, label: string, hint?: string) => (

@@ -10,6 +10,7 @@ import {
   parseShare,
   type Result,
 } from '../../src/units';
+import { asShown } from '../parts/as-shown';
 import { wordsNow } from '../words';
 import { bulkUnits, number, type Ways } from '../words/format';
 
@@ -88,44 +89,73 @@ function readBreaks(text: string): Pricing['breaks'] | null {
   return breaks.sort((a, b) => a.from - b.from);
 }
 
-/** Reads the whole form; every field that cannot be used is named with its reason. */
-export function readForm(form: PricesForm, before: Pricing, ways: Ways): Result<Shop, PriceProblems> {
+/**
+ * Reads the whole form; every field that cannot be used is named with its reason, and one that is as it was shown keeps its value.
+ * @param known what the form was opened with
+ */
+export function readForm(form: PricesForm, known: Shop, ways: Ways): Result<Shop, PriceProblems> {
+  const keep = asShown<PriceField>(form, formOf(known, ways));
+  const before = known.pricing;
   const problems: PriceProblems = {};
   const words = wordsNow();
-  const money = (field: PriceField, least: 'zero' | 'above-zero' = 'zero'): Minor => {
-    const read = parsePrice(form[field], ways.currency);
-    if (!read.ok) problems[field] = words.moneyProblems[read.problem];
-    else if (read.value === 0 && least === 'above-zero') problems[field] = words.prices.zeroPrice;
-    return read.ok ? read.value : asMinor(0);
+  const money = (
+    field: PriceField,
+    before: Minor | undefined,
+    least: 'zero' | 'above-zero' = 'zero',
+  ): Minor => {
+    const value = keep(field, before, () => {
+      const read = parsePrice(form[field], ways.currency);
+      if (!read.ok) problems[field] = words.moneyProblems[read.problem];
+      return read.ok ? read.value : asMinor(0);
+    });
+    // What nobody is asked for may be zero; once prints are sold by it, it may not.
+    if (value === 0 && least === 'above-zero') problems[field] ??= words.prices.zeroPrice;
+    return value;
   };
-  const share = (field: PriceField, most: number): number => {
-    const read = parseShare(form[field], most);
-    if (!read.ok) problems[field] = words.shareProblems[read.problem];
-    return read.ok ? read.value : 0;
-  };
-  const aimShare = share('aimShare', form.aim === 'margin' ? 0.99 : 100);
+  const share = (field: PriceField, known: number | undefined, most: number): number =>
+    keep(field, known, () => {
+      const read = parseShare(form[field], most);
+      if (!read.ok) problems[field] = words.shareProblems[read.problem];
+      return read.ok ? read.value : 0;
+    });
+  const isSameAim = form.aim === before.aim.kind;
+  const aimShare = share(
+    'aimShare',
+    isSameAim ? before.aim.share : undefined,
+    form.aim === 'margin' ? 0.99 : 100,
+  );
   const tooHigh = parseShare(form.aimShare, 100).ok && problems.aimShare !== undefined;
   if (form.aim === 'margin' && tooHigh) problems.aimShare = words.prices.marginProblem;
-  const breaks = readBreaks(form.breaks);
-  if (!breaks) problems.breaks = words.prices.breaksProblem;
+  const breaks = keep('breaks', before.breaks, () => readBreaks(form.breaks) ?? []);
+  if (readBreaks(form.breaks) === null) problems.breaks = words.prices.breaksProblem;
   const validDays = /^\s*\d{1,3}\s*$/.test(form.validDays) ? Number(form.validDays) : 0;
   if (validDays < 1 || validDays > 365) problems.validDays = words.prices.daysProblem;
   const pricing: Pricing = {
     aim: { kind: form.aim, share: aimShare },
     by: form.by,
-    placement: money('placement', form.by === 'placement' ? 'above-zero' : 'zero'),
-    length: {
-      amount: money('length', form.by === 'length' ? 'above-zero' : 'zero'),
-      per: fromUnit(1, bulkUnits(ways).length),
-    },
-    artworkFee: money('artworkFee'),
-    breaks: breaks ?? [],
+    placement: money('placement', before.placement, form.by === 'placement' ? 'above-zero' : 'zero'),
+    length: keep(
+      'length',
+      before.length.amount === 0 && form.by === 'length' ? undefined : before.length,
+      () => ({
+        amount: money('length', undefined, form.by === 'length' ? 'above-zero' : 'zero'),
+        per: fromUnit(1, bulkUnits(ways).length),
+      }),
+    ),
+    artworkFee: money('artworkFee', before.artworkFee),
+    breaks,
     breaksBy: form.breaksBy,
-    rush: share('rush', 10),
-    minimum: money('minimum'),
-    deposit: share('deposit', 1),
+    rush: share('rush', before.rush, 10),
+    minimum: money('minimum', before.minimum),
+    deposit: share('deposit', before.deposit, 1),
     tax:
-      form.tax === 'none' ? null : { name: form.taxName.trim(), share: share('taxShare', 1), kind: form.tax },
+      form.tax === 'none'
+        ? null
+        : {
+            name: form.taxName.trim(),
+            share: share('taxShare', before.tax?.share, 1),
+            kind: form.tax,
+          },
     validDays,
     nextQuote: before.nextQuote,
   };

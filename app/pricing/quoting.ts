@@ -1,29 +1,25 @@
-import { editOrder, editSettings } from '../../src/editing';
-import type { Order } from '../../src/model';
+import { addQuote } from '../../src/editing';
+import { type Order, quotesOf } from '../../src/model';
 import type { PricedOrder } from '../store/costs';
-import { commit } from '../store/shop';
+import { settingsOrFirst } from '../store/selectors';
+import { commit, useShop } from '../store/shop';
 import { dayFrom, today } from '../store/today';
-import { openDialog, showQuote } from '../store/view';
+import { showQuote } from '../store/view';
+import { languageNow, localeNow } from '../words';
 
-/** Opens the order's quote; the first time it gets a number, today's date and the shop's days. */
+/** Opens the order's latest quote; the first time, or anew, it gets a number, today's date and the shop's days. */
 export function giveQuote(order: Order, { price }: PricedOrder, anew = false): void {
-  if (order.quote === null || anew) {
-    commit((draft) => {
-      const { shop } = draft.settings;
-      if (!shop) return;
-      const { nextQuote, validDays } = shop.pricing;
-      editOrder(draft, order.id, {
-        quote: {
-          number: nextQuote,
-          on: today(),
-          until: dayFrom(validDays),
-          total: price.total,
-          notes: order.quote?.notes ?? '',
-        },
-      });
-      editSettings(draft, { pricing: { ...shop.pricing, nextQuote: nextQuote + 1 } });
-    });
+  const { book } = useShop.getState();
+  if (anew || quotesOf(book, order.id).length === 0) {
+    const { validDays } = settingsOrFirst(book).pricing;
+    const given = {
+      on: today(),
+      until: dayFrom(validDays),
+      language: languageNow(),
+      locale: localeNow(),
+    };
+    commit((draft, context) => addQuote(draft, order.id, price, given, context));
   }
-  openDialog(null);
-  showQuote(order.id);
+  const [latest] = quotesOf(useShop.getState().book, order.id);
+  if (latest) showQuote(latest.id);
 }

@@ -12,6 +12,7 @@ import { settingsOrFirst, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
+import { whole } from '../words/format';
 import { Outcome } from './Outcome';
 import { type NamedImage, printImages } from './printing';
 import { useScopes } from './scopes';
@@ -130,6 +131,7 @@ function PpiField({
   onRead: (isPpi: boolean) => void;
 }) {
   const { printImage: words } = useWords();
+  const ways = useWays();
   const [typed, setTyped] = useState(String(ppi));
   const [isRead, setIsRead] = useState(true);
   const type = (text: string) => {
@@ -147,7 +149,7 @@ function PpiField({
       value={typed}
       inputMode="decimal"
       onChange={type}
-      problem={isRead ? null : words.ppiProblem(PPI.least, PPI.most)}
+      problem={isRead ? null : words.ppiProblem(whole(PPI.least, ways), whole(PPI.most, ways))}
     />
   );
 }

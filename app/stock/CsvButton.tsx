@@ -1,9 +1,9 @@
 import { Button } from '../parts/Button';
-import { openDialog } from '../store/view';
+import { openDialog, type Saved } from '../store/view';
 import { useWords } from '../words';
 
-/** Opens the window that saves the log or the ledger as a table. */
-export function CsvButton({ what }: { what: 'log' | 'ledger' }) {
+/** Opens the window that saves a table. */
+export function CsvButton({ what }: { what: Saved }) {
   const { csv: words } = useWords();
   return <Button onPress={() => openDialog({ kind: 'csv', what })}>{words.save}</Button>;
 }

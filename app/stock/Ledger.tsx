@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { inOrder } from '../../src/units';
 import { Choice } from '../parts/Choice';
 import { LongTable } from '../parts/LongTable';
 import { useShop } from '../store/shop';
@@ -18,7 +19,7 @@ export function Ledger() {
     () =>
       Object.values(book.entry)
         .toReversed()
-        .sort((a, b) => b.at.localeCompare(a.at)),
+        .sort((a, b) => inOrder(b.at, a.at)),
     [book.entry],
   );
   const names = useMemo(() => new Map(entries.map(({ item, name }) => [item as string, name])), [entries]);

@@ -4,7 +4,7 @@ import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { useWords } from '../words';
-import { area, dayAndTime } from '../words/format';
+import { area, dayAndTime, whole } from '../words/format';
 
 /** Cured transfers in stock, and the orders that could use them. */
 export function Shelf({ empty = '' }: { empty?: string }) {
@@ -26,7 +26,7 @@ export function Shelf({ empty = '' }: { empty?: string }) {
         const wanted = Math.min(count, waitingFor(book, id).length);
         return (
           <li key={id}>
-            <b>{count}</b> {words.shelfItem(code, name, area(width, height, ways))}{' '}
+            <b>{whole(count, ways)}</b> {words.shelfItem(code, name, area(width, height, ways))}{' '}
             <span className="quiet small">{words.shelfCured(dayAndTime(cured, ways))}</span>
             {wanted > 0 && <Button onPress={() => draw(id)}>{words.draw(wanted, ways)}</Button>}
           </li>

@@ -2,6 +2,8 @@ import { useMemo, useState } from 'react';
 import { archiveItem, editSupply, mayPutBack, noteFilmBox, putOffcutBack } from '../../src/editing';
 import type { Book, Film, Supply } from '../../src/model';
 import { amountOf, boxOf, entriesOf, itemOf, unitOf } from '../../src/stock';
+import { ok } from '../../src/units';
+import { asShown } from '../parts/as-shown';
 import { Button } from '../parts/Button';
 import { DateField } from '../parts/DateField';
 import { Field } from '../parts/Field';
@@ -77,16 +79,23 @@ function BoxForm({ item, book }: { item: Film | Supply; book: Book }) {
   const ways = useWays();
   const box = boxOf(book, item.id);
   const unit = unitOf(item);
+  const known = box?.reorder ?? null;
+  const shown = known === null ? '' : typedAmount(known, unit, ways);
   const [form, setForm] = useState({
     lot: box?.lot ?? '',
-    reorder: box === null || box.reorder === null ? '' : typedAmount(box.reorder, unit, ways),
+    reorder: shown,
     order: box?.order ?? '',
   });
   const [bestBefore, setBestBefore] = useState(box?.bestBefore ?? null);
   const [opened, setOpened] = useState(box?.opened ?? null);
   const [problem, setProblem] = useState<string | null>(null);
   const save = () => {
-    const reorder = form.reorder.trim() === '' ? null : readAmount(form.reorder, unit, ways);
+    const read = () => (form.reorder.trim() === '' ? null : readAmount(form.reorder, unit, ways));
+    const reorder = asShown(form, { ...form, reorder: shown })(
+      'reorder',
+      known === null ? null : ok(known),
+      read,
+    );
     setProblem(reorder && !reorder.ok ? reorder.problem : null);
     if (reorder && !reorder.ok) return;
     const fields = {

@@ -84,7 +84,8 @@ export function commit(edit: Edit): Step | null {
   } = applySettled(book, (draft) => edit(draft, context), context.now);
   if (!step) return null;
   useShop.setState({ book: remember(edited, step, context.now) });
-  if (takenOff.length > 0) notify('care', wordsNow().orders.takenOff(takenOff.length));
+  if (takenOff.length > 0)
+    notify('care', wordsNow().orders.takenOff(takenOff.length, { locale: localeNow() }));
   sayDrawn(drawn);
   return step;
 }

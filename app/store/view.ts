@@ -20,6 +20,9 @@ export interface Design {
   readonly shade: Transfer['shade'];
 }
 
+/** What is saved as a table. */
+export type Saved = 'log' | 'ledger' | 'upkeep';
+
 /** A window that lies over the room. */
 export type Dialog =
   | { readonly kind: 'paste'; readonly text: string }
@@ -32,7 +35,7 @@ export type Dialog =
   | { readonly kind: 'price'; readonly order: string }
   /** Set up from another window, which it goes back to. */
   | { readonly kind: 'costs' | 'prices'; readonly back: Dialog | null }
-  | { readonly kind: 'csv'; readonly what: 'log' | 'ledger' }
+  | { readonly kind: 'csv'; readonly what: Saved }
   | { readonly kind: 'stock-item'; readonly item: string }
   | { readonly kind: 'stock-add'; readonly garment: Pick<Blank, 'style' | 'colour' | 'size'> | null }
   | { readonly kind: 'design'; readonly order: string; readonly design: Design }
@@ -55,7 +58,7 @@ interface View {
   readonly room: Room;
   /** The run that is looked at; `null` for the first open one. */
   readonly run: string | null;
-  /** The order whose quote is shown. */
+  /** The quote that is shown; `null` for the one given last. */
   readonly quoted: string | null;
   /** A tap adds to the selection: what Shift does for a mouse. */
   readonly several: boolean;
@@ -149,8 +152,8 @@ export const goTo = (room: Room): void => {
   location.hash = `#/${room}`;
 };
 
-/** Shows the quote of an order. */
-export function showQuote(order: string): void {
-  useView.setState({ quoted: order });
+/** Shows a quote. */
+export function showQuote(quote: string): void {
+  useView.setState({ quoted: quote, dialog: null });
   goTo('quote');
 }

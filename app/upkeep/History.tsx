@@ -1,3 +1,4 @@
+import { CsvButton } from '../stock/CsvButton';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { useWords } from '../words';
@@ -32,6 +33,11 @@ export function History() {
   return (
     <details className="upkeep-more">
       <summary>{words.history}</summary>
+      {all.length > 0 && (
+        <div className="actions start">
+          <CsvButton what="upkeep" />
+        </div>
+      )}
       {all.length === 0 && <p className="quiet">{words.nothingNoted}</p>}
       <ul className="small" data-testid="upkeep-history">
         {all.slice(0, SHOWN).map(({ id, at, by, text }) => (

@@ -3,6 +3,7 @@ import { addCheck, editCheck, resetCheck } from '../../src/editing';
 import { type Hazard, hazards, type Interval } from '../../src/model';
 import { parseLength } from '../../src/units';
 import { checksOf, type ShopCheck, startingCheck } from '../../src/upkeep';
+import { asShown } from '../parts/as-shown';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
@@ -76,18 +77,19 @@ function typedOf(check: ShopCheck | null, catalogue: Words, ways: Ways): Typed {
 }
 
 /** Reads an interval as typed; a sentence where it cannot be used. */
-function intervalOf(
-  { kind, days, film }: Typed,
-  ways: Ways,
-  { upkeep, lengthProblems }: Words,
-): Interval | string {
+function intervalOf(typed: Typed, check: ShopCheck | null, ways: Ways, catalogue: Words): Interval | string {
+  const { kind, days, film } = typed;
+  const { upkeep, lengthProblems } = catalogue;
   if (kind === 'day') return { kind };
   if (kind === 'days') {
     const count = /^\s*\d{1,3}\s*$/.test(days) ? Number(days) : 0;
     return count >= 2 && count <= 366 ? { kind, days: count } : upkeep.daysProblem;
   }
-  const read = parseLength(film, filmUnit(ways));
-  return read.ok ? { kind, length: read.value } : lengthProblems[read.problem];
+  const known = check?.interval.kind === 'film' ? check.interval : undefined;
+  return asShown<'film'>(typed, typedOf(check, catalogue, ways))('film', known, () => {
+    const read = parseLength(film, filmUnit(ways));
+    return read.ok ? { kind, length: read.value } : lengthProblems[read.problem];
+  });
 }
 
 function CheckForm({ check, onClose }: { check: ShopCheck | null; onClose: () => void }) {
@@ -96,7 +98,7 @@ function CheckForm({ check, onClose }: { check: ShopCheck | null; onClose: () =>
   const ways = useWays();
   const [typed, setTyped] = useState(() => typedOf(check, catalogue, ways));
   const [tried, setTried] = useState(false);
-  const interval = intervalOf(typed, ways, catalogue);
+  const interval = intervalOf(typed, check, ways, catalogue);
   const starting = check && startingCheck(check.id);
   const problem = tried && typeof interval === 'string' ? interval : null;
   const set = (fields: Partial<Typed>) => setTyped({ ...typed, ...fields });

@@ -1,3 +1,4 @@
+import { use } from 'react';
 import { create } from 'zustand';
 import { type Language, languages } from '../../src/model';
 import { en, type Words } from './en';
@@ -24,6 +25,20 @@ const useSpeech = create<Speech>(() => ({ language: 'en', locale: 'en', words: e
 
 /** The words in the language in force; a component that asks for them is drawn again when it changes. */
 export const useWords = (): Words => useSpeech(({ words }) => words);
+
+const loaded = new Map<Language, Promise<Words>>();
+
+/** The words of a language, whichever is in force: for what was written in one. Suspends until they are here; English if they cannot be. */
+export function useWordsOf(language: Language): Words {
+  const inForce = useSpeech();
+  if (language === inForce.language) return inForce.words;
+  let words = loaded.get(language);
+  if (!words) {
+    words = Promise.resolve(catalogues[language]()).catch(() => en);
+    loaded.set(language, words);
+  }
+  return use(words);
+}
 
 export const useLocale = (): string => useSpeech(({ locale }) => locale);
 

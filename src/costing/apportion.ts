@@ -1,4 +1,4 @@
-import type { Minor } from '../units';
+import { type Minor, sum } from '../units';
 
 /** What sums of floats may be off by, in minor units: far more than they are, far less than is seen. */
 const NOISE = 1e-6;
@@ -18,15 +18,24 @@ export function apportion(
   owed: number[] = exact.map(() => 0),
 ): Minor[] {
   const parts = exact.map(floorOf);
-  let left = total - parts.reduce((sum, part) => sum + part, 0);
-  const claim = (at: number) => (exact[at] ?? 0) - floorOf(exact[at] ?? 0) + (owed[at] ?? 0);
-  const some = [...exact.keys()].filter((at) => (exact[at] ?? 0) > 0);
-  const claimants = (some.length > 0 ? some : [...exact.keys()]).sort((a, b) => claim(b) - claim(a) || a - b);
-  while (left > 0 && claimants.length > 0) {
-    for (const at of claimants.slice(0, left)) parts[at] = (parts[at] ?? 0) + 1;
-    left -= Math.min(left, claimants.length);
+  // What each part asks for beyond its floor.
+  const claims = parts.map((part, at) => (exact[at] ?? 0) - part + (owed[at] ?? 0));
+  let left = total - sum(parts);
+  // Most often there is nothing to give, as where a line is nothing.
+  if (left > 0) {
+    const all = [...exact.keys()];
+    const some = all.filter((at) => (exact[at] ?? 0) > 0);
+    const claimants = (some.length > 0 ? some : all).sort(
+      (a, b) => (claims[b] ?? 0) - (claims[a] ?? 0) || a - b,
+    );
+    while (left > 0 && claimants.length > 0) {
+      for (const at of claimants.slice(0, left)) parts[at] = (parts[at] ?? 0) + 1;
+      left -= Math.min(left, claimants.length);
+    }
   }
-  for (const at of exact.keys()) owed[at] = (owed[at] ?? 0) + (exact[at] ?? 0) - (parts[at] ?? 0);
+  for (let at = 0; at < parts.length; at += 1) {
+    owed[at] = (owed[at] ?? 0) + (exact[at] ?? 0) - (parts[at] ?? 0);
+  }
   return parts as Minor[];
 }
 

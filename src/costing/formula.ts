@@ -15,7 +15,7 @@ export type Factor =
   /** For a square metre. */
   | { readonly of: 'volume-rate'; readonly value: Microlitres }
   | { readonly of: 'mass-rate'; readonly value: Milligrams }
-  | { readonly of: 'volume'; readonly value: number }
+  | { readonly of: 'volume'; readonly value: number; readonly for: 'day' | 'cleanings' | 'start' }
   /** For a litre, a kilogram, a kilowatt-hour, an hour. */
   | { readonly of: 'volume-price'; readonly price: MilliMinor }
   | { readonly of: 'mass-price'; readonly price: MilliMinor }

@@ -85,19 +85,30 @@ function inkLines({ transfers }: RunUse, costs: Costs, rates: Rates): Line[] {
   const colours = transfers.map(({ copies, colour }) => copies * colour);
   const whites = transfers.map(({ copies, white }) => copies * white);
   const sum = (areas: readonly number[]) => areas.reduce((all, area) => all + area, 0);
-  const { day, runsADay, cleaning, cleanings } = costs.maintenance;
+  const { day, runsADay, cleaning, cleanings, start } = costs.maintenance;
   const inks = [costs.colourInk, costs.whiteInk].filter((price) => price !== null);
   const mean = inks.length === 0 ? null : asMilliMinor(inks.reduce((a, b) => a + b, 0) / inks.length);
+  const starts = (value: number, price: MilliMinor | null): Formula =>
+    price === null
+      ? []
+      : [
+          [
+            { of: 'volume', value, for: 'start' },
+            { of: 'volume-price', price },
+          ],
+        ];
   const maintenance = (price: MilliMinor): Formula => [
     [
-      { of: 'volume', value: day },
+      { of: 'volume', value: day, for: 'day' },
       { of: 'share', value: 1 / runsADay },
       { of: 'volume-price', price },
     ],
     [
-      { of: 'volume', value: cleanings * cleaning },
+      { of: 'volume', value: cleanings * cleaning, for: 'cleanings' },
       { of: 'volume-price', price },
     ],
+    ...starts(start.colour, costs.colourInk),
+    ...starts(start.white, costs.whiteInk),
   ];
   return [
     {

@@ -1,5 +1,5 @@
 import type { Costs, Id, Rates, RunUse } from '../model';
-import { asMinor, type Minor, sum } from '../units';
+import { asMinor, inOrder, type Minor, sum } from '../units';
 import { apportion, apportionLines } from './apportion';
 import { type Formula, worthOf } from './formula';
 import { type CostKind, costLines, type Gap, partsOf, type SharedBy } from './lines';
@@ -57,7 +57,7 @@ function shared<Row>(
   });
 }
 
-const byId = (a: { id: string }, b: { id: string }): number => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+const byId = (a: { id: string }, b: { id: string }): number => inOrder(a.id, b.id);
 
 /**
  * The cost sheet of a run. The total is rounded once; lines, orders, transfers and copies sum to it exactly.

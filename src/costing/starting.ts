@@ -11,7 +11,14 @@ export function startingCosts(currency: string): Costs {
     colourInk: fine(150),
     whiteInk: fine(160),
     powder: fine(35),
-    maintenance: { day: fromVolume(6, 'ml'), runsADay: 2, cleaning: fromVolume(3, 'ml'), cleanings: 1 },
+    maintenance: {
+      day: fromVolume(6, 'ml'),
+      runsADay: 2,
+      cleaning: fromVolume(3, 'ml'),
+      cleanings: 1,
+      // Until the log tells more, the cleaning is all that a start takes.
+      start: { colour: fromVolume(0, 'ml'), white: fromVolume(0, 'ml') },
+    },
     energy: fine(0.2),
     watts: { printer: 150, oven: 1500, press: 1400 },
     labour: { artwork: hour, printing: hour, cutting: hour, pressing: hour, packing: hour },

@@ -2,13 +2,17 @@ import type { Change } from '../costing/calibration';
 import type { Calibration, Id, LeftOut, Quantity, Settings, Tunable } from '../model';
 import type { BookDraft, EditContext } from './step';
 
-type Tuned = Pick<Settings, 'rates' | 'station'>;
+type Tuned = Pick<Settings, 'rates' | 'station' | 'costs'>;
 
 /** Where a setting lies: the object it is in, and its name there. */
-function placeOf({ rates, station }: Tuned, setting: Tunable): readonly [Record<string, number>, string] {
+function placeOf(
+  { rates, station, costs }: Tuned,
+  setting: Tunable,
+): readonly [Record<string, number>, string] {
   const [part = '', name = ''] = setting.split('.');
   const parts: Readonly<Record<string, object>> = {
     rates,
+    start: costs.maintenance.start,
     printer: station.printer,
     handling: station.handling,
   };

@@ -1,6 +1,6 @@
 import type { Draft } from 'immer';
 import type { Alternative, Costs, Film, Pricing, RunUse } from '../model';
-import { type Minor, minorDigits } from '../units';
+import { minorDigits } from '../units';
 import type { BookDraft } from './step';
 
 /** Keeps a figure in another currency's units; nothing stays nothing. */
@@ -45,7 +45,7 @@ function keepUse({ film, orders }: Draft<RunUse>, keep: Keep): void {
 
 /**
  * Changes the currency. Nothing is converted: prices keep their figures, as near as the decimals of the new currency allow,
- * also in what locked runs embed.
+ * also in what locked runs embed. A quote that was given stays in the currency it was given in.
  */
 export function changeCurrency(draft: BookDraft, currency: string): void {
   const { shop } = draft.settings;
@@ -58,13 +58,8 @@ export function changeCurrency(draft: BookDraft, currency: string): void {
         (Math.max(amount > 0 ? 1 : 0, Math.round(amount * scale)) as typeof amount);
   for (const film of Object.values(draft.film)) keepFilm(film, keep);
   for (const garment of Object.values(draft.garment)) garment.price = keep(garment.price);
-  const keepQuote = ({ quote }: { quote: { total: Minor } | null }) => {
-    if (quote) quote.total = keep(quote.total);
-  };
-  for (const order of Object.values(draft.order)) keepQuote(order);
   for (const { snapshot, basis } of Object.values(draft.run)) {
     if (snapshot) keepFilm(snapshot.film, keep);
-    for (const order of snapshot?.orders ?? []) keepQuote(order);
     if (!basis) continue;
     keepCosts(basis.costs, keep);
     keepUse(basis.use, keep);

@@ -39,6 +39,7 @@ export { addRows } from './import';
 export { counterEntry, enter } from './ledger';
 export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';
 export { setPinned, setPlaces, takeOff } from './places';
+export { addQuote, editQuoteNotes, isAsPriced, signQuotes } from './quotes';
 export {
   addRun,
   chooseCopies,

@@ -54,7 +54,6 @@ export function addOrder(
     wants: 'garments',
     supplied: false,
     pricing: { aim: null, newDesigns: null, discount: 0 },
-    quote: null,
     progress: 'open',
     archived: false,
     tint: freeTint(draft),
@@ -81,6 +80,9 @@ export function removeOrder(draft: BookDraft, id: string): void {
     if (garment.order === id) delete draft.garment[garment.id];
   for (const placement of Object.values(draft.placement)) {
     if (placement.order === id) delete draft.placement[placement.id];
+  }
+  for (const quote of Object.values(draft.quote)) {
+    if (quote.order === id) delete draft.quote[quote.id];
   }
   delete draft.order[id];
 }

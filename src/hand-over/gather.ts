@@ -17,7 +17,7 @@ function trimmed(run: Run, withPictures: boolean): Run {
     basis: null,
     snapshot: {
       ...snapshot,
-      orders: snapshot.orders.map((order) => ({ ...order, notes: '', quote: null })),
+      orders: snapshot.orders.map((order) => ({ ...order, notes: '' })),
       garments: snapshot.garments.map((garment) => ({ ...garment, price: null })),
       transfers: snapshot.transfers.map((transfer) => ({
         ...transfer,

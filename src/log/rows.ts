@@ -1,4 +1,5 @@
 import type { Book, Closing } from '../model';
+import { inOrder } from '../units';
 
 /** A closed run as the log tells it. */
 export interface LogRow {
@@ -21,7 +22,7 @@ function wasteOf({ film, work }: Closing, length: number): number {
 /** Closed runs, the latest first. */
 export const logRows = (closings: Book['closing']): LogRow[] =>
   Object.values(closings)
-    .sort((a, b) => b.at.localeCompare(a.at) || a.id.localeCompare(b.id))
+    .sort((a, b) => inOrder(b.at, a.at) || inOrder(a.id, b.id))
     .map((closing) => ({
       closing,
       waste: wasteOf(closing, closing.actual.film),

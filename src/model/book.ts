@@ -13,6 +13,7 @@ import {
 } from './bench';
 import { type Calibration, calibrationSchema, type LeftOut, leftOutSchema } from './calibration';
 import { type Closing, closingSchema } from './closing';
+import { type Quote, quoteSchema } from './quote';
 import {
   type Artwork,
   artworkSchema,
@@ -68,6 +69,7 @@ const collections = {
   check: checkSchema,
   upkeep: upkeepSchema,
   reading: readingSchema,
+  quote: quoteSchema,
   step: stepSchema,
   settings: settingsSchema,
 } as const;
@@ -100,6 +102,8 @@ export interface Book {
   readonly check: Readonly<Record<string, Check>>;
   readonly upkeep: Readonly<Record<string, UpkeepEntry>>;
   readonly reading: Readonly<Record<string, Reading>>;
+  /** Quotes as they were given. */
+  readonly quote: Readonly<Record<string, Quote>>;
   /** What undo takes back; it lies with the book, so that it outlives a reload. */
   readonly step: Readonly<Record<string, StoredStep>>;
   readonly settings: Readonly<Record<string, Settings>>;
@@ -127,6 +131,7 @@ export const emptyBook: Book = {
   check: {},
   upkeep: {},
   reading: {},
+  quote: {},
   step: {},
   settings: {},
 };

@@ -12,6 +12,8 @@ const tunable = [
   'rates.colour',
   'rates.white',
   'rates.powder',
+  'start.colour',
+  'start.white',
   'printer.perHour',
   'printer.warmUp',
   'handling.cutOff',

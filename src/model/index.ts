@@ -64,6 +64,7 @@ export {
   ordersByDue,
   placementsByOrder,
   printedRuns,
+  quotesOf,
   runOf,
   settingsOf,
   transfersByOrder,
@@ -80,8 +81,8 @@ export {
   labourRooms,
   type OrderPricing,
   type Pricing,
-  type Quote,
 } from './prices';
+export { type PriceLine, type Quote, quoteContent } from './quote';
 export {
   type Artwork,
   type Copy,

@@ -1,4 +1,5 @@
 import type { Book } from './book';
+import type { Quote } from './quote';
 import type { Copy, Film, Garment, Order, Placement, Run, Settings, Transfer } from './records';
 
 const byDue = (a: Order, b: Order): number =>
@@ -34,12 +35,18 @@ export const garmentsByOrder = (book: Book): Map<string, Garment[]> =>
 export const placementsByOrder = (book: Book): Map<string, Placement[]> =>
   groupBy(Object.values(book.placement), (placement) => placement.order);
 
+/** The quotes of an order, the latest first. */
+export const quotesOf = (book: Book, order: string): Quote[] =>
+  Object.values(book.quote)
+    .filter((quote) => quote.order === order)
+    .sort((a, b) => b.number - a.number);
+
 /** The copies of each transfer, in the order of their numbers. */
-export const copiesByTransfer = (book: Book): Map<string, Copy[]> =>
-  groupBy(
-    Object.values(book.copy).sort((a, b) => a.number - b.number),
-    (copy) => copy.transfer,
-  );
+export function copiesByTransfer(book: Book): Map<string, Copy[]> {
+  const groups = groupBy(Object.values(book.copy), (copy) => copy.transfer);
+  for (const copies of groups.values()) copies.sort((a, b) => a.number - b.number);
+  return groups;
+}
 
 export const settingsOf = (book: Book): Settings | undefined => book.settings.shop;
 

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import type { MilliMinor } from '../units';
-import { localDate, money, seconds, size, volume } from './fields';
+import { money, seconds, size, volume } from './fields';
 
 /** Records of what things cost a shop and what it asks for them. */
 
@@ -8,10 +8,10 @@ import { localDate, money, seconds, size, volume } from './fields';
 const rate = z.nullable(z.custom<MilliMinor>((value) => Number.isSafeInteger(value) && Number(value) > 0));
 
 /** A share of something, from 0 to 1. */
-const share = z.number().check(z.minimum(0), z.maximum(1));
+export const share = z.number().check(z.minimum(0), z.maximum(1));
 
 /** A share that may be more than the whole: a markup of 150%. */
-const ratio = z.number().check(z.minimum(0), z.maximum(100));
+export const ratio = z.number().check(z.minimum(0), z.maximum(100));
 
 const lengthPrice = z.object({ amount: money, per: size });
 
@@ -30,12 +30,16 @@ export const costsSchema = z.object({
   whiteInk: rate,
   /** For a kilogram. */
   powder: rate,
-  /** Ink that keeps the heads clean: each day, which its runs share, and for each cleaning; half of it white. */
+  /**
+   * Ink that keeps the heads clean: each day, which its runs share, and for each cleaning, half of it white; and what each run takes to
+   * start, beside its cleanings.
+   */
   maintenance: z.object({
     day: volume,
     runsADay: z.int().check(z.minimum(1), z.maximum(50)),
     cleaning: volume,
     cleanings: z.int().check(z.minimum(0), z.maximum(50)),
+    start: z.object({ colour: volume, white: volume }),
   }),
   /** For a kilowatt-hour. */
   energy: rate,
@@ -63,6 +67,9 @@ const aimSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('markup'), share: ratio }),
 ]);
 
+/** Tax on a price, or in it. */
+export const taxSchema = z.object({ name: z.string(), share: ratio, kind: z.enum(['on-top', 'included']) });
+
 /** How this shop prices its work. */
 export const pricingSchema = z.object({
   aim: aimSchema,
@@ -79,7 +86,7 @@ export const pricingSchema = z.object({
   rush: ratio,
   minimum: money,
   deposit: share,
-  tax: z.nullable(z.object({ name: z.string(), share: ratio, kind: z.enum(['on-top', 'included']) })),
+  tax: z.nullable(taxSchema),
   /** How many days a quote holds. */
   validDays: z.int().check(z.minimum(1), z.maximum(365)),
   nextQuote: z.int().check(z.minimum(1)),
@@ -111,16 +118,6 @@ export const orderPricingSchema = z.object({
   discount: share,
 });
 
-/** A quote that was given. */
-export const quoteSchema = z.object({
-  number: z.int().check(z.minimum(1)),
-  on: localDate,
-  until: localDate,
-  /** With tax. */
-  total: money,
-  notes: z.string(),
-});
-
 export type LabourRoom = (typeof labourRooms)[number];
 export type Heater = (typeof heaters)[number];
 export type Costs = z.infer<typeof costsSchema>;
@@ -128,4 +125,3 @@ export type Aim = z.infer<typeof aimSchema>;
 export type Pricing = z.infer<typeof pricingSchema>;
 export type Alternative = z.infer<typeof alternativeSchema>;
 export type OrderPricing = z.infer<typeof orderPricingSchema>;
-export type Quote = z.infer<typeof quoteSchema>;

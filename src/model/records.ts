@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { fabrics, peels, recipeSchema, stationSchema } from './bench';
 import { ratesSchema } from './closing';
 import { id, instant, length, localDate, localTime, money, shade, size } from './fields';
-import { alternativeSchema, costsSchema, orderPricingSchema, pricingSchema, quoteSchema } from './prices';
+import { alternativeSchema, costsSchema, orderPricingSchema, pricingSchema } from './prices';
 import { basisSchema } from './use';
 
 /** How many tints there are to tell orders apart; the code printed on every copy is the other sign. */
@@ -33,7 +33,6 @@ export const orderSchema = z.object({
   /** The customer brings the garments. */
   supplied: z.boolean(),
   pricing: orderPricingSchema,
-  quote: z.nullable(quoteSchema),
   /** How far the order is beyond the press. */
   progress: z.enum(['open', 'packed', 'collected']),
   archived: z.boolean(),

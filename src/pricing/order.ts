@@ -1,15 +1,7 @@
 import type { CostKind, CostShare, CostSheet } from '../costing';
 import { garmentPrice, newDesigns, type OrderRuns, type RunCosts } from '../costing/run';
 import { sheetStart } from '../layout';
-import {
-  type Book,
-  type Costs,
-  copiesByTransfer,
-  garmentsByOrder,
-  type Order,
-  type Pricing,
-  transfersByOrder,
-} from '../model';
+import { type Book, type Costs, garmentsByOrder, type Order, type Pricing, transfersByOrder } from '../model';
 import { asMinor, um } from '../units';
 import { type Price, type PricedGarments, type Print, priceOf } from './price';
 
@@ -71,15 +63,17 @@ export function orderPrice(
   const isPaidByFee = pricing.artworkFee > 0 && designs > 0;
   const kinds = new Set<CostKind>([...garmentKinds, ...(isPaidByFee ? (['artwork'] as const) : [])]);
   const found = costsByTransfer(order.id, runs, kinds);
-  const copies = copiesByTransfer(book);
+  const charged = new Map<string, number>();
+  for (const { transfer, role } of Object.values(book.copy)) {
+    if (role !== 'over') charged.set(transfer, (charged.get(transfer) ?? 0) + 1);
+  }
   const prints = (transfersByOrder(book).get(order.id) ?? []).map((transfer): Print => {
     const { cost, length } = found.get(transfer.id) ?? { cost: 0, length: 0 };
-    const own = copies.get(transfer.id) ?? [];
     return {
       transfer: transfer.id,
       name: transfer.name,
       design: transfer.artwork ?? transfer.id,
-      count: own.filter(({ role }) => role !== 'over').length,
+      count: charged.get(transfer.id) ?? 0,
       cost,
       length: um(length),
     };

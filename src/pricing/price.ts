@@ -1,4 +1,4 @@
-import type { Aim, Order, Pricing } from '../model';
+import type { Aim, Order, PriceLine, Pricing } from '../model';
 import { asMinor, type Micrometres, type Minor, sum } from '../units';
 import { factorOf, marginOf, markupOf, reached } from './earned';
 
@@ -23,28 +23,6 @@ export interface PricedGarments {
   /** What one costs the shop; `null` where that is not known. */
   readonly cost: Minor | null;
 }
-
-/** A line of a price; what is taken off is below zero. */
-export type PriceLine =
-  | {
-      readonly kind: 'print' | 'garments';
-      readonly id: string;
-      readonly name: string;
-      readonly count: number;
-      readonly each: Minor;
-      readonly amount: Minor;
-    }
-  | { readonly kind: 'artwork-fee'; readonly count: number; readonly each: Minor; readonly amount: Minor }
-  | { readonly kind: 'supplied'; readonly count: number; readonly amount: Minor }
-  | {
-      readonly kind: 'break';
-      readonly from: number;
-      readonly share: number;
-      readonly name: string | null;
-      readonly amount: Minor;
-    }
-  | { readonly kind: 'discount' | 'rush'; readonly share: number; readonly amount: Minor }
-  | { readonly kind: 'minimum'; readonly amount: Minor };
 
 /** An order's price, its lines summing to it, and what it earns. */
 export interface Price {
@@ -87,7 +65,7 @@ const breakFor = (count: number, { breaks }: Pricing) =>
       null,
     );
 
-type PrintLine = PriceLine & { kind: 'print' };
+type PrintLine = Extract<PriceLine, { kind: 'print' }>;
 
 function breakLines(
   prints: readonly { readonly print: Print; readonly line: PrintLine }[],

@@ -1,4 +1,5 @@
 import type { Book, Film, LedgerEntry, StockUnit, Supply, SupplyKind } from '../model';
+import { inOrder } from '../units';
 
 /** A book's stock: films with their running sums, other items, and the ledger. */
 export type Stock = Pick<Book, 'film' | 'item' | 'entry'>;
@@ -46,4 +47,4 @@ export const entriesOf = (ledger: Book['entry'], id: string): LedgerEntry[] =>
   Object.values(ledger)
     .filter(({ item }) => item === id)
     .toReversed()
-    .sort((a, b) => b.at.localeCompare(a.at));
+    .sort((a, b) => inOrder(b.at, a.at));

@@ -11,6 +11,7 @@ export {
 } from './amount';
 export { type DateOrder, type DateProblem, type LocalDate, parseDate } from './date';
 export { asSeconds, type DurationProblem, fromMinutes, parseDuration, type Seconds } from './duration';
+export { inOrder } from './in-order';
 export {
   fromInches,
   fromMm,

@@ -29,9 +29,10 @@ export type MoneyProblem = 'empty' | 'unreadable' | 'negative' | 'too-much';
 
 /**
  * Reads an amount such as `12.50`, `12,50`, `$12.5`, `1,250.00` or `1.250,00`.
- * @param digits decimals of the currency, see {@link minorDigits}
+ * @param digits decimals that are kept
+ * @param own decimals of the currency, see {@link minorDigits}: where it has three, one separator before three figures parts them off
  */
-export function parseMoney(text: string, digits: number): Result<Minor, MoneyProblem> {
+export function parseMoney(text: string, digits: number, own = digits): Result<Minor, MoneyProblem> {
   const plain = text.replace(/[\s\u00a0\u202f]|\p{Sc}/gu, '');
   if (plain === '') return fail('empty');
   if (!/^-?\d[\d.,]*$/.test(plain)) return fail('unreadable');
@@ -40,7 +41,9 @@ export function parseMoney(text: string, digits: number): Result<Minor, MoneyPro
   // `1,250` and `1.250` mean a thousand and more, `0.125` does not; two separators of one kind always do.
   const separators = plain.replace(/[^.,]/g, '');
   const grouped =
-    decimals === 3 && !/^-?0/.test(plain) && (separators.length === 1 || new Set(separators).size === 1);
+    decimals === 3 &&
+    !/^-?0/.test(plain) &&
+    (separators.length === 1 ? own !== 3 : new Set(separators).size === 1);
   const amount = grouped
     ? Number(plain.replace(/[.,]/g, ''))
     : Number(last < 0 ? plain : `${plain.slice(0, last).replace(/[.,]/g, '')}.${plain.slice(last + 1)}`);
@@ -86,10 +89,11 @@ function currencyBeside(written: string, currency: string): 'own' | 'other' | 'n
 
 function parseIn(text: string, currency: string, digits: number): Result<Minor, PriceProblem> {
   const beside = text.replace(/[-+\d.,\s\u00a0\u202f]/g, '');
-  if (beside === '') return parseMoney(text, digits);
+  const own = minorDigits(currency);
+  if (beside === '') return parseMoney(text, digits, own);
   const whose = currencyBeside(beside, currency);
   if (whose === 'other') return fail('other-currency');
-  return whose === 'own' ? parseMoney(text.replace(/[^-+\d.,]/g, ''), digits) : fail('unreadable');
+  return whose === 'own' ? parseMoney(text.replace(/[^-+\d.,]/g, ''), digits, own) : fail('unreadable');
 }
 
 /**

@@ -57,7 +57,7 @@ describe('the film form', () => {
     ['millimetres', metric],
     ['inches', inches],
   ] as const)('comes back as it was, in %s', (_, ways) => {
-    const read = readForm(formOf(film, ways), ways);
+    const read = readForm(formOf(film, ways), null, ways);
     if (!read.ok || read.value.kind !== 'roll') throw new Error(JSON.stringify(read));
     expect(Math.abs(read.value.width - fields.width)).toBeLessThan(30);
     expect(Math.abs(read.value.lengthLeft - fields.lengthLeft)).toBeLessThan(400);
@@ -67,7 +67,7 @@ describe('the film form', () => {
   });
 
   it('in millimetres loses nothing at all', () => {
-    expect(readForm(formOf(film, metric), metric)).toEqual({ ok: true, value: fields });
+    expect(readForm(formOf(film, metric), null, metric)).toEqual({ ok: true, value: fields });
   });
 
   it.each([
@@ -81,12 +81,12 @@ describe('the film form', () => {
     ['sheetsLeft', { kind: 'sheets', sheetsLeft: 'some' }, /whole number/],
     ['length', { kind: 'sheets', length: '15 mm' }, /nothing of this length/],
   ] as const)('names what is wrong with %s', (field, change, sentence) => {
-    const read = readForm({ ...formOf(film, metric), ...change }, metric);
+    const read = readForm({ ...formOf(film, metric), ...change }, null, metric);
     expect(read.ok ? '' : read.problem[field]).toMatch(sentence);
   });
 
   it('reads no-print stretches and a stack of sheets', () => {
-    const roll = readForm({ ...formOf(film, metric), noPrint: '1200 – 1260; 3 m to 3.05 m' }, metric);
+    const roll = readForm({ ...formOf(film, metric), noPrint: '1200 – 1260; 3 m to 3.05 m' }, null, metric);
     expect(roll).toMatchObject({
       ok: true,
       value: {
@@ -98,13 +98,18 @@ describe('the film form', () => {
     });
     const sheets = readForm(
       { ...formOf(film, metric), kind: 'sheets', length: '483', sheetsLeft: '25' },
+      null,
       metric,
     );
     expect(sheets).toMatchObject({ ok: true, value: { kind: 'sheets', length: 483_000, sheetsLeft: 25 } });
   });
 
   it('takes an empty longest span for a roll that is not cut', () => {
-    const read = readForm({ ...formOf({ ...film, spanMax: fromMm(400) }, metric), spanMax: '' }, metric);
+    const read = readForm(
+      { ...formOf({ ...film, spanMax: fromMm(400) }, metric), spanMax: '' },
+      null,
+      metric,
+    );
     expect(read).toMatchObject({ ok: true, value: { spanMax: null } });
   });
 });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CostKind, type CostShare, costSheet, worthOf } from '../../src/costing';
 import type { Costs, Id, Rates, RunUse } from '../../src/model';
-import { asMilliMinor, asMinor, asSeconds, fromMm, fromUnit } from '../../src/units';
+import { asMilliMinor, asMinor, asSeconds, fromMm, fromUnit, fromVolume } from '../../src/units';
 import { anyCosts, anyUse, costs, rates } from './uses';
 
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
@@ -192,6 +192,17 @@ describe('a run worked by hand', () => {
     ['overhead', '(690 artwork + 840 + 300 + 900 + 240) s x $6', 495],
   ])('%s: %s', (kind, _, cents) => {
     expect(exact(kind)).toBeCloseTo(cents, 9);
+  });
+
+  it('counts the ink that each run takes to start, by the ink it is', () => {
+    const start = { colour: fromVolume(2, 'ml'), white: fromVolume(3, 'ml') };
+    const costs = { ...plain, maintenance: { ...plain.maintenance, start } };
+    const upkeep = (own: Costs) =>
+      costSheet(use, own, byRate).lines.find(({ kind }) => kind === 'maintenance')?.exact;
+    // 93 + 2 ml x $150 a litre + 3 ml x $160 a litre.
+    expect(upkeep(costs)).toBeCloseTo(93 + 30 + 48, 9);
+    // An ink without a price is left out: all that is known is $160 a litre.
+    expect(upkeep({ ...costs, colourInk: null })).toBeCloseTo(6 * 16 + 48, 9);
   });
 
   it('has no line for a machine that is not used', () => {

@@ -283,7 +283,7 @@ describe('migration', () => {
         alternatives: [],
       });
     }
-    const own = { supplied: false, pricing: { aim: null, newDesigns: null, discount: 0 }, quote: null };
+    const own = { supplied: false, pricing: { aim: null, newDesigns: null, discount: 0 } };
     expect(twelve('USD')?.get('order/o')).toEqual({ ...order, ...own });
     expect(readRecord('garment', twelve('USD')?.get('garment/g'))?.price).toBeNull();
     expect(twelve('USD')?.get('run/r')).toEqual({
@@ -368,8 +368,63 @@ describe('migration', () => {
   });
 
   it('keeps every record as it was where upkeep and calibration are new, in version 14', () => {
-    const thirteen = new Map<string, unknown>([other, ['run/r', { id: 'r' }], ['step/s', { id: 's' }]]);
+    const thirteen = new Map<string, unknown>([other, ['run/r', { id: 'r' }]]);
     expect(migrate(thirteen, 13)).toEqual(thirteen);
+  });
+
+  it('keeps quotes by themselves from version 15 on, of older ones what was known', () => {
+    const changed = '2026-11-24T08:00:00.000Z';
+    const quote = { number: 7, on: '2026-11-20', until: '2026-12-20', total: 12_300, notes: 'By hand.' };
+    const order = { id: 'o', name: 'Corner Oven', contact: 'Ash', changed };
+    const letterhead = { name: 'Print Barn', address: '2 Mill Lane' };
+    const fourteen = new Map<string, unknown>([
+      ['settings/shop', { language: 'es', currency: 'EUR', letterhead }],
+      ['order/o', { ...order, quote }],
+      ['order/p', { ...order, id: 'p', quote: null }],
+      ['run/r', { id: 'r', snapshot: { orders: [{ ...order, quote }] } }],
+      ['run/d', { id: 'd', snapshot: null }],
+      ['step/1', {}],
+    ]);
+    const migrated = migrate(fourteen, 14);
+    const kept = [...(migrated ?? [])].flatMap(([key, value]) =>
+      key.startsWith('quote/') ? [readRecord('quote', value)] : [],
+    );
+    expect(kept).toEqual([
+      {
+        ...quote,
+        id: 'first-o',
+        order: 'o',
+        language: 'es',
+        locale: 'es',
+        currency: 'EUR',
+        from: letterhead,
+        for: { name: 'Corner Oven', contact: 'Ash' },
+        content: null,
+        changed,
+      },
+    ]);
+    expect(migrated?.get('order/o')).toEqual(order);
+    expect(migrated?.get('order/p')).toEqual({ ...order, id: 'p' });
+    expect(migrated?.get('run/r')).toEqual({ id: 'r', snapshot: { orders: [order] } });
+    expect(migrated?.get('run/d')).toEqual({ id: 'd', snapshot: null });
+    expect(migrated?.has('step/1')).toBe(false);
+  });
+
+  it('counts no ink for starts before version 16, in what locked runs rest on too', () => {
+    const { start, ...maintenance } = startingCosts('EUR').maintenance;
+    const costs = { ...startingCosts('EUR'), maintenance };
+    const fifteen = new Map<string, unknown>([
+      ['settings/shop', { currency: 'EUR', costs }],
+      ['run/r', { id: 'r', basis: { costs, use: 'kept' } }],
+      ['run/d', { id: 'd', basis: null }],
+      ['step/1', {}],
+    ]);
+    const migrated = migrate(fifteen, 15);
+    expect(migrated?.get('settings/shop')).toEqual({ currency: 'EUR', costs: startingCosts('EUR') });
+    expect(migrated?.get('run/r')).toEqual({ id: 'r', basis: { costs: startingCosts('EUR'), use: 'kept' } });
+    expect(migrated?.get('run/d')).toEqual({ id: 'd', basis: null });
+    expect(start).toEqual({ colour: 0, white: 0 });
+    expect(migrated?.has('step/1')).toBe(false);
   });
 
   it('leaves records of the present version alone', () => {

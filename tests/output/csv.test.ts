@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { finishRun, lockRun, setPlaces } from '../../src/editing';
-import type { Id } from '../../src/model';
-import { dialectOf, ledgerTable, logTable, writeCsv } from '../../src/output/csv';
-import { fromMm } from '../../src/units';
-import { closeIt, edited, freshIds, smallBook } from '../editing/book';
+import { finishRun, lockRun, noteAir, noteCheck, setPlaces } from '../../src/editing';
+import type { Id, Instant } from '../../src/model';
+import { dialectOf, ledgerTable, logTable, upkeepTable, writeCsv } from '../../src/output/csv';
+import { fromMm, type LocalDate } from '../../src/units';
+import { closeIt, edited, freshIds, LATER, NOW, smallBook } from '../editing/book';
 
 /** Reads a file back as a table program does. */
 const readBack = (csv: string, delimiter: string): string[][] =>
@@ -86,6 +86,40 @@ describe('the log and the ledger as tables', () => {
     });
     expect(told.hands).toBe('');
     expect(Number(told.white)).toBeGreaterThan(0);
+  });
+
+  it('tell checks, what was taken back, and the air, in their order; a note runs nothing', () => {
+    const day = '2026-11-25' as LocalDate;
+    const noted = edited(book, (draft) => {
+      const check = { check: 'stir' as Id<'check'>, name: '=cmd()' };
+      const doer = { by: 'AB', day };
+      noteCheck(draft, { ...check, done: true, note: '@first; "quoted"' }, doer, freshIds(NOW));
+      noteAir(draft, { temperature: 22.44, humidity: 0.473 }, { by: 'CD', day }, freshIds(LATER));
+      const later = freshIds('2026-11-25T13:00:00.000Z' as Instant);
+      noteCheck(draft, { ...check, done: false, note: '' }, doer, later);
+    });
+    const table = upkeepTable(noted, {
+      columns: same(),
+      states: { done: 'done', takenBack: 'taken back' },
+      reading: 'room',
+    });
+    const [headings, ...rows] = readBack(writeCsv(table, 'comma'), ';');
+    expect(headings).toEqual([
+      'at',
+      'day',
+      'what',
+      'state',
+      'temperature',
+      'humidity',
+      'by',
+      'note',
+      'entry',
+    ]);
+    expect(rows.map((row) => row.slice(0, 8))).toEqual([
+      [NOW, day, "'=cmd()", 'done', '', '', 'AB', '\'@first; "quoted"'],
+      [LATER, day, 'room', '', '22,4', '47,3', 'CD', ''],
+      ['2026-11-25T13:00:00.000Z', day, "'=cmd()", 'taken back', '', '', 'AB', ''],
+    ]);
   });
 
   it('tell every entry, and their sum is what there is', () => {

@@ -21,6 +21,10 @@ describe('money as typed', () => {
     ['840', 0, 840],
     ['0', 2, 0],
     ['0.155', 5, 15_500],
+    // Three decimals: the dinar's.
+    ['13.051', 3, 13_051],
+    ['1,250.500', 3, 1_250_500],
+    ['1.250.000', 3, 1_250_000_000],
   ])('%s with %d decimals is %d', (typed, digits, minor) => {
     expect(parseMoney(typed, digits)).toEqual({ ok: true, value: minor });
   });

@@ -33,7 +33,8 @@ export const calibrate = {
   drivers,
   range: (low: string, high: string) => `${low} – ${high}`,
   columns: { rate: 'For', present: 'Now', found: 'Found', range: '95% interval', apply: 'Apply' },
-  noSetting: 'Nothing counts it by the run yet: keep it in mind as ink for cleaning.',
+  belowCleanings:
+    'Less than the cleanings of a run are taken to be: lower those under “Costs of this shop” first.',
   fits: 'What is set now lies in the interval: these runs do not speak against it.',
   loose: (more: number, ways: Ways) =>
     more > 200
@@ -94,6 +95,8 @@ export const calibrate = {
     'rates.colour': 'colour ink for a square metre',
     'rates.white': 'white ink for a square metre',
     'rates.powder': 'powder for a square metre',
+    'start.colour': 'colour ink a run takes to start',
+    'start.white': 'white ink a run takes to start',
     'printer.perHour': 'printed in an hour',
     'printer.warmUp': 'printer’s warm-up',
     'handling.cutOff': 'cut off a span',

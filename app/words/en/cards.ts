@@ -35,7 +35,7 @@ export const cards = {
   transfersOnly: 'Transfers only: flat, dry, dated, not pressed.',
   together: (names: readonly string[], garments: number, ways: Ways) =>
     `In one closing: ${names.join(' + ')}, ${counted(garments, 'garment', 'garments', ways)}.`,
-  garment: (name: string, count: number) => `${name} × ${count}`,
+  garment: (name: string, count: number, ways: Ways) => `${name} × ${whole(count, ways)}`,
   garmentFor: (transfer: string) => `garment for ${transfer}`,
   /** The places that names of placements and transfers speak of, with their measures. */
   placements: (names: readonly string[]): [string, string][] =>

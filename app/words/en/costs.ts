@@ -61,6 +61,11 @@ export const costSheet = {
     orders: (value: number, ways: Ways) => part(value, 'order', 'orders', ways),
     designs: (value: number, ways: Ways) => part(value, 'new design', 'new designs', ways),
   },
+  volumes: {
+    day: (volume: string) => `${volume} a day`,
+    cleanings: (volume: string) => `${volume} for cleanings`,
+    start: (volume: string) => `${volume} to start`,
+  },
   eachOne: (price: string) => `${price} each`,
   allElse: (amount: string) => `${amount} of all above`,
   filmBy: 'Film is shared',
@@ -104,6 +109,8 @@ export const costsForm = {
   runsADay: 'Runs that share a day’s upkeep',
   cleaning: 'Ink for a cleaning',
   cleanings: 'Cleanings a run',
+  startColour: 'Colour ink a run takes to start, beside its cleanings',
+  startWhite: 'White ink a run takes to start, beside its cleanings',
   energy: 'Electricity',
   watts: { printer: 'Printer, watts', oven: 'Oven or line, watts', press: 'Press, watts' },
   labour: {

@@ -1,14 +1,18 @@
 import type { StockUnit } from '../../../src/model';
-import type { LedgerColumn, LogColumn } from '../../../src/output/csv';
+import type { LedgerColumn, LogColumn, UpkeepColumn } from '../../../src/output/csv';
 
 /** Tables saved for other programs. */
 export const csv = {
   save: 'Save as CSV',
-  titles: { log: 'Save the log as a table', ledger: 'Save the ledger as a table' },
+  titles: {
+    log: 'Save the log as a table',
+    ledger: 'Save the ledger as a table',
+    upkeep: 'Save the checks as a table',
+  },
   lead: 'Any table program opens it. Choose how yours writes figures.',
   dialect: 'Figures',
   dialects: { point: '1.5, fields apart by commas', comma: '1,5, fields apart by semicolons' },
-  files: { log: 'log', ledger: 'ledger' },
+  files: { log: 'log', ledger: 'ledger', upkeep: 'upkeep' },
   log: (film: string) =>
     ({
       run: 'run',
@@ -58,6 +62,18 @@ export const csv = {
     entry: 'entry',
     undoes: 'undoes entry',
   } satisfies Record<LedgerColumn, string>,
+  upkeep: {
+    at: 'when',
+    day: 'day',
+    what: 'what',
+    state: 'noted as',
+    temperature: 'room (°C)',
+    humidity: 'relative humidity (%)',
+    by: 'by',
+    note: 'note',
+    entry: 'entry',
+  } satisfies Record<UpkeepColumn, string>,
+  states: { done: 'done', takenBack: 'taken back' },
   units: (film: string) =>
     ({ length: film, sheets: 'sheets', volume: 'ml', mass: 'g', pieces: 'pieces' }) satisfies Record<
       StockUnit,

@@ -74,7 +74,7 @@ export const cutMap = {
   spansOptions: { filled: 'filled', single: 'one for each span' },
   pictures: 'Pictures',
   picturesOptions: { shown: 'in the legend', none: 'none' },
-  garmentLine: (code: string, style: string, colour: string, size: string, count: number) =>
+  garmentLine: (code: string, style: string, colour: string, size: string, count: string) =>
     `${code}  ${[style, colour, size].filter(Boolean).join(', ')} × ${count}`,
   strip: 'Test strip',
   views: { 'ink-up': 'ink up, as it comes out', 'on-screen': 'as on screen' },

@@ -1,6 +1,6 @@
 import type { Compared } from '../../../src/log';
 import type { Closing } from '../../../src/model';
-import { counted, type Ways } from '../format';
+import { counted, type Ways, whole } from '../format';
 
 const comparedNames: Record<Compared, string> = {
   film: 'Film',
@@ -51,7 +51,7 @@ export const log = {
 
   spoiledTitle: 'Spoiled, and why',
   spoiledTold: (copies: number, share: string, most: string, ofMost: number, ways: Ways) =>
-    `${counted(copies, 'copy', 'copies', ways)} came to nothing, ${share} of all. Most often: ${most}, ${ofMost}.`,
+    `${counted(copies, 'copy', 'copies', ways)} came to nothing, ${share} of all. Most often: ${most}, ${whole(ofMost, ways)}.`,
   spoiledNone: 'No copy was spoiled.',
   spoiledFilm: 'film spoiled',
   reasonAt: (reason: string, stage: string) => `${reason}, ${stage}`,

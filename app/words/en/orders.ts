@@ -105,10 +105,10 @@ export const orders = {
   countProblem: (most: string) => `The number of copies is a whole number from 1 to ${most}.`,
   nameEmpty: 'A name is needed, so that the copy can be found again.',
   keepProportions: 'Set height by artwork',
-  takenOff: (count: number) =>
+  takenOff: (count: number, ways: Pick<Ways, 'locale'>) =>
     count === 1
       ? 'One copy no longer fits where it lay and came off the film. Lay out again, or undo.'
-      : `${count} copies no longer fit where they lay and came off the film. Lay out again, or undo.`,
+      : `${whole(count, ways)} copies no longer fit where they lay and came off the film. Lay out again, or undo.`,
   tooLarge: (reason: UnplacedReason) =>
     `This transfer ${unplaced[reason]}. Make it smaller, or choose other film.`,
   fileSays: (size: string) => `The file says ${size}, its empty margin trimmed.`,

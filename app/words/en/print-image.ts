@@ -27,7 +27,7 @@ export const printImage = {
   },
   ppi: 'Pixels an inch',
   ppiHint: '300 for most work; never above what the printer prints at.',
-  ppiProblem: (least: number, most: number) => `Write a whole number from ${least} to ${most}.`,
+  ppiProblem: (least: string, most: string) => `Write a whole number from ${least} to ${most}.`,
   form: 'File',
   forms: { png: 'PNG', pdf: 'PDF, one page of true size' },
   tooLargeForPdf:

@@ -31,7 +31,8 @@ export const calibrate: Words['calibrate'] = {
   drivers,
   range: (low, high) => `${low} – ${high}`,
   columns: { rate: 'Por', present: 'Ahora', found: 'Hallado', range: 'Intervalo del 95 %', apply: 'Aplicar' },
-  noSetting: 'Todavía no hay nada que lo cuente por tirada: tenerlo en cuenta como tinta de limpieza.',
+  belowCleanings:
+    'Menos de lo que se cuenta para las limpiezas de una tirada: bajarlas primero en «Costos del taller».',
   fits: 'Lo que hay puesto está dentro del intervalo: estas tiradas no lo contradicen.',
   loose: (more, ways) =>
     more > 200
@@ -91,6 +92,8 @@ export const calibrate: Words['calibrate'] = {
     'rates.colour': 'tinta de color por metro cuadrado',
     'rates.white': 'tinta blanca por metro cuadrado',
     'rates.powder': 'polvo por metro cuadrado',
+    'start.colour': 'tinta de color que una tirada toma al empezar',
+    'start.white': 'tinta blanca que una tirada toma al empezar',
     'printer.perHour': 'impreso en una hora',
     'printer.warmUp': 'calentamiento de la impresora',
     'handling.cutOff': 'cortar un tramo del rollo',

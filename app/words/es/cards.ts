@@ -35,7 +35,7 @@ export const cards: Words['cards'] = {
   transfersOnly: 'Solo transfers: planos, secos, fechados, sin planchar.',
   together: (names, garments, ways) =>
     `En un solo cierre: ${names.join(' + ')}, ${counted(garments, 'prenda', 'prendas', ways)}.`,
-  garment: (name, count) => `${name} × ${count}`,
+  garment: (name, count, ways) => `${name} × ${whole(count, ways)}`,
   garmentFor: (transfer) => `prenda para ${transfer}`,
   placements: (names) =>
     Object.entries(placements).filter(([place]) => names.some((name) => name.toLowerCase().includes(place))),

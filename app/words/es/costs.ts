@@ -60,6 +60,11 @@ export const costSheet: Words['costSheet'] = {
     orders: (value, ways) => part(value, 'pedido', 'pedidos', ways),
     designs: (value, ways) => part(value, 'diseño nuevo', 'diseños nuevos', ways),
   },
+  volumes: {
+    day: (volume) => `${volume} al día`,
+    cleanings: (volume) => `${volume} de limpiezas`,
+    start: (volume) => `${volume} al empezar`,
+  },
   eachOne: (price) => `${price} cada una`,
   allElse: (amount) => `${amount} de todo lo anterior`,
   filmBy: 'La película se reparte',
@@ -102,6 +107,8 @@ export const costsForm: Words['costsForm'] = {
   runsADay: 'Tiradas que comparten un día de mantenimiento',
   cleaning: 'Tinta por limpieza',
   cleanings: 'Limpiezas por tirada',
+  startColour: 'Tinta de color que toma una tirada al empezar, además de sus limpiezas',
+  startWhite: 'Tinta blanca que toma una tirada al empezar, además de sus limpiezas',
   energy: 'Electricidad',
   watts: { printer: 'Impresora, vatios', oven: 'Horno o línea, vatios', press: 'Plancha, vatios' },
   labour: {

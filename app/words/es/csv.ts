@@ -2,11 +2,15 @@ import type { Words } from '../en';
 
 export const csv: Words['csv'] = {
   save: 'Guardar como CSV',
-  titles: { log: 'Guardar el registro como tabla', ledger: 'Guardar el libro de almacén como tabla' },
+  titles: {
+    log: 'Guardar el registro como tabla',
+    ledger: 'Guardar el libro de almacén como tabla',
+    upkeep: 'Guardar las revisiones como tabla',
+  },
   lead: 'Lo abre cualquier programa de tablas. Elegir cómo escribe las cifras.',
   dialect: 'Cifras',
   dialects: { point: '1.5, campos separados por comas', comma: '1,5, campos separados por punto y coma' },
-  files: { log: 'registro', ledger: 'almacén' },
+  files: { log: 'registro', ledger: 'almacén', upkeep: 'mantenimiento' },
   log: (film) => ({
     run: 'tirada',
     day: 'cerrada',
@@ -55,5 +59,17 @@ export const csv: Words['csv'] = {
     entry: 'asiento',
     undoes: 'deshace el asiento',
   },
+  upkeep: {
+    at: 'cuándo',
+    day: 'día',
+    what: 'qué',
+    state: 'anotado como',
+    temperature: 'ambiente (°C)',
+    humidity: 'humedad relativa (%)',
+    by: 'quién',
+    note: 'nota',
+    entry: 'asiento',
+  },
+  states: { done: 'hecha', takenBack: 'anulada' },
   units: (film) => ({ length: film, sheets: 'hojas', volume: 'ml', mass: 'g', pieces: 'piezas' }),
 };

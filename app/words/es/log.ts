@@ -46,7 +46,7 @@ export const log: Words['log'] = {
   runs: 'Tiradas',
   spoiledTitle: 'Estropeado, y por qué',
   spoiledTold: (copies, share, most, ofMost, ways) =>
-    `${counted(copies, 'copia se estropeó', 'copias se estropearon', ways)}, el ${share} de todas. Lo más frecuente: ${most}, ${ofMost}.`,
+    `${counted(copies, 'copia se estropeó', 'copias se estropearon', ways)}, el ${share} de todas. Lo más frecuente: ${most}, ${whole(ofMost, ways)}.`,
   spoiledNone: 'No se estropeó ninguna copia.',
   spoiledFilm: 'película estropeada',
   reasonAt: (reason, stage) => `${reason}, ${stage}`,

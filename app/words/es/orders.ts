@@ -104,10 +104,10 @@ export const orders: Words['orders'] = {
   countProblem: (most) => `El número de copias es un entero de 1 a ${most}.`,
   nameEmpty: 'Hace falta un nombre, para volver a encontrar la copia.',
   keepProportions: 'Poner el alto según el arte',
-  takenOff: (count) =>
+  takenOff: (count, ways) =>
     count === 1
       ? 'Una copia ya no cabe donde estaba y ha salido de la película. Distribuir otra vez, o deshacer.'
-      : `${count} copias ya no caben donde estaban y han salido de la película. Distribuir otra vez, o deshacer.`,
+      : `${whole(count, ways)} copias ya no caben donde estaban y han salido de la película. Distribuir otra vez, o deshacer.`,
   tooLarge: (reason) => `Este transfer ${unplaced[reason]}. Hacerlo más pequeño, o elegir otra película.`,
   fileSays: (size) => `El archivo dice ${size}, sin su margen vacío.`,
   useFileSize: 'Usar esa medida',

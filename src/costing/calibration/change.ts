@@ -9,7 +9,14 @@ export interface Change {
   readonly after: number;
 }
 
-type Tuned = Pick<Settings, 'rates' | 'station'>;
+type Tuned = Pick<Settings, 'rates' | 'station' | 'costs'>;
+
+/** Of one ink, what the cleanings of a run take: half of it. */
+const cleaned = ({ maintenance }: Settings['costs']): number =>
+  Math.round((maintenance.cleanings * maintenance.cleaning) / 2);
+
+const isInk = (quantity: Quantity): quantity is 'colour' | 'white' =>
+  quantity === 'colour' || quantity === 'white';
 
 /** How often a run takes each time of the hands, by what it counts by: as the work of a run is made of them. */
 const handling = {
@@ -26,15 +33,14 @@ const handDrivers = Object.keys(handling) as HandDriver[];
 const MOST_AT_ONCE = 5;
 
 /** The value of now of the setting that a rate stands for, in the rate's own unit; `null` where no setting does. */
-export function presentRate(quantity: Quantity, rate: Rate, { rates, station }: Tuned): number | null {
+export function presentRate(quantity: Quantity, rate: Rate, { rates, station, costs }: Tuned): number | null {
   switch (rate.driver) {
     case 'area':
-      return quantity === 'colour' || quantity === 'white' || quantity === 'powder'
-        ? rates[quantity] / 1000
-        : null;
+      return isInk(quantity) || quantity === 'powder' ? rates[quantity] / 1000 : null;
     case 'length':
       return (3600 * METRE) / station.printer.perHour;
     case 'run':
+      if (isInk(quantity)) return (costs.maintenance.start[quantity] + cleaned(costs)) / 1000;
       return quantity === 'printer' ? station.printer.warmUp + station.printer.check : null;
     case 'plan':
       return 1;
@@ -57,12 +63,12 @@ const METRE = 1_000_000;
 export function changesFor(
   { quantity, points, rates: found }: Finding,
   rate: Rate,
-  { rates, station }: Tuned,
+  { rates, station, costs }: Tuned,
   closings: Readonly<Record<string, Closing>>,
 ): readonly Change[] {
   switch (rate.driver) {
     case 'area': {
-      if (quantity !== 'colour' && quantity !== 'white' && quantity !== 'powder') return [];
+      if (!isInk(quantity) && quantity !== 'powder') return [];
       return [
         { setting: `rates.${quantity}`, before: rates[quantity], after: Math.round(1000 * rate.value) },
       ];
@@ -76,6 +82,11 @@ export function changesFor(
         },
       ];
     case 'run': {
+      if (isInk(quantity)) {
+        const after = Math.round(1000 * rate.value) - cleaned(costs);
+        const before = costs.maintenance.start[quantity];
+        return after < 0 ? [] : [{ setting: `start.${quantity}`, before, after }];
+      }
       if (quantity !== 'printer') return [];
       const after = Math.max(0, Math.round(rate.value) - station.printer.check);
       return [{ setting: 'printer.warmUp', before: station.printer.warmUp, after }];

@@ -1,5 +1,5 @@
 import type { Calibration, Closing, Driver, Quantity } from '../../model';
-import { toMm } from '../../units';
+import { inOrder, toMm } from '../../units';
 
 /** What a quantity is measured in, and what it may count by. */
 interface Model {
@@ -128,7 +128,7 @@ export function toldRuns(
     if (amounts.includes(null)) return 'no-artwork';
     return amounts.every((amount) => amount === 0) || own === 0 ? 'nothing-printed' : null;
   };
-  for (const run of [...closings].sort((a, b) => a.at.localeCompare(b.at)).slice(-LATEST)) {
+  for (const run of [...closings].sort((a, b) => inOrder(a.at, b.at)).slice(-LATEST)) {
     const reason = reasonAgainst(run);
     const own = measured(run);
     if (reason === null && own !== null) runs.push({ run, measured: own });

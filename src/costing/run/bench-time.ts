@@ -34,6 +34,19 @@ function heldBy(work: Work, task: number, worker: Work['workers'][number]): numb
   );
 }
 
+/** How many of a job's copies are of each transfer. */
+function countedBy(
+  copies: Job['copies'],
+  transferOf: (copy: Job['copies'][number]) => string | undefined,
+): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const copy of copies) {
+    const transfer = transferOf(copy);
+    if (transfer !== undefined) counts.set(transfer, (counts.get(transfer) ?? 0) + 1);
+  }
+  return counts;
+}
+
 /**
  * Adds up a run's work. A job's hands are shared equally among its copies; a press that is used warms up once, and so does an oven,
  * as long as a press does.
@@ -54,13 +67,16 @@ export function benchTime(
     if (job.kind === 'ready') ready = time.hands;
     if (job.kind === 'print') line.printed += work.problem.tasks[task]?.duration ?? 0;
     if (job.kind === 'line') line.cure = work.problem.tasks[task]?.duration ?? 0;
-    for (const copy of job.copies) {
-      const transfer = transferOf(copy);
-      if (transfer === undefined) continue;
-      const own = hands.get(transfer) ?? { printing: 0, cutting: 0, pressing: 0, packing: 0 };
-      own[roomOf[job.kind]] += time.hands / job.copies.length;
-      hands.set(transfer, own);
-      pressed.set(transfer, (pressed.get(transfer) ?? 0) + time.press / job.copies.length);
+    const room = roomOf[job.kind];
+    for (const [transfer, copies] of countedBy(job.copies, transferOf)) {
+      const share = copies / job.copies.length;
+      let own = hands.get(transfer);
+      if (!own) {
+        own = { printing: 0, cutting: 0, pressing: 0, packing: 0 };
+        hands.set(transfer, own);
+      }
+      own[room] += time.hands * share;
+      pressed.set(transfer, (pressed.get(transfer) ?? 0) + time.press * share);
     }
   });
   const warm = (on: number, warmUp: Seconds) => ({

@@ -1,6 +1,6 @@
 import { type LaidRun, sheetAt, takenOffRoll } from '../../layout';
 import type { Book, Costs, Garment, Id, Order, RunUse, Station, Transfer } from '../../model';
-import { copiesByTransfer, garmentsByOrder } from '../../model';
+import { garmentsByOrder } from '../../model';
 import { workOf } from '../../pressing';
 import { asMinor, asSeconds, type Minor, toMm } from '../../units';
 import type { CoverageOf } from '..';
@@ -122,9 +122,9 @@ export function runUse(
   const work = workOf(book, run, station, ANY_DAY);
   const time = work.ok ? benchTime(work.value, station, (copy) => transferOf.get(copy)) : null;
   const counts = new Map<string, number>();
-  for (const [id, copies] of copiesByTransfer(book)) {
-    const order = book.transfer[id]?.order;
-    if (order) counts.set(order, (counts.get(order) ?? 0) + copies.length);
+  for (const { transfer } of Object.values(book.copy)) {
+    const order = book.transfer[transfer]?.order;
+    if (order) counts.set(order, (counts.get(order) ?? 0) + 1);
   }
   const garments = garmentsByOrder(book);
   return {

@@ -1,2 +1,9 @@
-export { type LedgerColumn, type LogColumn, ledgerTable, logTable } from './tables';
+export {
+  type LedgerColumn,
+  type LogColumn,
+  ledgerTable,
+  logTable,
+  type UpkeepColumn,
+  upkeepTable,
+} from './tables';
 export { type CsvDialect, dialectOf, writeCsv } from './write';

@@ -1,6 +1,6 @@
 import { logRows } from '../../log';
 import type { Book, Closing, EntryKind, StockUnit } from '../../model';
-import { fromUnit, toMass, toVolume } from '../../units';
+import { fromUnit, inOrder, toMass, toVolume } from '../../units';
 import type { CsvCell, CsvTable } from './write';
 
 /** The units a table's figures are in, by the reader's choice. */
@@ -120,6 +120,59 @@ export function logTable(
   };
 }
 
+const upkeepColumns = [
+  'at',
+  'day',
+  'what',
+  'state',
+  'temperature',
+  'humidity',
+  'by',
+  'note',
+  'entry',
+] as const;
+
+export type UpkeepColumn = (typeof upkeepColumns)[number];
+
+/** Checks that were noted, and readings of the room, in the order in which they were; humidity in percent. */
+export function upkeepTable(
+  book: Pick<Book, 'upkeep' | 'reading'>,
+  words: {
+    readonly columns: Readonly<Record<UpkeepColumn, string>>;
+    readonly states: Readonly<Record<'done' | 'takenBack', string>>;
+    readonly reading: string;
+  },
+): CsvTable {
+  const checks = Object.values(book.upkeep).map(({ id, at, day, name, done, by, note }): CsvCell[] => [
+    at,
+    day,
+    name,
+    done ? words.states.done : words.states.takenBack,
+    null,
+    null,
+    by,
+    note,
+    id,
+  ]);
+  const readings = Object.values(book.reading).map(
+    ({ id, at, day, temperature, humidity, by }): CsvCell[] => [
+      at,
+      day,
+      words.reading,
+      null,
+      temperature === null ? null : decimals(temperature, 1),
+      humidity === null ? null : decimals(100 * humidity, 1),
+      by,
+      null,
+      id,
+    ],
+  );
+  return {
+    headings: upkeepColumns.map((column) => words.columns[column]),
+    rows: [...checks, ...readings].sort((a, b) => inOrder(String(a[0]), String(b[0]))),
+  };
+}
+
 const ledgerColumns = ['at', 'item', 'what', 'change', 'unit', 'run', 'note', 'entry', 'undoes'] as const;
 
 export type LedgerColumn = (typeof ledgerColumns)[number];
@@ -137,7 +190,7 @@ export function ledgerTable(
   return {
     headings: ledgerColumns.map((column) => words.columns[column]),
     rows: Object.values(book.entry)
-      .sort((a, b) => a.at.localeCompare(b.at))
+      .sort((a, b) => inOrder(a.at, b.at))
       .map(({ id, at, name, kind, amount, unit, run, note, counters }): CsvCell[] => [
         at,
         name,

@@ -116,6 +116,13 @@ describe('Spanish', () => {
     ).toEqual([]);
   });
 
+  it('writes every count as the language does: 1,234 and never 1234', () => {
+    // Numbers that name something, as a copy's or a span's, are no counts and have small samples.
+    expect(
+      said.filter(({ english }) => /1234(?!\d)/.test(english)).map(({ place, english }) => [place, english]),
+    ).toEqual([]);
+  });
+
   it('holds no English word', () => {
     expect(
       said.filter(({ spanish }) => ENGLISH.test(spanish)).map(({ place, spanish }) => [place, spanish]),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { startingRates } from '../../../src/costing';
+import { startingCosts, startingRates } from '../../../src/costing';
 import {
   changesFor,
   type Finding,
@@ -28,7 +28,7 @@ const rateOf = (finding: Finding, driver: Driver): Rate => {
   return rate;
 };
 
-const settings = { rates: startingRates, station: startingStation('C') };
+const settings = { rates: startingRates, station: startingStation('C'), costs: startingCosts('USD') };
 
 describe('the rates of a shop', () => {
   const closings = closedRuns(24, truth);
@@ -214,10 +214,28 @@ describe('a change to what runs tell', () => {
     expect(find(closings, 'hands', back).points).toHaveLength(24);
   });
 
-  it('has no setting for ink that each run takes for cleaning', () => {
+  it('makes of the ink that each run takes what its cleanings do not, and can be taken back', () => {
+    const finding = find(closings, 'white');
+    const rate = rateOf(finding, 'run');
+    // A cleaning of 3 ml, half of it white: the start has none of its own yet.
+    expect(presentRate('white', rate, settings)).toBe(1.5);
+    const changed = change(book, 'white', 'run');
+    const { start } = changed.settings.shop?.costs.maintenance ?? { start: null };
+    // 3 ml a run, less those 1.5 ml.
+    expect((start?.white ?? 0) / 1000).toBeCloseTo(rate.value - 1.5, 2);
+    expect(Math.abs((start?.white ?? 0) - 1500)).toBeLessThan(900);
+    expect(start?.colour).toBe(0);
+    expect(presentRate('white', rate, changed.settings.shop as Settings)).toBeCloseTo(rate.value, 3);
+    const [kept] = Object.values(changed.calibration);
+    const back = edited(changed, (draft) => takeBackCalibration(draft, kept?.id ?? '', context(LATER)));
+    expect(back.settings.shop?.costs).toEqual(book.settings.shop?.costs);
+  });
+
+  it('sets no ink below nothing: cleanings that take more than was found are the shop’s to lower', () => {
     const finding = find(closings, 'colour');
     const rate = rateOf(finding, 'run');
-    expect(presentRate('colour', rate, settings)).toBeNull();
-    expect(changesFor(finding, rate, shop, closings)).toEqual([]);
+    const { maintenance } = shop.costs;
+    const dear = { ...shop.costs, maintenance: { ...maintenance, cleanings: 9 } };
+    expect(changesFor(finding, rate, { ...shop, costs: dear }, closings)).toEqual([]);
   });
 });

@@ -1,0 +1,62 @@
+import * as z from 'zod/mini';
+import type { Minor } from '../units';
+import { id, instant, localDate, money, signed } from './fields';
+import { ratio, share, taxSchema } from './prices';
+import { languages } from './records';
+
+/** What is taken off is below zero. */
+const amount = z.custom<Minor>((value) => signed.safeParse(value).success);
+
+const goods = { id: z.string(), name: z.string(), count: z.int(), each: money, amount };
+
+/** A line of a price. */
+const priceLineSchema = z.discriminatedUnion('kind', [
+  z.object({ ...goods, kind: z.literal('print') }),
+  /** Garments of one style and colour. */
+  z.object({ ...goods, kind: z.literal('garments') }),
+  z.object({ kind: z.literal('artwork-fee'), count: z.int(), each: money, amount }),
+  /** Garments that the customer brings. */
+  z.object({ kind: z.literal('supplied'), count: z.int(), amount }),
+  /** Less for many, of one design or of the whole order. */
+  z.object({ kind: z.literal('break'), from: z.int(), share, name: z.nullable(z.string()), amount }),
+  z.object({ kind: z.enum(['discount', 'rush']), share: ratio, amount }),
+  z.object({ kind: z.literal('minimum'), amount }),
+]);
+
+const contentSchema = z.object({
+  lines: z.array(priceLineSchema),
+  subtotal: money,
+  tax: z.nullable(z.extend(taxSchema, { amount: money })),
+  deposit: money,
+});
+
+/** What of a price a customer reads, its fields in the order in which they are read back. */
+export const quoteContent = (price: z.infer<typeof contentSchema>): z.infer<typeof contentSchema> =>
+  z.parse(contentSchema, price);
+
+/**
+ * A quote as it was given to a customer: whole, so that it can be printed again when prices, order, language or currency have changed
+ * since. There may be several of an order; the one with the highest number holds.
+ */
+export const quoteSchema = z.object({
+  id: id<'quote'>(),
+  order: id<'order'>(),
+  number: z.int().check(z.minimum(1)),
+  on: localDate,
+  until: localDate,
+  /** What it was written in. */
+  language: z.enum(languages),
+  locale: z.string().check(z.minLength(1)),
+  currency: z.string().check(z.length(3)),
+  from: z.object({ name: z.string(), address: z.string() }),
+  for: z.object({ name: z.string(), contact: z.string() }),
+  /** With tax. */
+  total: money,
+  /** What makes up the total; `null` where an older version kept the total alone. */
+  content: z.nullable(contentSchema),
+  notes: z.string(),
+  changed: instant,
+});
+
+export type PriceLine = z.infer<typeof priceLineSchema>;
+export type Quote = z.infer<typeof quoteSchema>;
