@@ -210,7 +210,14 @@ test('other films and ways are laid out side by side; one is taken and taken bac
   await button(page, 'Add: Another width').click();
   await page.getByRole('textbox', { name: 'Another gap' }).fill('12 mm');
   await button(page, 'Add: Another gap').click();
-  await expect(rows).toHaveCount(7, { timeout: 30_000 });
+  await page
+    .getByLabel('Another trade size', { exact: true })
+    .selectOption({ label: 'sheet, A3 (297 × 420 mm)' });
+  await button(page, 'Add: Another trade size').click();
+  await expect(rows).toHaveCount(8, { timeout: 30_000 });
+  await expect(page.locator('.ways tr', { hasText: 'sheet, A3' }).locator('td').first()).toHaveText(
+    /sheets?/,
+  );
   const wider = page.locator('.ways tr', { hasText: '560 mm wide' });
   const gap = page.locator('.ways tr', { hasText: 'gap of 12 mm' });
   const metres = async (row: typeof gap) =>
@@ -226,6 +233,15 @@ test('other films and ways are laid out side by side; one is taken and taken bac
   await button(page, 'Undo').click();
   await expect(page.locator('.film-bar')).toContainText('gap 5 mm');
   expect(await told()).toBe(before);
+
+  // One order of the run, alone: it takes less, and is only looked at.
+  await page.getByRole('link', { name: 'Orders' }).click();
+  await button(page, /price of Corner Oven$/).click();
+  await button(page, 'Compare films').click();
+  await expect(rows).toHaveCount(4, { timeout: 30_000 });
+  await expect(page.getByText(/laid out alone here/)).toBeVisible();
+  expect(await metres(page.locator('.ways tr', { hasText: 'as it is set' }))).toBeLessThan(asSet);
+  await expect(button(page, /^Take: /)).toHaveCount(0);
 });
 
 test('making is held against buying, with the count at which it pays', async ({ page }) => {

@@ -31,6 +31,7 @@ export function CompareDialog({ id }: { id: string }) {
       <Comparison
         film={film}
         bench={(now) => ({ book: now, run })}
+        hasOrders
         cost={words.cost}
         remark={isDraft ? null : words.locked}
         onTake={isDraft ? take : null}
@@ -56,6 +57,7 @@ export function CompareOrderDialog({ id }: { id: string }) {
       <Comparison
         film={film}
         bench={(now) => orderAlone(now, order, film)}
+        hasOrders={false}
         cost={words.costAlone}
         remark={words.alone}
         onTake={null}

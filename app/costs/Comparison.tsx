@@ -56,6 +56,8 @@ interface ComparisonProps {
   film: Film;
   /** What is laid out. */
   bench: (book: Book) => Bench;
+  /** Whether there are several orders. */
+  hasOrders: boolean;
   /** What the cost of all is called. */
   cost: string;
   remark: string | null;
@@ -63,7 +65,7 @@ interface ComparisonProps {
 }
 
 /** Ways to lay copies out, side by side: each is laid out in the background, at once and again for every way that is added. */
-export function Comparison({ film, bench, cost, remark, onTake }: ComparisonProps) {
+export function Comparison({ film, bench, hasOrders, cost, remark, onTake }: ComparisonProps) {
   const words = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
@@ -71,7 +73,7 @@ export function Comparison({ film, bench, cost, remark, onTake }: ComparisonProp
   const [laidOut, setLaidOut] = useState<Book | null>(null);
   const { trying, share, found, start, stop } = useTrials();
   const times = useTimes(found, book);
-  const listed = [...waysOf(book, film, words), ...own];
+  const listed = [...waysOf(book, film, words, hasOrders), ...own];
   const lay = () => {
     const now = useShop.getState().book;
     setLaidOut(now);

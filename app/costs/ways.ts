@@ -29,8 +29,11 @@ const NEW = 'tried' as Id<'film'>;
 const cuttings = ['free', 'straight', 'staged'] as const;
 const togethers = ['any', 'apart'] as const;
 
-/** The film as it is set, every other film in stock, and what of the film's settings could be otherwise. */
-export function waysOf(book: Book, film: Film, words: Words): Way[] {
+/**
+ * The film as it is set, every other film in stock, and what of the film's settings could be otherwise.
+ * @param hasOrders whether there are several orders, which could lie apart
+ */
+export function waysOf(book: Book, film: Film, words: Words, hasOrders: boolean): Way[] {
   const { compare, filmForm } = words;
   const others = Object.values(book.film).filter(({ id, archived }) => !archived && id !== film.id);
   const isUpright = Object.values(book.transfer).some(({ turn }) => turn === 'fixed');
@@ -50,7 +53,7 @@ export function waysOf(book: Book, film: Film, words: Words): Way[] {
         }),
       ),
     ...togethers
-      .filter((kind) => kind !== film.together.kind)
+      .filter((kind) => hasOrders && kind !== film.together.kind)
       .map(
         (kind): Way => ({
           label: filmForm.togethers[kind],

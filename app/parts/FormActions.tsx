@@ -16,7 +16,7 @@ export function FormActions({
 }) {
   const { common } = useWords();
   return (
-    <div className="actions form-end">
+    <div className="actions">
       <Button onPress={() => openDialog(back)}>{common.cancel}</Button>
       <Button type="submit" weight="primary" isDisabled={isDisabled}>
         {save}

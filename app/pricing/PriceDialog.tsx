@@ -36,6 +36,11 @@ export function PriceDialog({ id }: { id: string }) {
         >
           {words.rates}
         </Button>
+        {priced && (
+          <Button weight="plain" onPress={() => openDialog({ kind: 'compare-order', order: id })}>
+            {wordsNow().costSheet.compare}
+          </Button>
+        )}
         <Button weight="plain" onPress={() => openDialog({ kind: 'grid', order: id })}>
           {wordsNow().orders.grid}
         </Button>
