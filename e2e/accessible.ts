@@ -19,6 +19,8 @@ export async function expectAccessible(page: Page, where: string, within?: strin
   for (const { name, media, isFirst } of LOOKS) {
     await page.emulateMedia(media);
     const axe = new AxeBuilder({ page })
+      // What passes need not be told node by node.
+      .options({ resultTypes: ['violations'] })
       // The room behind a window is inert, and a window's edge may leave a strip of its buttons.
       .exclude('[inert]')
       // There are no frames of other origins, for which results are put together in a page of their own.

@@ -18,8 +18,8 @@ import { useView } from './view';
 
 /** How long the film is left alone before a better layout is looked for in the background, in milliseconds. */
 const QUIET = 2000;
-/** For how long, in seconds; on one worker, so that the machine stays free for the work at hand. */
-const SECONDS = 30;
+/** On one worker, so that the machine stays free for the work at hand; of two cores one is not left for long. */
+const lookFor = (): number => (navigator.hardwareConcurrency > 2 ? 30 : 8);
 const SEED = 1001;
 
 /** A layout of all that lies on the film that takes less of it. */
@@ -73,7 +73,7 @@ async function look(signal: AbortSignal): Promise<void> {
   };
   // A worker that fails here costs nothing: the layout on the film stays as it is.
   await planInWorkers(problem.problem, {
-    seconds: SECONDS,
+    seconds: lookFor(),
     seed: SEED,
     workers: 1,
     idea,
