@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect } from 'react';
+import { lazy, Suspense } from 'react';
 import { FilmRoom } from '../film/FilmRoom';
 import { OrdersRoom } from '../orders/OrdersRoom';
 import { useShop } from '../store/shop';
@@ -9,47 +9,24 @@ import { Top } from './Top';
 import './shell.css';
 import { useWords } from '../words';
 
-const rooms = {
-  cut: () => import('../cut/CutRoom'),
-  cutMap: () => import('../cut-map/CutMapRoom'),
-  press: () => import('../press/PressRoom'),
-  cards: () => import('../press/CardsRoom'),
-  stock: () => import('../stock/StockRoom'),
-  log: () => import('../log/LogRoom'),
-  quote: () => import('../pricing/QuoteRoom'),
-  dialogs: () => import('./Dialogs'),
-};
-
-const CutRoom = lazy(() => rooms.cut().then(({ CutRoom: room }) => ({ default: room })));
-const CutMapRoom = lazy(() => rooms.cutMap().then(({ CutMapRoom: room }) => ({ default: room })));
-const PressRoom = lazy(() => rooms.press().then(({ PressRoom: room }) => ({ default: room })));
-const CardsRoom = lazy(() => rooms.cards().then(({ CardsRoom: room }) => ({ default: room })));
-const StockRoom = lazy(() => rooms.stock().then(({ StockRoom: room }) => ({ default: room })));
-const LogRoom = lazy(() => rooms.log().then(({ LogRoom: room }) => ({ default: room })));
-const QuoteRoom = lazy(() => rooms.quote().then(({ QuoteRoom: room }) => ({ default: room })));
-const Dialogs = lazy(() => rooms.dialogs().then(({ Dialogs: dialogs }) => ({ default: dialogs })));
-
-/** How long the first room has been open before the code of the others is fetched, in milliseconds. */
-const SETTLED = 3000;
-
-/** Fetches the code of the rooms one by one while the first is looked at: the first look into another waits for none. */
-function useRoomsAhead(isOpen: boolean): void {
-  useEffect(() => {
-    if (!isOpen) return;
-    const timer = setTimeout(async () => {
-      // A room whose code cannot be had is asked for again when it is opened.
-      for (const fetchRoom of Object.values(rooms)) await fetchRoom().catch(() => undefined);
-    }, SETTLED);
-    return () => clearTimeout(timer);
-  }, [isOpen]);
-}
+const CutMapRoom = lazy(() =>
+  import('../cut-map/CutMapRoom').then(({ CutMapRoom: room }) => ({ default: room })),
+);
+const CutRoom = lazy(() => import('../cut/CutRoom').then(({ CutRoom: room }) => ({ default: room })));
+const PressRoom = lazy(() => import('../press/PressRoom').then(({ PressRoom: room }) => ({ default: room })));
+const QuoteRoom = lazy(() =>
+  import('../pricing/QuoteRoom').then(({ QuoteRoom: room }) => ({ default: room })),
+);
+const CardsRoom = lazy(() => import('../press/CardsRoom').then(({ CardsRoom: room }) => ({ default: room })));
+const LogRoom = lazy(() => import('../log/LogRoom').then(({ LogRoom: room }) => ({ default: room })));
+const StockRoom = lazy(() => import('../stock/StockRoom').then(({ StockRoom: room }) => ({ default: room })));
+const Dialogs = lazy(() => import('./Dialogs').then(({ Dialogs: dialogs }) => ({ default: dialogs })));
 
 export function App() {
   const words = useWords();
   const phase = useShop((shop) => shop.phase.kind);
   const room = useView((view) => view.room);
   const anyDialog = useView((view) => view.dialog !== null);
-  useRoomsAhead(phase === 'open');
   return (
     <>
       <a className="skip" href="#work">
