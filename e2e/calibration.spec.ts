@@ -104,5 +104,5 @@ test('the window of rates meets WCAG 2.2 AA', async ({ page }, info) => {
   await window.getByRole('combobox', { name: 'What is looked at' }).selectOption('powder');
   await window.getByText('The runs', { exact: true }).click();
   await expect(window.getByTestId('fit-sentence')).toContainText('Run 4');
-  await expectAccessible(page, 'rates from the log', '.dialog');
+  await expectAccessible(page, 'rates from the log', { within: '.dialog' });
 });

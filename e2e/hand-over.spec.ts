@@ -321,5 +321,5 @@ test('the window of handing over meets WCAG 2.2 AA', async ({ page }) => {
   await openWindow(page);
   await page.getByRole('button', { name: 'Show as codes' }).click();
   await expect(page.locator('.code-picture')).toBeVisible();
-  await expectAccessible(page, 'handing over', '.dialog');
+  await expectAccessible(page, 'handing over', { within: '.dialog' });
 });

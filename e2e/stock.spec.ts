@@ -229,6 +229,8 @@ test('what is left of a roll is laid out on as a film of its own, and can be put
 });
 
 test('the rooms Stock and Log and their windows meet WCAG 2.2 AA', async ({ page }) => {
+  // A log of all its tables, looked through by axe.
+  test.setTimeout(90_000);
   await page.goto('./');
   await expect(page.getByTestId('sentence')).toBeVisible();
   await stop(page);
