@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { consumptionOf } from '../../src/costing';
+import { runConsumption } from '../../src/costing';
 import type { LaidRun } from '../../src/layout';
 import { runCoverage } from '../../src/log';
 import { filmOutlook, shortages, unitOf } from '../../src/stock';
@@ -18,7 +18,7 @@ export function Outlook({ run }: { run: LaidRun }) {
   if (film === null) return null;
   const told = (amount: number) => words.amount(Math.abs(amount), unitOf(run.film), ways);
   const coverage = run.copies.length > 0 ? runCoverage(book, run, coverageOf) : null;
-  const short = coverage ? shortages(book, consumptionOf(coverage, settingsOrFirst(book).rates)) : [];
+  const short = coverage ? shortages(book, runConsumption(coverage, settingsOrFirst(book))) : [];
   const { afterRun, afterAll, afterWanted, runs } = film;
   return (
     <>

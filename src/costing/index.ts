@@ -3,7 +3,7 @@ export { filmCost, runCost } from './film';
 export { type Factor, type Formula, worthOf } from './formula';
 export type { CostKind, Gap, SharedBy } from './lines';
 export { type FilmSize, inOtherSize, isOfSize, type TradeSize, tradeSize, tradeSizes } from './other-size';
-export { type Consumption, consumptionOf, startingRates } from './rates';
+export { type Consumption, consumptionOf, runConsumption, startingRates } from './rates';
 export {
   type CostLine,
   type CostShare,

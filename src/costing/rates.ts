@@ -1,4 +1,4 @@
-import type { Rates } from '../model';
+import type { Rates, Settings } from '../model';
 import { fromMass, fromVolume, type Microlitres, type Milligrams } from '../units';
 
 /** Ink and powder on film. */
@@ -29,3 +29,22 @@ export const consumptionOf = (
   white: Math.round((white / SQUARE_MILLIMETRES) * rates.white) as Microlitres,
   powder: Math.round((white / SQUARE_MILLIMETRES) * rates.powder) as Milligrams,
 });
+
+/** Ink of cleanings that a run takes, of colour and of white alike: half of it each. */
+export const cleaned = ({ maintenance }: Settings['costs']): number =>
+  Math.round((maintenance.cleanings * maintenance.cleaning) / 2);
+
+/** What a run takes: by the areas it prints in full, and the ink that each run takes, whatever it prints. */
+export function runConsumption(
+  coverage: { readonly colour: number; readonly white: number },
+  { rates, costs }: Pick<Settings, 'rates' | 'costs'>,
+): Consumption {
+  const { colour, white, powder } = consumptionOf(coverage, rates);
+  const { start } = costs.maintenance;
+  const each = cleaned(costs);
+  return {
+    colour: (colour + start.colour + each) as Microlitres,
+    white: (white + start.white + each) as Microlitres,
+    powder,
+  };
+}

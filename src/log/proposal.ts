@@ -1,4 +1,4 @@
-import { type Consumption, type CoverageOf, consumptionOf } from '../costing';
+import { type Consumption, type CoverageOf, runConsumption } from '../costing';
 import { runSpans } from '../cutting';
 import { type LaidRun, layRun, runFigures } from '../layout';
 import type { Book, Closing, Copy, Run, Settings, Spoilage } from '../model';
@@ -98,7 +98,7 @@ function usedPowder(book: Book, run: string, byRates: Consumption | null): Closi
 export function proposeClosing(
   book: Book,
   id: string,
-  { rates, station }: Pick<Settings, 'rates' | 'station'>,
+  settings: Pick<Settings, 'rates' | 'costs' | 'station'>,
   coverageOf: CoverageOf,
   { now, day }: { readonly now: Closing['at']; readonly day: LocalDate },
 ): Omit<Closing, 'changed'> | null {
@@ -112,12 +112,12 @@ export function proposeClosing(
   const orderOf = new Map(laid.copies.map((copy) => [copy.id as string, copy.order.id as string]));
   const isPressed = (copy: string) =>
     records.get(copy)?.role !== 'over' && orders.get(orderOf.get(copy) ?? '')?.wants !== 'transfers';
-  const made = workOf(book, laid, station, new Date(now));
+  const made = workOf(book, laid, settings.station, new Date(now));
   const work = made.ok ? made.value : null;
   const done = ticked(Object.values(book.tick).filter((tick) => tick.run === run.id));
   const nothing = asSeconds(0);
   const coverage = runCoverage(book, laid, coverageOf);
-  const byRates = coverage && consumptionOf(coverage, rates);
+  const byRates = coverage && runConsumption(coverage, settings);
   const length = film.kind === 'roll' ? figures.length : laid.lengthUsed;
   const amounts = { film: um(length), sheets: figures.sheets };
   const inks = {
@@ -134,7 +134,7 @@ export function proposeClosing(
       copies: laid.copies.length,
       garments: laid.copies.filter((copy) => isPressed(copy.id)).length,
       spans: runSpans(laid).length,
-      closings: closingsOf(book, laid, work, isPressed, station),
+      closings: closingsOf(book, laid, work, isPressed, settings.station),
       copyArea: laid.copies.reduce((sum, { width, length: along }) => sum + (width * along) / 1e6, 0),
       coverage,
     },
@@ -149,7 +149,7 @@ export function proposeClosing(
       ...inks,
       powder: usedPowder(book, run.id, byRates),
       time: work
-        ? tickedTime(work, done, station.hands)
+        ? tickedTime(work, done, settings.station.hands)
         : { printer: null, hands: null, press: null, oven: null },
     },
     spoiled: spoiledOf(book, run),

@@ -89,11 +89,11 @@ const closed = closeIt(pressed, run, ids(), taken(pressed));
 
 describe('closing a run', () => {
   it('takes ink, powder and blanks once, and no film a second time', () => {
-    // 3 x 80 cm2 at 14 ml and 100 g a square metre: 336 ul of white, 2.4 g of powder.
+    // 3 x 80 cm2 at 14 ml and 100 g a square metre: 336 ul of white, 2.4 g of powder; half of a cleaning of 3 ml is white.
     expect(amounts(pressed)).toEqual([10_000_000 - 280_000, 500_000, 2_000_000, 5]);
-    expect(amounts(closed)).toEqual([10_000_000 - 280_000, 500_000 - 336, 2_000_000 - 2_400, 2]);
+    expect(amounts(closed)).toEqual([10_000_000 - 280_000, 500_000 - 336 - 1500, 2_000_000 - 2_400, 2]);
     expect(closed.closing[run]).toMatchObject({
-      planned: { film: 280_000, white: 336, powder: 2_400 },
+      planned: { film: 280_000, white: 336 + 1500, powder: 2_400 },
       lots: { white: 'W-1', powder: 'P-1', colour: '' },
       work: { copies: 3, garments: 3 },
     });

@@ -1,4 +1,5 @@
 import type { Closing, Driver, Quantity, Settings, Tunable } from '../../model';
+import { cleaned } from '../rates';
 import type { Finding, Rate } from './finding';
 import { driverOf, plannedOf } from './runs';
 
@@ -10,10 +11,6 @@ export interface Change {
 }
 
 type Tuned = Pick<Settings, 'rates' | 'station' | 'costs'>;
-
-/** Of one ink, what the cleanings of a run take: half of it. */
-const cleaned = ({ maintenance }: Settings['costs']): number =>
-  Math.round((maintenance.cleanings * maintenance.cleaning) / 2);
 
 const isInk = (quantity: Quantity): quantity is 'colour' | 'white' =>
   quantity === 'colour' || quantity === 'white';
