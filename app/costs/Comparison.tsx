@@ -70,15 +70,17 @@ export function Comparison({ film, bench, hasOrders, cost, remark, onTake }: Com
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const [own, setOwn] = useState<readonly Way[]>([]);
-  const [laidOut, setLaidOut] = useState<Book | null>(null);
+  const [laidOut, setLaidOut] = useState<{ book: Book; copies: number } | null>(null);
   const { trying, share, found, start, stop } = useTrials();
   const times = useTimes(found, book);
   const listed = [...waysOf(book, film, words, hasOrders), ...own];
   const lay = () => {
     const now = useShop.getState().book;
-    setLaidOut(now);
+    const own = bench(now);
+    const copies = Object.values(own.book.copy).filter(({ run }) => run === own.run.id).length;
+    setLaidOut({ book: now, copies });
     void start(
-      bench(now),
+      own,
       listed.map(({ trial }) => trial),
     );
   };
@@ -88,11 +90,9 @@ export function Comparison({ film, bench, hasOrders, cost, remark, onTake }: Com
   useEffect(() => {
     if (own.length >= 0) begin.current();
   }, [own]);
-  const isStale = laidOut !== null && changesLayout(book, laidOut);
+  const isStale = laidOut !== null && changesLayout(book, laidOut.book);
   const least = Math.min(...found.filter(({ tried }) => tried.leftOut === 0).map(({ tried }) => tried.cost));
-  const { book: benchBook, run } = bench(book);
-  const copies =
-    found[0]?.places.length ?? Object.values(benchBook.copy).filter((copy) => copy.run === run.id).length;
+  const copies = found[0]?.places.length ?? laidOut?.copies ?? 0;
   const add = (way: Way) => setOwn([...own.filter(({ label }) => label !== way.label), way]);
   return (
     <>

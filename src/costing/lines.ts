@@ -1,5 +1,5 @@
 import type { Costs, Heater, Rates, RunUse } from '../model';
-import { asMilliMinor, asSeconds, type MilliMinor } from '../units';
+import { asMilliMinor, asSeconds, type MilliMinor, sum } from '../units';
 import { type Formula, type Term, worthOf } from './formula';
 
 /** What a run costs, in the order in which it is told. */
@@ -84,7 +84,6 @@ function filmLine({ film, transfers }: RunUse, { filmBy }: Costs): Line {
 function inkLines({ transfers }: RunUse, costs: Costs, rates: Rates): Line[] {
   const colours = transfers.map(({ copies, colour }) => copies * colour);
   const whites = transfers.map(({ copies, white }) => copies * white);
-  const sum = (areas: readonly number[]) => areas.reduce((all, area) => all + area, 0);
   const { day, runsADay, cleaning, cleanings, start } = costs.maintenance;
   const inks = [costs.colourInk, costs.whiteInk].filter((price) => price !== null);
   const mean = inks.length === 0 ? null : asMilliMinor(inks.reduce((a, b) => a + b, 0) / inks.length);

@@ -7,7 +7,7 @@ import {
   validateSchedule,
 } from '../../src/pressing/schedule';
 import { shortestOf } from './exhaustive';
-import { flowShop, jobShop, johnson, smallShop, taillard } from './shops';
+import { flowShop, jobShop, johnson, smallShop, taillard, taskOn } from './shops';
 
 function searched(problem: ScheduleProblem, iterations: number) {
   const scheduler = createScheduler(problem, { seed: 1, cycle: iterations, earlier: null });
@@ -145,12 +145,6 @@ describe('a schedule after something was done', () => {
 });
 
 describe('a chain', () => {
-  const task = (duration: number, resource: number, after: number[] = []) => ({
-    duration,
-    uses: [{ resource, from: 0, to: duration, setting: 0 }],
-    after: after.map((before) => ({ task: before, lag: 0 })),
-    fixed: null,
-  });
   /** Print, cut off, powder; hands that are busy with something long that was begun at 0. */
   const problem: ScheduleProblem = {
     now: 0,
@@ -158,7 +152,7 @@ describe('a chain', () => {
       { units: [{ free: 0, setting: 0 }], setup: null },
       { units: [{ free: 500, setting: 0 }], setup: null },
     ],
-    tasks: [task(100, 0), task(10, 1, [0]), task(20, 1, [1])],
+    tasks: [taskOn(100, 0), taskOn(10, 1, [0]), taskOn(20, 1, [1])],
     chains: [{ tasks: [0, 1, 2], limit: 60 }],
     dues: [{ task: 2, at: 100, weight: 1 }],
   };

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { ScheduleProblem } from '../../src/pressing/schedule';
+import type { ScheduleProblem, Task } from '../../src/pressing/schedule';
 
 /** Jobs over machines, one unit each: every job a route of (machine, time), one operation after the other. */
 export function jobShop(jobs: readonly (readonly (readonly [number, number])[])[]): ScheduleProblem {
@@ -51,6 +51,14 @@ export function johnson(times: readonly (readonly [number, number])[]): number {
   }
   return doneB;
 }
+
+/** A task that holds one resource all the time, behind others. */
+export const taskOn = (duration: number, resource: number, after: number[] = []): Task => ({
+  duration,
+  uses: [{ resource, from: 0, to: duration, setting: 0 }],
+  after: after.map((before) => ({ task: before, lag: 0 })),
+  fixed: null,
+});
 
 /** Small problems: up to five tasks over hands and one press that is set up. */
 export const smallShop = fc

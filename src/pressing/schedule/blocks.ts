@@ -12,6 +12,25 @@ export interface Block {
   readonly after: readonly number[];
 }
 
+/**
+ * Lists blocks, each after those that it waits for.
+ * @param next which of those that may come next does, by its place among them
+ */
+export function inTurn(blocks: readonly Block[], next: (ready: readonly number[]) => number): number[] {
+  const waiting = blocks.map(({ before }) => before.length);
+  const ready = blocks.flatMap((_, index) => (waiting[index] === 0 ? [index] : []));
+  const sequence: number[] = [];
+  while (ready.length > 0) {
+    const chosen = ready.splice(next(ready), 1);
+    sequence.push(...chosen);
+    for (const follower of chosen.flatMap((block) => blocks[block]?.after ?? [])) {
+      waiting[follower] = (waiting[follower] ?? 0) - 1;
+      if (waiting[follower] === 0) ready.push(follower);
+    }
+  }
+  return sequence;
+}
+
 /** Parts the tasks that are not fixed into blocks. A chain that has begun goes on as single tasks, its last ones first in line. */
 export function blocksOf({ tasks, chains }: ScheduleProblem): Block[] {
   const groups: { tasks: number[]; limit: number | null }[] = [];

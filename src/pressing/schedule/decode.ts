@@ -1,4 +1,4 @@
-import type { Block } from './blocks';
+import { type Block, inTurn } from './blocks';
 import { pathsOf } from './paths';
 import { Placing } from './placing';
 import type { Schedule, ScheduleProblem } from './problem';
@@ -88,38 +88,29 @@ export function dispatch(
   isSooner: (a: number, b: number) => boolean,
 ): number[] {
   placing.clear();
-  const waiting = blocks.map(({ before }) => before.length);
-  const ready = blocks.flatMap((_, index) => (waiting[index] === 0 ? [index] : []));
   // What is taken only makes others begin later, so that an old time need be looked at again only if it is the soonest;
   // but where a unit was set up, others of that setting may begin sooner.
   const soonest = blocks.map(() => Number.NEGATIVE_INFINITY);
-  const sequence: number[] = [];
-  while (ready.length > 0) {
-    let chosen = 0;
-    for (let isKnown = false; !isKnown; ) {
-      chosen = 0;
-      for (let at = 1; at < ready.length; at += 1) {
-        const [other = 0, best = 0] = [ready[at], ready[chosen]];
-        const difference = (soonest[other] ?? 0) - (soonest[best] ?? 0);
-        if (difference < 0 || (difference === 0 && isSooner(other, best))) chosen = at;
-      }
+  const first = (ready: readonly number[]) =>
+    ready.reduce((chosen, block, at) => {
+      const best = ready[chosen] ?? 0;
+      const difference = (soonest[block] ?? 0) - (soonest[best] ?? 0);
+      return difference < 0 || (difference === 0 && isSooner(block, best)) ? at : chosen;
+    }, 0);
+  return inTurn(blocks, (ready) => {
+    for (;;) {
+      const chosen = first(ready);
       const number = ready[chosen] ?? 0;
       const block = blocks[number];
-      const start = block ? placing.set(block) : 0;
-      isKnown = start === soonest[number];
+      if (!block) return chosen;
+      const start = placing.set(block);
+      if (start === soonest[number]) {
+        if (placing.take(block)) soonest.fill(Number.NEGATIVE_INFINITY);
+        return chosen;
+      }
       soonest[number] = start;
     }
-    const [number = 0] = ready.splice(chosen, 1);
-    const block = blocks[number];
-    if (!block) break;
-    if (placing.take(block)) soonest.fill(Number.NEGATIVE_INFINITY);
-    sequence.push(number);
-    for (const follower of block.after) {
-      waiting[follower] = (waiting[follower] ?? 0) - 1;
-      if (waiting[follower] === 0) ready.push(follower);
-    }
-  }
-  return sequence;
+  });
 }
 
 /** What was placed, and how good it is. */

@@ -1,6 +1,7 @@
 import { type Block, blocksOf } from './blocks';
 import { type Decoder, decode, decoderOf } from './decode';
 import { inPlaces } from './moves';
+import { followersOf } from './paths';
 import type { Schedule, ScheduleProblem } from './problem';
 
 /**
@@ -8,10 +9,7 @@ import type { Schedule, ScheduleProblem } from './problem';
  * and blocks keep their numbers. What is fixed, and from when units are free, is left out: an order is found by it, not times.
  */
 function mirrored({ tasks, resources, chains }: ScheduleProblem): ScheduleProblem {
-  const followers: { task: number; lag: number }[][] = tasks.map(() => []);
-  tasks.forEach(({ after }, index) => {
-    for (const { task, lag } of after) followers[task]?.push({ task: index, lag });
-  });
+  const followers = followersOf(tasks);
   return {
     now: 0,
     tasks: tasks.map(({ duration, uses, fixed }, index) => ({

@@ -11,11 +11,10 @@ export interface Paths {
 }
 
 /**
- * Heads and tails of all tasks.
- * @throws RangeError if tasks wait for one another in a circle, or for one that is not there
+ * For each task those that wait for it, and how long after it at the least.
+ * @throws RangeError if a task waits for one that is not there
  */
-export function pathsOf({ tasks, now }: ScheduleProblem): Paths {
-  const waiting = tasks.map(({ after }) => after.length);
+export function followersOf(tasks: ScheduleProblem['tasks']): { task: number; lag: number }[][] {
   const followers: { task: number; lag: number }[][] = tasks.map(() => []);
   tasks.forEach(({ after }, index) => {
     for (const { task, lag } of after) {
@@ -23,6 +22,16 @@ export function pathsOf({ tasks, now }: ScheduleProblem): Paths {
       followers[task]?.push({ task: index, lag });
     }
   });
+  return followers;
+}
+
+/**
+ * Heads and tails of all tasks.
+ * @throws RangeError if tasks wait for one another in a circle, or for one that is not there
+ */
+export function pathsOf({ tasks, now }: ScheduleProblem): Paths {
+  const waiting = tasks.map(({ after }) => after.length);
+  const followers = followersOf(tasks);
   const order = tasks.flatMap((_, index) => (waiting[index] === 0 ? [index] : []));
   for (let at = 0; at < order.length; at += 1) {
     for (const { task } of followers[order[at] ?? 0] ?? []) {

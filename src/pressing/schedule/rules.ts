@@ -1,4 +1,4 @@
-import type { Block } from './blocks';
+import { type Block, inTurn } from './blocks';
 import { type Decoder, dispatch } from './decode';
 import { pathsOf } from './paths';
 import type { ScheduleProblem } from './problem';
@@ -22,23 +22,9 @@ function byKey(blocks: readonly Block[], keyOf: Key): (a: number, b: number) => 
 /** Blocks in the order of a key, the smallest first, each after those that it waits for. */
 export function inOrder(blocks: readonly Block[], keyOf: Key): number[] {
   const isSooner = byKey(blocks, keyOf);
-  const waiting = blocks.map(({ before }) => before.length);
-  const ready = blocks.flatMap((_, index) => (waiting[index] === 0 ? [index] : []));
-  const sequence: number[] = [];
-  while (ready.length > 0) {
-    let at = 0;
-    for (let other = 1; other < ready.length; other += 1) {
-      if (isSooner(ready[other] ?? 0, ready[at] ?? 0)) at = other;
-    }
-    const [next] = ready.splice(at, 1);
-    if (next === undefined) break;
-    sequence.push(next);
-    for (const follower of blocks[next]?.after ?? []) {
-      waiting[follower] = (waiting[follower] ?? 0) - 1;
-      if (waiting[follower] === 0) ready.push(follower);
-    }
-  }
-  return sequence;
+  return inTurn(blocks, (ready) =>
+    ready.reduce((best, block, at) => (isSooner(block, ready[best] ?? 0) ? at : best), 0),
+  );
 }
 
 /** The setting that is asked for the longest; 0 if none is. */

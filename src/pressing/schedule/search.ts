@@ -33,8 +33,9 @@ const WARMTH = { first: 0.1, again: 0.03 };
 const WHOLE = 0.5;
 
 /**
- * Searches sequences: those of priority rules or of the earlier schedule first, then moves by simulated annealing (Kirkpatrick, Gelatt & Vecchi, Science
- * 220, 671-680, 1983), each move justified: the better of its schedule as it comes, and pushed late and back, is what counts.
+ * Searches sequences: those of priority rules or of the earlier schedule first, then moves by simulated annealing (Kirkpatrick,
+ * Gelatt & Vecchi, Science 220, 671-680, 1983), each move justified: the better of its schedule as it comes, and pushed late and
+ * back, is what counts.
  * Deterministic for (problem, options, iterations).
  * @throws RangeError if tasks wait for one another in a circle
  */

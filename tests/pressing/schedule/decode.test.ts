@@ -6,7 +6,7 @@ import { decode, decoderOf, decodeWithin } from '../../../src/pressing/schedule/
 import { justifier } from '../../../src/pressing/schedule/justify';
 import { inPlaces } from '../../../src/pressing/schedule/moves';
 import { starts } from '../../../src/pressing/schedule/rules';
-import { smallShop } from '../shops';
+import { smallShop, taskOn } from '../shops';
 
 /** A small shop made ready, and two sequences of its blocks by places drawn at random. */
 const sequences = fc.tuple(smallShop, fc.infiniteStream(fc.nat(100))).map(([problem, places]) => {
@@ -56,16 +56,10 @@ describe('a sequence', () => {
 describe('a schedule with a gap', () => {
   it('is closed by pushing it late and back', () => {
     // Hands do first what could wait, and the printer waits for what they do then.
-    const task = (duration: number, resource: number, after: number[] = []) => ({
-      duration,
-      uses: [{ resource, from: 0, to: duration, setting: 0 }],
-      after: after.map((before) => ({ task: before, lag: 0 })),
-      fixed: null,
-    });
     const unit = { free: 0, setting: null };
     const problem = {
       now: 0,
-      tasks: [task(4, 1), task(1, 1), task(8, 0, [1])],
+      tasks: [taskOn(4, 1), taskOn(1, 1), taskOn(8, 0, [1])],
       resources: [
         { units: [unit], setup: null },
         { units: [unit], setup: null },
