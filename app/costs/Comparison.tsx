@@ -25,8 +25,8 @@ function costOf(found: Found, laid: LaidRun): Minor {
   return known;
 }
 
-/** Schedules built to tell how long a run would take. */
-const SCHEDULES = 60;
+/** Sequences tried to tell how long a run would take. */
+const SEQUENCES = 60;
 const SEED = 1;
 
 /** Seconds from the first print to the last bag of what was found; `null` where there is no timeline. */
@@ -42,7 +42,7 @@ function useTimes(found: readonly Found[], book: Book): ReadonlyMap<Found, numbe
       const told = (time: number | null) => setTimes((now) => new Map(now).set(each, time));
       if (!work?.ok) told(null);
       else {
-        void findSchedule(work.value.problem, { seed: SEED, iterations: SCHEDULES, earlier: null })
+        void findSchedule(work.value.problem, { seed: SEED, iterations: SEQUENCES, earlier: null })
           .then(({ schedule }) => told(schedule.makespan))
           .catch(() => told(null));
       }

@@ -1,5 +1,5 @@
 import type { LaidCopy } from '../layout';
-import type { Micrometres } from '../units';
+import { countBy, type Micrometres } from '../units';
 
 /** How many copies of a transfer there are, and what it takes to know one by sight. */
 export interface Tally {
@@ -42,7 +42,7 @@ export function tallyByTransfer(copies: readonly LaidCopy[]): Tally[] {
 export function tallyByOrder(
   copies: readonly LaidCopy[],
 ): { readonly code: string; readonly count: number }[] {
-  const counts = new Map<string, number>();
-  for (const { order } of copies) counts.set(order.code, (counts.get(order.code) ?? 0) + 1);
-  return [...counts].map(([code, count]) => ({ code, count })).sort((a, b) => (a.code < b.code ? -1 : 1));
+  return [...countBy(copies, ({ order }) => order.code)]
+    .map(([code, count]) => ({ code, count }))
+    .sort((a, b) => (a.code < b.code ? -1 : 1));
 }

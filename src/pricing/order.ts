@@ -2,7 +2,7 @@ import type { CostKind, CostShare, CostSheet } from '../costing';
 import { garmentPrice, newDesigns, type OrderRuns, type RunCosts } from '../costing/run';
 import { sheetStart } from '../layout';
 import { type Book, type Costs, garmentsByOrder, type Order, type Pricing, transfersByOrder } from '../model';
-import { asMinor, um } from '../units';
+import { asMinor, countBy, um } from '../units';
 import { type Price, type PricedGarments, type Print, priceOf } from './price';
 
 /** What of a share is not of these kinds, before rounding. */
@@ -63,10 +63,9 @@ export function orderPrice(
   const isPaidByFee = pricing.artworkFee > 0 && designs > 0;
   const kinds = new Set<CostKind>([...garmentKinds, ...(isPaidByFee ? (['artwork'] as const) : [])]);
   const found = costsByTransfer(order.id, runs, kinds);
-  const charged = new Map<string, number>();
-  for (const { transfer, role } of Object.values(book.copy)) {
-    if (role !== 'over') charged.set(transfer, (charged.get(transfer) ?? 0) + 1);
-  }
+  const charged = countBy(Object.values(book.copy), ({ transfer, role }) =>
+    role === 'over' ? null : transfer,
+  );
   const prints = (transfersByOrder(book).get(order.id) ?? []).map((transfer): Print => {
     const { cost, length } = found.get(transfer.id) ?? { cost: 0, length: 0 };
     return {

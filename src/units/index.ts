@@ -9,6 +9,7 @@ export {
   toMass,
   toVolume,
 } from './amount';
+export { countBy } from './count-by';
 export { type DateOrder, type DateProblem, type LocalDate, parseDate } from './date';
 export { asSeconds, type DurationProblem, fromMinutes, parseDuration, type Seconds } from './duration';
 export { inOrder } from './in-order';

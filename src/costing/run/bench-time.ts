@@ -1,6 +1,6 @@
 import type { RunUse, Station } from '../../model';
 import type { Job, JobKind, Work } from '../../pressing';
-import { asSeconds, type Seconds } from '../../units';
+import { asSeconds, countBy, type Seconds } from '../../units';
 
 type Room = keyof RunUse['transfers'][number]['seconds'];
 
@@ -34,19 +34,6 @@ function heldBy(work: Work, task: number, worker: Work['workers'][number]): numb
   );
 }
 
-/** How many of a job's copies are of each transfer. */
-function countedBy(
-  copies: Job['copies'],
-  transferOf: (copy: Job['copies'][number]) => string | undefined,
-): Map<string, number> {
-  const counts = new Map<string, number>();
-  for (const copy of copies) {
-    const transfer = transferOf(copy);
-    if (transfer !== undefined) counts.set(transfer, (counts.get(transfer) ?? 0) + 1);
-  }
-  return counts;
-}
-
 /**
  * Adds up a run's work. A job's hands are shared equally among its copies; a press that is used warms up once, and so does an oven,
  * as long as a press does.
@@ -68,7 +55,7 @@ export function benchTime(
     if (job.kind === 'print') line.printed += work.problem.tasks[task]?.duration ?? 0;
     if (job.kind === 'line') line.cure = work.problem.tasks[task]?.duration ?? 0;
     const room = roomOf[job.kind];
-    for (const [transfer, copies] of countedBy(job.copies, transferOf)) {
+    for (const [transfer, copies] of countBy(job.copies, transferOf)) {
       const share = copies / job.copies.length;
       let own = hands.get(transfer);
       if (!own) {

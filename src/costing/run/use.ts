@@ -2,7 +2,7 @@ import { type LaidRun, sheetAt, takenOffRoll } from '../../layout';
 import type { Book, Costs, Garment, Id, Order, RunUse, Station, Transfer } from '../../model';
 import { garmentsByOrder } from '../../model';
 import { workOf } from '../../pressing';
-import { asMinor, asSeconds, type Minor, toMm } from '../../units';
+import { asMinor, asSeconds, countBy, type Minor, toMm } from '../../units';
 import type { CoverageOf } from '..';
 import { type BenchTime, benchTime } from './bench-time';
 import { newDesigns } from './designs';
@@ -110,22 +110,20 @@ export function runUse(
   const { film } = run;
   const { transfers, orders } = recordsOf(book, run);
   const byTransfer = new Map<string, LaidRun['copies'][number][]>();
-  const here = new Map<string, number>();
   const transferOf = new Map<string, string>();
   for (const copy of run.copies) {
     const own = byTransfer.get(copy.transfer.id);
     if (own) own.push(copy);
     else byTransfer.set(copy.transfer.id, [copy]);
-    here.set(copy.order.id, (here.get(copy.order.id) ?? 0) + 1);
     transferOf.set(copy.id, copy.transfer.id);
   }
   const work = workOf(book, run, station, ANY_DAY);
   const time = work.ok ? benchTime(work.value, station, (copy) => transferOf.get(copy)) : null;
-  const counts = new Map<string, number>();
-  for (const { transfer } of Object.values(book.copy)) {
-    const order = book.transfer[transfer]?.order;
-    if (order) counts.set(order, (counts.get(order) ?? 0) + 1);
-  }
+  const here = countBy(run.copies, (copy): string => copy.order.id);
+  const counts = countBy(
+    Object.values(book.copy),
+    ({ transfer }): string | undefined => book.transfer[transfer]?.order,
+  );
   const garments = garmentsByOrder(book);
   return {
     film:
