@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { PNG } from 'pngjs';
 import { readPngHeader } from '../src/artwork';
-import { seededRandom } from '../src/packing/random';
+import { seededRandom } from '../src/units';
 import { composed, difference, type Picture, paint } from '../tests/output/print-image/reference';
 import { readPdf } from '../tests/output/read-pdf';
 import { giveArtwork, pngOf, storedCopies } from './print-image';

@@ -1,11 +1,11 @@
 import { create } from 'zustand';
+import type { PrintImage } from '../../src/output/print-image';
 import {
   type ImageProblem,
   type ImageSource,
   sweepPrivateFiles,
   writeImages,
-} from '../../src/output/browser';
-import type { PrintImage } from '../../src/output/print-image';
+} from '../../src/output/print-image/browser';
 import { stopLooking } from '../store/offers';
 import { waysNow } from '../store/selectors';
 import { useShop } from '../store/shop';

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { Book } from '../../src/model';
-import type { ImageSource } from '../../src/output/browser';
+import type { ImageSource } from '../../src/output/print-image/browser';
 import { loadArtworkFile } from '../store/artwork';
 
 /** The artwork at hand, by id; `null` while it is looked for. An id that is not there has lost its file. */

@@ -1,4 +1,4 @@
-import { hasPrivateFiles, type ImageTarget, openPrivateFolder } from '../../src/output/browser';
+import { hasPrivateFiles, type ImageTarget, openPrivateFolder } from '../../src/output/print-image/browser';
 import { download } from '../parts/download';
 
 /** What the File System Access API adds to a window; not every browser has it. */

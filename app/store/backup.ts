@@ -2,7 +2,7 @@ import { openArtwork } from '../../src/artwork/browser';
 import { editSettings } from '../../src/editing';
 import { artworkInUse, type Book } from '../../src/model';
 import type { BundleProblem } from '../../src/output/backup';
-import { openArchivist } from '../../src/output/browser';
+import { openArchivist } from '../../src/output/backup/browser';
 import { fail, ok, type Result } from '../../src/units';
 import { download } from '../parts/download';
 import { keepArtwork, loadArtworkFile } from './artwork';

@@ -1,5 +1,4 @@
 export type { CoverageOf } from './coverage';
-export { filmCost, runCost } from './film';
 export { type Factor, type Formula, worthOf } from './formula';
 export type { CostKind, Gap, SharedBy } from './lines';
 export { type FilmSize, inOtherSize, isOfSize, type TradeSize, tradeSize, tradeSizes } from './other-size';

@@ -9,9 +9,16 @@ import {
   enter,
 } from '../editing';
 import type { Closing, Film, Id, Instant, Stage } from '../model';
-import { seededRandom } from '../packing/random';
 import { sumsOf } from '../stock';
-import { asSeconds, fromUnit, type LocalDate, type Microlitres, type Milligrams, um } from '../units';
+import {
+  asSeconds,
+  fromUnit,
+  type LocalDate,
+  type Microlitres,
+  type Milligrams,
+  seededRandom,
+  um,
+} from '../units';
 
 /** What the demo's stock and its spoiled copies are called. */
 export interface DemoStockWords {

@@ -1,5 +1,4 @@
-import { filmCost } from '../costing';
-import type { Book, Film, Id, StockItem, Supply } from '../model';
+import { type Book, type Film, filmCost, type Id, type StockItem, type Supply } from '../model';
 import { amountOf, entryProblem, standing } from '../stock';
 import { asMinor, type Micrometres, um } from '../units';
 import { addFilm } from './films';

@@ -1,5 +1,4 @@
-import { runCost } from '../costing';
-import { type Book, draftRun, type Film, type Id, type Order, type Place, type Run } from '../model';
+import { type Book, draftRun, type Film, type Id, type Order, type Place, type Run, runCost } from '../model';
 import { createPlanner, type Plan, type Problem } from '../packing';
 import { type Micrometres, type Minor, um } from '../units';
 import { takenOffRoll } from './figures';

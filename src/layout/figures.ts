@@ -1,4 +1,4 @@
-import { runCost } from '../costing';
+import { runCost } from '../model';
 import { type Micrometres, type Minor, um } from '../units';
 import { sheetAt, sheetStart } from './film-shape';
 import { furthestEnd, type LaidRun } from './laid';

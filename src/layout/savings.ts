@@ -1,5 +1,4 @@
-import { runCost } from '../costing';
-import type { Book } from '../model';
+import { type Book, runCost } from '../model';
 import type { Plan } from '../packing';
 import { asMinor, fromMm, type Micrometres, type Minor, um } from '../units';
 import { runFigures, takenOffRoll } from './figures';

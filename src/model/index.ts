@@ -38,6 +38,7 @@ export {
 export type { Closing, Rates } from './closing';
 export { draftRun } from './draft-run';
 export { type Id, type Instant, instant } from './fields';
+export { filmCost, runCost } from './film-cost';
 export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
 export {
   type DesignSize,

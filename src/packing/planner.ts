@@ -1,10 +1,9 @@
-import type { Micrometres } from '../units';
+import { type Micrometres, seededRandom } from '../units';
 import { assemble, placementsOf, rectOf } from './assemble';
 import { leastFilm, leastOnLastSheet } from './bounds';
 import type { Limits } from './build';
 import { cutStages, cutTree } from './cut-tree';
 import type { Placement, Plan, Problem } from './problem';
-import { seededRandom } from './random';
 import { type Idea, Search } from './search';
 import { type Strip, stripOf, tooLarge } from './strip';
 

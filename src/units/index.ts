@@ -42,6 +42,7 @@ export {
   parseMoney,
   parsePrice,
 } from './money';
+export { seededRandom } from './random';
 export { fail, ok, type Result } from './result';
 export { parseShare, type ShareProblem } from './share';
 export { sum } from './sum';

@@ -1,6 +1,5 @@
 import { createPlanner, type Problem } from '../../src/packing';
-import { seededRandom } from '../../src/packing/random';
-import { fromMm, um } from '../../src/units';
+import { fromMm, seededRandom, um } from '../../src/units';
 import { percentile, printTable } from './table';
 
 /** A day of so many copies in transfers of eight, on a 560 mm roll. */

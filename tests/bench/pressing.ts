@@ -4,7 +4,6 @@ import { applyEdit, setPlaces } from '../../src/editing';
 import { layRun, placesOf, problemOf } from '../../src/layout';
 import { type Book, runOf, type Station } from '../../src/model';
 import { createPlanner } from '../../src/packing';
-import { seededRandom } from '../../src/packing/random';
 import { asTicked, startingStation, type Work, workOf } from '../../src/pressing';
 import {
   type Chain,
@@ -13,7 +12,7 @@ import {
   type Task,
   type Use,
 } from '../../src/pressing/schedule';
-import { fromMm, type LocalDate } from '../../src/units';
+import { fromMm, type LocalDate, seededRandom } from '../../src/units';
 import { context, NOW, smallBook } from '../editing/book';
 import { printTable } from './table';
 

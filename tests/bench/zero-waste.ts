@@ -1,6 +1,5 @@
 import type { Piece, Problem } from '../../src/packing';
-import { seededRandom } from '../../src/packing/random';
-import { um } from '../../src/units';
+import { seededRandom, um } from '../../src/units';
 import { planFor } from './plan-for';
 import { mean, printTable } from './table';
 

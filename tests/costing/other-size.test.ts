@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { inOtherSize, runCost } from '../../src/costing';
-import { rollWidths, sheetSizes } from '../../src/model';
+import { inOtherSize } from '../../src/costing';
+import { rollWidths, runCost, sheetSizes } from '../../src/model';
 import { asMinor, fromMm, um } from '../../src/units';
 import { smallBook } from '../editing/book';
 

@@ -1,4 +1,4 @@
-import { seededRandom } from '../../src/packing/random';
+import { seededRandom } from '../../src/units';
 
 /** How a camera sees a code on a screen. Angles are degrees; lengths are pixels of the frame. */
 export interface Shot {

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createPlanner, type Piece, type Problem, validatePlan } from '../../src/packing';
-import { seededRandom } from '../../src/packing/random';
-import { um } from '../../src/units';
+import { seededRandom, um } from '../../src/units';
 import { anySheets, bareRoll, piece } from './problems';
 
 const SIDE = 1000;

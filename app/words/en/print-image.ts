@@ -1,5 +1,5 @@
-import type { ImageProblem } from '../../../src/output/browser';
 import type { Part } from '../../../src/output/print-image';
+import type { ImageProblem } from '../../../src/output/print-image/browser';
 import { counted, roughSize, type Ways } from '../format';
 
 const images = (count: number, ways: Ways) => counted(count, 'image', 'images', ways);

@@ -7,7 +7,7 @@ import {
   type PDFImage,
   type PDFPage,
 } from '@cantoo/pdf-lib';
-import { type PdfFacts, trueSizeDocument } from '../pdf-document';
+import { type PdfFacts, trueSizeDocument } from '../pdf/document';
 import { type LineMark, type Mark, type Page, PT, type TextMark, type Tone, type Weight } from './marks';
 
 /** Font files (TrueType or WOFF) of each weight; a character is taken from the first that has it. */

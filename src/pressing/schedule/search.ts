@@ -1,4 +1,4 @@
-import { seededRandom } from '../../packing/random';
+import { seededRandom } from '../../units';
 import { blocksOf } from './blocks';
 import { type ScheduleBound, scheduleBound } from './bounds';
 import { decode, decoderOf, decodeWithin } from './decode';

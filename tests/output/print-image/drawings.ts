@@ -1,4 +1,4 @@
-import { seededRandom } from '../../../src/packing/random';
+import { seededRandom } from '../../../src/units';
 import { type Picture, paint } from './reference';
 
 type Colour = readonly [number, number, number, number];

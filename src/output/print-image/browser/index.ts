@@ -1,17 +1,10 @@
-import { proxy, type Remote, wrap } from 'comlink';
-import { fail, type Result } from '../../units';
-import type { Archivist } from './backup.worker';
-import type { ImageJob, ImageProblem, Printer } from './print-job';
+import { proxy, wrap } from 'comlink';
+import { fail, type Result } from '../../../units';
+import type { ImageJob, ImageProblem, Printer } from './image-worker/job';
 import { svgBands } from './svg-band';
 
-export type { ImageProblem, ImageSource, ImageTarget } from './print-job';
+export type { ImageProblem, ImageSource, ImageTarget } from './image-worker/job';
 export { hasPrivateFiles, openPrivateFolder, sweepPrivateFiles } from './private-files';
-
-/** Packs and unpacks backups in a worker until it is closed. */
-export function openArchivist(): { archivist: Remote<Archivist>; close(): void } {
-  const worker = new Worker(new URL('./backup.worker.ts', import.meta.url), { type: 'module' });
-  return { archivist: wrap<Archivist>(worker), close: () => worker.terminate() };
-}
 
 /**
  * Writes print-ready images in a worker of their own.

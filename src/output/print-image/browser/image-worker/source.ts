@@ -1,6 +1,6 @@
-import { decodeImage } from '../../../artwork/browser/read-artwork';
-import { createResampler, type PixelSize } from '../../print-image';
-import type { ImageSource, SvgBand } from '../print-job';
+import { decodeImage } from '../../../../artwork/browser/read-artwork';
+import { createResampler, type PixelSize } from '../..';
+import type { ImageSource, SvgBand } from './job';
 
 /** Rows that are read from a canvas together. */
 const BAND = 256;

@@ -1,5 +1,5 @@
-import type { Film, Roll } from '../model';
 import { asMinor, costOf, type Micrometres, type Minor } from '../units';
+import type { Film, Roll } from './records';
 
 /** What a length of a roll costs, rounded once to whole minor units. */
 export const filmCost = (length: Micrometres, roll: Pick<Roll, 'price'>): Minor => costOf(length, roll.price);

@@ -1,8 +1,8 @@
 import { transfer } from 'comlink';
-import { readSvgHeader } from '../../artwork';
-import { openSvg } from '../../artwork/browser/svg-image';
-import type { PixelSize } from '../print-image';
-import type { ImageSource, SvgBand } from './print-job';
+import { readSvgHeader } from '../../../artwork';
+import { openSvg } from '../../../artwork/browser/svg-image';
+import type { PixelSize } from '..';
+import type { ImageSource, SvgBand } from './image-worker/job';
 
 const PIXELS_PER_METRE = 96 / 0.0254;
 /** Proportions nearer than this are the same. */

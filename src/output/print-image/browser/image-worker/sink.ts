@@ -1,4 +1,4 @@
-import { DiskFull } from '../../print-image';
+import { DiskFull } from '../..';
 
 /** A file that is written from its beginning on. */
 export interface Sink {

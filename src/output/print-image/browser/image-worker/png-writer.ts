@@ -1,5 +1,5 @@
-import { createZlibStream } from '../../deflate';
-import { filterRows, type PrintImage, pngChunk, pngEnd, pngHead } from '../../print-image';
+import { createZlibStream } from '../../../deflate';
+import { filterRows, type PrintImage, pngChunk, pngEnd, pngHead } from '../..';
 import type { Sink } from './sink';
 
 /** Takes an image strip by strip. */

@@ -1,6 +1,6 @@
-import type { PixelBox } from '../../artwork';
-import type { Result } from '../../units';
-import type { PixelSize, PrintImage } from '../print-image';
+import type { PixelBox } from '../../../../artwork';
+import type { Result } from '../../../../units';
+import type { PixelSize, PrintImage } from '../..';
 
 /** An artwork that copies are printed from. */
 export interface ImageSource {

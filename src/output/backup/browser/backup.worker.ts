@@ -1,8 +1,8 @@
 import { expose } from 'comlink';
-import type { Book } from '../../model';
-import { ok, type Result } from '../../units';
-import { sha256 } from '../../units/browser/sha256';
-import { type BundleProblem, packBundle, unpackBundle } from '../backup';
+import type { Book } from '../../../model';
+import { ok, type Result } from '../../../units';
+import { sha256 } from '../../../units/browser/sha256';
+import { type BundleProblem, packBundle, unpackBundle } from '..';
 
 const archivist = {
   async pack(book: Book, artwork: readonly (readonly [string, Blob])[]): Promise<Blob> {

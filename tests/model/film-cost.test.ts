@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { filmCost } from '../../src/costing';
+import { filmCost } from '../../src/model';
 import { asMinor, fromMm, fromUnit } from '../../src/units';
 
 describe('the cost of film', () => {

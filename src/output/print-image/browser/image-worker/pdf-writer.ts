@@ -1,5 +1,5 @@
-import { createZlibStream } from '../../deflate';
-import { type PrintImage, planesOf } from '../../print-image';
+import { createZlibStream } from '../../../deflate';
+import { type PrintImage, planesOf } from '../..';
 import type { StripWriter } from './png-writer';
 import type { Sink } from './sink';
 
@@ -17,7 +17,7 @@ function deflated() {
 
 /** Writes an image as a PDF of one page, whose library is loaded for it. */
 export async function createPdfWriter(image: PrintImage, sink: Sink, title: string): Promise<StripWriter> {
-  const library = import('../../print-image/pdf');
+  const library = import('../../pdf');
   const [colours, alpha] = [deflated(), deflated()];
   const above = new Uint32Array(image.width);
   return {

@@ -1,6 +1,6 @@
 import { expose } from 'comlink';
-import { fail, ok } from '../../units';
-import { nextTask } from '../../units/browser/next-task';
+import { fail, ok } from '../../../units';
+import { nextTask } from '../../../units/browser/next-task';
 import {
   boxesWithin,
   type CopyBox,
@@ -15,13 +15,13 @@ import {
   type TileStore,
   tileKey,
   tilesByArtwork,
-} from '../print-image';
+} from '..';
+import type { ImageProblem, ImageSource, ImageTarget, Printer, SvgBand } from './image-worker/job';
 import { markPixels } from './image-worker/number';
 import { createPdfWriter } from './image-worker/pdf-writer';
 import { createPngWriter, type StripWriter } from './image-worker/png-writer';
 import { chosenFile, privateFile, type Sink } from './image-worker/sink';
 import { picturesOf } from './image-worker/source';
-import type { ImageProblem, ImageSource, ImageTarget, Printer, SvgBand } from './print-job';
 
 /** An artwork that failed, on its way to the caller. */
 class Undecodable extends Error {
