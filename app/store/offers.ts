@@ -2,6 +2,7 @@ import { create } from 'zustand';
 import { setPlaces } from '../../src/editing';
 import {
   changesLayout,
+  copiesToLay,
   placesOf,
   problemAgain,
   type RunProblem,
@@ -64,7 +65,7 @@ async function look(signal: AbortSignal): Promise<void> {
   if (draft?.run.state !== 'draft' || planning.kind === 'working' || provenFor === book.copy || !mayWrite())
     return;
   const problem = problemAgain(book, draft.run, draft.film);
-  if (problem.copies.every((copies) => copies.length === 0)) return;
+  if (copiesToLay(problem).length === 0) return;
   const consider = (plan: Plan): void => {
     const run = laidNow();
     const saves = run && savings(run, plan);

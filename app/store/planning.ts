@@ -2,6 +2,7 @@ import { create } from 'zustand';
 import { applyEdit, type Drawn, drawFirst, type Step, setPlaces, takeOff } from '../../src/editing';
 import {
   changesLayout,
+  copiesToLay,
   fillerProblem,
   type Keep,
   type LeftOut,
@@ -84,13 +85,14 @@ function fillersOf({ run, film }: { run: Run; film: Film }): RunProblem | null {
   return fillerProblem(book, run, film, { length: laid.lengthUsed, sheets: sheetAt(film, laid.lengthUsed) });
 }
 
-const anyFillers = (draft: { run: Run; film: Film }): boolean =>
-  fillersOf(draft)?.copies.some((waiting) => waiting.length > 0) ?? false;
+/** Whether there is anything to be laid. */
+const waitingIn = (problem: RunProblem | null): problem is RunProblem =>
+  problem !== null && copiesToLay(problem).length > 0;
 
 /** Lays fillers into the holes of a layout; the film gets no longer by them. */
 function placeFillers(draft: { run: Run; film: Film }): void {
   const fillers = fillersOf(draft);
-  if (!fillers?.copies.some((waiting) => waiting.length > 0)) return;
+  if (!waitingIn(fillers)) return;
   const plan = createPlanner(fillers.problem, SEED).best();
   if (validatePlan(fillers.problem, plan).length > 0) return;
   recommit(null, (book) => setPlaces(book, draft.run.id, placesOf(plan, fillers, draft.film)));
@@ -116,7 +118,7 @@ export async function layOut(keep: Keep): Promise<void> {
     editContext().now,
   );
   const runProblem = problemOf(book, draft.run, draft.film, keep);
-  if (runProblem.copies.every((waiting) => waiting.length === 0) && !anyFillers(draft)) {
+  if (!waitingIn(runProblem) && !waitingIn(fillersOf(draft))) {
     commit((own) => void drawFirst(own, mayDraw));
     if (drawn.length === 0) notify('plain', wordsNow().film.nothingToLay);
     sayDrawn(drawn);

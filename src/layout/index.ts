@@ -14,6 +14,7 @@ export { cleanOffcut, orderStretch, runFigures, takenOffRoll, wasteOver } from '
 export { sheetAt, sheetStart } from './film-shape';
 export { type LaidCopy, type LaidRun, layRun, onFilm, withCopies, withSpans } from './laid';
 export {
+  copiesToLay,
   fillerProblem,
   type Keep,
   type LeftOut,

@@ -30,11 +30,37 @@ export type Keep = 'pinned' | 'placed' | { readonly before: Micrometres };
 const stays = (place: Place, keep: Keep): boolean =>
   place.pinned || keep === 'placed' || (typeof keep === 'object' && place.y < keep.before);
 
-/** A run's packing problem, and the copies behind its pieces. */
+/** What stands behind a piece of a run's packing problem. */
+interface RunPiece {
+  readonly transfer: Id<'transfer'>;
+  /** Those to be laid, in the order of their numbers. */
+  readonly copies: readonly Copy[];
+  /** One printed copy, as it was printed: no other copy of its transfer need be like it. */
+  readonly fixed: boolean;
+}
+
+/** A run's packing problem, and for each of its pieces what stands behind it. */
 export interface RunProblem {
   readonly problem: Problem;
-  /** For each piece the copies to be laid, in the order of their numbers. */
-  readonly copies: readonly (readonly Copy[])[];
+  readonly pieces: readonly RunPiece[];
+}
+
+/** The copies that a problem is to lay. */
+export const copiesToLay = ({ pieces }: RunProblem): Copy[] => pieces.flatMap(({ copies }) => copies);
+
+/** A problem with other copies to be laid; pieces of printed copies have none. */
+function laying(
+  { problem, pieces }: RunProblem,
+  copiesOf: (transfer: Id<'transfer'>) => readonly Copy[],
+): RunProblem {
+  const others = pieces.map((own) => ({ ...own, copies: own.fixed ? [] : copiesOf(own.transfer) }));
+  return {
+    problem: {
+      ...problem,
+      pieces: problem.pieces.map((piece, index) => ({ ...piece, count: others[index]?.copies.length ?? 0 })),
+    },
+    pieces: others,
+  };
 }
 
 /** A place in the engine's terms: the sheet, and where on it. */
@@ -63,16 +89,16 @@ function mayTake(book: Book, run: Run, copy: Copy): boolean {
 export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProblem {
   const ranks = new Map(ordersByDue(book).map((order, rank) => [order.id, rank]));
   const byTransfer = copiesByTransfer(book);
-  const pieces: Problem['pieces'][number][] = [];
-  const copies: (readonly Copy[])[] = [];
+  const asked: Problem['pieces'][number][] = [];
+  const pieces: RunPiece[] = [];
   const pinned: Placement[] = [];
   for (const copy of layRun(book, run)?.copies ?? []) {
     if (!copy.fixed) continue;
     // As it was printed, whatever its transfer has become since.
     const [width, length] = copy.turned ? [copy.length, copy.width] : [copy.width, copy.length];
     pinned.push(placementOf(pieces.length, copy, film));
-    pieces.push({ id: copy.transfer.id, width, length, count: 0, turn: 'quarter', rank: 0 });
-    copies.push([]);
+    asked.push({ id: copy.transfer.id, width, length, count: 0, turn: 'quarter', rank: 0 });
+    pieces.push({ transfer: copy.transfer.id, copies: [], fixed: true });
   }
   for (const transfer of Object.values(book.transfer)) {
     const toLay: Copy[] = [];
@@ -84,7 +110,7 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
         else if (copy.role !== 'filler') toLay.push(copy);
       } else if (!place && copy.role !== 'filler' && mayTake(book, run, copy)) toLay.push(copy);
     }
-    pieces.push({
+    asked.push({
       id: transfer.id,
       width: transfer.width,
       length: transfer.height,
@@ -92,11 +118,11 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
       turn: transfer.turn,
       rank: ranks.get(transfer.order) ?? ranks.size,
     });
-    copies.push(toLay);
+    pieces.push({ transfer: transfer.id, copies: toLay, fixed: false });
   }
   const progress =
     typeof keep === 'object' ? { ...run, printedTo: um(Math.max(run.printedTo, keep.before)) } : run;
-  return { problem: { ...shapeOf(film, progress), pieces, pinned }, copies };
+  return { problem: { ...shapeOf(film, progress), pieces: asked, pinned }, pieces };
 }
 
 /** The problem of laying fillers around all that lies on a run, on no more film than it takes now. */
@@ -106,10 +132,9 @@ export function fillerProblem(
   film: Film,
   used: { length: number; sheets: number },
 ): RunProblem {
-  const { problem } = problemOf(book, run, film, 'placed');
   const byTransfer = copiesByTransfer(book);
-  const copies = problem.pieces.map(({ id }) =>
-    (byTransfer.get(id) ?? []).filter(
+  const { problem, pieces } = laying(problemOf(book, run, film, 'placed'), (transfer) =>
+    (byTransfer.get(transfer) ?? []).filter(
       (copy) => copy.role === 'filler' && !copy.place && mayTake(book, run, copy),
     ),
   );
@@ -117,8 +142,7 @@ export function fillerProblem(
     problem.film.kind === 'roll'
       ? { ...problem.film, lengthLimit: um(used.length) }
       : { ...problem.film, sheetLimit: used.sheets };
-  const pieces = problem.pieces.map((piece, index) => ({ ...piece, count: copies[index]?.length ?? 0 }));
-  return { problem: { ...problem, film: limited, pieces }, copies };
+  return { problem: { ...problem, film: limited }, pieces };
 }
 
 /**
@@ -126,20 +150,17 @@ export function fillerProblem(
  * pinned stays.
  */
 export function problemAgain(book: Book, run: Run, film: Film): RunProblem {
-  const { problem } = problemOf(book, run, film, 'pinned');
   const byTransfer = copiesByTransfer(book);
-  const isFixed = new Set(layRun(book, run)?.copies.flatMap(({ id, fixed }) => (fixed ? [id] : [])));
-  // The pieces of what is printed come first and have no copies to be laid.
-  const copies = problem.pieces.map(({ id }, index) =>
-    index < isFixed.size
-      ? []
-      : (byTransfer.get(id) ?? []).filter(
-          (copy) => copy.run === run.id && copy.place && !copy.place.pinned && !isFixed.has(copy.id),
-        ),
+  return laying(problemOf(book, run, film, 'pinned'), (transfer) =>
+    (byTransfer.get(transfer) ?? []).filter(
+      ({ run: on, place }) => on === run.id && place && !place.pinned && place.y >= run.printedTo,
+    ),
   );
-  const pieces = problem.pieces.map((piece, index) => ({ ...piece, count: copies[index]?.length ?? 0 }));
-  return { problem: { ...problem, pieces }, copies };
 }
+
+/** The problem of laying one copy around all that lies on a run. */
+export const problemOfOne = (book: Book, run: Run, film: Film, copy: Copy): RunProblem =>
+  laying(problemOf(book, run, film, 'placed'), (transfer) => (transfer === copy.transfer ? [copy] : []));
 
 /** The problem of laying out just what lies on a run, nothing pinned: what its shortest length is asked of. */
 export function problemOnFilm(run: LaidRun): Problem {
@@ -176,10 +197,10 @@ export interface LeftOut {
  */
 export function placesOf(
   plan: Plan,
-  { problem, copies }: RunProblem,
+  { problem, pieces }: RunProblem,
   film: Film,
 ): [Id<'copy'>, Place | null][] {
-  const free = copies.map((list) => [...list]);
+  const free = pieces.map(({ copies }) => [...copies]);
   const places: [Id<'copy'>, Place | null][] = [];
   const laid = plan.placements
     .slice(problem.pinned.length)
@@ -193,8 +214,8 @@ export function placesOf(
   return places;
 }
 
-export const leftOut = (plan: Plan, { problem }: RunProblem): LeftOut[] =>
+export const leftOut = (plan: Plan, { pieces }: RunProblem): LeftOut[] =>
   plan.unplaced.flatMap(({ piece, count, reason }) => {
-    const transfer = problem.pieces[piece]?.id as Id<'transfer'> | undefined;
-    return transfer ? [{ transfer, count, reason }] : [];
+    const own = pieces[piece];
+    return own ? [{ transfer: own.transfer, count, reason }] : [];
   });

@@ -1,5 +1,5 @@
 import type { Consumption } from '../costing';
-import { type LaidRun, layRun, problemOf, runFigures, takenOffRoll } from '../layout';
+import { copiesToLay, type LaidRun, layRun, problemOf, runFigures, takenOffRoll } from '../layout';
 import type { Book, Film } from '../model';
 import { leastFilm } from '../packing';
 import { um } from '../units';
@@ -21,10 +21,10 @@ export interface FilmOutlook {
 function leastWanted(book: Book, run: LaidRun, film: Film): number {
   const record = book.run[run.id];
   if (!record || run.state === 'locked') return taken(run);
-  const { problem, copies } = problemOf(book, record, film, 'placed');
+  const wanted = problemOf(book, record, film, 'placed');
   // Where nothing waits the layout tells; the bound takes its time, and a layout comes many times a second.
-  if (copies.every((waiting) => waiting.length === 0)) return taken(run);
-  const least = leastFilm(problem);
+  if (copiesToLay(wanted).length === 0) return taken(run);
+  const least = leastFilm(wanted.problem);
   return film.kind === 'sheets' ? least : takenOffRoll({ film, lengthUsed: um(least) });
 }
 

@@ -17,7 +17,7 @@ import {
   undoStep,
   waitingFor,
 } from '../../src/editing';
-import { layRun, problemOf } from '../../src/layout';
+import { copiesToLay, layRun, problemOf } from '../../src/layout';
 import { type Book, type Id, orderStates, type Place, type Run, runOf } from '../../src/model';
 import { pressRecipe, startingPress, startingStation, workOf } from '../../src/pressing';
 import { asSeconds, fromMm } from '../../src/units';
@@ -130,9 +130,9 @@ describe('a run on film', () => {
     const open = runOf(drawn, null) ?? { run: drawn.run[run] as Run, film: Object.values(drawn.film)[0] };
     const draft = { ...open.run, id: 'other' as Id<'run'>, state: 'draft' as const, snapshot: null };
     if (!open.film) throw new Error('no film');
-    const { copies } = problemOf(drawn, draft, open.film, 'pinned');
-    expect(copies.flat().map(({ id }) => id)).not.toContain(waiting[0]);
-    expect(copies.flat().map(({ id }) => id)).toContain(waiting[1]);
+    const own = problemOf(drawn, draft, open.film, 'pinned');
+    expect(copiesToLay(own).map(({ id }) => id)).not.toContain(waiting[0]);
+    expect(copiesToLay(own).map(({ id }) => id)).toContain(waiting[1]);
   });
 });
 

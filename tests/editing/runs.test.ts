@@ -14,7 +14,7 @@ import {
   spoil,
   unlockRun,
 } from '../../src/editing';
-import { layRun, problemOf, refusals } from '../../src/layout';
+import { copiesToLay, fillerProblem, layRun, placesOf, problemOf, refusals } from '../../src/layout';
 import { type Book, type Id, type Place, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
 import { fromMm } from '../../src/units';
@@ -98,12 +98,33 @@ describe('a run printed to a length', () => {
   it('plans only what lies behind', () => {
     const draft = runOf(part, run);
     if (!draft) throw new Error('no run');
-    const { problem, copies } = problemOf(part, draft.run, draft.film, 'pinned');
-    expect(copies.flat().map(({ id }) => id)).toContain(c);
+    const own = problemOf(part, draft.run, draft.film, 'pinned');
+    const { problem } = own;
+    expect(copiesToLay(own).map(({ id }) => id)).toContain(c);
     expect(problem.pinned).toHaveLength(2);
     const plan = createPlanner(problem, 1).best();
     expect(validatePlan(problem, plan)).toEqual([]);
     for (const placement of plan.placements.slice(2)) expect(placement.y).toBeGreaterThanOrEqual(fromMm(120));
+  });
+
+  it('lays fillers as they are now: not as copies of them were printed, and turned only if they may be', () => {
+    const ids = freshIds();
+    const asked = edited(part, (draft) => {
+      editTransfer(draft, front, { width: fromMm(160), height: fromMm(60), turn: 'fixed' });
+      setCount(draft, front, 20, ids, 'filler');
+      setPlaces(draft, run, [[c, at(5, 500)]]);
+    });
+    const open = runOf(asked, run);
+    if (!open) throw new Error('no run');
+    const used = { length: shown(asked).lengthUsed, sheets: 0 };
+    const fillers = fillerProblem(asked, open.run, open.film, used);
+    const plan = createPlanner(fillers.problem, 1).best();
+    expect(validatePlan(fillers.problem, plan)).toEqual([]);
+    const filled = edited(asked, (draft) => setPlaces(draft, run, placesOf(plan, fillers, open.film)));
+    expect(shown(filled).copies.length).toBeGreaterThan(shown(asked).copies.length);
+    for (const copy of shown(filled).copies) {
+      if (!copy.fixed) expect([copy.number, refusals(shown(filled), [copy])]).toEqual([copy.number, []]);
+    }
   });
 
   it('refuses a copy dropped on printed film', () => {
@@ -190,7 +211,7 @@ describe('several drafts', () => {
     const counts = ([run, second] as const).map((id) => {
       const record = chosen.run[id];
       if (!record) throw new Error('no run');
-      return problemOf(chosen, record, open.film, 'pinned').copies.flat().length;
+      return copiesToLay(problemOf(chosen, record, open.film, 'pinned')).length;
     });
     // Three fronts and the tag left over; the one tag chosen.
     expect(counts).toEqual([4, 1]);

@@ -3,6 +3,7 @@ import { setCount, setPinned, setPlaces } from '../../src/editing';
 import { applySettled } from '../../src/editing/settled';
 import {
   cleanOffcut,
+  copiesToLay,
   fillerProblem,
   type LaidRun,
   layRun,
@@ -212,9 +213,9 @@ describe('fillers', () => {
     const filled = edited(placed, (draft) => setCount(draft, tag, 40, ids, 'filler'));
     const { run, film } = draftIn(filled);
     const own = fillerProblem(filled, run, film, { length: laid(filled).lengthUsed, sheets: 0 });
-    expect(own.copies.flat()).toHaveLength(40);
+    expect(copiesToLay(own)).toHaveLength(40);
     // Waiting fillers are no part of the layout itself.
-    expect(problemOf(filled, run, film, 'pinned').copies.flat()).toHaveLength(5);
+    expect(copiesToLay(problemOf(filled, run, film, 'pinned'))).toHaveLength(5);
     const plan = createPlanner(own.problem, 1).best();
     const after = edited(filled, (draft) => setPlaces(draft, run.id, placesOf(plan, own, film)));
     expect(laid(after).lengthUsed).toBe(laid(placed).lengthUsed);
@@ -243,9 +244,10 @@ describe('the problem of a run', () => {
 
   it('keeps all that begins before a place, and lays nothing new there', () => {
     const before = fromMm(95);
-    const { problem, copies } = problemOf(placed, run, film, { before });
+    const own = problemOf(placed, run, film, { before });
+    const { problem } = own;
     expect(problem.pinned).toHaveLength(2);
-    expect(copies.flat()).toHaveLength(3);
+    expect(copiesToLay(own)).toHaveLength(3);
     const plan = createPlanner(problem, 1).best();
     expect(validatePlan(problem, plan)).toEqual([]);
     for (const { y } of plan.placements.slice(2)) expect(y).toBeGreaterThanOrEqual(before);
@@ -303,16 +305,18 @@ describe('a layout that is offered', () => {
 
   it('is one of just what lies on the film and may be moved: nothing waits for it, and what is pinned stays', () => {
     const pinned = edited(placed, (draft) => setPinned(draft, [front1], true));
-    const { problem, copies } = problemAgain(pinned, draftIn(pinned).run, film);
+    const own = problemAgain(pinned, draftIn(pinned).run, film);
+    const { problem } = own;
     expect(problem.pinned).toHaveLength(1);
-    expect(copies.flat().map(({ id }) => id)).toEqual([front2, tag1]);
+    expect(copiesToLay(own).map(({ id }) => id)).toEqual([front2, tag1]);
     expect(problem.pieces.map(({ count }) => count)).toEqual([1, 1]);
   });
 
   it('leaves what is printed where it is, and lays the rest behind it', () => {
     const half = { ...placed, run: { ...placed.run, [run.id]: { ...run, printedTo: fromMm(95) } } };
-    const { problem, copies } = problemAgain(half, draftIn(half).run, film);
-    expect(copies.flat().map(({ id }) => id)).toEqual([tag1]);
+    const own = problemAgain(half, draftIn(half).run, film);
+    const { problem } = own;
+    expect(copiesToLay(own).map(({ id }) => id)).toEqual([tag1]);
     expect(problem.pinned).toHaveLength(2);
     expect(validatePlan(problem, planOf(problem))).toEqual([]);
   });
