@@ -1,7 +1,8 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|pressing|costs|codes|artwork|frames|image|log]`: the
+ * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|pressing|costs|codes|artwork|frames|image|log|mutation]`: the
  * published sets, strips cut up without waste, the packers of npm, the time to a first layout, schedules of the demo day, codes as a camera sees them, and of the built app the check
- * of a large artwork, frame times, the writing of a print-ready image and the opening of a long log.
+ * of a large artwork, frame times, the writing of a print-ready image and the opening of a long log. `mutation` takes an hour and more and
+ * runs when it is asked for alone; MUTATION_SHARE and MUTATION_SEED choose a part of the code.
  */
 import { parseArgs } from 'node:util';
 import { benchArtwork } from './artwork';
@@ -10,6 +11,7 @@ import { benchCosts } from './costs';
 import { benchFirstLayout } from './first-layout';
 import { benchFrames } from './frames';
 import { benchLog } from './log';
+import { benchMutation } from './mutation';
 import { benchPressing } from './pressing';
 import { benchPrintImage } from './print-image';
 import { benchPackers, benchSets } from './sets';
@@ -35,3 +37,4 @@ if (runs('artwork')) await benchArtwork();
 if (runs('frames')) await benchFrames();
 if (runs('image')) await benchPrintImage();
 if (runs('log')) await benchLog();
+if (values.only === 'mutation') await benchMutation();
