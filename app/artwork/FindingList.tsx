@@ -1,8 +1,8 @@
 import type { ArtworkCheck, Finding, KnockOut, Limits } from '../../src/artwork';
 import { Button } from '../parts/Button';
+import { GradeMark } from '../parts/GradeMark';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
-import { GradeMark } from './GradeButton';
 import { marksOf } from './marks';
 
 /** Where a knock-out starts; the slider takes it from there. */

@@ -3,10 +3,10 @@ import { type Finding, findRates, toldQuantities } from '../../src/costing/calib
 import { type Quantity, quantities } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { Window } from '../parts/Window';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { listed } from '../words/format';
 import { Changes } from './Changes';

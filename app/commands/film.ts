@@ -1,13 +1,13 @@
 import { setPinned, takeOff } from '../../src/editing';
 import type { LaidCopy } from '../../src/layout';
 import { fromMm, um } from '../../src/units';
-import { fitIn, panBy, reveal, zoomBy, zoomTo } from '../film/canvas/camera';
-import { runScale, widthScale } from '../film/canvas/viewport';
-import { move, quarterTurn } from '../film/drag';
+import { fitIn, panBy, reveal, zoomBy, zoomTo } from '../store/camera';
+import { move, quarterTurn } from '../store/held';
 import { layOut, settlePlanning, usePlanning } from '../store/planning';
 import { laidNow, openRunNow } from '../store/selectors';
 import { commit, mayWrite, useShop } from '../store/shop';
 import { goTo, openDialog, select, useView } from '../store/view';
+import { runScale, widthScale } from '../store/viewport';
 import type { Chord, Command } from './command';
 
 /** The copies that are selected, where they lie. */

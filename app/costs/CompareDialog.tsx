@@ -1,13 +1,13 @@
 import { orderAlone } from '../../src/layout';
 import { filmOf } from '../../src/model';
 import { Button } from '../parts/Button';
-import { CloseButton } from '../parts/CloseButton';
-import { Window } from '../parts/Window';
 import { stopPlanning } from '../store/planning';
 import { useOpenRun } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import type { Found } from '../store/trials';
 import { notify, openDialog } from '../store/view';
+import { CloseButton } from '../windows/CloseButton';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { Comparison } from './Comparison';
 import { takeWay, type Way } from './ways';

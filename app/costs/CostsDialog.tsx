@@ -4,11 +4,11 @@ import { heaters, labourRooms } from '../../src/model';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
-import { FormActions } from '../parts/FormActions';
-import { Window } from '../parts/Window';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
 import { type Dialog, openDialog } from '../store/view';
+import { FormActions } from '../windows/FormActions';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { bulkUnits } from '../words/format';
 import {

@@ -4,6 +4,7 @@ import { asMinor } from '../../src/units';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
 import { money, whole } from '../words/format';
+import '../parts/chart.css';
 
 const [WIDTH, HEIGHT, LEFT, BOTTOM] = [480, 200, 64, 24];
 

@@ -5,14 +5,14 @@ import type { Alternative } from '../../src/model';
 import { makeOrBuy } from '../../src/pricing';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { CloseButton } from '../parts/CloseButton';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
-import { Window } from '../parts/Window';
 import { useRunCosts } from '../store/costs';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { commitQuietly, editContext, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
+import { CloseButton } from '../windows/CloseButton';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { money } from '../words/format';
 import {
@@ -26,7 +26,6 @@ import {
 } from './alternative-form';
 import { CountChart } from './CountChart';
 import './costs.css';
-import '../pricing/pricing.css';
 
 /** A run against what others ask for the same prints. */
 export function MakeOrBuyDialog({ id }: { id: string }) {

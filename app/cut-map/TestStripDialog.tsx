@@ -4,14 +4,14 @@ import { editSettings } from '../../src/editing';
 import type { Film, Settings } from '../../src/model';
 import { drawStrip, MEASURE, stripSize } from '../../src/output/test-strip';
 import { parseLength } from '../../src/units';
+import { download } from '../files/download';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { CloseButton } from '../parts/CloseButton';
-import { download } from '../parts/download';
 import { Field } from '../parts/Field';
-import { Window } from '../parts/Window';
 import { settingsOrFirst, useOpenRun, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
+import { CloseButton } from '../windows/CloseButton';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { number, typedLength } from '../words/format';
 

@@ -1,6 +1,6 @@
 import type { Page } from '../../src/output/cut-map';
-import { download } from '../parts/download';
-import { safeName } from '../parts/file-name';
+import { download } from '../files/download';
+import { safeName } from '../files/file-name';
 import { notify } from '../store/view';
 import { localeNow, wordsNow } from '../words';
 import { fontFiles } from './fonts';

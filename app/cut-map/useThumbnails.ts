@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { LaidRun } from '../../src/layout';
-import { freeLater } from '../parts/object-url';
+import { freeLater } from '../files/object-url';
 import { loadThumbnail } from '../store/artwork';
 
 /** A thumbnail as the page shows it and as a PDF embeds it. */

@@ -3,11 +3,11 @@ import { type CutStep, cutOrder, type SpanOrder, tallyByOrder } from '../../src/
 import { tickJob, ticksOf } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { cutKey, ticked } from '../../src/pressing';
-import { HandOverButton } from '../hand-over/HandOverButton';
+import { HandOverButton } from '../panels/HandOverButton';
+import { RunChoice } from '../panels/RunChoice';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { OrderCode } from '../parts/OrderCode';
-import { RunChoice } from '../parts/RunChoice';
 import { settingsOrFirst, useBenchBook, useBenchRun, useWays } from '../store/selectors';
 import { commitTicks } from '../store/shop';
 import { goTo } from '../store/view';

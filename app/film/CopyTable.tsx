@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import type { LaidCopy, LaidRun } from '../../src/layout';
+import { reveal } from '../store/camera';
 import { useWays } from '../store/selectors';
 import { select, selectAlso, useView } from '../store/view';
 import { useWords } from '../words';
 import { area, benchLength } from '../words/format';
-import { reveal } from './canvas/camera';
 
 /** The table twin of the film: every copy a row, every act a key. */
 export function CopyTable({ run }: { run: LaidRun }) {

@@ -1,7 +1,7 @@
 import type { LaidRun } from '../../src/layout';
 import { wholeRunCommand, wholeWidthCommand, zoomInCommand, zoomOutCommand } from '../commands';
+import { CommandButton } from '../commands/CommandButton';
 import { Button } from '../parts/Button';
-import { CommandButton } from '../parts/CommandButton';
 import { Tick } from '../parts/Tick';
 import { useWays } from '../store/selectors';
 import { openDialog, selectSeveral, showOutlines, useView } from '../store/view';

@@ -6,9 +6,9 @@ import {
   redoCommand,
   undoCommand,
 } from '../commands';
+import { CommandButton } from '../commands/CommandButton';
+import { DemoButton } from '../panels/DemoButton';
 import { Button } from '../parts/Button';
-import { CommandButton } from '../parts/CommandButton';
-import { DemoButton } from '../parts/DemoButton';
 import { useLaidRun } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { goTo } from '../store/view';

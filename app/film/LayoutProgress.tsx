@@ -1,7 +1,7 @@
 import { Label, ProgressBar } from 'react-aria-components';
 import { runFigures } from '../../src/layout';
 import { stopCommand } from '../commands';
-import { CommandButton } from '../parts/CommandButton';
+import { CommandButton } from '../commands/CommandButton';
 import { usePlanning } from '../store/planning';
 import { useLaidRun, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';

@@ -1,16 +1,16 @@
 import { type LaidRun, type LeftOut, tooLargeFor } from '../../src/layout';
 import { copiesByTransfer, type Order, ordersByDue, type Transfer, transfersByOrder } from '../../src/model';
-import { GradeButton } from '../artwork/GradeButton';
+import { GradeButton } from '../panels/GradeButton';
 import { Button } from '../parts/Button';
 import { OrderCode } from '../parts/OrderCode';
 import { tintOf } from '../parts/tints';
+import { reveal } from '../store/camera';
 import { usePlanning } from '../store/planning';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { select } from '../store/view';
 import { useWords } from '../words';
 import { area, dueDay, whole } from '../words/format';
-import { reveal } from './canvas/camera';
 import { putBack } from './put-back';
 
 /** The orders as cards, soonest due first: what lies on the film and what still waits for a place. */

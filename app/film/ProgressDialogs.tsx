@@ -4,11 +4,11 @@ import { sheetStart } from '../../src/layout';
 import { type Micrometres, parseLength, um } from '../../src/units';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
-import { FormActions } from '../parts/FormActions';
-import { Window } from '../parts/Window';
 import { useLaidRun, useWays } from '../store/selectors';
 import { commitForGood } from '../store/shop';
 import { notify, openDialog } from '../store/view';
+import { FormActions } from '../windows/FormActions';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { typedLength } from '../words/format';
 

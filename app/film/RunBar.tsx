@@ -1,6 +1,7 @@
 import { addRun, finishRun, lockRun, reopenRun, unlockRun } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { openRuns, printedRuns, type Run } from '../../src/model';
+import { DueLine } from '../panels/DueLine';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { costsOf } from '../store/costs';
@@ -9,7 +10,6 @@ import { stopPlanning } from '../store/planning';
 import { useWays } from '../store/selectors';
 import { commitForGood, useShop } from '../store/shop';
 import { goTo, notify, openDialog, openRun } from '../store/view';
-import { DueLine } from '../upkeep/DueLine';
 import { useWords } from '../words';
 import { benchLength } from '../words/format';
 

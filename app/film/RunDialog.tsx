@@ -3,13 +3,13 @@ import { chooseCopies, editRun, removeRun } from '../../src/editing';
 import { type Copy, openRuns, ordersByDue, type Run } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { CloseButton } from '../parts/CloseButton';
 import { Field } from '../parts/Field';
 import { OrderCode } from '../parts/OrderCode';
-import { Window } from '../parts/Window';
 import { useOpenRun, useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { openDialog, useView } from '../store/view';
+import { CloseButton } from '../windows/CloseButton';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { dueDay, whole } from '../words/format';
 

@@ -8,13 +8,13 @@ import {
   wasteOver,
 } from '../../src/layout';
 import { um } from '../../src/units';
-import { TooLargeNotes } from '../press/TooLargeNotes';
+import { TooLargeNotes } from '../panels/TooLargeNotes';
+import { useHeld } from '../store/held';
 import { useWays } from '../store/selectors';
 import { useDay } from '../store/timeline';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import { area, benchLength, clockTime, filmLength, money, percent } from '../words/format';
-import { useHeld } from './drag';
 import { Outlook } from './Outlook';
 import { useShortest } from './useShortest';
 

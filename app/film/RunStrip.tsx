@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from 'react';
 import type { LaidRun } from '../../src/layout';
 import { tintOf } from '../parts/tints';
+import { panTo, useCamera } from '../store/camera';
 import { useWords } from '../words';
-import { panTo, useCamera } from './canvas/camera';
 
 /** The whole run, thin; the frame on it is what is in view, and dragging the frame scrolls. */
 export function RunStrip({ run }: { run: LaidRun }) {

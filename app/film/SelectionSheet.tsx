@@ -13,17 +13,17 @@ import {
   turnCommand,
   zoomToSelectionCommand,
 } from '../commands';
+import { CommandButton } from '../commands/CommandButton';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { CommandButton } from '../parts/CommandButton';
 import { Field } from '../parts/Field';
 import { OrderCode } from '../parts/OrderCode';
+import { move, useHeld } from '../store/held';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { select, useView } from '../store/view';
 import { useWords } from '../words';
 import { area, typedLength } from '../words/format';
-import { move, useHeld } from './drag';
 
 /** What is selected opens from the bottom edge: its place, by figures too, and what can be done with it. */
 export function SelectionSheet({ run }: { run: LaidRun }) {

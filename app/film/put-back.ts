@@ -1,12 +1,12 @@
 import { setPlaces } from '../../src/editing';
 import { placeFor } from '../../src/layout';
 import { copiesByTransfer } from '../../src/model';
+import { reveal } from '../store/camera';
 import { usePlanning } from '../store/planning';
 import { openRunNow } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { notify, select } from '../store/view';
 import { wordsNow } from '../words';
-import { reveal } from './canvas/camera';
 
 /** Puts the first waiting copy of a transfer where there is room for it, and selects it; says so if there is none. */
 export function putBack(transfer: string): void {

@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import { handBackTicks } from '../../src/hand-over';
 import type { Run } from '../../src/model';
+import { download } from '../files/download';
+import { safeName } from '../files/file-name';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { download } from '../parts/download';
-import { safeName } from '../parts/file-name';
 import { type HandOverKind, handOverCodes, handOverFile } from '../store/hand-over';
 import { useShop } from '../store/shop';
 import { clearNotices, notify } from '../store/view';

@@ -1,7 +1,7 @@
-import { CloseButton } from '../parts/CloseButton';
-import { Window } from '../parts/Window';
 import { useBenchRun } from '../store/selectors';
 import { useShop } from '../store/shop';
+import { CloseButton } from '../windows/CloseButton';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { Give } from './Give';
 import { Take } from './Take';

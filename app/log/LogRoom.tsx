@@ -1,13 +1,13 @@
 import { useDeferredValue, useMemo } from 'react';
 import { type LogRow, logRows } from '../../src/log';
-import { CalibrateOffer } from '../calibrate/CalibrateOffer';
+import { CsvButton } from '../panels/CsvButton';
 import { Button } from '../parts/Button';
-import { CsvButton } from '../stock/CsvButton';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { goTo } from '../store/view';
 import { useWords } from '../words';
 import { AirChart, LotPart } from './AirChart';
+import { CalibrateOffer } from './CalibrateOffer';
 import { LogTable } from './LogTable';
 import { PlannedChart } from './PlannedChart';
 import { SpoiledChart } from './SpoiledChart';

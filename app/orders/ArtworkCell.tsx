@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { Button as AriaButton, FileTrigger } from 'react-aria-components';
 import type { Transfer } from '../../src/model';
-import { freeLater } from '../parts/object-url';
+import { freeLater } from '../files/object-url';
 import { loadThumbnail } from '../store/artwork';
 import { useWords } from '../words';
 import { artworkTypes, giveArtwork, useReading } from './artwork';

@@ -24,11 +24,11 @@ import {
 import { fail, ok, type Result } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { CloseButton } from '../parts/CloseButton';
 import { EntryCell } from '../parts/EntryCell';
-import { Window } from '../parts/Window';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
+import { CloseButton } from '../windows/CloseButton';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { typedLength, whole } from '../words/format';
 import { readName, readSize, typedWithUnit } from './entries';

@@ -4,10 +4,10 @@ import { addNames } from '../../src/editing';
 import { readNames } from '../../src/intake';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
-import { Window } from '../parts/Window';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { readSize, typedWithUnit } from './entries';
 

@@ -1,15 +1,15 @@
 import { useState } from 'react';
 import { editOrder, type OrderFields } from '../../src/editing';
 import { fabrics, type Order } from '../../src/model';
+import { QuotesGiven } from '../panels/QuotesGiven';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { CloseButton } from '../parts/CloseButton';
 import { Field } from '../parts/Field';
 import { Tick } from '../parts/Tick';
-import { Window } from '../parts/Window';
-import { QuotesGiven } from '../pricing/QuotesGiven';
 import { commit, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
+import { CloseButton } from '../windows/CloseButton';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 
 /** Whom an order is for, when, what it waits for, and how far it is. */

@@ -6,10 +6,10 @@ import { settingsOf } from '../../src/model';
 import type { DateOrder } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { Window } from '../parts/Window';
 import { useWays } from '../store/selectors';
 import { commit, commitQuietly, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { area, dueDay } from '../words/format';
 

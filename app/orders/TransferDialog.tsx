@@ -1,16 +1,16 @@
 import { useState } from 'react';
 import { setCount } from '../../src/editing';
 import { type Artwork, type Copy, copiesByTransfer, type Transfer } from '../../src/model';
+import { ShadeChoice } from '../panels/ShadeChoice';
 import { Button } from '../parts/Button';
-import { CloseButton } from '../parts/CloseButton';
 import { Field } from '../parts/Field';
-import { Window } from '../parts/Window';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { type Design, openDialog } from '../store/view';
+import { CloseButton } from '../windows/CloseButton';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { readCount } from './entries';
-import { ShadeChoice } from './ShadeChoice';
 
 /** A transfer as the design that other sizes are made of. */
 const designOf = ({ name, width, height, shade }: Transfer, artwork: Artwork | null): Design => ({

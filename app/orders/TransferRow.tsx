@@ -1,7 +1,7 @@
 import { editTransfer, inPrint, removeTransfer, setCount } from '../../src/editing';
 import { tooLargeFor } from '../../src/layout';
 import type { Micrometres } from '../../src/units';
-import { GradeButton } from '../artwork/GradeButton';
+import { GradeButton } from '../panels/GradeButton';
 import { Button } from '../parts/Button';
 import { Check } from '../parts/Check';
 import { EntryCell } from '../parts/EntryCell';

@@ -1,5 +1,4 @@
-import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useLocale, useWords } from '../words';
 import { wholePercent } from '../words/format';
 import { Button } from './Button';
 
@@ -19,11 +18,11 @@ export function TryButton({
   onStop: () => void;
 }) {
   const { filmForm: words, commands } = useWords();
-  const ways = useWays();
+  const locale = useLocale();
   if (!trying) return <Button onPress={onStart}>{label}</Button>;
   return (
     <div className="trying">
-      <progress max={1} value={share} aria-label={words.comparing(wholePercent(share, ways))} />
+      <progress max={1} value={share} aria-label={words.comparing(wholePercent(share, { locale }))} />
       <Button onPress={onStop}>{commands.stop}</Button>
     </div>
   );

@@ -1,7 +1,7 @@
 import { useState } from 'react';
+import { RunChoice } from '../panels/RunChoice';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { RunChoice } from '../parts/RunChoice';
 import { settingsOrFirst, useBenchRun } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { useDay } from '../store/timeline';
@@ -11,6 +11,7 @@ import { CareSlips, PackingSlips, PickList } from './OrderCards';
 import { RunCard } from './RunCard';
 import { Chart } from './TimeChart';
 import '../parts/paper.css';
+import '../parts/card-page.css';
 import './press.css';
 import './cards.css';
 import { useWords } from '../words';

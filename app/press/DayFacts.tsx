@@ -1,9 +1,9 @@
+import { TooLargeNotes } from '../panels/TooLargeNotes';
 import { OrderCode } from '../parts/OrderCode';
 import { useBenchBook, useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
 import { useWords } from '../words';
 import { clockTime, dueDay, spoken } from '../words/format';
-import { TooLargeNotes } from './TooLargeNotes';
 
 /** When all is bagged, what holds it up, and what would go wrong. */
 export function DayFacts({ day }: { day: Day }) {

@@ -4,12 +4,12 @@ import { isPrinted, type Stage, stages } from '../../src/model';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
-import { FormActions } from '../parts/FormActions';
 import { Tick } from '../parts/Tick';
-import { Window } from '../parts/Window';
 import { useBenchBook, useBenchRun } from '../store/selectors';
 import { commitForGood } from '../store/shop';
 import { notify, openDialog } from '../store/view';
+import { FormActions } from '../windows/FormActions';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 
 /** A copy came to nothing: it goes back on the list, and its garment may have to be bought again. */

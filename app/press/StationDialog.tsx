@@ -4,12 +4,12 @@ import { curers } from '../../src/model';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
-import { FormActions } from '../parts/FormActions';
 import { Tick } from '../parts/Tick';
-import { Window } from '../parts/Window';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
+import { FormActions } from '../windows/FormActions';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import {
   formOf,

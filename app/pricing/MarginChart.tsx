@@ -3,6 +3,7 @@ import { marginsAround, type Price } from '../../src/pricing';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
 import { money, percent, type Ways } from '../words/format';
+import '../parts/chart.css';
 
 /** Per cent up and down. */
 const REACH = 30;

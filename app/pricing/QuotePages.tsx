@@ -1,10 +1,9 @@
 import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
-import type { PriceLine, Quote } from '../../src/model';
+import { type PriceLine, type Quote, quoteNumber } from '../../src/model';
 import { pagesOf } from '../../src/output/paging';
 import { useWordsOf, type Words } from '../words';
 import { dayOf, money, type Ways, whole } from '../words/format';
 import { PriceTable } from './PriceLines';
-import { quoteNumber } from './quote-number';
 
 /** Lines that fit a page at its usual size; more are set smaller. */
 const MANY = 16;

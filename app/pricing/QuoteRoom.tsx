@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { editQuoteNotes, isAsPriced } from '../../src/editing';
-import { type Book, type Order, type Quote, quotesOf } from '../../src/model';
+import { type Book, type Order, type Quote, quoteNumber, quotesOf } from '../../src/model';
 import { Button } from '../parts/Button';
 import { usePriced } from '../store/costs';
 import { settingsOrFirst, useWays } from '../store/selectors';
@@ -9,10 +9,9 @@ import { goTo, openDialog, showQuote, useView } from '../store/view';
 import { useWords } from '../words';
 import { money } from '../words/format';
 import { QuotePages } from './QuotePages';
-import { quoteNumber } from './quote-number';
 import { giveQuote } from './quoting';
 import '../parts/paper.css';
-import '../press/cards.css';
+import '../parts/card-page.css';
 import './pricing.css';
 
 /** The quote that was asked for, or else the one that was given last. */

@@ -1,8 +1,8 @@
 import { Label, ProgressBar } from 'react-aria-components';
 import { Button } from '../parts/Button';
-import { CloseButton } from '../parts/CloseButton';
-import { Window } from '../parts/Window';
 import { useLaidRun, useWays } from '../store/selectors';
+import { CloseButton } from '../windows/CloseButton';
+import { Window } from '../windows/Window';
 import { ImageForm } from './ImageForm';
 import { usePrinting } from './printing';
 import './print-image.css';

@@ -1,5 +1,5 @@
 import { hasPrivateFiles, type ImageTarget, openPrivateFolder } from '../../src/output/print-image/browser';
-import { download } from '../parts/download';
+import { download } from '../files/download';
 
 /** What the File System Access API adds to a window; not every browser has it. */
 interface Pickers {

@@ -3,13 +3,13 @@ import { FileTrigger } from 'react-aria-components';
 import { settingsOf } from '../../src/model';
 import type { StoredSnapshot } from '../../src/storage';
 import { Button } from '../parts/Button';
-import { CloseButton } from '../parts/CloseButton';
-import { Window } from '../parts/Window';
 import { bringBack, restoreBackup, saveBackup } from '../store/backup';
 import { snapshotsNow } from '../store/boot';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { notify } from '../store/view';
+import { CloseButton } from '../windows/CloseButton';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { dayAndTime } from '../words/format';
 

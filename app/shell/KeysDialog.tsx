@@ -2,8 +2,8 @@ import { Fragment } from 'react';
 import type { Chord, Command, Scope } from '../commands/command';
 import { commands } from '../commands/keys';
 import { Button } from '../parts/Button';
-import { Window } from '../parts/Window';
 import { openDialog } from '../store/view';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 
 /** Every key, from the very commands that hear them. */

@@ -1,10 +1,10 @@
 import { changeCurrency, editSettings, editStation } from '../../src/editing';
 import { languages, type Settings } from '../../src/model';
 import { Choice } from '../parts/Choice';
-import { CloseButton } from '../parts/CloseButton';
-import { Window } from '../parts/Window';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { commitQuietly, useShop } from '../store/shop';
+import { CloseButton } from '../windows/CloseButton';
+import { Window } from '../windows/Window';
 import { languageNames, useLanguage, useWords } from '../words';
 
 const choices = <Value extends string>(labels: Readonly<Record<Value, string>>) =>

@@ -7,11 +7,11 @@ import { Choice } from '../parts/Choice';
 import { DateField } from '../parts/DateField';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
-import { FormActions } from '../parts/FormActions';
-import { Window } from '../parts/Window';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
+import { FormActions } from '../windows/FormActions';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { readAmount, unitLabel } from './amounts';
 

@@ -7,15 +7,15 @@ import {
   upkeepTable,
   writeCsv,
 } from '../../src/output/csv';
+import { download } from '../files/download';
 import { Choice } from '../parts/Choice';
-import { download } from '../parts/download';
 import { Form } from '../parts/Form';
-import { FormActions } from '../parts/FormActions';
-import { Window } from '../parts/Window';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { today } from '../store/today';
 import { type Dialog, openDialog, type Saved } from '../store/view';
+import { FormActions } from '../windows/FormActions';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { rollUnit } from './amounts';
 

@@ -1,10 +1,10 @@
 import { useMemo, useState } from 'react';
 import { inOrder } from '../../src/units';
+import { CsvButton } from '../panels/CsvButton';
 import { Choice } from '../parts/Choice';
 import { LongTable } from '../parts/LongTable';
 import { useShop } from '../store/shop';
 import { useWords } from '../words';
-import { CsvButton } from './CsvButton';
 import { useEntryColumns } from './entry-columns';
 
 const ALL = 'all';

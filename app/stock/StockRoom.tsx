@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { archiveItem } from '../../src/editing';
 import type { Supply } from '../../src/model';
 import { blankStock, isSameBlank, putAway, type Stocked, stocked, suppliesOf } from '../../src/stock';
+import { Shelf } from '../panels/Shelf';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { commit, useShop } from '../store/shop';
@@ -10,7 +11,6 @@ import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import { whole } from '../words/format';
 import { Ledger } from './Ledger';
-import { Shelf } from './Shelf';
 import { StockTable } from './StockTable';
 import './stock.css';
 

@@ -4,7 +4,7 @@ import { artworkInUse, type Book } from '../../src/model';
 import type { BundleProblem } from '../../src/output/backup';
 import { openArchivist } from '../../src/output/backup/browser';
 import { fail, ok, type Result } from '../../src/units';
-import { download } from '../parts/download';
+import { download } from '../files/download';
 import { keepArtwork, loadArtworkFile } from './artwork';
 import { snapshotsNow } from './boot';
 import { commitQuietly, editContext, mayWrite, useShop } from './shop';

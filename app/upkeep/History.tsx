@@ -1,4 +1,4 @@
-import { CsvButton } from '../stock/CsvButton';
+import { CsvButton } from '../panels/CsvButton';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { useWords } from '../words';

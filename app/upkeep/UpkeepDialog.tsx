@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
-import { Window } from '../parts/Window';
 import { useShop } from '../store/shop';
 import { lastInitials } from '../store/upkeep';
 import { openDialog } from '../store/view';
+import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { CheckList } from './CheckList';
 import { History } from './History';

@@ -83,7 +83,7 @@ export {
   type OrderPricing,
   type Pricing,
 } from './prices';
-export { type PriceLine, type Quote, quoteContent } from './quote';
+export { type PriceLine, type Quote, quoteContent, quoteNumber } from './quote';
 export {
   type Artwork,
   type Copy,

@@ -60,3 +60,6 @@ export const quoteSchema = z.object({
 
 export type PriceLine = z.infer<typeof priceLineSchema>;
 export type Quote = z.infer<typeof quoteSchema>;
+
+/** A quote's number as it is written: `0007`. */
+export const quoteNumber = ({ number }: Pick<Quote, 'number'>): string => String(number).padStart(4, '0');

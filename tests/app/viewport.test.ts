@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { runScale, toFilm, toScreen, widthScale, within, zoomAbout } from '../../app/film/canvas/viewport';
+import { runScale, toFilm, toScreen, widthScale, within, zoomAbout } from '../../app/store/viewport';
 import { fromMm } from '../../src/units';
 import { letterF } from '../output/runs';
 

@@ -1,11 +1,11 @@
 import { create } from 'zustand';
 import { um } from '../../../src/units';
+import { panBy, useCamera, zoomBy } from '../../store/camera';
+import { carryTo, drop, hold, letGo, useHeld } from '../../store/held';
 import { laidNow } from '../../store/selectors';
 import { select, selectAlso, useView } from '../../store/view';
-import { carryTo, drop, hold, letGo, useHeld } from '../drag';
-import { panBy, useCamera, zoomBy } from './camera';
+import { toFilm } from '../../store/viewport';
 import type { GestureTarget, Point } from './gestures';
-import { toFilm } from './viewport';
 
 /** How near a copy must come to be drawn to a place, in pixels. */
 const REACH = 8;

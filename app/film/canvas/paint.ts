@@ -1,10 +1,10 @@
 import { type LaidCopy, type LaidRun, onFilm } from '../../../src/layout';
 import { fromInches, fromMm, toInches, toMm } from '../../../src/units';
 import { tintOf } from '../../parts/tints';
+import { toScreen, type Viewport } from '../../store/viewport';
 import type { Outlines } from './outlines';
 import type { Pictures } from './pictures';
 import type { CanvasColours } from './theme';
-import { toScreen, type Viewport } from './viewport';
 
 /** All that a frame is drawn from. The canvas keeps nothing of its own. */
 export interface Scene {

@@ -1,7 +1,7 @@
 import type { Refusal } from '../../../src/layout';
 import type { UnplacedReason } from '../../../src/packing';
 import { counted, type Ways, whole } from '../format';
-import { figure, opening, type SentencePart, say } from '../sentence';
+import { figure, opening, type SentencePart, say } from '../format/sentence';
 import { copies } from './counts';
 import { refusal, unplaced } from './refusals';
 

@@ -1,6 +1,6 @@
 import type { Words } from '../en';
 import { counted, whole } from '../format';
-import { figure, opening, say } from '../sentence';
+import { figure, opening, say } from '../format/sentence';
 import { copies } from './counts';
 import { refusal, unplaced } from './refusals';
 

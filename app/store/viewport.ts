@@ -1,4 +1,4 @@
-import { fromMm, type Micrometres, um } from '../../../src/units';
+import { fromMm, type Micrometres, um } from '../../src/units';
 
 /**
  * What of the film is in view. The film lies across the screen, its leading edge at the left: a

@@ -5,7 +5,7 @@ import { commit, commitTicks, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { useWords } from '../words';
 import { dayAndTime } from '../words/format';
-import './hand-over.css';
+import './received.css';
 
 /** What came back of runs that have moved on: it waits until someone takes it in or lets it go. */
 export function KeptAside() {

@@ -1,24 +1,11 @@
-import { type Verdict, verdictOn } from '../../src/artwork';
+import { verdictOn } from '../../src/artwork';
 import type { Transfer } from '../../src/model';
+import { GradeMark } from '../parts/GradeMark';
 import { findingsFor, useCheck } from '../store/checks';
 import { settingsOrFirst } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
-import './grade.css';
 import { useWords } from '../words';
-
-const signs: Record<Verdict, string> = { good: '✓', meant: '✓', check: '!', poor: '✕' };
-
-/** A grade by a sign, a colour and, where there is room, a word. */
-export function GradeMark({ grade, short = false }: { grade: Verdict; short?: boolean }) {
-  const { grade: words } = useWords();
-  return (
-    <span className={short ? `grade short ${grade}` : `grade ${grade}`}>
-      <b aria-hidden="true">{signs[grade]}</b>
-      {!short && words.names[grade]}
-    </span>
-  );
-}
 
 /** How a transfer's artwork will print; pressed, it shows why. Nothing, while there is no artwork. */
 export function GradeButton({ transfer, short = false }: { transfer: Transfer; short?: boolean }) {

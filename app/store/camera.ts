@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import { fromMm } from '../../../src/units';
+import { fromMm } from '../../src/units';
 import { type Frame, type Viewport, within, zoomAbout } from './viewport';
 
 /** How much film there is to look at beyond the last copy: room to put one down. */

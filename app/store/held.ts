@@ -2,11 +2,11 @@ import { create } from 'zustand';
 import { setPlaces } from '../../src/editing';
 import { type LaidCopy, type LaidRun, type Refusal, refusals, snap, withCopies } from '../../src/layout';
 import { type Micrometres, um } from '../../src/units';
-import { stopPlanning } from '../store/planning';
-import { laidNow, waysNow } from '../store/selectors';
-import { commit, mayWrite } from '../store/shop';
-import { notify } from '../store/view';
 import { wordsNow } from '../words';
+import { stopPlanning } from './planning';
+import { laidNow, waysNow } from './selectors';
+import { commit, mayWrite } from './shop';
+import { notify } from './view';
 
 /** Copies in the hand: where they would lie if they were let go, and why they may not. Lives while they are held. */
 export interface Held {

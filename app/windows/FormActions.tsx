@@ -1,6 +1,6 @@
+import { Button } from '../parts/Button';
 import { type Dialog, openDialog } from '../store/view';
 import { useWords } from '../words';
-import { Button } from './Button';
 
 /** The end of a window's form: leave all as it was, or take over what is typed. */
 export function FormActions({

@@ -1,9 +1,9 @@
 import type { LaidRun } from '../../src/layout';
 import { benchRuns } from '../../src/model';
+import { Choice } from '../parts/Choice';
 import { useShop } from '../store/shop';
 import { openRun } from '../store/view';
 import { useWords } from '../words';
-import { Choice } from './Choice';
 
 /** Which run is looked at; nothing where there is only one. */
 export function RunChoice({ run }: { run: LaidRun }) {

@@ -20,7 +20,7 @@ import {
   toMm,
   toUnit,
   toVolume,
-} from '../../src/units';
+} from '../../../src/units';
 
 /** How this shop reads figures: its unit and currency, and a locale of the language in force, for numbers and plurals. */
 export interface Ways {
@@ -190,7 +190,7 @@ export const pixelSize = (width: number, height: number, ways: Ways): string =>
   `${whole(width, ways)} × ${whole(height, ways)}`;
 
 /** `41%` of a share between 0 and 1. */
-export const wholePercent = (share: number, { locale }: Ways): string =>
+export const wholePercent = (share: number, { locale }: Pick<Ways, 'locale'>): string =>
   new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 }).format(share);
 
 const MEGABYTE = 1e6;

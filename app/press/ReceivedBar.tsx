@@ -6,7 +6,7 @@ import { commitForGood } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
 import { dayAndTime } from '../words/format';
-import './hand-over.css';
+import './received.css';
 
 /** That a run came from another device, and what is done with it in the end. */
 export function ReceivedBar({ run, made }: { run: LaidRun; made: string }) {

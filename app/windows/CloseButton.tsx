@@ -1,6 +1,6 @@
+import { Button } from '../parts/Button';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
-import { Button } from './Button';
 
 /** Closes a window in which every entry counts at once, so that nothing is left to save. */
 export function CloseButton() {

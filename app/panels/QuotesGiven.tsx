@@ -1,12 +1,11 @@
-import { quotesOf } from '../../src/model';
+import { quoteNumber, quotesOf } from '../../src/model';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { showQuote } from '../store/view';
 import { useWords } from '../words';
 import { calendarDay, money } from '../words/format';
-import { quoteNumber } from './quote-number';
-import './pricing.css';
+import './quotes-given.css';
 
 /** The quotes that were given for an order, the latest first, each to be opened as it was. */
 export function QuotesGiven({ order }: { order: string }) {

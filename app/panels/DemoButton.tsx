@@ -1,7 +1,7 @@
+import { Button } from '../parts/Button';
 import { openSource } from '../store/boot';
 import { useShop } from '../store/shop';
 import { useWords } from '../words';
-import { Button } from './Button';
 
 /** Back to the demo day, for a shop that has nothing of its own to look at yet. */
 export function DemoButton() {

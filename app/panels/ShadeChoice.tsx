@@ -3,6 +3,7 @@ import type { Transfer } from '../../src/model';
 import { Button } from '../parts/Button';
 import { commit } from '../store/shop';
 import { useWords } from '../words';
+import './shade-choice.css';
 
 const SHADES = ['#ffffff', '#1c1c1e', '#1f2b46', '#7a1f2b', '#6b7a3a', '#9aa3a8', '#f3d08a'] as const;
 

@@ -7,7 +7,7 @@ import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import { listed } from '../words/format';
-import './calibrate.css';
+import './log.css';
 
 /** What closed runs tell enough of, and the way to look at it; or how many more it takes. */
 export function CalibrateOffer() {

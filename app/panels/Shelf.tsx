@@ -5,6 +5,7 @@ import { commit, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { useWords } from '../words';
 import { area, dayAndTime, whole } from '../words/format';
+import './shelf.css';
 
 /** Cured transfers in stock, and the orders that could use them. */
 export function Shelf({ empty = '' }: { empty?: string }) {

@@ -1,7 +1,7 @@
-import type { Command } from '../commands/command';
-import { useCommandState } from '../commands/useCommandState';
+import { Button } from '../parts/Button';
 import { useWords } from '../words';
-import { Button } from './Button';
+import type { Command } from './command';
+import { useCommandState } from './useCommandState';
 
 /** A button for a command: its label, whether it can be pressed, and what it does come from there. */
 export function CommandButton({

@@ -4,7 +4,7 @@ import { useShop } from '../store/shop';
 import { checkName, useCheckStates, usePastDate } from '../store/upkeep';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
-import './upkeep.css';
+import './due-line.css';
 
 /** So many checks are named; the others are counted. */
 const NAMED = 2;
