@@ -31,6 +31,12 @@ module.exports = {
       to: { path: outside('units') },
     },
     {
+      name: 'workers-stand-on-the-ground',
+      severity: 'error',
+      from: { path: '^src/workers' },
+      to: { path: outside('workers') },
+    },
+    {
       name: 'model-knows-units-only',
       severity: 'error',
       from: { path: '^src/model' },
@@ -41,7 +47,7 @@ module.exports = {
       comment: 'The engine knows nothing of images, money, storage or orders.',
       severity: 'error',
       from: { path: '^src/packing' },
-      to: { path: outside('units', 'packing') },
+      to: { path: outside('units', 'workers', 'packing') },
     },
     {
       name: 'storage-knows-the-model-only',

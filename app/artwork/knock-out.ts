@@ -3,6 +3,7 @@ import { openArtwork, openChecker } from '../../src/artwork/browser';
 import { editTransfer, setArtwork } from '../../src/editing';
 import type { Artwork } from '../../src/model';
 import { keepArtwork, loadArtworkFile } from '../store/artwork';
+import { sayFailed } from '../store/failures';
 import { waysNow } from '../store/selectors';
 import { commit, mayWrite, useShop } from '../store/shop';
 import { notify } from '../store/view';
@@ -11,6 +12,19 @@ import { benchLength, hex, typedLength } from '../words/format';
 
 /** What a tab can hold twice at once. */
 const MOST_PIXELS = 60_000_000;
+
+async function knockedOut(file: Blob, artwork: Artwork, knock: KnockOut) {
+  const checker = openChecker();
+  try {
+    const png = await checker.knockOut(file, knock, artwork.density);
+    if (!png) return notify('error', wordsNow().artwork.pictureMissing);
+    return await openArtwork(
+      new File([png], wordsNow().artwork.madeName(artwork.fileName), { type: 'image/png' }),
+    );
+  } finally {
+    checker.close();
+  }
+}
 
 /**
  * Makes an image with a colour knocked out and gives it to a transfer, in one step that can be undone. The printed width stays;
@@ -22,13 +36,9 @@ export async function takeKnockedOut(transferId: string, artwork: Artwork, knock
     return notify('error', wordsNow().artwork.tooLargeToKnock);
   }
   const file = await loadArtworkFile(artwork.id).catch(() => null);
-  const checker = openChecker();
-  const png = file && (await checker.knockOut(file, knock, artwork.density).catch(() => null));
-  checker.close();
-  if (!png) return notify('error', wordsNow().artwork.pictureMissing);
-  const opened = await openArtwork(
-    new File([png], wordsNow().artwork.madeName(artwork.fileName), { type: 'image/png' }),
-  );
+  if (!file) return notify('error', wordsNow().artwork.pictureMissing);
+  const opened = await knockedOut(file, artwork, knock).catch((error) => sayFailed('knockOut', error));
+  if (!opened) return;
   if (!opened.ok) return notify('error', wordsNow().artwork.notMade);
   const colour = hex(knock.colour);
   const { tolerance, reach } = knock;

@@ -2,11 +2,12 @@ import { useEffect, useRef, useState } from 'react';
 import { changesLayout, type LaidRun, wasteOver } from '../../src/layout';
 import type { Book, Film } from '../../src/model';
 import { workOf } from '../../src/pressing';
-import { findSchedule } from '../../src/pressing/browser';
+import { findMakespan } from '../../src/pressing/browser';
 import type { Minor } from '../../src/units';
 import { Button } from '../parts/Button';
 import { TryButton } from '../parts/TryButton';
 import { costsTried } from '../store/costs';
+import { sayFailed } from '../store/failures';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { type Bench, type Found, useTrials } from '../store/trials';
@@ -33,6 +34,8 @@ const SEED = 1;
 function useTimes(found: readonly Found[], book: Book): ReadonlyMap<Found, number | null> {
   const [times, setTimes] = useState<ReadonlyMap<Found, number | null>>(new Map());
   const asked = useRef(new Set<Found>());
+  const leaving = useRef(new AbortController());
+  useEffect(() => () => leaving.current.abort(), []);
   useEffect(() => {
     const { station } = settingsOrFirst(book);
     for (const each of found) {
@@ -42,9 +45,13 @@ function useTimes(found: readonly Found[], book: Book): ReadonlyMap<Found, numbe
       const told = (time: number | null) => setTimes((now) => new Map(now).set(each, time));
       if (!work?.ok) told(null);
       else {
-        void findSchedule(work.value.problem, { seed: SEED, iterations: SEQUENCES, earlier: null })
-          .then(({ schedule }) => told(schedule.makespan))
-          .catch(() => told(null));
+        const { signal } = leaving.current;
+        void findMakespan(work.value.problem, { seed: SEED, iterations: SEQUENCES, signal })
+          .then(told)
+          .catch((error) => {
+            told(null);
+            sayFailed('schedule', error);
+          });
       }
     }
   }, [found, book]);

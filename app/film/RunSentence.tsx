@@ -29,7 +29,7 @@ export function RunSentence({ run }: { run: LaidRun }) {
   const day = useDay(run, 'quick');
   // Told as soon as it is known, in the room that is kept for it: nothing below may move under a hand.
   const known = day.kind === 'ready' ? clockTime(day.day.origin + 1000 * day.day.timeline.end, ways) : '…';
-  const doneBy = day.kind === 'missing' ? null : known;
+  const doneBy = day.kind === 'missing' || day.kind === 'failed' ? null : known;
   const used = film.kind === 'roll' ? filmLength(length, ways) : words.sheets(sheets, ways);
   return (
     <div className="run-sentence">

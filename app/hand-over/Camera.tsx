@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { type CodeReader, isFacing, watchCodes } from '../../src/hand-over/browser';
+import { sayFailed } from '../store/failures';
 import { useWords } from '../words';
 
 /** What the camera sees, looked through for codes as long as it is shown. */
@@ -7,10 +8,13 @@ export function Camera({
   stream,
   reader,
   onText,
+  onFailed,
 }: {
   stream: MediaStream;
   reader: CodeReader;
   onText: (text: string) => void;
+  /** It can no longer look: it is to be turned off. */
+  onFailed: () => void;
 }) {
   const { handOver: words } = useWords();
   const video = useRef<HTMLVideoElement>(null);
@@ -22,9 +26,12 @@ export function Camera({
     void element.play().catch(() => undefined);
     // In a window that scrolls it may lie below what is in view.
     element.scrollIntoView({ block: 'nearest' });
-    void watchCodes(element, reader, stop.signal, onText);
+    void watchCodes(element, reader, stop.signal, onText).catch((error) => {
+      sayFailed('codes', error);
+      onFailed();
+    });
     return () => stop.abort();
-  }, [stream, reader, onText]);
+  }, [stream, reader, onText, onFailed]);
   return (
     <video
       ref={video}

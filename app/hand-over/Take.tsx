@@ -36,7 +36,7 @@ export function Take() {
         </p>
       )}
       <div className="taking">
-        {stream && reader && <Camera stream={stream} reader={reader} onText={read} />}
+        {stream && reader && <Camera stream={stream} reader={reader} onText={read} onFailed={turnOff} />}
         <div>
           {stream && <p className="quiet small">{words.cameraHint}</p>}
           <div aria-live="polite">

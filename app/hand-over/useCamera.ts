@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import { type CameraProblem, openCamera } from '../../src/hand-over/browser';
 
 /** A camera that is let go of when it is turned off, when its window closes, even while the browser still asks for it. */
@@ -23,6 +23,7 @@ export function useCamera() {
       setStream(null);
     };
   }, [isWanted]);
+  const turnOff = useCallback(() => setWanted(false), []);
   return {
     stream,
     problem,
@@ -32,6 +33,6 @@ export function useCamera() {
       setProblem(null);
       setWanted(true);
     },
-    turnOff: () => setWanted(false),
+    turnOff,
   };
 }

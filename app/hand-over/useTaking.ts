@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { type Collected, collect, isSealed, wholeOf } from '../../src/hand-over';
 import { type CodeReader, openReader } from '../../src/hand-over/browser';
+import { sayFailed } from '../store/failures';
 import { type Arrived, takeInBytes } from '../store/hand-over';
 import { waysNow } from '../store/selectors';
 import { goTo, notify, openDialog, openRun } from '../store/view';
@@ -41,7 +42,7 @@ export function useTaking(): Taking {
   const isTaking = useRef(false);
   useEffect(() => {
     const opened = openReader();
-    setReader(() => opened.reader);
+    setReader(opened);
     return () => opened.close();
   }, []);
 
@@ -78,7 +79,8 @@ export function useTaking(): Taking {
         const bytes = new Uint8Array(await file.arrayBuffer());
         if (isSealed(bytes)) await take(bytes);
         else {
-          const text = (await reader?.picture(file)) ?? null;
+          const text = await reader?.picture(file).catch((error) => sayFailed('codes', error));
+          if (text === undefined) return;
           if (text === null) setProblem(wordsNow().handOver.noCode(file.name));
           else read(text);
         }

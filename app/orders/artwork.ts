@@ -1,9 +1,8 @@
 import { create } from 'zustand';
 import { heightOf } from '../../src/artwork';
-import { openArtwork } from '../../src/artwork/browser';
 import { setArtwork } from '../../src/editing';
 import { type Artwork, type Book, isFixed, type Transfer } from '../../src/model';
-import { keepArtwork } from '../store/artwork';
+import { keepArtwork, readArtwork } from '../store/artwork';
 import { waysNow } from '../store/selectors';
 import { commit, mayWrite, useShop } from '../store/shop';
 import { notify } from '../store/view';
@@ -33,16 +32,13 @@ function sayReplaced(book: Book, transfer: Transfer, { trim, density }: Omit<Art
 export async function giveArtwork(transferId: string, file: File): Promise<void> {
   if (!mayWrite()) return;
   useReading.setState(({ transfers }) => ({ transfers: new Set([...transfers, transferId]) }));
-  const opened = await openArtwork(file);
+  const opened = await readArtwork(file);
   useReading.setState(({ transfers }) => ({
     transfers: new Set([...transfers].filter((id) => id !== transferId)),
   }));
-  if (!opened.ok) {
-    notify('error', wordsNow().orders.artworkRefused(file.name, opened.problem));
-    return;
-  }
+  if (!opened) return;
   // The image is on the disk before the record that names it.
-  const kept = await keepArtwork(opened.value);
+  const kept = await keepArtwork(opened);
   if (!kept.ok) {
     notify('error', wordsNow().storage[kept.problem.code]);
     return;

@@ -1,9 +1,9 @@
 import { heightOf, physicalSize } from '../../src/artwork';
-import { type OpenedArtwork, openArtwork } from '../../src/artwork/browser';
+import type { OpenedArtwork } from '../../src/artwork/browser';
 import { addTransfer, setArtwork } from '../../src/editing';
 import type { Artwork, Id, Transfer } from '../../src/model';
 import { fromMm } from '../../src/units';
-import { keepArtwork } from '../store/artwork';
+import { keepArtwork, readArtwork } from '../store/artwork';
 import { waysNow } from '../store/selectors';
 import { commit, mayWrite, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
@@ -26,13 +26,10 @@ function sizeOf({ trim, density }: OpenedArtwork) {
 
 /** Reads an image file and puts it on the disk; says why, if that cannot be. */
 async function takeIn(file: File): Promise<{ opened: OpenedArtwork; kept: Omit<Artwork, 'changed'> } | null> {
-  const opened = await openArtwork(file);
-  if (!opened.ok) {
-    notify('error', wordsNow().orders.artworkRefused(file.name, opened.problem));
-    return null;
-  }
-  const kept = await keepArtwork(opened.value);
-  if (kept.ok) return { opened: opened.value, kept: kept.value };
+  const opened = await readArtwork(file);
+  if (!opened) return null;
+  const kept = await keepArtwork(opened);
+  if (kept.ok) return { opened, kept: kept.value };
   notify('error', wordsNow().storage[kept.problem.code]);
   return null;
 }

@@ -20,7 +20,7 @@ const kinds = ['run', 'day', 'pick', 'care', 'packing'] as const;
 
 /** What is printed for the press side: the run card, the day's chart, pick list, care slips and packing slips. */
 export function CardsRoom() {
-  const { cards: words, press } = useWords();
+  const { cards: words, press, failures } = useWords();
   const run = useBenchRun();
   const state = useDay(run, 'thorough');
   const { paper } = useShop(({ book }) => settingsOrFirst(book));
@@ -62,7 +62,9 @@ export function CardsRoom() {
             <p className="closing">{press.deference}</p>
           </article>
         )}
-        {kind === 'day' && state.kind !== 'ready' && <p>{press.working}</p>}
+        {kind === 'day' && state.kind !== 'ready' && (
+          <p>{state.kind === 'failed' ? failures.schedule : press.working}</p>
+        )}
       </div>
     </>
   );

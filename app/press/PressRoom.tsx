@@ -26,7 +26,7 @@ import { useWords } from '../words';
 
 /** From film to bagged garment: when the run is done, what comes next, how to press it, and the day as a chart. */
 export function PressRoom() {
-  const { press: words, upkeep } = useWords();
+  const { press: words, upkeep, failures } = useWords();
   const run = useBenchRun();
   const received = useShop(({ book }) => book.run[run?.id ?? '']?.received ?? null);
   const state = useDay(run, 'thorough');
@@ -65,6 +65,11 @@ export function PressRoom() {
           </p>
         ))}
       {state.kind === 'working' && <p className="quiet">{words.working}</p>}
+      {state.kind === 'failed' && (
+        <p className="care">
+          {failures.schedule} <Button onPress={state.again}>{failures.again}</Button>
+        </p>
+      )}
       {state.kind === 'ready' && <DayView run={run} day={state.day} />}
       <ShelfSection />
     </>

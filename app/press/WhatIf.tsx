@@ -1,9 +1,10 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { type LaidRun, withSpans } from '../../src/layout';
 import type { Station } from '../../src/model';
-import { findSchedule } from '../../src/pressing/browser';
+import { findMakespan } from '../../src/pressing/browser';
 import { um } from '../../src/units';
 import { Button } from '../parts/Button';
+import { sayFailed } from '../store/failures';
 import { settingsOrFirst, useBenchBook, useWays } from '../store/selectors';
 import { type Day, workWith } from '../store/timeline';
 import { useWords, type Words } from '../words';
@@ -31,30 +32,35 @@ export function WhatIf({ run, day }: { run: LaidRun; day: Day }) {
   const { station } = settingsOrFirst(book);
   const [gains, setGains] = useState<ReadonlyMap<Idea, number | null> | null>(null);
   const [busy, setBusy] = useState(false);
+  const leaving = useRef<AbortController | null>(null);
+  useEffect(() => () => leaving.current?.abort(), []);
   const ideas: Idea[] = [...(station.curer === 'press' ? ['oven' as const] : []), 'press', 'hands', 'spans'];
 
-  const endOf = async (laid: LaidRun | null, own: Station): Promise<number | null> => {
+  const endOf = async (laid: LaidRun | null, own: Station, signal: AbortSignal): Promise<number | null> => {
     const work = laid && workWith(book, laid, own, day.origin);
     if (!work?.ok) return null;
-    const { schedule } = await findSchedule(work.value.problem, {
-      seed: SEED,
-      iterations: ITERATIONS,
-      earlier: null,
-    });
-    return schedule.makespan;
+    return findMakespan(work.value.problem, { seed: SEED, iterations: ITERATIONS, signal });
   };
-  const tryAll = async () => {
-    setBusy(true);
+  const tryAll = async (signal: AbortSignal) => {
     const found = new Map<Idea, number | null>();
     // Like is compared with like: the day as it is, from its start, with the same effort.
-    const now = await endOf(run, station);
+    const now = await endOf(run, station, signal);
     for (const idea of ideas) {
       const end =
-        idea === 'spans' ? await endOf(shorter(run), station) : await endOf(run, more[idea](station));
+        idea === 'spans'
+          ? await endOf(shorter(run), station, signal)
+          : await endOf(run, more[idea](station), signal);
       found.set(idea, end === null || now === null ? null : now - end);
       setGains(new Map(found));
     }
-    setBusy(false);
+  };
+  const begin = () => {
+    const own = new AbortController();
+    leaving.current = own;
+    setBusy(true);
+    void tryAll(own.signal)
+      .catch((error) => sayFailed('schedule', error))
+      .finally(() => setBusy(false));
   };
   return (
     <section aria-labelledby="what-if-title">
@@ -79,7 +85,7 @@ export function WhatIf({ run, day }: { run: LaidRun; day: Day }) {
           );
         })}
       </ul>
-      <Button isDisabled={busy} onPress={() => void tryAll()}>
+      <Button isDisabled={busy} onPress={begin}>
         {words.tryThem}
       </Button>
     </section>

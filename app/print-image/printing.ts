@@ -6,6 +6,8 @@ import {
   sweepPrivateFiles,
   writeImages,
 } from '../../src/output/print-image/browser';
+import { WorkerFailed } from '../../src/workers/browser';
+import { sayFailed } from '../store/failures';
 import { stopLooking } from '../store/offers';
 import { waysNow } from '../store/selectors';
 import { useShop } from '../store/shop';
@@ -65,8 +67,9 @@ export async function printImages(
       await opened.save();
       notify('plain', wordsNow().printImage.saved(names, waysNow()));
     } else sayProblem(written.problem);
-  } catch {
-    sayProblem({ code: 'not-written' });
+  } catch (error) {
+    if (error instanceof WorkerFailed) sayFailed('printImage', error);
+    else sayProblem({ code: 'not-written' });
   } finally {
     done.abort();
     usePrinting.setState({ printing: { kind: 'idle' } });

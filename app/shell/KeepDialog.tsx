@@ -5,6 +5,7 @@ import type { StoredSnapshot } from '../../src/storage';
 import { Button } from '../parts/Button';
 import { bringBack, restoreBackup, saveBackup } from '../store/backup';
 import { snapshotsNow } from '../store/boot';
+import { sayFailed } from '../store/failures';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { notify } from '../store/view';
@@ -33,14 +34,14 @@ function Backups() {
   const ways = useWays();
   const last = useShop(({ book }) => settingsOf(book)?.lastBackup ?? null);
   const [working, setWorking] = useState(false);
-  const during = (work: () => Promise<void>) => {
+  const during = (what: 'backup' | 'restore', work: () => Promise<void>) => {
     setWorking(true);
     void work()
-      .catch(() => notify('error', words.failed))
+      .catch((error) => sayFailed(what, error))
       .finally(() => setWorking(false));
   };
   const restore = (file: File) =>
-    during(async () => {
+    during('restore', async () => {
       const restored = await restoreBackup(file);
       if (restored.ok) notify('plain', words.restored(Object.keys(restored.value.order).length, ways));
       else notify('error', words.problems[restored.problem]);
@@ -52,7 +53,9 @@ function Backups() {
       <div className="actions">
         <Button
           isPending={working}
-          onPress={() => during(() => saveBackup(words.fileName(new Date().toISOString().slice(0, 10))))}
+          onPress={() =>
+            during('backup', () => saveBackup(words.fileName(new Date().toISOString().slice(0, 10))))
+          }
         >
           {words.save}
         </Button>

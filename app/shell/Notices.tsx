@@ -18,8 +18,8 @@ export function Notices() {
   );
 }
 
-function NoticeLine({ notice: { id, tone, text } }: { notice: Notice }) {
-  const { common } = useWords();
+function NoticeLine({ notice: { id, tone, text, reload } }: { notice: Notice }) {
+  const { common, failures } = useWords();
   useEffect(() => {
     if (tone !== 'plain') return;
     const timer = setTimeout(() => dismissNotice(id), READ);
@@ -27,7 +27,10 @@ function NoticeLine({ notice: { id, tone, text } }: { notice: Notice }) {
   }, [id, tone]);
   return (
     <div className={`notice tone-${tone}`}>
-      <p>{text}</p>
+      <p>
+        {text} {reload && failures.missing}
+      </p>
+      {reload && <Button onPress={() => location.reload()}>{failures.reload}</Button>}
       <Button weight="plain" onPress={() => dismissNotice(id)}>
         {common.dismiss}
       </Button>

@@ -1,7 +1,10 @@
-import type { OpenedArtwork } from '../../src/artwork/browser';
+import { type OpenedArtwork, openArtwork } from '../../src/artwork/browser';
 import type { Artwork, Id } from '../../src/model';
 import { type ArtworkStore, openArtworkStore, type StorageProblem } from '../../src/storage';
 import { ok, type Result } from '../../src/units';
+import { wordsNow } from '../words';
+import { sayNotRead } from './failures';
+import { notify } from './view';
 
 let store: ArtworkStore | null = null;
 
@@ -29,6 +32,18 @@ export const loadCheck = (id: string): Promise<unknown> =>
 /** Keeps it for the next time; where it cannot be kept, it is found out again. */
 export const keepCheck = (id: string, check: unknown): Promise<void> =>
   store?.putCheck(id, check).catch(() => undefined) ?? Promise.resolve();
+
+/** Reads an image file that is given to the shop; `null` if it cannot be, which is said. */
+export async function readArtwork(file: File): Promise<OpenedArtwork | null> {
+  try {
+    const opened = await openArtwork(file);
+    if (opened.ok) return opened.value;
+    notify('error', wordsNow().orders.artworkRefused(file.name, opened.problem));
+  } catch (error) {
+    sayNotRead(file.name, error);
+  }
+  return null;
+}
 
 /**
  * Puts an image on the disk.

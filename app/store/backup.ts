@@ -2,8 +2,9 @@ import { openArtwork } from '../../src/artwork/browser';
 import { editSettings } from '../../src/editing';
 import { artworkInUse, type Book } from '../../src/model';
 import type { BundleProblem } from '../../src/output/backup';
-import { openArchivist } from '../../src/output/backup/browser';
+import { packBackup, unpackBackup } from '../../src/output/backup/browser';
 import { fail, ok, type Result } from '../../src/units';
+import { WorkerFailed } from '../../src/workers/browser';
 import { download } from '../files/download';
 import { keepArtwork, loadArtworkFile } from './artwork';
 import { snapshotsNow } from './boot';
@@ -18,13 +19,8 @@ export async function saveBackup(fileName: string): Promise<void> {
     const file = used.has(id) ? await loadArtworkFile(id) : null;
     if (file) artwork.push([id, file]);
   }
-  const { archivist, close } = openArchivist();
-  try {
-    download(await archivist.pack(book, artwork), fileName);
-    commitQuietly((draft, { now }) => editSettings(draft, { lastBackup: now }));
-  } finally {
-    close();
-  }
+  download(await packBackup({ book, artwork }), fileName);
+  commitQuietly((draft, { now }) => editSettings(draft, { lastBackup: now }));
 }
 
 /** Puts another book in place of the open one; what was there is kept as a snapshot first. */
@@ -38,11 +34,11 @@ async function replaceBook(book: Book): Promise<boolean> {
 
 /**
  * Brings a backup back. All of it is verified before anything here is touched, and what was here is kept as a snapshot.
+ * @throws {WorkerFailed} if the backup or its artwork cannot be looked at; nothing was replaced then
  */
 export async function restoreBackup(file: File): Promise<Result<Book, BundleProblem | 'not-kept'>> {
-  const { archivist, close } = openArchivist();
   try {
-    const read = await archivist.unpack(file);
+    const read = await unpackBackup(file);
     if (!read.ok) return read;
     const { book, artwork } = read.value;
     for (const [id, blob] of artwork) {
@@ -53,10 +49,9 @@ export async function restoreBackup(file: File): Promise<Result<Book, BundleProb
       if (kept && !kept.ok) return fail('not-kept');
     }
     return (await replaceBook(book)) ? ok(book) : fail('not-kept');
-  } catch {
+  } catch (error) {
+    if (error instanceof WorkerFailed) throw error;
     return fail('not-backup');
-  } finally {
-    close();
   }
 }
 

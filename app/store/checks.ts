@@ -12,6 +12,7 @@ import { type CheckRequest, openArtwork, openChecker } from '../../src/artwork/b
 import type { CoverageOf } from '../../src/costing';
 import type { Artwork, Book, Transfer } from '../../src/model';
 import { keepArtwork, keepCheck, loadArtworkFile, loadCheck } from './artwork';
+import { sayFailed } from './failures';
 import { settingsOrFirst } from './selectors';
 import { commitQuietly, mayWrite, useShop } from './shop';
 
@@ -144,10 +145,11 @@ export function followChecks(): () => void {
     if (!task) return;
     const stop = new AbortController();
     running = { key: task.key, stop };
-    await run(task, stop.signal).catch(() => {
+    await run(task, stop.signal).catch((error) => {
       const { reason } = stop.signal;
+      if (reason === undefined) sayFailed('check', error);
       setState(task.key, {
-        kind: reason === undefined ? 'failed' : reason === STOPPED ? 'stopped' : 'waiting',
+        kind: reason === NOT_ASKED_FOR ? 'waiting' : 'stopped',
       });
     });
     running = null;

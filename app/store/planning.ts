@@ -17,6 +17,7 @@ import type { Copy, Film, Run } from '../../src/model';
 import { createPlanner, type Idea, type Plan, validatePlan } from '../../src/packing';
 import { planInWorkers } from '../../src/packing/browser';
 import { wordsNow } from '../words';
+import { sayFailed } from './failures';
 import { openRunNow } from './selectors';
 import { commit, editContext, mayWrite, recommit, sayDrawn, useShop } from './shop';
 import { notify } from './view';
@@ -175,8 +176,8 @@ export async function layOut(keep: Keep): Promise<void> {
     usePlanning.setState({ idea });
     if (!stopped.signal.aborted || settled) placeFillers(draft);
     if (proven && !stopped.signal.aborted) usePlanning.setState({ provenFor: useShop.getState().book.copy });
-  } catch {
-    notify('error', wordsNow().film.planFailed);
+  } catch (error) {
+    sayFailed('layout', error);
   } finally {
     unwatch();
     const { planning } = usePlanning.getState();

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { ticksOf } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { type Book, benchBook, type Station } from '../../src/model';
@@ -7,21 +7,14 @@ import {
   BEGUN,
   type Timeline,
   ticked,
-  timelineOf,
   type Work,
   type WorkProblem,
   workOf,
 } from '../../src/pressing';
-import { findSchedule } from '../../src/pressing/browser';
-import type { Schedule } from '../../src/pressing/schedule';
+import { type Effort, findAgain, followSchedule, useSchedule } from './schedules';
 import { settingsOrFirst } from './selectors';
 import { useShop } from './shop';
 
-const SEED = 1;
-/** Sequences tried at first, then for a better one, and after a tick. */
-const BUDGET = { first: 200, better: 1500, again: 80 };
-/** Milliseconds without a change before a schedule is looked for; the Film room waits until a layout has come to rest. */
-const REST = { quick: 800, thorough: 100 };
 /** A run that is not begun is planned from the last so many minutes on. */
 const ROUNDED = 5;
 const MINUTE = 60_000;
@@ -40,6 +33,7 @@ export interface Day {
 export type DayState =
   | { readonly kind: 'working' }
   | { readonly kind: 'missing'; readonly problems: readonly WorkProblem[] }
+  | { readonly kind: 'failed'; readonly again: () => void }
   | { readonly kind: 'ready'; readonly day: Day };
 
 /** What a station change would make of the work. */
@@ -56,8 +50,8 @@ function useMinute(): number {
   return minute * MINUTE;
 }
 
-/** The schedule of a run, from now on or as it is ticked, looked for in a worker; a better one follows if asked for. */
-export function useDay(laid: LaidRun | null, effort: 'quick' | 'thorough'): DayState {
+/** The schedule of a run, from now on or as it is ticked; a better one follows if asked for. */
+export function useDay(laid: LaidRun | null, effort: Effort): DayState {
   const whole = useShop((shop) => shop.book);
   const book = useMemo(() => benchBook(whole, whole.run[laid?.id ?? '']), [whole, laid?.id]);
   const minute = useMinute();
@@ -91,38 +85,16 @@ export function useDay(laid: LaidRun | null, effort: 'quick' | 'thorough'): DayS
     );
     return asTicked(work.value, seconds, now);
   }, [work, begunAt, done, origin, now]);
-  const [found, setFound] = useState<{ work: Work; timeline: Timeline } | null>(null);
-  const earlier = useRef<{ jobs: Work['jobs']; schedule: Schedule } | null>(null);
-  useEffect(() => {
-    if (!current) return setFound(null);
-    let stale = false;
-    const last = earlier.current;
-    const isSame =
-      last?.jobs.length === current.jobs.length &&
-      last.jobs.every(({ key }, at) => key === current.jobs[at]?.key);
-    const look = async (iterations: number) => {
-      const { schedule, bound } = await findSchedule(current.problem, {
-        seed: SEED,
-        iterations,
-        earlier: isSame ? last.schedule : null,
-      });
-      if (stale) return;
-      earlier.current = { jobs: current.jobs, schedule };
-      setFound({ work: current, timeline: timelineOf(current, schedule, bound) });
-    };
-    const timer = setTimeout(
-      () =>
-        void look(isSame ? BUDGET.again : BUDGET.first)
-          .then(() => (effort === 'thorough' && !stale ? look(BUDGET.better) : undefined))
-          .catch(() => undefined),
-      REST[effort],
-    );
-    return () => {
-      stale = true;
-      clearTimeout(timer);
-    };
-  }, [current, effort]);
+  const run = laid?.id ?? null;
+  const shown = useRef<string | null>(null);
+  // Before anything is painted: what the work was when the room was left is not shown.
+  useLayoutEffect(() => {
+    if (run !== null && current) followSchedule(run, current, effort, shown.current === run);
+    shown.current = run;
+  }, [run, current, effort]);
+  const { found, failed } = useSchedule(run);
   if (work && !work.ok) return { kind: 'missing', problems: work.problem };
+  if (run !== null && failed) return { kind: 'failed', again: () => findAgain(run) };
   if (!found || !current) return { kind: 'working' };
   return {
     kind: 'ready',

@@ -3,8 +3,7 @@ import { type Candidate, candidateOf, type FilmTried, filmTried, laidBy, type Tr
 import type { Book, Run } from '../../src/model';
 import { validatePlan } from '../../src/packing';
 import { buildInWorker } from '../../src/packing/browser';
-import { wordsNow } from '../words';
-import { notify } from './view';
+import { sayFailed } from './failures';
 
 /** Layouts built of each: enough to tell two films apart, quick enough to wait for. */
 const LAYOUTS = 1500;
@@ -26,7 +25,7 @@ export interface Found extends ReturnType<typeof laidBy> {
 /**
  * Lays a run out in several ways in the background, one after the other.
  * @param onFound told of each as it is done, and how much of all is
- * @returns those that were done before it was stopped
+ * @throws the signal's reason if it is stopped; those that were done have been told then
  */
 async function layOutTrials(
   { book, run }: Bench,
@@ -44,7 +43,6 @@ async function layOutTrials(
       signal,
       onProgress: (share) => onFound((at + share) / trials.length, found),
     });
-    if (!plan) break;
     if (validatePlan(problem, plan).length > 0) throw new Error('a layout failed its check');
     found.push({ trial, candidate, tried: filmTried(candidate, plan), ...laidBy(candidate, plan) });
     onFound((at + 1) / trials.length, [...found]);
@@ -69,11 +67,15 @@ export function useTrials() {
       if (running.current === own) setState((now) => ({ ...now, ...change }));
     };
     tell({ trying: true, share: 0, found: [] });
+    let done: readonly Found[] = [];
     try {
-      return await layOutTrials(bench, trials, own.signal, (share, found) => tell({ share, found }));
-    } catch {
-      notify('error', wordsNow().film.planFailed);
-      return [];
+      return await layOutTrials(bench, trials, own.signal, (share, found) => {
+        done = found;
+        tell({ share, found });
+      });
+    } catch (error) {
+      sayFailed('trials', error);
+      return done;
     } finally {
       tell({ trying: false });
     }

@@ -6,6 +6,8 @@ export interface Notice {
   readonly id: number;
   readonly tone: 'plain' | 'care' | 'error';
   readonly text: string;
+  /** A part of the app is missing: the page is to be loaded again. */
+  readonly reload: boolean;
 }
 
 export type Room = 'orders' | 'quote' | 'film' | 'cut' | 'cut-map' | 'press' | 'cards' | 'stock' | 'log';
@@ -86,9 +88,9 @@ export const useView = create<View>(() => ({
 let lastNotice = 0;
 
 /** Says one sentence; the same sentence is not said twice at once. */
-export function notify(tone: Notice['tone'], text: string): void {
+export function notify(tone: Notice['tone'], text: string, reload = false): void {
   lastNotice += 1;
-  const notice = { id: lastNotice, tone, text };
+  const notice = { id: lastNotice, tone, text, reload };
   useView.setState(({ notices }) => ({
     notices: [...notices.filter((other) => other.text !== text), notice].slice(-3),
   }));

@@ -67,6 +67,15 @@ describe('the structure check', () => {
       },
     },
     {
+      rule: 'workers-stand-on-the-ground',
+      planted: {
+        'app/main.ts': "import { bad } from '../src/workers/browser/bad';\nconsole.warn(bad);\n",
+        'src/units/length.ts': 'export const length = 1;\n',
+        'src/workers/browser/bad.ts':
+          "import { length } from '../../units/length';\nexport const bad = length;\n",
+      },
+    },
+    {
       rule: 'storage-knows-the-model-only',
       planted: {
         'app/main.ts': "import { bad } from '../src/storage/bad';\nconsole.warn(bad);\n",

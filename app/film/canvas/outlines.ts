@@ -2,6 +2,7 @@ import type { Contour, Outline } from '../../../src/artwork';
 import { openChecker } from '../../../src/artwork/browser';
 import type { LaidCopy } from '../../../src/layout';
 import { type Micrometres, um } from '../../../src/units';
+import { sayFailed } from '../../store/failures';
 
 /** The true outlines of copies, grown by half the gap: where two do not overlap, their copies keep the gap. */
 export interface Outlines {
@@ -31,10 +32,13 @@ export function createOutlines(
       const outline = outlineOf(artwork);
       if (!outline) return null;
       known.set(key, 'growing');
-      void checker.grow(outline, printed, um(gap / 2)).then((grown) => {
-        known.set(key, grown);
-        onChange();
-      });
+      void checker.grow(outline, printed, um(gap / 2)).then(
+        (grown) => {
+          known.set(key, grown);
+          onChange();
+        },
+        (error) => sayFailed('outline', error),
+      );
       return null;
     },
     close: checker.close,

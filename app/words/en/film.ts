@@ -47,7 +47,6 @@ export const film = {
   looking: 'Looking for a shorter layout',
   nothingToLay: 'There is nothing to lay out: every copy lies on the film already, pinned or placed.',
   planRefused: 'A layout failed its check and was not used. What lay on the film is still there.',
-  planFailed: 'The layout stopped for a reason of its own. What lay on the film is still there; try again.',
   uncuttable: (most: string) =>
     `No straight cuts can part this layout into spans of ${most} or less. Lay out again, or allow longer spans.`,
   leftOut: (name: string, count: number, reason: UnplacedReason, ways: Ways) =>

@@ -9,6 +9,7 @@ import { cut } from './cut';
 import { cutMap } from './cut-map';
 import { demo, demoStock } from './demo';
 import { designs } from './designs';
+import { failures } from './failures';
 import { film } from './film';
 import { filmForm } from './film-form';
 import { grid, names } from './garments';
@@ -60,6 +61,7 @@ export const en = {
   designs,
   artwork,
   grade,
+  failures,
   film,
   filmForm,
   runs,

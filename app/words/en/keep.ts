@@ -12,7 +12,6 @@ export const keep = {
   restoreHint:
     'The whole file is checked before anything here is touched, and what is here is kept as a snapshot.',
   fileName: (day: string) => `rollwright backup ${day}.zip`,
-  failed: 'That did not work. Nothing here was changed; try again.',
   restored: (count: number, ways: Ways) =>
     `${counted(count, 'order is', 'orders are', ways)} back. What was here before is the first snapshot.`,
   problems: {

@@ -47,8 +47,6 @@ export const film: Words['film'] = {
   nothingToLay: 'No hay nada que distribuir: todas las copias están ya en la película, fijadas o colocadas.',
   planRefused:
     'Una distribución no pasó su comprobación y no se ha usado. Lo que había en la película sigue ahí.',
-  planFailed:
-    'La distribución se ha detenido por una causa propia. Lo que había en la película sigue ahí; probar otra vez.',
   uncuttable: (most) =>
     `Ningún corte recto separa esta distribución en tramos de ${most} o menos. Distribuir otra vez, o permitir tramos más largos.`,
   leftOut: (name, count, reason, ways) =>

@@ -12,7 +12,6 @@ export const keep: Words['keep'] = {
   restoreHint:
     'Se comprueba el archivo entero antes de tocar nada, y lo que hay aquí se conserva como instantánea.',
   fileName: (day) => `rollwright copia de seguridad ${day}.zip`,
-  failed: 'No ha funcionado. Aquí no ha cambiado nada; probar otra vez.',
   restored: (count, ways) =>
     `De vuelta: ${orders(count, ways)}. Lo que había antes es la primera instantánea.`,
   problems: {

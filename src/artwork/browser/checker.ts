@@ -1,5 +1,6 @@
-import { proxy, type Remote, transfer, wrap } from 'comlink';
+import { transfer } from 'comlink';
 import { fail, fromInches, type Micrometres, ok, type Result } from '../../units';
+import { closeWorker, runTask, type TaskWorker, taskWorker } from '../../workers/browser';
 import { type ArtworkCheck, type Contour, type Density, fileFacts, type KnockOut, type Outline } from '..';
 import type { ArtworkReader } from './artwork.worker';
 import type { CheckRequest } from './check-request';
@@ -7,9 +8,9 @@ import { drawSvg } from './svg-image';
 
 type Printed = CheckRequest['printed'];
 
-/** A worker that looks at artwork, one question at a time. */
+/** A worker that looks at artwork, one question at a time. Any of them throws a `WorkerFailed` if it fails. */
 export interface Checker {
-  /** @throws the signal's reason, if it is aborted; the worker is ended then and begun anew for the next question */
+  /** @throws the signal's reason, if it is aborted */
   check(
     file: Blob,
     request: CheckRequest,
@@ -41,53 +42,33 @@ function drawnSize({ width, height }: Printed): { width: number; height: number 
   return { width: Math.max(1, Math.round(width * scale)), height: Math.max(1, Math.round(height * scale)) };
 }
 
-export function openChecker(): Checker {
-  let running: { worker: Worker; remote: Remote<ArtworkReader> } | null = null;
-  const remote = (): Remote<ArtworkReader> => {
-    if (!running) {
-      const worker = new Worker(new URL('./artwork.worker.ts', import.meta.url), { type: 'module' });
-      running = { worker, remote: wrap<ArtworkReader>(worker) };
-    }
-    return running.remote;
-  };
-  const close = () => {
-    running?.worker.terminate();
-    running = null;
-  };
-  /** A worker that is ended answers no more: the question is given up by its signal. */
-  const stoppable = <Answer>(ask: () => Promise<Answer>, signal: AbortSignal): Promise<Answer> =>
-    new Promise((resolve, reject) => {
-      signal.throwIfAborted();
-      const onAbort = () => {
-        close();
-        reject(signal.reason);
-      };
-      signal.addEventListener('abort', onAbort, { once: true });
-      ask()
-        .then(resolve, reject)
-        .finally(() => signal.removeEventListener('abort', onAbort));
-    });
+export const artworkWorker = (): TaskWorker<ArtworkReader> =>
+  taskWorker(() => new Worker(new URL('./artwork.worker.ts', import.meta.url), { type: 'module' }));
 
+export function openChecker(): Checker {
+  const own = artworkWorker();
   return {
-    check(file, request, onShare, signal) {
-      return stoppable(async () => {
-        const told = proxy(onShare);
-        if (!request.vector) return await remote().check(file, request, told);
-        const bytes = new Uint8Array(await file.arrayBuffer());
-        const { pixels, trim, printed } = request;
-        const drawn = await drawSvg(file, pixels, trim, drawnSize(printed));
-        if (!drawn) return fail('unreadable');
-        return ok(await remote().checkDrawn(transfer(drawn, [drawn]), request, fileFacts(bytes), told));
-      }, signal);
-    },
+    check: (file, request, onProgress, signal) =>
+      runTask<ArtworkReader, Result<ArtworkCheck, 'unreadable' | 'changed'>, number>(
+        own,
+        async (remote, told) => {
+          if (!request.vector) return remote.check(file, request, told);
+          const bytes = new Uint8Array(await file.arrayBuffer());
+          const { pixels, trim, printed } = request;
+          const drawn = await drawSvg(file, pixels, trim, drawnSize(printed));
+          if (!drawn) return fail('unreadable');
+          return ok(await remote.checkDrawn(transfer(drawn, [drawn]), request, fileFacts(bytes), told));
+        },
+        { signal, onProgress },
+      ),
     async picture(file, { pixels, trim, vector }, longest, knock) {
-      if (!vector) return remote().picture(file, trim, longest, knock);
+      if (!vector) return runTask(own, (remote) => remote.picture(file, trim, longest, knock));
       const scale = longest / Math.max(trim.width, trim.height);
       const [width, height] = [Math.round(trim.width * scale), Math.round(trim.height * scale)];
       return drawSvg(file, pixels, trim, { width: Math.max(1, width), height: Math.max(1, height) });
     },
-    knockOut: (file, knock, density) => remote().knockOut(file, knock, density),
-    grow: (outline, printed, by) => remote().grow(outline, printed, by),
-    close,
+    knockOut: (file, knock, density) => runTask(own, (remote) => remote.knockOut(file, knock, density)),
+    grow: (outline, printed, by) => runTask(own, (remote) => remote.grow(outline, printed, by)),
+    close: () => closeWorker(own),
   };
 }

@@ -1,6 +1,6 @@
-import { type Remote, wrap } from 'comlink';
 import { ok, type Result } from '../../units';
-import type { ArtworkReader } from './artwork.worker';
+import { runTask } from '../../workers/browser';
+import { artworkWorker } from './checker';
 import type { ArtworkProblem, ReadArtwork } from './read-artwork';
 import { readSvg } from './svg-image';
 
@@ -14,18 +14,17 @@ export interface OpenedArtwork extends ReadArtwork {
   readonly file: Blob;
 }
 
-let reader: Remote<ArtworkReader> | null = null;
+const reader = artworkWorker();
 
-const inWorker = (file: File): Promise<Result<ReadArtwork, ArtworkProblem>> => {
-  reader ??= wrap<ArtworkReader>(
-    new Worker(new URL('./artwork.worker.ts', import.meta.url), { type: 'module' }),
-  );
-  return reader.read(file);
-};
+const inWorker = (file: File): Promise<Result<ReadArtwork, ArtworkProblem>> =>
+  runTask(reader, (remote): Promise<Result<ReadArtwork, ArtworkProblem>> => remote.read(file));
 
 const isSvg = (file: File): boolean => file.type === 'image/svg+xml' || /\.svg$/i.test(file.name);
 
-/** Reads an image file: size, density, trimmed box, thumbnail. The file itself is not changed. */
+/**
+ * Reads an image file: size, density, trimmed box, thumbnail. The file itself is not changed.
+ * @throws {WorkerFailed} if the worker that reads fails
+ */
 export async function openArtwork(file: File): Promise<Result<OpenedArtwork, ArtworkProblem>> {
   const read = await (isSvg(file) ? readSvg(file) : inWorker(file));
   return read.ok ? ok({ ...read.value, fileName: file.name, file }) : read;

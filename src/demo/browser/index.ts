@@ -1,22 +1,29 @@
 import letters from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-700-normal.woff2?url';
-import { wrap } from 'comlink';
+import { closeWorker, runTask, taskWorker } from '../../workers/browser';
 import type { DrawingName } from '../drawings';
 import type { Artist } from './artist';
 
 /** Ten pixels a millimetre. */
 const PPI = 254;
 
-/** Draws artwork in a worker until it is closed. */
-export async function openArtist(): Promise<{
+/** Draws artwork in a worker until it is closed; a drawing throws a `WorkerFailed` if the worker fails. */
+export function openArtist(): {
   draw(name: DrawingName, widthMm: number): Promise<File>;
   close(): void;
-}> {
-  const worker = new Worker(new URL('./drawing.worker.ts', import.meta.url), { type: 'module' });
-  const artist = wrap<Artist>(worker);
-  await artist.letterWith(new URL(letters, location.href).href);
+} {
+  const own = taskWorker<Artist>(
+    () => new Worker(new URL('./drawing.worker.ts', import.meta.url), { type: 'module' }),
+  );
+  let isLettered = false;
   return {
-    draw: async (name, widthMm) =>
-      new File([await artist.draw(name, { widthMm, ppi: PPI })], `${name}.png`, { type: 'image/png' }),
-    close: () => worker.terminate(),
+    draw: async (name, widthMm) => {
+      const drawing = await runTask(own, async (artist) => {
+        if (!isLettered) await artist.letterWith(new URL(letters, location.href).href);
+        isLettered = true;
+        return artist.draw(name, { widthMm, ppi: PPI });
+      });
+      return new File([drawing], `${name}.png`, { type: 'image/png' });
+    },
+    close: () => closeWorker(own),
   };
 }

@@ -1,6 +1,6 @@
-import { type Remote, transfer } from 'comlink';
 import { fail, ok, type Result } from '../../units';
-import type { Reader } from './reader.worker';
+import { WorkerFailed } from '../../workers/browser';
+import type { CodeReader } from './reader';
 
 /** What browsers that read codes by themselves offer (W3C Shape Detection, a draft); types do not know it yet. */
 interface Detector {
@@ -75,13 +75,20 @@ function squareOf(video: HTMLVideoElement, context: CanvasRenderingContext2D): I
   return context.getImageData(0, 0, side, side);
 }
 
+/** A picture in which nothing can be read is passed over; a worker that failed is not. */
+function nothingUnlessFailed(error: unknown): readonly string[] {
+  if (error instanceof WorkerFailed) throw error;
+  return [];
+}
+
 /**
  * Looks for codes in what a video shows, frame by frame: by the browser where it can, else in the worker.
  * @param onText may be told the same text again and again
+ * @throws {WorkerFailed} if the worker fails
  */
 export async function watchCodes(
   video: HTMLVideoElement,
-  reader: Remote<Reader>,
+  reader: CodeReader,
   signal: AbortSignal,
   onText: (text: string) => void,
 ): Promise<void> {
@@ -97,13 +104,12 @@ export async function watchCodes(
       }
     }
     if (!context) return [];
-    const image = squareOf(video, context);
-    const text = await reader.frame(transfer(image, [image.data.buffer]));
+    const text = await reader.frame(squareOf(video, context));
     return text === null ? [] : [text];
   };
   while (!signal.aborted) {
     const isShown = video.readyState >= HTMLMediaElement.HAVE_CURRENT_DATA;
-    const texts = isShown ? await look().catch(() => []) : [];
+    const texts = isShown ? await look().catch(nothingUnlessFailed) : [];
     if (!signal.aborted) texts.forEach(onText);
     await new Promise((resolve) => setTimeout(resolve, PAUSE));
   }

@@ -20,18 +20,15 @@ export interface Report {
 const nextSlice = (layouts: number, took: number): number =>
   Math.max(1, Math.min(layouts * 4, Math.floor((layouts * SLICE) / Math.max(took, 0.01))));
 
-let running = 0;
 let planner: Planner | null = null;
 
 const engine = {
-  /** Plans for some seconds, until nothing better is left to find, or until told to stop; the first plan is told at once. */
+  /** Plans for some seconds, or until nothing better is left to find; the first plan is told at once. */
   async plan(
     problem: Problem,
     { seconds, seed, idea }: { seconds: number; seed: number; idea: Idea | null },
     onBetter: (report: Report) => void,
   ): Promise<Report> {
-    running += 1;
-    const turn = running;
     const began = performance.now();
     const own = createPlanner(problem, seed);
     planner = own;
@@ -48,7 +45,7 @@ const engine = {
     told = own.cost();
     if (idea) own.take(idea);
     let slice = 1;
-    while (turn === running && performance.now() - began < seconds * 1000 && !own.finished()) {
+    while (performance.now() - began < seconds * 1000 && !own.finished()) {
       const from = performance.now();
       own.step(slice);
       const took = performance.now() - from;
@@ -62,17 +59,12 @@ const engine = {
     }
     return report();
   },
-  /**
-   * Builds so many layouts, or fewer if none can be better, and tells the best.
-   * @returns `null` if told to stop before
-   */
+  /** Builds so many layouts, or fewer if none can be better, and tells the best. */
   async build(
     problem: Problem,
     { layouts, seed }: { layouts: number; seed: number },
     onProgress: (share: number) => void,
-  ): Promise<Plan | null> {
-    running += 1;
-    const turn = running;
+  ): Promise<Plan> {
     const own = createPlanner(problem, seed);
     let slice = 1;
     while (own.iterations < layouts && !own.finished()) {
@@ -81,16 +73,12 @@ const engine = {
       slice = nextSlice(slice, performance.now() - from);
       onProgress(Math.min(1, own.iterations / layouts));
       await nextTask();
-      if (turn !== running) return null;
     }
     return own.best();
   },
   /** Goes on from what another worker has found. */
   take(idea: Idea): void {
     planner?.take(idea);
-  },
-  stop(): void {
-    running += 1;
   },
 };
 

@@ -1,8 +1,27 @@
-import { type Remote, wrap } from 'comlink';
+import type { Book } from '../../../model';
+import type { Result } from '../../../units';
+import { runAlone } from '../../../workers/browser';
+import type { BundleProblem } from '..';
 import type { Archivist } from './backup.worker';
 
-/** Packs and unpacks backups in a worker until it is closed. */
-export function openArchivist(): { archivist: Remote<Archivist>; close(): void } {
-  const worker = new Worker(new URL('./backup.worker.ts', import.meta.url), { type: 'module' });
-  return { archivist: wrap<Archivist>(worker), close: () => worker.terminate() };
+const start = (): Worker => new Worker(new URL('./backup.worker.ts', import.meta.url), { type: 'module' });
+
+/** A book, and its artwork by id. */
+interface Unpacked {
+  readonly book: Book;
+  readonly artwork: readonly (readonly [string, Blob])[];
 }
+
+/**
+ * Packs a book and its artwork into a file.
+ * @throws {WorkerFailed} if the worker fails
+ */
+export const packBackup = ({ book, artwork }: Unpacked): Promise<Blob> =>
+  runAlone<Archivist, Blob>(start, (archivist) => archivist.pack(book, artwork));
+
+/**
+ * Reads and verifies a packed book and its artwork.
+ * @throws {WorkerFailed} if the worker fails
+ */
+export const unpackBackup = (file: Blob): Promise<Result<Unpacked, BundleProblem>> =>
+  runAlone<Archivist, Result<Unpacked, BundleProblem>>(start, (archivist) => archivist.unpack(file));

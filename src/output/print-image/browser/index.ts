@@ -1,5 +1,6 @@
-import { proxy, wrap } from 'comlink';
-import { fail, type Result } from '../../../units';
+import { proxy } from 'comlink';
+import type { Result } from '../../../units';
+import { runAlone } from '../../../workers/browser';
 import type { ImageJob, ImageProblem, Printer } from './image-worker/job';
 import { svgBands } from './svg-band';
 
@@ -8,27 +9,25 @@ export { hasPrivateFiles, openPrivateFolder, sweepPrivateFiles } from './private
 
 /**
  * Writes print-ready images in a worker of their own.
- * @param signal stops it; what was begun is not left behind
+ * @param signal stops it; what was begun is not left behind, which the worker itself sees to
+ * @throws {WorkerFailed} if the worker fails
  */
-export async function writeImages(
+export const writeImages = (
   job: ImageJob,
   signal: AbortSignal,
   onProgress: (share: number) => void,
-): Promise<Result<void, ImageProblem>> {
-  const worker = new Worker(new URL('./print-image.worker.ts', import.meta.url), { type: 'module' });
-  const printer = wrap<Printer>(worker);
-  const stop = () => void printer.stop();
-  signal.addEventListener('abort', stop);
-  try {
-    if (signal.aborted) stop();
-    const ended = new Promise<never>((_, reject) => {
-      worker.onerror = reject;
-    });
-    return await Promise.race([printer.write(job, proxy(onProgress), proxy(svgBands(job.sources))), ended]);
-  } catch {
-    return fail({ code: 'not-written' });
-  } finally {
-    signal.removeEventListener('abort', stop);
-    worker.terminate();
-  }
-}
+): Promise<Result<void, ImageProblem>> =>
+  runAlone<Printer, Result<void, ImageProblem>, number>(
+    () => new Worker(new URL('./print-image.worker.ts', import.meta.url), { type: 'module' }),
+    async (printer, told) => {
+      const stop = () => void printer.stop();
+      if (signal.aborted) stop();
+      signal.addEventListener('abort', stop);
+      try {
+        return await printer.write(job, told, proxy(svgBands(job.sources)));
+      } finally {
+        signal.removeEventListener('abort', stop);
+      }
+    },
+    { onProgress },
+  );

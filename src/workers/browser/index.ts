@@ -1,0 +1,1 @@
+export { closeWorker, runAlone, runTask, type TaskWorker, taskWorker, WorkerFailed } from './run-task';
