@@ -1,13 +1,13 @@
 import { useEffect, useRef, useState } from 'react';
 import { type Finding, isMeant, type KnockOut, meantSo, verdictOn } from '../../src/artwork';
-import { clearMeant, setArtwork, setMeant } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { Artwork, Transfer } from '../../src/model';
 import { ShadeChoice } from '../panels/ShadeChoice';
 import { Button } from '../parts/Button';
 import { GradeMark } from '../parts/GradeMark';
 import { checkAgain, findingsFor, stopCheck, useCheck } from '../store/checks';
 import { settingsOrFirst, useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
 import { percent } from '../words/format';
@@ -106,10 +106,10 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
                 onKnockOut={setKnock}
                 meant={(finding) => isMeant(finding, transfer)}
                 onMeant={(finding, meant) =>
-                  commit((draft) =>
+                  act(
                     meant
-                      ? setMeant(draft, transfer.id, meantSo(finding, artwork.id))
-                      : clearMeant(draft, transfer.id, finding.code),
+                      ? edits.setMeant(transfer.id, meantSo(finding, artwork.id))
+                      : edits.clearMeant(transfer.id, finding.code),
                   )
                 }
               />
@@ -134,7 +134,7 @@ function MadeFrom({ transfer, artwork }: { transfer: Transfer; artwork: Artwork 
   return (
     <p className="quiet">
       {words.madeFrom(madeFrom.colour)}{' '}
-      <Button weight="plain" onPress={() => commit((draft) => setArtwork(draft, transfer.id, first))}>
+      <Button weight="plain" onPress={() => act(edits.setArtwork(transfer.id, first))}>
         {words.backToFirst}
       </Button>
     </p>

@@ -1,13 +1,13 @@
 import { useState } from 'react';
 import type { Limits } from '../../src/artwork';
-import { editSettings } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { fromMm, type Micrometres, ok, parseLength, toUnit } from '../../src/units';
 import { asShown } from '../parts/as-shown';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { useWays } from '../store/selectors';
-import { commitQuietly } from '../store/shop';
+import { act } from '../store/shop';
 import { useWords } from '../words';
 import type { Ways } from '../words/format';
 
@@ -41,8 +41,8 @@ export function LimitsForm({ limits }: { limits: Limits }) {
     const [stroke, opening, choke] = sides.map((side) => read(side));
     if (sides.some((side) => problemOf(side) !== null)) return;
     if (!stroke?.ok || !opening?.ok || !choke?.ok) return;
-    commitQuietly((draft) =>
-      editSettings(draft, {
+    act(
+      edits.editSettings({
         limits: { stroke: stroke.value, opening: opening.value, choke: choke.value },
       }),
     );

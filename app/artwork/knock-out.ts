@@ -1,11 +1,11 @@
 import { heightOf, type KnockOut } from '../../src/artwork';
 import { openArtwork, openChecker } from '../../src/artwork/browser';
-import { editTransfer, setArtwork } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { Artwork } from '../../src/model';
 import { keepArtwork, loadArtworkFile } from '../store/artwork';
 import { sayFailed } from '../store/failures';
 import { waysNow } from '../store/selectors';
-import { commit, mayWrite, useShop } from '../store/shop';
+import { act, mayWrite, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { wordsNow } from '../words';
 import { benchLength, hex, typedLength } from '../words/format';
@@ -48,12 +48,11 @@ export async function takeKnockedOut(transferId: string, artwork: Artwork, knock
   if (!transfer) return;
   const ways = waysNow();
   const height = heightOf(opened.value.trim, transfer.width, opened.value.density);
-  commit((draft, { now }) => {
-    setArtwork(draft, transferId, { ...kept.value, changed: now });
-    editTransfer(draft, transferId, {
+  act(
+    edits.setMadeArtwork(transferId, kept.value, {
       height,
       typed: { ...transfer.typed, height: `${typedLength(height, ways)} ${ways.unit}` },
-    });
-  });
+    }),
+  );
   notify('plain', wordsNow().artwork.made(benchLength(transfer.width, ways)));
 }

@@ -1,7 +1,7 @@
-import { isInForce, takeBackCalibration } from '../../src/editing';
+import { edits, isInForce } from '../../src/editing';
 import { Button } from '../parts/Button';
 import { settingsOrFirst, useWays } from '../store/selectors';
-import { commitQuietly, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { useWords } from '../words';
 import { dayAndTime } from '../words/format';
 import { settingText } from './figures';
@@ -40,9 +40,7 @@ export function Changes() {
                 <Button
                   weight="plain"
                   aria-label={words.takeBackOf(text)}
-                  onPress={() =>
-                    commitQuietly((draft, context) => takeBackCalibration(draft, change.id, context))
-                  }
+                  onPress={() => act(edits.takeBackCalibration(change.id))}
                 >
                   {words.takeBack}
                 </Button>

@@ -1,8 +1,8 @@
 import { changesFor, type Finding, presentRate, type Rate } from '../../src/costing/calibration';
-import { calibrate } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { Button } from '../parts/Button';
 import { settingsOrFirst, useWays } from '../store/selectors';
-import { commitQuietly, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { useWords } from '../words';
 import { rateText } from './figures';
 
@@ -45,9 +45,7 @@ function RateRow({ finding, rate, runs }: { finding: Finding; rate: Rate; runs: 
   const [from, to] = driver === 'length' ? [high, low] : [low, high];
   const isSet = changes.length > 0 && changes.every(({ before, after }) => before === after);
   const apply = () =>
-    commitQuietly((draft, context) =>
-      calibrate(draft, { quantity, driver, found: { value, low, high }, runs, set: changes }, context),
-    );
+    act(edits.calibrate({ quantity, driver, found: { value, low, high }, runs, set: changes }));
   const remark = () => {
     if (verdict.kind === 'nothing') return words.nothing;
     if (changes.length === 0) return driver === 'run' ? words.belowCleanings : words.tooFar;

@@ -1,8 +1,8 @@
 import type { Finding } from '../../src/costing/calibration';
-import { leaveRunOut } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { Check } from '../parts/Check';
 import { useWays } from '../store/selectors';
-import { commitQuietly } from '../store/shop';
+import { act } from '../store/shop';
 import { useWords } from '../words';
 import { dueDay, wholePercent } from '../words/format';
 import { amountText } from './figures';
@@ -14,7 +14,7 @@ export function RunTable({ finding }: { finding: Finding }) {
   const { quantity, points } = finding;
   const say = (amount: number) => amountText(quantity, amount, ways);
   const leaveOut = (run: (typeof points)[number]['run'], out: boolean) =>
-    commitQuietly((draft, context) => leaveRunOut(draft, quantity, run, out, context));
+    act(edits.leaveRunOut(quantity, run, out));
   return (
     <details className="runs-told">
       <summary>{words.runs}</summary>

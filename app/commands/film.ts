@@ -1,11 +1,11 @@
-import { setPinned, takeOff } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { LaidCopy } from '../../src/layout';
 import { fromMm, um } from '../../src/units';
 import { fitIn, panBy, reveal, zoomBy, zoomTo } from '../store/camera';
 import { move, quarterTurn } from '../store/held';
 import { layOut, settlePlanning, usePlanning } from '../store/planning';
 import { laidNow, openRunNow } from '../store/selectors';
-import { commit, mayWrite, useShop } from '../store/shop';
+import { act, mayWrite, useShop } from '../store/shop';
 import { goTo, openDialog, select, useView } from '../store/view';
 import { runScale, widthScale } from '../store/viewport';
 import type { Chord, Command } from './command';
@@ -85,7 +85,7 @@ export const pinCommand: Command = {
   chords: [{ key: 'p' }],
   ...onSelected((copies, ids) => {
     const all = copies.every(({ pinned }) => pinned);
-    commit((book) => setPinned(book, ids, !all));
+    act(edits.setPinned(ids, !all));
   }),
 };
 
@@ -95,7 +95,7 @@ export const takeOffCommand: Command = {
   scope: 'film',
   chords: [{ key: 'Delete' }, { key: 'Backspace' }],
   ...onSelected((_, ids) => {
-    commit((book) => takeOff(book, ids));
+    act(edits.takeOff(ids));
     select();
   }),
 };

@@ -1,16 +1,17 @@
+import { edits } from '../../src/editing';
 import { orderAlone } from '../../src/layout';
 import { filmOf } from '../../src/model';
 import { Button } from '../parts/Button';
 import { stopPlanning } from '../store/planning';
 import { useOpenRun } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import type { Found } from '../store/trials';
 import { notify, openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { Comparison } from './Comparison';
-import { takeWay, type Way } from './ways';
+import type { Way } from './ways';
 
 /** A run on other film, or on its film otherwise, side by side; one of them can be taken. */
 export function CompareDialog({ id }: { id: string }) {
@@ -21,8 +22,9 @@ export function CompareDialog({ id }: { id: string }) {
   if (!run || !film) return null;
   const take = (way: Way, found: Found) => {
     stopPlanning();
-    const step = commit((draft, context) => takeWay(draft, run, way, found, context));
-    if (step) notify('plain', words.applied(way.label));
+    const { tried, places } = found;
+    const taken = act(edits.takeWay(run.id, { takes: way.takes, film: tried.film, places }));
+    if (taken?.changed) notify('plain', words.applied(way.label));
     openDialog(null);
   };
   const isDraft = run.state === 'draft' && run.printedTo === 0;

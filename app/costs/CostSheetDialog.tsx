@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { CostShare, CostSheet, OrderCost, TransferCost } from '../../src/costing';
 import type { RunCosts } from '../../src/costing/run';
-import { editSettings } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { type LaidRun, layRun } from '../../src/layout';
 import { asMinor } from '../../src/units';
 import { Button } from '../parts/Button';
@@ -9,7 +9,7 @@ import { Choice } from '../parts/Choice';
 import { OrderCode } from '../parts/OrderCode';
 import { useRunCosts } from '../store/costs';
 import { settingsOrFirst, useWays } from '../store/selectors';
-import { commitQuietly, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
@@ -265,9 +265,7 @@ function FilmBy({ costs: { kept, costs } }: { costs: RunCosts }) {
         label={words.filmBy}
         value={costs.filmBy}
         options={(['footprint', 'ink'] as const).map((value) => ({ value, label: words.filmBys[value] }))}
-        onChange={(filmBy) =>
-          commitQuietly((draft) => editSettings(draft, { costs: { ...shop.costs, filmBy } }))
-        }
+        onChange={(filmBy) => act(edits.editSettings({ costs: { ...shop.costs, filmBy } }))}
       />
     </div>
   );

@@ -1,11 +1,11 @@
 import { useId, useState } from 'react';
-import { editSettings } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { heaters, labourRooms } from '../../src/model';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { settingsOrFirst, useWays } from '../store/selectors';
-import { commitQuietly, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { type Dialog, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
@@ -35,7 +35,7 @@ export function CostsDialog({ back }: { back: Dialog | null }) {
   const save = () => {
     const read = readForm(form, settings, ways);
     if (!read.ok) return setProblems(read.problem);
-    commitQuietly((draft) => editSettings(draft, read.value));
+    act(edits.editSettings(read.value));
     openDialog(back);
   };
   const field = (name: CostField, label: string) => (

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { editSettings } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { type LaidRun, layRun, takenOffRoll } from '../../src/layout';
 import type { Alternative } from '../../src/model';
 import { makeOrBuy } from '../../src/pricing';
@@ -9,7 +9,7 @@ import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { useRunCosts } from '../store/costs';
 import { settingsOrFirst, useWays } from '../store/selectors';
-import { commitQuietly, editContext, useShop } from '../store/shop';
+import { act, editContext, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
@@ -51,8 +51,7 @@ function Alternatives({ run }: { run: LaidRun }) {
   const { makeOrBuy: words } = useWords();
   const { alternatives } = useShop(({ book }) => settingsOrFirst(book));
   const [edited, setEdited] = useState<Alternative | 'new' | null>(null);
-  const keep = (list: readonly Alternative[]) =>
-    commitQuietly((draft) => editSettings(draft, { alternatives: [...list] }));
+  const keep = (list: readonly Alternative[]) => act(edits.editSettings({ alternatives: [...list] }));
   const save = (alternative: Alternative) => {
     const known = alternatives.some(({ id }) => id === alternative.id);
     keep(

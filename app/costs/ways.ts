@@ -1,17 +1,8 @@
 import { type FilmSize, inOtherSize } from '../../src/costing';
-import {
-  addFilm,
-  type BookDraft,
-  type EditContext,
-  editFilm,
-  editRun,
-  editTransfer,
-  setPlaces,
-} from '../../src/editing';
+import type { OtherWay } from '../../src/editing';
 import type { Trial } from '../../src/layout';
-import type { Book, Film, Id, Run } from '../../src/model';
+import type { Book, Film, Id } from '../../src/model';
 import type { Micrometres } from '../../src/units';
-import type { Found } from '../store/trials';
 import type { Words } from '../words';
 import { benchLength, type Ways } from '../words/format';
 
@@ -19,8 +10,7 @@ import { benchLength, type Ways } from '../words/format';
 export interface Way {
   readonly label: string;
   readonly trial: Trial;
-  /** What it takes to have it: the film of the run, its settings, a film that is not in stock, or transfers that turn. */
-  readonly takes: 'film' | 'settings' | 'new-film' | 'turns';
+  readonly takes: OtherWay['takes'];
 }
 
 /** A film that is not in stock: no record has its id. */
@@ -83,23 +73,3 @@ export const otherGap = (film: Film, gap: Micrometres, words: Words, ways: Ways)
   trial: { film: { ...film, gap: (2 * Math.ceil(gap / 2)) as Micrometres } },
   takes: 'settings',
 });
-
-/** Lays a run out as it was found, on the film and with the settings that it was found for. */
-export function takeWay(
-  draft: BookDraft,
-  run: Run,
-  { takes, trial }: Way,
-  { places, tried }: Found,
-  context: EditContext,
-): void {
-  const { id, changed: _, ...fields } = tried.film;
-  if (takes === 'new-film') editRun(draft, run.id, { film: addFilm(draft, fields, context) });
-  else {
-    if (takes === 'settings') editFilm(draft, id, fields, context);
-    editRun(draft, run.id, { film: id });
-  }
-  if (trial.allTurn) {
-    for (const [copy] of places) editTransfer(draft, draft.copy[copy]?.transfer ?? '', { turn: 'quarter' });
-  }
-  setPlaces(draft, run.id, places);
-}

@@ -1,12 +1,12 @@
 import { useEffect, useMemo, useState } from 'react';
-import { editSettings } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { type Book, benchBook, garmentsByOrder, type Settings } from '../../src/model';
 import { cutMapPages } from '../../src/output/cut-map';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { settingsOrFirst, useMapRun, useWays } from '../store/selectors';
-import { commitQuietly, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { goTo, openDialog } from '../store/view';
 import { CutTable } from './CutTable';
 import { fontsReady, screenMeasure } from './fonts';
@@ -81,7 +81,7 @@ export function CutMapRoom() {
     ],
   );
   if (!run) return null;
-  const set = (fields: Partial<Settings>) => commitQuietly((draft) => editSettings(draft, fields));
+  const set = (fields: Partial<Settings>) => act(edits.editSettings(fields));
   const setPaper = (fields: Partial<Settings['mapPaper']>) => set({ mapPaper: { ...mapPaper, ...fields } });
   const save = async () => {
     setSaving(true);

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { withDensity } from '../../src/artwork';
-import { editSettings } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { Film, Settings } from '../../src/model';
 import { drawStrip, MEASURE, stripSize } from '../../src/output/test-strip';
 import { parseLength } from '../../src/units';
@@ -9,7 +9,7 @@ import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { settingsOrFirst, useOpenRun, useWays } from '../store/selectors';
-import { commitQuietly, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
@@ -48,13 +48,11 @@ export function TestStripDialog() {
   const [measured, setMeasured] = useState(shown);
   if (!open) return null;
   const set = (fields: Partial<Settings['printer']>) =>
-    commitQuietly((draft) => editSettings(draft, { printer: { ...printer, ...fields } }));
+    act(edits.editSettings({ printer: { ...printer, ...fields } }));
   /** A printer that lays an image down as it is needs it mirrored. */
   const setInkUp = (inkUp: Settings['printer']['inkUp']) => {
     set({ inkUp });
-    commitQuietly((draft) =>
-      editSettings(draft, { printImage: { ...printImage, mirrored: inkUp === 'plain' } }),
-    );
+    act(edits.editSettings({ printImage: { ...printImage, mirrored: inkUp === 'plain' } }));
   };
   const read = parseLength(measured, ways.unit);
   const feed = read.ok ? read.value / MEASURE : null;

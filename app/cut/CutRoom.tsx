@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { type CutStep, cutOrder, type SpanOrder, tallyByOrder } from '../../src/cutting';
-import { tickJob, ticksOf } from '../../src/editing';
+import { edits, ticksOf } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { cutKey, ticked } from '../../src/pressing';
 import { HandOverButton } from '../panels/HandOverButton';
@@ -8,8 +8,9 @@ import { RunChoice } from '../panels/RunChoice';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { OrderCode } from '../parts/OrderCode';
+import { nextRunName } from '../store/next-run';
 import { settingsOrFirst, useBenchBook, useBenchRun, useWays } from '../store/selectors';
-import { commitTicks } from '../store/shop';
+import { act } from '../store/shop';
 import { goTo } from '../store/view';
 import { benchLength, tapeInches } from '../words/format';
 import { SpanPlan } from './SpanPlan';
@@ -68,7 +69,7 @@ function Steps({ run }: { run: LaidRun }) {
   const out = cutOut(span, done);
   const allOut = orders.flatMap((order) => cutOut(order, done));
   const tick = (one: CutStep, isDone: boolean) =>
-    commitTicks((draft, context) => tickJob(draft, run.id, keyOf(span.span, one), isDone, context));
+    act(edits.tickJob(run.id, keyOf(span.span, one), isDone, nextRunName()));
   const next = orders.findIndex((order) => order.span > span.span && order.steps.length > 0);
   return (
     <>

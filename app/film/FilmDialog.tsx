@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { addFilm, editFilm, editRun, removeFilm } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { byThrift, type FilmTried } from '../../src/layout';
 import { type Film, peels, type RollSize, rollWidths, type SheetSize, sheetSizes } from '../../src/model';
 import { fromMm, parseLength, um } from '../../src/units';
@@ -10,7 +10,7 @@ import { Form } from '../parts/Form';
 import { TryButton } from '../parts/TryButton';
 import { firstFilm } from '../store/first-book';
 import { useOpenRun, useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { useTrials } from '../store/trials';
 import { openDialog } from '../store/view';
 import { Window } from '../windows/Window';
@@ -53,12 +53,7 @@ export function FilmDialog() {
   const save = () => {
     const read = readForm(form, films[chosen] ?? null, ways);
     if (!read.ok) return setProblems(read.problem);
-    commit((draft, context) => {
-      const id = films[chosen]?.id ?? addFilm(draft, read.value, context);
-      const film = films[chosen];
-      if (film) editFilm(draft, id, read.value, context);
-      editRun(draft, open.run.id, { film: id });
-    });
+    act(edits.chooseFilm(open.run.id, films[chosen]?.id ?? null, read.value));
     openDialog(null);
   };
   const locked = open.run.state !== 'draft' || open.run.printedTo > 0;
@@ -86,7 +81,7 @@ export function FilmDialog() {
             <Button
               weight="plain"
               onPress={() => {
-                commit((draft, context) => removeFilm(draft, chosen, context));
+                act(edits.removeFilm(chosen));
                 choose(open.run.film);
               }}
             >

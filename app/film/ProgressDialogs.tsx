@@ -1,11 +1,11 @@
 import { useState } from 'react';
-import { printedTo, spoil } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { sheetStart } from '../../src/layout';
 import { type Micrometres, parseLength, um } from '../../src/units';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { useLaidRun, useWays } from '../store/selectors';
-import { commitForGood } from '../store/shop';
+import { act } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
@@ -41,7 +41,7 @@ export function PrintedDialog() {
   const save = () => {
     setTried(true);
     if (!isWithin) return;
-    commitForGood((draft, context) => printedTo(draft, run.id, to, context));
+    act(edits.printedTo(run.id, to));
     notify('plain', words.printedToNote);
     openDialog(null);
   };
@@ -82,11 +82,8 @@ export function SpoiledDialog() {
   const save = () => {
     setTried(true);
     if (!isStretch) return;
-    let back = 0;
-    commitForGood((draft, context) => {
-      back = spoil(draft, run.id, { from, to: um(Math.min(to, run.lengthUsed)) }, context);
-    });
-    notify('care', words.spoiledNote(back, ways));
+    const spoiled = act(edits.spoil(run.id, { from, to: um(Math.min(to, run.lengthUsed)) }));
+    notify('care', words.spoiledNote(spoiled?.result ?? 0, ways));
     openDialog(null);
   };
   const unit = run.film.kind === 'sheets' ? words.sheetNumber : ways.unit;

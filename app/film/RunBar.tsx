@@ -1,14 +1,14 @@
-import { addRun, finishRun, lockRun, reopenRun, unlockRun } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { openRuns, printedRuns, type Run } from '../../src/model';
 import { DueLine } from '../panels/DueLine';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { costsOf } from '../store/costs';
-import { openNextRun } from '../store/next-run';
+import { nextRunName } from '../store/next-run';
 import { stopPlanning } from '../store/planning';
 import { useWays } from '../store/selectors';
-import { commitForGood, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { goTo, notify, openDialog, openRun } from '../store/view';
 import { useWords } from '../words';
 import { benchLength } from '../words/format';
@@ -25,17 +25,9 @@ export function RunBar({ run }: { run: LaidRun }) {
   const label = ({ name, state }: Run) => `${name} · ${words.states[state]}`;
   const choose = (id: string) => {
     if (id !== NEW) return openRun(id);
-    let added: string | null = null;
-    commitForGood((draft, context) => {
-      const film = book.run[run.id]?.film;
-      if (film)
-        added = addRun(
-          draft,
-          { name: words.numbered(Object.keys(book.run).length + 1), film, takes: 'chosen' },
-          context,
-        );
-    });
-    if (added !== null) openRun(added);
+    const film = book.run[run.id]?.film;
+    const added = film && act(edits.addRun({ name: nextRunName(), film, takes: 'chosen' }));
+    if (added) openRun(added.result);
     openDialog({ kind: 'run' });
   };
   return (
@@ -77,7 +69,7 @@ function RunSteps({ run }: { run: LaidRun }) {
           onPress={() => {
             stopPlanning();
             const { use, costs, rates } = costsOf(book, run);
-            commitForGood((draft, context) => lockRun(draft, run.id, context, { use, costs, rates }));
+            act(edits.lockRun(run.id, { use, costs, rates }));
             notify('plain', words.lockedNote(run.name));
           }}
         >
@@ -87,10 +79,7 @@ function RunSteps({ run }: { run: LaidRun }) {
     ),
     locked: () => (
       <>
-        <Button
-          weight="plain"
-          onPress={() => commitForGood((draft, context) => unlockRun(draft, run.id, context))}
-        >
+        <Button weight="plain" onPress={() => act(edits.unlockRun(run.id))}>
           {words.unlock}
         </Button>
         <Button onPress={() => openDialog({ kind: 'spoiled' })}>{words.spoiled}</Button>
@@ -98,10 +87,7 @@ function RunSteps({ run }: { run: LaidRun }) {
         <Button
           weight="primary"
           onPress={() => {
-            commitForGood((draft, context) => {
-              finishRun(draft, run.id, context);
-              openNextRun(draft, run.id, context);
-            });
+            act(edits.finishRun(run.id, nextRunName()));
             notify('plain', words.printedNote(run.name));
           }}
         >
@@ -111,10 +97,7 @@ function RunSteps({ run }: { run: LaidRun }) {
     ),
     printed: () => (
       <>
-        <Button
-          weight="plain"
-          onPress={() => commitForGood((draft, context) => reopenRun(draft, run.id, context))}
-        >
+        <Button weight="plain" onPress={() => act(edits.reopenRun(run.id))}>
           {words.stepBack}
         </Button>
         {toPress}

@@ -1,12 +1,12 @@
 import { useState } from 'react';
-import { chooseCopies, editRun, removeRun } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { type Copy, openRuns, ordersByDue, type Run } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { OrderCode } from '../parts/OrderCode';
 import { useOpenRun, useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { openDialog, useView } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
@@ -23,7 +23,7 @@ export function RunDialog() {
   const { run } = open;
   const rename = () => {
     const tidy = name.trim();
-    if (tidy !== '' && tidy !== run.name) commit((draft) => editRun(draft, run.id, { name: tidy }));
+    if (tidy !== '' && tidy !== run.name) act(edits.editRun(run.id, { name: tidy }));
   };
   return (
     <Window title={words.title}>
@@ -35,7 +35,7 @@ export function RunDialog() {
           { value: 'all', label: words.takesAll },
           { value: 'chosen', label: words.takesChosen },
         ]}
-        onChange={(takes) => commit((draft) => editRun(draft, run.id, { takes }))}
+        onChange={(takes) => act(edits.editRun(run.id, { takes }))}
       />
       {run.takes === 'chosen' && <Chooser run={run} />}
       <div className="actions">
@@ -43,7 +43,7 @@ export function RunDialog() {
           <Button
             weight="plain"
             onPress={() => {
-              commit((draft) => removeRun(draft, run.id));
+              act(edits.removeRun(run.id));
               useView.setState({ run: null });
               openDialog(null);
             }}
@@ -72,9 +72,8 @@ function Chooser({ run }: { run: Run }) {
   }
   const listed = ordersByDue(book).filter(({ id }) => waiting.has(id));
   const take = (copies: readonly Copy[], into: boolean) =>
-    commit((draft) =>
-      chooseCopies(
-        draft,
+    act(
+      edits.chooseCopies(
         into ? run.id : null,
         copies.map(({ id }) => id),
       ),

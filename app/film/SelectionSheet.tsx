@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { moveToRun } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { openRuns } from '../../src/model';
 import { parseLength, um } from '../../src/units';
@@ -20,7 +20,7 @@ import { Field } from '../parts/Field';
 import { OrderCode } from '../parts/OrderCode';
 import { move, useHeld } from '../store/held';
 import { useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { select, useView } from '../store/view';
 import { useWords } from '../words';
 import { area, typedLength } from '../words/format';
@@ -115,9 +115,8 @@ function MoveToRun({ run, copies }: { run: LaidRun; copies: readonly LaidCopy[] 
       onChange={(target) => {
         const other = others.find(({ id }) => id === target);
         if (!other) return;
-        commit((draft) =>
-          moveToRun(
-            draft,
+        act(
+          edits.moveToRun(
             other.id,
             copies.map(({ id }) => id),
           ),

@@ -1,10 +1,10 @@
-import { setPlaces } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { placeFor } from '../../src/layout';
 import { copiesByTransfer } from '../../src/model';
 import { reveal } from '../store/camera';
 import { usePlanning } from '../store/planning';
 import { openRunNow } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { notify, select } from '../store/view';
 import { wordsNow } from '../words';
 
@@ -21,7 +21,7 @@ export function putBack(transfer: string): void {
     notify('care', wordsNow().film.noRoom);
     return;
   }
-  commit((edited) => setPlaces(edited, open.run.id, [[copy.id, place]]));
+  act(edits.setPlaces(open.run.id, [[copy.id, place]]));
   usePlanning.setState({ leftOut: [] });
   select(copy.id);
   const { width, height } = book.transfer[transfer] ?? { width: 0, height: 0 };

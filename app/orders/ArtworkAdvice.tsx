@@ -1,9 +1,9 @@
 import { heightOf, physicalSize } from '../../src/artwork';
-import { editTransfer } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { Transfer } from '../../src/model';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { useWords } from '../words';
 import { area, typedLength } from '../words/format';
 import { differs } from './proportions';
@@ -22,8 +22,8 @@ export function ArtworkAdvice({ transfer }: { transfer: Transfer }) {
   if (!stretched && !otherSize) return null;
   const resize = (size: { width: Transfer['width']; height: Transfer['height'] }) => {
     const typed = (length: Transfer['width']) => `${typedLength(length, ways)} ${ways.unit}`;
-    commit((draft) =>
-      editTransfer(draft, transfer.id, {
+    act(
+      edits.editTransfer(transfer.id, {
         ...size,
         typed: { width: typed(size.width), height: typed(size.height) },
       }),

@@ -1,11 +1,11 @@
 import { useState } from 'react';
-import { addDesign, type NewSize } from '../../src/editing';
+import { edits, type NewSize } from '../../src/editing';
 import { MOST_COPIES } from '../../src/intake';
 import { type Book, type DesignSize, designWidths, type Id, type Transfer } from '../../src/model';
 import { type Micrometres, um } from '../../src/units';
 import { Form } from '../parts/Form';
 import { useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { type Design, notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
@@ -73,11 +73,8 @@ export function DesignDialog({ order, design }: { order: string; design: Design 
     }
     const more = known.map(({ id }) => ({ transfer: id, count: countOf(id) ?? 0 }));
     if (total === 0 || known.some(({ id }) => countOf(id) === null)) return;
-    commit((draft, context) => {
-      if (!draft.order[order]) return;
-      const artwork = design.artwork && { ...design.artwork, changed: context.now };
-      addDesign(draft, order as Id<'order'>, { artwork, shade: design.shade, sizes, more }, context);
-    });
+    const { artwork, shade } = design;
+    act(edits.addDesign(order as Id<'order'>, { artwork, shade, sizes, more }));
     notify('plain', words.added(design.name, total, ways));
     openDialog(null);
   };

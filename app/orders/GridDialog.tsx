@@ -1,14 +1,5 @@
 import { useState } from 'react';
-import {
-  addGarment,
-  addPlacement,
-  editGarment,
-  editPlacement,
-  type PlacementFields,
-  printedSizes,
-  removeGarment,
-  removePlacement,
-} from '../../src/editing';
+import { type editGarment, edits, type PlacementFields, printedSizes } from '../../src/editing';
 import {
   type Garment,
   garmentsByOrder,
@@ -26,7 +17,7 @@ import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { EntryCell } from '../parts/EntryCell';
 import { useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
@@ -75,7 +66,7 @@ function Garments({ order, garments }: { order: Order; garments: readonly Garmen
       <ul className="grid-list">
         {garments.map((garment) => {
           const edit = (fields: Parameters<typeof editGarment>[2]) =>
-            commit((draft, context) => editGarment(draft, garment.id, fields, context));
+            act(edits.editGarment(garment.id, fields));
           return (
             <li key={garment.id} className="grid-row">
               <EntryCell
@@ -112,7 +103,7 @@ function Garments({ order, garments }: { order: Order; garments: readonly Garmen
               <Button
                 weight="plain"
                 aria-label={words.removeGarment}
-                onPress={() => commit((draft, context) => removeGarment(draft, garment.id, context))}
+                onPress={() => act(edits.removeGarment(garment.id))}
               >
                 ✕
               </Button>
@@ -122,19 +113,14 @@ function Garments({ order, garments }: { order: Order; garments: readonly Garmen
       </ul>
       <Button
         onPress={() =>
-          commit((draft, context) =>
-            addGarment(
-              draft,
-              order.id,
-              {
-                style: last?.style ?? words.aStyle,
-                colour: last?.colour ?? '',
-                shade: last?.shade ?? null,
-                size: nextSize(last?.size),
-                count: 1,
-              },
-              context,
-            ),
+          act(
+            edits.addGarment(order.id, {
+              style: last?.style ?? words.aStyle,
+              colour: last?.colour ?? '',
+              shade: last?.shade ?? null,
+              size: nextSize(last?.size),
+              count: 1,
+            }),
           )
         }
       >
@@ -199,13 +185,13 @@ function Placements({
         />
         <Button
           onPress={() =>
-            commit((draft, context) =>
-              addPlacement(
-                draft,
-                order.id as Id<'order'>,
-                { place: words.places[place], design: words.aDesign, ratio: 1, widths: widthsOf(place) },
-                context,
-              ),
+            act(
+              edits.addPlacement(order.id as Id<'order'>, {
+                place: words.places[place],
+                design: words.aDesign,
+                ratio: 1,
+                widths: widthsOf(place),
+              }),
             )
           }
         >
@@ -219,8 +205,7 @@ function Placements({
 function PlacementRow({ placement, garments }: { placement: Placement; garments: readonly Garment[] }) {
   const { grid: words } = useWords();
   const ways = useWays();
-  const edit = (fields: Partial<PlacementFields>) =>
-    commit((draft, context) => editPlacement(draft, placement.id, fields, context));
+  const edit = (fields: Partial<PlacementFields>) => act(edits.editPlacement(placement.id, fields));
   const { adult } = placement.widths;
   const height = `${typedLength(Math.round(adult.width * placement.ratio) as typeof adult.width, ways)} ${ways.unit}`;
   const sizes = printedSizes(placement, garments);
@@ -261,7 +246,7 @@ function PlacementRow({ placement, garments }: { placement: Placement; garments:
         <Button
           weight="plain"
           aria-label={words.removePlacement}
-          onPress={() => commit((draft, context) => removePlacement(draft, placement.id, context))}
+          onPress={() => act(edits.removePlacement(placement.id))}
         >
           ✕
         </Button>

@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import { Label, TextArea, TextField } from 'react-aria-components';
-import { addNames } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { readNames } from '../../src/intake';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
 import { useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
@@ -31,14 +31,13 @@ export function NamesDialog({ id }: { id: string }) {
       width: typedWithUnit(size.width.trim(), ways.unit),
       height: typedWithUnit(size.height.trim(), ways.unit),
     };
-    commit((draft, context) =>
-      addNames(
-        draft,
-        order.id,
-        rows,
-        { width: width.value, height: height.value, typed, style: style.trim() },
-        context,
-      ),
+    act(
+      edits.addNames(order.id, rows, {
+        width: width.value,
+        height: height.value,
+        typed,
+        style: style.trim(),
+      }),
     );
     notify('plain', words.added(rows.length, ways));
     openDialog(null);

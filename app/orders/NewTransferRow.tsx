@@ -1,10 +1,10 @@
 import { useState } from 'react';
-import { addTransfer } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { Order } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
 import { useWays } from '../store/selectors';
-import { commit } from '../store/shop';
+import { act } from '../store/shop';
 import { useWords } from '../words';
 import { readCount, readName, readSize, typedWithUnit } from './entries';
 
@@ -43,13 +43,11 @@ export function NewTransferRow({ order }: { order: Order }) {
       width: typedWithUnit(typed.width.trim(), ways.unit),
       height: typedWithUnit(typed.height.trim(), ways.unit),
     };
-    commit((draft, context) =>
-      addTransfer(
-        draft,
+    act(
+      edits.addTransfer(
         order.id,
         { name: name.value, width: width.value, height: height.value, typed: sizes, turn: 'quarter' },
         count.value,
-        context,
       ),
     );
     close();

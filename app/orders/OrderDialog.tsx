@@ -1,12 +1,12 @@
 import { useState } from 'react';
-import { editOrder, type OrderFields } from '../../src/editing';
+import { edits, type OrderFields } from '../../src/editing';
 import { fabrics, type Order } from '../../src/model';
 import { QuotesGiven } from '../panels/QuotesGiven';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Tick } from '../parts/Tick';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
@@ -20,7 +20,7 @@ export function OrderDialog({ id }: { id: string }) {
 
 function OrderForm({ order }: { order: Order }) {
   const { orders: words, press } = useWords();
-  const edit = (fields: Partial<OrderFields>) => commit((draft) => editOrder(draft, order.id, fields));
+  const edit = (fields: Partial<OrderFields>) => act(edits.editOrder(order.id, fields));
   return (
     <Window title={order.name}>
       <div className="fields">

@@ -1,12 +1,12 @@
 import { FileTrigger } from 'react-aria-components';
-import { duplicateOrder, editOrder, inPrint, removeOrder } from '../../src/editing';
+import { edits, inPrint } from '../../src/editing';
 import type { Order, OrderState } from '../../src/model';
 import { parseDate } from '../../src/units';
 import { Button } from '../parts/Button';
 import { EntryCell } from '../parts/EntryCell';
 import { usePriced } from '../store/costs';
 import { useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
 import { money } from '../words/format';
@@ -33,7 +33,7 @@ export function OrderHead({ order, state, empty }: { order: Order; state: OrderS
             label={words.code}
             text={order.code}
             read={(typed) => readCode(typed, otherCodes)}
-            onEntry={(code) => commit((draft) => editOrder(draft, order.id, { code }))}
+            onEntry={(code) => act(edits.editOrder(order.id, { code }))}
           />
         </div>
         <div className="order-name">
@@ -41,7 +41,7 @@ export function OrderHead({ order, state, empty }: { order: Order; state: OrderS
             label={words.orderName}
             text={order.name}
             read={readName}
-            onEntry={(name) => commit((draft) => editOrder(draft, order.id, { name }))}
+            onEntry={(name) => act(edits.editOrder(order.id, { name }))}
           />
         </div>
         <span className={state === 'waiting' ? 'state care' : 'state quiet'}>
@@ -56,7 +56,7 @@ export function OrderHead({ order, state, empty }: { order: Order; state: OrderS
               const due = parseDate(event.target.value, null);
               // The browser hands out '' while a date is half typed.
               if (due.ok || event.target.value === '') {
-                commit((draft) => editOrder(draft, order.id, { due: due.ok ? due.value : null }));
+                act(edits.editOrder(order.id, { due: due.ok ? due.value : null }));
               }
             }}
           />
@@ -107,7 +107,7 @@ function OrderActs({ order }: { order: Order }) {
       notify('care', words.inPrint(order.name));
       return;
     }
-    commit((draft) => removeOrder(draft, order.id));
+    act(edits.removeOrder(order.id));
     notify('plain', words.removedOrder(order.name));
   };
   return (
@@ -127,16 +127,14 @@ function OrderActs({ order }: { order: Order }) {
       <Button
         weight="plain"
         aria-label={words.duplicateNamed(order.name)}
-        onPress={() =>
-          commit((draft, context) => duplicateOrder(draft, order.id, words.again(order.name), context))
-        }
+        onPress={() => act(edits.duplicateOrder(order.id, words.again(order.name)))}
       >
         {words.duplicate}
       </Button>
       <Button
         weight="plain"
         aria-label={order.archived ? words.unarchiveNamed(order.name) : words.archiveNamed(order.name)}
-        onPress={() => commit((draft) => editOrder(draft, order.id, { archived: !order.archived }))}
+        onPress={() => act(edits.editOrder(order.id, { archived: !order.archived }))}
       >
         {order.archived ? words.unarchive : words.archive}
       </Button>

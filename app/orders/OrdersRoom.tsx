@@ -1,7 +1,7 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual';
 import { useEffect, useRef, useState } from 'react';
 import { FileTrigger } from 'react-aria-components';
-import { addOrder } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { redoCommand, undoCommand } from '../commands';
 import { CommandButton } from '../commands/CommandButton';
 import { DemoButton } from '../panels/DemoButton';
@@ -10,7 +10,7 @@ import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { tintOf } from '../parts/tints';
 import { useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { openDialog, useView } from '../store/view';
 import { NewTransferRow } from './NewTransferRow';
 import { OrderHead } from './OrderHead';
@@ -63,11 +63,7 @@ export function OrdersRoom() {
           >
             <Button>{words.open}</Button>
           </FileTrigger>
-          <Button
-            onPress={() =>
-              commit((draft, context) => addOrder(draft, { name: words.newOrder, due: null }, context))
-            }
-          >
+          <Button onPress={() => act(edits.addOrder({ name: words.newOrder, due: null }))}>
             {words.addOrder}
           </Button>
           <Button weight="primary" onPress={() => openDialog({ kind: 'paste', text: '' })}>

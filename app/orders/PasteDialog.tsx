@@ -1,13 +1,13 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import { Label, TextArea, TextField } from 'react-aria-components';
-import { addRows, editSettings } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { columnNames, headingKey, readTable, type TableReading } from '../../src/intake';
 import { settingsOf } from '../../src/model';
 import type { DateOrder } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { useWays } from '../store/selectors';
-import { commit, commitQuietly, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
@@ -30,7 +30,7 @@ export function PasteDialog({ text: pasted }: { text: string }) {
   const { rows, bad } = reading;
   const add = () => {
     if (rows.length === 0) return;
-    commit((draft, context) => addRows(draft, rows, context));
+    act(edits.addRows(rows));
     notify('plain', words.added(rows.length, bad.length, ways));
     if (bad.length === 0) openDialog(null);
     else setText(reading.badText);
@@ -51,9 +51,7 @@ export function PasteDialog({ text: pasted }: { text: string }) {
             { value: 'day-first', label: orders.dayFirst },
             { value: 'month-first', label: orders.monthFirst },
           ]}
-          onChange={(order) =>
-            commitQuietly((draft) => editSettings(draft, { dateOrder: order === 'ask' ? null : order }))
-          }
+          onChange={(order) => act(edits.editSettings({ dateOrder: order === 'ask' ? null : order }))}
         />
       )}
       {reading.unknown.length > 0 && <Mapping unknown={reading.unknown} />}
@@ -85,9 +83,7 @@ function Mapping({ unknown }: { unknown: readonly string[] }) {
             ...columnNames.map((column) => ({ value: column as string, label: words.columns[column] })),
           ]}
           onChange={(column) =>
-            commitQuietly((draft) =>
-              editSettings(draft, { columns: { ...columns, [headingKey(heading)]: column } }),
-            )
+            act(edits.editSettings({ columns: { ...columns, [headingKey(heading)]: column } }))
           }
         />
       ))}

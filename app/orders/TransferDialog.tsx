@@ -1,11 +1,11 @@
 import { useState } from 'react';
-import { setCount } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { type Artwork, type Copy, copiesByTransfer, type Transfer } from '../../src/model';
 import { ShadeChoice } from '../panels/ShadeChoice';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
 import { useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { type Design, openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
@@ -71,7 +71,7 @@ function Spares({
   const read = typed.trim() === '0' ? ({ ok: true, value: 0 } as const) : readCount(typed, ways);
   const enter = () => {
     if (read.ok && read.value !== count) {
-      commit((draft, context) => setCount(draft, transfer.id, read.value, context, kind));
+      act(edits.setCount(transfer.id, read.value, kind));
     }
   };
   return (

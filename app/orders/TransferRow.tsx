@@ -1,4 +1,4 @@
-import { editTransfer, inPrint, removeTransfer, setCount } from '../../src/editing';
+import { edits, inPrint } from '../../src/editing';
 import { tooLargeFor } from '../../src/layout';
 import type { Micrometres } from '../../src/units';
 import { GradeButton } from '../panels/GradeButton';
@@ -6,7 +6,7 @@ import { Button } from '../parts/Button';
 import { Check } from '../parts/Check';
 import { EntryCell } from '../parts/EntryCell';
 import { useOpenRun, useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
 import { ArtworkAdvice } from './ArtworkAdvice';
@@ -27,8 +27,8 @@ export function TransferRow({ transfer, count, spare, placed }: Extract<OrderLin
   });
   const of = (label: string) => `${label}: ${transfer.name}`;
   const enterSize = (side: 'width' | 'height') => (size: Micrometres, typed: string) =>
-    commit((draft) =>
-      editTransfer(draft, transfer.id, {
+    act(
+      edits.editTransfer(transfer.id, {
         [side]: size,
         typed: { ...transfer.typed, [side]: typedWithUnit(typed, ways.unit) },
       }),
@@ -38,7 +38,7 @@ export function TransferRow({ transfer, count, spare, placed }: Extract<OrderLin
       notify('care', words.inPrint(transfer.name));
       return;
     }
-    commit((draft) => removeTransfer(draft, transfer.id));
+    act(edits.removeTransfer(transfer.id));
     notify('plain', words.removedTransfer(transfer.name));
   };
   return (
@@ -57,7 +57,7 @@ export function TransferRow({ transfer, count, spare, placed }: Extract<OrderLin
         label={of(words.transfer)}
         text={transfer.name}
         read={readName}
-        onEntry={(name) => commit((draft) => editTransfer(draft, transfer.id, { name }))}
+        onEntry={(name) => act(edits.editTransfer(transfer.id, { name }))}
       />
       <EntryCell
         label={of(words.width)}
@@ -76,15 +76,13 @@ export function TransferRow({ transfer, count, spare, placed }: Extract<OrderLin
         text={String(count)}
         inputMode="numeric"
         read={(typed) => readCount(typed, ways)}
-        onEntry={(wanted) => commit((draft, context) => setCount(draft, transfer.id, wanted, context))}
+        onEntry={(wanted) => act(edits.setCount(transfer.id, wanted, 'ordered'))}
       />
       <Check
         label={of(words.mayTurn)}
         short={words.mayTurn}
         checked={transfer.turn === 'quarter'}
-        onChange={(may) =>
-          commit((draft) => editTransfer(draft, transfer.id, { turn: may ? 'quarter' : 'fixed' }))
-        }
+        onChange={(may) => act(edits.editTransfer(transfer.id, { turn: may ? 'quarter' : 'fixed' }))}
       />
       <span className={placed === count + spare ? 'quiet small placed' : 'small placed'}>
         {words.all(placed, count + spare, ways)}

@@ -1,10 +1,10 @@
 import { create } from 'zustand';
 import { heightOf } from '../../src/artwork';
-import { setArtwork } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { type Artwork, type Book, isFixed, type Transfer } from '../../src/model';
 import { keepArtwork, readArtwork } from '../store/artwork';
 import { waysNow } from '../store/selectors';
-import { commit, mayWrite, useShop } from '../store/shop';
+import { act, mayWrite, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { wordsNow } from '../words';
 import { differs } from './proportions';
@@ -50,6 +50,6 @@ export async function giveArtwork(transferId: string, file: File): Promise<void>
     notify('plain', wordsNow().designs.same(transfer.name));
     return;
   }
-  commit((draft, { now }) => setArtwork(draft, transferId, { ...kept.value, changed: now }));
+  act(edits.setArtwork(transferId, kept.value));
   if (transfer.artwork !== null) sayReplaced(book, transfer, kept.value);
 }

@@ -1,11 +1,11 @@
 import { heightOf, physicalSize } from '../../src/artwork';
 import type { OpenedArtwork } from '../../src/artwork/browser';
-import { addTransfer, setArtwork } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { Artwork, Id, Transfer } from '../../src/model';
 import { fromMm } from '../../src/units';
 import { keepArtwork, readArtwork } from '../store/artwork';
 import { waysNow } from '../store/selectors';
-import { commit, mayWrite, useShop } from '../store/shop';
+import { act, mayWrite, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { wordsNow } from '../words';
 import { typedLength } from '../words/format';
@@ -67,13 +67,9 @@ export async function addArtworkFiles(order: Id<'order'>, files: readonly File[]
       continue;
     }
     const ways = waysNow();
-    commit((draft, context) => {
-      if (!draft.order[order]) return;
-      const typed = (length: typeof size.width) => `${typedLength(length, ways)} ${ways.unit}`;
-      const fields = { name, ...size, typed: { width: typed(size.width), height: typed(size.height) } };
-      const id = same?.id ?? addTransfer(draft, order, { ...fields, turn: 'quarter' }, 1, context);
-      setArtwork(draft, id, { ...kept, changed: context.now });
-    });
+    const typed = (length: typeof size.width) => `${typedLength(length, ways)} ${ways.unit}`;
+    const fields = { name, ...size, typed: { width: typed(size.width), height: typed(size.height) } };
+    act(same ? edits.setArtwork(same.id, kept) : edits.addArtworkFile(order, fields, kept));
     taken += 1;
   }
   if (taken > 0) notify('plain', wordsNow().orders.filesTaken(taken, waysNow()));

@@ -1,7 +1,7 @@
-import { editTransfer } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { Transfer } from '../../src/model';
 import { Button } from '../parts/Button';
-import { commit } from '../store/shop';
+import { act } from '../store/shop';
 import { useWords } from '../words';
 import './shade-choice.css';
 
@@ -10,7 +10,7 @@ const SHADES = ['#ffffff', '#1c1c1e', '#1f2b46', '#7a1f2b', '#6b7a3a', '#9aa3a8'
 /** The garment's colour that a transfer's artwork is looked at on. */
 export function ShadeChoice({ transfer }: { transfer: Transfer }) {
   const { orders: words } = useWords();
-  const choose = (shade: string | null) => commit((draft) => editTransfer(draft, transfer.id, { shade }));
+  const choose = (shade: string | null) => act(edits.editTransfer(transfer.id, { shade }));
   return (
     <fieldset className="shades">
       <legend>{words.shade}</legend>

@@ -1,7 +1,7 @@
-import { drawFromShelf, waitingFor } from '../../src/editing';
+import { edits, waitingFor } from '../../src/editing';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { useWords } from '../words';
 import { area, dayAndTime, whole } from '../words/format';
@@ -15,11 +15,7 @@ export function Shelf({ empty = '' }: { empty?: string }) {
   const items = Object.values(book.shelf).filter(({ count }) => count > 0);
   if (items.length === 0) return empty === '' ? null : <p className="quiet">{empty}</p>;
   const draw = (id: string) => {
-    let taken = 0;
-    commit((draft) => {
-      taken = drawFromShelf(draft, id);
-    });
-    notify('plain', words.drawn(taken, ways));
+    notify('plain', words.drawn(act(edits.drawFromShelf(id))?.result ?? 0, ways));
   };
   return (
     <ul className="shelf-list">

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { closeRun } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { proposeClosing } from '../../src/log';
 import type { Book, Instant, Run } from '../../src/model';
 import { blanksOfRun } from '../../src/stock';
@@ -7,7 +7,7 @@ import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { useCoverageOf } from '../store/coverage';
 import { settingsOrFirst, useWays } from '../store/selectors';
-import { commitForGood, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { today } from '../store/today';
 import { notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
@@ -62,7 +62,7 @@ function CloseForm({ book, run, proposal }: { book: Book; run: Run; proposal: Pr
       used: Number(typed),
       spoiled,
     }));
-    commitForGood((draft, context) => closeRun(draft, read.value, taken, context));
+    act(edits.closeRun(read.value, taken));
     notify('plain', words.done(run.name));
     openDialog(null);
   };

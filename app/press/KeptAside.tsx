@@ -1,7 +1,7 @@
-import { asideReason, dropAside, mayTakeIn, takeAside } from '../../src/editing';
+import { asideReason, edits, mayTakeIn } from '../../src/editing';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
-import { commit, commitTicks, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { useWords } from '../words';
 import { dayAndTime } from '../words/format';
@@ -31,7 +31,7 @@ export function KeptAside() {
                 <Button
                   isDisabled={!mayTakeIn(why)}
                   onPress={() => {
-                    commitTicks((draft, context) => takeAside(draft, id, context));
+                    act(edits.takeAside(id));
                     notify('plain', words.asideTaken);
                   }}
                 >
@@ -40,7 +40,7 @@ export function KeptAside() {
                 <Button
                   weight="plain"
                   onPress={() => {
-                    commit((draft) => dropAside(draft, id));
+                    act(edits.dropAside(id));
                     notify('plain', words.dropped);
                   }}
                 >

@@ -1,4 +1,4 @@
-import { advanceRun, editSettings, stepRunBack, tickJob } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { isPrinted, runStates } from '../../src/model';
 import { BEGUN, type Entry } from '../../src/pressing';
@@ -8,9 +8,9 @@ import { RunChoice } from '../panels/RunChoice';
 import { Shelf } from '../panels/Shelf';
 import { Button } from '../parts/Button';
 import { Tick } from '../parts/Tick';
-import { openNextRun } from '../store/next-run';
+import { nextRunName } from '../store/next-run';
 import { settingsOrFirst, useBenchRun, useWays } from '../store/selectors';
-import { commitForGood, commitQuietly, commitTicks, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { type Day, useDay } from '../store/timeline';
 import { goTo, notify, openDialog, openRun } from '../store/view';
 import { clockTime, dayAndTime, spoken } from '../words/format';
@@ -124,7 +124,7 @@ function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
             weight="plain"
             onPress={() => {
               openRun(run.id);
-              commitForGood((draft, context) => stepRunBack(draft, run.id, context));
+              act(edits.stepRunBack(run.id));
             }}
           >
             {words.back(words.states[before])}
@@ -137,7 +137,7 @@ function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
             onPress={() => {
               openRun(run.id);
               if (state === 'pressed') openDialog({ kind: 'close-run', run: run.id });
-              else commitForGood((draft, context) => advanceRun(draft, run.id, context));
+              else act(edits.advanceRun(run.id));
             }}
           >
             {onward}
@@ -163,14 +163,11 @@ function Next({ run, day }: { run: LaidRun; day: Day }) {
   const begin = () => {
     // It stays in view, whatever state it comes to.
     openRun(run.id);
-    commitTicks((draft, context) => tickJob(draft, run.id, BEGUN, true, context));
+    act(edits.tickJob(run.id, BEGUN, true, nextRunName()));
     notify('plain', words.startNote);
   };
   const tick = (entry: Entry, isDone: boolean) =>
-    commitTicks((draft, context) => {
-      tickJob(draft, run.id, entry.job.key, isDone, context);
-      openNextRun(draft, run.id, context);
-    });
+    act(edits.tickJob(run.id, entry.job.key, isDone, nextRunName()));
   const shown = open.slice(0, AHEAD);
   const cautions = [...new Set(shown.map(({ job }) => words.cautions[job.kind]))].filter(Boolean);
   return (
@@ -239,7 +236,7 @@ function ShelfSection() {
       <Tick
         label={words.shelfFirst}
         checked={shelfFirst}
-        onChange={(checked) => commitQuietly((draft) => editSettings(draft, { shelfFirst: checked }))}
+        onChange={(checked) => act(edits.editSettings({ shelfFirst: checked }))}
       />
     </section>
   );

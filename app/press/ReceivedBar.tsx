@@ -1,8 +1,8 @@
-import { removeReceived } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
-import { commitForGood } from '../store/shop';
+import { act } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
 import { dayAndTime } from '../words/format';
@@ -13,7 +13,7 @@ export function ReceivedBar({ run, made }: { run: LaidRun; made: string }) {
   const { handOver: words } = useWords();
   const ways = useWays();
   const remove = () => {
-    commitForGood((draft) => removeReceived(draft, run.id));
+    act(edits.removeReceived(run.id));
     notify('plain', words.removed(run.name));
   };
   return (

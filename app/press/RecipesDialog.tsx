@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { setCure, setPress } from '../../src/editing';
+import { edits } from '../../src/editing';
 import {
   type Curer,
   type CureValues,
@@ -128,7 +128,7 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
       cover: typed.cover,
     }),
     question: (next) => questionPress(fabric, next),
-    keep: (draft, next, context) => setPress(draft, { peel, fabric }, next, context),
+    keep: (next) => edits.setPress({ peel, fabric }, next),
   });
   return (
     <>
@@ -191,7 +191,7 @@ function CureForm({ by }: { by: Curer }) {
       clear: by === 'press' && typed.clear !== shownClear ? length('clear', typed.clear) : values.clear,
     }),
     question: (next) => questionCure(by, next),
-    keep: (draft, next, context) => setCure(draft, by, next, context),
+    keep: (next) => edits.setCure(by, next),
   });
   return (
     <>

@@ -1,12 +1,12 @@
 import { useState } from 'react';
-import { spoilCopy } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { isPrinted, type Stage, stages } from '../../src/model';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { Tick } from '../parts/Tick';
 import { useBenchBook, useBenchRun } from '../store/selectors';
-import { commitForGood } from '../store/shop';
+import { act } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
@@ -34,9 +34,7 @@ export function SpoilDialog() {
   const save = () => {
     setTried(true);
     if (!chosen || reason.trim() === '') return;
-    commitForGood((draft, context) =>
-      spoilCopy(draft, { run: run.id, copy: chosen.id, stage, garment, reason: reason.trim() }, context),
-    );
+    act(edits.spoilCopy({ run: run.id, copy: chosen.id, stage, garment, reason: reason.trim() }));
     notify('care', words.note(name));
     openDialog(null);
   };

@@ -1,12 +1,12 @@
 import { useState } from 'react';
-import { editStation } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { curers } from '../../src/model';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { Tick } from '../parts/Tick';
 import { settingsOrFirst, useWays } from '../store/selectors';
-import { commitQuietly, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
@@ -31,7 +31,7 @@ export function StationDialog() {
   const save = () => {
     const read = readForm(form, station, ways);
     if (!read.ok) return setProblems(read.problem);
-    commitQuietly((draft) => editStation(draft, read.value));
+    act(edits.editStation(read.value));
     openDialog(null);
   };
   const set = (fields: Partial<StationForm>) => setForm({ ...form, ...fields });

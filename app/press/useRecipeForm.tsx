@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { BookDraft, EditContext } from '../../src/editing';
+import type { Edit } from '../../src/editing';
 import type { Origin } from '../../src/model';
 import type { Question } from '../../src/pressing';
 import {
@@ -13,7 +13,7 @@ import {
 } from '../../src/units';
 import { Field } from '../parts/Field';
 import { settingsOrFirst, useWays } from '../store/selectors';
-import { commitQuietly, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { useWords } from '../words';
 
@@ -52,7 +52,7 @@ export function useRecipeForm<Fields extends object, Values extends { readonly t
     readonly fields: Fields;
     readonly read: (typed: Fields, temperature: Temperature, reader: Reader) => Values;
     readonly question: (next: Values) => readonly Question[];
-    readonly keep: (draft: BookDraft, recipe: Recipe<Values>, context: EditContext) => void;
+    readonly keep: (recipe: Recipe<Values>) => Edit;
   },
 ) {
   const { lengthProblems, durationProblems, temperatureProblems, recipeForm } = useWords();
@@ -105,7 +105,7 @@ export function useRecipeForm<Fields extends object, Values extends { readonly t
     if (questions.length > 0 && asked.length === 0) return setAsked(questions);
     const isOwn = form.origin === 'common-practice' && JSON.stringify(next) !== JSON.stringify(values);
     const kept = { values: next, origin: isOwn ? 'own' : form.origin, notes: form.notes.trim() } as const;
-    commitQuietly((draft, context) => keep(draft, kept, context));
+    act(keep(kept));
     setAsked([]);
     setForm({ ...form, origin: kept.origin });
     notify('plain', recipeForm.saved);

@@ -1,5 +1,5 @@
 import { garmentPrice, newDesigns } from '../../src/costing/run';
-import { editGarment, editOrder, type OrderFields } from '../../src/editing';
+import { edits, type OrderFields } from '../../src/editing';
 import { type Book, garmentsByOrder, type Order, type OrderPricing } from '../../src/model';
 import { fail, type Minor, minorDigits, ok, parsePrice, parseShare, type Result } from '../../src/units';
 import { QuotesGiven } from '../panels/QuotesGiven';
@@ -9,7 +9,7 @@ import { EntryCell } from '../parts/EntryCell';
 import { Tick } from '../parts/Tick';
 import { type PricedOrder, usePriced } from '../store/costs';
 import { settingsOrFirst, useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
@@ -113,7 +113,7 @@ function OwnFields({ order }: { order: Order }) {
   const book = useShop((shop) => shop.book);
   const shop = settingsOrFirst(book).pricing;
   const { aim } = order.pricing;
-  const edit = (fields: Partial<OrderFields>) => commit((draft) => editOrder(draft, order.id, fields));
+  const edit = (fields: Partial<OrderFields>) => act(edits.editOrder(order.id, fields));
   const set = (fields: Partial<OrderPricing>) => edit({ pricing: { ...order.pricing, ...fields } });
   return (
     <section aria-labelledby="price-own">
@@ -229,11 +229,7 @@ function GarmentPrices({ order, book }: { order: Order; book: Book }) {
               inputMode="decimal"
               text={price === null ? '' : number(price / 10 ** minorDigits(ways.currency), ways.locale, 0, 4)}
               read={read}
-              onEntry={(own) =>
-                commit((draft, context) => {
-                  for (const id of ids) editGarment(draft, id, { price: own }, context);
-                })
-              }
+              onEntry={(own) => act(edits.priceGarments(ids, own))}
             />
           </Labelled>
         ))}

@@ -1,10 +1,10 @@
 import { useState } from 'react';
-import { editSettings, signQuotes } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { settingsOrFirst, useWays } from '../store/selectors';
-import { commitQuietly, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { type Dialog, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
@@ -27,10 +27,7 @@ export function PricesDialog({ back }: { back: Dialog | null }) {
   const save = () => {
     const read = readForm(form, settings, ways);
     if (!read.ok) return setProblems(read.problem);
-    commitQuietly((draft) => {
-      editSettings(draft, read.value);
-      signQuotes(draft);
-    });
+    act(edits.editPrices(read.value));
     openDialog(back);
   };
   const field = (name: PriceField, label: string, hint?: string) => (

@@ -1,10 +1,10 @@
 import { useId } from 'react';
-import { editQuoteNotes, isAsPriced } from '../../src/editing';
+import { edits, isAsPriced } from '../../src/editing';
 import { type Book, type Order, type Quote, quoteNumber, quotesOf } from '../../src/model';
 import { Button } from '../parts/Button';
 import { usePriced } from '../store/costs';
 import { settingsOrFirst, useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { goTo, openDialog, showQuote, useView } from '../store/view';
 import { useWords } from '../words';
 import { money } from '../words/format';
@@ -117,8 +117,7 @@ function Notes({ quote }: { quote: Quote }) {
         rows={2}
         defaultValue={quote.notes}
         onBlur={({ target }) =>
-          target.value.trim() !== quote.notes &&
-          commit((draft) => editQuoteNotes(draft, quote.id, target.value.trim()))
+          target.value.trim() !== quote.notes && act(edits.editQuoteNotes(quote.id, target.value.trim()))
         }
       />
     </div>

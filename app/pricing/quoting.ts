@@ -1,8 +1,8 @@
-import { addQuote } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { type Order, quotesOf } from '../../src/model';
 import type { PricedOrder } from '../store/costs';
 import { settingsOrFirst } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { dayFrom, today } from '../store/today';
 import { showQuote } from '../store/view';
 import { languageNow, localeNow } from '../words';
@@ -18,7 +18,7 @@ export function giveQuote(order: Order, { price }: PricedOrder, anew = false): v
       language: languageNow(),
       locale: localeNow(),
     };
-    commit((draft, context) => addQuote(draft, order.id, price, given, context));
+    act(edits.addQuote(order.id, price, given));
   }
   const [latest] = quotesOf(useShop.getState().book, order.id);
   if (latest) showQuote(latest.id);

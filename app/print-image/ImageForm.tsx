@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import { editSettings } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import type { Settings } from '../../src/model';
 import { fitsPdf, framesOf, imageOf, PPI, type Scope } from '../../src/output/print-image';
@@ -9,7 +9,7 @@ import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Tick } from '../parts/Tick';
 import { settingsOrFirst, useWays } from '../store/selectors';
-import { commitQuietly, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import { whole } from '../words/format';
@@ -56,7 +56,7 @@ export function ImageForm({ run }: { run: LaidRun }) {
   const bare = named(shown, (id) => id === null);
   const lost = sources ? named(shown, (id) => id !== null && !sources.has(id)) : [];
   const set = (fields: Partial<Choices>) =>
-    commitQuietly((draft) => editSettings(draft, { printImage: { ...printImage, ...fields } }));
+    act(edits.editSettings({ printImage: { ...printImage, ...fields } }));
   const isWhole = bare.length === 0 && lost.length === 0;
   const ready = sources !== null && isPpi && images.length > 0 && (isWhole || blank);
   return (

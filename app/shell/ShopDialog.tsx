@@ -1,8 +1,8 @@
-import { changeCurrency, editSettings, editStation } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { languages, type Settings } from '../../src/model';
 import { Choice } from '../parts/Choice';
 import { settingsOrFirst, useWays } from '../store/selectors';
-import { commitQuietly, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
 import { languageNames, useLanguage, useWords } from '../words';
@@ -24,7 +24,7 @@ export function ShopDialog() {
   const { locale } = useWays();
   const language = useLanguage();
   const settings = useShop(({ book }) => settingsOrFirst(book));
-  const set = (fields: Partial<Settings>) => commitQuietly((draft) => editSettings(draft, fields));
+  const set = (fields: Partial<Settings>) => act(edits.editSettings(fields));
   return (
     <Window title={words.title}>
       <div className="fields">
@@ -44,9 +44,7 @@ export function ShopDialog() {
           label={words.temperature}
           value={settings.station.temperature}
           options={choices(words.temperatures)}
-          onChange={(temperature) =>
-            commitQuietly((draft) => editStation(draft, { ...settings.station, temperature }))
-          }
+          onChange={(temperature) => act(edits.editStation({ ...settings.station, temperature }))}
         />
         <Choice
           label={cutMap.paper}
@@ -69,7 +67,7 @@ export function ShopDialog() {
             label={words.currency}
             value={settings.currency}
             options={currencies(locale, settings.currency)}
-            onChange={(currency) => commitQuietly((draft) => changeCurrency(draft, currency))}
+            onChange={(currency) => act(edits.changeCurrency(currency))}
           />
           <p className="hint">{words.noConversion}</p>
         </div>

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { addFilm, addSupply, noteFilmBox } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { Blank, Film } from '../../src/model';
 import { leftOfFilm, unitOf } from '../../src/stock';
 import { type LocalDate, um } from '../../src/units';
@@ -8,7 +8,7 @@ import { DateField } from '../parts/DateField';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
@@ -85,18 +85,16 @@ export function AddStockDialog({ garment }: { garment: Pick<Blank, 'style' | 'co
     };
     const style = form.style.trim();
     const colour = form.colour.trim();
-    commit((draft, context) => {
-      if (kind === 'film') {
-        if (!film || !amount?.ok) return;
-        const id = addFilm(draft, filledTo(film, name, amount.value), context, 'bought');
-        noteFilmBox(draft, id, box, context);
-      } else if (kind === 'blank') {
-        for (const { size, count } of sizes ?? []) {
-          const named = [style, colour, size].filter((part) => part !== '').join(', ');
-          addSupply(draft, { kind, name: named, style, colour, shade: null, size, ...box }, count, context);
-        }
-      } else if (amount?.ok) addSupply(draft, { kind, name, ...box }, amount.value, context);
-    });
+    if (kind === 'film') {
+      if (film && amount?.ok) act(edits.buyFilm(filledTo(film, name, amount.value), box));
+    } else if (kind === 'blank') {
+      const named = (size: string) => [style, colour, size].filter((part) => part !== '').join(', ');
+      const blanks = (sizes ?? []).map(({ size, count }) => ({
+        fields: { kind, name: named(size), style, colour, shade: null, size, ...box },
+        amount: count,
+      }));
+      act(edits.addSupplies(blanks));
+    } else if (amount?.ok) act(edits.addSupplies([{ fields: { kind, name, ...box }, amount: amount.value }]));
     notify('plain', words.added(blankKind ? `${style} ${colour}`.trim() : name));
     openDialog(null);
   };

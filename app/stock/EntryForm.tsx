@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { changeBy, enterByHand, type HandEntry } from '../../src/editing';
+import { changeBy, edits, type HandEntry } from '../../src/editing';
 import { type Book, type Film, type Id, isPrinted, type Supply } from '../../src/model';
 import { amountOf, entryProblem, unitOf } from '../../src/stock';
 import { Button } from '../parts/Button';
@@ -7,7 +7,7 @@ import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { useWords, wordsNow } from '../words';
 import { readAmount, unitLabel } from './amounts';
@@ -50,7 +50,7 @@ export function EntryForm({ item, book }: { item: Film | Supply; book: Book }) {
       return setProblem(wordsNow().stock.problems[refused](item.name, told(present)));
     }
     const of = forRun && run !== NO_RUN ? (run as Id<'run'>) : null;
-    commit((draft, context) => enterByHand(draft, item.id, entry, { run: of, note: note.trim() }, context));
+    act(edits.enterByHand(item.id, entry, { run: of, note: note.trim() }));
     notify('plain', words.entered(item.name, told(present + changeBy(entry, present))));
     setTyped('');
     setNote('');

@@ -1,12 +1,12 @@
 import { useState } from 'react';
-import { cutOffcut } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { Film } from '../../src/model';
 import { parseLength } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { useWays } from '../store/selectors';
-import { commit } from '../store/shop';
+import { act } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
 import { benchLength } from '../words/format';
@@ -28,7 +28,7 @@ export function OffcutForm({ film }: { film: Film }) {
     }
     if (read.value > most) return setProblem(words.cutTooLong(benchLength(most, ways)));
     const called = name.trim() || words.cutNameOf(film.name);
-    commit((draft, context) => void cutOffcut(draft, film.id, read.value, called, context));
+    act(edits.cutOffcut(film.id, read.value, called));
     notify('plain', words.cutDone(called));
     openDialog(null);
   };

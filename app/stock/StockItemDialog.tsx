@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import { archiveItem, editSupply, mayPutBack, noteFilmBox, putOffcutBack } from '../../src/editing';
+import { edits, mayPutBack } from '../../src/editing';
 import type { Book, Film, Supply } from '../../src/model';
 import { amountOf, boxOf, entriesOf, itemOf, unitOf } from '../../src/stock';
 import { ok } from '../../src/units';
@@ -10,7 +10,7 @@ import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { LongTable } from '../parts/LongTable';
 import { useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
@@ -46,7 +46,7 @@ export function StockItemDialog({ id }: { id: string }) {
           <Button
             weight="plain"
             onPress={() => {
-              commit((draft) => archiveItem(draft, id, true));
+              act(edits.archiveItem(id, true));
               notify('plain', words.putAwayNote(item.name));
               openDialog(null);
             }}
@@ -105,10 +105,11 @@ function BoxForm({ item, book }: { item: Film | Supply; book: Book }) {
       bestBefore,
       opened,
     };
-    commit((draft, context) => {
-      if (item.kind === 'roll' || item.kind === 'sheets') noteFilmBox(draft, item.id, fields, context);
-      else editSupply(draft, item.id, fields);
-    });
+    act(
+      item.kind === 'roll' || item.kind === 'sheets'
+        ? edits.noteFilmBox(item.id, fields)
+        : edits.editSupply(item.id, fields),
+    );
     notify('plain', words.saved(item.name));
   };
   const set = (change: Partial<typeof form>) => setForm({ ...form, ...change });
@@ -142,7 +143,7 @@ function Offcut({ item, book }: { item: Film; book: Book }) {
   const cutFrom = box?.kind === 'film' ? box.cutFrom : null;
   if (cutFrom && mayPutBack(book, item.id)) {
     const putBack = () => {
-      commit((draft, context) => putOffcutBack(draft, item.id, context));
+      act(edits.putOffcutBack(item.id));
       notify('plain', words.putBackDone(cutFrom.name));
       openDialog(null);
     };

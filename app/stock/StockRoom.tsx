@@ -1,11 +1,11 @@
 import { useMemo } from 'react';
-import { archiveItem } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { Supply } from '../../src/model';
 import { blankStock, isSameBlank, putAway, type Stocked, stocked, suppliesOf } from '../../src/stock';
 import { Shelf } from '../panels/Shelf';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { today } from '../store/today';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
@@ -117,10 +117,7 @@ function PutAway() {
         {items.map(({ id, name }) => (
           <li key={id}>
             <span>{name}</span>
-            <Button
-              aria-label={words.takeOutItem(name)}
-              onPress={() => commit((draft) => archiveItem(draft, id, false))}
-            >
+            <Button aria-label={words.takeOutItem(name)} onPress={() => act(edits.archiveItem(id, false))}>
               {words.takeOut}
             </Button>
           </li>

@@ -1,10 +1,10 @@
-import { counterEntry } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { Book, LedgerEntry } from '../../src/model';
 import { amountOf, counterProblem, countersOf, isUndone, itemOf } from '../../src/stock';
 import { Button } from '../parts/Button';
 import type { Column } from '../parts/LongTable';
 import { useWays } from '../store/selectors';
-import { commit, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { useWords, wordsNow } from '../words';
 import { dayAndTime } from '../words/format';
@@ -19,7 +19,7 @@ function undoEntry(entry: LedgerEntry, told: (amount: number) => string): void {
     notify('error', words.problems[problem](entry.name, told(present)));
     return;
   }
-  commit((draft, context) => counterEntry(draft, entry.id, context));
+  act(edits.counterEntry(entry.id));
   notify('plain', words.undoneNote(entry.name, told(present - entry.amount)));
 }
 

@@ -1,5 +1,5 @@
 import { openArtwork } from '../../src/artwork/browser';
-import { editSettings } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { artworkInUse, type Book } from '../../src/model';
 import type { BundleProblem } from '../../src/output/backup';
 import { packBackup, unpackBackup } from '../../src/output/backup/browser';
@@ -8,7 +8,7 @@ import { WorkerFailed } from '../../src/workers/browser';
 import { download } from '../files/download';
 import { keepArtwork, loadArtworkFile } from './artwork';
 import { snapshotsNow } from './boot';
-import { commitQuietly, editContext, mayWrite, useShop } from './shop';
+import { act, editContext, mayWrite, useShop } from './shop';
 
 /** Saves the open book and its artwork as one file with the browser's downloads. */
 export async function saveBackup(fileName: string): Promise<void> {
@@ -20,7 +20,7 @@ export async function saveBackup(fileName: string): Promise<void> {
     if (file) artwork.push([id, file]);
   }
   download(await packBackup({ book, artwork }), fileName);
-  commitQuietly((draft, { now }) => editSettings(draft, { lastBackup: now }));
+  act(edits.editSettings({ lastBackup: editContext().now }));
 }
 
 /** Puts another book in place of the open one; what was there is kept as a snapshot first. */

@@ -10,11 +10,12 @@ import {
 } from '../../src/artwork';
 import { type CheckRequest, openArtwork, openChecker } from '../../src/artwork/browser';
 import type { CoverageOf } from '../../src/costing';
+import { edits } from '../../src/editing';
 import type { Artwork, Book, Transfer } from '../../src/model';
 import { keepArtwork, keepCheck, loadArtworkFile, loadCheck } from './artwork';
 import { sayFailed } from './failures';
 import { settingsOrFirst } from './selectors';
-import { commitQuietly, mayWrite, useShop } from './shop';
+import { act, mayWrite, useShop } from './shop';
 
 /** How far the check of an artwork at a size has come. */
 type CheckState =
@@ -77,9 +78,7 @@ async function readAgain(artwork: Artwork, file: Blob): Promise<boolean> {
   if (!opened.ok || opened.value.pixels.width === artwork.pixels.width) return false;
   const kept = await keepArtwork(opened.value, artwork.madeFrom);
   if (!kept.ok) return false;
-  commitQuietly((draft, { now }) => {
-    draft.artwork[artwork.id] = { ...kept.value, changed: now };
-  });
+  act(edits.readArtworkAgain(artwork.id, kept.value));
   return true;
 }
 

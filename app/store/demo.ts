@@ -1,10 +1,10 @@
 import { openArtwork } from '../../src/artwork/browser';
 import { missingArtwork } from '../../src/demo';
 import { openArtist } from '../../src/demo/browser';
-import { setArtwork } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { keepArtwork } from './artwork';
 import { sayFailed } from './failures';
-import { commitQuietly, useShop } from './shop';
+import { act, useShop } from './shop';
 
 /** Draws what the demo day still lacks, piece by piece, and takes it in as any file; ends with the demo. */
 export async function drawDemo(): Promise<void> {
@@ -18,9 +18,7 @@ export async function drawDemo(): Promise<void> {
       if (source !== 'demo' || !opened.ok) break;
       const kept = await keepArtwork(opened.value);
       if (!kept.ok) break;
-      if (book.transfer[transfer]) {
-        commitQuietly((draft, { now }) => setArtwork(draft, transfer, { ...kept.value, changed: now }));
-      }
+      if (book.transfer[transfer]) act(edits.drawArtwork(transfer, kept.value));
     }
   } catch (error) {
     sayFailed('demo', error);

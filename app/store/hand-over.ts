@@ -1,4 +1,4 @@
-import { type AsideReason, asideReason, type TakenIn, takeIn } from '../../src/editing';
+import { type AsideReason, asideReason, edits, type TakenIn } from '../../src/editing';
 import {
   codesOf,
   type HandOver,
@@ -13,7 +13,7 @@ import type { Instant } from '../../src/model';
 import { fail, ok, type Result } from '../../src/units';
 import { sha256 } from '../../src/units/browser/sha256';
 import { keepThumbnail, loadThumbnail } from './artwork';
-import { commitTicks, editContext, mayWrite, useShop } from './shop';
+import { act, editContext, mayWrite, useShop } from './shop';
 
 /** The longer side of the pictures that go with a run, in pixels. */
 const PICTURE = 200;
@@ -88,9 +88,6 @@ export async function takeInBytes(bytes: Uint8Array): Promise<Result<Arrived, Se
     handOver.kind === 'run' ? [handOver.run.id, handOver.run.name] : [handOver.run, handOver.name];
   const locked = handOver.kind === 'run' ? handOver.run.snapshot?.at : handOver.locked;
   const why = asideReason(useShop.getState().book, { run, locked: locked ?? editContext().now });
-  let taken: TakenIn | null = null;
-  commitTicks((draft, context) => {
-    taken = takeIn(draft, handOver, context);
-  });
-  return taken ? ok({ ...(taken as TakenIn), run, name, why }) : fail('not-writing');
+  const taken = act(edits.takeIn(handOver));
+  return taken ? ok({ ...taken.result, run, name, why }) : fail('not-writing');
 }

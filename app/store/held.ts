@@ -1,11 +1,11 @@
 import { create } from 'zustand';
-import { setPlaces } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { type LaidCopy, type LaidRun, type Refusal, refusals, snap, withCopies } from '../../src/layout';
 import { type Micrometres, um } from '../../src/units';
 import { wordsNow } from '../words';
 import { stopPlanning } from './planning';
 import { laidNow, waysNow } from './selectors';
-import { commit, mayWrite } from './shop';
+import { act, mayWrite } from './shop';
 import { notify } from './view';
 
 /** Copies in the hand: where they would lie if they were let go, and why they may not. Lives while they are held. */
@@ -63,9 +63,8 @@ function lay(copies: readonly LaidCopy[], refused: readonly Refusal[]): void {
     notify('care', wordsNow().film.refused(first, name, copies.length, waysNow()));
     return;
   }
-  commit((book) =>
-    setPlaces(
-      book,
+  act(
+    edits.setPlaces(
       run.id,
       copies.map(({ id, x, y, turned, pinned }) => [id, { x, y, turned, pinned }]),
     ),

@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import { setPlaces } from '../../src/editing';
+import { edits } from '../../src/editing';
 import {
   changesLayout,
   copiesToLay,
@@ -14,7 +14,7 @@ import { type Plan, validatePlan } from '../../src/packing';
 import { planInWorkers } from '../../src/packing/browser';
 import { usePlanning } from './planning';
 import { laidNow, openRunNow } from './selectors';
-import { commit, mayWrite, useShop } from './shop';
+import { act, mayWrite, useShop } from './shop';
 import { useView } from './view';
 
 /** How long the film is left alone before a better layout is looked for in the background, in milliseconds. */
@@ -88,7 +88,7 @@ async function look(signal: AbortSignal): Promise<void> {
 export function takeOffer(): void {
   const { offer } = useOffers.getState();
   if (!offer) return;
-  commit((book) => setPlaces(book, offer.run.id, placesOf(offer.plan, offer.problem, offer.film)));
+  act(edits.setPlaces(offer.run.id, placesOf(offer.plan, offer.problem, offer.film)));
 }
 
 /** Lets it be until the film is changed again. */

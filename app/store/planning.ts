@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import { applyEdit, type Drawn, drawFirst, type Step, setPlaces, takeOff } from '../../src/editing';
+import { applyEdit, drawForRun, edits } from '../../src/editing';
 import {
   changesLayout,
   copiesToLay,
@@ -13,13 +13,13 @@ import {
   type RunProblem,
   sheetAt,
 } from '../../src/layout';
-import type { Copy, Film, Run } from '../../src/model';
+import type { Film, Run, StoredStep } from '../../src/model';
 import { createPlanner, type Idea, type Plan, validatePlan } from '../../src/packing';
 import { planInWorkers } from '../../src/packing/browser';
 import { wordsNow } from '../words';
 import { sayFailed } from './failures';
 import { openRunNow } from './selectors';
-import { commit, editContext, mayWrite, recommit, sayDrawn, useShop } from './shop';
+import { act, actInstead, editContext, mayWrite, sayDrawn, useShop } from './shop';
 import { notify } from './view';
 
 /** How long a layout is looked for, in seconds, unless it is proven best before. */
@@ -96,7 +96,7 @@ function placeFillers(draft: { run: Run; film: Film }): void {
   if (!waitingIn(fillers)) return;
   const plan = createPlanner(fillers.problem, SEED).best();
   if (validatePlan(fillers.problem, plan).length > 0) return;
-  recommit(null, (book) => setPlaces(book, draft.run.id, placesOf(plan, fillers, draft.film)));
+  act(edits.setPlaces(draft.run.id, placesOf(plan, fillers, draft.film)));
 }
 
 /**
@@ -108,19 +108,14 @@ export async function layOut(keep: Keep): Promise<void> {
   if (draft?.run.state !== 'draft' || !mayWrite()) return;
   stopPlanning();
   // Copies that lie on the shelf are taken from there, in the same step.
-  const mayDraw = (copy: Copy) =>
-    copy.run === draft.run.id || (copy.run === null && draft.run.takes === 'all');
-  let drawn: readonly Drawn[] = [];
-  const { book } = applyEdit(
+  const { book, result: drawn } = applyEdit(
     useShop.getState().book,
-    (own) => {
-      drawn = drawFirst(own, mayDraw);
-    },
+    (own) => drawForRun(own, draft.run.id),
     editContext().now,
   );
   const runProblem = problemOf(book, draft.run, draft.film, keep);
   if (!waitingIn(runProblem) && !waitingIn(fillersOf(draft))) {
-    commit((own) => void drawFirst(own, mayDraw));
+    act(edits.drawForRun(draft.run.id));
     if (drawn.length === 0) notify('plain', wordsNow().film.nothingToLay);
     sayDrawn(drawn);
     return;
@@ -138,7 +133,7 @@ export async function layOut(keep: Keep): Promise<void> {
   } as const;
   usePlanning.setState({ planning: working, leftOut: [], provenFor: null });
   sayDrawn(drawn);
-  let step: Step | null = null;
+  let step: StoredStep['id'] | null = null;
   let applying = false;
   const unwatch = useShop.subscribe((now, before) => {
     if (!applying && changesLayout(now.book, before.book)) stopped.abort();
@@ -152,11 +147,11 @@ export async function layOut(keep: Keep): Promise<void> {
       return;
     }
     applying = true;
-    step = recommit(step, (book) => {
-      drawFirst(book, mayDraw);
-      takeOff(book, fillersOn(draft.run, keep));
-      setPlaces(book, draft.run.id, placesOf(plan, runProblem, draft.film));
-    });
+    const done = actInstead(
+      step,
+      edits.layOut(draft.run.id, fillersOn(draft.run, keep), placesOf(plan, runProblem, draft.film)),
+    );
+    step = done?.step ?? step;
     applying = false;
     usePlanning.setState(({ plans }) => ({ leftOut: leftOut(plan, runProblem), plans: plans + 1 }));
   };

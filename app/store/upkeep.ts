@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { noteCheck } from '../../src/editing';
+import { edits, type Note } from '../../src/editing';
 import type { Book, UpkeepEntry } from '../../src/model';
 import type { LocalDate } from '../../src/units';
 import {
@@ -12,7 +12,7 @@ import {
   startingCheck,
 } from '../../src/upkeep';
 import type { Words } from '../words';
-import { commitQuietly, useShop } from './shop';
+import { act, useShop } from './shop';
 import { today } from './today';
 
 /** What in stock is past its date today. */
@@ -56,5 +56,6 @@ export function lastInitials({ upkeep, reading }: Book): string {
 }
 
 /** Notes a check as done, or the last such note as taken back. */
-export const noteDone = (entry: Parameters<typeof noteCheck>[1], by: string): void =>
-  commitQuietly((draft, context) => noteCheck(draft, entry, { by, day: today() }, context));
+export const noteDone = (entry: Note, by: string): void => {
+  act(edits.noteCheck(entry, { by, day: today() }));
+};

@@ -1,12 +1,12 @@
 import { useState } from 'react';
-import { noteAir, noteCheck } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { parseTemperature, toDegrees } from '../../src/units';
 import { latestReading, parseHumidity, temperatureRemark } from '../../src/upkeep';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { settingsOrFirst, useWays } from '../store/selectors';
-import { commitQuietly, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { today } from '../store/today';
 import { checkName, useCheckStates } from '../store/upkeep';
 import { useWords } from '../words';
@@ -60,18 +60,9 @@ export function RoomAir({ initials }: { initials: Initials }) {
     const by = initials();
     if (by === null) return;
     const air = { temperature: temperature.value ?? null, humidity: humidity.value ?? null };
-    commitQuietly((draft, context) => {
-      const doer = { by, day: today() };
-      noteAir(draft, air, doer, context);
-      const text = airText(air, station, ways);
-      if (room)
-        noteCheck(
-          draft,
-          { check: room.id, name: checkName(room, catalogue), done: true, note: text },
-          doer,
-          context,
-        );
-    });
+    const note = airText(air, station, ways);
+    const check = room ? { check: room.id, name: checkName(room, catalogue), done: true, note } : null;
+    act(edits.noteRoom(air, check, { by, day: today() }));
     setTyped({ temperature: '', humidity: '' });
   };
   return (

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { addCheck, editCheck, resetCheck } from '../../src/editing';
+import { edits } from '../../src/editing';
 import { type Hazard, hazards, type Interval } from '../../src/model';
 import { parseLength } from '../../src/units';
 import { checksOf, type ShopCheck, startingCheck } from '../../src/upkeep';
@@ -9,7 +9,7 @@ import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { useWays } from '../store/selectors';
-import { commitQuietly, useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { checkName } from '../store/upkeep';
 import { useWords, type Words } from '../words';
 import { number, type Ways } from '../words/format';
@@ -109,14 +109,11 @@ function CheckForm({ check, onClose }: { check: ShopCheck | null; onClose: () =>
     // A name that is left as the catalogue has it stays in every language.
     const isCatalogues = starting !== null && name === words.checks[starting];
     const fields = { name: isCatalogues ? '' : name, interval, hazard: typed.hazard };
-    commitQuietly((draft, context) => {
-      if (check) editCheck(draft, check, fields, context);
-      else addCheck(draft, fields, context);
-    });
+    act(check ? edits.editCheck(check, fields) : edits.addCheck(fields));
     onClose();
   };
   const archive = (archived: boolean) => {
-    if (check) commitQuietly((draft, context) => editCheck(draft, check, { archived }, context));
+    if (check) act(edits.editCheck(check, { archived }));
     onClose();
   };
   return (
@@ -171,7 +168,7 @@ function CheckForm({ check, onClose }: { check: ShopCheck | null; onClose: () =>
             <Button
               weight="plain"
               onPress={() => {
-                commitQuietly((draft) => resetCheck(draft, check.id));
+                act(edits.resetCheck(check.id));
                 onClose();
               }}
             >

@@ -2,6 +2,7 @@ import type { Film, Id, Roll, Sheets } from '../model';
 import { leftOfFilm } from '../stock';
 import { um } from '../units';
 import { enter } from './ledger';
+import { editRun } from './runs';
 import type { BookDraft, EditContext } from './step';
 
 type Own = 'id' | 'changed';
@@ -47,4 +48,19 @@ export function removeFilm(draft: BookDraft, id: string, context: EditContext): 
     delete draft.film[id];
     delete draft.item[id];
   }
+}
+
+/**
+ * Lays a run on a film with the fields given.
+ * @param film the film that has them from now on; one that is new, if it is `null`
+ */
+export function chooseFilm(
+  draft: BookDraft,
+  run: Id<'run'>,
+  film: Id<'film'> | null,
+  fields: FilmFields,
+  context: EditContext,
+): void {
+  if (film) editFilm(draft, film, fields, context);
+  editRun(draft, run, { film: film ?? addFilm(draft, fields, context) });
 }

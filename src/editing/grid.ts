@@ -39,6 +39,16 @@ export function editGarment(
   followGrid(draft, garment.order, context);
 }
 
+/** Prices garments alike; `null` is the shop's own price. */
+export function priceGarments(
+  draft: BookDraft,
+  ids: readonly string[],
+  price: Garment['price'],
+  context: EditContext,
+): void {
+  for (const id of ids) editGarment(draft, id, { price }, context);
+}
+
 export function removeGarment(draft: BookDraft, id: string, context: EditContext): void {
   const garment = draft.garment[id];
   if (!garment) return;

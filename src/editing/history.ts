@@ -25,13 +25,20 @@ export function historyOf({ step }: Book): History {
 
 const keyOf = (number: number) => String(number).padStart(9, '0') as StoredStep['id'];
 
-/** Adds a step; those that were undone are forgotten. */
+/** Adds a step; those that were undone are forgotten, but their numbers are not given again. */
 export function remember(book: Book, { redo, undo }: Step, now: Instant): Book {
   const { done, undone } = historyOf(book);
-  const number = (done.at(-1)?.number ?? 0) + 1;
+  const number = (undone[0] ?? done.at(-1))?.number ?? 0;
   const kept = undone.length > 0 ? Object.fromEntries(done.map((step) => [step.id, step])) : book.step;
-  const id = keyOf(number);
-  const added = { id, number, redo: [...redo], undo: [...undo], undone: false, changed: now } as StoredStep;
+  const id = keyOf(number + 1);
+  const added = {
+    id,
+    number: number + 1,
+    redo: [...redo],
+    undo: [...undo],
+    undone: false,
+    changed: now,
+  } as StoredStep;
   return { ...book, step: { ...kept, [id]: added } };
 }
 

@@ -1,4 +1,10 @@
 export {
+  clearMeant,
+  type NewArtwork,
+  setArtwork,
+  setMeant,
+} from './artwork';
+export {
   advanceRun,
   editStation,
   setCure,
@@ -12,6 +18,8 @@ export { calibrate, isInForce, leaveRunOut, takeBackCalibration } from './calibr
 export { closeRun } from './closing';
 export { changeCurrency } from './currency';
 export { addDesign, type NewSize } from './designs';
+export type { Edit } from './edit';
+export { edits } from './edits';
 export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
 export {
   addGarment,
@@ -36,6 +44,7 @@ export {
 } from './hand-over';
 export { dropLast, forget, historyOf, remember, stepBack, stepForward } from './history';
 export { addRows } from './import';
+export { drawForRun, type OtherWay } from './lay-out';
 export { counterEntry, enter } from './ledger';
 export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';
 export { setPinned, setPlaces, takeOff } from './places';
@@ -53,6 +62,7 @@ export {
   spoil,
   unlockRun,
 } from './runs';
+export { type Done, redo, replaceStep, session, undo } from './session';
 export { editSettings } from './settings';
 export { applySettled } from './settled';
 export { type Drawn, drawFirst, drawFromShelf, waitingFor } from './shelf';
@@ -72,13 +82,10 @@ export {
 } from './stock';
 export {
   addTransfer,
-  clearMeant,
   editTransfer,
   inPrint,
   removeTransfer,
-  setArtwork,
   setCount,
-  setMeant,
 } from './transfers';
 export { redoStep, undoStep } from './undo';
-export { addCheck, editCheck, noteAir, noteCheck, resetCheck } from './upkeep';
+export { addCheck, editCheck, type Note, noteAir, noteCheck, resetCheck } from './upkeep';

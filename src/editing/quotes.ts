@@ -1,5 +1,6 @@
-import { type Book, type Id, type Quote, quoteContent, quotesOf } from '../model';
+import { type Book, type Id, type Quote, quoteContent, quotesOf, type Settings } from '../model';
 import type { Price } from '../pricing';
+import { editSettings } from './settings';
 import type { BookDraft, EditContext } from './step';
 
 /** What a quote is given with: its days, and the language and locale it is written in. */
@@ -56,4 +57,13 @@ export function signQuotes(draft: BookDraft): void {
     const isLatest = quotesOf(draft as Book, order)[0]?.id === id;
     if (quote && isLatest && from.name === '') quote.from = { ...letterhead };
   }
+}
+
+/** Sets what the shop asks for and signs with. */
+export function editPrices(
+  draft: BookDraft,
+  fields: Partial<Pick<Settings, 'pricing' | 'letterhead'>>,
+): void {
+  editSettings(draft, fields);
+  signQuotes(draft);
 }

@@ -28,8 +28,10 @@ const followedBy = (first: Step, then: Step | null): Step =>
   then === null ? first : { redo: [...first.redo, ...then.redo], undo: [...then.undo, ...first.undo] };
 
 /** What an edit led to beside what it was made for. */
-interface Settled {
+export interface Settled<Result> {
   readonly book: Book;
+  /** What the edit told of itself. */
+  readonly result: Result;
   /** `null` if nothing changed. */
   readonly step: Step | null;
   /** Copies that no longer fit where they lay. */
@@ -42,11 +44,17 @@ interface Settled {
  * Applies an edit and lets the rest follow, in the same step: copies that no longer fit where they lie come off the film, and
  * copies that were added are taken from the shelf where they lie there.
  */
-export function applySettled(book: Book, edit: (draft: BookDraft) => void, now: Instant): Settled {
-  let { book: edited, step } = applyEdit(book, edit, now);
+export function applySettled<Result>(
+  book: Book,
+  edit: (draft: BookDraft) => Result,
+  now: Instant,
+): Settled<Result> {
+  const applied = applyEdit(book, edit, now);
+  const { result } = applied;
+  let { book: edited, step } = applied;
   let takenOff: readonly Id<'copy'>[] = [];
   let drawn: readonly Drawn[] = [];
-  if (!step) return { book: edited, step, takenOff, drawn };
+  if (!step) return { book: edited, result, step, takenOff, drawn };
   const isNew = added(step);
   if (isNew.size > 0) {
     const shelved = applyEdit(
@@ -65,5 +73,5 @@ export function applySettled(book: Book, edit: (draft: BookDraft) => void, now: 
     edited = settled.book;
     step = followedBy(step, settled.step);
   }
-  return { book: edited, step, takenOff, drawn };
+  return { book: edited, result, step, takenOff, drawn };
 }

@@ -1,4 +1,4 @@
-import { type Draft, enablePatches, type Patch, produce, produceWithPatches } from 'immer';
+import { createDraft, type Draft, enablePatches, finishDraft, type Patch, produce } from 'immer';
 import type { Book, Collection, Instant } from '../model';
 
 enablePatches();
@@ -29,16 +29,19 @@ export function stamp(book: Book, patches: readonly Patch[], now: Instant): Book
 
 /**
  * Applies an edit to a book.
- * @returns the new book and the step that leads to it, or the same book and `null` if nothing changed
+ * @returns what the edit told, with the new book and the step that leads to it, or the same book and `null` if nothing changed
  */
-export function applyEdit(
+export function applyEdit<Result>(
   book: Book,
-  edit: (draft: BookDraft) => void,
+  edit: (draft: BookDraft) => Result,
   now: Instant,
-): { book: Book; step: Step | null } {
-  const [edited, redo, undo] = produceWithPatches(book, (draft) => {
-    edit(draft);
+): { book: Book; result: Result; step: Step | null } {
+  const draft = createDraft(book);
+  const result = edit(draft);
+  let step: Step = { redo: [], undo: [] };
+  const edited = finishDraft(draft, (redo, undo) => {
+    step = { redo, undo };
   });
-  if (redo.length === 0) return { book, step: null };
-  return { book: stamp(edited, redo, now), step: { redo, undo } };
+  if (step.redo.length === 0) return { book, result, step: null };
+  return { book: stamp(edited, step.redo, now), result, step };
 }

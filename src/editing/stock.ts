@@ -1,13 +1,17 @@
 import { type Book, type Film, filmCost, type Id, type StockItem, type Supply } from '../model';
 import { amountOf, entryProblem, standing } from '../stock';
 import { asMinor, type Micrometres, um } from '../units';
-import { addFilm } from './films';
+import { addFilm, type FilmFields } from './films';
 import { counterEntry, enter } from './ledger';
 import type { BookDraft, EditContext } from './step';
 
 type Own = 'id' | 'changed' | 'archived';
 /** What is entered for something to keep in stock; of each kind its own fields. */
-type SupplyFields = Supply extends infer Each ? (Each extends Supply ? Omit<Each, Own> : never) : never;
+export type SupplyFields = Supply extends infer Each
+  ? Each extends Supply
+    ? Omit<Each, Own>
+    : never
+  : never;
 
 /** What is noted of the box of any item. */
 type BoxFields = Pick<StockItem, 'lot' | 'bestBefore' | 'opened' | 'reorder' | 'order'>;
@@ -25,6 +29,25 @@ export function addSupply(
   draft.item[id] = { ...fields, id, archived: false, changed: context.now } as BookDraft['item'][string];
   enter(draft, id, amount, { kind: 'opening' }, context);
   return id;
+}
+
+/** Begins to keep several things in stock at once: a garment in all its sizes. */
+export function addSupplies(
+  draft: BookDraft,
+  supplies: readonly { readonly fields: SupplyFields; readonly amount: number }[],
+  context: EditContext,
+): void {
+  for (const { fields, amount } of supplies) addSupply(draft, fields, amount, context);
+}
+
+/** Adds a film that was bought, with what is on its box. */
+export function buyFilm(
+  draft: BookDraft,
+  fields: FilmFields,
+  box: Partial<BoxFields>,
+  context: EditContext,
+): void {
+  noteFilmBox(draft, addFilm(draft, fields, context, 'bought'), box, context);
 }
 
 /** Changes what is known of a supply; what kind it is stays. */

@@ -1,4 +1,4 @@
-import { type Artwork, type Copy, type Id, isFixed, type Meant, type Transfer } from '../model';
+import { type Copy, type Id, isFixed, type Transfer } from '../model';
 import { putBack } from './shelf';
 import type { BookDraft, EditContext } from './step';
 
@@ -106,24 +106,4 @@ export function removeTransfer(draft: BookDraft, id: string): void {
   if (inPrint(draft, id)) return;
   for (const copy of copiesOf(draft, id)) removeCopy(draft, copy);
   delete draft.transfer[id];
-}
-
-/** Gives a transfer its artwork; its printed size stays what it was. */
-export function setArtwork(draft: BookDraft, id: string, artwork: Artwork): void {
-  const transfer = draft.transfer[id];
-  if (!transfer) return;
-  draft.artwork[artwork.id] = artwork;
-  transfer.artwork = artwork.id;
-}
-
-/** Says of a finding in a transfer's artwork that it is meant so. */
-export function setMeant(draft: BookDraft, id: string, meant: Meant): void {
-  clearMeant(draft, id, meant.finding);
-  draft.transfer[id]?.meant.push(meant);
-}
-
-/** Takes back that a finding is meant so. */
-export function clearMeant(draft: BookDraft, id: string, finding: Meant['finding']): void {
-  const transfer = draft.transfer[id];
-  if (transfer) transfer.meant = transfer.meant.filter((other) => other.finding !== finding);
 }

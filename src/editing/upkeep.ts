@@ -9,13 +9,16 @@ interface Doer {
   readonly day: LocalDate;
 }
 
+/** What is noted of a check. */
+export type Note = Pick<UpkeepEntry, 'check' | 'name' | 'done' | 'note'>;
+
 /**
  * Notes that a check was done, or takes the last such note back: entries are only ever added.
  * @param name what the check is called on the screen of whoever did it
  */
 export function noteCheck(
   draft: BookDraft,
-  { check, name, done, note }: Pick<UpkeepEntry, 'check' | 'name' | 'done' | 'note'>,
+  { check, name, done, note }: Note,
   { by, day }: Doer,
   { newId, now }: EditContext,
 ): void {
@@ -33,6 +36,18 @@ export function noteAir(
   if (temperature === null && humidity === null) return;
   const id = newId() as Id<'reading'>;
   draft.reading[id] = { id, at: now, day, temperature, humidity, by, changed: now };
+}
+
+/** Notes the air of the room, and with it the check that asks for it, if the shop has one. */
+export function noteRoom(
+  draft: BookDraft,
+  air: Pick<Reading, 'temperature' | 'humidity'>,
+  check: Note | null,
+  doer: Doer,
+  context: EditContext,
+): void {
+  noteAir(draft, air, doer, context);
+  if (check) noteCheck(draft, check, doer, context);
 }
 
 /** Adds a check of the shop's own. */

@@ -7,7 +7,7 @@ import { problemOf } from '../../src/layout';
 import { type Artwork, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
 import type { LocalDate } from '../../src/units';
-import { context, edited, NOW, smallBook } from '../editing/book';
+import { context, edited, freshIds, smallBook } from '../editing/book';
 
 const ids = { ...context(), newId: () => crypto.randomUUID() };
 const dayFrom = (days: number) => `2026-12-${String(days + 1).padStart(2, '0')}` as LocalDate;
@@ -53,16 +53,20 @@ describe('the demo day', () => {
     expect(missing.length).toBeGreaterThanOrEqual(25);
     const [first] = missing;
     const drawn = edited(book, (draft) =>
-      setArtwork(draft, first?.transfer ?? '', {
-        id: 'art' as Artwork['id'],
-        fileName: 'art.png',
-        kind: 'png',
-        pixels: { width: 1, height: 1 },
-        density: null,
-        trim: null,
-        madeFrom: null,
-        changed: NOW,
-      }),
+      setArtwork(
+        draft,
+        first?.transfer ?? '',
+        {
+          id: 'art' as Artwork['id'],
+          fileName: 'art.png',
+          kind: 'png',
+          pixels: { width: 1, height: 1 },
+          density: null,
+          trim: null,
+          madeFrom: null,
+        },
+        freshIds(),
+      ),
     );
     expect(missingArtwork(drawn)).toEqual(missing.slice(1));
   });

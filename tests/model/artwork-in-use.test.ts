@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { applyEdit, type BookDraft, remember, removeTransfer, setArtwork } from '../../src/editing';
 import { type Artwork, artworkInUse, type Book } from '../../src/model';
-import { edited, NOW, smallBook } from '../editing/book';
+import { edited, freshIds, NOW, smallBook } from '../editing/book';
 
 const artwork = (id: string, madeFrom: string | null = null): Artwork => ({
   id: id as Artwork['id'],
@@ -28,7 +28,7 @@ describe('artwork whose file is still needed', () => {
     const { book, front } = smallBook();
     const given = edited(book, (draft) => {
       draft.artwork.first = artwork('first');
-      setArtwork(draft, front, artwork('made', 'first'));
+      setArtwork(draft, front, artwork('made', 'first'), freshIds());
       draft.artwork.other = artwork('other');
     });
     expect(artworkInUse(given)).toEqual(new Set(['made', 'first']));
@@ -37,10 +37,10 @@ describe('artwork whose file is still needed', () => {
   it('is what undo could bring back: one that was replaced, one whose transfer is gone', () => {
     const { book, front, tag } = smallBook();
     const given = edited(book, (draft) => {
-      setArtwork(draft, front, artwork('before'));
-      setArtwork(draft, tag, artwork('tag'));
+      setArtwork(draft, front, artwork('before'), freshIds());
+      setArtwork(draft, tag, artwork('tag'), freshIds());
     });
-    const replaced = undoable(given, (draft) => setArtwork(draft, front, artwork('after')));
+    const replaced = undoable(given, (draft) => setArtwork(draft, front, artwork('after'), freshIds()));
     const removed = undoable(replaced, (draft) => removeTransfer(draft, tag));
     expect(artworkInUse(removed)).toEqual(new Set(['after', 'before', 'tag']));
   });

@@ -1,0 +1,60 @@
+import type { Artwork, Id, Meant } from '../model';
+import type { BookDraft, EditContext } from './step';
+import { addTransfer, editTransfer, type TransferFields } from './transfers';
+
+/** An image that is kept; the edit that uses it says when. */
+export type NewArtwork = Omit<Artwork, 'changed'>;
+
+/** Gives a transfer its artwork; its printed size stays what it was. */
+export function setArtwork(draft: BookDraft, id: string, artwork: NewArtwork, { now }: EditContext): void {
+  const transfer = draft.transfer[id];
+  if (!transfer) return;
+  draft.artwork[artwork.id] = { ...artwork, changed: now };
+  transfer.artwork = artwork.id;
+}
+
+/** Puts what a file tells of itself in place of what an older version read of it. */
+export function readArtworkAgain(
+  draft: BookDraft,
+  id: Id<'artwork'>,
+  artwork: NewArtwork,
+  { now }: EditContext,
+): void {
+  if (draft.artwork[id]) draft.artwork[id] = { ...artwork, changed: now };
+}
+
+/** Makes an image file a transfer of its order, of the file's name and size, with one copy. */
+export function addArtworkFile(
+  draft: BookDraft,
+  order: Id<'order'>,
+  fields: Pick<TransferFields, 'name' | 'width' | 'height' | 'typed'>,
+  artwork: NewArtwork,
+  context: EditContext,
+): void {
+  if (!draft.order[order]) return;
+  setArtwork(draft, addTransfer(draft, order, { ...fields, turn: 'quarter' }, 1, context), artwork, context);
+}
+
+/** Gives a transfer an artwork made from its own, and the size that it has then. */
+export function setMadeArtwork(
+  draft: BookDraft,
+  id: string,
+  artwork: NewArtwork,
+  size: Pick<TransferFields, 'height' | 'typed'>,
+  context: EditContext,
+): void {
+  setArtwork(draft, id, artwork, context);
+  editTransfer(draft, id, size);
+}
+
+/** Says of a finding in a transfer's artwork that it is meant so. */
+export function setMeant(draft: BookDraft, id: string, meant: Meant): void {
+  clearMeant(draft, id, meant.finding);
+  draft.transfer[id]?.meant.push(meant);
+}
+
+/** Takes back that a finding is meant so. */
+export function clearMeant(draft: BookDraft, id: string, finding: Meant['finding']): void {
+  const transfer = draft.transfer[id];
+  if (transfer) transfer.meant = transfer.meant.filter((other) => other.finding !== finding);
+}

@@ -1,0 +1,160 @@
+import type { Copy, CostBasis, Id } from '../model';
+import {
+  addArtworkFile,
+  clearMeant,
+  readArtworkAgain,
+  setArtwork,
+  setMadeArtwork,
+  setMeant,
+} from './artwork';
+import { advanceRun, editStation, setCure, setPress, spoilCopy, stepRunBack } from './bench';
+import { calibrate, leaveRunOut, takeBackCalibration } from './calibration';
+import { closeRun } from './closing';
+import { changeCurrency } from './currency';
+import { addDesign } from './designs';
+import { editsOf } from './edit';
+import { chooseFilm, removeFilm } from './films';
+import {
+  addGarment,
+  addNames,
+  addPlacement,
+  editGarment,
+  editPlacement,
+  priceGarments,
+  removeGarment,
+  removePlacement,
+} from './grid';
+import { dropAside, removeReceived, takeAside, takeIn } from './hand-over';
+import { addRows } from './import';
+import { drawForRun, layOut, takeWay } from './lay-out';
+import { counterEntry } from './ledger';
+import { finishRunAndGoOn, tickJobAndGoOn } from './next-run';
+import { addOrder, duplicateOrder, editOrder, removeOrder } from './orders';
+import { setPinned, setPlaces, takeOff } from './places';
+import { addQuote, editPrices, editQuoteNotes } from './quotes';
+import {
+  addRun,
+  chooseCopies,
+  editRun,
+  lockRun,
+  moveToRun,
+  printedTo,
+  removeRun,
+  reopenRun,
+  spoil,
+  unlockRun,
+} from './runs';
+import { editSettings } from './settings';
+import { drawFromShelf } from './shelf';
+import type { BookDraft, EditContext } from './step';
+import {
+  addSupplies,
+  archiveItem,
+  buyFilm,
+  cutOffcut,
+  editSupply,
+  enterByHand,
+  noteFilmBox,
+  putOffcutBack,
+} from './stock';
+import { addTransfer, editTransfer, removeTransfer, setCount } from './transfers';
+import { addCheck, editCheck, noteCheck, noteRoom, resetCheck } from './upkeep';
+
+/** All that can be done to a book, by what it is to history. This is decided here, and nowhere else. */
+export const edits = {
+  ...editsOf('step', {
+    addOrder,
+    editOrder,
+    removeOrder,
+    duplicateOrder,
+    addRows,
+    addTransfer,
+    editTransfer,
+    removeTransfer,
+    setCount: (
+      draft: BookDraft,
+      id: Id<'transfer'>,
+      count: number,
+      role: Copy['role'],
+      context: EditContext,
+    ) => setCount(draft, id, count, context, role),
+    addDesign,
+    addArtworkFile,
+    setArtwork,
+    setMadeArtwork,
+    setMeant,
+    clearMeant,
+    addGarment,
+    editGarment,
+    priceGarments,
+    removeGarment,
+    addPlacement,
+    editPlacement,
+    removePlacement,
+    addNames,
+    addQuote,
+    editQuoteNotes,
+    editRun,
+    removeRun,
+    chooseCopies,
+    moveToRun,
+    setPlaces,
+    setPinned,
+    takeOff,
+    drawForRun,
+    drawFromShelf: (draft: BookDraft, id: string) => drawFromShelf(draft, id),
+    layOut,
+    takeWay,
+    chooseFilm,
+    removeFilm,
+    buyFilm,
+    noteFilmBox,
+    addSupplies,
+    editSupply,
+    archiveItem,
+    enterByHand,
+    counterEntry: (draft: BookDraft, id: string, context: EditContext) => counterEntry(draft, id, context),
+    cutOffcut,
+    putOffcutBack,
+    dropAside,
+  }),
+  ...editsOf('none', {
+    editSettings,
+    editPrices,
+    changeCurrency,
+    editStation,
+    setPress,
+    setCure,
+    calibrate,
+    takeBackCalibration,
+    leaveRunOut,
+    noteCheck,
+    noteRoom,
+    addCheck,
+    editCheck,
+    resetCheck,
+    readArtworkAgain,
+    /** Artwork that a transfer came without, found later. */
+    drawArtwork: setArtwork,
+  }),
+  ...editsOf('forget', {
+    addRun,
+    lockRun: (draft: BookDraft, id: string, basis: CostBasis | null, context: EditContext) =>
+      lockRun(draft, id, context, basis),
+    unlockRun,
+    printedTo,
+    spoil,
+    finishRun: finishRunAndGoOn,
+    reopenRun,
+    advanceRun,
+    stepRunBack,
+    spoilCopy,
+    closeRun,
+    removeReceived,
+  }),
+  ...editsOf('forget-if-film-moved', {
+    tickJob: tickJobAndGoOn,
+    takeIn,
+    takeAside,
+  }),
+};

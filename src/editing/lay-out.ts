@@ -1,0 +1,52 @@
+import type { Copy, Film, Id, Place } from '../model';
+import { addFilm, editFilm } from './films';
+import { setPlaces, takeOff } from './places';
+import { editRun } from './runs';
+import { type Drawn, drawFirst } from './shelf';
+import type { BookDraft, EditContext } from './step';
+import { editTransfer } from './transfers';
+
+type Places = readonly (readonly [Id<'copy'>, Place | null])[];
+
+/** Takes what waits for a run from the shelf before it is printed. */
+export function drawForRun(draft: BookDraft, id: Id<'run'>): Drawn[] {
+  const takesAll = draft.run[id]?.takes === 'all';
+  return drawFirst(draft, ({ run }: Copy) => run === id || (run === null && takesAll));
+}
+
+/**
+ * Puts a layout on a run's film. Copies that lie on the shelf are taken from there.
+ * @param off fillers that lie there now, and that the layout has no place for
+ */
+export function layOut(draft: BookDraft, run: Id<'run'>, off: readonly string[], places: Places): void {
+  drawForRun(draft, run);
+  takeOff(draft, off);
+  setPlaces(draft, run, places);
+}
+
+/** Another way to lay a run out, and how its copies lie then. */
+export interface OtherWay {
+  /** What it takes to have it: a film in stock, other settings of one, a film that is new, or transfers that turn. */
+  readonly takes: 'film' | 'settings' | 'new-film' | 'turns';
+  readonly film: Film;
+  readonly places: Places;
+}
+
+/** Lays a run out as it was found, on the film and with the settings that it was found for. */
+export function takeWay(
+  draft: BookDraft,
+  run: Id<'run'>,
+  { takes, film, places }: OtherWay,
+  context: EditContext,
+): void {
+  const { id, changed: _, ...fields } = film;
+  if (takes === 'new-film') editRun(draft, run, { film: addFilm(draft, fields, context) });
+  else {
+    if (takes === 'settings') editFilm(draft, id, fields, context);
+    editRun(draft, run, { film: id });
+  }
+  if (takes === 'turns') {
+    for (const [copy] of places) editTransfer(draft, draft.copy[copy]?.transfer ?? '', { turn: 'quarter' });
+  }
+  setPlaces(draft, run, places);
+}

@@ -1,0 +1,88 @@
+import type { Book, StoredStep } from '../model';
+import type { Edit } from './edit';
+import { dropLast, forget, historyOf, remember, stepBack, stepForward } from './history';
+import { rebased } from './rebase';
+import { applySettled, type Settled } from './settled';
+import type { EditContext } from './step';
+import { redoStep, undoStep } from './undo';
+
+/** What came of an edit. */
+export interface Done<Result> extends Pick<Settled<Result>, 'book' | 'result' | 'takenOff' | 'drawn'> {
+  readonly changed: boolean;
+  /** The step that undo takes back now, if the edit became one. */
+  readonly step: StoredStep['id'] | null;
+}
+
+/** The same ids in the same order each time, so that an edit made in several states makes the same records in all. */
+function sameIds({ now, newId }: EditContext): () => EditContext {
+  const ids: string[] = [];
+  return () => {
+    let given = 0;
+    return {
+      now,
+      newId: () => {
+        const id = ids[given] ?? newId();
+        ids[given] = id;
+        given += 1;
+        return id;
+      },
+    };
+  };
+}
+
+/** Whether film came off a roll or a stack, or a copy off its run. */
+const movesFilm = (before: Book, after: Book): boolean =>
+  before.film !== after.film || before.copy !== after.copy;
+
+/**
+ * Makes an edit, lets what hangs on it follow, and does to history what the edit says.
+ * @returns the book as it is then, and what is to be said of it
+ */
+export function session<Result>(book: Book, edit: Edit<Result>, context: EditContext): Done<Result> {
+  const again = sameIds(context);
+  const make = (state: Book) => applySettled(state, (draft) => edit.apply(draft, again()), context.now);
+  const { book: after, step, ...said } = make(book);
+  const done = (then: Book, number: Done<Result>['step'] = null): Done<Result> => ({
+    ...said,
+    book: then,
+    changed: step !== null,
+    step: number,
+  });
+  if (edit.history === 'step') {
+    if (!step) return done(after);
+    const kept = remember(after, step, context.now);
+    return done(kept, historyOf(kept).done.at(-1)?.id);
+  }
+  const forgets =
+    edit.history === 'forget'
+      ? step !== null
+      : edit.history === 'forget-if-film-moved' && movesFilm(book, after);
+  return done(forgets ? forget(after) : rebased(book, after, (state) => make(state).book));
+}
+
+/**
+ * Makes an edit in place of a step, if that is still the last: a plan that a better one follows. The two are seen as one change.
+ * @param replaced the step, or `null` if there is none yet
+ */
+export function replaceStep<Result>(
+  book: Book,
+  replaced: StoredStep['id'] | null,
+  edit: Edit<Result>,
+  context: EditContext,
+): Done<Result> {
+  const last = historyOf(book).done.at(-1);
+  const isLast = last !== undefined && last.id === replaced;
+  return session(isLast ? undoStep(dropLast(book), last, context) : book, edit, context);
+}
+
+/** Takes the last step back; the same book if there is none. */
+export function undo(book: Book, context: EditContext): Book {
+  const back = stepBack(book);
+  return back ? undoStep(back.book, back.step, context) : book;
+}
+
+/** Makes the step again that was taken back last; the same book if there is none. */
+export function redo(book: Book, context: EditContext): Book {
+  const forward = stepForward(book);
+  return forward ? redoStep(forward.book, forward.step, context) : book;
+}
