@@ -1,13 +1,10 @@
 export {
   clearMeant,
-  type NewArtwork,
   setArtwork,
   setMeant,
 } from './artwork';
 export {
   advanceRun,
-  editStation,
-  setCure,
   setPress,
   spoilCopy,
   stepRunBack,
@@ -35,19 +32,17 @@ export {
 export {
   type AsideReason,
   asideReason,
-  dropAside,
   mayTakeIn,
   removeReceived,
   type TakenIn,
   takeAside,
   takeIn,
 } from './hand-over';
-export { dropLast, forget, historyOf, remember, stepBack, stepForward } from './history';
-export { addRows } from './import';
+export { forget, historyOf, remember, stepBack, stepForward } from './history';
 export { drawForRun, type OtherWay } from './lay-out';
 export { counterEntry, enter } from './ledger';
 export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';
-export { setPinned, setPlaces, takeOff } from './places';
+export { setPinned, setPlaces } from './places';
 export { addQuote, editQuoteNotes, isAsPriced, signQuotes } from './quotes';
 export {
   addRun,
@@ -65,15 +60,14 @@ export {
 export { type Done, redo, replaceStep, session, undo } from './session';
 export { editSettings } from './settings';
 export { applySettled } from './settled';
-export { type Drawn, drawFirst, drawFromShelf, waitingFor } from './shelf';
+export { type Drawn, drawFromShelf, waitingFor } from './shelf';
 export { startBook } from './start';
-export { applyEdit, type BookDraft, type EditContext, type Step } from './step';
+export { applyEdit, type BookDraft, type EditContext } from './step';
 export {
   addSupply,
   archiveItem,
   changeBy,
   cutOffcut,
-  editSupply,
   enterByHand,
   type HandEntry,
   mayPutBack,
