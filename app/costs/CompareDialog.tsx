@@ -27,7 +27,7 @@ export function CompareDialog({ id }: { id: string }) {
     if (taken?.changed) notify('plain', words.applied(way.label));
     openDialog(null);
   };
-  const isDraft = run.state === 'draft' && run.printedTo === 0;
+  const isDraft = run.state === 'draft' && run.printed === null;
   return (
     <Window title={words.title(run.name)} wide>
       <Comparison

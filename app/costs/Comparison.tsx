@@ -41,7 +41,7 @@ function useTimes(found: readonly Found[], book: Book): ReadonlyMap<Found, numbe
     for (const each of found) {
       if (asked.current.has(each)) continue;
       asked.current.add(each);
-      const work = each.laid && workOf(each.book, each.laid, station, new Date(0));
+      const work = each.laid && workOf(each.laid, station, new Date(0));
       const told = (time: number | null) => setTimes((now) => new Map(now).set(each, time));
       if (!work?.ok) told(null);
       else {

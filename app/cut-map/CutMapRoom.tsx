@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { edits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
-import { type Book, benchBook, garmentsByOrder, type Settings } from '../../src/model';
+import { garmentsByOrder, type Settings } from '../../src/model';
 import { cutMapPages } from '../../src/output/cut-map';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
@@ -22,8 +22,8 @@ const options = <Value extends string>(labels: Readonly<Record<Value, string>>) 
   (Object.entries(labels) as [Value, string][]).map(([value, label]) => ({ value, label }));
 
 /** The garments of the orders on a run, a line each, to be laid ready beside the press. */
-function garmentLines(book: Book, run: LaidRun, words: Words['cutMap'], locale: string): string[] {
-  const garments = garmentsByOrder(book);
+function garmentLines(run: LaidRun, words: Words['cutMap'], locale: string): string[] {
+  const garments = garmentsByOrder(run.view);
   const orders = new Map(run.copies.map(({ order }) => [order.id, order.code]));
   return [...orders].flatMap(([id, code]) =>
     (garments.get(id) ?? []).map(({ style, colour, size, count }) =>
@@ -39,7 +39,6 @@ export function CutMapRoom() {
   const run = useMapRun();
   const book = useShop((shop) => shop.book);
   const settings = settingsOrFirst(book);
-  const bench = useMemo(() => benchBook(book, book.run[run?.id ?? '']), [book, run]);
   const [made] = useState(() => new Date());
   const [ready, setReady] = useState(false);
   const [saving, setSaving] = useState(false);
@@ -57,7 +56,7 @@ export function CutMapRoom() {
             view,
             printer: { ...printer, imageMirrored: printImage.mirrored },
             pictures: new Set(thumbnails.keys()),
-            garments: garmentLines(bench, run, words, locale),
+            garments: garmentLines(run, words, locale),
             words: words.onPaper(locale),
             date: made,
             measure: screenMeasure(),
@@ -74,7 +73,6 @@ export function CutMapRoom() {
       printer,
       printImage.mirrored,
       thumbnails,
-      bench,
       made,
       words,
       locale,

@@ -9,8 +9,8 @@ import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { OrderCode } from '../parts/OrderCode';
 import { nextRunName } from '../store/next-run';
-import { settingsOrFirst, useBenchBook, useBenchRun, useWays } from '../store/selectors';
-import { act } from '../store/shop';
+import { stationOf, useBenchRun, useWays } from '../store/selectors';
+import { act, useShop } from '../store/shop';
 import { goTo } from '../store/view';
 import { benchLength, tapeInches } from '../words/format';
 import { SpanPlan } from './SpanPlan';
@@ -55,10 +55,10 @@ function cutOut({ span, steps, copies }: SpanOrder, done: ReadonlyMap<string, st
 function Steps({ run }: { run: LaidRun }) {
   const { cut: words, press } = useWords();
   const ways = useWays();
-  const book = useBenchBook();
-  const { station } = settingsOrFirst(book);
+  const ticks = useShop(({ book }) => book.tick);
+  const station = stationOf(run);
   const orders = cutOrder(run);
-  const done = ticked(ticksOf(book, run.id));
+  const done = ticked(ticksOf({ tick: ticks }, run.id));
   const firstOpen = orders.findIndex(({ span, steps }) => steps.some((step) => !done.has(keyOf(span, step))));
   const [chosen, setChosen] = useState<number | null>(null);
   const span = orders[chosen ?? Math.max(0, firstOpen)];

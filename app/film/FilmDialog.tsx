@@ -56,7 +56,7 @@ export function FilmDialog() {
     act(edits.chooseFilm(open.run.id, films[chosen]?.id ?? null, read.value));
     openDialog(null);
   };
-  const locked = open.run.state !== 'draft' || open.run.printedTo > 0;
+  const locked = open.run.state !== 'draft' || open.run.printed !== null;
   return (
     <Window title={words.title}>
       <Form onSubmit={save}>

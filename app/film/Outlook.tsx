@@ -17,7 +17,7 @@ export function Outlook({ run }: { run: LaidRun }) {
   const film = useMemo(() => filmOutlook(book, run), [book, run]);
   if (film === null) return null;
   const told = (amount: number) => words.amount(Math.abs(amount), unitOf(run.film), ways);
-  const coverage = run.copies.length > 0 ? runCoverage(book, run, coverageOf) : null;
+  const coverage = run.copies.length > 0 ? runCoverage(run, coverageOf) : null;
   const short = coverage ? shortages(book, runConsumption(coverage, settingsOrFirst(book))) : [];
   const { afterRun, afterAll, afterWanted, runs } = film;
   return (

@@ -39,7 +39,7 @@ export function RunDialog() {
       />
       {run.takes === 'chosen' && <Chooser run={run} />}
       <div className="actions">
-        {run.printedTo === 0 && openRuns(book).length > 1 && (
+        {!run.printed && openRuns(book).length > 1 && (
           <Button
             weight="plain"
             onPress={() => {

@@ -58,7 +58,7 @@ export function CardsRoom() {
             <h2>{words.dayTitle(run.name)}</h2>
             <Chart day={state.day} width={1280} fits />
             <DayFacts day={state.day} />
-            <OrderTimes day={state.day} />
+            <OrderTimes run={run} day={state.day} />
             <p className="closing">{press.deference}</p>
           </article>
         )}

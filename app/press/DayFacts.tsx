@@ -1,6 +1,7 @@
+import type { LaidRun } from '../../src/layout';
 import { TooLargeNotes } from '../panels/TooLargeNotes';
 import { OrderCode } from '../parts/OrderCode';
-import { useBenchBook, useWays } from '../store/selectors';
+import { useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
 import { useWords } from '../words';
 import { clockTime, dueDay, spoken } from '../words/format';
@@ -38,10 +39,10 @@ export function DayFacts({ day }: { day: Day }) {
 }
 
 /** When each order is bagged, against when it is due. */
-export function OrderTimes({ day }: { day: Day }) {
+export function OrderTimes({ run, day }: { run: LaidRun; day: Day }) {
   const { press: words } = useWords();
   const ways = useWays();
-  const { order: orders } = useBenchBook();
+  const { order: orders } = run.view;
   return (
     <section aria-labelledby="times-title">
       <h2 id="times-title">{words.orders}</h2>

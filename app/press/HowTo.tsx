@@ -1,7 +1,7 @@
 import type { LaidRun } from '../../src/layout';
 import { cautionsFor, cureRecipe, pressRecipe } from '../../src/pressing';
 import { OrderCode } from '../parts/OrderCode';
-import { settingsOrFirst, useBenchBook, useWays } from '../store/selectors';
+import { stationOf, useWays } from '../store/selectors';
 import { useWords } from '../words';
 import { benchLength, bothDegrees, spoken } from '../words/format';
 import { fabricsOf } from './fabrics-of';
@@ -10,10 +10,9 @@ import { fabricsOf } from './fabrics-of';
 export function HowTo({ run }: { run: LaidRun }) {
   const { press: words } = useWords();
   const ways = useWays();
-  const book = useBenchBook();
-  const { station } = settingsOrFirst(book);
-  const { temperature: unit, curer } = station;
-  const cure = cureRecipe(book, curer);
+  const { view } = run;
+  const { temperature: unit, curer } = stationOf(run);
+  const cure = cureRecipe(view, curer);
   const { temperature, seconds, clear } = cure.values;
   return (
     <section className="how-to" aria-labelledby="how-title">
@@ -36,8 +35,8 @@ export function HowTo({ run }: { run: LaidRun }) {
         ))}
       </ul>
       <h2>{words.pressing}</h2>
-      {fabricsOf(book, run).map(({ fabric, orders }) => {
-        const { values, origin, notes } = pressRecipe(book, run.film.peel, fabric);
+      {fabricsOf(run).map(({ fabric, orders }) => {
+        const { values, origin, notes } = pressRecipe(view, run.film.peel, fabric);
         return (
           <div key={fabric} className="fabric">
             <p>

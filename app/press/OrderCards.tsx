@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import { tallyByTransfer } from '../../src/cutting';
 import { garmentsByOrder } from '../../src/model';
-import { useBenchBook, useWays } from '../store/selectors';
+import { useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
 import { useWords } from '../words';
 import { area, dayAndTime, dueDay, whole } from '../words/format';
 import { Boxes, type CardProps, ordersOn } from './RunCard';
@@ -10,10 +11,11 @@ import { Boxes, type CardProps, ordersOn } from './RunCard';
 export function PickList({ run, paper, made }: CardProps) {
   const { cards: words, press } = useWords();
   const ways = useWays();
-  const book = useBenchBook();
-  const garments = garmentsByOrder(book);
-  const spoiled = Object.values(book.spoilage).filter((each) => each.run === run.id && each.garment);
-  const orders = ordersOn(run, book.order).filter(({ order }) => book.order[order.id]?.wants !== 'transfers');
+  const { view } = run;
+  const garments = garmentsByOrder(view);
+  const spoilage = useShop(({ book }) => book.spoilage);
+  const spoiled = Object.values(spoilage).filter((each) => each.run === run.id && each.garment);
+  const orders = ordersOn(run).filter(({ order }) => view.order[order.id]?.wants !== 'transfers');
   return (
     <article className="card-page" data-paper={paper}>
       <header className="card-head">
@@ -54,8 +56,8 @@ const SLIPS_ON_PAGE = 8;
 /** How the customer keeps the print: a slip an order, several on a page to be cut apart. */
 export function CareSlips({ run, paper }: CardProps) {
   const { cards: words } = useWords();
-  const { order: orders } = useBenchBook();
-  const all = ordersOn(run, orders);
+  const { order: orders } = run.view;
+  const all = ordersOn(run);
   const pages = Array.from({ length: Math.ceil(all.length / SLIPS_ON_PAGE) }, (_, page) =>
     all.slice(page * SLIPS_ON_PAGE, (page + 1) * SLIPS_ON_PAGE),
   );
@@ -80,10 +82,10 @@ export function CareSlips({ run, paper }: CardProps) {
 export function PackingSlips({ run, paper, made }: CardProps) {
   const { cards: words, press } = useWords();
   const ways = useWays();
-  const book = useBenchBook();
-  const garments = garmentsByOrder(book);
+  const { view } = run;
+  const garments = garmentsByOrder(view);
   const [bags, setBags] = useState<Readonly<Record<string, number>>>({});
-  const orders = ordersOn(run, book.order);
+  const orders = ordersOn(run);
   return (
     <>
       <div className="bag-counts">
@@ -104,7 +106,7 @@ export function PackingSlips({ run, paper, made }: CardProps) {
         ))}
       </div>
       {orders.flatMap(({ order, copies }) => {
-        const record = book.order[order.id];
+        const record = view.order[order.id];
         const of = bags[order.id] ?? 1;
         return Array.from({ length: of }, (_, bag) => bag + 1).map((bag) => (
           <article key={`${order.id} ${bag}`} className="card-page packing" data-paper={paper}>

@@ -83,7 +83,7 @@ function DayView({ run, day }: { run: LaidRun; day: Day }) {
       <TimeChart day={day} />
       <div className="press-columns">
         <Next run={run} day={day} />
-        <OrderTimes day={day} />
+        <OrderTimes run={run} day={day} />
         <HowTo run={run} />
         <WhatIf run={run} day={day} />
       </div>

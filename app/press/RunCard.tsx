@@ -5,12 +5,11 @@ import {
   cautionsFor,
   closingsOf,
   cureRecipe,
-  garmentSource,
   pressedTogether,
   pressRecipe,
   pressSeconds,
 } from '../../src/pressing';
-import { settingsOrFirst, useBenchBook, useWays } from '../store/selectors';
+import { stationOf, useWays } from '../store/selectors';
 import { useWords } from '../words';
 import { area, benchLength, bothDegrees, dayAndTime, dueDay, spoken } from '../words/format';
 import { fabricsOf } from './fabrics-of';
@@ -25,7 +24,6 @@ export interface CardProps {
 /** The orders of a run, soonest due first, with their copies. */
 export function ordersOn(
   run: LaidRun,
-  records: Readonly<Record<string, { readonly due: string | null }>>,
 ): { readonly order: LaidCopy['order']; readonly copies: readonly LaidCopy[] }[] {
   const orders = new Map<string, { order: LaidCopy['order']; copies: LaidCopy[] }>();
   for (const copy of run.copies) {
@@ -33,7 +31,7 @@ export function ordersOn(
     if (own) own.copies.push(copy);
     else orders.set(copy.order.id, { order: copy.order, copies: [copy] });
   }
-  const dueOf = (id: string) => records[id]?.due ?? '9999';
+  const dueOf = (id: string) => run.view.order[id]?.due ?? '9999';
   return [...orders.values()].sort(
     (a, b) => dueOf(a.order.id).localeCompare(dueOf(b.order.id)) || a.order.code.localeCompare(b.order.code),
   );
@@ -48,14 +46,13 @@ export const Boxes = ({ count }: { count: number }) => (
 export function RunCard({ run, paper, made }: CardProps) {
   const { cards: words, press } = useWords();
   const ways = useWays();
-  const book = useBenchBook();
-  const { station } = settingsOrFirst(book);
+  const { view } = run;
+  const station = stationOf(run);
   const unit = station.temperature;
-  const cure = cureRecipe(book, station.curer).values;
-  const garments = garmentsByOrder(book);
-  const source = garmentSource(book, book.run[run.id]);
+  const cure = cureRecipe(view, station.curer).values;
+  const garments = garmentsByOrder(view);
   const named = [
-    ...Object.values(book.placement).flatMap(({ order, place }) =>
+    ...Object.values(view.placement).flatMap(({ order, place }) =>
       run.copies.some((copy) => copy.order.id === order) ? [place] : [],
     ),
     ...run.copies.map(({ transfer }) => transfer.name),
@@ -87,8 +84,8 @@ export function RunCard({ run, paper, made }: CardProps) {
           )}
           . {words.cureLook}
         </p>
-        {fabricsOf(book, run).map(({ fabric, orders }) => {
-          const { values, origin, notes } = pressRecipe(book, run.film.peel, fabric);
+        {fabricsOf(run).map(({ fabric, orders }) => {
+          const { values, origin, notes } = pressRecipe(view, run.film.peel, fabric);
           return (
             <p key={fabric}>
               <b>
@@ -108,10 +105,10 @@ export function RunCard({ run, paper, made }: CardProps) {
         })}
       </section>
       <div className="card-orders">
-        {ordersOn(run, book.order).map(({ order, copies }) => {
-          const record = book.order[order.id];
+        {ordersOn(run).map(({ order, copies }) => {
+          const record = view.order[order.id];
           const isPressed = record?.wants !== 'transfers';
-          const recipe = pressRecipe(book, run.film.peel, record?.fabric ?? 'other').values;
+          const recipe = pressRecipe(view, run.film.peel, record?.fabric ?? 'other').values;
           return (
             <section key={order.id}>
               <h3>
@@ -131,7 +128,7 @@ export function RunCard({ run, paper, made }: CardProps) {
                 ))}
               </ul>
               {isPressed &&
-                pressedTogether(closingsOf(source, copies, station)).map(({ transfers, garments: count }) => (
+                pressedTogether(closingsOf(view, copies, station)).map(({ transfers, garments: count }) => (
                   <p key={transfers.map(({ id }) => id).join()}>
                     {words.together(
                       transfers.map(({ name }) => name),

@@ -5,8 +5,8 @@ import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { Tick } from '../parts/Tick';
-import { useBenchBook, useBenchRun } from '../store/selectors';
-import { act } from '../store/shop';
+import { useBenchRun } from '../store/selectors';
+import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
@@ -16,7 +16,7 @@ import { useWords } from '../words';
 export function SpoilDialog() {
   const { spoil: words } = useWords();
   const run = useBenchRun();
-  const { copy: records, spoilage } = useBenchBook();
+  const spoilage = useShop(({ book }) => book.spoilage);
   const [copy, setCopy] = useState('');
   const [stage, setStage] = useState<Stage>('press');
   const [reason, setReason] = useState('');
@@ -27,7 +27,7 @@ export function SpoilDialog() {
     Object.values(spoilage).flatMap((each) => (each.run === run.id ? [each.copy] : [])),
   );
   const copies = run.copies
-    .filter(({ id }) => records[id]?.run === run.id && !spoiled.has(id))
+    .filter(({ id }) => !spoiled.has(id))
     .toSorted((a, b) => a.order.code.localeCompare(b.order.code) || a.number - b.number);
   const chosen = copies.find(({ id }) => id === copy) ?? copies[0];
   const name = chosen ? `${chosen.order.code} ${chosen.number}` : '';

@@ -5,7 +5,7 @@ import { findMakespan } from '../../src/pressing/browser';
 import { um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { sayFailed } from '../store/failures';
-import { settingsOrFirst, useBenchBook, useWays } from '../store/selectors';
+import { stationOf, useWays } from '../store/selectors';
 import { type Day, workWith } from '../store/timeline';
 import { useWords, type Words } from '../words';
 import { spoken } from '../words/format';
@@ -28,8 +28,7 @@ const more: Readonly<Record<Exclude<Idea, 'spans'>, (station: Station) => Statio
 export function WhatIf({ run, day }: { run: LaidRun; day: Day }) {
   const { press: words } = useWords();
   const ways = useWays();
-  const book = useBenchBook();
-  const { station } = settingsOrFirst(book);
+  const station = stationOf(run);
   const [gains, setGains] = useState<ReadonlyMap<Idea, number | null> | null>(null);
   const [busy, setBusy] = useState(false);
   const leaving = useRef<AbortController | null>(null);
@@ -37,7 +36,7 @@ export function WhatIf({ run, day }: { run: LaidRun; day: Day }) {
   const ideas: Idea[] = [...(station.curer === 'press' ? ['oven' as const] : []), 'press', 'hands', 'spans'];
 
   const endOf = async (laid: LaidRun | null, own: Station, signal: AbortSignal): Promise<number | null> => {
-    const work = laid && workWith(book, laid, own, day.origin);
+    const work = laid && workWith(laid, own, day.origin);
     if (!work?.ok) return null;
     return findMakespan(work.value.problem, { seed: SEED, iterations: ITERATIONS, signal });
   };

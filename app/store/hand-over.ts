@@ -9,11 +9,11 @@ import {
   type SealProblem,
   writeHandOver,
 } from '../../src/hand-over';
-import type { Instant } from '../../src/model';
+import { type Instant, runViewOf } from '../../src/model';
 import { fail, ok, type Result } from '../../src/units';
 import { sha256 } from '../../src/units/browser/sha256';
 import { keepThumbnail, loadThumbnail } from './artwork';
-import { act, editContext, mayWrite, useShop } from './shop';
+import { act, mayWrite, useShop } from './shop';
 
 /** The longer side of the pictures that go with a run, in pixels. */
 const PICTURE = 200;
@@ -33,9 +33,9 @@ async function small(thumbnail: Blob): Promise<Picture | null> {
 }
 
 async function picturesOf(run: string): Promise<Record<string, Picture>> {
-  const { snapshot } = useShop.getState().book.run[run] ?? {};
+  const { transfer = {} } = runViewOf(useShop.getState().book, run) ?? {};
   const pictures: Record<string, Picture> = {};
-  for (const id of new Set(snapshot?.transfers.flatMap(({ artwork }) => artwork ?? []))) {
+  for (const id of new Set(Object.values(transfer).flatMap(({ artwork }) => artwork ?? []))) {
     const thumbnail = await loadThumbnail(id).catch(() => null);
     const picture = thumbnail && (await small(thumbnail));
     if (picture) pictures[id] = picture;
@@ -86,8 +86,8 @@ export async function takeInBytes(bytes: Uint8Array): Promise<Result<Arrived, Se
   }
   const [run, name] =
     handOver.kind === 'run' ? [handOver.run.id, handOver.run.name] : [handOver.run, handOver.name];
-  const locked = handOver.kind === 'run' ? handOver.run.snapshot?.at : handOver.locked;
-  const why = asideReason(useShop.getState().book, { run, locked: locked ?? editContext().now });
+  const locked = handOver.kind === 'run' ? handOver.run.snapshot.at : handOver.locked;
+  const why = asideReason(useShop.getState().book, { run, locked });
   const taken = act(edits.takeIn(handOver));
   return taken ? ok({ ...taken.result, run, name, why }) : fail('not-writing');
 }

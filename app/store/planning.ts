@@ -13,7 +13,7 @@ import {
   type RunProblem,
   sheetAt,
 } from '../../src/layout';
-import type { Film, Run, StoredStep } from '../../src/model';
+import { type Film, progressOf, type Run, type StoredStep } from '../../src/model';
 import { createPlanner, type Idea, type Plan, validatePlan } from '../../src/packing';
 import { planInWorkers } from '../../src/packing/browser';
 import { wordsNow } from '../words';
@@ -73,7 +73,7 @@ function fillersOn(run: Run, keep: Keep): string[] {
   return Object.values(useShop.getState().book.copy)
     .filter(
       ({ role, run: on, place }) =>
-        role === 'filler' && on === run.id && place && !place.pinned && place.y >= run.printedTo,
+        role === 'filler' && on === run.id && place && !place.pinned && place.y >= progressOf(run).printedTo,
     )
     .map(({ id }) => id);
 }

@@ -1,12 +1,12 @@
 import { type LaidRun, layRun } from '../../src/layout';
 import {
   type Book,
-  benchBook,
   benchRunOf,
   type Film,
   type Run,
   runOf,
   type Settings,
+  type Station,
   settingsOf,
 } from '../../src/model';
 import { languageNow, localeNow, useLocale } from '../words';
@@ -55,13 +55,9 @@ export function useBenchRun(): LaidRun | null {
   return useShop(({ book }) => laidBenchRunOf(book, chosen));
 }
 
-const benchBookOf = ofBook((book, chosen): Book => benchBook(book, benchRunOf(book, chosen)));
-
-/** The book as the run that is cut and pressed sees it: one that another device handed over brings its own. */
-export function useBenchBook(): Book {
-  const chosen = useView((view) => view.run);
-  return useShop(({ book }) => benchBookOf(book, chosen));
-}
+/** What a run is cured and pressed with: the shop's equipment, or what another device handed over with it. */
+export const stationOf = ({ view }: LaidRun): Station =>
+  view.station ?? firstSettings(navigator.language, languageNow()).station;
 
 /** The run whose cut map is looked at: one received has no place in the Film room. */
 export function useMapRun(): LaidRun | null {

@@ -1,7 +1,7 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { ticksOf } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
-import { type Book, benchBook, type Station } from '../../src/model';
+import type { Station } from '../../src/model';
 import {
   asTicked,
   BEGUN,
@@ -12,7 +12,7 @@ import {
   workOf,
 } from '../../src/pressing';
 import { type Effort, findAgain, followSchedule, useSchedule } from './schedules';
-import { settingsOrFirst } from './selectors';
+import { stationOf } from './selectors';
 import { useShop } from './shop';
 
 /** A run that is not begun is planned from the last so many minutes on. */
@@ -37,8 +37,8 @@ export type DayState =
   | { readonly kind: 'ready'; readonly day: Day };
 
 /** What a station change would make of the work. */
-export const workWith = (book: Book, laid: LaidRun, station: Station, origin: number) =>
-  workOf(book, laid, station, new Date(origin));
+export const workWith = (laid: LaidRun, station: Station, origin: number) =>
+  workOf(laid, station, new Date(origin));
 
 /** The minute that it is, while the page is open. */
 function useMinute(): number {
@@ -52,29 +52,15 @@ function useMinute(): number {
 
 /** The schedule of a run, from now on or as it is ticked; a better one follows if asked for. */
 export function useDay(laid: LaidRun | null, effort: Effort): DayState {
-  const whole = useShop((shop) => shop.book);
-  const book = useMemo(() => benchBook(whole, whole.run[laid?.id ?? '']), [whole, laid?.id]);
+  const tick = useShop(({ book }) => book.tick);
   const minute = useMinute();
-  const { station } = settingsOrFirst(book);
-  const done = useMemo(() => ticked(laid ? ticksOf(book, laid.id) : []), [book, laid]);
+  const done = useMemo(() => ticked(laid ? ticksOf({ tick }, laid.id) : []), [tick, laid]);
   const begunAt = done.get(BEGUN) ?? null;
   const origin =
     begunAt === null
       ? Math.floor(minute / (ROUNDED * MINUTE)) * ROUNDED * MINUTE
       : Math.floor(Date.parse(begunAt) / 1000) * 1000;
-  const { order, transfer, recipe, copy, garment, placement } = book;
-  const work = useMemo(
-    () =>
-      laid
-        ? workOf(
-            { ...useShop.getState().book, order, transfer, recipe, copy, garment, placement },
-            laid,
-            station,
-            new Date(origin),
-          )
-        : null,
-    [laid, station, origin, order, transfer, recipe, copy, garment, placement],
-  );
+  const work = useMemo(() => laid && workWith(laid, stationOf(laid), origin), [laid, origin]);
   const now =
     begunAt === null ? 0 : Math.max(0, Math.round((Math.max(minute, latest(done)) - origin) / 1000));
   const current = useMemo((): Work | null => {

@@ -1,13 +1,13 @@
-import { layRun } from '../layout';
 import {
   type Book,
-  benchBook,
   type Curer,
   type CureValues,
+  embeddedIn,
   type Fabric,
   type Id,
   type Instant,
   isPrinted,
+  type LockedRun,
   type Origin,
   type Peel,
   type PressValues,
@@ -29,8 +29,8 @@ import {
   workOf,
 } from '../pressing';
 import { takeBackClosing } from './closing';
-import { takeOff } from './places';
-import { finishRun, moveTo, reopenRun } from './runs';
+import { bring } from './places';
+import { finishRun, laidSoFar, moveTo, reopenRun } from './runs';
 import type { BookDraft, EditContext } from './step';
 
 /** What a recipe was until now, behind what it was before; nothing is added where its values stay. */
@@ -86,7 +86,7 @@ export function editStation(draft: BookDraft, fields: Partial<Settings['station'
 }
 
 /** The state that a run has come to when all jobs of some kinds are done. */
-const comesTo: readonly { readonly state: Run['state']; readonly kinds: readonly JobKind[] }[] = [
+const comesTo: readonly { readonly state: LockedRun['state']; readonly kinds: readonly JobKind[] }[] = [
   { state: 'printed', kinds: ['print'] },
   { state: 'cured', kinds: ['cure', 'line'] },
   { state: 'pressed', kinds: ['press', 'again'] },
@@ -119,13 +119,12 @@ export function tickJob(
 /** Brings a run on to the state that all its ticks tell, dated by them; never back. */
 export function followTicks(draft: BookDraft, id: Id<'run'>, context: EditContext): void {
   const run = draft.run[id];
-  const book = benchBook(draft as Book, run as Run | undefined);
-  const { shop } = book.settings;
-  const laid = run && layRun(book, run as Run);
-  if (!run || !shop || !laid || run.state === 'draft' || run.state === 'closed') return;
-  const work = workOf(book, laid, shop.station, new Date(context.now));
+  if (!run || run.state === 'draft' || run.state === 'closed') return;
+  const laid = laidSoFar(draft, id);
+  if (!laid?.view.station) return;
+  const work = workOf(laid, laid.view.station, new Date(context.now));
   if (!work.ok) return;
-  const done = ticked(ticksOf(book, id));
+  const done = ticked(ticksOf(draft as Book, id));
   for (const { state, kinds } of comesTo) {
     const jobs = work.value.jobs.filter(({ kind }) => kinds.includes(kind));
     if (jobs.length === 0 || !jobs.every(({ key }) => done.has(key))) break;
@@ -150,8 +149,8 @@ function isPacked(draft: BookDraft, order: string): boolean {
     [...runs].filter((run) => ticked(ticksOf(draft as Book, run)).has(packKey(order))),
   );
   return (
-    copies.some(({ shelved }) => !shelved) &&
-    copies.every(({ shelved, run }) => shelved || (run !== null && packed.has(run)))
+    copies.some(({ state }) => state !== 'shelved') &&
+    copies.every(({ state, run }) => state === 'shelved' || (run !== null && packed.has(run)))
   );
 }
 
@@ -173,7 +172,8 @@ export const ticksOf = (book: Pick<Book, 'tick'>, run: string): Tick[] =>
 export function advanceRun(draft: BookDraft, id: string, { now }: EditContext): void {
   const run = draft.run[id];
   const next = run && runStates[rank(run.state) + 1];
-  if (run && next && next !== 'closed' && isPrinted(run)) moveTo(run, next, now);
+  if (!run || run.state === 'draft' || run.state === 'locked') return;
+  if (next && next !== 'draft' && next !== 'closed') moveTo(run, next, now);
 }
 
 /**
@@ -182,16 +182,16 @@ export function advanceRun(draft: BookDraft, id: string, { now }: EditContext): 
  */
 export function stepRunBack(draft: BookDraft, id: Id<'run'>, context: EditContext): void {
   const run = draft.run[id];
-  if (!run || !isPrinted(run)) return;
+  if (!run || run.state === 'draft' || run.state === 'locked') return;
   const before = runStates[rank(run.state) - 1];
   if (run.state === 'pressed') {
-    for (const { id: order } of run.snapshot?.orders ?? []) {
+    for (const { id: order } of embeddedIn(run).flatMap(({ orders }) => orders)) {
       const own = draft.order[order];
       if (own?.progress === 'packed') own.progress = 'open';
     }
   }
   if (run.state === 'printed') reopenRun(draft, id, context);
-  else if (before) {
+  else if (before && before !== 'draft') {
     if (run.state === 'closed') takeBackClosing(draft, id, context);
     moveTo(run, before, context.now);
   }
@@ -208,8 +208,7 @@ export function spoilCopy(
 ): void {
   const run = draft.run[fields.run];
   if (!run || !isPrinted(run)) return;
-  const copies = (run.received ? run.snapshot?.copies : Object.values(draft.copy)) ?? [];
-  const isOn = copies.some((copy) => copy.id === fields.copy && copy.run === run.id);
+  const isOn = embeddedIn(run).some(({ copies }) => copies.some(({ id }) => id === fields.copy));
   const isKnown = Object.values(draft.spoilage).some(
     (own) => own.run === fields.run && own.copy === fields.copy,
   );
@@ -226,8 +225,7 @@ export function takeOutSpoiled(
 ): void {
   const copy = draft.copy[id];
   if (copy?.run !== run) return;
-  takeOff(draft, [id]);
-  copy.run = null;
+  bring(copy, { state: 'waiting', run: null, place: null });
   const order = draft.order[draft.transfer[copy.transfer]?.order ?? ''];
   if (!order) return;
   if (garment) order.awaits.blanks = true;

@@ -1,4 +1,4 @@
-import type { Book, Closing, Id, LedgerEntry, Run, SupplyKind } from '../model';
+import type { Book, Closing, Id, LedgerEntry, SupplyKind } from '../model';
 import { inUse, leftOfFilm, shared, standing, type TakenBlanks, takenByRun } from '../stock';
 import { counterEntry, enter } from './ledger';
 import { moveTo } from './runs';
@@ -18,7 +18,7 @@ export function closeRun(
   const { now } = context;
   const run = draft.run[closing.id];
   if (run?.state !== 'pressed') return;
-  shelveOvers(draft, run as Run, now);
+  shelveOvers(draft, run.id, now);
   moveTo(run, 'closed', now);
   draft.closing[run.id] = { ...closing, at: now, changed: now };
   const reason = { kind: 'used', run: closing.id } as const;

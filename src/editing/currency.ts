@@ -58,11 +58,13 @@ export function changeCurrency(draft: BookDraft, currency: string): void {
         (Math.max(amount > 0 ? 1 : 0, Math.round(amount * scale)) as typeof amount);
   for (const film of Object.values(draft.film)) keepFilm(film, keep);
   for (const garment of Object.values(draft.garment)) garment.price = keep(garment.price);
-  for (const { snapshot, basis } of Object.values(draft.run)) {
-    if (snapshot) keepFilm(snapshot.film, keep);
-    if (!basis) continue;
-    keepCosts(basis.costs, keep);
-    keepUse(basis.use, keep);
+  for (const run of Object.values(draft.run)) {
+    for (const { film } of run.printed?.as ?? []) keepFilm(film, keep);
+    if (run.state === 'draft') continue;
+    keepFilm(run.snapshot.film, keep);
+    if (!run.basis) continue;
+    keepCosts(run.basis.costs, keep);
+    keepUse(run.basis.use, keep);
   }
   keepCosts(shop.costs, keep);
   keepPricing(shop.pricing, keep);

@@ -24,7 +24,7 @@ export function asideReason(
   const run = book.run[id];
   if (!run) return 'unknown';
   if (run.state === 'draft') return 'draft';
-  if (run.snapshot?.at !== locked) return 'changed';
+  if (run.snapshot.at !== locked) return 'changed';
   return run.state === 'closed' ? 'closed' : null;
 }
 
@@ -90,7 +90,7 @@ export function takeIn(draft: BookDraft, handOver: HandOver, context: EditContex
   }
   const about =
     handOver.kind === 'run'
-      ? { name: handOver.run.name, locked: handOver.run.snapshot?.at ?? made }
+      ? { name: handOver.run.name, locked: handOver.run.snapshot.at }
       : { name: handOver.name, locked: handOver.locked };
   if (asideReason(draft as Book, { run: id, ...about }) === null)
     return { kind: 'ticks', ...addRecords(draft, id, records, context) };

@@ -1,7 +1,11 @@
-import type { Id, Place } from '../model';
+import type { Draft } from 'immer';
+import type { Copy, Id, Place, Whereabouts } from '../model';
 import type { BookDraft } from './step';
 
-/** Puts copies on a run's film where told. */
+/** Says where a copy is. */
+export const bring = (copy: Draft<Copy>, to: Whereabouts): void => void Object.assign(copy, to);
+
+/** Puts copies on a run's film where told; one that was taken from the shelf needs none. */
 export function setPlaces(
   draft: BookDraft,
   run: Id<'run'>,
@@ -10,8 +14,8 @@ export function setPlaces(
   const off: string[] = [];
   for (const [id, place] of places) {
     const copy = draft.copy[id];
-    if (copy && place) Object.assign(copy, { run, place });
-    else off.push(id);
+    if (!place) off.push(id);
+    else if (copy && copy.state !== 'shelved') bring(copy, { state: 'placed', run, place });
   }
   takeOff(draft, off);
 }
@@ -20,9 +24,9 @@ export function setPlaces(
 export function takeOff(draft: BookDraft, ids: Iterable<string>): void {
   for (const id of ids) {
     const copy = draft.copy[id];
-    if (!copy) continue;
+    if (!copy || copy.state === 'shelved') continue;
     const keeps = copy.run !== null && draft.run[copy.run]?.takes === 'chosen';
-    Object.assign(copy, { place: null, run: keeps ? copy.run : null });
+    bring(copy, { state: 'waiting', run: keeps ? copy.run : null, place: null });
   }
 }
 

@@ -2,22 +2,26 @@ import type { Draft } from 'immer';
 import { type LaidRun, layRun, sheetAt, takenOffRoll } from '../layout';
 import {
   type Book,
-  type Copy,
   type CostBasis,
+  type DraftRun,
   draftRun,
-  filmOf,
+  type Film,
   type Id,
   type Instant,
   isPrinted,
   type LedgerEntry,
+  type LockedRun,
+  type OnRun,
   type Run,
+  type RunView,
+  runViewOf,
   type Snapshot,
 } from '../model';
 import { standing } from '../stock';
 import { type Micrometres, um } from '../units';
 import { counterEntry, enter } from './ledger';
-import { takeOff } from './places';
-import type { BookDraft, EditContext } from './step';
+import { bring, takeOff } from './places';
+import { type BookDraft, bookSoFar, type EditContext } from './step';
 
 export function addRun(
   draft: BookDraft,
@@ -44,8 +48,8 @@ const copiesOf = (draft: BookDraft, run: string) =>
 /** Removes a draft on which nothing is printed; its copies wait again. */
 export function removeRun(draft: BookDraft, id: string): void {
   const run = draft.run[id];
-  if (run?.state !== 'draft' || run.printedTo > 0) return;
-  for (const copy of copiesOf(draft, id)) Object.assign(copy, { run: null, place: null });
+  if (run?.state !== 'draft' || run.printed) return;
+  for (const copy of copiesOf(draft, id)) bring(copy, { state: 'waiting', run: null, place: null });
   delete draft.run[id];
 }
 
@@ -53,7 +57,7 @@ export function removeRun(draft: BookDraft, id: string): void {
 export function chooseCopies(draft: BookDraft, run: Id<'run'> | null, ids: Iterable<string>): void {
   for (const id of ids) {
     const copy = draft.copy[id];
-    if (copy && copy.place === null) copy.run = run;
+    if (copy?.state === 'waiting') copy.run = run;
   }
 }
 
@@ -61,54 +65,49 @@ export function chooseCopies(draft: BookDraft, run: Id<'run'> | null, ids: Itera
 export function moveToRun(draft: BookDraft, run: Id<'run'>, ids: Iterable<string>): void {
   for (const id of ids) {
     const copy = draft.copy[id];
-    if (copy) Object.assign(copy, { run, place: null });
+    if (copy && copy.state !== 'shelved') bring(copy, { state: 'waiting', run, place: null });
   }
 }
 
-/** All that it takes to draw, print and cut a run as it is now. What is printed already keeps what it was printed from. */
-function snapshotOf(book: Book, run: Run, now: Snapshot['at']): Snapshot | null {
-  const film = filmOf(book, run);
-  if (!film) return null;
-  const done =
-    run.snapshot?.copies.filter((copy) => copy.place !== null && copy.place.y < run.printedTo) ?? [];
-  const doneIds = new Set(done.map(({ id }) => id));
-  const copies: Copy[] = [
-    ...done,
-    ...Object.values(book.copy).filter((copy) => copy.run === run.id && copy.place && !doneIds.has(copy.id)),
-  ];
-  const pick = <Entry extends { id: string }>(
-    live: Readonly<Record<string, Entry>>,
-    before: readonly Entry[] | undefined,
-    ids: Iterable<string>,
-    isDone: (id: string) => boolean,
-  ): Entry[] =>
-    [...new Set(ids)].flatMap(
-      (id) => (isDone(id) ? before?.find((entry) => entry.id === id) : undefined) ?? live[id] ?? [],
-    );
-  const doneTransfers = new Set(done.map(({ transfer }) => transfer as string));
-  const transfers = pick(
-    book.transfer,
-    run.snapshot?.transfers,
-    copies.map(({ transfer }) => transfer),
-    (id) => doneTransfers.has(id),
-  );
-  const orders = pick(
-    book.order,
-    run.snapshot?.orders,
-    transfers.map(({ order }) => order),
-    () => false,
-  );
+/** All that it takes to draw, print and cut some copies of a run as they are now. */
+function snapshotOf(
+  { film, garment, placement }: RunView & { readonly film: Film },
+  copies: readonly OnRun[],
+  now: Instant,
+): Snapshot {
+  const each = <Entry>(entryOf: (copy: OnRun) => Entry): Entry[] => [...new Set(copies.map(entryOf))];
+  const orders = each(({ order }) => order);
   const isOn = new Set(orders.map(({ id }) => id));
-  const garments = Object.values(book.garment).filter(({ order }) => isOn.has(order));
-  const placements = Object.values(book.placement).filter(({ order }) => isOn.has(order));
-  return { at: now, film, orders, transfers, copies, garments, placements };
+  return {
+    at: now,
+    film,
+    orders,
+    transfers: each(({ transfer }) => transfer),
+    copies: copies.map(({ copy }) => copy),
+    garments: Object.values(garment).filter(({ order }) => isOn.has(order)),
+    placements: Object.values(placement).filter(({ order }) => isOn.has(order)),
+  };
 }
 
-/** Brings a run to a state, and notes when. */
-export function moveTo(run: Draft<Run>, state: Run['state'], now: Instant): void {
+/** What holds for a run as an edit has left it so far; `null` if there is no such run, or its film is gone. */
+function viewOf(draft: BookDraft, id: string): (RunView & { readonly film: Film }) | null {
+  const view = runViewOf(bookSoFar(draft), id);
+  return view?.film ? { ...view, film: view.film } : null;
+}
+
+/** Brings a locked run to a state beyond, or to one before, and notes when. */
+export function moveTo(run: Draft<LockedRun>, state: LockedRun['state'], now: Instant): void {
   run.state = state;
   run.history.push({ state, at: now });
 }
+
+/** A run as a draft again, of which some may be printed. */
+const asDraft = (run: Run, now: Instant): DraftRun => ({
+  ...draftRun(run),
+  history: run.state === 'draft' ? run.history : [...run.history, { state: 'draft', at: now }],
+  printed: run.printed,
+  spoiled: run.spoiled,
+});
 
 /**
  * Sends a draft to print: it embeds all it needs, and no later edit changes it.
@@ -120,24 +119,39 @@ export function lockRun(
   { now }: EditContext,
   basis: CostBasis | null = null,
 ): void {
-  const run = draft.run[id];
-  if (run?.state !== 'draft') return;
-  const snapshot = snapshotOf(draft as Book, run as Run, now);
-  if (!snapshot || snapshot.copies.length === 0) return;
-  run.snapshot = copyOf(snapshot);
-  run.basis = copyOf(basis);
-  moveTo(run, 'locked', now);
+  const view = viewOf(draft, id);
+  if (view?.run.state !== 'draft' || view.placed.length === 0) return;
+  const { run, placed } = view;
+  const rest = placed.filter(({ fixed }) => !fixed);
+  draft.run[id] = {
+    ...run,
+    state: 'locked',
+    history: [...run.history, { state: 'locked', at: now }],
+    snapshot: snapshotOf(view, rest, now),
+    basis,
+  };
 }
-
-/** A copy of its own, since a draft's records may not lie in two places. */
-const copyOf = <Value>(value: Value): Value => JSON.parse(JSON.stringify(value)) as Value;
 
 /** Takes a locked run back to a draft: nothing of it was printed, or no more than before. */
 export function unlockRun(draft: BookDraft, id: string, { now }: EditContext): void {
-  const run = draft.run[id];
-  if (run?.state !== 'locked') return;
-  moveTo(run, 'draft', now);
-  if (run.printedTo === 0) run.snapshot = null;
+  const run = bookSoFar(draft).run[id];
+  if (run?.state === 'locked' && !run.received) draft.run[id] = asDraft(run, now);
+}
+
+/** What is printed of a run that stopped at a place: what was before, and what begins before that place, as it is now. */
+function printedAt(
+  view: RunView & { readonly film: Film },
+  to: Micrometres,
+  now: Instant,
+): NonNullable<Run['printed']> {
+  const { printed } = view.run;
+  const before = printed?.as ?? [];
+  const known = new Set(before.flatMap(({ copies }) => copies.map(({ id }) => id)));
+  const more = view.placed.filter(({ copy }) => copy.place.y < to && !known.has(copy.id));
+  return {
+    to: um(Math.max(printed?.to ?? 0, to)),
+    as: more.length > 0 ? [...before, snapshotOf(view, more, now)] : before,
+  };
 }
 
 /**
@@ -145,10 +159,9 @@ export function unlockRun(draft: BookDraft, id: string, { now }: EditContext): v
  * anew behind it.
  */
 export function printedTo(draft: BookDraft, id: string, to: Micrometres, { now }: EditContext): void {
-  const run = draft.run[id];
-  if (run?.state !== 'locked') return;
-  moveTo(run, 'draft', now);
-  run.printedTo = um(Math.max(run.printedTo, to));
+  const view = viewOf(draft, id);
+  if (view?.run.state !== 'locked' || view.run.received || to <= 0) return;
+  draft.run[id] = { ...asDraft(view.run, now), printed: printedAt(view, to, now) };
 }
 
 /**
@@ -162,31 +175,45 @@ export function spoil(
   { from, to }: { from: Micrometres; to: Micrometres },
   { now }: EditContext,
 ): number {
-  const run = draft.run[id];
-  const laid = layRun(draft as Book, run as Run);
-  if (!run || !laid || isPrinted(run)) return 0;
-  const touched = laid.copies.filter((copy) => copy.y < to && copy.y + copy.length > from);
-  takeOff(
-    draft,
-    touched.map((copy) => copy.id),
-  );
-  const ids = new Set<string>(touched.map((copy) => copy.id));
-  if (run.snapshot) run.snapshot.copies = run.snapshot.copies.filter((copy) => !ids.has(copy.id));
-  run.spoiled.push({ from, to, copies: touched.map((copy) => copy.id), at: now });
-  run.printedTo = um(Math.max(run.printedTo, to));
-  if (run.state !== 'draft') moveTo(run, 'draft', now);
-  return touched.length;
+  const view = viewOf(draft, id);
+  const laid = view && laidSoFar(draft, id);
+  if (!laid || isPrinted(view.run) || view.run.received || to <= from) return 0;
+  const copies = laid.copies
+    .filter((copy) => copy.y < to && copy.y + copy.length > from)
+    .map((copy) => copy.id);
+  const touched = new Set(copies);
+  const printed = printedAt(view, to, now);
+  draft.run[id] = {
+    ...asDraft(view.run, now),
+    printed: {
+      ...printed,
+      as: printed.as.map((part) => ({
+        ...part,
+        copies: part.copies.filter((copy) => !touched.has(copy.id)),
+      })),
+    },
+    spoiled: [...view.run.spoiled, { from, to, copies, at: now }],
+  };
+  takeOff(draft, copies);
+  return copies.length;
 }
 
 /** What a run takes of its film, in the film's base unit. */
 const filmTaken = (laid: LaidRun): number =>
   laid.film.kind === 'roll' ? takenOffRoll(laid) : sheetAt(laid.film, laid.lengthUsed);
 
+/** A run where it lies, as an edit has left it so far. */
+export function laidSoFar(draft: BookDraft, id: string): LaidRun | null {
+  const book = bookSoFar(draft);
+  const run = book.run[id];
+  return run ? layRun(book, run) : null;
+}
+
 /** Closes the printing of a locked run: its film is off the roll, or its sheets off the stack. */
 export function finishRun(draft: BookDraft, id: Id<'run'>, context: EditContext): void {
   const run = draft.run[id];
   const film = run && draft.film[run.film];
-  const laid = run && layRun(draft as Book, run as Run);
+  const laid = run && laidSoFar(draft, id);
   if (run?.state !== 'locked' || !film || !laid) return;
   moveTo(run, 'printed', context.now);
   enter(draft, film.id, -filmTaken(laid), { kind: 'printed', run: id }, context);
@@ -203,7 +230,7 @@ export function finishRun(draft: BookDraft, id: Id<'run'>, context: EditContext)
 export function reopenRun(draft: BookDraft, id: Id<'run'>, context: EditContext): void {
   const run = draft.run[id];
   const film = run && draft.film[run.film];
-  const laid = run && layRun(draft as Book, run as Run);
+  const laid = run && laidSoFar(draft, id);
   if (run?.state !== 'printed' || !film || !laid) return;
   moveTo(run, 'locked', context.now);
   const own = ({ item, kind, run: by }: LedgerEntry) => item === film.id && kind === 'printed' && by === id;

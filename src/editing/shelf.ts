@@ -1,6 +1,7 @@
 import type { Draft } from 'immer';
-import type { Book, Copy, Id, Instant, Run, Transfer } from '../model';
-import type { BookDraft } from './step';
+import { type Book, type Copy, type Id, type Instant, runViewOf, type Transfer } from '../model';
+import { bring } from './places';
+import { type BookDraft, bookSoFar } from './step';
 
 type Item = Book['shelf'][string];
 
@@ -11,21 +12,23 @@ const isSame = (item: Item, transfer: Transfer | undefined): boolean =>
   (item.artwork === null ? transfer.name === item.name : transfer.artwork === item.artwork);
 
 /** The spare copies of a run go on the shelf, one entry a transfer; those that are on it already stay as they are. */
-export function shelveOvers(draft: BookDraft, run: Run, now: Instant): void {
-  const { snapshot } = run;
+export function shelveOvers(draft: BookDraft, id: Id<'run'>, now: Instant): void {
+  const view = runViewOf(bookSoFar(draft), id);
+  if (!view) return;
+  const { run } = view;
   const spoiled = new Set(
-    Object.values(draft.spoilage).flatMap((own) => (own.run === run.id ? [own.copy as string] : [])),
+    Object.values(draft.spoilage).flatMap((own) => (own.run === id ? [own.copy as string] : [])),
   );
   const cured = run.history.findLast(({ state }) => state === 'cured')?.at ?? now;
-  for (const { id: transfer, order, name, width, height, artwork } of snapshot?.transfers ?? []) {
-    const id = `${run.id}/${transfer}` as Id<'shelf'>;
-    const count = (snapshot?.copies ?? []).filter(
-      (copy) => copy.transfer === transfer && copy.role === 'over' && !spoiled.has(copy.id),
+  for (const { id: transfer, order, name, width, height, artwork } of Object.values(view.transfer)) {
+    const item = `${id}/${transfer}` as Id<'shelf'>;
+    const count = view.placed.filter(
+      ({ copy }) => copy.transfer === transfer && copy.role === 'over' && !spoiled.has(copy.id),
     ).length;
     // Closed before, and taken back since: it lies there already.
-    if (count === 0 || draft.shelf[id]) continue;
-    const code = snapshot?.orders.find((each) => each.id === order)?.code ?? '';
-    draft.shelf[id] = { id, name, code, width, height, artwork, count, cured, changed: now };
+    if (count === 0 || draft.shelf[item]) continue;
+    const code = view.order[order]?.code ?? '';
+    draft.shelf[item] = { id: item, name, code, width, height, artwork, count, cured, changed: now };
   }
 }
 
@@ -38,8 +41,7 @@ export function waitingFor(book: Book, shelfId: string): Id<'copy'>[] {
     .filter((copy) => {
       const transfer = book.transfer[copy.transfer];
       return (
-        copy.place === null &&
-        !copy.shelved &&
+        copy.state === 'waiting' &&
         copy.role === 'ordered' &&
         book.order[transfer?.order ?? '']?.archived === false &&
         isSame(item, transfer)
@@ -66,7 +68,7 @@ export function drawFromShelf(
     .slice(0, item.count);
   for (const id of copies) {
     const copy = draft.copy[id];
-    if (copy) Object.assign(copy, { shelved: true, run: null });
+    if (copy) bring(copy, { state: 'shelved', run: null, place: null });
   }
   item.count -= copies.length;
   return copies.length;
@@ -89,7 +91,7 @@ export function drawFirst(draft: BookDraft, isWanted: (copy: Copy) => boolean): 
 
 /** Puts a copy that was taken from the shelf, and is not wanted any more, back there. */
 export function putBack(draft: BookDraft, copy: Copy | Draft<Copy>): void {
-  if (!copy.shelved) return;
+  if (copy.state !== 'shelved') return;
   const transfer = draft.transfer[copy.transfer] as Transfer | undefined;
   const item = Object.values(draft.shelf).find((own) => isSame(own as Item, transfer));
   if (item) item.count += 1;

@@ -1,4 +1,4 @@
-import { createDraft, type Draft, enablePatches, finishDraft, type Patch, produce } from 'immer';
+import { createDraft, current, type Draft, enablePatches, finishDraft, type Patch, produce } from 'immer';
 import type { Book, Collection, Instant } from '../model';
 
 enablePatches();
@@ -16,6 +16,12 @@ export interface EditContext {
 }
 
 export type BookDraft = Draft<Book>;
+
+/**
+ * The book as an edit has left it so far, of records that no longer change: what is worked out from it may be kept, and put into
+ * the draft.
+ */
+export const bookSoFar = (draft: BookDraft): Book => current(draft);
 
 /** Marks every record that patches touched, and that is still there, as changed at an instant. */
 export function stamp(book: Book, patches: readonly Patch[], now: Instant): Book {

@@ -62,9 +62,9 @@ function addCopies(
       transfer,
       number,
       role,
+      state: 'waiting',
       run: null,
       place: null,
-      shelved: false,
       changed: context.now,
     };
   }
@@ -95,7 +95,7 @@ export function setCount(
     .sort(
       (a, b) =>
         Number(a.place !== null) - Number(b.place !== null) ||
-        Number(a.shelved) - Number(b.shelved) ||
+        Number(a.state === 'shelved') - Number(b.state === 'shelved') ||
         b.number - a.number,
     );
   for (const copy of removable.slice(0, Math.max(0, own.length - count))) removeCopy(draft, copy);

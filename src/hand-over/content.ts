@@ -3,6 +3,7 @@ import {
   type Id,
   type Instant,
   instant,
+  type LockedRun,
   MODEL_VERSION,
   migrate,
   type Run,
@@ -26,12 +27,15 @@ export interface Picture {
   readonly base64: string;
 }
 
+/** A run as it is handed over: with how it is cured and pressed. */
+export type ReceivedRun = LockedRun & { readonly received: NonNullable<LockedRun['received']> };
+
 /** What one device hands over to another. */
 export type HandOver = { readonly made: Instant; readonly records: Records } & (
   | {
       /** A run with all that it takes to cut and press it. */
       readonly kind: 'run';
-      readonly run: Run & { readonly received: NonNullable<Run['received']> };
+      readonly run: ReceivedRun;
       /** By the artwork's id. */
       readonly pictures: Readonly<Record<string, Picture>>;
     }
@@ -78,7 +82,7 @@ export function writeHandOver(handOver: HandOver, hash: Hash): Promise<Uint8Arra
       ? {
           run: handOver.run.id,
           name: handOver.run.name,
-          locked: handOver.run.snapshot?.at ?? made,
+          locked: handOver.run.snapshot.at,
           pictures: handOver.pictures,
         }
       : { run: handOver.run, name: handOver.name, locked: handOver.locked, pictures: {} };
@@ -140,7 +144,7 @@ export async function readHandOver(bytes: Uint8Array, hash: Hash): Promise<Resul
   if (content.kind === 'ticks')
     return ok({ kind: 'ticks', run: content.run as Id<'run'>, name, locked, made, records });
   const [run] = runs;
-  const received = run?.received;
-  if (!run || run.id !== content.run || !received || !run.snapshot) return fail('damaged');
+  if (!run || run.state === 'draft' || run.id !== content.run || !run.received) return fail('damaged');
+  const { received } = run;
   return ok({ kind: 'run', run: { ...run, received }, made, records, pictures: content.pictures });
 }

@@ -1,4 +1,4 @@
-import { type Book, benchBook, type Instant, type Run } from '../model';
+import { type Book, type Instant, type LockedRun, runViewOf, type Snapshot } from '../model';
 import type { HandOver, Picture, Records } from './content';
 
 /** All that was ticked and spoiled on a run, as far as this device knows. */
@@ -9,28 +9,30 @@ export function recordsOf(book: Pick<Book, 'tick' | 'spoilage'>, run: string): R
 }
 
 /** What a press needs not know of an order and of its cost, and what it needs not carry where codes are short. */
-function trimmed(run: Run, withPictures: boolean): Run {
-  const { snapshot } = run;
-  if (!snapshot) return run;
-  return {
-    ...run,
-    basis: null,
-    snapshot: {
-      ...snapshot,
-      orders: snapshot.orders.map((order) => ({ ...order, notes: '' })),
-      garments: snapshot.garments.map((garment) => ({ ...garment, price: null })),
-      transfers: snapshot.transfers.map((transfer) => ({
-        ...transfer,
-        artwork: withPictures ? transfer.artwork : null,
-      })),
-      // What is alike lies side by side: it takes less room so. Where a copy lies is written on it.
-      copies: snapshot.copies.toSorted((a, b) =>
-        a.transfer === b.transfer ? a.number - b.number : a.transfer < b.transfer ? -1 : 1,
-      ),
-      placements: snapshot.placements.map((placement) => ({ ...placement, artwork: null })),
-    },
-  };
-}
+const trimmedPart = (part: Snapshot, withPictures: boolean): Snapshot => ({
+  ...part,
+  orders: part.orders.map((order) => ({ ...order, notes: '' })),
+  garments: part.garments.map((garment) => ({ ...garment, price: null })),
+  transfers: part.transfers.map((transfer) => ({
+    ...transfer,
+    artwork: withPictures ? transfer.artwork : null,
+  })),
+  // What is alike lies side by side: it takes less room so. Where a copy lies is written on it.
+  copies: part.copies.toSorted((a, b) =>
+    a.transfer === b.transfer ? a.number - b.number : a.transfer < b.transfer ? -1 : 1,
+  ),
+  placements: part.placements.map((placement) => ({ ...placement, artwork: null })),
+});
+
+const trimmed = (run: LockedRun, withPictures: boolean): LockedRun => ({
+  ...run,
+  basis: null,
+  snapshot: trimmedPart(run.snapshot, withPictures),
+  printed: run.printed && {
+    ...run.printed,
+    as: run.printed.as.map((part) => trimmedPart(part, withPictures)),
+  },
+});
 
 /**
  * A run to be handed over, with what Cut and Press need: its snapshot, the shop's recipes and equipment, what is ticked.
@@ -43,26 +45,21 @@ export function handOverRun(
   pictures: Readonly<Record<string, Picture>> | null,
   made: Instant,
 ): HandOver | null {
-  const run = book.run[id];
-  if (!run?.snapshot || run.state === 'draft') return null;
-  const bench = benchBook(book, run);
-  const { shop } = bench.settings;
-  if (!shop) return null;
+  const view = runViewOf(book, id);
+  if (!view?.station || view.run.state === 'draft') return null;
+  const { run, film, station, order } = view;
   const records = recordsOf(book, id);
-  const fabrics = new Set(run.snapshot.orders.map(({ fabric }) => fabric));
-  const recipes = Object.values(bench.recipe)
+  const fabrics = new Set(Object.values(order).map(({ fabric }) => fabric));
+  const recipes = Object.values(view.recipe)
     .filter((recipe) =>
       recipe.kind === 'cure'
-        ? recipe.by === shop.station.curer
-        : recipe.peel === run.snapshot?.film.peel && fabrics.has(recipe.fabric),
+        ? recipe.by === station.curer
+        : recipe.peel === film?.peel && fabrics.has(recipe.fabric),
     )
     .map((recipe) => ({ ...recipe, history: [] }));
   return {
     kind: 'run',
-    run: {
-      ...trimmed(run, pictures !== null),
-      received: { made, recipes, station: shop.station, known: [] },
-    },
+    run: { ...trimmed(run, pictures !== null), received: { made, recipes, station, known: [] } },
     made,
     records,
     pictures: pictures ?? {},
@@ -72,7 +69,7 @@ export function handOverRun(
 /** What was ticked here on a run, to be handed back: all but what the other device had already. */
 export function handBackTicks(book: Book, id: string, made: Instant): HandOver | null {
   const run = book.run[id];
-  if (!run?.snapshot) return null;
+  if (!run || run.state === 'draft') return null;
   const known = new Set(run.received?.known);
   const isNew = ({ id: own }: { readonly id: string }) => !known.has(own);
   const { ticks, spoilages } = recordsOf(book, id);

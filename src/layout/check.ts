@@ -1,7 +1,7 @@
-import type { Film } from '../model';
+import type { Film, Progress } from '../model';
 import { checkPlacement, type PlacementProblem } from '../packing';
 import { type Micrometres, um } from '../units';
-import { groundOf, type Progress, sheetAt, sheetStart } from './film-shape';
+import { groundOf, sheetAt, sheetStart } from './film-shape';
 import type { LaidCopy, LaidRun } from './laid';
 
 /** Why a copy may not lie where it is held. */

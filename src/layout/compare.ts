@@ -1,4 +1,14 @@
-import { type Book, draftRun, type Film, type Id, type Order, type Place, type Run, runCost } from '../model';
+import {
+  type Book,
+  type Copy,
+  draftRun,
+  type Film,
+  type Id,
+  type Order,
+  type Place,
+  type Run,
+  runCost,
+} from '../model';
 import { createPlanner, type Plan, type Problem } from '../packing';
 import { type Micrometres, type Minor, um } from '../units';
 import { takenOffRoll } from './figures';
@@ -48,7 +58,7 @@ export function candidateOf(
   run: Run,
   { film, allTurn = false, endless: any = false }: Trial,
 ): Candidate {
-  const own: Run = { ...run, film: film.id, state: 'draft', printedTo: um(0), spoiled: [], snapshot: null };
+  const own = draftRun({ ...run, film: film.id });
   const tried: Book = {
     ...book,
     film: { ...book.film, [film.id]: film },
@@ -57,7 +67,9 @@ export function candidateOf(
       ? mapped(book.transfer, (transfer) => ({ ...transfer, turn: 'quarter' }))
       : book.transfer,
     copy: mapped(book.copy, (copy) =>
-      copy.run === run.id && copy.place ? { ...copy, place: { ...copy.place, pinned: false } } : copy,
+      copy.run === run.id && copy.state === 'placed'
+        ? { ...copy, place: { ...copy.place, pinned: false } }
+        : copy,
     ),
   };
   const found = problemOf(tried, own, film, 'pinned');
@@ -80,8 +92,8 @@ export function orderAlone(book: Book, order: Order, film: Film): { readonly boo
   });
   const copy = Object.fromEntries(
     Object.entries(book.copy).flatMap(([id, own]) =>
-      book.transfer[own.transfer]?.order === order.id && !own.shelved
-        ? [[id, { ...own, run: run.id, place: null, role: 'ordered' as const }]]
+      book.transfer[own.transfer]?.order === order.id && own.state !== 'shelved'
+        ? [[id, { ...own, state: 'waiting' as const, run: run.id, place: null, role: 'ordered' as const }]]
         : [],
     ),
   );
@@ -99,9 +111,13 @@ export function laidBy(
 } {
   const places = placesOf(plan, problem, film);
   const placed = new Map(places);
-  const copy = mapped(book.copy, (own) =>
-    placed.has(own.id) ? { ...own, run: run.id, place: placed.get(own.id) ?? null } : own,
-  );
+  const copy = mapped(book.copy, (own): Copy => {
+    const place = placed.get(own.id);
+    if (place === undefined) return own;
+    return place
+      ? { ...own, state: 'placed', run: run.id, place }
+      : { ...own, state: 'waiting', run: run.id, place };
+  });
   const laidBook = { ...book, copy };
   return { book: laidBook, laid: layRun(laidBook, run), places };
 }

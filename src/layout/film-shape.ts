@@ -1,9 +1,6 @@
-import type { Film, Run } from '../model';
+import type { Film, Progress } from '../model';
 import type { Ground, Problem } from '../packing';
 import { type Micrometres, um } from '../units';
-
-/** How far a run has come on its film: nothing new lies where film is printed or spoiled. */
-export type Progress = Pick<Run, 'printedTo' | 'spoiled'>;
 
 /** A film before anything is printed on it. */
 export const untouched: Progress = { printedTo: um(0), spoiled: [] };

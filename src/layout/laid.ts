@@ -1,18 +1,19 @@
 import {
   type Book,
-  byId,
-  type Copy,
   type Film,
-  filmOf,
   type Id,
+  type OnRun,
   type Order,
-  type Place,
+  type Progress,
+  progressOf,
   type Run,
+  type RunView,
+  runView,
   type Transfer,
 } from '../model';
 import { knifeLines, type Span } from '../packing';
 import { type Micrometres, um } from '../units';
-import { type Progress, sheetAt, sheetStart } from './film-shape';
+import { sheetAt, sheetStart } from './film-shape';
 
 /** A copy as it lies on the film; `width` across it, `length` along it, turned or not. */
 export interface LaidCopy {
@@ -33,6 +34,8 @@ export interface LaidCopy {
 
 /** A run with all that it takes to draw, print or cut it. */
 export interface LaidRun extends Progress {
+  /** What holds for it: the records behind its copies among them. */
+  readonly view: RunView;
   readonly id: Id<'run'>;
   readonly name: string;
   readonly state: Run['state'];
@@ -61,37 +64,8 @@ export const onFilm = (
 ): { x: number; y: number } =>
   turned ? { x: x + width - down, y: y + across } : { x: x + across, y: y + down };
 
-/** Where orders and transfers are looked up: a book, or what a locked run embeds. */
-type Source = Pick<Book, 'order' | 'transfer'>;
-
-/** The copies of a run with their places, and the source of each: what is printed shows what it was printed from. */
-function* placedCopies(
-  book: Book,
-  run: Run,
-): Generator<{ copy: Copy; place: Place; fixed: boolean; source: Source }> {
-  const { snapshot } = run;
-  const embedded = snapshot && { order: byId(snapshot.orders), transfer: byId(snapshot.transfers) };
-  const isDone = (place: Place) => run.state !== 'draft' || place.y < run.printedTo;
-  for (const copy of snapshot?.copies ?? []) {
-    if (embedded && copy.place && isDone(copy.place)) {
-      yield { copy, place: copy.place, fixed: true, source: embedded };
-    }
-  }
-  if (run.state !== 'draft') return;
-  for (const copy of Object.values(book.copy)) {
-    const { place } = copy;
-    if (copy.run === run.id && place && !(embedded && isDone(place))) {
-      yield { copy, place, fixed: isDone(place), source: book };
-    }
-  }
-}
-
-function layCopy(source: Source, copy: Copy, place: Place, fixed: boolean): LaidCopy | null {
-  const transfer = source.transfer[copy.transfer];
-  const order = transfer && source.order[transfer.order];
-  if (!order) return null;
+function layCopy({ copy: { id, number, place }, order, transfer, fixed }: OnRun): LaidCopy {
   const { x, y, turned, pinned } = place;
-  const { id, number } = copy;
   return { id, order, number, transfer, x, y, ...footprint(transfer, turned), turned, pinned, fixed };
 }
 
@@ -119,18 +93,28 @@ export function measureRun(
   return { lengthUsed, spans: knifeLines(copies, { gap, spanMax, cutBlank, lengthUsed }) };
 }
 
-/** The copies of a run where they lie. */
-export function layRun(book: Book, run: Run): LaidRun | null {
-  const film = filmOf(book, run);
+function layView(view: RunView): LaidRun | null {
+  const { run, film, placed } = view;
   if (!film) return null;
-  const copies: LaidCopy[] = [];
-  for (const { copy, place, fixed, source } of placedCopies(book, run)) {
-    const laid = layCopy(source, copy, place, fixed);
-    if (laid) copies.push(laid);
-  }
-  copies.sort((a, b) => a.y - b.y || a.x - b.x);
-  const { id, name, state, printedTo, spoiled } = run;
-  return { id, name, state, film, printedTo, spoiled, copies, ...measureRun(copies, film, run) };
+  const copies = placed.map(layCopy).sort((a, b) => a.y - b.y || a.x - b.x);
+  const progress = progressOf(run);
+  const { id, name, state } = run;
+  return { view, id, name, state, film, ...progress, copies, ...measureRun(copies, film, progress) };
+}
+
+const known = new WeakMap<RunView, LaidRun | null>();
+
+/**
+ * The copies of a run where they lie. It is laid once, as long as what holds for it is the same: see {@link runView}.
+ * @returns `null` for a draft whose film is gone
+ */
+export function layRun(book: Book, run: Run): LaidRun | null {
+  const view = runView(book, run);
+  const last = known.get(view);
+  if (last !== undefined) return last;
+  const laid = layView(view);
+  known.set(view, laid);
+  return laid;
 }
 
 /** A run with some copies lying elsewhere, or added: what it would be if they were dropped there. */

@@ -6,6 +6,7 @@ import {
   type Id,
   ordersByDue,
   type Place,
+  progressOf,
   type Run,
   type Transfer,
 } from '../model';
@@ -75,7 +76,7 @@ const placementOf = (
 
 /** Whether a waiting copy is one that a run lays out. */
 function mayTake(book: Book, run: Run, copy: Copy): boolean {
-  if (copy.shelved) return false;
+  if (copy.state === 'shelved') return false;
   if (copy.run === run.id) return true;
   if (copy.run !== null || run.takes !== 'all') return false;
   const order = book.order[book.transfer[copy.transfer]?.order ?? ''];
@@ -92,6 +93,7 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
   const asked: Problem['pieces'][number][] = [];
   const pieces: RunPiece[] = [];
   const pinned: Placement[] = [];
+  const progress = progressOf(run);
   for (const copy of layRun(book, run)?.copies ?? []) {
     if (!copy.fixed) continue;
     // As it was printed, whatever its transfer has become since.
@@ -105,7 +107,7 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
     for (const copy of byTransfer.get(transfer.id) ?? []) {
       const { place } = copy;
       if (copy.run === run.id && place) {
-        if (place.y < run.printedTo) continue;
+        if (place.y < progress.printedTo) continue;
         if (stays(place, keep)) pinned.push(placementOf(pieces.length, place, film));
         else if (copy.role !== 'filler') toLay.push(copy);
       } else if (!place && copy.role !== 'filler' && mayTake(book, run, copy)) toLay.push(copy);
@@ -120,9 +122,9 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
     });
     pieces.push({ transfer: transfer.id, copies: toLay, fixed: false });
   }
-  const progress =
-    typeof keep === 'object' ? { ...run, printedTo: um(Math.max(run.printedTo, keep.before)) } : run;
-  return { problem: { ...shapeOf(film, progress), pieces: asked, pinned }, pieces };
+  const { printedTo, spoiled } = progress;
+  const until = typeof keep === 'object' ? um(Math.max(printedTo, keep.before)) : printedTo;
+  return { problem: { ...shapeOf(film, { printedTo: until, spoiled }), pieces: asked, pinned }, pieces };
 }
 
 /** The problem of laying fillers around all that lies on a run, on no more film than it takes now. */

@@ -1,25 +1,24 @@
 import { type Consumption, type CoverageOf, runConsumption } from '../costing';
 import { runSpans } from '../cutting';
 import { type LaidRun, layRun, runFigures } from '../layout';
-import type { Book, Closing, Copy, Run, Settings, Spoilage } from '../model';
-import { pressRecipe, ticked, type Work, workOf } from '../pressing';
+import type { Book, Closing, Run, Settings, Spoilage, Transfer } from '../model';
+import { pressedOn, pressRecipe, ticked, type Work, workOf } from '../pressing';
 import { boxOf, inUse, takenByRun } from '../stock';
 import { asSeconds, type LocalDate, um } from '../units';
 import { airOf } from '../upkeep';
 import { plannedTime, tickedTime } from './work-time';
 
 /** All copies of a run together; `null` where one of them is not known. */
-export function runCoverage(book: Book, laid: LaidRun, coverageOf: CoverageOf): Closing['work']['coverage'] {
-  const embedded = new Map(book.run[laid.id]?.snapshot?.transfers.map((each) => [each.id as string, each]));
+export function runCoverage(
+  { view: { placed } }: LaidRun,
+  coverageOf: CoverageOf,
+): Closing['work']['coverage'] {
   const sum = { colour: 0, white: 0 };
-  const known = new Map<string, ReturnType<CoverageOf>>();
-  for (const { transfer: of } of laid.copies) {
-    if (!known.has(of.id)) {
-      const transfer = embedded.get(of.id) ?? book.transfer[of.id];
-      known.set(of.id, transfer ? coverageOf(transfer) : null);
-    }
-    const own = known.get(of.id);
+  const known = new Map<Transfer, ReturnType<CoverageOf>>();
+  for (const { transfer } of placed) {
+    const own = known.get(transfer) ?? coverageOf(transfer);
     if (!own) return null;
+    known.set(transfer, own);
     sum.colour += own.colour;
     sum.white += own.white;
   }
@@ -28,16 +27,12 @@ export function runCoverage(book: Book, laid: LaidRun, coverageOf: CoverageOf): 
 
 /** How often the press closes: on each copy, before it and after it as its recipe says, and for curing, where it cures. */
 function closingsOf(
-  book: Book,
-  laid: LaidRun,
+  { view, copies, film }: LaidRun,
   work: Work | null,
-  isPressed: (id: string) => boolean,
   { curer }: Settings['station'],
 ): number {
-  const orders = new Map(book.run[laid.id]?.snapshot?.orders.map((order) => [order.id as string, order]));
-  const presses = laid.copies.reduce((sum, { id, order }) => {
-    if (!isPressed(id)) return sum;
-    const { values } = pressRecipe(book, laid.film.peel, orders.get(order.id)?.fabric ?? 'other');
+  const presses = copies.filter(pressedOn(view)).reduce((sum, { order }) => {
+    const { values } = pressRecipe(view, film.peel, view.order[order.id]?.fabric ?? 'other');
     return sum + 1 + Number(values.prePress > 0) + Number(values.secondPress > 0);
   }, 0);
   const cures = curer === 'press' ? (work?.jobs.filter(({ kind }) => kind === 'cure').length ?? 0) : 0;
@@ -104,19 +99,14 @@ export function proposeClosing(
 ): Omit<Closing, 'changed'> | null {
   const run = book.run[id];
   const laid = run && layRun(book, run);
-  if (!run || !laid) return null;
-  const { film } = laid;
+  if (!laid) return null;
+  const { film, view } = laid;
   const figures = runFigures(laid);
-  const records = new Map<string, Copy>(run.snapshot?.copies.map((copy) => [copy.id, copy]));
-  const orders = new Map(run.snapshot?.orders.map((order) => [order.id as string, order]));
-  const orderOf = new Map(laid.copies.map((copy) => [copy.id as string, copy.order.id as string]));
-  const isPressed = (copy: string) =>
-    records.get(copy)?.role !== 'over' && orders.get(orderOf.get(copy) ?? '')?.wants !== 'transfers';
-  const made = workOf(book, laid, settings.station, new Date(now));
+  const made = workOf(laid, settings.station, new Date(now));
   const work = made.ok ? made.value : null;
   const done = ticked(Object.values(book.tick).filter((tick) => tick.run === run.id));
   const nothing = asSeconds(0);
-  const coverage = runCoverage(book, laid, coverageOf);
+  const coverage = runCoverage(laid, coverageOf);
   const byRates = coverage && runConsumption(coverage, settings);
   const length = film.kind === 'roll' ? figures.length : laid.lengthUsed;
   const amounts = { film: um(length), sheets: figures.sheets };
@@ -132,9 +122,9 @@ export function proposeClosing(
     film: { id: film.id, name: film.name, kind: film.kind, width: film.width },
     work: {
       copies: laid.copies.length,
-      garments: laid.copies.filter((copy) => isPressed(copy.id)).length,
+      garments: laid.copies.filter(pressedOn(view)).length,
       spans: runSpans(laid).length,
-      closings: closingsOf(book, laid, work, isPressed, settings.station),
+      closings: closingsOf(laid, work, settings.station),
       copyArea: laid.copies.reduce((sum, { width, length: along }) => sum + (width * along) / 1e6, 0),
       coverage,
     },

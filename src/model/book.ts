@@ -13,12 +13,11 @@ import {
 } from './bench';
 import { type Calibration, calibrationSchema, type LeftOut, leftOutSchema } from './calibration';
 import { type Closing, closingSchema } from './closing';
+import { type Copy, copySchema } from './copy';
 import { type Quote, quoteSchema } from './quote';
 import {
   type Artwork,
   artworkSchema,
-  type Copy,
-  copySchema,
   type Film,
   filmSchema,
   type Garment,
@@ -27,8 +26,6 @@ import {
   orderSchema,
   type Placement,
   placementSchema,
-  type Run,
-  runSchema,
   type Settings,
   type StoredStep,
   settingsSchema,
@@ -36,6 +33,7 @@ import {
   type Transfer,
   transferSchema,
 } from './records';
+import { type Run, runSchema } from './run';
 import { itemSchema, type LedgerEntry, ledgerSchema, type StockItem } from './stock';
 import {
   type Check,

@@ -36,7 +36,7 @@ export {
   type Tunable,
 } from './calibration';
 export type { Closing, Rates } from './closing';
-export { draftRun } from './draft-run';
+export type { Copy, Place, PlacedCopy, Whereabouts } from './copy';
 export { type Id, type Instant, instant } from './fields';
 export { filmCost, runCost } from './film-cost';
 export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
@@ -52,7 +52,6 @@ export {
 } from './garments';
 export {
   artworkInUse,
-  benchBook,
   benchRunOf,
   benchRuns,
   byId,
@@ -86,25 +85,32 @@ export {
 export { type PriceLine, type Quote, quoteContent, quoteNumber } from './quote';
 export {
   type Artwork,
-  type Copy,
   type Film,
   type Garment,
   type Language,
   languages,
   type Meant,
   type Order,
-  type Place,
   type Placement,
   type Roll,
-  type Run,
-  runStates,
   type Settings,
   type Sheets,
-  type Snapshot,
   type StoredStep,
   TINTS,
   type Transfer,
 } from './records';
+export {
+  type DraftRun,
+  draftRun,
+  embeddedIn,
+  type LockedRun,
+  type Progress,
+  progressOf,
+  type Run,
+  runStates,
+  type Snapshot,
+} from './run';
+export { type OnRun, type RunView, runView, runViewOf } from './run-view';
 export type {
   Blank,
   EntryKind,

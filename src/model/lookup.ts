@@ -1,6 +1,8 @@
 import type { Book } from './book';
+import type { Copy } from './copy';
 import type { Quote } from './quote';
-import type { Copy, Film, Garment, Order, Placement, Run, Settings, Transfer } from './records';
+import type { Film, Garment, Order, Placement, Settings, Transfer } from './records';
+import { embeddedIn, type Run } from './run';
 
 const byDue = (a: Order, b: Order): number =>
   (a.due ?? '9999').localeCompare(b.due ?? '9999') ||
@@ -29,7 +31,7 @@ function groupBy<Item, Key>(items: Iterable<Item>, keyOf: (item: Item) => Key): 
 export const transfersByOrder = (book: Book): Map<string, Transfer[]> =>
   groupBy(Object.values(book.transfer), (transfer) => transfer.order);
 
-export const garmentsByOrder = (book: Book): Map<string, Garment[]> =>
+export const garmentsByOrder = (book: Pick<Book, 'garment'>): Map<string, Garment[]> =>
   groupBy(Object.values(book.garment), (garment) => garment.order);
 
 export const placementsByOrder = (book: Book): Map<string, Placement[]> =>
@@ -81,26 +83,9 @@ export const byId = <Entry extends { id: string }>(
   entries: readonly Entry[],
 ): Readonly<Record<string, Entry>> => Object.fromEntries(entries.map((entry) => [entry.id, entry]));
 
-/** The book as a run sees it at the bench: a received one brings its own orders, recipes and equipment; this shop's are not its. */
-export function benchBook(book: Book, run: Pick<Run, 'received' | 'snapshot'> | undefined): Book {
-  const { received = null, snapshot = null } = run ?? {};
-  if (!received || !snapshot) return book;
-  const { shop } = book.settings;
-  return {
-    ...book,
-    order: byId(snapshot.orders),
-    transfer: byId(snapshot.transfers),
-    copy: byId(snapshot.copies),
-    garment: byId(snapshot.garments),
-    placement: byId(snapshot.placements),
-    recipe: byId(received.recipes),
-    settings: shop ? { shop: { ...shop, station: received.station } } : {},
-  };
-}
-
 /** A run's film: as it was when the run was sent to print, or as it is now. */
 export const filmOf = (book: Book, run: Run): Film | undefined =>
-  run.state === 'draft' ? book.film[run.film] : (run.snapshot?.film ?? book.film[run.film]);
+  run.state === 'draft' ? book.film[run.film] : run.snapshot.film;
 
 /** The run that is looked at on its film: the one chosen, or else the first open one; none that another device handed over. */
 export function runOf(book: Book, chosen: string | null): { run: Run; film: Film } | undefined {
@@ -148,8 +133,8 @@ export function artworkInUse(book: Book): Set<string> {
   };
   for (const { artwork } of Object.values(book.transfer)) use(artwork);
   for (const { artwork } of Object.values(book.placement)) use(artwork);
-  for (const { snapshot } of Object.values(book.run)) {
-    for (const { artwork } of snapshot?.transfers ?? []) use(artwork);
+  for (const { transfers } of Object.values(book.run).flatMap(embeddedIn)) {
+    for (const { artwork } of transfers) use(artwork);
   }
   for (const { redo, undo } of Object.values(book.step)) {
     for (const { path, value } of [...redo, ...undo]) {

@@ -16,9 +16,9 @@ export function orderStates(book: Book): Map<string, OrderState> {
       const printed = wanted.filter((copy) => {
         const run = copy.run === null ? undefined : book.run[copy.run];
         return (
-          copy.shelved ||
+          copy.state === 'shelved' ||
           (run !== undefined && isPrinted(run)) ||
-          (copy.place !== null && copy.place.y < (run?.printedTo ?? 0))
+          (copy.place !== null && copy.place.y < (run?.printed?.to ?? 0))
         );
       });
       if (wanted.length > 0 && printed.length === wanted.length) return [order.id, 'printed'];

@@ -1,9 +1,8 @@
 import * as z from 'zod/mini';
-import { fabrics, peels, recipeSchema, stationSchema } from './bench';
+import { fabrics, peels, stationSchema } from './bench';
 import { ratesSchema } from './closing';
 import { id, instant, length, localDate, localTime, money, shade, size } from './fields';
 import { alternativeSchema, costsSchema, orderPricingSchema, pricingSchema } from './prices';
-import { basisSchema } from './use';
 
 /** How many tints there are to tell orders apart; the code printed on every copy is the other sign. */
 export const TINTS = 8;
@@ -68,7 +67,7 @@ const meantSchema = z.object({
   amounts: z.array(z.number()),
 });
 
-/** One design at one printed size. How many are wanted is how many {@link copySchema copies} there are. */
+/** One design at one printed size. How many are wanted is how many copies there are. */
 export const transferSchema = z.object({
   id: id<'transfer'>(),
   order: id<'order'>(),
@@ -116,32 +115,6 @@ export const placementSchema = z.object({
   ratio: z.number().check(z.positive()),
   artwork: z.nullable(id<'artwork'>()),
   widths: z.object({ adult: printedWidth, youth: printedWidth, toddler: printedWidth }),
-  changed: instant,
-});
-
-/** Where a copy lies on its run's film: the corner nearest to x = 0 and to the leading edge. */
-const placeSchema = z.object({
-  x: length,
-  y: length,
-  turned: z.boolean(),
-  pinned: z.boolean(),
-});
-
-/**
- * One physical transfer. Its run and its place lie here, so that it can be in one run at most. A copy with a run and
- * no place waits for one there.
- */
-export const copySchema = z.object({
-  id: id<'copy'>(),
-  transfer: id<'transfer'>(),
-  /** Counted within the order: code and number name a copy, `HB 7`. */
-  number: z.int().check(z.minimum(1)),
-  /** Overs are spares made on purpose; a filler is wanted but may wait: it is placed only where it adds no film. */
-  role: z.enum(['ordered', 'over', 'filler']),
-  run: z.nullable(id<'run'>()),
-  place: z.nullable(placeSchema),
-  /** Taken from the shelf, cured: it needs no film. */
-  shelved: z.boolean(),
   changed: instant,
 });
 
@@ -221,54 +194,6 @@ const sheetsSchema = z.object({
 });
 
 export const filmSchema = z.discriminatedUnion('kind', [rollSchema, sheetsSchema]);
-
-/** What a locked run embeds, so that later edits cannot change it: all that it takes to draw, print and cut it. */
-const snapshotSchema = z.object({
-  at: instant,
-  film: filmSchema,
-  orders: z.array(orderSchema),
-  transfers: z.array(transferSchema),
-  copies: z.array(copySchema),
-  garments: z.array(garmentSchema),
-  placements: z.array(placementSchema),
-});
-
-/** From a draft to the end, in order; `locked` is sent to print. */
-export const runStates = ['draft', 'locked', 'printed', 'cured', 'pressed', 'closed'] as const;
-
-/** One layout on one film. */
-export const runSchema = z.object({
-  id: id<'run'>(),
-  name: z.string(),
-  film: id<'film'>(),
-  state: z.enum(runStates),
-  /** Every state it came to and when, going back included. */
-  history: z.array(z.object({ state: z.enum(runStates), at: instant })),
-  /** Which waiting copies it lays out: all of them, or those chosen for it. */
-  takes: z.enum(['all', 'chosen']),
-  /** How far the run is on the film already: what begins before is done, and nothing new is laid there. */
-  printedTo: length,
-  /** Film of this run that was spoiled. */
-  spoiled: z.array(z.object({ from: length, to: length, copies: z.array(id<'copy'>()), at: instant })),
-  snapshot: z.nullable(snapshotSchema),
-  /**
-   * Handed over by another device, to be cut and pressed here: how that device does it. What it is of lies in the snapshot alone;
-   * the book here has none of it. `null` for a run of this book.
-   */
-  received: z.nullable(
-    z.object({
-      /** When it was handed over. */
-      made: instant,
-      recipes: z.array(recipeSchema),
-      station: stationSchema,
-      /** Ticks and spoilages that the other device has, by their ids. */
-      known: z.array(z.string()),
-    }),
-  ),
-  /** What its cost rests on while it is no draft; `null` where it was locked before costs were kept. */
-  basis: z.nullable(basisSchema),
-  changed: instant,
-});
 
 const patch = z.object({
   op: z.enum(['add', 'remove', 'replace']),
@@ -352,13 +277,9 @@ export type Transfer = z.infer<typeof transferSchema>;
 export type Meant = z.infer<typeof meantSchema>;
 export type Garment = z.infer<typeof garmentSchema>;
 export type Placement = z.infer<typeof placementSchema>;
-export type Place = z.infer<typeof placeSchema>;
-export type Copy = z.infer<typeof copySchema>;
 export type Artwork = z.infer<typeof artworkSchema>;
 export type Film = z.infer<typeof filmSchema>;
 export type Roll = z.infer<typeof rollSchema>;
 export type Sheets = z.infer<typeof sheetsSchema>;
-export type Snapshot = z.infer<typeof snapshotSchema>;
-export type Run = z.infer<typeof runSchema>;
 export type StoredStep = z.infer<typeof stepSchema>;
 export type Settings = z.infer<typeof settingsSchema>;

@@ -7,9 +7,9 @@ export { pressSeconds, startingCure, startingPress, startingStation } from './st
 export { asTicked, ticked } from './ticks';
 export { type Bottleneck, type Entry, type Timeline, timelineOf } from './timeline';
 export {
-  garmentSource,
   type Job,
   type JobKind,
+  pressedOn,
   type Work,
   type Worker,
   type WorkProblem,

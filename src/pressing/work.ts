@@ -1,19 +1,9 @@
 import { copiesWithin, cutOrder, runSpans, uprightSize } from '../cutting';
 import type { LaidCopy, LaidRun } from '../layout';
-import {
-  type Book,
-  byId,
-  type Copy,
-  type Fabric,
-  type Id,
-  type Order,
-  type PressValues,
-  type Run,
-  type Station,
-} from '../model';
+import type { Fabric, Id, Order, PressValues, RunView, Station } from '../model';
 import type { Span } from '../packing';
 import { fail, fromMm, type Micrometres, ok, type Result } from '../units';
-import { type Closing, closingsOf, type GarmentSource } from './closings';
+import { type Closing, closingsOf } from './closings';
 import { cutKey, packKey } from './keys';
 import { bedOf, fitsOn, loadsOf } from './loads';
 import { cureRecipe, pressRecipe } from './recipes';
@@ -93,26 +83,11 @@ const LEAVE = 20;
 /** To check, stretch and count an order before it is bagged. */
 const CHECK = 30;
 
-/** Records as they were when the run was locked, or as they are now. */
-function recordsOf(book: Book, run: Run | undefined) {
-  const { snapshot } = run ?? {};
-  const orders = new Map<string, Order>(Object.entries(book.order));
-  const copies = new Map<string, Copy>(Object.entries(book.copy));
-  for (const order of snapshot?.orders ?? []) orders.set(order.id, order);
-  for (const copy of snapshot?.copies ?? []) copies.set(copy.id, copy);
-  return { orders, copies };
-}
-
-/** Garments, places and transfers as they were when a run was locked; those of a draft as they are. */
-export function garmentSource(book: Book, run: Run | undefined): GarmentSource {
-  const { snapshot = null } = run ?? {};
-  if (!snapshot || run?.state === 'draft') return book;
-  return {
-    transfer: byId(snapshot.transfers),
-    garment: byId(snapshot.garments),
-    placement: byId(snapshot.placements),
-  };
-}
+/** Whether a copy of a run is pressed here: a spare one is not, nor is one that the customer presses. */
+export const pressedOn =
+  ({ order, copy }: Pick<RunView, 'order' | 'copy'>) =>
+  ({ id, order: { id: of } }: LaidCopy): boolean =>
+    order[of]?.wants !== 'transfers' && copy[id]?.role !== 'over';
 
 /** Seconds from an origin to the time at which an order is due; `null` if it has no date. */
 function dueIn(order: Order, station: Station, origin: Date): number | null {
@@ -156,16 +131,13 @@ const degrees = (temperature: number): number => Math.round(temperature / 10);
 
 /** What the work of a run is made from, and what it is put down in. */
 interface Bench {
-  readonly book: Book;
+  readonly view: RunView;
   readonly station: Station;
   readonly film: LaidRun['film'];
   readonly spans: readonly Span[];
   readonly bySpan: readonly (readonly LaidCopy[])[];
   /** What is ticked while each span is cut apart. */
   readonly cutParts: readonly (readonly string[])[];
-  readonly orders: ReadonlyMap<string, Order>;
-  /** What tells which copies go on one garment. */
-  readonly source: GarmentSource;
   readonly isPressed: (copy: LaidCopy) => boolean;
   readonly build: Builder;
   readonly use: (worker: Worker, from: number, to: number, setting?: number) => Use;
@@ -173,7 +145,7 @@ interface Bench {
 
 /** Film up to the powder, in the order in which it comes out: the last task of each span, and its cutting apart if that comes first. */
 function filmWork(bench: Bench, ready: number): { powdered: number[]; cutEarly: (number | null)[] } {
-  const { book, station, spans, bySpan, film, build, use } = bench;
+  const { view, station, spans, bySpan, film, build, use } = bench;
   const { handling, printer } = station;
   const powdered: number[] = [];
   const cutEarly: (number | null)[] = [];
@@ -188,7 +160,7 @@ function filmWork(bench: Bench, ready: number): { powdered: number[]; cutEarly: 
     );
     before = print;
     if (station.curer === 'line') {
-      const cure = cureRecipe(book, 'line').values.seconds;
+      const cure = cureRecipe(view, 'line').values.seconds;
       powdered.push(
         build.add(
           { key: `line/${index}`, kind: 'line', ...own },
@@ -239,14 +211,14 @@ function cureWork(
   bench: Bench,
   powdered: readonly number[],
 ): { cured: readonly number[]; tooLarge: TooLarge[] } {
-  const { book, station, spans, bySpan, film, build, use } = bench;
+  const { view, station, spans, bySpan, film, build, use } = bench;
   if (station.curer === 'line') return { cured: powdered, tooLarge: [] };
   const { handling } = station;
   const sizes = spans.map(({ from, to }) => ({ width: film.width, length: (to - from) as Micrometres }));
   const bed = bedOf(station);
   const { loads, tooLarge } = loadsOf(sizes, bed, { apart: APART, most: MOST_IN_LOAD });
   const cured = [...powdered];
-  const recipe = cureRecipe(book, station.curer).values;
+  const recipe = cureRecipe(view, station.curer).values;
   const beds = [...loads, ...tooLarge.map((index) => [index])].sort((a, b) => (a[0] ?? 0) - (b[0] ?? 0));
   for (const load of beds) {
     // What is larger than the bed is cured in as many goes as it takes.
@@ -363,7 +335,7 @@ function closingTimes(
 
 /** Copies onto the garments: the last tasks of each order. */
 function pressWork(bench: Bench, apart: readonly number[]): ReadonlyMap<string, readonly number[]> {
-  const { book, station, bySpan, film, orders, source, isPressed, build, use } = bench;
+  const { view, station, bySpan, film, isPressed, build, use } = bench;
   const endsOf = new Map<string, number[]>();
   const note = (order: string, task: number) => {
     const tasks = endsOf.get(order);
@@ -376,13 +348,13 @@ function pressWork(bench: Bench, apart: readonly number[]): ReadonlyMap<string, 
   const parts = new Map<string, number>();
   for (const { name, spans, isFirst, closings } of alike(
     bench,
-    closingsOf(source, bySpan.flat().filter(isPressed), station),
+    closingsOf(view, bySpan.flat().filter(isPressed), station),
   )) {
     const [some] = closings;
     if (!some) continue;
     const [{ order }] = some.copies;
-    const fabric = orders.get(order.id)?.fabric ?? 'other';
-    const { values } = pressRecipe(book, film.peel, fabric);
+    const fabric = view.order[order.id]?.fabric ?? 'other';
+    const { values } = pressRecipe(view, film.peel, fabric);
     const setting = degrees(values.temperature);
     const { cycle, second } = closingTimes(station, values, some, isFirst);
     for (const lot of inParts(closings, Math.max(1, Math.floor(LOT / cycle)))) {
@@ -432,9 +404,9 @@ function packWork(
   endsOf: ReadonlyMap<string, readonly number[]>,
   origin: Date,
 ): void {
-  const { station, orders, build, use } = bench;
+  const { view, station, build, use } = bench;
   for (const [id, after] of endsOf) {
-    const order = orders.get(id);
+    const order = view.order[id];
     if (!order) continue;
     const own = copies.filter((copy) => copy.order.id === id);
     const duration = CHECK + own.length * station.handling.pack;
@@ -453,22 +425,14 @@ function packWork(
  * follows print within the longest wait; a press is brought from one temperature to another in between.
  * @param origin when the work begins: dues are counted from it
  */
-export function workOf(
-  book: Book,
-  laid: LaidRun,
-  station: Station,
-  origin: Date,
-): Result<Work, readonly WorkProblem[]> {
+export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Work, readonly WorkProblem[]> {
   const spans = runSpans(laid);
   const problems: WorkProblem[] = [];
   if (laid.copies.length === 0) problems.push('nothing-laid');
   else if (laid.spans === null) problems.push('not-cut');
   if (station.printer.perHour <= 0) problems.push('no-speed');
-  const run = book.run[laid.id];
-  const { orders, copies: records } = recordsOf(book, run);
-  const source = garmentSource(book, run);
-  const isPressed = (copy: LaidCopy) =>
-    orders.get(copy.order.id)?.wants !== 'transfers' && records.get(copy.id)?.role !== 'over';
+  const { view } = laid;
+  const isPressed = pressedOn(view);
   const pressed = laid.copies.filter(isPressed);
   const curesOnPress = station.curer === 'press';
   if (station.press.count === 0 && (curesOnPress || pressed.length > 0)) problems.push('no-press');
@@ -515,14 +479,12 @@ export function workOf(
   const bySpan = spans.map((span) => copiesWithin(laid.copies, span));
   const cutParts = cutPartsOf(laid, bySpan);
   const bench = {
-    book,
+    view,
     station,
     film: laid.film,
     spans,
     bySpan,
     cutParts,
-    orders,
-    source,
     isPressed,
     build,
     use,

@@ -1,14 +1,16 @@
 import {
   type Blank,
   type Book,
-  type Copy,
   type Garment,
   groupOfSize,
   type Id,
   type Order,
   type Run,
+  type RunView,
+  runView,
   type Transfer,
 } from '../model';
+import { countBy } from '../units';
 import { isSameBlank, suppliesOf, takenFor } from './supplies';
 
 /** Garments of one kind that a run prints for an order: pressed ones, and those that came to nothing. */
@@ -20,10 +22,14 @@ export interface RunBlanks {
 }
 
 /** The lines of an order whose garments a transfer goes on: its own, those of its printed size, or any where nobody has said. */
-function linesOf(book: Book, transfer: Transfer, lines: readonly Garment[]): readonly Garment[] {
+function linesOf(
+  { placement: places }: RunView,
+  transfer: Transfer,
+  lines: readonly Garment[],
+): readonly Garment[] {
   if (transfer.garment !== null) return lines.filter(({ id }) => id === transfer.garment);
   const { grid } = transfer;
-  const placement = grid && book.placement[grid.placement];
+  const placement = grid && places[grid.placement];
   if (!placement) return lines;
   return lines.filter(({ size }) => placement.widths[groupOfSize(size)].width === grid.width);
 }
@@ -33,26 +39,29 @@ function linesOf(book: Book, transfer: Transfer, lines: readonly Garment[]): rea
  * the one with the most copies counts, and what an earlier run took for the order is not taken again.
  */
 export function blanksOfRun(book: Book, run: Run): RunBlanks[] {
-  const { snapshot } = run;
-  if (!snapshot) return [];
+  if (run.state === 'draft') return [];
+  const view = runView(book, run);
   const blanks = suppliesOf(book, 'blank').filter((item): item is Blank => item.kind === 'blank');
   const blankOf = (line: Garment) => blanks.find((blank) => isSameBlank(blank, line));
   const spoilt = Object.values(book.spoilage).filter((own) => own.run === run.id);
   const spoiltCopies = new Set<string>(spoilt.map(({ copy }) => copy));
-  const isPressed = (copy: Copy) => copy.role !== 'over' && !spoiltCopies.has(copy.id);
-  return snapshot.orders.flatMap((order): RunBlanks[] => {
-    const lines = Object.values(book.garment).filter((line) => line.order === order.id);
+  const copies = Object.values(view.copy);
+  const onGarments = countBy(copies, ({ id, role, transfer }): string | undefined =>
+    role === 'over' || spoiltCopies.has(id) ? undefined : transfer,
+  );
+  return Object.values(view.order).flatMap((order): RunBlanks[] => {
+    const lines = Object.values(view.garment).filter((line) => line.order === order.id);
     if (order.wants !== 'garments' || lines.length === 0) return [];
     const used = new Map<Blank, number>();
     const spoiled = new Map<Blank, number>();
-    for (const transfer of snapshot.transfers.filter((each) => each.order === order.id)) {
-      const own = linesOf(book, transfer, lines);
+    for (const transfer of Object.values(view.transfer).filter((each) => each.order === order.id)) {
+      const own = linesOf(view, transfer, lines);
       const wanted = new Map<Blank, number>();
       for (const line of own) {
         const blank = blankOf(line);
         if (blank) wanted.set(blank, (wanted.get(blank) ?? 0) + line.count);
       }
-      let left = snapshot.copies.filter((copy) => copy.transfer === transfer.id && isPressed(copy)).length;
+      let left = onGarments.get(transfer.id) ?? 0;
       for (const [blank, count] of wanted) {
         const takes = Math.max(0, Math.min(left, count - takenFor(book.entry, blank.id, order.id)));
         used.set(blank, Math.max(used.get(blank) ?? 0, takes));
@@ -60,8 +69,7 @@ export function blanksOfRun(book: Book, run: Run): RunBlanks[] {
       }
       const [first] = wanted.keys();
       const lost = spoilt.filter(
-        ({ copy, garment }) =>
-          garment && snapshot.copies.some(({ id, transfer: of }) => id === copy && of === transfer.id),
+        ({ copy, garment }) => garment && view.copy[copy]?.transfer === transfer.id,
       ).length;
       if (first) spoiled.set(first, (spoiled.get(first) ?? 0) + lost);
     }

@@ -55,7 +55,7 @@ export function demoWork(station: Partial<Station> = {}): Work {
   const laid = open && layRun(book, open.run);
   if (!laid) throw new Error('no run');
   const own = { ...startingStation('C'), ...station };
-  const work = workOf(book, laid, own, new Date('2026-11-25T08:00:00'));
+  const work = workOf(laid, own, new Date('2026-11-25T08:00:00'));
   if (!work.ok) throw new Error(work.problem.join());
   return work.value;
 }

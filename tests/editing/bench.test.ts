@@ -18,7 +18,7 @@ import {
   waitingFor,
 } from '../../src/editing';
 import { copiesToLay, layRun, problemOf } from '../../src/layout';
-import { type Book, type Id, orderStates, type Place, type Run, runOf } from '../../src/model';
+import { type Book, draftRun, type Id, orderStates, type Place, type Run, runOf } from '../../src/model';
 import { pressRecipe, startingPress, startingStation, workOf } from '../../src/pressing';
 import { asSeconds, fromMm } from '../../src/units';
 import { closeIt, edited, freshIds, LATER, smallBook } from './book';
@@ -47,7 +47,7 @@ if (!ordered) throw new Error('no copy');
 const jobsOf = (book: Book) => {
   const record = book.run[run];
   const laid = record && layRun(book, record);
-  const work = laid && workOf(book, laid, startingStation('C'), new Date('2026-11-25T08:00:00'));
+  const work = laid && workOf(laid, startingStation('C'), new Date('2026-11-25T08:00:00'));
   if (!work?.ok) throw new Error('no work');
   return work.value.jobs;
 };
@@ -128,7 +128,7 @@ describe('a run on film', () => {
     expect(taken).toBe(1);
     expect(drawn.shelf[item]?.count).toBe(0);
     const open = runOf(drawn, null) ?? { run: drawn.run[run] as Run, film: Object.values(drawn.film)[0] };
-    const draft = { ...open.run, id: 'other' as Id<'run'>, state: 'draft' as const, snapshot: null };
+    const draft = draftRun({ ...open.run, id: 'other' as Id<'run'> });
     if (!open.film) throw new Error('no film');
     const own = problemOf(drawn, draft, open.film, 'pinned');
     expect(copiesToLay(own).map(({ id }) => id)).not.toContain(waiting[0]);
@@ -149,7 +149,7 @@ describe('the shelf', () => {
   });
   const again = (book: Book) =>
     applySettled(book, (draft) => void duplicateOrder(draft, order, 'again', freshIds()), LATER);
-  const shelved = (book: Book) => Object.values(book.copy).filter((copy) => copy.shelved);
+  const shelved = (book: Book) => Object.values(book.copy).filter((copy) => copy.state === 'shelved');
 
   it('is drawn on first when copies are added, in the same step', () => {
     const { book, step, drawn } = again(stock);

@@ -5,9 +5,11 @@ import {
   addPlacement,
   editGarment,
   editPlacement,
+  lockRun,
   printedSizes,
   removeGarment,
   removePlacement,
+  setPlaces,
 } from '../../src/editing';
 import {
   type Book,
@@ -143,14 +145,15 @@ describe('the state of an order', () => {
     const place = { x: fromInches(1), y: fromInches(1), turned: false, pinned: false };
     const placeOne = (draft: Parameters<Parameters<typeof edited>[1]>[0]) => {
       const [copy] = Object.values(draft.copy);
-      if (copy) Object.assign(copy, { run, place });
+      if (copy && run) setPlaces(draft, run, [[copy.id, place]]);
     };
     expect(stateWith(placeOne)).toBe('in-run');
     expect(
       stateWith((draft) => {
         placeOne(draft);
+        lockRun(draft, run ?? '', context());
         const own = draft.run[run ?? ''];
-        if (own) own.state = 'printed';
+        if (own && own.state !== 'draft') own.state = 'printed';
       }),
     ).toBe('part-done');
     expect(

@@ -169,7 +169,7 @@ const anyAct: fc.Arbitrary<Act> = fc.oneof(
       const copies = Object.values(draft.copy).filter((copy) => copy.transfer === transfer);
       const y = Math.max(
         10,
-        run.printedTo / 1000 + 5,
+        (run.printed?.to ?? 0) / 1000 + 5,
         ...Object.values(draft.copy).map(({ place, run: on }) =>
           place && on === run.id ? place.y / 1000 + 50 : 0,
         ),

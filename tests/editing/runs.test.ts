@@ -44,7 +44,8 @@ const shown = (book: Book, id = run) => {
   const record = book.run[id];
   const laidRun = record && layRun(book, record);
   if (!laidRun) throw new Error('no run');
-  return laidRun;
+  const { view: _, ...drawn } = laidRun;
+  return drawn;
 };
 const rollOf = (book: Book) => {
   const roll = book.film[film];
@@ -71,7 +72,8 @@ describe('a locked run', () => {
   it('goes back to a draft as it was', () => {
     const draft = edited(locked, (book) => unlockRun(book, run, context()));
     expect(shown(draft)).toEqual(shown(laid));
-    expect(draft.run[run]?.snapshot).toBeNull();
+    expect(draft.run[run]).toMatchObject({ state: 'draft', printed: null });
+    expect(draft.run[run]).not.toHaveProperty('snapshot');
   });
 
   it('is not made of nothing', () => {
@@ -142,7 +144,7 @@ describe('a jam', () => {
     });
     expect(back).toBe(1);
     expect(jammed.copy[b]).toMatchObject({ place: null, run: null });
-    expect(jammed.run[run]).toMatchObject({ state: 'draft', printedTo: fromMm(185) });
+    expect(jammed.run[run]).toMatchObject({ state: 'draft', printed: { to: fromMm(185) } });
     expect(jammed.run[run]?.spoiled).toMatchObject([{ from: fromMm(95), to: fromMm(185), copies: [b] }]);
     expect(shown(jammed).copies.map(({ id }) => id)).toEqual([a, c]);
     const draft = runOf(jammed, run);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { changeCurrency, lockRun, setPlaces } from '../../src/editing';
-import type { Id } from '../../src/model';
+import { embeddedIn, type Id } from '../../src/model';
 import { fromMm, minorDigits } from '../../src/units';
 import { context, edited, smallBook } from './book';
 
@@ -36,7 +36,9 @@ describe('another currency', () => {
     };
     expect(figures(changed)).toEqual(figures(locked));
     expect(figures(changed)).toEqual([18, 0.2, 15, 30]);
-    for (const film of [...Object.values(changed.film), changed.run[run]?.snapshot?.film]) {
+    const embedded = Object.values(changed.run).flatMap(embeddedIn);
+    expect(embedded).toHaveLength(1);
+    for (const film of [...Object.values(changed.film), ...embedded.map((part) => part.film)]) {
       expect(film).toMatchObject({ price: { amount } });
     }
   });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { tickJob } from '../../src/editing';
+import { tickJob, unlockRun } from '../../src/editing';
 import {
   type Collected,
   codesOf,
@@ -15,7 +15,7 @@ import {
 import { fromBase45, toBase45 } from '../../src/hand-over/base45';
 import { fromColumns, toColumns } from '../../src/hand-over/columns';
 import { seal, unseal } from '../../src/hand-over/sealed';
-import { edited, NOW } from '../editing/book';
+import { edited, freshIds, NOW } from '../editing/book';
 import { hash, locked, run, uuids } from './shop';
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
@@ -197,10 +197,7 @@ describe('a hand-over', () => {
   });
 
   it('is none of a draft', () => {
-    const draft = edited(locked, (book) => {
-      const own = book.run[run];
-      if (own) own.state = 'draft';
-    });
+    const draft = edited(locked, (book) => unlockRun(book, run, freshIds()));
     expect(handOverRun(draft, run, null, NOW)).toBeNull();
   });
 

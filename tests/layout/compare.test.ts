@@ -55,7 +55,7 @@ describe('a run tried another way', () => {
       ]);
       setPinned(draft, [first.id], true);
     });
-    const printed = { ...run, printedTo: fromMm(300) };
+    const printed: Run = { ...run, state: 'draft', printed: { to: fromMm(300), as: [] }, received: null };
     const before = JSON.stringify(pinned);
     const tried = layOutOn(pinned, printed, { film });
     expect(tried.laid?.copies).toHaveLength(5);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { setCount, setPinned, setPlaces } from '../../src/editing';
+import { lockRun, printedTo, setCount, setPinned, setPlaces } from '../../src/editing';
 import { applySettled } from '../../src/editing/settled';
 import {
   cleanOffcut,
@@ -313,7 +313,8 @@ describe('a layout that is offered', () => {
   });
 
   it('leaves what is printed where it is, and lays the rest behind it', () => {
-    const half = { ...placed, run: { ...placed.run, [run.id]: { ...run, printedTo: fromMm(95) } } };
+    const locked = edited(placed, (draft) => lockRun(draft, run.id, context()));
+    const half = edited(locked, (draft) => printedTo(draft, run.id, fromMm(95), context()));
     const own = problemAgain(half, draftIn(half).run, film);
     const { problem } = own;
     expect(copiesToLay(own).map(({ id }) => id)).toEqual([tag1]);

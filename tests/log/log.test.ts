@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { addDemoWeeks } from '../../src/demo';
-import { setPlaces } from '../../src/editing';
+import { lockRun, setPlaces } from '../../src/editing';
 import {
   filmByWeek,
   logRows,
@@ -27,27 +27,11 @@ const pressed = edited(empty, (draft) => {
     run,
     copies.map(({ id }, at) => [id, { x: fromMm(5), y: fromMm(10 + 90 * at), turned: false, pinned: false }]),
   );
+  lockRun(draft, run, freshIds());
   const record = draft.run[run];
-  if (record) record.state = 'pressed';
+  if (record && record.state !== 'draft') record.state = 'pressed';
 });
-const template = closeIt(
-  edited(pressed, (draft) => {
-    const record = draft.run[run];
-    if (record) {
-      record.snapshot = {
-        at: NOW,
-        film: Object.values(empty.film)[0] as never,
-        orders: Object.values(empty.order) as never,
-        transfers: Object.values(empty.transfer) as never,
-        copies: Object.values(draft.copy).filter(({ place }) => place !== null) as never,
-        garments: [],
-        placements: [],
-      };
-    }
-  }),
-  run,
-  freshIds(),
-).closing[run] as Closing;
+const template = closeIt(pressed, run, freshIds()).closing[run] as Closing;
 
 /** A closed run of 3 copies of 80 cm2 on 330 x 280 mm, but for what is told. */
 const closed = (id: string, day: string, fields: Partial<Closing> = {}): Closing => ({

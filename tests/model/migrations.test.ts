@@ -101,8 +101,7 @@ describe('migration', () => {
     expect(readRecord('copy', migrated?.get('copy/w'))).toMatchObject({ run: null, place: null });
     expect(readRecord('run', migrated?.get('run/r'))).toMatchObject({
       takes: 'all',
-      printedTo: 0,
-      snapshot: null,
+      printed: null,
     });
     for (const [key, collection] of [
       ['film/f', 'film'],
@@ -222,12 +221,12 @@ describe('migration', () => {
       fabric: 'cotton',
       wants: 'garments',
     });
-    expect(readRecord('copy', migrated?.get('copy/c'))).toMatchObject({ shelved: false, place });
+    expect(readRecord('copy', migrated?.get('copy/c'))).toMatchObject({ state: 'placed', place });
     expect(readRecord('settings', migrated?.get('settings/shop'))?.station).toEqual(startingStation('F'));
     expect(readRecord('run', migrated?.get('run/r'))).toMatchObject({
       state: 'locked',
       history: [],
-      snapshot: { film: { peel: 'hot' }, orders: [{ fabric: 'cotton' }], copies: [{ shelved: false }] },
+      snapshot: { film: { peel: 'hot' }, orders: [{ fabric: 'cotton' }], copies: [{ state: 'placed' }] },
     });
   });
 
@@ -264,7 +263,7 @@ describe('migration', () => {
       count: 2,
       changed,
     };
-    const run = { id: 'r', snapshot: { orders: [order], garments: [garment] } };
+    const run = { id: 'r', state: 'locked', snapshot: { orders: [order], garments: [garment] } };
     const twelve = (currency: string) =>
       migrate(
         new Map<string, unknown>([
@@ -286,7 +285,7 @@ describe('migration', () => {
     const own = { supplied: false, pricing: { aim: null, newDesigns: null, discount: 0 } };
     expect(twelve('USD')?.get('order/o')).toEqual({ ...order, ...own });
     expect(readRecord('garment', twelve('USD')?.get('garment/g'))?.price).toBeNull();
-    expect(twelve('USD')?.get('run/r')).toEqual({
+    expect(twelve('USD')?.get('run/r')).toMatchObject({
       ...run,
       basis: null,
       snapshot: { orders: [{ ...order, ...own }], garments: [{ ...garment, price: null }] },
@@ -334,15 +333,15 @@ describe('migration', () => {
     const snapshot = { at: changed, film: {}, orders: [], transfers: [transfer], copies: [] };
     const ten = new Map<string, unknown>([
       ['transfer/t', transfer],
-      ['run/r', { id: 'r', snapshot }],
-      ['run/d', { id: 'd', snapshot: null }],
+      ['run/r', { id: 'r', state: 'locked', snapshot }],
+      ['run/d', { id: 'd', state: 'draft', snapshot: null }],
       ['step/1', { patches: [] }],
       other,
     ]);
     const migrated = migrate(ten, 10);
     expect(readRecord('transfer', migrated?.get('transfer/t'))).toEqual({ ...transfer, meant: [] });
     expect(migrated?.get('run/r')).toMatchObject({ snapshot: { transfers: [{ ...transfer, meant: [] }] } });
-    expect(migrated?.get('run/d')).toMatchObject({ id: 'd', snapshot: null });
+    expect(migrated?.get('run/d')).toMatchObject({ id: 'd', state: 'draft' });
     expect(migrated?.has('step/1')).toBe(false);
     expect(migrated?.get(other[0])).toMatchObject(other[1]);
   });
@@ -363,12 +362,12 @@ describe('migration', () => {
       received: null,
       snapshot: { garments: [garment], placements: [] },
     });
-    expect(migrated?.get('run/d')).toMatchObject({ received: null, snapshot: null });
+    expect(migrated?.get('run/d')).toMatchObject({ received: null });
     expect(migrated?.get('settings/shop')).toMatchObject({ shelfFirst: true, station: { oneClosing } });
   });
 
   it('keeps every record as it was where upkeep and calibration are new, in version 14', () => {
-    const thirteen = new Map<string, unknown>([other, ['run/r', { id: 'r' }]]);
+    const thirteen = new Map<string, unknown>([other, ['film/f', { id: 'f' }]]);
     expect(migrate(thirteen, 13)).toEqual(thirteen);
   });
 
@@ -381,8 +380,8 @@ describe('migration', () => {
       ['settings/shop', { language: 'es', currency: 'EUR', letterhead }],
       ['order/o', { ...order, quote }],
       ['order/p', { ...order, id: 'p', quote: null }],
-      ['run/r', { id: 'r', snapshot: { orders: [{ ...order, quote }] } }],
-      ['run/d', { id: 'd', snapshot: null }],
+      ['run/r', { id: 'r', state: 'locked', snapshot: { orders: [{ ...order, quote }] } }],
+      ['run/d', { id: 'd', state: 'draft', snapshot: null }],
       ['step/1', {}],
     ]);
     const migrated = migrate(fourteen, 14);
@@ -405,8 +404,9 @@ describe('migration', () => {
     ]);
     expect(migrated?.get('order/o')).toEqual(order);
     expect(migrated?.get('order/p')).toEqual({ ...order, id: 'p' });
-    expect(migrated?.get('run/r')).toEqual({ id: 'r', snapshot: { orders: [order] } });
-    expect(migrated?.get('run/d')).toEqual({ id: 'd', snapshot: null });
+    expect(migrated?.get('run/r')).toMatchObject({ snapshot: { orders: [order] } });
+    expect(JSON.stringify(migrated?.get('run/r'))).not.toContain('quote');
+    expect(migrated?.get('run/d')).toMatchObject({ id: 'd', state: 'draft' });
     expect(migrated?.has('step/1')).toBe(false);
   });
 
@@ -415,16 +415,180 @@ describe('migration', () => {
     const costs = { ...startingCosts('EUR'), maintenance };
     const fifteen = new Map<string, unknown>([
       ['settings/shop', { currency: 'EUR', costs }],
-      ['run/r', { id: 'r', basis: { costs, use: 'kept' } }],
-      ['run/d', { id: 'd', basis: null }],
+      ['run/r', { id: 'r', state: 'locked', snapshot: {}, basis: { costs, use: 'kept' } }],
+      ['run/d', { id: 'd', state: 'locked', snapshot: {}, basis: null }],
       ['step/1', {}],
     ]);
     const migrated = migrate(fifteen, 15);
     expect(migrated?.get('settings/shop')).toEqual({ currency: 'EUR', costs: startingCosts('EUR') });
-    expect(migrated?.get('run/r')).toEqual({ id: 'r', basis: { costs: startingCosts('EUR'), use: 'kept' } });
-    expect(migrated?.get('run/d')).toEqual({ id: 'd', basis: null });
+    expect(migrated?.get('run/r')).toMatchObject({
+      basis: { costs: startingCosts('EUR'), use: 'kept' },
+    });
+    expect(migrated?.get('run/d')).toMatchObject({ basis: null });
     expect(start).toEqual({ colour: 0, white: 0 });
     expect(migrated?.has('step/1')).toBe(false);
+  });
+
+  describe('of version 16', () => {
+    const changed = '2026-11-25T08:00:00.000Z';
+    const film = {
+      ...filmOne,
+      ...filmThree,
+      id: 'f',
+      together: { kind: 'any' },
+      peel: 'hot',
+    };
+    const order = {
+      id: 'o',
+      code: 'HB',
+      name: 'Hill',
+      contact: '',
+      notes: '',
+      due: null,
+      dueTime: null,
+      rush: false,
+      awaits: { proof: false, blanks: false },
+      handover: 'collect',
+      fabric: 'cotton',
+      wants: 'garments',
+      supplied: false,
+      pricing: { aim: null, newDesigns: null, discount: 0 },
+      progress: 'open',
+      archived: false,
+      tint: 0,
+      nextNumber: 6,
+      changed,
+    };
+    const transfer = {
+      id: 't',
+      order: 'o',
+      name: 'front',
+      width: 100_000,
+      height: 80_000,
+      typed: { width: '100 mm', height: '80 mm' },
+      turn: 'fixed',
+      artwork: null,
+      meant: [],
+      shade: null,
+      garment: null,
+      grid: null,
+      changed,
+    };
+    const at = (y: number) => ({ x: 5000, y, turned: false, pinned: false });
+    const copy = (id: string, run: string | null, place: object | null, shelved = false) => ({
+      id,
+      transfer: 't',
+      number: 1,
+      role: 'ordered',
+      run,
+      place,
+      shelved,
+      changed,
+    });
+    const first = copy('first', 'r', at(10_000));
+    const second = copy('second', 'r', at(100_000));
+    const snapshot = {
+      at: changed,
+      film,
+      orders: [order],
+      transfers: [transfer],
+      copies: [first, second],
+      garments: [],
+      placements: [],
+    };
+    const run = {
+      id: 'r',
+      name: 'Run 1',
+      film: 'f',
+      state: 'locked',
+      history: [{ state: 'locked', at: changed }],
+      takes: 'all',
+      printedTo: 0,
+      spoiled: [],
+      snapshot,
+      received: null,
+      basis: null,
+      changed,
+    };
+    const sixteen = (fields: object, film_: object | null = film) =>
+      migrate(
+        new Map<string, unknown>([
+          ...(film_ ? [['film/f', film_] as const] : []),
+          ['order/o', order],
+          ['transfer/t', transfer],
+          ['copy/first', first],
+          ['copy/second', second],
+          ['run/r', { ...run, ...fields }],
+        ]),
+        16,
+      );
+    const runOf = (fields: object, film_: object | null = film) =>
+      readRecord('run', sixteen(fields, film_)?.get('run/r'));
+    const ids = (part: { readonly copies: readonly { readonly id: string }[] } | undefined) =>
+      part?.copies.map(({ id }) => id);
+
+    it.each([
+      ['waiting', copy('c', null, null), { state: 'waiting', run: null, place: null }],
+      ['chosen for a run', copy('c', 'r', null), { state: 'waiting', run: 'r', place: null }],
+      ['placed', first, { state: 'placed', run: 'r', place: at(10_000) }],
+      ['shelved', copy('c', null, null, true), { state: 'shelved', run: null, place: null }],
+      ['shelved, and chosen since', copy('c', 'r', null, true), { state: 'shelved', run: null }],
+      ['placed, and called shelved', copy('c', 'r', at(0), true), { state: 'placed', run: 'r' }],
+      ['placed on no run', copy('c', null, at(0)), { state: 'waiting', run: null, place: null }],
+    ])('has copies that say their state: %s', (_, before, after) => {
+      const migrated = migrate(
+        new Map<string, unknown>([
+          ['copy/c', before],
+          ['step/1', {}],
+        ]),
+        16,
+      );
+      expect(readRecord('copy', migrated?.get('copy/c'))).toMatchObject(after);
+      expect(migrated?.get('copy/c')).not.toHaveProperty('shelved');
+      // A step's patches could put back half a state.
+      expect(migrated?.has('step/1')).toBe(false);
+    });
+
+    it('embeds in a locked run what it did, and keeps what was printed before apart', () => {
+      const whole = runOf({});
+      expect(whole).toMatchObject({ state: 'locked', printed: null, snapshot: { film } });
+      expect(ids(whole?.state === 'locked' ? whole.snapshot : undefined)).toEqual(['first', 'second']);
+      const part = runOf({ printedTo: 95_000 });
+      expect(part).toMatchObject({ state: 'locked', printed: { to: 95_000 } });
+      expect(ids(part?.printed?.as[0])).toEqual(['first']);
+      expect(ids(part?.state === 'locked' ? part.snapshot : undefined)).toEqual(['second']);
+    });
+
+    it('takes from a draft what only a locked run has, but for what of it is printed', () => {
+      const plain = sixteen({ state: 'draft', snapshot: null, basis: { costs: {} } })?.get('run/r');
+      expect(readRecord('run', plain)).toMatchObject({ state: 'draft', printed: null, received: null });
+      for (const field of ['snapshot', 'basis', 'printedTo']) expect(plain).not.toHaveProperty(field);
+      const part = runOf({ state: 'draft', printedTo: 95_000 });
+      expect(part).toMatchObject({ state: 'draft', printed: { to: 95_000 } });
+      expect(ids(part?.printed?.as[0])).toEqual(['first']);
+      // Spoiled before it was ever locked: what lies there is embedded as it is.
+      expect(ids(runOf({ state: 'draft', printedTo: 95_000, snapshot: null })?.printed?.as[0])).toEqual([
+        'first',
+      ]);
+    });
+
+    it('loses no locked run that lacks its snapshot: it embeds what is on its film', () => {
+      const found = runOf({ state: 'printed', snapshot: null });
+      expect(found).toMatchObject({
+        state: 'printed',
+        snapshot: { film, orders: [order], transfers: [transfer] },
+      });
+      expect(ids(found?.state === 'printed' ? found.snapshot : undefined)).toEqual(['first', 'second']);
+      expect(runOf({ state: 'printed', snapshot: null }, null)).toMatchObject({
+        state: 'draft',
+        history: run.history,
+      });
+    });
+
+    it('has received runs that are no drafts', () => {
+      const received = { made: changed, recipes: [], station: startingStation('C'), known: [] };
+      expect(runOf({ state: 'draft', received })).toMatchObject({ state: 'locked', received });
+    });
   });
 
   it('leaves records of the present version alone', () => {

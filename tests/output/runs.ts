@@ -1,6 +1,6 @@
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { measureRun } from '../../src/layout/laid';
-import type { Id, Roll } from '../../src/model';
+import { draftRun, emptyBook, type Id, type Roll, runView } from '../../src/model';
 import { asMinor, fromMm } from '../../src/units';
 import { NOW } from '../editing/book';
 
@@ -61,10 +61,12 @@ export function runOf(boxes: readonly Box[], more: Partial<Roll> = {}): LaidRun 
     };
   });
   const own = { ...film, ...more };
+  const run = draftRun({ id: 'run' as Id<'run'>, name: 'Run 1', film: own.id, takes: 'all', changed: NOW });
   const progress = { printedTo: fromMm(0), spoiled: [] };
   return {
-    id: 'run' as Id<'run'>,
-    name: 'Run 1',
+    view: runView(emptyBook, run),
+    id: run.id,
+    name: run.name,
     state: 'draft',
     film: own,
     copies,

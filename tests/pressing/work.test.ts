@@ -36,7 +36,7 @@ const ORIGIN = new Date('2026-11-25T08:00:00');
 function workIn(book: Book, more: Partial<Station> = {}): Work {
   const laid = layRun(book, book.run[run.id] ?? run);
   if (!laid) throw new Error('not laid');
-  const work = workOf(book, laid, { ...startingStation('C'), ...more }, ORIGIN);
+  const work = workOf(laid, { ...startingStation('C'), ...more }, ORIGIN);
   if (!work.ok) throw new Error(work.problem.join());
   return work.value;
 }
@@ -131,7 +131,7 @@ describe('the work of a run', () => {
     const nothing = layRun(empty, run);
     if (!laid || !nothing) throw new Error('not laid');
     const problems = (more: Partial<Station>, of = laid) => {
-      const result = workOf(laidBook, of, { ...station, ...more }, ORIGIN);
+      const result = workOf(of, { ...station, ...more }, ORIGIN);
       return result.ok ? [] : result.problem;
     };
     expect(problems({ press: { ...station.press, count: 0 } })).toEqual(['no-press']);

@@ -72,7 +72,7 @@ const pressed = edited(
   (draft) => {
     finishRun(draft, run, ids());
     const record = draft.run[run];
-    if (record) record.state = 'pressed';
+    if (record && record.state !== 'draft') record.state = 'pressed';
   },
 );
 const amounts = (book: Book) => [film, white, powder, blank].map((id) => amountOf(book, id));

@@ -22,7 +22,8 @@ type Shop = Pick<Settings, 'costs' | 'rates' | 'station'>;
  * @param shop of a draft, and of a run that was locked before costs were kept
  */
 export function runCosts(book: Book, run: LaidRun, shop: Shop, coverageOf: CoverageOf): RunCosts {
-  const basis = run.state === 'draft' ? null : (book.run[run.id]?.basis ?? null);
+  const { run: record } = run.view;
+  const basis = record.state === 'draft' ? null : record.basis;
   const { costs, rates } = basis ?? shop;
   const now = runUse(book, run, { coverageOf, station: shop.station, costs });
   const use = basis ? withSpoiled(basis.use, now) : now;
@@ -59,9 +60,9 @@ export function orderRuns(
 ): OrderRuns {
   const order = book.order[id];
   const copies = Object.values(book.copy).filter(
-    (copy) => book.transfer[copy.transfer]?.order === id && !copy.shelved,
+    (copy) => book.transfer[copy.transfer]?.order === id && copy.state !== 'shelved',
   );
-  const runs = new Set(copies.map(({ run, place }) => (place ? run : null)));
+  const runs = new Set(copies.map(({ run, state }) => (state === 'placed' ? run : null)));
   if (!runs.has(null)) {
     const laid = [...runs].flatMap((run) => {
       const record = run === null ? undefined : book.run[run];

@@ -1,6 +1,15 @@
 import { type LaidRun, sheetAt, takenOffRoll } from '../../layout';
-import type { Book, Costs, Garment, Id, Order, RunUse, Station, Transfer } from '../../model';
-import { garmentsByOrder } from '../../model';
+import {
+  type Book,
+  type Costs,
+  type Garment,
+  garmentsByOrder,
+  type Order,
+  type RunUse,
+  type RunView,
+  type Station,
+  type Transfer,
+} from '../../model';
 import { workOf } from '../../pressing';
 import { asMinor, asSeconds, countBy, type Minor, toMm } from '../../units';
 import type { CoverageOf } from '..';
@@ -18,18 +27,6 @@ export const garmentPrice = (
   price ??
   costs.blanks.find((blank) => blank.style.toLowerCase() === style.trim().toLowerCase())?.price ??
   costs.blank;
-
-/** Transfers and orders as they were when the run was locked, or as they are. */
-function recordsOf(book: Book, run: LaidRun) {
-  const { snapshot = null } = book.run[run.id] ?? {};
-  const locked = run.state === 'draft' ? null : snapshot;
-  const transfers = new Map<string, Transfer>(Object.entries(book.transfer));
-  const orders = new Map<string, Order>(Object.entries(book.order));
-  for (const transfer of locked?.transfers ?? []) transfers.set(transfer.id, transfer);
-  // What is spoiled and replaced, and what is priced, is told by the order as it is.
-  for (const order of locked?.orders ?? []) if (!orders.has(order.id)) orders.set(order.id, order);
-  return { transfers, orders };
-}
 
 function transferUse(
   own: readonly LaidRun['copies'][number][],
@@ -61,10 +58,14 @@ function transferUse(
   };
 }
 
+/** The order of a copy, also of one that has left the run. */
+const orderOf = ({ copy, transfer }: RunView, id: string): string | undefined =>
+  transfer[copy[id]?.transfer ?? '']?.order;
+
 /** An order's garments by their price, and those of it that were spoiled on a run. */
 function orderUse(
   book: Book,
-  run: LaidRun,
+  view: RunView,
   order: Order,
   here: number,
   { copies, garments, costs }: { copies: number; garments: readonly Garment[]; costs: Costs },
@@ -75,7 +76,7 @@ function orderUse(
     byPrice.set(price, (byPrice.get(price) ?? 0) + garment.count);
   }
   const spoiled = Object.values(book.spoilage).filter(
-    (own) => own.run === run.id && own.garment && orderOf(book, run, own.copy) === order.id,
+    (own) => own.run === view.run.id && own.garment && orderOf(view, own.copy) === order.id,
   );
   const priced = [...byPrice].filter((each): each is [Minor, number] => each[0] !== null);
   const count = priced.reduce((sum, [, own]) => sum + own, 0);
@@ -91,13 +92,6 @@ function orderUse(
   };
 }
 
-/** The order of a copy that may have left the run. */
-function orderOf(book: Book, run: LaidRun, copy: Id<'copy'>): string | undefined {
-  const transfer =
-    book.copy[copy]?.transfer ?? book.run[run.id]?.snapshot?.copies.find(({ id }) => id === copy)?.transfer;
-  return transfer === undefined ? undefined : book.transfer[transfer]?.order;
-}
-
 /**
  * What a laid run takes: film, printed areas, time of hands and machines, garments.
  * @param coverageOf what the artwork prints; where it is not known, white and colour are taken to cover all of the footprint
@@ -107,8 +101,7 @@ export function runUse(
   run: LaidRun,
   { coverageOf, station, costs }: { coverageOf: CoverageOf; station: Station; costs: Costs },
 ): RunUse {
-  const { film } = run;
-  const { transfers, orders } = recordsOf(book, run);
+  const { film, view } = run;
   const byTransfer = new Map<string, LaidRun['copies'][number][]>();
   const transferOf = new Map<string, string>();
   for (const copy of run.copies) {
@@ -117,7 +110,7 @@ export function runUse(
     else byTransfer.set(copy.transfer.id, [copy]);
     transferOf.set(copy.id, copy.transfer.id);
   }
-  const work = workOf(book, run, station, ANY_DAY);
+  const work = workOf(run, station, ANY_DAY);
   const time = work.ok ? benchTime(work.value, station, (copy) => transferOf.get(copy)) : null;
   const here = countBy(run.copies, (copy): string => copy.order.id);
   const counts = countBy(
@@ -131,13 +124,14 @@ export function runUse(
         ? { kind: 'roll', length: takenOffRoll(run), price: film.price }
         : { kind: 'sheets', sheets: sheetAt(film, run.lengthUsed), price: film.price },
     transfers: [...byTransfer].flatMap(
-      ([id, own]) => transferUse(own, transfers.get(id), coverageOf, time) ?? [],
+      ([id, own]) => transferUse(own, view.transfer[id], coverageOf, time) ?? [],
     ),
     bench: time?.bench ?? null,
     orders: [...here].flatMap(([id, own]) => {
-      const order = orders.get(id);
+      // What is spoiled and replaced, and what is priced, is told by the order as it is.
+      const order = book.order[id] ?? view.order[id];
       if (!order) return [];
-      return orderUse(book, run, order, own, {
+      return orderUse(book, view, order, own, {
         copies: counts.get(id) ?? 0,
         garments: garments.get(id) ?? [],
         costs,

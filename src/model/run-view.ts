@@ -1,0 +1,109 @@
+import type { Station } from './bench';
+import type { Book } from './book';
+import type { PlacedCopy } from './copy';
+import { byId } from './lookup';
+import type { Film, Order, Transfer } from './records';
+import { embeddedIn, type Run, type Snapshot } from './run';
+
+/** A copy on a run's film, with its order and its transfer as it is printed, or will be. */
+export interface OnRun {
+  readonly copy: PlacedCopy;
+  readonly order: Order;
+  readonly transfer: Transfer;
+  /** Printed, or sent to print: it stays where it is. */
+  readonly fixed: boolean;
+}
+
+type Collections = Pick<Book, 'order' | 'transfer' | 'copy' | 'garment' | 'placement'>;
+
+/**
+ * What holds for a run. A draft is of the book as it is, but that what is printed of it is as it was printed. A locked run is as it was
+ * when it was locked. One that another device handed over brings its recipes and its equipment too.
+ */
+export interface RunView extends Collections, Pick<Book, 'recipe'> {
+  readonly run: Run;
+  /** `undefined` where a draft's film is gone. */
+  readonly film: Film | undefined;
+  /** `undefined` before the shop has settings. */
+  readonly station: Station | undefined;
+  readonly placed: readonly OnRun[];
+}
+
+const collectionsOf = (snapshots: readonly Snapshot[]): Collections => ({
+  order: byId(snapshots.flatMap(({ orders }) => orders)),
+  transfer: byId(snapshots.flatMap(({ transfers }) => transfers)),
+  copy: byId(snapshots.flatMap(({ copies }) => copies)),
+  garment: byId(snapshots.flatMap(({ garments }) => garments)),
+  placement: byId(snapshots.flatMap(({ placements }) => placements)),
+});
+
+/** What of copies can be drawn: their transfers and orders are known. */
+const drawn = (
+  copies: readonly PlacedCopy[],
+  source: Pick<Book, 'order' | 'transfer'>,
+  fixed: boolean,
+): OnRun[] =>
+  copies.flatMap((copy) => {
+    const transfer = source.transfer[copy.transfer];
+    const order = transfer && source.order[transfer.order];
+    return order ? [{ copy, order, transfer, fixed }] : [];
+  });
+
+const embedded = (run: Run): OnRun[] =>
+  embeddedIn(run).flatMap((snapshot) => drawn(snapshot.copies, collectionsOf([snapshot]), true));
+
+function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed'> {
+  const printed = collectionsOf(embeddedIn(run));
+  const live = Object.values(book.copy).filter(
+    (copy): copy is PlacedCopy => copy.state === 'placed' && copy.run === run.id && !printed.copy[copy.id],
+  );
+  return {
+    order: { ...printed.order, ...book.order },
+    transfer: { ...printed.transfer, ...book.transfer },
+    copy: { ...book.copy, ...printed.copy },
+    garment: book.garment,
+    placement: book.placement,
+    placed: [...embedded(run), ...drawn(live, book, false)],
+  };
+}
+
+function makeView(book: Book, run: Run): RunView {
+  const own =
+    run.state === 'draft'
+      ? { ...viewOfDraft(book, run), film: book.film[run.film] }
+      : { ...collectionsOf(embeddedIn(run)), placed: embedded(run), film: run.snapshot.film };
+  const bench = run.received
+    ? { recipe: byId(run.received.recipes), station: run.received.station }
+    : { recipe: book.recipe, station: book.settings.shop?.station };
+  return { run, ...own, ...bench };
+}
+
+/** What of the book a run's view is made of. */
+const readFor = (book: Book, run: Run): readonly unknown[] => [
+  ...(run.received ? [] : [book.recipe, book.settings.shop?.station]),
+  ...(run.state === 'draft'
+    ? [book.order, book.transfer, book.copy, book.garment, book.placement, book.film[run.film]]
+    : []),
+];
+
+const known = new WeakMap<Run, { readonly read: readonly unknown[]; readonly view: RunView }>();
+
+/**
+ * The one answer to what holds for a run: see {@link RunView}. The same object as long as the records that it is made of are the
+ * same, so that what is worked out from it can be remembered by it.
+ * @param book of records that are replaced, never changed: none in the middle of an edit
+ */
+export function runView(book: Book, run: Run): RunView {
+  const read = readFor(book, run);
+  const last = known.get(run);
+  if (last?.read.every((part, at) => part === read[at])) return last.view;
+  const view = makeView(book, run);
+  known.set(run, { read, view });
+  return view;
+}
+
+/** What holds for the run of an id; `null` if there is none. */
+export function runViewOf(book: Book, id: string): RunView | null {
+  const run = book.run[id];
+  return run ? runView(book, run) : null;
+}

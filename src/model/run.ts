@@ -1,0 +1,113 @@
+import * as z from 'zod/mini';
+import { type Micrometres, um } from '../units';
+import { recipeSchema, stationSchema } from './bench';
+import { placedSchema } from './copy';
+import { id, instant, length, size } from './fields';
+import { filmSchema, garmentSchema, orderSchema, placementSchema, transferSchema } from './records';
+import { basisSchema } from './use';
+
+/** What a run embeds of copies on its film, so that later edits cannot change it: all that it takes to draw, print and cut them. */
+const snapshotSchema = z.object({
+  at: instant,
+  film: filmSchema,
+  orders: z.array(orderSchema),
+  transfers: z.array(transferSchema),
+  copies: z.array(placedSchema),
+  garments: z.array(garmentSchema),
+  placements: z.array(placementSchema),
+});
+
+/** The states of a run that is sent to print, in order. */
+const lockedStates = ['locked', 'printed', 'cured', 'pressed', 'closed'] as const;
+
+/** From a draft to the end, in order; `locked` is sent to print. */
+export const runStates = ['draft', ...lockedStates] as const;
+
+const fields = {
+  id: id<'run'>(),
+  name: z.string(),
+  film: id<'film'>(),
+  /** Every state it came to and when, going back included. */
+  history: z.array(z.object({ state: z.enum(runStates), at: instant })),
+  /** Which waiting copies it lays out: all of them, or those chosen for it. */
+  takes: z.enum(['all', 'chosen']),
+  /**
+   * How far a run that stopped on the way is on the film already, and what was printed there, as it was each time: what begins before
+   * is done, and nothing new is laid there. `null` while nothing is printed, or all of it at once.
+   */
+  printed: z.nullable(z.object({ to: size, as: z.array(snapshotSchema) })),
+  /** Film of this run that was spoiled. */
+  spoiled: z.array(z.object({ from: length, to: length, copies: z.array(id<'copy'>()), at: instant })),
+  changed: instant,
+};
+
+/** Follows the book, but for what of it is printed. */
+const draftSchema = z.object({ ...fields, state: z.literal('draft'), received: z.null() });
+
+/** Sent to print, or further. */
+const lockedSchema = z.object({
+  ...fields,
+  state: z.enum(lockedStates),
+  /** What lies behind what was printed before; of most runs, all of it. */
+  snapshot: snapshotSchema,
+  /**
+   * Handed over by another device, to be cut and pressed here: how that device does it. What it is of lies in the snapshot alone;
+   * the book here has none of it. `null` for a run of this book.
+   */
+  received: z.nullable(
+    z.object({
+      /** When it was handed over. */
+      made: instant,
+      recipes: z.array(recipeSchema),
+      station: stationSchema,
+      /** Ticks and spoilages that the other device has, by their ids. */
+      known: z.array(z.string()),
+    }),
+  ),
+  /** What its cost rests on; `null` where it was locked before costs were kept. */
+  basis: z.nullable(basisSchema),
+});
+
+/** One layout on one film. */
+export const runSchema = z.discriminatedUnion('state', [draftSchema, lockedSchema]);
+
+export type Snapshot = z.infer<typeof snapshotSchema>;
+export type DraftRun = z.infer<typeof draftSchema>;
+export type LockedRun = z.infer<typeof lockedSchema>;
+export type Run = z.infer<typeof runSchema>;
+
+/** How far a run has come on its film: nothing new lies where film is printed or spoiled. */
+export interface Progress extends Pick<Run, 'spoiled'> {
+  readonly printedTo: Micrometres;
+}
+
+export const progressOf = ({ printed, spoiled }: Pick<Run, 'printed' | 'spoiled'>): Progress => ({
+  printedTo: printed?.to ?? um(0),
+  spoiled,
+});
+
+/** All that a run embeds, what was printed first before the rest. */
+export const embeddedIn = (run: Run): Snapshot[] => [
+  ...(run.printed?.as ?? []),
+  ...(run.state === 'draft' ? [] : [run.snapshot]),
+];
+
+/** A run that nothing is laid on yet. */
+export const draftRun = ({
+  id,
+  name,
+  film,
+  takes,
+  changed,
+}: Pick<Run, 'id' | 'name' | 'film' | 'takes' | 'changed'>): DraftRun => ({
+  id,
+  name,
+  film,
+  takes,
+  changed,
+  state: 'draft',
+  history: [],
+  printed: null,
+  spoiled: [],
+  received: null,
+});
