@@ -155,7 +155,7 @@ export function problemAgain(book: Book, run: Run, film: Film): RunProblem {
   const byTransfer = copiesByTransfer(book);
   return laying(problemOf(book, run, film, 'pinned'), (transfer) =>
     (byTransfer.get(transfer) ?? []).filter(
-      ({ run: on, place }) => on === run.id && place && !place.pinned && place.y >= run.printedTo,
+      ({ run: on, place }) => on === run.id && place && !place.pinned && place.y >= progressOf(run).printedTo,
     ),
   );
 }
