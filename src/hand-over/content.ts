@@ -28,7 +28,7 @@ export interface Picture {
 }
 
 /** A run as it is handed over: with how it is cured and pressed. */
-export type ReceivedRun = LockedRun & { readonly received: NonNullable<LockedRun['received']> };
+type ReceivedRun = LockedRun & { readonly received: NonNullable<LockedRun['received']> };
 
 /** What one device hands over to another. */
 export type HandOver = { readonly made: Instant; readonly records: Records } & (

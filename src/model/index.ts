@@ -36,7 +36,7 @@ export {
   type Tunable,
 } from './calibration';
 export type { Closing, Rates } from './closing';
-export type { Copy, Place, PlacedCopy, Whereabouts } from './copy';
+export type { Copy, Place, Whereabouts } from './copy';
 export { type Id, type Instant, instant } from './fields';
 export { filmCost, runCost } from './film-cost';
 export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
@@ -54,7 +54,6 @@ export {
   artworkInUse,
   benchRunOf,
   benchRuns,
-  byId,
   copiesByTransfer,
   filmOf,
   garmentsByOrder,
