@@ -1,13 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  addGarment,
-  addOrder,
-  addPlacement,
-  lockRun,
-  removeGarment,
-  setPlaces,
-  takeOff,
-} from '../../src/editing';
+import { addGarment, addOrder, addPlacement, lockRun, removeGarment, setPlaces } from '../../src/editing';
+import { takeOff } from '../../src/editing/places';
 import { layRun } from '../../src/layout';
 import type { Book, Id, Place, Station } from '../../src/model';
 import { closingsOf, pressedTogether, startingStation, type Work, workOf } from '../../src/pressing';
