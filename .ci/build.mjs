@@ -1,6 +1,7 @@
 /** Builds `dist` if a source is newer than what was built last. */
 import { existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 
 const SOURCES = ['app', 'src', 'public', 'index.html', 'vite.config.ts', 'package-lock.json'];
 
@@ -16,3 +17,5 @@ export async function build() {
   const { build: viteBuild } = await import('vite');
   await viteBuild();
 }
+
+if (import.meta.url === pathToFileURL(process.argv[1]).href) await build();

@@ -2,27 +2,20 @@
 import { spawn } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { installPackages } from './install.mjs';
+import { typeChecks } from './types.mjs';
 
 const REPORTS = '.cache/reports';
-const TYPE_CHECKS = [
-  'tsconfig.json',
-  'src/tsconfig.json',
-  'src/tsconfig.browser.json',
-  'src/tsconfig.worker.json',
-  'app/tsconfig.json',
-  'tests/tsconfig.json',
-  'e2e/tsconfig.json',
-];
 
-/** Runs a command of the packages; its output is shown as it comes, or in one piece when it has ended. */
-function run(name, command, { env = {}, shown = 'as it comes' } = {}) {
+/** Runs a command; its output is shown as it comes, or in one piece when it has ended. */
+function run(name, command, args, { env = {}, shown = 'as it comes' } = {}) {
   const started = Date.now();
   const isPiped = shown === 'at the end';
   if (!isPiped) console.log(`\n— ${name}`);
   return new Promise((resolve) => {
-    const child = spawn('npx', ['--no-install', ...command], {
+    const child = spawn(command, args, {
       stdio: isPiped ? ['ignore', 'pipe', 'pipe'] : 'inherit',
-      shell: process.platform === 'win32',
+      // On Windows `npx` is a script of the shell.
+      shell: process.platform === 'win32' && command === 'npx',
       env: { ...process.env, ...env },
     });
     let output = '';
@@ -66,36 +59,44 @@ const tallyReport = (ok, report) => {
   if (!report || (!ok && report.failed === 0)) failed += 1;
 };
 
-/** What needs no browser and writes nothing, two at a time: each takes one core. */
+const ofPackages = (...args) => ['npx', ['--no-install', ...args]];
+
+/** What takes one core and writes nothing that another reads, the longest first; the last builds what the browser is shown. */
 const checks = [
-  ...TYPE_CHECKS.map((project) => [`types: ${project}`, ['tsc', '-p', project]]),
-  ['structure: arrows and cycles', ['depcruise', '--config', '.dependency-cruiser.cjs', 'app', 'src']],
-  ['structure: unused files, exports, packages', ['knip']],
-  ['lint and format', ['biome', 'check', '.']],
+  ...typeChecks.map(([name, args]) => [name, process.execPath, args]),
+  ['structure: unused files, exports, packages', ...ofPackages('knip')],
+  [
+    'structure: arrows and cycles',
+    ...ofPackages('depcruise', '--config', '.dependency-cruiser.cjs', 'app', 'src'),
+  ],
+  ['lint and format', ...ofPackages('biome', 'check', '.')],
+  ['build', process.execPath, ['.ci/build.mjs']],
 ];
 const lane = async () => {
   for (let next = checks.shift(); next; next = checks.shift()) {
-    const [name, command] = next;
-    tally(await run(name, command, { shown: 'at the end' }));
+    const [name, command, args] = next;
+    tally(await run(name, command, args, { shown: 'at the end' }));
   }
 };
-await Promise.all([lane(), lane()]);
-tallyReport(
-  await run('unit tests', [
+const unit = async () => {
+  const [command, args] = ofPackages(
     'vitest',
     'run',
     '--reporter=default',
     '--reporter=json',
     `--outputFile.json=${REPORTS}/unit.json`,
-  ]),
-  counts('unit.json', (report) => ({ passed: report.numPassedTests, failed: report.numFailedTests })),
-);
-const { build } = await import('./build.mjs');
-await build();
+  );
+  tallyReport(
+    await run('unit tests', command, args),
+    counts('unit.json', (report) => ({ passed: report.numPassedTests, failed: report.numFailedTests })),
+  );
+};
+/** Both cores are busy to the end: what ends first takes up what is left of the checks. */
+await Promise.all([unit().then(lane), lane()]);
 const { findChromium } = await import('./chromium.mjs');
 const chromium = await findChromium();
 tallyReport(
-  await run('end-to-end tests', ['playwright', 'test', '--config', 'e2e/playwright.config.ts'], {
+  await run('end-to-end tests', ...ofPackages('playwright', 'test', '--config', 'e2e/playwright.config.ts'), {
     env: { CHROMIUM: chromium, PLAYWRIGHT_JSON_OUTPUT_NAME: `../${REPORTS}/e2e.json` },
   }),
   counts('e2e.json', ({ stats }) => ({ passed: stats.expected + stats.flaky, failed: stats.unexpected })),
