@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { headless } from './headless';
 import type { Instance } from './instance';
 import type { Result } from './result';
 
@@ -24,16 +25,21 @@ const day: Instance = {
   ],
 };
 
-/** Runs the command as the scripts of package.json do. */
-function headless(instance: unknown, ...args: string[]) {
+function instanceFile(instance: unknown): string {
   const file = join(folder, 'instance.json');
   writeFileSync(file, typeof instance === 'string' ? instance : JSON.stringify(instance));
-  return spawnSync('npm', ['run', '--silent', 'headless', '--', file, ...args], { encoding: 'utf8' });
+  return file;
 }
+
+/** Runs the command as the scripts of package.json do. */
+const command = (instance: unknown, ...args: string[]) =>
+  spawnSync('npm', ['run', '--silent', 'headless', '--', instanceFile(instance), ...args], {
+    encoding: 'utf8',
+  });
 
 describe('the headless planner', () => {
   it('prints one result and nothing else', () => {
-    const { status, stdout, stderr } = headless(day, '--seconds', '0.2', '--seed', '3');
+    const { status, stdout, stderr } = command(day, '--seconds', '0.2', '--seed', '3');
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
     const result: Result = JSON.parse(stdout);
     expect(result.name).toBe('two transfers');
@@ -45,14 +51,24 @@ describe('the headless planner', () => {
     expect(result.spans.at(-1)?.to).toBe(result.lengthUsed);
   });
 
+  it('tells what it refuses in one sentence, with code 2', () => {
+    const { status, stdout, stderr } = command('{"name":', '--seconds', '1');
+    expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+    expect(stderr).toMatch(/not JSON/);
+    expect(stderr.trim().split('\n')).toHaveLength(1);
+  });
+
   it('counts sheets on sheets', () => {
     const sheets = { ...day, film: { kind: 'sheet', width: 330, length: 483 }, spanMax: null };
-    const result: Result = JSON.parse(headless(sheets, '--seconds', '0.1').stdout);
-    expect(result).toMatchObject({ lengthUsed: null, leastSheets: 2, sheetsUsed: 2, spans: [] });
+    expect(headless([instanceFile(sheets), '--seconds', '0.1'])).toMatchObject({
+      lengthUsed: null,
+      leastSheets: 2,
+      sheetsUsed: 2,
+      spans: [],
+    });
   });
 
   it.each([
-    ['what is not JSON', '{"name":', /not JSON/],
     ['another shape', { ...day, film: { kind: 'roll' } }, /film\.width/],
     ['a count of none', { ...day, pieces: [{ ...day.pieces[0], count: 0 }] }, /pieces\.0\.count/],
     ['a size of zero', { ...day, pieces: [{ ...day.pieces[0], width: 0 }] }, /pieces\.0\.width/],
@@ -62,14 +78,17 @@ describe('the headless planner', () => {
       { ...day, pieces: [{ ...day.pieces[1], length: 500 }] },
       /back is longer/,
     ],
-  ])('refuses %s with code 2 and one sentence', (_, instance, sentence) => {
-    const { status, stdout, stderr } = headless(instance, '--seconds', '1');
-    expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
-    expect(stderr).toMatch(sentence);
-    expect(stderr.trim().split('\n')).toHaveLength(1);
+  ])('refuses %s in one sentence', (_, instance, sentence) => {
+    const refused = () => headless([instanceFile(instance), '--seconds', '1']);
+    expect(refused).toThrow(sentence);
+    expect(refused).toThrow(/^[^\n]+$/);
   });
 
-  it('says how it is used', () => {
-    expect(headless(day).stderr).toMatch(/--seconds takes a number/);
+  it.each([
+    ['no seconds', [], /--seconds takes a number/],
+    ['a seed of letters', ['--seconds', '1', '--seed', 'x'], /--seed takes a whole number/],
+    ['two instances', ['other.json', '--seconds', '1'], /^Use: npm run/],
+  ])('says how it is used: %s', (_, args, sentence) => {
+    expect(() => headless([instanceFile(day), ...args])).toThrow(sentence);
   });
 });

@@ -1,22 +1,18 @@
 /**
- * The engine without the app:
- *
- *   npm run --silent headless -- INSTANCE.json --seconds S [--seed N]
- *
- * prints the result as JSON and nothing else; a bad instance, or a piece that fits no film, is told in one
- * sentence on stderr and ends with code 2.
+ * The engine without the app: one instance in, its plan as JSON out, or one sentence that says what is wrong.
  */
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { validatePlan } from '../../src/packing';
 import { problemOf, readInstance } from './instance';
 import { misfit, planFor } from './plan-for';
-import { resultOf } from './result';
+import { type Result, resultOf } from './result';
 
 const USAGE = 'Use: npm run --silent headless -- INSTANCE.json --seconds S [--seed N]';
 
-function readArguments(): { file: string; seconds: number; seed: number } {
+function readArguments(args: readonly string[]): { file: string; seconds: number; seed: number } {
   const { values, positionals } = parseArgs({
+    args: [...args],
     options: { seconds: { type: 'string' }, seed: { type: 'string', default: '1' } },
     allowPositionals: true,
   });
@@ -37,8 +33,12 @@ function read(file: string): string {
   }
 }
 
-try {
-  const { file, seconds, seed } = readArguments();
+/**
+ * Plans the instance that the arguments of the command name.
+ * @throws an error of one sentence: a bad argument or instance, or a piece that fits no film
+ */
+export function headless(args: readonly string[]): Result {
+  const { file, seconds, seed } = readArguments(args);
   const instance = readInstance(read(file));
   const problem = problemOf(instance);
   const sentence = misfit(problem);
@@ -47,9 +47,5 @@ try {
   const { plan, bound } = planFor(problem, { seconds, seed });
   const [wrong] = validatePlan(problem, plan);
   if (wrong) throw new Error(`The plan failed its own check (${wrong.code}), so it is not printed.`);
-  const result = resultOf(instance, plan, bound, (performance.now() - began) / 1000);
-  process.stdout.write(`${JSON.stringify(result)}\n`);
-} catch (error) {
-  process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
-  process.exitCode = 2;
+  return resultOf(instance, plan, bound, (performance.now() - began) / 1000);
 }
