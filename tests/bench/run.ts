@@ -1,6 +1,6 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|pressing|costs|codes|artwork|frames|image|log|mutation]`: the
- * published sets, strips cut up without waste, the packers of npm, the time to a first layout, schedules of the demo day, codes as a camera sees them, and of the built app the check
+ * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|pressing|costs|fits|codes|artwork|frames|image|log|mutation]`: the
+ * published sets, strips cut up without waste, the packers of npm, the time to a first layout, schedules of the demo day, intervals of rates found in logs, codes as a camera sees them, and of the built app the check
  * of a large artwork, frame times, the writing of a print-ready image and the opening of a long log. `mutation` takes an hour and more and
  * runs when it is asked for alone; MUTATION_SHARE and MUTATION_SEED choose a part of the code.
  */
@@ -9,6 +9,7 @@ import { benchArtwork } from './artwork';
 import { benchCodes } from './codes';
 import { benchCosts } from './costs';
 import { benchFirstLayout } from './first-layout';
+import { benchFits } from './fits';
 import { benchFrames } from './frames';
 import { benchLog } from './log';
 import { benchMutation } from './mutation';
@@ -29,6 +30,7 @@ const runs = (part: string) => values.only === undefined || values.only === part
 if (runs('first')) benchFirstLayout();
 if (runs('pressing')) benchPressing();
 if (runs('costs')) benchCosts();
+if (runs('fits')) benchFits();
 if (runs('codes')) benchCodes();
 if (runs('sets')) await benchSets(Number(values.seconds), Number(values.seed));
 if (runs('zero')) benchZeroWaste(2 * Number(values.seconds), Number(values.seed));
