@@ -22,8 +22,15 @@ const instanceFiles = (folder: string): string[] =>
 /** Layouts built for each instance: what is checked is that plans hold, not how good they are. */
 const LAYOUTS = 120;
 
+const files = there ? instanceFiles(FOLDER) : [];
+
 describe.skipIf(!there)('plans of published instances', () => {
-  it.each(there ? instanceFiles(FOLDER).map((file) => [file.slice(FOLDER.length), file]) : [])(
+  // Skipped, and counted as skipped, where the instances are not beside the project.
+  it('are made of every set that is beside the project', () => {
+    expect(files.length).toBeGreaterThan(0);
+  });
+
+  it.each(files.map((file) => [file.slice(FOLDER.length), file]))(
     '%s passes the independent checker',
     async (_, file) => {
       const { checkPlan } = (await import(pathToFileURL(join(FOLDER, 'check-plan.mjs')).href)) as {
@@ -38,6 +45,3 @@ describe.skipIf(!there)('plans of published instances', () => {
     },
   );
 });
-
-if (!there)
-  it('has no published instances to plan: ../shared/benchmarks is missing', () => expect(there).toBe(false));

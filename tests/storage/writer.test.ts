@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { becomeWriter } from '../../src/storage';
 import type { Locks } from '../../src/storage/writer';
 
@@ -20,7 +20,8 @@ function oneLock(): Locks {
   return { request: request as Locks['request'] };
 }
 
-const turn = () => new Promise((resolve) => setTimeout(resolve, 5));
+const hears = ({ heard }: { readonly heard: readonly string[] }, ...all: readonly string[]) =>
+  vi.waitFor(() => expect(heard).toEqual(all));
 
 function tab(name: string, locks: Locks | undefined) {
   const heard: string[] = [];
@@ -39,31 +40,26 @@ describe('tabs with one book', () => {
   it('the first writes, the second follows, hears of changes, and takes over when the first closes', async () => {
     const locks = oneLock();
     const first = tab('book-1', locks);
-    await turn();
+    await hears(first, 'write');
     const second = tab('book-1', locks);
-    await turn();
-    expect(first.heard).toEqual(['write']);
-    expect(second.heard).toEqual(['follow']);
+    await hears(second, 'follow');
     first.writer.announce();
-    await turn();
-    expect(second.heard).toEqual(['follow', 'changed']);
+    await hears(second, 'follow', 'changed');
     first.writer.close();
-    await turn();
-    expect(second.heard).toEqual(['follow', 'changed', 'write']);
+    await hears(second, 'follow', 'changed', 'write');
+    expect(first.heard).toEqual(['write']);
     second.writer.close();
   });
 
   it('the second takes over on request; the first writes all it has before it lets go, and follows', async () => {
     const locks = oneLock();
     const first = tab('book-3', locks);
-    await turn();
+    await hears(first, 'write');
     const second = tab('book-3', locks);
-    await turn();
+    await hears(second, 'follow');
     second.writer.takeOver();
-    await turn();
-    await turn();
-    expect(first.heard).toEqual(['write', 'flush', 'follow']);
-    expect(second.heard).toEqual(['follow', 'write']);
+    await hears(second, 'follow', 'write');
+    await hears(first, 'write', 'flush', 'follow');
     first.writer.close();
     second.writer.close();
   });
