@@ -5,20 +5,11 @@ import { modulesOf } from '../tests/hand-over/codes';
 import { photograph, STILL } from '../tests/hand-over/photograph';
 import { expectAccessible } from './accessible';
 import { writeFilm } from './film';
-import { expect, kept, layOut, notices, openShop, pasteTable, stop, test } from './shop';
-
-const TABLE = `order,transfer,width,height,count,due,may turn
-Harbour Rowing,Crest left chest,89,89,3,,yes
-Harbour Rowing,Row the Bay back,250,102,2,,yes
-Corner Oven,Badge,140,140,2,,yes`;
+import { expect, kept, notices, openLockedRun, openShop, test } from './shop';
 
 /** A run of seven copies, locked for print and begun, with the Press room open. */
 async function begunRun(page: Page): Promise<void> {
-  await openShop(page);
-  await pasteTable(page, TABLE);
-  await layOut(page);
-  await stop(page);
-  await page.getByRole('button', { name: 'Lock for print' }).click();
+  await openLockedRun(page);
   await page.getByRole('link', { name: 'Press' }).click();
   await page.getByRole('button', { name: 'Begin the run' }).click();
   await expect(page.getByText(/0 of \d+ done/)).toBeVisible();
@@ -88,7 +79,6 @@ async function otherDevice(page: Page): Promise<Page> {
 test('a run goes to another device by codes, and its ticks come back, those of both sides kept', async ({
   page,
 }) => {
-  test.setTimeout(120_000);
   await begunRun(page);
   await openWindow(page);
   const codes = await photographs(page);
@@ -141,7 +131,6 @@ test('a run goes to another device by codes, and its ticks come back, those of b
 test('a run goes over as a file with its pictures, is updated by another, and is taken off again', async ({
   page,
 }) => {
-  test.setTimeout(120_000);
   await begunRun(page);
   const save = async (on: Page) => {
     await openWindow(on);
@@ -262,7 +251,6 @@ const seen = (page: Page) =>
 test('a camera reads the codes off a screen, in any order and some twice, and is let go of', async ({
   page,
 }, info) => {
-  test.setTimeout(120_000);
   await begunRun(page);
   await openWindow(page);
   const [first = '', second = '', third = ''] = (await photographs(page)).map(({ text }) => text);

@@ -44,11 +44,17 @@ test('from a pasted day to a printed map by keyboard alone', async ({ page }) =>
   await page.keyboard.press('Enter');
   await expect(sentence(page)).toBeVisible();
   await page.keyboard.press('Control+.');
+  await expect(page.getByRole('button', { name: 'Stop' })).toBeHidden();
   const before = await figures(page);
   await tabTo(page, /^Film with 24 copies/);
+  // From the first copy on to the one that begins last: none is so long that it ends behind that one, moved by 300 mm.
+  await page.keyboard.press('n');
   await page.keyboard.press('Shift+n');
-  for (let step = 0; step < 5; step += 1) await page.keyboard.press('Shift+ArrowRight');
-  expect((await figures(page)).metres).toBeGreaterThanOrEqual(before.metres);
+  const along = page.getByRole('textbox', { name: 'Along (mm)' });
+  const start = Number(await along.inputValue());
+  for (let step = 0; step < 30; step += 1) await page.keyboard.press('Shift+ArrowRight');
+  await expect(along).toHaveValue(String(start + 300));
+  expect((await figures(page)).metres).toBeGreaterThan(before.metres);
   await tabTo(page, /^Cut map$/);
   await page.keyboard.press('Enter');
   await expect(page.locator('.sheet').first()).toBeVisible();

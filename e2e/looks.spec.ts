@@ -1,62 +1,133 @@
-import { expectAccessible } from './accessible';
-import { expect, layOut, openShop, pasteTable, stop, test } from './shop';
+import type { Page } from '@playwright/test';
+import { expectAccessible, expectReadable } from './accessible';
+import { beginDemo, expect, layOut, openShop, pasteTable, test } from './shop';
 
-test('every room and window meets WCAG 2.2 AA', async ({ page }) => {
-  // A dozen windows, each looked through by axe.
-  test.setTimeout(150_000);
-  const check = (where: string) => expectAccessible(page, where, { others: ['dark', 'forced'] });
-  await page.goto('./');
-  await expect(page.getByTestId('sentence')).toBeVisible();
-  await stop(page);
+const dialog = (page: Page) => page.getByRole('dialog');
+
+/** Goes to a room and waits until it is there. */
+async function room(page: Page, address: string, heading: string): Promise<void> {
+  await page.goto(`./#/${address}`);
+  await expect(page.getByRole('heading', { name: heading, exact: true, level: 1 })).toBeAttached();
+}
+
+const orders = (page: Page) => room(page, 'orders', 'Orders');
+
+async function firstCopy(page: Page): Promise<void> {
   await page.getByText('Copies as a table').click();
   await page.locator('.copy-table tbody button').first().click();
-  await check('film');
-  await page.getByRole('button', { name: 'Film and price' }).click();
-  await check('film and price');
-  await page.keyboard.press('Escape');
-  await page.keyboard.press('?');
-  await expect(page.getByRole('dialog')).toBeVisible();
-  await check('keys');
-  await page.keyboard.press('Escape');
-  for (const [name, where] of [
-    ['Choose copies', 'run'],
-    ['Kept on this device', 'backup'],
-  ] as const) {
-    await page.getByRole('button', { name }).click();
-    await expect(page.getByRole('dialog')).toBeVisible();
-    await check(where);
-    await page.keyboard.press('Escape');
-  }
-  await page.getByRole('link', { name: 'Orders' }).click();
-  await check('orders');
-  await page.getByRole('button', { name: 'Details' }).first().click();
-  await check('order');
-  await page.getByRole('button', { name: 'Garments and places' }).click();
-  await page.getByRole('button', { name: 'Add a line' }).click();
-  await page.getByRole('button', { name: 'Add a place' }).click();
-  await check('garments and places');
-  await page.keyboard.press('Escape');
+}
+
+/** Opens a window by its button. */
+async function press(page: Page, name: string | RegExp): Promise<void> {
+  await page.getByRole('button', { name }).first().click();
+  await expect(dialog(page)).toBeVisible();
+}
+
+async function orderDetails(page: Page): Promise<void> {
+  await orders(page);
+  await press(page, 'Details');
+}
+
+async function whatWillPrint(page: Page): Promise<void> {
+  await orders(page);
   await page.locator('.grade-button').first().click();
-  await expect(page.getByRole('dialog').locator('canvas')).toBeVisible();
-  await check('what will print');
-  await page.keyboard.press('Escape');
-  await page
-    .getByRole('button', { name: /^More about/ })
-    .first()
-    .click();
-  await check('more of a transfer');
-  await page.keyboard.press('Escape');
-  await page.getByRole('button', { name: 'Paste a table' }).click();
-  await page.getByRole('textbox', { name: 'Table' }).fill('Club,crest,abc,80,4,,no\nClub,tag,50,50,4,,no');
-  await expect(page.getByText('1 row to mend')).toBeVisible();
-  await check('paste');
-  await page.keyboard.press('Escape');
-  await page.goto('./#/cut-map');
+  await expect(dialog(page).locator('canvas')).toBeVisible();
+}
+
+async function cutMap(page: Page): Promise<void> {
+  await room(page, 'cut-map', 'Cut map');
   await expect(page.locator('.sheet').first()).toBeVisible();
-  await check('cut map');
-  await page.getByRole('button', { name: 'Test strip' }).click();
-  await expect(page.getByRole('dialog')).toBeVisible();
-  await check('test strip');
+}
+
+/** Every room and window of the demo day around film and orders, and the way to it. */
+const places: readonly (readonly [where: string, open: (page: Page) => Promise<void>])[] = [
+  ['the film with a copy selected', firstCopy],
+  ['film and price', (page) => press(page, 'Film and price')],
+  [
+    'the page of keys',
+    async (page) => {
+      await page.keyboard.press('?');
+      await expect(dialog(page)).toBeVisible();
+    },
+  ],
+  ['the copies of a run', (page) => press(page, 'Choose copies')],
+  ['what is kept', (page) => press(page, 'Kept on this device')],
+  ['the orders', orders],
+  ['an order', orderDetails],
+  [
+    'garments and places',
+    async (page) => {
+      await orderDetails(page);
+      await page.getByRole('button', { name: 'Garments and places' }).click();
+      await page.getByRole('button', { name: 'Add a line' }).click();
+      await page.getByRole('button', { name: 'Add a place' }).click();
+    },
+  ],
+  ['what will print', whatWillPrint],
+  [
+    'more of a transfer',
+    async (page) => {
+      await orders(page);
+      await press(page, /^More about/);
+    },
+  ],
+  [
+    'a table pasted with a row to mend',
+    async (page) => {
+      await orders(page);
+      await page.getByRole('button', { name: 'Paste a table' }).click();
+      await page
+        .getByRole('textbox', { name: 'Table' })
+        .fill('Club,crest,abc,80,4,,no\nClub,tag,50,50,4,,no');
+      await expect(page.getByText('1 row to mend')).toBeVisible();
+    },
+  ],
+  ['the cut map', cutMap],
+  [
+    'the test strip',
+    async (page) => {
+      await cutMap(page);
+      await press(page, 'Test strip');
+    },
+  ],
+];
+
+for (const [where, open] of places) {
+  test(`WCAG 2.2 AA is met by ${where}`, async ({ page }) => {
+    await beginDemo(page);
+    await open(page);
+    await expectAccessible(page, where);
+  });
+}
+
+for (const [address, heading] of [
+  ['film', 'Film'],
+  ['orders', 'Orders'],
+  ['cut', 'Cut'],
+  ['press', 'Press'],
+  ['stock', 'Stock'],
+  ['log', 'Log'],
+  ['cut-map', 'Cut map'],
+] as const) {
+  test(`text is readable in light, dark and forced colours in the room ${heading}`, async ({ page }) => {
+    await beginDemo(page);
+    await room(page, address, heading);
+    if (address === 'film') await firstCopy(page);
+    await expectReadable(page, address);
+  });
+}
+
+test('text is readable in light, dark and forced colours in a window of findings and in a form', async ({
+  page,
+}) => {
+  await beginDemo(page);
+  await press(page, 'Film and price');
+  await page.getByRole('textbox', { name: 'Width' }).fill('wide');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await expectReadable(page, 'film and price');
+  await page.keyboard.press('Escape');
+  await whatWillPrint(page);
+  await expectReadable(page, 'what will print');
 });
 
 test('the windows for images and designs meet WCAG 2.2 AA', async ({ page }) => {
@@ -77,10 +148,11 @@ test('the windows for images and designs meet WCAG 2.2 AA', async ({ page }) => 
 
 test('the empty rooms meet WCAG 2.2 AA too', async ({ page }) => {
   await openShop(page);
-  for (const room of ['film', 'orders']) {
-    await page.goto(`./#/${room}`);
-    await expectAccessible(page, room);
-  }
+  await expectAccessible(page, 'film');
+  await expectReadable(page, 'film');
+  await orders(page);
+  await expectAccessible(page, 'orders');
+  await expectReadable(page, 'orders');
 });
 
 test('the page lets in no script, style or address from elsewhere', async ({ page }) => {

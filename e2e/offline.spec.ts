@@ -5,6 +5,8 @@ import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
 import { expect, kept, openShop, pasteTable, sentence, test } from './shop';
 
+test.use({ serviceWorkers: 'allow' });
+
 const types: Record<string, string> = {
   '.html': 'text/html',
   '.js': 'text/javascript',

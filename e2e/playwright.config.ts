@@ -16,6 +16,8 @@ export default defineConfig({
     viewport: { width: 1440, height: 900 },
     locale: 'en-GB',
     timezoneId: 'UTC',
+    // A visit would fetch the whole app ahead each time; tests of being offline allow them.
+    serviceWorkers: 'block',
     screenshot: 'only-on-failure',
     launchOptions: {
       ...(process.env.CHROMIUM ? { executablePath: process.env.CHROMIUM } : {}),

@@ -1,22 +1,8 @@
 import { expectAccessible } from './accessible';
-import { expect, kept, layOut, openShop, pasteTable, stop, test } from './shop';
-
-const TABLE = `order,transfer,width,height,count,due,may turn
-Harbour Rowing,Crest left chest,89,89,3,,yes
-Harbour Rowing,Row the Bay back,250,102,2,,yes
-Corner Oven,Badge,140,140,2,,yes`;
-
-/** A run of seven copies, locked for print. */
-async function lockedRun(page: Parameters<typeof openShop>[0]): Promise<void> {
-  await openShop(page);
-  await pasteTable(page, TABLE);
-  await layOut(page);
-  await stop(page);
-  await page.getByRole('button', { name: 'Lock for print' }).click();
-}
+import { expect, kept, openLockedRun, test } from './shop';
 
 test('a run goes from the film to the bag by ticks, and back by a step', async ({ page }) => {
-  await lockedRun(page);
+  await openLockedRun(page);
   await page.getByRole('link', { name: 'Press' }).click();
   await expect(page.getByTestId('done-by')).toContainText(/Done by \d\d:\d\d/);
   await expect(page.getByText('What holds the day up')).toBeVisible();
@@ -45,7 +31,7 @@ test('a run goes from the film to the bag by ticks, and back by a step', async (
 
 test('copies are cut out step by step, counted by order', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
-  await lockedRun(page);
+  await openLockedRun(page);
   await page.getByRole('link', { name: 'Cut' }).click();
   const done = page.getByRole('button', { name: 'Done, next' });
   const pile = page.locator('.pile').last();
@@ -65,7 +51,7 @@ test('copies are cut out step by step, counted by order', async ({ page }) => {
 });
 
 test('a recipe in the wrong unit is questioned, and no press says what is missing', async ({ page }) => {
-  await lockedRun(page);
+  await openLockedRun(page);
   await page.getByRole('link', { name: 'Press' }).click();
   await page.getByRole('button', { name: 'Recipes' }).click();
   const temperature = page.getByLabel('Temperature');
@@ -84,7 +70,7 @@ test('a recipe in the wrong unit is questioned, and no press says what is missin
 });
 
 test('a spoiled copy goes back on the list', async ({ page }) => {
-  await lockedRun(page);
+  await openLockedRun(page);
   await page.getByRole('button', { name: 'All printed' }).click();
   await page.getByRole('link', { name: 'Press' }).click();
   await page.getByRole('button', { name: 'A copy is spoiled' }).click();
@@ -96,7 +82,7 @@ test('a spoiled copy goes back on the list', async ({ page }) => {
 });
 
 test('each card is printed on its pages, the run card on one', async ({ page }) => {
-  await lockedRun(page);
+  await openLockedRun(page);
   await page.goto('./#/cards');
   for (const [card, pages] of [
     ['run card', 1],
@@ -115,7 +101,7 @@ test('each card is printed on its pages, the run card on one', async ({ page }) 
 });
 
 test('the rooms Cut and Press meet WCAG 2.2 AA', async ({ page }) => {
-  await lockedRun(page);
+  await openLockedRun(page);
   const check = (where: string) => expectAccessible(page, where);
   await page.goto('./#/cut');
   await expect(page.locator('.span-plan')).toBeVisible();

@@ -1,4 +1,5 @@
 import { test as base, expect, type Locator, type Page } from '@playwright/test';
+import { beginFrom, type State } from './states';
 
 /** Every test fails on an error in the console: a refused style, a broken promise, a lost file. */
 export const test = base.extend<{ quietConsole: undefined }>({
@@ -29,11 +30,87 @@ export const TABLE = [
   'Lantern Fair,tag,55,30,3,2026-12-04,yes',
 ].join('\n');
 
-/** Opens the shop's own, empty book: past the demo day. */
+const emptyShop: State = {
+  name: 'empty shop',
+  async make(page) {
+    await page.goto('./');
+    await page.getByRole('button', { name: 'Start with my own orders' }).click();
+    await expect(page.getByText('The film is empty')).toBeVisible();
+    await kept(page);
+  },
+};
+
+/** Opens the shop's own, empty book. */
 export async function openShop(page: Page): Promise<void> {
-  await page.goto('./');
-  await page.getByRole('button', { name: 'Start with my own orders' }).click();
+  await beginFrom(page, emptyShop);
   await expect(page.getByText('The film is empty')).toBeVisible();
+}
+
+/** How many records of a kind a database of the page holds. */
+const countOf = (page: Page, database: string, prefix: string): Promise<number> =>
+  page.evaluate(
+    ([name, start]) =>
+      new Promise<number>((resolve, reject) => {
+        const opened = indexedDB.open(name);
+        opened.onerror = () => reject(opened.error);
+        opened.onsuccess = () => {
+          const range = IDBKeyRange.bound(start, `${start}\uffff`);
+          const counted = opened.result.transaction('records').objectStore('records').count(range);
+          counted.onerror = () => reject(counted.error);
+          counted.onsuccess = () => {
+            opened.result.close();
+            resolve(counted.result);
+          };
+        };
+      }),
+    [database, prefix] as const,
+  );
+
+const demoDay: State = {
+  name: 'demo day',
+  async make(page) {
+    await page.goto('./');
+    await expect(sentence(page)).toBeVisible();
+    await stop(page);
+    await kept(page);
+    const transfers = await countOf(page, 'rollwright-demo', 'transfer/');
+    // Every piece of artwork is drawn, and what was found out about it is kept.
+    await expect
+      .poll(() => countOf(page, 'rollwright-demo-artwork', 'check/'), { timeout: 0 })
+      .toBe(transfers);
+    await kept(page);
+  },
+};
+
+/** Opens the demo day, laid out, all of its artwork drawn and checked. */
+export async function beginDemo(page: Page): Promise<void> {
+  await beginFrom(page, demoDay);
+  await expect(sentence(page)).toBeVisible();
+}
+
+const lockedDay: State = {
+  name: 'locked run',
+  async make(page) {
+    await openShop(page);
+    await pasteTable(
+      page,
+      [
+        'order,transfer,width,height,count,due,may turn',
+        'Harbour Rowing,Crest left chest,89,89,3,,yes',
+        'Harbour Rowing,Row the Bay back,250,102,2,,yes',
+        'Corner Oven,Badge,140,140,2,,yes',
+      ].join('\n'),
+    );
+    await layOut(page);
+    await page.getByRole('button', { name: 'Lock for print' }).click();
+    await kept(page);
+  },
+};
+
+/** Opens the shop with a run of seven copies of two orders, locked for print. */
+export async function openLockedRun(page: Page): Promise<void> {
+  await beginFrom(page, lockedDay);
+  await expect(sentence(page)).toBeVisible();
 }
 
 /** Pastes a table into the Orders room and adds its good rows. */
@@ -54,11 +131,13 @@ export async function layOut(page: Page): Promise<void> {
 }
 
 /** Ends the search for a better layout, if it still goes on. */
-export async function stop(page: Page): Promise<void> {
+async function stop(page: Page): Promise<void> {
   const button = page.getByRole('button', { name: 'Stop' });
-  await button.click({ timeout: 2000 }).catch(() => undefined);
-  // Where it could not be pressed in time, the search ends by itself after eight seconds.
-  await expect(button).toBeHidden({ timeout: 15_000 });
+  // The search may end by itself at any moment, and its button with it: pressed in the page, it is not waited for.
+  await button.evaluateAll((all) => {
+    for (const each of all) if (each instanceof HTMLElement) each.click();
+  });
+  await expect(button).toBeHidden();
 }
 
 export const sentence = (page: Page): Locator => page.getByTestId('sentence');

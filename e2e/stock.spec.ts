@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Locator, Page } from '@playwright/test';
 import Papa from 'papaparse';
 import { expectAccessible } from './accessible';
-import { expect, kept, layOut, notices, openShop, pasteTable, stop, test } from './shop';
+import { beginDemo, expect, kept, layOut, notices, openShop, pasteTable, test } from './shop';
 
 const TABLE = `order,transfer,width,height,count,due,may turn
 Harbour Rowing,Crest left chest,89,89,3,,yes
@@ -44,7 +44,6 @@ async function enter(page: Page, what: string, amount: string): Promise<void> {
 async function printRun(page: Page): Promise<void> {
   await pasteTable(page, TABLE);
   await layOut(page);
-  await stop(page);
   await page.getByRole('button', { name: 'Lock for print' }).click();
   await page.getByRole('button', { name: 'All printed' }).click();
 }
@@ -229,11 +228,7 @@ test('what is left of a roll is laid out on as a film of its own, and can be put
 });
 
 test('the rooms Stock and Log and their windows meet WCAG 2.2 AA', async ({ page }) => {
-  // A log of all its tables, looked through by axe.
-  test.setTimeout(90_000);
-  await page.goto('./');
-  await expect(page.getByTestId('sentence')).toBeVisible();
-  await stop(page);
+  await beginDemo(page);
   const check = (where: string) => expectAccessible(page, where);
   await page.goto('./#/stock');
   await expect(page.getByText('To order: Hot-melt powder, medium.')).toBeVisible();
@@ -255,8 +250,10 @@ test('the rooms Stock and Log and their windows meet WCAG 2.2 AA', async ({ page
 
 test('six rooms fit on a phone, in English and in Spanish', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
+  await beginDemo(page);
   for (const locale of ['EN', 'ES']) {
     await page.goto('./#/stock');
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText(/^(Stock|Almacén)$/);
     if (locale === 'ES') {
       await page.getByRole('button', { name: /^EN · mm/ }).click();
       await page.getByLabel('Language', { exact: true }).selectOption({ label: 'Español' });

@@ -1,5 +1,5 @@
 import type { CDPSession } from '@playwright/test';
-import { copyRows, expect, layOut, onScreen, openShop, pasteTable, test } from './shop';
+import { beginDemo, copyRows, expect, layOut, onScreen, openShop, pasteTable, test } from './shop';
 
 test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
 
@@ -99,11 +99,14 @@ test('from a pasted day to the cut map by touch alone', async ({ page }) => {
 });
 
 test('no room is wider than the phone', async ({ page }) => {
-  await page.goto('./');
-  await expect(page.getByTestId('sentence')).toBeVisible();
-  for (const room of ['film', 'orders', 'cut-map']) {
+  await beginDemo(page);
+  for (const [room, heading] of [
+    ['film', 'Film'],
+    ['orders', 'Orders'],
+    ['cut-map', 'Cut map'],
+  ] as const) {
     await page.goto(`./#/${room}`);
-    await expect(page.locator('h1').first()).toBeAttached();
+    await expect(page.getByRole('heading', { level: 1 })).toHaveText(heading);
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     expect(overflow, room).toBeLessThanOrEqual(0);
   }
