@@ -5,8 +5,8 @@ import type { Alternative } from '../../src/model';
 import { makeOrBuy } from '../../src/pricing';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
+import { useForm } from '../parts/fields/useForm';
 import { useRunCosts } from '../store/costs';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, editContext, useShop } from '../store/shop';
@@ -15,15 +15,7 @@ import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { money } from '../words/format';
-import {
-  type AlternativeField,
-  type AlternativeForm,
-  type AlternativeProblems,
-  emptyForm,
-  fieldsOf,
-  formOf,
-  readForm,
-} from './alternative-form';
+import { alternativeEntry, alternativeTable, ofKind } from './alternative-form';
 import { CountChart } from './CountChart';
 import './costs.css';
 
@@ -156,44 +148,23 @@ function AlternativeFields({
 }) {
   const { makeOrBuy: words, common } = useWords();
   const ways = useWays();
-  const [form, setForm] = useState<AlternativeForm>(() =>
-    alternative ? formOf(alternative, ways) : emptyForm(ways),
+  const form = useForm(
+    alternativeTable,
+    () => alternativeEntry(alternative, editContext().newId, ways),
+    ways,
   );
-  const [problems, setProblems] = useState<AlternativeProblems>({});
-  const label = (field: AlternativeField): string => {
-    if (field === 'price') return `${words.price[form.kind]} (${ways.currency})`;
-    const plain = words[field];
-    return field === 'setUp' || field === 'shipping' ? `${plain} (${ways.currency})` : plain;
-  };
   return (
-    <Form
-      onSubmit={() => {
-        const read = readForm(form, alternative, alternative?.id ?? editContext().newId(), ways);
-        if (read.ok) onSave(read.value);
-        else setProblems(read.problem);
-      }}
-    >
+    <Form onSubmit={() => form.submit(onSave)}>
       <Choice
         label={words.kind}
-        value={form.kind}
+        value={form.record.kind}
         options={(['length', 'piece', 'decorated'] as const).map((value) => ({
           value,
           label: words.kinds[value],
         }))}
-        onChange={(kind) => {
-          setForm({ ...form, kind });
-          setProblems({});
-        }}
+        onChange={(kind) => form.choose(ofKind(kind, form.opened, ways))}
       />
-      {fieldsOf[form.kind].map((field) => (
-        <Field
-          key={field}
-          label={label(field)}
-          value={form[field]}
-          onChange={(value) => setForm({ ...form, [field]: value })}
-          problem={problems[field] ?? null}
-        />
-      ))}
+      {form.all()}
       <div className="actions">
         <Button onPress={onCancel}>{common.cancel}</Button>
         <Button type="submit" weight="primary">

@@ -1,134 +1,17 @@
 import { startingCosts, startingRates } from '../../src/costing';
-import type { Costs, Heater, LabourRoom, Rates } from '../../src/model';
-import {
-  asSeconds,
-  FINER,
-  fail,
-  kilogramsIn,
-  litresIn,
-  type Microlitres,
-  type Milligrams,
-  type MilliMinor,
-  minorDigits,
-  ok,
-  type PriceProblem,
-  parseDuration,
-  parseFinePrice,
-  parseMass,
-  parseMassPrice,
-  parsePrice,
-  parseShare,
-  parseVolume,
-  parseVolumePrice,
-  type Result,
-  type Seconds,
-  toMass,
-  toVolume,
-} from '../../src/units';
-import { asShown } from '../parts/as-shown';
-import { wordsNow } from '../words';
-import { bulkUnits, SQUARE_METRES, type Ways } from '../words/format';
+import type { Costs, Heater, LabourRoom, Settings } from '../../src/model';
+import { fail, ok, parsePrice } from '../../src/units';
+import { massPerArea, volume, volumePerArea } from '../parts/fields/amounts';
+import { type Codec, optional } from '../parts/fields/codec';
+import { type Entry, fieldsIn, formTable } from '../parts/fields/form';
+import { inkPrice, money, powderPrice, priceEach, typedMoney } from '../parts/fields/money';
+import { duration, share, whole } from '../parts/fields/numbers';
+import { placesIn } from '../parts/fields/place';
+import type { Words } from '../words';
+import { bulkUnits, type Ways } from '../words/format';
 
-const priceFields = ['colourInk', 'whiteInk', 'powder', 'energy', 'overheadRate'] as const;
-const otherFields = [
-  'colourRate',
-  'whiteRate',
-  'powderRate',
-  'day',
-  'runsADay',
-  'cleaning',
-  'cleanings',
-  'startColour',
-  'startWhite',
-  'orderTime',
-  'designTime',
-  'blank',
-  'blanks',
-  'spoilage',
-  'overheadShare',
-] as const;
-
-type PriceField = (typeof priceFields)[number];
-export type CostField =
-  | PriceField
-  | (typeof otherFields)[number]
-  | `watts-${Heater}`
-  | `labour-${LabourRoom}`;
-
-/** The form as typed. */
-export type CostsForm = Pick<Costs, 'filmBy'> & { readonly overhead: Costs['overhead']['kind'] } & Readonly<
-    Record<CostField, string>
-  >;
-
-/** Sentences beside the fields they belong to. */
-export type CostProblems = Partial<Record<CostField, string>>;
-
-const decimal = (value: number, { locale }: Ways, most: number): string =>
-  new Intl.NumberFormat(locale, { useGrouping: false, maximumFractionDigits: most }).format(value);
-
-/** What a share of the unit that `src` prices by costs, as typed. */
-const typedRate = (price: MilliMinor | null, share: number, ways: Ways): string =>
-  price === null
-    ? ''
-    : decimal(
-        (price * share) / 10 ** (FINER + minorDigits(ways.currency)),
-        ways,
-        FINER + minorDigits(ways.currency),
-      );
-
-/** How much of a litre, of a kilogram or of what has no other unit a field's price is for. */
-const shareOf = (field: PriceField, ways: Ways): number => {
-  const { ink, powder } = bulkUnits(ways);
-  if (field === 'powder') return kilogramsIn(powder);
-  return field === 'colourInk' || field === 'whiteInk' ? litresIn(ink) : 1;
-};
-
-const minutes = (seconds: number, ways: Ways): string => `${decimal(seconds / 60, ways, 2)} min`;
-
-export function formOf(costs: Costs, rates: Rates, ways: Ways): CostsForm {
-  const { volume, mass, area } = bulkUnits(ways);
-  const square = SQUARE_METRES[area];
-  const money = (amount: number) => decimal(amount / 10 ** minorDigits(ways.currency), ways, 4);
-  const ink = (amount: Microlitres) => `${decimal(toVolume(amount, volume), ways, 3)} ${volume}`;
-  const { maintenance, overhead, labour, watts } = costs;
-  const price = (field: PriceField, value: MilliMinor | null) => typedRate(value, shareOf(field, ways), ways);
-  return {
-    filmBy: costs.filmBy,
-    colourInk: price('colourInk', costs.colourInk),
-    whiteInk: price('whiteInk', costs.whiteInk),
-    powder: price('powder', costs.powder),
-    energy: price('energy', costs.energy),
-    colourRate: decimal(toVolume(rates.colour, volume) * square, ways, 3),
-    whiteRate: decimal(toVolume(rates.white, volume) * square, ways, 3),
-    powderRate: decimal(toMass(rates.powder, mass) * square, ways, 3),
-    day: ink(maintenance.day),
-    runsADay: String(maintenance.runsADay),
-    cleaning: ink(maintenance.cleaning),
-    cleanings: String(maintenance.cleanings),
-    startColour: ink(maintenance.start.colour),
-    startWhite: ink(maintenance.start.white),
-    'watts-printer': String(watts.printer),
-    'watts-oven': String(watts.oven),
-    'watts-press': String(watts.press),
-    'labour-artwork': typedRate(labour.artwork, 1, ways),
-    'labour-printing': typedRate(labour.printing, 1, ways),
-    'labour-cutting': typedRate(labour.cutting, 1, ways),
-    'labour-pressing': typedRate(labour.pressing, 1, ways),
-    'labour-packing': typedRate(labour.packing, 1, ways),
-    orderTime: minutes(costs.artworkTime.order, ways),
-    designTime: minutes(costs.artworkTime.design, ways),
-    blank: costs.blank === null ? '' : money(costs.blank),
-    blanks: costs.blanks.map((blank) => `${blank.style} ${money(blank.price)}`).join('\n'),
-    spoilage: decimal(100 * costs.spoilage, ways, 2),
-    overhead: overhead.kind,
-    overheadRate: price('overheadRate', overhead.kind === 'hour' ? overhead.rate : null),
-    overheadShare: decimal(100 * (overhead.kind === 'share' ? overhead.share : 0.1), ways, 2),
-  };
-}
-
-/** The form with the values that a shop begins with. */
-export const startingForm = (ways: Ways): CostsForm =>
-  formOf(startingCosts(ways.currency), startingRates, ways);
+/** What a shop pays, and what its prints take. */
+type ShopCosts = Pick<Settings, 'costs' | 'rates'>;
 
 /** A line of the list of garments: the style, and its price at the end. */
 function readBlank(line: string, currency: string): Costs['blanks'][number] | null {
@@ -139,126 +22,157 @@ function readBlank(line: string, currency: string): Costs['blanks'][number] | nu
     : null;
 }
 
-type Known = { readonly costs: Costs; readonly rates: Rates };
-
-/**
- * Reads the whole form; every field that cannot be used is named with its reason, and one that is as it was shown keeps its value.
- * @param known what the form was opened with
- */
-export function readForm(form: CostsForm, known: Known, ways: Ways): Result<Known, CostProblems> {
-  const keep = asShown<CostField>(form, formOf(known.costs, known.rates, ways));
-  const { maintenance, artworkTime, labour, overhead } = known.costs;
-  const problems: CostProblems = {};
-  const words = wordsNow();
-  const { currency } = ways;
-  const { ink, powder, volume, mass, area } = bulkUnits(ways);
-  const rate = (
-    field: CostField,
-    before: MilliMinor | null | undefined,
-    parse: (text: string) => Result<MilliMinor, PriceProblem> = (text) => parseFinePrice(text, currency),
-  ): MilliMinor | null =>
-    keep(field, before, () => {
-      if (form[field].trim() === '') return null;
-      const read = parse(form[field]);
-      if (!read.ok) problems[field] = words.rateProblems[read.problem];
-      else if (read.value === 0) problems[field] = words.rateProblems.zero;
-      return read.ok && read.value > 0 ? read.value : null;
-    });
-  const share = (field: CostField, before: number | undefined, most: number): number =>
-    keep(field, before, () => {
-      const read = parseShare(form[field], most);
-      if (!read.ok) problems[field] = words.shareProblems[read.problem];
-      return read.ok ? read.value : 0;
-    });
-  const whole = (field: CostField, least: number, most: number, sentence: string): number => {
-    const value = /^\s*\d{1,6}\s*$/.test(form[field]) ? Number(form[field]) : -1;
-    if (value < least || value > most) problems[field] = sentence;
-    return value;
-  };
-  const time = (field: CostField, before: Seconds): Seconds =>
-    keep(field, before, () => {
-      const read = parseDuration(form[field], 'min');
-      if (!read.ok) problems[field] = words.durationProblems[read.problem];
-      return read.ok ? read.value : asSeconds(0);
-    });
-  const amount = (field: CostField, before: Microlitres): Microlitres =>
-    keep(field, before, () => {
-      const read = parseVolume(form[field], volume);
-      if (!read.ok) problems[field] = words.amountProblems[read.problem];
-      return read.ok ? read.value : (0 as Microlitres);
-    });
-  const perArea = <Amount extends Microlitres | Milligrams>(
-    field: CostField,
-    before: Amount,
-    parse: (text: string) => Result<Amount, keyof typeof words.amountProblems>,
-  ): Amount =>
-    keep(field, before, () => {
-      const read = parse(form[field]);
-      if (!read.ok) problems[field] = words.amountProblems[read.problem];
-      else if (read.value === 0) problems[field] = words.costsForm.zeroRate;
-      return (read.ok ? Math.round(read.value / SQUARE_METRES[area]) : 0) as Amount;
-    });
-  const inkPrice = (text: string) => parseVolumePrice(text, currency, ink);
-  const blanks = keep('blanks', known.costs.blanks, () =>
-    form.blanks.split('\n').flatMap((line) => {
-      if (line.trim() === '') return [];
+/** Garments and their prices, a line each. */
+const blanks: Codec<Costs['blanks']> = {
+  show: (value, ways) => value.map(({ style, price }) => `${style} ${typedMoney(price, ways)}`).join('\n'),
+  read(text, { currency, words }) {
+    const found: Costs['blanks'] = [];
+    for (const line of text.split('\n')) {
+      if (line.trim() === '') continue;
       const blank = readBlank(line, currency);
-      if (!blank) problems.blanks = words.costsForm.blanksProblem(line.trim());
-      return blank ?? [];
-    }),
+      if (!blank) return fail(words.costsForm.blanksProblem(line.trim()));
+      found.push(blank);
+    }
+    return ok(found);
+  },
+};
+
+type Said = Words['costsForm'];
+
+/** A label that names the currency and what the price is for. */
+const priced =
+  (label: (words: Said) => string, per: (units: ReturnType<typeof bulkUnits>) => string) =>
+  (words: Said, ways: Ways) =>
+    words.price(label(words), ways.currency, per(bulkUnits(ways)));
+
+const hourly = (label: (words: Said) => string) => priced(label, () => 'h');
+
+const field = fieldsIn(({ costsForm }) => costsForm);
+const shop = placesIn<ShopCosts>();
+const costs = shop.to('costs');
+const rates = shop.to('rates');
+const maintenance = costs.to('maintenance');
+const time = duration('min');
+const power = whole(0, 100_000, ({ costsForm }) => costsForm.wattsProblem);
+const inkRate = (label: 'colourRate' | 'whiteRate') => (words: Said, ways: Ways) =>
+  words[label](`${bulkUnits(ways).volume}/${bulkUnits(ways).area}`);
+
+const watts = (by: Heater) => field(costs.to('watts').to(by), power, (words) => words.watts[by]);
+
+const labour = (room: LabourRoom) =>
+  field(
+    costs.to('labour').to(room),
+    optional(priceEach),
+    hourly((words) => words.labour[room]),
   );
-  const blank = keep('blank', known.costs.blank, () => {
-    const read = parsePrice(form.blank, currency);
-    if (!read.ok && read.problem !== 'empty') problems.blank = words.moneyProblems[read.problem];
-    return read.ok ? read.value : null;
-  });
-  const watts = (by: Heater) => whole(`watts-${by}`, 0, 100_000, words.costsForm.wattsProblem);
-  const costs: Costs = {
-    filmBy: form.filmBy,
-    colourInk: rate('colourInk', known.costs.colourInk, inkPrice),
-    whiteInk: rate('whiteInk', known.costs.whiteInk, inkPrice),
-    powder: rate('powder', known.costs.powder, (text) => parseMassPrice(text, currency, powder)),
-    maintenance: {
-      day: amount('day', maintenance.day),
-      runsADay: whole('runsADay', 1, 50, words.costsForm.wholeProblem),
-      cleaning: amount('cleaning', maintenance.cleaning),
-      cleanings: whole('cleanings', 0, 50, words.costsForm.cleaningsProblem),
-      start: {
-        colour: amount('startColour', maintenance.start.colour),
-        white: amount('startWhite', maintenance.start.white),
-      },
-    },
-    energy: rate('energy', known.costs.energy),
-    watts: { printer: watts('printer'), oven: watts('oven'), press: watts('press') },
-    labour: {
-      artwork: rate('labour-artwork', labour.artwork),
-      printing: rate('labour-printing', labour.printing),
-      cutting: rate('labour-cutting', labour.cutting),
-      pressing: rate('labour-pressing', labour.pressing),
-      packing: rate('labour-packing', labour.packing),
-    },
-    artworkTime: {
-      order: time('orderTime', artworkTime.order),
-      design: time('designTime', artworkTime.design),
-    },
-    blank,
-    blanks,
-    spoilage: share('spoilage', known.costs.spoilage, 1),
-    overhead:
-      form.overhead === 'hour'
-        ? {
-            kind: 'hour',
-            rate: rate('overheadRate', overhead.kind === 'hour' ? overhead.rate : undefined),
-          }
-        : {
-            kind: 'share',
-            share: share('overheadShare', overhead.kind === 'share' ? overhead.share : undefined, 10),
-          },
-  };
-  const rates: Rates = {
-    colour: perArea('colourRate', known.rates.colour, (text) => parseVolume(text, volume)),
-    white: perArea('whiteRate', known.rates.white, (text) => parseVolume(text, volume)),
-    powder: perArea('powderRate', known.rates.powder, (text) => parseMass(text, mass)),
-  };
-  return Object.keys(problems).length > 0 ? fail(problems) : ok({ costs, rates });
+
+/** What this shop pays. */
+export const costsTable = formTable({
+  name: 'costs',
+  fields: {
+    colourInk: field(
+      costs.to('colourInk'),
+      optional(inkPrice),
+      priced(
+        (words) => words.colourInk,
+        ({ ink }) => ink,
+      ),
+    ),
+    whiteInk: field(
+      costs.to('whiteInk'),
+      optional(inkPrice),
+      priced(
+        (words) => words.whiteInk,
+        ({ ink }) => ink,
+      ),
+    ),
+    powder: field(
+      costs.to('powder'),
+      optional(powderPrice),
+      priced(
+        (words) => words.powder,
+        ({ powder }) => powder,
+      ),
+    ),
+    colourRate: field(rates.to('colour'), volumePerArea, inkRate('colourRate')),
+    whiteRate: field(rates.to('white'), volumePerArea, inkRate('whiteRate')),
+    powderRate: field(rates.to('powder'), massPerArea, (words, ways) =>
+      words.powderRate(`${bulkUnits(ways).mass}/${bulkUnits(ways).area}`),
+    ),
+    day: field(maintenance.to('day'), volume, 'day'),
+    runsADay: field(
+      maintenance.to('runsADay'),
+      whole(1, 50, ({ costsForm }) => costsForm.wholeProblem),
+      'runsADay',
+    ),
+    cleaning: field(maintenance.to('cleaning'), volume, 'cleaning'),
+    cleanings: field(
+      maintenance.to('cleanings'),
+      whole(0, 50, ({ costsForm }) => costsForm.cleaningsProblem),
+      'cleanings',
+    ),
+    startColour: field(maintenance.to('start').to('colour'), volume, 'startColour'),
+    startWhite: field(maintenance.to('start').to('white'), volume, 'startWhite'),
+    energy: field(
+      costs.to('energy'),
+      optional(priceEach),
+      priced(
+        (words) => words.energy,
+        () => 'kWh',
+      ),
+    ),
+    'watts-printer': watts('printer'),
+    'watts-oven': watts('oven'),
+    'watts-press': watts('press'),
+    'labour-artwork': labour('artwork'),
+    'labour-printing': labour('printing'),
+    'labour-cutting': labour('cutting'),
+    'labour-pressing': labour('pressing'),
+    'labour-packing': labour('packing'),
+    orderTime: field(costs.to('artworkTime').to('order'), time, 'orderTime'),
+    designTime: field(costs.to('artworkTime').to('design'), time, 'designTime'),
+    blank: field(
+      costs.to('blank'),
+      optional(money),
+      priced(
+        (words) => words.blank,
+        () => '1',
+      ),
+    ),
+    blanks: field(costs.to('blanks'), blanks, 'blanks', { rows: 3, hint: 'blanksHint' }),
+    spoilage: field(costs.to('spoilage'), share(), 'spoilage'),
+    overheadRate: field(
+      costs
+        .to('overhead')
+        .only((overhead) => overhead.kind === 'hour')
+        .to('rate'),
+      optional(priceEach),
+      hourly((words) => words.overheadRate),
+    ),
+    overheadShare: field(
+      costs
+        .to('overhead')
+        .only((overhead) => overhead.kind === 'share')
+        .to('share'),
+      share(10),
+      'overheadShare',
+    ),
+  },
+});
+
+export type CostField = keyof typeof costsTable.fields;
+
+export const costsEntry = ({ costs, rates }: ShopCosts): Entry<ShopCosts, CostField> => ({
+  record: { costs, rates },
+  typed: {},
+});
+
+/** What a shop begins with. */
+export const startingEntry = (currency: string) =>
+  costsEntry({ costs: startingCosts(currency), rates: startingRates });
+
+/** How what is beside the work is reckoned; what was there before comes back when it is chosen again. */
+export function overheadOf(kind: Costs['overhead']['kind'], opened: Costs['overhead']): Costs['overhead'] {
+  if (kind === opened.kind) return opened;
+  return kind === 'hour' ? { kind, rate: null } : { kind, share: 0.1 };
 }

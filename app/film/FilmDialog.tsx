@@ -1,12 +1,22 @@
 import { useState } from 'react';
-import { edits } from '../../src/editing';
+import { edits, type FilmFields } from '../../src/editing';
 import { byThrift, type FilmTried } from '../../src/layout';
-import { type Film, peels, type RollSize, rollWidths, type SheetSize, sheetSizes } from '../../src/model';
-import { fromMm, parseLength, um } from '../../src/units';
+import {
+  type Film,
+  peels,
+  type RollSize,
+  type Run,
+  rollWidths,
+  type SheetSize,
+  sheetSizes,
+} from '../../src/model';
+import { fromMm, type Micrometres, um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
+import { benchLength } from '../parts/fields/lengths';
+import { type FormOf, useForm } from '../parts/fields/useForm';
 import { TryButton } from '../parts/TryButton';
 import { firstFilm } from '../store/first-book';
 import { useOpenRun, useWays } from '../store/selectors';
@@ -15,58 +25,52 @@ import { useTrials } from '../store/trials';
 import { openDialog } from '../store/view';
 import { Window } from '../windows/Window';
 import { useWords, type Words } from '../words';
-import { filmLength, money, percent, typedLength, type Ways } from '../words/format';
-import { type FilmForm, type FilmProblems, formOf, readForm } from './film-form';
+import { filmLength, money, percent, type Ways } from '../words/format';
+import { type FilmField, filmEntry, filmTable, newFilm, togetherOf } from './film-form';
 
 const rollSizes = Object.keys(rollWidths) as RollSize[];
 const sheetNames = Object.keys(sheetSizes) as SheetSize[];
+
+const size = benchLength('above-zero');
 
 /** A span stays this much shorter than the tray and the platen (common practice, no source). */
 const SPARE = fromMm(20);
 
 /** The run's film: which one it is, how it may be used, what it costs. Nothing is taken over before "Save". */
 export function FilmDialog() {
+  const open = useOpenRun();
+  return open && <FilmForm run={open.run} film={open.film} />;
+}
+
+function FilmForm({ run, film: ofRun }: { run: Run; film: Film }) {
   const { filmForm: words, common } = useWords();
   const ways = useWays();
-  const open = useOpenRun();
   const films = useShop(({ book }) => book.film);
-  const [chosen, setChosen] = useState<string>(() => open?.run.film ?? 'new');
-  const [form, setForm] = useState<FilmForm | null>(() => (open ? formOf(open.film, ways) : null));
-  const [problems, setProblems] = useState<FilmProblems>({});
-  if (!open || !form) return null;
+  const [chosen, setChosen] = useState<string>(ofRun.id);
+  const form = useForm(filmTable, () => filmEntry(ofRun), ways);
 
   const choose = (id: string) => {
     const film = films[id];
     setChosen(id);
-    setProblems({});
-    if (film) setForm(formOf(film, ways));
-    else {
-      setForm({
-        ...formOf(firstFilm(ways.currency), ways),
-        kind: id === 'new-sheets' ? 'sheets' : 'roll',
-        name: '',
-        // What a roll costs says nothing of a sheet.
-        ...(id === 'new-sheets' ? { price: '' } : {}),
-      });
-    }
+    form.begin(
+      film ? filmEntry(film) : newFilm(id === 'new-sheets' ? 'sheets' : 'roll', firstFilm(ways.currency)),
+    );
   };
-  const save = () => {
-    const read = readForm(form, films[chosen] ?? null, ways);
-    if (!read.ok) return setProblems(read.problem);
-    act(edits.chooseFilm(open.run.id, films[chosen]?.id ?? null, read.value));
+  const save = (fields: FilmFields) => {
+    act(edits.chooseFilm(run.id, films[chosen]?.id ?? null, fields));
     openDialog(null);
   };
-  const locked = open.run.state !== 'draft' || open.run.printed !== null;
+  const locked = run.state !== 'draft' || run.printed !== null;
   return (
     <Window title={words.title}>
-      <Form onSubmit={save}>
+      <Form onSubmit={() => form.submit(save)}>
         {!locked && (
           <Choice
             label={words.film}
             value={chosen}
             options={[
               ...Object.values(films)
-                .filter((film) => !film.archived || film.id === open.run.film)
+                .filter((film) => !film.archived || film.id === run.film)
                 .map(({ id, name }) => ({ value: id as string, label: name })),
               { value: 'new-roll', label: words.newRoll },
               { value: 'new-sheets', label: words.newSheets },
@@ -75,14 +79,14 @@ export function FilmDialog() {
           />
         )}
         {!locked && Object.keys(films).length > 1 && <FilmsTried onChoose={choose} />}
-        <FilmFieldset form={form} problems={problems} onChange={setForm} />
+        <FilmFieldset form={form} />
         <div className="actions">
-          {films[chosen] && chosen !== open.run.film && (
+          {films[chosen] && chosen !== run.film && (
             <Button
               weight="plain"
               onPress={() => {
                 act(edits.removeFilm(chosen));
-                choose(open.run.film);
+                choose(run.film);
               }}
             >
               {common.remove}
@@ -98,95 +102,30 @@ export function FilmDialog() {
   );
 }
 
-function FilmFieldset({
-  form,
-  problems,
-  onChange,
-}: {
-  form: FilmForm;
-  problems: FilmProblems;
-  onChange: (form: FilmForm) => void;
-}) {
+type FormOfFilm = FormOf<FilmFields, FilmField>;
+
+function FilmFieldset({ form }: { form: FormOfFilm }) {
   const { filmForm: words, press } = useWords();
-  const ways = useWays();
-  const field = (
-    name: Exclude<keyof FilmForm, 'kind' | 'cutting' | 'together' | 'peel'>,
-    label: string,
-    hint?: string,
-  ) => (
-    <Field
-      label={label}
-      value={form[name]}
-      onChange={(value) => onChange({ ...form, [name]: value })}
-      problem={problems[name] ?? null}
-      {...(hint ? { hint } : {})}
-    />
-  );
-  const bench = (length: Parameters<typeof typedLength>[0]) => `${typedLength(length, ways)} ${ways.unit}`;
-  const width = parseLength(form.width, ways.unit);
-  const length = parseLength(form.length, ways.unit);
-  const roll = rollSizes.find((size) => width.ok && rollWidths[size] === width.value) ?? 'own';
-  const sheet =
-    sheetNames.find(
-      (size) =>
-        width.ok &&
-        length.ok &&
-        sheetSizes[size].width === width.value &&
-        sheetSizes[size].length === length.value,
-    ) ?? 'own';
+  const { record, field } = form;
   return (
     <>
-      {form.kind === 'roll' ? (
-        <Choice
-          label={words.preset}
-          value={roll}
-          options={[
-            ...rollSizes.map((value) => ({ value, label: words.presets[value] })),
-            { value: 'own' as const, label: words.ownSize },
-          ]}
-          onChange={(size) => size !== 'own' && onChange({ ...form, width: bench(rollWidths[size]) })}
-        />
-      ) : (
-        <Choice
-          label={words.preset}
-          value={sheet}
-          options={[
-            ...sheetNames.map((value) => ({ value, label: words.sheetPresets[value] })),
-            { value: 'own' as const, label: words.ownSize },
-          ]}
-          onChange={(size) =>
-            size !== 'own' &&
-            onChange({
-              ...form,
-              width: bench(sheetSizes[size].width),
-              length: bench(sheetSizes[size].length),
-            })
-          }
-        />
-      )}
-      {field('name', words.name)}
-      {field('width', words.width)}
-      {form.kind === 'roll' ? field('lengthLeft', words.lengthLeft) : field('length', words.length)}
-      {form.kind === 'sheets' && field('sheetsLeft', words.sheetsLeft)}
-      {field('left', words.left)}
-      {field('right', words.right)}
-      {field('lead', words.lead)}
-      {field('tail', words.tail)}
-      {field('gap', words.gap, words.gapHint)}
+      <TradeSize form={form} />
+      {form.fields('name', 'width', 'lengthLeft', 'length', 'sheetsLeft')}
+      {form.fields('left', 'right', 'lead', 'tail', 'gap')}
       <Choice
         label={words.cutting}
-        value={form.cutting}
+        value={record.cutting}
         options={cuttings.map((value) => ({ value, label: words.cuttings[value] }))}
-        onChange={(cutting) => onChange({ ...form, cutting })}
+        onChange={(cutting) => form.choose({ ...record, cutting })}
       />
       <PriceInFilm form={form} ways={cuttings} labels={words.cuttings} change={(cutting) => ({ cutting })} />
       <Choice
         label={words.together}
-        value={form.together}
+        value={record.together.kind}
         options={togethers.map((value) => ({ value, label: words.togethers[value] }))}
-        onChange={(together) => onChange({ ...form, together })}
+        onChange={(kind) => form.choose({ ...record, together: togetherOf(kind, form.opened.together) })}
       />
-      {form.together === 'near' && field('nearShare', words.nearShare)}
+      {field('nearShare')}
       <PriceInFilm
         form={form}
         ways={['any', 'apart']}
@@ -195,20 +134,54 @@ function FilmFieldset({
       />
       <Choice
         label={press.peel}
-        value={form.peel}
+        value={record.peel}
         options={peels.map((value) => ({ value, label: press.peels[value] }))}
-        onChange={(peel) => onChange({ ...form, peel })}
+        onChange={(peel) => form.choose({ ...record, peel })}
       />
-      {field('curl', words.curl, words.curlHint)}
-      {form.kind === 'roll' && field('spanMax', words.spanMax, words.spanHint)}
-      {form.kind === 'roll' && <SpanHelp onSpan={(span) => onChange({ ...form, spanMax: bench(span) })} />}
-      {form.kind === 'roll' && field('jobBlank', words.jobBlank)}
-      {form.kind === 'roll' && field('cutBlank', words.cutBlank, words.cutBlankHint)}
-      {form.kind === 'roll' && field('unreached', words.unreached)}
-      {form.kind === 'roll' && field('noPrint', words.noPrint, words.noPrintHint)}
-      {field('price', `${form.kind === 'roll' ? words.price : words.pricePerSheet} (${ways.currency})`)}
-      {form.kind === 'roll' && field('pricePer', words.pricePer)}
+      {field('curl')}
+      {field('spanMax')}
+      {record.kind === 'roll' && (
+        <SpanHelp onSpan={(span) => form.type({ spanMax: size.show(span, form.reader) })} />
+      )}
+      {form.fields('jobBlank', 'cutBlank', 'unreached', 'noPrint')}
+      {form.fields('price', 'pricePer', 'sheetPrice')}
     </>
+  );
+}
+
+/** What the trade sells, by its measures; another size is one's own. */
+function TradeSize({ form }: { form: FormOfFilm }) {
+  const { filmForm: words } = useWords();
+  const own = { value: 'own' as const, label: words.ownSize };
+  const lengthIn = (name: 'width' | 'length') => {
+    const read = size.read(form.textOf(name) ?? '', form.reader);
+    return read.ok ? read.value : null;
+  };
+  const typed = (length: Micrometres) => size.show(length, form.reader);
+  const width = lengthIn('width');
+  if (form.record.kind === 'roll') {
+    return (
+      <Choice
+        label={words.preset}
+        value={rollSizes.find((each) => rollWidths[each] === width) ?? 'own'}
+        options={[...rollSizes.map((value) => ({ value, label: words.presets[value] })), own]}
+        onChange={(chosen) => chosen !== 'own' && form.type({ width: typed(rollWidths[chosen]) })}
+      />
+    );
+  }
+  const length = lengthIn('length');
+  const isSize = (name: SheetSize) => sheetSizes[name].width === width && sheetSizes[name].length === length;
+  return (
+    <Choice
+      label={words.preset}
+      value={sheetNames.find(isSize) ?? 'own'}
+      options={[...sheetNames.map((value) => ({ value, label: words.sheetPresets[value] })), own]}
+      onChange={(chosen) => {
+        if (chosen === 'own') return;
+        const sheet = sheetSizes[chosen];
+        form.type({ width: typed(sheet.width), length: typed(sheet.length) });
+      }}
+    />
   );
 }
 
@@ -265,7 +238,7 @@ function PriceInFilm<Way extends string>({
   labels,
   change,
 }: {
-  form: FilmForm;
+  form: FormOfFilm;
   ways: readonly Way[];
   labels: Readonly<Record<Way, string>>;
   change: (way: Way) => Partial<Pick<Film, 'cutting' | 'together'>>;
@@ -277,7 +250,7 @@ function PriceInFilm<Way extends string>({
   const [told, setTold] = useState<readonly string[]>([]);
   if (!open) return null;
   const compare = async () => {
-    const read = readForm(form, open.film, ways);
+    const read = form.read();
     if (!read.ok) return setTold([words.compareFirst]);
     const film = { ...read.value, id: open.film.id, changed: open.film.changed } as Film;
     const found = await start(
@@ -314,15 +287,16 @@ function PriceInFilm<Way extends string>({
 }
 
 /** The longest span, worked out from what it must fit into. */
-function SpanHelp({ onSpan }: { onSpan: (span: ReturnType<typeof um>) => void }) {
-  const { filmForm: words } = useWords();
+function SpanHelp({ onSpan }: { onSpan: (span: Micrometres) => void }) {
+  const catalogue = useWords();
+  const { filmForm: words } = catalogue;
   const ways = useWays();
   const [typed, setTyped] = useState({ tray: '', platen: '' });
   const enter = (change: Partial<typeof typed>) => {
     const next = { ...typed, ...change };
     setTyped(next);
     const lengths = [next.tray, next.platen].flatMap((text) => {
-      const read = parseLength(text, ways.unit);
+      const read = size.read(text, { ...ways, words: catalogue });
       return read.ok ? [read.value] : [];
     });
     const span = Math.min(...lengths) - SPARE;

@@ -1,6 +1,6 @@
-import { FieldError, Input, Label, Text, TextField } from 'react-aria-components';
+import { FieldError, Input, Label, Text, TextArea, TextField } from 'react-aria-components';
 
-/** A labelled line of text with a hint, and a sentence when what was typed cannot be used. */
+/** A labelled line of text, or so many rows of it, with a hint, and a sentence when what was typed cannot be used. */
 export function Field({
   label,
   value,
@@ -8,6 +8,7 @@ export function Field({
   problem,
   hint,
   inputMode,
+  rows,
   onBlur,
 }: {
   label: string;
@@ -16,6 +17,7 @@ export function Field({
   problem?: string | null;
   hint?: string;
   inputMode?: 'decimal' | 'text';
+  rows?: number;
   onBlur?: () => void;
 }) {
   return (
@@ -29,7 +31,7 @@ export function Field({
       {...(onBlur ? { onBlur } : {})}
     >
       <Label>{label}</Label>
-      <Input inputMode={inputMode} autoComplete="off" />
+      {rows ? <TextArea rows={rows} /> : <Input inputMode={inputMode} autoComplete="off" />}
       {hint && (
         <Text slot="description" className="hint">
           {hint}

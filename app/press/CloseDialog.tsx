@@ -5,6 +5,7 @@ import type { Book, Instant, Run } from '../../src/model';
 import { blanksOfRun } from '../../src/stock';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
+import { useForm } from '../parts/fields/useForm';
 import { useCoverageOf } from '../store/coverage';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
@@ -13,8 +14,7 @@ import { notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
-import { filmLength, inkVolume, powderMass, spoken } from '../words/format';
-import { type CloseProblems, formOf, lotFields, type Proposal, readForm, rollUnit } from './close-form';
+import { closingEntry, closingTable, counted, type Proposal } from './close-form';
 
 /** What a run really took, beside what was planned; closing it takes that out of stock and keeps it in the log. */
 export function CloseDialog({ id }: { id: string }) {
@@ -44,61 +44,38 @@ function CloseForm({ book, run, proposal }: { book: Book; run: Run; proposal: Pr
   const { closing: words, spoil } = useWords();
   const ways = useWays();
   const { station } = settingsOrFirst(book);
-  const [form, setForm] = useState(() => formOf(proposal, ways, station));
+  const form = useForm(closingTable(station), () => closingEntry(proposal), ways);
   const [blanks, setBlanks] = useState(() =>
     blanksOfRun(book, run).map((each) => ({ ...each, typed: String(each.used) })),
   );
-  const [problems, setProblems] = useState<CloseProblems>({});
   const [tried, setTried] = useState(false);
-  const isCount = (typed: string) => /^\s*\d{1,5}\s*$/.test(typed);
-  const save = () => {
-    setTried(true);
-    const read = readForm(form, proposal, ways, station);
-    setProblems(read.ok ? {} : read.problem);
-    if (!read.ok || !blanks.every(({ typed }) => isCount(typed))) return;
+  const problemOf = (typed: string) => {
+    const count = counted.read(typed, form.reader);
+    return count.ok ? null : count.problem;
+  };
+  const save = (read: Proposal) => {
+    if (blanks.some(({ typed }) => problemOf(typed) !== null)) return;
     const taken = blanks.map(({ blank, order, spoiled, typed }) => ({
       blank: blank.id,
       order: order.id,
       used: Number(typed),
       spoiled,
     }));
-    act(edits.closeRun(read.value, taken));
+    act(edits.closeRun(read, taken));
     notify('plain', words.done(run.name));
     openDialog(null);
   };
-  type Name = Exclude<keyof typeof form, 'lots'>;
-  const field = (name: Name, label: string, hint?: string) => (
-    <Field
-      key={name}
-      label={label}
-      value={form[name]}
-      onChange={(value) => setForm({ ...form, [name]: value })}
-      problem={problems[name] ?? null}
-      {...(name === 'notes' ? {} : { inputMode: 'decimal' as const })}
-      {...(hint ? { hint } : {})}
-    />
-  );
-  const { planned, spoiled } = proposal;
-  const onRoll = proposal.film.kind === 'roll';
-  const ink = (amount: string | null) => (amount === null ? words.unplanned : words.planned(amount));
-  const time = (name: 'printer' | 'hands' | 'press' | 'oven') =>
-    field(name, words[name], words.plannedTime(spoken(planned.time[name], ways)));
-  const powderHint =
-    proposal.actual.powder !== null && proposal.actual.powder !== planned.powder
-      ? words.weighedOut
-      : ink(planned.powder === null ? null : powderMass(planned.powder, ways));
+  const { spoiled } = proposal;
   return (
-    <Form onSubmit={save}>
+    <Form
+      onSubmit={() => {
+        setTried(true);
+        form.submit(save);
+      }}
+    >
       <p className="wide-row quiet">{words.lead}</p>
       <h3 className="wide-row">{words.figures}</h3>
-      {field(
-        'film',
-        onRoll ? words.film(rollUnit(ways)) : words.sheets,
-        words.planned(onRoll ? filmLength(planned.film, ways) : String(planned.sheets)),
-      )}
-      {field('colour', words.colour, ink(planned.colour === null ? null : inkVolume(planned.colour, ways)))}
-      {field('white', words.white, ink(planned.white === null ? null : inkVolume(planned.white, ways)))}
-      {field('powder', words.powder, powderHint)}
+      {form.fields('film', 'sheets', 'colour', 'white', 'powder')}
       {blanks.length > 0 && <h3 className="wide-row">{words.blanks}</h3>}
       {blanks.map(({ blank, order, spoiled: lost, typed }, at) => (
         <Field
@@ -109,15 +86,12 @@ function CloseForm({ book, run, proposal }: { book: Book; run: Run; proposal: Pr
           onChange={(value) =>
             setBlanks(blanks.map((each, index) => (index === at ? { ...each, typed: value } : each)))
           }
-          problem={tried && !isCount(typed) ? words.whole : null}
+          problem={tried ? problemOf(typed) : null}
           {...(lost > 0 ? { hint: words.blankSpoiled(lost, ways) } : {})}
         />
       ))}
       <h3 className="wide-row">{words.time}</h3>
-      {time('printer')}
-      {time('hands')}
-      {time('press')}
-      {station.curer === 'oven' && time('oven')}
+      {form.fields('printer', 'hands', 'press', 'oven')}
       <h3 className="wide-row">{words.spoiled}</h3>
       <ul className="wide-row">
         {spoiled.length === 0 && <li className="quiet">{words.noneSpoiled}</li>}
@@ -126,18 +100,9 @@ function CloseForm({ book, run, proposal }: { book: Book; run: Run; proposal: Pr
         ))}
       </ul>
       <h3 className="wide-row">{words.lots}</h3>
-      {lotFields.map((name) => (
-        <Field
-          key={name}
-          label={words.lotOf[name]}
-          value={form.lots[name]}
-          onChange={(value) => setForm({ ...form, lots: { ...form.lots, [name]: value } })}
-        />
-      ))}
+      {form.fields('lot-film', 'lot-colour', 'lot-white', 'lot-powder')}
       <h3 className="wide-row">{words.air}</h3>
-      {field('temperature', words.temperature(`°${station.temperature}`))}
-      {field('humidity', words.humidity)}
-      {field('notes', words.notes)}
+      {form.fields('temperature', 'humidity', 'notes')}
       <FormActions save={words.save} />
     </Form>
   );

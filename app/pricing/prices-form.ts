@@ -1,164 +1,95 @@
-import type { Aim, Pricing, Settings } from '../../src/model';
-import {
-  asMinor,
-  fail,
-  fromUnit,
-  type Minor,
-  minorDigits,
-  ok,
-  parsePrice,
-  parseShare,
-  type Result,
-} from '../../src/units';
-import { asShown } from '../parts/as-shown';
-import { wordsNow } from '../words';
-import { bulkUnits, number, type Ways } from '../words/format';
+import type { Pricing, Settings } from '../../src/model';
+import { fail, ok, parseShare } from '../../src/units';
+import type { Codec } from '../parts/fields/codec';
+import { type Entry, fieldsIn, formTable } from '../parts/fields/form';
+import { money, pricePerLength } from '../parts/fields/money';
+import { share, whole } from '../parts/fields/numbers';
+import { placesIn } from '../parts/fields/place';
+import { text } from '../parts/fields/text';
+import type { Words } from '../words';
+import { bulkUnits, type Ways } from '../words/format';
 
-const textFields = [
-  'aimShare',
-  'placement',
-  'length',
-  'artworkFee',
-  'breaks',
-  'rush',
-  'minimum',
-  'deposit',
-  'taxName',
-  'taxShare',
-  'validDays',
-  'name',
-  'address',
-] as const;
+/** How a shop prices its work, and who its quotes come from. */
+type ShopPrices = Pick<Settings, 'pricing' | 'letterhead'>;
 
-export type PriceField = (typeof textFields)[number];
+/** A margin stays below the whole price. */
+const MOST_MARGIN = 0.99;
 
-/** The form as typed. */
-export type PricesForm = Pick<Pricing, 'by' | 'breaksBy'> & {
-  readonly aim: Aim['kind'];
-  readonly tax: 'none' | NonNullable<Pricing['tax']>['kind'];
-} & Readonly<Record<PriceField, string>>;
+/** What is taken off from a count on, in the order of the counts: `24: 5%; 48: 10%`. */
+const breaks: Codec<Pricing['breaks']> = {
+  show: (value, reader) => value.map(({ from, off }) => `${from}: ${share().show(off, reader)}%`).join('; '),
+  read(typed, { words }) {
+    const found: Pricing['breaks'] = [];
+    for (const part of typed.split(/[;\n]/)) {
+      if (part.trim() === '') continue;
+      const match = /^\s*(\d{1,6})\s*[:=–-]\s*(.+)$/.exec(part);
+      const off = parseShare(match?.[2] ?? '');
+      const from = Number(match?.[1]);
+      if (!off.ok || !(from >= 2)) return fail(words.prices.breaksProblem);
+      found.push({ from, off: off.value });
+    }
+    return ok(found.sort((a, b) => a.from - b.from));
+  },
+};
 
-/** Sentences beside the fields they belong to. */
-export type PriceProblems = Partial<Record<PriceField, string>>;
+type Said = Words['prices'];
+type Amount = 'placement' | 'artworkFee' | 'minimum';
+const inMoney =
+  (name: Amount) =>
+  (words: Said, { currency }: Ways) =>
+    `${words[name]} (${currency})`;
 
-type Shop = Pick<Settings, 'pricing' | 'letterhead'>;
+const field = fieldsIn(({ prices }) => prices);
+const shop = placesIn<ShopPrices>();
+const pricing = shop.to('pricing');
+const letterhead = shop.to('letterhead');
+const tax = pricing.to('tax').only((each) => each !== null);
+const days = whole(1, 365, ({ prices }) => prices.daysProblem);
 
-const plain = (value: number, { locale }: Ways, most: number): string =>
-  number(value, locale, 0, most).replace(/[\s\u00a0\u202f]/g, '');
-
-export function formOf({ pricing, letterhead }: Shop, ways: Ways): PricesForm {
-  const money = (amount: number) =>
-    new Intl.NumberFormat(ways.locale, { useGrouping: false, maximumFractionDigits: 4 }).format(
-      amount / 10 ** minorDigits(ways.currency),
-    );
-  const share = (value: number) => plain(100 * value, ways, 2);
-  const { length: unit } = bulkUnits(ways);
-  const { amount, per } = pricing.length;
-  return {
-    aim: pricing.aim.kind,
-    aimShare: share(pricing.aim.share),
-    by: pricing.by,
-    placement: money(pricing.placement),
-    length: money((amount * fromUnit(1, unit)) / per),
-    artworkFee: money(pricing.artworkFee),
-    breaks: pricing.breaks.map(({ from, off }) => `${from}: ${share(off)}%`).join('; '),
-    breaksBy: pricing.breaksBy,
-    rush: share(pricing.rush),
-    minimum: money(pricing.minimum),
-    deposit: share(pricing.deposit),
-    tax: pricing.tax?.kind ?? 'none',
-    taxName: pricing.tax?.name ?? '',
-    taxShare: share(pricing.tax?.share ?? 0),
-    validDays: String(pricing.validDays),
-    name: letterhead.name,
-    address: letterhead.address,
-  };
-}
-
-/** Reads `24: 5%; 48: 10%`, in the order of the counts. */
-function readBreaks(text: string): Pricing['breaks'] | null {
-  const breaks: Pricing['breaks'] = [];
-  for (const part of text.split(/[;\n]/)) {
-    if (part.trim() === '') continue;
-    const match = /^\s*(\d{1,6})\s*[:=–-]\s*(.+)$/.exec(part);
-    const off = parseShare(match?.[2] ?? '');
-    const from = Number(match?.[1]);
-    if (!off.ok || !(from >= 2)) return null;
-    breaks.push({ from, off: off.value });
-  }
-  return breaks.sort((a, b) => a.from - b.from);
-}
-
-/**
- * Reads the whole form; every field that cannot be used is named with its reason, and one that is as it was shown keeps its value.
- * @param known what the form was opened with
- */
-export function readForm(form: PricesForm, known: Shop, ways: Ways): Result<Shop, PriceProblems> {
-  const keep = asShown<PriceField>(form, formOf(known, ways));
-  const before = known.pricing;
-  const problems: PriceProblems = {};
-  const words = wordsNow();
-  const money = (
-    field: PriceField,
-    before: Minor | undefined,
-    least: 'zero' | 'above-zero' = 'zero',
-  ): Minor => {
-    const value = keep(field, before, () => {
-      const read = parsePrice(form[field], ways.currency);
-      if (!read.ok) problems[field] = words.moneyProblems[read.problem];
-      return read.ok ? read.value : asMinor(0);
-    });
-    // What nobody is asked for may be zero; once prints are sold by it, it may not.
-    if (value === 0 && least === 'above-zero') problems[field] ??= words.prices.zeroPrice;
-    return value;
-  };
-  const share = (field: PriceField, known: number | undefined, most: number): number =>
-    keep(field, known, () => {
-      const read = parseShare(form[field], most);
-      if (!read.ok) problems[field] = words.shareProblems[read.problem];
-      return read.ok ? read.value : 0;
-    });
-  const isSameAim = form.aim === before.aim.kind;
-  const aimShare = share(
-    'aimShare',
-    isSameAim ? before.aim.share : undefined,
-    form.aim === 'margin' ? 0.99 : 100,
-  );
-  const tooHigh = parseShare(form.aimShare, 100).ok && problems.aimShare !== undefined;
-  if (form.aim === 'margin' && tooHigh) problems.aimShare = words.prices.marginProblem;
-  const breaks = keep('breaks', before.breaks, () => readBreaks(form.breaks) ?? []);
-  if (readBreaks(form.breaks) === null) problems.breaks = words.prices.breaksProblem;
-  const validDays = /^\s*\d{1,3}\s*$/.test(form.validDays) ? Number(form.validDays) : 0;
-  if (validDays < 1 || validDays > 365) problems.validDays = words.prices.daysProblem;
-  const pricing: Pricing = {
-    aim: { kind: form.aim, share: aimShare },
-    by: form.by,
-    placement: money('placement', before.placement, form.by === 'placement' ? 'above-zero' : 'zero'),
-    length: keep(
-      'length',
-      before.length.amount === 0 && form.by === 'length' ? undefined : before.length,
-      () => ({
-        amount: money('length', undefined, form.by === 'length' ? 'above-zero' : 'zero'),
-        per: fromUnit(1, bulkUnits(ways).length),
-      }),
+export const pricesTable = formTable({
+  name: 'prices',
+  fields: {
+    placement: field(
+      pricing.when(({ by }) => by === 'placement').to('placement'),
+      money,
+      inMoney('placement'),
     ),
-    artworkFee: money('artworkFee', before.artworkFee),
-    breaks,
-    breaksBy: form.breaksBy,
-    rush: share('rush', before.rush, 10),
-    minimum: money('minimum', before.minimum),
-    deposit: share('deposit', before.deposit, 1),
-    tax:
-      form.tax === 'none'
-        ? null
-        : {
-            name: form.taxName.trim(),
-            share: share('taxShare', before.tax?.share, 1),
-            kind: form.tax,
-          },
-    validDays,
-    nextQuote: before.nextQuote,
-  };
-  if (Object.keys(problems).length > 0) return fail(problems);
-  return ok({ pricing, letterhead: { name: form.name.trim(), address: form.address.trim() } });
-}
+    length: field(
+      pricing.when(({ by }) => by === 'length').to('length'),
+      pricePerLength,
+      (words, ways) => `${words.length(bulkUnits(ways).length)} (${ways.currency})`,
+    ),
+    aimShare: field(pricing.to('aim').to('share'), share(100), 'aimShare'),
+    breaks: field(pricing.to('breaks'), breaks, 'breaks', { hint: 'breaksHint' }),
+    artworkFee: field(pricing.to('artworkFee'), money, inMoney('artworkFee')),
+    rush: field(pricing.to('rush'), share(10), 'rush'),
+    minimum: field(pricing.to('minimum'), money, inMoney('minimum')),
+    deposit: field(pricing.to('deposit'), share(), 'deposit'),
+    taxName: field(tax.to('name'), text, 'taxName'),
+    taxShare: field(tax.to('share'), share(), 'taxShare'),
+    name: field(letterhead.to('name'), text, 'name'),
+    address: field(letterhead.to('address'), text, 'address', { rows: 3 }),
+    validDays: field(pricing.to('validDays'), days, 'validDays'),
+  },
+  problemsOf({ pricing: { aim, by, placement, length } }, { words: { prices: words } }) {
+    return {
+      ...(aim.kind === 'margin' && aim.share > MOST_MARGIN ? { aimShare: words.marginProblem } : {}),
+      // What nobody is asked for may be zero; once prints are sold by it, it may not.
+      ...(by === 'placement' && placement === 0 ? { placement: words.zeroPrice } : {}),
+      ...(by === 'length' && length.amount === 0 ? { length: words.zeroPrice } : {}),
+    };
+  },
+});
+
+type PriceField = keyof typeof pricesTable.fields;
+
+export const pricesEntry = ({ pricing, letterhead }: ShopPrices): Entry<ShopPrices, PriceField> => ({
+  record: { pricing, letterhead },
+  typed: {},
+});
+
+/** Tax of a kind, or none; what there was before comes back when it is chosen again. */
+export const taxOf = (
+  kind: NonNullable<Pricing['tax']>['kind'] | 'none',
+  opened: Pricing['tax'],
+): Pricing['tax'] => (kind === 'none' ? null : { ...(opened ?? { name: '', share: 0 }), kind });

@@ -1,13 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { formOf, readForm } from '../../app/film/film-form';
+import { type FilmField, filmTable, newFilm } from '../../app/film/film-form';
 import { readCode, readCount, readName, readSize, typedWithUnit } from '../../app/orders/entries';
 import { decodeTable } from '../../app/orders/open-table';
+import { readForm, type Typed } from '../../app/parts/fields/form';
+import { en } from '../../app/words/en';
+import type { Ways } from '../../app/words/format';
+import type { FilmFields } from '../../src/editing';
 import { runOf } from '../../src/model';
 import { fromMm } from '../../src/units';
 import { smallBook } from '../editing/book';
 
-const metric = { unit: 'mm', currency: 'USD', locale: 'en-GB' } as const;
-const inches = { unit: 'in', currency: 'USD', locale: 'en-US' } as const;
+const metric: Ways = { unit: 'mm', currency: 'USD', locale: 'en-GB' };
+const inches: Ways = { unit: 'in', currency: 'USD', locale: 'en-US' };
 
 describe('what is typed for a transfer', () => {
   it.each([
@@ -51,66 +55,53 @@ describe('what is typed for a transfer', () => {
 describe('the film form', () => {
   const film = runOf(smallBook().book, null)?.film;
   if (film?.kind !== 'roll') throw new Error('no roll');
-  const { id: _id, changed: _changed, ...fields } = film;
+  const { id: _id, changed: _changed, ...roll } = film;
+  const sheets = newFilm('sheets', roll).record;
+  const read = (record: FilmFields, typed: Typed<FilmField>, ways: Ways = metric) =>
+    readForm(filmTable, { record, typed }, { ...ways, words: en });
 
   it.each([
-    ['millimetres', metric],
-    ['inches', inches],
-  ] as const)('comes back as it was, in %s', (_, ways) => {
-    const read = readForm(formOf(film, ways), null, ways);
-    if (!read.ok || read.value.kind !== 'roll') throw new Error(JSON.stringify(read));
-    expect(Math.abs(read.value.width - fields.width)).toBeLessThan(30);
-    expect(Math.abs(read.value.lengthLeft - fields.lengthLeft)).toBeLessThan(400);
-    expect(read.value.name).toBe(fields.name);
-    expect(read.value.price.amount).toBe(fields.price.amount);
-    expect(read.value.gap % 2).toBe(0);
+    ['name', roll, { name: ' ' }, /needs a name/],
+    ['width', roll, { width: '9 mm' }, /leave nothing/],
+    ['lengthLeft', roll, { lengthLeft: '15 mm' }, /need more than is left/],
+    ['spanMax', roll, { spanMax: '12' }, /longer than/],
+    ['price', roll, { price: '-1' }, /below zero/],
+    ['gap', roll, { gap: 'wide' }, /not a length/],
+    ['noPrint', roll, { noPrint: '50 - 20' }, /from – to/],
+    ['sheetsLeft', sheets, { sheetsLeft: 'some' }, /whole number/],
+    ['length', sheets, { length: '15 mm' }, /nothing of this length/],
+  ] as const)('names what is wrong with %s', (field, record, typed, sentence) => {
+    const found = read({ ...record, name: 'Film' }, typed);
+    expect(found.ok ? '' : found.problem[field]).toMatch(sentence);
+    expect(found.ok ? [] : Object.keys(found.problem)).toEqual([field]);
   });
 
-  it('in millimetres loses nothing at all', () => {
-    expect(readForm(formOf(film, metric), null, metric)).toEqual({ ok: true, value: fields });
-  });
-
-  it.each([
-    ['width', { width: '9 mm' }, /leave nothing/],
-    ['lengthLeft', { lengthLeft: '15 mm' }, /need more than is left/],
-    ['spanMax', { spanMax: '12' }, /longer than/],
-    ['price', { price: '-1' }, /below zero/],
-    ['gap', { gap: 'wide' }, /not a length/],
-    ['name', { name: ' ' }, /needs a name/],
-    ['noPrint', { noPrint: '50 - 20' }, /from – to/],
-    ['sheetsLeft', { kind: 'sheets', sheetsLeft: 'some' }, /whole number/],
-    ['length', { kind: 'sheets', length: '15 mm' }, /nothing of this length/],
-  ] as const)('names what is wrong with %s', (field, change, sentence) => {
-    const read = readForm({ ...formOf(film, metric), ...change }, null, metric);
-    expect(read.ok ? '' : read.problem[field]).toMatch(sentence);
-  });
-
-  it('reads no-print stretches and a stack of sheets', () => {
-    const roll = readForm({ ...formOf(film, metric), noPrint: '1200 – 1260; 3 m to 3.05 m' }, null, metric);
-    expect(roll).toMatchObject({
+  it('reads no-print stretches, an even gap, and how many sheets there are', () => {
+    expect(read(roll, { noPrint: '1200 – 1260; 3 m to 3.05 m', gap: '0.197' }, inches)).toMatchObject({
       ok: true,
-      value: {
-        noPrint: [
-          { from: 1_200_000, to: 1_260_000 },
-          { from: 3_000_000, to: 3_050_000 },
-        ],
-      },
+      value: { noPrint: [{}, { from: 3_000_000, to: 3_050_000 }], gap: 5004 },
     });
-    const sheets = readForm(
-      { ...formOf(film, metric), kind: 'sheets', length: '483', sheetsLeft: '25' },
-      null,
-      metric,
-    );
-    expect(sheets).toMatchObject({ ok: true, value: { kind: 'sheets', length: 483_000, sheetsLeft: 25 } });
+    expect(read({ ...sheets, name: 'Film' }, { length: '483', sheetsLeft: '25' })).toMatchObject({
+      ok: true,
+      value: { kind: 'sheets', length: 483_000, sheetsLeft: 25 },
+    });
   });
 
   it('takes an empty longest span for a roll that is not cut', () => {
-    const read = readForm(
-      { ...formOf({ ...film, spanMax: fromMm(400) }, metric), spanMax: '' },
-      null,
-      metric,
-    );
-    expect(read).toMatchObject({ ok: true, value: { spanMax: null } });
+    expect(read({ ...roll, spanMax: fromMm(400) }, { spanMax: '' })).toMatchObject({
+      ok: true,
+      value: { spanMax: null },
+    });
+  });
+
+  it('asks for the name of new film, and for the price of new sheets', () => {
+    const found = (kind: 'roll' | 'sheets') => {
+      const { record, typed } = newFilm(kind, roll);
+      const answer = read(record, typed);
+      return answer.ok ? [] : Object.keys(answer.problem).sort();
+    };
+    expect(found('roll')).toEqual(['name']);
+    expect(found('sheets')).toEqual(['name', 'sheetPrice']);
   });
 });
 

@@ -1,43 +1,31 @@
 import { describe, expect, it } from 'vitest';
-import * as alternatives from '../../app/costs/alternative-form';
-import * as costs from '../../app/costs/costs-form';
-import * as prices from '../../app/pricing/prices-form';
-import { startingCosts, startingRates } from '../../src/costing';
+import { alternativeEntry, alternativeTable, ofKind } from '../../app/costs/alternative-form';
+import { type CostField, costsTable, overheadOf, startingEntry } from '../../app/costs/costs-form';
+import { type FormTable, readForm, type Typed } from '../../app/parts/fields/form';
+import { pricesTable, taxOf } from '../../app/pricing/prices-form';
+import { en } from '../../app/words/en';
+import type { Ways } from '../../app/words/format';
 import type { Settings } from '../../src/model';
 import { startingPricing } from '../../src/pricing';
 import { asMinor, fromMm, fromUnit } from '../../src/units';
 
-const metric = { unit: 'mm', currency: 'USD', locale: 'en-GB' } as const;
-const inches = { unit: 'in', currency: 'USD', locale: 'en-US' } as const;
-const spanish = { unit: 'mm', currency: 'EUR', locale: 'es' } as const;
-const shop: Pick<Settings, 'pricing' | 'letterhead'> = {
-  pricing: startingPricing('USD'),
-  letterhead: { name: 'Barn', address: '2 Mill Lane' },
-};
+const metric: Ways = { unit: 'mm', currency: 'USD', locale: 'en-GB' };
+const inches: Ways = { unit: 'in', currency: 'USD', locale: 'en-US' };
+
+const reading =
+  <Whole, Name extends string>(table: FormTable<Whole, Name>) =>
+  (record: Whole, typed: Typed<Name>, ways: Ways = metric) =>
+    readForm(table, { record, typed }, { ...ways, words: en });
 
 describe('costs as typed', () => {
-  const form = costs.startingForm(metric);
-  const known = { costs: startingCosts('USD'), rates: startingRates };
-
-  it.each([metric, spanish])('are read as they were shown: %j', (ways) => {
-    const own = startingCosts(ways.currency);
-    expect(
-      costs.readForm(costs.formOf(own, startingRates, ways), { costs: own, rates: startingRates }, ways),
-    ).toEqual({
-      ok: true,
-      value: { costs: own, rates: startingRates },
-    });
-  });
+  const known = startingEntry('USD').record;
+  const read = reading<typeof known, CostField>(costsTable);
 
   it('are told by the fluid ounce and the pound where lengths are in inches', () => {
-    const read = costs.readForm(
-      { ...costs.startingForm(inches), whiteInk: '5', powder: '16' },
-      known,
-      inches,
-    );
+    const found = read(known, { whiteInk: '5', powder: '16' }, inches);
     // $5 / 29.573 529 562 5 ml and $16 / 453.592 37 g: NIST SP 811, appendix B.
-    expect(read.ok && read.value.costs.whiteInk).toBeCloseTo(16_907_011, -2);
-    expect(read.ok && read.value.costs.powder).toBe(3_527_396);
+    expect(found.ok && found.value.costs.whiteInk).toBeCloseTo(16_907_011, -2);
+    expect(found.ok && found.value.costs.powder).toBe(3_527_396);
   });
 
   it.each([
@@ -54,18 +42,15 @@ describe('costs as typed', () => {
     ['day', '-1 ml', /below zero/],
     ['blanks', 'Tee', /no price at its end/],
   ] as const)('%s of %j is answered', (field, typed, sentence) => {
-    const read = costs.readForm({ ...form, [field]: typed }, known, metric);
-    expect(read.ok ? '' : read.problem[field]).toMatch(sentence);
-    expect(read.ok ? [] : Object.keys(read.problem)).toEqual([field]);
+    const found = read(known, { [field]: typed });
+    expect(found.ok ? '' : found.problem[field]).toMatch(sentence);
+    expect(found.ok ? [] : Object.keys(found.problem)).toEqual([field]);
   });
 
   it('leave out what is empty, and list garments by style', () => {
-    const read = costs.readForm(
-      { ...form, energy: ' ', blank: '', blanks: 'Tee, navy 3.90\nHoodie: 18' },
-      known,
-      metric,
-    );
-    expect(read.ok && read.value.costs).toMatchObject({
+    const typed = { energy: ' ', blank: '', blanks: 'Tee, navy 3.90\nHoodie: 18' };
+    const found = read(known, typed);
+    expect(found.ok && found.value.costs).toMatchObject({
       energy: null,
       blank: null,
       blanks: [
@@ -74,14 +59,27 @@ describe('costs as typed', () => {
       ],
     });
   });
+
+  it('keep what was typed for one way to reckon overhead while another is chosen', () => {
+    const { costs } = known;
+    const share = { ...known, costs: { ...costs, overhead: overheadOf('share', costs.overhead) } };
+    const typed = { overheadShare: '12', overheadRate: '7' };
+    const asShare = read(share, typed);
+    expect(asShare.ok && asShare.value.costs.overhead).toEqual({ kind: 'share', share: 0.12 });
+    const asHour = read(known, typed);
+    expect(asHour.ok && asHour.value.costs.overhead).toEqual({ kind: 'hour', rate: 700_000 });
+    expect(overheadOf('hour', costs.overhead)).toBe(costs.overhead);
+  });
 });
 
 describe('prices as typed', () => {
-  const form = prices.formOf(shop, metric);
-
-  it('are read as they were shown', () => {
-    expect(prices.readForm(form, shop, metric)).toEqual({ ok: true, value: shop });
+  type Shop = Pick<Settings, 'pricing' | 'letterhead'>;
+  const letterhead = { name: 'Barn', address: '2 Mill Lane' };
+  const shop = (fields: Partial<Settings['pricing']> = {}): Shop => ({
+    pricing: { ...startingPricing('USD'), aim: { kind: 'margin', share: 0.5 }, ...fields },
+    letterhead,
   });
+  const read = reading(pricesTable);
 
   it.each([
     ['aimShare', '100', /stays below 100%/],
@@ -91,32 +89,46 @@ describe('prices as typed', () => {
     ['validDays', '0', /from 1 to 365/],
     ['minimum', '-1', /below zero/],
   ] as const)('%s of %j is answered', (field, typed, sentence) => {
-    const read = prices.readForm({ ...form, [field]: typed }, shop, metric);
-    expect(read.ok ? '' : read.problem[field]).toMatch(sentence);
+    const found = read(shop(), { [field]: typed });
+    expect(found.ok ? '' : found.problem[field]).toMatch(sentence);
   });
 
   it('are not nothing where prints are sold by them', () => {
-    const read = prices.readForm({ ...form, by: 'placement', placement: '0' }, shop, metric);
-    expect(read.ok ? '' : read.problem.placement).toMatch(/given away/);
+    const found = read(shop({ by: 'placement' }), { placement: '0' });
+    expect(found.ok ? '' : found.problem.placement).toMatch(/given away/);
+    expect(read(shop({ by: 'cost' }), { placement: '0' }).ok).toBe(true);
   });
 
   it('take a markup of more than all, and breaks in any order', () => {
-    const typed = { ...form, aim: 'markup' as const, aimShare: '250', breaks: '48: 10%; 24: 5,5' };
-    const read = prices.readForm(typed, shop, metric);
-    expect(read.ok && read.value.pricing.aim).toEqual({ kind: 'markup', share: 2.5 });
-    expect(read.ok && read.value.pricing.breaks).toEqual([
+    const typed = { aimShare: '250', breaks: '48: 10%; 24: 5,5' };
+    const found = read(shop({ aim: { kind: 'markup', share: 1 } }), typed);
+    expect(found.ok && found.value.pricing.aim).toEqual({ kind: 'markup', share: 2.5 });
+    expect(found.ok && found.value.pricing.breaks).toEqual([
       { from: 24, off: 0.055 },
       { from: 48, off: 0.1 },
     ]);
   });
+
+  it('ask again when a markup becomes a margin that cannot be', () => {
+    const found = read(shop({ aim: { kind: 'margin', share: 1.5 } }), {});
+    expect(found.ok ? '' : found.problem.aimShare).toMatch(/stays below 100%/);
+  });
+
+  it('have a tax back that was chosen away', () => {
+    const tax = { name: 'VAT', share: 1 / 3, kind: 'included' } as const;
+    expect(taxOf('none', tax)).toBeNull();
+    expect(taxOf('on-top', tax)).toEqual({ ...tax, kind: 'on-top' });
+  });
 });
 
 describe('a way to buy as typed', () => {
-  const form = alternatives.emptyForm(metric);
+  const { record, typed } = alternativeEntry(null, () => 'x', metric);
+  const read = reading(alternativeTable);
+  const good = { ...typed, name: 'Town', price: '22', shipping: '12' };
 
   it('is read by its kind', () => {
-    const named = { ...form, name: 'Town', price: '22', shipping: '12' };
-    expect(alternatives.readForm(named, null, 'x', metric)).toEqual({
+    const bought = read(record, good);
+    expect(bought).toEqual({
       ok: true,
       value: {
         id: 'x',
@@ -128,10 +140,18 @@ describe('a way to buy as typed', () => {
         days: 3,
       },
     });
-    const decorated = { ...named, kind: 'decorated' as const, setUp: '20', colours: '2' };
-    const read = alternatives.readForm(decorated, null, 'x', metric);
-    expect(read.ok && read.value).toMatchObject({ kind: 'decorated', setUp: 2000, colours: 2, price: 2200 });
-    expect(read.ok && alternatives.formOf(read.value, metric)).toMatchObject({ setUp: '20', colours: '2' });
+    const decorated = read(ofKind('decorated', record, metric), { ...good, setUp: '20', colours: '2' });
+    expect(decorated.ok && decorated.value).toMatchObject({ setUp: 2000, colours: 2, price: 2200 });
+  });
+
+  it('keeps its figure when it becomes of another kind, and asks for what that has besides', () => {
+    const bought = read(record, good);
+    if (!bought.ok) throw new Error('not read');
+    const entry = alternativeEntry(bought.value, () => 'y', metric);
+    const other = read(ofKind('decorated', entry.record, metric), entry.typed);
+    expect(other.ok ? [] : Object.keys(other.problem)).toEqual(['setUp']);
+    expect(ofKind('piece', entry.record, metric)).toMatchObject({ id: 'x', name: 'Town', price: 2200 });
+    expect(ofKind('length', entry.record, metric)).toBe(entry.record);
   });
 
   it.each([
@@ -144,15 +164,14 @@ describe('a way to buy as typed', () => {
     ['per', 'a roll', /not a length/],
     ['days', '-2', /whole number of days/],
     ['name', ' ', /Give it a name/],
-  ] as const)('%s of %j is answered, and nothing else is', (field, typed, sentence) => {
-    const good = { ...form, name: 'Town', price: '22', shipping: '12' };
-    const read = alternatives.readForm({ ...good, [field]: typed }, null, 'x', metric);
-    expect(read.ok ? '' : read.problem[field]).toMatch(sentence);
-    expect(read.ok ? [] : Object.keys(read.problem)).toEqual([field]);
+  ] as const)('%s of %j is answered, and nothing else is', (field, text, sentence) => {
+    const found = read(record, { ...good, [field]: text });
+    expect(found.ok ? '' : found.problem[field]).toMatch(sentence);
+    expect(found.ok ? [] : Object.keys(found.problem)).toEqual([field]);
   });
 
   it('needs a name, a price and days', () => {
-    const read = alternatives.readForm({ ...form, days: 'soon' }, null, 'x', metric);
-    expect(read.ok ? [] : Object.keys(read.problem).sort()).toEqual(['days', 'name', 'price']);
+    const found = read(record, { ...typed, days: 'soon' });
+    expect(found.ok ? [] : Object.keys(found.problem).sort()).toEqual(['days', 'name', 'price']);
   });
 });

@@ -121,11 +121,13 @@ export const dayAndTime = (instant: string, { locale }: Ways): string =>
     minute: '2-digit',
   }).format(new Date(instant));
 
+/** A number as it is typed back into a field: without grouping, with so many decimals at most. */
+export const typedNumber = (value: number, locale: string, most: number): string =>
+  formatOf(locale, { maximumFractionDigits: most, useGrouping: false }).format(value);
+
 /** A size as it is typed back into a field, in a unit of the reader. */
 export const typedLength = (length: Micrometres, { unit, locale }: Ways): string =>
-  new Intl.NumberFormat(locale, { maximumFractionDigits: unit === 'mm' ? 2 : 3, useGrouping: false }).format(
-    toUnit(length, unit),
-  );
+  typedNumber(toUnit(length, unit), locale, unit === 'mm' ? 2 : 3);
 
 /** `ink, powder and film` */
 export const listed = (names: readonly string[], { locale }: Pick<Ways, 'locale'>): string =>
