@@ -31,7 +31,7 @@ export function CostSheetDialog({ id }: { id: string }) {
   const { costSheet: words } = useWords();
   const laid = useShop(({ book }) => {
     const run = book.run[id];
-    return run ? layRunOnce(book, run) : null;
+    return run ? layRun(book, run) : null;
   });
   if (!laid) return null;
   return (
@@ -54,14 +54,6 @@ export function CostSheetDialog({ id }: { id: string }) {
       </div>
     </Window>
   );
-}
-
-let last: { book: object; run: object; laid: LaidRun | null } | null = null;
-
-/** The same layout for the same book, so that nothing is drawn anew that did not change. */
-function layRunOnce(...[book, run]: Parameters<typeof layRun>): LaidRun | null {
-  if (last?.book !== book || last.run !== run) last = { book, run, laid: layRun(book, run) };
-  return last.laid;
 }
 
 function Sheet({ run }: { run: LaidRun }) {

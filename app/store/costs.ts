@@ -58,9 +58,8 @@ function priced(book: Book, id: string, chosen: string | null): PricedOrder | nu
   const settings = settingsOrFirst(book);
   const film = runOf(book, chosen)?.film ?? null;
   const ofRun = (run: LaidRun, inBook: Book) => {
-    // Orders of one run share its costs; the same run is laid out anew for each of them.
-    const same = [...runs.keys()].find((other) => other.id === run.id);
-    const found = same && runs.get(same);
+    // Orders of one run share its costs.
+    const found = runs.get(run);
     if (found) return found;
     const made = runCosts(inBook, run, settings, printed);
     runs.set(run, made);

@@ -1,6 +1,6 @@
 import type { Tick } from '../model';
+import type { Work } from './jobs';
 import type { Task } from './schedule';
-import type { Work } from './work';
 
 /** When what was ticked last was ticked, by its subject; what was taken back is not in it. */
 export function ticked(ticks: Iterable<Pick<Tick, 'subject' | 'done' | 'at' | 'id'>>): Map<string, string> {

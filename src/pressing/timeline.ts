@@ -1,5 +1,5 @@
+import type { Job, JobKind, Work, Worker } from './jobs';
 import type { Schedule, ScheduleBound } from './schedule';
-import type { Job, JobKind, Work, Worker } from './work';
 
 /** A job with its times, in seconds from the start. */
 export interface Entry {

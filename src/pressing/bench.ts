@@ -1,0 +1,46 @@
+import type { LaidCopy, LaidRun } from '../layout';
+import type { RunView, Station } from '../model';
+import type { Span } from '../packing';
+import type { Job, Worker } from './jobs';
+import type { Chain, Due, Task, Use } from './schedule';
+
+/** Where the tasks of a run are put down, each with the job that it is. */
+export class Builder {
+  readonly tasks: Task[] = [];
+  readonly jobs: Job[] = [];
+  readonly chains: Chain[] = [];
+  readonly dues: Due[] = [];
+
+  add(
+    job: Pick<Job, 'key' | 'kind'> & Partial<Job>,
+    task: { duration: number; uses: readonly Use[]; after: readonly (number | null)[]; lag?: number },
+  ): number {
+    const { duration, uses, after, lag = 0 } = task;
+    const before = [...new Set(after)].filter((index) => index !== null);
+    this.tasks.push({
+      duration,
+      uses: uses.filter(({ from, to }) => to > from),
+      after: before.map((index) => ({ task: index, lag })),
+      fixed: null,
+    });
+    this.jobs.push({ spans: [], order: null, transfers: [], copies: [], parts: [], fabric: null, ...job });
+    return this.tasks.length - 1;
+  }
+}
+
+/** A whole degree is the step of a press's setting. */
+export const degrees = (temperature: number): number => Math.round(temperature / 10);
+
+/** What the work of a run is made from, and what it is put down in. */
+export interface Bench {
+  readonly view: RunView;
+  readonly station: Station;
+  readonly film: LaidRun['film'];
+  readonly spans: readonly Span[];
+  readonly bySpan: readonly (readonly LaidCopy[])[];
+  /** What is ticked while each span is cut apart. */
+  readonly cutParts: readonly (readonly string[])[];
+  readonly isPressed: (copy: LaidCopy) => boolean;
+  readonly build: Builder;
+  readonly use: (worker: Worker, from: number, to: number, setting?: number) => Use;
+}

@@ -1,0 +1,52 @@
+import type { LaidCopy } from '../layout';
+import type { Fabric, Id, Order } from '../model';
+import type { Span } from '../packing';
+import type { Micrometres } from '../units';
+import type { ScheduleProblem } from './schedule';
+
+/** What is done to a run from the printer to the bag. `again` is the second press, or the peeling of cold film before it. */
+export type JobKind =
+  | 'ready'
+  | 'print'
+  | 'cut-off'
+  | 'powder'
+  | 'cure'
+  | 'line'
+  | 'apart'
+  | 'press'
+  | 'again'
+  | 'pack';
+
+/** One task of the bench, as a person would name it. */
+export interface Job {
+  /** Stays the same while the run is locked: what is ticked names it. */
+  readonly key: string;
+  readonly kind: JobKind;
+  /** Spans of the film, from 0. */
+  readonly spans: readonly number[];
+  readonly order: Pick<Order, 'id' | 'code' | 'name' | 'tint'> | null;
+  /** Those that are pressed at once; none for what is not pressed. */
+  readonly transfers: readonly LaidCopy['transfer'][];
+  readonly copies: readonly Id<'copy'>[];
+  /** What is ticked one by one on the way: when all of it is, the job is done. */
+  readonly parts: readonly string[];
+  readonly fabric: Fabric | null;
+}
+
+/** What does the work; the press cures as well, where nothing else does. */
+export type Worker = 'printer' | 'hands' | 'press' | 'oven';
+
+/** A day at the bench: the schedule's problem, and what its tasks and resources are. */
+export interface Work {
+  readonly problem: ScheduleProblem;
+  /** As long as the problem's tasks, in the same order. */
+  readonly jobs: readonly Job[];
+  readonly workers: readonly Worker[];
+  readonly spans: readonly Span[];
+  /** Spans larger than what they are cured on, and transfers larger than the press. */
+  readonly tooLarge: readonly TooLarge[];
+}
+
+export type TooLarge =
+  | { readonly kind: 'span'; readonly span: number; readonly length: Micrometres }
+  | { readonly kind: 'transfer'; readonly transfer: LaidCopy['transfer']; readonly order: Job['order'] };
