@@ -26,7 +26,7 @@ export function shapeOf(
   const margins = marginsOf(film);
   if (film.kind === 'sheets') {
     return {
-      film: { kind: 'sheet', width, length: film.length, sheetLimit: film.sheetsLeft },
+      film: { kind: 'sheet', width, length: film.length, sheetLimit: film.sheetsLeft, printed: 0 },
       margins,
       gap,
       cutting,

@@ -3,13 +3,14 @@ import { knifeLines } from './knife-lines';
 import type { Layout } from './layout';
 import type { Placement, Plan, Problem, Unplaced } from './problem';
 import type { Rect } from './rules';
-import { type Strip, tooLarge } from './strip';
+import { isEmpty, type Strip, tooLarge } from './strip';
 
 /** The bins of a layout in the order in which they are printed: of spans the first keeps its place, and the
  * shortest comes last, unless copies that lie together would part. */
-function binOrder({ tops }: Layout, { bins, pins, together }: Strip): number[] {
+function binOrder({ tops }: Layout, strip: Strip): number[] {
+  const { bins, together } = strip;
   const order = [...tops.keys()];
-  if (pins.length > 0 || bins.kind === 'strip' || together.kind !== 'any') return order;
+  if (!isEmpty(strip) || bins.kind === 'strip' || together.kind !== 'any') return order;
   const kept = bins.kind === 'spans' ? 1 : 0;
   const shorter = (a: number, b: number) => (tops[b] ?? 0) - (tops[a] ?? 0) || a - b;
   return [...order.slice(0, kept), ...order.slice(kept).sort(shorter)];
@@ -41,7 +42,7 @@ export function placementsOf(layout: Layout, strip: Strip, { margins }: Problem)
   });
 }
 
-export function rectOf({ pieces }: Problem, { piece, x, y, turned }: Placement): Rect | null {
+function rectOf({ pieces }: Problem, { piece, x, y, turned }: Placement): Rect | null {
   const own = pieces[piece];
   if (!own) return null;
   return turned

@@ -63,9 +63,34 @@ export const cutTree = (copies: readonly Rect[]): CutTree | null =>
     false,
   );
 
-/** How often the direction of the cuts changes on the way to the copy that is parted last, and one for the first direction. */
-export const cutStages = (tree: CutTree): number =>
-  tree.kind === 'copy' ? 0 : 1 + Math.max(...tree.parts.map(cutStages));
+/** Across the film, along it, and across again. */
+export const STAGES = 3;
+
+/**
+ * What cuts from edge to edge do not part, first across the film, then along it, and on in turns.
+ * @param stages how many directions of cuts there are
+ * @returns groups of two copies or more, by index, that stay together; none, if every copy is parted from all others
+ */
+export function unparted(copies: readonly Rect[], stages = Number.POSITIVE_INFINITY): number[][] {
+  const found: number[][] = [];
+  const part = (group: readonly Indexed[], axis: 'across' | 'along', left: number, stuck: boolean): void => {
+    if (group.length < 2) return;
+    const { groups } = left > 0 ? parted(group, axis) : { groups: [group] };
+    if (groups.length === 1 && (stuck || left <= 1)) found.push(group.map(({ index }) => index));
+    else {
+      for (const each of groups) {
+        part(each, axis === 'across' ? 'along' : 'across', left - 1, groups.length === 1);
+      }
+    }
+  };
+  part(
+    copies.map((copy, index) => ({ ...copy, index })),
+    'across',
+    stages,
+    false,
+  );
+  return found;
+}
 
 /** How many cuts a tree takes. */
 export const cutCount = (tree: CutTree): number =>

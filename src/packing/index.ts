@@ -1,5 +1,6 @@
 export { leastFilm } from './bounds';
 export { type CutTree, cutCount, cutTree } from './cut-tree';
+export { type Fault, type Lying, layoutFaults } from './faults';
 export { tooLargeFor } from './fit';
 export { knifeLines } from './knife-lines';
 export { createPlanner, type Planner } from './planner';

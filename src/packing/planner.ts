@@ -1,8 +1,7 @@
 import { type Micrometres, seededRandom } from '../units';
-import { assemble, placementsOf, rectOf } from './assemble';
+import { assemble, placementsOf } from './assemble';
 import { leastFilm, leastOnLastSheet } from './bounds';
 import type { Limits } from './build';
-import { cutStages, cutTree } from './cut-tree';
 import type { Placement, Plan, Problem } from './problem';
 import { type Idea, Search } from './search';
 import { type Strip, stripOf, tooLarge } from './strip';
@@ -106,30 +105,7 @@ function fillUp(
     count: byRank.map((piece) => waiting[piece] ?? 0),
     turned: byRank.map(() => 0),
   });
-  const added = placementsOf(layout, strip, around);
-  return problem.cutting === 'free' ? added : keepStraight(problem, placed, added);
-}
-
-/** Across the film, along it, and across again. */
-const STAGES = 3;
-
-/** Those of the placements that leave a layout which straight cuts alone can part. */
-function keepStraight(
-  problem: Problem,
-  placed: readonly Placement[],
-  added: readonly Placement[],
-): Placement[] {
-  const kept: Placement[] = [];
-  const onSheet = (sheet: number) =>
-    [...problem.pinned, ...placed, ...kept]
-      .filter((placement) => placement.sheet === sheet)
-      .flatMap((placement) => rectOf(problem, placement) ?? []);
-  for (const placement of added) {
-    const rect = rectOf(problem, placement);
-    const tree = rect && cutTree([...onSheet(placement.sheet), rect]);
-    if (tree && (problem.cutting === 'straight' || cutStages(tree) <= STAGES)) kept.push(placement);
-  }
-  return kept;
+  return placementsOf(layout, strip, around);
 }
 
 /**

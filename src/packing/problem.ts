@@ -48,6 +48,8 @@ interface SheetShape {
   readonly length: Micrometres;
   /** How many there are; `null` for as many as it takes. */
   readonly sheetLimit: number | null;
+  /** So many of them are printed already: nothing is added to these. */
+  readonly printed: number;
 }
 
 type FilmShape = RollShape | SheetShape;

@@ -1,6 +1,7 @@
 import type { Build, Decoder, Limits, Rule, Way } from './build';
 import { ApartDecoder } from './decode-apart';
-import { AroundDecoder } from './decode-around';
+import { AroundSkylineDecoder } from './decode-around-skyline';
+import { AroundStraightDecoder } from './decode-around-straight';
 import { GuillotineDecoder } from './decode-guillotine';
 import { SkylineDecoder } from './decode-skyline';
 import { StagedDecoder } from './decode-staged';
@@ -8,7 +9,7 @@ import { Exchange } from './exchange';
 import { costOf, keep, type Layout } from './layout';
 import { copySequence, disturb, type Sequence } from './sequence';
 import { startSequences } from './starts';
-import type { Strip } from './strip';
+import { isEmpty, type Strip } from './strip';
 
 const ANY = Number.POSITIVE_INFINITY;
 
@@ -147,8 +148,7 @@ export class Search {
 
   private exchangeShare(): number {
     const { best, strip } = this;
-    if (strip.bins.kind !== 'sheets' || strip.pins.length > 0 || !best?.complete || best.tops.length < 2)
-      return 0;
+    if (strip.bins.kind !== 'sheets' || !isEmpty(strip) || !best?.complete || best.tops.length < 2) return 0;
     return best.tops.length > this.least() ? EXCHANGE_SHARE : EXCHANGE_SHARE_AT_LEAST;
   }
 
@@ -319,12 +319,14 @@ export class Search {
 }
 
 function decodersOf(strip: Strip): Decoder[] {
-  if (strip.pins.length > 0 || strip.blocks.length > 0) return [new AroundDecoder(strip)];
+  const isBare = isEmpty(strip);
+  if (!isBare && strip.cutting === 'free') return [new AroundSkylineDecoder(strip)];
   const decoders = {
     free: () => [new SkylineDecoder(strip)],
     straight: () => [new GuillotineDecoder(strip), new StagedDecoder(strip)],
     staged: () => [new StagedDecoder(strip)],
   }[strip.cutting]();
+  if (!isBare) return decoders.map((decoder) => new AroundStraightDecoder(strip, decoder));
   return strip.together.kind === 'apart'
     ? decoders.map((decoder) => new ApartDecoder(strip, decoder))
     : decoders;

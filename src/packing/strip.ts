@@ -37,6 +37,8 @@ interface Bins {
   readonly total: number;
   /** How many bins there may be. */
   readonly most: number;
+  /** Sheets that nothing is added to: they are printed. */
+  readonly printed: number;
   /** Film between two spans beyond what their copies take. */
   readonly between: number;
 }
@@ -67,16 +69,19 @@ function binsOf({ film, margins, gap }: Problem): Bins {
       other: length,
       total: endless,
       between: 0,
+      printed: film.printed,
       most: film.sheetLimit ?? endless,
     };
   }
   const total = film.lengthLimit === null ? endless : film.lengthLimit - margins.lead - margins.tail + gap;
-  if (film.spanMax === null) return { kind: 'strip', first: total, other: total, total, between: 0, most: 1 };
+  if (film.spanMax === null) {
+    return { kind: 'strip', first: total, other: total, total, printed: 0, between: 0, most: 1 };
+  }
   // A knife line lies half a gap from copies; before the first one there is the lead instead. What the
   // tail needs beyond the last span can be a blank span of its own.
   const between = Math.max(0, film.cutBlank - gap / 2);
   const first = film.spanMax - margins.lead + gap / 2;
-  return { kind: 'spans', first, other: film.spanMax - between, total, between, most: endless };
+  return { kind: 'spans', first, other: film.spanMax - between, total, printed: 0, between, most: endless };
 }
 
 /** A no-print stretch in grown coordinates: a copy reaches the gap further than it prints. */
@@ -126,6 +131,10 @@ export function stripOf(problem: Problem): Strip {
     }),
   };
 }
+
+/** Whether nothing lies on a strip, and all of it may be used. */
+export const isEmpty = ({ pins, blocks, bins }: Strip): boolean =>
+  pins.length === 0 && blocks.length === 0 && bins.printed === 0;
 
 /** Why a piece has no place anywhere on empty film; `null` if it has one. */
 export function tooLarge(strip: Strip, piece: number): Exclude<UnplacedReason, 'no-room'> | null {

@@ -64,7 +64,13 @@ export function problemOf({ film, margins, gap, spanMax, pieces }: Instance): Pr
             cutBlank: um(0),
             noPrint: [],
           }
-        : { kind: 'sheet', width: fromMm(film.width), length: fromMm(film.length), sheetLimit: null },
+        : {
+            kind: 'sheet',
+            width: fromMm(film.width),
+            length: fromMm(film.length),
+            sheetLimit: null,
+            printed: 0,
+          },
     margins: {
       left: upMm(margins.left),
       right: upMm(margins.right),

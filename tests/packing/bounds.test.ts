@@ -33,7 +33,7 @@ describe('the least film', () => {
       fc.property(tinyPieces, tinyGap, (pieces, gap) => {
         const problem: Problem = {
           ...bareRoll(1, pieces),
-          film: { kind: 'sheet', width: um(5), length: um(5), sheetLimit: null },
+          film: { kind: 'sheet', width: um(5), length: um(5), sheetLimit: null, printed: 0 },
           gap: um(gap),
         };
         expect(leastFilm(problem)).toBeLessThanOrEqual(fewestSheets(pieces, gap, 5, 5));
@@ -65,7 +65,7 @@ describe('the least film', () => {
       fc.property(tinyPieces, tinyGap, fc.integer(), (pieces, gap, seed) => {
         const problem: Problem = {
           ...bareRoll(1, pieces),
-          film: { kind: 'sheet', width: um(5), length: um(40), sheetLimit: null },
+          film: { kind: 'sheet', width: um(5), length: um(40), sheetLimit: null, printed: 0 },
           gap: um(gap),
         };
         const planner = createPlanner(problem, seed);

@@ -27,7 +27,7 @@ function cutUp(random: () => number): Piece[] {
 
 const onSheets = (pieces: readonly Piece[]): Problem => ({
   ...bareRoll(SIDE, pieces),
-  film: { kind: 'sheet', width: um(SIDE), length: um(SIDE), sheetLimit: null },
+  film: { kind: 'sheet', width: um(SIDE), length: um(SIDE), sheetLimit: null, printed: 0 },
 });
 
 describe('emptying one sheet into the others', () => {

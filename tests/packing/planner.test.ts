@@ -196,7 +196,7 @@ describe('the planner', () => {
         piece(90, 90, { count: 2, rank: 1 }),
         piece(90, 90, { count: 2, rank: 0, id: 'soon' }),
       ]),
-      film: { kind: 'sheet', width: um(100), length: um(100), sheetLimit: 3 },
+      film: { kind: 'sheet', width: um(100), length: um(100), sheetLimit: 3, printed: 0 },
     };
     const plan = planned(problem);
     expect(validatePlan(problem, plan)).toEqual([]);
@@ -207,7 +207,7 @@ describe('the planner', () => {
   it('keeps as much of the last sheet clean over its full width as can be, and then knows that it has finished', () => {
     const problem: Problem = {
       ...bareRoll(1, [piece(100, 100), piece(20, 50, { count: 6, turn: 'quarter' })]),
-      film: { kind: 'sheet', width: um(100), length: um(100), sheetLimit: null },
+      film: { kind: 'sheet', width: um(100), length: um(100), sheetLimit: null, printed: 0 },
     };
     const planner = createPlanner(problem, 1);
     // Five beside each other and one behind them would do by area alone, and leave nothing.

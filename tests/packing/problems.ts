@@ -75,6 +75,7 @@ export const anySheets: fc.Arbitrary<Problem> = fc.record({
     width: mm(165, 330),
     length: mm(180, 480),
     sheetLimit: fc.constant(null),
+    printed: fc.constant(0),
   }),
   margins,
   gap,

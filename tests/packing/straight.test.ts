@@ -12,7 +12,7 @@ import {
 } from '../../src/packing';
 import { um } from '../../src/units';
 import { squaredPlan, squaredRectangles } from './bouwkamp';
-import { anyRoll, anySheets, bareRoll, piece } from './problems';
+import { anyRoll, anySheets, bareRoll, piece, pinSome } from './problems';
 
 const rectsOf = (problem: Problem, plan: Plan, sheet = 0): Rect[] =>
   plan.placements
@@ -79,6 +79,39 @@ describe('a layout for straight cuts', () => {
       }),
       { numRuns: 60 },
     );
+  });
+
+  it('parts every copy that is laid around others, and around film that may not be used', () => {
+    fc.assert(
+      fc.property(
+        fc.oneof(anyRoll, anySheets),
+        fc.constantFrom('straight' as const, 'staged' as const),
+        fc.nat({ max: 2 }),
+        (any, cutting, printed) => {
+          const film = any.film.kind === 'sheet' ? { ...any.film, printed } : any.film;
+          const problem: Problem = { ...any, film, cutting };
+          // As copies lie that were laid out for scissors.
+          const first = createPlanner({ ...problem, cutting: 'free' }, 1).best();
+          const pinned = pinSome(problem, first, (index) => index % 3 === 0);
+          const planner = createPlanner(pinned, 1);
+          planner.step(20);
+          expect(validatePlan(pinned, planner.best())).toEqual([]);
+          if (film.kind === 'sheet') expect(planner.best().unplaced).toEqual([]);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it('fills what is free beside and between copies that stay', () => {
+    // A column beside the one that lies there, and the film behind it.
+    const problem: Problem = {
+      ...bareRoll(100, [piece(60, 50), piece(20, 25, { count: 4 })]),
+      cutting: 'staged',
+      pinned: [{ piece: 0, sheet: 0, x: um(0), y: um(0), turned: false }],
+    };
+    const pieces = problem.pieces.map((own, index) => ({ ...own, count: index === 0 ? 0 : own.count }));
+    expect(createPlanner({ ...problem, pieces }, 1).best().lengthUsed).toBe(50);
   });
 
   it('needs no more film than a rectangle that was cut up in many stages', () => {

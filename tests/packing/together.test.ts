@@ -60,7 +60,10 @@ describe('copies of one order', () => {
   it.each([
     ['a roll that is not cut', {}],
     ['spans', { film: { ...any.film, kind: 'roll', spanMax: fromMm(400), cutBlank: fromMm(12) } }],
-    ['sheets', { film: { kind: 'sheet', width: fromMm(320), length: fromMm(420), sheetLimit: null } }],
+    [
+      'sheets',
+      { film: { kind: 'sheet', width: fromMm(320), length: fromMm(420), sheetLimit: null, printed: 0 } },
+    ],
     ['straight cuts', { cutting: 'straight' }],
   ] as [string, Partial<Problem>][])(
     'have a stretch of the film to themselves when asked, on %s',

@@ -95,10 +95,94 @@ describe('the validator', () => {
     expect(validatePlan(pinned, moved(0, { x: um(6) })).map(({ code }) => code)).toContain('pinned-moved');
   });
 
+  describe('asked for straight cuts', () => {
+    // Four copies around a hole that a fifth fits into: no straight cut parts any of them.
+    const wheel: Problem = {
+      ...problem,
+      film: { ...problem.film, kind: 'roll', spanMax: null, lengthLimit: null, cutBlank: um(0), noPrint: [] },
+      margins: { left: um(0), right: um(0), lead: um(0), tail: um(0) },
+      gap: um(0),
+      pieces: [piece(60, 40, { count: 2 }), piece(40, 60, { count: 2 }), piece(20, 20)],
+    };
+    const at = (index: number, x: number, y: number) =>
+      ({ piece: index, sheet: 0, x: um(x), y: um(y), turned: false }) as const;
+    const around = [at(0, 0, 0), at(1, 60, 0), at(0, 40, 60), at(1, 0, 40)];
+    const plan: Plan = {
+      placements: [...around, at(2, 40, 40)],
+      unplaced: [],
+      lengthUsed: um(100),
+      sheetsUsed: 0,
+      spans: [],
+    };
+    const codes = (asked: Problem, of: Plan) => validatePlan(asked, of).map(({ code }) => code);
+
+    it.each([
+      ['free', []],
+      ['straight', ['not-straight']],
+      ['staged', ['not-staged']],
+    ] as const)('of a layout around a hole, cut %s, tells %j', (cutting, expected) => {
+      expect(codes({ ...wheel, cutting }, plan)).toEqual(expected);
+    });
+
+    it('lets pinned copies lie as they lie, and nothing among them', () => {
+      const pieces = wheel.pieces.map((own, index) => ({ ...own, count: index === 2 ? 1 : 0 }));
+      const pinned: Problem = { ...wheel, cutting: 'straight', pieces, pinned: around };
+      expect(codes(pinned, plan)).toEqual(['not-straight']);
+      const behind = { ...plan, placements: [...around, at(2, 40, 100)], lengthUsed: um(120) };
+      expect(codes(pinned, behind)).toEqual([]);
+    });
+
+    it.each([
+      // Across at 10, along at 10, across at 10 of the rest.
+      [3, []],
+      // And along once more.
+      [4, ['not-staged']],
+    ] as const)('in stages, of a layout that takes %d directions of cuts tells %j', (stages, expected) => {
+      const copies = [
+        [100, 10, 0, 0],
+        [10, 50, 0, 10],
+        [90, 10, 10, 10],
+        ...(stages === 4
+          ? [
+              [10, 40, 10, 20],
+              [80, 40, 20, 20],
+            ]
+          : [[90, 40, 10, 20]]),
+      ] as const;
+      const asked: Problem = {
+        ...wheel,
+        cutting: 'staged',
+        pieces: copies.map(([width, length]) => piece(width, length)),
+      };
+      const placements = copies.map(([, , x, y], index) => at(index, x, y));
+      const own = { ...plan, placements, lengthUsed: um(60) };
+      expect(codes(asked, own)).toEqual(expected);
+      expect(codes({ ...asked, cutting: 'straight' }, own)).toEqual([]);
+    });
+  });
+
+  it('finds a copy on a sheet that is printed, or that there is not', () => {
+    const sheets: Problem = {
+      ...problem,
+      film: { kind: 'sheet', width: um(100), length: um(200), sheetLimit: 3, printed: 1 },
+      pieces: [piece(40, 80)],
+    };
+    const on = (sheet: number): Plan => ({
+      ...good,
+      placements: good.placements.slice(0, 1).map((own) => ({ ...own, sheet })),
+      lengthUsed: um(0),
+      sheetsUsed: sheet + 1,
+      spans: [],
+    });
+    expect(validatePlan(sheets, on(0))).toMatchObject([{ code: 'edge', problem: 'no-print' }]);
+    expect(validatePlan(sheets, on(1))).toEqual([]);
+    expect(validatePlan(sheets, on(3))).toMatchObject([{ code: 'edge', problem: 'past-end' }, {}]);
+  });
+
   it('finds sheets that are left out', () => {
     const sheets: Problem = {
       ...problem,
-      film: { kind: 'sheet', width: um(100), length: um(200), sheetLimit: null },
+      film: { kind: 'sheet', width: um(100), length: um(200), sheetLimit: null, printed: 0 },
       pieces: [piece(40, 80)],
     };
     const plan: Plan = {

@@ -1,0 +1,137 @@
+import { STAGES, unparted } from './cut-tree';
+import type { Problem, Span } from './problem';
+import { edgeProblems, type Ground, type PlacementProblem, type Rect, tooClose } from './rules';
+
+/** A copy as it lies. */
+export interface Lying extends Rect {
+  /** 0 on a roll. */
+  readonly sheet: number;
+  readonly turned: boolean;
+  readonly mayTurn: boolean;
+  /** Copies with the same are of one order. */
+  readonly order: string | number;
+  /** It lies as it lies: of what is wrong with such copies alone nothing is told. */
+  readonly fixed: boolean;
+}
+
+/** What is wrong with a layout; copies are named by their index. */
+export type Fault =
+  | { readonly code: 'turned-but-fixed' | 'cut-by-knife'; readonly copy: number }
+  | { readonly code: 'edge'; readonly copy: number; readonly problem: PlacementProblem['code'] }
+  | { readonly code: 'too-close' | 'not-apart'; readonly copies: readonly [number, number] }
+  | { readonly code: 'not-straight' | 'not-staged'; readonly copies: readonly number[] };
+
+/** What of a problem a layout is held against. */
+export type Shape = Pick<Problem, 'film' | 'margins' | 'gap' | 'cutting' | 'together'>;
+
+interface Indexed extends Lying {
+  readonly index: number;
+}
+
+function groundOf({ film, margins, gap }: Shape): Ground {
+  const { width } = film;
+  return film.kind === 'roll'
+    ? { width, end: film.lengthLimit, margins, gap, noPrint: film.noPrint }
+    : { width, end: film.length, margins, gap, noPrint: [] };
+}
+
+function* ownFaults(shape: Shape, copies: readonly Indexed[]): Generator<Fault> {
+  const ground = groundOf(shape);
+  const { film } = shape;
+  for (const copy of copies) {
+    if (copy.fixed) continue;
+    const { index } = copy;
+    if (copy.turned && !copy.mayTurn) yield { code: 'turned-but-fixed', copy: index };
+    for (const { code: problem } of edgeProblems(ground, copy)) yield { code: 'edge', copy: index, problem };
+    if (film.kind === 'roll') continue;
+    if (copy.sheet < film.printed) yield { code: 'edge', copy: index, problem: 'no-print' };
+    if (film.sheetLimit !== null && copy.sheet >= film.sheetLimit) {
+      yield { code: 'edge', copy: index, problem: 'past-end' };
+    }
+  }
+}
+
+/** The pairs that are closer than the gap, by a sweep along each film. */
+function* closePairs({ gap }: Shape, copies: readonly Indexed[]): Generator<Fault> {
+  const sorted = copies.toSorted((a, b) => a.sheet - b.sheet || a.y - b.y);
+  let active: Indexed[] = [];
+  for (const copy of sorted) {
+    active = active.filter((other) => other.sheet === copy.sheet && copy.y < other.y + other.length + gap);
+    for (const other of active) {
+      if (!(copy.fixed && other.fixed) && tooClose(copy, other, gap)) {
+        yield { code: 'too-close', copies: [other.index, copy.index] };
+      }
+    }
+    active.push(copy);
+  }
+}
+
+function* knifeFaults(
+  { film, gap }: Shape,
+  copies: readonly Indexed[],
+  spans: readonly Span[],
+): Generator<Fault> {
+  if (film.kind !== 'roll' || film.spanMax === null) return;
+  const lines = spans.slice(0, -1).map((span) => span.to);
+  const after = Math.max(gap / 2, film.cutBlank);
+  for (const { index, y, length } of copies) {
+    if (lines.some((line) => line > y - after && line < y + length + gap / 2)) {
+      yield { code: 'cut-by-knife', copy: index };
+    }
+  }
+}
+
+/** Copies that edge-to-edge cuts do not part, each sheet by itself. */
+function* cutFaults({ cutting }: Shape, copies: readonly Indexed[]): Generator<Fault> {
+  if (cutting === 'free') return;
+  const code = cutting === 'staged' ? 'not-staged' : 'not-straight';
+  const bySheet = new Map<number, Indexed[]>();
+  for (const copy of copies) {
+    const own = bySheet.get(copy.sheet);
+    if (own) own.push(copy);
+    else bySheet.set(copy.sheet, [copy]);
+  }
+  for (const own of bySheet.values()) {
+    for (const group of unparted(own, cutting === 'staged' ? STAGES : undefined)) {
+      const stuck = group.flatMap((at) => own[at] ?? []);
+      if (stuck.some(({ fixed }) => !fixed)) yield { code, copies: stuck.map(({ index }) => index) };
+    }
+  }
+}
+
+/** Orders whose stretches of a film, from first copy to last, overlap; told by a copy of each. */
+function* mixedOrders({ together }: Shape, copies: readonly Indexed[]): Generator<Fault> {
+  if (together.kind !== 'apart') return;
+  const stretches = new Map<string, { sheet: number; from: number; to: number; copy: number }>();
+  for (const { index, sheet, y, length, order, fixed } of copies) {
+    if (fixed) continue;
+    const key = `${sheet} ${order}`;
+    const stretch = stretches.get(key) ?? { sheet, from: y, to: y + length, copy: index };
+    const [from, to] = [Math.min(stretch.from, y), Math.max(stretch.to, y + length)];
+    stretches.set(key, { ...stretch, from, to });
+  }
+  const sorted = [...stretches.values()].sort((a, b) => a.sheet - b.sheet || a.from - b.from);
+  let reached = sorted[0];
+  for (const stretch of sorted.slice(1)) {
+    if (reached?.sheet === stretch.sheet && stretch.from < reached.to) {
+      yield { code: 'not-apart', copies: [reached.copy, stretch.copy] };
+    }
+    if (reached?.sheet !== stretch.sheet || stretch.to > reached.to) reached = stretch;
+  }
+}
+
+/**
+ * All that is wrong with copies where they lie: over an edge or a no-print stretch, too close, turned though they may not be,
+ * crossed by a knife line, parted by no straight cuts, orders not apart. Takes sweeps, so that it can follow every change.
+ * @param spans into which a roll is cut; none, if it is not
+ */
+export function layoutFaults(shape: Shape, lying: readonly Lying[], spans: readonly Span[]): Fault[] {
+  const copies = lying.map((copy, index) => ({ ...copy, index }));
+  return [
+    ...ownFaults(shape, copies),
+    ...closePairs(shape, copies),
+    ...knifeFaults(shape, copies, spans),
+    ...cutFaults(shape, copies),
+    ...mixedOrders(shape, copies),
+  ];
+}
