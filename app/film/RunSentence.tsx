@@ -1,4 +1,5 @@
 import {
+  brokenWishes,
   cleanOffcut,
   type LaidRun,
   orderStretch,
@@ -64,19 +65,30 @@ export function RunSentence({ run }: { run: LaidRun }) {
       {shown.spans === null && film.kind === 'roll' && film.spanMax !== null && (
         <p className="care small">{words.uncuttable(benchLength(film.spanMax, ways))}</p>
       )}
-      {film.cutting === 'straight' && shown.copies.length > 0 && <StraightCuts run={shown} />}
+      <Wishes run={shown} />
       {held?.refusals[0] && <p className="error small">{words.refusedShort(held.refusals[0], ways)}</p>}
     </div>
   );
 }
 
-/** How many straight cuts part the copies, or that straight cuts alone no longer do. */
-function StraightCuts({ run }: { run: LaidRun }) {
+/** What was asked for of the layout and does not hold; else, for how many straight cuts it asks. */
+function Wishes({ run }: { run: LaidRun }) {
   const { film: words } = useWords();
   const ways = useWays();
-  const cuts = straightCuts(run);
-  if (cuts === null) return <p className="care small">{words.notStraight}</p>;
-  return <p className="quiet small">{words.straightCuts(cuts, ways)}</p>;
+  const broken = brokenWishes(run);
+  const cuts = run.film.cutting === 'free' || run.copies.length === 0 ? null : straightCuts(run);
+  return (
+    <>
+      {broken.map((wish) => (
+        <p key={wish} className="care small">
+          {words.broken[wish]}
+        </p>
+      ))}
+      {cuts !== null && broken.length === 0 && (
+        <p className="quiet small">{words.straightCuts(cuts, ways)}</p>
+      )}
+    </>
+  );
 }
 
 /** What is left of the film, and what no layout can go below. */

@@ -3,6 +3,7 @@ import { edits } from '../../src/editing';
 import {
   changesLayout,
   copiesToLay,
+  mayShow,
   placesOf,
   problemAgain,
   type RunProblem,
@@ -70,6 +71,7 @@ async function look(signal: AbortSignal): Promise<void> {
     const run = laidNow();
     const saves = run && savings(run, plan);
     if (signal.aborted || !saves || validatePlan(problem.problem, plan).length > 0) return;
+    if (!mayShow(book, draft.run, placesOf(plan, problem, draft.film))) return;
     useOffers.setState({ offer: { ...draft, plan, problem, saves } });
   };
   // A worker that fails here costs nothing: the layout on the film stays as it is.

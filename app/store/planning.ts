@@ -8,12 +8,13 @@ import {
   type LeftOut,
   layRun,
   leftOut,
+  mayShow,
   placesOf,
   problemOf,
   type RunProblem,
   sheetAt,
 } from '../../src/layout';
-import { type Film, progressOf, type Run, type StoredStep } from '../../src/model';
+import { type Film, type Id, progressOf, type Run, type StoredStep } from '../../src/model';
 import { createPlanner, type Idea, type Plan, validatePlan } from '../../src/packing';
 import { planInWorkers } from '../../src/packing/browser';
 import { wordsNow } from '../words';
@@ -68,7 +69,7 @@ export function settlePlanning(): void {
 }
 
 /** The fillers on a run's film that a new layout takes off, to be placed again where they add no film. */
-function fillersOn(run: Run, keep: Keep): string[] {
+function fillersOn(run: Run, keep: Keep): Id<'copy'>[] {
   if (keep !== 'pinned') return [];
   return Object.values(useShop.getState().book.copy)
     .filter(
@@ -95,8 +96,10 @@ function placeFillers(draft: { run: Run; film: Film }): void {
   const fillers = fillersOf(draft);
   if (!waitingIn(fillers)) return;
   const plan = createPlanner(fillers.problem, SEED).best();
-  if (validatePlan(fillers.problem, plan).length > 0) return;
-  act(edits.setPlaces(draft.run.id, placesOf(plan, fillers, draft.film)));
+  const places = placesOf(plan, fillers, draft.film);
+  const isSound = validatePlan(fillers.problem, plan).length === 0;
+  if (!isSound || !mayShow(useShop.getState().book, draft.run, places)) return;
+  act(edits.setPlaces(draft.run.id, places));
 }
 
 /**
@@ -141,16 +144,16 @@ export async function layOut(keep: Keep): Promise<void> {
 
   const show = (plan: Plan): void => {
     if (stopped.signal.aborted) return;
-    if (validatePlan(runProblem.problem, plan).length > 0) {
+    const off = fillersOn(draft.run, keep);
+    const places = placesOf(plan, runProblem, draft.film);
+    const isSound = validatePlan(runProblem.problem, plan).length === 0;
+    if (!isSound || !mayShow(book, draft.run, [...off.map((id) => [id, null] as const), ...places])) {
       stopped.abort();
       notify('error', wordsNow().film.planRefused);
       return;
     }
     applying = true;
-    const done = actInstead(
-      step,
-      edits.layOut(draft.run.id, fillersOn(draft.run, keep), placesOf(plan, runProblem, draft.film)),
-    );
+    const done = actInstead(step, edits.layOut(draft.run.id, off, places));
     step = done?.step ?? step;
     applying = false;
     usePlanning.setState(({ plans }) => ({ leftOut: leftOut(plan, runProblem), plans: plans + 1 }));

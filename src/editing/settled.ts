@@ -12,8 +12,12 @@ function unsettled(book: Book): Id<'copy'>[] {
   });
 }
 
-const movesGround = (step: Step): boolean =>
-  step.redo.some(({ path }) => path[0] === 'transfer' || path[0] === 'film' || path[0] === 'run');
+/** Whether copies may lie otherwise, or on other ground. */
+const movesLayout = (before: Book, after: Book): boolean =>
+  before.copy !== after.copy ||
+  before.transfer !== after.transfer ||
+  before.film !== after.film ||
+  before.run !== after.run;
 
 /** Copies that an edit added. */
 const added = (step: Step): ReadonlySet<string> =>
@@ -67,7 +71,7 @@ export function applySettled<Result>(
     edited = shelved.book;
     step = followedBy(step, shelved.step);
   }
-  if (movesGround(step)) {
+  if (movesLayout(book, edited)) {
     takenOff = unsettled(edited);
     const settled = applyEdit(edited, (draft) => takeOff(draft, takenOff), now);
     edited = settled.book;

@@ -1,7 +1,7 @@
 import type { Film, Progress } from '../model';
 import { checkPlacement, type PlacementProblem } from '../packing';
 import { type Micrometres, um } from '../units';
-import { groundOf, sheetAt, sheetStart } from './film-shape';
+import { groundOf, sheetAt, sheetStart, sheetsPrinted } from './film-shape';
 import type { LaidCopy, LaidRun } from './laid';
 
 /** Why a copy may not lie where it is held. */
@@ -19,7 +19,10 @@ export function* placementRefusals(
 ): Generator<Refusal> {
   if (copy.turned && copy.transfer.turn === 'fixed') yield { code: 'may-not-turn' };
   const sheet = sheetAt(film, copy.y);
-  if (film.kind === 'sheets' && sheet >= film.sheetsLeft) yield { code: 'past-end' };
+  if (film.kind === 'sheets') {
+    if (sheet >= film.sheetsLeft) yield { code: 'past-end' };
+    if (sheet < sheetsPrinted(film, progress)) yield { code: 'no-print' };
+  }
   const beside = film.kind === 'sheets' ? others.filter(({ y }) => sheetAt(film, y) === sheet) : others;
   const start = sheetStart(film, sheet);
   const local = <Lying extends LaidCopy>(lying: Lying) =>

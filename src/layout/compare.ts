@@ -1,18 +1,9 @@
-import {
-  type Book,
-  type Copy,
-  draftRun,
-  type Film,
-  type Id,
-  type Order,
-  type Place,
-  type Run,
-  runCost,
-} from '../model';
+import { type Book, draftRun, type Film, type Id, type Order, type Run, runCost } from '../model';
 import { createPlanner, type Plan, type Problem } from '../packing';
 import { type Micrometres, type Minor, um } from '../units';
 import { takenOffRoll } from './figures';
 import { type LaidRun, layRun } from './laid';
+import { type Places, withPlaces } from './offered';
 import { placesOf, problemOf, type RunProblem } from './problem';
 
 /** A run as it would be on some film, to be laid out beside others; nothing of it is in the book. */
@@ -107,18 +98,10 @@ export function laidBy(
 ): {
   readonly book: Book;
   readonly laid: LaidRun | null;
-  readonly places: readonly (readonly [Id<'copy'>, Place | null])[];
+  readonly places: Places;
 } {
   const places = placesOf(plan, problem, film);
-  const placed = new Map(places);
-  const copy = mapped(book.copy, (own): Copy => {
-    const place = placed.get(own.id);
-    if (place === undefined) return own;
-    return place
-      ? { ...own, state: 'placed', run: run.id, place }
-      : { ...own, state: 'waiting', run: run.id, place };
-  });
-  const laidBook = { ...book, copy };
+  const laidBook = withPlaces(book, run, places);
   return { book: laidBook, laid: layRun(laidBook, run), places };
 }
 

@@ -17,6 +17,12 @@ const noPrintOf = (film: Extract<Film, { kind: 'roll' }>, { printedTo, spoiled }
   ...(printedTo > 0 ? [{ from: um(0), to: printedTo }] : []),
 ];
 
+/** Sheets that are printed or spoiled: nothing is added to these. */
+export const sheetsPrinted = (
+  film: Extract<Film, { kind: 'sheets' }>,
+  { printedTo }: Pick<Progress, 'printedTo'>,
+): number => Math.ceil(printedTo / film.length);
+
 /** A film as the engine sees it. */
 export function shapeOf(
   film: Film,
@@ -26,7 +32,13 @@ export function shapeOf(
   const margins = marginsOf(film);
   if (film.kind === 'sheets') {
     return {
-      film: { kind: 'sheet', width, length: film.length, sheetLimit: film.sheetsLeft, printed: 0 },
+      film: {
+        kind: 'sheet',
+        width,
+        length: film.length,
+        sheetLimit: film.sheetsLeft,
+        printed: sheetsPrinted(film, progress),
+      },
       margins,
       gap,
       cutting,

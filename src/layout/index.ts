@@ -10,9 +10,11 @@ export {
   orderAlone,
   type Trial,
 } from './compare';
+export { brokenWishes, faultsOf, holds, type Wish } from './faults';
 export { cleanOffcut, orderStretch, runFigures, takenOffRoll, wasteOver } from './figures';
 export { sheetAt, sheetStart } from './film-shape';
 export { type LaidCopy, type LaidRun, layRun, onFilm, withCopies, withSpans } from './laid';
+export { mayShow } from './offered';
 export {
   copiesToLay,
   fillerProblem,

@@ -13,7 +13,7 @@ import {
 } from '../model';
 import { knifeLines, type Span } from '../packing';
 import { type Micrometres, um } from '../units';
-import { sheetAt, sheetStart } from './film-shape';
+import { sheetAt, sheetStart, sheetsPrinted } from './film-shape';
 
 /** A copy as it lies on the film; `width` across it, `length` along it, turned or not. */
 export interface LaidCopy {
@@ -81,7 +81,10 @@ export function measureRun(
 ): Pick<LaidRun, 'lengthUsed' | 'spans'> {
   const end = furthestEnd(copies);
   if (film.kind === 'sheets') {
-    const sheets = copies.length > 0 ? Math.max(...copies.map(({ y }) => sheetAt(film, y))) + 1 : 0;
+    const sheets = copies.reduce(
+      (most, { y }) => Math.max(most, sheetAt(film, y) + 1),
+      sheetsPrinted(film, { printedTo }),
+    );
     const spans = Array.from({ length: sheets }, (_, sheet) => ({
       from: sheetStart(film, sheet),
       to: sheetStart(film, sheet + 1),

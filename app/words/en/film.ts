@@ -1,4 +1,4 @@
-import type { Refusal } from '../../../src/layout';
+import type { Refusal, Wish } from '../../../src/layout';
 import type { UnplacedReason } from '../../../src/packing';
 import { counted, type Ways, whole } from '../format';
 import { figure, opening, type SentencePart, say } from '../format/sentence';
@@ -26,8 +26,13 @@ export const film = {
   leftOfSheets: (count: number, ways: Ways) => `${counted(count, 'sheet', 'sheets', ways)} left`,
   straightCuts: (count: number, ways: Ways) =>
     `${counted(count, 'straight cut parts', 'straight cuts part', ways)} all copies`,
-  notStraight:
-    'Straight cuts alone no longer part these copies. Lay out again, or cut this film with scissors.',
+  broken: {
+    'not-straight':
+      'Straight cuts alone no longer part these copies. Lay out again, or cut this film with scissors.',
+    'not-staged':
+      'Cuts across, along and across again no longer part these copies. Lay out again, or allow any order of cuts.',
+    'not-apart': 'Orders no longer lie apart: some share a stretch of film. Lay out again to part them.',
+  } satisfies Record<Wish, string>,
   cleanOffcut: (size: string) => `${size} of the last sheet stays clean`,
   sheetFlag: (number: number) => `sheet ${number}`,
   selected: (count: number, ways: Ways) => `${copies(count, ways)} selected`,

@@ -25,8 +25,14 @@ export const film: Words['film'] = {
   leftOfSheets: (count, ways) => counted(count, 'hoja disponible', 'hojas disponibles', ways),
   straightCuts: (count, ways) =>
     `${counted(count, 'corte recto separa', 'cortes rectos separan', ways)} todas las copias`,
-  notStraight:
-    'Con cortes rectos solos ya no se separan estas copias. Distribuir otra vez, o cortar esta película con tijeras.',
+  broken: {
+    'not-straight':
+      'Con cortes rectos solos ya no se separan estas copias. Distribuir otra vez, o cortar esta película con tijeras.',
+    'not-staged':
+      'Cortando a lo ancho, a lo largo y otra vez a lo ancho ya no se separan estas copias. Distribuir otra vez, o permitir cualquier orden.',
+    'not-apart':
+      'Los pedidos ya no quedan separados: algunos comparten un tramo de película. Vuelve a colocarlos para separarlos.',
+  },
   cleanOffcut: (size) => `${size} de la última hoja quedan limpios`,
   sheetFlag: (number) => `hoja ${number}`,
   selected: (count, ways) => counted(count, 'copia seleccionada', 'copias seleccionadas', ways),

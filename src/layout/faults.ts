@@ -1,0 +1,81 @@
+import { type Fault, type Lying, layoutFaults, type PlacementProblem } from '../packing';
+import { um } from '../units';
+import { shapeOf, sheetAt, sheetStart } from './film-shape';
+import { type LaidCopy, type LaidRun, measureRun } from './laid';
+
+/** Something wrong with a run where it lies. */
+export type RunFault =
+  /** What may not be: no layout that breaks it is shown. */
+  | {
+      readonly breaks: 'rule';
+      readonly code: PlacementProblem['code'] | 'may-not-turn' | 'cut-by-knife' | 'no-knife-line';
+      /** All of them; none where no line parts the run. */
+      readonly copies: readonly LaidCopy[];
+    }
+  /** What was asked for: a hand may lay copies so, and it is said. */
+  | { readonly breaks: 'wish'; readonly code: Wish; readonly copies: readonly LaidCopy[] };
+
+/** Straight cuts in any order, in stages, and orders apart. */
+export type Wish = 'not-straight' | 'not-staged' | 'not-apart';
+
+const lyingOf = (film: LaidRun['film'], { transfer, order, y, ...copy }: LaidCopy): Lying => {
+  const sheet = sheetAt(film, y);
+  const local = um(y - sheetStart(film, sheet));
+  return { ...copy, y: local, sheet, mayTurn: transfer.turn === 'quarter', order: order.id };
+};
+
+function told(fault: Fault, run: LaidRun): RunFault {
+  const named = 'copies' in fault ? fault.copies : [fault.copy];
+  const copies = named.flatMap((index) => run.copies[index] ?? []);
+  switch (fault.code) {
+    case 'not-straight':
+    case 'not-staged':
+    case 'not-apart':
+      return { breaks: 'wish', code: fault.code, copies };
+    case 'edge':
+      return { breaks: 'rule', code: fault.problem, copies };
+    case 'turned-but-fixed':
+      return { breaks: 'rule', code: 'may-not-turn', copies };
+    default:
+      return { breaks: 'rule', code: fault.code, copies };
+  }
+}
+
+const known = new WeakMap<LaidRun, readonly RunFault[]>();
+
+/**
+ * All that is wrong with a run where it lies, as its film asks for it: gap, edges and margins, film that may not be used or is
+ * not there, knife lines, turns, straight cuts and their stages, orders apart. Copies that are printed lie as they lie: of what
+ * is wrong among them alone nothing is told. Worked out once a run.
+ */
+export function faultsOf(run: LaidRun): readonly RunFault[] {
+  let faults = known.get(run);
+  if (!faults) {
+    const { film, copies, spans } = run;
+    const lying = copies.map((copy) => lyingOf(film, copy));
+    faults = layoutFaults(shapeOf(film, run), lying, spans ?? []).map((fault) => told(fault, run));
+    if (
+      spans === null &&
+      isCuttable(
+        run,
+        copies.filter(({ fixed }) => fixed),
+      )
+    ) {
+      faults = [...faults, { breaks: 'rule', code: 'no-knife-line', copies: [] }];
+    }
+    known.set(run, faults);
+  }
+  return faults;
+}
+
+/** Whether knife lines can cut a run as its film asks, with just these copies on it. */
+export const isCuttable = (run: LaidRun, copies: readonly LaidCopy[]): boolean =>
+  measureRun(copies, run.film, run).spans !== null;
+
+/** Whether a run may be shown as it lies: it breaks wishes at most. */
+export const holds = (run: LaidRun): boolean => faultsOf(run).every(({ breaks }) => breaks === 'wish');
+
+/** What was asked for of a run's layout, and that it does not hold. */
+export const brokenWishes = (run: LaidRun): Wish[] => [
+  ...new Set(faultsOf(run).flatMap(({ breaks, code }) => (breaks === 'wish' ? [code] : []))),
+];
