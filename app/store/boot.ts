@@ -1,3 +1,4 @@
+import { checked } from '../../src/editing';
 import { artworkInUse, type Book, emptyBook } from '../../src/model';
 import {
   becomeWriter,
@@ -18,7 +19,7 @@ import { drawDemo } from './demo';
 import { firstBook } from './first-book';
 import { followLanguage, speakOf } from './language';
 import { layOut, stopPlanning } from './planning';
-import { useShop } from './shop';
+import { editContext, sayTakenOff, useShop } from './shop';
 import { select, useView } from './view';
 
 /** The book that is open, from its storage to its place among the tabs. */
@@ -108,7 +109,9 @@ function openSession(source: Source): Session {
       await speakOf(reading.book);
       if (closed) return;
       useShop.setState({ setAside: reading.setAside });
-      write(reading.book, reading.book);
+      const { book, takenOff } = checked(reading.book, editContext());
+      write(reading.book, book);
+      sayTakenOff(takenOff);
     } else if (reading.kind === 'empty') {
       write(emptyBook, firstBook(source));
       if (source === 'demo') void layOut('pinned');

@@ -60,11 +60,15 @@ export function sayDrawn(drawn: readonly Drawn[]): void {
   if (drawn.length > 0) notify('plain', wordsNow().press.shelfDrawn(drawn, { locale: localeNow() }));
 }
 
+/** Says that copies came off the film, since they cannot lie there. */
+export function sayTakenOff({ length }: Done<unknown>['takenOff']): void {
+  if (length > 0) notify('care', wordsNow().orders.takenOff(length, { locale: localeNow() }));
+}
+
 /** Holds what came of an edit, and says what followed from it. */
 function hold<Result>(done: Done<Result>): Done<Result> {
   useShop.setState({ book: done.book });
-  if (done.takenOff.length > 0)
-    notify('care', wordsNow().orders.takenOff(done.takenOff.length, { locale: localeNow() }));
+  sayTakenOff(done.takenOff);
   sayDrawn(done.drawn);
   return done;
 }
@@ -83,10 +87,13 @@ export const actInstead = <Result>(
 ): Done<Result> | null =>
   mayWrite() ? hold(replaceStep(useShop.getState().book, replaced, edit, editContext())) : null;
 
-export function undo(): void {
-  if (mayWrite()) useShop.setState(({ book }) => ({ book: undone(book, editContext()) }));
+/** Holds what undo or redo led to. */
+function go(way: typeof undone): void {
+  if (!mayWrite()) return;
+  const { book, takenOff } = way(useShop.getState().book, editContext());
+  useShop.setState({ book });
+  sayTakenOff(takenOff);
 }
 
-export function redo(): void {
-  if (mayWrite()) useShop.setState(({ book }) => ({ book: redone(book, editContext()) }));
-}
+export const undo = (): void => go(undone);
+export const redo = (): void => go(redone);

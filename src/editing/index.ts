@@ -57,7 +57,7 @@ export {
   spoil,
   unlockRun,
 } from './runs';
-export { type Done, redo, replaceStep, session, undo } from './session';
+export { checked, type Done, redo, replaceStep, session, undo } from './session';
 export { editSettings } from './settings';
 export { applySettled } from './settled';
 export { type Drawn, drawFromShelf, waitingFor } from './shelf';

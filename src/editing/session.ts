@@ -2,7 +2,7 @@ import type { Book, StoredStep } from '../model';
 import type { Edit } from './edit';
 import { dropLast, forget, historyOf, remember, stepBack, stepForward } from './history';
 import { rebased } from './rebase';
-import { applySettled, type Settled } from './settled';
+import { applySettled, type Settled, settle } from './settled';
 import type { EditContext } from './step';
 import { redoStep, undoStep } from './undo';
 
@@ -75,14 +75,27 @@ export function replaceStep<Result>(
   return session(isLast ? undoStep(dropLast(book), last, context) : book, edit, context);
 }
 
+/** A book that was not come to by an edit, and the copies that came off the film since they cannot lie there. */
+type Checked = Pick<Done<unknown>, 'book' | 'takenOff'>;
+
+/**
+ * Checks a book that undo led to, or that an older version left: copies that cannot lie where they lie come off the film, here and
+ * in every state that undo and redo lead to from here.
+ */
+export function checked(book: Book, { now }: EditContext): Checked {
+  const { book: after, takenOff } = settle(book, now);
+  if (takenOff.length === 0) return { book, takenOff };
+  return { book: rebased(book, after, (state) => settle(state, now).book), takenOff };
+}
+
 /** Takes the last step back; the same book if there is none. */
-export function undo(book: Book, context: EditContext): Book {
+export function undo(book: Book, context: EditContext): Checked {
   const back = stepBack(book);
-  return back ? undoStep(back.book, back.step, context) : book;
+  return back ? checked(undoStep(back.book, back.step, context), context) : { book, takenOff: [] };
 }
 
 /** Makes the step again that was taken back last; the same book if there is none. */
-export function redo(book: Book, context: EditContext): Book {
+export function redo(book: Book, context: EditContext): Checked {
   const forward = stepForward(book);
-  return forward ? redoStep(forward.book, forward.step, context) : book;
+  return forward ? checked(redoStep(forward.book, forward.step, context), context) : { book, takenOff: [] };
 }

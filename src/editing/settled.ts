@@ -31,6 +31,12 @@ const added = (step: Step): ReadonlySet<string> =>
 const followedBy = (first: Step, then: Step | null): Step =>
   then === null ? first : { redo: [...first.redo, ...then.redo], undo: [...then.undo, ...first.undo] };
 
+/** Takes off the film what can no longer lie there. */
+export function settle(book: Book, now: Instant): Pick<Settled<unknown>, 'book' | 'step' | 'takenOff'> {
+  const takenOff = unsettled(book);
+  return { ...applyEdit(book, (draft) => takeOff(draft, takenOff), now), takenOff };
+}
+
 /** What an edit led to beside what it was made for. */
 export interface Settled<Result> {
   readonly book: Book;
@@ -72,8 +78,8 @@ export function applySettled<Result>(
     step = followedBy(step, shelved.step);
   }
   if (movesLayout(book, edited)) {
-    takenOff = unsettled(edited);
-    const settled = applyEdit(edited, (draft) => takeOff(draft, takenOff), now);
+    const settled = settle(edited, now);
+    takenOff = settled.takenOff;
     edited = settled.book;
     step = followedBy(step, settled.step);
   }
