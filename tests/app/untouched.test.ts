@@ -207,7 +207,7 @@ const closing: fc.Arbitrary<Proposal> = fc.record({
   lots,
   air: fc.record({
     temperature: fc.option(fc.double({ min: 10, max: 40, noNaN: true })),
-    humidity: fc.option(fc.double({ min: 0.05, max: 1, noNaN: true })),
+    humidity: fc.option(share),
   }),
   notes: text,
 });

@@ -1,5 +1,12 @@
-import { fromDegrees, ok, parseTemperature, type TemperatureUnit, toDegrees } from '../../../src/units';
-import { parseHumidity } from '../../../src/upkeep';
+import {
+  fail,
+  fromDegrees,
+  ok,
+  parseShare,
+  parseTemperature,
+  type TemperatureUnit,
+  toDegrees,
+} from '../../../src/units';
 import { typedNumber } from '../../words/format';
 import { type Codec, told } from './codec';
 
@@ -16,6 +23,9 @@ export const roomTemperature = (unit: TemperatureUnit): Codec<number> => ({
 /** Relative humidity in per cent: 1 is all of it. */
 export const humidity: Codec<number> = {
   show: (share, { locale }) => typedNumber(100 * share, locale, 0),
-  read: (text, { words }) => told(parseHumidity(text), words.upkeep.humidityProblems),
+  read(text, { words }) {
+    const read = parseShare(text);
+    return read.ok ? read : fail(words.closing.humidityProblem);
+  },
   inputMode: 'decimal',
 };

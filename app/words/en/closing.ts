@@ -37,6 +37,7 @@ export const closing = {
   done: (run: string) => `${run} is closed. What it used is out of stock, its spare copies are on the shelf.`,
   notPressed: 'Only a run that is pressed can be closed.',
   whole: 'Type a whole number, such as 12.',
+  humidityProblem: 'Relative humidity is between 0 and 100.',
   amountProblems: {
     empty: 'Type an amount, such as 350 g or 120 ml.',
     unreadable: 'This is not an amount. Type a number with or without a unit, such as 350 g or 120 ml.',

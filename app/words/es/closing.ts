@@ -42,6 +42,7 @@ export const closing: Words['closing'] = {
     `${run} está cerrada. Lo que gastó ha salido del almacén, y sus copias de reserva están en el estante.`,
   notPressed: 'Solo se cierra una tirada ya planchada.',
   whole: 'Escribir un número entero, como 12.',
+  humidityProblem: 'La humedad relativa está entre 0 y 100.',
   amountProblems: {
     empty: 'Escribir una cantidad, como 350 g o 120 ml.',
     unreadable: 'Esto no es una cantidad. Escribir un número con unidad o sin ella, como 350 g o 120 ml.',
