@@ -1,3 +1,4 @@
+import { strFromU8 } from 'fflate';
 import { isSrgb, readProfile } from './icc';
 import { isJpeg, jpegProfile } from './jpeg';
 import { isPng, readPngFacts } from './png';
@@ -47,5 +48,5 @@ export function fileFacts(bytes: Uint8Array): FileFacts {
     const { animated, icc } = readWebpFacts(bytes);
     return { ...plain, animated, profile: otherProfile(icc) };
   }
-  return { ...plain, outside: outsideNeeds(new TextDecoder().decode(bytes)) };
+  return { ...plain, outside: outsideNeeds(strFromU8(bytes)) };
 }

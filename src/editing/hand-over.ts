@@ -31,8 +31,8 @@ export function asideReason(
 /** Whether ticks that wait can be taken in at all; those of a run that is not here, or may still be moved about, cannot. */
 export const mayTakeIn = (reason: AsideReason | null): boolean => reason !== 'unknown' && reason !== 'draft';
 
-/** A copy of its own, since a draft's records may not lie in two places. */
-const own = <Value>(value: Value): never => structuredClone(value) as never;
+/** A copy of its own, since a draft's records may not lie in two places. Records are plain JSON, as backups write them. */
+const own = <Value>(value: Value): never => JSON.parse(JSON.stringify(value)) as never;
 
 /** Puts records into a collection beside those of the run that are there; returns the new ones. */
 function put<Item extends Tick | Spoilage>(

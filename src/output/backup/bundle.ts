@@ -1,5 +1,5 @@
 import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from 'fflate';
-import { type Book, collectionNames, emptyBook, MODEL_VERSION, migrate, readRecord } from '../../model';
+import { type Book, collectionNames, MODEL_VERSION, migrate, readRecord } from '../../model';
 import { fail, ok, type Result } from '../../units';
 
 /** A book with its artwork, by the artwork's id. */
@@ -67,7 +67,9 @@ export async function unpackBundle(
   if (manifest.version > MODEL_VERSION) return fail('newer');
   const records = migrate(new Map(Object.entries(manifest.records)), manifest.version);
   if (!records) return fail('damaged');
-  const book: Record<string, Record<string, unknown>> = structuredClone(emptyBook) as never;
+  const book: Record<string, Record<string, unknown>> = Object.fromEntries(
+    collectionNames.map((name) => [name, {}]),
+  );
   for (const [key, value] of records) {
     const slash = key.indexOf('/');
     const name = collectionNames.find((collection) => collection === key.slice(0, slash));
