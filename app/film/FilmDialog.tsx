@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { edits, type FilmFields } from '../../src/editing';
+import { edits, type FilmFields, firstFilm } from '../../src/editing';
 import { byThrift, type FilmTried } from '../../src/layout';
 import {
   type Film,
@@ -18,7 +18,6 @@ import { Form } from '../parts/Form';
 import { benchLength } from '../parts/fields/lengths';
 import { type FormOf, useForm } from '../parts/fields/useForm';
 import { TryButton } from '../parts/TryButton';
-import { firstFilm } from '../store/first-book';
 import { useOpenRun, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { useTrials } from '../store/trials';
@@ -53,7 +52,7 @@ function FilmForm({ run, film: ofRun }: { run: Run; film: Film }) {
     const film = films[id];
     setChosen(id);
     form.begin(
-      film ? filmEntry(film) : newFilm(id === 'new-sheets' ? 'sheets' : 'roll', firstFilm(ways.currency)),
+      film ? filmEntry(film) : newFilm(id === 'new-sheets' ? 'sheets' : 'roll', firstFilm('', ways.currency)),
     );
   };
   const save = (fields: FilmFields) => {

@@ -16,7 +16,7 @@ import {
 import { openArtworkOf } from './artwork';
 import { followChecks } from './checks';
 import { drawDemo } from './demo';
-import { firstBook } from './first-book';
+import { firstBookOf } from './first-book';
 import { followLanguage, speakOf } from './language';
 import { layOut, stopPlanning } from './planning';
 import { editContext, sayTakenOff, useShop } from './shop';
@@ -113,7 +113,7 @@ function openSession(source: Source): Session {
       write(reading.book, book);
       sayTakenOff(takenOff);
     } else if (reading.kind === 'empty') {
-      write(emptyBook, firstBook(source));
+      write(emptyBook, firstBookOf(source));
       if (source === 'demo') void layOut('pinned');
     } else if (reading.kind === 'newer') useShop.setState({ phase: { kind: 'newer' } });
     else fail(reading.problem);
@@ -125,7 +125,7 @@ function openSession(source: Source): Session {
     else {
       useShop.setState({
         phase: { kind: 'open' },
-        book: firstBook(source),
+        book: firstBookOf(source),
         saving: { kind: 'failed', problem },
       });
       if (source === 'demo') void layOut('pinned');

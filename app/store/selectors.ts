@@ -1,3 +1,4 @@
+import { firstSettings } from '../../src/editing/first-settings';
 import { type LaidRun, layRun } from '../../src/layout';
 import {
   type Book,
@@ -11,7 +12,6 @@ import {
 } from '../../src/model';
 import { languageNow, localeNow, useLocale } from '../words';
 import type { Ways } from '../words/format';
-import { firstSettings } from './first-book';
 import { useShop } from './shop';
 import { useView } from './view';
 

@@ -118,7 +118,8 @@ export interface DemoWords {
 const sizeIn = (unit: 'mm' | 'in', mm: number): Micrometres =>
   fromUnit(unit === 'mm' ? Math.round(10 * mm) / 10 : Math.round(100 * toInches(fromMm(mm))) / 100, unit);
 
-interface DemoShop {
+/** How the shop that shows the demo day counts, measures and speaks. */
+export interface DemoShop {
   readonly dayFrom: (days: number) => LocalDate;
   readonly unit: 'mm' | 'in';
   readonly words: DemoWords;

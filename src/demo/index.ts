@@ -1,2 +1,3 @@
 export { addDemoDay, type DemoWords, missingArtwork } from './day';
+export { firstBook } from './first-book';
 export { addDemoWeeks, type DemoStockWords } from './weeks';

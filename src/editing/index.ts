@@ -18,6 +18,7 @@ export { addDesign, type NewSize } from './designs';
 export type { Edit } from './edit';
 export { edits } from './edits';
 export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
+export { firstFilm } from './first-film';
 export {
   addGarment,
   addNames,
@@ -61,7 +62,7 @@ export { checked, type Done, redo, replaceStep, session, undo } from './session'
 export { editSettings } from './settings';
 export { applySettled } from './settled';
 export { type Drawn, drawFromShelf, waitingFor } from './shelf';
-export { startBook } from './start';
+export { type Start, startBook } from './start';
 export { applyEdit, type BookDraft, type EditContext } from './step';
 export {
   addSupply,

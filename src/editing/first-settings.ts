@@ -1,0 +1,71 @@
+import { startingRates } from '../costing/rates';
+import { startingCosts } from '../costing/starting';
+import type { Language, Settings } from '../model';
+import { startingStation } from '../pressing/starting';
+import { startingPricing } from '../pricing/starting';
+import { fromMm } from '../units';
+
+const EURO = [
+  'AT',
+  'BE',
+  'CY',
+  'DE',
+  'EE',
+  'ES',
+  'FI',
+  'FR',
+  'GR',
+  'HR',
+  'IE',
+  'IT',
+  'LT',
+  'LU',
+  'LV',
+  'MT',
+  'NL',
+  'PT',
+  'SI',
+  'SK',
+];
+
+const currencies: Readonly<Record<string, string>> = {
+  ...Object.fromEntries(EURO.map((region) => [region, 'EUR'])),
+  AU: 'AUD',
+  CA: 'CAD',
+  CH: 'CHF',
+  DK: 'DKK',
+  GB: 'GBP',
+  JP: 'JPY',
+  MX: 'MXN',
+  NO: 'NOK',
+  NZ: 'NZD',
+  PL: 'PLN',
+  SE: 'SEK',
+};
+
+/** How a shop of this region most likely measures and pays; all of it can be changed. */
+export function firstSettings(locale: string, language: Language): Omit<Settings, 'changed'> {
+  const region = new Intl.Locale(locale).maximize().region ?? '';
+  const currency = currencies[region] ?? 'USD';
+  return {
+    language,
+    unit: region === 'US' ? 'in' : 'mm',
+    currency,
+    dateOrder: null,
+    paper: ['US', 'CA', 'MX'].includes(region) ? 'letter' : 'a4',
+    mapView: 'ink-up',
+    mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
+    printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
+    limits: { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) },
+    printImage: { form: 'png', ppi: 300, mirrored: false, ticks: false, numbers: false },
+    station: startingStation(region === 'US' ? 'F' : 'C'),
+    shelfFirst: true,
+    rates: startingRates,
+    costs: startingCosts(currency),
+    pricing: startingPricing(currency),
+    alternatives: [],
+    letterhead: { name: '', address: '' },
+    lastBackup: null,
+    columns: {},
+  };
+}
