@@ -68,7 +68,7 @@ test('a pasted day becomes a layout, a dragged copy changes the figures, and all
   expect(await copyRows(page)).toHaveLength(24);
 });
 
-test('a copy is dragged by mouse, the figures change in the hand, and undo brings it back', async ({
+test('a copy is dragged by mouse, the figures change in the hand, and undo brings it back (rule 2)', async ({
   page,
 }) => {
   await openShop(page);
@@ -93,7 +93,7 @@ test('a copy is dragged by mouse, the figures change in the hand, and undo bring
   expect(await figures(page)).toEqual(after);
 });
 
-test('a copy dropped where it may not lie says why and goes back', async ({ page }) => {
+test('a copy dropped where it may not lie says why and goes back (rule 1)', async ({ page }) => {
   await openShop(page);
   await pasteTable(page, 'Club,crest,80,80,2,,no');
   await layOut(page);

@@ -50,7 +50,7 @@ test('one design at four sizes in one gesture, and one undo', async ({ page }) =
   await expect(page.getByText('1 order, 6 transfers, 45 copies')).toBeVisible();
 });
 
-test('another image for a transfer leaves its copies where they lie, and says when it would be stretched', async ({
+test('another image for a transfer leaves its copies where they lie, and says when it would be stretched (rule 15)', async ({
   page,
 }) => {
   await openShop(page);

@@ -6,7 +6,7 @@ const button = (page: Page, name: string) => page.getByRole('button', { name, ex
 const orders =
   'North Fair,front,95,60,5,,yes\nNorth Fair,tag,48,72,6,,yes\nSouth Fair,front,96,61,5,,yes\nSouth Fair,tag,48,73,6,,yes\nWest Fair,front,97,62,5,,yes\nWest Fair,tag,48,74,6,,yes';
 
-test('a better layout is offered with what it saves, and put on the film only when it is taken', async ({
+test('a better layout is offered with what it saves, and put on the film only when it is taken (rule 3)', async ({
   page,
 }) => {
   await openShop(page);

@@ -157,7 +157,7 @@ test('spans are written each to a file of a folder, by name, and none is written
   await expect(page.getByLabel('Pixels an inch')).toHaveValue('150');
 });
 
-test('stopping leaves nothing behind, and the image can be written anew', async ({ page }) => {
+test('stopping leaves nothing behind, and the image can be written anew (rule 14)', async ({ page }) => {
   await withoutPickers(page);
   await openShop(page);
   await pasteTable(page, 'Club,crest,150,150,40,,no');
@@ -231,7 +231,7 @@ test('what a tab that was killed left behind is swept', async ({ page }) => {
   await expect.poll(() => leftBehind(page)).toEqual([]);
 });
 
-test('copies without artwork are named, and left blank only when that is said', async ({ page }) => {
+test('copies without artwork are named, and left blank only when that is said (rule 14)', async ({ page }) => {
   await withoutPickers(page);
   await openShop(page);
   await pasteTable(page, 'Club,crest,40,30,2,,no\nClub,badge,30,30,1,,no');

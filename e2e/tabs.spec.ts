@@ -7,7 +7,7 @@ import { expect, kept, openShop, pasteTable, test } from './shop';
 
 const orders = (page: Page) => page.getByRole('link', { name: 'Orders' });
 
-test('a second tab shows what the first does, does not overwrite it, and takes over when it closes', async ({
+test('a second tab shows what the first does, does not overwrite it, and takes over when it closes (rule 10)', async ({
   page,
   context,
 }) => {

@@ -82,7 +82,7 @@ test('artwork is graded, its thin strokes are shown over it, and a smaller print
   await expect(grade(page)).toHaveAttribute('data-grade', 'check');
 });
 
-test('a solid ground is knocked out with a preview, kept as an image of its own, and undone', async ({
+test('a solid ground is knocked out with a preview, kept as an image of its own, and undone (rule 12)', async ({
   page,
 }) => {
   await openShop(page);

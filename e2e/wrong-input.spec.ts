@@ -1,6 +1,6 @@
 import { expect, layOut, notices, openShop, pasteTable, test } from './shop';
 
-test('every wrong entry is answered beside its field, and nothing entered before is lost', async ({
+test('every wrong entry is answered beside its field, and nothing entered before is lost (rule 8)', async ({
   page,
 }) => {
   await openShop(page);

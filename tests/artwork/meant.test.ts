@@ -59,7 +59,7 @@ describe('a finding that is called meant', () => {
 });
 
 describe('the verdict on a transfer', () => {
-  it('is the grade of the worst finding that is not called meant', () => {
+  it('is the grade of the worst finding that is not called meant (rule 13)', () => {
     const found = [ground, haze(0.05)];
     expect(verdictOn(found, transfer())).toBe('poor');
     expect(verdictOn(found, having(ground))).toBe('check');

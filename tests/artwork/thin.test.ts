@@ -61,7 +61,7 @@ describe('thin strokes', () => {
     }
   });
 
-  it('are not tips, however they point, but strokes that join others are', () => {
+  it('are not tips, however they point, but strokes that join others are (rule 13)', () => {
     for (const degrees of [20, 30, 45, 60]) {
       const half = Math.tan((degrees * Math.PI) / 360);
       const tip = (x: number, y: number) => y > 40 && y < 200 && Math.abs(x - 120) < (y - 40) * half;

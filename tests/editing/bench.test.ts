@@ -151,7 +151,7 @@ describe('the shelf', () => {
     applySettled(book, (draft) => void duplicateOrder(draft, order, 'again', freshIds()), LATER);
   const shelved = (book: Book) => Object.values(book.copy).filter((copy) => copy.state === 'shelved');
 
-  it('is drawn on first when copies are added, in the same step', () => {
+  it('is drawn on first when copies are added, in the same step (rule 16)', () => {
     const { book, step, drawn } = again(stock);
     expect(drawn).toEqual([{ name: 'front', count: 2 }]);
     expect(shelved(book)).toHaveLength(2);
@@ -170,7 +170,7 @@ describe('the shelf', () => {
     expect(again(off).drawn).toEqual([]);
   });
 
-  it('gets back what is not wanted any more, after what needs film', () => {
+  it('gets back what is not wanted any more, after what needs film (rule 16)', () => {
     const { book } = again(stock);
     const other = Object.values(book.transfer).find(({ id, name }) => name === 'front' && id !== front);
     if (!other) throw new Error('no second order');

@@ -224,7 +224,7 @@ describe('ticks of a run that has moved on', () => {
 });
 
 describe('an order whose copies are all packed', () => {
-  it('is packed, and open again when that is taken back', () => {
+  it('is packed, and open again when that is taken back (rule 18)', () => {
     const packed = tick(locked, packKey(order));
     expect(orderStates(packed).get(order)).toBe('packed');
     expect(tick(packed, packKey(order), false).order[order]?.progress).toBe('open');

@@ -40,7 +40,7 @@ describe('the copies of a transfer', () => {
     );
   });
 
-  it('that wait go before those that lie on the film when the count is lowered', () => {
+  it('that wait go before those that lie on the film when the count is lowered (rule 6)', () => {
     const { book, front } = smallBook();
     const [first, second, third] = copiesOf(book, front);
     const [run] = Object.values(book.run).map(({ id }) => id);

@@ -155,7 +155,7 @@ describe('undo', () => {
 });
 
 describe('a draft', () => {
-  it('follows edits: a copy that no longer fits comes off the film in the same step', () => {
+  it('follows edits: a copy that no longer fits comes off the film in the same step (rule 5)', () => {
     const { book, front } = smallBook();
     const run = Object.values(book.run)[0];
     const [a, b] = Object.values(book.copy).filter((copy) => copy.transfer === front);

@@ -164,7 +164,7 @@ describe('codes', () => {
     );
   });
 
-  it('of another hand-over, damaged ones and foreign ones change nothing', () => {
+  it('of another hand-over, damaged ones and foreign ones change nothing (rule 17)', () => {
     const codes = codesOf(sealedOf(2000)) ?? [];
     const [first = '', second = ''] = codes;
     const before = gather([first]);

@@ -72,7 +72,7 @@ describe('a table of orders', () => {
     expect(rows.map(({ order }) => order)).toEqual(['Fair', 'Fair']);
   });
 
-  it('names a bad row with its number and every reason, and keeps the good ones', () => {
+  it('names a bad row with its number and every reason, and keeps the good ones (rule 7)', () => {
     const { rows, bad, badText } = read(
       'order,transfer,width,height,count,due,may turn\nFair,Star,abc,0,10000000,30.2.2026,maybe\n\nFair,Moon,10,10,1,,\n,,5,5,x,,',
     );

@@ -236,7 +236,7 @@ describe('the problem of a run', () => {
     expect(problem.pinned).toEqual([]);
   });
 
-  it('keeps what lies where only the rest is to be placed', () => {
+  it('keeps what lies where only the rest is to be placed (rule 4)', () => {
     const { problem } = problemOf(placed, run, film, 'placed');
     expect(problem.pieces.map(({ count }) => count)).toEqual([1, 1]);
     expect(problem.pinned).toHaveLength(3);

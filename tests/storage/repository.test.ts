@@ -41,7 +41,7 @@ describe('the repository', () => {
     await expect(openRepository(freshName()).save(emptyBook, smallBook().book)).rejects.toThrow();
   });
 
-  it('sets aside what it cannot read and leaves it where it is', async () => {
+  it('sets aside what it cannot read and leaves it where it is (rule 11)', async () => {
     const name = freshName();
     const { book } = smallBook();
     const repository = openRepository(name);
@@ -87,7 +87,7 @@ describe('the repository', () => {
     }
   });
 
-  it('neither reads nor writes what a newer version has stored', async () => {
+  it('neither reads nor writes what a newer version has stored (rule 11)', async () => {
     const name = freshName();
     await writeBatch(openStore(name), [['meta/version', MODEL_VERSION + 1]], []);
     const repository = openRepository(name);

@@ -37,7 +37,7 @@ function tab(name: string, locks: Locks | undefined) {
 }
 
 describe('tabs with one book', () => {
-  it('the first writes, the second follows, hears of changes, and takes over when the first closes', async () => {
+  it('the first writes, the second follows, hears of changes, and takes over when the first closes (rule 10)', async () => {
     const locks = oneLock();
     const first = tab('book-1', locks);
     await hears(first, 'write');
