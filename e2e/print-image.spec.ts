@@ -231,7 +231,9 @@ test('what a tab that was killed left behind is swept', async ({ page }) => {
   await expect.poll(() => leftBehind(page)).toEqual([]);
 });
 
-test('copies without artwork are named, and left blank only when that is said (rule 14)', async ({ page }) => {
+test('copies without artwork are named, and left blank only when that is said (rule 14)', async ({
+  page,
+}) => {
   await withoutPickers(page);
   await openShop(page);
   await pasteTable(page, 'Club,crest,40,30,2,,no\nClub,badge,30,30,1,,no');
