@@ -1,29 +1,13 @@
-import type { Build, Decoder, Limits, Rule, Way } from './build';
-import { ApartDecoder } from './decode-apart';
-import { AroundSkylineDecoder } from './decode-around-skyline';
-import { AroundStraightDecoder } from './decode-around-straight';
-import { GuillotineDecoder } from './decode-guillotine';
-import { SkylineDecoder } from './decode-skyline';
-import { StagedDecoder } from './decode-staged';
+import { type Aim, FILM, nextAim, unitOf } from './aim';
+import type { Build, Limits, Way } from './build';
 import { Exchange } from './exchange';
 import { costOf, keep, type Layout } from './layout';
 import { copySequence, disturb, type Sequence } from './sequence';
 import { startSequences } from './starts';
 import { isEmpty, type Strip } from './strip';
+import { waysOf } from './ways';
 
 const ANY = Number.POSITIVE_INFINITY;
-
-/**
- * No one rule is best on every day: they differ in how much strip a copy may leave unusable beside itself. Each
- * has a lane of its own, and the better a lane's layouts, the more of the time it gets.
- */
-const rules: readonly Rule[] = [
-  { waste: 0, exact: 0.004, level: true, left: false },
-  { waste: 0.02, exact: 0.004, level: true, left: false },
-  { waste: 0.06, exact: 0.002, level: false, left: false },
-  { waste: 0.15, exact: 0.004, level: true, left: false },
-  { waste: ANY, exact: -1, level: false, left: true },
-];
 
 /** Annealing begins by accepting layouts longer by about this share, and ends near none. */
 const WARM = 0.006;
@@ -31,9 +15,6 @@ const COLD = 0.000_05;
 /** Layouts in a lane's first cycle of annealing; cycles get longer as the search goes on. */
 const CYCLE = 4000;
 const LONGEST_CYCLE = 60_000;
-/** How often a cycle tries to fit all into a shorter length, and how much shorter. */
-const FIT_SHARE = 0.7;
-const FIT_STEP = 0.002;
 /** How many of the steps on sheets take a few of them apart instead of building all: most, while one fewer may be possible. */
 const EXCHANGE_SHARE = 0.95;
 const EXCHANGE_SHARE_AT_LEAST = 0.6;
@@ -58,13 +39,14 @@ interface Lane {
   fittingFilm: number;
 }
 
-/**
- * What a cycle of annealing makes small: the film, or the area that does not fit into less film, a given shorter length or one
- * sheet fewer.
- */
-type Aim =
-  | { readonly kind: 'film' }
-  | { readonly kind: 'fit'; readonly film: number; readonly limits: Limits };
+/** A build, overwritten by the next one of its decoder, with what it costs. */
+interface Trial {
+  readonly build: Build;
+  /** What the aim is to make small. */
+  readonly cost: number;
+  /** Its film; infinite while it leaves out copies of an aim to fit. */
+  readonly film: number;
+}
 
 /**
  * An anytime search for a layout of given copies: some sorted orders under each rule first, then simulated
@@ -82,12 +64,14 @@ export class Search {
   private readonly count: Int32Array;
   private readonly limits: Limits;
   private readonly random: () => number;
+  private readonly unit: number;
+  private readonly turnable: boolean;
   private readonly starts: readonly Sequence[];
   private readonly lanes: Lane[];
   private lane: Lane;
   private leftInCycle = 0;
   private cycleLength = CYCLE;
-  private aim: Aim = { kind: 'film' };
+  private aim: Aim = FILM;
   private exchange: Exchange | null = null;
   /** No layout takes less, a length or a number of sheets; less is not tried. */
   private readonly least: () => number;
@@ -102,8 +86,7 @@ export class Search {
     this.turnable = strip.turns.includes(1);
     this.starts = startSequences(strip, count);
     const empty: Sequence = { piece: [], count: [], turned: [] };
-    const ways = decodersOf(strip).flatMap((decoder) => rules.map((rule) => ({ decoder, rule })));
-    this.lanes = ways.map((way) => ({
+    this.lanes = waysOf(strip).map((way) => ({
       way,
       current: empty,
       currentCost: ANY,
@@ -134,12 +117,7 @@ export class Search {
     if (index < this.startSteps) {
       const lane = this.lanes[index % this.lanes.length] as Lane;
       const sequence = this.starts[Math.floor(index / this.lanes.length)] as Sequence;
-      const cost = this.costOf(sequence, lane.way);
-      if (cost < lane.bestCost) {
-        lane.bestCost = cost;
-        lane.best = sequence;
-      }
-      return this.keepIfBetter(cost);
+      return this.enter(lane, sequence);
     }
     if (this.random() < this.exchangeShare()) return this.exchangeSheets();
     if (this.leftInCycle === 0) this.nextCycle();
@@ -181,16 +159,17 @@ export class Search {
   take({ sequence, way }: Idea): boolean {
     const lane = this.lanes[way];
     if (!lane || !this.isOf(sequence)) return false;
-    // A cycle that is under way goes on with its own aim.
-    const { aim } = this;
-    this.aim = { kind: 'film' };
-    const cost = this.costOf(sequence, lane.way);
-    this.aim = aim;
-    if (cost < lane.bestCost) {
+    return this.enter(lane, sequence);
+  }
+
+  /** Builds a sequence in a lane, whatever the present cycle is after, and keeps it there if it is the lane's best. */
+  private enter(lane: Lane, sequence: Sequence): boolean {
+    const trial = this.build(sequence, lane.way, FILM);
+    if (trial.film < lane.bestCost) {
       lane.best = sequence;
-      lane.bestCost = cost;
+      lane.bestCost = trial.film;
     }
-    return this.keepIfBetter(cost);
+    return this.keepIfBetter(trial);
   }
 
   /** Whether a sequence asks for just the copies of this search. */
@@ -210,27 +189,21 @@ export class Search {
     return keep(build, costOf(build, this.strip));
   }
 
-  private costOf(sequence: Sequence, { decoder, rule }: Way): number {
-    const { aim, limits, strip } = this;
-    if (aim.kind === 'fit') {
-      this.latest = decoder.decode(sequence, rule, aim.limits);
-      return this.latest.unplacedArea / strip.width;
+  private build(sequence: Sequence, { decoder, rule }: Way, aim: Aim): Trial {
+    const { limits, strip } = this;
+    const build = decoder.decode(sequence, rule, aim.kind === 'fit' ? aim.limits : limits);
+    if (aim.kind === 'film') {
+      const film = costOf(build, strip);
+      return { build, cost: film, film };
     }
-    this.latest = decoder.decode(sequence, rule, limits);
-    return costOf(this.latest, strip);
+    const film = build.unplacedArea === 0 ? costOf(build, strip) : ANY;
+    return { build, cost: build.unplacedArea / strip.width, film };
   }
 
-  /** The film of a build that was to fit into less; none while it leaves copies out. */
-  private filmIfFitted(leftOut: number): number {
-    return leftOut === 0 && this.latest ? costOf(this.latest, this.strip) : ANY;
-  }
-
-  private latest: Build | null = null;
-
-  /** Keeps the latest build if its film, in all bins, is the least so far. */
-  private keepIfBetter(cost: number): boolean {
-    if (this.latest === null || (this.best !== null && cost >= this.best.cost)) return false;
-    this.best = keep(this.latest, cost);
+  /** Keeps a trial if its film, in all bins, is the least so far. */
+  private keepIfBetter({ build, film }: Trial): boolean {
+    if (this.best !== null && film >= this.best.cost) return false;
+    this.best = keep(build, film);
     return true;
   }
 
@@ -240,8 +213,8 @@ export class Search {
     this.leftInCycle -= 1;
     const candidate = copySequence(lane.current);
     disturb(candidate, random, this.turnable);
-    const cost = this.costOf(candidate, lane.way);
-    const film = aim.kind === 'film' ? cost : this.filmIfFitted(cost);
+    const trial = this.build(candidate, lane.way, aim);
+    const { cost, film } = trial;
     const warmth = (this.best?.cost ?? cost) * WARM * (COLD / WARM) ** done;
     if (cost <= lane.currentCost || random() < Math.exp((lane.currentCost - cost) / warmth)) {
       lane.current = candidate;
@@ -264,11 +237,12 @@ export class Search {
         lane.bestCost = cost;
       }
     }
-    return this.keepIfBetter(film);
+    return this.keepIfBetter(trial);
   }
 
   /** Every lane has a cycle first; from then on the better lanes are chosen more often. */
   private nextCycle(): void {
+    const { best, limits, unit, random, least } = this;
     const byCost = [...this.lanes].sort((a, b) => a.bestCost - b.bestCost);
     let chosen = byCost.find((lane) => lane.cycles === 0);
     const isFirst = chosen !== undefined;
@@ -277,12 +251,12 @@ export class Search {
     }
     const lane = chosen ?? (byCost[0] as Lane);
     this.lane = lane;
-    this.aim = isFirst ? { kind: 'film' } : this.nextAim();
+    this.aim = isFirst ? FILM : nextAim(this.strip, { best, limits, unit, random, least });
     if (this.aim.kind === 'fit') {
       if (lane.fittingFilm !== this.aim.film) {
         lane.fitting = lane.best;
         lane.fittingFilm = this.aim.film;
-        lane.fittingCost = this.costOf(lane.best, lane.way);
+        lane.fittingCost = this.build(lane.best, lane.way, this.aim).cost;
       }
       lane.current = lane.fitting;
       lane.currentCost = lane.fittingCost;
@@ -294,55 +268,4 @@ export class Search {
     this.leftInCycle = this.cycleLength;
     lane.cycles += 1;
   }
-
-  /** Whether to make the film less as before, or to try to fit into less of it. */
-  private nextAim(): Aim {
-    const { best, strip, unit, limits } = this;
-    const { kind } = strip.bins;
-    if (kind === 'spans' || !best?.complete || this.random() > FIT_SHARE) return { kind: 'film' };
-    if (kind === 'sheets') {
-      const film = best.tops.length - 1;
-      return film >= this.least()
-        ? { kind: 'fit', film, limits: { ...limits, most: film } }
-        : { kind: 'film' };
-    }
-    const length = best.tops[0] as number;
-    const step = Math.max(unit, Math.round((length * FIT_STEP) / unit) * unit);
-    const film = Math.max(this.least(), length - step);
-    return film < length
-      ? { kind: 'fit', film, limits: { ...limits, first: film, other: film } }
-      : { kind: 'film' };
-  }
-
-  private readonly unit: number;
-  private readonly turnable: boolean;
-}
-
-function decodersOf(strip: Strip): Decoder[] {
-  const isBare = isEmpty(strip);
-  if (!isBare && strip.cutting === 'free') return [new AroundSkylineDecoder(strip)];
-  const decoders = {
-    free: () => [new SkylineDecoder(strip)],
-    straight: () => [new GuillotineDecoder(strip), new StagedDecoder(strip)],
-    staged: () => [new StagedDecoder(strip)],
-  }[strip.cutting]();
-  if (!isBare) return decoders.map((decoder) => new AroundStraightDecoder(strip, decoder));
-  return strip.together.kind === 'apart'
-    ? decoders.map((decoder) => new ApartDecoder(strip, decoder))
-    : decoders;
-}
-
-/** All lengths of a layout are multiples of it. */
-function unitOf({ across, along, turns, count }: Strip): number {
-  let unit = 0;
-  const divide = (length: number) => {
-    let [a, b] = [unit, length];
-    while (b > 0) [a, b] = [b, a % b];
-    unit = a;
-  };
-  for (const piece of count.keys()) {
-    divide(along[piece] as number);
-    if (turns[piece] === 1) divide(across[piece] as number);
-  }
-  return Math.max(1, unit);
 }

@@ -1,0 +1,56 @@
+import type { Limits } from './build';
+import type { Layout } from './layout';
+import type { Strip } from './strip';
+
+/** How often a cycle tries to fit all into a shorter length, and how much shorter. */
+const FIT_SHARE = 0.7;
+const FIT_STEP = 0.002;
+
+/**
+ * What a cycle of annealing makes small: the film, or the area that does not fit into less film, a given shorter length or one
+ * sheet fewer.
+ */
+export type Aim =
+  | { readonly kind: 'film' }
+  | { readonly kind: 'fit'; readonly film: number; readonly limits: Limits };
+
+export const FILM: Aim = { kind: 'film' };
+
+/** What the aim of the next cycle depends on. */
+interface Standing {
+  readonly best: Layout | null;
+  readonly limits: Limits;
+  /** All lengths of a layout are multiples of it. */
+  readonly unit: number;
+  readonly random: () => number;
+  /** No layout takes less, a length or a number of sheets; asked for only where less is to be tried. */
+  readonly least: () => number;
+}
+
+/** Whether to make the film less as before, or to try to fit into less of it. */
+export function nextAim({ bins }: Strip, { best, limits, unit, random, least }: Standing): Aim {
+  if (bins.kind === 'spans' || !best?.complete || random() > FIT_SHARE) return FILM;
+  if (bins.kind === 'sheets') {
+    const film = best.tops.length - 1;
+    return film >= least() ? { kind: 'fit', film, limits: { ...limits, most: film } } : FILM;
+  }
+  const length = best.tops[0] as number;
+  const step = Math.max(unit, Math.round((length * FIT_STEP) / unit) * unit);
+  const film = Math.max(least(), length - step);
+  return film < length ? { kind: 'fit', film, limits: { ...limits, first: film, other: film } } : FILM;
+}
+
+/** All lengths of a layout are multiples of it. */
+export function unitOf({ across, along, turns, count }: Strip): number {
+  let unit = 0;
+  const divide = (length: number) => {
+    let [a, b] = [unit, length];
+    while (b > 0) [a, b] = [b, a % b];
+    unit = a;
+  };
+  for (const piece of count.keys()) {
+    divide(along[piece] as number);
+    if (turns[piece] === 1) divide(across[piece] as number);
+  }
+  return Math.max(1, unit);
+}

@@ -1,0 +1,116 @@
+/** A stretch of a skyline, and what it is like. */
+export interface Stretch {
+  /** Which one of the skyline's stretches, from the left. */
+  readonly at: number;
+  /** Where it begins across the film, and how far along it lies. */
+  readonly x: number;
+  readonly y: number;
+  /** How wide it is. */
+  readonly room: number;
+  /** How much further along its neighbours lie; infinite at the film's edges. */
+  readonly leftWall: number;
+  readonly rightWall: number;
+}
+
+const EDGE = Number.POSITIVE_INFINITY;
+
+/** How far along the film it is taken: stretches side by side, each of another height than its neighbours. */
+export class Skyline {
+  // Where each stretch begins and how far along it lies, and after the last one the film's right edge.
+  private readonly x: Float64Array;
+  private readonly y: Float64Array;
+  private stretches = 0;
+  private readonly found = { at: 0, x: 0, y: 0, room: 0, leftWall: EDGE, rightWall: EDGE };
+
+  /** @param copies that may come to lie under it at the most */
+  constructor(copies: number) {
+    this.x = new Float64Array(copies + 3);
+    this.y = new Float64Array(copies + 3);
+  }
+
+  /** Begins anew on empty film. */
+  reset(width: number): void {
+    this.x[0] = 0;
+    this.y[0] = 0;
+    this.x[1] = width;
+    this.y[1] = EDGE;
+    this.stretches = 1;
+  }
+
+  /** The lowest stretch, the leftmost of equals. One answer overwrites the one before it. */
+  lowest(): Stretch {
+    const { x: xs, y: ys, stretches, found } = this;
+    let at = 0;
+    let y = ys[0] as number;
+    for (let stretch = 1; stretch < stretches; stretch += 1) {
+      if ((ys[stretch] as number) < y) {
+        y = ys[stretch] as number;
+        at = stretch;
+      }
+    }
+    found.at = at;
+    found.x = xs[at] as number;
+    found.y = y;
+    found.room = (xs[at + 1] as number) - (xs[at] as number);
+    found.leftWall = at === 0 ? EDGE : (ys[at - 1] as number) - y;
+    found.rightWall = at + 1 === stretches ? EDGE : (ys[at + 1] as number) - y;
+    return found;
+  }
+
+  private heightOf(stretch: number): number {
+    return stretch < 0 || stretch >= this.stretches ? EDGE : (this.y[stretch] as number);
+  }
+
+  /** Puts a copy at the left or right end of a stretch, up to `far`, and joins it to a neighbour as high. */
+  cover(at: number, width: number, far: number, atLeft: boolean): void {
+    const { x: xs, y: ys } = this;
+    const x = xs[at] as number;
+    const end = xs[at + 1] as number;
+    if (x + width === end) {
+      ys[at] = far;
+      if (this.heightOf(at + 1) === far) this.remove(at + 1);
+      if (this.heightOf(at - 1) === far) this.remove(at);
+    } else if (atLeft) {
+      if (this.heightOf(at - 1) === far) xs[at] = x + width;
+      else {
+        this.insert(at + 1, x + width, ys[at] as number);
+        ys[at] = far;
+      }
+    } else if (this.heightOf(at + 1) === far) xs[at + 1] = end - width;
+    else this.insert(at + 1, end - width, far);
+  }
+
+  /**
+   * Gives a stretch up: it is level with its lower neighbour from now on.
+   * @returns false if it is the only one
+   */
+  raise(at: number): boolean {
+    if (this.stretches === 1) return false;
+    const left = this.heightOf(at - 1);
+    const right = this.heightOf(at + 1);
+    this.y[at] = Math.min(left, right);
+    if (right <= left) this.remove(at + 1);
+    if (left <= right) this.remove(at);
+    return true;
+  }
+
+  private insert(at: number, x: number, y: number): void {
+    const { x: xs, y: ys } = this;
+    for (let stretch = this.stretches + 1; stretch > at; stretch -= 1) {
+      xs[stretch] = xs[stretch - 1] as number;
+      ys[stretch] = ys[stretch - 1] as number;
+    }
+    xs[at] = x;
+    ys[at] = y;
+    this.stretches += 1;
+  }
+
+  private remove(at: number): void {
+    const { x: xs, y: ys } = this;
+    for (let stretch = at; stretch <= this.stretches; stretch += 1) {
+      xs[stretch] = xs[stretch + 1] as number;
+      ys[stretch] = ys[stretch + 1] as number;
+    }
+    this.stretches -= 1;
+  }
+}

@@ -1,0 +1,38 @@
+import type { Decoder, Rule, Way } from './build';
+import { ApartDecoder } from './decode-apart';
+import { AroundSkylineDecoder } from './decode-around-skyline';
+import { AroundStraightDecoder } from './decode-around-straight';
+import { GuillotineDecoder } from './decode-guillotine';
+import { SkylineDecoder } from './decode-skyline';
+import { StagedDecoder } from './decode-staged';
+import { isEmpty, type Strip } from './strip';
+
+/**
+ * No one rule is best on every day: they differ in how much strip a copy may leave unusable beside itself. Each
+ * has a lane of its own, and the better a lane's layouts, the more of the time it gets.
+ */
+const rules: readonly Rule[] = [
+  { waste: 0, exact: 0.004, level: true, left: false },
+  { waste: 0.02, exact: 0.004, level: true, left: false },
+  { waste: 0.06, exact: 0.002, level: false, left: false },
+  { waste: 0.15, exact: 0.004, level: true, left: false },
+  { waste: Number.POSITIVE_INFINITY, exact: -1, level: false, left: true },
+];
+
+/** All ways to build layouts on a strip: every decoder that keeps to how it is cut, under every rule. */
+export const waysOf = (strip: Strip): Way[] =>
+  decodersOf(strip).flatMap((decoder) => rules.map((rule) => ({ decoder, rule })));
+
+function decodersOf(strip: Strip): Decoder[] {
+  const isBare = isEmpty(strip);
+  if (!isBare && strip.cutting === 'free') return [new AroundSkylineDecoder(strip)];
+  const decoders = {
+    free: () => [new SkylineDecoder(strip)],
+    straight: () => [new GuillotineDecoder(strip), new StagedDecoder(strip)],
+    staged: () => [new StagedDecoder(strip)],
+  }[strip.cutting]();
+  if (!isBare) return decoders.map((decoder) => new AroundStraightDecoder(strip, decoder));
+  return strip.together.kind === 'apart'
+    ? decoders.map((decoder) => new ApartDecoder(strip, decoder))
+    : decoders;
+}
