@@ -1,8 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { applyEdit, checked, edits, redo, session, undo } from '../../src/editing';
+import { applyEdit, checked, edits, historyOf, redo, replaceStep, session, undo } from '../../src/editing';
 import { type Book, filmOf, type Id, type Roll } from '../../src/model';
 import { asMinor, fromMm } from '../../src/units';
-import { freshIds, NOW, smallBook } from './book';
+import { anyEdit, type EditFor } from './any-edit';
+import { freshIds, LATER, NOW, smallBook } from './book';
 
 const rollOf = (book: Book): Roll => {
   const [run] = Object.values(book.run);
@@ -70,5 +72,111 @@ describe('undo', () => {
     expect(takenOff).toEqual([b.id]);
     expect(placesOf(opened)).toEqual([fromMm(5), null]);
     expect(checked(laid, freshIds())).toEqual({ book: laid, takenOff: [] });
+  });
+});
+
+/** A book without the instants of change, the ledger and history: undoing is a change too, and says when it was. */
+const contents = (book: Book): unknown =>
+  JSON.parse(
+    JSON.stringify({ ...book, step: {}, entry: {} }, (key, value) => (key === 'changed' ? undefined : value)),
+  );
+
+/** What is stored is what is read again: history outlives a reload. */
+const reloaded = (book: Book): Book => JSON.parse(JSON.stringify(book)) as Book;
+
+const undone = (book: Book): Book => {
+  let back = book;
+  while (historyOf(back).done.length > 0) back = undo(back, freshIds(LATER)).book;
+  return back;
+};
+const redone = (book: Book): Book => {
+  let on = book;
+  while (historyOf(on).undone.length > 0) on = redo(on, freshIds(LATER)).book;
+  return on;
+};
+
+type Act = { readonly kind: 'undo' | 'redo' } | { readonly kind: 'edit'; readonly edit: EditFor };
+const anyAct: fc.Arbitrary<Act> = fc.oneof(
+  { weight: 1, arbitrary: fc.constant<Act>({ kind: 'undo' }) },
+  { weight: 1, arbitrary: fc.constant<Act>({ kind: 'redo' }) },
+  { weight: 12, arbitrary: anyEdit.map((edit): Act => ({ kind: 'edit', edit })) },
+);
+
+/** Makes an edit in a book, and in another the same, if it is one that undo leaves alone there. */
+function made([book, base]: readonly [Book, Book], drawn: EditFor): readonly [Book, Book] {
+  const edit = drawn(book);
+  if (!edit) return [book, base];
+  const from = freshIds();
+  const given: string[] = [];
+  const ids = () => {
+    let at = 0;
+    return { ...from, newId: () => (given[at++] ??= from.newId()) };
+  };
+  const after = session(book, edit, ids()).book;
+  const isForgotten = Object.keys(after.step).length === 0;
+  if (isForgotten) return [after, after];
+  return [after, edit.history === 'step' ? base : session(base, edit, ids()).book];
+}
+
+describe('history', () => {
+  it('undone after any edits is what was before with the quiet ones made there, and redone the last state', () => {
+    const told = { steps: 0, quiet: 0, forgotten: 0 };
+    fc.assert(
+      fc.property(fc.array(anyAct, { size: 'max', maxLength: 25 }), (acts) => {
+        let pair: readonly [Book, Book] = [smallBook().book, smallBook().book];
+        for (const act of acts) {
+          const [book, base] = pair;
+          if (act.kind === 'edit') {
+            pair = made(pair, act.edit);
+            if (pair[0] === pair[1] && Object.keys(book.step).length > 0) told.forgotten += 1;
+            else if (pair[1] !== base) told.quiet += 1;
+          } else pair = [(act.kind === 'undo' ? undo : redo)(reloaded(book), freshIds(LATER)).book, base];
+        }
+        const [book, base] = pair;
+        const last = redone(book);
+        told.steps += historyOf(last).done.length;
+        const first = undone(reloaded(book));
+        expect(contents(first)).toEqual(contents(base));
+        expect(contents(redone(first))).toEqual(contents(last));
+      }),
+      { numRuns: 120 },
+    );
+    // Steps with quiet edits between come up often, else this would prove little.
+    expect(told.steps).toBeGreaterThan(100);
+    expect(told.quiet).toBeGreaterThan(60);
+    expect(told.forgotten).toBeGreaterThan(20);
+  });
+
+  it('stamps what it touches with its own time and leaves the rest alone', () => {
+    const { book, front, tag } = smallBook();
+    const renamed = session(book, edits.editTransfer(front, { name: 'back' }), freshIds()).book;
+    const back = undo(renamed, freshIds(LATER)).book;
+    expect(back.transfer[front]).toMatchObject({ name: 'front', changed: LATER });
+    expect(back.transfer[tag]?.changed).toBe(NOW);
+  });
+});
+
+describe('an edit in place of a step', () => {
+  const named = (name: string) => edits.editTransfer(smallBook().front, { name });
+
+  it('is one step with it', () => {
+    const { book, front } = smallBook();
+    const first = replaceStep(book, null, named('a'), freshIds());
+    const second = replaceStep(first.book, first.step, named('b'), freshIds());
+    expect(historyOf(second.book).done).toHaveLength(1);
+    expect(second.book.transfer[front]?.name).toBe('b');
+    expect(undo(second.book, freshIds()).book.transfer[front]?.name).toBe('front');
+  });
+
+  it('is a step of its own once another lies between, or took its place after undo', () => {
+    const { book, order } = smallBook();
+    const first = replaceStep(book, null, named('a'), freshIds());
+    const other = edits.editOrder(order, { name: 'x' });
+    const between = session(first.book, other, freshIds()).book;
+    expect(historyOf(replaceStep(between, first.step, named('b'), freshIds()).book).done).toHaveLength(3);
+    const instead = session(undo(first.book, freshIds()).book, other, freshIds()).book;
+    const kept = replaceStep(instead, first.step, named('b'), freshIds()).book;
+    expect(historyOf(kept).done).toHaveLength(2);
+    expect(kept.order[order]?.name).toBe('x');
   });
 });
