@@ -30,6 +30,13 @@ function patchTo(path: string[], from: unknown, to: unknown): Patch {
 const isSame = (one: unknown, other: unknown): boolean =>
   one === other || JSON.stringify(one) === JSON.stringify(other);
 
+/** The record that a patch touches, in a book; the ledger is no part of what a step is rebased on. */
+function recordAt(book: Book, [collection, id]: StoredStep['redo'][number]['path']): unknown {
+  const name = collectionNames.find((own) => own === collection);
+  const records: Readonly<Record<string, unknown>> = name && name !== 'entry' ? book[name] : {};
+  return records[String(id)];
+}
+
 /**
  * Makes a quiet edit part of every state that undo and redo lead to: it is made in each of them, and each step becomes what then
  * lies between its two. So undo after it gives what was before, with the quiet edit made there: a price that was
@@ -55,7 +62,9 @@ export function rebased(before: Book, after: Book, quiet: (state: Book) => Book)
         way === 'undo'
           ? [between(to, from), between(toWith, fromWith)]
           : [between(from, to), between(fromWith, toWith)];
-      if (!isSame(was, is)) steps[step.id] = withPatches(step, is);
+      // A step may write a record as it was already: then only its patches know of it.
+      const isReached = step[way].some(({ path }) => !isSame(recordAt(from, path), recordAt(fromWith, path)));
+      if (isReached || !isSame(was, is)) steps[step.id] = withPatches(step, is);
       [from, fromWith] = [to, toWith];
     }
   }

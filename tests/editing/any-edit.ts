@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { startingRates } from '../../src/costing';
 import { type Edit, edits, type HandEntry } from '../../src/editing';
 import { proposeClosing } from '../../src/log';
-import { type Book, type Film, type Id, settingsOf } from '../../src/model';
+import { type Book, embeddedIn, type Film, type Id, settingsOf } from '../../src/model';
 import { priceOf, startingPricing } from '../../src/pricing';
 import {
   asMinor,
@@ -473,15 +473,17 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
   ),
   tickJob: on(
     ({ run }) => run,
-    ({ id, state, snapshot }, { a, yes }) => {
-      const order = snapshot?.orders[0]?.id ?? '';
+    (run, { a, yes }) => {
+      const { id, state } = run;
+      const order = embeddedIn(run).at(-1)?.orders[0]?.id ?? '';
       const subject = [`pack/${order}`, 'print/0', 'begun'][a % 3] ?? '';
       return state === 'draft' ? null : edits.tickJob(id, subject, yes, 'Next');
     },
   ),
   takeIn: on(
     ({ run }) => run,
-    ({ id, name, snapshot }, { a }) => {
+    (run, { a }) => {
+      const { id, name } = run;
       const tick = {
         id: `told-${a}` as Id<'tick'>,
         run: id,
@@ -490,7 +492,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
         at: NOW,
         changed: NOW,
       };
-      const locked = snapshot?.at ?? NOW;
+      const locked = embeddedIn(run).at(-1)?.at ?? NOW;
       const records = { ticks: [tick], spoilages: [] };
       return edits.takeIn({ kind: 'ticks', run: id, name, locked, made: NOW, records });
     },
@@ -515,7 +517,9 @@ const free = <Item extends readonly [Id<'copy'>, unknown]>(book: Book, places: r
     return run === null || book.run[run]?.state === 'draft';
   });
 
-/** Any edit; those that leave undo as it is are drawn more often than those that begin it anew. */
+/** Any edit; a failure tells it by its name. */
 export const anyEdit: fc.Arbitrary<EditFor> = fc.oneof(
-  ...Object.values(table).map((arbitrary) => ({ weight: 1, arbitrary })),
+  ...Object.entries(table).map(([name, arbitrary]) =>
+    arbitrary.map((edit) => Object.assign(edit, { [fc.toStringMethod]: () => name })),
+  ),
 );

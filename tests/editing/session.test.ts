@@ -73,6 +73,28 @@ describe('undo', () => {
     expect(placesOf(opened)).toEqual([fromMm(5), null]);
     expect(checked(laid, freshIds())).toEqual({ book: laid, takenOff: [] });
   });
+
+  it('stays made where a step wrote a record just as it was', () => {
+    const { book, front } = smallBook();
+    const artwork = {
+      id: 'a' as Id<'artwork'>,
+      fileName: 'a.png',
+      kind: 'png' as const,
+      pixels: { width: 10, height: 10 },
+      density: null,
+      trim: null,
+      madeFrom: null,
+    };
+    const again = { ...artwork, pixels: { width: 10, height: 20 } };
+    const [set, twice, read] = [
+      edits.setArtwork(front, artwork),
+      edits.setMadeArtwork(front, artwork, { height: fromMm(90), typed: { width: '', height: '' } }),
+      edits.readArtworkAgain(artwork.id, again),
+    ];
+    const last = [set, twice, read].reduce((state, edit) => session(state, edit, freshIds()).book, book);
+    const back = redo(undo(last, freshIds()), freshIds());
+    expect(back.artwork[artwork.id]?.pixels.height).toBe(20);
+  });
 });
 
 /** A book without the instants of change, the ledger and history: undoing is a change too, and says when it was. */
