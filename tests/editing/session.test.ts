@@ -92,7 +92,7 @@ describe('undo', () => {
       edits.readArtworkAgain(artwork.id, again),
     ];
     const last = [set, twice, read].reduce((state, edit) => session(state, edit, freshIds()).book, book);
-    const back = redo(undo(last, freshIds()), freshIds());
+    const back = redo(undo(last, freshIds()).book, freshIds()).book;
     expect(back.artwork[artwork.id]?.pixels.height).toBe(20);
   });
 });
