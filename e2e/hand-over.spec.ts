@@ -5,7 +5,7 @@ import { modulesOf } from '../tests/hand-over/codes';
 import { photograph, STILL } from '../tests/hand-over/photograph';
 import { expectAccessible } from './accessible';
 import { writeFilm } from './film';
-import { expect, kept, notices, openLockedRun, openShop, test } from './shop';
+import { expect, kept, notices, openLockedRun, openShop, startShop, test } from './shop';
 
 /** A run of seven copies, locked for print and begun, with the Press room open. */
 async function begunRun(page: Page): Promise<void> {
@@ -71,7 +71,7 @@ async function otherDevice(page: Page): Promise<Page> {
     });
   const other = await context?.newPage();
   if (!other) throw new Error('no second context');
-  await openShop(other);
+  await startShop(other);
   await other.getByRole('link', { name: 'Press' }).click();
   return other;
 }
@@ -234,7 +234,7 @@ async function watched(context: BrowserContext): Promise<Page> {
       if (text && told.at(-1) !== text) told.push(text);
     }).observe(document, { subtree: true, childList: true, characterData: true });
   });
-  await openShop(page);
+  await startShop(page);
   await page.getByRole('link', { name: 'Press' }).click();
   await openWindow(page);
   return page;
