@@ -1,6 +1,7 @@
 import { defineConfig } from 'vitest/config';
 
-const STORE = 'tests/app/store/**/*.test.{ts,tsx}';
+/** Tests of a store, which lives as long as its module, and of modules with others put in place of what they import. */
+const APART = ['tests/app/store/**/*.test.{ts,tsx}', 'tests/layout/run-view.test.ts'];
 
 export default defineConfig({
   test: {
@@ -10,10 +11,9 @@ export default defineConfig({
       {
         extends: true,
         // Pure code keeps nothing between tests: modules are read once a worker, not once a file.
-        test: { name: 'pure', include: ['tests/**/*.test.{ts,tsx}'], exclude: [STORE], isolate: false },
+        test: { name: 'pure', include: ['tests/**/*.test.{ts,tsx}'], exclude: APART, isolate: false },
       },
-      // A store lives as long as its module, so each file has its own.
-      { extends: true, test: { name: 'store', include: [STORE] } },
+      { extends: true, test: { name: 'apart', include: APART } },
     ],
   },
 });
