@@ -22,7 +22,7 @@ interface Known {
 const UNKNOWN: Known = { found: null, failed: false };
 
 /** By run. Lives until the tab closes, so that a room that is left and come back to finds it. */
-const useSchedules = create<{ readonly known: ReadonlyMap<string, Known> }>(() => ({ known: new Map() }));
+export const useSchedules = create<{ readonly known: ReadonlyMap<string, Known> }>(() => ({ known: new Map() }));
 
 /** A search for the schedule of a run's work. */
 interface Search {
@@ -112,7 +112,9 @@ export function followSchedule(run: string, work: Work, effort: Effort, keeps: b
   letGo();
   const key = keyOf(work);
   const last = searches.get(run);
-  if (last?.key === key) {
+  const isSame = last?.key === key;
+  if (!keeps && !(isSame && last.found)) know(run, UNKNOWN);
+  if (isSame) {
     last.work = work;
     if (effort === 'thorough') last.effort = effort;
     show(run, last);
@@ -120,7 +122,6 @@ export function followSchedule(run: string, work: Work, effort: Effort, keeps: b
     return;
   }
   last?.over.abort();
-  if (!keeps) know(run, UNKNOWN);
   const earlier = last && hasSameJobs(last.work, work) ? (last.found?.schedule ?? last.earlier) : null;
   const over = new AbortController();
   const own: Search = { key, work, effort, earlier, found: null, ended: null, over };

@@ -1,0 +1,28 @@
+import { setPlaces } from '../../../src/editing';
+import { layRun, placesOf, problemOf } from '../../../src/layout';
+import { type Book, runOf } from '../../../src/model';
+import { createPlanner } from '../../../src/packing';
+import { type Work, workOf } from '../../../src/pressing';
+import { edited, smallBook } from '../../editing/book';
+
+/** The small book with all its copies on the film, and the id of its run. */
+export function laidBook(): { book: Book; run: string } {
+  const { book } = smallBook();
+  const open = runOf(book, null);
+  if (!open) throw new Error('no run');
+  const own = problemOf(book, open.run, open.film, 'pinned');
+  const places = placesOf(createPlanner(own.problem, 1).best(), own, open.film);
+  return { book: edited(book, (draft) => setPlaces(draft, open.run.id, places)), run: open.run.id };
+}
+
+/** The work of its run with so many hands. */
+export function workOfHands(hands: number): Work {
+  const { book, run } = laidBook();
+  const own = book.run[run];
+  const laid = own && layRun(book, own);
+  const station = Object.values(book.settings)[0]?.station;
+  if (!laid || !station) throw new Error('nothing laid');
+  const work = workOf(book, laid, { ...station, hands }, new Date('2026-11-25T08:00:00'));
+  if (!work.ok) throw new Error(work.problem.join());
+  return work.value;
+}

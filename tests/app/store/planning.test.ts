@@ -1,0 +1,112 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { layOut, stopPlanning, usePlanning } from '../../../app/store/planning';
+import { useShop } from '../../../app/store/shop';
+import { useView } from '../../../app/store/view';
+import { en } from '../../../app/words/en';
+import { createPlanner, type Idea, type Plan, type Problem } from '../../../src/packing';
+import type { PlanningOptions } from '../../../src/packing/browser';
+import { WorkerFailed } from '../../../src/workers/browser';
+import { edited, smallBook } from '../../editing/book';
+import { settle, type waitingCalls } from './calls';
+
+interface Asked extends PlanningOptions {
+  readonly problem: Problem;
+}
+interface Planned {
+  readonly proven: boolean;
+  readonly idea: Idea | null;
+}
+
+const worker = (await vi.hoisted(async () => (await import('./calls')).waitingCalls())) as ReturnType<
+  typeof waitingCalls<Asked, Planned>
+>;
+
+vi.mock('../../../src/packing/browser', () => ({
+  planInWorkers: (problem: Problem, options: PlanningOptions) =>
+    worker.call({ problem, ...options }, options.signal).catch((error: unknown) => {
+      if (!options.signal.aborted) throw error;
+      return { proven: false, idea: null };
+    }),
+}));
+
+const { book, front } = smallBook();
+const at = (call: number) => {
+  const own = worker.calls[call];
+  if (!own) throw new Error(`only ${worker.calls.length} calls`);
+  return own;
+};
+const best = (call: number): Plan => createPlanner(at(call).input.problem, 1).best();
+const placed = () => Object.values(useShop.getState().book.copy).filter(({ place }) => place !== null).length;
+const kind = () => usePlanning.getState().planning.kind;
+const said = () => useView.getState().notices.map(({ text, reload }) => ({ text, reload }));
+
+beforeEach(() => {
+  vi.stubGlobal('navigator', { hardwareConcurrency: 2 });
+  useShop.setState({ phase: { kind: 'open' }, book });
+  useView.setState({ notices: [] });
+  worker.calls.length = 0;
+});
+afterEach(() => {
+  stopPlanning();
+  vi.unstubAllGlobals();
+});
+
+describe('laying out', () => {
+  it('puts each better plan on the film, tells its progress, and comes to rest', async () => {
+    const done = layOut('pinned');
+    expect(kind()).toBe('working');
+    at(0).input.onProgress(0.5);
+    expect(usePlanning.getState().planning).toMatchObject({ fraction: 0.5 });
+    at(0).input.onBetter(best(0));
+    expect(placed()).toBe(5);
+    at(0).answer({ proven: true, idea: null });
+    await done;
+    expect(kind()).toBe('idle');
+    expect(usePlanning.getState().provenFor).toBe(useShop.getState().book.copy);
+  });
+
+  it.each([
+    { why: 'missing' as const, reload: true },
+    { why: 'broken' as const, reload: false },
+  ])(
+    'that fails as a worker is $why is said and comes to rest; what lay on the film stays',
+    async ({ why, reload }) => {
+      const done = layOut('pinned');
+      at(0).input.onBetter(best(0));
+      at(0).fail(new WorkerFailed(why));
+      await done;
+      expect(kind()).toBe('idle');
+      expect(placed()).toBe(5);
+      expect(said()).toEqual([{ text: en.failures.layout, reload }]);
+    },
+  );
+
+  it('is stopped by another edit, after which no plan is taken any more', async () => {
+    const done = layOut('pinned');
+    const plan = best(0);
+    useShop.setState({
+      book: edited(book, (draft) => {
+        const own = draft.transfer[front];
+        if (own) own.turn = 'fixed';
+      }),
+    });
+    expect(at(0).signal.aborted).toBe(true);
+    at(0).input.onBetter(plan);
+    await done;
+    expect(placed()).toBe(0);
+    expect(kind()).toBe('idle');
+    expect(said()).toEqual([]);
+  });
+
+  it('begun again ends the one before, whose end leaves it at work', async () => {
+    const first = layOut('pinned');
+    const second = layOut('pinned');
+    await first;
+    await settle();
+    expect(at(0).signal.aborted).toBe(true);
+    expect(kind()).toBe('working');
+    at(1).answer({ proven: false, idea: null });
+    await second;
+    expect(kind()).toBe('idle');
+  });
+});
