@@ -22,7 +22,7 @@ export function workOfHands(hands: number): Work {
   const laid = own && layRun(book, own);
   const station = Object.values(book.settings)[0]?.station;
   if (!laid || !station) throw new Error('nothing laid');
-  const work = workOf(book, laid, { ...station, hands }, new Date('2026-11-25T08:00:00'));
+  const work = workOf(laid, { ...station, hands }, new Date('2026-11-25T08:00:00'));
   if (!work.ok) throw new Error(work.problem.join());
   return work.value;
 }

@@ -1,0 +1,94 @@
+import { expect, type Page, test } from '@playwright/test';
+import { PNG } from 'pngjs';
+import { withDensity } from '../src/artwork';
+import { layOut, notices, openShop, pasteTable, sentence, stop, TABLE } from './shop';
+
+/** Nothing is kept of an earlier visit, so that what is missing on the host is missing. */
+test.use({ serviceWorkers: 'block' });
+
+/** The day of our own, without the row that is to be mended. */
+const DAY = TABLE.split('\n')
+  .filter((row) => !row.includes('abc'))
+  .join('\n');
+
+/** Takes a worker's file away, as an update does to a page that is still open. */
+async function takeAway(page: Page, worker: string): Promise<() => Promise<void>> {
+  const files = `**/${worker}.worker-*.js`;
+  await page.route(files, (route) => route.fulfill({ status: 404 }));
+  return () => page.unroute(files);
+}
+
+const isOffered = (page: Page) =>
+  expect(notices(page).getByRole('button', { name: 'Load the app again' })).toBeVisible();
+
+test('a layout whose worker is missing is said not to be made, and is made when it is back', async ({
+  page,
+}) => {
+  const bringBack = await takeAway(page, 'planner');
+  await openShop(page);
+  await pasteTable(page, DAY);
+  await page.getByRole('link', { name: 'Film', exact: true }).click();
+  await page.getByRole('button', { name: 'Lay out' }).click();
+  await expect(notices(page)).toContainText(
+    'The layout could not be worked out. What lay on the film is still there; try again.',
+  );
+  await expect(notices(page)).toContainText('All that was entered is kept.');
+  await isOffered(page);
+  await expect(page.getByRole('button', { name: 'Stop' })).toBeHidden();
+  await bringBack();
+  await page.getByRole('button', { name: 'Lay out' }).click();
+  await expect(sentence(page)).toBeVisible();
+  await stop(page);
+});
+
+test('a schedule whose worker is missing is said not to be found, and is found when it is back', async ({
+  page,
+}) => {
+  const bringBack = await takeAway(page, 'scheduler');
+  await openShop(page);
+  await pasteTable(page, DAY);
+  await layOut(page);
+  await expect(notices(page)).toContainText('The schedule could not be worked out.');
+  await isOffered(page);
+  await page.getByRole('link', { name: 'Press' }).click();
+  const said = page.getByRole('main').getByText('The run and all its ticks are kept.');
+  await expect(said).toBeVisible();
+  await expect(page.getByText('Working out the day…')).toBeHidden();
+  await bringBack();
+  await page.getByRole('main').getByRole('button', { name: 'Try again' }).click();
+  await expect(page.getByRole('heading', { name: 'What would help' })).toBeVisible();
+  await expect(said).toBeHidden();
+});
+
+/** A PNG of one colour, 600 x 300 pixels at 300 ppi. */
+function block(): Buffer {
+  const png = new PNG({ width: 600, height: 300 });
+  for (let at = 0; at < png.data.length; at += 4) png.data.set([180, 60, 40, 255], at);
+  return Buffer.from(withDensity(new Uint8Array(PNG.sync.write(png)), { x: 11_811, y: 11_811 }));
+}
+
+test('artwork whose worker is missing is kept and said not to be checked, and is checked when it is back', async ({
+  page,
+}) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,50.8,25.4,2,,no');
+  const row = page
+    .locator('.transfer-row')
+    .filter({ has: page.getByRole('textbox', { name: 'Transfer: crest' }) });
+  const dropped = await page.evaluateHandle((encoded) => {
+    const data = Uint8Array.from(atob(encoded), (letter) => letter.charCodeAt(0));
+    const transfer = new DataTransfer();
+    transfer.items.add(new File([data], 'crest.png', { type: 'image/png' }));
+    return transfer;
+  }, block().toString('base64'));
+  // What reads it runs since the demo day; what checks it is started for a check.
+  const bringBack = await takeAway(page, 'artwork');
+  await row.dispatchEvent('drop', { dataTransfer: dropped });
+  await expect(notices(page)).toContainText('The artwork could not be checked. The image is kept');
+  await isOffered(page);
+  await expect(row.locator('img')).toBeVisible();
+  await bringBack();
+  await row.locator('.grade-button').click();
+  await page.getByRole('button', { name: 'Check it' }).click();
+  await expect(page.locator('.found-head .grade')).toBeVisible();
+});
