@@ -1,25 +1,26 @@
 import { expect, type Page, test } from '@playwright/test';
 import { PNG } from 'pngjs';
 import { withDensity } from '../src/artwork';
-import { layOut, notices, openShop, pasteTable, sentence, stop, TABLE } from './shop';
-
-/** Nothing is kept of an earlier visit, so that what is missing on the host is missing. */
-test.use({ serviceWorkers: 'block' });
+import { layOut, notices, openShop, pasteTable, sentence, TABLE } from './shop';
 
 /** The day of our own, without the row that is to be mended. */
 const DAY = TABLE.split('\n')
   .filter((row) => !row.includes('abc'))
   .join('\n');
 
-/** Takes a worker's file away, as an update does to a page that is still open. */
-async function takeAway(page: Page, worker: string): Promise<() => Promise<void>> {
+/** Takes a worker's file away, as an update does to a page that is still open; after so many times that it is still there. */
+async function takeAway(page: Page, worker: string, still = 0): Promise<() => Promise<void>> {
   const files = `**/${worker}.worker-*.js`;
-  await page.route(files, (route) => route.fulfill({ status: 404 }));
+  let asked = 0;
+  await page.route(files, (route) => {
+    asked += 1;
+    return asked <= still ? route.fallback() : route.fulfill({ status: 404 });
+  });
   return () => page.unroute(files);
 }
 
 const isOffered = (page: Page) =>
-  expect(notices(page).getByRole('button', { name: 'Load the app again' })).toBeVisible();
+  expect(notices(page).getByRole('button', { name: 'Load the app again' }).last()).toBeVisible();
 
 test('a layout whose worker is missing is said not to be made, and is made when it is back', async ({
   page,
@@ -38,7 +39,6 @@ test('a layout whose worker is missing is said not to be made, and is made when 
   await bringBack();
   await page.getByRole('button', { name: 'Lay out' }).click();
   await expect(sentence(page)).toBeVisible();
-  await stop(page);
 });
 
 test('a schedule whose worker is missing is said not to be found, and is found when it is back', async ({
@@ -75,19 +75,28 @@ test('artwork whose worker is missing is kept and said not to be checked, and is
   const row = page
     .locator('.transfer-row')
     .filter({ has: page.getByRole('textbox', { name: 'Transfer: crest' }) });
-  const dropped = await page.evaluateHandle((encoded) => {
-    const data = Uint8Array.from(atob(encoded), (letter) => letter.charCodeAt(0));
-    const transfer = new DataTransfer();
-    transfer.items.add(new File([data], 'crest.png', { type: 'image/png' }));
-    return transfer;
-  }, block().toString('base64'));
-  // What reads it runs since the demo day; what checks it is started for a check.
+  const give = async () => {
+    const dropped = await page.evaluateHandle((encoded) => {
+      const data = Uint8Array.from(atob(encoded), (letter) => letter.charCodeAt(0));
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([data], 'crest.png', { type: 'image/png' }));
+      return transfer;
+    }, block().toString('base64'));
+    await row.dispatchEvent('drop', { dataTransfer: dropped });
+  };
+  // Nothing reads it.
   const bringBack = await takeAway(page, 'artwork');
-  await row.dispatchEvent('drop', { dataTransfer: dropped });
-  await expect(notices(page)).toContainText('The artwork could not be checked. The image is kept');
+  await give();
+  await expect(notices(page)).toContainText('crest.png could not be read just now.');
+  await expect(row.locator('img')).toBeHidden();
+  await bringBack();
+  // One worker reads it; the one that would check it is missing.
+  const bringBackAgain = await takeAway(page, 'artwork', 1);
+  await give();
+  await expect(notices(page)).toContainText('The artwork could not be checked.');
   await isOffered(page);
   await expect(row.locator('img')).toBeVisible();
-  await bringBack();
+  await bringBackAgain();
   await row.locator('.grade-button').click();
   await page.getByRole('button', { name: 'Check it' }).click();
   await expect(page.locator('.found-head .grade')).toBeVisible();

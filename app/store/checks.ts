@@ -26,7 +26,9 @@ type CheckState =
   | { readonly kind: 'failed' };
 
 /** Lives until the tab closes; what is done also lies in the artwork store, by the hash of the file. */
-export const useChecks = create<{ readonly states: ReadonlyMap<string, CheckState> }>(() => ({ states: new Map() }));
+export const useChecks = create<{ readonly states: ReadonlyMap<string, CheckState> }>(() => ({
+  states: new Map(),
+}));
 
 /** Counted up when a check finds something else in the same pixels. */
 const CHECK_VERSION = 1;

@@ -22,7 +22,9 @@ interface Known {
 const UNKNOWN: Known = { found: null, failed: false };
 
 /** By run. Lives until the tab closes, so that a room that is left and come back to finds it. */
-export const useSchedules = create<{ readonly known: ReadonlyMap<string, Known> }>(() => ({ known: new Map() }));
+export const useSchedules = create<{ readonly known: ReadonlyMap<string, Known> }>(() => ({
+  known: new Map(),
+}));
 
 /** A search for the schedule of a run's work. */
 interface Search {
