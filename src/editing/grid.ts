@@ -1,5 +1,6 @@
 import {
   type Garment,
+  garmentPlaceOf,
   groupOfSize,
   type Id,
   type Placement,
@@ -63,7 +64,8 @@ export function addPlacement(
   context: EditContext,
 ): Id<'placement'> {
   const id = context.newId() as Id<'placement'>;
-  draft.placement[id] = { id, order, ...fields, artwork: null, changed: context.now };
+  const on = garmentPlaceOf(fields.place);
+  draft.placement[id] = { id, order, ...fields, on, artwork: null, changed: context.now };
   followGrid(draft, order, context);
   return id;
 }
@@ -77,6 +79,7 @@ export function editPlacement(
   const placement = draft.placement[id];
   if (!placement) return;
   Object.assign(placement, fields);
+  placement.on = garmentPlaceOf(placement.place);
   followGrid(draft, placement.order, context);
 }
 
@@ -98,8 +101,6 @@ export interface PrintedSize {
   readonly tooWideFor: string | null;
 }
 
-const onBody = (place: string): boolean => !/sleeve|neck|tag|cap|hat|manga|cuello|etiqueta|gorr/i.test(place);
-
 /** The sizes that a placement is printed at for some garments: groups of one width share a size. */
 export function printedSizes(placement: Placement, garments: readonly Garment[]): PrintedSize[] {
   const sizes = new Map<number, PrintedSize>();
@@ -109,7 +110,7 @@ export function printedSizes(placement: Placement, garments: readonly Garment[])
     const { width, typed } = placement.widths[group];
     const before = sizes.get(width);
     const all = [...new Set([...(before?.sizes ?? []), ...own.map(({ size }) => size)])];
-    const narrow = onBody(placement.place) ? all.filter((size) => width > widestFor(size)) : [];
+    const narrow = placement.on !== 'off-body' ? all.filter((size) => width > widestFor(size)) : [];
     sizes.set(width, {
       width,
       typed: before?.typed ?? typed,

@@ -40,6 +40,7 @@ export type { Copy, Place, Whereabouts } from './copy';
 export { type Id, type Instant, instant } from './fields';
 export { filmCost, runCost } from './film-cost';
 export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
+export { type GarmentPlace, garmentPlaceOf } from './garment-place';
 export {
   type DesignSize,
   designWidths,

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { fabrics, peels, stationSchema } from './bench';
 import { ratesSchema } from './closing';
 import { id, instant, length, localDate, localTime, money, shade, size } from './fields';
+import { garmentPlaces } from './garment-place';
 import { alternativeSchema, costsSchema, orderPricingSchema, pricingSchema } from './prices';
 
 /** How many tints there are to tell orders apart; the code printed on every copy is the other sign. */
@@ -110,6 +111,8 @@ export const placementSchema = z.object({
   order: id<'order'>(),
   /** `front`, `left chest`, or the shop's own word. */
   place: z.string(),
+  /** What that word means for the garment. */
+  on: z.enum(garmentPlaces),
   design: z.string(),
   /** Height over width of the design. */
   ratio: z.number().check(z.positive()),

@@ -1,6 +1,14 @@
 import { uprightSize } from '../cutting';
 import type { LaidCopy } from '../layout';
-import { type Book, type Garment, groupOfSize, type Placement, type SizeGroup, type Station } from '../model';
+import {
+  type Book,
+  type Garment,
+  type GarmentPlace,
+  groupOfSize,
+  type Placement,
+  type SizeGroup,
+  type Station,
+} from '../model';
 import { fromInches, fromMm, type Micrometres, um } from '../units';
 import { fitsOn } from './loads';
 
@@ -11,21 +19,27 @@ export interface Closing {
   readonly isFirst: boolean;
 }
 
-type Side = 'front' | 'back' | 'elsewhere';
-
-/** On which side of a garment's body a place lies, by its name in English or Spanish; sleeves, collars and the like lie on none. */
-function sideOf(place: string): Side {
-  if (/sleeve|neck|tag|label|hood|cap|hat|manga|cuello|etiqueta|capucha|gorra/i.test(place))
-    return 'elsewhere';
-  if (/back|espalda/i.test(place)) return 'back';
-  return /front|chest|pocket|frente|pecho|bolsillo|delanter/i.test(place) ? 'front' : 'elsewhere';
-}
+/** The side of a garment's body that each place lies on; what lies on none, or nobody knows where, is pressed by itself. */
+const SIDES: Readonly<Record<GarmentPlace, 'front' | 'back' | null>> = {
+  front: 'front',
+  chest: 'front',
+  'left-chest': 'front',
+  'right-chest': 'front',
+  back: 'back',
+  'off-body': null,
+  other: null,
+};
 
 /**
  * Where prints lie on an adult's garment, from the shoulder seam at the collar: the middle of one on the chest, and the top of any
  * other, whose middle is the garment's (common practice, no source).
  */
-const CHEST = { aside: fromInches(5), below: fromInches(8) };
+const CHEST_BELOW = fromInches(8);
+const CHEST_ASIDE: Partial<Record<GarmentPlace, Micrometres>> = {
+  'left-chest': fromInches(5),
+  chest: um(0),
+  'right-chest': um(-fromInches(5)),
+};
 const TOP = fromInches(6.5);
 /** Smaller garments have it all nearer together (common practice, no source). */
 const SCALE: Readonly<Record<SizeGroup, number>> = { adult: 1, youth: 0.8, toddler: 0.65 };
@@ -34,7 +48,7 @@ const APART = fromMm(10);
 
 interface Placed {
   readonly copy: LaidCopy;
-  readonly place: string;
+  readonly on: GarmentPlace;
 }
 
 interface Box {
@@ -44,12 +58,11 @@ interface Box {
   readonly bottom: number;
 }
 
-function boxOf({ copy, place }: Placed, scale: number): Box {
+function boxOf({ copy, on }: Placed, scale: number): Box {
   const { width, height } = uprightSize(copy);
-  const isChest = /(chest|pecho|pocket|bolsillo)/i.test(place);
-  const aside = /left|izq/i.test(place) ? CHEST.aside : /right|der/i.test(place) ? -CHEST.aside : 0;
-  const x = isChest ? aside * scale : 0;
-  const top = isChest ? CHEST.below * scale - height / 2 : TOP * scale;
+  const aside = CHEST_ASIDE[on];
+  const x = (aside ?? 0) * scale;
+  const top = aside === undefined ? TOP * scale : CHEST_BELOW * scale - height / 2;
   return { left: x - width / 2, right: x + width / 2, top, bottom: top + height };
 }
 
@@ -78,12 +91,12 @@ function fitTogether(
 function parted(prints: readonly Placed[], group: SizeGroup, { press, oneClosing }: Station): Placed[][] {
   const closings: Placed[][] = [];
   for (const print of prints) {
-    const side = sideOf(print.place);
+    const side = SIDES[print.on];
     const joined = closings.find(
       (closing) =>
         oneClosing &&
-        side !== 'elsewhere' &&
-        sideOf(closing[0]?.place ?? '') === side &&
+        side !== null &&
+        SIDES[closing[0]?.on ?? 'other'] === side &&
         fitTogether([...closing, print], group, press.platen),
     );
     if (joined) joined.push(print);
@@ -145,7 +158,7 @@ export function closingsOf(source: GarmentSource, copies: readonly LaidCopy[], s
       const prints = places.flatMap(({ place, width }): Placed[] => {
         const transfer = transfers.find(({ grid }) => grid?.placement === place.id && grid.width === width);
         const copy = transfer && left.get(transfer.id)?.shift();
-        return copy ? [{ copy, place: place.place }] : [];
+        return copy ? [{ copy, on: place.on }] : [];
       });
       closings.push(...closingsOfOne(prints, group, station));
     }

@@ -591,6 +591,32 @@ describe('migration', () => {
     });
   });
 
+  it('says where on the garment a placement is from version 18 on, also in what runs embed, and begins undo anew', () => {
+    const placement = { id: 'p', order: 'o', place: 'Pecho izquierdo', design: 'crest', ratio: 1 };
+    const changed = '2026-11-20T08:00:00.000Z';
+    const snapshot = { at: changed, placements: [placement] };
+    const migrated = migrate(
+      new Map<string, unknown>([
+        ['placement/p', placement],
+        ['placement/q', { ...placement, id: 'q', place: 'sleeve' }],
+        ['run/locked', { state: 'locked', snapshot, printed: null }],
+        ['run/draft', { state: 'draft', printed: { to: 1, as: [snapshot] } }],
+        ['step/1', { redo: [], undo: [] }],
+      ]),
+      17,
+    );
+    expect(migrated?.get('placement/p')).toEqual({ ...placement, on: 'left-chest' });
+    expect(migrated?.get('placement/q')).toMatchObject({ on: 'off-body' });
+    expect(migrated?.get('run/locked')).toMatchObject({
+      snapshot: { at: changed, placements: [{ ...placement, on: 'left-chest' }] },
+    });
+    expect(migrated?.get('run/draft')).toEqual({
+      state: 'draft',
+      printed: { to: 1, as: [{ at: changed, placements: [{ ...placement, on: 'left-chest' }] }] },
+    });
+    expect(migrated?.has('step/1')).toBe(false);
+  });
+
   it('leaves records of the present version alone', () => {
     const records = new Map<string, unknown>([other]);
     expect(migrate(records, MODEL_VERSION)).toEqual(records);
