@@ -11,7 +11,9 @@ describe('what a shop begins with', () => {
     ['de', 'EUR', 'mm', 'a4'],
     ['de-CH', 'CHF', 'mm', 'a4'],
     ['ja', 'JPY', 'mm', 'a4'],
-    ['en-ZZ', 'USD', 'mm', 'a4'],
+    ['en-001', 'USD', 'mm', 'a4'],
+    // No region is known: it is that of the language (UTS 35, likely subtags, takes ZZ out first).
+    ['en-ZZ', 'USD', 'in', 'letter'],
   ])('of %s is its currency, unit and paper', (locale, currency, unit, paper) => {
     expect(firstSettings(locale, 'en')).toMatchObject({ currency, unit, paper });
   });
