@@ -52,7 +52,7 @@ export function setPress(
   { now }: EditContext,
 ): void {
   const key = pressKey(peel, fabric);
-  const before = pressRecipe(draft as Book, peel, fabric);
+  const before = pressRecipe(draft, peel, fabric);
   const known = draft.recipe[key];
   const history = historyWith(known?.kind === 'press' ? known.history : [], before, set.values, now);
   draft.recipe[key] = {
@@ -74,7 +74,7 @@ export function setCure(
   { now }: EditContext,
 ): void {
   const key = cureKey(by);
-  const before = cureRecipe(draft as Book, by);
+  const before = cureRecipe(draft, by);
   const known = draft.recipe[key];
   const history = historyWith(known?.kind === 'cure' ? known.history : [], before, set.values, now);
   draft.recipe[key] = { id: key as Id<'recipe'>, kind: 'cure', by, ...set, history, changed: now };
@@ -109,7 +109,7 @@ export function tickJob(
   context: EditContext,
 ): void {
   const tick = context.newId() as Id<'tick'>;
-  const before = ticksOf(draft as Book, id).filter((other) => other.subject === subject);
+  const before = ticksOf(draft, id).filter((other) => other.subject === subject);
   const at = instantAfter(context.now, before);
   draft.tick[tick] = { id: tick, run: id, subject, done, at, changed: context.now };
   if (done) followTicks(draft, id, context);
@@ -124,7 +124,7 @@ export function followTicks(draft: BookDraft, id: Id<'run'>, context: EditContex
   if (!laid?.view.station) return;
   const work = workOf(laid, laid.view.station, new Date(context.now));
   if (!work.ok) return;
-  const done = ticked(ticksOf(draft as Book, id));
+  const done = ticked(ticksOf(draft, id));
   for (const { state, kinds } of comesTo) {
     const jobs = work.value.jobs.filter(({ kind }) => kinds.includes(kind));
     if (jobs.length === 0 || !jobs.every(({ key }) => done.has(key))) break;
@@ -145,9 +145,7 @@ function isPacked(draft: BookDraft, order: string): boolean {
     (copy) => copy.role === 'ordered' && draft.transfer[copy.transfer]?.order === order,
   );
   const runs = new Set(copies.flatMap(({ run }) => run ?? []));
-  const packed = new Set<string>(
-    [...runs].filter((run) => ticked(ticksOf(draft as Book, run)).has(packKey(order))),
-  );
+  const packed = new Set<string>([...runs].filter((run) => ticked(ticksOf(draft, run)).has(packKey(order))));
   return (
     copies.some(({ state }) => state !== 'shelved') &&
     copies.every(({ state, run }) => state === 'shelved' || (run !== null && packed.has(run)))
@@ -160,8 +158,7 @@ export function followPacking(draft: BookDraft, run: string, subject: string): v
   const order = id === null ? undefined : draft.order[id];
   if (id === null || !order || order.progress === 'collected') return;
   if (isPacked(draft, id)) order.progress = 'packed';
-  else if (order.progress === 'packed' && !ticked(ticksOf(draft as Book, run)).has(subject))
-    order.progress = 'open';
+  else if (order.progress === 'packed' && !ticked(ticksOf(draft, run)).has(subject)) order.progress = 'open';
 }
 
 /** All that was ticked on a run. */

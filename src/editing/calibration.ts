@@ -33,7 +33,7 @@ export function calibrate(
   const { shop } = draft.settings;
   if (!shop || told.set.length === 0) return;
   for (const { setting, after } of told.set) {
-    const [holder, name] = placeOf(shop as Settings, setting);
+    const [holder, name] = placeOf(shop, setting);
     holder[name] = after;
   }
   const id = newId() as Id<'calibration'>;
@@ -55,9 +55,9 @@ export const isInForce = ({ takenBack, set }: Calibration, settings: Tuned): boo
 export function takeBackCalibration(draft: BookDraft, id: string, { now }: EditContext): void {
   const change = draft.calibration[id];
   const { shop } = draft.settings;
-  if (!change || !shop || !isInForce(change as Calibration, shop as Settings)) return;
+  if (!change || !shop || !isInForce(change, shop)) return;
   for (const { setting, before } of change.set) {
-    const [holder, name] = placeOf(shop as Settings, setting);
+    const [holder, name] = placeOf(shop, setting);
     holder[name] = before;
   }
   change.takenBack = now;

@@ -1,4 +1,4 @@
-import type { Book, Closing, Id, LedgerEntry, SupplyKind } from '../model';
+import type { Closing, Id, LedgerEntry, SupplyKind } from '../model';
 import { inUse, leftOfFilm, shared, standing, type TakenBlanks, takenByRun } from '../stock';
 import { counterEntry, enter } from './ledger';
 import { moveTo } from './runs';
@@ -33,7 +33,7 @@ export function closeRun(
     const isKnown = Object.values(draft.entry).some(
       ({ kind, run: by }) => kind === 'printed' && by === run.id,
     );
-    const gone = isKnown ? takenByRun(draft as Book, closing.id, [film.id]) : planned;
+    const gone = isKnown ? takenByRun(draft, closing.id, [film.id]) : planned;
     enter(draft, film.id, gone - used, reason, context);
   }
   for (const kind of ['colour', 'white', 'powder'] as const) {
@@ -54,9 +54,9 @@ function takeSupply(
   run: Id<'run'>,
   context: EditContext,
 ): void {
-  const items = inUse(draft as Book, kind);
+  const items = inUse(draft, kind);
   const all = Object.values(draft.item).flatMap(({ id, kind: own }) => (own === kind ? [id] : []));
-  const rest = used - takenByRun(draft as Book, run, all);
+  const rest = used - takenByRun(draft, run, all);
   shared(rest, items.length).forEach((part, at) => {
     const item = items[at];
     if (item) enter(draft, item.id, -part, { kind: 'used', run }, context);
@@ -68,10 +68,10 @@ export function takeBackClosing(draft: BookDraft, id: Id<'run'>, context: EditCo
   delete draft.closing[id];
   const byClosing = ({ run, kind, order }: LedgerEntry) =>
     run === id && (kind === 'used' || (kind === 'spoiled' && order !== null));
-  for (const { id: entry, item, amount } of standing(draft.entry as Book['entry'], byClosing)) {
+  for (const { id: entry, item, amount } of standing(draft.entry, byClosing)) {
     const film = draft.film[item];
     // A film that got back more than it has left since has no less than nothing.
-    if (film && leftOfFilm(film as Book['film'][string]) - amount < 0) continue;
+    if (film && leftOfFilm(film) - amount < 0) continue;
     counterEntry(draft, entry, context);
   }
 }

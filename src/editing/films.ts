@@ -1,4 +1,4 @@
-import type { Film, Id, Roll, Sheets } from '../model';
+import type { Id, Roll, Sheets } from '../model';
 import { leftOfFilm } from '../stock';
 import { um } from '../units';
 import { enter } from './ledger';
@@ -20,8 +20,8 @@ export function addFilm(
   kind: 'opening' | 'bought' | 'cut' = 'opening',
 ): Id<'film'> {
   const id = context.newId() as Id<'film'>;
-  draft.film[id] = { ...withLeft(fields, 0), id, changed: context.now } as BookDraft['film'][string];
-  enter(draft, id, leftOfFilm(fields as Film), { kind }, context);
+  draft.film[id] = { ...withLeft(fields, 0), id, changed: context.now };
+  enter(draft, id, leftOfFilm(fields), { kind }, context);
   return id;
 }
 
@@ -29,13 +29,13 @@ export function addFilm(
 export function editFilm(draft: BookDraft, id: string, fields: FilmFields, context: EditContext): void {
   const film = draft.film[id];
   if (film?.kind !== fields.kind) return;
-  const left = leftOfFilm(film as Film);
+  const left = leftOfFilm(film);
   draft.film[id] = {
     ...withLeft(fields, left),
     id: film.id,
     changed: film.changed,
-  } as BookDraft['film'][string];
-  enter(draft, id, leftOfFilm(fields as Film) - left, { kind: 'counted' }, context);
+  };
+  enter(draft, id, leftOfFilm(fields) - left, { kind: 'counted' }, context);
 }
 
 /** A film that a run has used stays with it; others are gone, and what was left of them with them. */
@@ -44,7 +44,7 @@ export function removeFilm(draft: BookDraft, id: string, context: EditContext): 
   if (!film) return;
   if (Object.values(draft.run).some((run) => run.film === id)) film.archived = true;
   else {
-    enter(draft, id, -leftOfFilm(film as Film), { kind: 'discarded' }, context);
+    enter(draft, id, -leftOfFilm(film), { kind: 'discarded' }, context);
     delete draft.film[id];
     delete draft.item[id];
   }

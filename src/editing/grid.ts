@@ -124,14 +124,14 @@ export function printedSizes(placement: Placement, garments: readonly Garment[])
 
 /** Makes the transfers that an order's grid calls for, and their counts; one that it no longer calls for goes, unless it is in print. */
 function followGrid(draft: BookDraft, order: Id<'order'>, context: EditContext): void {
-  const garments = Object.values(draft.garment).filter((garment) => garment.order === order) as Garment[];
+  const garments = Object.values(draft.garment).filter((garment) => garment.order === order);
   const shades = new Set(garments.map(({ shade }) => shade));
   const [only = null] = shades.size === 1 ? shades : [];
-  const own = (Object.values(draft.transfer) as Transfer[]).filter(
+  const own = Object.values(draft.transfer).filter(
     (transfer) => transfer.order === order && transfer.grid !== null,
   );
   const called = new Set<string>();
-  for (const placement of Object.values(draft.placement) as Placement[]) {
+  for (const placement of Object.values(draft.placement)) {
     if (placement.order !== order) continue;
     const sizes = printedSizes(placement, garments);
     for (const { width, typed, count, sizes: served } of sizes) {

@@ -1,6 +1,6 @@
 import { current } from 'immer';
 import { type HandOver, merged, type Records, recordsOf } from '../hand-over';
-import type { Aside, Book, Id, Run, Spoilage, Tick } from '../model';
+import type { Aside, Book, Id, Spoilage, Tick } from '../model';
 import { followPacking, followTicks, takeOutSpoiled } from './bench';
 import type { BookDraft, EditContext } from './step';
 
@@ -32,7 +32,7 @@ export function asideReason(
 export const mayTakeIn = (reason: AsideReason | null): boolean => reason !== 'unknown' && reason !== 'draft';
 
 /** A copy of its own, since a draft's records may not lie in two places. Records are plain JSON, as backups write them. */
-const own = <Value>(value: Value): never => JSON.parse(JSON.stringify(value)) as never;
+const own = <Value>(value: Value): Value => JSON.parse(JSON.stringify(value));
 
 /** Puts records into a collection beside those of the run that are there; returns the new ones. */
 function put<Item extends Tick | Spoilage>(
@@ -54,9 +54,9 @@ function addRecords(
   { ticks, spoilages }: Records,
   context: EditContext,
 ): Pick<TakenIn, 'ticks' | 'spoilages'> {
-  const before = recordsOf(draft as Book, run);
-  const newTicks = put(draft.tick as Record<string, Tick>, before.ticks, ticks);
-  const newSpoilages = put(draft.spoilage as Record<string, Spoilage>, before.spoilages, spoilages);
+  const before = recordsOf(draft, run);
+  const newTicks = put(draft.tick, before.ticks, ticks);
+  const newSpoilages = put(draft.spoilage, before.spoilages, spoilages);
   followTicks(draft, run, context);
   for (const { subject } of newTicks) followPacking(draft, run, subject);
   for (const spoilage of newSpoilages) takeOutSpoiled(draft, spoilage);
@@ -83,7 +83,7 @@ function putReceived(draft: BookDraft, { run, records }: Extract<HandOver, { kin
 export function takeIn(draft: BookDraft, handOver: HandOver, context: EditContext): TakenIn {
   const { records, made } = handOver;
   const id = handOver.kind === 'run' ? handOver.run.id : handOver.run;
-  const here = draft.run[id] as Run | undefined;
+  const here = draft.run[id];
   if (handOver.kind === 'run' && here?.received !== null) {
     putReceived(draft, handOver);
     return { kind: here ? 'again' : 'run', ...addRecords(draft, id, records, context) };
@@ -92,7 +92,7 @@ export function takeIn(draft: BookDraft, handOver: HandOver, context: EditContex
     handOver.kind === 'run'
       ? { name: handOver.run.name, locked: handOver.run.snapshot.at }
       : { name: handOver.name, locked: handOver.locked };
-  if (asideReason(draft as Book, { run: id, ...about }) === null)
+  if (asideReason(draft, { run: id, ...about }) === null)
     return { kind: 'ticks', ...addRecords(draft, id, records, context) };
   const aside = `${id}/${made}` as Id<'aside'>;
   draft.aside[aside] = own<Aside>({
@@ -109,10 +109,9 @@ export function takeIn(draft: BookDraft, handOver: HandOver, context: EditContex
 
 /** Takes in ticks that were kept aside, if their run is here; they are gone from there. */
 export function takeAside(draft: BookDraft, id: string, context: EditContext): void {
-  const aside = draft.aside[id] as Aside | undefined;
-  if (!aside || !mayTakeIn(asideReason(draft as Book, aside))) return;
-  const { ticks, spoilages } = current(draft.aside)[id] as Aside;
-  addRecords(draft, aside.run, { ticks, spoilages }, context);
+  const aside = current(draft.aside)[id];
+  if (!aside || !mayTakeIn(asideReason(draft, aside))) return;
+  addRecords(draft, aside.run, aside, context);
   delete draft.aside[id];
 }
 

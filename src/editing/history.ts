@@ -38,7 +38,7 @@ export function remember(book: Book, { redo, undo }: Step, now: Instant): Book {
     undo: [...undo],
     undone: false,
     changed: now,
-  } as StoredStep;
+  };
   return { ...book, step: { ...kept, [id]: added } };
 }
 
@@ -50,12 +50,12 @@ const marked = (book: Book, step: StoredStep, undone: boolean): Book => ({
 /** The step that undo takes back, and the book with it marked so; `null` if there is none. */
 export function stepBack(book: Book): { book: Book; step: Step } | null {
   const step = historyOf(book).done.at(-1);
-  return step ? { step: step as Step, book: marked(book, step, true) } : null;
+  return step ? { step: step, book: marked(book, step, true) } : null;
 }
 
 export function stepForward(book: Book): { book: Book; step: Step } | null {
   const step = historyOf(book).undone.at(-1);
-  return step ? { step: step as Step, book: marked(book, step, false) } : null;
+  return step ? { step: step, book: marked(book, step, false) } : null;
 }
 
 /** Takes the last step out of the history, whatever comes in its place. */

@@ -1,4 +1,4 @@
-import type { Book, Id, LedgerEntry } from '../model';
+import type { Id, LedgerEntry } from '../model';
 import { countersOf, itemOf, lastOf, leftOfFilm, unitOf } from '../stock';
 import { um } from '../units';
 import type { BookDraft, EditContext } from './step';
@@ -25,7 +25,7 @@ export function enter(
   { kind, run = null, order = null, note = '' }: Reason,
   { newId, now }: EditContext,
 ): Id<'entry'> | null {
-  const item = itemOf(draft as Book, id);
+  const item = itemOf(draft, id);
   if (!item) return null;
   const film = draft.film[id];
   const change = film ? Math.max(amount, -leftOfFilm(film)) : amount;
@@ -53,7 +53,7 @@ export function enter(
 export function reverse(draft: BookDraft, id: string, { newId, now }: EditContext, note = ''): void {
   const first = draft.entry[id];
   if (!first) return;
-  const last = lastOf(countersOf(draft.entry as Book['entry']), first as LedgerEntry);
+  const last = lastOf(countersOf(draft.entry), first);
   const counter = newId() as Id<'entry'>;
   const { item, name, unit, amount, run, order } = last;
   draft.entry[counter] = {
@@ -76,7 +76,7 @@ export function reverse(draft: BookDraft, id: string, { newId, now }: EditContex
 export function counterEntry(draft: BookDraft, id: string, context: EditContext, note = ''): void {
   const entry = draft.entry[id];
   if (!entry) return;
-  const last = lastOf(countersOf(draft.entry as Book['entry']), entry as LedgerEntry);
+  const last = lastOf(countersOf(draft.entry), entry);
   const { item, amount } = last;
   reverse(draft, id, context, note);
   shiftFilm(draft, item, -amount);

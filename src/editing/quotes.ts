@@ -1,4 +1,4 @@
-import { type Book, type Id, type Quote, quoteContent, quotesOf, type Settings } from '../model';
+import { type Id, type Quote, quoteContent, quotesOf, type Settings } from '../model';
 import type { Price } from '../pricing';
 import { editSettings } from './settings';
 import type { BookDraft, EditContext } from './step';
@@ -30,7 +30,7 @@ export function addQuote(
     for: { name: known.name, contact: known.contact },
     total: price.total,
     content: contentOf(price),
-    notes: quotesOf(draft as Book, order)[0]?.notes ?? '',
+    notes: quotesOf(draft, order)[0]?.notes ?? '',
     changed: now,
   };
   shop.pricing.nextQuote += 1;
@@ -54,7 +54,7 @@ export function signQuotes(draft: BookDraft): void {
   if (!letterhead || letterhead.name === '') return;
   for (const { id, from, order } of Object.values(draft.quote)) {
     const quote = draft.quote[id];
-    const isLatest = quotesOf(draft as Book, order)[0]?.id === id;
+    const isLatest = quotesOf(draft, order)[0]?.id === id;
     if (quote && isLatest && from.name === '') quote.from = { ...letterhead };
   }
 }

@@ -54,7 +54,7 @@ export function rebased(before: Book, after: Book, quiet: (state: Book) => Book)
     for (const step of way === 'undo' ? done.toReversed() : undone.toReversed()) {
       const to = applyPatches(
         from,
-        (step[way] as Patch[]).filter((patch) => !isEntry(patch)),
+        step[way].filter((patch) => !isEntry(patch)),
       );
       const toWith = quiet(to);
       if (toWith.entry !== to.entry) return forget(after);

@@ -1,7 +1,6 @@
 import type { Draft } from 'immer';
 import { type LaidRun, layRun, sheetAt, takenOffRoll } from '../layout';
 import {
-  type Book,
   type CostBasis,
   type DraftRun,
   draftRun,
@@ -234,7 +233,7 @@ export function reopenRun(draft: BookDraft, id: Id<'run'>, context: EditContext)
   if (run?.state !== 'printed' || !film || !laid) return;
   moveTo(run, 'locked', context.now);
   const own = ({ item, kind, run: by }: LedgerEntry) => item === film.id && kind === 'printed' && by === id;
-  const ledger = draft.entry as Book['entry'];
+  const ledger = draft.entry;
   for (const entry of standing(ledger, own)) counterEntry(draft, entry.id, context);
   // Printed before there was a ledger.
   if (!Object.values(ledger).some(own)) {

@@ -63,13 +63,11 @@ export function drawFromShelf(
 ): number {
   const item = draft.shelf[shelfId];
   if (!item || item.count === 0) return 0;
-  const copies = waitingFor(draft as Book, shelfId)
-    .filter((id) => isWanted(draft.copy[id] as Copy))
+  const copies = waitingFor(draft, shelfId)
+    .flatMap((id) => draft.copy[id] ?? [])
+    .filter(isWanted)
     .slice(0, item.count);
-  for (const id of copies) {
-    const copy = draft.copy[id];
-    if (copy) bring(copy, { state: 'shelved', run: null, place: null });
-  }
+  for (const copy of copies) bring(copy, { state: 'shelved', run: null, place: null });
   item.count -= copies.length;
   return copies.length;
 }
@@ -92,7 +90,7 @@ export function drawFirst(draft: BookDraft, isWanted: (copy: Copy) => boolean): 
 /** Puts a copy that was taken from the shelf, and is not wanted any more, back there. */
 export function putBack(draft: BookDraft, copy: Copy | Draft<Copy>): void {
   if (copy.state !== 'shelved') return;
-  const transfer = draft.transfer[copy.transfer] as Transfer | undefined;
-  const item = Object.values(draft.shelf).find((own) => isSame(own as Item, transfer));
+  const transfer = draft.transfer[copy.transfer];
+  const item = Object.values(draft.shelf).find((own) => isSame(own, transfer));
   if (item) item.count += 1;
 }

@@ -1,4 +1,4 @@
-import { type Book, type Film, filmCost, type Id, type StockItem, type Supply } from '../model';
+import { type Book, filmCost, type Id, type StockItem, type Supply } from '../model';
 import { amountOf, entryProblem, standing } from '../stock';
 import { asMinor, type Micrometres, um } from '../units';
 import { addFilm, type FilmFields } from './films';
@@ -26,7 +26,7 @@ export function addSupply(
   context: EditContext,
 ): Id<'item'> {
   const id = context.newId() as Id<'item'>;
-  draft.item[id] = { ...fields, id, archived: false, changed: context.now } as BookDraft['item'][string];
+  draft.item[id] = { ...fields, id, archived: false, changed: context.now };
   enter(draft, id, amount, { kind: 'opening' }, context);
   return id;
 }
@@ -106,10 +106,10 @@ export function enterByHand(
   { run, note }: { readonly run: Id<'run'> | null; readonly note: string },
   context: EditContext,
 ): void {
-  const present = amountOf(draft as Book, id);
+  const present = amountOf(draft, id);
   if (present === null) return;
   const change = changeBy(entry, present);
-  if (entryProblem(draft as Book, id, change) === null)
+  if (entryProblem(draft, id, change) === null)
     enter(draft, id, change, { kind: entry.kind, run, note }, context);
 }
 
@@ -124,7 +124,7 @@ export function cutOffcut(
   name: string,
   context: EditContext,
 ): Id<'film'> | null {
-  const film = draft.film[from] as Film | undefined;
+  const film = draft.film[from];
   if (!film || length <= 0 || (film.kind === 'roll' && length > film.lengthLeft)) return null;
   const { width, margins, gap, cutting, together, peel, curl } = film;
   const entry =
@@ -168,10 +168,10 @@ export function mayPutBack(book: Book, id: string): boolean {
 
 /** Takes an offcut back: its roll has its length again, and the film of its own is gone. */
 export function putOffcutBack(draft: BookDraft, id: string, context: EditContext): void {
-  if (!mayPutBack(draft as Book, id)) return;
+  if (!mayPutBack(draft, id)) return;
   const box = draft.item[id];
   const cut = box?.kind === 'film' ? box.cutFrom : null;
-  const own = standing(draft.entry as Book['entry'], ({ item, kind }) => item === id && kind === 'cut');
+  const own = standing(draft.entry, ({ item, kind }) => item === id && kind === 'cut');
   for (const entry of own) counterEntry(draft, entry.id, context);
   if (cut?.entry) counterEntry(draft, cut.entry, context);
   delete draft.film[id];

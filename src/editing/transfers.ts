@@ -35,7 +35,7 @@ export function editTransfer(draft: BookDraft, id: string, fields: Partial<Trans
 }
 
 const copiesOf = (draft: BookDraft, transfer: string): Copy[] =>
-  (Object.values(draft.copy) as Copy[]).filter((copy) => copy.transfer === transfer);
+  Object.values(draft.copy).filter((copy) => copy.transfer === transfer);
 
 /** Whether copies of a transfer are printed, or sent to print. */
 export const inPrint = (draft: BookDraft, transfer: string): boolean =>

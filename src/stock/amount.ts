@@ -1,11 +1,13 @@
-import type { Book, Film, LedgerEntry, StockUnit, Supply, SupplyKind } from '../model';
+import type { Book, Film, LedgerEntry, Roll, Sheets, StockUnit, Supply, SupplyKind } from '../model';
 import { inOrder } from '../units';
 
 /** A book's stock: films with their running sums, other items, and the ledger. */
 export type Stock = Pick<Book, 'film' | 'item' | 'entry'>;
 
 /** What is left of a film, in its base unit: micrometres of a roll, sheets of a stack. */
-export const leftOfFilm = (film: Film): number => (film.kind === 'roll' ? film.lengthLeft : film.sheetsLeft);
+export const leftOfFilm = (
+  film: Pick<Roll, 'kind' | 'lengthLeft'> | Pick<Sheets, 'kind' | 'sheetsLeft'>,
+): number => (film.kind === 'roll' ? film.lengthLeft : film.sheetsLeft);
 
 const supplyUnits: Readonly<Record<SupplyKind, StockUnit>> = {
   colour: 'volume',
