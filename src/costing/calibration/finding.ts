@@ -132,7 +132,7 @@ export function findRates(
   const planned = nnls(
     columns,
     taken.map(({ run }) => plannedOf(run, quantity)),
-  ).x;
+  );
   return {
     quantity,
     untold,

@@ -50,7 +50,7 @@ export function fitRates(columns: Columns, measured: readonly number[]): Fit | n
   const freedom = measured.length - columns.length;
   const unbounded = freedom > 0 ? leastSquares(columns, measured) : null;
   if (!unbounded) return null;
-  const { x } = nnls(columns, measured);
+  const x = nnls(columns, measured);
   const left = (of: readonly number[]) =>
     measured.map(
       (value, row) => value - of.reduce((sum, each, at) => sum + each * (columns[at]?.[row] ?? 0), 0),

@@ -120,16 +120,14 @@ describe('non-negative least squares', () => {
   it('meets the conditions of an optimum: no negative coefficient, no gradient that would still help (Karush, Kuhn and Tucker)', () => {
     fc.assert(
       fc.property(anyProblem, ({ columns, right }) => {
-        const { x, free } = nnls(columns, right);
+        const x = nnls(columns, right);
         const left = leftOf(columns, right, x);
         columns.forEach((column, at) => {
           const gradient = dot(column, left) / (Math.sqrt(squares(column) * squares(right)) || 1);
-          expect(x[at]).toBeGreaterThanOrEqual(0);
-          if (free.includes(at)) {
+          if (x[at] !== 0) {
             expect(x[at]).toBeGreaterThan(0);
             expect(Math.abs(gradient)).toBeLessThan(1e-9);
           } else {
-            expect(x[at]).toBe(0);
             expect(gradient).toBeLessThan(1e-9);
           }
         });
@@ -142,7 +140,7 @@ describe('non-negative least squares', () => {
     fc.assert(
       fc.property(anyProblem, ({ columns, right }) => {
         fc.pre(isSound(columns));
-        const own = squares(leftOf(columns, right, nnls(columns, right).x));
+        const own = squares(leftOf(columns, right, nnls(columns, right)));
         const least = exhaustively(columns, right);
         expect(Math.abs(own - least)).toBeLessThanOrEqual(1e-8 * (1 + least));
       }),
@@ -154,7 +152,7 @@ describe('non-negative least squares', () => {
       fc.property(anyProblem, ({ columns, right }) => {
         fc.pre(isSound(columns));
         const reference = fcnnlsVector(asMatrix(columns), right).K.to1DArray();
-        const own = nnls(columns, right).x;
+        const own = nnls(columns, right);
         for (const [at, value] of reference.entries()) expect(own[at]).toBeCloseTo(value, 7);
       }),
     );
@@ -165,8 +163,8 @@ describe('non-negative least squares', () => {
       fc.property(anyProblem, fc.integer({ min: -9, max: 9 }), ({ columns, right }, power) => {
         fc.pre(isSound(columns));
         const [first = [], ...rest] = columns;
-        const plain = nnls(columns, right).x;
-        const other = nnls([first.map((value) => value * 10 ** power), ...rest], right).x;
+        const plain = nnls(columns, right);
+        const other = nnls([first.map((value) => value * 10 ** power), ...rest], right);
         expect((other[0] ?? 0) * 10 ** power).toBeCloseTo(plain[0] ?? 0, 7);
       }),
     );
