@@ -161,7 +161,7 @@ describe('history', () => {
         expect(contents(first)).toEqual(contents(base));
         expect(contents(redone(first))).toEqual(contents(last));
       }),
-      { numRuns: 120 },
+      { numRuns: 200 },
     );
     // Steps with quiet edits between come up often, else this would prove little.
     expect(told.steps).toBeGreaterThan(100);
