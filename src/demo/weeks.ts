@@ -8,7 +8,7 @@ import {
   type EditContext,
   enter,
 } from '../editing';
-import type { Closing, Film, Id, Instant, Stage } from '../model';
+import type { Closing, Id, Instant, Stage } from '../model';
 import { sumsOf } from '../stock';
 import {
   asSeconds,
@@ -56,7 +56,7 @@ export function addDemoWeeks(
   context: EditContext,
 ): void {
   const { shop } = draft.settings;
-  const [present] = Object.values(draft.film) as Film[];
+  const [present] = Object.values(draft.film);
   const [first] = Object.values(draft.order);
   if (!shop || present?.kind !== 'roll' || !first) return;
   const random = seededRandom(SEED);
@@ -172,7 +172,7 @@ export function addDemoWeeks(
     enter(draft, old, -film.planned, { kind: 'printed', run: id }, by);
     enter(draft, old, -(film.actual - film.planned), { kind: 'used', run: id }, by);
     for (const kind of ['white', 'colour', 'powder'] as const) {
-      const left = sumsOf(draft.entry as Parameters<typeof sumsOf>[0]).get(supplies[kind]) ?? 0;
+      const left = sumsOf(draft.entry).get(supplies[kind]) ?? 0;
       if (left < buyBelow[kind])
         enter(draft, supplies[kind], bottle[kind], { kind: 'bought' }, at(daysAgo, 9));
       const amount = used[kind];

@@ -1,28 +1,6 @@
 import type { Change } from '../costing/calibration';
-import type { Calibration, Id, LeftOut, Quantity, Settings, Tunable } from '../model';
+import { type Calibration, type Id, type LeftOut, type Quantity, type Tuned, tune, tunedTo } from '../model';
 import type { BookDraft, EditContext } from './step';
-
-type Tuned = Pick<Settings, 'rates' | 'station' | 'costs'>;
-
-/** Where a setting lies: the object it is in, and its name there. */
-function placeOf(
-  { rates, station, costs }: Tuned,
-  setting: Tunable,
-): readonly [Record<string, number>, string] {
-  const [part = '', name = ''] = setting.split('.');
-  const parts: Readonly<Record<string, object>> = {
-    rates,
-    start: costs.maintenance.start,
-    printer: station.printer,
-    handling: station.handling,
-  };
-  return [(parts[part] ?? {}) as Record<string, number>, name];
-}
-
-const settingOf = (settings: Tuned, setting: Tunable): number => {
-  const [holder, name] = placeOf(settings, setting);
-  return holder[name] ?? 0;
-};
 
 /** Sets what closed runs told, and keeps what was set before. */
 export function calibrate(
@@ -32,10 +10,7 @@ export function calibrate(
 ): void {
   const { shop } = draft.settings;
   if (!shop || told.set.length === 0) return;
-  for (const { setting, after } of told.set) {
-    const [holder, name] = placeOf(shop, setting);
-    holder[name] = after;
-  }
+  for (const { setting, after } of told.set) tune(shop, setting, after);
   const id = newId() as Id<'calibration'>;
   draft.calibration[id] = {
     id,
@@ -49,17 +24,14 @@ export function calibrate(
 
 /** Whether a change still is what is set: it was neither taken back nor set otherwise since. */
 export const isInForce = ({ takenBack, set }: Calibration, settings: Tuned): boolean =>
-  takenBack === null && set.every(({ setting, after }) => settingOf(settings, setting) === after);
+  takenBack === null && set.every(({ setting, after }) => tunedTo(settings, setting) === after);
 
 /** Takes a change back that is still in force: each setting is what it was before. */
 export function takeBackCalibration(draft: BookDraft, id: string, { now }: EditContext): void {
   const change = draft.calibration[id];
   const { shop } = draft.settings;
   if (!change || !shop || !isInForce(change, shop)) return;
-  for (const { setting, before } of change.set) {
-    const [holder, name] = placeOf(shop, setting);
-    holder[name] = before;
-  }
+  for (const { setting, before } of change.set) tune(shop, setting, before);
   change.takenBack = now;
 }
 

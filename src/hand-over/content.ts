@@ -1,13 +1,13 @@
 import * as z from 'zod/mini';
 import {
+  bookOf,
   type Id,
   type Instant,
+  id,
   instant,
   type LockedRun,
   MODEL_VERSION,
   migrate,
-  type Run,
-  readRecord,
   type Spoilage,
   type Tick,
 } from '../model';
@@ -55,7 +55,7 @@ const written = z.object({
   model: z.int(),
   made: instant,
   kind: z.enum(['run', 'ticks']),
-  run: z.string().check(z.minLength(1)),
+  run: id<'run'>(),
   name: z.string(),
   locked: instant,
   records: z.object({
@@ -127,23 +127,14 @@ export async function readHandOver(bytes: Uint8Array, hash: Hash): Promise<Resul
   if (content.model > MODEL_VERSION) return fail('newer');
   const migrated = migrate(keyed(content.records), content.model);
   if (!migrated) return fail('damaged');
-  const runs: Run[] = [];
-  const ticks: Tick[] = [];
-  const spoilages: Spoilage[] = [];
-  for (const [key, value] of migrated) {
-    const collection = collections.find((name) => key.startsWith(`${name}/`));
-    const record = collection && readRecord(collection, value);
-    if (!record) return fail('damaged');
-    if (collection === 'run') runs.push(record as Run);
-    else if (collection === 'tick') ticks.push(record as Tick);
-    else spoilages.push(record as Spoilage);
-  }
+  const { book, unreadable } = bookOf(migrated);
+  if (unreadable.length > 0) return fail('damaged');
+  const [ticks, spoilages] = [Object.values(book.tick), Object.values(book.spoilage)];
   if ([...ticks, ...spoilages].some(({ run }) => run !== content.run)) return fail('damaged');
   const { made, name, locked } = content;
   const records = { ticks, spoilages };
-  if (content.kind === 'ticks')
-    return ok({ kind: 'ticks', run: content.run as Id<'run'>, name, locked, made, records });
-  const [run] = runs;
+  if (content.kind === 'ticks') return ok({ kind: 'ticks', run: content.run, name, locked, made, records });
+  const [run] = Object.values(book.run);
   if (!run || run.state === 'draft' || run.id !== content.run || !run.received) return fail('damaged');
   const { received } = run;
   return ok({ kind: 'run', run: { ...run, received }, made, records, pictures: content.pictures });

@@ -107,7 +107,10 @@ export interface Book {
   readonly settings: Readonly<Record<string, Settings>>;
 }
 
-export const emptyBook: Book = {
+/** A book to put records into. */
+type Shelves = { [Name in Collection]: Record<string, Book[Name][string]> };
+
+const noRecords = (): Shelves => ({
   order: {},
   transfer: {},
   garment: {},
@@ -132,18 +135,47 @@ export const emptyBook: Book = {
   quote: {},
   step: {},
   settings: {},
-};
+});
+
+export const emptyBook: Book = noRecords();
 
 /** `order/3f…`: a record's place in the book and its key in storage. */
 export type RecordKey = `${Collection}/${string}`;
 
 export type AnyRecord = Book[Collection][string];
 
+/** The schemas, told apart by their names alone. */
+const schemas: { readonly [Name in Collection]: z.ZodMiniType<Book[Name][string]> } = collections;
+
 /** Checks one stored record; `null` if it is not of the collection's shape. */
 export function readRecord<Name extends Collection>(
   collection: Name,
   value: unknown,
 ): Book[Name][string] | null {
-  const parsed = z.safeParse(collections[collection], value);
-  return parsed.success ? (parsed.data as Book[Name][string]) : null;
+  const parsed = z.safeParse(schemas[collection], value);
+  return parsed.success ? parsed.data : null;
+}
+
+/** Puts a stored record into a book; `false` if it is not of the collection's shape. */
+function put<Name extends Collection>(book: Shelves, collection: Name, id: string, value: unknown): boolean {
+  const record = readRecord(collection, value);
+  const shelf: Record<string, Book[Name][string]> = book[collection];
+  if (record) shelf[id] = record;
+  return record !== null;
+}
+
+/**
+ * Sorts stored records into a book, each checked by its collection's schema.
+ * @param records by their keys, of this version of the model
+ * @returns the book, and the keys of what is of no collection or not of its shape
+ */
+export function bookOf(records: ReadonlyMap<string, unknown>): { book: Book; unreadable: string[] } {
+  const book = noRecords();
+  const unreadable: string[] = [];
+  for (const [key, value] of records) {
+    const slash = key.indexOf('/');
+    const name = collectionNames.find((collection) => collection === key.slice(0, slash));
+    if (!name || !put(book, name, key.slice(slash + 1), value)) unreadable.push(key);
+  }
+  return { book, unreadable };
 }

@@ -21,6 +21,7 @@ export {
 export {
   type AnyRecord,
   type Book,
+  bookOf,
   type Collection,
   collectionNames,
   emptyBook,
@@ -37,7 +38,7 @@ export {
 } from './calibration';
 export type { Closing, Rates } from './closing';
 export type { Copy, Place, Whereabouts } from './copy';
-export { type Id, type Instant, instant } from './fields';
+export { type Id, type Instant, id, instant } from './fields';
 export { filmCost, runCost } from './film-cost';
 export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
 export { type GarmentPlace, garmentPlaceOf } from './garment-place';
@@ -120,5 +121,6 @@ export type {
   Supply,
   SupplyKind,
 } from './stock';
+export { type Tuned, tune, tunedTo } from './tunable';
 export { type Check, type Hazard, hazards, type Interval, type Reading, type UpkeepEntry } from './upkeep';
 export type { CostBasis, RunUse } from './use';

@@ -1,12 +1,11 @@
 import {
   type AnyRecord,
   type Book,
+  bookOf,
   collectionNames,
-  emptyBook,
   MODEL_VERSION,
   migrate,
   type RecordKey,
-  readRecord,
 } from '../model';
 import { fail, ok, type Result } from '../units';
 import { entriesWithPrefix, openStore, writeBatch } from './database';
@@ -49,22 +48,6 @@ function differences(before: Book, after: Book): { puts: [RecordKey, AnyRecord][
   return { puts, deletes };
 }
 
-/** Sorts stored records into a book; what is not of its collection's shape is set aside. */
-function sortIn(records: ReadonlyMap<string, unknown>): { book: Book; setAside: string[] } {
-  const book: Record<string, Record<string, AnyRecord>> = {};
-  for (const name of collectionNames) book[name] = {};
-  const setAside: string[] = [];
-  for (const [key, value] of records) {
-    const slash = key.indexOf('/');
-    const name = collectionNames.find((collection) => collection === key.slice(0, slash));
-    const record = name && readRecord(name, value);
-    const shelf = name && book[name];
-    if (record && shelf) shelf[key.slice(slash + 1)] = record;
-    else setAside.push(key);
-  }
-  return { book: { ...emptyBook, ...book } as Book, setAside };
-}
-
 export function openRepository(database: string): BookRepository {
   const store = openStore(database);
   let mayWrite = false;
@@ -84,7 +67,8 @@ export function openRepository(database: string): BookRepository {
       await writeBatch(store, [...records, [VERSION_KEY, MODEL_VERSION]], gone);
     }
     mayWrite = true;
-    return { kind: 'read', ...sortIn(records) };
+    const { book, unreadable } = bookOf(records);
+    return { kind: 'read', book, setAside: unreadable };
   };
 
   return {

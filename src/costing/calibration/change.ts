@@ -1,4 +1,4 @@
-import type { Closing, Driver, Quantity, Settings, Tunable } from '../../model';
+import { type Closing, type Driver, type Quantity, type Tunable, type Tuned, tunedTo } from '../../model';
 import { cleaned } from '../rates';
 import type { Finding, Rate } from './finding';
 import { driverOf, plannedOf } from './runs';
@@ -10,21 +10,31 @@ export interface Change {
   readonly after: number;
 }
 
-type Tuned = Pick<Settings, 'rates' | 'station' | 'costs'>;
-
 const isInk = (quantity: Quantity): quantity is 'colour' | 'white' =>
   quantity === 'colour' || quantity === 'white';
 
+const handDrivers = ['span', 'copy', 'garment'] as const;
+
+type HandDriver = (typeof handDrivers)[number];
+
 /** How often a run takes each time of the hands, by what it counts by: as the work of a run is made of them. */
-const handling = {
-  span: { cutOff: 1, powder: 1, load: 2 },
-  copy: { cutApart: 1, pack: 1 },
-  garment: { dress: 1, place: 2 },
-} as const;
-
-type HandDriver = keyof typeof handling;
-
-const handDrivers = Object.keys(handling) as HandDriver[];
+const handling: Readonly<
+  Record<HandDriver, readonly { readonly setting: Tunable; readonly often: number }[]>
+> = {
+  span: [
+    { setting: 'handling.cutOff', often: 1 },
+    { setting: 'handling.powder', often: 1 },
+    { setting: 'handling.load', often: 2 },
+  ],
+  copy: [
+    { setting: 'handling.cutApart', often: 1 },
+    { setting: 'handling.pack', often: 1 },
+  ],
+  garment: [
+    { setting: 'handling.dress', often: 1 },
+    { setting: 'handling.place', often: 2 },
+  ],
+};
 
 /** Times of the hands are made no more than so many times longer or shorter at once. */
 const MOST_AT_ONCE = 5;
@@ -60,9 +70,10 @@ const METRE = 1_000_000;
 export function changesFor(
   { quantity, points, rates: found }: Finding,
   rate: Rate,
-  { rates, station, costs }: Tuned,
+  settings: Tuned,
   closings: Readonly<Record<string, Closing>>,
 ): readonly Change[] {
+  const { rates, station, costs } = settings;
   switch (rate.driver) {
     case 'area': {
       if (!isInk(quantity) && quantity !== 'powder') return [];
@@ -91,7 +102,7 @@ export function changesFor(
     default: {
       const runs = points.flatMap(({ run, isLeftOut }) => (isLeftOut ? [] : (closings[run] ?? [])));
       const others = found.map(({ driver }) => driver);
-      return handChanges(rate, others, runs, station);
+      return handChanges(rate, others, runs, settings);
     }
   }
 }
@@ -109,7 +120,7 @@ function handChanges(
   rate: Rate,
   others: readonly Driver[],
   runs: readonly Closing[],
-  station: Settings['station'],
+  settings: Tuned,
 ): readonly Change[] {
   const sum = (of: (run: Closing) => number) => runs.reduce((total, run) => total + of(run), 0);
   const amount = (driver: Driver) => sum((run) => driverOf(run, 'hands', driver) ?? 0);
@@ -118,16 +129,13 @@ function handChanges(
   const measured = rate.value * amount(rate.driver);
   const stands = standsFor(rate.driver, others);
   const times = stands.flatMap((driver) =>
-    Object.entries(handling[driver]).map(([name, often]) => ({
-      name: name as keyof Settings['station']['handling'],
-      total: often * amount(driver) * station.handling[name as keyof Settings['station']['handling']],
-    })),
+    handling[driver].map(({ setting, often }) => {
+      const before = tunedTo(settings, setting);
+      return { setting, before, total: often * amount(driver) * before };
+    }),
   );
   const inHand = times.reduce((total, { total: own }) => total + own, 0);
   const factor = inHand > 0 ? (inHand + measured - planned) / inHand : 0;
   if (factor < 1 / MOST_AT_ONCE || factor > MOST_AT_ONCE) return [];
-  return times.map(({ name }): Change => {
-    const before = station.handling[name];
-    return { setting: `handling.${name}`, before, after: Math.round(before * factor) };
-  });
+  return times.map(({ setting, before }) => ({ setting, before, after: Math.round(before * factor) }));
 }

@@ -1,5 +1,5 @@
 import { strFromU8, strToU8, unzipSync, type Zippable, zipSync } from 'fflate';
-import { type Book, collectionNames, MODEL_VERSION, migrate, readRecord } from '../../model';
+import { type Book, bookOf, collectionNames, MODEL_VERSION, migrate } from '../../model';
 import { fail, ok, type Result } from '../../units';
 
 /** A book with its artwork, by the artwork's id. */
@@ -67,16 +67,8 @@ export async function unpackBundle(
   if (manifest.version > MODEL_VERSION) return fail('newer');
   const records = migrate(new Map(Object.entries(manifest.records)), manifest.version);
   if (!records) return fail('damaged');
-  const book: Record<string, Record<string, unknown>> = Object.fromEntries(
-    collectionNames.map((name) => [name, {}]),
-  );
-  for (const [key, value] of records) {
-    const slash = key.indexOf('/');
-    const name = collectionNames.find((collection) => collection === key.slice(0, slash));
-    const record = name && readRecord(name, value);
-    if (!name || !record) return fail('damaged');
-    (book[name] as Record<string, unknown>)[key.slice(slash + 1)] = record;
-  }
+  const { book, unreadable } = bookOf(records);
+  if (unreadable.length > 0) return fail('damaged');
   const artwork = new Map<string, Uint8Array>();
   for (const [path, bytes] of Object.entries(files)) {
     if (!path.startsWith(ARTWORK)) continue;
@@ -84,5 +76,5 @@ export async function unpackBundle(
     if ((await hash(new Uint8Array(bytes))) !== id) return fail('damaged');
     artwork.set(id, bytes);
   }
-  return ok({ book: book as unknown as Book, artwork });
+  return ok({ book, artwork });
 }
