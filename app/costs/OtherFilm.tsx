@@ -1,11 +1,12 @@
 import { useState } from 'react';
 import { isOfSize, type TradeSize, tradeSize, tradeSizes } from '../../src/costing';
 import type { Film } from '../../src/model';
-import { type Micrometres, parseLength } from '../../src/units';
+import type { Micrometres } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
-import { useWays } from '../store/selectors';
+import { benchLength } from '../parts/fields/lengths';
+import { useReader } from '../store/selectors';
 import { useWords } from '../words';
 import { otherSize, type Way } from './ways';
 
@@ -37,6 +38,8 @@ export function OtherTradeSize({ film, onAdd }: { film: Film; onAdd: (way: Way) 
   );
 }
 
+const size = benchLength('above-zero');
+
 /** A length that is typed to be compared as well. */
 export function OtherLength({
   label,
@@ -47,13 +50,13 @@ export function OtherLength({
   hint?: string;
   onAdd: (length: Micrometres) => void;
 }) {
-  const { compare: words, lengthProblems } = useWords();
-  const { unit } = useWays();
+  const reader = useReader();
+  const { compare: words } = reader.words;
   const [typed, setTyped] = useState('');
   const [problem, setProblem] = useState<string | null>(null);
   const add = () => {
-    const read = parseLength(typed, unit);
-    if (!read.ok) return setProblem(lengthProblems[read.problem]);
+    const read = size.read(typed, reader);
+    if (!read.ok) return setProblem(read.problem);
     setProblem(null);
     setTyped('');
     onAdd(read.value);

@@ -5,7 +5,7 @@ import { benchLength, filmLength } from '../parts/fields/lengths';
 import { money } from '../parts/fields/money';
 import { whole } from '../parts/fields/numbers';
 import { place, placesIn } from '../parts/fields/place';
-import { text } from '../parts/fields/text';
+import { someText } from '../parts/fields/text';
 import { bulkUnits, type Ways } from '../words/format';
 
 const field = fieldsIn(({ makeOrBuy }) => makeOrBuy);
@@ -20,6 +20,7 @@ const price = place<Alternative, ReturnType<typeof asMinor>>(
     each.kind === 'length' ? { ...each, price: { ...each.price, amount } } : { ...each, price: amount },
 );
 
+const name = someText(({ makeOrBuy }) => makeOrBuy.nameEmpty);
 const days = whole(0, 999, ({ makeOrBuy }) => makeOrBuy.daysProblem);
 const colours = whole(1, 20, ({ makeOrBuy }) => makeOrBuy.coloursProblem);
 
@@ -27,7 +28,7 @@ const colours = whole(1, 20, ({ makeOrBuy }) => makeOrBuy.coloursProblem);
 export const alternativeTable = formTable({
   name: 'alternative',
   fields: {
-    name: field(bought.to('name'), text, 'name'),
+    name: field(bought.to('name'), name, 'name'),
     setUp: field(decorated.to('setUp'), money, (words, { currency }) => `${words.setUp} (${currency})`),
     colours: field(decorated.to('colours'), colours, 'colours'),
     price: field(price, money, (words, { currency }, { kind }) => `${words.price[kind]} (${currency})`),
@@ -36,7 +37,6 @@ export const alternativeTable = formTable({
     shipping: field(bought.to('shipping'), money, (words, { currency }) => `${words.shipping} (${currency})`),
     days: field(bought.to('days'), days, 'days'),
   },
-  problemsOf: ({ name }, { words }) => (name.trim() === '' ? { name: words.makeOrBuy.nameEmpty } : {}),
 });
 
 export type AlternativeField = keyof typeof alternativeTable.fields;

@@ -3,17 +3,17 @@ import { withDensity } from '../../src/artwork';
 import { edits } from '../../src/editing';
 import type { Film, Settings } from '../../src/model';
 import { drawStrip, MEASURE, stripSize } from '../../src/output/test-strip';
-import { parseLength } from '../../src/units';
+import { um } from '../../src/units';
 import { download } from '../files/download';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
-import { settingsOrFirst, useOpenRun, useWays } from '../store/selectors';
+import { benchLength } from '../parts/fields/lengths';
+import { settingsOrFirst, useOpenRun, useReader } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
-import { number, typedLength } from '../words/format';
+import { number } from '../words/format';
 
 const PPI = 150;
 const MM_PER_INCH = 25.4;
@@ -35,16 +35,15 @@ async function stripImage(film: Film): Promise<Blob> {
 /** Measured lengths further off than this are not a printer's feed but a slip. */
 const PLAUSIBLE = { least: 0.95, most: 1.05 };
 
+const size = benchLength('above-zero');
+
 /** Prints a strip once per printer and tells what it showed: which end comes first, how it lies, how far it feeds. */
 export function TestStripDialog() {
-  const { strip: words } = useWords();
-  const ways = useWays();
+  const reader = useReader();
+  const { strip: words } = reader.words;
   const open = useOpenRun();
   const { printer, printImage } = useShop(({ book }) => settingsOrFirst(book));
-  const shown =
-    printer.feed === 1
-      ? ''
-      : `${typedLength(Math.round(MEASURE * printer.feed) as typeof MEASURE, ways)} ${ways.unit}`;
+  const shown = printer.feed === 1 ? '' : size.show(um(MEASURE * printer.feed), reader);
   const [measured, setMeasured] = useState(shown);
   if (!open) return null;
   const set = (fields: Partial<Settings['printer']>) =>
@@ -54,7 +53,7 @@ export function TestStripDialog() {
     set({ inkUp });
     act(edits.editSettings({ printImage: { ...printImage, mirrored: inkUp === 'plain' } }));
   };
-  const read = parseLength(measured, ways.unit);
+  const read = size.read(measured, reader);
   const feed = read.ok ? read.value / MEASURE : null;
   const plausible = feed !== null && feed >= PLAUSIBLE.least && feed <= PLAUSIBLE.most;
   return (
@@ -86,7 +85,7 @@ export function TestStripDialog() {
         />
         <Field
           label={words.measured}
-          hint={words.feed(number(printer.feed, ways.locale, 0, 4))}
+          hint={words.feed(number(printer.feed, reader.locale, 0, 4))}
           value={measured}
           onChange={setMeasured}
           // What was shown is rounded: left alone, it is no new measure.

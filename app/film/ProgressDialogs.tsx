@@ -1,10 +1,12 @@
 import { useState } from 'react';
 import { edits } from '../../src/editing';
 import { sheetStart } from '../../src/layout';
-import { type Micrometres, parseLength, um } from '../../src/units';
+import { type Micrometres, um } from '../../src/units';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
-import { useLaidRun, useWays } from '../store/selectors';
+import { benchLength } from '../parts/fields/lengths';
+import { whole } from '../parts/fields/numbers';
+import { useLaidRun, useReader, useWays } from '../store/selectors';
 import { act } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
@@ -12,16 +14,19 @@ import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { typedLength } from '../words/format';
 
+const place = benchLength('zero');
+const sheetNumber = whole(1, 99_999, ({ runs }) => runs.stretchProblem);
+
 /** A place along the film as typed: a length on a roll, a number of sheets on a stack. */
 function usePlaceAlong(): (typed: string, edge: 'start' | 'end') => Micrometres | null {
   const run = useLaidRun();
-  const { unit } = useWays();
+  const reader = useReader();
   return (typed, edge) => {
     if (run?.film.kind === 'sheets') {
-      const sheet = /^\s*\d{1,5}\s*$/.test(typed) ? Number(typed) : 0;
-      return sheet > 0 ? sheetStart(run.film, edge === 'start' ? sheet - 1 : sheet) : null;
+      const sheet = sheetNumber.read(typed, reader);
+      return sheet.ok ? sheetStart(run.film, edge === 'start' ? sheet.value - 1 : sheet.value) : null;
     }
-    const read = parseLength(typed, unit, 'zero');
+    const read = place.read(typed, reader);
     return read.ok ? read.value : null;
   };
 }

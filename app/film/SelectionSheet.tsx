@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import { edits } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { openRuns } from '../../src/model';
-import { parseLength, um } from '../../src/units';
+import { um } from '../../src/units';
 import {
   alignAcrossCommand,
   alignAlongCommand,
@@ -17,9 +17,10 @@ import { CommandButton } from '../commands/CommandButton';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
+import { benchLength } from '../parts/fields/lengths';
 import { OrderCode } from '../parts/OrderCode';
 import { move, useHeld } from '../store/held';
-import { useWays } from '../store/selectors';
+import { useReader, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { select, useView } from '../store/view';
 import { useWords } from '../words';
@@ -137,11 +138,10 @@ function PlaceField({
   value: string;
   onPlace: (place: number) => void;
 }) {
-  const { lengthProblems } = useWords();
-  const { unit } = useWays();
+  const reader = useReader();
   const [text, setText] = useState(value);
   useEffect(() => setText(value), [value]);
-  const read = parseLength(text, unit, 'zero');
+  const read = benchLength('zero').read(text, reader);
   const place = () => {
     if (text === value) return;
     if (read.ok) onPlace(read.value);
@@ -158,11 +158,11 @@ function PlaceField({
       onBlur={place}
     >
       <Field
-        label={`${label} (${unit})`}
+        label={`${label} (${reader.unit})`}
         value={text}
         onChange={setText}
         inputMode="decimal"
-        problem={read.ok ? null : lengthProblems[read.problem]}
+        problem={read.ok ? null : read.problem}
       />
     </form>
   );

@@ -4,25 +4,23 @@ import { MOST_COPIES } from '../../src/intake';
 import { type Book, type DesignSize, designWidths, type Id, type Transfer } from '../../src/model';
 import { type Micrometres, um } from '../../src/units';
 import { Form } from '../parts/Form';
-import { useWays } from '../store/selectors';
+import { optional } from '../parts/fields/codec';
+import { whole } from '../parts/fields/numbers';
+import { useReader } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { type Design, notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
-import { area, typedLength, whole } from '../words/format';
-import { readSize, typedWithUnit } from './entries';
+import { area, typedLength, whole as wholeText } from '../words/format';
+import { sizeAsTyped } from './entries';
 import './design.css';
-import { useWords } from '../words';
 
 const OWN = 'own';
 type Line = DesignSize | typeof OWN;
 
-/** Copies as typed; nothing is none. `null` if it is no number of copies. */
-function readCopies(typed: string): number | null {
-  const plain = typed.trim();
-  if (plain === '') return 0;
-  return /^\d{1,6}$/.test(plain) && Number(plain) <= MOST_COPIES ? Number(plain) : null;
-}
+const copiesOfSize = optional(
+  whole(0, MOST_COPIES, ({ designs }, reader) => designs.countProblem(wholeText(MOST_COPIES, reader))),
+);
 
 /** The transfers of an order that have an image already. */
 const withArtwork = (book: Book, order: string, artwork: string | undefined): Transfer[] =>
@@ -32,13 +30,13 @@ const withArtwork = (book: Book, order: string, artwork: string | undefined): Tr
 
 /** One design at several sizes: widths and copies, all of them added at once. */
 export function DesignDialog({ order, design }: { order: string; design: Design }) {
-  const { designs: words } = useWords();
-  const ways = useWays();
+  const reader = useReader();
+  const { designs: words } = reader.words;
   const book = useShop((shop) => shop.book);
   const known = withArtwork(book, order, design.artwork?.id);
   const ratio = design.size.height / design.size.width;
   const isNew = known.length === 0;
-  const inUnit = (length: Micrometres) => `${typedLength(length, ways)} ${ways.unit}`;
+  const inUnit = (length: Micrometres) => `${typedLength(length, reader)} ${reader.unit}`;
   const lines = [...(isNew ? [OWN] : []), ...Object.keys(designWidths)] as Line[];
   const [widths, setWidths] = useState(() => ({
     [OWN]: inUnit(design.size.width),
@@ -48,7 +46,12 @@ export function DesignDialog({ order, design }: { order: string; design: Design 
   }));
   const [copies, setCopies] = useState<Readonly<Record<string, string>>>(isNew ? { [OWN]: '1' } : {});
   const [tried, setTried] = useState(false);
-  const countOf = (key: string) => readCopies(copies[key] ?? '');
+  const readCopies = (key: string) => copiesOfSize.read(copies[key] ?? '', reader);
+  /** Nothing typed is none; `null` if it is no number of copies. */
+  const countOf = (key: string) => {
+    const read = readCopies(key);
+    return read.ok ? (read.value ?? 0) : null;
+  };
   const keys = [...known.map(({ id }) => id as string), ...lines];
   const total = keys.reduce((sum, key) => sum + (countOf(key) ?? 0), 0);
   const nameOf = (line: Line) => (line === OWN ? words.own : words.sizes[line]);
@@ -58,16 +61,16 @@ export function DesignDialog({ order, design }: { order: string; design: Design 
     const sizes: NewSize[] = [];
     for (const line of lines) {
       const count = countOf(line);
-      const width = readSize(widths[line], ways);
+      const width = sizeAsTyped.read(widths[line], reader);
       if (count === null || (count > 0 && !width.ok)) return;
       if (count === 0 || !width.ok) continue;
-      const height =
-        line === OWN && width.value === design.size.width ? design.size.height : um(width.value * ratio);
+      const { length, typed } = width.value;
+      const height = line === OWN && length === design.size.width ? design.size.height : um(length * ratio);
       sizes.push({
         name: line === OWN ? design.name : `${design.name}, ${words.sizes[line]}`,
-        width: width.value,
+        width: length,
         height,
-        typed: { width: typedWithUnit(widths[line].trim(), ways.unit), height: inUnit(height) },
+        typed: { width: typed, height: inUnit(height) },
         count,
       });
     }
@@ -75,7 +78,7 @@ export function DesignDialog({ order, design }: { order: string; design: Design 
     if (total === 0 || known.some(({ id }) => countOf(id) === null)) return;
     const { artwork, shade } = design;
     act(edits.addDesign(order as Id<'order'>, { artwork, shade, sizes, more }));
-    notify('plain', words.added(design.name, total, ways));
+    notify('plain', words.added(design.name, total, reader));
     openDialog(null);
   };
 
@@ -92,8 +95,10 @@ export function DesignDialog({ order, design }: { order: string; design: Design 
       />
     </div>
   );
-  const countProblem = (key: string) =>
-    countOf(key) === null && <p className="problem">{words.countProblem(whole(MOST_COPIES, ways))}</p>;
+  const countProblem = (key: string) => {
+    const read = readCopies(key);
+    return !read.ok && <p className="problem">{read.problem}</p>;
+  };
 
   return (
     <Window title={words.title(design.name)}>
@@ -107,9 +112,9 @@ export function DesignDialog({ order, design }: { order: string; design: Design 
                   {transfer.name}{' '}
                   <span className="quiet small">
                     {words.has(
-                      area(transfer.width, transfer.height, ways),
+                      area(transfer.width, transfer.height, reader),
                       Object.values(book.copy).filter((copy) => copy.transfer === transfer.id).length,
-                      ways,
+                      reader,
                     )}
                   </span>
                 </span>
@@ -128,7 +133,7 @@ export function DesignDialog({ order, design }: { order: string; design: Design 
             <span>{words.copies}</span>
           </div>
           {lines.map((line) => {
-            const width = readSize(widths[line], ways);
+            const width = sizeAsTyped.read(widths[line], reader);
             const count = countOf(line) ?? 0;
             return (
               <div key={line} className="design-size">
@@ -143,7 +148,7 @@ export function DesignDialog({ order, design }: { order: string; design: Design 
                     onChange={(event) => setWidths({ ...widths, [line]: event.target.value })}
                   />
                 </div>
-                <span className="quiet">{width.ok ? inUnit(um(width.value * ratio)) : ''}</span>
+                <span className="quiet">{width.ok ? inUnit(um(width.value.length * ratio)) : ''}</span>
                 {countField(line, words.copiesOf(nameOf(line)))}
                 {!width.ok && (tried || count > 0) && <p className="problem">{width.problem}</p>}
                 {countProblem(line)}
@@ -151,7 +156,7 @@ export function DesignDialog({ order, design }: { order: string; design: Design 
             );
           })}
         </section>
-        <FormActions save={words.add(total, ways)} isDisabled={total === 0} />
+        <FormActions save={words.add(total, reader)} isDisabled={total === 0} />
       </Form>
     </Window>
   );

@@ -12,17 +12,25 @@ import {
   sizeGroups,
   startingWidths,
 } from '../../src/model';
-import { fail, ok, type Result } from '../../src/units';
+import { um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { EntryCell } from '../parts/EntryCell';
-import { useWays } from '../store/selectors';
+import { benchLength } from '../parts/fields/lengths';
+import { whole } from '../parts/fields/numbers';
+import { text } from '../parts/fields/text';
+import { useReader, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
-import { typedLength, whole } from '../words/format';
-import { readName, readSize, typedWithUnit } from './entries';
+import { typedLength, whole as wholeText } from '../words/format';
+import { name, sizeAsTyped } from './entries';
+
+const MOST_GARMENTS = 9999;
+const garmentCount = whole(0, MOST_GARMENTS, ({ orders }, ways) =>
+  orders.countProblem(wholeText(MOST_GARMENTS, ways)),
+);
 
 const places = Object.keys(startingWidths) as PlaceName[];
 
@@ -47,11 +55,8 @@ export function GridDialog({ id }: { id: string }) {
 }
 
 function Garments({ order, garments }: { order: Order; garments: readonly Garment[] }) {
-  const { grid: words, orders } = useWords();
-  const ways = useWays();
-  const count = (typed: string): Result<number, string> =>
-    /^\d{1,4}$/.test(typed.trim()) ? ok(Number(typed)) : fail(orders.countProblem(whole(9999, ways)));
-  const text = (typed: string): Result<string, string> => ok(typed.trim());
+  const reader = useReader();
+  const { grid: words } = reader.words;
   const last = garments.at(-1);
   return (
     <section>
@@ -71,14 +76,16 @@ function Garments({ order, garments }: { order: Order; garments: readonly Garmen
             <li key={garment.id} className="grid-row">
               <EntryCell
                 label={words.style}
-                text={garment.style}
-                read={text}
+                value={garment.style}
+                codec={text}
+                reader={reader}
                 onEntry={(style) => edit({ style })}
               />
               <EntryCell
                 label={words.colour}
-                text={garment.colour}
-                read={text}
+                value={garment.colour}
+                codec={text}
+                reader={reader}
                 onEntry={(colour) => edit({ colour })}
               />
               <input
@@ -89,15 +96,16 @@ function Garments({ order, garments }: { order: Order; garments: readonly Garmen
               />
               <EntryCell
                 label={words.size}
-                text={garment.size}
-                read={readName}
+                value={garment.size}
+                codec={name}
+                reader={reader}
                 onEntry={(size) => edit({ size })}
               />
               <EntryCell
                 label={words.howMany}
-                text={String(garment.count)}
-                inputMode="numeric"
-                read={count}
+                value={garment.count}
+                codec={garmentCount}
+                reader={reader}
                 onEntry={(value) => edit({ count: value })}
               />
               <Button
@@ -203,44 +211,45 @@ function Placements({
 }
 
 function PlacementRow({ placement, garments }: { placement: Placement; garments: readonly Garment[] }) {
-  const { grid: words } = useWords();
-  const ways = useWays();
+  const reader = useReader();
+  const { grid: words } = reader.words;
   const edit = (fields: Partial<PlacementFields>) => act(edits.editPlacement(placement.id, fields));
   const { adult } = placement.widths;
-  const height = `${typedLength(Math.round(adult.width * placement.ratio) as typeof adult.width, ways)} ${ways.unit}`;
   const sizes = printedSizes(placement, garments);
   return (
     <li className="grid-placement">
       <div className="grid-row">
         <EntryCell
           label={words.place}
-          text={placement.place}
-          read={readName}
+          value={placement.place}
+          codec={name}
+          reader={reader}
           onEntry={(place) => edit({ place })}
         />
         <EntryCell
           label={words.design}
-          text={placement.design}
-          read={readName}
+          value={placement.design}
+          codec={name}
+          reader={reader}
           onEntry={(design) => edit({ design })}
         />
         {sizeGroups.map((group) => (
           <EntryCell
             key={group}
             label={words.widthFor(words.groups[group])}
-            text={placement.widths[group].typed}
-            read={(typed) => readSize(typed, ways)}
-            onEntry={(width, typed) =>
-              edit({
-                widths: { ...placement.widths, [group]: { width, typed: typedWithUnit(typed, ways.unit) } },
-              })
+            value={{ length: placement.widths[group].width, typed: placement.widths[group].typed }}
+            codec={sizeAsTyped}
+            reader={reader}
+            onEntry={({ length, typed }) =>
+              edit({ widths: { ...placement.widths, [group]: { width: length, typed } } })
             }
           />
         ))}
         <EntryCell
           label={words.adultHeight}
-          text={height}
-          read={(typed) => readSize(typed, ways)}
+          value={um(adult.width * placement.ratio)}
+          codec={benchLength('above-zero')}
+          reader={reader}
           onEntry={(length) => edit({ ratio: length / adult.width })}
         />
         <Button
@@ -253,7 +262,7 @@ function PlacementRow({ placement, garments }: { placement: Placement; garments:
       </div>
       <p className="quiet small">
         {sizes
-          .map(({ typed, count, sizes: served }) => words.printed(typed, count, served.join(' '), ways))
+          .map(({ typed, count, sizes: served }) => words.printed(typed, count, served.join(' '), reader))
           .join(' · ')}
       </p>
       {sizes.map(

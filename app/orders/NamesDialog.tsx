@@ -4,42 +4,37 @@ import { edits } from '../../src/editing';
 import { readNames } from '../../src/intake';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
-import { useWays } from '../store/selectors';
+import { useReader } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
-import { readSize, typedWithUnit } from './entries';
+import { sizeAsTyped } from './entries';
 
 /** A list of names and numbers, pasted: one garment and one transfer each. */
 export function NamesDialog({ id }: { id: string }) {
-  const { names: words, orders, common } = useWords();
-  const ways = useWays();
+  const reader = useReader();
+  const { names: words, orders, common } = reader.words;
   const order = useShop(({ book }) => book.order[id]);
   const [text, setText] = useState('');
   const start =
-    ways.unit === 'mm' ? { width: '250 mm', height: '300 mm' } : { width: '10 in', height: '12 in' };
+    reader.unit === 'mm' ? { width: '250 mm', height: '300 mm' } : { width: '10 in', height: '12 in' };
   const [size, setSize] = useState(start);
   const [style, setStyle] = useState('');
   if (!order) return null;
   const { rows, bad } = readNames(text);
-  const width = readSize(size.width, ways);
-  const height = readSize(size.height, ways);
+  const width = sizeAsTyped.read(size.width, reader);
+  const height = sizeAsTyped.read(size.height, reader);
   const add = () => {
     if (!width.ok || !height.ok || rows.length === 0) return;
-    const typed = {
-      width: typedWithUnit(size.width.trim(), ways.unit),
-      height: typedWithUnit(size.height.trim(), ways.unit),
-    };
     act(
       edits.addNames(order.id, rows, {
-        width: width.value,
-        height: height.value,
-        typed,
+        width: width.value.length,
+        height: height.value.length,
+        typed: { width: width.value.typed, height: height.value.typed },
         style: style.trim(),
       }),
     );
-    notify('plain', words.added(rows.length, ways));
+    notify('plain', words.added(rows.length, reader));
     openDialog(null);
   };
   return (
@@ -68,7 +63,7 @@ export function NamesDialog({ id }: { id: string }) {
         {rows.slice(0, 12).map(({ line, name, number, size: garment }) => (
           <li key={line}>{words.row(name, number, garment)}</li>
         ))}
-        {rows.length > 12 && <li className="quiet">{words.more(rows.length - 12, ways)}</li>}
+        {rows.length > 12 && <li className="quiet">{words.more(rows.length - 12, reader)}</li>}
         {bad.map((line) => (
           <li key={line} className="care">
             {words.bad(line)}
@@ -78,7 +73,7 @@ export function NamesDialog({ id }: { id: string }) {
       <div className="actions">
         <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
         <Button weight="primary" isDisabled={rows.length === 0 || !width.ok || !height.ok} onPress={add}>
-          {words.add(rows.length, ways)}
+          {words.add(rows.length, reader)}
         </Button>
       </div>
     </Window>

@@ -3,17 +3,16 @@ import { edits } from '../../src/editing';
 import type { Order } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
-import { useWays } from '../store/selectors';
+import { useReader } from '../store/selectors';
 import { act } from '../store/shop';
-import { useWords } from '../words';
-import { readCount, readName, readSize, typedWithUnit } from './entries';
+import { copiesFrom, sizeAsTyped, name as tidyName } from './entries';
 
 const blank = { name: '', width: '', height: '', count: '1' };
 
 /** A transfer typed by hand; what cannot be used is said beside its field. */
 export function NewTransferRow({ order }: { order: Order }) {
-  const { orders: words, common } = useWords();
-  const ways = useWays();
+  const reader = useReader();
+  const { orders: words, common } = reader.words;
   const [open, setOpen] = useState(false);
   const [typed, setTyped] = useState(blank);
   const [tried, setTried] = useState(false);
@@ -24,10 +23,10 @@ export function NewTransferRow({ order }: { order: Order }) {
       </Button>
     );
   }
-  const name = readName(typed.name);
-  const width = readSize(typed.width, ways);
-  const height = readSize(typed.height, ways);
-  const count = readCount(typed.count, ways);
+  const name = tidyName.read(typed.name, reader);
+  const width = sizeAsTyped.read(typed.width, reader);
+  const height = sizeAsTyped.read(typed.height, reader);
+  const count = copiesFrom(1).read(typed.count, reader);
   const problem = (entry: { ok: boolean; problem?: string }) =>
     (tried && !entry.ok ? entry.problem : null) ?? null;
   const set = (field: keyof typeof blank) => (value: string) => setTyped({ ...typed, [field]: value });
@@ -39,14 +38,16 @@ export function NewTransferRow({ order }: { order: Order }) {
   const add = () => {
     setTried(true);
     if (!name.ok || !width.ok || !height.ok || !count.ok) return;
-    const sizes = {
-      width: typedWithUnit(typed.width.trim(), ways.unit),
-      height: typedWithUnit(typed.height.trim(), ways.unit),
-    };
     act(
       edits.addTransfer(
         order.id,
-        { name: name.value, width: width.value, height: height.value, typed: sizes, turn: 'quarter' },
+        {
+          name: name.value,
+          width: width.value.length,
+          height: height.value.length,
+          typed: { width: width.value.typed, height: height.value.typed },
+          turn: 'quarter',
+        },
         count.value,
       ),
     );
@@ -68,7 +69,7 @@ export function NewTransferRow({ order }: { order: Order }) {
         value={typed.count}
         onChange={set('count')}
         problem={problem(count)}
-        inputMode="decimal"
+        inputMode="numeric"
       />
       <div className="actions">
         <Button type="submit" weight="primary">

@@ -5,19 +5,20 @@ import { parseDate } from '../../src/units';
 import { Button } from '../parts/Button';
 import { EntryCell } from '../parts/EntryCell';
 import { usePriced } from '../store/costs';
-import { useWays } from '../store/selectors';
+import { useReader, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
 import { money } from '../words/format';
 import { artworkTypes } from './artwork';
-import { readCode, readName } from './entries';
+import { codeBeside, name } from './entries';
 import { addArtworkFiles } from './several-files';
 import { useFileDrop } from './useFileDrop';
 
 /** An order's name, code and due date, typed over in place, and the acts for the whole of it. */
 export function OrderHead({ order, state, empty }: { order: Order; state: OrderState; empty: boolean }) {
-  const { orders: words } = useWords();
+  const reader = useReader();
+  const { orders: words } = reader.words;
   const book = useShop((shop) => shop.book);
   const { dropping, target } = useFileDrop((files) => void addArtworkFiles(order.id, files));
   const otherCodes = new Set(
@@ -31,17 +32,19 @@ export function OrderHead({ order, state, empty }: { order: Order; state: OrderS
         <div className="order-code">
           <EntryCell
             label={words.code}
-            text={order.code}
-            read={(typed) => readCode(typed, otherCodes)}
+            value={order.code}
+            codec={codeBeside(otherCodes)}
+            reader={reader}
             onEntry={(code) => act(edits.editOrder(order.id, { code }))}
           />
         </div>
         <div className="order-name">
           <EntryCell
             label={words.orderName}
-            text={order.name}
-            read={readName}
-            onEntry={(name) => act(edits.editOrder(order.id, { name }))}
+            value={order.name}
+            codec={name}
+            reader={reader}
+            onEntry={(called) => act(edits.editOrder(order.id, { name: called }))}
           />
         </div>
         <span className={state === 'waiting' ? 'state care' : 'state quiet'}>

@@ -4,13 +4,13 @@ import { type Artwork, type Copy, copiesByTransfer, type Transfer } from '../../
 import { ShadeChoice } from '../panels/ShadeChoice';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
-import { useWays } from '../store/selectors';
+import { useReader } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { type Design, openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
-import { readCount } from './entries';
+import { copiesFrom } from './entries';
 
 /** A transfer as the design that other sizes are made of. */
 const designOf = ({ name, width, height, shade }: Transfer, artwork: Artwork | null): Design => ({
@@ -62,13 +62,13 @@ function Spares({
   label: string;
   hint: string;
 }) {
-  const ways = useWays();
+  const reader = useReader();
   const count = useShop(
     ({ book }) =>
       Object.values(book.copy).filter((copy) => copy.transfer === transfer.id && copy.role === kind).length,
   );
   const [typed, setTyped] = useState(String(count));
-  const read = typed.trim() === '0' ? ({ ok: true, value: 0 } as const) : readCount(typed, ways);
+  const read = copiesFrom(0).read(typed, reader);
   const enter = () => {
     if (read.ok && read.value !== count) {
       act(edits.setCount(transfer.id, read.value, kind));

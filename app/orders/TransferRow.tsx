@@ -1,38 +1,42 @@
 import { edits, inPrint } from '../../src/editing';
 import { tooLargeFor } from '../../src/layout';
-import type { Micrometres } from '../../src/units';
 import { GradeButton } from '../panels/GradeButton';
 import { Button } from '../parts/Button';
 import { Check } from '../parts/Check';
 import { EntryCell } from '../parts/EntryCell';
-import { useOpenRun, useWays } from '../store/selectors';
+import { useOpenRun, useReader } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
-import { useWords } from '../words';
 import { ArtworkAdvice } from './ArtworkAdvice';
 import { ArtworkCell } from './ArtworkCell';
 import { giveArtwork } from './artwork';
-import { readCount, readName, readSize, typedWithUnit } from './entries';
+import { copiesFrom, name, type Sized, sizeAsTyped } from './entries';
 import type { OrderLine } from './order-lines';
 import { useFileDrop } from './useFileDrop';
 
 /** One transfer: artwork, name, size, copies. A PNG dropped anywhere on the row becomes its artwork. */
 export function TransferRow({ transfer, count, spare, placed }: Extract<OrderLine, { kind: 'transfer' }>) {
-  const { orders: words } = useWords();
-  const ways = useWays();
+  const reader = useReader();
+  const { orders: words } = reader.words;
   const film = useOpenRun()?.film;
   const tooLarge = film && tooLargeFor(film, transfer);
   const { dropping, target } = useFileDrop(([file]) => {
     if (file) void giveArtwork(transfer.id, file);
   });
   const of = (label: string) => `${label}: ${transfer.name}`;
-  const enterSize = (side: 'width' | 'height') => (size: Micrometres, typed: string) =>
-    act(
-      edits.editTransfer(transfer.id, {
-        [side]: size,
-        typed: { ...transfer.typed, [side]: typedWithUnit(typed, ways.unit) },
-      }),
-    );
+  const sizeOf = (side: 'width' | 'height'): Sized => ({
+    length: transfer[side],
+    typed: transfer.typed[side],
+  });
+  const enterSize =
+    (side: 'width' | 'height') =>
+    ({ length, typed }: Sized) =>
+      act(
+        edits.editTransfer(transfer.id, {
+          [side]: length,
+          typed: { ...transfer.typed, [side]: typed },
+        }),
+      );
   const remove = () => {
     if (inPrint(useShop.getState().book, transfer.id)) {
       notify('care', words.inPrint(transfer.name));
@@ -55,27 +59,30 @@ export function TransferRow({ transfer, count, spare, placed }: Extract<OrderLin
       </div>
       <EntryCell
         label={of(words.transfer)}
-        text={transfer.name}
-        read={readName}
-        onEntry={(name) => act(edits.editTransfer(transfer.id, { name }))}
+        value={transfer.name}
+        codec={name}
+        reader={reader}
+        onEntry={(called) => act(edits.editTransfer(transfer.id, { name: called }))}
       />
       <EntryCell
         label={of(words.width)}
-        text={transfer.typed.width}
-        read={(typed) => readSize(typed, ways)}
+        value={sizeOf('width')}
+        codec={sizeAsTyped}
+        reader={reader}
         onEntry={enterSize('width')}
       />
       <EntryCell
         label={of(words.height)}
-        text={transfer.typed.height}
-        read={(typed) => readSize(typed, ways)}
+        value={sizeOf('height')}
+        codec={sizeAsTyped}
+        reader={reader}
         onEntry={enterSize('height')}
       />
       <EntryCell
         label={of(words.count)}
-        text={String(count)}
-        inputMode="numeric"
-        read={(typed) => readCount(typed, ways)}
+        value={count}
+        codec={copiesFrom(1)}
+        reader={reader}
         onEntry={(wanted) => act(edits.setCount(transfer.id, wanted, 'ordered'))}
       />
       <Check
@@ -85,7 +92,7 @@ export function TransferRow({ transfer, count, spare, placed }: Extract<OrderLin
         onChange={(may) => act(edits.editTransfer(transfer.id, { turn: may ? 'quarter' : 'fixed' }))}
       />
       <span className={placed === count + spare ? 'quiet small placed' : 'small placed'}>
-        {words.all(placed, count + spare, ways)}
+        {words.all(placed, count + spare, reader)}
       </span>
       <div className="row-acts">
         <Button

@@ -1,43 +1,48 @@
 import { MOST_COPIES } from '../../src/intake';
-import {
-  fail,
-  type LengthUnit,
-  type Micrometres,
-  ok,
-  parseLength,
-  type Result,
-  unitNamed,
-} from '../../src/units';
-import { wordsNow } from '../words';
-import type { Ways } from '../words/format';
-import { whole } from '../words/format';
+import { fail, type LengthUnit, type Micrometres, ok, unitNamed } from '../../src/units';
+import type { Codec } from '../parts/fields/codec';
+import { benchLength } from '../parts/fields/lengths';
+import { whole } from '../parts/fields/numbers';
+import { whole as wholeText } from '../words/format';
+
+/** A size, and how it was typed. */
+export interface Sized {
+  readonly length: Micrometres;
+  readonly typed: string;
+}
 
 /** A size as typed, with its unit even where the user left it out: what a bare figure meant must not change later. */
-export const typedWithUnit = (typed: string, unit: LengthUnit): string =>
+const typedWithUnit = (typed: string, unit: LengthUnit): string =>
   unitNamed(typed) === null ? `${typed} ${unit}` : typed;
 
-export function readSize(typed: string, { unit }: Ways): Result<Micrometres, string> {
-  const read = parseLength(typed, unit);
-  return read.ok ? read : fail(wordsNow().lengthProblems[read.problem]);
-}
+/** A size that is shown as it was typed. */
+export const sizeAsTyped: Codec<Sized> = {
+  show: ({ typed }) => typed,
+  read(text, reader) {
+    const read = benchLength('above-zero').read(text, reader);
+    return read.ok ? ok({ length: read.value, typed: typedWithUnit(text.trim(), reader.unit) }) : read;
+  },
+};
 
 /** A whole number of copies, not more than one transfer may have. */
-export function readCount(typed: string, ways: Ways): Result<number, string> {
-  const plain = typed.trim();
-  const count = /^\d{1,9}$/.test(plain) ? Number(plain) : 0;
-  return count >= 1 && count <= MOST_COPIES
-    ? ok(count)
-    : fail(wordsNow().orders.countProblem(whole(MOST_COPIES, ways)));
-}
+export const copiesFrom = (least: 0 | 1): Codec<number> =>
+  whole(least, MOST_COPIES, ({ orders }, ways) => orders.countProblem(wholeText(MOST_COPIES, ways)));
 
-export function readName(typed: string): Result<string, string> {
-  const name = typed.trim().replace(/\s+/g, ' ').slice(0, 120);
-  return name === '' ? fail(wordsNow().orders.nameEmpty) : ok(name);
-}
+/** A tidy name that is never empty. */
+export const name: Codec<string> = {
+  show: (value) => value,
+  read(typed, { words }) {
+    const tidy = typed.trim().replace(/\s+/g, ' ').slice(0, 120);
+    return tidy === '' ? fail(words.orders.nameEmpty) : ok(tidy);
+  },
+};
 
 /** A code of one to four letters or figures that no other order has. */
-export function readCode(typed: string, taken: ReadonlySet<string>): Result<string, string> {
-  const code = typed.trim().toUpperCase();
-  if (!/^[\p{L}\p{N}]{1,4}$/u.test(code)) return fail(wordsNow().orders.codeShape);
-  return taken.has(code) ? fail(wordsNow().orders.codeTaken(code)) : ok(code);
-}
+export const codeBeside = (taken: ReadonlySet<string>): Codec<string> => ({
+  show: (code) => code,
+  read(typed, { words: { orders } }) {
+    const code = typed.trim().toUpperCase();
+    if (!/^[\p{L}\p{N}]{1,4}$/u.test(code)) return fail(orders.codeShape);
+    return taken.has(code) ? fail(orders.codeTaken(code)) : ok(code);
+  },
+});

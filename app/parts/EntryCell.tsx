@@ -1,5 +1,5 @@
 import { useEffect, useId, useState } from 'react';
-import type { Result } from '../../src/units';
+import type { Codec, Reader } from './fields/codec';
 
 /**
  * A value in a table that is typed over. What cannot be used stays in the field with the reason under
@@ -7,22 +7,23 @@ import type { Result } from '../../src/units';
  */
 export function EntryCell<Value>({
   label,
-  text,
-  read,
+  value,
+  codec,
+  reader,
   onEntry,
-  inputMode = 'text',
 }: {
   label: string;
-  text: string;
-  read: (typed: string) => Result<Value, string>;
-  onEntry: (value: Value, typed: string) => void;
-  inputMode?: 'text' | 'decimal' | 'numeric';
+  value: Value;
+  codec: Codec<Value>;
+  reader: Reader;
+  onEntry: (value: Value) => void;
 }) {
+  const text = codec.show(value, reader);
   const problemId = useId();
   const [typed, setTyped] = useState(text);
   const [problem, setProblem] = useState<string | null>(null);
-  const takeOver = (value: string) => {
-    setTyped(value);
+  const takeOver = (shown: string) => {
+    setTyped(shown);
     setProblem(null);
   };
   useEffect(() => {
@@ -31,10 +32,10 @@ export function EntryCell<Value>({
   }, [text]);
   const enter = () => {
     if (typed === text) return setProblem(null);
-    const entry = read(typed);
+    const entry = codec.read(typed, reader);
     if (!entry.ok) return setProblem(entry.problem);
     setProblem(null);
-    onEntry(entry.value, typed.trim());
+    onEntry(entry.value);
   };
   return (
     <div className="cell">
@@ -43,7 +44,7 @@ export function EntryCell<Value>({
         aria-invalid={problem !== null}
         aria-describedby={problem === null ? undefined : problemId}
         value={typed}
-        inputMode={inputMode}
+        inputMode={codec.inputMode ?? 'text'}
         autoComplete="off"
         onChange={(event) => setTyped(event.target.value)}
         onBlur={enter}

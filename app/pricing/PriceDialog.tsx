@@ -1,22 +1,26 @@
 import { garmentPrice, newDesigns } from '../../src/costing/run';
 import { edits, type OrderFields } from '../../src/editing';
 import { type Book, garmentsByOrder, type Order, type OrderPricing } from '../../src/model';
-import { fail, type Minor, minorDigits, ok, parsePrice, parseShare, type Result } from '../../src/units';
+import type { Minor } from '../../src/units';
 import { QuotesGiven } from '../panels/QuotesGiven';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { EntryCell } from '../parts/EntryCell';
+import { optional } from '../parts/fields/codec';
+import { money } from '../parts/fields/money';
+import { share, whole } from '../parts/fields/numbers';
 import { Tick } from '../parts/Tick';
 import { type PricedOrder, usePriced } from '../store/costs';
-import { settingsOrFirst, useWays } from '../store/selectors';
+import { settingsOrFirst, useReader, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
 import { useWords, wordsNow } from '../words';
-import { money, number, percent, type Ways, whole } from '../words/format';
+import { money as moneyText, percent, whole as wholeText } from '../words/format';
 import { MarginChart } from './MarginChart';
 import { PriceLines } from './PriceLines';
+import { aimShare } from './prices-form';
 import { giveQuote } from './quoting';
 import './pricing.css';
 
@@ -60,10 +64,10 @@ function Priced({ order, priced }: { order: Order; priced: PricedOrder }) {
     <>
       <div className="price-head">
         <p>
-          <strong data-testid="price-total">{money(price.total, ways)}</strong>{' '}
+          <strong data-testid="price-total">{moneyText(price.total, ways)}</strong>{' '}
           {price.tax && <span className="quiet">{words.withTax}</span>}
         </p>
-        <p>{words.earned(share(price.margin), share(price.markup), money(price.cost, ways))}</p>
+        <p>{words.earned(share(price.margin), share(price.markup), moneyText(price.cost, ways))}</p>
         {price.problem && (
           <p className={price.problem === 'below-cost' ? 'error' : 'care'} role="status">
             {words.problems[price.problem]}
@@ -75,7 +79,7 @@ function Priced({ order, priced }: { order: Order; priced: PricedOrder }) {
         <section aria-labelledby="price-lines">
           <h3 id="price-lines">{words.lines}</h3>
           <PriceLines price={price} />
-          <p className="quiet small">{words.deposit(money(price.deposit, ways))}</p>
+          <p className="quiet small">{words.deposit(moneyText(price.deposit, ways))}</p>
         </section>
         <div>
           <OwnFields order={order} />
@@ -87,29 +91,12 @@ function Priced({ order, priced }: { order: Order; priced: PricedOrder }) {
   );
 }
 
-const typedShare = (share: number, { locale }: Ways): string => number(100 * share, locale, 0, 2);
-
-/** Reads a percentage up to a largest one. */
-const readShare =
-  (most: number) =>
-  (typed: string): Result<number, string> => {
-    const read = parseShare(typed, most);
-    return read.ok ? read : fail(wordsNow().shareProblems[read.problem]);
-  };
-
-/** Reads a margin, which stays below the whole price. */
-const readMargin = (typed: string): Result<number, string> => {
-  const read = parseShare(typed, 0.99);
-  if (read.ok) return read;
-  return fail(
-    read.problem === 'too-much' ? wordsNow().prices.marginProblem : wordsNow().shareProblems[read.problem],
-  );
-};
+const newDesignCount = optional(whole(0, 9999, ({ price }) => price.wholeProblem));
 
 /** What of the price is this order's own; each entry counts at once and can be undone. */
 function OwnFields({ order }: { order: Order }) {
-  const { price: words, orders } = useWords();
-  const ways = useWays();
+  const reader = useReader();
+  const { price: words, orders } = reader.words;
   const book = useShop((shop) => shop.book);
   const shop = settingsOrFirst(book).pricing;
   const { aim } = order.pricing;
@@ -134,31 +121,31 @@ function OwnFields({ order }: { order: Order }) {
           <Labelled label={words.aimShare}>
             <EntryCell
               label={words.aimShare}
-              inputMode="decimal"
-              text={typedShare(aim.share, ways)}
-              read={aim.kind === 'margin' ? readMargin : readShare(100)}
-              onEntry={(share) => set({ aim: { ...aim, share } })}
+              value={aim.share}
+              codec={aimShare(aim.kind)}
+              reader={reader}
+              onEntry={(part) => set({ aim: { ...aim, share: part } })}
             />
           </Labelled>
         )}
         <Labelled label={words.discountField}>
           <EntryCell
             label={words.discountField}
-            inputMode="decimal"
-            text={typedShare(order.pricing.discount, ways)}
-            read={readShare(1)}
+            value={order.pricing.discount}
+            codec={share()}
+            reader={reader}
             onEntry={(discount) => set({ discount })}
           />
         </Labelled>
         <Labelled
           label={words.newDesigns}
-          hint={words.newDesignsHint(whole(countedDesigns(book, order), ways))}
+          hint={words.newDesignsHint(wholeText(countedDesigns(book, order), reader))}
         >
           <EntryCell
             label={words.newDesigns}
-            inputMode="numeric"
-            text={order.pricing.newDesigns === null ? '' : String(order.pricing.newDesigns)}
-            read={readCountOrNone}
+            value={order.pricing.newDesigns}
+            codec={newDesignCount}
+            reader={reader}
             onEntry={(count) => set({ newDesigns: count })}
           />
         </Labelled>
@@ -172,12 +159,6 @@ function OwnFields({ order }: { order: Order }) {
 
 const countedDesigns = (book: Book, order: Order): number =>
   newDesigns(book, { ...order, pricing: { ...order.pricing, newDesigns: null } });
-
-/** A whole number, or nothing typed. */
-function readCountOrNone(typed: string): Result<number | null, string> {
-  if (typed.trim() === '') return ok(null);
-  return /^\s*\d{1,4}\s*$/.test(typed) ? ok(Number(typed)) : fail(wordsNow().price.wholeProblem);
-}
 
 function Labelled({ label, hint, children }: { label: string; hint?: string; children: React.ReactNode }) {
   return (
@@ -193,8 +174,8 @@ function Labelled({ label, hint, children }: { label: string; hint?: string; chi
 
 /** What one garment of each style and colour costs the shop; empty for what its style costs. */
 function GarmentPrices({ order, book }: { order: Order; book: Book }) {
-  const { price: words } = useWords();
-  const ways = useWays();
+  const reader = useReader();
+  const { price: words } = reader.words;
   const { costs } = settingsOrFirst(book);
   const groups = new Map<
     string,
@@ -209,11 +190,6 @@ function GarmentPrices({ order, book }: { order: Order; book: Book }) {
     groups.set(name, group);
   }
   if (groups.size === 0) return null;
-  const read = (typed: string): Result<Minor | null, string> => {
-    if (typed.trim() === '') return ok(null);
-    const price = parsePrice(typed, ways.currency);
-    return price.ok ? price : fail(wordsNow().moneyProblems[price.problem]);
-  };
   return (
     <>
       <h4>{words.garments}</h4>
@@ -221,14 +197,14 @@ function GarmentPrices({ order, book }: { order: Order; book: Book }) {
         {[...groups].map(([name, { ids, price, usual, count }]) => (
           <Labelled
             key={name}
-            label={`${whole(count, ways)} × ${name}`}
-            hint={words.garmentDefault(usual === null ? words.none : money(usual, ways))}
+            label={`${wholeText(count, reader)} × ${name}`}
+            hint={words.garmentDefault(usual === null ? words.none : moneyText(usual, reader))}
           >
             <EntryCell
               label={words.garmentPrice(name)}
-              inputMode="decimal"
-              text={price === null ? '' : number(price / 10 ** minorDigits(ways.currency), ways.locale, 0, 4)}
-              read={read}
+              value={price}
+              codec={optional(money)}
+              reader={reader}
               onEntry={(own) => act(edits.priceGarments(ids, own))}
             />
           </Labelled>

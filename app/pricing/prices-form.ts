@@ -12,8 +12,19 @@ import { bulkUnits, type Ways } from '../words/format';
 /** How a shop prices its work, and who its quotes come from. */
 type ShopPrices = Pick<Settings, 'pricing' | 'letterhead'>;
 
+type Aim = Pricing['aim'];
+
 /** A margin stays below the whole price. */
-const MOST_MARGIN = 0.99;
+const isTooMuch = ({ kind, share }: Aim): boolean => kind === 'margin' && share > 0.99;
+
+/** The share that prices aim at, of a kind. */
+export const aimShare = (kind: Aim['kind']): Codec<number> => ({
+  ...share(100),
+  read(text, reader) {
+    const read = share(100).read(text, reader);
+    return read.ok && isTooMuch({ kind, share: read.value }) ? fail(reader.words.prices.marginProblem) : read;
+  },
+});
 
 /** What is taken off from a count on, in the order of the counts: `24: 5%; 48: 10%`. */
 const breaks: Codec<Pricing['breaks']> = {
@@ -73,7 +84,7 @@ export const pricesTable = formTable({
   },
   problemsOf({ pricing: { aim, by, placement, length } }, { words: { prices: words } }) {
     return {
-      ...(aim.kind === 'margin' && aim.share > MOST_MARGIN ? { aimShare: words.marginProblem } : {}),
+      ...(isTooMuch(aim) ? { aimShare: words.marginProblem } : {}),
       // What nobody is asked for may be zero; once prints are sold by it, it may not.
       ...(by === 'placement' && placement === 0 ? { placement: words.zeroPrice } : {}),
       ...(by === 'length' && length.amount === 0 ? { length: words.zeroPrice } : {}),

@@ -7,12 +7,13 @@ import { safeName } from '../files/file-name';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
+import { whole } from '../parts/fields/numbers';
 import { Tick } from '../parts/Tick';
-import { settingsOrFirst, useWays } from '../store/selectors';
+import { settingsOrFirst, useReader, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
-import { whole } from '../words/format';
+import { whole as wholeText } from '../words/format';
 import { Outcome } from './Outcome';
 import { type NamedImage, printImages } from './printing';
 import { useScopes } from './scopes';
@@ -120,6 +121,10 @@ const named = (copies: readonly LaidCopy[], isSo: (artwork: string | null) => bo
   ),
 ];
 
+const pixelsAnInch = whole(PPI.least, PPI.most, ({ printImage }, ways) =>
+  printImage.ppiProblem(wholeText(PPI.least, ways), wholeText(PPI.most, ways)),
+);
+
 /** Pixels an inch as typed; what cannot be used stays in the field with the reason. */
 function PpiField({
   ppi,
@@ -130,26 +135,25 @@ function PpiField({
   onPpi: (ppi: number) => void;
   onRead: (isPpi: boolean) => void;
 }) {
-  const { printImage: words } = useWords();
-  const ways = useWays();
+  const reader = useReader();
+  const { printImage: words } = reader.words;
   const [typed, setTyped] = useState(String(ppi));
-  const [isRead, setIsRead] = useState(true);
+  const [problem, setProblem] = useState<string | null>(null);
   const type = (text: string) => {
-    const value = /^\s*\d{1,4}\s*$/.test(text) ? Number(text) : 0;
-    const isPpi = value >= PPI.least && value <= PPI.most;
+    const read = pixelsAnInch.read(text, reader);
     setTyped(text);
-    setIsRead(isPpi);
-    onRead(isPpi);
-    if (isPpi) onPpi(value);
+    setProblem(read.ok ? null : read.problem);
+    onRead(read.ok);
+    if (read.ok) onPpi(read.value);
   };
   return (
     <Field
       label={words.ppi}
       hint={words.ppiHint}
       value={typed}
-      inputMode="decimal"
+      inputMode="numeric"
       onChange={type}
-      problem={isRead ? null : words.ppiProblem(whole(PPI.least, ways), whole(PPI.most, ways))}
+      problem={problem}
     />
   );
 }

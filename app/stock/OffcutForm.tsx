@@ -1,32 +1,33 @@
 import { useState } from 'react';
 import { edits } from '../../src/editing';
 import type { Film } from '../../src/model';
-import { parseLength } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
-import { useWays } from '../store/selectors';
+import { benchLength as lengthField } from '../parts/fields/lengths';
+import { useReader } from '../store/selectors';
 import { act } from '../store/shop';
 import { notify, openDialog } from '../store/view';
-import { useWords } from '../words';
 import { benchLength } from '../words/format';
+
+const size = lengthField('above-zero');
 
 /** So much of a film becomes a film of its own, to lay out on. */
 export function OffcutForm({ film }: { film: Film }) {
-  const { stock: words, lengthProblems } = useWords();
-  const ways = useWays();
+  const reader = useReader();
+  const { stock: words } = reader.words;
   const [typed, setTyped] = useState('');
   const [name, setName] = useState(words.cutNameOf(film.name));
   const [problem, setProblem] = useState<string | null>(null);
   const most = film.kind === 'roll' ? film.lengthLeft : film.length;
   const least = film.margins.lead + film.curl + film.margins.tail;
   const cut = () => {
-    const read = parseLength(typed, ways.unit);
-    if (!read.ok) return setProblem(lengthProblems[read.problem]);
+    const read = size.read(typed, reader);
+    if (!read.ok) return setProblem(read.problem);
     if (read.value <= least) {
-      return setProblem(words.cutTooShort(benchLength(least as typeof most, ways)));
+      return setProblem(words.cutTooShort(benchLength(least as typeof most, reader)));
     }
-    if (read.value > most) return setProblem(words.cutTooLong(benchLength(most, ways)));
+    if (read.value > most) return setProblem(words.cutTooLong(benchLength(most, reader)));
     const called = name.trim() || words.cutNameOf(film.name);
     act(edits.cutOffcut(film.id, read.value, called));
     notify('plain', words.cutDone(called));
@@ -37,7 +38,7 @@ export function OffcutForm({ film }: { film: Film }) {
       <summary>{words.cut}</summary>
       <Form onSubmit={cut}>
         <Field
-          label={words.cutLength(ways.unit)}
+          label={words.cutLength(reader.unit)}
           value={typed}
           onChange={setTyped}
           inputMode="decimal"

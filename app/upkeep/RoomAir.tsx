@@ -1,69 +1,52 @@
 import { useState } from 'react';
 import { edits } from '../../src/editing';
-import { parseTemperature, toDegrees } from '../../src/units';
-import { latestReading, parseHumidity, temperatureRemark } from '../../src/upkeep';
+import { latestReading } from '../../src/upkeep';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
-import { settingsOrFirst, useWays } from '../store/selectors';
+import { optional } from '../parts/fields/codec';
+import { settingsOrFirst, useReader } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { today } from '../store/today';
 import { checkName, useCheckStates } from '../store/upkeep';
-import { useWords } from '../words';
 import { dayAndTime } from '../words/format';
 import { airRemarks, airText } from './air-words';
 import type { Initials } from './initials';
+import { workroomHumidity, workroomTemperature } from './workroom';
 
-interface Problems {
-  readonly temperature?: string;
-  readonly humidity?: string;
-}
+const humidityField = optional(workroomHumidity);
+const nothing = { temperature: '', humidity: '' };
 
 /** Temperature and humidity of the room, as someone reads them; the check of the room is done with it. */
 export function RoomAir({ initials }: { initials: Initials }) {
-  const catalogue = useWords();
-  const { upkeep: words } = catalogue;
-  const ways = useWays();
+  const reader = useReader();
+  const { upkeep: words } = reader.words;
   const readings = useShop(({ book }) => book.reading);
   const { station } = useShop(({ book }) => settingsOrFirst(book));
+  const temperatureField = optional(workroomTemperature(station.temperature));
   const room = useCheckStates().find(({ check }) => check.id === 'room')?.check;
-  const [typed, setTyped] = useState({ temperature: '', humidity: '' });
-  const [problems, setProblems] = useState<Problems>({});
+  const [typed, setTyped] = useState(nothing);
+  const [problems, setProblems] = useState(nothing);
   const last = latestReading(Object.values(readings), null);
 
-  const readTemperature = () => {
-    const read = parseTemperature(typed.temperature, station.temperature);
-    if (!read.ok) {
-      const { empty, unreadable } = catalogue.temperatureProblems;
-      return {
-        problem: read.problem === 'impossible' ? words.noRoom : read.problem === 'empty' ? empty : unreadable,
-      };
-    }
-    const value = toDegrees(read.value, 'C');
-    return temperatureRemark(value) === 'impossible' ? { problem: words.noRoom } : { value };
-  };
-  const readHumidity = () => {
-    const read = parseHumidity(typed.humidity);
-    return read.ok ? { value: read.value } : { problem: words.humidityProblems[read.problem] };
-  };
   const save = () => {
-    const isEmpty = typed.temperature.trim() === '' && typed.humidity.trim() === '';
-    if (isEmpty) return setProblems({ temperature: words.airNeeded });
-    const temperature = typed.temperature.trim() === '' ? { value: null } : readTemperature();
-    const humidity = typed.humidity.trim() === '' ? { value: null } : readHumidity();
-    const found: Problems = {
-      ...('problem' in temperature ? { temperature: temperature.problem } : {}),
-      ...('problem' in humidity ? { humidity: humidity.problem } : {}),
-    };
-    setProblems(found);
-    if ('problem' in temperature || 'problem' in humidity) return;
+    const temperature = temperatureField.read(typed.temperature, reader);
+    const humidity = humidityField.read(typed.humidity, reader);
+    setProblems({
+      temperature: temperature.ok ? '' : temperature.problem,
+      humidity: humidity.ok ? '' : humidity.problem,
+    });
+    if (!temperature.ok || !humidity.ok) return;
+    const air = { temperature: temperature.value, humidity: humidity.value };
+    if (air.temperature === null && air.humidity === null) {
+      return setProblems({ ...nothing, temperature: words.airNeeded });
+    }
     const by = initials();
     if (by === null) return;
-    const air = { temperature: temperature.value ?? null, humidity: humidity.value ?? null };
-    const note = airText(air, station, ways);
-    const check = room ? { check: room.id, name: checkName(room, catalogue), done: true, note } : null;
+    const note = airText(air, station, reader);
+    const check = room ? { check: room.id, name: checkName(room, reader.words), done: true, note } : null;
     act(edits.noteRoom(air, check, { by, day: today() }));
-    setTyped({ temperature: '', humidity: '' });
+    setTyped(nothing);
   };
   return (
     <section aria-labelledby="upkeep-air-title">
@@ -75,14 +58,14 @@ export function RoomAir({ initials }: { initials: Initials }) {
           value={typed.temperature}
           onChange={(temperature) => setTyped({ ...typed, temperature })}
           inputMode="decimal"
-          problem={problems.temperature ?? null}
+          problem={problems.temperature}
         />
         <Field
           label={words.humidity}
           value={typed.humidity}
           onChange={(humidity) => setTyped({ ...typed, humidity })}
           inputMode="decimal"
-          problem={problems.humidity ?? null}
+          problem={problems.humidity}
         />
         <div className="actions">
           <Button type="submit">{words.noteAir}</Button>
@@ -90,7 +73,7 @@ export function RoomAir({ initials }: { initials: Initials }) {
       </Form>
       <p data-testid="last-reading" role="status">
         {last
-          ? words.lastReading(dayAndTime(last.at, ways), airText(last, station, ways), last.by)
+          ? words.lastReading(dayAndTime(last.at, reader), airText(last, station, reader), last.by)
           : words.noReading}
       </p>
       {last &&

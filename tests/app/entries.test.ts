@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type FilmField, filmTable, newFilm } from '../../app/film/film-form';
-import { readCode, readCount, readName, readSize, typedWithUnit } from '../../app/orders/entries';
+import { codeBeside, copiesFrom, name, sizeAsTyped } from '../../app/orders/entries';
 import { decodeTable } from '../../app/orders/open-table';
 import { readForm, type Typed } from '../../app/parts/fields/form';
 import { en } from '../../app/words/en';
@@ -12,6 +12,7 @@ import { smallBook } from '../editing/book';
 
 const metric: Ways = { unit: 'mm', currency: 'USD', locale: 'en-GB' };
 const inches: Ways = { unit: 'in', currency: 'USD', locale: 'en-US' };
+const reading = (ways: Ways) => ({ ...ways, words: en });
 
 describe('what is typed for a transfer', () => {
   it.each([
@@ -19,36 +20,42 @@ describe('what is typed for a transfer', () => {
     ['abc', /not a length/],
     ['', /Type a length/],
   ])('a size of %j is answered', (typed, sentence) => {
-    const read = readSize(typed, metric);
+    const read = sizeAsTyped.read(typed, reading(metric));
     expect(read.ok ? '' : read.problem).toMatch(sentence);
   });
 
   it.each(['10000000', '0', '-1', 'many', '1.5', ''])(
     'a count of %j is answered with what is allowed',
     (typed) => {
-      const read = readCount(typed, metric);
+      const read = copiesFrom(1).read(typed, reading(metric));
       expect(read.ok ? '' : read.problem).toMatch(/whole number from 1 to 5,000/);
     },
   );
 
   it('a count within reason is taken', () => {
-    expect(readCount(' 48 ', metric)).toEqual({ ok: true, value: 48 });
+    expect(copiesFrom(1).read(' 48 ', reading(metric))).toEqual({ ok: true, value: 48 });
   });
 
   it('a bare figure keeps the unit it was typed in', () => {
-    expect(typedWithUnit('3.5', 'in')).toBe('3.5 in');
-    expect(typedWithUnit('89 mm', 'in')).toBe('89 mm');
+    expect(sizeAsTyped.read('3.5', reading(inches))).toEqual({
+      ok: true,
+      value: { length: 88_900, typed: '3.5 in' },
+    });
+    expect(sizeAsTyped.read(' 89 mm ', reading(inches))).toEqual({
+      ok: true,
+      value: { length: 89_000, typed: '89 mm' },
+    });
   });
 
   it('a name is tidied and never empty', () => {
-    expect(readName('  left   chest ')).toEqual({ ok: true, value: 'left chest' });
-    expect(readName(' ').ok).toBe(false);
+    expect(name.read('  left   chest ', reading(metric))).toEqual({ ok: true, value: 'left chest' });
+    expect(name.read(' ', reading(metric)).ok).toBe(false);
   });
 
   it('a code is short and no other order has it', () => {
-    expect(readCode('hb', new Set(['CO']))).toEqual({ ok: true, value: 'HB' });
-    expect(readCode('co', new Set(['CO'])).ok).toBe(false);
-    expect(readCode('too long', new Set()).ok).toBe(false);
+    expect(codeBeside(new Set(['CO'])).read('hb', reading(metric))).toEqual({ ok: true, value: 'HB' });
+    expect(codeBeside(new Set(['CO'])).read('co', reading(metric)).ok).toBe(false);
+    expect(codeBeside(new Set()).read('too long', reading(metric)).ok).toBe(false);
   });
 });
 
@@ -58,7 +65,7 @@ describe('the film form', () => {
   const { id: _id, changed: _changed, ...roll } = film;
   const sheets = newFilm('sheets', roll).record;
   const read = (record: FilmFields, typed: Typed<FilmField>, ways: Ways = metric) =>
-    readForm(filmTable, { record, typed }, { ...ways, words: en });
+    readForm(filmTable, { record, typed }, reading(ways));
 
   it.each([
     ['name', roll, { name: ' ' }, /needs a name/],

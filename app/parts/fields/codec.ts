@@ -7,6 +7,9 @@ export interface Reader extends Ways {
   readonly words: Words;
 }
 
+/** The keys that a phone offers for figures. */
+export type Keys = 'decimal' | 'numeric';
+
 /** A value as text and back. */
 export interface Codec<Value> {
   /** The value, rounded where it must be; what is shown can be read. */
@@ -14,7 +17,7 @@ export interface Codec<Value> {
   /** What was typed, or a sentence saying why it cannot be used. */
   readonly read: (text: string, reader: Reader) => Result<Value, string>;
   /** The keys a phone offers; all of them unless told. */
-  readonly inputMode?: 'decimal';
+  readonly inputMode?: Keys;
 }
 
 /** A problem's code as its sentence. */
