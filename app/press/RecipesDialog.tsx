@@ -2,15 +2,11 @@ import { useState } from 'react';
 import { edits } from '../../src/editing';
 import {
   type Curer,
-  type CureValues,
   covers,
   curers,
   type Fabric,
   fabrics,
-  type Origin,
-  origins,
   type Peel,
-  type PressValues,
   peels,
   pressures,
 } from '../../src/model';
@@ -26,14 +22,14 @@ import {
 } from '../../src/pressing';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { settingsOrFirst, useOpenRun, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
-import { benchLength, bothDegrees, dayAndTime, spoken, typedLength } from '../words/format';
+import { benchLength, bothDegrees, dayAndTime, spoken } from '../words/format';
+import { cureTable, pressTable } from './recipe-form';
 import { useRecipeForm } from './useRecipeForm';
 
 const isCurer = (value: string): value is Curer => (curers as readonly string[]).includes(value);
@@ -84,18 +80,20 @@ export function RecipesDialog() {
   );
 }
 
+const useStation = () => useShop(({ book }) => settingsOrFirst(book)).station;
+
 /** What a form asks about its values before it is saved all the same. */
 function Questions({ questions }: { questions: readonly Question[] }) {
   const { recipeForm: words } = useWords();
   const ways = useWays();
-  const { station } = useShop(({ book }) => settingsOrFirst(book));
+  const { temperature: unit } = useStation();
   if (questions.length === 0) return null;
   return (
     <div role="alert">
       <p className="care">{words.questioned}</p>
       <ul>
         {questions.map((question) => (
-          <li key={question.code}>{words.question(question, station.temperature, ways)}</li>
+          <li key={question.code}>{words.question(question, unit, ways)}</li>
         ))}
       </ul>
     </div>
@@ -107,29 +105,14 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
   const book = useShop((shop) => shop.book);
   const recipe = pressRecipe(book, peel, fabric);
   const known = book.recipe[pressKey(peel, fabric)];
-  const { values } = recipe;
-  const { form, set, field, asked, save, unit, ways } = useRecipeForm(recipe, {
-    fields: {
-      small: String(values.seconds.small),
-      large: String(values.seconds.large),
-      wait: String(values.wait),
-      prePress: String(values.prePress),
-      second: String(values.secondPress),
-      pressure: values.pressure,
-      cover: values.cover,
-    },
-    read: (typed, temperature, { seconds }): PressValues => ({
-      temperature,
-      pressure: typed.pressure,
-      seconds: { small: seconds('small', typed.small), large: seconds('large', typed.large) },
-      wait: seconds('wait', typed.wait),
-      prePress: seconds('prePress', typed.prePress),
-      secondPress: seconds('second', typed.second),
-      cover: typed.cover,
-    }),
-    question: (next) => questionPress(fabric, next),
-    keep: (next) => edits.setPress({ peel, fabric }, next),
-  });
+  const { temperature: unit } = useStation();
+  const ways = useWays();
+  const { values, set, field, fields, origin, questions, save } = useRecipeForm(
+    pressTable(unit),
+    recipe,
+    (next) => questionPress(fabric, next),
+    (next) => edits.setPress({ peel, fabric }, next),
+  );
   return (
     <>
       {cautionsFor(fabric).map((caution) => (
@@ -138,27 +121,24 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
         </p>
       ))}
       <Form onSubmit={save}>
-        {field('temperature', words.temperature(unit))}
-        {field('small', words.small)}
-        {field('large', words.large)}
+        {fields('temperature', 'small', 'large')}
         <Choice
           label={words.pressure}
-          value={form.pressure}
+          value={values.pressure}
           options={pressures.map((value) => ({ value, label: press.pressures[value] }))}
           onChange={(pressure) => set({ pressure })}
         />
-        {field('prePress', words.prePress)}
-        {field('wait', words.wait)}
-        {field('second', words.second)}
+        {fields('prePress', 'wait', 'second')}
         <Choice
           label={words.cover}
-          value={form.cover}
+          value={values.cover}
           options={covers.map((value) => ({ value, label: press.covers[value] }))}
           onChange={(cover) => set({ cover })}
         />
-        <SourceFields form={form} onChange={set} />
-        <Questions questions={asked} />
-        <SaveButton asked={asked.length > 0} />
+        {origin}
+        {field('notes')}
+        <Questions questions={questions} />
+        <SaveButton asked={questions.length > 0} />
       </Form>
       {known?.kind === 'press' && known.history.length > 0 && (
         <History
@@ -173,36 +153,27 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
 }
 
 function CureForm({ by }: { by: Curer }) {
-  const { press, recipeForm: words } = useWords();
+  const { press } = useWords();
   const book = useShop((shop) => shop.book);
   const ways = useWays();
   const recipe = cureRecipe(book, by);
   const known = book.recipe[cureKey(by)];
-  const { values } = recipe;
-  const shownClear = `${typedLength(values.clear, ways)} ${ways.unit}`;
-  const { form, set, field, asked, save, unit } = useRecipeForm(recipe, {
-    fields: {
-      seconds: String(values.seconds),
-      clear: shownClear,
-    },
-    read: (typed, temperature, { seconds, length }): CureValues => ({
-      temperature,
-      seconds: seconds('seconds', typed.seconds),
-      clear: by === 'press' && typed.clear !== shownClear ? length('clear', typed.clear) : values.clear,
-    }),
-    question: (next) => questionCure(by, next),
-    keep: (next) => edits.setCure(by, next),
-  });
+  const { temperature: unit } = useStation();
+  const { field, fields, origin, questions, save } = useRecipeForm(
+    cureTable(unit, by),
+    recipe,
+    (next) => questionCure(by, next),
+    (next) => edits.setCure(by, next),
+  );
   return (
     <>
       <p className="caution small">{press.cautions.cure}</p>
       <Form onSubmit={save}>
-        {field('temperature', words.temperature(unit))}
-        {field('seconds', words.seconds)}
-        {by === 'press' && field('clear', words.clear)}
-        <SourceFields form={form} onChange={set} />
-        <Questions questions={asked} />
-        <SaveButton asked={asked.length > 0} />
+        {fields('temperature', 'seconds', 'clear')}
+        {origin}
+        {field('notes')}
+        <Questions questions={questions} />
+        <SaveButton asked={questions.length > 0} />
       </Form>
       <ul className="quiet small">
         {press.cureLooks.map((look) => (
@@ -221,28 +192,6 @@ function CureForm({ by }: { by: Curer }) {
           }))}
         />
       )}
-    </>
-  );
-}
-
-/** Whose values they are, and the shop's notes. */
-function SourceFields({
-  form,
-  onChange,
-}: {
-  form: { readonly origin: Origin; readonly notes: string };
-  onChange: (fields: { origin?: Origin; notes?: string }) => void;
-}) {
-  const { recipeForm: words, press } = useWords();
-  return (
-    <>
-      <Choice
-        label={words.origin}
-        value={form.origin}
-        options={origins.map((value) => ({ value, label: press.origins[value] }))}
-        onChange={(origin) => onChange({ origin })}
-      />
-      <Field label={words.notes} value={form.notes} onChange={(notes) => onChange({ notes })} />
     </>
   );
 }

@@ -7,13 +7,13 @@ import { Choice } from '../parts/Choice';
 import { DateField } from '../parts/DateField';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
-import { useWays } from '../store/selectors';
+import { optional } from '../parts/fields/codec';
+import { useReader } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
-import { readAmount, unitLabel } from './amounts';
+import { amountIn, unitLabel } from './amounts';
 
 const kinds = ['film', 'colour', 'white', 'powder', 'blank'] as const;
 type Kind = (typeof kinds)[number];
@@ -36,8 +36,8 @@ const filledTo = (film: Film, name: string, amount: number): Film =>
 
 /** Something new in stock: film like one that is there, ink, powder, or garments by size. */
 export function AddStockDialog({ garment }: { garment: Pick<Blank, 'style' | 'colour' | 'size'> | null }) {
-  const { stock: words, common } = useWords();
-  const ways = useWays();
+  const reader = useReader();
+  const { stock: words, common } = reader.words;
   const book = useShop((shop) => shop.book);
   const films = Object.values(book.film).filter(({ archived }) => !archived);
   const [kind, setKind] = useState<Kind>(garment ? 'blank' : 'film');
@@ -66,21 +66,21 @@ export function AddStockDialog({ garment }: { garment: Pick<Blank, 'style' | 'co
     const all = [...Object.values(book.film), ...Object.values(book.item)];
     if (!blankKind && all.some((each) => 'name' in each && !each.archived && each.name === name))
       found.name = words.nameTaken;
-    const amount = blankKind ? null : readAmount(form.amount, unit, ways);
+    const amount = blankKind ? null : amountIn(unit).read(form.amount, reader);
     if (amount && !amount.ok) found.amount = amount.problem;
     else if (amount?.ok && amount.value <= 0) found.amount = words.aboveZero;
     const sizes = readSizes(form.sizes);
     if (blankKind && form.style.trim() === '') found.style = words.styleEmpty;
     if (blankKind && sizes === null) found.sizes = words.sizesProblem;
-    const reorder = form.reorder.trim() === '' ? null : readAmount(form.reorder, unit, ways);
-    if (reorder && !reorder.ok) found.reorder = reorder.problem;
+    const reorder = optional(amountIn(unit)).read(form.reorder, reader);
+    if (!reorder.ok) found.reorder = reorder.problem;
     setProblems(found);
     if (Object.keys(found).length > 0) return;
     const box = {
       lot: form.lot.trim(),
       bestBefore,
       opened,
-      reorder: reorder?.ok ? reorder.value : null,
+      reorder: reorder.ok ? reorder.value : null,
       order: form.order.trim(),
     };
     const style = form.style.trim();
@@ -128,7 +128,7 @@ export function AddStockDialog({ garment }: { garment: Pick<Blank, 'style' | 'co
               value={like}
               options={films.map((each) => ({
                 value: each.id as string,
-                label: `${each.name} · ${words.amount(leftOfFilm(each), unitOf(each), ways)}`,
+                label: `${each.name} · ${words.amount(leftOfFilm(each), unitOf(each), reader)}`,
               }))}
               onChange={setLike}
             />
@@ -144,13 +144,13 @@ export function AddStockDialog({ garment }: { garment: Pick<Blank, 'style' | 'co
         ) : (
           <>
             {field('name', words.name)}
-            {field('amount', words.howMuch[unit](unitLabel(unit, ways)))}
+            {field('amount', words.howMuch[unit](unitLabel(unit, reader)))}
             {field('lot', words.lotLabel)}
             <DateField label={words.bestBeforeLabel} value={bestBefore} onChange={setBestBefore} />
             <DateField label={words.openedLabel} value={opened} onChange={setOpened} />
           </>
         )}
-        {field('reorder', words.reorderLabel(unitLabel(unit, ways)))}
+        {field('reorder', words.reorderLabel(unitLabel(unit, reader)))}
         {field('order', words.orderLabel)}
         {(kind === 'colour' || kind === 'white') && (
           <p className="wide-row caution small">{words.inkCaution}</p>

@@ -17,7 +17,7 @@ import { type Dialog, openDialog, type Saved } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
-import { rollUnit } from './amounts';
+import { bulkUnits } from '../words/format';
 
 /** Tells table programs that the file is UTF-8. */
 const BYTE_ORDER_MARK = '\ufeff';
@@ -32,7 +32,7 @@ export function CsvDialog({ what }: { what: Saved }) {
   // What was noted of upkeep is saved from a window, which is opened again.
   const back: Dialog | null = what === 'upkeep' ? { kind: 'upkeep' } : null;
   const save = () => {
-    const film = rollUnit(ways);
+    const film = bulkUnits(ways).length;
     const tables = {
       log: () =>
         logTable(book, units, {

@@ -6,11 +6,11 @@ import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
-import { useWays } from '../store/selectors';
+import { useReader } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify } from '../store/view';
-import { useWords, wordsNow } from '../words';
-import { readAmount, unitLabel } from './amounts';
+import { wordsNow } from '../words';
+import { amountIn, unitLabel } from './amounts';
 
 type Kind = HandEntry['kind'];
 
@@ -24,21 +24,21 @@ const NO_RUN = '';
 
 /** Enters what a hand did to an item. */
 export function EntryForm({ item, book }: { item: Film | Supply; book: Book }) {
-  const { stock: words } = useWords();
-  const ways = useWays();
+  const reader = useReader();
+  const { stock: words } = reader.words;
   const [kind, setKind] = useState<Kind>('bought');
   const [typed, setTyped] = useState('');
   const [note, setNote] = useState('');
   const [run, setRun] = useState<string>(NO_RUN);
   const [problem, setProblem] = useState<string | null>(null);
   const unit = unitOf(item);
-  const told = (amount: number) => words.amount(amount, unit, ways);
+  const told = (amount: number) => words.amount(amount, unit, reader);
   const runs = Object.values(book.run).filter(
     (each) => each.state === 'locked' || (isPrinted(each) && each.state !== 'closed'),
   );
   const forRun = item.kind === 'powder' && (kind === 'weighed-out' || kind === 'returned') && runs.length > 0;
   const save = () => {
-    const read = readAmount(typed, unit, ways);
+    const read = amountIn(unit).read(typed, reader);
     if (!read.ok) return setProblem(read.problem);
     if (read.value === 0 && kind !== 'counted') return setProblem(words.aboveZero);
     // As it is now: another tab may have taken it away since the window was opened.
@@ -67,7 +67,7 @@ export function EntryForm({ item, book }: { item: Film | Supply; book: Book }) {
           onChange={setKind}
         />
         <Field
-          label={words.howMuch[unit](unitLabel(unit, ways))}
+          label={words.howMuch[unit](unitLabel(unit, reader))}
           value={typed}
           onChange={setTyped}
           inputMode="decimal"

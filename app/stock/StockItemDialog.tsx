@@ -1,20 +1,18 @@
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { edits, mayPutBack } from '../../src/editing';
 import type { Book, Film, Supply } from '../../src/model';
 import { amountOf, boxOf, entriesOf, itemOf, unitOf } from '../../src/stock';
-import { ok } from '../../src/units';
-import { asShown } from '../parts/as-shown';
 import { Button } from '../parts/Button';
 import { DateField } from '../parts/DateField';
-import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
+import { useForm } from '../parts/fields/useForm';
 import { LongTable } from '../parts/LongTable';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
-import { readAmount, typedAmount, unitLabel } from './amounts';
+import { type Box, boxEntry, boxTable } from './box-form';
 import { EntryForm } from './EntryForm';
 import { useEntryColumns } from './entry-columns';
 import { OffcutForm } from './OffcutForm';
@@ -76,58 +74,33 @@ function Entries({ id, book }: { id: string; book: Book }) {
 /** What is written on the box, and when more is ordered. */
 function BoxForm({ item, book }: { item: Film | Supply; book: Book }) {
   const { stock: words } = useWords();
-  const ways = useWays();
-  const box = boxOf(book, item.id);
-  const unit = unitOf(item);
-  const known = box?.reorder ?? null;
-  const shown = known === null ? '' : typedAmount(known, unit, ways);
-  const [form, setForm] = useState({
-    lot: box?.lot ?? '',
-    reorder: shown,
-    order: box?.order ?? '',
-  });
-  const [bestBefore, setBestBefore] = useState(box?.bestBefore ?? null);
-  const [opened, setOpened] = useState(box?.opened ?? null);
-  const [problem, setProblem] = useState<string | null>(null);
-  const save = () => {
-    const read = () => (form.reorder.trim() === '' ? null : readAmount(form.reorder, unit, ways));
-    const reorder = asShown(form, { ...form, reorder: shown })(
-      'reorder',
-      known === null ? null : ok(known),
-      read,
-    );
-    setProblem(reorder && !reorder.ok ? reorder.problem : null);
-    if (reorder && !reorder.ok) return;
-    const fields = {
-      lot: form.lot.trim(),
-      order: form.order.trim(),
-      reorder: reorder?.value ?? null,
-      bestBefore,
-      opened,
-    };
+  const form = useForm(boxTable(unitOf(item)), () => boxEntry(boxOf(book, item.id)), useWays());
+  const { record } = form;
+  const save = (box: Box) => {
     act(
       item.kind === 'roll' || item.kind === 'sheets'
-        ? edits.noteFilmBox(item.id, fields)
-        : edits.editSupply(item.id, fields),
+        ? edits.noteFilmBox(item.id, box)
+        : edits.editSupply(item.id, box),
     );
+    form.begin(boxEntry(box));
     notify('plain', words.saved(item.name));
   };
-  const set = (change: Partial<typeof form>) => setForm({ ...form, ...change });
   return (
     <details className="more">
       <summary>{words.details}</summary>
-      <Form onSubmit={save}>
-        <Field label={words.lotLabel} value={form.lot} onChange={(lot) => set({ lot })} />
-        <DateField label={words.bestBeforeLabel} value={bestBefore} onChange={setBestBefore} />
-        <DateField label={words.openedLabel} value={opened} onChange={setOpened} />
-        <Field
-          label={words.reorderLabel(unitLabel(unit, ways))}
-          value={form.reorder}
-          onChange={(reorder) => set({ reorder })}
-          inputMode="decimal"
-          problem={problem}
+      <Form onSubmit={() => form.submit(save)}>
+        {form.field('lot')}
+        <DateField
+          label={words.bestBeforeLabel}
+          value={record.bestBefore}
+          onChange={(bestBefore) => form.choose({ ...record, bestBefore })}
         />
-        <Field label={words.orderLabel} value={form.order} onChange={(order) => set({ order })} />
+        <DateField
+          label={words.openedLabel}
+          value={record.opened}
+          onChange={(opened) => form.choose({ ...record, opened })}
+        />
+        {form.fields('reorder', 'order')}
         <div className="actions">
           <Button type="submit">{words.saveDetails}</Button>
         </div>

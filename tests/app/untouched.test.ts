@@ -1,19 +1,38 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { limitsTable } from '../../app/artwork/limits-form';
 import { alternativeTable } from '../../app/costs/alternative-form';
 import { costsTable } from '../../app/costs/costs-form';
 import { filmTable } from '../../app/film/film-form';
 import type { Reader } from '../../app/parts/fields/codec';
 import { type FormName, type FormTable, namesOf, readForm, type Typed } from '../../app/parts/fields/form';
 import { closingTable, type Proposal } from '../../app/press/close-form';
+import { cureTable, pressTable } from '../../app/press/recipe-form';
 import { stationTable } from '../../app/press/station-form';
 import { pricesTable } from '../../app/pricing/prices-form';
+import { boxTable } from '../../app/stock/box-form';
+import { type CheckFields, checkTable } from '../../app/upkeep/check-form';
 import { en } from '../../app/words/en';
 import { es } from '../../app/words/es';
 import type { Ways } from '../../app/words/format';
+import type { Limits } from '../../src/artwork';
 import type { FilmFields } from '../../src/editing';
-import type { Alternative, Costs, Pricing, Rates, Station } from '../../src/model';
+import {
+  type Alternative,
+  type Costs,
+  covers,
+  curers,
+  hazards,
+  origins,
+  type PressValues,
+  type Pricing,
+  pressures,
+  type Rates,
+  type Station,
+  type StockUnit,
+} from '../../src/model';
 import { startingStation } from '../../src/pressing';
+import type { LocalDate } from '../../src/units';
 
 /** Values of a kind whose fields are whole numbers in units of their own. */
 const whole = <Value>(least: number, most: number) =>
@@ -212,6 +231,48 @@ const closing: fc.Arbitrary<Proposal> = fc.record({
   notes: text,
 });
 
+const values = { temperature: whole<PressValues['temperature']>(0, 3000) };
+const noted = { origin: fc.constantFrom(...origins), notes: text };
+const pressing = fc.record({
+  ...noted,
+  values: fc.record({
+    ...values,
+    pressure: fc.constantFrom(...pressures),
+    seconds: fc.record({ small: time, large: time }),
+    wait: time,
+    prePress: time,
+    secondPress: time,
+    cover: fc.constantFrom(...covers),
+  }),
+});
+const curing = fc.record({ ...noted, values: fc.record({ ...values, seconds: time, clear: margin }) });
+
+const limit = whole<Limits['stroke']>(0, 5000);
+const limits: fc.Arbitrary<Limits> = fc.record({ stroke: limit, opening: limit, choke: limit });
+
+const day = fc.constantFrom(null, '2026-11-25' as LocalDate);
+const stock = { pieces: 999_999, sheets: 999_999, length: 99_000_000, volume: 20_000_000, mass: 20_000_000 };
+const box = (unit: StockUnit) =>
+  fc.record({
+    lot: text,
+    bestBefore: day,
+    opened: day,
+    reorder: fc.option(whole<number>(0, stock[unit])),
+    order: text,
+  });
+
+/** A check; one of the shop's own has a name. */
+const check = (name: fc.Arbitrary<string>): fc.Arbitrary<CheckFields> =>
+  fc.record({
+    name,
+    interval: fc.oneof(
+      fc.record({ kind: fc.constant('day' as const) }),
+      fc.record({ kind: fc.constant('days' as const), days: whole<number>(2, 366) }),
+      fc.record({ kind: fc.constant('film' as const), length }),
+    ),
+    hazard: fc.constantFrom(...hazards),
+  });
+
 /** Every text of a form typed over itself. */
 function typedAsShown<Whole, Name extends string>(
   table: FormTable<Whole, Name>,
@@ -226,6 +287,9 @@ function typedAsShown<Whole, Name extends string>(
   return typed;
 }
 
+const degrees = ['C', 'F'] as const;
+const stockUnits = ['length', 'sheets', 'volume', 'mass', 'pieces'] as const;
+
 /** A form, and records that it may be opened with. */
 const drawn =
   <Whole, Name extends string>(table: FormTable<Whole, Name>, records: fc.Arbitrary<Whole>) =>
@@ -235,11 +299,19 @@ const drawn =
 /** Every form there is: one that is missing here does not compile. */
 const forms: Readonly<Record<FormName, readonly ReturnType<typeof drawn>[]>> = {
   alternative: [drawn(alternativeTable, alternative)],
-  closing: (['press', 'oven'] as const).flatMap((curer) =>
-    (['C', 'F'] as const).map((temperature) => drawn(closingTable({ curer, temperature }), closing)),
+  box: stockUnits.map((unit) => drawn(boxTable(unit), box(unit))),
+  check: [
+    drawn(checkTable(null), check(text)),
+    drawn(checkTable('nozzles'), check(fc.oneof(fc.constant(''), text))),
+  ],
+  closing: curers.flatMap((curer) =>
+    degrees.map((unit) => drawn(closingTable({ curer, temperature: unit }), closing)),
   ),
   costs: [drawn(costsTable, fc.record({ costs: shopCosts, rates }))],
+  curing: curers.flatMap((by) => degrees.map((unit) => drawn(cureTable(unit, by), curing))),
   film: [drawn(filmTable, film)],
+  limits: [drawn(limitsTable, limits)],
+  pressing: degrees.map((unit) => drawn(pressTable(unit), pressing)),
   prices: [drawn(pricesTable, fc.record({ pricing, letterhead: fc.record({ name: text, address: text }) }))],
   station: [drawn(stationTable, station)],
 };

@@ -1,11 +1,22 @@
 import { fail, ok, type Result } from '../../../src/units';
 import type { Words } from '../../words';
 import type { Ways } from '../../words/format';
-import type { Codec, Reader } from './codec';
+import type { Codec, Keys, Reader } from './codec';
 import type { Place } from './place';
 
 /** Every form that shows stored values; a test draws from the table of each. */
-export type FormName = 'alternative' | 'costs' | 'closing' | 'film' | 'prices' | 'station';
+export type FormName =
+  | 'alternative'
+  | 'box'
+  | 'check'
+  | 'closing'
+  | 'costs'
+  | 'curing'
+  | 'film'
+  | 'limits'
+  | 'pressing'
+  | 'prices'
+  | 'station';
 
 /** Says something of a field, of the record as it is in the form. */
 type Told<Whole> = (words: Words, ways: Ways, record: Whole) => string;
@@ -16,7 +27,7 @@ export interface FormField<Whole> {
   readonly hint?: Told<Whole>;
   /** Lines of text that it has room for; one unless told. */
   readonly rows?: number;
-  readonly inputMode?: 'decimal';
+  readonly inputMode?: Keys;
   /** The record's value; `undefined` where the record has no such field. */
   readonly show: (record: Whole, reader: Reader) => string | undefined;
   /** The record with what was typed, or a sentence saying why it cannot be used. */

@@ -1,4 +1,5 @@
-import { type Micrometres, parseLength, toUnit } from '../../../src/units';
+import { fail, type Micrometres, ok, parseLength, toUnit } from '../../../src/units';
+import type { Words } from '../../words';
 import { bulkUnits, typedLength, typedNumber, type Ways } from '../../words/format';
 import { type Codec, told } from './codec';
 
@@ -17,6 +18,20 @@ const readFilm =
 export const benchLength = (least: Least): Codec<Micrometres> => ({
   show: (length, reader) => `${typedLength(length, reader)} ${reader.unit}`,
   read: (text, { unit, words }) => told(parseLength(text, unit, least), words.lengthProblems),
+});
+
+/** A length to hundredths of a millimetre or ten thousandths of an inch, as it is shown. */
+const typedFine = (length: Micrometres, { unit, locale }: Ways): string =>
+  `${typedNumber(toUnit(length, unit), locale, unit === 'mm' ? 2 : 4)} ${unit}`;
+
+/** A length so small that it is told finely, up to a most, which may be shown rounded up. */
+export const fineLength = (most: Micrometres, problem: (words: Words) => string): Codec<Micrometres> => ({
+  show: typedFine,
+  read(text, reader) {
+    const read = told(parseLength(text, reader.unit, 'zero'), reader.words.lengthProblems);
+    if (!read.ok || read.value <= most) return read;
+    return typedFine(read.value, reader) === typedFine(most, reader) ? ok(most) : fail(problem(reader.words));
+  },
 });
 
 /** A length of film, in metres or feet. */

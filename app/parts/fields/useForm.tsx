@@ -44,6 +44,8 @@ export function useForm<Whole, Name extends string>(
     /** The record as the form was opened with it, and with what has been chosen since. */
     opened: opened.record,
     record,
+    /** Another one as soon as something is typed or chosen. */
+    entry,
     /** What stands in a field; `undefined` where the record has none such. */
     textOf: (name: Name) => textOf(table, name, entry, reader),
     begin(next: Entry<Whole, Name>) {
