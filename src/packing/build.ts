@@ -53,9 +53,10 @@ export interface Way {
   readonly rule: Rule;
 }
 
-/** A build with room for every copy of a strip, each in a bin of its own at worst. */
-export function emptyBuild({ count, pins }: Strip): Build {
+/** A build with room for every copy of a strip, each in a bin of its own at worst, behind those that something lies in. */
+export function emptyBuild({ count, pins, bins }: Strip): Build {
   const copies = count.reduce((sum, own) => sum + own, 0);
+  const taken = pins.reduce((most, { sheet }) => Math.max(most, sheet + 1), Math.max(1, bins.printed));
   return {
     length: 0,
     piece: new Int32Array(copies),
@@ -64,7 +65,7 @@ export function emptyBuild({ count, pins }: Strip): Build {
     y: new Float64Array(copies),
     turned: new Uint8Array(copies),
     bins: 0,
-    tops: new Float64Array(copies + pins.length + 1),
+    tops: new Float64Array(copies + taken),
     unplacedArea: 0,
   };
 }

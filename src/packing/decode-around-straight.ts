@@ -11,7 +11,7 @@ import type { Pin, Strip } from './strip';
 export class AroundStraightDecoder extends AroundDecoder {
   private readonly inner: Decoder;
   private readonly most: number;
-  /** What is free, by bin: it hangs on the pins alone. */
+  /** What is free around the pins, by bin. */
   private readonly free = new Map<number, readonly FreePart[]>();
 
   /** @param inner builds layouts for the same cuts on an empty strip */
@@ -37,14 +37,32 @@ export class AroundStraightDecoder extends AroundDecoder {
   }
 
   private partsOf(bin: number): readonly FreePart[] {
+    // The next order begins within what the one before it has left.
+    const laid = this.strip.together.kind === 'apart' ? this.laidIn(bin) : [];
+    if (laid.length > 0) return this.partsAround(bin, laid);
+    const known = this.free.get(bin) ?? this.partsAround(bin, []);
+    this.free.set(bin, known);
+    return known;
+  }
+
+  private partsAround(bin: number, laid: readonly Part[]): FreePart[] {
     const { strip, most } = this;
-    let parts = this.free.get(bin);
-    if (!parts) {
-      const whole: Part = { x: 0, y: 0, across: strip.width, along: Number.POSITIVE_INFINITY };
-      const blocked = strip.blocks.map(({ from, to }) => ({ ...whole, y: from, along: to - from }));
-      const isHere = (pin: Pin) => strip.bins.kind !== 'sheets' || pin.sheet === bin;
-      parts = freeParts([...strip.pins.filter(isHere), ...blocked], whole, most);
-      this.free.set(bin, parts);
+    const whole: Part = { x: 0, y: 0, across: strip.width, along: Number.POSITIVE_INFINITY };
+    const blocked = strip.blocks.map(({ from, to }) => ({ ...whole, y: from, along: to - from }));
+    const isHere = (pin: Pin) => strip.bins.kind !== 'sheets' || pin.sheet === bin;
+    return freeParts([...strip.pins.filter(isHere), ...laid, ...blocked], whole, most);
+  }
+
+  /** The copies that have a place in a bin. */
+  private laidIn(bin: number): Part[] {
+    const { build, strip } = this;
+    const parts: Part[] = [];
+    for (let copy = 0; copy < build.length; copy += 1) {
+      if (build.bin[copy] !== bin) continue;
+      const piece = build.piece[copy] as number;
+      const [a, b] = [strip.across[piece] as number, strip.along[piece] as number];
+      const [across, along] = build.turned[copy] === 1 ? [b, a] : [a, b];
+      parts.push({ x: build.x[copy] as number, y: build.y[copy] as number, across, along });
     }
     return parts;
   }

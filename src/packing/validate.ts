@@ -78,8 +78,8 @@ function* lengthProblems(problem: Problem, plan: Plan, copies: readonly Lying[])
   const used =
     problem.pinned.length > 0 || problem.film.printed > 0 ? Math.max(-1, ...sheets) + 1 : sheets.size;
   const inOrder = [...sheets].every((sheet) => sheet >= 0 && sheet < used);
-  const tooMany = used > (problem.film.sheetLimit ?? Number.POSITIVE_INFINITY);
-  if (plan.sheetsUsed !== used || !inOrder || tooMany) yield { code: 'wrong-sheets' };
+  // Whether there are as many is told of each copy that was added.
+  if (plan.sheetsUsed !== used || !inOrder) yield { code: 'wrong-sheets' };
 }
 
 /**

@@ -58,6 +58,24 @@ describe('the planner', () => {
     );
   });
 
+  it.each([
+    { lies: 'printed sheets', printed: 2, pinned: [] },
+    {
+      lies: 'a copy on a sheet further on',
+      printed: 0,
+      pinned: [{ piece: 1, sheet: 4, x: um(0), y: um(0), turned: false }],
+    },
+  ])('finds the one copy that it lays a place where there are $lies', ({ printed, pinned }) => {
+    const problem: Problem = {
+      ...bareRoll(100, [piece(90, 60), piece(100, 100, { count: 0 })]),
+      film: { kind: 'sheet', width: um(100), length: um(100), sheetLimit: null, printed },
+      pinned,
+    };
+    const plan = planned(problem);
+    expect(validatePlan(problem, plan)).toEqual([]);
+    expect(plan.placements.at(-1)?.sheet).toBe(printed);
+  });
+
   it('fills the hole beside and before a pinned copy', () => {
     const free = bareRoll(100, [piece(50, 50, { count: 3 })]);
     const problem: Problem = {

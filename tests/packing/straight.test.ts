@@ -103,6 +103,25 @@ describe('a layout for straight cuts', () => {
     );
   });
 
+  it('parts what an order leaves beside a copy that stays, where the next one is apart from it', () => {
+    const soon = { rank: 0 };
+    const late = { rank: 1 };
+    const problem: Problem = {
+      ...bareRoll(100, [
+        piece(10, 60, { count: 0 }),
+        piece(50, 30, soon),
+        piece(30, 20, { ...late, count: 2 }),
+      ]),
+      film: { kind: 'sheet', width: um(100), length: um(60), sheetLimit: 1, printed: 0 },
+      cutting: 'staged',
+      together: { kind: 'apart' },
+      pinned: [{ piece: 0, sheet: 0, x: um(0), y: um(0), turned: false }],
+    };
+    const plan = createPlanner(problem, 1).best();
+    expect(validatePlan(problem, plan)).toEqual([]);
+    expect(plan.placements.length).toBeGreaterThan(2);
+  });
+
   it('fills what is free beside and between copies that stay', () => {
     // A column beside the one that lies there, and the film behind it.
     const problem: Problem = {

@@ -176,7 +176,12 @@ describe('the validator', () => {
     });
     expect(validatePlan(sheets, on(0))).toMatchObject([{ code: 'edge', problem: 'no-print' }]);
     expect(validatePlan(sheets, on(1))).toEqual([]);
-    expect(validatePlan(sheets, on(3))).toMatchObject([{ code: 'edge', problem: 'past-end' }, {}]);
+    expect(validatePlan(sheets, on(3))).toMatchObject([{ code: 'edge', problem: 'past-end' }]);
+    // Those that were counted are fewer than are printed: what lies there was so before.
+    const [pin] = on(0).placements;
+    const none = { ...sheets, film: { ...sheets.film, sheetLimit: 0 } as Problem['film'] };
+    const pieces = none.pieces.map((own) => ({ ...own, count: 0 }));
+    expect(validatePlan({ ...none, pieces, pinned: pin ? [pin] : [] }, on(0))).toEqual([]);
   });
 
   it('finds sheets that are left out', () => {
