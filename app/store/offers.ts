@@ -3,15 +3,14 @@ import { edits } from '../../src/editing';
 import {
   changesLayout,
   copiesToLay,
-  mayShow,
-  placesOf,
+  type Places,
   problemAgain,
-  type RunProblem,
   type Savings,
   savings,
+  soundPlaces,
 } from '../../src/layout';
-import type { Film, Run } from '../../src/model';
-import { type Plan, validatePlan } from '../../src/packing';
+import type { Run } from '../../src/model';
+import type { Plan } from '../../src/packing';
 import { planInWorkers } from '../../src/packing/browser';
 import { usePlanning } from './planning';
 import { laidNow, openRunNow } from './selectors';
@@ -27,9 +26,7 @@ const SEED = 1001;
 /** A layout of all that lies on the film that takes less of it. */
 interface Offer {
   readonly run: Run;
-  readonly film: Film;
-  readonly plan: Plan;
-  readonly problem: RunProblem;
+  readonly places: Places;
   readonly saves: Savings;
 }
 
@@ -70,9 +67,9 @@ async function look(signal: AbortSignal): Promise<void> {
   const consider = (plan: Plan): void => {
     const run = laidNow();
     const saves = run && savings(run, plan);
-    if (signal.aborted || !saves || validatePlan(problem.problem, plan).length > 0) return;
-    if (!mayShow(book, draft.run, placesOf(plan, problem, draft.film))) return;
-    useOffers.setState({ offer: { ...draft, plan, problem, saves } });
+    if (signal.aborted || !saves) return;
+    const places = soundPlaces({ book, ...draft }, problem, plan);
+    if (places) useOffers.setState({ offer: { run: draft.run, places, saves } });
   };
   // A worker that fails here costs nothing: the layout on the film stays as it is.
   await planInWorkers(problem.problem, {
@@ -90,7 +87,7 @@ async function look(signal: AbortSignal): Promise<void> {
 export function takeOffer(): void {
   const { offer } = useOffers.getState();
   if (!offer) return;
-  act(edits.setPlaces(offer.run.id, placesOf(offer.plan, offer.problem, offer.film)));
+  act(edits.setPlaces(offer.run.id, offer.places));
 }
 
 /** Lets it be until the film is changed again. */

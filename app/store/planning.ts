@@ -8,14 +8,13 @@ import {
   type LeftOut,
   layRun,
   leftOut,
-  mayShow,
-  placesOf,
   problemOf,
   type RunProblem,
   sheetAt,
+  soundPlaces,
 } from '../../src/layout';
-import { type Film, type Id, progressOf, type Run, type StoredStep } from '../../src/model';
-import { createPlanner, type Idea, type Plan, validatePlan } from '../../src/packing';
+import type { Film, Run, StoredStep } from '../../src/model';
+import { createPlanner, type Idea, type Plan } from '../../src/packing';
 import { planInWorkers } from '../../src/packing/browser';
 import { wordsNow } from '../words';
 import { sayFailed } from './failures';
@@ -68,17 +67,6 @@ export function settlePlanning(): void {
   if (planning.kind === 'working') planning.settle();
 }
 
-/** The fillers on a run's film that a new layout takes off, to be placed again where they add no film. */
-function fillersOn(run: Run, keep: Keep): Id<'copy'>[] {
-  if (keep !== 'pinned') return [];
-  return Object.values(useShop.getState().book.copy)
-    .filter(
-      ({ role, run: on, place }) =>
-        role === 'filler' && on === run.id && place && !place.pinned && place.y >= progressOf(run).printedTo,
-    )
-    .map(({ id }) => id);
-}
-
 /** The fillers of a run and the film that it takes without them. */
 function fillersOf({ run, film }: { run: Run; film: Film }): RunProblem | null {
   const { book } = useShop.getState();
@@ -96,10 +84,8 @@ function placeFillers(draft: { run: Run; film: Film }): void {
   const fillers = fillersOf(draft);
   if (!waitingIn(fillers)) return;
   const plan = createPlanner(fillers.problem, SEED).best();
-  const places = placesOf(plan, fillers, draft.film);
-  const isSound = validatePlan(fillers.problem, plan).length === 0;
-  if (!isSound || !mayShow(useShop.getState().book, draft.run, places)) return;
-  act(edits.setPlaces(draft.run.id, places));
+  const places = soundPlaces({ book: useShop.getState().book, ...draft }, fillers, plan);
+  if (places) act(edits.setPlaces(draft.run.id, places));
 }
 
 /**
@@ -144,16 +130,14 @@ export async function layOut(keep: Keep): Promise<void> {
 
   const show = (plan: Plan): void => {
     if (stopped.signal.aborted) return;
-    const off = fillersOn(draft.run, keep);
-    const places = placesOf(plan, runProblem, draft.film);
-    const isSound = validatePlan(runProblem.problem, plan).length === 0;
-    if (!isSound || !mayShow(book, draft.run, [...off.map((id) => [id, null] as const), ...places])) {
+    const places = soundPlaces({ book, ...draft }, runProblem, plan);
+    if (!places) {
       stopped.abort();
       notify('error', wordsNow().film.planRefused);
       return;
     }
     applying = true;
-    const done = actInstead(step, edits.layOut(draft.run.id, off, places));
+    const done = actInstead(step, edits.layOut(draft.run.id, places));
     step = done?.step ?? step;
     applying = false;
     usePlanning.setState(({ plans }) => ({ leftOut: leftOut(plan, runProblem), plans: plans + 1 }));

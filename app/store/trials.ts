@@ -1,5 +1,13 @@
 import { useEffect, useRef, useState } from 'react';
-import { type Candidate, candidateOf, type FilmTried, filmTried, laidBy, type Trial } from '../../src/layout';
+import {
+  type Candidate,
+  candidateOf,
+  type FilmTried,
+  filmTried,
+  holds,
+  laidBy,
+  type Trial,
+} from '../../src/layout';
 import type { Book, Run } from '../../src/model';
 import { validatePlan } from '../../src/packing';
 import { buildInWorker } from '../../src/packing/browser';
@@ -44,7 +52,10 @@ async function layOutTrials(
       onProgress: (share) => onFound((at + share) / trials.length, found),
     });
     if (validatePlan(problem, plan).length > 0) throw new Error('a layout failed its check');
-    found.push({ trial, candidate, tried: filmTried(candidate, plan), ...laidBy(candidate, plan) });
+    const laidOut = laidBy(candidate, plan);
+    if (!trial.endless && !(laidOut.laid && holds(laidOut.laid)))
+      throw new Error('a layout failed its check');
+    found.push({ trial, candidate, tried: filmTried(candidate, plan), ...laidOut });
     onFound((at + 1) / trials.length, [...found]);
   }
   return found;

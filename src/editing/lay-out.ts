@@ -1,6 +1,6 @@
 import type { Copy, Film, Id, Place } from '../model';
 import { addFilm, editFilm } from './films';
-import { setPlaces, takeOff } from './places';
+import { setPlaces } from './places';
 import { editRun } from './runs';
 import { type Drawn, drawFirst } from './shelf';
 import type { BookDraft, EditContext } from './step';
@@ -14,13 +14,9 @@ export function drawForRun(draft: BookDraft, id: Id<'run'>): Drawn[] {
   return drawFirst(draft, ({ run }: Copy) => run === id || (run === null && takesAll));
 }
 
-/**
- * Puts a layout on a run's film. Copies that lie on the shelf are taken from there.
- * @param off fillers that lie there now, and that the layout has no place for
- */
-export function layOut(draft: BookDraft, run: Id<'run'>, off: readonly string[], places: Places): void {
+/** Puts a layout on a run's film. Copies that lie on the shelf are taken from there. */
+export function layOut(draft: BookDraft, run: Id<'run'>, places: Places): void {
   drawForRun(draft, run);
-  takeOff(draft, off);
   setPlaces(draft, run, places);
 }
 

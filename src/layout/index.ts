@@ -14,7 +14,7 @@ export { brokenWishes, faultsOf, holds, type Wish } from './faults';
 export { cleanOffcut, orderStretch, runFigures, takenOffRoll, wasteOver } from './figures';
 export { sheetAt, sheetStart } from './film-shape';
 export { type LaidCopy, type LaidRun, layRun, onFilm, withCopies, withSpans } from './laid';
-export { mayShow } from './offered';
+export { type Places, soundPlaces } from './offered';
 export {
   copiesToLay,
   fillerProblem,

@@ -36,6 +36,8 @@ interface RunPiece {
   readonly transfer: Id<'transfer'>;
   /** Those to be laid, in the order of their numbers. */
   readonly copies: readonly Copy[];
+  /** Fillers that lie on the film and give way to them: they come off, and are placed again where they add no film. */
+  readonly giveWay: readonly Copy[];
   /** One printed copy, as it was printed: no other copy of its transfer need be like it. */
   readonly fixed: boolean;
 }
@@ -54,7 +56,11 @@ function laying(
   { problem, pieces }: RunProblem,
   copiesOf: (transfer: Id<'transfer'>) => readonly Copy[],
 ): RunProblem {
-  const others = pieces.map((own) => ({ ...own, copies: own.fixed ? [] : copiesOf(own.transfer) }));
+  const others = pieces.map((own) => ({
+    ...own,
+    copies: own.fixed ? [] : copiesOf(own.transfer),
+    giveWay: [],
+  }));
   return {
     problem: {
       ...problem,
@@ -100,16 +106,17 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
     const [width, length] = copy.turned ? [copy.length, copy.width] : [copy.width, copy.length];
     pinned.push(placementOf(pieces.length, copy, film));
     asked.push({ id: copy.transfer.id, width, length, count: 0, turn: 'quarter', rank: 0 });
-    pieces.push({ transfer: copy.transfer.id, copies: [], fixed: true });
+    pieces.push({ transfer: copy.transfer.id, copies: [], giveWay: [], fixed: true });
   }
   for (const transfer of Object.values(book.transfer)) {
     const toLay: Copy[] = [];
+    const giveWay: Copy[] = [];
     for (const copy of byTransfer.get(transfer.id) ?? []) {
       const { place } = copy;
       if (copy.run === run.id && place) {
         if (place.y < progress.printedTo) continue;
         if (stays(place, keep)) pinned.push(placementOf(pieces.length, place, film));
-        else if (copy.role !== 'filler') toLay.push(copy);
+        else (copy.role === 'filler' ? giveWay : toLay).push(copy);
       } else if (!place && copy.role !== 'filler' && mayTake(book, run, copy)) toLay.push(copy);
     }
     asked.push({
@@ -120,7 +127,7 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
       turn: transfer.turn,
       rank: ranks.get(transfer.order) ?? ranks.size,
     });
-    pieces.push({ transfer: transfer.id, copies: toLay, fixed: false });
+    pieces.push({ transfer: transfer.id, copies: toLay, giveWay, fixed: false });
   }
   const { printedTo, spoiled } = progress;
   const until = typeof keep === 'object' ? um(Math.max(printedTo, keep.before)) : printedTo;
@@ -195,7 +202,7 @@ export interface LeftOut {
 
 /**
  * Where a plan puts the copies behind its pieces. Along the film the numbers of a transfer go up,
- * so that they are found by looking; copies the plan has no place for come off the film.
+ * so that they are found by looking; copies the plan has no place for come off the film, and so do fillers that give way.
  */
 export function placesOf(
   plan: Plan,
@@ -212,7 +219,9 @@ export function placesOf(
     const copy = free[piece]?.shift();
     if (copy) places.push([copy.id, { x, y, turned, pinned: false }]);
   }
-  for (const copy of free.flat()) if (copy.place !== null) places.push([copy.id, null]);
+  for (const copy of [...free, ...pieces.map(({ giveWay }) => giveWay)].flat()) {
+    if (copy.place !== null) places.push([copy.id, null]);
+  }
   return places;
 }
 

@@ -1,6 +1,7 @@
 import type { Book, Copy, Film, Place, Run } from '../model';
 import { createPlanner } from '../packing';
-import { placesOf, problemOfOne } from './problem';
+import { soundPlaces } from './offered';
+import { problemOfOne } from './problem';
 
 /**
  * The place nearest to the leading edge where one waiting copy can lie, all others staying where they are.
@@ -8,6 +9,6 @@ import { placesOf, problemOfOne } from './problem';
  */
 export function placeFor(book: Book, run: Run, film: Film, copy: Copy): Place | null {
   const alone = problemOfOne(book, run, film, copy);
-  const [place] = placesOf(createPlanner(alone.problem, 1).best(), alone, film);
+  const [place] = soundPlaces({ book, run, film }, alone, createPlanner(alone.problem, 1).best()) ?? [];
   return place?.[1] ?? null;
 }

@@ -273,7 +273,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
   layOut: on(
     ({ run }) => run,
     ({ id, state }, drawn, book) =>
-      state === 'draft' ? edits.layOut(id, [], free(book, placesFor(book, drawn))) : null,
+      state === 'draft' ? edits.layOut(id, free(book, placesFor(book, drawn))) : null,
   ),
   takeWay: on(
     ({ run }) => run,

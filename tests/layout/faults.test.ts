@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { faultsOf, holds, type LaidCopy, type LaidRun, withCopies } from '../../src/layout';
 import { um } from '../../src/units';
-import { anyDay, type Day, playDay } from './any-layout';
+import { anyDay, type Day } from './any-day';
+import { playDay } from './play-day';
 
 const layOut: Day['acts'][number] = { kind: 'lay-out', keep: 'pinned', at: 0 };
 
@@ -48,9 +49,11 @@ describe('whatever is done to a layout', () => {
   it('nothing is shown that breaks a rule', () => {
     fc.assert(
       fc.property(anyDay, (day) => {
-        playDay(day, ({ laid, act }) => {
-          expect([act, broken(laid)]).toEqual([act, []]);
-          expect(faultsOf(laid).filter(({ breaks }) => breaks === 'rule')).toEqual([]);
+        playDay(day, {
+          see({ laid, act }) {
+            expect([act, broken(laid)]).toEqual([act, []]);
+            expect(faultsOf(laid).filter(({ breaks }) => breaks === 'rule')).toEqual([]);
+          },
         });
       }),
       { numRuns: 100 },
@@ -70,9 +73,14 @@ describe('the check of a run', () => {
     fc.assert(
       fc.property(anyDay, fc.array(move, { maxLength: 2 }), (day, moves) => {
         let shown: LaidRun | undefined;
-        playDay({ ...day, acts: [layOut, ...day.acts.slice(0, 2)] }, ({ laid }) => {
-          shown = laid;
-        });
+        playDay(
+          { ...day, acts: [layOut, ...day.acts.slice(0, 2)] },
+          {
+            see({ laid }) {
+              shown = laid;
+            },
+          },
+        );
         if (!shown) return;
         for (const { which, x, y, turns } of moves) {
           const copy = shown.copies[which];
