@@ -171,9 +171,12 @@ export function putOffcutBack(draft: BookDraft, id: string, context: EditContext
   if (!mayPutBack(draft, id)) return;
   const box = draft.item[id];
   const cut = box?.kind === 'film' ? box.cutFrom : null;
-  const own = standing(draft.entry, ({ item, kind }) => item === id && kind === 'cut');
-  for (const entry of own) counterEntry(draft, entry.id, context);
-  if (cut?.entry) counterEntry(draft, cut.entry, context);
+  // What was undone by hand before has given the roll its length back already.
+  const ofCut = standing(
+    draft.entry,
+    (entry) => entry.id === cut?.entry || (entry.item === id && entry.kind === 'cut'),
+  );
+  for (const entry of ofCut) counterEntry(draft, entry.id, context);
   delete draft.film[id];
   delete draft.item[id];
 }

@@ -262,4 +262,18 @@ describe('the ledger', () => {
     expect(closed).toBeGreaterThan(10);
     expect(used).toBeGreaterThan(20);
   });
+
+  it('gives a roll its length back once, also where its cut was undone by hand before the offcut is put back', () => {
+    const { book } = smallBook();
+    const roll = Object.keys(book.film)[0] as Id<'film'>;
+    const before = leftOfFilm(book.film[roll] as Film);
+    const after = edited(book, (draft) => {
+      const offcut = cutOffcut(draft, roll, fromMm(500), 'End', ids());
+      const cut = Object.values(draft.entry).find(({ item, kind }) => item === roll && kind === 'cut');
+      if (cut) counterEntry(draft, cut.id, ids());
+      if (offcut) putOffcutBack(draft, offcut, ids());
+    });
+    expect(leftOfFilm(after.film[roll] as Film)).toBe(before);
+    expect(Object.keys(after.film)).toEqual(Object.keys(book.film));
+  });
 });
