@@ -131,12 +131,16 @@ function claimed(claim: string): boolean {
   }
 }
 
+/** How long a state may take to be made, which the test that needs it first is given beside its own time, in milliseconds. */
+const MAKING = 60_000;
+
 /** The databases of a state: made by whichever worker needs them first, in a folder that is emptied before each run. */
 async function databasesOf(page: Page, state: State): Promise<StoredDatabase[]> {
   const { outputDir } = test.info().project;
   const file = `${outputDir}/states/${state.name}`;
   const claim = `${file}.claim`;
   mkdirSync(dirname(file), { recursive: true });
+  if (!existsSync(file)) test.setTimeout(test.info().timeout + MAKING);
   while (!existsSync(file)) {
     if (claimed(claim)) {
       try {
