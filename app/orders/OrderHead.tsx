@@ -3,7 +3,7 @@ import { edits, inPrint } from '../../src/editing';
 import type { Order, OrderState } from '../../src/model';
 import { parseDate } from '../../src/units';
 import { Button } from '../parts/Button';
-import { EntryCell } from '../parts/EntryCell';
+import { EntryCell } from '../parts/fields/EntryCell';
 import { usePriced } from '../store/costs';
 import { useReader, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';

@@ -3,7 +3,7 @@ import { tooLargeFor } from '../../src/layout';
 import { GradeButton } from '../panels/GradeButton';
 import { Button } from '../parts/Button';
 import { Check } from '../parts/Check';
-import { EntryCell } from '../parts/EntryCell';
+import { EntryCell } from '../parts/fields/EntryCell';
 import { useOpenRun, useReader } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';

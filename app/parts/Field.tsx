@@ -1,5 +1,4 @@
 import { FieldError, Input, Label, Text, TextArea, TextField } from 'react-aria-components';
-import type { Keys } from './fields/codec';
 
 /** A labelled line of text, or so many rows of it, with a hint, and a sentence when what was typed cannot be used. */
 export function Field({
@@ -17,7 +16,7 @@ export function Field({
   onChange: (value: string) => void;
   problem?: string | null;
   hint?: string;
-  inputMode?: Keys;
+  inputMode?: 'decimal' | 'numeric';
   rows?: number;
   onBlur?: () => void;
 }) {

@@ -1,5 +1,5 @@
 import { useEffect, useId, useState } from 'react';
-import type { Codec, Reader } from './fields/codec';
+import type { Codec, Reader } from './codec';
 
 /**
  * A value in a table that is typed over. What cannot be used stays in the field with the reason under
