@@ -8,7 +8,7 @@ import { waysNow } from '../store/selectors';
 import { act, mayWrite, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { wordsNow } from '../words';
-import { benchLength, hex, typedLength } from '../words/format';
+import { hex, shortLength, typedLength } from '../words/format';
 
 /** What a tab can hold twice at once. */
 const MOST_PIXELS = 60_000_000;
@@ -54,5 +54,5 @@ export async function takeKnockedOut(transferId: string, artwork: Artwork, knock
       typed: { ...transfer.typed, height: `${typedLength(height, ways)} ${ways.unit}` },
     }),
   );
-  notify('plain', wordsNow().artwork.made(benchLength(transfer.width, ways)));
+  notify('plain', wordsNow().artwork.made(shortLength(transfer.width, ways)));
 }

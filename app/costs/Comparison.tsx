@@ -10,7 +10,7 @@ import { costsTried } from '../store/costs';
 import { sayFailed } from '../store/failures';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { type Bench, type Found, useTrials } from '../store/trials';
+import { type Found, type TrialBase, useTrials } from '../store/trials';
 import { useWords } from '../words';
 import { filmLength, money, percent, spoken } from '../words/format';
 import { OtherLength, OtherTradeSize } from './OtherFilm';
@@ -62,7 +62,7 @@ interface ComparisonProps {
   /** What the ways differ from. */
   film: Film;
   /** What is laid out. */
-  bench: (book: Book) => Bench;
+  bench: (book: Book) => TrialBase;
   /** Whether there are several orders. */
   hasOrders: boolean;
   /** What the cost of all is called. */

@@ -5,7 +5,7 @@ import type { Micrometres } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
-import { benchLength } from '../parts/fields/lengths';
+import { shortLength } from '../parts/fields/lengths';
 import { useReader } from '../store/selectors';
 import { useWords } from '../words';
 import { otherSize, type Way } from './ways';
@@ -38,7 +38,7 @@ export function OtherTradeSize({ film, onAdd }: { film: Film; onAdd: (way: Way) 
   );
 }
 
-const size = benchLength('above-zero');
+const size = shortLength('above-zero');
 
 /** A length that is typed to be compared as well. */
 export function OtherLength({

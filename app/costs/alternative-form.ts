@@ -1,7 +1,7 @@
 import type { Alternative } from '../../src/model';
 import { asMinor, fromMm, fromUnit } from '../../src/units';
 import { type Entry, fieldsIn, formTable } from '../parts/fields/form';
-import { benchLength, filmLength } from '../parts/fields/lengths';
+import { filmLength, shortLength } from '../parts/fields/lengths';
 import { money } from '../parts/fields/money';
 import { whole } from '../parts/fields/numbers';
 import { place, placesIn } from '../parts/fields/place';
@@ -33,7 +33,7 @@ export const alternativeTable = formTable({
     colours: field(decorated.to('colours'), colours, 'colours'),
     price: field(price, money, (words, { currency }, { kind }) => `${words.price[kind]} (${currency})`),
     per: field(byLength.to('price').to('per'), filmLength('above-zero'), 'per'),
-    width: field(byLength.to('width'), benchLength('above-zero'), 'width'),
+    width: field(byLength.to('width'), shortLength('above-zero'), 'width'),
     shipping: field(bought.to('shipping'), money, (words, { currency }) => `${words.shipping} (${currency})`),
     days: field(bought.to('days'), days, 'days'),
   },

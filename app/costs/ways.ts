@@ -4,7 +4,7 @@ import type { Trial } from '../../src/layout';
 import type { Book, Film, Id } from '../../src/model';
 import type { Micrometres } from '../../src/units';
 import type { Words } from '../words';
-import { benchLength, type Ways } from '../words/format';
+import { shortLength, type Ways } from '../words/format';
 
 /** Another way to lay a run out. */
 export interface Way {
@@ -64,11 +64,11 @@ export const otherWidth = (film: Film, width: Micrometres, { compare }: Words, w
   otherSize(
     film,
     film.kind === 'roll' ? { kind: 'roll', width } : { kind: 'sheets', width, length: film.length },
-    compare.width(film.name, benchLength(width, ways)),
+    compare.width(film.name, shortLength(width, ways)),
   );
 
 export const otherGap = (film: Film, gap: Micrometres, words: Words, ways: Ways): Way => ({
-  label: words.compare.gap(benchLength(gap, ways)),
+  label: words.compare.gap(shortLength(gap, ways)),
   // Half a gap is whole micrometres.
   trial: { film: { ...film, gap: (2 * Math.ceil(gap / 2)) as Micrometres } },
   takes: 'settings',

@@ -2,7 +2,7 @@ import { copiesWithin, knifeCuts, runSpans } from '../../src/cutting';
 import type { LaidRun } from '../../src/layout';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
-import { benchLength, tapeInches, whole } from '../words/format';
+import { shortLength, tapeInches, whole } from '../words/format';
 
 /** The cuts of the map as a table, for a phone in the hand and for screen readers. */
 export function CutTable({ run }: { run: LaidRun }) {
@@ -13,7 +13,7 @@ export function CutTable({ run }: { run: LaidRun }) {
   const cuts = knifeCuts(run);
   if (cuts.length === 0) return null;
   const both = (length: Parameters<typeof tapeInches>[0]) =>
-    words.both(benchLength(length, { ...ways, unit: 'mm' }), tapeInches(length));
+    words.both(shortLength(length, { ...ways, unit: 'mm' }), tapeInches(length));
   return (
     <table className="cuts">
       <caption>{words.caption}</caption>

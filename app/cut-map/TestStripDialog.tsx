@@ -8,7 +8,7 @@ import { download } from '../files/download';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
-import { benchLength } from '../parts/fields/lengths';
+import { shortLength } from '../parts/fields/lengths';
 import { settingsOrFirst, useOpenRun, useReader } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { CloseButton } from '../windows/CloseButton';
@@ -35,7 +35,7 @@ async function stripImage(film: Film): Promise<Blob> {
 /** Measured lengths further off than this are not a printer's feed but a slip. */
 const PLAUSIBLE = { least: 0.95, most: 1.05 };
 
-const size = benchLength('above-zero');
+const size = shortLength('above-zero');
 
 /** Prints a strip once per printer and tells what it showed: which end comes first, how it lies, how far it feeds. */
 export function TestStripDialog() {

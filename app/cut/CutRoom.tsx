@@ -12,7 +12,7 @@ import { nextRunName } from '../store/next-run';
 import { stationOf, useBenchRun, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { goTo } from '../store/view';
-import { benchLength, tapeInches } from '../words/format';
+import { shortLength, tapeInches } from '../words/format';
 import { SpanPlan } from './SpanPlan';
 import './cut.css';
 import { useWords } from '../words';
@@ -142,7 +142,7 @@ function CutNow({ order, step, at, out }: { order: SpanOrder; step: CutStep; at:
       </>
     );
   }
-  const length = `${benchLength(step.fromEdge, { ...ways, unit: 'mm' })}, ${tapeInches(step.fromEdge)}`;
+  const length = `${shortLength(step.fromEdge, { ...ways, unit: 'mm' })}, ${tapeInches(step.fromEdge)}`;
   const isStraight = steps.every(({ kind }) => kind === 'cut');
   return (
     <>

@@ -6,7 +6,7 @@ import { Tick } from '../parts/Tick';
 import { useWays } from '../store/selectors';
 import { openDialog, selectSeveral, showOutlines, useView } from '../store/view';
 import { useWords } from '../words';
-import { benchLength } from '../words/format';
+import { shortLength } from '../words/format';
 
 /** What the film is and how it is looked at. */
 export function FilmBar({ run }: { run: LaidRun }) {
@@ -22,9 +22,9 @@ export function FilmBar({ run }: { run: LaidRun }) {
         <strong>{film.name}</strong>{' '}
         <span className="quiet">
           {words.filmLine(
-            benchLength(film.width, ways),
-            benchLength(film.gap, ways),
-            spanMax === null ? null : benchLength(spanMax, ways),
+            shortLength(film.width, ways),
+            shortLength(film.gap, ways),
+            spanMax === null ? null : shortLength(spanMax, ways),
           )}
         </span>
       </p>

@@ -15,7 +15,7 @@ import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
-import { benchLength } from '../parts/fields/lengths';
+import { shortLength } from '../parts/fields/lengths';
 import { type FormOf, useForm } from '../parts/fields/useForm';
 import { TryButton } from '../parts/TryButton';
 import { useOpenRun, useWays } from '../store/selectors';
@@ -30,7 +30,7 @@ import { type FilmField, filmEntry, filmTable, newFilm, togetherOf } from './fil
 const rollSizes = Object.keys(rollWidths) as RollSize[];
 const sheetNames = Object.keys(sheetSizes) as SheetSize[];
 
-const size = benchLength('above-zero');
+const size = shortLength('above-zero');
 
 /** A span stays this much shorter than the tray and the platen (common practice, no source). */
 const SPARE = fromMm(20);

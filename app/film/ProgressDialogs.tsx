@@ -4,7 +4,7 @@ import { sheetStart } from '../../src/layout';
 import { type Micrometres, um } from '../../src/units';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
-import { benchLength } from '../parts/fields/lengths';
+import { shortLength } from '../parts/fields/lengths';
 import { whole } from '../parts/fields/numbers';
 import { useLaidRun, useReader, useWays } from '../store/selectors';
 import { act } from '../store/shop';
@@ -14,7 +14,7 @@ import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { typedLength } from '../words/format';
 
-const place = benchLength('zero');
+const place = shortLength('zero');
 const sheetNumber = whole(1, 99_999, ({ runs }) => runs.stretchProblem);
 
 /** A place along the film as typed: a length on a roll, a number of sheets on a stack. */

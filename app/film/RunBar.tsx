@@ -11,7 +11,7 @@ import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { goTo, notify, openDialog, openRun } from '../store/view';
 import { useWords } from '../words';
-import { benchLength } from '../words/format';
+import { shortLength } from '../words/format';
 
 const NEW = 'new';
 
@@ -42,7 +42,7 @@ export function RunBar({ run }: { run: LaidRun }) {
         onChange={choose}
       />
       <p className="quiet small">
-        {run.printedTo > 0 && run.state === 'draft' && words.printedToHere(benchLength(run.printedTo, ways))}
+        {run.printedTo > 0 && run.state === 'draft' && words.printedToHere(shortLength(run.printedTo, ways))}
       </p>
       {run.state === 'draft' && <DueLine />}
       <RunSteps run={run} />

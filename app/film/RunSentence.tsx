@@ -15,7 +15,7 @@ import { useWays } from '../store/selectors';
 import { useDay } from '../store/timeline';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
-import { area, benchLength, clockTime, filmLength, money, percent } from '../words/format';
+import { area, clockTime, filmLength, money, percent, shortLength } from '../words/format';
 import { Outlook } from './Outlook';
 import { useShortest } from './useShortest';
 
@@ -63,7 +63,7 @@ export function RunSentence({ run }: { run: LaidRun }) {
       <Offcut run={shown} />
       <Orders run={shown} />
       {shown.spans === null && film.kind === 'roll' && film.spanMax !== null && (
-        <p className="care small">{words.uncuttable(benchLength(film.spanMax, ways))}</p>
+        <p className="care small">{words.uncuttable(shortLength(film.spanMax, ways))}</p>
       )}
       <Wishes run={shown} />
       {held?.refusals[0] && <p className="error small">{words.refusedShort(held.refusals[0], ways)}</p>}

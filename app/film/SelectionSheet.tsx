@@ -17,7 +17,7 @@ import { CommandButton } from '../commands/CommandButton';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
-import { benchLength } from '../parts/fields/lengths';
+import { shortLength } from '../parts/fields/lengths';
 import { OrderCode } from '../parts/OrderCode';
 import { move, useHeld } from '../store/held';
 import { useReader, useWays } from '../store/selectors';
@@ -141,7 +141,7 @@ function PlaceField({
   const reader = useReader();
   const [text, setText] = useState(value);
   useEffect(() => setText(value), [value]);
-  const read = benchLength('zero').read(text, reader);
+  const read = shortLength('zero').read(text, reader);
   const place = () => {
     if (text === value) return;
     if (read.ok) onPlace(read.value);

@@ -3,7 +3,7 @@ import type { Film, Roll } from '../../src/model';
 import { asMinor, fail, fromMm, type Micrometres, ok, parseLength, parseShare, um } from '../../src/units';
 import { type Codec, optional } from '../parts/fields/codec';
 import { type Entry, fieldsIn, formTable } from '../parts/fields/form';
-import { benchLength, filmLength } from '../parts/fields/lengths';
+import { filmLength, shortLength } from '../parts/fields/lengths';
 import { money } from '../parts/fields/money';
 import { share, whole } from '../parts/fields/numbers';
 import { placesIn } from '../parts/fields/place';
@@ -12,8 +12,8 @@ import { text } from '../parts/fields/text';
 /** Film that copies of one order may cost for lying near each other, to begin with. */
 const NEAR_SHARE = 0.02;
 
-const size = benchLength('above-zero');
-const length = benchLength('zero');
+const size = shortLength('above-zero');
+const length = shortLength('zero');
 const filmLeft = filmLength('above-zero');
 
 /** Half a gap must be whole micrometres. */

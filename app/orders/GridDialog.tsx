@@ -16,7 +16,7 @@ import { um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { EntryCell } from '../parts/fields/EntryCell';
-import { benchLength } from '../parts/fields/lengths';
+import { shortLength } from '../parts/fields/lengths';
 import { whole } from '../parts/fields/numbers';
 import { text } from '../parts/fields/text';
 import { useReader, useWays } from '../store/selectors';
@@ -248,7 +248,7 @@ function PlacementRow({ placement, garments }: { placement: Placement; garments:
         <EntryCell
           label={words.adultHeight}
           value={um(adult.width * placement.ratio)}
-          codec={benchLength('above-zero')}
+          codec={shortLength('above-zero')}
           reader={reader}
           onEntry={(length) => edit({ ratio: length / adult.width })}
         />

@@ -1,7 +1,7 @@
 import { MOST_COPIES } from '../../src/intake';
 import { fail, type LengthUnit, type Micrometres, ok, unitNamed } from '../../src/units';
 import type { Codec } from '../parts/fields/codec';
-import { benchLength } from '../parts/fields/lengths';
+import { shortLength } from '../parts/fields/lengths';
 import { whole } from '../parts/fields/numbers';
 import { whole as wholeText } from '../words/format';
 
@@ -19,7 +19,7 @@ const typedWithUnit = (typed: string, unit: LengthUnit): string =>
 export const sizeAsTyped: Codec<Sized> = {
   show: ({ typed }) => typed,
   read(text, reader) {
-    const read = benchLength('above-zero').read(text, reader);
+    const read = shortLength('above-zero').read(text, reader);
     return read.ok ? ok({ length: read.value, typed: typedWithUnit(text.trim(), reader.unit) }) : read;
   },
 };

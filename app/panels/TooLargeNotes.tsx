@@ -1,7 +1,7 @@
 import type { Work } from '../../src/pressing';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
-import { benchLength } from '../words/format';
+import { shortLength } from '../words/format';
 
 /** Names what is larger than the press or than what it is cured on, before the run is locked. */
 export function TooLargeNotes({ work }: { work: Work }) {
@@ -10,7 +10,7 @@ export function TooLargeNotes({ work }: { work: Work }) {
   return work.tooLarge.map((large) => (
     <p className="care small" key={large.kind === 'span' ? large.span : large.transfer.id}>
       {large.kind === 'span'
-        ? words.tooLargeSpan(large.span, benchLength(large.length, ways), ways)
+        ? words.tooLargeSpan(large.span, shortLength(large.length, ways), ways)
         : words.tooLargeTransfer(large.order?.code ?? '', large.transfer.name)}
     </p>
   ));

@@ -3,15 +3,15 @@ import type { LaidCopy, LaidRun } from '../../src/layout';
 import { garmentsByOrder, type Settings } from '../../src/model';
 import {
   cautionsFor,
-  closingsOf,
   cureRecipe,
+  platenClosings,
   pressedTogether,
   pressRecipe,
   pressSeconds,
 } from '../../src/pressing';
 import { stationOf, useWays } from '../store/selectors';
 import { useWords } from '../words';
-import { area, benchLength, bothDegrees, dayAndTime, dueDay, spoken } from '../words/format';
+import { area, bothDegrees, dayAndTime, dueDay, shortLength, spoken } from '../words/format';
 import { fabricsOf } from './fabrics-of';
 
 /** What every printed card is made from. */
@@ -80,7 +80,7 @@ export function RunCard({ run, paper, made }: CardProps) {
           {press.cureLine(
             bothDegrees(cure.temperature, unit, ways.locale),
             spoken(cure.seconds, ways),
-            cure.clear > 0 ? benchLength(cure.clear, ways) : null,
+            cure.clear > 0 ? shortLength(cure.clear, ways) : null,
           )}
           . {words.cureLook}
         </p>
@@ -128,15 +128,17 @@ export function RunCard({ run, paper, made }: CardProps) {
                 ))}
               </ul>
               {isPressed &&
-                pressedTogether(closingsOf(view, copies, station)).map(({ transfers, garments: count }) => (
-                  <p key={transfers.map(({ id }) => id).join()}>
-                    {words.together(
-                      transfers.map(({ name }) => name),
-                      count,
-                      ways,
-                    )}
-                  </p>
-                ))}
+                pressedTogether(platenClosings(view, copies, station)).map(
+                  ({ transfers, garments: count }) => (
+                    <p key={transfers.map(({ id }) => id).join()}>
+                      {words.together(
+                        transfers.map(({ name }) => name),
+                        count,
+                        ways,
+                      )}
+                    </p>
+                  ),
+                )}
             </section>
           );
         })}

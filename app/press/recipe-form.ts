@@ -2,7 +2,7 @@ import type { Curer, CureValues, Origin, PressValues } from '../../src/model';
 import { parseTemperature, type Temperature, type TemperatureUnit, toDegrees } from '../../src/units';
 import { type Codec, told } from '../parts/fields/codec';
 import { fieldsIn, formTable } from '../parts/fields/form';
-import { benchLength } from '../parts/fields/lengths';
+import { shortLength } from '../parts/fields/lengths';
 import { seconds } from '../parts/fields/numbers';
 import { placesIn } from '../parts/fields/place';
 import { text } from '../parts/fields/text';
@@ -54,7 +54,7 @@ export const cureTable = (unit: TemperatureUnit, by: Curer) => {
         words.temperature(unit),
       ),
       seconds: field(values.to('seconds'), seconds, 'seconds'),
-      clear: field(values.when(() => by === 'press').to('clear'), benchLength('zero'), 'clear'),
+      clear: field(values.when(() => by === 'press').to('clear'), shortLength('zero'), 'clear'),
       notes: field(curing.to('notes'), text, 'notes'),
     },
   });

@@ -1,6 +1,6 @@
 import type { Station } from '../../src/model';
 import { type Entry, fieldsIn, formTable } from '../parts/fields/form';
-import { benchLength, filmLength } from '../parts/fields/lengths';
+import { filmLength, shortLength } from '../parts/fields/lengths';
 import { duration, whole } from '../parts/fields/numbers';
 import { placesIn } from '../parts/fields/place';
 
@@ -13,7 +13,7 @@ const handling = station.to('handling');
 
 const minutes = duration('min');
 const seconds = duration('s');
-const size = benchLength('above-zero');
+const size = shortLength('above-zero');
 const hands = whole(1, 20, (words) => words.station.handsCount);
 const presses = whole(0, 20, (words) => words.station.count);
 

@@ -4,11 +4,11 @@ import type { Film } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
-import { benchLength as lengthField } from '../parts/fields/lengths';
+import { shortLength as lengthField } from '../parts/fields/lengths';
 import { useReader } from '../store/selectors';
 import { act } from '../store/shop';
 import { notify, openDialog } from '../store/view';
-import { benchLength } from '../words/format';
+import { shortLength } from '../words/format';
 
 const size = lengthField('above-zero');
 
@@ -25,9 +25,9 @@ export function OffcutForm({ film }: { film: Film }) {
     const read = size.read(typed, reader);
     if (!read.ok) return setProblem(read.problem);
     if (read.value <= least) {
-      return setProblem(words.cutTooShort(benchLength(least as typeof most, reader)));
+      return setProblem(words.cutTooShort(shortLength(least as typeof most, reader)));
     }
-    if (read.value > most) return setProblem(words.cutTooLong(benchLength(most, reader)));
+    if (read.value > most) return setProblem(words.cutTooLong(shortLength(most, reader)));
     const called = name.trim() || words.cutNameOf(film.name);
     act(edits.cutOffcut(film.id, read.value, called));
     notify('plain', words.cutDone(called));

@@ -18,7 +18,7 @@ const LAYOUTS = 1500;
 const SEED = 1;
 
 /** A run in the book that it is looked up in: the shop's own, or one in which an order is alone. */
-export interface Bench {
+export interface TrialBase {
   readonly book: Book;
   readonly run: Run;
 }
@@ -36,7 +36,7 @@ export interface Found extends ReturnType<typeof laidBy> {
  * @throws the signal's reason if it is stopped; those that were done have been told then
  */
 async function layOutTrials(
-  { book, run }: Bench,
+  { book, run }: TrialBase,
   trials: readonly Trial[],
   signal: AbortSignal,
   onFound: (share: number, found: readonly Found[]) => void,
@@ -70,7 +70,7 @@ export function useTrials() {
   });
   const running = useRef<AbortController | null>(null);
   useEffect(() => () => running.current?.abort(), []);
-  const start = async (bench: Bench, trials: readonly Trial[]): Promise<readonly Found[]> => {
+  const start = async (bench: TrialBase, trials: readonly Trial[]): Promise<readonly Found[]> => {
     running.current?.abort();
     const own = new AbortController();
     running.current = own;

@@ -5,7 +5,7 @@ import { copiesWithin, runSpans } from './cuts';
 import { takingOrder } from './taking';
 
 /** A piece of film in the hand. */
-export interface Piece {
+export interface FilmPart {
   readonly x: Micrometres;
   readonly y: Micrometres;
   readonly width: Micrometres;
@@ -21,7 +21,7 @@ export type CutStep =
       /** From edge to edge of its piece: `across` the film, or `along` it. */
       readonly axis: 'across' | 'along';
       /** What is cut. */
-      readonly piece: Piece;
+      readonly piece: FilmPart;
       /** Where, on the film; and from the edge of the piece that is nearer to the start, or to the near side. */
       readonly at: Micrometres;
       readonly fromEdge: Micrometres;
@@ -48,7 +48,7 @@ const copiesOf = (tree: CutTree, copies: readonly LaidCopy[]): LaidCopy[] =>
     : tree.parts.flatMap((part) => copiesOf(part, copies));
 
 /** A piece parted by a straight cut: what comes off, and what is left. */
-function part(piece: Piece, axis: 'across' | 'along', at: number): [Piece, Piece] {
+function part(piece: FilmPart, axis: 'across' | 'along', at: number): [FilmPart, FilmPart] {
   const { x, y, width, length } = piece;
   if (axis === 'across') {
     return [
@@ -63,11 +63,11 @@ function part(piece: Piece, axis: 'across' | 'along', at: number): [Piece, Piece
 }
 
 /** The cuts of a tree: all that part one piece first, each from its fresh edge, then its parts one after the other. */
-function cutsOf(tree: CutTree, piece: Piece, copies: readonly LaidCopy[]): CutStep[] {
+function cutsOf(tree: CutTree, piece: FilmPart, copies: readonly LaidCopy[]): CutStep[] {
   if (tree.kind === 'copy') return [];
   const { axis, at, parts } = tree;
   const steps: CutStep[] = [];
-  const pieces: Piece[] = [];
+  const pieces: FilmPart[] = [];
   let rest = piece;
   at.forEach((line, index) => {
     const place = um(line);
@@ -100,7 +100,7 @@ function cutsOf(tree: CutTree, piece: Piece, copies: readonly LaidCopy[]): CutSt
 }
 
 /** Full-width cuts that part a span into strips with scissors, where rows of copies leave a line free, and what lies in each. */
-function strips(copies: readonly LaidCopy[], whole: Piece): { steps: CutStep[]; groups: LaidCopy[][] } {
+function strips(copies: readonly LaidCopy[], whole: FilmPart): { steps: CutStep[]; groups: LaidCopy[][] } {
   const groups: LaidCopy[][] = [];
   const lines: number[] = [];
   let reached = Number.NEGATIVE_INFINITY;
@@ -145,7 +145,7 @@ function numbered(steps: readonly CutStep[]): CutStep[] {
 function orderOf(run: LaidRun, span: Span, index: number): SpanOrder {
   const copies = copiesWithin(run.copies, span);
   const { from, to } = span;
-  const whole: Piece = { x: um(0), y: from, width: run.film.width, length: um(to - from) };
+  const whole: FilmPart = { x: um(0), y: from, width: run.film.width, length: um(to - from) };
   const tree = run.film.cutting !== 'free' ? cutTree(copies) : null;
   if (tree) {
     const cuts = cutsOf(tree, whole, copies);

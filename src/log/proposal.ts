@@ -26,7 +26,7 @@ export function runCoverage(
 }
 
 /** How often the press closes: on each copy, before it and after it as its recipe says, and for curing, where it cures. */
-function closingsOf(
+function platenClosingsCount(
   { view, copies, film }: LaidRun,
   work: Work | null,
   { curer }: Settings['station'],
@@ -124,7 +124,7 @@ export function proposeClosing(
       copies: laid.copies.length,
       garments: laid.copies.filter(pressedOn(view)).length,
       spans: runSpans(laid).length,
-      closings: closingsOf(laid, work, settings.station),
+      closings: platenClosingsCount(laid, work, settings.station),
       copyArea: laid.copies.reduce((sum, { width, length: along }) => sum + (width * along) / 1e6, 0),
       coverage,
     },

@@ -13,7 +13,7 @@ import { fromInches, fromMm, type Micrometres, um } from '../units';
 import { fitsOn } from './loads';
 
 /** What is pressed on a garment at once: one copy, or several on one side of it. */
-export interface Closing {
+export interface PlatenClosing {
   readonly copies: readonly [LaidCopy, ...LaidCopy[]];
   /** The garment's first: it is pre-pressed here. */
   readonly isFirst: boolean;
@@ -111,10 +111,10 @@ export type GarmentSource = Pick<Book, 'transfer' | 'garment' | 'placement'>;
 /** How far along the film the last of some prints lies: none of them is there to be pressed before it. */
 const reach = (prints: readonly Placed[]): number => Math.max(...prints.map(({ copy }) => copy.y));
 
-const closingsOfOne = (prints: readonly Placed[], group: SizeGroup, station: Station): Closing[] =>
+const closingsOfOne = (prints: readonly Placed[], group: SizeGroup, station: Station): PlatenClosing[] =>
   parted(prints, group, station)
     .sort((a, b) => reach(a) - reach(b))
-    .flatMap((closing, index): Closing[] => {
+    .flatMap((closing, index): PlatenClosing[] => {
       const [first, ...others] = closing.map(({ copy }) => copy);
       return first ? [{ copies: [first, ...others], isFirst: index === 0 }] : [];
     });
@@ -149,10 +149,14 @@ function* garmentsOf(
  * far as they are on this run; every other copy is a closing of its own.
  * @param copies all that are pressed, along the film
  */
-export function closingsOf(source: GarmentSource, copies: readonly LaidCopy[], station: Station): Closing[] {
+export function platenClosings(
+  source: GarmentSource,
+  copies: readonly LaidCopy[],
+  station: Station,
+): PlatenClosing[] {
   const left = queues(copies);
   const transfers = Object.values(source.transfer);
-  const closings: Closing[] = [];
+  const closings: PlatenClosing[] = [];
   for (const order of new Set(copies.map((copy) => copy.order.id))) {
     for (const { group, places } of garmentsOf(source, order)) {
       const prints = places.flatMap(({ place, width }): Placed[] => {
@@ -164,14 +168,14 @@ export function closingsOf(source: GarmentSource, copies: readonly LaidCopy[], s
     }
   }
   for (const queue of left.values()) {
-    closings.push(...queue.map((copy): Closing => ({ copies: [copy], isFirst: true })));
+    closings.push(...queue.map((copy): PlatenClosing => ({ copies: [copy], isFirst: true })));
   }
   return closings;
 }
 
 /** Transfers that are pressed in one closing, and on how many garments. */
 export function pressedTogether(
-  closings: readonly Closing[],
+  closings: readonly PlatenClosing[],
 ): { readonly transfers: readonly LaidCopy['transfer'][]; readonly garments: number }[] {
   const groups = new Map<string, { transfers: readonly LaidCopy['transfer'][]; garments: number }>();
   for (const { copies } of closings) {

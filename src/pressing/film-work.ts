@@ -1,7 +1,7 @@
 import { cutOrder } from '../cutting';
 import type { LaidCopy, LaidRun } from '../layout';
 import { fromMm, type Micrometres } from '../units';
-import { type Bench, degrees } from './bench';
+import { degrees, type WorkSource } from './builder';
 import type { TooLarge } from './jobs';
 import { cutKey } from './keys';
 import { bedOf, loadsOf } from './loads';
@@ -25,8 +25,11 @@ export const cutPartsOf = (laid: LaidRun, bySpan: readonly (readonly LaidCopy[])
       });
 
 /** Film up to the powder, in the order in which it comes out: the last task of each span, and its cutting apart if that comes first. */
-export function filmWork(bench: Bench, ready: number): { powdered: number[]; cutEarly: (number | null)[] } {
-  const { view, station, spans, bySpan, film, build, use } = bench;
+export function filmWork(
+  source: WorkSource,
+  ready: number,
+): { powdered: number[]; cutEarly: (number | null)[] } {
+  const { view, station, spans, bySpan, film, build, use } = source;
   const { handling, printer } = station;
   const powdered: number[] = [];
   const cutEarly: (number | null)[] = [];
@@ -66,7 +69,7 @@ export function filmWork(bench: Bench, ready: number): { powdered: number[]; cut
     const early = station.cutApart === 'before-powder' && count > 0;
     const apart = early
       ? build.add(
-          { key: `apart/${index}`, kind: 'apart', parts: bench.cutParts[index] ?? [], ...own },
+          { key: `apart/${index}`, kind: 'apart', parts: source.cutParts[index] ?? [], ...own },
           {
             duration: count * handling.cutApart,
             uses: [use('hands', 0, count * handling.cutApart)],
@@ -89,10 +92,10 @@ export function filmWork(bench: Bench, ready: number): { powdered: number[]; cut
 
 /** Cures, each of the spans that lie together on the bed: the cure of each span, and the spans that are larger than the bed. */
 export function cureWork(
-  bench: Bench,
+  source: WorkSource,
   powdered: readonly number[],
 ): { cured: readonly number[]; tooLarge: TooLarge[] } {
-  const { view, station, spans, bySpan, film, build, use } = bench;
+  const { view, station, spans, bySpan, film, build, use } = source;
   if (station.curer === 'line') return { cured: powdered, tooLarge: [] };
   const { handling } = station;
   const sizes = spans.map(({ from, to }) => ({ width: film.width, length: (to - from) as Micrometres }));
@@ -143,11 +146,11 @@ export function cureWork(
 
 /** Copies taken out of each cured span: the last task of it. */
 export function apartWork(
-  bench: Bench,
+  source: WorkSource,
   cured: readonly number[],
   cutEarly: readonly (number | null)[],
 ): readonly number[] {
-  const { station, bySpan, film, build, use } = bench;
+  const { station, bySpan, film, build, use } = source;
   const { handling } = station;
   return cured.map((cure, index) => {
     const copies = bySpan[index] ?? [];
@@ -162,7 +165,7 @@ export function apartWork(
         kind: 'apart',
         spans: [index],
         copies: copies.map(({ id }) => id),
-        parts: bench.cutParts[index] ?? [],
+        parts: source.cutParts[index] ?? [],
       },
       { duration, uses: [use('hands', 0, duration)], after: [cure] },
     );

@@ -1,4 +1,4 @@
-export { closingsOf, pressedTogether } from './closings';
+export { platenClosings, pressedTogether } from './closings';
 export type { Job, JobKind, Work, Worker } from './jobs';
 export { BEGUN, cutKey, orderOfPack, packKey } from './keys';
 export { loadsOf } from './loads';

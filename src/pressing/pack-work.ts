@@ -1,6 +1,6 @@
 import type { LaidCopy } from '../layout';
 import type { Order, Station } from '../model';
-import type { Bench } from './bench';
+import type { WorkSource } from './builder';
 import { packKey } from './keys';
 
 /** To check, stretch and count an order before it is bagged. */
@@ -16,12 +16,12 @@ function dueIn(order: Order, station: Station, origin: Date): number | null {
 
 /** Each order checked and packed behind its last tasks, and when it is due. */
 export function packWork(
-  bench: Bench,
+  source: WorkSource,
   copies: readonly LaidCopy[],
   endsOf: ReadonlyMap<string, readonly number[]>,
   origin: Date,
 ): void {
-  const { view, station, build, use } = bench;
+  const { view, station, build, use } = source;
   for (const [id, after] of endsOf) {
     const order = view.order[id];
     if (!order) continue;

@@ -1,8 +1,8 @@
 import { uprightSize } from '../cutting';
 import type { LaidCopy } from '../layout';
 import type { PressValues, RunView, Station } from '../model';
-import { type Bench, degrees } from './bench';
-import { type Closing, closingsOf } from './closings';
+import { degrees, type WorkSource } from './builder';
+import { type PlatenClosing, platenClosings } from './closings';
 import { pressRecipe } from './recipes';
 import { pressSeconds } from './starting';
 
@@ -28,12 +28,12 @@ interface Alike {
   readonly name: string;
   readonly spans: readonly number[];
   readonly isFirst: boolean;
-  readonly closings: Closing[];
+  readonly closings: PlatenClosing[];
 }
 
-function alike(bench: Bench, closings: readonly Closing[]): Alike[] {
+function alike(source: WorkSource, closings: readonly PlatenClosing[]): Alike[] {
   const spanOf = new Map(
-    bench.bySpan.flatMap((copies, span) => copies.map(({ id }) => [id as string, span] as const)),
+    source.bySpan.flatMap((copies, span) => copies.map(({ id }) => [id as string, span] as const)),
   );
   const groups = new Map<string, Alike>();
   for (const closing of closings) {
@@ -54,7 +54,7 @@ function alike(bench: Bench, closings: readonly Closing[]): Alike[] {
 function closingTimes(
   { handling }: Station,
   values: PressValues,
-  { copies: [first, ...others] }: Closing,
+  { copies: [first, ...others] }: PlatenClosing,
   isFirst: boolean,
 ): { cycle: number; second: number | null } {
   const place = handling.place * (1 + others.length);
@@ -69,8 +69,11 @@ function closingTimes(
 }
 
 /** Copies onto the garments: the last tasks of each order. */
-export function pressWork(bench: Bench, apart: readonly number[]): ReadonlyMap<string, readonly number[]> {
-  const { view, station, bySpan, film, isPressed, build, use } = bench;
+export function pressWork(
+  source: WorkSource,
+  apart: readonly number[],
+): ReadonlyMap<string, readonly number[]> {
+  const { view, station, bySpan, film, isPressed, build, use } = source;
   const endsOf = new Map<string, number[]>();
   const note = (order: string, task: number) => {
     const tasks = endsOf.get(order);
@@ -82,8 +85,8 @@ export function pressWork(bench: Bench, apart: readonly number[]): ReadonlyMap<s
   });
   const parts = new Map<string, number>();
   for (const { name, spans, isFirst, closings } of alike(
-    bench,
-    closingsOf(view, bySpan.flat().filter(isPressed), station),
+    source,
+    platenClosings(view, bySpan.flat().filter(isPressed), station),
   )) {
     const [some] = closings;
     if (!some) continue;

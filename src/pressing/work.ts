@@ -2,7 +2,7 @@ import { copiesWithin, runSpans, uprightSize } from '../cutting';
 import type { LaidCopy, LaidRun } from '../layout';
 import type { Station } from '../model';
 import { fail, ok, type Result } from '../units';
-import { type Bench, Builder } from './bench';
+import { Builder, type WorkSource } from './builder';
 import { apartWork, cureWork, cutPartsOf, filmWork } from './film-work';
 import type { TooLarge, Work, Worker } from './jobs';
 import { fitsOn } from './loads';
@@ -42,7 +42,7 @@ function resourcesOf({ curer, hands, press }: Station): Pick<Work, 'workers'> & 
 }
 
 /** The printer warmed up and its nozzles checked, by hand. */
-function readyWork({ station: { printer }, build, use }: Bench): number {
+function readyWork({ station: { printer }, build, use }: WorkSource): number {
   const { warmUp, check } = printer;
   const duration = warmUp + check;
   const uses = [use('printer', 0, duration), use('hands', warmUp, duration)];
@@ -77,17 +77,17 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
   const bySpan = spans.map((span) => copiesWithin(laid.copies, span));
   const cutParts = cutPartsOf(laid, bySpan);
   const { workers, resources } = resourcesOf(station);
-  const use: Bench['use'] = (worker, from, to, setting = 0) => ({
+  const use: WorkSource['use'] = (worker, from, to, setting = 0) => ({
     resource: workers.indexOf(worker),
     from,
     to,
     setting,
   });
   const build = new Builder();
-  const bench: Bench = { view, station, film, spans, bySpan, cutParts, isPressed, build, use };
-  const { powdered, cutEarly } = filmWork(bench, readyWork(bench));
-  const { cured, tooLarge } = cureWork(bench, powdered);
-  packWork(bench, laid.copies, pressWork(bench, apartWork(bench, cured, cutEarly)), origin);
+  const source: WorkSource = { view, station, film, spans, bySpan, cutParts, isPressed, build, use };
+  const { powdered, cutEarly } = filmWork(source, readyWork(source));
+  const { cured, tooLarge } = cureWork(source, powdered);
+  packWork(source, laid.copies, pressWork(source, apartWork(source, cured, cutEarly)), origin);
 
   const { tasks, jobs, chains, dues } = build;
   return ok({

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CutStep, cutOrder, type Piece, type SpanOrder } from '../../src/cutting';
+import { type CutStep, cutOrder, type FilmPart, type SpanOrder } from '../../src/cutting';
 import { isReachable } from '../../src/cutting/taking';
 import { createPlanner } from '../../src/packing';
 import { fromMm, toMm } from '../../src/units';
@@ -59,9 +59,9 @@ const sizes = fc.array(fc.tuple(fc.integer({ min: 30, max: 150 }), fc.integer({ 
 });
 
 /** The pieces that a span's straight cuts leave, made by cutting alone. */
-function piecesAfter({ steps, from, to }: SpanOrder): Piece[] {
-  let pieces: Piece[] = [
-    { x: fromMm(0), y: from, width: fromMm(330), length: (to - from) as Piece['length'] },
+function piecesAfter({ steps, from, to }: SpanOrder): FilmPart[] {
+  let pieces: FilmPart[] = [
+    { x: fromMm(0), y: from, width: fromMm(330), length: (to - from) as FilmPart['length'] },
   ];
   for (const step of steps) {
     if (step.kind !== 'cut') continue;
@@ -75,7 +75,7 @@ function piecesAfter({ steps, from, to }: SpanOrder): Piece[] {
     expect(fromEdge).toBe(at - start);
     expect(fromEdge).toBeGreaterThan(0);
     expect(fromEdge).toBeLessThan(size);
-    const rest = (size - fromEdge) as Piece['length'];
+    const rest = (size - fromEdge) as FilmPart['length'];
     pieces = [
       ...pieces.filter((other) => other !== own),
       axis === 'across' ? { ...own, length: fromEdge } : { ...own, width: fromEdge },

@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Block, pagesOf, type Room } from '../../src/output/paging';
+import { type PageBlock, type PageSpace, pagesOf } from '../../src/output/paging';
 
-const room: Room = { first: 100, later: 140, heading: 10 };
-const row = (height = 10): Block => ({ height, inTable: true, withBefore: false });
-const sums: Block = { height: 25, inTable: true, withBefore: true };
+const room: PageSpace = { first: 100, later: 140, heading: 10 };
+const row = (height = 10): PageBlock => ({ height, inTable: true, withBefore: false });
+const sums: PageBlock = { height: 25, inTable: true, withBefore: true };
 const rows = (count: number) => Array.from({ length: count }, () => row());
 
 describe('blocks over pages', () => {
-  it.each<[string, Block[], number[]]>([
+  it.each<[string, PageBlock[], number[]]>([
     ['nothing: one page', [], [0]],
     ['as many as fit', rows(9), [0]],
     ['one more begins a page', rows(10), [0, 9]],

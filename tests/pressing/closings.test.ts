@@ -3,7 +3,7 @@ import { addGarment, addOrder, addPlacement, lockRun, removeGarment, setPlaces }
 import { takeOff } from '../../src/editing/places';
 import { layRun } from '../../src/layout';
 import type { Book, Id, Place, Station } from '../../src/model';
-import { closingsOf, pressedTogether, startingStation, type Work, workOf } from '../../src/pressing';
+import { platenClosings, pressedTogether, startingStation, type Work, workOf } from '../../src/pressing';
 import { fromInches, fromMm, type Micrometres } from '../../src/units';
 import { context, edited, smallBook } from '../editing/book';
 
@@ -51,7 +51,7 @@ const laidOf = (book: Book) => {
 
 function closings(book: Book, more: Partial<Station> = {}): string[] {
   const station = { ...startingStation('C'), ...more };
-  return closingsOf(laidOf(book).view, laidOf(book).copies, station).map(
+  return platenClosings(laidOf(book).view, laidOf(book).copies, station).map(
     ({ copies, isFirst }) =>
       `${copies.map(({ transfer }) => transfer.name.replace('Loaf, ', '')).join(' + ')}${isFirst ? ' first' : ''}`,
   );
@@ -182,10 +182,10 @@ describe('the work of garments with several places', () => {
 
   it('is told on the card: what goes together, and on how many garments', () => {
     const station = startingStation('C');
-    const together = pressedTogether(closingsOf(book, laidOf(book).copies, station));
+    const together = pressedTogether(platenClosings(book, laidOf(book).copies, station));
     expect(together).toMatchObject([{ garments: 3, transfers: [{}, {}] }]);
-    expect(pressedTogether(closingsOf(book, laidOf(book).copies, { ...station, oneClosing: false }))).toEqual(
-      [],
-    );
+    expect(
+      pressedTogether(platenClosings(book, laidOf(book).copies, { ...station, oneClosing: false })),
+    ).toEqual([]);
   });
 });

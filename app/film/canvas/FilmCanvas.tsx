@@ -11,7 +11,7 @@ import { usePlanning } from '../../store/planning';
 import { useWays } from '../../store/selectors';
 import { useView } from '../../store/view';
 import { useWords } from '../../words';
-import { benchLength } from '../../words/format';
+import { shortLength } from '../../words/format';
 import { filmGestures, useFrame } from './film-gestures';
 import { listenForGestures } from './gestures';
 import { createOutlines, type Outlines } from './outlines';
@@ -106,7 +106,7 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
                   size.height - FLAGS,
                   (index, at) =>
                     run.film.kind === 'roll'
-                      ? words.knifeFlag(index + 1, benchLength(um(at), ways))
+                      ? words.knifeFlag(index + 1, shortLength(um(at), ways))
                       : words.sheetFlag(index + 2),
                 )
               }

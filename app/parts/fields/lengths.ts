@@ -15,7 +15,7 @@ const readFilm =
     told(parseLength(text, bulkUnits(reader).length, least), reader.words.lengthProblems);
 
 /** A length on the bench, in millimetres or inches. */
-export const benchLength = (least: Least): Codec<Micrometres> => ({
+export const shortLength = (least: Least): Codec<Micrometres> => ({
   show: (length, reader) => `${typedLength(length, reader)} ${reader.unit}`,
   read: (text, { unit, words }) => told(parseLength(text, unit, least), words.lengthProblems),
 });

@@ -1,7 +1,7 @@
 import type { Question } from '../../../src/pressing';
 import type { Temperature, TemperatureUnit } from '../../../src/units';
 import type { Words } from '../en';
-import { benchLength, bothDegrees, type Ways, whole } from '../format';
+import { bothDegrees, shortLength, type Ways, whole } from '../format';
 
 /** Why a value of a recipe is asked about. */
 function question(asked: Question, unit: TemperatureUnit, ways: Ways): string {
@@ -26,7 +26,7 @@ function question(asked: Question, unit: TemperatureUnit, ways: Ways): string {
     case 'wait-long':
       return `La película está fría a los ${whole(asked.most, ways)} s; esperar más solo cuesta tiempo.`;
     case 'clear-off':
-      return `Un plato queda suspendido de ${benchLength(asked.least, ways)} a ${benchLength(asked.most, ways)} sobre la película: más cerca puede tocarla, más lejos apenas calienta.`;
+      return `Un plato queda suspendido de ${shortLength(asked.least, ways)} a ${shortLength(asked.most, ways)} sobre la película: más cerca puede tocarla, más lejos apenas calienta.`;
   }
 }
 

@@ -50,7 +50,7 @@ const inUnit = (length: Micrometres, unit: LengthUnit, locale: string, least: nu
   `${number(toUnit(length, unit), locale, least, most)} ${unit}`;
 
 /** A length on the bench: `203.5 mm`, `8.01 in`. */
-export const benchLength = (length: Micrometres, { unit, locale }: Ways): string =>
+export const shortLength = (length: Micrometres, { unit, locale }: Ways): string =>
   unit === 'mm' ? inUnit(length, 'mm', locale, 0, 1) : inUnit(length, 'in', locale, 0, 2);
 
 /** A length of film as it is bought and told: `4.87 m`, `15.98 ft`. */
@@ -181,7 +181,7 @@ export const fineLength = (length: number, { unit, locale }: Ways): string =>
 export const outlineLength = (length: Micrometres, ways: Ways): string =>
   length >= fromMm(1000) && ways.unit === 'mm'
     ? `${number(toUnit(length, 'm'), ways.locale, 2, 2)} m`
-    : benchLength(length, ways);
+    : shortLength(length, ways);
 
 /** An area of ink: `4,120 mm²`, `6.39 in²`. */
 export const inkArea = (mm2: number, { unit, locale }: Ways): string =>

@@ -2,10 +2,10 @@ import type { RunUse, Station } from '../../model';
 import type { Job, JobKind, Work } from '../../pressing';
 import { asSeconds, countBy, type Seconds } from '../../units';
 
-type Room = keyof RunUse['transfers'][number]['seconds'];
+type Labour = keyof RunUse['transfers'][number]['seconds'];
 
 /** Where hands do each kind of job. */
-const roomOf: Readonly<Record<JobKind, Room>> = {
+const labourOf: Readonly<Record<JobKind, Labour>> = {
   ready: 'printing',
   print: 'printing',
   'cut-off': 'printing',
@@ -20,7 +20,7 @@ const roomOf: Readonly<Record<JobKind, Room>> = {
 
 /** Time of hands by room and of a press, for each transfer, and of each machine. */
 export interface BenchTime {
-  readonly hands: ReadonlyMap<string, Readonly<Record<Room, number>>>;
+  readonly hands: ReadonlyMap<string, Readonly<Record<Labour, number>>>;
   readonly pressed: ReadonlyMap<string, number>;
   readonly bench: NonNullable<RunUse['bench']>;
 }
@@ -43,7 +43,7 @@ export function benchTime(
   station: Station,
   transferOf: (copy: Job['copies'][number]) => string | undefined,
 ): BenchTime {
-  const hands = new Map<string, Record<Room, number>>();
+  const hands = new Map<string, Record<Labour, number>>();
   const pressed = new Map<string, number>();
   const busy = { printer: 0, oven: 0, press: 0 };
   const line = { printed: 0, cure: 0 };
@@ -54,7 +54,7 @@ export function benchTime(
     if (job.kind === 'ready') ready = time.hands;
     if (job.kind === 'print') line.printed += work.problem.tasks[task]?.duration ?? 0;
     if (job.kind === 'line') line.cure = work.problem.tasks[task]?.duration ?? 0;
-    const room = roomOf[job.kind];
+    const room = labourOf[job.kind];
     for (const [transfer, copies] of countBy(job.copies, transferOf)) {
       const share = copies / job.copies.length;
       let own = hands.get(transfer);

@@ -17,7 +17,7 @@ import { cutLabels, spanBrackets } from './gutters';
 import { type LegendContent, type LegendRow, legend } from './legend';
 import { listPages } from './list-pages';
 import { enlarged, type Mark, type Page, PT, text } from './marks';
-import { BRACKETS, type Plan, planFilm } from './plan';
+import { BRACKETS, type FilmDrawing, planFilm } from './plan';
 import { type Form, type Sheet, sheetOf } from './sheet';
 import { type Measure, remembered, wrapped } from './text';
 import type { CutMapWords } from './words';
@@ -46,7 +46,7 @@ export interface CutMapOptions {
 interface Making extends CutMapOptions {
   readonly run: LaidRun;
   readonly sheet: Sheet;
-  readonly plan: Plan;
+  readonly plan: FilmDrawing;
   readonly cuts: readonly Cut[];
   readonly mirrored: boolean;
 }

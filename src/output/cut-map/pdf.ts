@@ -45,14 +45,14 @@ async function embed(document: PDFDocument, files: readonly Uint8Array[]): Promi
 }
 
 /** Text set in one font. */
-interface Run {
+interface TextRun {
   readonly font: PDFFont;
   text: string;
 }
 
 /** Splits a text by the font that has its characters; what none of them has becomes a question mark. */
-function runsOf(text: string, faces: readonly Face[]): Run[] {
-  const runs: Run[] = [];
+function runsOf(text: string, faces: readonly Face[]): TextRun[] {
+  const runs: TextRun[] = [];
   for (const character of text.normalize('NFC')) {
     const face = faces.find(({ has }) => has.has(character.codePointAt(0) ?? 0));
     const font = (face ?? faces[0])?.font;

@@ -12,7 +12,7 @@ export interface FilmPage extends Stretch {
 }
 
 /** How a run is drawn: to what scale, and which stretch of it on which page. */
-export interface Plan {
+export interface FilmDrawing {
   /** Millimetres of film to a millimetre of paper. */
   readonly scale: number;
   readonly pages: readonly FilmPage[];
@@ -35,14 +35,14 @@ const STRIP = 7;
 const FEW = 10;
 
 /** The sheet that film is drawn on, and whether each span has one of its own. */
-export interface Room {
+export interface DrawingSpace {
   readonly sheet: Sheet;
   readonly perSpan: boolean;
 }
 
 const step = (scale: number) => Math.ceil(scale * 10 - 1e-9) / 10;
 
-function stretchesAt(run: LaidRun, { sheet, perSpan }: Room, scale: number): Stretch[] {
+function stretchesAt(run: LaidRun, { sheet, perSpan }: DrawingSpace, scale: number): Stretch[] {
   const height = sheet.filmBottom - sheet.filmTop;
   return stretches(run, {
     most: fromMm(height * scale),
@@ -72,9 +72,14 @@ function scales(width: Micrometres, sheet: Sheet, beside: number): number[] {
 }
 
 /** The fewest pages at which all but a few copies can carry their names, drawn as large as that many allow. */
-export function planFilm(run: LaidRun, room: Room, words: CutMapWords, measure: Measure): Plan {
+export function planFilm(
+  run: LaidRun,
+  room: DrawingSpace,
+  words: CutMapWords,
+  measure: Measure,
+): FilmDrawing {
   const { sheet } = room;
-  const planWith = (beside: number): Plan => {
+  const planWith = (beside: number): FilmDrawing => {
     const choice = scales(run.film.width, sheet, beside);
     const smallest =
       choice.findLast((scale) => tooSmall(run, scale, words, measure) <= FEW) ?? choice[0] ?? 1;

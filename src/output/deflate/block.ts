@@ -3,7 +3,7 @@ import { type PrefixCode, prefixCode } from './prefix-code';
 import { distanceSymbol, distances, lengthSymbols, lengths } from './symbols';
 
 /** Literals and matches that share their codes. */
-export interface Block {
+export interface DeflateBlock {
   literal(byte: number): void;
   /** The same `length` bytes as `distance` bytes before. */
   match(length: number, distance: number): void;
@@ -94,7 +94,7 @@ function writeCodes(bits: BitWriter, symbols: PrefixCode, steps: PrefixCode): vo
 }
 
 /** Gathers literals and matches, and writes them whenever there are enough. */
-export function createBlock(bits: BitWriter): Block {
+export function createBlock(bits: BitWriter): DeflateBlock {
   // A literal as it is, a match as its distance before nine bits of length.
   const items = new Uint32Array(ROOM);
   let count = 0;

@@ -1,4 +1,4 @@
-import type { Block } from './block';
+import type { DeflateBlock } from './block';
 import { FARTHEST, LONGEST_MATCH, SHORTEST_MATCH } from './symbols';
 import { endOfZeros } from './zeros';
 
@@ -18,7 +18,7 @@ const NEVER = -1;
 const hashOf = (key: number): number => Math.imul(key, GOLDEN) >>> (32 - HASH_BITS);
 
 /** Zeros, as matches with the zero before. */
-function writeZeros(block: Block, count: number, isFirst: boolean): void {
+function writeZeros(block: DeflateBlock, count: number, isFirst: boolean): void {
   let left = count;
   if (isFirst) {
     block.literal(0);
@@ -39,7 +39,7 @@ function writeZeros(block: Block, count: number, isFirst: boolean): void {
  * sequential data compression", 1977) with chains of places by hash, as RFC 1951 (4) advises, and a short way over zeros, which
  * filtered rows of drawn artwork are made of for the most part.
  */
-export function createMatcher(): (bytes: Uint8Array, block: Block) => void {
+export function createMatcher(): (bytes: Uint8Array, block: DeflateBlock) => void {
   const latest = new Int32Array(1 << HASH_BITS);
   const earlier = new Int32Array(FARTHEST);
 

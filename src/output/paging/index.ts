@@ -1,5 +1,5 @@
 /** A block that flows over pages, as it was measured. */
-export interface Block {
+export interface PageBlock {
   readonly height: number;
   /** A row of the table, whose heading is repeated on every page that begins with one. */
   readonly inTable: boolean;
@@ -8,7 +8,7 @@ export interface Block {
 }
 
 /** What a page has room for, in the unit of the blocks. */
-export interface Room {
+export interface PageSpace {
   readonly first: number;
   readonly later: number;
   /** Of the table's heading. */
@@ -16,7 +16,7 @@ export interface Room {
 }
 
 /** Blocks that stay together, by where they begin and how high they are. */
-function groupsOf(blocks: readonly Block[], { later, heading }: Room) {
+function groupsOf(blocks: readonly PageBlock[], { later, heading }: PageSpace) {
   const groups: { from: number; height: number; inTable: boolean }[] = [];
   for (const [index, { height, inTable, withBefore }] of blocks.entries()) {
     const last = groups.at(-1);
@@ -32,7 +32,7 @@ function groupsOf(blocks: readonly Block[], { later, heading }: Room) {
  * Puts blocks on pages in their order, none of them cut in two unless it is higher than a page.
  * @returns where each page begins, as an index of the blocks; at least one page
  */
-export function pagesOf(blocks: readonly Block[], room: Room): number[] {
+export function pagesOf(blocks: readonly PageBlock[], room: PageSpace): number[] {
   const starts = [0];
   let left = room.first;
   for (const [index, { from, height, inTable }] of groupsOf(blocks, room).entries()) {

@@ -32,7 +32,7 @@ export class Builder {
 export const degrees = (temperature: number): number => Math.round(temperature / 10);
 
 /** What the work of a run is made from, and what it is put down in. */
-export interface Bench {
+export interface WorkSource {
   readonly view: RunView;
   readonly station: Station;
   readonly film: LaidRun['film'];
