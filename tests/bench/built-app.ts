@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { type Browser, type BrowserContext, chromium, type Page } from '@playwright/test';
 import { preview } from 'vite';
 import { findChromium } from '../../.ci/chromium.mjs';
-import { openShop } from '../../e2e/shop';
+import { startShop } from '../../e2e/shop';
 
 const PORT = 4182;
 
@@ -36,6 +36,6 @@ export async function withBuiltApp(
 export const inBuiltApp = (what: string, act: (page: Page) => Promise<void>): Promise<void> =>
   withBuiltApp(what, async (context) => {
     const page = await context.newPage();
-    await openShop(page);
+    await startShop(page);
     await act(page);
   });

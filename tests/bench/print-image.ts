@@ -1,6 +1,6 @@
 import { readFileSync, statSync } from 'node:fs';
 import { giveArtwork, pngOf } from '../../e2e/print-image';
-import { kept, layOut, openShop, pasteTable } from '../../e2e/shop';
+import { kept, layOut, pasteTable, startShop } from '../../e2e/shop';
 import { emblem, grain, shade } from '../output/print-image/drawings';
 import type { Picture } from '../output/print-image/reference';
 import { withBuiltApp } from './built-app';
@@ -26,7 +26,7 @@ export async function benchPrintImage(): Promise<void> {
   await withBuiltApp('Print-ready image', async (context, browser) => {
     await context.addInitScript('delete globalThis.showSaveFilePicker');
     const setting = await context.newPage();
-    await openShop(setting);
+    await startShop(setting);
     const rows = DAY.map(([name, width, height, count]) => `Club,${name},${width},${height},${count},,yes`);
     await pasteTable(setting, rows.join('\n'));
     for (const [name, , , , picture] of DAY) {
