@@ -1,4 +1,6 @@
+import { um } from '../units';
 import { type Fault, type Lying, layoutFaults } from './faults';
+import { knifeLines } from './knife-lines';
 import type { Placement, Plan, Problem } from './problem';
 
 /** What is wrong with a plan; copies are named by their index among its placements. */
@@ -29,6 +31,10 @@ function lyingOf({ pieces, pinned }: Problem, placement: Placement, index: numbe
   };
 }
 
+/** How far along a roll copies reach. */
+const farEnd = (copies: readonly Lying[]): number =>
+  copies.reduce((furthest, { y, length }) => Math.max(furthest, y + length), 0);
+
 function* countProblems(problem: Problem, plan: Plan): Generator<PlanProblem> {
   const placed = problem.pieces.map(() => 0);
   const left = problem.pieces.map(() => 0);
@@ -42,8 +48,19 @@ function* countProblems(problem: Problem, plan: Plan): Generator<PlanProblem> {
   }
 }
 
-function* spanProblems({ film }: Problem, plan: Plan, copies: readonly Lying[]): Generator<PlanProblem> {
+/** Whether lines could cut a roll with just its pinned copies on it. */
+function mayCutPinned({ film, gap, margins, pinned }: Problem, copies: readonly Lying[]): boolean {
+  if (film.kind !== 'roll') return true;
+  const { spanMax, cutBlank } = film;
+  const stay = copies.slice(0, pinned.length);
+  const lengthUsed = um(farEnd(stay) + margins.tail);
+  return knifeLines(stay, { gap, spanMax, cutBlank, lengthUsed }) !== null;
+}
+
+function* spanProblems(problem: Problem, plan: Plan, copies: readonly Lying[]): Generator<PlanProblem> {
+  const { film } = problem;
   if (film.kind !== 'roll' || film.spanMax === null || copies.length === 0) return;
+  if (plan.spans.length === 0 && !mayCutPinned(problem, copies)) return;
   let reached = 0;
   for (const [index, { from, to }] of plan.spans.entries()) {
     if (from !== reached || to <= from) yield { code: 'broken-spans' };
@@ -68,9 +85,8 @@ function* pinProblems({ pinned }: Problem, { placements }: Plan): Generator<Plan
 
 function* lengthProblems(problem: Problem, plan: Plan, copies: readonly Lying[]): Generator<PlanProblem> {
   if (problem.film.kind === 'roll') {
-    const end = copies.reduce((furthest, copy) => Math.max(furthest, copy.y + copy.length), 0);
-    if (plan.lengthUsed !== (copies.length > 0 ? end + problem.margins.tail : 0))
-      yield { code: 'wrong-length' };
+    const used = copies.length > 0 ? farEnd(copies) + problem.margins.tail : 0;
+    if (plan.lengthUsed !== used) yield { code: 'wrong-length' };
     return;
   }
   const sheets = new Set(copies.map((copy) => copy.sheet));
@@ -84,7 +100,7 @@ function* lengthProblems(problem: Problem, plan: Plan, copies: readonly Lying[])
 
 /**
  * Proves a plan against its problem from the placements alone; shares no bookkeeping with the engine.
- * Pinned copies that lie badly among themselves or over an edge were so before, and are not reported.
+ * Pinned copies that lie badly among themselves, over an edge or where no line parts them were so before, and are not reported.
  * @returns what is wrong; nothing, if the plan holds
  */
 export function validatePlan(problem: Problem, plan: Plan): PlanProblem[] {

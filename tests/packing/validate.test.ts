@@ -76,6 +76,8 @@ const broken: [string, Plan, string][] = [
   ],
 ];
 
+const codes = (asked: Problem, of: Plan) => validatePlan(asked, of).map(({ code }) => code);
+
 describe('the validator', () => {
   it('accepts a plan that holds', () => {
     expect(validatePlan(problem, good)).toEqual([]);
@@ -114,8 +116,6 @@ describe('the validator', () => {
       sheetsUsed: 0,
       spans: [],
     };
-    const codes = (asked: Problem, of: Plan) => validatePlan(asked, of).map(({ code }) => code);
-
     it.each([
       ['free', []],
       ['straight', ['not-straight']],
@@ -182,6 +182,36 @@ describe('the validator', () => {
     const none = { ...sheets, film: { ...sheets.film, sheetLimit: 0 } as Problem['film'] };
     const pieces = none.pieces.map((own) => ({ ...own, count: 0 }));
     expect(validatePlan({ ...none, pieces, pinned: pin ? [pin] : [] }, on(0))).toEqual([]);
+  });
+
+  it('finds a plan that no knife line cuts, unless copies that stay leave none a place', () => {
+    const cut: Problem = {
+      ...problem,
+      film: {
+        kind: 'roll',
+        width: um(100),
+        lengthLimit: null,
+        spanMax: um(100),
+        cutBlank: um(0),
+        noPrint: [],
+      },
+      margins: { left: um(0), right: um(0), lead: um(0), tail: um(0) },
+      gap: um(0),
+      cutting: 'free',
+      pieces: [piece(40, 80, { count: 2 })],
+    };
+    const chain = [
+      { piece: 0, sheet: 0, x: um(0), y: um(0), turned: false },
+      { piece: 0, sheet: 0, x: um(50), y: um(60), turned: false },
+    ];
+    const plan: Plan = { placements: chain, unplaced: [], lengthUsed: um(140), sheetsUsed: 0, spans: [] };
+    expect(codes(cut, plan)).toEqual(['broken-spans']);
+    const stays = { ...cut, pieces: [piece(40, 80, { count: 0 })], pinned: chain };
+    expect(codes(stays, plan)).toEqual([]);
+    // Lines could part these.
+    const apart = chain.map((own, index) => ({ ...own, y: um(90 * index) }));
+    const long = { ...plan, placements: apart, lengthUsed: um(170) };
+    expect(codes({ ...stays, pinned: apart }, long)).toEqual(['broken-spans']);
   });
 
   it('finds sheets that are left out', () => {
