@@ -18,10 +18,12 @@ export type RunFault =
 /** Straight cuts in any order, in stages, and orders apart. */
 export type Wish = 'not-straight' | 'not-staged' | 'not-apart';
 
-const lyingOf = (film: LaidRun['film'], { transfer, order, y, ...copy }: LaidCopy): Lying => {
-  const sheet = sheetAt(film, y);
-  const local = um(y - sheetStart(film, sheet));
-  return { ...copy, y: local, sheet, mayTurn: transfer.turn === 'quarter', order: order.id };
+const lyingOf = (film: LaidRun['film'], copy: LaidCopy): Lying => {
+  const { x, width, length, turned, fixed } = copy;
+  const sheet = sheetAt(film, copy.y);
+  const y = um(copy.y - sheetStart(film, sheet));
+  const mayTurn = copy.transfer.turn === 'quarter';
+  return { x, y, width, length, sheet, turned, mayTurn, order: copy.order.id, fixed };
 };
 
 function told(fault: Fault, run: LaidRun): RunFault {
