@@ -1,6 +1,6 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --only sets|zero|packers|first|pressing|costs|fits|codes|artwork|frames|image|log|mutation]`: the
- * published sets, strips cut up without waste, the packers of npm, the time to a first layout, schedules of the demo day, intervals of rates found in logs, codes as a camera sees them, and of the built app the check
+ * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --only sets|zero|packers|first|layouts|pressing|costs|fits|codes|artwork|frames|image|log|mutation]`: the
+ * published sets, strips cut up without waste, the packers of npm, the time to a first layout, random days at the film held against their rules, schedules of the demo day, intervals of rates found in logs, codes as a camera sees them, and of the built app the check
  * of a large artwork, frame times, the writing of a print-ready image and the opening of a long log. `mutation` takes an hour and more and
  * runs when it is asked for alone; MUTATION_SHARE and MUTATION_SEED choose a part of the code.
  */
@@ -11,6 +11,7 @@ import { benchCosts } from './costs';
 import { benchFirstLayout } from './first-layout';
 import { benchFits } from './fits';
 import { benchFrames } from './frames';
+import { benchLayouts } from './layouts';
 import { benchLog } from './log';
 import { benchMutation } from './mutation';
 import { benchPressing } from './pressing';
@@ -22,12 +23,14 @@ const { values } = parseArgs({
   options: {
     seconds: { type: 'string', default: '2' },
     seed: { type: 'string', default: '1' },
+    days: { type: 'string', default: '10000' },
     only: { type: 'string' },
   },
 });
 const runs = (part: string) => values.only === undefined || values.only === part;
 
 if (runs('first')) benchFirstLayout();
+if (runs('layouts')) benchLayouts(Number(values.days), Number(values.seed));
 if (runs('pressing')) benchPressing();
 if (runs('costs')) benchCosts();
 if (runs('fits')) benchFits();

@@ -86,7 +86,7 @@ const act = fc.oneof(
 );
 export type Act = typeof act extends fc.Arbitrary<infer Any> ? Any : never;
 
-/** A shop with a film of any kind, some orders, and what is done to their layout, one act after the other. */
+/** A shop with a film of any kind, some orders that are laid out, and what is done to their layout, one act after the other. */
 export const anyDay = fc.record({
   onSheets: fc.boolean(),
   film: changes,
@@ -96,6 +96,8 @@ export const anyDay = fc.record({
     minLength: 1,
     maxLength: 4,
   }),
-  acts: fc.array(act, { minLength: 2, maxLength: 10, size: 'max' }),
+  acts: fc
+    .tuple(layOut, fc.array(act, { minLength: 1, maxLength: 10, size: 'max' }))
+    .map(([first, acts]): Act[] => [first, ...acts]),
 });
 export type Day = typeof anyDay extends fc.Arbitrary<infer Any> ? Any : never;

@@ -23,6 +23,7 @@ import {
   unfitCopies,
   withCopies,
 } from '../../src/layout';
+import { measureRun } from '../../src/layout/laid';
 import { type Book, copiesByTransfer, type Id, type Place, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
 import { asMinor, fromMm, um } from '../../src/units';
@@ -120,6 +121,35 @@ describe('a run laid out', () => {
     } as const;
     expect(cleanOffcut({ ...run, film: sheets })).toBe(fromMm(offcut));
     expect(cleanOffcut(run)).toBe(0);
+  });
+
+  it.each([
+    { lies: 'nothing', onSheets: [], printed: 0, used: 0 },
+    { lies: 'a copy on the third sheet', onSheets: [2], printed: 0, used: 3 },
+    { lies: 'a copy on the first of two printed', onSheets: [0], printed: 2, used: 2 },
+    { lies: 'a copy behind one that is printed', onSheets: [0, 1], printed: 1, used: 2 },
+    { lies: 'nothing on two that are spoiled', onSheets: [], printed: 2, used: 2 },
+  ])('takes $used sheets, each a span of its own, with $lies', ({ onSheets, printed, used }) => {
+    const run = laid(placed);
+    const film = {
+      kind: 'sheets',
+      length: fromMm(300),
+      sheetsLeft: 10,
+      price: asMinor(90),
+      ...filmFieldsOf(run.film),
+    } as const;
+    const copies = onSheets.flatMap((sheet, index) => {
+      const copy = run.copies[index];
+      return copy ? [{ ...copy, y: um(fromMm(300) * sheet + fromMm(20)) }] : [];
+    });
+    const { lengthUsed, spans } = measureRun(copies, film, {
+      printedTo: um(fromMm(300) * printed),
+      spoiled: [],
+    });
+    expect(lengthUsed).toBe(fromMm(300) * used);
+    expect(spans?.map(({ to }) => to)).toEqual(
+      Array.from({ length: used }, (_, at) => fromMm(300) * (at + 1)),
+    );
   });
 
   it('is nothing while nothing lies on it', () => {

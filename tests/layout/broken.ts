@@ -1,0 +1,39 @@
+import type { LaidCopy, LaidRun } from '../../src/layout';
+
+/** What may not be, found copy by copy and pair by pair, by nothing that the app has. */
+export function broken({ film, copies, printedTo, spoiled, spans }: LaidRun): string[] {
+  const found: string[] = [];
+  const onSheets = film.kind === 'sheets';
+  const sheetOf = ({ y }: LaidCopy) => (onSheets ? Math.floor(y / film.length) : 0);
+  const stretches = onSheets ? [] : [...film.noPrint, ...spoiled];
+  for (const [index, copy] of copies.entries()) {
+    const { x, y, width, length, fixed } = copy;
+    const start = onSheets ? sheetOf(copy) * film.length : 0;
+    const end = onSheets ? start + film.length : film.lengthLeft - film.unreached - film.jobBlank;
+    for (const other of copies.slice(index + 1)) {
+      const across = Math.max(x, other.x) - Math.min(x + width, other.x + other.width);
+      const along = Math.max(y, other.y) - Math.min(y + length, other.y + other.length);
+      const isNear = across < film.gap && along < film.gap && sheetOf(copy) === sheetOf(other);
+      if (isNear && !(fixed && other.fixed)) found.push('gap');
+    }
+    // Sheets of another length may be chosen when some are printed: what is printed is then told as it lies.
+    const isCut = spans?.some(({ to }, at) => at < spans.length - 1 && to > y && to < y + length);
+    if (isCut && !(fixed && onSheets)) found.push('knife');
+    if (fixed) continue;
+    if (x < film.margins.left || x + width > film.width - film.margins.right) found.push('side');
+    if (y < start + film.margins.lead + film.curl || y + length > end - film.margins.tail) found.push('end');
+    if (onSheets && sheetOf(copy) >= film.sheetsLeft) found.push('sheets');
+    if (y < printedTo) found.push('printed');
+    if (stretches.some(({ from, to }) => y < to && y + length > from)) found.push('no-print');
+    if (copy.turned && copy.transfer.turn === 'fixed') found.push('turned');
+  }
+  if (!onSheets && film.spanMax !== null) {
+    const most = film.spanMax;
+    if (
+      spans === null ? copies.every(({ fixed }) => !fixed) : spans.some(({ from, to }) => to - from > most)
+    ) {
+      found.push('span');
+    }
+  }
+  return found;
+}
