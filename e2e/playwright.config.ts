@@ -1,6 +1,5 @@
 import { defineConfig } from '@playwright/test';
-
-const PORT = 4181;
+import { PORT } from './addresses';
 
 export default defineConfig({
   testDir: '.',
@@ -30,7 +29,7 @@ export default defineConfig({
     },
   },
   webServer: {
-    command: `npx vite preview --host 127.0.0.1 --port ${PORT} --strictPort`,
+    command: 'npx tsx e2e/serve.ts',
     cwd: '..',
     url: `http://127.0.0.1:${PORT}/`,
     reuseExistingServer: false,

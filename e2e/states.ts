@@ -1,7 +1,6 @@
-import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { dirname } from 'node:path';
-import { deserialize, serialize } from 'node:v8';
+import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { type Page, test } from '@playwright/test';
+import { fileOfState, STATES, STATES_FOLDER } from './addresses';
 
 /** What the browser keeps when a test begins; made once a run of all tests, by driving the built app. */
 export interface State {
@@ -10,40 +9,36 @@ export interface State {
   readonly make: (page: Page) => Promise<void>;
 }
 
+/** A value of a database; a file is told by its name in the form that carries it. */
+type StoredValue = { readonly file: string; readonly isNamed: boolean } | { readonly value: unknown };
+
 interface StoredDatabase {
   readonly name: string;
   readonly version: number;
   readonly stores: readonly {
     readonly name: string;
-    readonly entries: readonly (readonly [string, unknown])[];
+    readonly entries: readonly (readonly [string, StoredValue])[];
   }[];
 }
 
-/** Its empty icon keeps the browser from asking for one. */
-const BLANK = '<!doctype html><link rel="icon" href="data:,">';
-
 /** An empty page of the app's address, from which its databases are read and written with no app at work. */
-async function openBlank(page: Page): Promise<void> {
-  const address = /\/blank$/;
-  await page.route(address, (route) => route.fulfill({ contentType: 'text/html', body: BLANK }));
-  await page.goto('./blank');
-  // A page whose requests are looked at keeps nothing in its cache.
-  await page.unroute(address);
-}
+const openBlank = (page: Page) => page.goto(`./${STATES}`);
 
-/** Every database of the address; files, which do not come over from a page, as base 64. */
-const readDatabases = (page: Page): Promise<StoredDatabase[]> =>
-  page.evaluate(async () => {
+/** Sends every database of the page's address, as a form with its files, to be kept under a name. */
+const readDatabases = (page: Page, name: string): Promise<void> =>
+  page.evaluate(async (to) => {
     const asked = <Value>(request: IDBRequest<Value>) =>
       new Promise<Value>((resolve, reject) => {
         request.onsuccess = () => resolve(request.result);
         request.onerror = () => reject(request.error);
       });
-    const packed = async (value: unknown) => {
-      if (!(value instanceof Blob)) return value;
-      const bytes = new Uint8Array(await value.arrayBuffer());
-      const letters = Array.from(bytes, (byte) => String.fromCharCode(byte)).join('');
-      return { blob: btoa(letters), type: value.type, file: value instanceof File ? value.name : null };
+    const form = new FormData();
+    let files = 0;
+    const stored = (value: unknown): StoredValue => {
+      if (!(value instanceof Blob)) return { value };
+      files += 1;
+      form.append(`${files}`, value);
+      return { file: `${files}`, isNamed: value instanceof File };
     };
     const found: StoredDatabase[] = [];
     for (const { name, version } of await indexedDB.databases()) {
@@ -53,25 +48,25 @@ const readDatabases = (page: Page): Promise<StoredDatabase[]> =>
       for (const storeName of database.objectStoreNames) {
         const store = database.transaction(storeName).objectStore(storeName);
         const [keys, values] = await Promise.all([asked(store.getAllKeys()), asked(store.getAll())]);
-        const entries: [string, unknown][] = [];
-        for (const [at, key] of keys.entries()) entries.push([String(key), await packed(values[at])]);
+        const entries = keys.map((key, at) => [String(key), stored(values[at])] as const);
         stores.push({ name: storeName, entries });
       }
       database.close();
       found.push({ name, version, stores });
     }
-    return found;
-  });
+    form.append('databases', JSON.stringify(found));
+    await fetch(encodeURIComponent(to), { method: 'POST', body: form });
+  }, name);
 
-const writeDatabases = (page: Page, databases: readonly StoredDatabase[]): Promise<void> =>
-  page.evaluate(async (all) => {
-    const isPacked = (value: unknown): value is { blob: string; type: string; file: string | null } =>
-      typeof value === 'object' && value !== null && 'blob' in value;
-    const unpacked = (value: unknown) => {
-      if (!isPacked(value)) return value;
-      const { blob, type, file } = value;
-      const bytes = Uint8Array.from(atob(blob), (letter) => letter.charCodeAt(0));
-      return file === null ? new Blob([bytes], { type }) : new File([bytes], file, { type });
+/** Puts the databases kept under a name into the page's storage, which is empty. */
+const writeDatabases = (page: Page, name: string): Promise<void> =>
+  page.evaluate(async (from) => {
+    const form = await (await fetch(encodeURIComponent(from))).formData();
+    const all: readonly StoredDatabase[] = JSON.parse(String(form.get('databases')));
+    const restored = (stored: StoredValue) => {
+      if ('value' in stored) return stored.value;
+      const file = form.get(stored.file);
+      return stored.isNamed || !(file instanceof File) ? file : new Blob([file], { type: file.type });
     };
     for (const { name, version, stores } of all) {
       await new Promise<void>((resolve, reject) => {
@@ -88,7 +83,7 @@ const writeDatabases = (page: Page, databases: readonly StoredDatabase[]): Promi
           );
           for (const { name: storeName, entries } of stores) {
             const store = transaction.objectStore(storeName);
-            for (const [key, value] of entries) store.put(unpacked(value), key);
+            for (const [key, stored] of entries) store.put(restored(stored), key);
           }
           transaction.onabort = () => reject(transaction.error);
           transaction.oncomplete = () => {
@@ -98,10 +93,10 @@ const writeDatabases = (page: Page, databases: readonly StoredDatabase[]): Promi
         };
       });
     }
-  }, databases);
+  }, name);
 
 /** Drives the app to a state in a browser context of its own, on a desktop in English whatever device a test is about. */
-async function made(page: Page, { make }: State): Promise<StoredDatabase[]> {
+async function make(page: Page, state: State, name: string): Promise<void> {
   const desktop = {
     viewport: { width: 1440, height: 900 },
     isMobile: false,
@@ -113,9 +108,9 @@ async function made(page: Page, { make }: State): Promise<StoredDatabase[]> {
   if (!context) throw new Error('no browser to make a state in');
   try {
     const own = await context.newPage();
-    await make(own);
+    await state.make(own);
     await openBlank(own);
-    return await readDatabases(own);
+    await readDatabases(own, name);
   } finally {
     await context.close();
   }
@@ -134,30 +129,29 @@ function claimed(claim: string): boolean {
 /** How long a state may take to be made, which the test that needs it first is given beside its own time, in milliseconds. */
 const MAKING = 60_000;
 
-/** The databases of a state: made by whichever worker needs them first, in a folder that is emptied before each run. */
-async function databasesOf(page: Page, state: State): Promise<StoredDatabase[]> {
-  const { outputDir } = test.info().project;
-  const file = `${outputDir}/states/${state.name}`;
+/** Waits until a state is there: it is made by whichever worker needs it first. */
+async function ready(page: Page, state: State): Promise<void> {
+  const file = fileOfState(state.name);
   const claim = `${file}.claim`;
-  mkdirSync(dirname(file), { recursive: true });
+  const part = `${state.name}.part`;
+  mkdirSync(STATES_FOLDER, { recursive: true });
   if (!existsSync(file)) test.setTimeout(test.info().timeout + MAKING);
   while (!existsSync(file)) {
     if (claimed(claim)) {
       try {
-        writeFileSync(`${file}.part`, serialize(await made(page, state)));
-        renameSync(`${file}.part`, file);
+        await make(page, state, part);
+        renameSync(fileOfState(part), file);
       } finally {
         rmSync(claim);
       }
     } else await page.waitForTimeout(100);
   }
-  return deserialize(readFileSync(file));
 }
 
 /** Puts a state into the page's empty storage, as if all that led to it had been done here, and opens the app. */
 export async function beginFrom(page: Page, state: State): Promise<void> {
-  const databases = await databasesOf(page, state);
+  await ready(page, state);
   await openBlank(page);
-  await writeDatabases(page, databases);
+  await writeDatabases(page, state.name);
   await page.goto('./');
 }
