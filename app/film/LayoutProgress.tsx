@@ -20,7 +20,8 @@ export function LayoutProgress() {
   const working = planning.kind === 'working';
   const proven = provenFor === copies;
   if (!working && (!run || run.copies.length === 0)) return null;
-  const above = run && shortest !== null && shortest > 0 ? runFigures(run).length / shortest - 1 : null;
+  const least = shortest?.length ?? 0;
+  const above = run && least > 0 ? runFigures(run).length / least - 1 : null;
   const said =
     run?.film.kind === 'sheets'
       ? { proven: words.provenSheets, atMost: words.atMostSheets }

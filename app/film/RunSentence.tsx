@@ -4,7 +4,6 @@ import {
   type LaidRun,
   orderStretch,
   runFigures,
-  sheetAt,
   straightCuts,
   wasteOver,
 } from '../../src/layout';
@@ -106,13 +105,15 @@ function Details({ run }: { run: LaidRun }) {
     return <p className="quiet small">{left}</p>;
   }
   const least =
-    film.kind === 'roll' ? filmLength(shortest, ways) : words.sheets(sheetAt(film, shortest), ways);
+    shortest.film.kind === 'roll'
+      ? filmLength(shortest.film.length, ways)
+      : words.sheets(shortest.film.sheets, ways);
   return (
     <p className="quiet small" title={words.gapsAreWaste}>
       {(film.kind === 'roll' ? words.details : words.detailsOfSheets)(
         left,
         least,
-        percent(Math.max(0, wasteOver(run, shortest)), ways),
+        percent(Math.max(0, wasteOver(run, shortest.length)), ways),
       )}
     </p>
   );

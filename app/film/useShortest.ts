@@ -1,28 +1,38 @@
-import { type LaidRun, problemOnFilm, takenOffRoll } from '../../src/layout';
-import { leastFilm } from '../../src/packing';
-import { type Micrometres, um } from '../../src/units';
+import { type LaidRun, problemOnFilm, sheetStart, takenOffRoll } from '../../src/layout';
+import { type LeastFilm, leastFilm } from '../../src/packing';
+import type { Micrometres } from '../../src/units';
 import { useLaidRun } from '../store/selectors';
 
-let last: { key: string; shortest: Micrometres } | null = null;
+/** What no layout of what lies on a film goes below. */
+interface Shortest {
+  /** As it is taken off the film. */
+  readonly film: LeastFilm;
+  /** The same as a length; of sheets, of all of them. */
+  readonly length: Micrometres;
+}
+
+function shortestOn(film: LaidRun['film'], least: LeastFilm): Shortest {
+  if (least.kind === 'roll') {
+    const length = takenOffRoll({ film, lengthUsed: least.length });
+    return { film: { kind: 'roll', length }, length };
+  }
+  return { film: least, length: sheetStart(film, least.sheets) };
+}
+
+let last: { key: string; shortest: Shortest } | null = null;
 
 /** The proven shortest length for what lies on the film; it depends on what lies there, not on where. */
-function shortestOf(run: LaidRun): Micrometres | null {
+function shortestOf(run: LaidRun): Shortest | null {
   const problem = problemOnFilm(run);
   if (problem.pieces.length === 0) return null;
   const key = JSON.stringify(problem);
-  if (last?.key !== key) {
-    const least = leastFilm(problem);
-    const { film } = run;
-    const shortest =
-      film.kind === 'sheets' ? um(least * film.length) : takenOffRoll({ film, lengthUsed: least });
-    last = { key, shortest };
-  }
+  if (last?.key !== key) last = { key, shortest: shortestOn(run.film, leastFilm(problem)) };
   return last.shortest;
 }
 
-let lastRun: { run: LaidRun; shortest: Micrometres | null } | null = null;
+let lastRun: { run: LaidRun; shortest: Shortest | null } | null = null;
 
-export function useShortest(): Micrometres | null {
+export function useShortest(): Shortest | null {
   const run = useLaidRun();
   if (!run) return null;
   if (lastRun?.run !== run) lastRun = { run, shortest: shortestOf(run) };

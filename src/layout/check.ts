@@ -1,17 +1,17 @@
 import type { Film, Progress } from '../model';
-import { checkPlacement, type PlacementProblem } from '../packing';
+import { checkPlace, type PlaceProblem } from '../packing';
 import { type Micrometres, um } from '../units';
 import { groundOf, sheetAt, sheetStart, sheetsPrinted } from './film-shape';
 import type { LaidCopy, LaidRun } from './laid';
 
 /** Why a copy may not lie where it is held. */
 export type Refusal =
-  | { readonly code: Exclude<PlacementProblem['code'], 'too-close'> | 'may-not-turn' }
+  | { readonly code: Exclude<PlaceProblem['code'], 'too-close'> | 'may-not-turn' }
   | { readonly code: 'too-close'; readonly other: LaidCopy; readonly gap: Micrometres }
   | { readonly code: 'no-knife-line'; readonly spanMax: Micrometres };
 
 /** Why one copy may not lie on a film among others; none, if it may. */
-export function* placementRefusals(
+export function* placeRefusals(
   film: Film,
   progress: Progress,
   copy: LaidCopy,
@@ -27,7 +27,7 @@ export function* placementRefusals(
   const start = sheetStart(film, sheet);
   const local = <Lying extends LaidCopy>(lying: Lying) =>
     start === 0 ? lying : { ...lying, y: um(lying.y - start) };
-  for (const problem of checkPlacement(groundOf(film, progress), local(copy), beside.map(local))) {
+  for (const problem of checkPlace(groundOf(film, progress), local(copy), beside.map(local))) {
     if (problem.code !== 'too-close') yield { code: problem.code };
     else {
       const other = beside[problem.other];
@@ -43,7 +43,7 @@ export function* placementRefusals(
 export function refusals(run: LaidRun, copies: readonly LaidCopy[]): Refusal[] {
   const { film } = run;
   const found = copies.flatMap((copy) => [
-    ...placementRefusals(
+    ...placeRefusals(
       film,
       run,
       copy,

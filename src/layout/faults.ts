@@ -1,4 +1,4 @@
-import { type Fault, type Lying, layoutFaults, type PlacementProblem } from '../packing';
+import { type Fault, type Lying, layoutFaults, type PlaceProblem } from '../packing';
 import { um } from '../units';
 import { shapeOf, sheetAt, sheetStart } from './film-shape';
 import { type LaidCopy, type LaidRun, measureRun } from './laid';
@@ -8,7 +8,7 @@ export type RunFault =
   /** What may not be: no layout that breaks it is shown. */
   | {
       readonly breaks: 'rule';
-      readonly code: PlacementProblem['code'] | 'may-not-turn' | 'cut-by-knife' | 'no-knife-line';
+      readonly code: PlaceProblem['code'] | 'may-not-turn' | 'cut-by-knife' | 'no-knife-line';
       /** All of them; none where no line parts the run. */
       readonly copies: readonly LaidCopy[];
     }

@@ -12,7 +12,7 @@ import {
 } from '../model';
 import {
   type Piece,
-  type Placement,
+  type Placed,
   type Plan,
   type Problem,
   tooLargeFor as pieceTooLarge,
@@ -71,11 +71,7 @@ function laying(
 }
 
 /** A place in the engine's terms: the sheet, and where on it. */
-const placementOf = (
-  piece: number,
-  { x, y, turned }: Pick<Place, 'x' | 'y' | 'turned'>,
-  film: Film,
-): Placement => {
+const placedOf = (piece: number, { x, y, turned }: Pick<Place, 'x' | 'y' | 'turned'>, film: Film): Placed => {
   const sheet = sheetAt(film, y);
   return { piece, sheet, x, y: um(y - sheetStart(film, sheet)), turned };
 };
@@ -98,13 +94,13 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
   const byTransfer = copiesByTransfer(book);
   const asked: Problem['pieces'][number][] = [];
   const pieces: RunPiece[] = [];
-  const pinned: Placement[] = [];
+  const pinned: Placed[] = [];
   const progress = progressOf(run);
   for (const copy of layRun(book, run)?.copies ?? []) {
     if (!copy.fixed) continue;
     // As it was printed, whatever its transfer has become since.
     const [width, length] = copy.turned ? [copy.length, copy.width] : [copy.width, copy.length];
-    pinned.push(placementOf(pieces.length, copy, film));
+    pinned.push(placedOf(pieces.length, copy, film));
     asked.push({ id: copy.transfer.id, width, length, count: 0, turn: 'quarter', rank: 0 });
     pieces.push({ transfer: copy.transfer.id, copies: [], giveWay: [], fixed: true });
   }
@@ -115,7 +111,7 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
       const { place } = copy;
       if (copy.run === run.id && place) {
         if (place.y < progress.printedTo) continue;
-        if (stays(place, keep)) pinned.push(placementOf(pieces.length, place, film));
+        if (stays(place, keep)) pinned.push(placedOf(pieces.length, place, film));
         else (copy.role === 'filler' ? giveWay : toLay).push(copy);
       } else if (!place && copy.role !== 'filler' && mayTake(book, run, copy)) toLay.push(copy);
     }
@@ -211,9 +207,9 @@ export function placesOf(
 ): [Id<'copy'>, Place | null][] {
   const free = pieces.map(({ copies }) => [...copies]);
   const places: [Id<'copy'>, Place | null][] = [];
-  const laid = plan.placements
+  const laid = plan.placed
     .slice(problem.pinned.length)
-    .map((placement) => ({ ...placement, y: um(placement.y + sheetStart(film, placement.sheet)) }))
+    .map((copy) => ({ ...copy, y: um(copy.y + sheetStart(film, copy.sheet)) }))
     .sort((a, b) => a.y - b.y || a.x - b.x);
   for (const { piece, x, y, turned } of laid) {
     const copy = free[piece]?.shift();

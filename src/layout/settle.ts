@@ -1,5 +1,5 @@
 import type { Id } from '../model';
-import { placementRefusals } from './check';
+import { placeRefusals } from './check';
 import { holds, isCuttable } from './faults';
 import type { LaidCopy, LaidRun } from './laid';
 
@@ -32,7 +32,7 @@ export function unfitCopies(run: LaidRun): Id<'copy'>[] {
   const kept: LaidCopy[] = [];
   const unfit: Id<'copy'>[] = [];
   for (const copy of claims) {
-    const [refusal] = copy.fixed ? [] : [...placementRefusals(run.film, run, copy, kept)];
+    const [refusal] = copy.fixed ? [] : [...placeRefusals(run.film, run, copy, kept)];
     if (refusal) unfit.push(copy.id);
     else kept.push(copy);
   }

@@ -1,7 +1,7 @@
 import { um } from '../units';
 import { knifeLines } from './knife-lines';
 import type { Layout } from './layout';
-import type { Placement, Plan, Problem, Unplaced } from './problem';
+import type { Placed, Plan, Problem, Unplaced } from './problem';
 import type { Rect } from './rules';
 import { isEmpty, type Strip, tooLarge } from './strip';
 
@@ -17,7 +17,7 @@ function binOrder({ tops }: Layout, strip: Strip): number[] {
 }
 
 /** Where a kept layout puts its copies on the film. */
-export function placementsOf(layout: Layout, strip: Strip, { margins }: Problem): Placement[] {
+export function placedOf(layout: Layout, strip: Strip, { margins }: Problem): Placed[] {
   const order = binOrder(layout, strip);
   const sheets = strip.bins.kind === 'sheets';
   const start = new Float64Array(order.length);
@@ -42,7 +42,7 @@ export function placementsOf(layout: Layout, strip: Strip, { margins }: Problem)
   });
 }
 
-function rectOf({ pieces }: Problem, { piece, x, y, turned }: Placement): Rect | null {
+function rectOf({ pieces }: Problem, { piece, x, y, turned }: Placed): Rect | null {
   const own = pieces[piece];
   if (!own) return null;
   return turned
@@ -50,26 +50,26 @@ function rectOf({ pieces }: Problem, { piece, x, y, turned }: Placement): Rect |
     : { x, y, width: own.width, length: own.length };
 }
 
-/** A plan of the pinned copies and the placements given; whatever is missing is accounted for. */
-export function assemble(problem: Problem, strip: Strip, placed: readonly Placement[]): Plan {
+/** A plan of the pinned copies and of those laid around them; whatever is missing is accounted for. */
+export function assemble(problem: Problem, strip: Strip, laid: readonly Placed[]): Plan {
   const { film, margins, gap, pinned } = problem;
-  const placements = [...pinned, ...placed];
+  const placed = [...pinned, ...laid];
   const missing = Int32Array.from(strip.count);
-  for (const { piece } of placed) missing[piece] = (missing[piece] ?? 0) - 1;
+  for (const { piece } of laid) missing[piece] = (missing[piece] ?? 0) - 1;
   const unplaced: Unplaced[] = [];
   for (const [piece, count] of missing.entries()) {
     if (count > 0) unplaced.push({ piece, count, reason: tooLarge(strip, piece) ?? 'no-room' });
   }
   if (film.kind === 'sheet') {
-    const sheetsUsed = placements.reduce((most, { sheet }) => Math.max(most, sheet + 1), 0);
-    return { placements, unplaced, lengthUsed: um(0), sheetsUsed, spans: [] };
+    const sheetsUsed = placed.reduce((most, { sheet }) => Math.max(most, sheet + 1), 0);
+    return { placed, unplaced, lengthUsed: um(0), sheetsUsed, spans: [] };
   }
-  const rects = placements.flatMap((placement) => rectOf(problem, placement) ?? []);
+  const rects = placed.flatMap((copy) => rectOf(problem, copy) ?? []);
   const end = rects.reduce((furthest, { y, length }) => Math.max(furthest, y + length), 0);
   const lengthUsed = um(rects.length > 0 ? end + margins.tail : 0);
   const spans =
     film.spanMax === null
       ? []
       : (knifeLines(rects, { gap, spanMax: film.spanMax, cutBlank: film.cutBlank, lengthUsed }) ?? []);
-  return { placements, unplaced, lengthUsed, sheetsUsed: 0, spans };
+  return { placed, unplaced, lengthUsed, sheetsUsed: 0, spans };
 }

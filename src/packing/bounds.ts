@@ -2,6 +2,11 @@ import { type Micrometres, um } from '../units';
 import type { Problem } from './problem';
 import { type Strip, stripOf } from './strip';
 
+/** Film that no layout can go below: of a roll a length, lead and tail included, or so many whole sheets. */
+export type LeastFilm =
+  | { readonly kind: 'roll'; readonly length: Micrometres }
+  | { readonly kind: 'sheets'; readonly sheets: number };
+
 /** Maps a share of the width, 0 to 1, so that shares adding up to at most 1 still do: a dual feasible function. */
 type Dual = (share: number) => number;
 
@@ -168,11 +173,11 @@ export function leastOnLastSheet(strip: Strip, sheets: number): number {
  * width (S. Martello, M. Monaci and D. Vigo, An exact approach to the strip-packing problem, INFORMS Journal
  * on Computing 15(3), 310-319, 2003, use such bounds for strips), with each copy counted in the cheaper of the
  * turns it is allowed. Copies too large for the film are left out. Sound with gaps, spans and pinned copies.
- * @returns for a roll the length in micrometres, lead and tail included (0 without copies); for sheets how many
+ * @returns none without copies
  */
-export function leastFilm(problem: Problem): Micrometres {
+export function leastFilm(problem: Problem): LeastFilm {
   const strip = stripOf(problem);
-  if (itemsOf(strip).length === 0) return um(0);
-  if (strip.bins.kind === 'sheets') return um(leastSheets(strip));
-  return um(strip.before + leastTogether(strip) + strip.after);
+  const isBare = itemsOf(strip).length === 0;
+  if (strip.bins.kind === 'sheets') return { kind: 'sheets', sheets: isBare ? 0 : leastSheets(strip) };
+  return { kind: 'roll', length: um(isBare ? 0 : strip.before + leastTogether(strip) + strip.after) };
 }

@@ -30,15 +30,15 @@ export interface Floor {
   readonly y: number;
 }
 
-/** How a place is chosen for the lowest stretch of the skyline. */
+/** How a place is chosen for the lowest segment of the skyline. */
 export interface Rule {
   /** Strip a copy may leave unusable beside itself and still count as fitting, as a share of the width. */
   readonly waste: number;
-  /** A copy that fills the stretch, within this share of the width, is taken before all others. */
+  /** A copy that fills the segment, within this share of the width, is taken before all others. */
   readonly exact: number;
   /** A copy whose far end is level with a neighbour's is preferred. */
   readonly level: boolean;
-  /** Copies lie at the left end of a stretch, or else at the end with the taller neighbour. */
+  /** Copies lie at the left end of a segment, or else at the end with the taller neighbour. */
   readonly left: boolean;
 }
 

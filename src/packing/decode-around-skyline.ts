@@ -1,13 +1,13 @@
-import { AroundDecoder, type Room } from './decode-around';
+import { AroundDecoder, type Section } from './decode-around';
 import type { Pin, Strip } from './strip';
 
-/** A stretch of the skyline: film from `x` to the next stretch is taken up to `y`. */
-interface Stretch {
+/** A segment of the skyline: film from `x` to the next segment is taken up to `y`. */
+interface Segment {
   x: number;
   y: number;
 }
 
-/** What keeps a stretch below it from growing: a pinned copy or film that may not be used. */
+/** What keeps a segment below it from growing: a pinned copy or film that may not be used. */
 type Ceiling = Pick<Pin, 'x' | 'y' | 'across' | 'along'>;
 
 interface Spot {
@@ -20,17 +20,17 @@ interface Spot {
 
 /**
  * Builds layouts around copies that stay where they are, by the skyline rules of the `SkylineDecoder`: a pin is a ceiling over
- * the stretches below it, and once a stretch has reached its far end, it is ground. Film below a pin that nothing fits into is
+ * the segments below it, and once a segment has reached its far end, it is ground. Film below a pin that nothing fits into is
  * passed over.
  */
 export class AroundSkylineDecoder extends AroundDecoder {
-  private stretches: Stretch[] = [];
+  private segments: Segment[] = [];
   /** No-print stretches, across the whole film. */
   private readonly ceilings: readonly Ceiling[];
 
   constructor(strip: Strip) {
     super(strip);
-    this.ceilings = strip.blocks.map(({ from, to }) => ({
+    this.ceilings = strip.noPrint.map(({ from, to }) => ({
       x: 0,
       y: from,
       across: strip.width,
@@ -38,26 +38,26 @@ export class AroundSkylineDecoder extends AroundDecoder {
     }));
   }
 
-  protected fill(room: Room): number {
-    const { left, pins, from } = room;
+  protected fill(section: Section): number {
+    const { left, pins, from } = section;
     const { strip } = this;
-    this.stretches = [{ x: 0, y: from }];
+    this.segments = [{ x: 0, y: from }];
     let top = pins.reduce((far, pin) => Math.max(far, pin.y + pin.along), from);
     for (;;) {
       const at = this.lowest();
-      const { x, y } = this.stretches[at] as Stretch;
-      if (y >= room.to) return top;
-      const end = this.stretches[at + 1]?.x ?? strip.width;
+      const { x, y } = this.segments[at] as Segment;
+      if (y >= section.to) return top;
+      const end = this.segments[at + 1]?.x ?? strip.width;
       const over = [
         ...pins.filter((pin) => pin.x < end && pin.x + pin.across > x && pin.y + pin.along > y),
-        ...this.ceilings.filter((block) => block.y + block.along > y),
+        ...this.ceilings.filter((ceiling) => ceiling.y + ceiling.along > y),
       ];
-      const spot = this.choose(room, over, x, end, y);
+      const spot = this.choose(section, over, x, end, y);
       if (!spot) {
         if (!this.raise(at, over)) return top;
         continue;
       }
-      this.place(room, spot.run, spot.turned, spot.x, y);
+      this.place(section, spot.run, spot.turned, spot.x, y);
       this.cover(at, spot.x, spot.x + spot.w, y + spot.h, end);
       top = Math.max(top, y + spot.h);
       if (left.every((count) => count === 0)) return top;
@@ -66,15 +66,15 @@ export class AroundSkylineDecoder extends AroundDecoder {
 
   private lowest(): number {
     let at = 0;
-    this.stretches.forEach(({ y }, index) => {
-      if (y < (this.stretches[at] as Stretch).y) at = index;
+    this.segments.forEach(({ y }, index) => {
+      if (y < (this.segments[at] as Segment).y) at = index;
     });
     return at;
   }
 
-  /** The copy that leaves least of the stretch beside it unusable, the first in the sequence among equals. */
+  /** The copy that leaves least of the segment beside it unusable, the first in the sequence among equals. */
   private choose(
-    { sequence, left, rule, to }: Room,
+    { sequence, left, rule, to }: Section,
     over: readonly Ceiling[],
     x: number,
     end: number,
@@ -111,38 +111,36 @@ export class AroundSkylineDecoder extends AroundDecoder {
     return best;
   }
 
-  /** Takes part of a stretch up to `far`, and joins it to neighbours as high. */
+  /** Takes part of a segment up to `far`, and joins it to neighbours as high. */
   private cover(at: number, from: number, to: number, far: number, end: number): void {
-    const { x, y } = this.stretches[at] as Stretch;
-    const parts: Stretch[] = [];
+    const { x, y } = this.segments[at] as Segment;
+    const parts: Segment[] = [];
     if (from > x) parts.push({ x, y });
     parts.push({ x: from, y: far });
     if (to < end) parts.push({ x: to, y });
-    this.stretches.splice(at, 1, ...parts);
+    this.segments.splice(at, 1, ...parts);
     this.join();
   }
 
-  /** Gives a stretch up to its lower neighbour or the nearest far end of a pin over it. False, if it has neither. */
+  /** Gives a segment up to its lower neighbour or the nearest far end of a pin over it. False, if it has neither. */
   private raise(at: number, over: readonly Ceiling[]): boolean {
-    const stretch = this.stretches[at] as Stretch;
+    const segment = this.segments[at] as Segment;
     const levels = [
-      this.stretches[at - 1]?.y,
-      this.stretches[at + 1]?.y,
+      this.segments[at - 1]?.y,
+      this.segments[at + 1]?.y,
       ...over.map((pin) => pin.y + pin.along),
     ];
     const next = levels.reduce<number>(
-      (least, level) => (level !== undefined && level > stretch.y ? Math.min(least, level) : least),
+      (least, level) => (level !== undefined && level > segment.y ? Math.min(least, level) : least),
       Number.POSITIVE_INFINITY,
     );
     if (next === Number.POSITIVE_INFINITY) return false;
-    stretch.y = next;
+    segment.y = next;
     this.join();
     return true;
   }
 
   private join(): void {
-    this.stretches = this.stretches.filter(
-      ({ y }, index) => index === 0 || this.stretches[index - 1]?.y !== y,
-    );
+    this.segments = this.segments.filter(({ y }, index) => index === 0 || this.segments[index - 1]?.y !== y);
   }
 }

@@ -1,6 +1,6 @@
 import type { Decoder } from './build';
 import { STAGES } from './cut-tree';
-import { AroundDecoder, type Room } from './decode-around';
+import { AroundDecoder, type Section } from './decode-around';
 import { type FreePart, freeParts, type Part } from './free-parts';
 import type { Pin, Strip } from './strip';
 
@@ -21,15 +21,15 @@ export class AroundStraightDecoder extends AroundDecoder {
     this.most = strip.cutting === 'staged' ? STAGES : Number.POSITIVE_INFINITY;
   }
 
-  protected fill(room: Room): number {
-    const { from, to, pins, bin, left } = room;
+  protected fill(section: Section): number {
+    const { from, to, pins, bin, left } = section;
     let top = pins.reduce((far, pin) => Math.max(far, pin.y + pin.along), from);
     for (const part of this.partsOf(bin)) {
       const y = Math.max(from, part.y);
       const along = Math.min(to, part.y + part.along) - y;
       if (along <= 0) continue;
       const reached =
-        part.stage <= 1 ? this.fillRows(room, y, along) : this.fillColumns(room, { ...part, y, along });
+        part.stage <= 1 ? this.fillRows(section, y, along) : this.fillColumns(section, { ...part, y, along });
       top = Math.max(top, reached);
       if (left.every((count) => count === 0)) break;
     }
@@ -48,7 +48,7 @@ export class AroundStraightDecoder extends AroundDecoder {
   private partsAround(bin: number, laid: readonly Part[]): FreePart[] {
     const { strip, most } = this;
     const whole: Part = { x: 0, y: 0, across: strip.width, along: Number.POSITIVE_INFINITY };
-    const blocked = strip.blocks.map(({ from, to }) => ({ ...whole, y: from, along: to - from }));
+    const blocked = strip.noPrint.map(({ from, to }) => ({ ...whole, y: from, along: to - from }));
     const isHere = (pin: Pin) => strip.bins.kind !== 'sheets' || pin.sheet === bin;
     return freeParts([...strip.pins.filter(isHere), ...laid, ...blocked], whole, most);
   }
@@ -68,8 +68,8 @@ export class AroundStraightDecoder extends AroundDecoder {
   }
 
   /** Fills film as wide as the strip. */
-  private fillRows(room: Room, y: number, along: number): number {
-    const { sequence, left, rule } = room;
+  private fillRows(section: Section, y: number, along: number): number {
+    const { sequence, left, rule } = section;
     const limits = { first: along, other: along, total: along, most: 1 };
     const part = this.inner.decode({ ...sequence, count: left }, rule, limits);
     const runs = new Map<number, number[]>();
@@ -81,7 +81,7 @@ export class AroundStraightDecoder extends AroundDecoder {
       const run = own.find((each) => (left[each] as number) > 0);
       if (run === undefined) continue;
       this.place(
-        room,
+        section,
         run,
         part.turned[copy] as number,
         part.x[copy] as number,
@@ -92,11 +92,11 @@ export class AroundStraightDecoder extends AroundDecoder {
   }
 
   /** Fills a part with columns of copies behind one another; where no more cuts are left, with one. */
-  private fillColumns(room: Room, { x, y, across, along, stage }: FreePart): number {
+  private fillColumns(section: Section, { x, y, across, along, stage }: FreePart): number {
     let top = y;
     let at = x;
     do {
-      const wide = this.fillColumn(room, { x: at, y, across: x + across - at, along });
+      const wide = this.fillColumn(section, { x: at, y, across: x + across - at, along });
       if (wide === null) break;
       top = Math.max(top, wide.top);
       at += wide.across;
@@ -105,20 +105,20 @@ export class AroundStraightDecoder extends AroundDecoder {
   }
 
   /** Copies behind one another, each no wider than the first. */
-  private fillColumn(room: Room, part: Part): { across: number; top: number } | null {
+  private fillColumn(section: Section, part: Part): { across: number; top: number } | null {
     let { across } = part;
     let y = part.y;
     for (let first = true; ; first = false) {
-      const spot = this.choose(room, across, part.y + part.along - y);
+      const spot = this.choose(section, across, part.y + part.along - y);
       if (!spot) return first ? null : { across, top: y };
-      this.place(room, spot.run, spot.turned, part.x, y);
+      this.place(section, spot.run, spot.turned, part.x, y);
       if (first) across = spot.w;
       y += spot.h;
     }
   }
 
   /** The first copy in the sequence that fits, the way its run would rather lie first. */
-  private choose({ sequence, left }: Room, most: number, long: number) {
+  private choose({ sequence, left }: Section, most: number, long: number) {
     const { across, along, turns } = this.strip;
     for (const [run, count] of left.entries()) {
       if (count === 0) continue;

@@ -3,7 +3,7 @@ import { byOrder, type Sequence } from './sequence';
 import type { Pin, Strip } from './strip';
 
 /** Film between two lines that is to be filled. */
-export interface Room {
+export interface Section {
   readonly sequence: Sequence;
   /** Copies of each run of the sequence that have no place yet. */
   readonly left: number[];
@@ -18,7 +18,7 @@ export interface Room {
 /**
  * Builds layouts around copies that stay where they are and film that may not be used. On a roll, `y` counts from the strip's
  * beginning and all copies are in bin 0; where the roll is cut into spans, copies keep clear of lines that would cut no pin
- * either. How a room is filled is left to its kind.
+ * either. How a section is filled is left to its kind.
  */
 export abstract class AroundDecoder implements Decoder {
   protected readonly build: Build;
@@ -100,9 +100,9 @@ export abstract class AroundDecoder implements Decoder {
    */
   private fillRoll(sequence: Sequence, left: number[], rule: Rule, limits: Limits, floor: Floor): Floor {
     const { build } = this;
-    const { pins, blocks, bins } = this.strip;
+    const { pins, noPrint, bins } = this.strip;
     const pinned = pins.reduce((far, pin) => Math.max(far, pin.y + pin.along), 0);
-    const hindered = blocks.reduce((far, { to }) => Math.max(far, to), pinned);
+    const hindered = noPrint.reduce((far, { to }) => Math.max(far, to), pinned);
     const since = build.length;
     let from = floor.y;
     // What an order before it has left of a span may be too short for anything.
@@ -161,13 +161,13 @@ export abstract class AroundDecoder implements Decoder {
   }
 
   /**
-   * Places what fits into a room.
-   * @returns how far copies and pins reach; where the room begins if there are none
+   * Places what fits into a section.
+   * @returns how far copies and pins reach; where the section begins if there are none
    */
-  protected abstract fill(room: Room): number;
+  protected abstract fill(section: Section): number;
 
   /** Places a copy of a run of the sequence. */
-  protected place({ sequence, left, bin }: Room, run: number, turned: number, x: number, y: number): void {
+  protected place({ sequence, left, bin }: Section, run: number, turned: number, x: number, y: number): void {
     const { build } = this;
     const index = build.length;
     build.piece[index] = sequence.piece[run] as number;

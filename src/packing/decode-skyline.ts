@@ -1,13 +1,13 @@
 import { type Build, type Decoder, emptyBuild, type Limits, type Rule } from './build';
 import { countUpTo, NONE, type Orientations, orientationsOf } from './orientations';
 import type { Sequence } from './sequence';
-import { Skyline, type Stretch } from './skyline';
+import { type Segment, Skyline } from './skyline';
 import type { Strip } from './strip';
 import { Waiting } from './waiting';
 
 /**
- * Builds layouts from sequences: always on the lowest stretch of the skyline, the leftmost of them, with
- * the copy that scores best there, the first in the sequence among equals; where none fits, the stretch
+ * Builds layouts from sequences: always on the lowest segment of the skyline, the leftmost of them, with
+ * the copy that scores best there, the first in the sequence among equals; where none fits, the segment
  * is raised to its lower neighbour.
  *
  * After L. Wei, W.-C. Oon, W. Zhu and A. Lim, A skyline heuristic for the 2D rectangular packing and strip
@@ -67,29 +67,29 @@ export class SkylineDecoder implements Decoder {
     skyline.reset(this.strip.width);
     this.length = length;
     while (waiting.copies > 0) {
-      const stretch = skyline.lowest();
-      const entry = stretch.room < waiting.narrowest ? NONE : this.choose(stretch);
-      if (entry !== NONE) this.place(entry, stretch);
-      else if (!skyline.raise(stretch.at)) break;
+      const segment = skyline.lowest();
+      const entry = segment.room < waiting.narrowest ? NONE : this.choose(segment);
+      if (entry !== NONE) this.place(entry, segment);
+      else if (!skyline.raise(segment.at)) break;
     }
   }
 
   /**
-   * The orientation of the copy that does best on a stretch; `NONE` if none fits. Best is one that fills it, then one that leaves
+   * The orientation of the copy that does best on a segment; `NONE` if none fits. Best is one that fills it, then one that leaves
    * a strip of use, then one that ends level with a neighbour.
    */
-  private choose(stretch: Stretch): number {
+  private choose(segment: Segment): number {
     if (this.exact >= 0) {
-      const filling = this.filling(stretch);
+      const filling = this.filling(segment);
       if (filling !== NONE) return filling;
     }
     let level = NONE;
     if (this.rule.level) {
-      level = this.level(stretch);
-      if (level !== NONE && this.isThrifty(level, stretch.room)) return level;
+      level = this.level(segment);
+      if (level !== NONE && this.isThrifty(level, segment.room)) return level;
     }
-    const first = this.first(stretch);
-    return level === NONE || (first !== NONE && this.isThrifty(first, stretch.room)) ? first : level;
+    const first = this.first(segment);
+    return level === NONE || (first !== NONE && this.isThrifty(first, segment.room)) ? first : level;
   }
 
   /** Whether another copy fits beside one, or so little is left that the rule lets it go. */
@@ -98,8 +98,8 @@ export class SkylineDecoder implements Decoder {
     return width <= room - this.waiting.narrowest || width >= room - this.waste;
   }
 
-  /** Of copies that fill a stretch, found by their width, one that ends level with a neighbour if the rule prefers those. */
-  private filling({ room, y, leftWall, rightWall }: Stretch): number {
+  /** Of copies that fill a segment, found by their width, one that ends level with a neighbour if the rule prefers those. */
+  private filling({ room, y, leftWall, rightWall }: Segment): number {
     const most = this.length - y;
     const { firstOf, runs } = this.waiting;
     const { widths, pieces, lengths } = this.orientations;
@@ -127,7 +127,7 @@ export class SkylineDecoder implements Decoder {
   }
 
   /** Of copies that end level with a neighbour, found by their length, a thrifty one if there is. */
-  private level({ y, room, leftWall, rightWall }: Stretch): number {
+  private level({ y, room, leftWall, rightWall }: Segment): number {
     const most = this.length - y;
     const { firstOf, runs } = this.waiting;
     const { pieces, widths, sortedLengths, byLength } = this.orientations;
@@ -156,7 +156,7 @@ export class SkylineDecoder implements Decoder {
   }
 
   /** The first in the sequence that leaves a strip of use, or else the first that fits. */
-  private first({ y, room }: Stretch): number {
+  private first({ y, room }: Segment): number {
     const most = this.length - y;
     const { waiting } = this;
     const { widths, lengths, other } = this.orientations;
@@ -183,7 +183,7 @@ export class SkylineDecoder implements Decoder {
   }
 
   /** Places a copy, level with a neighbour if it can be, otherwise at the taller one. */
-  private place(entry: number, { at, x, y, room, leftWall, rightWall }: Stretch): void {
+  private place(entry: number, { at, x, y, room, leftWall, rightWall }: Segment): void {
     const { build, waiting, skyline } = this;
     const { pieces, turned, widths, lengths } = this.orientations;
     const piece = pieces[entry] as number;

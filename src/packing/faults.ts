@@ -1,6 +1,6 @@
 import { STAGES, unparted } from './cut-tree';
 import type { Problem, Span } from './problem';
-import { edgeProblems, type Ground, type PlacementProblem, type Rect, tooClose } from './rules';
+import { edgeProblems, type Ground, type PlaceProblem, type Rect, tooClose } from './rules';
 
 /** A copy as it lies. */
 export interface Lying extends Rect {
@@ -17,7 +17,7 @@ export interface Lying extends Rect {
 /** What is wrong with a layout; copies are named by their index. */
 export type Fault =
   | { readonly code: 'turned-but-fixed' | 'cut-by-knife'; readonly copy: number }
-  | { readonly code: 'edge'; readonly copy: number; readonly problem: PlacementProblem['code'] }
+  | { readonly code: 'edge'; readonly copy: number; readonly problem: PlaceProblem['code'] }
   | { readonly code: 'too-close' | 'not-apart'; readonly copies: readonly [number, number] }
   | { readonly code: 'not-straight' | 'not-staged'; readonly copies: readonly number[] };
 

@@ -55,7 +55,7 @@ interface SheetShape {
 type FilmShape = RollShape | SheetShape;
 
 /** A copy on the film: the corner nearest to x = 0 and to the leading edge. */
-export interface Placement {
+export interface Placed {
   /** Index into {@link Problem.pieces}. */
   readonly piece: number;
   /** 0 on a roll. */
@@ -90,7 +90,7 @@ export interface Problem {
   readonly together: Together;
   readonly pieces: readonly Piece[];
   /** Copies that stay where they are; they come on top of each piece's `count`. */
-  readonly pinned: readonly Placement[];
+  readonly pinned: readonly Placed[];
 }
 
 /** Why a piece was not placed: it is larger than the film allows anywhere, or there was no film left for it. */
@@ -104,7 +104,7 @@ export interface Unplaced {
 
 export interface Plan {
   /** Every copy placed, the pinned ones first and in their order. */
-  readonly placements: readonly Placement[];
+  readonly placed: readonly Placed[];
   readonly unplaced: readonly Unplaced[];
   /** Rolls: far end of the last copy + tail. Sheets: 0. */
   readonly lengthUsed: Micrometres;

@@ -19,7 +19,7 @@ export interface Ground {
 }
 
 /** Why a copy may not lie where it does; `other` is the index of the copy it is too close to. */
-export type PlacementProblem =
+export type PlaceProblem =
   | { readonly code: 'outside-left' | 'outside-right' | 'before-lead' | 'past-end' | 'no-print' }
   | { readonly code: 'too-close'; readonly other: number };
 
@@ -31,10 +31,7 @@ export const tooClose = (a: Rect, b: Rect, gap: number): boolean =>
   b.y < a.y + a.length + gap;
 
 /** Whether one copy lies within the margins. */
-export function* edgeProblems(
-  { width, end, margins, noPrint }: Ground,
-  rect: Rect,
-): Generator<PlacementProblem> {
+export function* edgeProblems({ width, end, margins, noPrint }: Ground, rect: Rect): Generator<PlaceProblem> {
   if (rect.x < margins.left) yield { code: 'outside-left' };
   if (rect.x + rect.width > width - margins.right) yield { code: 'outside-right' };
   if (rect.y < margins.lead) yield { code: 'before-lead' };
@@ -43,7 +40,7 @@ export function* edgeProblems(
 }
 
 /** Why one copy may not lie where it does among others; none, if it may. */
-export function checkPlacement(ground: Ground, rect: Rect, others: readonly Rect[]): PlacementProblem[] {
+export function checkPlace(ground: Ground, rect: Rect, others: readonly Rect[]): PlaceProblem[] {
   const problems = [...edgeProblems(ground, rect)];
   others.forEach((other, index) => {
     if (tooClose(rect, other, ground.gap)) problems.push({ code: 'too-close', other: index });

@@ -1,6 +1,6 @@
-/** A stretch of a skyline, and what it is like. */
-export interface Stretch {
-  /** Which one of the skyline's stretches, from the left. */
+/** A segment of a skyline, and what it is like. */
+export interface Segment {
+  /** Which one of the skyline's segments, from the left. */
   readonly at: number;
   /** Where it begins across the film, and how far along it lies. */
   readonly x: number;
@@ -14,12 +14,12 @@ export interface Stretch {
 
 const EDGE = Number.POSITIVE_INFINITY;
 
-/** How far along the film it is taken: stretches side by side, each of another height than its neighbours. */
+/** How far along the film it is taken: segments side by side, each of another height than its neighbours. */
 export class Skyline {
-  // Where each stretch begins and how far along it lies, and after the last one the film's right edge.
+  // Where each segment begins and how far along it lies, and after the last one the film's right edge.
   private readonly x: Float64Array;
   private readonly y: Float64Array;
-  private stretches = 0;
+  private segments = 0;
   private readonly found = { at: 0, x: 0, y: 0, room: 0, leftWall: EDGE, rightWall: EDGE };
 
   /** @param copies that may come to lie under it at the most */
@@ -34,18 +34,18 @@ export class Skyline {
     this.y[0] = 0;
     this.x[1] = width;
     this.y[1] = EDGE;
-    this.stretches = 1;
+    this.segments = 1;
   }
 
-  /** The lowest stretch, the leftmost of equals. One answer overwrites the one before it. */
-  lowest(): Stretch {
-    const { x: xs, y: ys, stretches, found } = this;
+  /** The lowest segment, the leftmost of equals. One answer overwrites the one before it. */
+  lowest(): Segment {
+    const { x: xs, y: ys, segments, found } = this;
     let at = 0;
     let y = ys[0] as number;
-    for (let stretch = 1; stretch < stretches; stretch += 1) {
-      if ((ys[stretch] as number) < y) {
-        y = ys[stretch] as number;
-        at = stretch;
+    for (let segment = 1; segment < segments; segment += 1) {
+      if ((ys[segment] as number) < y) {
+        y = ys[segment] as number;
+        at = segment;
       }
     }
     found.at = at;
@@ -53,15 +53,15 @@ export class Skyline {
     found.y = y;
     found.room = (xs[at + 1] as number) - (xs[at] as number);
     found.leftWall = at === 0 ? EDGE : (ys[at - 1] as number) - y;
-    found.rightWall = at + 1 === stretches ? EDGE : (ys[at + 1] as number) - y;
+    found.rightWall = at + 1 === segments ? EDGE : (ys[at + 1] as number) - y;
     return found;
   }
 
-  private heightOf(stretch: number): number {
-    return stretch < 0 || stretch >= this.stretches ? EDGE : (this.y[stretch] as number);
+  private heightOf(segment: number): number {
+    return segment < 0 || segment >= this.segments ? EDGE : (this.y[segment] as number);
   }
 
-  /** Puts a copy at the left or right end of a stretch, up to `far`, and joins it to a neighbour as high. */
+  /** Puts a copy at the left or right end of a segment, up to `far`, and joins it to a neighbour as high. */
   cover(at: number, width: number, far: number, atLeft: boolean): void {
     const { x: xs, y: ys } = this;
     const x = xs[at] as number;
@@ -81,11 +81,11 @@ export class Skyline {
   }
 
   /**
-   * Gives a stretch up: it is level with its lower neighbour from now on.
+   * Gives a segment up: it is level with its lower neighbour from now on.
    * @returns false if it is the only one
    */
   raise(at: number): boolean {
-    if (this.stretches === 1) return false;
+    if (this.segments === 1) return false;
     const left = this.heightOf(at - 1);
     const right = this.heightOf(at + 1);
     this.y[at] = Math.min(left, right);
@@ -96,21 +96,21 @@ export class Skyline {
 
   private insert(at: number, x: number, y: number): void {
     const { x: xs, y: ys } = this;
-    for (let stretch = this.stretches + 1; stretch > at; stretch -= 1) {
-      xs[stretch] = xs[stretch - 1] as number;
-      ys[stretch] = ys[stretch - 1] as number;
+    for (let segment = this.segments + 1; segment > at; segment -= 1) {
+      xs[segment] = xs[segment - 1] as number;
+      ys[segment] = ys[segment - 1] as number;
     }
     xs[at] = x;
     ys[at] = y;
-    this.stretches += 1;
+    this.segments += 1;
   }
 
   private remove(at: number): void {
     const { x: xs, y: ys } = this;
-    for (let stretch = at; stretch <= this.stretches; stretch += 1) {
-      xs[stretch] = xs[stretch + 1] as number;
-      ys[stretch] = ys[stretch + 1] as number;
+    for (let segment = at; segment <= this.segments; segment += 1) {
+      xs[segment] = xs[segment + 1] as number;
+      ys[segment] = ys[segment + 1] as number;
     }
-    this.stretches -= 1;
+    this.segments -= 1;
   }
 }

@@ -22,7 +22,7 @@ export interface Strip {
   readonly cutting: Problem['cutting'];
   readonly together: Together;
   readonly pins: readonly Pin[];
-  readonly blocks: readonly Block[];
+  readonly noPrint: readonly NoPrint[];
 }
 
 /**
@@ -44,7 +44,7 @@ interface Bins {
 }
 
 /** Grown film that no copy may begin in: from one place along the strip to another. */
-interface Block {
+interface NoPrint {
   readonly from: number;
   readonly to: number;
 }
@@ -85,7 +85,7 @@ function binsOf({ film, margins, gap }: Problem): Bins {
 }
 
 /** A no-print stretch in grown coordinates: a copy reaches the gap further than it prints. */
-function blocksOf({ film, margins, gap }: Problem): Block[] {
+function noPrintOf({ film, margins, gap }: Problem): NoPrint[] {
   if (film.kind !== 'roll') return [];
   return film.noPrint
     .filter(({ to }) => to > margins.lead)
@@ -110,7 +110,7 @@ export function stripOf(problem: Problem): Strip {
     cutting: problem.cutting,
     together: problem.together,
     bins: binsOf(problem),
-    blocks: blocksOf(problem),
+    noPrint: noPrintOf(problem),
     before: margins.lead,
     after: margins.tail - gap,
     pins: pinned.flatMap((pin) => {
@@ -133,8 +133,8 @@ export function stripOf(problem: Problem): Strip {
 }
 
 /** Whether nothing lies on a strip, and all of it may be used. */
-export const isEmpty = ({ pins, blocks, bins }: Strip): boolean =>
-  pins.length === 0 && blocks.length === 0 && bins.printed === 0;
+export const isEmpty = ({ pins, noPrint, bins }: Strip): boolean =>
+  pins.length === 0 && noPrint.length === 0 && bins.printed === 0;
 
 /** Why a piece has no place anywhere on empty film; `null` if it has one. */
 export function tooLarge(strip: Strip, piece: number): Exclude<UnplacedReason, 'no-room'> | null {

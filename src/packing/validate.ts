@@ -1,9 +1,9 @@
 import { um } from '../units';
 import { type Fault, type Lying, layoutFaults } from './faults';
 import { knifeLines } from './knife-lines';
-import type { Placement, Plan, Problem } from './problem';
+import type { Placed, Plan, Problem } from './problem';
 
-/** What is wrong with a plan; copies are named by their index among its placements. */
+/** What is wrong with a plan; copies are named by their index among those placed. */
 export type PlanProblem =
   | Fault
   | { readonly code: 'no-such-piece' | 'pinned-moved'; readonly copy: number }
@@ -11,11 +11,11 @@ export type PlanProblem =
   | { readonly code: 'wrong-length' | 'wrong-sheets' | 'broken-spans' }
   | { readonly code: 'span-too-long'; readonly span: number };
 
-/** A placement as it lies; `null` if there is no such piece. */
-function lyingOf({ pieces, pinned }: Problem, placement: Placement, index: number): Lying | null {
-  const piece = pieces[placement.piece];
+/** A copy as it lies; `null` if there is no such piece. */
+function lyingOf({ pieces, pinned }: Problem, copy: Placed, index: number): Lying | null {
+  const piece = pieces[copy.piece];
   if (!piece) return null;
-  const { x, y, sheet, turned } = placement;
+  const { x, y, sheet, turned } = copy;
   const [width, length] = turned ? [piece.length, piece.width] : [piece.width, piece.length];
   const { rank: order, turn } = piece;
   return {
@@ -38,8 +38,7 @@ const farEnd = (copies: readonly Lying[]): number =>
 function* countProblems(problem: Problem, plan: Plan): Generator<PlanProblem> {
   const placed = problem.pieces.map(() => 0);
   const left = problem.pieces.map(() => 0);
-  for (const { piece } of plan.placements.slice(problem.pinned.length))
-    placed[piece] = (placed[piece] ?? 0) + 1;
+  for (const { piece } of plan.placed.slice(problem.pinned.length)) placed[piece] = (placed[piece] ?? 0) + 1;
   for (const { piece, count } of plan.unplaced) left[piece] = (left[piece] ?? 0) + count;
   for (const [index, piece] of problem.pieces.entries()) {
     const found = (placed[index] ?? 0) + (left[index] ?? 0);
@@ -70,9 +69,9 @@ function* spanProblems(problem: Problem, plan: Plan, copies: readonly Lying[]): 
   if (reached !== plan.lengthUsed) yield { code: 'broken-spans' };
 }
 
-function* pinProblems({ pinned }: Problem, { placements }: Plan): Generator<PlanProblem> {
+function* pinProblems({ pinned }: Problem, { placed }: Plan): Generator<PlanProblem> {
   for (const [index, pin] of pinned.entries()) {
-    const own = placements[index];
+    const own = placed[index];
     const same =
       own?.piece === pin.piece &&
       own.sheet === pin.sheet &&
@@ -99,12 +98,12 @@ function* lengthProblems(problem: Problem, plan: Plan, copies: readonly Lying[])
 }
 
 /**
- * Proves a plan against its problem from the placements alone; shares no bookkeeping with the engine.
+ * Proves a plan against its problem from where its copies lie alone; shares no bookkeeping with the engine.
  * Pinned copies that lie badly among themselves, over an edge or where no line parts them were so before, and are not reported.
  * @returns what is wrong; nothing, if the plan holds
  */
 export function validatePlan(problem: Problem, plan: Plan): PlanProblem[] {
-  const lying = plan.placements.map((placement, index) => lyingOf(problem, placement, index));
+  const lying = plan.placed.map((copy, index) => lyingOf(problem, copy, index));
   const unknown = lying.flatMap((copy, index): PlanProblem[] =>
     copy ? [] : [{ code: 'no-such-piece', copy: index }],
   );

@@ -1,5 +1,5 @@
-import type { Plan } from '../../src/packing';
-import { type Micrometres, toMm } from '../../src/units';
+import type { LeastFilm, Plan } from '../../src/packing';
+import { toMm } from '../../src/units';
 import type { Instance } from './instance';
 
 /** What the headless planner prints; lengths are millimetres. */
@@ -22,12 +22,18 @@ export interface Result {
   readonly spans: readonly { readonly from: number; readonly to: number }[];
 }
 
+/** Rounded up for the plan, copies may reach a little less far than the bound says. */
+const leastOf = (least: LeastFilm, lengthUsed: number): Pick<Result, 'leastLength' | 'leastSheets'> =>
+  least.kind === 'sheets'
+    ? { leastSheets: least.sheets }
+    : { leastLength: Math.min(toMm(least.length), lengthUsed) };
+
 /** Tells a plan in the terms of its instance. */
-export function resultOf(instance: Instance, plan: Plan, bound: Micrometres, seconds: number): Result {
+export function resultOf(instance: Instance, plan: Plan, least: LeastFilm, seconds: number): Result {
   const { film, margins, pieces } = instance;
   const copies = pieces.map(() => 0);
   let end = 0;
-  const placements = plan.placements.map(({ piece, sheet, x, y, turned }) => {
+  const placements = plan.placed.map(({ piece, sheet, x, y, turned }) => {
     const copy = (copies[piece] ?? 0) + 1;
     copies[piece] = copy;
     const own = pieces[piece];
@@ -43,7 +49,7 @@ export function resultOf(instance: Instance, plan: Plan, bound: Micrometres, sec
       lengthUsed: null,
       sheetsUsed,
       wastePercent: waste(film.width * film.length * sheetsUsed),
-      leastSheets: bound,
+      ...leastOf(least, 0),
       seconds,
       placements,
       spans: [],
@@ -56,7 +62,7 @@ export function resultOf(instance: Instance, plan: Plan, bound: Micrometres, sec
     lengthUsed,
     sheetsUsed: null,
     wastePercent: waste(film.width * lengthUsed),
-    leastLength: Math.min(toMm(bound), lengthUsed),
+    ...leastOf(least, lengthUsed),
     seconds,
     placements,
     spans: plan.spans.map(({ from, to }, index) => ({

@@ -37,7 +37,7 @@ function planned(sizes: readonly (readonly [number, number])[], cutting: 'free' 
     1,
   );
   const numbers = [0, 0, 0];
-  const boxes = best().placements.map(({ piece, x, y }): Box => {
+  const boxes = best().placed.map(({ piece, x, y }): Box => {
     const order = piece % 3;
     numbers[order] = (numbers[order] ?? 0) + 1;
     const [width = 0, length = 0] = sizes[piece] ?? [];

@@ -110,7 +110,7 @@ describe('a run printed to a length', () => {
     expect(problem.pinned).toHaveLength(2);
     const plan = createPlanner(problem, 1).best();
     expect(validatePlan(problem, plan)).toEqual([]);
-    for (const placement of plan.placements.slice(2)) expect(placement.y).toBeGreaterThanOrEqual(fromMm(120));
+    for (const copy of plan.placed.slice(2)) expect(copy.y).toBeGreaterThanOrEqual(fromMm(120));
   });
 
   it('lays fillers as they are now: not as copies of them were printed, and turned only if they may be', () => {
@@ -157,8 +157,8 @@ describe('a jam', () => {
     const plan = createPlanner(problem, 1).best();
     expect(validatePlan(problem, plan)).toEqual([]);
     expect(plan.unplaced).toEqual([]);
-    for (const placement of plan.placements.slice(problem.pinned.length)) {
-      expect(placement.y).toBeGreaterThanOrEqual(fromMm(185));
+    for (const copy of plan.placed.slice(problem.pinned.length)) {
+      expect(copy.y).toBeGreaterThanOrEqual(fromMm(185));
     }
   });
 });

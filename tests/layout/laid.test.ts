@@ -280,7 +280,7 @@ describe('the problem of a run', () => {
     expect(copiesToLay(own)).toHaveLength(3);
     const plan = createPlanner(problem, 1).best();
     expect(validatePlan(problem, plan)).toEqual([]);
-    for (const { y } of plan.placements.slice(2)) expect(y).toBeGreaterThanOrEqual(before);
+    for (const { y } of plan.placed.slice(2)) expect(y).toBeGreaterThanOrEqual(before);
   });
 
   it('comes back as places that lie right in the book, numbers going up along the film', () => {

@@ -1,4 +1,4 @@
-import type { Placement, Plan, Problem } from '../../src/packing';
+import type { Placed, Plan, Problem } from '../../src/packing';
 import { fromMm } from '../../src/units';
 import { bareRoll, piece } from './problems';
 
@@ -31,12 +31,12 @@ export function squaredPlan({ width, height, code }: SquaredRectangle): { proble
     code.map((side) => piece(fromMm(side), fromMm(side))),
   );
   const heights = new Array<number>(width).fill(0);
-  const placements = code.map((side, index): Placement => {
+  const placed = code.map((side, index): Placed => {
     const y = Math.min(...heights);
     const x = heights.indexOf(y);
     heights.fill(y + side, x, x + side);
     return { piece: index, sheet: 0, x: fromMm(x), y: fromMm(y), turned: false };
   });
-  const plan: Plan = { placements, unplaced: [], lengthUsed: fromMm(height), sheetsUsed: 0, spans: [] };
+  const plan: Plan = { placed, unplaced: [], lengthUsed: fromMm(height), sheetsUsed: 0, spans: [] };
   return { problem, plan };
 }

@@ -16,15 +16,15 @@ describe.each(squaredRectangles)('the $name', (squared) => {
   });
 
   it('is exceeded by no bound, and the area bound reaches it', () => {
-    expect(leastFilm(problem)).toBe(fromMm(squared.height));
+    expect(leastFilm(problem)).toEqual({ kind: 'roll', length: fromMm(squared.height) });
   });
 
   it('is refused when one square moves by a micrometre', () => {
-    plan.placements.forEach((_, moved) => {
-      const placements = plan.placements.map((placement, index) =>
-        index === moved ? { ...placement, x: um(placement.x + 1) } : placement,
+    plan.placed.forEach((_, moved) => {
+      const placed = plan.placed.map((copy, index) =>
+        index === moved ? { ...copy, x: um(copy.x + 1) } : copy,
       );
-      expect(validatePlan(problem, { ...plan, placements })).not.toEqual([]);
+      expect(validatePlan(problem, { ...plan, placed })).not.toEqual([]);
     });
   });
 

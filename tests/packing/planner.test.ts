@@ -52,7 +52,7 @@ describe('the planner', () => {
         const pinnedProblem = pinSome(problem, first, (index) => index % every === 0);
         const plan = planned(pinnedProblem, 12);
         expect(validatePlan(pinnedProblem, plan)).toEqual([]);
-        expect(plan.placements.slice(0, pinnedProblem.pinned.length)).toEqual(pinnedProblem.pinned);
+        expect(plan.placed.slice(0, pinnedProblem.pinned.length)).toEqual(pinnedProblem.pinned);
       }),
       { numRuns: 80 },
     );
@@ -73,7 +73,7 @@ describe('the planner', () => {
     };
     const plan = planned(problem);
     expect(validatePlan(problem, plan)).toEqual([]);
-    expect(plan.placements.at(-1)?.sheet).toBe(printed);
+    expect(plan.placed.at(-1)?.sheet).toBe(printed);
   });
 
   it('fills the hole beside and before a pinned copy', () => {
@@ -141,7 +141,7 @@ describe('the planner', () => {
 
   it('turns a piece where that is allowed and needed', () => {
     const lying = bareRoll(100, [piece(150, 80, { turn: 'quarter' })]);
-    expect(planned(lying).placements[0]?.turned).toBe(true);
+    expect(planned(lying).placed[0]?.turned).toBe(true);
     expect(planned(bareRoll(100, [piece(150, 80)])).unplaced).toEqual([
       { piece: 0, count: 1, reason: 'too-wide' },
     ]);
@@ -168,7 +168,7 @@ describe('the planner', () => {
       { piece: 0, count: 1, reason: 'too-wide' },
       { piece: 1, count: 1, reason: 'too-long' },
     ]);
-    expect(plan.placements).toHaveLength(3);
+    expect(plan.placed).toHaveLength(3);
   });
 
   it('takes the soonest first where the roll is short, and fills up with what still fits', () => {
@@ -189,7 +189,7 @@ describe('the planner', () => {
     };
     const plan = planned(problem);
     expect(validatePlan(problem, plan)).toEqual([]);
-    const placed = plan.placements.map((placement) => placement.piece);
+    const placed = plan.placed.map((copy) => copy.piece);
     expect(placed.filter((own) => own === 1)).toHaveLength(2);
     expect(placed.filter((own) => own === 2)).toHaveLength(1);
     expect(plan.unplaced).toEqual([{ piece: 0, count: 2, reason: 'no-room' }]);
@@ -205,7 +205,7 @@ describe('the planner', () => {
     };
     const plan = planned(problem);
     expect(validatePlan(problem, plan)).toEqual([]);
-    expect(plan.placements.map(({ y }) => y).toSorted((a, b) => a - b)).toEqual([0, fromMm(80), fromMm(130)]);
+    expect(plan.placed.map(({ y }) => y).toSorted((a, b) => a - b)).toEqual([0, fromMm(80), fromMm(130)]);
   });
 
   it('uses no more sheets than there are, the soonest first', () => {
@@ -232,7 +232,7 @@ describe('the planner', () => {
     planner.step(400);
     const plan = planner.best();
     expect(validatePlan(problem, plan)).toEqual([]);
-    const last = plan.placements.filter(({ sheet }) => sheet === plan.sheetsUsed - 1);
+    const last = plan.placed.filter(({ sheet }) => sheet === plan.sheetsUsed - 1);
     expect(last).toHaveLength(6);
     expect(Math.max(...last.map(({ y, turned }) => y + (turned ? 20 : 50)))).toBe(60);
     expect(planner.finished()).toBe(true);
@@ -240,7 +240,7 @@ describe('the planner', () => {
 
   it('gives back nothing for nothing', () => {
     const plan = planned(bareRoll(100, []));
-    expect(plan).toEqual({ placements: [], unplaced: [], lengthUsed: 0, sheetsUsed: 0, spans: [] });
+    expect(plan).toEqual({ placed: [], unplaced: [], lengthUsed: 0, sheetsUsed: 0, spans: [] });
     expect(unplacedCount(plan)).toBe(0);
   });
 });

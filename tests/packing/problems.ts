@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Piece, Placement, Plan, Problem } from '../../src/packing';
+import type { Piece, Placed, Plan, Problem } from '../../src/packing';
 import { fromMm, um } from '../../src/units';
 
 const none = um(0);
@@ -87,13 +87,13 @@ export const anySheets: fc.Arbitrary<Problem> = fc.record({
 
 /** Pins some copies of a plan where they lie and takes them out of the counts. */
 export function pinSome(problem: Problem, plan: Plan, isPinned: (index: number) => boolean): Problem {
-  const pinned: Placement[] = plan.placements.filter((_, index) => isPinned(index));
+  const pinned: Placed[] = plan.placed.filter((_, index) => isPinned(index));
   return {
     ...problem,
     pinned,
     pieces: problem.pieces.map((own, index) => ({
       ...own,
-      count: own.count - pinned.filter((placement) => placement.piece === index).length,
+      count: own.count - pinned.filter((copy) => copy.piece === index).length,
     })),
   };
 }

@@ -15,8 +15,8 @@ import { squaredPlan, squaredRectangles } from './bouwkamp';
 import { anyRoll, anySheets, bareRoll, piece, pinSome } from './problems';
 
 const rectsOf = (problem: Problem, plan: Plan, sheet = 0): Rect[] =>
-  plan.placements
-    .filter((placement) => placement.sheet === sheet)
+  plan.placed
+    .filter((copy) => copy.sheet === sheet)
     .map(({ piece: index, x, y, turned }) => {
       const own = problem.pieces[index] ?? piece(1, 1);
       return turned
@@ -119,7 +119,7 @@ describe('a layout for straight cuts', () => {
     };
     const plan = createPlanner(problem, 1).best();
     expect(validatePlan(problem, plan)).toEqual([]);
-    expect(plan.placements.length).toBeGreaterThan(2);
+    expect(plan.placed.length).toBeGreaterThan(2);
   });
 
   it('fills what is free beside and between copies that stay', () => {

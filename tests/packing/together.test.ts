@@ -36,7 +36,7 @@ const planned = (problem: Problem): Plan => {
 /** How much of the film lies between an order's first copy and its last one's end, on the average of the orders. */
 function meanStretch(problem: Problem, plan: Plan): number {
   const stretches = [0, 1, 2, 3].map((rank) => {
-    const own = plan.placements.filter(({ piece: index }) => problem.pieces[index]?.rank === rank);
+    const own = plan.placed.filter(({ piece: index }) => problem.pieces[index]?.rank === rank);
     const ends = own.map(({ piece: index, y, turned }) => {
       const { width = 0, length = 0 } = problem.pieces[index] ?? {};
       return y + (turned ? width : length);

@@ -21,7 +21,7 @@ const problem: Problem = {
 };
 
 const good: Plan = {
-  placements: [
+  placed: [
     { piece: 0, sheet: 0, x: um(5), y: um(10), turned: false },
     { piece: 0, sheet: 0, x: um(49), y: um(10), turned: false },
     { piece: 1, sheet: 0, x: um(5), y: um(94), turned: true },
@@ -36,14 +36,12 @@ const good: Plan = {
   ],
 };
 
-const moved = (index: number, change: Partial<Plan['placements'][number]>): Plan => ({
+const moved = (index: number, change: Partial<Plan['placed'][number]>): Plan => ({
   ...good,
-  placements: good.placements.map((placement, at) =>
-    at === index ? { ...placement, ...change } : placement,
-  ),
+  placed: good.placed.map((copy, at) => (at === index ? { ...copy, ...change } : copy)),
 });
 
-const short = good.placements.slice(0, 3);
+const short = good.placed.slice(0, 3);
 
 const broken: [string, Plan, string][] = [
   ['a copy over the near edge', moved(0, { x: um(4) }), 'edge'],
@@ -54,7 +52,7 @@ const broken: [string, Plan, string][] = [
   ['two copies closer than the gap along it', moved(2, { y: um(93) }), 'too-close'],
   ['a fixed piece turned', moved(0, { turned: true }), 'turned-but-fixed'],
   ['a piece there is not', moved(0, { piece: 7 }), 'no-such-piece'],
-  ['a copy that is missing', { ...good, placements: short, lengthUsed: um(134) }, 'wrong-count'],
+  ['a copy that is missing', { ...good, placed: short, lengthUsed: um(134) }, 'wrong-count'],
   ['a copy too many', { ...good, unplaced: [{ piece: 0, count: 1, reason: 'no-room' }] }, 'wrong-count'],
   ['a wrong length', { ...good, lengthUsed: um(167) }, 'wrong-length'],
   ['a span too long', { ...good, spans: [{ from: um(0), to: um(168) }] }, 'span-too-long'],
@@ -92,7 +90,7 @@ describe('the validator', () => {
     const pinned: Problem = {
       ...problem,
       pieces: [piece(40, 80, { count: 1 }), problem.pieces[1] ?? piece(1, 1)],
-      pinned: good.placements.slice(0, 1),
+      pinned: good.placed.slice(0, 1),
     };
     expect(validatePlan(pinned, good)).toEqual([]);
     expect(validatePlan(pinned, moved(0, { x: um(6) })).map(({ code }) => code)).toContain('pinned-moved');
@@ -111,7 +109,7 @@ describe('the validator', () => {
       ({ piece: index, sheet: 0, x: um(x), y: um(y), turned: false }) as const;
     const around = [at(0, 0, 0), at(1, 60, 0), at(0, 40, 60), at(1, 0, 40)];
     const plan: Plan = {
-      placements: [...around, at(2, 40, 40)],
+      placed: [...around, at(2, 40, 40)],
       unplaced: [],
       lengthUsed: um(100),
       sheetsUsed: 0,
@@ -129,7 +127,7 @@ describe('the validator', () => {
       const pieces = wheel.pieces.map((own, index) => ({ ...own, count: index === 2 ? 1 : 0 }));
       const pinned: Problem = { ...wheel, cutting: 'straight', pieces, pinned: around };
       expect(codes(pinned, plan)).toEqual(['not-straight']);
-      const behind = { ...plan, placements: [...around, at(2, 40, 100)], lengthUsed: um(120) };
+      const behind = { ...plan, placed: [...around, at(2, 40, 100)], lengthUsed: um(120) };
       expect(codes(pinned, behind)).toEqual([]);
     });
 
@@ -155,8 +153,8 @@ describe('the validator', () => {
         cutting: 'staged',
         pieces: copies.map(([width, length]) => piece(width, length)),
       };
-      const placements = copies.map(([, , x, y], index) => at(index, x, y));
-      const own = { ...plan, placements, lengthUsed: um(60) };
+      const placed = copies.map(([, , x, y], index) => at(index, x, y));
+      const own = { ...plan, placed, lengthUsed: um(60) };
       expect(codes(asked, own)).toEqual(expected);
       expect(codes({ ...asked, cutting: 'straight' }, own)).toEqual([]);
     });
@@ -170,7 +168,7 @@ describe('the validator', () => {
     };
     const on = (sheet: number): Plan => ({
       ...good,
-      placements: good.placements.slice(0, 1).map((own) => ({ ...own, sheet })),
+      placed: good.placed.slice(0, 1).map((own) => ({ ...own, sheet })),
       lengthUsed: um(0),
       sheetsUsed: sheet + 1,
       spans: [],
@@ -179,7 +177,7 @@ describe('the validator', () => {
     expect(validatePlan(sheets, on(1))).toEqual([]);
     expect(validatePlan(sheets, on(3))).toMatchObject([{ code: 'edge', problem: 'past-end' }]);
     // Those that were counted are fewer than are printed: what lies there was so before.
-    const [pin] = on(0).placements;
+    const [pin] = on(0).placed;
     const none = { ...sheets, film: { ...sheets.film, sheetLimit: 0 } as Problem['film'] };
     const pieces = none.pieces.map((own) => ({ ...own, count: 0 }));
     expect(validatePlan({ ...none, pieces, pinned: pin ? [pin] : [] }, on(0))).toEqual([]);
@@ -205,13 +203,13 @@ describe('the validator', () => {
       { piece: 0, sheet: 0, x: um(0), y: um(0), turned: false },
       { piece: 0, sheet: 0, x: um(50), y: um(60), turned: false },
     ];
-    const plan: Plan = { placements: chain, unplaced: [], lengthUsed: um(140), sheetsUsed: 0, spans: [] };
+    const plan: Plan = { placed: chain, unplaced: [], lengthUsed: um(140), sheetsUsed: 0, spans: [] };
     expect(codes(cut, plan)).toEqual(['broken-spans']);
     const stays = { ...cut, pieces: [piece(40, 80, { count: 0 })], pinned: chain };
     expect(codes(stays, plan)).toEqual([]);
     // Lines could part these.
     const apart = chain.map((own, index) => ({ ...own, y: um(90 * index) }));
-    const long = { ...plan, placements: apart, lengthUsed: um(170) };
+    const long = { ...plan, placed: apart, lengthUsed: um(170) };
     expect(codes({ ...stays, pinned: apart }, long)).toEqual(['broken-spans']);
   });
 
@@ -223,13 +221,13 @@ describe('the validator', () => {
     };
     const plan: Plan = {
       ...good,
-      placements: good.placements.slice(0, 1),
+      placed: good.placed.slice(0, 1),
       lengthUsed: um(0),
       sheetsUsed: 1,
       spans: [],
     };
     expect(validatePlan(sheets, plan)).toEqual([]);
-    const late = { ...plan, placements: plan.placements.map((placement) => ({ ...placement, sheet: 1 })) };
+    const late = { ...plan, placed: plan.placed.map((copy) => ({ ...copy, sheet: 1 })) };
     expect(validatePlan(sheets, late).map(({ code }) => code)).toContain('wrong-sheets');
   });
 });

@@ -116,7 +116,7 @@ describe('a better layout', () => {
     const plan = better(search);
     search.options.onBetter({
       ...plan,
-      placements: plan.placements.map((placement) => ({ ...placement, x: um(0), y: um(0) })),
+      placed: plan.placed.map((copy) => ({ ...copy, x: um(0), y: um(0) })),
     });
     expect(useOffers.getState().offer).toBeNull();
   });
