@@ -1,13 +1,12 @@
 import * as z from 'zod/mini';
 import {
-  bookOf,
   type Id,
   type Instant,
   id,
   instant,
   type LockedRun,
   MODEL_VERSION,
-  migrate,
+  readKept,
   type Spoilage,
   type Tick,
 } from '../model';
@@ -124,10 +123,9 @@ export async function readHandOver(bytes: Uint8Array, hash: Hash): Promise<Resul
   if (!text.ok) return text;
   const content = parse(text.value);
   if (!content) return fail('damaged');
-  if (content.model > MODEL_VERSION) return fail('newer');
-  const migrated = migrate(keyed(content.records), content.model);
-  if (!migrated) return fail('damaged');
-  const { book, unreadable } = bookOf(migrated);
+  const kept = readKept(keyed(content.records), content.model);
+  if (!kept.ok) return kept;
+  const { book, unreadable } = kept.value;
   if (unreadable.length > 0) return fail('damaged');
   const [ticks, spoilages] = [Object.values(book.tick), Object.values(book.spoilage)];
   if ([...ticks, ...spoilages].some(({ run }) => run !== content.run)) return fail('damaged');

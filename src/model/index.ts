@@ -21,7 +21,6 @@ export {
 export {
   type AnyRecord,
   type Book,
-  bookOf,
   type Collection,
   collectionNames,
   emptyBook,
@@ -52,6 +51,7 @@ export {
   startingWidths,
   widestFor,
 } from './garments';
+export { readKept, readWritten, recordsOf, writeKept } from './kept';
 export {
   artworkInUse,
   benchRunOf,

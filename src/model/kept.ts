@@ -1,0 +1,56 @@
+import { fail, ok, type Result } from '../units';
+import { type AnyRecord, type Book, bookOf, collectionNames, type RecordKey } from './book';
+import { MODEL_VERSION, migrate, type StoredRecords } from './migrations';
+
+/** A book that was kept somewhere, as this version of the model has it. */
+export interface KeptBook {
+  readonly book: Book;
+  /** Keys of what could not be read. */
+  readonly unreadable: readonly string[];
+  /** All of it, what could not be read as well. */
+  readonly records: StoredRecords;
+}
+
+/** `newer`: kept by a newer version of the app. `damaged`: of no version, or no book at all. */
+export type KeptProblem = 'newer' | 'damaged';
+
+/**
+ * The one door by which records become a book: those of the database, of a snapshot, of a backup and of a hand-over are brought up from
+ * their version here, and each is checked by its schema.
+ * @param version the version of the model that they were kept in, whatever was found there
+ */
+export function readKept(records: StoredRecords, version: unknown): Result<KeptBook, KeptProblem> {
+  if (typeof version !== 'number') return fail('damaged');
+  const migrated = migrate(records, version);
+  if (!migrated) return fail(version > MODEL_VERSION ? 'newer' : 'damaged');
+  return ok({ ...bookOf(migrated), records: migrated });
+}
+
+/** A book's records by their keys. */
+export const recordsOf = (book: Book): Map<RecordKey, AnyRecord> =>
+  new Map(
+    collectionNames.flatMap((name) =>
+      Object.entries(book[name]).map(([id, record]): [RecordKey, AnyRecord] => [`${name}/${id}`, record]),
+    ),
+  );
+
+const FORMAT = 'rollwright backup';
+
+/** Records of a version of the model as text (JSON, RFC 8259): what a backup and a snapshot hold. */
+export const writeKept = (records: StoredRecords, version: number = MODEL_VERSION): string =>
+  JSON.stringify({ format: FORMAT, version, records: Object.fromEntries(records) });
+
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null;
+
+/** Reads what {@link writeKept} wrote; `null` for text of anything else. */
+export function readWritten(text: string): Result<KeptBook, KeptProblem> | null {
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch {
+    return null;
+  }
+  if (!isObject(value) || value.format !== FORMAT || !isObject(value.records)) return null;
+  return readKept(new Map(Object.entries(value.records)), value.version);
+}

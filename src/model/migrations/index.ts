@@ -1,0 +1,54 @@
+import { separateSideMargins } from './02-side-margins';
+import { widenForTheShop } from './03-the-shop';
+import { askForTogether } from './04-together';
+import { checkArtwork } from './05-artwork-limits';
+import { rememberImages } from './06-print-images';
+import { goOnToThePress } from './07-the-press';
+import { countInk } from './08-ink';
+import { chooseLanguage } from './09-language';
+import { keepLedger } from './10-ledger';
+import { callFindingsMeant } from './11-meant';
+import { handOver } from './12-hand-over';
+import { countMoney } from './13-money';
+import { noteUpkeep } from './14-upkeep';
+import { keepQuotes } from './15-quotes';
+import { countStarts } from './16-starts';
+import { tellStates } from './17-states';
+import { placeOnGarments } from './18-garment-places';
+import { completeThrees } from './19-whole-threes';
+import type { Migration, StoredRecords } from './stored';
+
+export type { StoredRecords } from './stored';
+
+/** `migrations[n]` takes version n + 1 to n + 2. Append only: what was shipped is never changed. */
+const migrations: readonly Migration[] = [
+  separateSideMargins,
+  widenForTheShop,
+  askForTogether,
+  checkArtwork,
+  rememberImages,
+  goOnToThePress,
+  countInk,
+  chooseLanguage,
+  keepLedger,
+  callFindingsMeant,
+  handOver,
+  countMoney,
+  noteUpkeep,
+  keepQuotes,
+  countStarts,
+  tellStates,
+  placeOnGarments,
+  completeThrees,
+];
+
+export const MODEL_VERSION = migrations.length + 1;
+
+/**
+ * Brings stored records of an older version up to {@link MODEL_VERSION}, a step at a time.
+ * @returns `null` if they are of a newer version, or of none: they may be looked at elsewhere, never written here
+ */
+export function migrate(records: StoredRecords, version: number): StoredRecords | null {
+  if (!Number.isInteger(version) || version < 1 || version > MODEL_VERSION) return null;
+  return migrations.slice(version - 1).reduce((current, migration) => migration(current), records);
+}

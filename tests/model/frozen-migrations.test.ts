@@ -1,0 +1,54 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { MODEL_VERSION } from '../../src/model';
+
+const FOLDER = join(import.meta.dirname, '../../src/model/migrations');
+
+/**
+ * Every file that makes up a migration, with the SHA-256 of its text as it shipped. A migration that has shipped has been at work on
+ * somebody's book: a change of it makes books of one version that are of two kinds, of which one loses records. Mend what it left in a
+ * migration of its own at the end, and write its line here.
+ */
+const shipped = {
+  '02-side-margins.ts': '53f1c745315b8641b318b7c32a4b24dd36d27c9dd945f3e5a9a251934065cbd0',
+  '03-the-shop.ts': 'edd4f2fdf95028b82d3d29b85e57db75b7ce19227c8110d32e0ed17711297d76',
+  '04-together.ts': '8a65ed823d77f7a838ff0aa7e7f6ae9eb9e37f83fed23c17773247f6ee4f7526',
+  '05-artwork-limits.ts': '4fec55d9e39a19434170a2952a9301273672bc719dda2ccbaa787b5dbcabec7b',
+  '06-print-images.ts': 'cbfac86944889f8cfb3e483a8bc6ccbc3f53d2f6f84828d4f552db04c40060f1',
+  '07-the-press.ts': '4dc63b5e61c6317ed4ada2bfac5c2bf06cd27f998d951edddb4888678fd27d49',
+  '08-ink.ts': '98bd2fb606c9a8384a4ad4cd46ad3be6c916d8f09cfc542b836ccc41ffaa8187',
+  '09-language.ts': '3425bc6a9a7ac76d84a9a8cfedc42025efa755716f381b2f70b36ca1828b7a36',
+  '10-ledger.ts': 'd11dab7ca67990576cf07349cdddfb538cd15a4a0adf4f0fec1fdf8cd9146cc8',
+  '11-meant.ts': 'e28e1acdf8a74a9dadbbfea235a60ba829297912d657cc764ac9f7c9599a5170',
+  '12-hand-over.ts': 'bc2319d0f1a98dad5c0c4b9d6e2227a5ab1cdbfb85a10079a604121864d3911a',
+  '13-money.ts': '2f8f4edcd7ac36b7e153a3946872499fa37be7d6864882bbd6301ea3fa835072',
+  '14-upkeep.ts': 'f12b4ee9aa778043d3e966607695f82169ff6a74e742bc570a90996a852c4de9',
+  '15-quotes.ts': 'c7ca98cb299dadf2bfa1fedfb0ba907d5a1b7aeee5e79c6f49b69f49e98a0bb8',
+  '16-starts.ts': '64655ff1ab0f917a09aedcd9d12a7e903780c1d9533b9e06138460376e8c0cf0',
+  '17-states.ts': '23d0e549c238f6e1938cf5d891b814a70cb25d6859fe2b9505e65c9341d1a177',
+  '18-garment-places.ts': 'e1dcb330e28d29ec26a9d13d10a3ce8ff634f24167a6ba7c309b9095aff729f0',
+  '19-whole-threes.ts': 'b19944c00eb463701211824d136aa134779a8d7108afc49a7b1cda7750025ef4',
+  'stored.ts': '521b36949643db86ab41a1f8f81e07c874feccec408a8406320ebcc749fe44c7',
+} as const;
+
+const digests = Object.fromEntries(
+  readdirSync(FOLDER)
+    .filter((name) => name !== 'index.ts')
+    .map((name) => [
+      name,
+      createHash('sha256')
+        .update(readFileSync(join(FOLDER, name)))
+        .digest('hex'),
+    ]),
+);
+
+describe('migrations that have shipped', () => {
+  it('are never changed: append another', () => expect(digests).toEqual(shipped));
+
+  it('are all there, one for each version', () => {
+    const versions = Object.keys(shipped).flatMap((name) => /^\d+/.exec(name)?.[0] ?? []);
+    expect(versions.map(Number)).toEqual(Array.from({ length: MODEL_VERSION - 1 }, (_, index) => index + 2));
+  });
+});
