@@ -2,7 +2,7 @@
  * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --only sets|zero|packers|first|layouts|pressing|costs|fits|codes|artwork|frames|image|log|mutation]`: the
  * published sets, strips cut up without waste, the packers of npm, the time to a first layout, random days at the film held against their rules, schedules of the demo day, intervals of rates found in logs, codes as a camera sees them, and of the built app the check
  * of a large artwork, frame times, the writing of a print-ready image and the opening of a long log. `mutation` takes an hour and more and
- * runs when it is asked for alone; MUTATION_SHARE and MUTATION_SEED choose a part of the code.
+ * runs when it is asked for alone; `--folder editing`, MUTATION_SHARE and MUTATION_SEED choose a part of the code.
  */
 import { parseArgs } from 'node:util';
 import { benchArtwork } from './artwork';
@@ -25,6 +25,7 @@ const { values } = parseArgs({
     seed: { type: 'string', default: '1' },
     days: { type: 'string', default: '10000' },
     only: { type: 'string' },
+    folder: { type: 'string' },
   },
 });
 const runs = (part: string) => values.only === undefined || values.only === part;
@@ -42,4 +43,4 @@ if (runs('artwork')) await benchArtwork();
 if (runs('frames')) await benchFrames();
 if (runs('image')) await benchPrintImage();
 if (runs('log')) await benchLog();
-if (values.only === 'mutation') await benchMutation();
+if (values.only === 'mutation') await benchMutation(values.folder?.split(','));
