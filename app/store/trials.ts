@@ -1,4 +1,5 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useState } from 'react';
+import { createStore, useStore } from 'zustand';
 import {
   type Candidate,
   candidateOf,
@@ -61,35 +62,48 @@ async function layOutTrials(
   return found;
 }
 
-/** Trials of a run that can be watched and stopped; leaving the window stops them. What was found stays until the next start. */
-export function useTrials() {
-  const [state, setState] = useState<{ trying: boolean; share: number; found: readonly Found[] }>({
-    trying: false,
-    share: 0,
-    found: [],
-  });
-  const running = useRef<AbortController | null>(null);
-  useEffect(() => () => running.current?.abort(), []);
-  const start = async (bench: TrialBase, trials: readonly Trial[]): Promise<readonly Found[]> => {
-    running.current?.abort();
-    const own = new AbortController();
-    running.current = own;
-    const tell = (change: Partial<typeof state>) => {
-      if (running.current === own) setState((now) => ({ ...now, ...change }));
-    };
-    tell({ trying: true, share: 0, found: [] });
-    let done: readonly Found[] = [];
-    try {
-      return await layOutTrials(bench, trials, own.signal, (share, found) => {
-        done = found;
-        tell({ share, found });
-      });
-    } catch (error) {
-      sayFailed('trials', error);
-      return done;
-    } finally {
-      tell({ trying: false });
-    }
+interface Trying {
+  readonly trying: boolean;
+  /** How much of all is done. */
+  readonly share: number;
+  readonly found: readonly Found[];
+}
+
+/** Trials of a run that can be watched and stopped, one start at a time. What was found stays until the next. */
+export function createTrials() {
+  const store = createStore<Trying>(() => ({ trying: false, share: 0, found: [] }));
+  let running: AbortController | null = null;
+  return {
+    store,
+    /** @returns what was found; where the trials were stopped or failed, which is said, as far as they came */
+    async start(base: TrialBase, trials: readonly Trial[]): Promise<readonly Found[]> {
+      running?.abort();
+      const own = new AbortController();
+      running = own;
+      const tell = (change: Partial<Trying>) => {
+        if (running === own) store.setState(change);
+      };
+      tell({ trying: true, share: 0, found: [] });
+      let done: readonly Found[] = [];
+      try {
+        return await layOutTrials(base, trials, own.signal, (share, found) => {
+          done = found;
+          tell({ share, found });
+        });
+      } catch (error) {
+        sayFailed('trials', error);
+        return done;
+      } finally {
+        tell({ trying: false });
+      }
+    },
+    stop: () => running?.abort(),
   };
-  return { ...state, start, stop: () => running.current?.abort() };
+}
+
+/** Trials of a window's own; leaving it stops them. */
+export function useTrials() {
+  const [{ store, start, stop }] = useState(createTrials);
+  useEffect(() => stop, [stop]);
+  return { ...useStore(store), start, stop };
 }
