@@ -11,6 +11,7 @@ import {
   type WorkProblem,
   workOf,
 } from '../../src/pressing';
+import { ok, type Result } from '../../src/units';
 import { type Effort, findAgain, followSchedule, useSchedule } from './schedules';
 import { stationOf } from './selectors';
 import { useShop } from './shop';
@@ -50,43 +51,72 @@ function useMinute(): number {
   return minute * MINUTE;
 }
 
+/** When a day begins: its origin, and the seconds since then. */
+type Beginning = Pick<Day, 'origin' | 'begun' | 'now'>;
+
+/**
+ * Begun when that was ticked; before that, with the last five minutes.
+ * @param done when each subject was ticked
+ * @param minute when it is, in milliseconds; no tick is later than now, not even that of a device whose clock is ahead
+ */
+export function beginningOf(done: ReadonlyMap<string, string>, minute: number): Beginning {
+  const begunAt = done.get(BEGUN);
+  if (begunAt === undefined) {
+    const step = ROUNDED * MINUTE;
+    return { origin: Math.floor(minute / step) * step, begun: false, now: 0 };
+  }
+  const origin = Math.floor(Date.parse(begunAt) / 1000) * 1000;
+  return { origin, begun: true, now: Math.max(0, secondsFrom(origin, Math.max(minute, latest(done)))) };
+}
+
+/** The work of a run from its beginning on; of one that is begun, as it is ticked. */
+export function workAt(
+  laid: LaidRun,
+  done: ReadonlyMap<string, string>,
+  { origin, begun, now }: Beginning,
+): Result<Work, readonly WorkProblem[]> {
+  const work = workWith(laid, stationOf(laid), origin);
+  if (!work.ok || !begun) return work;
+  const seconds = [...done].map(
+    ([subject, at]) => [subject, Math.max(0, secondsFrom(origin, Date.parse(at)))] as const,
+  );
+  return ok(asTicked(work.value, new Map(seconds), now));
+}
+
+/** What there is to show of a run whose work is as it is; none as long as there is no run. */
+export function dayState(
+  run: string | null,
+  work: ReturnType<typeof workAt> | null,
+  { found, failed }: ReturnType<typeof useSchedule>,
+  beginning: Beginning,
+): DayState {
+  if (run === null || !work) return { kind: 'working' };
+  if (!work.ok) return { kind: 'missing', problems: work.problem };
+  if (failed) return { kind: 'failed', again: () => findAgain(run) };
+  return found ? { kind: 'ready', day: { ...found, ...beginning } } : { kind: 'working' };
+}
+
 /** The schedule of a run, from now on or as it is ticked; a better one follows if asked for. */
 export function useDay(laid: LaidRun | null, effort: Effort): DayState {
   const tick = useShop(({ book }) => book.tick);
   const minute = useMinute();
   const done = useMemo(() => ticked(laid ? ticksOf({ tick }, laid.id) : []), [tick, laid]);
-  const begunAt = done.get(BEGUN) ?? null;
-  const origin =
-    begunAt === null
-      ? Math.floor(minute / (ROUNDED * MINUTE)) * ROUNDED * MINUTE
-      : Math.floor(Date.parse(begunAt) / 1000) * 1000;
-  const work = useMemo(() => laid && workWith(laid, stationOf(laid), origin), [laid, origin]);
-  const now =
-    begunAt === null ? 0 : Math.max(0, Math.round((Math.max(minute, latest(done)) - origin) / 1000));
-  const current = useMemo((): Work | null => {
-    if (!work?.ok) return null;
-    if (begunAt === null) return work.value;
-    const seconds = new Map(
-      [...done].map(([subject, at]) => [subject, Math.max(0, Math.round((Date.parse(at) - origin) / 1000))]),
-    );
-    return asTicked(work.value, seconds, now);
-  }, [work, begunAt, done, origin, now]);
+  const { origin, begun, now } = beginningOf(done, minute);
+  const work = useMemo(
+    () => laid && workAt(laid, done, { origin, begun, now }),
+    [laid, done, origin, begun, now],
+  );
   const run = laid?.id ?? null;
   const shown = useRef<string | null>(null);
   // Before anything is painted: what the work was when the room was left is not shown.
   useLayoutEffect(() => {
-    if (run !== null && current) followSchedule(run, current, effort, shown.current === run);
+    if (run !== null && work?.ok) followSchedule(run, work.value, effort, shown.current === run);
     shown.current = run;
-  }, [run, current, effort]);
-  const { found, failed } = useSchedule(run);
-  if (work && !work.ok) return { kind: 'missing', problems: work.problem };
-  if (run !== null && failed) return { kind: 'failed', again: () => findAgain(run) };
-  if (!found || !current) return { kind: 'working' };
-  return {
-    kind: 'ready',
-    day: { work: found.work, timeline: found.timeline, origin, begun: begunAt !== null, now },
-  };
+  }, [run, work, effort]);
+  return dayState(run, work, useSchedule(run), { origin, begun, now });
 }
+
+const secondsFrom = (origin: number, at: number): number => Math.round((at - origin) / 1000);
 
 /** When something was ticked last, in milliseconds. */
 const latest = (done: ReadonlyMap<string, string>): number =>
