@@ -76,6 +76,10 @@ function Snapshots() {
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const [list, setList] = useState<readonly StoredSnapshot[]>([]);
+  const bring = async (at: string) => {
+    if (await bringBack(at)) notify('plain', words.broughtBack);
+    else notify('error', words.notBroughtBack);
+  };
   // biome-ignore lint/correctness/useExhaustiveDependencies: bringing one back adds another
   useEffect(() => {
     void snapshotsNow()
@@ -95,7 +99,7 @@ function Snapshots() {
             <Button
               weight="plain"
               aria-label={words.bringBackNamed(dayAndTime(at, ways))}
-              onPress={() => void bringBack(at).then((done) => done && notify('plain', words.broughtBack))}
+              onPress={() => void bring(at)}
             >
               {words.bringBack}
             </Button>

@@ -29,6 +29,8 @@ export const keep = {
   bringBack: 'Bring back',
   bringBackNamed: (when: string) => `Bring back ${when}`,
   broughtBack: 'That is how it was. What was here before is the first snapshot.',
+  notBroughtBack:
+    'It could not be brought back, perhaps since the disk is full or another tab writes. Nothing here was changed.',
   durable: 'Against clearing',
   isDurable: 'The browser keeps this data even when the disk is nearly full.',
   mayBeCleared: 'A browser may clear stored data when the disk is nearly full.',

@@ -30,6 +30,8 @@ export const keep: Words['keep'] = {
   bringBack: 'Recuperar',
   bringBackNamed: (when) => `Recuperar ${when}`,
   broughtBack: 'Así estaba. Lo que había antes es la primera instantánea.',
+  notBroughtBack:
+    'No se ha podido recuperar, quizá porque el disco está lleno o escribe otra pestaña. Aquí no ha cambiado nada.',
   durable: 'Para que no se borre',
   isDurable: 'El navegador conserva estos datos aunque el disco esté casi lleno.',
   mayBeCleared: 'El navegador puede borrar los datos guardados cuando el disco está casi lleno.',

@@ -1,0 +1,349 @@
+import { afterAll, beforeEach, describe, expect, it, vi } from 'vitest';
+import { bringBack, restoreBackup, saveBackup } from '../../../app/store/backup';
+import { act, useShop } from '../../../app/store/shop';
+import type { OpenedArtwork } from '../../../src/artwork/browser';
+import { edits, setArtwork } from '../../../src/editing';
+import { type Book, type Id, settingsOf } from '../../../src/model';
+import { packBundle, unpackBundle } from '../../../src/output/backup';
+import type { StoredSnapshot } from '../../../src/storage';
+import { fail, ok, type Result } from '../../../src/units';
+import { sha256 } from '../../../src/units/browser/sha256';
+import { WorkerFailed } from '../../../src/workers/browser';
+import { context, edited, smallBook } from '../../editing/book';
+import type { waitingCalls } from './calls';
+
+interface Unpacked {
+  readonly book: Book;
+  readonly artwork: readonly (readonly [string, Blob])[];
+}
+type Asked = { readonly pack: Unpacked } | { readonly unpack: Blob };
+type Answer = Blob | Awaited<ReturnType<typeof unpackBundle>>;
+
+const worker = (await vi.hoisted(async () => (await import('./calls')).waitingCalls())) as ReturnType<
+  typeof waitingCalls<Asked, unknown>
+>;
+vi.mock('../../../src/output/backup/browser', () => {
+  const never = () => new AbortController().signal;
+  return {
+    packBackup: (pack: Unpacked) => worker.call({ pack }, never()),
+    unpackBackup: (unpack: Blob) => worker.call({ unpack }, never()),
+  };
+});
+
+/** What stands in for the disk, the downloads and the reader of images. */
+const outside = vi.hoisted(() => ({
+  files: new Map<string, Blob>(),
+  downloads: [] as { file: Blob; name: string }[],
+  reading: null as Error | null,
+  isFull: false,
+  snapshots: null as object | null,
+}));
+vi.mock('../../../app/files/download', () => ({
+  download: (file: Blob, name: string) => outside.downloads.push({ file, name }),
+}));
+vi.mock('../../../src/artwork/browser', () => ({
+  openArtwork: async (file: File) => {
+    if (outside.reading) throw outside.reading;
+    return { ok: true, value: { id: await sha256(await file.arrayBuffer()), file, fileName: file.name } };
+  },
+}));
+vi.mock('../../../app/store/artwork', () => ({
+  loadArtworkFile: async (id: string) => outside.files.get(id) ?? null,
+  keepArtwork: async ({ id, file }: OpenedArtwork): Promise<Result<null, { code: string }>> => {
+    if (outside.isFull) return fail({ code: 'quota' });
+    outside.files.set(id, file);
+    return ok(null);
+  },
+}));
+vi.mock('../../../app/store/boot', () => ({ snapshotsNow: () => outside.snapshots }));
+
+interface Taken {
+  readonly at: string;
+  readonly why: StoredSnapshot['why'];
+  readonly book: Book;
+}
+
+/** Snapshots in memory; `onTake` comes before each is written. */
+function memorySnapshots(onTake: () => void = () => undefined) {
+  const taken: Taken[] = [];
+  return {
+    taken,
+    async take(book: Book, why: Taken['why'], at: string) {
+      await Promise.resolve();
+      onTake();
+      taken.push({ at, why, book });
+    },
+    book: async (at: string) => taken.find((each) => each.at === at)?.book ?? null,
+  };
+}
+
+const bytes = new TextEncoder().encode('an image');
+const image = await sha256(bytes);
+const small = smallBook();
+/** The shop's book, whose front has an image. */
+const withImage = edited(small.book, (draft) =>
+  setArtwork(
+    draft,
+    small.front,
+    {
+      id: image as Id<'artwork'>,
+      fileName: 'front.png',
+      kind: 'png',
+      pixels: { width: 10, height: 8 },
+      density: null,
+      trim: { x: 0, y: 0, width: 10, height: 8 },
+      madeFrom: null,
+    },
+    context(),
+  ),
+);
+const bundle = packBundle({ book: withImage, artwork: new Map([[image, bytes]]) });
+const initial = useShop.getState();
+const bookNow = () => useShop.getState().book;
+const addOrder = (name: string) => act(edits.addOrder({ name, due: null }));
+const orders = (book: Book) => Object.values(book.order).map(({ name }) => name);
+
+const at = (call: number) => {
+  const own = worker.calls[call];
+  if (!own) throw new Error(`only ${worker.calls.length} calls`);
+  return own;
+};
+const asked = (count: number) => vi.waitFor(() => expect(worker.calls).toHaveLength(count));
+/** Answers as the worker does. */
+async function answer(call: number): Promise<void> {
+  const { input } = at(call);
+  let found: Answer;
+  if ('pack' in input) {
+    const files = input.pack.artwork.map(
+      async ([id, blob]) => [id, new Uint8Array(await blob.arrayBuffer())] as const,
+    );
+    found = new Blob([packBundle({ book: input.pack.book, artwork: new Map(await Promise.all(files)) })]);
+    at(call).answer(found);
+    return;
+  }
+  const read = await unpackBundle(new Uint8Array(await input.unpack.arrayBuffer()), sha256);
+  at(call).answer(
+    read.ok
+      ? ok({
+          book: read.value.book,
+          artwork: [...read.value.artwork].map(([id, own]) => [id, new Blob([new Uint8Array(own)])]),
+        })
+      : read,
+  );
+}
+/** Brings a file back, from its choice to its end. */
+async function restored(content: Uint8Array<ArrayBuffer> = bundle) {
+  const done = restoreBackup(new File([content], 'backup.zip'));
+  await asked(1);
+  await answer(0);
+  return done;
+}
+
+let snapshots = memorySnapshots();
+
+beforeEach(() => {
+  snapshots = memorySnapshots();
+  Object.assign(outside, { downloads: [], reading: null, isFull: false, snapshots });
+  outside.files.clear();
+  worker.calls.length = 0;
+  useShop.setState({ ...initial, phase: { kind: 'open' }, book: small.book });
+});
+afterAll(() => useShop.setState(initial));
+
+describe('a backup that is saved', () => {
+  beforeEach(() => {
+    useShop.setState({ book: withImage });
+    outside.files.set(image, new Blob([bytes])).set('unused', new Blob(['of no record']));
+  });
+
+  it('is one file with the book and the images it names, and its day is noted', async () => {
+    const done = saveBackup('backup.zip');
+    await asked(1);
+    expect(settingsOf(bookNow())?.lastBackup).toBeNull();
+    await answer(0);
+    await done;
+    expect(outside.downloads.map(({ name }) => name)).toEqual(['backup.zip']);
+    const [saved] = outside.downloads;
+    const content = new Uint8Array(await (saved?.file ?? new Blob()).arrayBuffer());
+    const read = await unpackBundle(content, sha256);
+    expect(read).toMatchObject({ ok: true, value: { book: withImage } });
+    expect(read.ok && [...read.value.artwork.keys()]).toEqual([image]);
+    expect(settingsOf(bookNow())?.lastBackup).not.toBeNull();
+  });
+
+  it('that cannot be written is neither handed over nor noted', async () => {
+    const done = saveBackup('backup.zip');
+    await asked(1);
+    at(0).fail(new WorkerFailed('broken'));
+    await expect(done).rejects.toThrow(WorkerFailed);
+    expect(outside.downloads).toEqual([]);
+    expect(bookNow()).toBe(withImage);
+  });
+
+  it('keeps what was entered meanwhile, and is of the book as it was', async () => {
+    const done = saveBackup('backup.zip');
+    await asked(1);
+    addOrder('Mill');
+    await answer(0);
+    await done;
+    expect(orders(bookNow())).toContain('Mill');
+    const { input } = at(0);
+    expect('pack' in input && orders(input.pack.book)).toEqual(['Hill Bakers']);
+  });
+
+  it('is not noted in another book that was opened meanwhile', async () => {
+    const done = saveBackup('backup.zip');
+    await asked(1);
+    outside.snapshots = memorySnapshots();
+    useShop.setState({ source: 'shop', book: small.book });
+    await answer(0);
+    await done;
+    expect(outside.downloads).toHaveLength(1);
+    expect(settingsOf(bookNow())?.lastBackup).toBeNull();
+  });
+});
+
+describe('a backup that is brought back', () => {
+  it('takes the place of what was here, of which a snapshot is kept, and keeps its images', async () => {
+    addOrder('Mill');
+    const before = bookNow();
+    expect(await restored()).toEqual({ ok: true, value: withImage });
+    expect(bookNow()).toEqual(withImage);
+    expect(await outside.files.get(image)?.text()).toBe('an image');
+    expect(snapshots.taken).toMatchObject([{ why: 'before-restoring', book: before }]);
+    const [{ at: when } = { at: '' }] = snapshots.taken;
+    expect(await bringBack(when)).toBe(true);
+    expect(bookNow()).toEqual(before);
+  });
+
+  it.each([
+    { what: 'what is no zip', content: new TextEncoder().encode('order,transfer'), problem: 'not-backup' },
+    { what: 'one cut off', content: bundle.slice(0, 300), problem: 'damaged' },
+    {
+      what: 'one whose image was changed',
+      content: packBundle({ book: withImage, artwork: new Map([['0'.repeat(64), bytes]]) }),
+      problem: 'damaged',
+    },
+  ])('changes nothing where it is $what', async ({ content, problem }) => {
+    expect(await restored(content)).toEqual({ ok: false, problem });
+    expect(bookNow()).toBe(small.book);
+    expect([snapshots.taken, [...outside.files]]).toEqual([[], []]);
+  });
+
+  it.each([{ why: 'missing' as const }, { why: 'broken' as const }])(
+    'changes nothing where the worker that opens it is $why',
+    async ({ why }) => {
+      const done = restoreBackup(new File([bundle], 'backup.zip'));
+      await asked(1);
+      at(0).fail(new WorkerFailed(why));
+      await expect(done).rejects.toThrow(WorkerFailed);
+      expect(bookNow()).toBe(small.book);
+      expect(snapshots.taken).toEqual([]);
+    },
+  );
+
+  it('changes nothing where the worker that reads its images fails', async () => {
+    outside.reading = new WorkerFailed('missing');
+    await expect(restored()).rejects.toThrow(WorkerFailed);
+    expect(bookNow()).toBe(small.book);
+    expect(snapshots.taken).toEqual([]);
+  });
+
+  it('is no backup where it cannot be read at all', async () => {
+    const done = restoreBackup(new File([bundle], 'backup.zip'));
+    await asked(1);
+    at(0).fail(new DOMException('gone from the disk', 'NotReadableError'));
+    expect(await done).toEqual({ ok: false, problem: 'not-backup' });
+  });
+
+  it.each([
+    {
+      what: 'there is no room for its images',
+      before: () => Object.assign(outside, { isFull: true }),
+    },
+    {
+      what: 'there is no room for a snapshot',
+      before: () => {
+        outside.snapshots = memorySnapshots(() => {
+          throw new DOMException('full', 'QuotaExceededError');
+        });
+      },
+    },
+    { what: 'there are no snapshots', before: () => Object.assign(outside, { snapshots: null }) },
+    { what: 'another tab writes', before: () => useShop.setState({ follows: true }) },
+    {
+      what: 'another tab begins to write meanwhile',
+      before: () => {
+        outside.snapshots = memorySnapshots(() => useShop.setState({ follows: true }));
+      },
+    },
+  ])('is not kept, and changes nothing, where $what', async ({ before }) => {
+    before();
+    expect(await restored()).toEqual({ ok: false, problem: 'not-kept' });
+    expect(bookNow()).toBe(small.book);
+  });
+
+  it('keeps in a snapshot what was entered up to the end', async () => {
+    let isFirst = true;
+    snapshots = memorySnapshots(() => {
+      if (isFirst) addOrder('Mill');
+      isFirst = false;
+    });
+    outside.snapshots = snapshots;
+    expect(await restored()).toMatchObject({ ok: true });
+    expect(bookNow()).toEqual(withImage);
+    const last = snapshots.taken.at(-1);
+    expect(last && orders(last.book)).toContain('Mill');
+  });
+
+  it('does not come into another book that was opened meanwhile', async () => {
+    const done = restoreBackup(new File([bundle], 'backup.zip'));
+    await asked(1);
+    const others = memorySnapshots();
+    outside.snapshots = others;
+    const other = edited(small.book, (draft) => {
+      draft.order = {};
+    });
+    useShop.setState({ source: 'shop', book: other });
+    await answer(0);
+    expect(await done).toEqual({ ok: false, problem: 'not-kept' });
+    expect(bookNow()).toBe(other);
+    expect([snapshots.taken, others.taken]).toEqual([[], []]);
+  });
+
+  it('twice at once is there once, what was before each a snapshot', async () => {
+    addOrder('Mill');
+    const before = bookNow();
+    const first = restoreBackup(new File([bundle], 'backup.zip'));
+    const other = packBundle({ book: small.book, artwork: new Map() });
+    const second = restoreBackup(new File([other], 'other.zip'));
+    await asked(2);
+    await answer(1);
+    expect(await second).toMatchObject({ ok: true });
+    await answer(0);
+    expect(await first).toMatchObject({ ok: true });
+    expect(bookNow()).toEqual(withImage);
+    expect(snapshots.taken.map(({ book }) => book)).toEqual([before, small.book]);
+  });
+});
+
+describe('a snapshot', () => {
+  it('that is not there, or of another book by now, changes nothing', async () => {
+    expect(await bringBack('2026-11-25T08:00:00.000Z')).toBe(false);
+    await snapshots.take(withImage, 'day', '2026-11-25T08:00:00.000Z');
+    const done = bringBack('2026-11-25T08:00:00.000Z');
+    outside.snapshots = memorySnapshots();
+    expect(await done).toBe(false);
+    expect(bookNow()).toBe(small.book);
+  });
+
+  it('does not come back where what is here cannot be kept', async () => {
+    const full = memorySnapshots(() => {
+      throw new DOMException('full', 'QuotaExceededError');
+    });
+    full.taken.push({ at: 'then', why: 'day', book: withImage });
+    outside.snapshots = full;
+    expect(await bringBack('then')).toBe(false);
+    expect(bookNow()).toBe(small.book);
+  });
+});
