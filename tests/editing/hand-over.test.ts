@@ -243,6 +243,31 @@ describe('an order whose copies are all packed', () => {
     expect(tick(collected, packKey(order)).order[order]?.progress).toBe('collected');
   });
 
+  it('is packed whatever is over, from the shelf, or of another order', () => {
+    const among = edited(locked, (draft) => {
+      const [copy] = Object.values(draft.copy);
+      const [transfer] = Object.values(draft.transfer);
+      if (!copy || !transfer) throw new Error('no copy');
+      const waits = { ...copy, state: 'waiting' as const, run: null, place: null };
+      const idOf = (name: string) => name as typeof copy.id;
+      const other = { ...transfer, id: 'other' as typeof transfer.id, order: 'other' as typeof order };
+      draft.transfer[other.id] = other;
+      draft.copy.over = { ...waits, id: idOf('over'), role: 'over' };
+      draft.copy.other = { ...waits, id: idOf('other'), transfer: other.id };
+      draft.copy.shelf = { ...waits, id: idOf('shelf'), state: 'shelved' };
+    });
+    expect(tick(among, packKey(order)).order[order]?.progress).toBe('packed');
+  });
+
+  it('is not packed by another’s tick, nor while a copy is printed in a run that is not ticked', () => {
+    expect(tick(locked, packKey('other')).order[order]?.progress).toBe('open');
+    const apart = edited(locked, (draft) => {
+      const [copy] = Object.values(draft.copy);
+      if (copy) copy.run = 'second' as typeof run;
+    });
+    expect(tick(apart, packKey(order)).order[order]?.progress).toBe('open');
+  });
+
   it('is packed by ticks that come back, too', () => {
     const there = tick(first.book, packKey(order));
     expect(taken(locked, ticksOfBook(there)).book.order[order]?.progress).toBe('packed');

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clearMeant, setCount, setMeant, setPlaces } from '../../src/editing';
+import { clearMeant, editTransfer, setCount, setMeant, setPinned, setPlaces } from '../../src/editing';
 import type { Book, Id, Meant } from '../../src/model';
 import { um } from '../../src/units';
 import { context, edited, smallBook } from './book';
@@ -52,6 +52,41 @@ describe('the copies of a transfer', () => {
     const one = edited(two, (draft) => setCount(draft, front, 1, context()));
     expect(copiesOf(one, front).map(({ id }) => id)).toEqual([third?.id]);
     expect(second).toBeDefined();
+  });
+});
+
+describe('a transfer', () => {
+  it('is what it is changed to, and all else stays; one that is gone stays so', () => {
+    const { book, front, tag } = smallBook();
+    const after = edited(book, (draft) => {
+      editTransfer(draft, front, { name: 'back' });
+      editTransfer(draft, 'gone', { name: 'lost' });
+    });
+    expect(after.transfer).toEqual({ ...book.transfer, [front]: { ...book.transfer[front], name: 'back' } });
+    expect(after.transfer[tag]).toBe(book.transfer[tag]);
+  });
+});
+
+describe('copies that are pinned', () => {
+  it('are those on film, until they are let go; others have nothing to be pinned to', () => {
+    const { book, front, tag } = smallBook();
+    const [first, second, third] = copiesOf(book, front);
+    const [run] = Object.values(book.run).map(({ id }) => id);
+    if (!first || !second || !third || !run) throw new Error('no copies');
+    const laid = edited(book, (draft) =>
+      setPlaces(draft, run, [
+        [first.id, place],
+        [second.id, { ...place, y: um(200_000) }],
+      ]),
+    );
+    const pinnedIn = (of: Book) =>
+      Object.values(of.copy).flatMap(({ id, place: own }) => (own?.pinned ? [id] : []));
+    const pinned = edited(laid, (draft) => setPinned(draft, [first.id, second.id, third.id, 'gone'], true));
+    expect(pinnedIn(pinned)).toEqual([first.id, second.id]);
+    expect(pinnedIn(edited(pinned, (draft) => setPinned(draft, [first.id], false)))).toEqual([second.id]);
+    expect(
+      [third.id, ...copiesOf(book, tag).map(({ id }) => id)].map((id) => pinned.copy[id]?.place),
+    ).toEqual([null, null, null]);
   });
 });
 

@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { addRows } from '../../src/editing/import';
+import type { TableRow } from '../../src/intake';
+import { emptyBook } from '../../src/model';
+import { fromMm, type LocalDate } from '../../src/units';
+import { context, edited, freshIds, smallBook } from './book';
+
+const [first, second] = ['2026-12-01' as LocalDate, '2026-12-02' as LocalDate];
+
+const row = (order: string, due: LocalDate | null, other: Partial<TableRow> = {}): TableRow => ({
+  line: 2,
+  order,
+  transfer: 'crest',
+  width: fromMm(80),
+  height: fromMm(60),
+  typed: { width: '80 mm', height: '60 mm' },
+  count: 2,
+  due,
+  turn: 'fixed',
+  ...other,
+});
+/** The orders that rows make of a book, by name, with when they are due. */
+const ordersAfter = (rows: readonly TableRow[], book = emptyBook) =>
+  Object.values(edited(book, (draft) => addRows(draft, rows, freshIds())).order).map(({ name, due }) => ({
+    name,
+    due,
+  }));
+
+describe('rows of a table', () => {
+  it('join the order of their name, whatever its case and the blanks around it, or make one', () => {
+    const { book, order } = smallBook();
+    const rows = [row(' HILL bakers ', null), row(' Mill ', null), row('mill', null)];
+    expect(ordersAfter(rows, book).map(({ name }) => name)).toEqual(['Hill Bakers', 'Mill']);
+    const after = edited(book, (draft) => addRows(draft, rows, freshIds()));
+    expect(Object.values(after.transfer).filter((transfer) => transfer.order === order)).toHaveLength(3);
+  });
+
+  it.each([
+    { rows: [null], due: null },
+    { rows: [first], due: first },
+    { rows: [null, second], due: second },
+    { rows: [second, null], due: second },
+    { rows: [second, first], due: first },
+    { rows: [first, second], due: first },
+  ])('make an order due with the soonest of them: $rows', ({ rows, due }) => {
+    expect(
+      ordersAfter(
+        rows.map((each) => row('Mill', each)),
+        emptyBook,
+      ),
+    ).toEqual([{ name: 'Mill', due }]);
+  });
+
+  it.each([
+    { had: null, due: second },
+    { had: first, due: first },
+    { had: '2026-12-24' as LocalDate, due: second },
+  ])('let an order that was due on $had be due with them if they are sooner', ({ had, due }) => {
+    const { book, order } = smallBook();
+    const before = edited(book, (draft) => {
+      const own = draft.order[order];
+      if (own) own.due = had;
+    });
+    expect(ordersAfter([row('Hill Bakers', second)], before)).toEqual([{ name: 'Hill Bakers', due }]);
+  });
+
+  it('become transfers as they are, with as many copies', () => {
+    const after = edited(emptyBook, (draft) => addRows(draft, [row('Mill', null)], context()));
+    const { line: _, order: _order, transfer: name, due: _due, count, ...size } = row('Mill', null);
+    expect(Object.values(after.transfer)).toMatchObject([{ name, ...size }]);
+    expect(Object.values(after.copy)).toHaveLength(count);
+  });
+});
