@@ -16,7 +16,7 @@ const EDGE = Number.POSITIVE_INFINITY;
 
 /** How far along the film it is taken: segments side by side, each of another height than its neighbours. */
 export class Skyline {
-  // Where each segment begins and how far along it lies, and after the last one the film's right edge.
+  // Where each segment begins and how far along it lies, from index 1 on, between the film's edges, which have no end.
   private readonly x: Float64Array;
   private readonly y: Float64Array;
   private segments = 0;
@@ -26,39 +26,48 @@ export class Skyline {
   constructor(copies: number) {
     this.x = new Float64Array(copies + 3);
     this.y = new Float64Array(copies + 3);
+    this.y[0] = EDGE;
   }
 
   /** Begins anew on empty film. */
   reset(width: number): void {
-    this.x[0] = 0;
-    this.y[0] = 0;
-    this.x[1] = width;
-    this.y[1] = EDGE;
+    this.x[1] = 0;
+    this.y[1] = 0;
+    this.x[2] = width;
+    this.y[2] = EDGE;
     this.segments = 1;
   }
 
-  /** The lowest segment, the leftmost of equals. One answer overwrites the one before it. */
-  lowest(): Segment {
-    const { x: xs, y: ys, segments, found } = this;
-    let at = 0;
-    let y = ys[0] as number;
-    for (let segment = 1; segment < segments; segment += 1) {
-      if ((ys[segment] as number) < y) {
-        y = ys[segment] as number;
-        at = segment;
+  /**
+   * The lowest segment, the leftmost of equals, once those that are too narrow are given up. One answer overwrites the one
+   * before it.
+   * @param narrowest how wide it must be
+   * @returns `null` if the film itself is narrower
+   */
+  lowest(narrowest: number): Segment | null {
+    const { x: xs, y: ys, found } = this;
+    for (;;) {
+      let at = 1;
+      let y = ys[1] as number;
+      for (let segment = 2; segment <= this.segments; segment += 1) {
+        if ((ys[segment] as number) < y) {
+          y = ys[segment] as number;
+          at = segment;
+        }
       }
+      const x = xs[at] as number;
+      const room = (xs[at + 1] as number) - x;
+      if (room >= narrowest) {
+        found.at = at;
+        found.x = x;
+        found.y = y;
+        found.room = room;
+        found.leftWall = (ys[at - 1] as number) - y;
+        found.rightWall = (ys[at + 1] as number) - y;
+        return found;
+      }
+      if (!this.raise(at)) return null;
     }
-    found.at = at;
-    found.x = xs[at] as number;
-    found.y = y;
-    found.room = (xs[at + 1] as number) - (xs[at] as number);
-    found.leftWall = at === 0 ? EDGE : (ys[at - 1] as number) - y;
-    found.rightWall = at + 1 === segments ? EDGE : (ys[at + 1] as number) - y;
-    return found;
-  }
-
-  private heightOf(segment: number): number {
-    return segment < 0 || segment >= this.segments ? EDGE : (this.y[segment] as number);
   }
 
   /** Puts a copy at the left or right end of a segment, up to `far`, and joins it to a neighbour as high. */
@@ -68,15 +77,15 @@ export class Skyline {
     const end = xs[at + 1] as number;
     if (x + width === end) {
       ys[at] = far;
-      if (this.heightOf(at + 1) === far) this.remove(at + 1);
-      if (this.heightOf(at - 1) === far) this.remove(at);
+      if (ys[at + 1] === far) this.remove(at + 1);
+      if (ys[at - 1] === far) this.remove(at);
     } else if (atLeft) {
-      if (this.heightOf(at - 1) === far) xs[at] = x + width;
+      if (ys[at - 1] === far) xs[at] = x + width;
       else {
         this.insert(at + 1, x + width, ys[at] as number);
         ys[at] = far;
       }
-    } else if (this.heightOf(at + 1) === far) xs[at + 1] = end - width;
+    } else if (ys[at + 1] === far) xs[at + 1] = end - width;
     else this.insert(at + 1, end - width, far);
   }
 
@@ -86,8 +95,8 @@ export class Skyline {
    */
   raise(at: number): boolean {
     if (this.segments === 1) return false;
-    const left = this.heightOf(at - 1);
-    const right = this.heightOf(at + 1);
+    const left = this.y[at - 1] as number;
+    const right = this.y[at + 1] as number;
     this.y[at] = Math.min(left, right);
     if (right <= left) this.remove(at + 1);
     if (left <= right) this.remove(at);
@@ -96,7 +105,7 @@ export class Skyline {
 
   private insert(at: number, x: number, y: number): void {
     const { x: xs, y: ys } = this;
-    for (let segment = this.segments + 1; segment > at; segment -= 1) {
+    for (let segment = this.segments + 2; segment > at; segment -= 1) {
       xs[segment] = xs[segment - 1] as number;
       ys[segment] = ys[segment - 1] as number;
     }
