@@ -1,20 +1,8 @@
-import type { Build, Limits, Way } from './build';
-import { costOf, keep, type Layout } from './layout';
+import type { Limits, Way } from './build';
+import { type Asked, emptySheet, layoutOf, leftOver, type Sheet, sheetsOf } from './exchange-sheets';
+import type { Layout } from './layout';
 import type { Sequence } from './sequence';
 import type { Strip } from './strip';
-
-/** Copies in the order in which they ask for a place, each with the way it would rather lie. */
-interface Asked {
-  readonly piece: number[];
-  readonly turned: number[];
-}
-
-/** The copies on one sheet, in the order in which they were placed, and where they lie. */
-interface Sheet extends Asked {
-  readonly x: number[];
-  readonly y: number[];
-  top: number;
-}
 
 /** What an exchange works with. */
 export interface ExchangeTools {
@@ -32,23 +20,6 @@ const CYCLE = 20_000;
 const MOST_SHEETS = 3;
 /** How often copies are sorted by size before they are built anew, instead of kept in the order that they had. */
 const SORTED = 0.3;
-
-const emptySheet = (): Sheet => ({ piece: [], turned: [], x: [], y: [], top: 0 });
-
-function sheetsOf({ piece, turned, bin, x, y, tops }: Layout | Build, copies: number, bins: number): Sheet[] {
-  const sheets = Array.from({ length: bins }, emptySheet);
-  for (let copy = 0; copy < copies; copy += 1) {
-    const sheet = sheets[bin[copy] as number] as Sheet;
-    sheet.piece.push(piece[copy] as number);
-    sheet.turned.push(turned[copy] as number);
-    sheet.x.push(x[copy] as number);
-    sheet.y.push(y[copy] as number);
-  }
-  sheets.forEach((sheet, index) => {
-    sheet.top = tops[index] as number;
-  });
-  return sheets;
-}
 
 /**
  * Empties one sheet into the others: its copies are a pool, and again and again a few sheets are taken apart and built
@@ -133,6 +104,18 @@ export class Exchange {
   /** The copies of the pool among those of some sheets: sorted by size with some disorder, or put in by chance. */
   private sequenceOf(chosen: readonly number[]): Sequence {
     const { random } = this.tools;
+    const asked = this.mixed(chosen);
+    if (random() < SORTED) return this.sorted(asked, (area) => area * (0.6 + 0.8 * random()));
+    const { piece, turned } = asked;
+    const [a, b] = [Math.floor(random() * piece.length), Math.floor(random() * piece.length)];
+    for (const list of [piece, turned]) [list[a], list[b]] = [list[b] as number, list[a] as number];
+    if (this.strip.turns[piece[a] as number] === 1 && random() < 0.3) turned[a] = 1 - (turned[a] as number);
+    return { piece, turned, count: piece.map(() => 1) };
+  }
+
+  /** The copies of some sheets in their order, those of the pool among them by chance. */
+  private mixed(chosen: readonly number[]): Asked {
+    const { random } = this.tools;
     const piece: number[] = [];
     const turned: number[] = [];
     for (const sheet of chosen) {
@@ -144,80 +127,44 @@ export class Exchange {
       piece.splice(at, 0, this.pool.piece[copy] as number);
       turned.splice(at, 0, this.pool.turned[copy] as number);
     }
-    if (random() < SORTED) {
-      const key = piece.map((own) => this.areaOf(own) * (0.6 + 0.8 * random()));
-      const order = [...piece.keys()].sort((a, b) => (key[b] as number) - (key[a] as number));
-      return {
-        piece: order.map((index) => piece[index] as number),
-        turned: order.map((index) => turned[index] as number),
-        count: piece.map(() => 1),
-      };
-    }
-    const [a, b] = [Math.floor(random() * piece.length), Math.floor(random() * piece.length)];
-    for (const list of [piece, turned]) [list[a], list[b]] = [list[b] as number, list[a] as number];
-    if (this.strip.turns[piece[a] as number] === 1 && random() < 0.3) turned[a] = 1 - (turned[a] as number);
-    return { piece, turned, count: piece.map(() => 1) };
+    return { piece, turned };
+  }
+
+  /** Copies by what their area counts for, the largest first. */
+  private sorted({ piece, turned }: Asked, weigh: (area: number) => number): Sequence {
+    const key = piece.map((own) => weigh(this.areaOf(own)));
+    const order = [...piece.keys()].sort((a, b) => (key[b] as number) - (key[a] as number));
+    return {
+      piece: order.map((index) => piece[index] as number),
+      turned: order.map((index) => turned[index] as number),
+      count: piece.map(() => 1),
+    };
   }
 
   /** All copies, those of the pool on a sheet of their own; `null` where they do not fit one. */
   private whole(): Layout | null {
-    const { strip, pool } = this;
-    const { ways, limits } = this.tools;
-    const sheets = [...this.sheets];
+    const { sheets, pool, strip } = this;
     if (pool.piece.length > 0) {
-      const order = [...pool.piece.keys()].sort(
-        (a, b) => this.areaOf(pool.piece[b] as number) - this.areaOf(pool.piece[a] as number),
-      );
-      const sequence: Sequence = {
-        piece: order.map((index) => pool.piece[index] as number),
-        turned: order.map((index) => pool.turned[index] as number),
-        count: order.map(() => 1),
-      };
-      let last: Sheet | null = null;
-      for (const { decoder, rule } of ways) {
-        const build = decoder.decode(sequence, rule, { ...limits, most: 1 });
-        const [sheet] = sheetsOf(build, build.length, build.bins);
-        if (build.unplacedArea === 0 && sheet && sheet.top < (last?.top ?? Number.POSITIVE_INFINITY)) {
-          last = sheet;
-        }
-      }
-      if (!last) return null;
-      sheets.push(last);
-    } else if (this.sheets.length > 1) this.openEmptiest();
-    return layoutOf(sheets, strip);
-  }
-}
-
-/** What a build had no place for, in the order of its sequence. */
-function leftOver(sequence: Sequence, build: Build): Asked {
-  const placed = new Map<number, number>();
-  for (let copy = 0; copy < build.length; copy += 1) {
-    const piece = build.piece[copy] as number;
-    placed.set(piece, (placed.get(piece) ?? 0) + 1);
-  }
-  const left: Asked = { piece: [], turned: [] };
-  sequence.piece.forEach((piece, index) => {
-    const count = placed.get(piece) ?? 0;
-    if (count > 0) placed.set(piece, count - 1);
-    else {
-      left.piece.push(piece);
-      left.turned.push(sequence.turned[index] as number);
+      const last = this.lastSheet();
+      return last && layoutOf([...sheets, last], strip);
     }
-  });
-  return left;
-}
+    const all = [...sheets];
+    if (sheets.length > 1) this.openEmptiest();
+    return layoutOf(all, strip);
+  }
 
-function layoutOf(sheets: readonly Sheet[], strip: Strip): Layout {
-  const build: Build = {
-    length: sheets.reduce((sum, { piece }) => sum + piece.length, 0),
-    piece: Int32Array.from(sheets.flatMap(({ piece }) => piece)),
-    bin: Int32Array.from(sheets.flatMap(({ piece }, bin) => piece.map(() => bin))),
-    x: Float64Array.from(sheets.flatMap(({ x }) => x)),
-    y: Float64Array.from(sheets.flatMap(({ y }) => y)),
-    turned: Uint8Array.from(sheets.flatMap(({ turned }) => turned)),
-    bins: sheets.length,
-    tops: Float64Array.from(sheets, ({ top }) => top),
-    unplacedArea: 0,
-  };
-  return keep(build, costOf(build, strip));
+  /** The pool's copies on one sheet, as short as any way builds it; `null` where they do not fit. */
+  private lastSheet(): Sheet | null {
+    const { ways, limits } = this.tools;
+    const sequence = this.sorted(this.pool, (area) => area);
+    let last: Sheet | null = null;
+    for (const { decoder, rule } of ways) {
+      const build = decoder.decode(sequence, rule, { ...limits, most: 1 });
+      const [sheet] = sheetsOf(build, build.length, build.bins);
+      if (build.unplacedArea === 0 && sheet && sheet.top < (last?.top ?? Number.POSITIVE_INFINITY)) {
+        last = sheet;
+      }
+    }
+    return last;
+  }
 }

@@ -1,7 +1,8 @@
 import { type Aim, FILM, nextAim, unitOf } from './aim';
-import type { Build, Limits, Way } from './build';
+import type { Limits } from './build';
 import { Exchange } from './exchange';
-import { costOf, keep, type Layout } from './layout';
+import { Lane, type Trial } from './lane';
+import { keep, type Layout } from './layout';
 import { copySequence, disturb, type Sequence } from './sequence';
 import { startSequences } from './starts';
 import { isEmpty, type Strip } from './strip';
@@ -24,28 +25,6 @@ export interface Idea {
   readonly sequence: Sequence;
   /** Which of the search's ways. */
   readonly way: number;
-}
-
-interface Lane {
-  readonly way: Way;
-  current: Sequence;
-  currentCost: number;
-  best: Sequence;
-  bestCost: number;
-  cycles: number;
-  /** The sequence that left least area out of the film being tried, and how much film. */
-  fitting: Sequence;
-  fittingCost: number;
-  fittingFilm: number;
-}
-
-/** A build, overwritten by the next one of its decoder, with what it costs. */
-interface Trial {
-  readonly build: Build;
-  /** What the aim is to make small. */
-  readonly cost: number;
-  /** Its film; infinite while it leaves out copies of an aim to fit. */
-  readonly film: number;
 }
 
 /**
@@ -85,18 +64,7 @@ export class Search {
     this.unit = unitOf(strip);
     this.turnable = strip.turns.includes(1);
     this.starts = startSequences(strip, count);
-    const empty: Sequence = { piece: [], count: [], turned: [] };
-    this.lanes = waysOf(strip).map((way) => ({
-      way,
-      current: empty,
-      currentCost: ANY,
-      best: empty,
-      bestCost: ANY,
-      cycles: 0,
-      fitting: empty,
-      fittingCost: ANY,
-      fittingFilm: ANY,
-    }));
+    this.lanes = waysOf(strip).map((way) => new Lane(way, strip, limits));
     this.lane = this.lanes[0] as Lane;
   }
 
@@ -164,11 +132,8 @@ export class Search {
 
   /** Builds a sequence in a lane, whatever the present cycle is after, and keeps it there if it is the lane's best. */
   private enter(lane: Lane, sequence: Sequence): boolean {
-    const trial = this.build(sequence, lane.way, FILM);
-    if (trial.film < lane.bestCost) {
-      lane.best = sequence;
-      lane.bestCost = trial.film;
-    }
+    const trial = lane.build(sequence, FILM);
+    lane.keepIfBetter(sequence, trial.film);
     return this.keepIfBetter(trial);
   }
 
@@ -184,20 +149,8 @@ export class Search {
 
   /** Tries an order of the caller's own, whatever its copies, under the rule that has done best. */
   layoutOf(sequence: Sequence): Layout {
-    const { decoder, rule } = this.bestLane().way;
-    const build = decoder.decode(sequence, rule, this.limits);
-    return keep(build, costOf(build, this.strip));
-  }
-
-  private build(sequence: Sequence, { decoder, rule }: Way, aim: Aim): Trial {
-    const { limits, strip } = this;
-    const build = decoder.decode(sequence, rule, aim.kind === 'fit' ? aim.limits : limits);
-    if (aim.kind === 'film') {
-      const film = costOf(build, strip);
-      return { build, cost: film, film };
-    }
-    const film = build.unplacedArea === 0 ? costOf(build, strip) : ANY;
-    return { build, cost: build.unplacedArea / strip.width, film };
+    const { build, film } = this.bestLane().build(sequence, FILM);
+    return keep(build, film);
   }
 
   /** Keeps a trial if its film, in all bins, is the least so far. */
@@ -213,29 +166,13 @@ export class Search {
     this.leftInCycle -= 1;
     const candidate = copySequence(lane.current);
     disturb(candidate, random, this.turnable);
-    const trial = this.build(candidate, lane.way, aim);
-    const { cost, film } = trial;
+    const trial = lane.build(candidate, aim);
+    const { cost } = trial;
     const warmth = (this.best?.cost ?? cost) * WARM * (COLD / WARM) ** done;
     if (cost <= lane.currentCost || random() < Math.exp((lane.currentCost - cost) / warmth)) {
-      lane.current = candidate;
-      lane.currentCost = cost;
-      if (aim.kind === 'fit') {
-        if (cost < lane.fittingCost) {
-          lane.fitting = candidate;
-          lane.fittingCost = cost;
-        }
-        // It fits: the next cycle tries less film.
-        if (cost === 0) {
-          this.leftInCycle = 0;
-          if (film < lane.bestCost) {
-            lane.best = candidate;
-            lane.bestCost = film;
-          }
-        }
-      } else if (cost < lane.bestCost) {
-        lane.best = candidate;
-        lane.bestCost = cost;
-      }
+      lane.accept(candidate, trial, aim);
+      // It fits: the next cycle tries less film.
+      if (aim.kind === 'fit' && cost === 0) this.leftInCycle = 0;
     }
     return this.keepIfBetter(trial);
   }
@@ -252,20 +189,8 @@ export class Search {
     const lane = chosen ?? (byCost[0] as Lane);
     this.lane = lane;
     this.aim = isFirst ? FILM : nextAim(this.strip, { best, limits, unit, random, least });
-    if (this.aim.kind === 'fit') {
-      if (lane.fittingFilm !== this.aim.film) {
-        lane.fitting = lane.best;
-        lane.fittingFilm = this.aim.film;
-        lane.fittingCost = this.build(lane.best, lane.way, this.aim).cost;
-      }
-      lane.current = lane.fitting;
-      lane.currentCost = lane.fittingCost;
-    } else {
-      lane.current = lane.best;
-      lane.currentCost = lane.bestCost;
-    }
     this.cycleLength = Math.min(LONGEST_CYCLE, CYCLE * 2 ** lane.cycles);
     this.leftInCycle = this.cycleLength;
-    lane.cycles += 1;
+    lane.begin(this.aim);
   }
 }
