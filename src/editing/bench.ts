@@ -21,17 +21,17 @@ import {
   cureKey,
   cureRecipe,
   type JobKind,
+  jobsOf,
   orderOfPack,
   packKey,
   pressKey,
   pressRecipe,
   ticked,
-  workOf,
 } from '../pressing';
 import { takeBackClosing } from './closing';
 import { bring } from './places';
 import { finishRun, laidSoFar, moveTo, reopenRun } from './runs';
-import type { BookDraft, EditContext } from './step';
+import { type BookDraft, bookSoFar, type EditContext } from './step';
 
 /** What a recipe was until now, behind what it was before; nothing is added where its values stay. */
 function historyWith<Values>(
@@ -109,7 +109,7 @@ export function tickJob(
   context: EditContext,
 ): void {
   const tick = context.newId() as Id<'tick'>;
-  const before = ticksOf(draft, id).filter((other) => other.subject === subject);
+  const before = ticksOf(bookSoFar(draft), id).filter((other) => other.subject === subject);
   const at = instantAfter(context.now, before);
   draft.tick[tick] = { id: tick, run: id, subject, done, at, changed: context.now };
   if (done) followTicks(draft, id, context);
@@ -121,12 +121,10 @@ export function followTicks(draft: BookDraft, id: Id<'run'>, context: EditContex
   const run = draft.run[id];
   if (!run || run.state === 'draft' || run.state === 'closed') return;
   const laid = laidSoFar(draft, id);
-  if (!laid?.view.station) return;
-  const work = workOf(laid, laid.view.station, new Date(context.now));
-  if (!work.ok) return;
-  const done = ticked(ticksOf(draft, id));
+  if (!laid) return;
+  const done = ticked(ticksOf(bookSoFar(draft), id));
   for (const { state, kinds } of comesTo) {
-    const jobs = work.value.jobs.filter(({ kind }) => kinds.includes(kind));
+    const jobs = jobsOf(laid).filter(({ kind }) => kinds.includes(kind));
     if (jobs.length === 0 || !jobs.every(({ key }) => done.has(key))) break;
     if (rank(run.state) >= rank(state)) continue;
     const now = jobs
@@ -140,12 +138,12 @@ export function followTicks(draft: BookDraft, id: Id<'run'>, context: EditContex
 }
 
 /** Whether every copy of an order is ticked as packed, in whatever run it was printed, or came from the shelf. */
-function isPacked(draft: BookDraft, order: string): boolean {
-  const copies = Object.values(draft.copy).filter(
-    (copy) => copy.role === 'ordered' && draft.transfer[copy.transfer]?.order === order,
+function isPacked(book: Book, order: string): boolean {
+  const copies = Object.values(book.copy).filter(
+    (copy) => copy.role === 'ordered' && book.transfer[copy.transfer]?.order === order,
   );
   const runs = new Set(copies.flatMap(({ run }) => run ?? []));
-  const packed = new Set<string>([...runs].filter((run) => ticked(ticksOf(draft, run)).has(packKey(order))));
+  const packed = new Set<string>([...runs].filter((run) => ticked(ticksOf(book, run)).has(packKey(order))));
   return (
     copies.some(({ state }) => state !== 'shelved') &&
     copies.every(({ state, run }) => state === 'shelved' || (run !== null && packed.has(run)))
@@ -157,8 +155,9 @@ export function followPacking(draft: BookDraft, run: string, subject: string): v
   const id = orderOfPack(subject);
   const order = id === null ? undefined : draft.order[id];
   if (id === null || !order || order.progress === 'collected') return;
-  if (isPacked(draft, id)) order.progress = 'packed';
-  else if (order.progress === 'packed' && !ticked(ticksOf(draft, run)).has(subject)) order.progress = 'open';
+  const book = bookSoFar(draft);
+  if (isPacked(book, id)) order.progress = 'packed';
+  else if (order.progress === 'packed' && !ticked(ticksOf(book, run)).has(subject)) order.progress = 'open';
 }
 
 /** All that was ticked on a run. */

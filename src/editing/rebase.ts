@@ -1,40 +1,50 @@
 import { applyPatches, type Patch } from 'immer';
 import { type Book, collectionNames, type StoredStep } from '../model';
 import { forget, historyOf } from './history';
+import type { Settled } from './settled';
 import type { Step } from './step';
 import { isEntry } from './undo';
 
-/** What leads from one state to the other and back, by whole records. The ledger and history itself are no part of it. */
-function between(before: Book, after: Book): Step {
-  const redo: Patch[] = [];
-  const undo: Patch[] = [];
-  for (const collection of collectionNames) {
-    if (collection === 'entry' || collection === 'step') continue;
-    const [from, to]: Readonly<Record<string, unknown>>[] = [before[collection], after[collection]];
-    if (from === to || !from || !to) continue;
-    for (const id of new Set([...Object.keys(from), ...Object.keys(to)])) {
-      if (isSame(from[id], to[id])) continue;
-      const path = [collection, id];
-      redo.push(patchTo(path, from[id], to[id]));
-      undo.push(patchTo(path, to[id], from[id]));
-    }
-  }
-  return { redo, undo };
-}
+/** A book with an edit made, and the step that led there. */
+type Made = Pick<Settled<unknown>, 'book' | 'step'>;
 
-function patchTo(path: string[], from: unknown, to: unknown): Patch {
-  if (to === undefined) return { op: 'remove', path };
-  return { op: from === undefined ? 'add' : 'replace', path, value: to };
+/** Where records lie in a book, by their keys. The ledger is no part of what a step is rebased on. */
+type Spots = ReadonlyMap<string, Patch['path']>;
+
+const spotsOf = (patches: readonly Patch[] = []): Spots =>
+  new Map(
+    patches.flatMap((patch) => {
+      if (isEntry(patch)) return [];
+      const spot = patch.path.slice(0, 2);
+      return [[spot.join('/'), spot]];
+    }),
+  );
+
+function recordAt(book: Book, [collection, id]: Patch['path']): unknown {
+  const name = collectionNames.find((own) => own === collection);
+  const records: Readonly<Record<string, unknown>> = name ? book[name] : {};
+  return records[String(id)];
 }
 
 const isSame = (one: unknown, other: unknown): boolean =>
   one === other || JSON.stringify(one) === JSON.stringify(other);
 
-/** The record that a patch touches, in a book; the ledger is no part of what a step is rebased on. */
-function recordAt(book: Book, [collection, id]: StoredStep['redo'][number]['path']): unknown {
-  const name = collectionNames.find((own) => own === collection);
-  const records: Readonly<Record<string, unknown>> = name && name !== 'entry' ? book[name] : {};
-  return records[String(id)];
+/** What leads from one state to the other and back, by whole records of some spots. */
+function between(before: Book, after: Book, spots: Iterable<Patch['path']>): Step {
+  const redo: Patch[] = [];
+  const undo: Patch[] = [];
+  for (const path of spots) {
+    const [from, to] = [recordAt(before, path), recordAt(after, path)];
+    if (isSame(from, to)) continue;
+    redo.push(patchTo(path, from, to));
+    undo.push(patchTo(path, to, from));
+  }
+  return { redo, undo };
+}
+
+function patchTo(path: Patch['path'], from: unknown, to: unknown): Patch {
+  if (to === undefined) return { op: 'remove', path };
+  return { op: from === undefined ? 'add' : 'replace', path, value: to };
 }
 
 /**
@@ -46,7 +56,7 @@ function recordAt(book: Book, [collection, id]: StoredStep['redo'][number]['path
  * @param after the book with it
  * @param quiet makes the edit in another state
  */
-export function rebased(before: Book, after: Book, quiet: (state: Book) => Book): Book {
+export function rebased(before: Book, after: Made, quiet: (state: Book) => Made): Book {
   const { done, undone } = historyOf(before);
   const steps: Record<string, StoredStep> = {};
   for (const way of ['undo', 'redo'] as const) {
@@ -57,18 +67,26 @@ export function rebased(before: Book, after: Book, quiet: (state: Book) => Book)
         step[way].filter((patch) => !isEntry(patch)),
       );
       const toWith = quiet(to);
-      if (toWith.entry !== to.entry) return forget(after);
-      const [was, is] =
-        way === 'undo'
-          ? [between(to, from), between(toWith, fromWith)]
-          : [between(from, to), between(fromWith, toWith)];
+      if (toWith.book.entry !== to.entry) return forget(after.book);
+      const written = spotsOf(step[way]);
+      const edited = new Map([...spotsOf(fromWith.step?.redo), ...spotsOf(toWith.step?.redo)]);
       // A step may write a record as it was already: then only its patches know of it.
-      const isReached = step[way].some(({ path }) => !isSame(recordAt(from, path), recordAt(fromWith, path)));
-      if (isReached || !isSame(was, is)) steps[step.id] = withPatches(step, is);
+      const isReached = [...edited].some(([key, spot]) =>
+        written.has(key)
+          ? !isSame(recordAt(from, spot), recordAt(fromWith.book, spot)) ||
+            !isSame(recordAt(to, spot), recordAt(toWith.book, spot))
+          : !isSame(recordAt(fromWith.book, spot), recordAt(toWith.book, spot)),
+      );
+      if (isReached) {
+        const spots = new Map([...written, ...edited]).values();
+        const [one, other] = way === 'undo' ? [toWith, fromWith] : [fromWith, toWith];
+        steps[step.id] = withPatches(step, between(one.book, other.book, spots));
+      }
       [from, fromWith] = [to, toWith];
     }
   }
-  return Object.keys(steps).length > 0 ? { ...after, step: { ...after.step, ...steps } } : after;
+  const { book } = after;
+  return Object.keys(steps).length > 0 ? { ...book, step: { ...book.step, ...steps } } : book;
 }
 
 /** A step with other patches; those of the ledger stay. */

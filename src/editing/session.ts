@@ -57,7 +57,7 @@ export function session<Result>(book: Book, edit: Edit<Result>, context: EditCon
     edit.history === 'forget'
       ? step !== null
       : edit.history === 'forget-if-film-moved' && movesFilm(book, after);
-  return done(forgets ? forget(after) : rebased(book, after, (state) => make(state).book));
+  return done(forgets ? forget(after) : rebased(book, { book: after, step }, make));
 }
 
 /**
@@ -83,9 +83,10 @@ type Checked = Pick<Done<unknown>, 'book' | 'takenOff'>;
  * in every state that undo and redo lead to from here.
  */
 export function checked(book: Book, { now }: EditContext): Checked {
-  const { book: after, takenOff } = settle(book, now);
+  const settled = settle(book, now);
+  const { takenOff } = settled;
   if (takenOff.length === 0) return { book, takenOff };
-  return { book: rebased(book, after, (state) => settle(state, now).book), takenOff };
+  return { book: rebased(book, settled, (state) => settle(state, now)), takenOff };
 }
 
 /** Takes the last step back; the same book if there is none. */

@@ -8,4 +8,4 @@ export { cureKey, cureRecipe, pressKey, pressRecipe } from './recipes';
 export { pressSeconds, startingCure, startingPress, startingStation } from './starting';
 export { asTicked, ticked } from './ticks';
 export { type Bottleneck, type Entry, type Timeline, timelineOf } from './timeline';
-export { type WorkProblem, workOf } from './work';
+export { jobsOf, type WorkProblem, workOf } from './work';

@@ -4,7 +4,7 @@ import type { Station } from '../model';
 import { fail, ok, type Result } from '../units';
 import { Builder, type WorkSource } from './builder';
 import { apartWork, cureWork, cutPartsOf, filmWork } from './film-work';
-import type { TooLarge, Work, Worker } from './jobs';
+import type { Job, TooLarge, Work, Worker } from './jobs';
 import { fitsOn } from './loads';
 import { packWork } from './pack-work';
 import { pressedOn, pressWork } from './press-work';
@@ -97,4 +97,18 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
     spans,
     tooLarge: [...tooLarge, ...tooLargeFor(station, pressed)],
   });
+}
+
+const known = new WeakMap<LaidRun, readonly Job[]>();
+
+/** The jobs of a run with the equipment that holds for it, found once a laid run; none where its work cannot be planned. */
+export function jobsOf(laid: LaidRun): readonly Job[] {
+  const last = known.get(laid);
+  if (last) return last;
+  const { station } = laid.view;
+  // When the work begins says when it is due, not what it is.
+  const work = station && workOf(laid, station, new Date(0));
+  const jobs = work?.ok ? work.value.jobs : [];
+  known.set(laid, jobs);
+  return jobs;
 }

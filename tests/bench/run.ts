@@ -1,6 +1,6 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --only sets|zero|packers|first|layouts|pressing|costs|fits|codes|artwork|frames|image|log|mutation]`: the
- * published sets, strips cut up without waste, the packers of npm, the time to a first layout, random days at the film held against their rules, schedules of the demo day, intervals of rates found in logs, codes as a camera sees them, and of the built app the check
+ * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|artwork|frames|image|log|mutation]`: the
+ * published sets, strips cut up without waste, the packers of npm, the time to a first layout, random days at the film held against their rules, schedules of the demo day, edits with a long history of undo, intervals of rates found in logs, codes as a camera sees them, and of the built app the check
  * of a large artwork, frame times, the writing of a print-ready image and the opening of a long log. `mutation` takes an hour and more and
  * runs when it is asked for alone; `--folder editing`, MUTATION_SHARE and MUTATION_SEED choose a part of the code.
  */
@@ -16,6 +16,7 @@ import { benchLog } from './log';
 import { benchMutation } from './mutation';
 import { benchPressing } from './pressing';
 import { benchPrintImage } from './print-image';
+import { benchQuietEdits } from './quiet-edits';
 import { benchPackers, benchSets } from './sets';
 import { benchZeroWaste } from './zero-waste';
 
@@ -34,6 +35,7 @@ if (runs('first')) benchFirstLayout();
 if (runs('layouts')) benchLayouts(Number(values.days), Number(values.seed));
 if (runs('pressing')) benchPressing();
 if (runs('costs')) benchCosts();
+if (runs('quiet')) benchQuietEdits();
 if (runs('fits')) benchFits();
 if (runs('codes')) benchCodes();
 if (runs('sets')) await benchSets(Number(values.seconds), Number(values.seed));
