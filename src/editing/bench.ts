@@ -1,3 +1,4 @@
+import { layRun } from '../layout';
 import {
   type Book,
   type Curer,
@@ -30,7 +31,7 @@ import {
 } from '../pressing';
 import { takeBackClosing } from './closing';
 import { bring } from './places';
-import { finishRun, laidSoFar, moveTo, reopenRun } from './runs';
+import { finishRun, moveTo, reopenRun } from './runs';
 import { type BookDraft, bookSoFar, type EditContext } from './step';
 
 /** What a recipe was until now, behind what it was before; nothing is added where its values stay. */
@@ -120,9 +121,10 @@ export function tickJob(
 export function followTicks(draft: BookDraft, id: Id<'run'>, context: EditContext): void {
   const run = draft.run[id];
   if (!run || run.state === 'draft' || run.state === 'closed') return;
-  const laid = laidSoFar(draft, id);
+  const book = bookSoFar(draft);
+  const laid = book.run[id] && layRun(book, book.run[id]);
   if (!laid) return;
-  const done = ticked(ticksOf(bookSoFar(draft), id));
+  const done = ticked(ticksOf(book, id));
   for (const { state, kinds } of comesTo) {
     const jobs = jobsOf(laid).filter(({ kind }) => kinds.includes(kind));
     if (jobs.length === 0 || !jobs.every(({ key }) => done.has(key))) break;

@@ -202,7 +202,7 @@ const filmTaken = (laid: LaidRun): number =>
   laid.film.kind === 'roll' ? takenOffRoll(laid) : sheetAt(laid.film, laid.lengthUsed);
 
 /** A run where it lies, as an edit has left it so far. */
-export function laidSoFar(draft: BookDraft, id: string): LaidRun | null {
+function laidSoFar(draft: BookDraft, id: string): LaidRun | null {
   const book = bookSoFar(draft);
   const run = book.run[id];
   return run ? layRun(book, run) : null;
