@@ -56,6 +56,36 @@ test('the second tab takes over on request, and the first looks on', async ({ pa
   await expect(page.getByText('1 order, 1 transfer, 5 copies')).toBeVisible();
 });
 
+test('of three tabs the youngest takes over: it alone writes, and all show one book (rule 10)', async ({
+  page,
+  context,
+}) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,4,,no');
+  await kept(page);
+  const [second, third] = [await context.newPage(), await context.newPage()];
+  const follows = (tab: Page) => tab.getByText('Rollwright is open in another tab');
+  for (const tab of [second, third]) {
+    await tab.goto('./#/orders');
+    await expect(follows(tab)).toBeVisible();
+  }
+  await third.getByRole('button', { name: 'Write here instead' }).click();
+  await expect(follows(third)).toBeHidden();
+  for (const tab of [page, second]) await expect(follows(tab)).toBeVisible();
+
+  const count = third.getByRole('textbox', { name: 'Copies: crest' });
+  await count.fill('9');
+  await count.press('Enter');
+  await orders(page).click();
+  for (const tab of [page, second, third])
+    await expect(tab.getByText('1 order, 1 transfer, 9 copies')).toBeVisible();
+
+  // It goes on so when it closes: one of the others writes.
+  await third.close();
+  const following = async () => (await follows(page).count()) + (await follows(second).count());
+  await expect.poll(following).toBe(1);
+});
+
 /** A Chromium of its own, so that it can be killed as a power cut would. */
 async function ownBrowser(profile: string) {
   const binary = process.env.CHROMIUM ?? chromium.executablePath();

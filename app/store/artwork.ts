@@ -1,6 +1,6 @@
 import { type OpenedArtwork, openArtwork } from '../../src/artwork/browser';
 import type { Artwork, Id } from '../../src/model';
-import { type ArtworkStore, openArtworkStore, type StorageProblem } from '../../src/storage';
+import { type ArtworkStore, type Epoch, openArtworkStore, type StorageProblem } from '../../src/storage';
 import { ok, type Result } from '../../src/units';
 import { wordsNow } from '../words';
 import { sayNotRead } from './failures';
@@ -9,9 +9,9 @@ import { notify } from './view';
 let store: ArtworkStore | null = null;
 
 /** Opens the artwork of the book that is about to be shown, in place of the one before. */
-export function openArtworkOf(database: string): ArtworkStore {
+export function openArtworkOf(database: string, epoch: Epoch): ArtworkStore {
   store?.close();
-  store = openArtworkStore(database);
+  store = openArtworkStore(database, epoch);
   return store;
 }
 

@@ -1,32 +1,32 @@
 import { checked } from '../../src/editing';
 import { artworkInUse, type Book, emptyBook } from '../../src/model';
 import {
-  becomeWriter,
-  createSaver,
+  browserGround,
   databases,
   lastOpened,
+  noEpoch,
   openRepository,
+  openSharedBook,
   openSnapshots,
   rememberOpened,
-  type Saver,
+  type SharedBook,
   type SnapshotStore,
   type Source,
   type StorageProblem,
 } from '../../src/storage';
+import { wordsNow } from '../words';
 import { openArtworkOf } from './artwork';
 import { followChecks } from './checks';
 import { drawDemo } from './demo';
 import { firstBookOf } from './first-book';
 import { followLanguage, speakOf } from './language';
+import { followPage } from './page-life';
 import { layOut, stopPlanning } from './planning';
 import { editContext, sayTakenOff, useShop } from './shop';
-import { select, useView } from './view';
+import { notify, select, useView } from './view';
 
 /** The book that is open, from its storage to its place among the tabs. */
-interface Session {
-  retry(): void;
-  /** Makes this the tab that writes. */
-  takeOver(): void;
+interface Session extends Pick<SharedBook, 'retry' | 'takeOver'> {
   readonly snapshots: SnapshotStore;
   /** Ends when all is written. */
   close(): Promise<void>;
@@ -71,25 +71,10 @@ export const snapshotsNow = (): SnapshotStore | null => session?.snapshots ?? nu
 
 function openSession(source: Source): Session {
   const names = databases[source];
-  const repository = openRepository(names.book);
-  const artwork = openArtworkOf(names.artwork);
-  const snapshots = openSnapshots(names.snapshots);
-  let saver: Saver | null = null;
-  let closed = false;
-
-  const write = (stored: Book, book: Book): void => {
-    saver = createSaver(repository, stored, {
-      onState: (saving) => {
-        if (!closed) useShop.setState({ saving });
-        if (saving.kind === 'saved') writer.announce();
-      },
-      now: Date.now,
-    });
-    useShop.setState({ phase: { kind: 'open' }, book, follows: false });
-    saver.put(book);
-    void keepHouse(book).catch(() => undefined);
-    if (source === 'demo') void drawDemo();
-  };
+  const epoch = noEpoch();
+  const repository = openRepository(names.book, epoch);
+  const artwork = openArtworkOf(names.artwork, epoch);
+  const snapshots = openSnapshots(names.snapshots, epoch);
 
   /** Takes the day's snapshot, and lets go of images that neither the book nor a snapshot names. */
   const keepHouse = async (book: Book): Promise<void> => {
@@ -102,23 +87,6 @@ function openSession(source: Source): Session {
     await artwork.sweep(used);
   };
 
-  const openWritable = async (): Promise<void> => {
-    const reading = await repository.load();
-    if (closed) return;
-    if (reading.kind === 'read') {
-      await speakOf(reading.book);
-      if (closed) return;
-      useShop.setState({ setAside: reading.setAside });
-      const { book, takenOff } = checked(reading.book, editContext());
-      write(reading.book, book);
-      sayTakenOff(takenOff);
-    } else if (reading.kind === 'empty') {
-      write(emptyBook, firstBookOf(source));
-      if (source === 'demo') void layOut('pinned');
-    } else if (reading.kind === 'newer') useShop.setState({ phase: { kind: 'newer' } });
-    else fail(reading.problem);
-  };
-
   /** Where nothing can be kept at all, the day can still be worked on in memory. */
   const fail = (problem: StorageProblem): void => {
     if (problem.code !== 'unavailable') useShop.setState({ phase: { kind: 'failed', problem } });
@@ -127,59 +95,80 @@ function openSession(source: Source): Session {
         phase: { kind: 'open' },
         book: firstBookOf(source),
         saving: { kind: 'failed', problem },
+        follows: false,
       });
       if (source === 'demo') void layOut('pinned');
     }
   };
 
-  /** Shows what the writing tab has stored. */
-  const follow = async (): Promise<void> => {
-    const reading = await repository.load();
-    if (closed || saver) return;
-    if (reading.kind === 'read') {
-      const { book, setAside } = reading;
-      await speakOf(book);
-      if (closed || saver) return;
-      useShop.setState({
-        phase: { kind: 'open' },
-        book,
-        setAside,
-        follows: true,
-        saving: { kind: 'saved', at: Date.now() },
-      });
-    } else if (reading.kind === 'newer') useShop.setState({ phase: { kind: 'newer' } });
-    else if (reading.kind === 'failed') fail(reading.problem);
-  };
+  /** What is to be said, or done, once the book that was found may be written. */
+  let onceOpen: () => void = () => undefined;
 
-  const writer = becomeWriter(names.book, navigator.locks, {
-    onWrite: () => void openWritable(),
-    onFollow: () => void follow(),
-    onChanged: () => {
-      if (!saver) void follow();
+  const shared = openSharedBook(
+    { name: names.book, tab: crypto.randomUUID(), now: Date.now },
+    { repository, epoch },
+    browserGround(names.book),
+    {
+      async prepare(found) {
+        if (found.kind === 'read') await speakOf(found.book);
+      },
+      begin(found) {
+        if (found.kind === 'empty') {
+          onceOpen = () => {
+            if (source === 'demo') void layOut('pinned');
+          };
+          return { stored: emptyBook, book: firstBookOf(source) };
+        }
+        const { book, takenOff } = checked(found.book, editContext());
+        onceOpen = () => {
+          useShop.setState({ setAside: found.setAside });
+          sayTakenOff(takenOff);
+        };
+        return { stored: found.book, book };
+      },
+      onWrite(book) {
+        useShop.setState({ phase: { kind: 'open' }, book, follows: false });
+        onceOpen();
+        void keepHouse(book).catch(() => undefined);
+        if (source === 'demo') void drawDemo();
+      },
+      onFollow(lacks) {
+        useShop.setState({ follows: true });
+        stopPlanning();
+        if (lacks) notify('care', wordsNow().storage.overtaken);
+      },
+      onRead(found) {
+        if (found.kind === 'empty') return;
+        const { book, setAside } = found;
+        useShop.setState({
+          phase: { kind: 'open' },
+          book,
+          setAside,
+          saving: { kind: 'saved', at: Date.now() },
+        });
+      },
+      onNewer: () => useShop.setState({ phase: { kind: 'newer' }, follows: false }),
+      onFailed: fail,
+      onSaving: (saving) => useShop.setState({ saving }),
     },
-    async onHandOver() {
-      await saver?.flush();
-      saver = null;
-      stopPlanning();
-    },
-  });
+  );
   const stopChecks = followChecks();
   const stopLanguage = followLanguage();
   const unwatch = useShop.subscribe((now, before) => {
-    if (now.book !== before.book && now.phase.kind === 'open') saver?.put(now.book);
+    if (now.book !== before.book && now.phase.kind === 'open') shared.put(now.book);
   });
+  const stopPage = followPage(shared);
 
   return {
-    retry: () => saver?.retry(),
-    takeOver: () => writer.takeOver(),
+    retry: shared.retry,
+    takeOver: shared.takeOver,
     snapshots,
     async close() {
-      await saver?.flush();
-      closed = true;
+      stopPage();
+      await shared.close();
       unwatch();
       stopChecks();
       stopLanguage();
-      writer.close();
       repository.close();
       snapshots.close();
     },

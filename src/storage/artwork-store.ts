@@ -1,6 +1,7 @@
 import { get } from 'idb-keyval';
 import { fail, ok, type Result } from '../units';
 import { entriesWithPrefix, openStore, writeBatch } from './database';
+import type { Epoch } from './epoch';
 import { problemOf, type StorageProblem } from './problem';
 
 /** Image files and their thumbnails by the SHA-256 of the file's bytes, in a database of their own. */
@@ -20,8 +21,9 @@ export interface ArtworkStore {
   close(): void;
 }
 
-export function openArtworkStore(database: string): ArtworkStore {
-  const store = openStore(database);
+/** @param epoch that of the book whose artwork it is: a tab that no longer writes must not sweep */
+export function openArtworkStore(database: string, epoch: Epoch): ArtworkStore {
+  const store = openStore(database, epoch);
   const read = async (key: string): Promise<Blob | null> => {
     const value = await get<unknown>(key, store.use);
     return value instanceof Blob ? value : null;

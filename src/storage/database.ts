@@ -1,8 +1,11 @@
 import { promisifyRequest, type UseStore } from 'idb-keyval';
+import { EPOCH_KEY, type Epoch, holdTo, Overtaken } from './epoch';
 
 /** A key-value store in a database of its own, as `idb-keyval` takes it, and how to let go of it. */
 export interface Store {
   readonly use: UseStore;
+  /** What its writes are held to; `null` where any tab may write. */
+  readonly epoch: Epoch | null;
   close(): void;
   /** Removes the whole database. */
   destroy(): Promise<void>;
@@ -13,8 +16,9 @@ const STORE = 'records';
 /**
  * Opens a database when it is first used. The connection is given up when another tab wants to change or
  * remove the database, and opened again when it is needed; a connection that has died is replaced once.
+ * @param epoch that of the tab, where only the writing tab may change the database
  */
-export function openStore(database: string): Store {
+export function openStore(database: string, epoch: Epoch | null = null): Store {
   let connection: Promise<IDBDatabase> | null = null;
 
   const open = (): Promise<IDBDatabase> => {
@@ -58,8 +62,10 @@ export function openStore(database: string): Store {
     connection = null;
   };
 
+  epoch?.databases.push(use);
   return {
     use,
+    epoch,
     close,
     async destroy() {
       close();
@@ -69,22 +75,28 @@ export function openStore(database: string): Store {
 }
 
 /** Resolves when a transaction is on the disk, rejects when it came to nothing. */
-function settled(transaction: IDBTransaction): Promise<void> {
+export function settled(transaction: IDBTransaction): Promise<void> {
   return new Promise((resolve, reject) => {
     transaction.oncomplete = () => resolve();
     transaction.onabort = () => reject(transaction.error ?? new DOMException('aborted', 'AbortError'));
   });
 }
 
-/** Puts and deletes in one transaction: all of it is on the disk, or none. */
-export function writeBatch(
-  { use }: Store,
+/**
+ * Puts and deletes in one transaction: all of it is on the disk, or none.
+ * @throws {Overtaken} if another tab has been granted the lock
+ */
+export async function writeBatch(
+  { use, epoch }: Store,
   puts: Iterable<readonly [string, unknown]>,
   deletes: Iterable<string>,
 ): Promise<void> {
-  return use('readwrite', (store) => {
+  const current = epoch?.current;
+  if (current === 0) throw new Overtaken('another tab writes');
+  return use('readwrite', async (store) => {
     const { transaction } = store;
     const done = settled(transaction);
+    const isOvertaken = current ? holdTo(store, current) : () => false;
     try {
       for (const [key, value] of puts) store.put(value, key);
       for (const key of deletes) store.delete(key);
@@ -94,18 +106,26 @@ export function writeBatch(
       transaction.abort();
       throw error;
     }
-    return done;
+    try {
+      await done;
+    } catch (error) {
+      throw isOvertaken() ? new Overtaken('another tab writes') : error;
+    }
   });
 }
 
-/** The entries whose keys begin with a prefix; all of them for ''. */
-export async function entriesWithPrefix({ use }: Store, prefix: string): Promise<[string, unknown][]> {
+/** The entries of an open transaction whose keys begin with a prefix; all of them for ''. */
+export async function entriesIn(store: IDBObjectStore, prefix: string): Promise<[string, unknown][]> {
   const range = prefix === '' ? undefined : IDBKeyRange.bound(prefix, `${prefix}\uffff`);
-  return use('readonly', async (store) => {
-    const [keys, values] = await Promise.all([
-      promisifyRequest(store.getAllKeys(range)),
-      promisifyRequest(store.getAll(range)),
-    ]);
-    return keys.map((key, index) => [String(key), values[index]]);
-  });
+  const [keys, values] = await Promise.all([
+    promisifyRequest(store.getAllKeys(range)),
+    promisifyRequest<unknown[]>(store.getAll(range)),
+  ]);
+  return keys
+    .map((key, index): [string, unknown] => [String(key), values[index]])
+    .filter(([key]) => key !== EPOCH_KEY);
 }
+
+/** The entries whose keys begin with a prefix; all of them for ''. */
+export const entriesWithPrefix = ({ use }: Store, prefix: string): Promise<[string, unknown][]> =>
+  use('readonly', (store) => entriesIn(store, prefix));

@@ -1,6 +1,6 @@
 /** Why nothing could be read or kept. */
 export interface StorageProblem {
-  readonly code: 'quota' | 'unavailable' | 'closed' | 'blocked' | 'unknown';
+  readonly code: 'quota' | 'unavailable' | 'closed' | 'blocked' | 'overtaken' | 'unknown';
 }
 
 const codes: Readonly<Record<string, StorageProblem['code']>> = {
@@ -8,6 +8,7 @@ const codes: Readonly<Record<string, StorageProblem['code']>> = {
   InvalidStateError: 'closed',
   SecurityError: 'unavailable',
   NotFoundError: 'closed',
+  Overtaken: 'overtaken',
 };
 
 /** Tells what a rejected request means to the user. */

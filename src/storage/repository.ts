@@ -1,3 +1,4 @@
+import { promisifyRequest } from 'idb-keyval';
 import {
   type AnyRecord,
   type Book,
@@ -7,13 +8,14 @@ import {
   readKept,
 } from '../model';
 import { fail, ok, type Result } from '../units';
-import { entriesWithPrefix, openStore, writeBatch } from './database';
+import { entriesIn, entriesWithPrefix, openStore, settled, writeBatch } from './database';
+import { EPOCH_KEY, type Epoch, epochIn, latestEpoch } from './epoch';
 import { problemOf, type StorageProblem } from './problem';
 
 const VERSION_KEY = 'meta/version';
 
 /** What was found in storage. */
-type BookReading =
+export type BookReading =
   | {
       readonly kind: 'read';
       readonly book: Book;
@@ -25,9 +27,16 @@ type BookReading =
   | { readonly kind: 'newer'; readonly version: number }
   | { readonly kind: 'failed'; readonly problem: StorageProblem };
 
-/** The book in a database. Nothing is written before what is stored has been read. */
+/** The book in a database. Nothing is written before it is claimed. */
 export interface BookRepository {
-  load(): Promise<BookReading>;
+  /** Reads the book to look at it: nothing is written, a book of an older version stays as it is. */
+  read(): Promise<BookReading>;
+  /**
+   * Reads the book to write it: in one transaction it is claimed, read, and brought up to this version. What is empty
+   * is claimed too; what is of a newer version, or fails, is not.
+   * @returns what was found, and the epoch from which on this tab may write
+   */
+  claim(): Promise<{ readonly reading: BookReading; readonly epoch: number }>;
   /** Writes the records in which two books differ, in one transaction. */
   save(before: Book, after: Book): Promise<Result<void, StorageProblem>>;
   close(): void;
@@ -47,40 +56,72 @@ function differences(before: Book, after: Book): { puts: [RecordKey, AnyRecord][
   return { puts, deletes };
 }
 
-export function openRepository(database: string): BookRepository {
-  const store = openStore(database);
-  let mayWrite = false;
+/** What entries of a database tell, and what of them to put and delete so that they are of this version. */
+function told(stored: readonly [string, unknown][]): {
+  reading: BookReading;
+  puts: readonly (readonly [string, unknown])[];
+  deletes: readonly string[];
+} {
+  const entries = new Map(stored);
+  const version = entries.get(VERSION_KEY);
+  entries.delete(VERSION_KEY);
+  if (version === undefined) return { reading: { kind: 'empty' }, puts: [], deletes: [] };
+  const kept = readKept(entries, version);
+  // Of no version at all is no book of ours either.
+  if (!kept.ok) return { reading: { kind: 'newer', version: Number(version) }, puts: [], deletes: [] };
+  const { book, unreadable, records } = kept.value;
+  const reading = { kind: 'read', book, setAside: unreadable } as const;
+  if (version === MODEL_VERSION) return { reading, puts: [], deletes: [] };
+  const deletes = [...entries.keys()].filter((key) => !records.has(key));
+  return { reading, puts: [...records, [VERSION_KEY, MODEL_VERSION]], deletes };
+}
 
-  const read = async (): Promise<BookReading> => {
-    const entries = new Map(await entriesWithPrefix(store, ''));
-    const version = entries.get(VERSION_KEY);
-    entries.delete(VERSION_KEY);
-    if (version === undefined) {
-      mayWrite = true;
-      return { kind: 'empty' };
-    }
-    const kept = readKept(entries, version);
-    // Of no version at all is no book of ours either.
-    if (!kept.ok) return { kind: 'newer', version: Number(version) };
-    const { book, unreadable, records } = kept.value;
-    if (version !== MODEL_VERSION) {
-      const gone = [...entries.keys()].filter((key) => !records.has(key));
-      await writeBatch(store, [...records, [VERSION_KEY, MODEL_VERSION]], gone);
-    }
-    mayWrite = true;
-    return { kind: 'read', book, setAside: unreadable };
-  };
+/** @param epoch of the tab, held against what is stored inside every write */
+export function openRepository(database: string, epoch: Epoch): BookRepository {
+  const store = openStore(database, epoch);
+
+  const claim = (others: number) =>
+    store.use('readwrite', async (records) => {
+      const { transaction } = records;
+      const done = settled(transaction);
+      try {
+        const [entries, last] = await Promise.all([
+          entriesIn(records, ''),
+          promisifyRequest<unknown>(records.get(EPOCH_KEY)),
+        ]);
+        const { reading, puts, deletes } = told(entries);
+        const next = Math.max(epochIn(last), others) + 1;
+        if (reading.kind !== 'newer') {
+          records.put(next, EPOCH_KEY);
+          for (const [key, value] of puts) records.put(value, key);
+          for (const key of deletes) records.delete(key);
+        }
+        await done;
+        return { reading, epoch: reading.kind === 'newer' ? 0 : next };
+      } catch (error) {
+        done.catch(() => undefined);
+        throw error;
+      }
+    });
+  const failed = (error: unknown): BookReading => ({ kind: 'failed', problem: problemOf(error) });
 
   return {
-    async load() {
+    async read() {
       try {
-        return await read();
+        return told(await entriesWithPrefix(store, '')).reading;
       } catch (error) {
-        return { kind: 'failed', problem: problemOf(error) };
+        return failed(error);
+      }
+    },
+    async claim() {
+      try {
+        // A book that was cleared begins above what its artwork and snapshots have seen.
+        return await claim(await latestEpoch(epoch.databases.filter((use) => use !== store.use)));
+      } catch (error) {
+        return { reading: failed(error), epoch: 0 };
       }
     },
     async save(before, after) {
-      if (!mayWrite) throw new Error('the stored book has not been read');
       const { puts, deletes } = differences(before, after);
       if (puts.length === 0 && deletes.length === 0) return ok(undefined);
       try {

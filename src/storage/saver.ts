@@ -14,6 +14,8 @@ export interface Saver {
   retry(): void;
   /** Resolves when nothing is left to write, or writing failed. */
   flush(): Promise<void>;
+  /** Whether the latest book is on the disk. */
+  isDone(): boolean;
 }
 
 /**
@@ -53,5 +55,6 @@ export function createSaver(
     async flush() {
       await writing;
     },
+    isDone: () => written === latest,
   };
 }

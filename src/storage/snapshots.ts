@@ -1,6 +1,7 @@
 import { get } from 'idb-keyval';
 import type { Book } from '../model';
 import { entriesWithPrefix, openStore, writeBatch } from './database';
+import type { Epoch } from './epoch';
 
 /** A book as it was. Its artwork lies in the artwork store as long as a snapshot names it. */
 export interface StoredSnapshot {
@@ -28,8 +29,8 @@ export interface SnapshotStore {
   close(): void;
 }
 
-export function openSnapshots(database: string): SnapshotStore {
-  const store = openStore(database);
+export function openSnapshots(database: string, epoch: Epoch): SnapshotStore {
+  const store = openStore(database, epoch);
   const entries = async (): Promise<Entry[]> => {
     const all = (await entriesWithPrefix(store, '')).map(([, value]) => value as Entry);
     return all.sort((a, b) => b.at.localeCompare(a.at));

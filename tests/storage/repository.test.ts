@@ -1,9 +1,10 @@
 import 'fake-indexeddb/auto';
+import { promisifyRequest } from 'idb-keyval';
 import { describe, expect, it } from 'vitest';
 import { editOrder, removeTransfer } from '../../src/editing';
 import { emptyBook, MODEL_VERSION } from '../../src/model';
-import { openRepository } from '../../src/storage';
-import { openStore, writeBatch } from '../../src/storage/database';
+import { noEpoch, openRepository } from '../../src/storage';
+import { entriesWithPrefix, openStore, writeBatch } from '../../src/storage/database';
 import { edited, smallBook } from '../editing/book';
 
 let last = 0;
@@ -12,49 +13,68 @@ const freshName = () => {
   return `test-${last}`;
 };
 
+/** The book in a database, as one tab opens it. */
+function inTab(name: string) {
+  const epoch = noEpoch();
+  const repository = openRepository(name, epoch);
+  return {
+    ...repository,
+    epoch,
+    /** Makes this the tab that writes. */
+    async claim() {
+      const claimed = await repository.claim();
+      epoch.current = claimed.epoch;
+      return claimed.reading;
+    },
+  };
+}
+
 describe('the repository', () => {
   it('gives back what was saved', async () => {
     const name = freshName();
     const { book } = smallBook();
-    const first = openRepository(name);
-    expect(await first.load()).toEqual({ kind: 'empty' });
+    const first = inTab(name);
+    expect(await first.claim()).toEqual({ kind: 'empty' });
     expect(await first.save(emptyBook, book)).toEqual({ ok: true, value: undefined });
     first.close();
-    expect(await openRepository(name).load()).toEqual({ kind: 'read', book, setAside: [] });
+    expect(await inTab(name).read()).toEqual({ kind: 'read', book, setAside: [] });
   });
 
   it('writes changes and removals, and nothing else', async () => {
     const name = freshName();
     const { book, order, tag } = smallBook();
-    const repository = openRepository(name);
-    await repository.load();
+    const repository = inTab(name);
+    await repository.claim();
     await repository.save(emptyBook, book);
     const after = edited(book, (draft) => {
       editOrder(draft, order, { name: 'Renamed' });
       removeTransfer(draft, tag);
     });
     await repository.save(book, after);
-    expect(await openRepository(name).load()).toEqual({ kind: 'read', book: after, setAside: [] });
+    expect(await inTab(name).read()).toEqual({ kind: 'read', book: after, setAside: [] });
   });
 
-  it('writes nothing before what is stored has been read', async () => {
-    await expect(openRepository(freshName()).save(emptyBook, smallBook().book)).rejects.toThrow();
+  it('writes nothing before it is claimed', async () => {
+    const name = freshName();
+    const refused = { ok: false, problem: { code: 'overtaken' } };
+    expect(await inTab(name).save(emptyBook, smallBook().book)).toEqual(refused);
+    expect(await inTab(name).read()).toEqual({ kind: 'empty' });
   });
 
   it('sets aside what it cannot read and leaves it where it is (rule 11)', async () => {
     const name = freshName();
     const { book } = smallBook();
-    const repository = openRepository(name);
-    await repository.load();
+    const repository = inTab(name);
+    await repository.claim();
     await repository.save(emptyBook, book);
     await writeBatch(openStore(name), [['order/broken', { id: 'broken' }]], []);
-    const again = openRepository(name);
-    expect(await again.load()).toEqual({ kind: 'read', book, setAside: ['order/broken'] });
+    const again = inTab(name);
+    expect(await again.claim()).toEqual({ kind: 'read', book, setAside: ['order/broken'] });
     await again.save(
       book,
       edited(book, (draft) => removeTransfer(draft, Object.keys(book.transfer)[0] ?? '')),
     );
-    expect(await openRepository(name).load()).toMatchObject({ setAside: ['order/broken'] });
+    expect(await inTab(name).read()).toMatchObject({ setAside: ['order/broken'] });
   });
 
   it('brings an older version up, on the disk too', async () => {
@@ -78,28 +98,34 @@ describe('the repository', () => {
       ],
       [],
     );
-    for (let opened = 0; opened < 2; opened += 1) {
-      const reading = await openRepository(name).load();
-      expect(reading).toMatchObject({
-        kind: 'read',
-        book: { film: { f: { margins: { left: 5000, right: 5000 } } } },
-      });
+    const stored = () => entriesWithPrefix(openStore(name), '');
+    const before = await stored();
+    const upright = { kind: 'read', book: { film: { f: { margins: { left: 5000, right: 5000 } } } } };
+    // A tab that looks on shows it, and leaves it to the one that writes.
+    expect(await inTab(name).read()).toMatchObject(upright);
+    expect(await stored()).toEqual(before);
+    for (let claimed = 0; claimed < 2; claimed += 1) {
+      expect(await inTab(name).claim()).toMatchObject(upright);
+      expect(await stored()).toContainEqual(['meta/version', MODEL_VERSION]);
     }
   });
 
   it('neither reads nor writes what a newer version has stored (rule 11)', async () => {
     const name = freshName();
     await writeBatch(openStore(name), [['meta/version', MODEL_VERSION + 1]], []);
-    const repository = openRepository(name);
-    expect(await repository.load()).toEqual({ kind: 'newer', version: MODEL_VERSION + 1 });
-    await expect(repository.save(emptyBook, smallBook().book)).rejects.toThrow();
+    const repository = inTab(name);
+    expect(await repository.claim()).toEqual({ kind: 'newer', version: MODEL_VERSION + 1 });
+    expect(await repository.save(emptyBook, smallBook().book)).toMatchObject({ ok: false });
+    const { use } = openStore(name);
+    const all = await use('readonly', (store) => promisifyRequest(store.getAllKeys()));
+    expect(all).toEqual(['meta/version']);
   });
 
   it('opens again after the connection was given up', async () => {
     const name = freshName();
     const { book } = smallBook();
-    const repository = openRepository(name);
-    await repository.load();
+    const repository = inTab(name);
+    await repository.claim();
     repository.close();
     expect(await repository.save(emptyBook, book)).toMatchObject({ ok: true });
   });
@@ -119,7 +145,7 @@ describe('a batch', () => {
         [],
       ),
     ).rejects.toThrow();
-    const repository = openRepository(name);
-    expect(await repository.load()).toEqual({ kind: 'empty' });
+    const repository = inTab(name);
+    expect(await repository.claim()).toEqual({ kind: 'empty' });
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Book, emptyBook } from '../../src/model';
-import { createSaver, type SaveState } from '../../src/storage';
+import { createSaver, type SaveState } from '../../src/storage/saver';
 import { fail, ok } from '../../src/units';
 import { edited, smallBook } from '../editing/book';
 

@@ -46,6 +46,7 @@ export const storage = {
   closed: 'The storage was closed from outside. The last changes are in memory only; press "Try again".',
   blocked:
     'Another tab with an older version holds the storage. Close the other Rollwright tabs, then press "Try again".',
+  overtaken: 'Another tab writes now. What was changed here last may not be kept; look it over.',
   unknown: 'The last changes could not be kept. They are still in memory; press "Try again".',
   retry: 'Try again',
   opening: 'Opening your orders…',

@@ -49,6 +49,7 @@ export const storage: Words['storage'] = {
     'El almacenamiento se cerró desde fuera. Los últimos cambios están solo en la memoria; pulsar «Probar otra vez».',
   blocked:
     'Otra pestaña con una versión anterior ocupa el almacenamiento. Cerrar las demás pestañas de Rollwright y pulsar «Probar otra vez».',
+  overtaken: 'Ahora escribe otra pestaña. Lo último que cambió aquí quizá no se guardó; conviene revisarlo.',
   unknown: 'Los últimos cambios no se han podido guardar. Siguen en la memoria; pulsar «Probar otra vez».',
   retry: 'Probar otra vez',
   opening: 'Abriendo los pedidos…',

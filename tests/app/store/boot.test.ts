@@ -10,6 +10,7 @@ import { lastOpened } from '../../../src/storage';
 
 vi.mock('../../../app/store/checks', () => ({ followChecks: () => () => undefined }));
 vi.mock('../../../app/store/demo', () => ({ drawDemo: async () => undefined }));
+vi.mock('../../../app/store/page-life', () => ({ followPage: () => () => undefined }));
 vi.mock('../../../app/store/planning', () => ({ layOut: vi.fn(), stopPlanning: () => undefined }));
 
 const bookNow = () => useShop.getState().book;
