@@ -3,7 +3,14 @@ import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 
-const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
+/** The shell without a window does the same work in two thirds of the processor's time. */
+const NAMES = [
+  'chromium-headless-shell',
+  'chromium',
+  'chromium-browser',
+  'google-chrome',
+  'google-chrome-stable',
+];
 
 const onPath = () =>
   (process.env.PATH ?? '')
@@ -34,7 +41,9 @@ export async function findChromium() {
     if (fetched) return fetched;
   }
   if (process.getuid?.() === 0 && attempt('apt-get', ['update', '-qq'])) {
-    attempt('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium']);
+    const install = ['install', '-y', '-qq', '--no-install-recommends'];
+    if (!attempt('apt-get', [...install, 'chromium-headless-shell']))
+      attempt('apt-get', [...install, 'chromium']);
   }
   const installed = onPath();
   if (installed) return installed;

@@ -3,6 +3,8 @@ import { fileURLToPath } from 'node:url';
 /** Where the built app is served while it is tested. */
 export const PORT = 4181;
 
+export const ADDRESS = `http://127.0.0.1:${PORT}/`;
+
 /** The path, beside the app's own, of an empty page and of the states that tests begin from. */
 export const STATES = 'states/';
 

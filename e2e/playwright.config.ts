@@ -1,5 +1,5 @@
 import { defineConfig } from '@playwright/test';
-import { PORT } from './addresses';
+import { ADDRESS } from './addresses';
 
 export default defineConfig({
   testDir: '.',
@@ -11,7 +11,7 @@ export default defineConfig({
   forbidOnly: true,
   reporter: [['list'], ['json']],
   use: {
-    baseURL: `http://127.0.0.1:${PORT}/`,
+    baseURL: ADDRESS,
     viewport: { width: 1440, height: 900 },
     locale: 'en-GB',
     timezoneId: 'UTC',
@@ -31,7 +31,7 @@ export default defineConfig({
   webServer: {
     command: 'npx tsx e2e/serve.ts',
     cwd: '..',
-    url: `http://127.0.0.1:${PORT}/`,
+    url: ADDRESS,
     reuseExistingServer: false,
   },
 });

@@ -1,20 +1,46 @@
-import { test as base, expect, type Locator, type Page } from '@playwright/test';
-import { beginFrom, type State } from './states';
+import { test as base, type ConsoleMessage, expect, type Locator, type Page } from '@playwright/test';
+import { ADDRESS } from './addresses';
+import { beginFrom, desktop, type State } from './states';
 
-/** Every test fails on an error in the console: a refused style, a broken promise, a lost file. */
-export const test = base.extend<{ quietConsole: undefined }>({
-  quietConsole: [
-    async ({ page }, use) => {
-      const errors: string[] = [];
-      page.on('pageerror', (error) => errors.push(error.message));
-      page.on('console', (message) => {
-        if (message.type() === 'error') errors.push(message.text());
-      });
-      await use(undefined);
-      expect(errors).toEqual([]);
+/** Fails on an error in the console of a page: a refused style, a broken promise, a lost file. */
+async function quiet(page: Page, use: () => Promise<void>): Promise<void> {
+  const errors: string[] = [];
+  const onError = (error: Error) => errors.push(error.message);
+  const onMessage = (message: ConsoleMessage) => {
+    if (message.type() === 'error') errors.push(message.text());
+  };
+  page.on('pageerror', onError).on('console', onMessage);
+  await use();
+  page.off('pageerror', onError).off('console', onMessage);
+  expect(errors).toEqual([]);
+}
+
+interface Own {
+  readonly quietConsole: undefined;
+  /** The demo day, for tests that only look at it: opened once for all of them, and loaded anew for each. */
+  readonly demo: Page;
+}
+
+/** Every test fails on an error in the console of its page. */
+export const test = base.extend<Own, { readonly sharedDemo: Page }>({
+  quietConsole: [({ page }, use) => quiet(page, () => use(undefined)), { auto: true }],
+  sharedDemo: [
+    async ({ browser }, use) => {
+      const context = await browser.newContext({ ...desktop, timezoneId: 'UTC', baseURL: ADDRESS });
+      const page = await context.newPage();
+      await beginDemo(page);
+      await use(page);
+      await context.close();
     },
-    { auto: true },
+    { scope: 'worker', timeout: 120_000 },
   ],
+  async demo({ sharedDemo }, use) {
+    await quiet(sharedDemo, async () => {
+      await sharedDemo.goto('./');
+      await expect(sentence(sharedDemo)).toBeVisible();
+      await use(sharedDemo);
+    });
+  },
 });
 
 export { expect };

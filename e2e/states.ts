@@ -95,15 +95,17 @@ const writeDatabases = (page: Page, name: string): Promise<void> =>
     }
   }, name);
 
-/** Drives the app to a state in a browser context of its own, on a desktop in English whatever device a test is about. */
+/** A desktop in English, whatever device a test is about. */
+export const desktop = {
+  viewport: { width: 1440, height: 900 },
+  isMobile: false,
+  hasTouch: false,
+  locale: 'en-GB',
+  serviceWorkers: 'block',
+} as const;
+
+/** Drives the app to a state in a browser context of its own. */
 async function make(page: Page, state: State, name: string): Promise<void> {
-  const desktop = {
-    viewport: { width: 1440, height: 900 },
-    isMobile: false,
-    hasTouch: false,
-    locale: 'en-GB',
-    serviceWorkers: 'block',
-  } as const;
   const context = await page.context().browser()?.newContext(desktop);
   if (!context) throw new Error('no browser to make a state in');
   try {
