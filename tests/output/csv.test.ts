@@ -13,8 +13,10 @@ const readBack = (csv: string, delimiter: string): string[][] =>
 
 describe('a table as CSV', () => {
   it('is read back as it was, whatever is typed: RFC 4180', () => {
-    // A text that begins like a formula comes back with an apostrophe in front, and nothing else differs.
-    const plain = fc.string().filter((text) => !/^[=+\-@\t\r\n＝＋－＠]/.test(text));
+    // What begins like a formula comes back with an apostrophe in front, and nothing else differs.
+    const plain = fc
+      .string()
+      .filter((text) => !/^[\t\r\n]|(?:^|[,;|\t\r\n])[\s"\p{Cc}\p{Cf}]*[=+\-@＝＋－＠]/u.test(text));
     fc.assert(
       fc.property(
         fc.array(fc.tuple(plain, plain), { minLength: 1 }),
@@ -33,11 +35,42 @@ describe('a table as CSV', () => {
   });
 
   // OWASP, CSV Injection: what a cell must not begin with.
-  it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1', '＝1', '=HYPERLINK("x")'])(
+  it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\tx', '\rx', '＝1', '=HYPERLINK("x")'])(
     'runs no formula: %j',
     (typed) => {
       const [, row] = readBack(writeCsv({ headings: ['note'], rows: [[typed]] }, 'point'), ',');
       expect(row?.[0]).toBe(`'${typed}`);
+    },
+  );
+
+  it.each([
+    ['x;=1+1', "x;'=1+1"],
+    ['x\t=1+1', "x\t'=1+1"],
+    ['x|@SUM(A1)', "x|'@SUM(A1)"],
+    ['x; "=1+1', 'x;\' "=1+1'],
+    ['x\n=1+1', "x\n'=1+1"],
+    [' =1+1', "' =1+1"],
+    ['\t=1', "'\t'=1"],
+    ['\u0000=1+1', "'\u0000=1+1"],
+    ['\u200b\ufeff=1+1', "'\u200b\ufeff=1+1"],
+    ['a - b = c', 'a - b = c'],
+    ['10,-5', '10,-5'],
+  ])('runs no formula whatever separator is guessed: %j', (typed, kept) => {
+    const [, row] = readBack(writeCsv({ headings: ['note'], rows: [[typed]] }, 'point'), ',');
+    expect(row?.[0]).toBe(kept);
+  });
+
+  it.each([';', '|', '\t', ','])(
+    'begins no field with a sign where %j is guessed to part them',
+    (guessed) => {
+      const part = fc.constantFrom('=1+1', '-2', '+a', '@b', 'x', ' ', ';', ',', '|', '\t', '\n', '\u0000');
+      const typed = fc.array(part, { maxLength: 8 }).map((parts) => parts.join(''));
+      fc.assert(
+        fc.property(typed, fc.constantFrom('point', 'comma'), (text, dialect) => {
+          const csv = writeCsv({ headings: ['a', 'b'], rows: [['x', text]] }, dialect);
+          for (const field of readBack(csv, guessed).flat()) expect(field).not.toMatch(/^[\s\0"]*[=+\-@]/);
+        }),
+      );
     },
   );
 

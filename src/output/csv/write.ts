@@ -11,11 +11,18 @@ export interface CsvTable {
   readonly rows: readonly (readonly CsvCell[])[];
 }
 
-/** What a table program may take for a formula: OWASP, CSV Injection, full-width forms included. */
-const FORMULA = /^[=+\-@\t\r\n＝＋－＠]/;
+/** What separates fields and lines where a table program guesses otherwise than the file was written. */
+const GUESSED: Readonly<Record<CsvDialect, string>> = { point: ';|', comma: ',|' };
 
-/** A text that a table program shows and never runs. */
-const harmless = (text: string): string => (FORMULA.test(text) ? `'${text}` : text);
+/** Signs that begin a formula (OWASP, CSV Injection), full-width forms included. */
+const SIGN = '[=+\\-@＝＋－＠]';
+
+/** What a program may drop before it looks at the sign: blanks, control and zero-width characters, quotes. */
+const DROPPED = '(?:(?![\\t\\r\\n])[\\s\\p{Cc}\\p{Cf}"])*';
+
+/** Where a formula begins, be the text a field or parted into several. */
+const formulas = (dialect: CsvDialect): RegExp =>
+  new RegExp(`(^|[${GUESSED[dialect]}\\t\\r\\n])(?=${DROPPED}${SIGN})`, 'gu');
 
 /** The dialect that a locale's decimal sign goes with. */
 export const dialectOf = (locale: string): CsvDialect =>
@@ -26,11 +33,13 @@ export const dialectOf = (locale: string): CsvDialect =>
     : 'point';
 
 /**
- * Writes a table by RFC 4180: CRLF between lines, quotes where a field needs them. Texts that could be taken for formulas get an
- * apostrophe in front; figures are figures, minus sign and all.
+ * Writes a table by RFC 4180: CRLF between lines, quotes where a field needs them. What could be taken for a formula in a text
+ * gets an apostrophe in front; figures are figures, minus sign and all.
  */
 export function writeCsv({ headings, rows }: CsvTable, dialect: CsvDialect): string {
   const figure = (value: number) => (dialect === 'comma' ? String(value).replace('.', ',') : String(value));
+  const begins = formulas(dialect);
+  const harmless = (text: string) => text.replace(begins, "$1'").replace(/^(?=[\t\r\n])/, "'");
   const cell = (value: CsvCell) => {
     if (value === null) return '';
     return typeof value === 'number' ? figure(value) : harmless(value);
