@@ -3,18 +3,29 @@ import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
 /** No inline script, no outside origin, workers from ourselves; the styles React sets go through the CSSOM. */
-const POLICY = [
+const RULES = [
   "default-src 'self'",
   "script-src 'self'",
   "style-src 'self'",
-  "img-src 'self' blob: data:",
+  "img-src 'self' blob:",
   "font-src 'self'",
-  "connect-src 'self' blob:",
+  "connect-src 'self'",
   "worker-src 'self'",
   "object-src 'none'",
   "base-uri 'none'",
   "form-action 'none'",
-].join('; ');
+];
+
+/** The page alone holds its own code to Trusted Types: the service worker loads its library by name. */
+const POLICY = [...RULES, "require-trusted-types-for 'script'", 'trusted-types default'].join('; ');
+
+/** What whoever serves the folder elsewhere should send too: a page cannot forbid by itself that it is framed. */
+const HEADERS = {
+  'Content-Security-Policy': [...RULES, "frame-ancestors 'none'"].join('; '),
+  'Permissions-Policy': 'camera=(self), microphone=(), geolocation=()',
+  'Referrer-Policy': 'no-referrer',
+  'X-Content-Type-Options': 'nosniff',
+};
 
 /** The policy goes into the built page, so that any plain host serves it; the dev server needs inline scripts. */
 const securityPolicy: Plugin = {
@@ -65,8 +76,7 @@ export default defineConfig({
       },
     }),
   ],
-  // The camera is for this page alone; a host of its own should send the same header.
-  preview: { headers: { 'Permissions-Policy': 'camera=(self), microphone=(), geolocation=()' } },
+  preview: { headers: HEADERS },
   worker: { format: 'es' },
   build: { target: 'es2022', modulePreload: { polyfill: false } },
 });

@@ -4,16 +4,21 @@ import { createRoot } from 'react-dom/client';
 import { listenForKeys } from './commands/keys';
 import { watchForUpdates } from './offline/update';
 import { App } from './shell/App';
+import { isFramed, trustOwnCode } from './shell/guard';
 import { start } from './store/boot';
 import { offerLayouts } from './store/offers';
 import { followAddress } from './store/view';
-import { languageFor, speak } from './words';
+import { languageFor, speak, wordsNow } from './words';
 import './shell/base.css';
 import './parts/parts.css';
 
 /** The page begins in the reader's language; the book that is opened may have another. */
 async function begin(root: HTMLElement): Promise<void> {
   await speak(languageFor(navigator.languages)).catch(() => undefined);
+  if (isFramed()) {
+    root.textContent = wordsNow().framed;
+    return;
+  }
   createRoot(root).render(<App />);
   followAddress();
   listenForKeys(new AbortController().signal);
@@ -24,5 +29,6 @@ async function begin(root: HTMLElement): Promise<void> {
   void import('./print-image/printing').then(({ sweepImages }) => sweepImages());
 }
 
+trustOwnCode();
 const root = document.getElementById('root');
 if (root) void begin(root);

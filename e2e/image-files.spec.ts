@@ -23,9 +23,7 @@ async function drop(target: Locator, files: readonly (ImageFile & { type?: strin
 /** The pixels of a thumbnail, which of a small image is its trimmed box as it is. */
 const thumbnail = (row: Locator) =>
   row.locator('img').evaluate(async (image: HTMLImageElement) => {
-    const bitmap = await createImageBitmap(await (await fetch(image.src)).blob(), {
-      premultiplyAlpha: 'none',
-    });
+    const bitmap = await createImageBitmap(image, { premultiplyAlpha: 'none' });
     const drawing = new OffscreenCanvas(bitmap.width, bitmap.height).getContext('2d');
     drawing?.drawImage(bitmap, 0, 0);
     const pixels = drawing?.getImageData(0, 0, bitmap.width, bitmap.height).data ?? [];

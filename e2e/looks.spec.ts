@@ -153,10 +153,17 @@ test('the empty rooms meet WCAG 2.2 AA too', async ({ page }) => {
 });
 
 test('the page lets in no script, style or address from elsewhere', async ({ page }) => {
-  await page.goto('./');
+  const answer = await page.goto('./');
   const policy = await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content');
-  expect(policy).toContain("default-src 'self'");
-  expect(policy).not.toContain('unsafe');
+  for (const rules of [policy, answer?.headers()['content-security-policy']]) {
+    expect(rules).toContain("default-src 'self'");
+    expect(rules).not.toMatch(/unsafe|data:|connect-src [^;]*blob:/);
+  }
+  expect(answer?.headers()).toMatchObject({
+    'content-security-policy': expect.stringContaining("frame-ancestors 'none'"),
+    'referrer-policy': 'no-referrer',
+    'x-content-type-options': 'nosniff',
+  });
   expect(await page.locator('script:not([src])').count()).toBe(0);
   const away: string[] = [];
   page.on('request', (request) => {
@@ -166,4 +173,43 @@ test('the page lets in no script, style or address from elsewhere', async ({ pag
   await page.reload();
   await expect(page.getByTestId('sentence')).toBeVisible();
   expect(away).toEqual([]);
+});
+
+test('no markup and no code from elsewhere is taken in by the page itself', async ({ context }) => {
+  // A page of its own: what the browser says of each refusal is no fault.
+  const page = await context.newPage();
+  await page.goto('./');
+  const refused = await page.evaluate(() => {
+    const attempts: readonly (() => unknown)[] = [
+      () => {
+        document.body.innerHTML = '<img src=x onerror=alert(1)>';
+      },
+      () => new Worker('https://elsewhere.example/worker.js'),
+      () => new Worker('data:text/javascript,0'),
+      () => document.createRange().createContextualFragment('<b>x</b>'),
+    ];
+    return attempts.map((attempt) => {
+      try {
+        attempt();
+        return null;
+      } catch (error) {
+        return error instanceof Error ? error.name : String(error);
+      }
+    });
+  });
+  expect(refused).toEqual(['TypeError', 'TypeError', 'TypeError', 'TypeError']);
+});
+
+test('framed by another page, the app opens no book', async ({ page }) => {
+  // A page of the same address is the only one that the header of the host does not keep out by itself.
+  await page.route('./', async (route) => {
+    const answer = await route.fetch();
+    const { 'content-security-policy': _, ...headers } = answer.headers();
+    await route.fulfill({ response: answer, headers });
+  });
+  await page.goto('./states/');
+  await page.setContent('<iframe src="../"></iframe>');
+  const framed = page.frameLocator('iframe');
+  await expect(framed.getByText('Rollwright does not open inside another page.')).toBeVisible();
+  expect(await page.evaluate(() => indexedDB.databases())).toEqual([]);
 });

@@ -4,6 +4,8 @@ export const name = 'Rollwright';
 
 export const skip = 'Skip to the work';
 
+export const framed = 'Rollwright does not open inside another page. Open it in a tab of its own.';
+
 export const rooms = {
   orders: 'Orders',
   film: 'Film',

@@ -33,7 +33,7 @@ import {
 } from './problems';
 import { recipeForm } from './recipes';
 import { runs } from './runs';
-import { bands, common, kept, name, rooms, skip } from './shell';
+import { bands, common, framed, kept, name, rooms, skip } from './shell';
 import { shop } from './shop';
 import { spoil } from './spoil';
 import { station } from './station';
@@ -64,6 +64,7 @@ import { upkeep } from './upkeep';
 export const es: Words = {
   name,
   skip,
+  framed,
   rooms,
   common,
   kept,

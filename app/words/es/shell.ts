@@ -5,6 +5,9 @@ export const name: Words['name'] = 'Rollwright';
 
 export const skip: Words['skip'] = 'Ir al trabajo';
 
+export const framed: Words['framed'] =
+  'Rollwright no se abre dentro de otra página. Ábralo en una pestaña propia.';
+
 export const rooms: Words['rooms'] = {
   orders: 'Pedidos',
   film: 'Película',
