@@ -47,9 +47,10 @@ export class Skyline {
   lowest(narrowest: number): Segment | null {
     const { x: xs, y: ys, found } = this;
     for (;;) {
+      const last = this.segments;
       let at = 1;
       let y = ys[1] as number;
-      for (let segment = 2; segment <= this.segments; segment += 1) {
+      for (let segment = 2; segment <= last; segment += 1) {
         if ((ys[segment] as number) < y) {
           y = ys[segment] as number;
           at = segment;
