@@ -80,23 +80,20 @@ function memorySnapshots(onTake: () => void = () => undefined) {
 const bytes = new TextEncoder().encode('an image');
 const image = await sha256(bytes);
 const small = smallBook();
-/** The shop's book, whose front has an image. */
-const withImage = edited(small.book, (draft) =>
-  setArtwork(
-    draft,
-    small.front,
-    {
-      id: image as Id<'artwork'>,
-      fileName: 'front.png',
-      kind: 'png',
-      pixels: { width: 10, height: 8 },
-      density: null,
-      trim: { x: 0, y: 0, width: 10, height: 8 },
-      madeFrom: null,
-    },
-    context(),
-  ),
-);
+const former = 'f'.repeat(64);
+const picture = (id: string) => ({
+  id: id as Id<'artwork'>,
+  fileName: 'front.png',
+  kind: 'png' as const,
+  pixels: { width: 10, height: 8 },
+  density: null,
+  trim: { x: 0, y: 0, width: 10, height: 8 },
+  madeFrom: null,
+});
+/** The shop's book, whose front has an image, and had another. */
+const withImage = edited(small.book, (draft) => {
+  for (const id of [former, image]) setArtwork(draft, small.front, picture(id), context());
+});
 const bundle = packBundle({ book: withImage, artwork: new Map([[image, bytes]]) });
 const initial = useShop.getState();
 const bookNow = () => useShop.getState().book;
@@ -153,7 +150,7 @@ afterAll(() => useShop.setState(initial));
 describe('a backup that is saved', () => {
   beforeEach(() => {
     useShop.setState({ book: withImage });
-    outside.files.set(image, new Blob([bytes])).set('unused', new Blob(['of no record']));
+    outside.files.set(image, new Blob([bytes])).set(former, new Blob(['of no transfer']));
   });
 
   it('is one file with the book and the images it names, and its day is noted', async () => {

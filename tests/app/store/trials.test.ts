@@ -142,6 +142,8 @@ describe('trials of a run', () => {
   it.each([
     {
       what: 'its copies lie on one another',
+      // Longer than the film may be, it is held against the rules of plans alone.
+      trial: { film, endless: true },
       breaks: (plan: Plan): Plan => ({
         ...plan,
         placed: plan.placed.map((each) => ({ ...each, x: um(0), y: um(0) })),
@@ -149,14 +151,15 @@ describe('trials of a run', () => {
     },
     {
       what: 'a rule of runs is broken',
+      trial: { film },
       breaks: (plan: Plan): Plan => {
         rules.areBroken = true;
         return plan;
       },
     },
-  ])('show no layout where $what', async ({ breaks }) => {
+  ])('show no layout where $what', async ({ trial, breaks }) => {
     const { store, start } = createTrials();
-    const done = start(base, ways);
+    const done = start(base, [trial, ...ways]);
     at(0).answer(breaks(best(0)));
     expect(await done).toEqual([]);
     expect(store.getState()).toMatchObject({ trying: false, found: [] });
