@@ -1,7 +1,7 @@
 import type { StockItem, StockUnit } from '../../src/model';
 import { optional } from '../parts/fields/codec';
 import { type Entry, fieldsIn, formTable } from '../parts/fields/form';
-import { placesIn } from '../parts/fields/place';
+import { type Place, placesIn } from '../parts/fields/place';
 import { text } from '../parts/fields/text';
 import { amountIn, unitLabel } from './amounts';
 
@@ -9,19 +9,18 @@ import { amountIn, unitLabel } from './amounts';
 export type Box = Pick<StockItem, 'lot' | 'bestBefore' | 'opened' | 'reorder' | 'order'>;
 
 const field = fieldsIn(({ stock }) => stock);
-const box = placesIn<Box>();
+
+/** The fields of a box, wherever in a record it lies. */
+export const boxFields = <Whole>(box: Place<Whole, Box>, unit: StockUnit) => ({
+  lot: field(box.to('lot'), text, 'lotLabel'),
+  reorder: field(box.to('reorder'), optional(amountIn(unit)), (words, ways) =>
+    words.reorderLabel(unitLabel(unit, ways)),
+  ),
+  order: field(box.to('order'), text, 'orderLabel'),
+});
 
 export const boxTable = (unit: StockUnit) =>
-  formTable({
-    name: 'box',
-    fields: {
-      lot: field(box.to('lot'), text, 'lotLabel'),
-      reorder: field(box.to('reorder'), optional(amountIn(unit)), (words, ways) =>
-        words.reorderLabel(unitLabel(unit, ways)),
-      ),
-      order: field(box.to('order'), text, 'orderLabel'),
-    },
-  });
+  formTable({ name: 'box', fields: boxFields(placesIn<Box>(), unit) });
 
 type BoxField = keyof ReturnType<typeof boxTable>['fields'];
 

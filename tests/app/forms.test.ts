@@ -3,6 +3,8 @@ import { alternativeEntry, alternativeTable, ofKind } from '../../app/costs/alte
 import { type CostField, costsTable, overheadOf, startingEntry } from '../../app/costs/costs-form';
 import { type FormTable, readForm, type Typed } from '../../app/parts/fields/form';
 import { pricesTable, taxOf } from '../../app/pricing/prices-form';
+import { addEntry, addTable } from '../../app/stock/add-form';
+import { airEntry, airTable } from '../../app/upkeep/air-form';
 import { en } from '../../app/words/en';
 import type { Ways } from '../../app/words/format';
 import type { Settings } from '../../src/model';
@@ -173,5 +175,75 @@ describe('a way to buy as typed', () => {
   it('needs a name, a price and days', () => {
     const found = read(record, { ...typed, days: 'soon' });
     expect(found.ok ? [] : Object.keys(found.problem).sort()).toEqual(['days', 'name', 'price']);
+  });
+});
+
+describe('what is added to stock as typed', () => {
+  const read = (from: ReturnType<typeof addEntry>, typed: Typed<keyof (typeof from)['typed']>) =>
+    readForm(
+      addTable('mass', new Set(['Fine powder'])),
+      { ...from, typed: { ...from.typed, ...typed } },
+      {
+        ...metric,
+        words: en,
+      },
+    );
+  const things = addEntry(null);
+  const garments = addEntry({ style: 'Tee', colour: 'navy', size: 'XL' });
+
+  it('is a name, an amount and a box of which nothing need be known', () => {
+    expect(read(things, { name: ' Coarse  ', amount: '2.5 kg' })).toMatchObject({
+      ok: true,
+      value: { of: 'things', name: 'Coarse', amount: 2_500_000, box: { lot: '', reorder: null } },
+    });
+  });
+
+  it.each([
+    [{ name: '  ', amount: '5' }, { name: en.stock.nameEmpty }],
+    [{ name: 'Fine powder ', amount: '5' }, { name: en.stock.nameTaken }],
+    [{ name: 'Coarse', amount: '0' }, { amount: en.stock.aboveZero }],
+    [{ name: 'Coarse', amount: '' }, { amount: expect.any(String) }],
+    [{ name: 'Coarse', amount: '5', reorder: 'some' }, { reorder: expect.any(String) }],
+  ])('%j is answered', (typed, problem) => {
+    expect(read(things, typed)).toEqual({ ok: false, problem });
+  });
+
+  it.each([
+    ['S 10, M 20', { S: 10, M: 20 }],
+    ['S: 10; 2XL x 3', { S: 10, '2XL': 3 }],
+    ['5-6 years 4\nXL=0,', { '5-6 years': 4, XL: 0 }],
+    ['Box 4, Lx5, M×6', { Box: 4, L: 5, M: 6 }],
+  ])('is garments by size: %j', (sizes, counts) => {
+    const found = read(garments, { sizes });
+    expect(found).toMatchObject({ ok: true, value: { of: 'garments', style: 'Tee', colour: 'navy' } });
+    const all = found.ok && found.value.of === 'garments' ? found.value.sizes : [];
+    expect(Object.fromEntries(all.map(({ size, count }) => [size, count]))).toEqual(counts);
+  });
+
+  it('wants a count of each size, and a style', () => {
+    const problem = { style: en.stock.styleEmpty, sizes: en.stock.sizesProblem };
+    for (const sizes of ['', 'XL ', 'S 10, M'])
+      expect(read(garments, { style: ' ', sizes })).toEqual({ ok: false, problem });
+  });
+});
+
+describe('the air of the room as typed', () => {
+  const read = (typed: Typed<'temperature' | 'humidity'>) =>
+    readForm(airTable('F'), { ...airEntry, typed }, { ...inches, words: en });
+
+  it('is either figure or both, in the unit of the shop', () => {
+    expect(read({ temperature: '68', humidity: '' })).toEqual({
+      ok: true,
+      value: { temperature: 20, humidity: null },
+    });
+    expect(read({ humidity: '52 %' })).toEqual({ ok: true, value: { temperature: null, humidity: 0.52 } });
+  });
+
+  it.each([
+    [{}, { temperature: en.upkeep.airNeeded }],
+    [{ temperature: '400' }, { temperature: en.upkeep.noRoom }],
+    [{ temperature: '68', humidity: 'damp' }, { humidity: en.upkeep.humidityProblems.unreadable }],
+  ])('%j is answered', (typed, problem) => {
+    expect(read(typed)).toEqual({ ok: false, problem });
   });
 });

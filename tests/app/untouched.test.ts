@@ -10,7 +10,9 @@ import { closingTable, type Proposal } from '../../app/press/close-form';
 import { cureTable, pressTable } from '../../app/press/recipe-form';
 import { stationTable } from '../../app/press/station-form';
 import { pricesTable } from '../../app/pricing/prices-form';
+import { type Added, addTable } from '../../app/stock/add-form';
 import { boxTable } from '../../app/stock/box-form';
+import { type Air, airTable } from '../../app/upkeep/air-form';
 import { type CheckFields, checkTable } from '../../app/upkeep/check-form';
 import { en } from '../../app/words/en';
 import { es } from '../../app/words/es';
@@ -261,6 +263,34 @@ const box = (unit: StockUnit) =>
     order: text,
   });
 
+const added = (unit: StockUnit): fc.Arbitrary<Added> =>
+  fc.oneof(
+    fc.record({
+      of: fc.constant('things' as const),
+      name: text,
+      amount: whole<number>(1, stock[unit]),
+      box: box(unit),
+    }),
+    fc.record({
+      of: fc.constant('garments' as const),
+      style: text,
+      colour: text,
+      sizes: fc.array(
+        fc.record({ size: fc.constantFrom('S', '2XL', '5-6 años'), count: whole<number>(0, 99_999) }),
+        { minLength: 1, maxLength: 3 },
+      ),
+      box: box(unit),
+    }),
+  );
+
+/** Air that people work in; one figure of it may be left out. */
+const degreesOfAir = fc.double({ min: -9.9, max: 49.9, noNaN: true });
+const damp = fc.double({ min: 0.06, max: 1, noNaN: true });
+const air: fc.Arbitrary<Air> = fc.oneof(
+  fc.record({ temperature: degreesOfAir, humidity: fc.option(damp) }),
+  fc.record({ temperature: fc.option(degreesOfAir), humidity: damp }),
+);
+
 /** A check; one of the shop's own has a name. */
 const check = (name: fc.Arbitrary<string>): fc.Arbitrary<CheckFields> =>
   fc.record({
@@ -298,6 +328,8 @@ const drawn =
 
 /** Every form there is: one that is missing here does not compile. */
 const forms: Readonly<Record<FormName, readonly ReturnType<typeof drawn>[]>> = {
+  added: stockUnits.map((unit) => drawn(addTable(unit, new Set()), added(unit))),
+  air: degrees.map((unit) => drawn(airTable(unit), air)),
   alternative: [drawn(alternativeTable, alternative)],
   box: stockUnits.map((unit) => drawn(boxTable(unit), box(unit))),
   check: [

@@ -6,6 +6,8 @@ import type { Place } from './place';
 
 /** Every form that shows stored values; a test draws from the table of each. */
 export type FormName =
+  | 'added'
+  | 'air'
   | 'alternative'
   | 'box'
   | 'check'
