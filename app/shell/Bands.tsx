@@ -1,9 +1,11 @@
 import type { ReactNode } from 'react';
+import type { StorageProblem } from '../../src/storage';
 import { loadUpdate, useUpdate } from '../offline/update';
 import { Button } from '../parts/Button';
-import { openSource, retrySaving, takeOver } from '../store/boot';
+import { openSource, retrySaving, startAnew, takeOver } from '../store/boot';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
+import { openDialog } from '../store/view';
 import { useWords } from '../words';
 
 function Band({ tone, children }: { tone?: 'care' | 'error'; children: ReactNode }) {
@@ -14,13 +16,17 @@ function Band({ tone, children }: { tone?: 'care' | 'error'; children: ReactNode
   );
 }
 
+/** What of the reasons for working in memory a user can do something about. */
+const whyOf = ({ code }: StorageProblem): 'unavailable' | 'blocked' | 'unreadable' =>
+  code === 'unavailable' || code === 'blocked' ? code : 'unreadable';
+
 /** What holds for the whole shop: the demo day, another tab, a new version, trouble with storage. */
 export function Bands() {
-  const { bands, storage } = useWords();
+  const { bands, keep, storage } = useWords();
   const ways = useWays();
-  const { phase, source, follows, saving, setAside } = useShop();
+  const { phase, source, follows, saving, setAside, inMemory, isGone } = useShop();
   const updateReady = useUpdate((update) => update.ready);
-  const problem = phase.kind === 'failed' ? phase.problem : saving.kind === 'failed' ? saving.problem : null;
+  const problem = saving.kind === 'failed' && !inMemory ? saving.problem : null;
   return (
     <>
       {updateReady && (
@@ -34,7 +40,23 @@ export function Bands() {
       {problem && (
         <Band tone="error">
           <p>{storage[problem.code]}</p>
-          {problem.code !== 'unavailable' && <Button onPress={retrySaving}>{storage.retry}</Button>}
+          <Button onPress={retrySaving}>{storage.retry}</Button>
+        </Band>
+      )}
+      {inMemory && (
+        <Band tone="error">
+          <p>
+            {storage.whyInMemory[whyOf(inMemory)]} {storage.inMemory}
+          </p>
+          <Button onPress={retrySaving}>{storage.retry}</Button>
+          <Button onPress={() => openDialog({ kind: 'keep' })}>{keep.save}</Button>
+        </Band>
+      )}
+      {isGone && (
+        <Band tone="error">
+          <p>{storage.gone}</p>
+          <Button onPress={() => openDialog({ kind: 'keep' })}>{storage.bringBack}</Button>
+          <Button onPress={startAnew}>{storage.startAnew}</Button>
         </Band>
       )}
       {phase.kind === 'newer' && (

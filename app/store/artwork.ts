@@ -1,6 +1,12 @@
 import { type OpenedArtwork, openArtwork } from '../../src/artwork/browser';
 import type { Artwork, Id } from '../../src/model';
-import { type ArtworkStore, type Epoch, openArtworkStore, type StorageProblem } from '../../src/storage';
+import {
+  type ArtworkStore,
+  artworkInMemory,
+  type Epoch,
+  openArtworkStore,
+  type StorageProblem,
+} from '../../src/storage';
 import { ok, type Result } from '../../src/units';
 import { wordsNow } from '../words';
 import { sayNotRead } from './failures';
@@ -13,6 +19,12 @@ export function openArtworkOf(database: string, epoch: Epoch): ArtworkStore {
   store?.close();
   store = openArtworkStore(database, epoch);
   return store;
+}
+
+/** From here on images live as long as the tab, where nothing can be kept. */
+export function keepArtworkInMemory(): void {
+  store?.close();
+  store = artworkInMemory();
 }
 
 /** The thumbnail of an artwork of the book that is open; `null` if there is none. */

@@ -8,21 +8,24 @@ import {
   openRepository,
   openSharedBook,
   openSnapshots,
+  ownBook,
   rememberOpened,
+  rememberOwnBook,
   type SharedBook,
   type SnapshotStore,
   type Source,
   type StorageProblem,
 } from '../../src/storage';
 import { wordsNow } from '../words';
-import { openArtworkOf } from './artwork';
+import { keepArtworkInMemory, openArtworkOf } from './artwork';
 import { followChecks } from './checks';
 import { drawDemo } from './demo';
+import { askToKeep } from './durable';
 import { firstBookOf } from './first-book';
 import { followLanguage, speakOf } from './language';
 import { followPage } from './page-life';
 import { layOut, stopPlanning } from './planning';
-import { editContext, sayTakenOff, useShop } from './shop';
+import { editContext, mayWrite, sayTakenOff, useShop } from './shop';
 import { notify, select, useView } from './view';
 
 /** The book that is open, from its storage to its place among the tabs. */
@@ -36,11 +39,17 @@ let session: Session | null = null;
 
 /** Opens the book that was open last; on the first visit the demo day. */
 export async function start(): Promise<void> {
-  await openSource((await lastOpened()) ?? 'demo');
+  // What is opened for want of a choice is none.
+  await showSource((await lastOpened()) ?? (ownBook() ? 'shop' : 'demo'));
 }
 
 /** Closes the open book and opens another. */
 export async function openSource(source: Source): Promise<void> {
+  await showSource(source);
+  await rememberOpened(source);
+}
+
+async function showSource(source: Source): Promise<void> {
   stopPlanning();
   await session?.close();
   useView.setState({ run: null });
@@ -50,19 +59,25 @@ export async function openSource(source: Source): Promise<void> {
     source,
     book: emptyBook,
     saving: { kind: 'saving' },
+    inMemory: null,
+    isGone: false,
     follows: false,
     setAside: [],
   });
-  await rememberOpened(source);
   session = openSession(source);
 }
 
 /** Tries again after storage has failed. */
-export function retrySaving(): void {
-  const { phase, source } = useShop.getState();
-  if (phase.kind === 'failed') void openSource(source);
-  else session?.retry();
+export const retrySaving = (): void => session?.retry();
+
+/** Goes on with an empty book where the one before is gone. */
+export function startAnew(): void {
+  rememberOwnBook('begun');
+  useShop.setState({ isGone: false });
 }
+
+/** What was entered while nothing was kept, until it is put where the storage answers again. */
+let carried: Book | null = null;
 
 export const takeOver = (): void => session?.takeOver();
 
@@ -87,22 +102,67 @@ function openSession(source: Source): Session {
     await artwork.sweep(used);
   };
 
-  /** Where nothing can be kept at all, the day can still be worked on in memory. */
-  const fail = (problem: StorageProblem): void => {
-    if (problem.code !== 'unavailable') useShop.setState({ phase: { kind: 'failed', problem } });
-    else {
-      useShop.setState({
-        phase: { kind: 'open' },
-        book: firstBookOf(source),
-        saving: { kind: 'failed', problem },
-        follows: false,
-      });
-      if (source === 'demo') void layOut('pinned');
+  /** Where storage does not open, the work goes on in memory. */
+  const workInMemory = (problem: StorageProblem): void => {
+    keepArtworkInMemory();
+    inMemory = (source === 'shop' ? carried : null) ?? firstBookOf(source);
+    useShop.setState({
+      phase: { kind: 'open' },
+      book: inMemory,
+      saving: { kind: 'failed', problem },
+      inMemory: problem,
+      follows: false,
+    });
+    if (source === 'demo') void layOut('pinned');
+    if (problem.code === 'blocked') void awaitAnswer();
+  };
+  /** The book that was begun in memory, as it was then. */
+  let inMemory: Book | null = null;
+
+  /** Opens what is stored if it can be read by now; what was entered meanwhile is carried over. */
+  const tryAgain = async (): Promise<void> => {
+    const reading = await repository.read();
+    const { book } = useShop.getState();
+    if (reading.kind === 'failed' || !inMemory) return;
+    if (!isUntouched()) carried = book;
+    await showSource(source);
+  };
+
+  const isUntouched = (): boolean => source === 'demo' || useShop.getState().book === inMemory;
+
+  /** Storage that only was slow is opened as soon as it answers, unless something was entered meanwhile. */
+  const awaitAnswer = async (): Promise<void> => {
+    while (!isClosed && isUntouched()) {
+      const reading = await repository.read();
+      if (reading.kind === 'failed' && reading.problem.code !== 'blocked') return;
+      if (reading.kind !== 'failed' && !isClosed && isUntouched()) return start();
     }
   };
 
+  /** The first that is entered in the shop's own book: from now on it would be missed. */
+  const beginWork = (): void => {
+    if (source !== 'shop' || useShop.getState().inMemory) return;
+    rememberOwnBook('begun');
+    useShop.setState({ isGone: false });
+    askToKeep();
+  };
+
+  /** Keeps what was entered while nothing was kept as a snapshot, beside the book that was there all the time. */
+  const keepMeanwhile = async (book: Book): Promise<void> => {
+    try {
+      await snapshots.take(book, 'before-restoring', editContext().now);
+      notify('care', wordsNow().storage.meanwhile);
+    } catch {
+      carried = book;
+    }
+  };
+
+  let isClosed = false;
+  /** Whether what changes now was entered, and not opened. */
+  let isBegun = false;
+
   /** What is to be said, or done, once the book that was found may be written. */
-  let onceOpen: () => void = () => undefined;
+  let onceOpen: () => Promise<void> | undefined = () => undefined;
 
   const shared = openSharedBook(
     { name: names.book, tab: crypto.randomUUID(), now: Date.now },
@@ -113,23 +173,33 @@ function openSession(source: Source): Session {
         if (found.kind === 'read') await speakOf(found.book);
       },
       begin(found) {
+        const meanwhile = source === 'shop' ? carried : null;
+        if (meanwhile) carried = null;
         if (found.kind === 'empty') {
+          if (source === 'shop' && ownBook()) rememberOwnBook('gone');
           onceOpen = () => {
             if (source === 'demo') void layOut('pinned');
+            return undefined;
           };
-          return { stored: emptyBook, book: firstBookOf(source) };
+          return { stored: emptyBook, book: meanwhile ?? firstBookOf(source) };
         }
         const { book, takenOff } = checked(found.book, editContext());
         onceOpen = () => {
           useShop.setState({ setAside: found.setAside });
           sayTakenOff(takenOff);
+          return meanwhile ? keepMeanwhile(meanwhile) : undefined;
         };
         return { stored: found.book, book };
       },
       onWrite(book) {
-        useShop.setState({ phase: { kind: 'open' }, book, follows: false });
-        onceOpen();
-        void keepHouse(book).catch(() => undefined);
+        isBegun = false;
+        const isGone = source === 'shop' && ownBook() === 'gone';
+        useShop.setState({ phase: { kind: 'open' }, book, follows: false, isGone });
+        if (source === 'shop' && !isGone && Object.keys(book.order).length > 0) rememberOwnBook('begun');
+        isBegun = true;
+        void Promise.resolve(onceOpen())
+          .then(() => keepHouse(book))
+          .catch(() => undefined);
         if (source === 'demo') void drawDemo();
       },
       onFollow(lacks) {
@@ -148,22 +218,25 @@ function openSession(source: Source): Session {
         });
       },
       onNewer: () => useShop.setState({ phase: { kind: 'newer' }, follows: false }),
-      onFailed: fail,
+      onFailed: workInMemory,
       onSaving: (saving) => useShop.setState({ saving }),
     },
   );
   const stopChecks = followChecks();
   const stopLanguage = followLanguage();
   const unwatch = useShop.subscribe((now, before) => {
-    if (now.book !== before.book && now.phase.kind === 'open') shared.put(now.book);
+    if (now.book === before.book || now.phase.kind !== 'open') return;
+    shared.put(now.book);
+    if (isBegun && mayWrite()) beginWork();
   });
   const stopPage = followPage(shared);
 
   return {
-    retry: shared.retry,
+    retry: () => (inMemory ? void tryAgain() : shared.retry()),
     takeOver: shared.takeOver,
     snapshots,
     async close() {
+      isClosed = true;
       stopPage();
       await shared.close();
       unwatch();

@@ -14,11 +14,7 @@ import type { SaveState, Source, StorageProblem } from '../../src/storage';
 import { localeNow, wordsNow } from '../words';
 import { notify } from './view';
 
-type Phase =
-  | { readonly kind: 'opening' }
-  | { readonly kind: 'open' }
-  | { readonly kind: 'newer' }
-  | { readonly kind: 'failed'; readonly problem: StorageProblem };
+type Phase = { readonly kind: 'opening' } | { readonly kind: 'open' } | { readonly kind: 'newer' };
 
 /**
  * How long each key lives: `book` with the shop, kept in storage after every change; all others until
@@ -29,6 +25,10 @@ interface Shop {
   readonly source: Source;
   readonly book: Book;
   readonly saving: SaveState;
+  /** Why the book is in memory alone and nothing is kept; `null` where it comes from storage. */
+  readonly inMemory: StorageProblem | null;
+  /** There was a book of the shop's own, and its storage was found empty. */
+  readonly isGone: boolean;
   /** Another tab writes; this one looks on. */
   readonly follows: boolean;
   /** Keys of stored records that could not be read; they stay in storage untouched. */
@@ -40,6 +40,8 @@ export const useShop = create<Shop>(() => ({
   source: 'demo',
   book: emptyBook,
   saving: { kind: 'saving' },
+  inMemory: null,
+  isGone: false,
   follows: false,
   setAside: [],
 }));

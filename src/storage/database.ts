@@ -1,5 +1,6 @@
 import { promisifyRequest, type UseStore } from 'idb-keyval';
 import { EPOCH_KEY, type Epoch, holdTo, Overtaken } from './epoch';
+import { inTime } from './patience';
 
 /** A key-value store in a database of its own, as `idb-keyval` takes it, and how to let go of it. */
 export interface Store {
@@ -48,11 +49,11 @@ export function openStore(database: string, epoch: Epoch | null = null): Store {
     connection ??= open();
     let store: IDBObjectStore;
     try {
-      store = storeIn(await connection, mode);
+      store = storeIn(await inTime(connection), mode);
     } catch (error) {
       if (!(error instanceof DOMException) || error.name !== 'InvalidStateError') throw error;
       connection = open();
-      store = storeIn(await connection, mode);
+      store = storeIn(await inTime(connection), mode);
     }
     return act(store);
   };

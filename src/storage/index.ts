@@ -1,8 +1,11 @@
+export { artworkInMemory } from './artwork-in-memory';
 export { type ArtworkStore, openArtworkStore } from './artwork-store';
 export { type Epoch, noEpoch } from './epoch';
 export { browserGround } from './ground';
 export { databases, lastOpened, rememberOpened, type Source } from './names';
+export { ownBook, rememberOwnBook } from './own-book';
 export type { StorageProblem } from './problem';
+export { remember, remembered } from './remembered';
 export { openRepository } from './repository';
 export type { SaveState } from './saver';
 export { openSharedBook, type SharedBook } from './shared-book';

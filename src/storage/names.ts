@@ -1,4 +1,6 @@
-import { createStore, get, set } from 'idb-keyval';
+import { createStore, get, set, type UseStore } from 'idb-keyval';
+import { inTime } from './patience';
+import { remember, remembered } from './remembered';
 
 /** The databases of a book and of its artwork. The demo day has its own. */
 export interface DatabaseNames {
@@ -20,13 +22,32 @@ export const databases = {
 export type Source = keyof typeof databases;
 
 const CHOICE = 'opened';
-const choiceStore = () => createStore('rollwright-choice', 'choice');
+const CHOICE_KEY = 'rollwright-opened';
 
-/** Which book was open last; `null` on the first visit, or where nothing is kept. */
-export async function lastOpened(): Promise<Source | null> {
-  const choice = await get<unknown>(CHOICE, choiceStore()).catch(() => null);
-  return choice === 'shop' || choice === 'demo' ? choice : null;
+/** What is asked of the choice's database; `null` if it fails, or does not answer in time. */
+async function ofChoice<Value>(ask: (store: UseStore) => Promise<Value>): Promise<Value | null> {
+  try {
+    return await inTime(ask(createStore('rollwright-choice', 'choice')));
+  } catch {
+    return null;
+  }
 }
 
-export const rememberOpened = (source: Source): Promise<void> =>
-  set(CHOICE, source, choiceStore()).catch(() => undefined);
+/** Whether a word is a choice. */
+const isSource = (choice: unknown): choice is Source => choice === 'shop' || choice === 'demo';
+
+/**
+ * Which book was open last; `null` on the first visit, or where nothing is kept. It is kept twice: where it is read
+ * at once, and in a database, where older versions have it alone.
+ */
+export async function lastOpened(): Promise<Source | null> {
+  const atOnce = remembered(CHOICE_KEY);
+  if (isSource(atOnce)) return atOnce;
+  const choice = await ofChoice((store) => get<unknown>(CHOICE, store));
+  return isSource(choice) ? choice : null;
+}
+
+export async function rememberOpened(source: Source): Promise<void> {
+  remember(CHOICE_KEY, source);
+  await ofChoice((store) => set(CHOICE, source, store));
+}

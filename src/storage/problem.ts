@@ -8,6 +8,7 @@ const codes: Readonly<Record<string, StorageProblem['code']>> = {
   InvalidStateError: 'closed',
   SecurityError: 'unavailable',
   NotFoundError: 'closed',
+  TimeoutError: 'blocked',
   Overtaken: 'overtaken',
 };
 

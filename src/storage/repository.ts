@@ -65,13 +65,14 @@ function told(stored: readonly [string, unknown][]): {
   const entries = new Map(stored);
   const version = entries.get(VERSION_KEY);
   entries.delete(VERSION_KEY);
-  if (version === undefined) return { reading: { kind: 'empty' }, puts: [], deletes: [] };
-  const kept = readKept(entries, version);
+  if (stored.length === 0) return { reading: { kind: 'empty' }, puts: [], deletes: [] };
+  // A book whose version was lost is read as one of this version: what is not, is set aside.
+  const kept = readKept(entries, version ?? MODEL_VERSION);
   // Of no version at all is no book of ours either.
   if (!kept.ok) return { reading: { kind: 'newer', version: Number(version) }, puts: [], deletes: [] };
   const { book, unreadable, records } = kept.value;
   const reading = { kind: 'read', book, setAside: unreadable } as const;
-  if (version === MODEL_VERSION) return { reading, puts: [], deletes: [] };
+  if (version === undefined || version === MODEL_VERSION) return { reading, puts: [], deletes: [] };
   const deletes = [...entries.keys()].filter((key) => !records.has(key));
   return { reading, puts: [...records, [VERSION_KEY, MODEL_VERSION]], deletes };
 }
@@ -103,6 +104,8 @@ export function openRepository(database: string, epoch: Epoch): BookRepository {
         throw error;
       }
     });
+  /** One that does not open is not waited for behind the others. */
+  const opened = async (): Promise<void> => undefined;
   const failed = (error: unknown): BookReading => ({ kind: 'failed', problem: problemOf(error) });
 
   return {
@@ -116,7 +119,9 @@ export function openRepository(database: string, epoch: Epoch): BookRepository {
     async claim() {
       try {
         // A book that was cleared begins above what its artwork and snapshots have seen.
-        return await claim(await latestEpoch(epoch.databases.filter((use) => use !== store.use)));
+        const others = latestEpoch(epoch.databases.filter((use) => use !== store.use));
+        const [latest] = await Promise.all([others, store.use('readonly', opened)]);
+        return await claim(latest);
       } catch (error) {
         return { reading: failed(error), epoch: 0 };
       }
