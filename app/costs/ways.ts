@@ -1,8 +1,8 @@
 import { type FilmSize, inOtherSize } from '../../src/costing';
 import type { OtherWay } from '../../src/editing';
 import type { Trial } from '../../src/layout';
-import type { Book, Film, Id } from '../../src/model';
-import type { Micrometres } from '../../src/units';
+import { asId, type Book, type Film } from '../../src/model';
+import { type Micrometres, um } from '../../src/units';
 import type { Words } from '../words';
 import { shortLength, type Ways } from '../words/format';
 
@@ -14,7 +14,7 @@ export interface Way {
 }
 
 /** A film that is not in stock: no record has its id. */
-const NEW = 'tried' as Id<'film'>;
+const NEW = asId<'film'>('tried');
 
 const cuttings = ['free', 'straight', 'staged'] as const;
 const togethers = ['any', 'apart'] as const;
@@ -70,6 +70,6 @@ export const otherWidth = (film: Film, width: Micrometres, { compare }: Words, w
 export const otherGap = (film: Film, gap: Micrometres, words: Words, ways: Ways): Way => ({
   label: words.compare.gap(shortLength(gap, ways)),
   // Half a gap is whole micrometres.
-  trial: { film: { ...film, gap: (2 * Math.ceil(gap / 2)) as Micrometres } },
+  trial: { film: { ...film, gap: um(2 * Math.ceil(gap / 2)) } },
   takes: 'settings',
 });

@@ -1,16 +1,8 @@
 import { useState } from 'react';
 import { edits, type FilmFields, firstFilm } from '../../src/editing';
 import { byThrift, type FilmTried } from '../../src/layout';
-import {
-  type Film,
-  peels,
-  type RollSize,
-  type Run,
-  rollWidths,
-  type SheetSize,
-  sheetSizes,
-} from '../../src/model';
-import { fromMm, type Micrometres, um } from '../../src/units';
+import { type Film, peels, type Run, rollWidths, type SheetSize, sheetSizes } from '../../src/model';
+import { fromMm, keysOf, type Micrometres, um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
@@ -27,8 +19,8 @@ import { useWords, type Words } from '../words';
 import { filmLength, money, percent, type Ways } from '../words/format';
 import { type FilmField, filmEntry, filmTable, newFilm, togetherOf } from './film-form';
 
-const rollSizes = Object.keys(rollWidths) as RollSize[];
-const sheetNames = Object.keys(sheetSizes) as SheetSize[];
+const rollSizes = keysOf(rollWidths);
+const sheetNames = keysOf(sheetSizes);
 
 const size = shortLength('above-zero');
 

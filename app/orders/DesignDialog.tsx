@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { edits, type NewSize } from '../../src/editing';
 import { MOST_COPIES } from '../../src/intake';
 import { type Book, type DesignSize, designWidths, type Id, type Transfer } from '../../src/model';
-import { type Micrometres, um } from '../../src/units';
+import { keysOf, type Micrometres, um } from '../../src/units';
 import { Form } from '../parts/Form';
 import { optional } from '../parts/fields/codec';
 import { whole } from '../parts/fields/numbers';
@@ -37,7 +37,7 @@ export function DesignDialog({ order, design }: { order: string; design: Design 
   const ratio = design.size.height / design.size.width;
   const isNew = known.length === 0;
   const inUnit = (length: Micrometres) => `${typedLength(length, reader)} ${reader.unit}`;
-  const lines = [...(isNew ? [OWN] : []), ...Object.keys(designWidths)] as Line[];
+  const lines: Line[] = isNew ? [OWN, ...keysOf(designWidths)] : keysOf(designWidths);
   const [widths, setWidths] = useState(() => ({
     [OWN]: inUnit(design.size.width),
     ...(Object.fromEntries(

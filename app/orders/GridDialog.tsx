@@ -12,7 +12,7 @@ import {
   sizeGroups,
   startingWidths,
 } from '../../src/model';
-import { um } from '../../src/units';
+import { keysOf, um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { EntryCell } from '../parts/fields/EntryCell';
@@ -32,7 +32,7 @@ const garmentCount = whole(0, MOST_GARMENTS, ({ orders }, ways) =>
   orders.countProblem(wholeText(MOST_GARMENTS, ways)),
 );
 
-const places = Object.keys(startingWidths) as PlaceName[];
+const places = keysOf(startingWidths);
 
 /** Garments by style, colour and size, crossed with the places that are printed; the transfers follow. */
 export function GridDialog({ id }: { id: string }) {

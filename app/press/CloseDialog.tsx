@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { edits } from '../../src/editing';
 import { proposeClosing } from '../../src/log';
-import type { Book, Instant, Run } from '../../src/model';
+import { asInstant, type Book, type Run } from '../../src/model';
 import { blanksOfRun } from '../../src/stock';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
@@ -24,7 +24,7 @@ export function CloseDialog({ id }: { id: string }) {
   // As it is when the window opens: a check that ends meanwhile must not type over a hand.
   const [proposal] = useState(() =>
     proposeClosing(book, id, settingsOrFirst(book), coverageOf, {
-      now: new Date().toISOString() as Instant,
+      now: asInstant(new Date()),
       day: today(),
     }),
   );

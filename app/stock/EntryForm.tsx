@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { changeBy, edits, type HandEntry } from '../../src/editing';
-import { type Book, type Film, type Id, isPrinted, type Supply } from '../../src/model';
+import { asId, type Book, type Film, isPrinted, type Supply } from '../../src/model';
 import { amountOf, entryProblem, unitOf } from '../../src/stock';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
@@ -49,7 +49,7 @@ export function EntryForm({ item, book }: { item: Film | Supply; book: Book }) {
     if (refused !== null) {
       return setProblem(wordsNow().stock.problems[refused](item.name, told(present)));
     }
-    const of = forRun && run !== NO_RUN ? (run as Id<'run'>) : null;
+    const of = forRun && run !== NO_RUN ? asId<'run'>(run) : null;
     act(edits.enterByHand(item.id, entry, { run: of, note: note.trim() }));
     notify('plain', words.entered(item.name, told(present + changeBy(entry, present))));
     setTyped('');

@@ -1,5 +1,5 @@
 import { type OpenedArtwork, openArtwork } from '../../src/artwork/browser';
-import type { Artwork, Id } from '../../src/model';
+import { type Artwork, asId } from '../../src/model';
 import {
   type ArtworkStore,
   artworkInMemory,
@@ -69,5 +69,5 @@ export async function keepArtwork(
   const { id, kind, file, fileName, thumbnail, pixels, density, trim } = opened;
   const kept = store ? await store.put(id, file, thumbnail) : null;
   if (kept && !kept.ok) return kept;
-  return ok({ id: id as Id<'artwork'>, fileName, kind, pixels, density, trim, madeFrom });
+  return ok({ id: asId(id), fileName, kind, pixels, density, trim, madeFrom });
 }

@@ -9,7 +9,7 @@ import {
   type SealProblem,
   writeHandOver,
 } from '../../src/hand-over';
-import { type Instant, runViewOf } from '../../src/model';
+import { asInstant, runViewOf } from '../../src/model';
 import { fail, ok, type Result } from '../../src/units';
 import { sha256 } from '../../src/units/browser/sha256';
 import { keepThumbnail, loadThumbnail } from './artwork';
@@ -49,7 +49,7 @@ function handOverOf(
   pictures: Record<string, Picture> | null,
 ): HandOver | null {
   const { book } = useShop.getState();
-  const made = new Date().toISOString() as Instant;
+  const made = asInstant(new Date());
   return kind === 'run' ? handOverRun(book, run, pictures, made) : handBackTicks(book, run, made);
 }
 

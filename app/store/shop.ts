@@ -9,7 +9,7 @@ import {
   session,
   undo as undone,
 } from '../../src/editing';
-import { type Book, emptyBook, type Instant, type StoredStep } from '../../src/model';
+import { asId, asInstant, type Book, emptyBook, type StoredStep } from '../../src/model';
 import type { SaveState, Source, StorageProblem } from '../../src/storage';
 import { localeNow, wordsNow } from '../words';
 import { notify } from './view';
@@ -47,8 +47,8 @@ export const useShop = create<Shop>(() => ({
 }));
 
 export const editContext = (): EditContext => ({
-  newId: () => crypto.randomUUID(),
-  now: new Date().toISOString() as Instant,
+  newId: () => asId(crypto.randomUUID()),
+  now: asInstant(new Date()),
 });
 
 /** False while the book is not in, or another tab writes. */

@@ -1,4 +1,4 @@
-import type { Micrometres } from '../units';
+import { type Micrometres, um } from '../units';
 import type { RasterCheck } from './check';
 import type { FileFacts } from './facts';
 import type { Rgb } from './ground';
@@ -96,7 +96,7 @@ export function findingsOf(
     found.push({ code: 'see-through', grade: gradeOf(soft >= MUCH_SEE_THROUGH), share: soft });
   }
   const thin = strokes.list.filter(({ thickness }) => thickness < limits.stroke);
-  const least = Math.min(...thin.map(({ thickness }) => thickness)) as Micrometres;
+  const least = um(Math.min(...thin.map(({ thickness }) => thickness)));
   if (thin.length > 0) {
     found.push({
       code: 'thin-strokes',

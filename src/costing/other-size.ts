@@ -1,5 +1,5 @@
 import { type Film, type Roll, type RollSize, rollWidths, type SheetSize, sheetSizes } from '../model';
-import { asMinor, fromMm, type Micrometres, um } from '../units';
+import { asMinor, fromMm, keysOf, type Micrometres, um } from '../units';
 
 /** A size that film is sold in. */
 export type FilmSize =
@@ -9,7 +9,7 @@ export type FilmSize =
 /** A size by its name in the trade. */
 export type TradeSize = RollSize | SheetSize;
 
-export const tradeSizes = [...Object.keys(rollWidths), ...Object.keys(sheetSizes)] as readonly TradeSize[];
+export const tradeSizes: readonly TradeSize[] = [...keysOf(rollWidths), ...keysOf(sheetSizes)];
 
 const isRollSize = (size: TradeSize): size is RollSize => Object.hasOwn(rollWidths, size);
 

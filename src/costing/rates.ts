@@ -1,5 +1,12 @@
 import type { Rates, Settings } from '../model';
-import { fromMass, fromVolume, type Microlitres, type Milligrams } from '../units';
+import {
+  asMicrolitres,
+  asMilligrams,
+  fromMass,
+  fromVolume,
+  type Microlitres,
+  type Milligrams,
+} from '../units';
 
 /** Ink and powder on film. */
 export interface Consumption {
@@ -25,9 +32,9 @@ export const consumptionOf = (
   { colour, white }: { readonly colour: number; readonly white: number },
   rates: Rates,
 ): Consumption => ({
-  colour: Math.round((colour / SQUARE_MILLIMETRES) * rates.colour) as Microlitres,
-  white: Math.round((white / SQUARE_MILLIMETRES) * rates.white) as Microlitres,
-  powder: Math.round((white / SQUARE_MILLIMETRES) * rates.powder) as Milligrams,
+  colour: asMicrolitres((colour / SQUARE_MILLIMETRES) * rates.colour),
+  white: asMicrolitres((white / SQUARE_MILLIMETRES) * rates.white),
+  powder: asMilligrams((white / SQUARE_MILLIMETRES) * rates.powder),
 });
 
 /** Ink of cleanings that a run takes, of colour and of white alike: half of it each. */
@@ -43,8 +50,8 @@ export function runConsumption(
   const { start } = costs.maintenance;
   const each = cleaned(costs);
   return {
-    colour: (colour + start.colour + each) as Microlitres,
-    white: (white + start.white + each) as Microlitres,
+    colour: asMicrolitres(colour + start.colour + each),
+    white: asMicrolitres(white + start.white + each),
     powder,
   };
 }

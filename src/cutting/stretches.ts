@@ -12,7 +12,7 @@ export interface Stretch extends Span {
 }
 
 /** What fits on a page. */
-interface Room {
+interface PageLimits {
   /** Film. */
   readonly most: Micrometres;
   /** Film that two pages share, at the least, where no knife line parts them. */
@@ -21,9 +21,9 @@ interface Room {
   readonly cuts: number;
 }
 
-/** A page is left shorter than this share of its room only when it has to be. */
+/** A page is left shorter than this share of what it holds only when it has to be. */
 const WELL_FILLED = { knife: 0.5, clear: 0.6 };
-/** However far a strip reaches back, each page brings at least this share of its room in new film. */
+/** However far a strip reaches back, each page brings at least this share of what it holds in new film. */
 const LEAST_NEW = 0.4;
 
 /** Far ends of copies at which a line across the film crosses no copy, ascending. */
@@ -42,7 +42,10 @@ function clearLines(copies: readonly LaidCopy[]): number[] {
  * else below a row of copies, else anywhere. Away from knife lines the next page repeats a strip, long
  * enough to show whole every copy that the end of the page has cut.
  */
-export function stretches(run: Pick<LaidRun, 'copies' | 'lengthUsed' | 'spans'>, room: Room): Stretch[] {
+export function stretches(
+  run: Pick<LaidRun, 'copies' | 'lengthUsed' | 'spans'>,
+  limits: PageLimits,
+): Stretch[] {
   const knives = knifeCuts(run).map(({ at }) => at);
   const clear = clearLines(run.copies);
   const pages: Stretch[] = [];
@@ -52,7 +55,7 @@ export function stretches(run: Pick<LaidRun, 'copies' | 'lengthUsed' | 'spans'>,
     const start = from;
     const shared = repeatedTo;
     const ahead = knives.filter((at) => at > shared);
-    const limit = Math.min(start + room.most, ahead[room.cuts - 1] ?? run.lengthUsed);
+    const limit = Math.min(start + limits.most, ahead[limits.cuts - 1] ?? run.lengthUsed);
     if (limit >= run.lengthUsed) {
       pages.push({ from, to: run.lengthUsed, repeatedTo, end: 'run' });
       return pages;
@@ -67,8 +70,8 @@ export function stretches(run: Pick<LaidRun, 'copies' | 'lengthUsed' | 'spans'>,
       const to = um(last(clear, WELL_FILLED.clear) ?? limit);
       pages.push({ from, to, repeatedTo, end: 'strip' });
       const crossing = run.copies.filter(({ y, length }) => y < to && y + length > to);
-      const whole = Math.min(to - room.strip, ...crossing.map(({ y }) => y - room.strip / 4));
-      from = um(Math.max(whole, Math.min(start + LEAST_NEW * room.most, to - room.strip)));
+      const whole = Math.min(to - limits.strip, ...crossing.map(({ y }) => y - limits.strip / 4));
+      from = um(Math.max(whole, Math.min(start + LEAST_NEW * limits.most, to - limits.strip)));
       repeatedTo = to;
     }
   }

@@ -8,17 +8,9 @@ import {
   type EditContext,
   enter,
 } from '../editing';
-import type { Closing, Id, Instant, Stage } from '../model';
+import { asInstant, type Closing, type Stage } from '../model';
 import { sumsOf } from '../stock';
-import {
-  asSeconds,
-  fromUnit,
-  type LocalDate,
-  type Microlitres,
-  type Milligrams,
-  seededRandom,
-  um,
-} from '../units';
+import { asMicrolitres, asMilligrams, asSeconds, fromUnit, type LocalDate, seededRandom, um } from '../units';
 
 /** What the demo's stock and its spoiled copies are called. */
 export interface DemoStockWords {
@@ -64,7 +56,7 @@ export function addDemoWeeks(
   const at = (daysAgo: number, hour: number): EditContext => {
     const day = new Date(Date.parse(context.now) - daysAgo * 86_400_000);
     day.setUTCHours(hour, Math.floor(between(0, 59)), 0, 0);
-    return { newId: context.newId, now: day.toISOString() as Instant };
+    return { newId: context.newId, now: asInstant(day) };
   };
   const begin = at(WEEKS_BACK_DAYS + 1, 8);
   const box = (lot: string, opened: number, reorder: number | null, order = '') => ({
@@ -113,7 +105,7 @@ export function addDemoWeeks(
   for (let index = 0; index < RUNS; index += 1) {
     const daysAgo = Math.round(WEEKS_BACK_DAYS - (index * (WEEKS_BACK_DAYS - 1)) / (RUNS - 1));
     const by = at(daysAgo, 15);
-    const id = by.newId() as Id<'run'>;
+    const id = by.newId<'run'>();
     const copies = Math.round(between(34, 96));
     const copyArea = copies * between(7_000, 12_500);
     const plannedWaste = between(0.13, 0.2) - 0.04 * (index / RUNS);
@@ -124,9 +116,9 @@ export function addDemoWeeks(
     const rated = consumptionOf(coverage, shop.rates);
     const isMeasured = random() < 0.85;
     const used = {
-      colour: isMeasured ? (Math.round(rated.colour * between(0.9, 1.02)) as Microlitres) : null,
-      white: isMeasured ? (Math.round(rated.white * between(1.08, 1.2)) as Microlitres) : null,
-      powder: isMeasured ? (Math.round(rated.powder * between(1.14, 1.28)) as Milligrams) : null,
+      colour: isMeasured ? asMicrolitres(rated.colour * between(0.9, 1.02)) : null,
+      white: isMeasured ? asMicrolitres(rated.white * between(1.08, 1.2)) : null,
+      powder: isMeasured ? asMilligrams(rated.powder * between(1.14, 1.28)) : null,
     };
     const humidity = Math.round(100 * between(0.38, 0.7)) / 100;
     const spoiled = spoiledIn(copies, humidity, jammed > 0, words.reasons, random);

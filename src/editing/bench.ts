@@ -1,5 +1,7 @@
 import { layRun } from '../layout';
 import {
+  asId,
+  asInstant,
   type Book,
   type Curer,
   type CureValues,
@@ -57,7 +59,7 @@ export function setPress(
   const known = draft.recipe[key];
   const history = historyWith(known?.kind === 'press' ? known.history : [], before, set.values, now);
   draft.recipe[key] = {
-    id: key as Id<'recipe'>,
+    id: asId(key),
     kind: 'press',
     peel,
     fabric,
@@ -78,7 +80,7 @@ export function setCure(
   const before = cureRecipe(draft, by);
   const known = draft.recipe[key];
   const history = historyWith(known?.kind === 'cure' ? known.history : [], before, set.values, now);
-  draft.recipe[key] = { id: key as Id<'recipe'>, kind: 'cure', by, ...set, history, changed: now };
+  draft.recipe[key] = { id: asId(key), kind: 'cure', by, ...set, history, changed: now };
 }
 
 export function editStation(draft: BookDraft, fields: Partial<Settings['station']>): void {
@@ -98,7 +100,7 @@ const rank = (state: Run['state']): number => runStates.indexOf(state);
 /** Now, or just behind what was ticked of the same subject last: another device's clock may be ahead. */
 function instantAfter(now: Instant, before: readonly Tick[]): Instant {
   const last = Math.max(...before.map(({ at }) => Date.parse(at)));
-  return Date.parse(now) > last ? now : (new Date(last + 1).toISOString() as Instant);
+  return Date.parse(now) > last ? now : asInstant(new Date(last + 1));
 }
 
 /** Ticks a job, or takes its tick back, and brings the run to the state that its ticks tell. */
@@ -109,7 +111,7 @@ export function tickJob(
   done: boolean,
   context: EditContext,
 ): void {
-  const tick = context.newId() as Id<'tick'>;
+  const tick = context.newId<'tick'>();
   const before = ticksOf(bookSoFar(draft), id).filter((other) => other.subject === subject);
   const at = instantAfter(context.now, before);
   draft.tick[tick] = { id: tick, run: id, subject, done, at, changed: context.now };
@@ -211,7 +213,7 @@ export function spoilCopy(
     (own) => own.run === fields.run && own.copy === fields.copy,
   );
   if (!isOn || isKnown) return;
-  const id = newId() as Id<'spoilage'>;
+  const id = newId<'spoilage'>();
   draft.spoilage[id] = { id, ...fields, changed: now };
   takeOutSpoiled(draft, fields);
 }

@@ -1,5 +1,14 @@
 import type { Change } from '../costing/calibration';
-import { type Calibration, type Id, type LeftOut, type Quantity, type Tuned, tune, tunedTo } from '../model';
+import {
+  asId,
+  type Calibration,
+  type Id,
+  type LeftOut,
+  type Quantity,
+  type Tuned,
+  tune,
+  tunedTo,
+} from '../model';
 import type { BookDraft, EditContext } from './step';
 
 /** Sets what closed runs told, and keeps what was set before. */
@@ -11,7 +20,7 @@ export function calibrate(
   const { shop } = draft.settings;
   if (!shop || told.set.length === 0) return;
   for (const { setting, after } of told.set) tune(shop, setting, after);
-  const id = newId() as Id<'calibration'>;
+  const id = newId<'calibration'>();
   draft.calibration[id] = {
     id,
     ...told,
@@ -43,7 +52,7 @@ export function leaveRunOut(
   out: boolean,
   { now }: EditContext,
 ): void {
-  const id = `${quantity}/${run}` as LeftOut['id'];
+  const id: LeftOut['id'] = asId(`${quantity}/${run}`);
   if (out) draft.leftOut[id] = { id, quantity, run, changed: now };
   else delete draft.leftOut[id];
 }

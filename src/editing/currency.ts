@@ -1,6 +1,6 @@
 import type { Draft } from 'immer';
 import type { Alternative, Costs, Film, Pricing, RunUse } from '../model';
-import { minorDigits } from '../units';
+import { keysOf, minorDigits } from '../units';
 import type { BookDraft } from './step';
 
 /** Keeps a figure in another currency's units; nothing stays nothing. */
@@ -15,7 +15,7 @@ function keepCosts(costs: Draft<Costs>, keep: Keep): void {
   for (const name of ['colourInk', 'whiteInk', 'powder', 'energy', 'blank'] as const) {
     Object.assign(costs, { [name]: keep(costs[name]) });
   }
-  for (const room of Object.keys(costs.labour) as (keyof Costs['labour'])[]) {
+  for (const room of keysOf(costs.labour)) {
     costs.labour[room] = keep(costs.labour[room]);
   }
   for (const blank of costs.blanks) blank.price = keep(blank.price);

@@ -19,7 +19,7 @@ export function addFilm(
   context: EditContext,
   kind: 'opening' | 'bought' | 'cut' = 'opening',
 ): Id<'film'> {
-  const id = context.newId() as Id<'film'>;
+  const id = context.newId<'film'>();
   draft.film[id] = { ...withLeft(fields, 0), id, changed: context.now };
   enter(draft, id, leftOfFilm(fields), { kind }, context);
   return id;

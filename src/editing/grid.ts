@@ -22,7 +22,7 @@ export function addGarment(
   fields: GarmentFields,
   context: EditContext,
 ): Id<'garment'> {
-  const id = context.newId() as Id<'garment'>;
+  const id = context.newId<'garment'>();
   draft.garment[id] = { id, order, price: null, ...fields, changed: context.now };
   followGrid(draft, order, context);
   return id;
@@ -63,7 +63,7 @@ export function addPlacement(
   fields: PlacementFields,
   context: EditContext,
 ): Id<'placement'> {
-  const id = context.newId() as Id<'placement'>;
+  const id = context.newId<'placement'>();
   const on = garmentPlaceOf(fields.place);
   draft.placement[id] = { id, order, ...fields, on, artwork: null, changed: context.now };
   followGrid(draft, order, context);
@@ -173,7 +173,7 @@ export function addNames(
 ): void {
   const { style, ...size } = print;
   for (const { name, number, size: garmentSize } of names) {
-    const garment = context.newId() as Id<'garment'>;
+    const garment = context.newId<'garment'>();
     const fields = { style, colour: '', shade: null, size: garmentSize, count: 1, price: null };
     draft.garment[garment] = { id: garment, order, ...fields, changed: context.now };
     const title = [name, number, garmentSize && `(${garmentSize})`].filter(Boolean).join(' ');

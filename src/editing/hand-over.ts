@@ -1,6 +1,6 @@
 import { current } from 'immer';
 import { type HandOver, merged, type Records, recordsOf } from '../hand-over';
-import type { Aside, Book, Id, Spoilage, Tick } from '../model';
+import { type Aside, asId, type Book, type Id, type Spoilage, type Tick } from '../model';
 import { followPacking, followTicks, takeOutSpoiled } from './bench';
 import type { BookDraft, EditContext } from './step';
 
@@ -94,7 +94,7 @@ export function takeIn(draft: BookDraft, handOver: HandOver, context: EditContex
       : { name: handOver.name, locked: handOver.locked };
   if (asideReason(draft, { run: id, ...about }) === null)
     return { kind: 'ticks', ...addRecords(draft, id, records, context) };
-  const aside = `${id}/${made}` as Id<'aside'>;
+  const aside = asId<'aside'>(`${id}/${made}`);
   draft.aside[aside] = own<Aside>({
     id: aside,
     run: id,

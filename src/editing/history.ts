@@ -1,4 +1,4 @@
-import type { Book, Instant, StoredStep } from '../model';
+import { asId, type Book, type Instant, type StoredStep } from '../model';
 import type { Step } from './step';
 
 /** Steps that can be undone, latest last, and those undone that can be made again, the next last. */
@@ -23,7 +23,7 @@ export function historyOf({ step }: Book): History {
   return history;
 }
 
-const keyOf = (number: number) => String(number).padStart(9, '0') as StoredStep['id'];
+const keyOf = (number: number): StoredStep['id'] => asId(String(number).padStart(9, '0'));
 
 /** Adds a step; those that were undone are forgotten, but their numbers are not given again. */
 export function remember(book: Book, { redo, undo }: Step, now: Instant): Book {

@@ -30,7 +30,7 @@ export function enter(
   const film = draft.film[id];
   const change = film ? Math.max(amount, -leftOfFilm(film)) : amount;
   if (change === 0) return null;
-  const entry = newId() as Id<'entry'>;
+  const entry = newId<'entry'>();
   draft.entry[entry] = {
     id: entry,
     item: item.id,
@@ -54,7 +54,7 @@ export function reverse(draft: BookDraft, id: string, { newId, now }: EditContex
   const first = draft.entry[id];
   if (!first) return;
   const last = lastOf(countersOf(draft.entry), first);
-  const counter = newId() as Id<'entry'>;
+  const counter = newId<'entry'>();
   const { item, name, unit, amount, run, order } = last;
   draft.entry[counter] = {
     id: counter,

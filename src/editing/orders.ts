@@ -37,7 +37,7 @@ export function addOrder(
   fields: { name: string; due: Order['due']; code?: string },
   { newId, now }: EditContext,
 ): Id<'order'> {
-  const id = newId() as Id<'order'>;
+  const id = newId<'order'>();
   const code = fields.code ?? freeCode(draft, fields.name);
   draft.order[id] = {
     id,

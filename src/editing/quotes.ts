@@ -19,7 +19,7 @@ export function addQuote(
   const { shop } = draft.settings;
   const known = draft.order[order];
   if (!shop || !known) return null;
-  const id = newId() as Id<'quote'>;
+  const id = newId<'quote'>();
   draft.quote[id] = {
     id,
     order: known.id,

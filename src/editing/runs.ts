@@ -27,7 +27,7 @@ export function addRun(
   { name, film, takes = 'all' }: { name: string; film: Id<'film'>; takes?: Run['takes'] },
   { newId, now }: EditContext,
 ): Id<'run'> {
-  const id = newId() as Id<'run'>;
+  const id = newId<'run'>();
   draft.run[id] = draftRun({ id, name, film, takes, changed: now });
   return id;
 }

@@ -1,4 +1,4 @@
-import type { Book, StoredStep } from '../model';
+import { asId, type Book, type StoredStep } from '../model';
 import type { Edit } from './edit';
 import { dropLast, forget, historyOf, remember, stepBack, stepForward } from './history';
 import { rebased } from './rebase';
@@ -24,7 +24,7 @@ function sameIds({ now, newId }: EditContext): () => EditContext {
         const id = ids[given] ?? newId();
         ids[given] = id;
         given += 1;
-        return id;
+        return asId(id);
       },
     };
   };

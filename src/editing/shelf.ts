@@ -1,5 +1,5 @@
 import type { Draft } from 'immer';
-import { type Book, type Copy, type Id, type Instant, runViewOf, type Transfer } from '../model';
+import { asId, type Book, type Copy, type Id, type Instant, runViewOf, type Transfer } from '../model';
 import { bring } from './places';
 import { type BookDraft, bookSoFar } from './step';
 
@@ -21,7 +21,7 @@ export function shelveOvers(draft: BookDraft, id: Id<'run'>, now: Instant): void
   );
   const cured = run.history.findLast(({ state }) => state === 'cured')?.at ?? now;
   for (const { id: transfer, order, name, width, height, artwork } of Object.values(view.transfer)) {
-    const item = `${id}/${transfer}` as Id<'shelf'>;
+    const item = asId<'shelf'>(`${id}/${transfer}`);
     const count = view.placed.filter(
       ({ copy }) => copy.transfer === transfer && copy.role === 'over' && !spoiled.has(copy.id),
     ).length;

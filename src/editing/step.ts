@@ -1,5 +1,5 @@
 import { createDraft, current, type Draft, enablePatches, finishDraft, type Patch, produce } from 'immer';
-import type { Book, Collection, Instant } from '../model';
+import type { Book, Collection, Id, Instant } from '../model';
 
 enablePatches();
 
@@ -11,7 +11,7 @@ export interface Step {
 
 /** The id maker and the clock are handed in, so that edits are the same for the same input. */
 export interface EditContext {
-  newId(): string;
+  newId<Kind extends string>(): Id<Kind>;
   now: Instant;
 }
 

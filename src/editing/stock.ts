@@ -25,7 +25,7 @@ export function addSupply(
   amount: number,
   context: EditContext,
 ): Id<'item'> {
-  const id = context.newId() as Id<'item'>;
+  const id = context.newId<'item'>();
   draft.item[id] = { ...fields, id, archived: false, changed: context.now };
   enter(draft, id, amount, { kind: 'opening' }, context);
   return id;

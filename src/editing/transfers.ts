@@ -13,7 +13,7 @@ export function addTransfer(
   count: number,
   context: EditContext,
 ): Id<'transfer'> {
-  const id = context.newId() as Id<'transfer'>;
+  const id = context.newId<'transfer'>();
   draft.transfer[id] = {
     id,
     order,
@@ -55,7 +55,7 @@ function addCopies(
   const order = draft.order[draft.transfer[transfer]?.order ?? ''];
   if (!order) return;
   for (let added = 0; added < count; added += 1) {
-    const id = context.newId() as Id<'copy'>;
+    const id = context.newId<'copy'>();
     const number = order.nextNumber + added;
     draft.copy[id] = {
       id,

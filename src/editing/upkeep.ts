@@ -22,7 +22,7 @@ export function noteCheck(
   { by, day }: Doer,
   { newId, now }: EditContext,
 ): void {
-  const id = newId() as Id<'upkeep'>;
+  const id = newId<'upkeep'>();
   draft.upkeep[id] = { id, check, name, done, at: now, day, by, note, changed: now };
 }
 
@@ -34,7 +34,7 @@ export function noteAir(
   { newId, now }: EditContext,
 ): void {
   if (temperature === null && humidity === null) return;
-  const id = newId() as Id<'reading'>;
+  const id = newId<'reading'>();
   draft.reading[id] = { id, at: now, day, temperature, humidity, by, changed: now };
 }
 
@@ -56,7 +56,7 @@ export function addCheck(
   fields: Pick<Check, 'name' | 'interval' | 'hazard'>,
   { newId, now }: EditContext,
 ): Id<'check'> {
-  const id = newId() as Id<'check'>;
+  const id = newId<'check'>();
   draft.check[id] = { id, ...fields, archived: false, changed: now };
   return id;
 }

@@ -1,4 +1,4 @@
-import { type Book, draftRun, type Film, type Id, type Order, type Run, runCost } from '../model';
+import { asId, type Book, draftRun, type Film, type Order, type Run, runCost } from '../model';
 import { createPlanner, type Plan, type Problem } from '../packing';
 import { type Micrometres, type Minor, um } from '../units';
 import { takenOffRoll } from './figures';
@@ -75,7 +75,7 @@ export function candidateOf(
 /** An order in a run of its own, as one would print it that is not laid out yet. */
 export function orderAlone(book: Book, order: Order, film: Film): { readonly book: Book; readonly run: Run } {
   const run = draftRun({
-    id: `alone/${order.id}` as Id<'run'>,
+    id: asId(`alone/${order.id}`),
     name: order.name,
     film: film.id,
     takes: 'chosen',

@@ -1,6 +1,5 @@
 import type { Closing, Stage } from '../model';
-import type { LocalDate, Micrometres } from '../units';
-import { um } from '../units';
+import { keysOf, type LocalDate, type Micrometres, um, utcDay } from '../units';
 import type { LogRow } from './rows';
 
 /** A run's film of a week, and how many runs that were. */
@@ -17,7 +16,7 @@ const DAY = 86_400_000;
 function mondayOf(day: LocalDate): LocalDate {
   const noon = Date.parse(`${day}T12:00:00Z`);
   const since = (new Date(noon).getUTCDay() + 6) % 7;
-  return new Date(noon - since * DAY).toISOString().slice(0, 10) as LocalDate;
+  return utcDay(noon - since * DAY);
 }
 
 /** Film of each week from the first to the last with a closed run, weeks without one included. */
@@ -34,7 +33,7 @@ export function filmByWeek(rows: readonly LogRow[]): FilmWeek[] {
   if (first === undefined || last === undefined) return [];
   const found: FilmWeek[] = [];
   for (let at = Date.parse(`${first}T12:00:00Z`); at <= Date.parse(`${last}T12:00:00Z`); at += 7 * DAY) {
-    const monday = new Date(at).toISOString().slice(0, 10) as LocalDate;
+    const monday = utcDay(at);
     const { film, runs } = weeks.get(monday) ?? { film: 0, runs: 0 };
     found.push({ monday, film: um(film), runs });
   }
@@ -131,7 +130,8 @@ export interface LotRecord {
 export function spoiledByLot(rows: readonly LogRow[]): LotRecord[] {
   const lots = new Map<string, LotRecord>();
   for (const { closing, spoiled } of rows) {
-    for (const [kind, lot] of Object.entries(closing.lots) as [keyof Closing['lots'], string][]) {
+    for (const kind of keysOf(closing.lots)) {
+      const lot = closing.lots[kind];
       if (lot === '') continue;
       const known = lots.get(`${kind} ${lot}`);
       lots.set(`${kind} ${lot}`, {

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { keysOf } from '../units';
 import {
   type Aside,
   asideSchema,
@@ -74,7 +75,7 @@ const collections = {
 
 export type Collection = keyof typeof collections;
 
-export const collectionNames = Object.keys(collections) as Collection[];
+export const collectionNames = keysOf(collections);
 
 /** All that a shop has entered: each collection by id. There is one record of settings, `shop`. */
 export interface Book {

@@ -37,9 +37,15 @@ export const instant = z.custom<Instant>(
 declare const instantBrand: unique symbol;
 export type Instant = string & { readonly [instantBrand]: true };
 
+/** A moment as an instant. */
+export const asInstant = (at: Date): Instant => at.toISOString() as Instant;
+
 declare const kind: unique symbol;
 /** A random id, told apart by what it names. */
 export type Id<Kind extends string> = string & { readonly [kind]: Kind };
+
+/** A text as an id: one that is made new, or that follows from what it names. */
+export const asId = <Kind extends string>(text: string): Id<Kind> => text as Id<Kind>;
 
 export const id = <Kind extends string>() =>
   z.custom<Id<Kind>>((value) => typeof value === 'string' && value.length > 0);

@@ -37,7 +37,7 @@ export {
 } from './calibration';
 export type { Closing, Rates } from './closing';
 export type { Copy, Place, Whereabouts } from './copy';
-export { type Id, type Instant, id, instant } from './fields';
+export { asId, asInstant, type Id, type Instant, id, instant } from './fields';
 export { filmCost, runCost } from './film-cost';
 export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
 export { type GarmentPlace, garmentPlaceOf } from './garment-place';

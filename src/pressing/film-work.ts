@@ -1,6 +1,6 @@
 import { cutOrder } from '../cutting';
 import type { LaidCopy, LaidRun } from '../layout';
-import { fromMm, type Micrometres } from '../units';
+import { fromMm, um } from '../units';
 import { degrees, type WorkSource } from './builder';
 import type { TooLarge } from './jobs';
 import { cutKey } from './keys';
@@ -98,7 +98,7 @@ export function cureWork(
   const { view, station, spans, bySpan, film, build, use } = source;
   if (station.curer === 'line') return { cured: powdered, tooLarge: [] };
   const { handling } = station;
-  const sizes = spans.map(({ from, to }) => ({ width: film.width, length: (to - from) as Micrometres }));
+  const sizes = spans.map(({ from, to }) => ({ width: film.width, length: um(to - from) }));
   const bed = bedOf(station);
   const { loads, tooLarge } = loadsOf(sizes, bed, { apart: APART, most: MOST_IN_LOAD });
   const cured = [...powdered];
@@ -139,7 +139,7 @@ export function cureWork(
     tooLarge: tooLarge.map((span) => ({
       kind: 'span',
       span,
-      length: sizes[span]?.length ?? (0 as Micrometres),
+      length: sizes[span]?.length ?? um(0),
     })),
   };
 }

@@ -1,5 +1,5 @@
 import type { Curer, CureValues, Fabric, PressValues } from '../model';
-import { fromDegrees, fromMm, type Micrometres, type Seconds, type Temperature } from '../units';
+import { asSeconds, fromDegrees, fromMm, type Micrometres, type Seconds, type Temperature } from '../units';
 
 /**
  * Why a value of a recipe is questioned. It can be kept all the same: the maker's data sheet knows better.
@@ -67,12 +67,12 @@ export function questionPress(fabric: Fabric, values: PressValues): Question[] {
       questions.push({ code: 'dye-migrates', most: MIGRATES });
   }
   const times = [seconds.small, seconds.large];
-  const limits = { least: PRESS.least as Seconds, most: PRESS.most as Seconds };
+  const limits = { least: asSeconds(PRESS.least), most: asSeconds(PRESS.most) };
   if (times.some((time) => time < PRESS.least)) questions.push({ code: 'too-short', ...limits });
   if (times.some((time) => time > PRESS.most)) questions.push({ code: 'too-long', ...limits });
-  if (prePress > 20) questions.push({ code: 'pre-press-long', most: 20 as Seconds });
-  if (secondPress > 30) questions.push({ code: 'second-press-long', most: 30 as Seconds });
-  if (wait > 300) questions.push({ code: 'wait-long', most: 300 as Seconds });
+  if (prePress > 20) questions.push({ code: 'pre-press-long', most: asSeconds(20) });
+  if (secondPress > 30) questions.push({ code: 'second-press-long', most: asSeconds(30) });
+  if (wait > 300) questions.push({ code: 'wait-long', most: asSeconds(300) });
   return questions;
 }
 
@@ -84,7 +84,7 @@ export function questionCure(by: Curer, { temperature, seconds, clear }: CureVal
   if (meant !== null) questions.push({ code: 'other-unit', meant });
   else if (temperature > most) questions.push({ code: 'scorches', most });
   else if (temperature < least) questions.push({ code: 'melts-nothing', least });
-  const limits = { least: CURE.least as Seconds, most: CURE.most as Seconds };
+  const limits = { least: asSeconds(CURE.least), most: asSeconds(CURE.most) };
   if (seconds < CURE.least) questions.push({ code: 'too-short', ...limits });
   if (seconds > CURE.most) questions.push({ code: 'too-long', ...limits });
   if (by === 'press' && (clear < CLEAR.least || clear > CLEAR.most)) {

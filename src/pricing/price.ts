@@ -43,7 +43,7 @@ export interface Price {
 }
 
 /** Up to the next whole minor unit, past what floats are off by. */
-const roundedUp = (value: number): Minor => Math.ceil(value - 1e-6) as Minor;
+const roundedUp = (value: number): Minor => asMinor(Math.ceil(value - 1e-6));
 
 function eachOf({ cost, count, length }: Print, pricing: Pricing, aim: Aim): Minor {
   switch (pricing.by) {

@@ -9,6 +9,12 @@ declare const milligrams: unique symbol;
 /** A mass of powder in whole milligrams. */
 export type Milligrams = number & { readonly [milligrams]: true };
 
+/** A figure as a volume, rounded to whole microlitres. */
+export const asMicrolitres = (value: number): Microlitres => Math.round(value) as Microlitres;
+
+/** A figure as a mass, rounded to whole milligrams. */
+export const asMilligrams = (value: number): Milligrams => Math.round(value) as Milligrams;
+
 export type VolumeUnit = 'ml' | 'l' | 'fl oz';
 export type MassUnit = 'g' | 'kg' | 'oz' | 'lb';
 
@@ -28,12 +34,12 @@ const MILLIGRAMS_PER: Readonly<Record<MassUnit, number>> = {
 };
 
 export const fromVolume = (value: number, unit: VolumeUnit): Microlitres =>
-  Math.round(value * MICROLITRES_PER[unit]) as Microlitres;
+  asMicrolitres(value * MICROLITRES_PER[unit]);
 
 export const toVolume = (volume: Microlitres, unit: VolumeUnit): number => volume / MICROLITRES_PER[unit];
 
 export const fromMass = (value: number, unit: MassUnit): Milligrams =>
-  Math.round(value * MILLIGRAMS_PER[unit]) as Milligrams;
+  asMilligrams(value * MILLIGRAMS_PER[unit]);
 
 export const toMass = (mass: Milligrams, unit: MassUnit): number => mass / MILLIGRAMS_PER[unit];
 

@@ -12,6 +12,9 @@ export type DateProblem = 'empty' | 'unreadable' | 'no-such-day' | 'ambiguous';
 
 const pad = (value: number, length: number) => String(value).padStart(length, '0');
 
+/** The day in UTC of an instant in milliseconds since 1970. */
+export const utcDay = (at: number): LocalDate => new Date(at).toISOString().slice(0, 10) as LocalDate;
+
 function dayOf(year: number, month: number, day: number): Result<LocalDate, DateProblem> {
   const date = new Date(Date.UTC(year, month - 1, day));
   const real =

@@ -1,5 +1,7 @@
 export {
   type AmountProblem,
+  asMicrolitres,
+  asMilligrams,
   fromMass,
   fromVolume,
   type Microlitres,
@@ -10,9 +12,10 @@ export {
   toVolume,
 } from './amount';
 export { countBy } from './count-by';
-export { type DateOrder, type DateProblem, type LocalDate, parseDate } from './date';
+export { type DateOrder, type DateProblem, type LocalDate, parseDate, utcDay } from './date';
 export { asSeconds, type DurationProblem, fromMinutes, parseDuration, type Seconds } from './duration';
 export { inOrder } from './in-order';
+export { keysOf } from './keys-of';
 export {
   fromInches,
   fromMm,

@@ -1,4 +1,4 @@
-import type { Check, Hazard, Interval } from '../model';
+import { asId, type Check, type Hazard, type Interval } from '../model';
 import { fromUnit } from '../units';
 
 /** The checks that a shop begins with, by the name they have in the catalogue. */
@@ -50,7 +50,7 @@ export type ShopCheck = Pick<Check, 'id' | 'name' | 'interval' | 'hazard' | 'arc
 export function checksOf(own: Readonly<Record<string, Check>>): ShopCheck[] {
   const first = startingChecks.map((id): ShopCheck => {
     const [interval, hazard] = starting[id];
-    return own[id] ?? { id: id as string as Check['id'], name: '', interval, hazard, archived: false };
+    return own[id] ?? { id: asId(id), name: '', interval, hazard, archived: false };
   });
   return [...first, ...Object.values(own).filter(({ id }) => startingCheck(id) === null)];
 }

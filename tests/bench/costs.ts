@@ -2,7 +2,7 @@ import { startingCosts } from '../../src/costing';
 import { runCosts } from '../../src/costing/run';
 import { addGarment, addOrder, addTransfer, applyEdit, setPlaces } from '../../src/editing';
 import { layRun, placesOf, problemOf } from '../../src/layout';
-import { type Book, runOf, settingsOf } from '../../src/model';
+import { asId, type Book, runOf, settingsOf } from '../../src/model';
 import { createPlanner } from '../../src/packing';
 import { orderPrice } from '../../src/pricing';
 import { asMinor, fromMm } from '../../src/units';
@@ -24,7 +24,7 @@ const ROUNDS = 50;
 function sixHundred(): Book {
   const ids = context();
   const { book: small } = smallBook();
-  const own = { ...ids, newId: () => `bench ${ids.newId()}` };
+  const own = { ...ids, newId: <Kind extends string>() => asId<Kind>(`bench ${ids.newId()}`) };
   const { book } = applyEdit(
     { ...small, order: {}, transfer: {}, copy: {} },
     (draft) => {

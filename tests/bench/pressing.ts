@@ -2,7 +2,7 @@ import { demo } from '../../app/words/en/demo';
 import { addDemoDay } from '../../src/demo';
 import { applyEdit, setPlaces } from '../../src/editing';
 import { layRun, placesOf, problemOf } from '../../src/layout';
-import { type Book, runOf, type Station } from '../../src/model';
+import { asId, type Book, runOf, type Station } from '../../src/model';
 import { createPlanner } from '../../src/packing';
 import { asTicked, startingStation, type Work, workOf } from '../../src/pressing';
 import {
@@ -30,7 +30,7 @@ function demoBook(): Book {
       addDemoDay(
         draft,
         { dayFrom, unit: 'mm', words: demo, typed: (length) => `${length / 1000} mm` },
-        { ...ids, newId: () => `demo ${ids.newId()}` },
+        { ...ids, newId: <Kind extends string>() => asId<Kind>(`demo ${ids.newId()}`) },
       );
       for (const film of Object.values(draft.film)) if (film.kind === 'roll') film.spanMax = fromMm(480);
     },

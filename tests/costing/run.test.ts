@@ -12,12 +12,12 @@ import {
   spoilCopy,
 } from '../../src/editing';
 import { layRun } from '../../src/layout';
-import { type Artwork, type Book, copiesByTransfer, type Id, runOf, settingsOf } from '../../src/model';
+import { type Artwork, asId, type Book, copiesByTransfer, type Id, runOf, settingsOf } from '../../src/model';
 import { orderPrice } from '../../src/pricing';
 import { asMilliMinor, asMinor, fromMm } from '../../src/units';
 import { context, edited, NOW, smallBook } from '../editing/book';
 
-const ids = { ...context(NOW), newId: () => crypto.randomUUID() };
+const ids = { ...context(NOW), newId: <Kind extends string>() => asId<Kind>(crypto.randomUUID()) };
 const { book, order, front, tag } = smallBook();
 const [front1, front2, front3] = copiesByTransfer(book).get(front) ?? [];
 const [tag1, tag2] = copiesByTransfer(book).get(tag) ?? [];

@@ -4,12 +4,12 @@ import { addDemoDay, missingArtwork } from '../../src/demo';
 import { drawings, type Pen } from '../../src/demo/drawings';
 import { setArtwork } from '../../src/editing';
 import { problemOf } from '../../src/layout';
-import { type Artwork, runOf } from '../../src/model';
+import { type Artwork, asId, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
 import type { LocalDate } from '../../src/units';
 import { context, edited, freshIds, smallBook } from '../editing/book';
 
-const ids = { ...context(), newId: () => crypto.randomUUID() };
+const ids = { ...context(), newId: <Kind extends string>() => asId<Kind>(crypto.randomUUID()) };
 const dayFrom = (days: number) => `2026-12-${String(days + 1).padStart(2, '0')}` as LocalDate;
 const demo = (unit: 'mm' | 'in') =>
   edited(smallBook().book, (draft) =>

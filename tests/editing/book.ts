@@ -9,7 +9,7 @@ import {
   startBook,
 } from '../../src/editing';
 import { proposeClosing } from '../../src/log';
-import { type Book, type Closing, emptyBook, type Id, type Instant, settingsOf } from '../../src/model';
+import { asId, type Book, type Closing, emptyBook, type Id, type Instant, settingsOf } from '../../src/model';
 import { startingStation } from '../../src/pressing';
 import { startingPricing } from '../../src/pricing';
 import type { TakenBlanks } from '../../src/stock';
@@ -25,7 +25,7 @@ export function context(now: Instant = NOW): EditContext {
     now,
     newId: () => {
       last += 1;
-      return `id-${last}`;
+      return asId(`id-${last}`);
     },
   };
 }
@@ -36,7 +36,7 @@ export const freshIds = (now: Instant = NOW): EditContext => ({
   now,
   newId: () => {
     given += 1;
-    return `fresh-${given}`;
+    return asId(`fresh-${given}`);
   },
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { addDesign } from '../../src/editing';
-import type { Artwork, Id } from '../../src/model';
+import { type Artwork, asId, type Id } from '../../src/model';
 import { fromMm } from '../../src/units';
 import { context, edited, NOW, smallBook } from './book';
 
@@ -36,7 +36,7 @@ describe('a design at several sizes', () => {
           sizes: [size('adult', 279.4, 3), size('youth', 200, 0), size('chest', 88.9, 5)],
           more: [],
         },
-        { ...context(), newId: () => crypto.randomUUID() },
+        { ...context(), newId: <Kind extends string>() => asId<Kind>(crypto.randomUUID()) },
       ),
     );
     const made = Object.values(added.transfer).filter(({ artwork: id }) => id === artwork.id);
@@ -58,7 +58,7 @@ describe('a design at several sizes', () => {
         draft,
         order,
         { artwork: null, shade: null, sizes: [], more: [{ transfer: front, count: 4 }] },
-        { ...context(), newId: () => crypto.randomUUID() },
+        { ...context(), newId: <Kind extends string>() => asId<Kind>(crypto.randomUUID()) },
       ),
     );
     expect(Object.values(added.copy).filter(({ transfer }) => transfer === front)).toHaveLength(7);

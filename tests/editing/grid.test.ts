@@ -12,6 +12,7 @@ import {
   setPlaces,
 } from '../../src/editing';
 import {
+  asId,
   type Book,
   type Garment,
   groupOfSize,
@@ -27,9 +28,9 @@ const { book: start, order } = smallBook();
 let made = 0;
 const ids = {
   ...context(),
-  newId: () => {
+  newId: <Kind extends string>() => {
     made += 1;
-    return `grid-${made}`;
+    return asId<Kind>(`grid-${made}`);
   },
 };
 const width = (inches: number) => ({ width: fromInches(inches), typed: `${inches} in` });

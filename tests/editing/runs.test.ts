@@ -15,7 +15,7 @@ import {
   unlockRun,
 } from '../../src/editing';
 import { copiesToLay, fillerProblem, layRun, placesOf, problemOf, refusals } from '../../src/layout';
-import { type Book, type Id, type Place, runOf } from '../../src/model';
+import { asId, type Book, type Id, type Place, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
 import { fromMm } from '../../src/units';
 import { context, edited, freshIds, smallBook } from './book';
@@ -206,7 +206,11 @@ describe('several drafts', () => {
   const ids = context();
   let second = '' as Id<'run'>;
   const two = edited(laid, (draft) => {
-    second = addRun(draft, { name: 'Run 2', film, takes: 'chosen' }, { ...ids, newId: () => 'second' });
+    second = addRun(
+      draft,
+      { name: 'Run 2', film, takes: 'chosen' },
+      { ...ids, newId: <Kind extends string>() => asId<Kind>('second') },
+    );
   });
 
   it('take each their own copies', () => {

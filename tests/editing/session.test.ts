@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { applyEdit, checked, edits, historyOf, redo, replaceStep, session, undo } from '../../src/editing';
-import { type Book, filmOf, type Id, type Roll } from '../../src/model';
+import { asId, type Book, filmOf, type Id, type Roll } from '../../src/model';
 import { asMinor, fromMm } from '../../src/units';
 import { anyEdit, type EditFor } from './any-edit';
 import { freshIds, LATER, NOW, smallBook } from './book';
@@ -132,7 +132,15 @@ function made([book, base]: readonly [Book, Book], drawn: EditFor): readonly [Bo
   const given: string[] = [];
   const ids = () => {
     let at = 0;
-    return { ...from, newId: () => (given[at++] ??= from.newId()) };
+    return {
+      ...from,
+      newId: <Kind extends string>() => {
+        const id = given[at] ?? from.newId();
+        given[at] = id;
+        at += 1;
+        return asId<Kind>(id);
+      },
+    };
   };
   const after = session(book, edit, ids()).book;
   const isForgotten = Object.keys(after.step).length === 0;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { clearMeant, editTransfer, setCount, setMeant, setPinned, setPlaces } from '../../src/editing';
-import type { Book, Id, Meant } from '../../src/model';
+import { asId, type Book, type Id, type Meant } from '../../src/model';
 import { um } from '../../src/units';
 import { context, edited, smallBook } from './book';
 
@@ -26,7 +26,7 @@ describe('the copies of a transfer', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 0, max: 12 }), { maxLength: 8 }), (counts) => {
         let { book, front } = smallBook();
-        const ids = { ...context(), newId: () => crypto.randomUUID() };
+        const ids = { ...context(), newId: <Kind extends string>() => asId<Kind>(crypto.randomUUID()) };
         const seen = new Map(Object.values(book.copy).map(({ id, number }) => [number, id]));
         for (const count of counts) {
           book = edited(book, (draft) => setCount(draft, front, count, ids));

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { lockRun, setPlaces } from '../../src/editing';
 import type { Hash } from '../../src/hand-over';
-import type { Book, Id, Instant, Place } from '../../src/model';
+import { asId, type Book, type Id, type Instant, type Place } from '../../src/model';
 import { fromMm } from '../../src/units';
 import { edited, NOW, smallBook } from '../editing/book';
 
@@ -12,9 +12,9 @@ export function uuids(from: number, now: Instant = NOW) {
   let last = from;
   return {
     now,
-    newId: () => {
+    newId: <Kind extends string>() => {
       last += 1;
-      return `9b2c7d4e-0f1a-4b3c-8d5e-${last.toString(16).padStart(12, '0')}`;
+      return asId<Kind>(`9b2c7d4e-0f1a-4b3c-8d5e-${last.toString(16).padStart(12, '0')}`);
     },
   };
 }

@@ -10,13 +10,13 @@ import {
   refusals,
   type Trial,
 } from '../../src/layout';
-import { type Book, copiesByTransfer, type Film, type Run, runOf } from '../../src/model';
+import { asId, type Book, copiesByTransfer, type Film, type Run, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
 import { asMinor, fromMm, um } from '../../src/units';
 import { context, edited, NOW, smallBook } from '../editing/book';
 
 const { book, front, order } = smallBook();
-const ids = { ...context(NOW), newId: () => crypto.randomUUID() };
+const ids = { ...context(NOW), newId: <Kind extends string>() => asId<Kind>(crypto.randomUUID()) };
 
 function openIn(inBook: Book) {
   const open = runOf(inBook, null);

@@ -24,7 +24,7 @@ import {
   withCopies,
 } from '../../src/layout';
 import { measureRun } from '../../src/layout/laid';
-import { type Book, copiesByTransfer, type Id, type Place, runOf } from '../../src/model';
+import { asId, type Book, copiesByTransfer, type Id, type Place, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
 import { asMinor, fromMm, um } from '../../src/units';
 import { context, edited, NOW, smallBook } from '../editing/book';
@@ -239,7 +239,7 @@ describe('straight cuts', () => {
 
 describe('fillers', () => {
   it('are placed only where they add no film', () => {
-    const ids = { ...context(NOW), newId: () => crypto.randomUUID() };
+    const ids = { ...context(NOW), newId: <Kind extends string>() => asId<Kind>(crypto.randomUUID()) };
     const filled = edited(placed, (draft) => setCount(draft, tag, 40, ids, 'filler'));
     const { run, film } = draftIn(filled);
     const own = fillerProblem(filled, run, film, { length: laid(filled).lengthUsed, sheets: 0 });

@@ -10,7 +10,7 @@ import {
   resetCheck,
   setPlaces,
 } from '../../src/editing';
-import type { Book, Id, Instant } from '../../src/model';
+import { asId, type Book, type Id, type Instant } from '../../src/model';
 import { fromMm, fromUnit, type LocalDate, um } from '../../src/units';
 import { checkStates, checksOf, filmSince, type Standing } from '../../src/upkeep';
 import { context, edited, smallBook } from '../editing/book';
@@ -26,7 +26,7 @@ const noted = (book: Book, check: string, at: string, done = true): Book =>
         draft,
         { check: check as Id<'check'>, name: check, done, note: '' },
         { by: 'MK', day: day(at.slice(0, 10)) },
-        { newId: () => `${check}-${at}-${done}`, now: at as Instant },
+        { newId: <Kind extends string>() => asId<Kind>(`${check}-${at}-${done}`), now: at as Instant },
       ),
     at as Instant,
   ).book;

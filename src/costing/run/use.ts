@@ -13,8 +13,8 @@ import {
 import { workOf } from '../../pressing';
 import { asMinor, asSeconds, countBy, type Minor, toMm } from '../../units';
 import type { CoverageOf } from '..';
-import { type BenchTime, benchTime } from './bench-time';
 import { newDesigns } from './designs';
+import { type TimeTaken, timeTaken } from './time-taken';
 
 /** Work is the same at any time of day. */
 const ANY_DAY = new Date(0);
@@ -32,7 +32,7 @@ function transferUse(
   own: readonly LaidRun['copies'][number][],
   transfer: Transfer | undefined,
   coverageOf: CoverageOf,
-  time: BenchTime | null,
+  time: TimeTaken | null,
 ): RunUse['transfers'][number] | null {
   const [first] = own;
   if (!first) return null;
@@ -111,7 +111,7 @@ export function runUse(
     transferOf.set(copy.id, copy.transfer.id);
   }
   const work = workOf(run, station, ANY_DAY);
-  const time = work.ok ? benchTime(work.value, station, (copy) => transferOf.get(copy)) : null;
+  const time = work.ok ? timeTaken(work.value, station, (copy) => transferOf.get(copy)) : null;
   const here = countBy(run.copies, (copy): string => copy.order.id);
   const counts = countBy(
     Object.values(book.copy),
@@ -126,7 +126,7 @@ export function runUse(
     transfers: [...byTransfer].flatMap(
       ([id, own]) => transferUse(own, view.transfer[id], coverageOf, time) ?? [],
     ),
-    bench: time?.bench ?? null,
+    bench: time?.machines ?? null,
     orders: [...here].flatMap(([id, own]) => {
       // What is spoiled and replaced, and what is priced, is told by the order as it is.
       const order = book.order[id] ?? view.order[id];

@@ -19,10 +19,10 @@ const labourOf: Readonly<Record<JobKind, Labour>> = {
 };
 
 /** Time of hands by room and of a press, for each transfer, and of each machine. */
-export interface BenchTime {
+export interface TimeTaken {
   readonly hands: ReadonlyMap<string, Readonly<Record<Labour, number>>>;
   readonly pressed: ReadonlyMap<string, number>;
-  readonly bench: NonNullable<RunUse['bench']>;
+  readonly machines: NonNullable<RunUse['bench']>;
 }
 
 /** How long a worker is held by a task. */
@@ -38,11 +38,11 @@ function heldBy(work: Work, task: number, worker: Work['workers'][number]): numb
  * Adds up a run's work. A job's hands are shared equally among its copies; a press that is used warms up once, and so does an oven,
  * as long as a press does.
  */
-export function benchTime(
+export function timeTaken(
   work: Work,
   station: Station,
   transferOf: (copy: Job['copies'][number]) => string | undefined,
-): BenchTime {
+): TimeTaken {
   const hands = new Map<string, Record<Labour, number>>();
   const pressed = new Map<string, number>();
   const busy = { printer: 0, oven: 0, press: 0 };
@@ -75,7 +75,7 @@ export function benchTime(
   return {
     hands,
     pressed,
-    bench: {
+    machines: {
       // Its warm-up and nozzle check are a job of the printer's own.
       printer: { on: asSeconds(busy.printer), warmUp: station.printer.warmUp },
       oven: warm(oven, station.press.warmUp),
