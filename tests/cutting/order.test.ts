@@ -10,7 +10,7 @@ type Box = Parameters<typeof runOf>[0][number];
 
 /** A run laid out by the engine from sizes in millimetres; three orders take turns. */
 function planned(sizes: readonly (readonly [number, number])[], cutting: 'free' | 'straight') {
-  const { best } = createPlanner(
+  const planner = createPlanner(
     {
       film: {
         kind: 'roll',
@@ -37,7 +37,7 @@ function planned(sizes: readonly (readonly [number, number])[], cutting: 'free' 
     1,
   );
   const numbers = [0, 0, 0];
-  const boxes = best().placed.map(({ piece, x, y }): Box => {
+  const boxes = planner.best().placed.map(({ piece, x, y }): Box => {
     const order = piece % 3;
     numbers[order] = (numbers[order] ?? 0) + 1;
     const [width = 0, length = 0] = sizes[piece] ?? [];
