@@ -4,6 +4,8 @@ import { expect, kept, notices, openShop, pasteTable, test } from './shop';
 test('a backup comes back whole, a damaged one touches nothing, and both can be taken back', async ({
   page,
 }, info) => {
+  // Where the browser asks for a place, no test can answer.
+  await page.addInitScript(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));
   await openShop(page);
   await pasteTable(page, 'Club,crest,80,80,4,,no');
   await kept(page);

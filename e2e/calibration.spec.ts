@@ -1,10 +1,10 @@
 import { writeFileSync } from 'node:fs';
 import type { Page, TestInfo } from '@playwright/test';
 import type { Book, Closing } from '../src/model';
-import { packBundle } from '../src/output/backup';
 import type { Milligrams } from '../src/units';
 import { closedRuns, truth } from '../tests/costing/calibration/closings';
 import { smallBook } from '../tests/editing/book';
+import { packed } from '../tests/output/packed-backup';
 import { expectAccessible } from './accessible';
 import { expect, kept, notices, openShop, test } from './shop';
 
@@ -12,7 +12,7 @@ import { expect, kept, notices, openShop, test } from './shop';
 async function openLog(page: Page, info: TestInfo, closing: Record<string, Closing>): Promise<void> {
   const book: Book = { ...smallBook().book, closing };
   const file = info.outputPath('log.zip');
-  writeFileSync(file, packBundle({ book, artwork: new Map() }));
+  writeFileSync(file, (await packed(book)).bytes);
   await openShop(page);
   await page.getByRole('button', { name: /^Kept on this device/ }).click();
   const chooser = page.waitForEvent('filechooser');

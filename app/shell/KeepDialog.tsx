@@ -43,20 +43,23 @@ function Backups() {
   const restore = (file: File) =>
     during('restore', async () => {
       const restored = await restoreBackup(file);
-      if (restored.ok) notify('plain', words.restored(Object.keys(restored.value.order).length, ways));
-      else notify('error', words.problems[restored.problem]);
+      if (!restored.ok) return notify('error', words.problems(restored.problem));
+      const { book, isVerified } = restored.value;
+      notify('plain', words.restored(Object.keys(book.order).length, ways));
+      if (!isVerified) notify('care', words.unverified);
+    });
+  const save = () =>
+    during('backup', async () => {
+      const saved = await saveBackup(words.fileName(new Date().toISOString().slice(0, 10)));
+      if (saved.ok && saved.value.length > 0) notify('care', words.leftOut(saved.value));
+      if (!saved.ok && saved.problem === 'differs') notify('error', words.differs);
     });
   return (
     <section>
       <h3>{words.backups}</h3>
       <p className="quiet">{last === null ? words.never : words.last(dayAndTime(last, ways))}</p>
       <div className="actions">
-        <Button
-          isPending={working}
-          onPress={() =>
-            during('backup', () => saveBackup(words.fileName(new Date().toISOString().slice(0, 10))))
-          }
-        >
+        <Button isPending={working} onPress={save}>
           {words.save}
         </Button>
         <FileTrigger
@@ -76,10 +79,6 @@ function Snapshots() {
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const [list, setList] = useState<readonly StoredSnapshot[]>([]);
-  const bring = async (at: string) => {
-    if (await bringBack(at)) notify('plain', words.broughtBack);
-    else notify('error', words.notBroughtBack);
-  };
   // biome-ignore lint/correctness/useExhaustiveDependencies: bringing one back adds another
   useEffect(() => {
     void snapshotsNow()
@@ -87,18 +86,26 @@ function Snapshots() {
       .then(setList)
       .catch(() => setList([]));
   }, [book]);
+  const bring = async (at: string) => {
+    const brought = await bringBack(at);
+    if (brought.ok) notify('plain', words.broughtBack);
+    else notify('error', words.snapshotProblems[brought.problem](dayAndTime(at, ways)));
+  };
   return (
     <section>
       <h3>{words.snapshots}</h3>
       {list.length === 0 && <p className="quiet">{words.noSnapshots}</p>}
       <ul className="snapshots">
-        {list.map(({ at, why, orders, copies }) => (
+        {list.map(({ at, holds }) => (
           <li key={at}>
             <span>{dayAndTime(at, ways)}</span>
-            <span className="quiet small">{words.snapshot(why, orders, copies, ways)}</span>
+            <span className="quiet small">
+              {holds ? words.snapshot(holds.why, holds.orders, holds.copies, ways) : words.unreadableSnapshot}
+            </span>
             <Button
               weight="plain"
               aria-label={words.bringBackNamed(dayAndTime(at, ways))}
+              isDisabled={holds === null}
               onPress={() => void bring(at)}
             >
               {words.bringBack}

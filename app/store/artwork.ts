@@ -57,6 +57,10 @@ export async function readArtwork(file: File): Promise<OpenedArtwork | null> {
   return null;
 }
 
+/** Keeps a file that cannot be looked at here, without a picture of it. */
+export const keepFile = (id: string, file: Blob): Promise<Result<void, StorageProblem>> =>
+  store?.put(id, file, new Blob()) ?? Promise.resolve(ok(undefined));
+
 /**
  * Puts an image on the disk.
  * @param madeFrom the image it was made from

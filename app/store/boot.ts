@@ -1,5 +1,5 @@
 import { checked } from '../../src/editing';
-import { artworkInUse, type Book, emptyBook } from '../../src/model';
+import { type Book, emptyBook } from '../../src/model';
 import {
   browserGround,
   databases,
@@ -22,10 +22,12 @@ import { followChecks } from './checks';
 import { drawDemo } from './demo';
 import { askToKeep } from './durable';
 import { firstBookOf } from './first-book';
+import { followHours, keepHouse } from './keep-house';
 import { followLanguage, speakOf } from './language';
 import { followPage } from './page-life';
 import { layOut, stopPlanning } from './planning';
 import { editContext, mayWrite, sayTakenOff, useShop } from './shop';
+import { dayOf } from './today';
 import { notify, select, useView } from './view';
 
 /** The book that is open, from its storage to its place among the tabs. */
@@ -87,20 +89,11 @@ export const snapshotsNow = (): SnapshotStore | null => session?.snapshots ?? nu
 function openSession(source: Source): Session {
   const names = databases[source];
   const epoch = noEpoch();
-  const repository = openRepository(names.book, epoch);
   const artwork = openArtworkOf(names.artwork, epoch);
-  const snapshots = openSnapshots(names.snapshots, epoch);
-
-  /** Takes the day's snapshot, and lets go of images that neither the book nor a snapshot names. */
-  const keepHouse = async (book: Book): Promise<void> => {
-    const now = new Date().toISOString();
-    const [latest] = await snapshots.list();
-    const isNewDay = latest?.at.slice(0, 10) !== now.slice(0, 10);
-    if (isNewDay && Object.keys(book.order).length > 0) await snapshots.take(book, 'day', now);
-    const used = artworkInUse(book);
-    for (const id of await snapshots.artwork()) used.add(id);
-    await artwork.sweep(used);
-  };
+  const snapshots = openSnapshots(names.snapshots, epoch, dayOf);
+  const repository = openRepository(names.book, epoch, (records, version) =>
+    snapshots.takeOlder(records, version, editContext().now),
+  );
 
   /** Where storage does not open, the work goes on in memory. */
   const workInMemory = (problem: StorageProblem): void => {
@@ -198,7 +191,7 @@ function openSession(source: Source): Session {
         if (source === 'shop' && !isGone && Object.keys(book.order).length > 0) rememberOwnBook('begun');
         isBegun = true;
         void Promise.resolve(onceOpen())
-          .then(() => keepHouse(book))
+          .then(() => keepHouse(book, snapshots, artwork))
           .catch(() => undefined);
         if (source === 'demo') void drawDemo();
       },
@@ -224,6 +217,7 @@ function openSession(source: Source): Session {
   );
   const stopChecks = followChecks();
   const stopLanguage = followLanguage();
+  const stopHours = followHours(snapshots);
   const unwatch = useShop.subscribe((now, before) => {
     if (now.book === before.book || now.phase.kind !== 'open') return;
     shared.put(now.book);
@@ -242,6 +236,7 @@ function openSession(source: Source): Session {
       unwatch();
       stopChecks();
       stopLanguage();
+      stopHours();
       repository.close();
       snapshots.close();
     },

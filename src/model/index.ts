@@ -51,7 +51,7 @@ export {
   startingWidths,
   widestFor,
 } from './garments';
-export { readKept, readWritten, recordsOf, writeKept } from './kept';
+export { type KeptBook, readKept, readWritten, recordsOf, writeKept } from './kept';
 export {
   artworkInUse,
   benchRunOf,
@@ -70,7 +70,7 @@ export {
   settingsOf,
   transfersByOrder,
 } from './lookup';
-export { MODEL_VERSION, migrate } from './migrations';
+export { MODEL_VERSION, migrate, type StoredRecords } from './migrations';
 export { type OrderState, orderStates } from './order-state';
 export {
   type Aim,
@@ -122,5 +122,6 @@ export type {
   SupplyKind,
 } from './stock';
 export { type Tuned, tune, tunedTo } from './tunable';
+export { readUnversioned } from './unversioned';
 export { type Check, type Hazard, hazards, type Interval, type Reading, type UpkeepEntry } from './upkeep';
 export type { CostBasis, RunUse } from './use';

@@ -9,6 +9,8 @@ export interface KeptBook {
   readonly unreadable: readonly string[];
   /** All of it, what could not be read as well. */
   readonly records: StoredRecords;
+  /** The version of the model that it was kept in. */
+  readonly version: number;
 }
 
 /** `newer`: kept by a newer version of the app. `damaged`: of no version, or no book at all. */
@@ -23,7 +25,7 @@ export function readKept(records: StoredRecords, version: unknown): Result<KeptB
   if (typeof version !== 'number') return fail('damaged');
   const migrated = migrate(records, version);
   if (!migrated) return fail(version > MODEL_VERSION ? 'newer' : 'damaged');
-  return ok({ ...bookOf(migrated), records: migrated });
+  return ok({ ...bookOf(migrated), records: migrated, version });
 }
 
 /** A book's records by their keys. */

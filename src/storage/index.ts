@@ -9,4 +9,5 @@ export { remember, remembered } from './remembered';
 export { openRepository } from './repository';
 export type { SaveState } from './saver';
 export { openSharedBook, type SharedBook } from './shared-book';
-export { openSnapshots, type SnapshotStore, type StoredSnapshot } from './snapshots';
+export type { SnapshotReason } from './snapshot-plan';
+export { openSnapshots, type SnapshotProblem, type SnapshotStore, type StoredSnapshot } from './snapshots';

@@ -1,4 +1,4 @@
-import { promisifyRequest } from 'idb-keyval';
+import { get, promisifyRequest } from 'idb-keyval';
 import {
   type AnyRecord,
   type Book,
@@ -6,6 +6,7 @@ import {
   MODEL_VERSION,
   type RecordKey,
   readKept,
+  type StoredRecords,
 } from '../model';
 import { fail, ok, type Result } from '../units';
 import { entriesIn, entriesWithPrefix, openStore, settled, writeBatch } from './database';
@@ -77,9 +78,24 @@ function told(stored: readonly [string, unknown][]): {
   return { reading, puts: [...records, [VERSION_KEY, MODEL_VERSION]], deletes };
 }
 
-/** @param epoch of the tab, held against what is stored inside every write */
-export function openRepository(database: string, epoch: Epoch): BookRepository {
+/**
+ * @param epoch of the tab, held against what is stored inside every write
+ * @param beforeMigrating keeps what an older version stored, before it is brought up on the disk; if that fails, nothing is
+ */
+export function openRepository(
+  database: string,
+  epoch: Epoch,
+  beforeMigrating: (records: StoredRecords, version: number) => Promise<void> = async () => undefined,
+): BookRepository {
   const store = openStore(database, epoch);
+
+  const keepOlder = async (): Promise<void> => {
+    const version = await get<unknown>(VERSION_KEY, store.use);
+    if (typeof version !== 'number' || version >= MODEL_VERSION) return;
+    const records = new Map(await entriesWithPrefix(store, ''));
+    records.delete(VERSION_KEY);
+    await beforeMigrating(records, version);
+  };
 
   const claim = (others: number) =>
     store.use('readwrite', async (records) => {
@@ -118,6 +134,7 @@ export function openRepository(database: string, epoch: Epoch): BookRepository {
     },
     async claim() {
       try {
+        await keepOlder();
         // A book that was cleared begins above what its artwork and snapshots have seen.
         const others = latestEpoch(epoch.databases.filter((use) => use !== store.use));
         const [latest] = await Promise.all([others, store.use('readonly', opened)]);

@@ -14,9 +14,9 @@ const freshName = () => {
 };
 
 /** The book in a database, as one tab opens it. */
-function inTab(name: string) {
+function inTab(name: string, beforeMigrating?: Parameters<typeof openRepository>[2]) {
   const epoch = noEpoch();
-  const repository = openRepository(name, epoch);
+  const repository = openRepository(name, epoch, beforeMigrating);
   return {
     ...repository,
     epoch,
@@ -108,6 +108,37 @@ describe('the repository', () => {
       expect(await inTab(name).claim()).toMatchObject(upright);
       expect(await stored()).toContainEqual(['meta/version', MODEL_VERSION]);
     }
+  });
+
+  it('hands out what an older version stored before it brings that up, and changes nothing if it cannot be kept', async () => {
+    const name = freshName();
+    const order = {
+      id: 'o',
+      code: 'HB',
+      name: 'Hill',
+      due: null,
+      tint: 0,
+      nextNumber: 1,
+      changed: '2026-01-05T08:00:00.000Z',
+    };
+    await writeBatch(
+      openStore(name),
+      [
+        ['order/o', order],
+        ['meta/version', 2],
+      ],
+      [],
+    );
+    const refused = inTab(name, async () => Promise.reject(new DOMException('full', 'QuotaExceededError')));
+    expect(await refused.claim()).toEqual({ kind: 'failed', problem: { code: 'quota' } });
+    const kept: unknown[] = [];
+    const repository = inTab(name, async (records, version) => {
+      kept.push([...records], version);
+    });
+    expect(await repository.claim()).toMatchObject({ kind: 'read', book: { order: { o: { contact: '' } } } });
+    expect(kept).toEqual([[['order/o', order]], 2]);
+    await repository.claim();
+    expect(kept.length).toBe(2);
   });
 
   it('neither reads nor writes what a newer version has stored (rule 11)', async () => {

@@ -1,5 +1,23 @@
+import type { BundleProblem } from '../../../src/output/backup';
+import type { SnapshotReason } from '../../../src/storage';
 import { counted, type Ways } from '../format';
 import { copies, orders } from './counts';
+
+const tooMuch = {
+  book: 'a book of over 100 MB',
+  image: 'an image of over 200 MB',
+  total: 'over 4 GB in all',
+  images: 'over 20,000 images',
+  ratio: 'a part that unpacks to over 200 times its size',
+  text: 'a text of over a million characters',
+};
+
+const reasons: Readonly<Record<SnapshotReason, string>> = {
+  hour: 'of the hour',
+  day: 'opening of the day',
+  'before-restoring': 'before something was brought back',
+  'before-migrating': 'before a newer version took over',
+};
 
 export const keep = {
   title: 'Kept and backed up',
@@ -14,23 +32,48 @@ export const keep = {
   fileName: (day: string) => `rollwright backup ${day}.zip`,
   restored: (count: number, ways: Ways) =>
     `${counted(count, 'order is', 'orders are', ways)} back. What was here before is the first snapshot.`,
-  problems: {
-    'not-backup': 'This file is not a backup of Rollwright. Nothing here was changed.',
-    damaged: 'This backup is damaged: a part of it is missing or was changed. Nothing here was changed.',
-    newer:
-      'This backup was made by a newer version of Rollwright. Reload the page to get that version, then try again.',
-    'not-kept':
-      'The backup could not be stored here, perhaps since the disk is full or another tab writes. Nothing here was changed.',
+  unverified:
+    'This backup is of an earlier version and has no list of its images. Look whether all are there.',
+  leftOut: (images: readonly string[]) =>
+    `These images are not in the backup, since their files are missing, altered or too large: ${images.join(', ')}.`,
+  differs:
+    'What was written is not what was to be saved. Do not keep that file; save the backup somewhere else.',
+  problems: (problem: BundleProblem | { readonly code: 'not-kept' }): string => {
+    switch (problem.code) {
+      case 'not-backup':
+        return 'This file is not a backup of Rollwright. Nothing here was changed.';
+      case 'damaged':
+        return 'This backup is damaged: a part of it is missing or was changed. Nothing here was changed.';
+      case 'newer':
+        return 'This backup was made by a newer version of Rollwright. Reload the page to get that version, then try again.';
+      case 'lost-images':
+        return `Images are missing from this backup. Nothing here was changed. They are: ${problem.images.join(', ')}.`;
+      case 'altered-images':
+        return `Images in this backup were changed or damaged. Nothing here was changed. They are: ${problem.images.join(', ')}.`;
+      case 'too-much':
+        return `This backup holds ${tooMuch[problem.of]}, more than any shop needs. Nothing here was changed; choose another file.`;
+      case 'not-kept':
+        return 'The backup could not be stored here, perhaps since the disk is full or another tab writes. Nothing here was changed.';
+    }
   },
   snapshots: 'As it was',
-  noSnapshots: 'A snapshot is taken on the first opening of each day.',
-  snapshot: (why: 'day' | 'before-restoring', orderCount: number, copyCount: number, ways: Ways) =>
-    `${why === 'day' ? 'opening of the day' : 'before something was brought back'}: ${orders(orderCount, ways)}, ${copies(copyCount, ways)}`,
+  noSnapshots:
+    'A snapshot is taken in each hour of work. They are kept for a day, and one a day for a month.',
+  snapshot: (why: SnapshotReason, orderCount: number, copyCount: number, ways: Ways) =>
+    `${reasons[why]}: ${orders(orderCount, ways)}, ${copies(copyCount, ways)}`,
+  unreadableSnapshot: 'cannot be read; it was left as it is',
+  snapshotProblems: {
+    gone: (when: string) => `The snapshot of ${when} is no longer there. Nothing here was changed.`,
+    damaged: (when: string) =>
+      `The snapshot of ${when} cannot be read whole. It was left as it is, and nothing here was changed.`,
+    newer: (when: string) =>
+      `The snapshot of ${when} was taken by a newer version of Rollwright. Reload the page, then try again.`,
+    'not-kept': (when: string) =>
+      `The snapshot of ${when} could not be brought back: the disk is full or another tab writes. Nothing here was changed.`,
+  },
   bringBack: 'Bring back',
   bringBackNamed: (when: string) => `Bring back ${when}`,
   broughtBack: 'That is how it was. What was here before is the first snapshot.',
-  notBroughtBack:
-    'It could not be brought back, perhaps since the disk is full or another tab writes. Nothing here was changed.',
   durable: 'Against clearing',
   isDurable: 'The browser keeps this data even when the disk is nearly full.',
   mayBeCleared: 'A browser may clear stored data when the disk is nearly full.',

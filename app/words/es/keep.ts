@@ -1,5 +1,22 @@
+import type { SnapshotReason } from '../../../src/storage';
 import type { Words } from '../en';
 import { copies, orders } from './counts';
+
+const tooMuch = {
+  book: 'unos datos de más de 100 MB',
+  image: 'una imagen de más de 200 MB',
+  total: 'más de 4 GB en total',
+  images: 'más de 20.000 imágenes',
+  ratio: 'una parte que ocupa más de 200 veces su tamaño',
+  text: 'un texto de más de un millón de caracteres',
+};
+
+const reasons: Readonly<Record<SnapshotReason, string>> = {
+  hour: 'de esa hora',
+  day: 'al abrir ese día',
+  'before-restoring': 'antes de recuperar algo',
+  'before-migrating': 'antes de pasar a una versión más nueva',
+};
 
 export const keep: Words['keep'] = {
   title: 'Guardado y copias de seguridad',
@@ -14,24 +31,48 @@ export const keep: Words['keep'] = {
   fileName: (day) => `rollwright copia de seguridad ${day}.zip`,
   restored: (count, ways) =>
     `De vuelta: ${orders(count, ways)}. Lo que había antes es la primera instantánea.`,
-  problems: {
-    'not-backup': 'Este archivo no es una copia de seguridad de Rollwright. Aquí no ha cambiado nada.',
-    damaged:
-      'Esta copia de seguridad está dañada: le falta una parte o se ha modificado. Aquí no ha cambiado nada.',
-    newer:
-      'Esta copia de seguridad la hizo una versión más nueva de Rollwright. Recargar la página para tener esa versión y probar otra vez.',
-    'not-kept':
-      'La copia de seguridad no se ha podido guardar aquí, quizá porque el disco está lleno o escribe otra pestaña. Aquí no ha cambiado nada.',
+  unverified:
+    'Esta copia es de una versión anterior y no lleva lista de imágenes. Conviene mirar si están todas.',
+  leftOut: (images) =>
+    `Estas imágenes no están en la copia, porque su archivo falta, está alterado o es demasiado grande: ${images.join(', ')}.`,
+  differs:
+    'Lo que se ha escrito no es lo que había que guardar. No conservar ese archivo; guardar la copia en otro sitio.',
+  problems: (problem) => {
+    switch (problem.code) {
+      case 'not-backup':
+        return 'Este archivo no es una copia de seguridad de Rollwright. Aquí no ha cambiado nada.';
+      case 'damaged':
+        return 'Esta copia de seguridad está dañada: le falta una parte o se ha modificado. Aquí no ha cambiado nada.';
+      case 'newer':
+        return 'Esta copia de seguridad la hizo una versión más nueva de Rollwright. Recargar la página para tener esa versión y probar otra vez.';
+      case 'lost-images':
+        return `A esta copia le faltan imágenes. Aquí no ha cambiado nada. Son: ${problem.images.join(', ')}.`;
+      case 'altered-images':
+        return `Hay imágenes de esta copia modificadas o dañadas. Aquí no ha cambiado nada. Son: ${problem.images.join(', ')}.`;
+      case 'too-much':
+        return `Esta copia contiene ${tooMuch[problem.of]}, más de lo que necesita un taller. Aquí no ha cambiado nada; elegir otro archivo.`;
+      case 'not-kept':
+        return 'La copia de seguridad no se ha podido guardar aquí, quizá porque el disco está lleno o escribe otra pestaña. Aquí no ha cambiado nada.';
+    }
   },
   snapshots: 'Como estaba',
-  noSnapshots: 'La primera vez que se abre cada día se toma una instantánea.',
+  noSnapshots:
+    'Se toma una instantánea en cada hora de trabajo. Se conservan un día, y una de cada día durante un mes.',
   snapshot: (why, orderCount, copyCount, ways) =>
-    `${why === 'day' ? 'al abrir ese día' : 'antes de recuperar algo'}: ${orders(orderCount, ways)}, ${copies(copyCount, ways)}`,
+    `${reasons[why]}: ${orders(orderCount, ways)}, ${copies(copyCount, ways)}`,
+  unreadableSnapshot: 'no se puede leer; se ha dejado como está',
+  snapshotProblems: {
+    gone: (when) => `La instantánea del ${when} ya no está. Aquí no ha cambiado nada.`,
+    damaged: (when) =>
+      `La instantánea del ${when} no se puede leer entera. Se ha dejado como está, y aquí no ha cambiado nada.`,
+    newer: (when) =>
+      `La instantánea del ${when} es de una versión más nueva de Rollwright. Recargar la página y probar otra vez.`,
+    'not-kept': (when) =>
+      `La instantánea del ${when} no se ha podido recuperar: el disco está lleno o escribe otra pestaña. Aquí no ha cambiado nada.`,
+  },
   bringBack: 'Recuperar',
   bringBackNamed: (when) => `Recuperar ${when}`,
   broughtBack: 'Así estaba. Lo que había antes es la primera instantánea.',
-  notBroughtBack:
-    'No se ha podido recuperar, quizá porque el disco está lleno o escribe otra pestaña. Aquí no ha cambiado nada.',
   durable: 'Para que no se borre',
   isDurable: 'El navegador conserva estos datos aunque el disco esté casi lleno.',
   mayBeCleared: 'El navegador puede borrar los datos guardados cuando el disco está casi lleno.',

@@ -1,1 +1,2 @@
-export { type BundleProblem, packBundle, unpackBundle } from './bundle';
+export { bytesOf, type Part, rangeOf, type Source } from './archive';
+export { type Bundle, type BundleProblem, packBundle, unpackBundle } from './bundle';

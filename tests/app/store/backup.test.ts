@@ -1,15 +1,17 @@
-import { afterAll, beforeEach, describe, expect, it, vi } from 'vitest';
+import { unzipSync, zipSync } from 'fflate';
+import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { bringBack, restoreBackup, saveBackup } from '../../../app/store/backup';
 import { act, useShop } from '../../../app/store/shop';
 import type { OpenedArtwork } from '../../../src/artwork/browser';
 import { edits, setArtwork } from '../../../src/editing';
 import { type Book, type Id, settingsOf } from '../../../src/model';
-import { packBundle, unpackBundle } from '../../../src/output/backup';
-import type { StoredSnapshot } from '../../../src/storage';
+import { bytesOf, unpackBundle } from '../../../src/output/backup';
+import type { SnapshotProblem, SnapshotReason } from '../../../src/storage';
 import { fail, ok, type Result } from '../../../src/units';
 import { sha256 } from '../../../src/units/browser/sha256';
 import { WorkerFailed } from '../../../src/workers/browser';
 import { context, edited, smallBook } from '../../editing/book';
+import { packed, sourceOf } from '../../output/packed-backup';
 import type { waitingCalls } from './calls';
 
 interface Unpacked {
@@ -17,7 +19,6 @@ interface Unpacked {
   readonly artwork: readonly (readonly [string, Blob])[];
 }
 type Asked = { readonly pack: Unpacked } | { readonly unpack: Blob };
-type Answer = Blob | Awaited<ReturnType<typeof unpackBundle>>;
 
 const worker = (await vi.hoisted(async () => (await import('./calls')).waitingCalls())) as ReturnType<
   typeof waitingCalls<Asked, unknown>
@@ -25,7 +26,8 @@ const worker = (await vi.hoisted(async () => (await import('./calls')).waitingCa
 vi.mock('../../../src/output/backup/browser', () => {
   const never = () => new AbortController().signal;
   return {
-    packBackup: (pack: Unpacked) => worker.call({ pack }, never()),
+    packBackup: (book: Book, artwork: Unpacked['artwork']) =>
+      worker.call({ pack: { book, artwork } }, never()),
     unpackBackup: (unpack: Blob) => worker.call({ unpack }, never()),
   };
 });
@@ -59,7 +61,7 @@ vi.mock('../../../app/store/boot', () => ({ snapshotsNow: () => outside.snapshot
 
 interface Taken {
   readonly at: string;
-  readonly why: StoredSnapshot['why'];
+  readonly why: SnapshotReason;
   readonly book: Book;
 }
 
@@ -73,7 +75,10 @@ function memorySnapshots(onTake: () => void = () => undefined) {
       onTake();
       taken.push({ at, why, book });
     },
-    book: async (at: string) => taken.find((each) => each.at === at)?.book ?? null,
+    async read(at: string): Promise<Result<Book, SnapshotProblem>> {
+      const found = taken.find((each) => each.at === at);
+      return found ? ok(found.book) : fail('gone');
+    },
   };
 }
 
@@ -94,7 +99,8 @@ const picture = (id: string) => ({
 const withImage = edited(small.book, (draft) => {
   for (const id of [former, image]) setArtwork(draft, small.front, picture(id), context());
 });
-const bundle = packBundle({ book: withImage, artwork: new Map([[image, bytes]]) });
+const { bytes: bundle } = await packed(withImage, [[image, bytes]]);
+const unpack = (content: Uint8Array) => unpackBundle(sourceOf(content), sha256);
 const initial = useShop.getState();
 const bookNow = () => useShop.getState().book;
 const addOrder = (name: string) => act(edits.addOrder({ name, due: null }));
@@ -109,24 +115,28 @@ const asked = (count: number) => vi.waitFor(() => expect(worker.calls).toHaveLen
 /** Answers as the worker does. */
 async function answer(call: number): Promise<void> {
   const { input } = at(call);
-  let found: Answer;
   if ('pack' in input) {
     const files = input.pack.artwork.map(
       async ([id, blob]) => [id, new Uint8Array(await blob.arrayBuffer())] as const,
     );
-    found = new Blob([packBundle({ book: input.pack.book, artwork: new Map(await Promise.all(files)) })]);
-    at(call).answer(found);
+    const { bytes: content, ...rest } = await packed(input.pack.book, await Promise.all(files));
+    at(call).answer({ file: new Blob([content]), ...rest });
     return;
   }
-  const read = await unpackBundle(new Uint8Array(await input.unpack.arrayBuffer()), sha256);
-  at(call).answer(
-    read.ok
-      ? ok({
-          book: read.value.book,
-          artwork: [...read.value.artwork].map(([id, own]) => [id, new Blob([new Uint8Array(own)])]),
-        })
-      : read,
-  );
+  const content = new Uint8Array(await input.unpack.arrayBuffer());
+  const read = await unpack(content);
+  if (!read.ok) return at(call).answer(read);
+  const images = [...read.value.artwork].map(async ([id, part]) => {
+    const own = await bytesOf(sourceOf(content), part);
+    return [id, new Blob(own ? [own] : [])];
+  });
+  at(call).answer(ok({ ...read.value, artwork: await Promise.all(images) }));
+}
+/** Answers what packs a backup, and what reads it again. */
+async function packAndRead(): Promise<void> {
+  await answer(0);
+  await asked(2);
+  await answer(1);
 }
 /** Brings a file back, from its choice to its end. */
 async function restored(content: Uint8Array<ArrayBuffer> = bundle) {
@@ -157,12 +167,12 @@ describe('a backup that is saved', () => {
     const done = saveBackup('backup.zip');
     await asked(1);
     expect(settingsOf(bookNow())?.lastBackup).toBeNull();
-    await answer(0);
+    await packAndRead();
     await done;
     expect(outside.downloads.map(({ name }) => name)).toEqual(['backup.zip']);
     const [saved] = outside.downloads;
     const content = new Uint8Array(await (saved?.file ?? new Blob()).arrayBuffer());
-    const read = await unpackBundle(content, sha256);
+    const read = await unpack(content);
     expect(read).toMatchObject({ ok: true, value: { book: withImage } });
     expect(read.ok && [...read.value.artwork.keys()]).toEqual([image]);
     expect(settingsOf(bookNow())?.lastBackup).not.toBeNull();
@@ -181,7 +191,7 @@ describe('a backup that is saved', () => {
     const done = saveBackup('backup.zip');
     await asked(1);
     addOrder('Mill');
-    await answer(0);
+    await packAndRead();
     await done;
     expect(orders(bookNow())).toContain('Mill');
     const { input } = at(0);
@@ -193,10 +203,71 @@ describe('a backup that is saved', () => {
     await asked(1);
     outside.snapshots = memorySnapshots();
     useShop.setState({ source: 'shop', book: small.book });
-    await answer(0);
+    await packAndRead();
     await done;
     expect(outside.downloads).toHaveLength(1);
     expect(settingsOf(bookNow())?.lastBackup).toBeNull();
+  });
+
+  it('that reads otherwise than it was written is neither handed over nor noted', async () => {
+    const done = saveBackup('backup.zip');
+    await asked(1);
+    await answer(0);
+    await asked(2);
+    at(1).answer(ok({ book: withImage, artwork: [], isVerified: true, digest: 'another' }));
+    expect(await done).toEqual({ ok: false, problem: 'differs' });
+    expect(outside.downloads).toEqual([]);
+    expect(bookNow()).toBe(withImage);
+  });
+
+  it('names the images that are missing in it', async () => {
+    outside.files.clear();
+    const done = saveBackup('backup.zip');
+    await asked(1);
+    await packAndRead();
+    expect(await done).toEqual({ ok: true, value: ['front.png'] });
+  });
+
+  describe('where the browser asks for a place', () => {
+    const written: Blob[] = [];
+    const place = (read: (file: Blob) => Blob) => ({
+      createWritable: async () => ({
+        write: async (file: Blob) => written.push(file),
+        close: async () => undefined,
+      }),
+      getFile: async () => read(written.at(-1) ?? new Blob()),
+    });
+    const ask = (answered: () => Promise<unknown>) =>
+      vi.stubGlobal('window', { showSaveFilePicker: answered });
+    beforeEach(() => {
+      written.length = 0;
+    });
+    afterEach(() => vi.unstubAllGlobals());
+
+    it('is written there, read again from there, and noted', async () => {
+      ask(async () => place((file) => file));
+      const done = saveBackup('backup.zip');
+      await asked(1);
+      await packAndRead();
+      expect(await done).toEqual({ ok: true, value: [] });
+      expect([written.length, outside.downloads.length]).toEqual([1, 0]);
+      expect(settingsOf(bookNow())?.lastBackup).not.toBeNull();
+    });
+
+    it('is not noted where the disk gives back other bytes', async () => {
+      ask(async () => place((file) => file.slice(0, 400)));
+      const done = saveBackup('backup.zip');
+      await asked(1);
+      await packAndRead();
+      expect(await done).toEqual({ ok: false, problem: 'differs' });
+      expect(settingsOf(bookNow())?.lastBackup).toBeNull();
+    });
+
+    it('is not packed where no place was chosen', async () => {
+      ask(async () => Promise.reject(new DOMException('dismissed', 'AbortError')));
+      expect(await saveBackup('backup.zip')).toEqual({ ok: false, problem: 'dismissed' });
+      expect(worker.calls).toEqual([]);
+    });
   });
 });
 
@@ -204,12 +275,12 @@ describe('a backup that is brought back', () => {
   it('takes the place of what was here, of which a snapshot is kept, and keeps its images', async () => {
     addOrder('Mill');
     const before = bookNow();
-    expect(await restored()).toEqual({ ok: true, value: withImage });
+    expect(await restored()).toEqual({ ok: true, value: { book: withImage, isVerified: true } });
     expect(bookNow()).toEqual(withImage);
     expect(await outside.files.get(image)?.text()).toBe('an image');
     expect(snapshots.taken).toMatchObject([{ why: 'before-restoring', book: before }]);
     const [{ at: when } = { at: '' }] = snapshots.taken;
-    expect(await bringBack(when)).toBe(true);
+    expect(await bringBack(when)).toMatchObject({ ok: true });
     expect(bookNow()).toEqual(before);
   });
 
@@ -218,11 +289,11 @@ describe('a backup that is brought back', () => {
     { what: 'one cut off', content: bundle.slice(0, 300), problem: 'damaged' },
     {
       what: 'one whose image was changed',
-      content: packBundle({ book: withImage, artwork: new Map([['0'.repeat(64), bytes]]) }),
-      problem: 'damaged',
+      content: zipSync({ ...unzipSync(bundle), [`artwork/${image}`]: new Uint8Array([1]) }),
+      problem: 'altered-images',
     },
   ])('changes nothing where it is $what', async ({ content, problem }) => {
-    expect(await restored(content)).toEqual({ ok: false, problem });
+    expect(await restored(content)).toMatchObject({ ok: false, problem: { code: problem } });
     expect(bookNow()).toBe(small.book);
     expect([snapshots.taken, [...outside.files]]).toEqual([[], []]);
   });
@@ -250,7 +321,7 @@ describe('a backup that is brought back', () => {
     const done = restoreBackup(new File([bundle], 'backup.zip'));
     await asked(1);
     at(0).fail(new DOMException('gone from the disk', 'NotReadableError'));
-    expect(await done).toEqual({ ok: false, problem: 'not-backup' });
+    expect(await done).toEqual({ ok: false, problem: { code: 'not-backup' } });
   });
 
   it.each([
@@ -276,7 +347,7 @@ describe('a backup that is brought back', () => {
     },
   ])('is not kept, and changes nothing, where $what', async ({ before }) => {
     before();
-    expect(await restored()).toEqual({ ok: false, problem: 'not-kept' });
+    expect(await restored()).toEqual({ ok: false, problem: { code: 'not-kept' } });
     expect(bookNow()).toBe(small.book);
   });
 
@@ -303,7 +374,7 @@ describe('a backup that is brought back', () => {
     });
     useShop.setState({ source: 'shop', book: other });
     await answer(0);
-    expect(await done).toEqual({ ok: false, problem: 'not-kept' });
+    expect(await done).toEqual({ ok: false, problem: { code: 'not-kept' } });
     expect(bookNow()).toBe(other);
     expect([snapshots.taken, others.taken]).toEqual([[], []]);
   });
@@ -312,7 +383,7 @@ describe('a backup that is brought back', () => {
     addOrder('Mill');
     const before = bookNow();
     const first = restoreBackup(new File([bundle], 'backup.zip'));
-    const other = packBundle({ book: small.book, artwork: new Map() });
+    const { bytes: other } = await packed(small.book);
     const second = restoreBackup(new File([other], 'other.zip'));
     await asked(2);
     await answer(1);
@@ -326,11 +397,11 @@ describe('a backup that is brought back', () => {
 
 describe('a snapshot', () => {
   it('that is not there, or of another book by now, changes nothing', async () => {
-    expect(await bringBack('2026-11-25T08:00:00.000Z')).toBe(false);
+    expect(await bringBack('2026-11-25T08:00:00.000Z')).toEqual({ ok: false, problem: 'gone' });
     await snapshots.take(withImage, 'day', '2026-11-25T08:00:00.000Z');
     const done = bringBack('2026-11-25T08:00:00.000Z');
     outside.snapshots = memorySnapshots();
-    expect(await done).toBe(false);
+    expect(await done).toEqual({ ok: false, problem: 'not-kept' });
     expect(bookNow()).toBe(small.book);
   });
 
@@ -340,7 +411,7 @@ describe('a snapshot', () => {
     });
     full.taken.push({ at: 'then', why: 'day', book: withImage });
     outside.snapshots = full;
-    expect(await bringBack('then')).toBe(false);
+    expect(await bringBack('then')).toEqual({ ok: false, problem: 'not-kept' });
     expect(bookNow()).toBe(small.book);
   });
 });

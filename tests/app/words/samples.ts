@@ -5,11 +5,13 @@ import type { CellProblem } from '../../../src/intake';
 import type { LaidCopy, Refusal } from '../../../src/layout';
 import { compared } from '../../../src/log';
 import type { Interval, Peel, PressValues, StockUnit } from '../../../src/model';
+import type { BundleProblem } from '../../../src/output/backup';
 import type { Part } from '../../../src/output/print-image';
 import type { ImageProblem } from '../../../src/output/print-image/browser';
 import type { UnplacedReason } from '../../../src/packing';
 import type { Bottleneck, JobKind, Question, Worker } from '../../../src/pressing';
 import type { BreakEven } from '../../../src/pricing';
+import type { SnapshotReason } from '../../../src/storage';
 import { fromDegrees, fromMm, type Seconds, um } from '../../../src/units';
 import type { Standing } from '../../../src/upkeep';
 
@@ -152,7 +154,19 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'cards.garment.1': counts,
   cover: every<PressValues['cover']>({ none: true, paper: true, silicone: true, fabric: true }),
   worker: workers,
-  'keep.snapshot.0': ['day', 'before-restoring'],
+  'keep.problems.0': [
+    { code: 'not-backup' },
+    { code: 'damaged' },
+    { code: 'newer' },
+    { code: 'lost-images', images: ['zq.png'] },
+    { code: 'altered-images', images: ['zq.png'] },
+    ...(['book', 'image', 'total', 'images', 'ratio', 'text'] as const).map(
+      (of) => ({ code: 'too-much', of }) as const,
+    ),
+    { code: 'not-kept' },
+  ] satisfies (BundleProblem | { code: 'not-kept' })[],
+  'keep.leftOut.0': [['zq.png']],
+  'keep.snapshot.0': ['hour', 'day', 'before-restoring', 'before-migrating'] satisfies SnapshotReason[],
   'orders.artworkRefused.1': ['not-image', 'cmyk', 'broken', 'no-size', 'unreadable', 'too-large', 'blank'],
   'orders.countProblem.0': texts,
   'designs.countProblem.0': texts,

@@ -2,22 +2,16 @@ import type { Book } from '../../../model';
 import type { Result } from '../../../units';
 import { runAlone } from '../../../workers/browser';
 import type { BundleProblem } from '..';
-import type { Archivist } from './backup.worker';
+import type { Archivist, Packed, Unpacked } from './backup.worker';
 
 const start = (): Worker => new Worker(new URL('./backup.worker.ts', import.meta.url), { type: 'module' });
-
-/** A book, and its artwork by id. */
-interface Unpacked {
-  readonly book: Book;
-  readonly artwork: readonly (readonly [string, Blob])[];
-}
 
 /**
  * Packs a book and its artwork into a file.
  * @throws {WorkerFailed} if the worker fails
  */
-export const packBackup = ({ book, artwork }: Unpacked): Promise<Blob> =>
-  runAlone<Archivist, Blob>(start, (archivist) => archivist.pack(book, artwork));
+export const packBackup = (book: Book, artwork: readonly (readonly [string, Blob])[]): Promise<Packed> =>
+  runAlone<Archivist, Packed>(start, (archivist) => archivist.pack(book, artwork));
 
 /**
  * Reads and verifies a packed book and its artwork.
