@@ -1,5 +1,5 @@
 import type { FilmFields } from '../../src/editing';
-import type { Film, Roll } from '../../src/model';
+import { type Film, type Roll, ranges } from '../../src/model';
 import { asMinor, fail, fromMm, type Micrometres, ok, parseLength, parseShare, um } from '../../src/units';
 import { type Codec, optional } from '../parts/fields/codec';
 import { type Entry, fieldsIn, formTable } from '../parts/fields/form';
@@ -118,8 +118,10 @@ export const filmTable = formTable({
     const common = {
       ...(name.trim() === '' ? { name: words.nameEmpty } : {}),
       ...(printable < fromMm(1) ? { width: words.noPrintableWidth } : {}),
+      ...(width > ranges.filmWidth.most ? { width: words.tooWide } : {}),
     };
     if (each.kind === 'sheets') {
+      if (each.length > ranges.sheetLength.most) return { ...common, length: words.sheetTooLong };
       return { ...common, ...(each.length - blank < fromMm(1) ? { length: words.sheetTooShort } : {}) };
     }
     const { spanMax, cutBlank } = each;

@@ -1,20 +1,12 @@
-import type { ReactNode } from 'react';
 import type { StorageProblem } from '../../src/storage';
 import { loadUpdate, useUpdate } from '../offline/update';
 import { Button } from '../parts/Button';
 import { openSource, retrySaving, startAnew, takeOver } from '../store/boot';
-import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
-
-function Band({ tone, children }: { tone?: 'care' | 'error'; children: ReactNode }) {
-  return (
-    <aside className={tone ? `band ${tone}-band` : 'band'} role={tone === 'error' ? 'alert' : undefined}>
-      {children}
-    </aside>
-  );
-}
+import { Band } from './Band';
+import { Damaged } from './Damaged';
 
 /** What of the reasons for working in memory a user can do something about. */
 const whyOf = ({ code }: StorageProblem): 'unavailable' | 'blocked' | 'unreadable' =>
@@ -23,8 +15,7 @@ const whyOf = ({ code }: StorageProblem): 'unavailable' | 'blocked' | 'unreadabl
 /** What holds for the whole shop: the demo day, another tab, a new version, trouble with storage. */
 export function Bands() {
   const { bands, keep, storage } = useWords();
-  const ways = useWays();
-  const { phase, source, follows, saving, setAside, inMemory, isGone } = useShop();
+  const { phase, source, follows, saving, inMemory, isGone } = useShop();
   const updateReady = useUpdate((update) => update.ready);
   const problem = saving.kind === 'failed' && !inMemory ? saving.problem : null;
   return (
@@ -64,11 +55,7 @@ export function Bands() {
           <p>{bands.newer}</p>
         </Band>
       )}
-      {setAside.length > 0 && (
-        <Band tone="care">
-          <p>{bands.setAside(setAside.length, ways)}</p>
-        </Band>
-      )}
+      <Damaged />
       {follows && (
         <Band tone="care">
           <p>{bands.follows}</p>

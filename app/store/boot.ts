@@ -21,7 +21,7 @@ import { keepArtworkInMemory, openArtworkOf } from './artwork';
 import { followChecks } from './checks';
 import { drawDemo } from './demo';
 import { askToKeep } from './durable';
-import { firstBookOf } from './first-book';
+import { firstBookOf, firstSettingsNow } from './first-book';
 import { followHours, keepHouse } from './keep-house';
 import { followLanguage, speakOf } from './language';
 import { followPage } from './page-life';
@@ -65,6 +65,7 @@ async function showSource(source: Source): Promise<void> {
     isGone: false,
     follows: false,
     setAside: [],
+    fellBack: [],
   });
   session = openSession(source);
 }
@@ -91,7 +92,7 @@ function openSession(source: Source): Session {
   const epoch = noEpoch();
   const artwork = openArtworkOf(names.artwork, epoch);
   const snapshots = openSnapshots(names.snapshots, epoch, dayOf);
-  const repository = openRepository(names.book, epoch, (records, version) =>
+  const repository = openRepository(names.book, epoch, firstSettingsNow, (records, version) =>
     snapshots.takeOlder(records, version, editContext().now),
   );
 
@@ -178,7 +179,7 @@ function openSession(source: Source): Session {
         }
         const { book, takenOff } = checked(found.book, editContext());
         onceOpen = () => {
-          useShop.setState({ setAside: found.setAside });
+          useShop.setState({ setAside: found.setAside, fellBack: found.fellBack });
           sayTakenOff(takenOff);
           return meanwhile ? keepMeanwhile(meanwhile) : undefined;
         };
@@ -202,11 +203,12 @@ function openSession(source: Source): Session {
       },
       onRead(found) {
         if (found.kind === 'empty') return;
-        const { book, setAside } = found;
+        const { book, setAside, fellBack } = found;
         useShop.setState({
           phase: { kind: 'open' },
           book,
           setAside,
+          fellBack,
           saving: { kind: 'saved', at: Date.now() },
         });
       },

@@ -1,12 +1,18 @@
 import { firstBook } from '../../src/demo';
 import { firstFilm } from '../../src/editing';
 import { firstSettings } from '../../src/editing/first-settings';
-import type { Book } from '../../src/model';
+import type { Book, Settings } from '../../src/model';
 import type { Source } from '../../src/storage';
 import { languageNow, localeNow, wordsNow } from '../words';
 import { typedLength } from '../words/format';
 import { editContext } from './shop';
 import { dayFrom } from './today';
+
+/** The settings that a book begins with, in the ways of whoever opens it. */
+export const firstSettingsNow = (): Settings => ({
+  ...firstSettings(navigator.language, languageNow()),
+  changed: editContext().now,
+});
 
 /** What a book begins with, in the words and the ways of whoever opens it first. */
 export function firstBookOf(source: Source): Book {

@@ -9,7 +9,15 @@ import {
   session,
   undo as undone,
 } from '../../src/editing';
-import { asId, asInstant, type Book, emptyBook, type StoredStep } from '../../src/model';
+import {
+  asId,
+  asInstant,
+  type Book,
+  emptyBook,
+  type SetAside,
+  type SettingsField,
+  type StoredStep,
+} from '../../src/model';
 import type { SaveState, Source, StorageProblem } from '../../src/storage';
 import { localeNow, wordsNow } from '../words';
 import { notify } from './view';
@@ -31,8 +39,10 @@ interface Shop {
   readonly isGone: boolean;
   /** Another tab writes; this one looks on. */
   readonly follows: boolean;
-  /** Keys of stored records that could not be read; they stay in storage untouched. */
-  readonly setAside: readonly string[];
+  /** Stored records that could not be read; they stay in storage untouched. */
+  readonly setAside: readonly SetAside[];
+  /** Settings that could not be read; what a shop begins with stands in for them. */
+  readonly fellBack: readonly SettingsField[];
 }
 
 export const useShop = create<Shop>(() => ({
@@ -44,6 +54,7 @@ export const useShop = create<Shop>(() => ({
   isGone: false,
   follows: false,
   setAside: [],
+  fellBack: [],
 }));
 
 export const editContext = (): EditContext => ({

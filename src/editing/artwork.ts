@@ -20,7 +20,7 @@ export function readArtworkAgain(
   artwork: NewArtwork,
   { now }: EditContext,
 ): void {
-  if (draft.artwork[id]) draft.artwork[id] = { ...artwork, changed: now };
+  if (draft.artwork[id]) draft.artwork[id] = { ...artwork, id, changed: now };
 }
 
 /** Makes an image file a transfer of its order, of the file's name and size, with one copy. */

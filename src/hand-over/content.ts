@@ -111,10 +111,15 @@ function parse(json: string): Written | null {
 
 const collections = ['run', 'tick', 'spoilage'] as const;
 
+const idOf = (record: unknown): string =>
+  typeof record === 'object' && record !== null && 'id' in record ? String(record.id) : '';
+
 /** Records as they lie in storage, for the migrations; one without an id is found out by its schema. */
 const keyed = (records: Written['records']): Map<string, unknown> =>
   new Map(
-    collections.flatMap((name) => records[name].map((record, at) => [`${name}/${at}`, record] as const)),
+    collections.flatMap((name) =>
+      records[name].map((record) => [`${name}/${idOf(record)}`, record] as const),
+    ),
   );
 
 /** Reads and verifies all of a hand-over before anything is done with it. */
@@ -125,8 +130,8 @@ export async function readHandOver(bytes: Uint8Array, hash: Hash): Promise<Resul
   if (!content) return fail('damaged');
   const kept = readKept(keyed(content.records), content.model);
   if (!kept.ok) return kept;
-  const { book, unreadable } = kept.value;
-  if (unreadable.length > 0) return fail('damaged');
+  const { book, setAside } = kept.value;
+  if (setAside.length > 0) return fail('damaged');
   const [ticks, spoilages] = [Object.values(book.tick), Object.values(book.spoilage)];
   if ([...ticks, ...spoilages].some(({ run }) => run !== content.run)) return fail('damaged');
   const { made, name, locked } = content;

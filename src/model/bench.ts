@@ -1,10 +1,11 @@
 import * as z from 'zod/mini';
 import type { Temperature } from '../units';
-import { id, instant, length, localTime, seconds, size } from './fields';
+import { count, figure, id, instant, length, localTime, seconds, size, text } from './fields';
+import { ranges } from './ranges';
 
 /** Records of what happens between printer and bag: recipes, the shop's equipment, what was ticked, spoiled and shelved. */
 
-const temperature = z.custom<Temperature>((value) => Number.isSafeInteger(value));
+const temperature = figure<Temperature>(ranges.temperature);
 
 /** How a film wants to be peeled; its maker's data sheet says so. */
 export const peels = ['hot', 'warm', 'cold'] as const;
@@ -56,7 +57,7 @@ const cureValues = z.object({
 const recipeFields = {
   id: id<'recipe'>(),
   origin: z.enum(origins),
-  notes: z.string(),
+  notes: text,
   changed: instant,
 };
 
@@ -133,7 +134,7 @@ export const tickSchema = z.object({
   id: id<'tick'>(),
   run: id<'run'>(),
   /** `print/0`, `copy/…`, `press/…`: see the jobs of a run. */
-  subject: z.string(),
+  subject: text,
   done: z.boolean(),
   at: instant,
   changed: instant,
@@ -150,7 +151,7 @@ export const spoilageSchema = z.object({
   stage: z.enum(stages),
   /** The garment is spoiled as well: a blank has to be bought. */
   garment: z.boolean(),
-  reason: z.string(),
+  reason: text,
   changed: instant,
 });
 
@@ -162,7 +163,7 @@ export const asideSchema = z.object({
   id: id<'aside'>(),
   run: id<'run'>(),
   /** The run's name where they were made. */
-  name: z.string(),
+  name: text,
   /** When the run that they were made on had been locked; one that was locked anew is another. */
   locked: instant,
   /** When they were handed over. */
@@ -175,13 +176,13 @@ export const asideSchema = z.object({
 /** Cured transfers that are not pressed yet, kept flat and dry. */
 export const shelfSchema = z.object({
   id: id<'shelf'>(),
-  name: z.string(),
+  name: text,
   /** The order they were made for. */
-  code: z.string(),
+  code: text,
   width: size,
   height: size,
   artwork: z.nullable(id<'artwork'>()),
-  count: z.int().check(z.minimum(0)),
+  count,
   /** When they were cured. */
   cured: instant,
   changed: instant,

@@ -109,9 +109,9 @@ export interface Book {
 }
 
 /** A book to put records into. */
-type Shelves = { [Name in Collection]: Record<string, Book[Name][string]> };
+export type Shelves = { [Name in Collection]: Record<string, Book[Name][string]> };
 
-const noRecords = (): Shelves => ({
+export const noRecords = (): Shelves => ({
   order: {},
   transfer: {},
   garment: {},
@@ -157,26 +157,19 @@ export function readRecord<Name extends Collection>(
   return parsed.success ? parsed.data : null;
 }
 
-/** Puts a stored record into a book; `false` if it is not of the collection's shape. */
-function put<Name extends Collection>(book: Shelves, collection: Name, id: string, value: unknown): boolean {
-  const record = readRecord(collection, value);
-  const shelf: Record<string, Book[Name][string]> = book[collection];
-  if (record) shelf[id] = record;
-  return record !== null;
-}
+/** There is one record of settings, and this is its key. */
+export const SHOP = 'shop';
 
-/**
- * Sorts stored records into a book, each checked by its collection's schema.
- * @param records by their keys, of this version of the model
- * @returns the book, and the keys of what is of no collection or not of its shape
- */
-export function bookOf(records: ReadonlyMap<string, unknown>): { book: Book; unreadable: string[] } {
-  const book = noRecords();
-  const unreadable: string[] = [];
-  for (const [key, value] of records) {
-    const slash = key.indexOf('/');
-    const name = collectionNames.find((collection) => collection === key.slice(0, slash));
-    if (!name || !put(book, name, key.slice(slash + 1), value)) unreadable.push(key);
-  }
-  return { book, unreadable };
+/** Puts a record into a book, if it is of its collection's shape and stored under its own id. */
+export function put<Name extends Collection>(
+  book: Shelves,
+  collection: Name,
+  id: string,
+  value: unknown,
+): boolean {
+  const record = readRecord(collection, value);
+  const isOwn = record !== null && id === ('id' in record ? record.id : SHOP);
+  const shelf: Record<string, Book[Name][string]> = book[collection];
+  if (isOwn) shelf[id] = record;
+  return isOwn;
 }

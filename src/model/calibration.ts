@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { id, instant } from './fields';
+import { id, instant, number } from './fields';
 
 /** What closed runs tell the rates of. */
 export const quantities = ['colour', 'white', 'powder', 'printer', 'hands'] as const;
@@ -34,7 +34,7 @@ export const calibrationSchema = z.object({
   /** The rate found and the ends of its 95% interval, in the unit of its driver. */
   found: z.object({ value: z.number(), low: z.number(), high: z.number() }),
   /** How many runs told it. */
-  runs: z.int().check(z.minimum(1)),
+  runs: number,
   set: z.array(z.object({ setting: z.enum(tunable), before: z.number(), after: z.number() })),
   takenBack: z.nullable(instant),
   changed: instant,

@@ -1,6 +1,21 @@
 import * as z from 'zod/mini';
 import { stages } from './bench';
-import { id, instant, length, localDate, mass, seconds, size, volume } from './fields';
+import {
+  area,
+  count,
+  id,
+  instant,
+  length,
+  localDate,
+  mass,
+  seconds,
+  share,
+  size,
+  text,
+  volume,
+  within,
+} from './fields';
+import { ranges } from './ranges';
 
 /** What a square metre printed in full takes. Starting values until the log of closed runs tells better. */
 export const ratesSchema = z.object({
@@ -10,11 +25,6 @@ export const ratesSchema = z.object({
   /** Of powder, in milligrams a square metre of white. */
   powder: mass,
 });
-
-/** An area in square millimetres. */
-const area = z.number().check(z.minimum(0));
-
-const count = z.int().check(z.minimum(0));
 
 /** Film, along it; of sheets their whole length, and how many. */
 const filmUsed = { film: length, sheets: count } as const;
@@ -28,11 +38,11 @@ const consumed = { colour: z.nullable(volume), white: z.nullable(volume), powder
  */
 export const closingSchema = z.object({
   id: id<'run'>(),
-  name: z.string(),
+  name: text,
   at: instant,
   /** The calendar day it was closed on, where the shop is. */
   day: localDate,
-  film: z.object({ id: id<'film'>(), name: z.string(), kind: z.enum(['roll', 'sheets']), width: size }),
+  film: z.object({ id: id<'film'>(), name: text, kind: z.enum(['roll', 'sheets']), width: size }),
   /** What there was to do. */
   work: z.object({
     copies: count,
@@ -62,12 +72,12 @@ export const closingSchema = z.object({
       oven: z.nullable(seconds),
     }),
   }),
-  spoiled: z.array(z.object({ stage: z.enum(stages), reason: z.string(), copies: count, garments: count })),
+  spoiled: z.array(z.object({ stage: z.enum(stages), reason: text, copies: count, garments: count })),
   /** What was in use, as written on the box. */
-  lots: z.object({ film: z.string(), colour: z.string(), white: z.string(), powder: z.string() }),
+  lots: z.object({ film: text, colour: text, white: text, powder: text }),
   /** Of the room: degrees Celsius and relative humidity between 0 and 1. */
-  air: z.object({ temperature: z.nullable(z.number()), humidity: z.nullable(z.number()) }),
-  notes: z.string(),
+  air: z.object({ temperature: z.nullable(within(ranges.air)), humidity: z.nullable(share) }),
+  notes: text,
   changed: instant,
 });
 

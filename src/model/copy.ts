@@ -1,10 +1,11 @@
 import * as z from 'zod/mini';
-import { id, instant, length } from './fields';
+import { id, instant, lengthOf, number } from './fields';
+import { ranges } from './ranges';
 
 /** Where a copy lies on its run's film: the corner nearest to x = 0 and to the leading edge. */
 const placeSchema = z.object({
-  x: length,
-  y: length,
+  x: lengthOf(ranges.across),
+  y: lengthOf(ranges.filmLeft),
   turned: z.boolean(),
   pinned: z.boolean(),
 });
@@ -13,7 +14,7 @@ const fields = {
   id: id<'copy'>(),
   transfer: id<'transfer'>(),
   /** Counted within the order: code and number name a copy, `HB 7`. */
-  number: z.int().check(z.minimum(1)),
+  number,
   /** Overs are spares made on purpose; a filler is wanted but may wait: it is placed only where it adds no film. */
   role: z.enum(['ordered', 'over', 'filler']),
   changed: instant,

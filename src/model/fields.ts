@@ -1,27 +1,77 @@
 import * as z from 'zod/mini';
-import type { LocalDate, Microlitres, Micrometres, Milligrams, Minor, Seconds } from '../units';
+import {
+  isCurrency,
+  isDay,
+  isLocale,
+  type LocalDate,
+  type Microlitres,
+  type Micrometres,
+  type Milligrams,
+  type Minor,
+  type Seconds,
+} from '../units';
+import { type Range, ranges } from './ranges';
 
-const isWhole = (value: unknown): boolean => Number.isSafeInteger(value) && Number(value) >= 0;
+const isWhole =
+  ({ least, most }: Range) =>
+  (value: unknown): boolean =>
+    Number.isSafeInteger(value) && Number(value) >= least && Number(value) <= most;
 
-/** Lengths are stored as whole micrometres. */
-export const length = z.custom<Micrometres>(isWhole);
+/** A whole number within a range. */
+export const whole = ({ least, most }: Range) => z.int().check(z.minimum(least), z.maximum(most));
 
-export const size = z.custom<Micrometres>((value) => Number.isSafeInteger(value) && Number(value) > 0);
+/** Any number within a range. */
+export const within = ({ least, most }: Range) => z.number().check(z.minimum(least), z.maximum(most));
 
-export const money = z.custom<Minor>(isWhole);
+/** A whole number of a unit of its own, within a range. */
+export const figure = <Of>(range: Range) => z.custom<Of>(isWhole(range));
+
+/** A length in whole micrometres, of one of the ranges of lengths. */
+export const lengthOf = (range: Range) => figure<Micrometres>(range);
+
+export const length = lengthOf(ranges.length);
+
+export const size = lengthOf(ranges.size);
+
+export const money = figure<Minor>(ranges.money);
+
+/** What is added to a price, or taken off. */
+export const signedMoney = figure<Minor>({ least: -ranges.money.most, most: ranges.money.most });
 
 /** A change of an amount: below zero for what leaves. */
-export const signed = z.custom<number>((value) => Number.isSafeInteger(value));
+export const signed = figure<number>({ least: -ranges.amount.most, most: ranges.amount.most });
 
-export const volume = z.custom<Microlitres>(isWhole);
+export const volume = figure<Microlitres>(ranges.amount);
 
-export const mass = z.custom<Milligrams>(isWhole);
+export const mass = figure<Milligrams>(ranges.amount);
 
-export const seconds = z.custom<Seconds>(isWhole);
+export const seconds = figure<Seconds>(ranges.seconds);
 
-export const localDate = z.custom<LocalDate>(
-  (value) => typeof value === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(value),
-);
+export const count = whole(ranges.count);
+
+/** What is counted from one on. */
+export const number = whole(ranges.number);
+
+/** A share of something, from 0 to 1. */
+export const share = within(ranges.share);
+
+/** A share that may be more than the whole. */
+export const ratio = within(ranges.ratio);
+
+/** An area in square millimetres. */
+export const area = within(ranges.area);
+
+/** What somebody typed. */
+export const text = z.string().check(z.maxLength(ranges.text.most));
+
+/** A day that the calendar has. */
+export const localDate = z.custom<LocalDate>((value) => typeof value === 'string' && isDay(value));
+
+/** A currency of ISO 4217 that figures can be written in. */
+export const currency = z.string().check(z.refine(isCurrency));
+
+/** A locale, as BCP 47 writes it. */
+export const locale = z.string().check(z.refine(isLocale));
 
 /** A colour as `#rrggbb`. */
 export const shade = z.string().check(z.regex(/^#[0-9a-f]{6}$/i));
@@ -31,7 +81,10 @@ export const localTime = z.string().check(z.regex(/^([01]\d|2[0-3]):[0-5]\d$/));
 
 /** An instant in UTC as ISO 8601 writes it. */
 export const instant = z.custom<Instant>(
-  (value) => typeof value === 'string' && !Number.isNaN(Date.parse(value)),
+  (value) =>
+    typeof value === 'string' &&
+    /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d{1,9})?)?Z$/.test(value) &&
+    !Number.isNaN(Date.parse(value)),
 );
 
 declare const instantBrand: unique symbol;
@@ -47,5 +100,12 @@ export type Id<Kind extends string> = string & { readonly [kind]: Kind };
 /** A text as an id: one that is made new, or that follows from what it names. */
 export const asId = <Kind extends string>(text: string): Id<Kind> => text as Id<Kind>;
 
+/** A name that objects have of themselves, such as `constructor`, is no id: looking it up would find what nobody stored. */
 export const id = <Kind extends string>() =>
-  z.custom<Id<Kind>>((value) => typeof value === 'string' && value.length > 0);
+  z.custom<Id<Kind>>(
+    (value) =>
+      typeof value === 'string' &&
+      value.length >= ranges.id.least &&
+      value.length <= ranges.id.most &&
+      !(value in Object.prototype),
+  );

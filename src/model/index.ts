@@ -84,6 +84,8 @@ export {
   type Pricing,
 } from './prices';
 export { type PriceLine, type Quote, quoteContent, quoteNumber } from './quote';
+export { ranges } from './ranges';
+export { bookOf, type Opened, openBook, type SetAside } from './reading';
 export {
   type Artwork,
   type Film,
@@ -112,6 +114,7 @@ export {
   type Snapshot,
 } from './run';
 export { type OnRun, type RunView, runView, runViewOf } from './run-view';
+export type { SettingsField } from './settings';
 export type {
   Blank,
   EntryKind,

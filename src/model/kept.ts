@@ -1,12 +1,11 @@
 import { fail, ok, type Result } from '../units';
-import { type AnyRecord, type Book, bookOf, collectionNames, type RecordKey } from './book';
+import { type AnyRecord, type Book, collectionNames, type RecordKey } from './book';
 import { MODEL_VERSION, migrate, type StoredRecords } from './migrations';
+import { type Opened, openBook } from './reading';
+import type { Settings } from './records';
 
 /** A book that was kept somewhere, as this version of the model has it. */
-export interface KeptBook {
-  readonly book: Book;
-  /** Keys of what could not be read. */
-  readonly unreadable: readonly string[];
+export interface KeptBook extends Opened {
   /** All of it, what could not be read as well. */
   readonly records: StoredRecords;
   /** The version of the model that it was kept in. */
@@ -18,14 +17,19 @@ export type KeptProblem = 'newer' | 'damaged';
 
 /**
  * The one door by which records become a book: those of the database, of a snapshot, of a backup and of a hand-over are brought up from
- * their version here, and each is checked by its schema.
+ * their version here, and each is checked by its schema and by what it cannot be without.
  * @param version the version of the model that they were kept in, whatever was found there
+ * @param first the settings that a shop begins with, to stand in for those that cannot be read; `null` where none may
  */
-export function readKept(records: StoredRecords, version: unknown): Result<KeptBook, KeptProblem> {
+export function readKept(
+  records: StoredRecords,
+  version: unknown,
+  first: Settings | null = null,
+): Result<KeptBook, KeptProblem> {
   if (typeof version !== 'number') return fail('damaged');
   const migrated = migrate(records, version);
   if (!migrated) return fail(version > MODEL_VERSION ? 'newer' : 'damaged');
-  return ok({ ...bookOf(migrated), records: migrated, version });
+  return ok({ ...openBook(migrated, first), records: migrated, version });
 }
 
 /** A book's records by their keys. */

@@ -1,17 +1,12 @@
 import * as z from 'zod/mini';
 import type { MilliMinor } from '../units';
-import { money, seconds, size, volume } from './fields';
+import { count, figure, money, number, ratio, seconds, share, size, text, volume, whole } from './fields';
+import { ranges } from './ranges';
 
 /** Records of what things cost a shop and what it asks for them. */
 
 /** In thousandths of a minor unit; `null` where a shop leaves it out. */
-const rate = z.nullable(z.custom<MilliMinor>((value) => Number.isSafeInteger(value) && Number(value) > 0));
-
-/** A share of something, from 0 to 1. */
-export const share = z.number().check(z.minimum(0), z.maximum(1));
-
-/** A share that may be more than the whole: a markup of 150%. */
-export const ratio = z.number().check(z.minimum(0), z.maximum(100));
+const rate = z.nullable(figure<MilliMinor>(ranges.rate));
 
 const lengthPrice = z.object({ amount: money, per: size });
 
@@ -20,6 +15,8 @@ export const labourRooms = ['artwork', 'printing', 'cutting', 'pressing', 'packi
 
 /** What draws electricity. */
 export const heaters = ['printer', 'oven', 'press'] as const;
+
+const watts = whole(ranges.watts);
 
 /** What this shop pays, beside film, whose price lies on the film. */
 export const costsSchema = z.object({
@@ -44,14 +41,14 @@ export const costsSchema = z.object({
   /** For a kilowatt-hour. */
   energy: rate,
   /** What each draws while it is on, on the average. */
-  watts: z.object({ printer: z.int(), oven: z.int(), press: z.int() }),
+  watts: z.object({ printer: watts, oven: watts, press: watts }),
   /** For an hour. */
   labour: z.object({ artwork: rate, printing: rate, cutting: rate, pressing: rate, packing: rate }),
   /** Beside the times of the bench: for each order, and for each design that is new. */
   artworkTime: z.object({ order: seconds, design: seconds }),
   /** For a garment of any style that has no price of its own. */
   blank: z.nullable(money),
-  blanks: z.array(z.object({ style: z.string(), price: money })),
+  blanks: z.array(z.object({ style: text, price: money })),
   /** Of materials, work and blanks: what is likely to be spoiled. */
   spoilage: share,
   /** Rent, insurance, repairs: for each hour of work, or as a share of all other costs. */
@@ -68,7 +65,7 @@ const aimSchema = z.discriminatedUnion('kind', [
 ]);
 
 /** Tax on a price, or in it. */
-export const taxSchema = z.object({ name: z.string(), share: ratio, kind: z.enum(['on-top', 'included']) });
+export const taxSchema = z.object({ name: text, share: ratio, kind: z.enum(['on-top', 'included']) });
 
 /** How this shop prices its work. */
 export const pricingSchema = z.object({
@@ -80,7 +77,7 @@ export const pricingSchema = z.object({
   /** For each design that is new. */
   artworkFee: money,
   /** Off the prints from a count on, of the whole order or of one design. */
-  breaks: z.array(z.object({ from: z.int().check(z.minimum(2)), off: share })),
+  breaks: z.array(z.object({ from: whole({ least: 2, most: ranges.count.most }), off: share })),
   breaksBy: z.enum(['order', 'design']),
   /** On top for an order in a rush. */
   rush: ratio,
@@ -89,10 +86,10 @@ export const pricingSchema = z.object({
   tax: z.nullable(taxSchema),
   /** How many days a quote holds. */
   validDays: z.int().check(z.minimum(1), z.maximum(365)),
-  nextQuote: z.int().check(z.minimum(1)),
+  nextQuote: number,
 });
 
-const offered = { id: z.string(), name: z.string(), shipping: money, days: z.int().check(z.minimum(0)) };
+const offered = { id: text, name: text, shipping: money, days: whole(ranges.days) };
 
 /** Another way to come by prints: bought-in transfers by their length or each, or garments decorated elsewhere or otherwise. */
 export const alternativeSchema = z.discriminatedUnion('kind', [
@@ -113,7 +110,7 @@ export const orderPricingSchema = z.object({
   /** `null` for the shop's. */
   aim: z.nullable(aimSchema),
   /** `null` for those that no earlier order has. */
-  newDesigns: z.nullable(z.int().check(z.minimum(0))),
+  newDesigns: z.nullable(count),
   /** Off prints and garments. */
   discount: share,
 });

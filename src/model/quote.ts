@@ -1,24 +1,36 @@
 import * as z from 'zod/mini';
-import type { Minor } from '../units';
-import { id, instant, localDate, money, signed } from './fields';
-import { ratio, share, taxSchema } from './prices';
+import {
+  count,
+  currency,
+  id,
+  instant,
+  localDate,
+  locale,
+  money,
+  number,
+  ratio,
+  share,
+  signedMoney,
+  text,
+} from './fields';
+import { taxSchema } from './prices';
 import { languages } from './records';
 
 /** What is taken off is below zero. */
-const amount = z.custom<Minor>((value) => signed.safeParse(value).success);
+const amount = signedMoney;
 
-const goods = { id: z.string(), name: z.string(), count: z.int(), each: money, amount };
+const goods = { id: text, name: text, count, each: money, amount };
 
 /** A line of a price. */
 const priceLineSchema = z.discriminatedUnion('kind', [
   z.object({ ...goods, kind: z.literal('print') }),
   /** Garments of one style and colour. */
   z.object({ ...goods, kind: z.literal('garments') }),
-  z.object({ kind: z.literal('artwork-fee'), count: z.int(), each: money, amount }),
+  z.object({ kind: z.literal('artwork-fee'), count, each: money, amount }),
   /** Garments that the customer brings. */
-  z.object({ kind: z.literal('supplied'), count: z.int(), amount }),
+  z.object({ kind: z.literal('supplied'), count, amount }),
   /** Less for many, of one design or of the whole order. */
-  z.object({ kind: z.literal('break'), from: z.int(), share, name: z.nullable(z.string()), amount }),
+  z.object({ kind: z.literal('break'), from: count, share, name: z.nullable(text), amount }),
   z.object({ kind: z.enum(['discount', 'rush']), share: ratio, amount }),
   z.object({ kind: z.literal('minimum'), amount }),
 ]);
@@ -41,20 +53,20 @@ export const quoteContent = (price: z.infer<typeof contentSchema>): z.infer<type
 export const quoteSchema = z.object({
   id: id<'quote'>(),
   order: id<'order'>(),
-  number: z.int().check(z.minimum(1)),
+  number,
   on: localDate,
   until: localDate,
   /** What it was written in. */
   language: z.enum(languages),
-  locale: z.string().check(z.minLength(1)),
-  currency: z.string().check(z.length(3)),
-  from: z.object({ name: z.string(), address: z.string() }),
-  for: z.object({ name: z.string(), contact: z.string() }),
+  locale,
+  currency,
+  from: z.object({ name: text, address: text }),
+  for: z.object({ name: text, contact: text }),
   /** With tax. */
   total: money,
   /** What makes up the total; `null` where an older version kept the total alone. */
   content: z.nullable(contentSchema),
-  notes: z.string(),
+  notes: text,
   changed: instant,
 });
 

@@ -1,24 +1,42 @@
 import * as z from 'zod/mini';
 import { fabrics, peels, stationSchema } from './bench';
 import { ratesSchema } from './closing';
-import { id, instant, length, localDate, localTime, money, shade, size } from './fields';
+import {
+  count,
+  currency,
+  id,
+  instant,
+  length,
+  lengthOf,
+  localDate,
+  localTime,
+  money,
+  number,
+  shade,
+  share,
+  size,
+  text,
+  whole,
+  within,
+} from './fields';
 import { garmentPlaces } from './garment-place';
 import { alternativeSchema, costsSchema, orderPricingSchema, pricingSchema } from './prices';
+import { ranges } from './ranges';
 
 /** How many tints there are to tell orders apart; the code printed on every copy is the other sign. */
 export const TINTS = 8;
 
 /** A width as it is printed and as the user typed it. */
-const printedWidth = z.object({ width: size, typed: z.string() });
+const printedWidth = z.object({ width: size, typed: text });
 
 /** What a customer wants. */
 export const orderSchema = z.object({
   id: id<'order'>(),
   /** Two or three letters printed on every copy; unique in the book. */
   code: z.string().check(z.minLength(1), z.maxLength(4)),
-  name: z.string(),
-  contact: z.string(),
-  notes: z.string(),
+  name: text,
+  contact: text,
+  notes: text,
   due: z.nullable(localDate),
   /** `HH:MM` on the due date; `null` for any time of that day. */
   dueTime: z.nullable(localTime),
@@ -38,7 +56,7 @@ export const orderSchema = z.object({
   archived: z.boolean(),
   tint: z.int().check(z.minimum(0), z.maximum(TINTS - 1)),
   /** What the next copy is numbered; a number is not given twice, even when its copy is gone. */
-  nextNumber: z.int().check(z.minimum(1)),
+  nextNumber: number,
   changed: instant,
 });
 
@@ -72,11 +90,11 @@ const meantSchema = z.object({
 export const transferSchema = z.object({
   id: id<'transfer'>(),
   order: id<'order'>(),
-  name: z.string(),
+  name: text,
   width: size,
   height: size,
   /** The size as the user typed it. */
-  typed: z.object({ width: z.string(), height: z.string() }),
+  typed: z.object({ width: text, height: text }),
   turn: z.enum(['fixed', 'quarter']),
   artwork: z.nullable(id<'artwork'>()),
   /** One of a finding at most. */
@@ -94,12 +112,12 @@ export const transferSchema = z.object({
 export const garmentSchema = z.object({
   id: id<'garment'>(),
   order: id<'order'>(),
-  style: z.string(),
-  colour: z.string(),
+  style: text,
+  colour: text,
   shade: z.nullable(shade),
   /** As the trade writes it: `S`, `XL`, `YM`, `4T`. */
-  size: z.string(),
-  count: z.int().check(z.minimum(0)),
+  size: text,
+  count,
   /** What one costs the shop; `null` for what its style costs. */
   price: z.nullable(money),
   changed: instant,
@@ -110,28 +128,31 @@ export const placementSchema = z.object({
   id: id<'placement'>(),
   order: id<'order'>(),
   /** `front`, `left chest`, or the shop's own word. */
-  place: z.string(),
+  place: text,
   /** What that word means for the garment. */
   on: z.enum(garmentPlaces),
-  design: z.string(),
+  design: text,
   /** Height over width of the design. */
-  ratio: z.number().check(z.positive()),
+  ratio: within(ranges.shape),
   artwork: z.nullable(id<'artwork'>()),
   widths: z.object({ adult: printedWidth, youth: printedWidth, toddler: printedWidth }),
   changed: instant,
 });
 
+const pixels = whole(ranges.pixels);
+const offset = whole({ least: 0, most: ranges.pixels.most });
+
 /** What is known of an image file; its bytes lie in the artwork store under the same id. */
 export const artworkSchema = z.object({
   /** SHA-256 of the file's bytes, in hexadecimal. */
   id: id<'artwork'>(),
-  fileName: z.string(),
+  fileName: text,
   kind: z.enum(['png', 'jpeg', 'webp', 'svg']),
-  pixels: z.object({ width: z.int(), height: z.int() }),
+  pixels: z.object({ width: pixels, height: pixels }),
   /** Pixels a metre, each axis; `null` if the file does not say. */
-  density: z.nullable(z.object({ x: z.number(), y: z.number() })),
+  density: z.nullable(z.object({ x: within(ranges.density), y: within(ranges.density) })),
   /** The box of pixels with an alpha of at least 8 in 255; `null` if the image is blank. */
-  trim: z.nullable(z.object({ x: z.int(), y: z.int(), width: z.int(), height: z.int() })),
+  trim: z.nullable(z.object({ x: offset, y: offset, width: pixels, height: pixels })),
   /** The image this one was made from by knocking a colour out; `null` for one that was dropped. */
   madeFrom: z.nullable(
     z.object({
@@ -146,8 +167,8 @@ export const artworkSchema = z.object({
 
 const filmFields = {
   id: id<'film'>(),
-  name: z.string(),
-  width: size,
+  name: text,
+  width: lengthOf(ranges.filmWidth),
   margins: z.object({ left: length, right: length, lead: length, tail: length }),
   /** Least distance between two copies; even, so that half a gap is whole. */
   gap: length,
@@ -159,7 +180,7 @@ const filmFields = {
   /** Whether the copies of one order lie anywhere, near each other for some share of film more, or in a stretch of their own. */
   together: z.discriminatedUnion('kind', [
     z.object({ kind: z.literal('any') }),
-    z.object({ kind: z.literal('near'), share: z.number().check(z.minimum(0), z.maximum(1)) }),
+    z.object({ kind: z.literal('near'), share }),
     z.object({ kind: z.literal('apart') }),
   ]),
   peel: z.enum(peels),
@@ -173,7 +194,7 @@ const filmFields = {
 const rollSchema = z.object({
   ...filmFields,
   kind: z.literal('roll'),
-  lengthLeft: length,
+  lengthLeft: lengthOf(ranges.filmLeft),
   price: z.object({ amount: money, per: size }),
   spanMax: z.nullable(size),
   /** Film the printer feeds blank for each job. */
@@ -190,8 +211,8 @@ const rollSchema = z.object({
 const sheetsSchema = z.object({
   ...filmFields,
   kind: z.literal('sheets'),
-  length: size,
-  sheetsLeft: z.int().check(z.minimum(0)),
+  length: lengthOf(ranges.sheetLength),
+  sheetsLeft: whole(ranges.sheets),
   /** For one sheet. */
   price: money,
 });
@@ -200,14 +221,14 @@ export const filmSchema = z.discriminatedUnion('kind', [rollSchema, sheetsSchema
 
 const patch = z.object({
   op: z.enum(['add', 'remove', 'replace']),
-  path: z.array(z.union([z.string(), z.number()])),
+  path: z.array(z.union([text, z.number()])),
   value: z.optional(z.unknown()),
 });
 
 /** A step that can be taken back, or one that was and can be made again; in the order of their numbers. */
 export const stepSchema = z.object({
   id: id<'step'>(),
-  number: z.int().check(z.minimum(1)),
+  number: whole(ranges.step),
   redo: z.array(patch),
   undo: z.array(patch),
   undone: z.boolean(),
@@ -223,7 +244,7 @@ export type Language = (typeof languages)[number];
 export const settingsSchema = z.object({
   language: z.enum(languages),
   unit: z.enum(['mm', 'in']),
-  currency: z.string().check(z.length(3)),
+  currency,
   dateOrder: z.nullable(z.enum(['day-first', 'month-first'])),
   paper: z.enum(['a4', 'letter']),
   /** The cut map as the film comes out of the printer, ink up, or as seen on screen. */
@@ -267,11 +288,11 @@ export const settingsSchema = z.object({
   /** Prices of transfers and decoration that the shop could buy instead. */
   alternatives: z.array(alternativeSchema),
   /** Who a quote comes from. */
-  letterhead: z.object({ name: z.string(), address: z.string() }),
+  letterhead: z.object({ name: text, address: text }),
   /** When a backup was last saved. */
   lastBackup: z.nullable(instant),
   /** Headings of a table that the shop has mapped by hand, in lower case. */
-  columns: z.record(z.string(), z.string()),
+  columns: z.record(text, text),
   changed: instant,
 });
 

@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { type Micrometres, um } from '../units';
 import { recipeSchema, stationSchema } from './bench';
 import { placedSchema } from './copy';
-import { id, instant, length, size } from './fields';
+import { id, instant, length, size, text } from './fields';
 import { filmSchema, garmentSchema, orderSchema, placementSchema, transferSchema } from './records';
 import { basisSchema } from './use';
 
@@ -25,7 +25,7 @@ export const runStates = ['draft', ...lockedStates] as const;
 
 const fields = {
   id: id<'run'>(),
-  name: z.string(),
+  name: text,
   film: id<'film'>(),
   /** Every state it came to and when, going back included. */
   history: z.array(z.object({ state: z.enum(runStates), at: instant })),
@@ -61,7 +61,7 @@ const lockedSchema = z.object({
       recipes: z.array(recipeSchema),
       station: stationSchema,
       /** Ticks and spoilages that the other device has, by their ids. */
-      known: z.array(z.string()),
+      known: z.array(text),
     }),
   ),
   /** What its cost rests on; `null` where it was locked before costs were kept. */

@@ -1,28 +1,29 @@
 import * as z from 'zod/mini';
-import { id, instant, localDate, shade, signed, size } from './fields';
+import { id, instant, localDate, shade, signed, size, text, whole } from './fields';
+import { ranges } from './ranges';
 
 /** Records of what the shop has in stock, and the ledger of every change to it. */
 
 /** What is kept in stock beside film: ink, powder, garments to print on. */
 const supplyKinds = ['colour', 'white', 'powder', 'blank'] as const;
 
-const amount = z.int().check(z.minimum(0));
+const amount = whole(ranges.amount);
 
 /** What is written on the box, and when more is bought. */
 const onTheBox = {
-  lot: z.string(),
+  lot: text,
   bestBefore: z.nullable(localDate),
   /** The day it was opened; `null` for one that is not. */
   opened: z.nullable(localDate),
   /** Below this amount, in the item's base unit, more is ordered; `null` where nobody watches. */
   reorder: z.nullable(amount),
   /** What to order, and where. */
-  order: z.string(),
+  order: text,
 };
 
 const supplyFields = {
   id: id<'item'>(),
-  name: z.string(),
+  name: text,
   ...onTheBox,
   archived: z.boolean(),
   changed: instant,
@@ -39,10 +40,10 @@ export const itemSchema = z.discriminatedUnion('kind', [
   z.object({
     ...supplyFields,
     kind: z.literal('blank'),
-    style: z.string(),
-    colour: z.string(),
+    style: text,
+    colour: text,
     shade: z.nullable(shade),
-    size: z.string(),
+    size: text,
   }),
   z.object({
     id: id<'film'>(),
@@ -50,7 +51,7 @@ export const itemSchema = z.discriminatedUnion('kind', [
     ...onTheBox,
     /** An offcut: the film it was cut from, and how much of it; what the end of a printed sheet left cost no film. */
     cutFrom: z.nullable(
-      z.object({ film: id<'film'>(), name: z.string(), length: size, entry: z.nullable(id<'entry'>()) }),
+      z.object({ film: id<'film'>(), name: text, length: size, entry: z.nullable(id<'entry'>()) }),
     ),
     changed: instant,
   }),
@@ -83,7 +84,7 @@ export const ledgerSchema = z.object({
   /** A film's id, or that of an item. */
   item: id<'film' | 'item'>(),
   /** As the item was called then: it may be gone since. */
-  name: z.string(),
+  name: text,
   unit: z.enum(stockUnits),
   kind: z.enum(entryKinds),
   /** In the unit, whole; below zero for what left. */
@@ -93,7 +94,7 @@ export const ledgerSchema = z.object({
   order: z.nullable(id<'order'>()),
   /** The entry that this one undoes. */
   counters: z.nullable(id<'entry'>()),
-  note: z.string(),
+  note: text,
   at: instant,
   changed: instant,
 });

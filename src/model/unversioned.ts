@@ -49,7 +49,7 @@ export function readUnversioned(book: unknown): Result<KeptBook, KeptProblem> {
   const records = flattened(book);
   for (let version = Math.min(to, MODEL_VERSION); version >= from; version -= 1) {
     const kept = readKept(records, version);
-    if (kept.ok && kept.value.unreadable.length === 0) return kept;
+    if (kept.ok && kept.value.setAside.length === 0) return kept;
   }
   return fail('damaged');
 }

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
-import { id, instant, localDate, size } from './fields';
+import { id, instant, localDate, share, size, text, within } from './fields';
+import { ranges } from './ranges';
 
 /** When a check is due again: each working day, after so many days, after so much film. */
 const intervalSchema = z.discriminatedUnion('kind', [
@@ -18,7 +19,7 @@ export const hazards = ['none', 'ink', 'heat', 'powder', 'blade'] as const;
 export const checkSchema = z.object({
   id: id<'check'>(),
   /** Empty for one of those to start with that keeps the name it has in every language. */
-  name: z.string(),
+  name: text,
   interval: intervalSchema,
   hazard: z.enum(hazards),
   archived: z.boolean(),
@@ -30,14 +31,14 @@ export const upkeepSchema = z.object({
   id: id<'upkeep'>(),
   check: id<'check'>(),
   /** As the check was called then. */
-  name: z.string(),
+  name: text,
   done: z.boolean(),
   at: instant,
   /** The calendar day, where the shop is. */
   day: localDate,
   /** Initials of who did it. */
-  by: z.string(),
-  note: z.string(),
+  by: text,
+  note: text,
   changed: instant,
 });
 
@@ -47,10 +48,10 @@ export const readingSchema = z.object({
   at: instant,
   day: localDate,
   /** Degrees Celsius. */
-  temperature: z.nullable(z.number()),
+  temperature: z.nullable(within(ranges.air)),
   /** Relative, between 0 and 1. */
-  humidity: z.nullable(z.number().check(z.minimum(0), z.maximum(1))),
-  by: z.string(),
+  humidity: z.nullable(share),
+  by: text,
   changed: instant,
 });
 

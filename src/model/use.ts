@@ -1,12 +1,7 @@
 import * as z from 'zod/mini';
 import { ratesSchema } from './closing';
-import { id, length, money, seconds, size } from './fields';
+import { area, count, id, length, money, seconds, share, size } from './fields';
 import { costsSchema } from './prices';
-
-/** An area in square millimetres. */
-const area = z.number().check(z.minimum(0));
-const count = z.int().check(z.minimum(0));
-const share = z.number().check(z.minimum(0), z.maximum(1));
 
 /** A machine's time: on in all, of it warming up. */
 const machine = z.object({ on: seconds, warmUp: seconds });

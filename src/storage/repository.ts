@@ -4,8 +4,10 @@ import {
   type Book,
   collectionNames,
   MODEL_VERSION,
+  type Opened,
   type RecordKey,
   readKept,
+  type Settings,
   type StoredRecords,
 } from '../model';
 import { fail, ok, type Result } from '../units';
@@ -15,14 +17,17 @@ import { problemOf, type StorageProblem } from './problem';
 
 const VERSION_KEY = 'meta/version';
 
+/** Originals that could not be read and that something was written over, each under a key of its own with the key it had. */
+const ORIGINALS = 'original/';
+
+const SETTINGS: RecordKey = 'settings/shop';
+
+const isStep = (key: string): boolean => key.startsWith('step/');
+
 /** What was found in storage. */
 export type BookReading =
-  | {
-      readonly kind: 'read';
-      readonly book: Book;
-      /** Keys of what could not be read; it stays in storage untouched. */
-      readonly setAside: readonly string[];
-    }
+  /** What could not be read stays in storage untouched. */
+  | ({ readonly kind: 'read' } & Opened)
   | { readonly kind: 'empty' }
   /** Written by a newer version of the app: neither read nor written here. */
   | { readonly kind: 'newer'; readonly version: number }
@@ -58,42 +63,73 @@ function differences(before: Book, after: Book): { puts: [RecordKey, AnyRecord][
 }
 
 /** What entries of a database tell, and what of them to put and delete so that they are of this version. */
-function told(stored: readonly [string, unknown][]): {
+function told(
+  stored: readonly [string, unknown][],
+  first: Settings,
+): {
   reading: BookReading;
+  /** What of them the book is without, or has otherwise. */
+  unread: ReadonlyMap<string, unknown>;
   puts: readonly (readonly [string, unknown])[];
   deletes: readonly string[];
 } {
-  const entries = new Map(stored);
+  const entries = new Map(stored.filter(([key]) => !key.startsWith(ORIGINALS)));
+  const nothing = { unread: new Map(), puts: [], deletes: [] };
   const version = entries.get(VERSION_KEY);
   entries.delete(VERSION_KEY);
-  if (stored.length === 0) return { reading: { kind: 'empty' }, puts: [], deletes: [] };
+  if (stored.length === 0) return { reading: { kind: 'empty' }, ...nothing };
   // A book whose version was lost is read as one of this version: what is not, is set aside.
-  const kept = readKept(entries, version ?? MODEL_VERSION);
+  const kept = readKept(entries, version ?? MODEL_VERSION, first);
   // Of no version at all is no book of ours either.
-  if (!kept.ok) return { reading: { kind: 'newer', version: Number(version) }, puts: [], deletes: [] };
-  const { book, unreadable, records } = kept.value;
-  const reading = { kind: 'read', book, setAside: unreadable } as const;
-  if (version === undefined || version === MODEL_VERSION) return { reading, puts: [], deletes: [] };
+  if (!kept.ok) return { reading: { kind: 'newer', version: Number(version) }, ...nothing };
+  const { book, setAside, fellBack, records } = kept.value;
+  const reading = { kind: 'read', book, setAside, fellBack } as const;
+  const keys = [...setAside.map(({ key }) => key), ...(fellBack.length > 0 ? [SETTINGS] : [])];
+  const unread = new Map(keys.flatMap((key) => (records.has(key) ? [[key, records.get(key)]] : [])));
+  if (version === undefined || version === MODEL_VERSION) return { ...nothing, reading, unread };
   const deletes = [...entries.keys()].filter((key) => !records.has(key));
-  return { reading, puts: [...records, [VERSION_KEY, MODEL_VERSION]], deletes };
+  return { reading, unread, puts: [...records, [VERSION_KEY, MODEL_VERSION]], deletes };
 }
 
 /**
  * @param epoch of the tab, held against what is stored inside every write
+ * @param first the settings that a shop begins with, which stand in for those that cannot be read
  * @param beforeMigrating keeps what an older version stored, before it is brought up on the disk; if that fails, nothing is
  */
 export function openRepository(
   database: string,
   epoch: Epoch,
+  first: () => Settings,
   beforeMigrating: (records: StoredRecords, version: number) => Promise<void> = async () => undefined,
 ): BookRepository {
   const store = openStore(database, epoch);
+  /** What of storage the book is without, or has otherwise. */
+  let unread: ReadonlyMap<string, unknown> = new Map();
+
+  /**
+   * Makes way for what is written: an original that could not be read is kept under another key first. Steps make way when history goes
+   * on, or it would be read with them the next time.
+   */
+  const makeWay = (puts: readonly [string, unknown][]) => {
+    const written = new Set(puts.map(([key]) => key));
+    const goesOn = puts.some(([key]) => isStep(key));
+    const originals = [...unread].filter(([key]) => written.has(key) || (goesOn && isStep(key)));
+    return {
+      originals,
+      kept: originals.map(([key, value]): [string, unknown] => [
+        `${ORIGINALS}${crypto.randomUUID()}`,
+        { key, version: MODEL_VERSION, value },
+      ]),
+      gone: originals.flatMap(([key]) => (written.has(key) ? [] : [key])),
+    };
+  };
 
   const keepOlder = async (): Promise<void> => {
     const version = await get<unknown>(VERSION_KEY, store.use);
     if (typeof version !== 'number' || version >= MODEL_VERSION) return;
     const records = new Map(await entriesWithPrefix(store, ''));
-    records.delete(VERSION_KEY);
+    for (const key of records.keys())
+      if (key === VERSION_KEY || key.startsWith(ORIGINALS)) records.delete(key);
     await beforeMigrating(records, version);
   };
 
@@ -106,7 +142,7 @@ export function openRepository(
           entriesIn(records, ''),
           promisifyRequest<unknown>(records.get(EPOCH_KEY)),
         ]);
-        const { reading, puts, deletes } = told(entries);
+        const { reading, puts, deletes, ...rest } = told(entries, first());
         const next = Math.max(epochIn(last), others) + 1;
         if (reading.kind !== 'newer') {
           records.put(next, EPOCH_KEY);
@@ -114,6 +150,7 @@ export function openRepository(
           for (const key of deletes) records.delete(key);
         }
         await done;
+        unread = rest.unread;
         return { reading, epoch: reading.kind === 'newer' ? 0 : next };
       } catch (error) {
         done.catch(() => undefined);
@@ -127,7 +164,7 @@ export function openRepository(
   return {
     async read() {
       try {
-        return told(await entriesWithPrefix(store, '')).reading;
+        return told(await entriesWithPrefix(store, ''), first()).reading;
       } catch (error) {
         return failed(error);
       }
@@ -146,8 +183,11 @@ export function openRepository(
     async save(before, after) {
       const { puts, deletes } = differences(before, after);
       if (puts.length === 0 && deletes.length === 0) return ok(undefined);
+      const { originals, kept, gone } = makeWay(puts);
       try {
-        await writeBatch(store, [...puts, [VERSION_KEY, MODEL_VERSION]], deletes);
+        await writeBatch(store, [...puts, ...kept, [VERSION_KEY, MODEL_VERSION]], [...deletes, ...gone]);
+        const moved = new Set(originals.map(([key]) => key));
+        unread = new Map([...unread].filter(([key]) => !moved.has(key)));
         return ok(undefined);
       } catch (error) {
         return fail(problemOf(error));

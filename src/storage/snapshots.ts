@@ -84,7 +84,7 @@ const through = async (
 
 const whole = (kept: Result<KeptBook, SnapshotProblem>): Result<Book, SnapshotProblem> => {
   if (!kept.ok) return kept;
-  return kept.value.unreadable.length === 0 ? ok(kept.value.book) : fail('damaged');
+  return kept.value.setAside.length === 0 ? ok(kept.value.book) : fail('damaged');
 };
 
 /**
@@ -178,7 +178,7 @@ export function openSnapshots(database: string, epoch: Epoch, dayOf: (at: string
     async takeOlder(records, version, at) {
       const kept = readKept(records, version);
       const artwork =
-        kept.ok && kept.value.unreadable.length === 0
+        kept.ok && kept.value.setAside.length === 0
           ? artworkInUse(kept.value.book)
           : hashesIn(Object.fromEntries(records));
       const { entries } = await packed({ why: 'before-migrating', at }, { records, version, artwork });

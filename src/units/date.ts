@@ -23,6 +23,12 @@ function dayOf(year: number, month: number, day: number): Result<LocalDate, Date
   return ok(`${pad(year, 4)}-${pad(month, 2)}-${pad(day, 2)}` as LocalDate);
 }
 
+/** Whether a text is a day of the calendar as it is stored, `YYYY-MM-DD`. */
+export function isDay(text: string): boolean {
+  const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
+  return parts !== null && dayOf(Number(parts[1]), Number(parts[2]), Number(parts[3])).ok;
+}
+
 /**
  * Reads `2026-11-25`, `25.11.2026`, `11/25/2026`, `25/11/26`.
  * Dots mean day first everywhere; with slashes or dashes the order must follow from the numbers

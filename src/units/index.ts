@@ -12,7 +12,7 @@ export {
   toVolume,
 } from './amount';
 export { countBy } from './count-by';
-export { type DateOrder, type DateProblem, type LocalDate, parseDate, utcDay } from './date';
+export { type DateOrder, type DateProblem, isDay, type LocalDate, parseDate, utcDay } from './date';
 export { asSeconds, type DurationProblem, fromMinutes, parseDuration, type Seconds } from './duration';
 export { inOrder } from './in-order';
 export { keysOf } from './keys-of';
@@ -36,6 +36,7 @@ export {
   asMinor,
   costOf,
   FINER,
+  isCurrency,
   type LengthRate,
   type MilliMinor,
   type Minor,
@@ -57,5 +58,5 @@ export {
   type TemperatureUnit,
   toDegrees,
 } from './temperature';
-export { withoutAccents } from './text';
+export { isLocale, withoutAccents } from './text';
 export { kilogramsIn, litresIn, parseMassPrice, parseVolumePrice } from './unit-price';

@@ -21,6 +21,12 @@ export function minorDigits(currency: string): number {
   );
 }
 
+/**
+ * Whether a code is formed as those of ISO 4217 are: figures can be written in it (ECMA-402, IsWellFormedCurrencyCode). Not whether this
+ * browser knows it: another may have been told of a currency that is newer.
+ */
+export const isCurrency = (code: string): boolean => /^[A-Z]{3}$/.test(code);
+
 /** What a length costs at a rate, rounded once. */
 export const costOf = (length: Micrometres, rate: LengthRate): Minor =>
   asMinor((length * rate.amount) / rate.per);

@@ -9,7 +9,16 @@ import {
   startBook,
 } from '../../src/editing';
 import { proposeClosing } from '../../src/log';
-import { asId, type Book, type Closing, emptyBook, type Id, type Instant, settingsOf } from '../../src/model';
+import {
+  asId,
+  type Book,
+  type Closing,
+  emptyBook,
+  type Id,
+  type Instant,
+  type Settings,
+  settingsOf,
+} from '../../src/model';
 import { startingStation } from '../../src/pressing';
 import { startingPricing } from '../../src/pricing';
 import type { TakenBlanks } from '../../src/stock';
@@ -132,3 +141,10 @@ export const closeIt = (
   by: EditContext,
   blanks: readonly TakenBlanks[] = [],
 ): Book => edited(book, (draft) => closeRun(draft, closingOf(book, run), blanks, by));
+
+/** The settings of the small book: what stands in where those of another cannot be read. */
+export function smallSettings(): Settings {
+  const settings = settingsOf(smallBook().book);
+  if (!settings) throw new Error('the small book has settings');
+  return settings;
+}

@@ -28,7 +28,7 @@ describe.each(books)('a book of %s', (_, { version, records }) => {
     Object.keys(records).filter((key) => key.startsWith(`${collection}/`)).length;
 
   it('comes through whole, but for steps of undo', () => {
-    expect(read?.unreadable).toEqual([]);
+    expect(read?.setAside).toEqual([]);
     for (const name of [
       'order',
       'transfer',

@@ -5,7 +5,7 @@ import { type databases, noEpoch, openRepository, openSnapshots } from '../../sr
 import { openArtworkStore } from '../../src/storage/artwork-store';
 import { entriesWithPrefix, openStore, writeBatch } from '../../src/storage/database';
 import { fence } from '../../src/storage/epoch';
-import { smallBook } from '../editing/book';
+import { smallBook, smallSettings } from '../editing/book';
 
 const overtaken = { ok: false, problem: { code: 'overtaken' } };
 let last = 0;
@@ -20,7 +20,7 @@ function sharedNames() {
   } satisfies Record<keyof typeof databases.shop, string>;
   return () => {
     const epoch = noEpoch();
-    const repository = openRepository(names.book, epoch);
+    const repository = openRepository(names.book, epoch, smallSettings);
     const artwork = openArtworkStore(names.artwork, epoch);
     const snapshots = openSnapshots(names.snapshots, epoch, (at) => at.slice(0, 10));
     const claim = async () => {

@@ -1,11 +1,11 @@
 import 'fake-indexeddb/auto';
 import { promisifyRequest } from 'idb-keyval';
 import { describe, expect, it } from 'vitest';
-import { editOrder, removeTransfer } from '../../src/editing';
-import { emptyBook, MODEL_VERSION } from '../../src/model';
+import { editOrder, edits, removeTransfer, session } from '../../src/editing';
+import { type Book, emptyBook, MODEL_VERSION, settingsOf } from '../../src/model';
 import { noEpoch, openRepository } from '../../src/storage';
 import { entriesWithPrefix, openStore, writeBatch } from '../../src/storage/database';
-import { edited, smallBook } from '../editing/book';
+import { edited, freshIds, smallBook, smallSettings } from '../editing/book';
 
 let last = 0;
 const freshName = () => {
@@ -14,9 +14,9 @@ const freshName = () => {
 };
 
 /** The book in a database, as one tab opens it. */
-function inTab(name: string, beforeMigrating?: Parameters<typeof openRepository>[2]) {
+function inTab(name: string, beforeMigrating?: Parameters<typeof openRepository>[3]) {
   const epoch = noEpoch();
-  const repository = openRepository(name, epoch, beforeMigrating);
+  const repository = openRepository(name, epoch, smallSettings, beforeMigrating);
   return {
     ...repository,
     epoch,
@@ -37,7 +37,7 @@ describe('the repository', () => {
     expect(await first.claim()).toEqual({ kind: 'empty' });
     expect(await first.save(emptyBook, book)).toEqual({ ok: true, value: undefined });
     first.close();
-    expect(await inTab(name).read()).toEqual({ kind: 'read', book, setAside: [] });
+    expect(await inTab(name).read()).toEqual({ kind: 'read', book, setAside: [], fellBack: [] });
   });
 
   it('writes changes and removals, and nothing else', async () => {
@@ -51,7 +51,7 @@ describe('the repository', () => {
       removeTransfer(draft, tag);
     });
     await repository.save(book, after);
-    expect(await inTab(name).read()).toEqual({ kind: 'read', book: after, setAside: [] });
+    expect(await inTab(name).read()).toEqual({ kind: 'read', book: after, setAside: [], fellBack: [] });
   });
 
   it('writes nothing before it is claimed', async () => {
@@ -69,12 +69,59 @@ describe('the repository', () => {
     await repository.save(emptyBook, book);
     await writeBatch(openStore(name), [['order/broken', { id: 'broken' }]], []);
     const again = inTab(name);
-    expect(await again.claim()).toEqual({ kind: 'read', book, setAside: ['order/broken'] });
+    expect(await again.claim()).toMatchObject({ kind: 'read', book, setAside: [{ key: 'order/broken' }] });
     await again.save(
       book,
       edited(book, (draft) => removeTransfer(draft, Object.keys(book.transfer)[0] ?? '')),
     );
-    expect(await inTab(name).read()).toMatchObject({ setAside: ['order/broken'] });
+    expect(await inTab(name).read()).toMatchObject({ setAside: [{ key: 'order/broken' }] });
+  });
+
+  const originals = async (name: string) =>
+    (await entriesWithPrefix(openStore(name), 'original/')).map(([, value]) => value);
+
+  it('keeps an original that it could not read when something is written in its place', async () => {
+    const name = freshName();
+    const { book } = smallBook();
+    const repository = inTab(name);
+    await repository.claim();
+    await repository.save(emptyBook, book);
+    const damaged = { ...settingsOf(book), currency: '!!!' };
+    await writeBatch(openStore(name), [['settings/shop', damaged]], []);
+    const again = inTab(name);
+    expect(await again.claim()).toEqual({ kind: 'read', book, setAside: [], fellBack: ['currency'] });
+    expect(await originals(name)).toEqual([]);
+    for (const paper of ['letter', 'a4'] as const) {
+      const other = edited(book, (draft) => Object.assign(draft.settings.shop ?? {}, { paper }));
+      await again.save(book, other);
+    }
+    expect(await originals(name)).toEqual([{ key: 'settings/shop', version: MODEL_VERSION, value: damaged }]);
+    expect(await inTab(name).read()).toMatchObject({ fellBack: [], setAside: [] });
+  });
+
+  it('lets history go on without steps that it could not read, and keeps those', async () => {
+    const name = freshName();
+    const { book, order } = smallBook();
+    const step = (of: Book, to: string) => session(of, edits.editOrder(order, { name: to }), freshIds()).book;
+    const twice = step(step(book, 'A'), 'B');
+    const repository = inTab(name);
+    await repository.claim();
+    await repository.save(emptyBook, twice);
+    const [first, second] = Object.keys(twice.step);
+    await writeBatch(openStore(name), [[`step/${first}`, 'damaged']], []);
+    const again = inTab(name);
+    const read = await again.claim();
+    if (read.kind !== 'read') throw new Error(read.kind);
+    expect(Object.keys(read.book.step)).toEqual([]);
+    const after = step(read.book, 'C');
+    await again.save(read.book, after);
+    expect(await inTab(name).read()).toEqual({ kind: 'read', book: after, setAside: [], fellBack: [] });
+    expect(await originals(name)).toHaveLength(2);
+    expect(await originals(name)).toContainEqual({
+      key: `step/${second}`,
+      version: MODEL_VERSION,
+      value: twice.step[second ?? ''],
+    });
   });
 
   it('brings an older version up, on the disk too', async () => {

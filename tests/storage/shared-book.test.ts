@@ -5,7 +5,7 @@ import { type Book, emptyBook, MODEL_VERSION } from '../../src/model';
 import { noEpoch, openRepository, openSharedBook } from '../../src/storage';
 import { openStore } from '../../src/storage/database';
 import { EPOCH_KEY } from '../../src/storage/epoch';
-import { edited, smallBook } from '../editing/book';
+import { edited, smallBook, smallSettings } from '../editing/book';
 import { FakeBrowser, type FakeTab } from './tabs';
 
 const turn = () => new Promise((resolve) => setImmediate(resolve));
@@ -35,7 +35,7 @@ function world() {
     const ground = browser.open();
     opened += 1;
     const epoch = noEpoch();
-    const repository = openRepository(name, epoch);
+    const repository = openRepository(name, epoch, smallSettings);
     const seen = { book: emptyBook, part: 'opening' };
     let told: string[] = [];
     const shared = openSharedBook(
@@ -75,7 +75,7 @@ function world() {
     return { ground, shared, seen, type, repository };
   };
   const stored = async () => {
-    const reading = await openRepository(name, noEpoch()).read();
+    const reading = await openRepository(name, noEpoch(), smallSettings).read();
     return reading.kind === 'read' ? wordsOf(reading.book) : [];
   };
   return { name, browser, kept, open, stored };

@@ -73,6 +73,8 @@ export const filmForm = {
   spanHint: 'The shorter of powder tray and curing platen, less 20 mm. Leave empty if the roll is not cut.',
   price: 'Price',
   pricePer: 'for',
+  tooWide: 'No film is wider than 5 m (16 ft).',
+  sheetTooLong: 'No sheet is longer than 5 m (16 ft).',
   noPrintableWidth: 'The unprintable sides leave nothing of this width to print on.',
   rollTooShort: 'The blank at the front and at the end need more than is left on the roll.',
   spanTooShort: 'A span must be longer than the blank at the front and the gap.',

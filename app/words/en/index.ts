@@ -7,6 +7,7 @@ import { costSheet, costsForm } from './costs';
 import { csv } from './csv';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
+import { damaged } from './damaged';
 import { demo, demoStock } from './demo';
 import { designs } from './designs';
 import { failures } from './failures';
@@ -53,6 +54,7 @@ export const en = {
   shop,
   keep,
   storage,
+  damaged,
   demo,
   demoStock,
   orders,

@@ -1,5 +1,3 @@
-import { counted, type Ways } from '../format';
-
 export const name = 'Rollwright';
 
 export const skip = 'Skip to the work';
@@ -44,6 +42,4 @@ export const bands = {
   updateNow: 'Load it now',
   newer:
     'What is stored here was written by a newer version of Rollwright. It is left untouched. Reload the page to get that version.',
-  setAside: (count: number, ways: Ways) =>
-    `${counted(count, 'stored entry', 'stored entries', ways)} could not be read and is left untouched in storage. All others are here.`,
 };

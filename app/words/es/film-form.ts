@@ -74,6 +74,8 @@ export const filmForm: Words['filmForm'] = {
     'Lo más corto entre bandeja de polvo y plato de curado, menos 20 mm. Vacío si el rollo no se corta.',
   price: 'Precio',
   pricePer: 'por',
+  tooWide: 'Ninguna película mide más de 5 m (16 ft) de ancho.',
+  sheetTooLong: 'Ninguna hoja mide más de 5 m (16 ft) de largo.',
   noPrintableWidth: 'Los lados no imprimibles no dejan nada de este ancho para imprimir.',
   rollTooShort: 'Los blancos del inicio y del final piden más de lo que queda en el rollo.',
   spanTooShort: 'Un tramo tiene que ser más largo que el blanco del inicio y la separación.',

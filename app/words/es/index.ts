@@ -8,6 +8,7 @@ import { costSheet, costsForm } from './costs';
 import { csv } from './csv';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
+import { damaged } from './damaged';
 import { demo, demoStock } from './demo';
 import { designs } from './designs';
 import { failures } from './failures';
@@ -72,6 +73,7 @@ export const es: Words = {
   shop,
   keep,
   storage,
+  damaged,
   demo,
   demoStock,
   orders,

@@ -1,5 +1,4 @@
 import type { Words } from '../en';
-import { counted } from '../format';
 
 export const name: Words['name'] = 'Rollwright';
 
@@ -46,6 +45,4 @@ export const bands: Words['bands'] = {
   updateNow: 'Cargarla ahora',
   newer:
     'Lo que hay guardado aquí lo escribió una versión más nueva de Rollwright. Queda intacto. Recargar la página trae esa versión.',
-  setAside: (count, ways) =>
-    `${counted(count, 'entrada guardada no se ha podido leer y queda intacta', 'entradas guardadas no se han podido leer y quedan intactas', ways)} en el almacenamiento. Todo lo demás está aquí.`,
 };

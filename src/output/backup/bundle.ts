@@ -1,5 +1,5 @@
 import { strFromU8, strToU8, Zip, ZipDeflate, ZipPassThrough } from 'fflate';
-import { type Book, readWritten, recordsOf, writeKept } from '../../model';
+import { type Book, readWritten, recordsOf, settingsOf, writeKept } from '../../model';
 import { fail, ok, type Result } from '../../units';
 import { bytesOf, type Part, partsOf, type Source } from './archive';
 import { hasLongText, limits, type TooMuch, tooMuchOf } from './limits';
@@ -97,9 +97,9 @@ async function readBook(
   const kept = readWritten(strFromU8(bytes));
   if (!kept) return fail({ code: manifest ? 'damaged' : 'not-backup' });
   if (!kept.ok) return fail({ code: kept.problem });
-  const { book, unreadable, version, records } = kept.value;
+  const { book, setAside, version, records } = kept.value;
   if (hasLongText(Object.fromEntries(records))) return fail({ code: 'too-much', of: 'text' });
-  if (unreadable.length > 0 || (!manifest && version >= FIRST_WITH_MANIFEST))
+  if (setAside.length > 0 || !settingsOf(book) || (!manifest && version >= FIRST_WITH_MANIFEST))
     return fail({ code: 'damaged' });
   return ok({ book, digest, manifest });
 }

@@ -83,7 +83,9 @@ describe('keeping house', () => {
   });
 
   it('lets go of nothing while it cannot be told what a snapshot or a record needs', async () => {
-    useShop.setState({ setAside: ['transfer/broken'] });
+    useShop.setState({
+      setAside: [{ key: 'transfer/broken', collection: 'transfer', name: null, lacks: null }],
+    });
     await keepHouse(emptyBook, snapshots, artwork);
     expect(await here()).toBe('abcd');
     useShop.setState({ setAside: [] });

@@ -14,6 +14,7 @@ const same = new Set([
   'common.no',
   'orders.newTransfer',
   'orders.transfer',
+  'damaged.records.transfer',
   'table.columns.transfer',
   'orders.again',
   'strip.ends.lead',

@@ -1,0 +1,52 @@
+import { type Collection, collectionNames, type SetAside } from '../../src/model';
+import { useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
+import { useWords } from '../words';
+import { Band } from './Band';
+
+/** So many are named of each collection. */
+const NAMED = 5;
+
+/** Names what of the stored book could not be read, and says which settings had to be those of a new shop. */
+export function Damaged() {
+  const { damaged: words } = useWords();
+  const ways = useWays();
+  const setAside = useShop((shop) => shop.setAside);
+  const fellBack = useShop((shop) => shop.fellBack);
+  const linesOf = (collection: Collection | null, own: readonly SetAside[]): string => {
+    const count = (collection ? words.records[collection] : words.other)(own.length, ways);
+    const names = own.flatMap(({ name }) => name ?? []).slice(0, NAMED);
+    return words.named(count, names, ways);
+  };
+  const groups = [...collectionNames, null].flatMap((collection) => {
+    const own = setAside.filter((record) => record.collection === collection);
+    return own.length > 0 ? [linesOf(collection, own)] : [];
+  });
+  return (
+    <>
+      {groups.length > 0 && (
+        <Band tone="care">
+          <p>{words.said}</p>
+          <details>
+            <summary>{words.which}</summary>
+            <ul>
+              {groups.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          </details>
+        </Band>
+      )}
+      {fellBack.length > 0 && (
+        <Band tone="care">
+          <p>
+            {words.fellBack(
+              fellBack.map((field) => words.settings[field]),
+              ways,
+            )}
+          </p>
+        </Band>
+      )}
+    </>
+  );
+}
