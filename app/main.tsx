@@ -4,6 +4,7 @@ import { createRoot } from 'react-dom/client';
 import { listenForKeys } from './commands/keys';
 import { watchForUpdates } from './offline/update';
 import { App } from './shell/App';
+import { Boundary } from './shell/Boundary';
 import { isFramed, trustOwnCode } from './shell/guard';
 import { start } from './store/boot';
 import { offerLayouts } from './store/offers';
@@ -19,7 +20,11 @@ async function begin(root: HTMLElement): Promise<void> {
     root.textContent = wordsNow().framed;
     return;
   }
-  createRoot(root).render(<App />);
+  createRoot(root).render(
+    <Boundary what="app">
+      <App />
+    </Boundary>,
+  );
   followAddress();
   listenForKeys(new AbortController().signal);
   watchForUpdates();

@@ -101,3 +101,26 @@ test('artwork whose worker is missing is kept and said not to be checked, and is
   await page.getByRole('button', { name: 'Check it' }).click();
   await expect(page.locator('.found-head .grade')).toBeVisible();
 });
+
+test('a room whose part is gone says so, keeps the others alive, and is there when the app is loaded again', async ({
+  page,
+}, info) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,4,,no');
+  await page.route('**/assets/StockRoom-*.js', (route) => route.fulfill({ status: 404 }));
+  await page.getByRole('link', { name: 'Stock', exact: true }).click();
+  const said = page.getByRole('alert').filter({ hasText: 'This part of the app is missing' });
+  await expect(said).toBeVisible();
+  const report = page.waitForEvent('download');
+  await said.getByRole('button', { name: 'Save a report' }).click();
+  const file = info.outputPath('report.txt');
+  await (await report).saveAs(file);
+  await page.getByRole('link', { name: 'Orders', exact: true }).click();
+  await expect(page.getByText('1 order, 1 transfer, 4 copies')).toBeVisible();
+  await expect(said).toBeHidden();
+  await page.getByRole('link', { name: 'Stock', exact: true }).click();
+  await page.unroute('**/assets/StockRoom-*.js');
+  await said.getByRole('button', { name: 'Load the app again' }).click();
+  await expect(page.getByRole('main').getByRole('heading').first()).toBeVisible();
+  await expect(said).toBeHidden();
+});

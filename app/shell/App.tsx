@@ -1,32 +1,43 @@
-import { lazy, Suspense } from 'react';
+import { type ComponentType, Suspense } from 'react';
 import { FilmRoom } from '../film/FilmRoom';
 import { OrdersRoom } from '../orders/OrdersRoom';
 import { useShop } from '../store/shop';
-import { useView } from '../store/view';
+import { openDialog, type Room, useView } from '../store/view';
 import { Bands } from './Bands';
+import { Boundary } from './Boundary';
 import { Notices } from './Notices';
+import { part } from './part';
 import { Top } from './Top';
 import './shell.css';
 import { useWords } from '../words';
 
-const CutMapRoom = lazy(() =>
-  import('../cut-map/CutMapRoom').then(({ CutMapRoom: room }) => ({ default: room })),
-);
-const CutRoom = lazy(() => import('../cut/CutRoom').then(({ CutRoom: room }) => ({ default: room })));
-const PressRoom = lazy(() => import('../press/PressRoom').then(({ PressRoom: room }) => ({ default: room })));
-const QuoteRoom = lazy(() =>
-  import('../pricing/QuoteRoom').then(({ QuoteRoom: room }) => ({ default: room })),
-);
-const CardsRoom = lazy(() => import('../press/CardsRoom').then(({ CardsRoom: room }) => ({ default: room })));
-const LogRoom = lazy(() => import('../log/LogRoom').then(({ LogRoom: room }) => ({ default: room })));
-const StockRoom = lazy(() => import('../stock/StockRoom').then(({ StockRoom: room }) => ({ default: room })));
-const Dialogs = lazy(() => import('./Dialogs').then(({ Dialogs: dialogs }) => ({ default: dialogs })));
+const CutMapRoom = part(() => import('../cut-map/CutMapRoom').then(({ CutMapRoom: room }) => room));
+const CutRoom = part(() => import('../cut/CutRoom').then(({ CutRoom: room }) => room));
+const PressRoom = part(() => import('../press/PressRoom').then(({ PressRoom: room }) => room));
+const QuoteRoom = part(() => import('../pricing/QuoteRoom').then(({ QuoteRoom: room }) => room));
+const CardsRoom = part(() => import('../press/CardsRoom').then(({ CardsRoom: room }) => room));
+const LogRoom = part(() => import('../log/LogRoom').then(({ LogRoom: room }) => room));
+const StockRoom = part(() => import('../stock/StockRoom').then(({ StockRoom: room }) => room));
+const Dialogs = part(() => import('./Dialogs').then(({ Dialogs: dialogs }) => dialogs));
+
+const rooms: Readonly<Record<Room, ComponentType>> = {
+  orders: OrdersRoom,
+  film: FilmRoom,
+  cut: CutRoom,
+  'cut-map': CutMapRoom,
+  press: PressRoom,
+  cards: CardsRoom,
+  stock: StockRoom,
+  log: LogRoom,
+  quote: QuoteRoom,
+};
 
 export function App() {
   const words = useWords();
   const phase = useShop((shop) => shop.phase.kind);
   const room = useView((view) => view.room);
-  const anyDialog = useView((view) => view.dialog !== null);
+  const dialog = useView((view) => view.dialog?.kind);
+  const Shown = rooms[room];
   return (
     <>
       <a className="skip" href="#work">
@@ -36,24 +47,20 @@ export function App() {
       <Bands />
       <main id="work" tabIndex={-1}>
         {phase === 'opening' && <p className="opening quiet">{words.storage.opening}</p>}
-        {phase === 'open' && room === 'orders' && <OrdersRoom />}
-        {phase === 'open' && room === 'film' && <FilmRoom />}
         {phase === 'open' && (
-          <Suspense>
-            {room === 'cut' && <CutRoom />}
-            {room === 'cut-map' && <CutMapRoom />}
-            {room === 'press' && <PressRoom />}
-            {room === 'cards' && <CardsRoom />}
-            {room === 'stock' && <StockRoom />}
-            {room === 'log' && <LogRoom />}
-            {room === 'quote' && <QuoteRoom />}
-          </Suspense>
+          <Boundary key={room} what="room">
+            <Suspense>
+              <Shown />
+            </Suspense>
+          </Boundary>
         )}
       </main>
-      {phase === 'open' && anyDialog && (
-        <Suspense>
-          <Dialogs />
-        </Suspense>
+      {phase === 'open' && dialog && (
+        <Boundary key={dialog} what="window" close={() => openDialog(null)}>
+          <Suspense>
+            <Dialogs />
+          </Suspense>
+        </Boundary>
       )}
       <Notices />
     </>

@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { Button } from '../parts/Button';
+import { loadAgain } from '../store/load-again';
 import { dismissNotice, type Notice, useView } from '../store/view';
 import { useWords } from '../words';
 
@@ -30,7 +31,7 @@ function NoticeLine({ notice: { id, tone, text, reload } }: { notice: Notice }) 
       <p>
         {text} {reload && failures.missing}
       </p>
-      {reload && <Button onPress={() => location.reload()}>{failures.reload}</Button>}
+      {reload && <Button onPress={() => void loadAgain()}>{failures.reload}</Button>}
       <Button weight="plain" onPress={() => dismissNotice(id)}>
         {common.dismiss}
       </Button>

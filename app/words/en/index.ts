@@ -40,6 +40,7 @@ import { station } from './station';
 import { stock } from './stock';
 import { strip } from './strip';
 import { table } from './table';
+import { trouble } from './trouble';
 import { upkeep } from './upkeep';
 
 /** English, which every other language is typed by. */
@@ -90,6 +91,7 @@ export const en = {
   quote,
   compare,
   makeOrBuy,
+  trouble,
   upkeep,
   calibrate,
   csv,

@@ -41,6 +41,7 @@ import { station } from './station';
 import { stock } from './stock';
 import { strip } from './strip';
 import { table } from './table';
+import { trouble } from './trouble';
 import { upkeep } from './upkeep';
 
 /**
@@ -109,6 +110,7 @@ export const es: Words = {
   quote,
   compare,
   makeOrBuy,
+  trouble,
   upkeep,
   calibrate,
   csv,

@@ -1,0 +1,26 @@
+import { wordsNow } from '../words';
+import { useShop } from './shop';
+import { notify } from './view';
+
+/** Resolves once nothing is left to write, or writing has failed. */
+const settled = (): Promise<void> =>
+  new Promise((resolve) => {
+    const isSettled = () => {
+      const { phase, follows, saving } = useShop.getState();
+      return phase.kind !== 'open' || follows || saving.kind !== 'saving';
+    };
+    if (isSettled()) return resolve();
+    const stop = useShop.subscribe(() => {
+      if (!isSettled()) return;
+      stop();
+      resolve();
+    });
+  });
+
+/** Loads the app again, once all is on the disk; what could not be kept would be lost by it, and that is said instead. */
+export async function loadAgain(): Promise<void> {
+  await settled();
+  const { phase, saving } = useShop.getState();
+  if (phase.kind === 'open' && saving.kind === 'failed') notify('error', wordsNow().trouble.notKept);
+  else location.reload();
+}

@@ -1,0 +1,73 @@
+import type { Page } from '@playwright/test';
+import { expect, kept, openShop, pasteTable, test } from './shop';
+
+/** Puts values in place of what is stored, as damage would, and opens the page again. */
+type Change = readonly [key: string, path: readonly string[], value: unknown];
+
+const damage = async (page: Page, changes: readonly Change[]) => {
+  await page.evaluate(async (all) => {
+    const db = await new Promise<IDBDatabase>((resolve, reject) => {
+      const request = indexedDB.open('rollwright');
+      request.onsuccess = () => resolve(request.result);
+      request.onerror = () => reject(request.error);
+    });
+    const asked = <Value>(request: IDBRequest<Value>) =>
+      new Promise<Value>((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const store = () => db.transaction('records', 'readwrite').objectStore('records');
+    const keys = (await asked(store().getAllKeys())).map(String);
+    for (const [prefix, path, value] of all) {
+      const key = keys.find((own) => own.startsWith(prefix)) ?? prefix;
+      const record = await asked(store().get(key));
+      let fields = record;
+      for (const name of path.slice(0, -1)) fields = fields[name];
+      fields[path.at(-1) ?? ''] = value;
+      await asked(store().put(record, key));
+    }
+    db.close();
+  }, changes);
+  await page.reload();
+};
+
+const settings = [
+  ['half a hand', 'equipment', ['station', 'hands'], 0.5],
+  ['an unknown unit', 'unit of length', ['unit'], 'furlong'],
+  ['a currency of no letters', 'currency', ['currency'], '!!!'],
+] as const;
+
+for (const [what, named, path, value] of settings) {
+  test(`${what} is said, is that of a new shop, and every room opens (rule 11)`, async ({ page }) => {
+    await openShop(page);
+    await pasteTable(page, 'Club,crest,80,80,4,,no');
+    await kept(page);
+    await damage(page, [['settings/shop', path, value]]);
+    await expect(page.getByText(`those of a new shop: ${named}.`)).toBeVisible();
+    for (const room of ['Orders', 'Film', 'Cut', 'Press', 'Stock', 'Log']) {
+      await page.getByRole('link', { name: room, exact: true }).click();
+      await expect(page.getByRole('main').getByRole('heading').first()).toBeAttached();
+      await expect(page.getByText('could not be shown')).toBeHidden();
+    }
+    await page.getByRole('link', { name: 'Orders', exact: true }).click();
+    await expect(page.getByText('1 order, 1 transfer, 4 copies')).toBeVisible();
+  });
+}
+
+test('an order with a day that no calendar has is set aside and named, and the others are there (rule 11)', async ({
+  page,
+}) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,4,,no');
+  await kept(page);
+  await damage(page, [['order/', ['due'], '2026-99-99']]);
+  await page.getByText('What could not be read', { exact: true }).click();
+  await expect(page.getByText('1 order: Club')).toBeVisible();
+  await expect(page.getByText('4 copies')).toBeVisible();
+  await page.getByRole('link', { name: 'Orders', exact: true }).click();
+  await pasteTable(page, 'Cafe,apron,100,90,2,,no');
+  await kept(page);
+  await page.reload();
+  await expect(page.getByText('1 order, 1 transfer, 2 copies')).toBeVisible();
+  await expect(page.getByText('What could not be read', { exact: true })).toBeVisible();
+});
