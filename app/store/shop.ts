@@ -103,9 +103,10 @@ export const actInstead = <Result>(
 /** Holds what undo or redo led to. */
 function go(way: typeof undone): void {
   if (!mayWrite()) return;
-  const { book, takenOff } = way(useShop.getState().book, editContext());
+  const { book, takenOff, damaged } = way(useShop.getState().book, editContext());
   useShop.setState({ book });
   sayTakenOff(takenOff);
+  if (damaged) notify('care', wordsNow().damaged.history);
 }
 
 export const undo = (): void => go(undone);

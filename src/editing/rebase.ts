@@ -47,11 +47,23 @@ function patchTo(path: Patch['path'], from: unknown, to: unknown): Patch {
   return { op: from === undefined ? 'add' : 'replace', path, value: to };
 }
 
+/** The state that stored patches lead to; `null` where they are damaged. */
+function stateAfter(from: Book, patches: StoredStep['redo']): Book | null {
+  try {
+    return applyPatches(
+      from,
+      patches.filter((patch) => !isEntry(patch)),
+    );
+  } catch {
+    return null;
+  }
+}
+
 /**
  * Makes a quiet edit part of every state that undo and redo lead to: it is made in each of them, and each step becomes what then
  * lies between its two. So undo after it gives what was before, with the quiet edit made there: a price that was
  * replaced before the currency changed comes back in the new one. A step that the edit does not reach stays as it is stored. Where the edit
- * would move stock in one of those states, all that can be undone is forgotten: no step may span that.
+ * would move stock in one of those states, or a step is damaged, all that can be undone is forgotten: no step may span that.
  * @param before the book without the edit
  * @param after the book with it
  * @param quiet makes the edit in another state
@@ -62,10 +74,8 @@ export function rebased(before: Book, after: Made, quiet: (state: Book) => Made)
   for (const way of ['undo', 'redo'] as const) {
     let [from, fromWith] = [before, after];
     for (const step of way === 'undo' ? done.toReversed() : undone.toReversed()) {
-      const to = applyPatches(
-        from,
-        step[way].filter((patch) => !isEntry(patch)),
-      );
+      const to = stateAfter(from, step[way]);
+      if (!to) return forget(after.book);
       const toWith = quiet(to);
       if (toWith.book.entry !== to.entry) return forget(after.book);
       const written = spotsOf(step[way]);

@@ -72,11 +72,15 @@ export function replaceStep<Result>(
 ): Done<Result> {
   const last = historyOf(book).done.at(-1);
   const isLast = last !== undefined && last.id === replaced;
-  return session(isLast ? undoStep(dropLast(book), last, context) : book, edit, context);
+  const before = isLast ? undoStep(dropLast(book), last, context) : null;
+  return session(before ?? book, edit, context);
 }
 
 /** A book that was not come to by an edit, and the copies that came off the film since they cannot lie there. */
-type Checked = Pick<Done<unknown>, 'book' | 'takenOff'>;
+interface Checked extends Pick<Done<unknown>, 'book' | 'takenOff'> {
+  /** The step was damaged where it was stored: it was not played, and history begins anew. */
+  readonly damaged?: true;
+}
 
 /**
  * Checks a book that undo led to, or that an older version left: copies that cannot lie where they lie come off the film, here and
@@ -89,14 +93,21 @@ export function checked(book: Book, { now }: EditContext): Checked {
   return { book: rebased(book, settled, (state) => settle(state, now)), takenOff };
 }
 
+/** What playing a stored step led to; where it is damaged, the book as it was without a history. */
+function played(before: Book, after: Book | null, context: EditContext): Checked {
+  return after ? checked(after, context) : { book: forget(before), takenOff: [], damaged: true };
+}
+
 /** Takes the last step back; the same book if there is none. */
 export function undo(book: Book, context: EditContext): Checked {
   const back = stepBack(book);
-  return back ? checked(undoStep(back.book, back.step, context), context) : { book, takenOff: [] };
+  return back ? played(book, undoStep(back.book, back.step, context), context) : { book, takenOff: [] };
 }
 
 /** Makes the step again that was taken back last; the same book if there is none. */
 export function redo(book: Book, context: EditContext): Checked {
   const forward = stepForward(book);
-  return forward ? checked(redoStep(forward.book, forward.step, context), context) : { book, takenOff: [] };
+  return forward
+    ? played(book, redoStep(forward.book, forward.step, context), context)
+    : { book, takenOff: [] };
 }

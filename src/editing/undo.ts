@@ -1,5 +1,5 @@
 import { applyPatches, type Patch, produce } from 'immer';
-import type { Book } from '../model';
+import { type Book, holds } from '../model';
 import { reverse } from './ledger';
 import { type EditContext, type Step, stamp } from './step';
 
@@ -17,8 +17,28 @@ function play(book: Book, patches: readonly Patch[], context: EditContext): Book
   });
 }
 
-export const undoStep = (book: Book, step: Step, context: EditContext): Book =>
-  play(book, step.undo, context);
+/**
+ * Plays patches that were stored, and may have been damaged there.
+ * @returns `null` where they do not fit the book, or lead to records that could not be read again
+ */
+function playStored(book: Book, patches: readonly Patch[], context: EditContext): Book | null {
+  try {
+    const played = play(book, patches, context);
+    return holds(
+      played,
+      patches.map(({ path: [collection, id] }) => `${collection}/${id}`),
+    )
+      ? played
+      : null;
+  } catch {
+    return null;
+  }
+}
 
-export const redoStep = (book: Book, step: Step, context: EditContext): Book =>
-  play(book, step.redo, context);
+/** The book before a step; `null` where the step is damaged. */
+export const undoStep = (book: Book, step: Step, context: EditContext): Book | null =>
+  playStored(book, step.undo, context);
+
+/** The book after a step that was taken back; `null` where the step is damaged. */
+export const redoStep = (book: Book, step: Step, context: EditContext): Book | null =>
+  playStored(book, step.redo, context);

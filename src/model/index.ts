@@ -85,7 +85,7 @@ export {
 } from './prices';
 export { type PriceLine, type Quote, quoteContent, quoteNumber } from './quote';
 export { ranges } from './ranges';
-export { bookOf, type Opened, openBook, type SetAside } from './reading';
+export { bookOf, holds, type Opened, openBook, type SetAside } from './reading';
 export {
   type Artwork,
   type Film,

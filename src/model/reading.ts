@@ -76,6 +76,21 @@ export function bookOf(records: ReadonlyMap<string, unknown>): Sorted {
   return { book, setAside };
 }
 
+/**
+ * Whether a book of which some records were changed could be read again: those by their schemas, and all by what they cannot be without.
+ * @param keys of the records that were changed, or are gone
+ */
+export function holds(book: Book, keys: Iterable<string>): boolean {
+  const read = noRecords();
+  for (const key of keys) {
+    const name = collectionOf(key);
+    const id = name ? key.slice(name.length + 1) : '';
+    const record = name && Object.hasOwn(book[name], id) ? book[name][id] : undefined;
+    if (!name || (record !== undefined && !put(read, name, id, record))) return false;
+  }
+  return hanging(book).size === 0;
+}
+
 const SETTINGS: RecordKey = `settings/${SHOP}`;
 
 /**

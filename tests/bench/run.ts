@@ -1,5 +1,5 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|artwork|frames|image|log|mutation]`: the
+ * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --damage 100000 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|artwork|frames|image|log|damaged|mutation]`: the
  * published sets, strips cut up without waste, the packers of npm, the time to a first layout, random days at the film held against their rules, schedules of the demo day, edits with a long history of undo, intervals of rates found in logs, codes as a camera sees them, and of the built app the check
  * of a large artwork, frame times, the writing of a print-ready image and the opening of a long log. `mutation` takes an hour and more and
  * runs when it is asked for alone; `--folder editing`, MUTATION_SHARE and MUTATION_SEED choose a part of the code.
@@ -8,6 +8,7 @@ import { parseArgs } from 'node:util';
 import { benchArtwork } from './artwork';
 import { benchCodes } from './codes';
 import { benchCosts } from './costs';
+import { benchDamaged } from './damaged';
 import { benchFirstLayout } from './first-layout';
 import { benchFits } from './fits';
 import { benchFrames } from './frames';
@@ -25,6 +26,7 @@ const { values } = parseArgs({
     seconds: { type: 'string', default: '2' },
     seed: { type: 'string', default: '1' },
     days: { type: 'string', default: '10000' },
+    damage: { type: 'string', default: '100000' },
     only: { type: 'string' },
     folder: { type: 'string' },
   },
@@ -33,6 +35,7 @@ const runs = (part: string) => values.only === undefined || values.only === part
 
 if (runs('first')) benchFirstLayout();
 if (runs('layouts')) benchLayouts(Number(values.days), Number(values.seed));
+if (runs('damaged')) benchDamaged(Number(values.damage), Number(values.seed));
 if (runs('pressing')) benchPressing();
 if (runs('costs')) benchCosts();
 if (runs('quiet')) benchQuietEdits();

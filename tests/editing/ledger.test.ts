@@ -201,9 +201,10 @@ function play(book: Book, act: Act): Book {
   if (act.kind === 'undo' || act.kind === 'redo') {
     const step = act.kind === 'undo' ? stepBack(book) : stepForward(book);
     if (!step) return book;
-    return act.kind === 'undo'
-      ? undoStep(step.book, step.step, ids())
-      : redoStep(step.book, step.step, ids());
+    const way = act.kind === 'undo' ? undoStep : redoStep;
+    const played = way(step.book, step.step, ids());
+    if (!played) throw new Error('a step that cannot be played');
+    return played;
   }
   const after = applySettled(book, (draft) => act.edit(draft), NOW);
   if (!after.step) return after.book;

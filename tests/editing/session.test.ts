@@ -74,6 +74,25 @@ describe('undo', () => {
     expect(checked(laid, freshIds())).toEqual({ book: laid, takenOff: [] });
   });
 
+  it('of a step that was damaged where it is stored leaves the book as it is, without a history', () => {
+    const [last] = historyOf(laid).done.slice(-1);
+    if (!last) throw new Error('nothing to undo');
+    const undos = [
+      [{ op: 'replace' as const, path: ['copy', 'gone', 'place'], value: null }],
+      [{ op: 'replace' as const, path: ['copy', a.id, 'number'], value: 0.5 }],
+      [{ op: 'remove' as const, path: ['transfer', front] }],
+      [{ op: 'replace' as const, path: ['nowhere', 'x'], value: 1 }],
+    ];
+    for (const damage of undos) {
+      const book = { ...laid, step: { ...laid.step, [last.id]: { ...last, undo: damage } } };
+      expect(undo(book, freshIds())).toEqual({
+        book: { ...laid, step: {} },
+        takenOff: [],
+        damaged: true,
+      });
+    }
+  });
+
   it('stays made where a step wrote a record just as it was', () => {
     const { book, front } = smallBook();
     const artwork = {

@@ -61,6 +61,7 @@ const settings: Readonly<Record<SettingsField, string>> = {
 export const damaged = {
   said: 'Some of what is stored could not be read. It is left untouched in storage; all else is here.',
   which: 'What could not be read',
+  history: 'What could be undone was damaged where it was stored. The book stays as it is; undo begins anew.',
   records,
   other: (count: number, ways: Ways) => counted(count, 'other entry', 'other entries', ways),
   named: (what: string, names: readonly string[], ways: Ways) =>

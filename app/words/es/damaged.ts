@@ -59,6 +59,8 @@ const settings: Words['damaged']['settings'] = {
 export const damaged: Words['damaged'] = {
   said: 'Parte de lo guardado no se ha podido leer. Queda intacto en el almacenamiento; todo lo demás está aquí.',
   which: 'Lo que no se ha podido leer',
+  history:
+    'Lo que se podía deshacer estaba dañado en el almacenamiento. Todo sigue como está; deshacer empieza de nuevo.',
   records,
   other: (count, ways) => counted(count, 'otra entrada', 'otras entradas', ways),
   named: (what, names, ways) => (names.length > 0 ? `${what}: ${listed(names, ways)}` : what),
