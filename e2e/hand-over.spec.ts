@@ -4,6 +4,7 @@ import { PNG } from 'pngjs';
 import { modulesOf } from '../tests/hand-over/codes';
 import { photograph, STILL } from '../tests/hand-over/photograph';
 import { expectAccessible } from './accessible';
+import { ADDRESS } from './addresses';
 import { writeFilm } from './film';
 import { expect, kept, notices, openLockedRun, openShop, startShop, test } from './shop';
 
@@ -202,17 +203,23 @@ const HELD = [
   { fill: 0.72, yaw: -18, pitch: -6, roll: -4, off: [0, 0.03] },
 ] as const;
 
+/** A browser with a camera, whose user answers whether it may be used; not every browser asks without a window. */
+function asking({ project }: TestInfo, answer: 'allow' | 'deny', ...more: readonly string[]) {
+  const { launchOptions } = project.use;
+  const ui = `--use-fake-ui-for-media-stream${answer === 'deny' ? '=deny' : ''}`;
+  const args = [...(launchOptions?.args ?? []), '--use-fake-device-for-media-stream', ui, ...more];
+  return chromium.launch({ ...launchOptions, args });
+}
+
 /** A browser whose camera plays a film of these codes, some twice, each for half a second. */
-async function withCamera(codes: readonly string[], info: TestInfo) {
+function withCamera(codes: readonly string[], info: TestInfo) {
   const frames = codes.map((text, at) => {
     const uneven = { blur: 0.9, noise: 8, light: [0.8, 0.45], glare: [0.02, 0.15] } as const;
     return photograph(modulesOf(text), { ...STILL, width: 1280, ...uneven, ...HELD[at % HELD.length] }, at);
   });
   const film = info.outputPath('codes.y4m');
   writeFilm(film, frames, 500);
-  const { launchOptions } = info.project.use;
-  const camera = ['--use-fake-device-for-media-stream', `--use-file-for-fake-video-capture=${film}`];
-  return chromium.launch({ ...launchOptions, args: [...(launchOptions?.args ?? []), ...camera] });
+  return asking(info, 'allow', `--use-file-for-fake-video-capture=${film}`);
 }
 
 /** Keeps what the page gets of cameras, and each text of how many codes are read. */
@@ -256,8 +263,7 @@ test('a camera reads the codes off a screen, in any order and some twice, and is
   const [first = '', second = '', third = ''] = (await photographs(page)).map(({ text }) => text);
   const browser = await withCamera([third, first, third, second], info);
   try {
-    const use = { baseURL: new URL('./', page.url()).href, locale: 'en-GB' };
-    const phone = await watched(await browser.newContext({ ...use, permissions: ['camera'] }));
+    const phone = await watched(await browser.newContext({ baseURL: ADDRESS, locale: 'en-GB' }));
     await turnOn(phone);
     await expect(notices(phone)).toContainText('Run 1 is here');
     await expect(phone.getByText(/0 of \d+ done/)).toBeVisible();
@@ -279,13 +285,19 @@ test('a camera reads the codes off a screen, in any order and some twice, and is
     await turnOn(phone);
     await phone.keyboard.press('Escape');
     await expect.poll(async () => (await seen(phone)).tracks).toEqual(['ended', 'ended', 'ended']);
+  } finally {
+    await browser.close();
+  }
+});
 
-    const denied = await browser.newContext({ ...use, permissions: [] });
-    const other = await watched(denied);
-    await turnOn(other);
-    await expect(other.getByText(/The camera may not be used here/)).toBeVisible();
-    await expect(other.getByText(/or open pictures of the codes, or the file\./)).toBeVisible();
-    await expect(other.getByRole('button', { name: 'Open files or pictures of codes' })).toBeEnabled();
+test('a camera that may not be used is told, with what to do instead', async ({ browserName: _ }, info) => {
+  const browser = await asking(info, 'deny');
+  try {
+    const page = await watched(await browser.newContext({ baseURL: ADDRESS, locale: 'en-GB' }));
+    await turnOn(page);
+    await expect(page.getByText(/The camera may not be used here/)).toBeVisible();
+    await expect(page.getByText(/or open pictures of the codes, or the file\./)).toBeVisible();
+    await expect(page.getByRole('button', { name: 'Open files or pictures of codes' })).toBeEnabled();
   } finally {
     await browser.close();
   }
