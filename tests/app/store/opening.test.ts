@@ -136,7 +136,7 @@ describe('storage that is refused', () => {
       expect(names()).toEqual(before);
       await vi.waitFor(async () =>
         expect(await snapshotsNow()?.list()).toContainEqual(
-          expect.objectContaining({ why: 'before-restoring', orders: 1 }),
+          expect.objectContaining({ holds: expect.objectContaining({ why: 'before-restoring', orders: 1 }) }),
         ),
       );
     }
