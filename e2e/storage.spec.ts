@@ -4,6 +4,8 @@ test('where storage never answers, work in memory begins within 3 s, and it is s
   page,
 }) => {
   await page.addInitScript(() => {
+    // What is saved goes to the downloads.
+    Reflect.deleteProperty(window, 'showSaveFilePicker');
     Object.defineProperty(IDBFactory.prototype, 'open', {
       value: () => Object.create(EventTarget.prototype, {}),
     });
