@@ -1,9 +1,10 @@
 import type { Page } from '@playwright/test';
 import { expect, kept, openShop, pasteTable, test } from './shop';
 
-/** Puts values in place of what is stored, as damage would, and opens the page again. */
+/** What is damaged: the first record whose key begins so, a field of it, and what stands there then. */
 type Change = readonly [key: string, path: readonly string[], value: unknown];
 
+/** Puts values in place of what is stored, as damage would, and opens the page again. */
 const damage = async (page: Page, changes: readonly Change[]) => {
   await page.evaluate(async (all) => {
     const db = await new Promise<IDBDatabase>((resolve, reject) => {

@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { expectAccessible, expectReadable } from './accessible';
 import { expect, layOut, openShop, pasteTable, test } from './shop';
+import { openBlank } from './states';
 
 const dialog = (page: Page) => page.getByRole('dialog');
 
@@ -207,7 +208,7 @@ test('framed by another page, the app opens no book', async ({ page }) => {
     const { 'content-security-policy': _, ...headers } = answer.headers();
     await route.fulfill({ response: answer, headers });
   });
-  await page.goto('./states/');
+  await openBlank(page);
   await page.setContent('<iframe src="../"></iframe>');
   const framed = page.frameLocator('iframe');
   await expect(framed.getByText('Rollwright does not open inside another page.')).toBeVisible();

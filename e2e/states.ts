@@ -22,7 +22,7 @@ interface StoredDatabase {
 }
 
 /** An empty page of the app's address, from which its databases are read and written with no app at work. */
-const openBlank = (page: Page) => page.goto(`./${STATES}`);
+export const openBlank = (page: Page) => page.goto(`./${STATES}`);
 
 /** Sends every database of the page's address, as a form with its files, to be kept under a name. */
 const readDatabases = (page: Page, name: string): Promise<void> =>

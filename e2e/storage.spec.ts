@@ -1,4 +1,5 @@
 import { expect, kept, openShop, pasteTable, test } from './shop';
+import { openBlank } from './states';
 
 test('where storage never answers, work in memory begins within 3 s, and it is said that nothing is kept', async ({
   page,
@@ -31,10 +32,7 @@ test('a book that was cleared is missed, and the way back is offered', async ({ 
   await pasteTable(page, 'Club,crest,80,80,4,,no');
   await kept(page);
   // On a page of the address without the app, as a browser that finds them damaged.
-  await page.route(/\/blank$/, (route) =>
-    route.fulfill({ contentType: 'text/html', body: '<!doctype html><link rel="icon" href="data:,">' }),
-  );
-  await page.goto('./blank');
+  await openBlank(page);
   await page.evaluate(async () => {
     for (const { name } of await indexedDB.databases()) if (name) indexedDB.deleteDatabase(name);
   });

@@ -1,10 +1,4 @@
-/** What the File System Access API adds to a window; not every browser has it. */
-interface Picker {
-  showSaveFilePicker?: (options: {
-    suggestedName: string;
-    types: readonly { accept: Readonly<Record<string, readonly string[]>> }[];
-  }) => Promise<FileSystemFileHandle>;
-}
+import { isDismissed, type Pickers } from './pickers';
 
 /**
  * Asks where a file is to be saved. To be called as soon as a button is pressed: browsers ask only then.
@@ -16,9 +10,9 @@ export async function askWhere(
   accept: Readonly<Record<string, readonly string[]>>,
 ): Promise<FileSystemFileHandle | 'dismissed' | null> {
   try {
-    return (await (window as Picker).showSaveFilePicker?.({ suggestedName, types: [{ accept }] })) ?? null;
+    return (await (window as Pickers).showSaveFilePicker?.({ suggestedName, types: [{ accept }] })) ?? null;
   } catch (error) {
-    return error instanceof DOMException && error.name === 'AbortError' ? 'dismissed' : null;
+    return isDismissed(error) ? 'dismissed' : null;
   }
 }
 

@@ -1,14 +1,6 @@
 import { hasPrivateFiles, type ImageTarget, openPrivateFolder } from '../../src/output/print-image/browser';
 import { download } from '../files/download';
-
-/** What the File System Access API adds to a window; not every browser has it. */
-interface Pickers {
-  showSaveFilePicker?: (options: {
-    suggestedName: string;
-    types: readonly { accept: Readonly<Record<string, readonly string[]>> }[];
-  }) => Promise<FileSystemFileHandle>;
-  showDirectoryPicker?: (options: { mode: 'readwrite' }) => Promise<FileSystemDirectoryHandle>;
-}
+import { isDismissed, type Pickers } from '../files/pickers';
 
 /** Where the images of one export go, in the order of their names. */
 export interface Targets {
@@ -26,8 +18,6 @@ export type NoTargets = 'dismissed' | 'unable';
 
 /** Downloads of private files are read from them for a while after they were asked for. */
 const GRACE = 300_000;
-
-const isDismissed = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';
 
 /** A file of a folder, numbered on where its name is taken: nothing that lies there is written over. */
 async function newFile(folder: FileSystemDirectoryHandle, name: string): Promise<FileSystemFileHandle> {

@@ -8,6 +8,7 @@ import { snapshotsNow } from '../store/boot';
 import { sayFailed } from '../store/failures';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
+import { today } from '../store/today';
 import { notify } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
@@ -50,7 +51,7 @@ function Backups() {
     });
   const save = () =>
     during('backup', async () => {
-      const saved = await saveBackup(words.fileName(new Date().toISOString().slice(0, 10)));
+      const saved = await saveBackup(words.fileName(today()));
       if (saved.ok && saved.value.length > 0) notify('care', words.leftOut(saved.value));
       if (!saved.ok && saved.problem === 'differs') notify('error', words.differs);
     });

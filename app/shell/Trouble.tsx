@@ -2,12 +2,10 @@ import { download } from '../files/download';
 import { saveBackup } from '../store/backup';
 import { sayFailed } from '../store/failures';
 import { loadAgain } from '../store/load-again';
+import { today } from '../store/today';
 import { useWords } from '../words';
 import { PartMissing } from './part';
 import { reportOf } from './report';
-
-/** Today, as names of files have it. */
-const today = (): string => new Date().toISOString().slice(0, 10);
 
 /**
  * Says that something cannot be shown, and what can be done. Of plain elements alone: what failed may be one of our own.
