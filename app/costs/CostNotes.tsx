@@ -27,7 +27,7 @@ export function CostNotes({ costs }: { costs: RunCosts }) {
     <div className="cost-notes">
       {kept && <p className="quiet small">{words.kept}</p>}
       {assumed.length > 0 && <p className="care small">{words.assumed(names, assumed.length, ways)}</p>}
-      {use.bench === null && <p className="care small">{words.noTimes}</p>}
+      {use.machines === null && <p className="care small">{words.noTimes}</p>}
       {bare.length > 0 && <p className="quiet small">{words.noGarments(bare)}</p>}
       {unpriced.length > 0 && <p className="care small">{words.unpriced(unpriced)}</p>}
     </div>

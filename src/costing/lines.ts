@@ -156,10 +156,10 @@ function inkLines({ transfers }: RunUse, costs: Costs, rates: Rates): Line[] {
 }
 
 /** Electricity of each machine that the run needs. */
-function powerLines({ bench, transfers }: RunUse, { energy, watts }: Costs): Line[] {
+function powerLines({ machines, transfers }: RunUse, { energy, watts }: Costs): Line[] {
   const line = (kind: CostKind, by: Heater, weights: readonly number[], sharedBy: SharedBy): Line[] => {
-    if (bench === null) return [{ kind, formula: [], fixed: [], sharedBy, weights, gap: 'no-times' }];
-    const { on, warmUp } = bench[by];
+    if (machines === null) return [{ kind, formula: [], fixed: [], sharedBy, weights, gap: 'no-times' }];
+    const { on, warmUp } = machines[by];
     if (on === 0) return [];
     const during =
       (value: typeof on) =>
@@ -221,13 +221,13 @@ function byCopies({ transfers, orders }: RunUse, of: (order: RunUse['orders'][nu
 }
 
 function labourLines(use: RunUse, costs: Costs): Line[] {
-  const { bench, transfers } = use;
+  const { machines, transfers } = use;
   const lines = rooms.map((room): Line => {
     const weights = transfers.map(({ seconds }) => seconds[room]);
-    if (bench === null) {
+    if (machines === null) {
       return { kind: room, formula: [], fixed: [], sharedBy: 'time', weights, gap: 'no-times' };
     }
-    const ready = room === 'printing' ? bench.ready : 0;
+    const ready = room === 'printing' ? machines.ready : 0;
     const during =
       (time: number) =>
       (price: MilliMinor): Formula => [
@@ -331,11 +331,11 @@ function overheadLine(use: RunUse, { overhead, artworkTime }: Costs, others: rea
   const weights = use.transfers.map(({ seconds }, at) =>
     rooms.reduce((sum, room) => sum + seconds[room], artwork[at] ?? 0),
   );
-  if (use.bench === null) {
+  if (use.machines === null) {
     return { kind: 'overhead', formula: [], fixed: [], sharedBy: 'time', weights, gap: 'no-times' };
   }
-  const before = artwork.reduce((sum, time) => sum + time, use.bench.ready);
-  const all = weights.reduce((sum, time) => sum + time, use.bench.ready);
+  const before = artwork.reduce((sum, time) => sum + time, use.machines.ready);
+  const all = weights.reduce((sum, time) => sum + time, use.machines.ready);
   const during =
     (time: number) =>
     (price: MilliMinor): Formula => [

@@ -132,7 +132,7 @@ export function addDemoWeeks(
       at: by.now,
       day: dayFrom(-daysAgo),
       film: { id: old, name: words.usedRoll, kind: 'roll', width: present.width },
-      work: { copies, garments: copies, spans, closings: 2 * copies + spans, copyArea, coverage },
+      work: { copies, pressed: copies, spans, platenClosings: 2 * copies + spans, copyArea, coverage },
       planned: {
         film: film.planned,
         sheets: 0,

@@ -122,9 +122,9 @@ export function proposeClosing(
     film: { id: film.id, name: film.name, kind: film.kind, width: film.width },
     work: {
       copies: laid.copies.length,
-      garments: laid.copies.filter(pressedOn(view)).length,
+      pressed: laid.copies.filter(pressedOn(view)).length,
       spans: runSpans(laid).length,
-      closings: platenClosingsCount(laid, work, settings.station),
+      platenClosings: platenClosingsCount(laid, work, settings.station),
       copyArea: laid.copies.reduce((sum, { width, length: along }) => sum + (width * along) / 1e6, 0),
       coverage,
     },

@@ -4,8 +4,8 @@ import { id, instant, number } from './fields';
 /** What closed runs tell the rates of. */
 export const quantities = ['colour', 'white', 'powder', 'printer', 'hands'] as const;
 
-/** What a rate counts by: an area printed in full, a run, film printed, a span, a copy, a garment pressed, all work as planned. */
-const drivers = ['area', 'run', 'length', 'span', 'copy', 'garment', 'plan'] as const;
+/** What a rate counts by: an area printed in full, a run, film printed, a span, a copy, a copy pressed, all work as planned. */
+const drivers = ['area', 'run', 'length', 'span', 'copy', 'pressed', 'plan'] as const;
 
 /** The settings that a rate stands for. */
 const tunable = [

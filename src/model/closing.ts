@@ -46,11 +46,11 @@ export const closingSchema = z.object({
   /** What there was to do. */
   work: z.object({
     copies: count,
-    /** Copies pressed on garments here: each place on a garment is one. */
-    garments: count,
+    /** Of them, pressed on garments here: each place on a garment is one. */
+    pressed: count,
     spans: count,
-    /** Closings of the press, for curing too where it cures. */
-    closings: count,
+    /** How often the press closes, for curing too where it cures. */
+    platenClosings: count,
     /** Footprint of all copies. */
     copyArea: area,
     /** Printed in full, as the artwork's pixels tell; `null` where some artwork was not there to look at. */

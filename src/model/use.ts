@@ -30,7 +30,7 @@ const useSchema = z.object({
     }),
   ),
   /** `null` where there is no timeline: the film cannot be cut, or nothing can press. */
-  bench: z.nullable(
+  machines: z.nullable(
     z.object({
       printer: machine,
       oven: machine,

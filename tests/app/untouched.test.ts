@@ -206,7 +206,7 @@ const closing: fc.Arbitrary<Proposal> = fc.record({
     kind: fc.constantFrom('roll' as const, 'sheets' as const),
     width: length,
   }),
-  work: fc.constant({ copies: 1, garments: 1, spans: 1, closings: 1, copyArea: 1, coverage: null }),
+  work: fc.constant({ copies: 1, pressed: 1, spans: 1, platenClosings: 1, copyArea: 1, coverage: null }),
   planned: fc.record({
     film: length,
     sheets: count,

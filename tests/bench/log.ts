@@ -35,7 +35,7 @@ async function storeRuns(page: Page, count: number): Promise<void> {
           at,
           day: at.slice(0, 10),
           film: { id: 'roll', name: 'Roll', kind: 'roll', width: 330_000 },
-          work: { copies, garments: copies, spans: 8, closings: 2 * copies, copyArea, coverage: null },
+          work: { copies, pressed: copies, spans: 8, platenClosings: 2 * copies, copyArea, coverage: null },
           planned: { ...amounts, time },
           actual: { ...amounts, film: film + (run % 11) * 20_000, white: run % 6 ? 7100 : null, time },
           spoiled:

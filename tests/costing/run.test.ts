@@ -68,9 +68,9 @@ describe('what a run takes', () => {
     expect(of(front)?.seconds).toMatchObject({ cutting: 30, packing: 63 });
     expect(of(tag)?.seconds).toMatchObject({ cutting: 20, packing: 42 });
     // 135 mm at 2.5 m an hour are 194 s; 4 min to warm up, 2 min to check, 30 s while the film is cut off.
-    expect(use.bench?.printer).toEqual({ on: 194 + 240 + 120 + 30, warmUp: 240 });
-    expect(use.bench?.press.on).toBeGreaterThan(720 + 150);
-    expect(use.bench?.oven).toEqual({ on: 0, warmUp: 0 });
+    expect(use.machines?.printer).toEqual({ on: 194 + 240 + 120 + 30, warmUp: 240 });
+    expect(use.machines?.press.on).toBeGreaterThan(720 + 150);
+    expect(use.machines?.oven).toEqual({ on: 0, warmUp: 0 });
   });
 
   it('knows the garments of an order by their price, and asks none that the customer brings', () => {
@@ -93,7 +93,7 @@ describe('what a run takes', () => {
     const bare = edited(laid, (draft) => {
       if (draft.settings.shop) draft.settings.shop.station.press.count = 0;
     });
-    expect(costsOf(bare).use.bench).toBeNull();
+    expect(costsOf(bare).use.machines).toBeNull();
   });
 });
 

@@ -122,7 +122,7 @@ const use: RunUse = {
       pressed: asSeconds(0),
     },
   ],
-  bench: {
+  machines: {
     printer: { on: asSeconds(7200), warmUp: asSeconds(240) },
     oven: { on: asSeconds(0), warmUp: asSeconds(0) },
     press: { on: asSeconds(3600), warmUp: asSeconds(720) },
@@ -224,7 +224,7 @@ describe('a run worked by hand', () => {
   });
 
   it('says what is left out and what is not known, and counts on', () => {
-    const left = costSheet({ ...use, bench: null }, { ...plain, powder: null }, byRate);
+    const left = costSheet({ ...use, machines: null }, { ...plain, powder: null }, byRate);
     const gaps = left.lines.flatMap(({ kind, gap }) => (gap ? [[kind, gap]] : []));
     expect(gaps).toEqual([
       ['powder', 'left-out'],

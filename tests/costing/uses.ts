@@ -72,7 +72,7 @@ export const anyUse: fc.Arbitrary<RunUse> = fc.record({
   transfers: fc
     .integer({ min: 1, max: 6 })
     .chain((count) => fc.tuple(...Array.from({ length: count }, (_, at) => transfer(at, at % 3)))),
-  bench: fc.option(fc.record({ printer: machine, oven: machine, press: machine, ready: seconds(600) })),
+  machines: fc.option(fc.record({ printer: machine, oven: machine, press: machine, ready: seconds(600) })),
   orders: fc.tuple(order(0), order(1), order(2)).map((all) => [...all]),
 }) as fc.Arbitrary<RunUse>;
 

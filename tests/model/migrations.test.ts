@@ -617,6 +617,45 @@ describe('migration', () => {
     expect(migrated?.has('step/1')).toBe(false);
   });
 
+  it('calls copies that are pressed so from version 20 on, and the time of machines; other records, and undo, stay', () => {
+    const use = { transfers: [], bench: { ready: 120 } };
+    const other = { id: 'g', garments: 3, bench: 'oak', driver: 'garment' };
+    const migrated = migrate(
+      new Map<string, unknown>([
+        [
+          'closing/r',
+          { work: { copies: 4, garments: 3, closings: 7 }, spoiled: [{ copies: 1, garments: 1 }] },
+        ],
+        ['closing/bare', { work: null }],
+        ['calibration/a', { driver: 'garment' }],
+        ['calibration/b', { driver: 'span' }],
+        ['run/locked', { state: 'locked', basis: { use, rates: 1 } }],
+        ['run/unknown', { state: 'locked', basis: null }],
+        ['run/draft', { state: 'draft' }],
+        ['garment/g', other],
+        ['step/1', { redo: [], undo: [] }],
+      ]),
+      19,
+    );
+    expect(Object.fromEntries(migrated ?? [])).toEqual({
+      'closing/r': {
+        work: { copies: 4, pressed: 3, platenClosings: 7 },
+        spoiled: [{ copies: 1, garments: 1 }],
+      },
+      'closing/bare': { work: null },
+      'calibration/a': { driver: 'pressed' },
+      'calibration/b': { driver: 'span' },
+      'run/locked': {
+        state: 'locked',
+        basis: { use: { transfers: [], machines: { ready: 120 } }, rates: 1 },
+      },
+      'run/unknown': { state: 'locked', basis: null },
+      'run/draft': { state: 'draft' },
+      'garment/g': other,
+      'step/1': { redo: [], undo: [] },
+    });
+  });
+
   it('leaves records of the present version alone', () => {
     const records = new Map<string, unknown>([other]);
     expect(migrate(records, MODEL_VERSION)).toEqual(records);

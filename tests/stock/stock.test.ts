@@ -95,7 +95,7 @@ describe('closing a run', () => {
     expect(closed.closing[run]).toMatchObject({
       planned: { film: 280_000, white: 336 + 1500, powder: 2_400 },
       lots: { white: 'W-1', powder: 'P-1', colour: '' },
-      work: { copies: 3, garments: 3 },
+      work: { copies: 3, pressed: 3 },
     });
   });
 

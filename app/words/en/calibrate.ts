@@ -10,7 +10,7 @@ const drivers: Record<Driver, string> = {
   length: 'an hour of printing',
   span: 'a span',
   copy: 'a copy',
-  garment: 'a press on a garment',
+  pressed: 'a press on a garment',
   plan: 'the planned time as a whole',
 };
 

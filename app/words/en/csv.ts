@@ -19,7 +19,7 @@ export const csv = {
       day: 'closed',
       film: 'film',
       copies: 'copies',
-      garments: 'places pressed',
+      pressed: 'places pressed',
       spans: 'spans',
       filmPlanned: `film planned (${film})`,
       filmUsed: `film used (${film})`,

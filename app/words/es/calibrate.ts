@@ -9,7 +9,7 @@ const drivers: Words['calibrate']['drivers'] = {
   length: 'una hora de impresión',
   span: 'un tramo',
   copy: 'una copia',
-  garment: 'un planchado sobre prenda',
+  pressed: 'un planchado sobre prenda',
   plan: 'todo el tiempo previsto',
 };
 

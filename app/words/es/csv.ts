@@ -16,7 +16,7 @@ export const csv: Words['csv'] = {
     day: 'cerrada',
     film: 'película',
     copies: 'copias',
-    garments: 'zonas planchadas',
+    pressed: 'zonas planchadas',
     spans: 'tramos',
     filmPlanned: `película prevista (${film})`,
     filmUsed: `película gastada (${film})`,

@@ -13,7 +13,7 @@ export interface Change {
 const isInk = (quantity: Quantity): quantity is 'colour' | 'white' =>
   quantity === 'colour' || quantity === 'white';
 
-const handDrivers = ['span', 'copy', 'garment'] as const;
+const handDrivers = ['span', 'copy', 'pressed'] as const;
 
 type HandDriver = (typeof handDrivers)[number];
 
@@ -30,7 +30,7 @@ const handling: Readonly<
     { setting: 'handling.cutApart', often: 1 },
     { setting: 'handling.pack', often: 1 },
   ],
-  garment: [
+  pressed: [
     { setting: 'handling.dress', often: 1 },
     { setting: 'handling.place', often: 2 },
   ],

@@ -49,7 +49,7 @@ const models: Readonly<Record<Quantity, Model>> = {
     measured: ({ actual }) => actual.time.hands,
     planned: ({ planned }) => planned.time.hands,
     half: 3,
-    sets: [['span', 'copy', 'garment'], ['span', 'copy'], ['span', 'garment'], ['plan']],
+    sets: [['span', 'copy', 'pressed'], ['span', 'copy'], ['span', 'pressed'], ['plan']],
   },
 };
 
@@ -71,8 +71,8 @@ export function driverOf(run: Closing, quantity: Quantity, driver: Driver): numb
       return work.spans;
     case 'copy':
       return work.copies;
-    case 'garment':
-      return work.garments;
+    case 'pressed':
+      return work.pressed;
     case 'plan':
       return run.planned.time.hands;
   }

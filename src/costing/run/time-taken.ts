@@ -22,7 +22,7 @@ const labourOf: Readonly<Record<JobKind, Labour>> = {
 export interface TimeTaken {
   readonly hands: ReadonlyMap<string, Readonly<Record<Labour, number>>>;
   readonly pressed: ReadonlyMap<string, number>;
-  readonly machines: NonNullable<RunUse['bench']>;
+  readonly machines: NonNullable<RunUse['machines']>;
 }
 
 /** How long a worker is held by a task. */

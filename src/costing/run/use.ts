@@ -126,7 +126,7 @@ export function runUse(
     transfers: [...byTransfer].flatMap(
       ([id, own]) => transferUse(own, view.transfer[id], coverageOf, time) ?? [],
     ),
-    bench: time?.machines ?? null,
+    machines: time?.machines ?? null,
     orders: [...here].flatMap(([id, own]) => {
       // What is spoiled and replaced, and what is priced, is told by the order as it is.
       const order = book.order[id] ?? view.order[id];

@@ -16,6 +16,7 @@ import { countStarts } from './16-starts';
 import { tellStates } from './17-states';
 import { placeOnGarments } from './18-garment-places';
 import { completeThrees } from './19-whole-threes';
+import { nameWhatIsCounted } from './20-copies-pressed';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -40,6 +41,7 @@ const migrations: readonly Migration[] = [
   tellStates,
   placeOnGarments,
   completeThrees,
+  nameWhatIsCounted,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

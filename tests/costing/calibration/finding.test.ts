@@ -43,7 +43,7 @@ describe('the rates of a shop', () => {
     ['printer', 'run', 500],
     ['hands', 'span', 240],
     ['hands', 'copy', 40],
-    ['hands', 'garment', 60],
+    ['hands', 'pressed', 60],
   ])('are found from its closed runs: %s for each %s', (quantity, driver, real) => {
     const { value, low, high } = rateOf(find(closings, quantity), driver);
     expect(low).toBeLessThan(real);
@@ -76,7 +76,7 @@ describe('the rates of a shop', () => {
 
   it('say when drivers go up and down together, and tell what can be told', () => {
     const together = find(closedRuns(24, { ...truth, allPressed: true }), 'hands');
-    expect(together.apart).toEqual({ drivers: ['garment'], reason: 'alike' });
+    expect(together.apart).toEqual({ drivers: ['pressed'], reason: 'alike' });
     expect(together.rates.map(({ driver }) => driver)).toEqual(['span', 'copy']);
     // Every run the same, but for how it scatters: only how far off the plan was.
     const [first] = Object.values(closedRuns(1, truth));
