@@ -17,11 +17,19 @@ import {
   undoStep,
   waitingFor,
 } from '../../src/editing';
+import { setCure } from '../../src/editing/bench';
 import { copiesToLay, layRun, problemOf } from '../../src/layout';
 import { type Book, draftRun, type Id, orderStates, type Place, type Run, runOf } from '../../src/model';
-import { pressRecipe, startingPress, startingStation, workOf } from '../../src/pressing';
+import {
+  cureRecipe,
+  pressRecipe,
+  startingCure,
+  startingPress,
+  startingStation,
+  workOf,
+} from '../../src/pressing';
 import { asSeconds, fromMm } from '../../src/units';
-import { closeIt, edited, freshIds, LATER, smallBook } from './book';
+import { closeIt, edited, freshIds, LATER, NOW, smallBook } from './book';
 
 const { book: empty, order, front } = smallBook();
 const run = Object.keys(empty.run)[0] as Id<'run'>;
@@ -223,6 +231,27 @@ describe('a recipe that is set', () => {
     expect(Object.values(twice.recipe)[0]?.history).toMatchObject([
       { values: startingPress('hot', 'cotton'), origin: 'common-practice' },
       { until: LATER, values, origin: 'data-sheet' },
+    ]);
+  });
+
+  it('of a cure does so by itself, and keeps nothing where its values stay', () => {
+    const cure = { ...startingCure('press'), time: asSeconds(200) };
+    const set = (book: Book, values: typeof cure, now = LATER) =>
+      edited(book, (draft) =>
+        setCure(draft, 'press', { values, origin: 'own', notes: 'tried' }, { ...freshIds(), now }),
+      );
+    const once = set(empty, cure);
+    expect(cureRecipe(once, 'press')).toMatchObject({ values: cure, origin: 'own' });
+    expect(cureRecipe(once, 'oven').origin).toBe('common-practice');
+    const begun = { until: LATER, values: startingCure('press'), origin: 'common-practice' };
+    expect(Object.values(once.recipe)).toMatchObject([
+      { kind: 'cure', by: 'press', notes: 'tried', history: [begun] },
+    ]);
+    expect(Object.values(set(once, cure).recipe)).toMatchObject([{ history: [begun] }]);
+    const twice = set(once, { ...cure, time: asSeconds(220) }, NOW);
+    expect(Object.values(twice.recipe)[0]?.history).toEqual([
+      begun,
+      { until: NOW, values: cure, origin: 'own' },
     ]);
   });
 });

@@ -40,7 +40,6 @@ describe('orders', () => {
 });
 
 describe('an order like another', () => {
-  const small = smallBook();
   const said = {
     contact: 'a friend',
     notes: 'fold twice',
@@ -50,31 +49,34 @@ describe('an order like another', () => {
     supplied: true,
   } as const;
   const shade = '#204060';
-  /** An order with everything said of it, a copy on film, one over and one filler, beside another order. */
-  const book = edited(small.book, (draft) => {
-    const due = '2026-12-01' as LocalDate;
-    editOrder(draft, small.order, {
-      ...said,
-      due,
-      rush: true,
-      progress: 'packed',
-      pricing: { aim: null, newDesigns: 2, discount: 0.1 },
+  /** An order with everything said of it, a copy on film, one over and one filler, beside another order; and with its duplicate. */
+  function duplicated() {
+    const small = smallBook();
+    const book = edited(small.book, (draft) => {
+      const due = '2026-12-01' as LocalDate;
+      editOrder(draft, small.order, {
+        ...said,
+        due,
+        rush: true,
+        progress: 'packed',
+        pricing: { aim: null, newDesigns: 2, discount: 0.1 },
+      });
+      editTransfer(draft, small.front, { turn: 'fixed', shade });
+      setCount(draft, small.front, 1, freshIds(), 'over');
+      setCount(draft, small.tag, 1, freshIds(), 'filler');
+      const [copy] = Object.values(draft.copy);
+      const [run] = Object.values(draft.run);
+      const place = { x: fromMm(5), y: fromMm(10), turned: false, pinned: false };
+      if (copy && run) setPlaces(draft, run.id, [[copy.id, place]]);
+      const own = draft.transfer[small.front];
+      if (own) own.artwork = 'image' as Id<'artwork'>;
+      const other = addOrder(draft, { name: 'Mill', due: null }, freshIds());
+      const size = { width: fromMm(20), height: fromMm(20), typed: { width: '20 mm', height: '20 mm' } };
+      addTransfer(draft, other, { name: 'mill', ...size, turn: 'fixed' }, 4, freshIds());
     });
-    editTransfer(draft, small.front, { turn: 'fixed', shade });
-    setCount(draft, small.front, 1, freshIds(), 'over');
-    setCount(draft, small.tag, 1, freshIds(), 'filler');
-    const [copy] = Object.values(draft.copy);
-    const [run] = Object.values(draft.run);
-    const place = { x: fromMm(5), y: fromMm(10), turned: false, pinned: false };
-    if (copy && run) setPlaces(draft, run.id, [[copy.id, place]]);
-    const own = draft.transfer[small.front];
-    if (own) own.artwork = 'image' as Id<'artwork'>;
-    const other = addOrder(draft, { name: 'Mill', due: null }, freshIds());
-    const size = { width: fromMm(20), height: fromMm(20), typed: { width: '20 mm', height: '20 mm' } };
-    addTransfer(draft, other, { name: 'mill', ...size, turn: 'fixed' }, 4, freshIds());
-  });
-  const after = edited(book, (draft) => duplicateOrder(draft, small.order, 'Again', freshIds()));
-  const again = Object.values(after.order).find(({ name }) => name === 'Again');
+    const after = edited(book, (draft) => duplicateOrder(draft, small.order, 'Again', freshIds()));
+    return { small, book, after, again: Object.values(after.order).find(({ name }) => name === 'Again') };
+  }
 
   /** The transfers of an order by all that is the same in its duplicate, and their copies by role. */
   const transfersOf = (of: Book, order: string | undefined) =>
@@ -88,6 +90,7 @@ describe('an order like another', () => {
       }));
 
   it('has its transfers, their images and as many copies of each kind, none of them on film', () => {
+    const { small, book, after, again } = duplicated();
     const added = transfersOf(after, again?.id);
     expect(added).toEqual(transfersOf(book, small.order));
     expect(added).toMatchObject([
@@ -99,6 +102,7 @@ describe('an order like another', () => {
   });
 
   it('has what was said of it, but not when it was due, how far it was and which designs were new', () => {
+    const { small, book, again } = duplicated();
     expect(again).toMatchObject({
       ...said,
       due: null,
@@ -110,6 +114,7 @@ describe('an order like another', () => {
   });
 
   it('leaves the first and all others as they are, and is none of one that is gone', () => {
+    const { book, after } = duplicated();
     for (const name of ['order', 'transfer', 'copy'] as const)
       expect(Object.entries(after[name]).filter(([id]) => book[name][id])).toEqual(
         Object.entries(book[name]),

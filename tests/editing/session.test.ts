@@ -35,6 +35,36 @@ describe('a quiet edit between two steps', () => {
   });
 });
 
+describe('a quiet edit', () => {
+  const renamed = () =>
+    session(smallBook().book, edits.editTransfer(smallBook().front, { name: 'back' }), freshIds()).book;
+
+  it('leaves steps that it does not reach as they are stored', () => {
+    const before = renamed();
+    const { book, changed } = session(before, edits.editStation({ hands: 2 }), freshIds());
+    expect(changed).toBe(true);
+    expect(book.step).toBe(before.step);
+    // It reaches what undo leads to of prices alone.
+    const { book: yen } = session(priced(before, 900), edits.changeCurrency('JPY'), freshIds());
+    const [name, price] = [historyOf(priced(before, 900)).done, historyOf(yen).done];
+    expect(price.map(({ redo }) => redo)).toEqual([
+      name[0]?.redo,
+      expect.not.arrayContaining(name[1]?.redo ?? []),
+    ]);
+  });
+
+  it('forgets all steps where one is damaged where it is stored', () => {
+    const before = renamed();
+    const [step] = historyOf(before).done;
+    if (!step) throw new Error('nothing to undo');
+    const undo = [{ op: 'replace' as const, path: ['copy', 'gone', 'place'], value: null }];
+    const damaged = { ...before, step: { [step.id]: { ...step, undo } } };
+    const { book } = session(damaged, edits.editStation({ hands: 2 }), freshIds());
+    expect(book.step).toEqual({});
+    expect(book.settings.shop?.station.hands).toBe(2);
+  });
+});
+
 describe('undo', () => {
   const { book, front } = smallBook();
   const [run] = Object.values(book.run);
@@ -72,6 +102,14 @@ describe('undo', () => {
     expect(takenOff).toEqual([b.id]);
     expect(placesOf(opened)).toEqual([fromMm(5), null]);
     expect(checked(laid, freshIds())).toEqual({ book: laid, takenOff: [] });
+  });
+
+  it('takes nothing off a run that is locked, whatever becomes of its film', () => {
+    const locked = session(laid, edits.lockRun(run.id, null), freshIds()).book;
+    expect(checked(unknown(locked), freshIds())).toEqual({ book: unknown(locked), takenOff: [] });
+    const wider = session(unknown(locked), edits.editTransfer(front, { width: fromMm(300) }), freshIds());
+    expect(wider.takenOff).toEqual([]);
+    expect(placesOf(wider.book)).toEqual([fromMm(5), fromMm(110)]);
   });
 
   it('of a step that was damaged where it is stored leaves the book as it is, without a history', () => {
