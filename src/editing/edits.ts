@@ -27,7 +27,7 @@ import {
 import { dropAside, removeReceived, takeAside, takeIn } from './hand-over';
 import { addRows } from './import';
 import { drawForRun, layOut, takeWay } from './lay-out';
-import { counterEntry } from './ledger';
+import { counterByHand } from './ledger';
 import { finishRunAndGoOn, tickJobAndGoOn } from './next-run';
 import { addOrder, duplicateOrder, editOrder, removeOrder } from './orders';
 import { setPinned, setPlaces, takeOff } from './places';
@@ -113,7 +113,7 @@ export const edits = {
     editSupply,
     archiveItem,
     enterByHand,
-    counterEntry: (draft: BookDraft, id: string, context: EditContext) => counterEntry(draft, id, context),
+    counterEntry: counterByHand,
     cutOffcut,
     putOffcutBack,
     dropAside,

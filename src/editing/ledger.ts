@@ -1,7 +1,7 @@
 import type { Id, LedgerEntry } from '../model';
-import { countersOf, itemOf, lastOf, leftOfFilm, unitOf } from '../stock';
+import { counterProblem, countersOf, itemOf, lastOf, leftOfFilm, unitOf } from '../stock';
 import { um } from '../units';
-import type { BookDraft, EditContext } from './step';
+import { type BookDraft, bookSoFar, type EditContext } from './step';
 
 /** Why an amount changes, and for whom. */
 export type Reason = Pick<LedgerEntry, 'kind'> & Partial<Pick<LedgerEntry, 'run' | 'order' | 'note'>>;
@@ -80,4 +80,11 @@ export function counterEntry(draft: BookDraft, id: string, context: EditContext,
   const { item, amount } = last;
   reverse(draft, id, context, note);
   shiftFilm(draft, item, -amount);
+}
+
+/** Undoes an entry by hand; nothing changes where a hand may not, see `counterProblem`. */
+export function counterByHand(draft: BookDraft, id: string, context: EditContext): void {
+  const stock = bookSoFar(draft);
+  const entry = stock.entry[id];
+  if (entry && counterProblem(stock, entry) === null) counterEntry(draft, id, context);
 }

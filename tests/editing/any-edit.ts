@@ -326,8 +326,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
   }),
   counterEntry: on(
     ({ entry }) => entry,
-    ({ id, item, kind }, _lot, book) =>
-      kind === 'bought' && book.item[item] ? edits.counterEntry(id) : null,
+    ({ id }) => edits.counterEntry(id),
   ),
   cutOffcut: on(
     ({ film }) => film,

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { applyEdit, checked, edits, historyOf, redo, replaceStep, session, undo } from '../../src/editing';
-import { asId, type Book, filmOf, type Id, type Roll } from '../../src/model';
+import { asId, type Book, filmOf, type Id, type LedgerEntry, type Roll } from '../../src/model';
 import { asMinor, fromMm } from '../../src/units';
 import { anyEdit, type EditFor } from './any-edit';
 import { freshIds, LATER, NOW, smallBook } from './book';
@@ -35,6 +35,8 @@ describe('a quiet edit between two steps', () => {
   });
 });
 
+const noBox = { lot: '', bestBefore: null, opened: null, reorder: null, order: '' };
+
 describe('a quiet edit', () => {
   const renamed = () =>
     session(smallBook().book, edits.editTransfer(smallBook().front, { name: 'back' }), freshIds()).book;
@@ -62,6 +64,28 @@ describe('a quiet edit', () => {
     const { book } = session(damaged, edits.editStation({ hands: 2 }), freshIds());
     expect(book.step).toEqual({});
     expect(book.settings.shop?.station.hands).toBe(2);
+  });
+});
+
+describe('an entry of the ledger that may not be undone', () => {
+  const { book } = smallBook();
+  const film = rollOf(book);
+  const entriesOf = (of: Book, kind: LedgerEntry['kind']) =>
+    Object.values(of.entry).filter((entry) => entry.kind === kind);
+  const counter = (of: Book, [entry]: readonly LedgerEntry[]) =>
+    session(of, edits.counterEntry(entry?.id ?? ''), freshIds());
+
+  it('stays where more would leave a roll than there is', () => {
+    const cut = session(book, edits.cutOffcut(film.id, fromMm(1000), 'End'), freshIds()).book;
+    const { book: after, changed } = counter(cut, entriesOf(cut, 'opening'));
+    expect([changed, after]).toEqual([false, cut]);
+  });
+
+  it('stays where it is undone already: a second tap does not undo the undoing', () => {
+    const bought = session(book, edits.buyFilm({ ...film, name: 'Other' }, noBox), freshIds()).book;
+    const once = counter(bought, entriesOf(bought, 'bought')).book;
+    expect(entriesOf(once, 'counter')).toHaveLength(1);
+    expect(counter(once, entriesOf(once, 'bought')).book).toBe(once);
   });
 });
 
