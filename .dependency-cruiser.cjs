@@ -6,7 +6,8 @@
 /** The folders of a house from the ground up. Those of one floor do not know each other. */
 const floors = {
   app: [
-    ['words', 'files', 'offline'],
+    ['words', 'files'],
+    ['offline'],
     ['parts', 'store'],
     ['commands', 'panels', 'windows'],
     [

@@ -1,3 +1,5 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
@@ -16,7 +18,7 @@ const RULES = [
   "form-action 'none'",
 ];
 
-/** The page alone holds its own code to Trusted Types: the service worker loads its library by name. */
+/** The page alone holds its own code to Trusted Types; the service worker loads none. */
 const POLICY = [...RULES, "require-trusted-types-for 'script'", 'trusted-types default'].join('; ');
 
 /** What whoever serves the folder elsewhere should send too: a page cannot forbid by itself that it is framed. */
@@ -40,6 +42,14 @@ const securityPolicy: Plugin = {
   ],
 };
 
+/** Each file that is kept with its digest (W3C Subresource Integrity), so that one that is cut off, or of another build, is not taken for it. */
+const withIntegrity = <Entry extends { readonly url: string }>(entry: Entry) => {
+  const digest = createHash('sha256')
+    .update(readFileSync(`dist/${entry.url}`))
+    .digest('base64');
+  return { ...entry, integrity: `sha256-${digest}` };
+};
+
 export default defineConfig({
   // Relative addresses: any host can serve the folder from any path.
   base: './',
@@ -47,11 +57,11 @@ export default defineConfig({
     react(),
     securityPolicy,
     VitePWA({
-      strategies: 'generateSW',
-      // A new version waits until the user asks for it.
-      registerType: 'prompt',
+      strategies: 'injectManifest',
+      srcDir: 'app/offline/service-worker',
+      filename: 'sw.ts',
       injectRegister: false,
-      includeAssets: ['icon.svg', 'apple-touch-icon.png'],
+      includeManifestIcons: false,
       manifest: {
         name: 'Rollwright',
         short_name: 'Rollwright',
@@ -69,10 +79,11 @@ export default defineConfig({
           { src: 'icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
         ],
       },
-      workbox: {
+      injectManifest: {
         globIgnores: ['screenshots/**'],
         globPatterns: ['**/*.{js,css,html,svg,png,woff,woff2}'],
         maximumFileSizeToCacheInBytes: 4_000_000,
+        manifestTransforms: [(entries) => ({ manifest: entries.map(withIntegrity) })],
       },
     }),
   ],

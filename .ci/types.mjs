@@ -11,6 +11,7 @@ const PROJECTS = [
   'src/tsconfig.browser.json',
   'src/tsconfig.worker.json',
   'app/tsconfig.json',
+  'app/tsconfig.worker.json',
   'tests/tsconfig.json',
   'e2e/tsconfig.json',
 ];

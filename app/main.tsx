@@ -27,11 +27,11 @@ async function begin(root: HTMLElement): Promise<void> {
   );
   followAddress();
   listenForKeys(new AbortController().signal);
-  watchForUpdates();
+  watchForUpdates(import.meta.url);
   offerLayouts();
   void start();
   // What a tab that died left of an image; the module is needed for nothing else yet.
-  void import('./print-image/printing').then(({ sweepImages }) => sweepImages());
+  void import('./print-image/printing').then(({ sweepImages }) => sweepImages()).catch(() => undefined);
 }
 
 trustOwnCode();

@@ -1,7 +1,8 @@
 import type { StorageProblem } from '../../src/storage';
-import { loadUpdate, useUpdate } from '../offline/update';
+import { useUpdate } from '../offline/update';
 import { Button } from '../parts/Button';
 import { openSource, retrySaving, startAnew, takeOver } from '../store/boot';
+import { loadAgain } from '../store/load-again';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
@@ -16,14 +17,14 @@ const whyOf = ({ code }: StorageProblem): 'unavailable' | 'blocked' | 'unreadabl
 export function Bands() {
   const { bands, keep, storage } = useWords();
   const { phase, source, follows, saving, inMemory, isGone } = useShop();
-  const updateReady = useUpdate((update) => update.ready);
+  const newer = useUpdate((update) => update.newer);
   const problem = saving.kind === 'failed' && !inMemory ? saving.problem : null;
   return (
     <>
-      {updateReady && (
+      {newer !== 'none' && (
         <Band>
-          <p>{bands.update}</p>
-          <Button weight="plain" onPress={loadUpdate}>
+          <p>{newer === 'ready' ? bands.update : bands.updatedElsewhere}</p>
+          <Button weight="plain" onPress={() => void loadAgain()}>
             {bands.updateNow}
           </Button>
         </Band>
@@ -53,6 +54,7 @@ export function Bands() {
       {phase.kind === 'newer' && (
         <Band tone="error">
           <p>{bands.newer}</p>
+          <Button onPress={() => void loadAgain()}>{bands.updateNow}</Button>
         </Band>
       )}
       <Damaged />

@@ -51,13 +51,19 @@ export async function openSource(source: Source): Promise<void> {
   await rememberOpened(source);
 }
 
-async function showSource(source: Source): Promise<void> {
+/** Closes the open book once all is written; nothing can be entered any more. */
+export async function closeBook(): Promise<void> {
   stopPlanning();
+  useShop.setState({ phase: { kind: 'opening' } });
   await session?.close();
+  session = null;
+}
+
+async function showSource(source: Source): Promise<void> {
+  await closeBook();
   useView.setState({ run: null });
   select();
   useShop.setState({
-    phase: { kind: 'opening' },
     source,
     book: emptyBook,
     saving: { kind: 'saving' },

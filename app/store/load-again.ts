@@ -1,4 +1,6 @@
+import { takeNewest } from '../offline/update';
 import { wordsNow } from '../words';
+import { closeBook } from './boot';
 import { useShop } from './shop';
 import { notify } from './view';
 
@@ -17,10 +19,15 @@ const settled = (): Promise<void> =>
     });
   });
 
-/** Loads the app again, once all is on the disk; what could not be kept would be lost by it, and that is said instead. */
+/**
+ * Loads the app again, in its newest version, once all is on the disk and the book is closed, so that nothing is entered in between and another tab
+ * may write it. What could not be kept would be lost by it, and that is said instead.
+ */
 export async function loadAgain(): Promise<void> {
   await settled();
   const { phase, saving } = useShop.getState();
-  if (phase.kind === 'open' && saving.kind === 'failed') notify('error', wordsNow().trouble.notKept);
-  else location.reload();
+  if (phase.kind === 'open' && saving.kind === 'failed') return notify('error', wordsNow().trouble.notKept);
+  await closeBook();
+  await takeNewest();
+  location.reload();
 }

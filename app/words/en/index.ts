@@ -41,6 +41,7 @@ import { stock } from './stock';
 import { strip } from './strip';
 import { table } from './table';
 import { trouble } from './trouble';
+import { unavailable } from './unavailable';
 import { upkeep } from './upkeep';
 
 /** English, which every other language is typed by. */
@@ -92,6 +93,7 @@ export const en = {
   compare,
   makeOrBuy,
   trouble,
+  unavailable,
   upkeep,
   calibrate,
   csv,

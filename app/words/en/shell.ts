@@ -39,6 +39,8 @@ export const bands = {
   follows: 'Rollwright is open in another tab, which does the writing. This one shows what happens there.',
   takeOver: 'Write here instead',
   update: 'A new version is ready.',
+  updatedElsewhere:
+    'A newer version runs in another tab. This one goes on as it is until you load it here too.',
   updateNow: 'Load it now',
   newer:
     'What is stored here was written by a newer version of Rollwright. It is left untouched. Reload the page to get that version.',

@@ -42,6 +42,7 @@ import { stock } from './stock';
 import { strip } from './strip';
 import { table } from './table';
 import { trouble } from './trouble';
+import { unavailable } from './unavailable';
 import { upkeep } from './upkeep';
 
 /**
@@ -111,6 +112,7 @@ export const es: Words = {
   compare,
   makeOrBuy,
   trouble,
+  unavailable,
   upkeep,
   calibrate,
   csv,

@@ -42,6 +42,8 @@ export const bands: Words['bands'] = {
   follows: 'Rollwright está abierto en otra pestaña, que es la que escribe. Esta muestra lo que allí ocurre.',
   takeOver: 'Escribir aquí',
   update: 'Hay una versión nueva lista.',
+  updatedElsewhere:
+    'Otra pestaña ya usa una versión más nueva. Esta sigue como está hasta que se cargue también aquí.',
   updateNow: 'Cargarla ahora',
   newer:
     'Lo que hay guardado aquí lo escribió una versión más nueva de Rollwright. Queda intacto. Recargar la página trae esa versión.',
