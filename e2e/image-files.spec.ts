@@ -115,6 +115,22 @@ const refusals: readonly (readonly [string, ImageFile & { type?: string }, strin
     { name: 'vast.png', bytes: claiming(60_000, 60_000) },
     'more than 150 million pixels',
   ],
+  [
+    'a PNG of 140,000 across',
+    { name: 'wide.png', bytes: claiming(140_000, 10) },
+    'more than 65,535 pixels wide',
+  ],
+  [
+    'an SVG whose uses double 24 times',
+    {
+      name: 'doubled.svg',
+      bytes: Buffer.from(
+        `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><path id="g0" d="M0 0h9v9z"/>${Array.from({ length: 24 }, (_, at) => `<g id="g${at + 1}"><use href="#g${at}"/><use href="#g${at}"/></g>`).join('')}</svg>`,
+      ),
+      type: 'image/svg+xml',
+    },
+    'more than 100,000 shapes',
+  ],
   ['a JPEG in four inks', { name: 'inks.jpg', bytes: cmyk(), type: 'image/jpeg' }, 'four printing inks'],
   [
     'a JPEG that ends in its header',

@@ -16,6 +16,6 @@ export { isMeant, meantSo, type Verdict, verdictOn } from './meant';
 export type { Outline } from './outline';
 export { type Density, isPng, isWholePng, readPngHeader, withDensity } from './png';
 export { effectivePpi, heightOf, physicalSize } from './size';
-export { readSvgHeader } from './svg';
+export { readSvgHeader, type SvgHeader, type WeightProblem, weighSvg } from './svg';
 export { LEAST_ALPHA, type PixelBox, trimBox } from './trim';
 export { isWebp, isWholeWebp, readWebpHeader } from './webp';

@@ -16,8 +16,11 @@ interface PngHeader {
   readonly density: Density | null;
 }
 
-/** `not-png`: another format, or none. `broken`: a chunk is cut off or its checksum is wrong. */
-type PngProblem = 'not-png' | 'broken' | 'no-size';
+/**
+ * `not-png`: another format, or none. `broken`: a chunk is cut off or its checksum is wrong. `many-parts`: more chunks than are
+ * read.
+ */
+type PngProblem = 'not-png' | 'broken' | 'no-size' | 'many-parts';
 
 const SIGNATURE = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
 export const isPng = (bytes: Uint8Array): boolean => SIGNATURE.every((byte, index) => bytes[index] === byte);
@@ -25,16 +28,20 @@ export const isPng = (bytes: Uint8Array): boolean => SIGNATURE.every((byte, inde
 const CHUNK_FRAME = 12;
 const METRE = 1;
 
+/** An image of 800 MB in the usual chunks of 8 KiB has as many. */
+const MOST_CHUNKS = 100_000;
+
 interface Chunk {
   readonly type: string;
   readonly data: Uint8Array;
 }
 
 /** The chunks up to the pixels, each with its checksum verified. */
-function* chunksBeforePixels(bytes: Uint8Array): Generator<Chunk | 'broken'> {
+function* chunksBeforePixels(bytes: Uint8Array): Generator<Chunk | 'broken' | 'many-parts'> {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   let at = SIGNATURE.length;
-  for (;;) {
+  for (let count = 0; ; count += 1) {
+    if (count > MOST_CHUNKS) return yield 'many-parts';
     if (at + CHUNK_FRAME > bytes.length) return yield 'broken';
     const length = view.getUint32(at);
     const type = String.fromCharCode(...bytes.subarray(at + 4, at + 8));
@@ -53,10 +60,11 @@ function* chunksBeforePixels(bytes: Uint8Array): Generator<Chunk | 'broken'> {
  */
 export function readPngHeader(bytes: Uint8Array): Result<PngHeader, PngProblem> {
   if (!isPng(bytes)) return fail('not-png');
+  if ((chunkCount(bytes) ?? 0) > MOST_CHUNKS) return fail('many-parts');
   let size: { width: number; height: number } | null = null;
   let density: Density | null = null;
   for (const chunk of chunksBeforePixels(bytes)) {
-    if (chunk === 'broken') return fail('broken');
+    if (typeof chunk === 'string') return fail(chunk);
     const { type, data } = chunk;
     const view = new DataView(data.buffer, data.byteOffset, data.byteLength);
     if (type === 'IHDR' && data.length === 13) size = { width: view.getUint32(0), height: view.getUint32(4) };
@@ -85,7 +93,7 @@ export function readPngFacts(bytes: Uint8Array): PngFacts {
   let [bitDepth, animated, gamma, srgb] = [8, false, null as number | null, false];
   let profile: PngFacts['profile'] = null;
   for (const chunk of chunksBeforePixels(bytes)) {
-    if (chunk === 'broken') break;
+    if (typeof chunk === 'string') break;
     const { type, data } = chunk;
     if (type === 'IHDR') bitDepth = data[8] ?? 8;
     if (type === 'acTL') animated = true;
@@ -111,14 +119,22 @@ function embeddedProfile(data: Uint8Array): NonNullable<PngFacts['profile']> {
   }
 }
 
-/** Whether a PNG goes on to its end: browsers show one that is cut off as far as it goes. */
-export function isWholePng(bytes: Uint8Array): boolean {
+const IEND = 0x49454e44;
+
+/** How many chunks a PNG has up to its end; `null` where it has none. */
+function chunkCount(bytes: Uint8Array): number | null {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  for (let at = SIGNATURE.length; at + CHUNK_FRAME <= bytes.length; ) {
-    if (String.fromCharCode(...bytes.subarray(at + 4, at + 8)) === 'IEND') return true;
+  let count = 0;
+  for (let at = SIGNATURE.length; at + CHUNK_FRAME <= bytes.length; count += 1) {
+    if (view.getUint32(at + 4) === IEND) return count;
     at += CHUNK_FRAME + view.getUint32(at);
   }
-  return false;
+  return null;
+}
+
+/** Whether a PNG goes on to its end: browsers show one that is cut off as far as it goes. */
+export function isWholePng(bytes: Uint8Array): boolean {
+  return chunkCount(bytes) !== null;
 }
 
 /** A pHYs chunk of so many pixels a metre, ready to stand between IHDR and the pixels. */

@@ -2,6 +2,7 @@ import { PNG } from 'pngjs';
 import { describe, expect, it } from 'vitest';
 import { physicalSize, readPngHeader, withDensity } from '../../src/artwork';
 import { crc32 } from '../../src/artwork/crc';
+import { chunkBytes } from './files';
 
 const ascii = (text: string) => new TextEncoder().encode(text);
 
@@ -56,5 +57,15 @@ describe('a PNG', () => {
     ['a file with a flipped bit', png(8, 8).map((byte, index) => (index === 18 ? byte ^ 1 : byte)), 'broken'],
   ])('is refused where it is %s', (_, bytes, problem) => {
     expect(readPngHeader(bytes)).toEqual({ ok: false, problem });
+  });
+
+  it('of a million chunks is refused before they are looked at one by one', () => {
+    const head = png(4, 4);
+    const chunk = Uint8Array.from(chunkBytes({ type: 'tEXt', data: [] }));
+    const bytes = new Uint8Array(head.length + 1_000_000 * chunk.length);
+    bytes.set(head.subarray(0, 33));
+    for (let at = 33; at < 33 + 1_000_000 * chunk.length; at += chunk.length) bytes.set(chunk, at);
+    bytes.set(head.subarray(33), 33 + 1_000_000 * chunk.length);
+    expect(readPngHeader(bytes)).toEqual({ ok: false, problem: 'many-parts' });
   });
 });

@@ -13,6 +13,18 @@ const artworkProblems: Record<ArtworkProblem, string> = {
   'no-size': 'is damaged: it does not say how large it is. Export it again.',
   unreadable: 'could not be read. See that it is still there and try again.',
   'too-large': 'has more than 150 million pixels. Export it at its printed size with 300 ppi.',
+  'too-wide':
+    'is more than 65,535 pixels wide, which a browser cannot show. Turn it, or export it at its printed size.',
+  'many-parts': 'is made of more parts than an image needs. Open it in an image program and save it again.',
+  'too-long': 'is an SVG of more than 50 MB. Simplify it, or export it as PNG at its printed size.',
+  'too-slow':
+    'takes more than 20 seconds to draw. Flatten its effects, or export it as PNG at its printed size.',
+  'many-elements':
+    'has more than 100,000 shapes, each counted as often as it is repeated. Export it as PNG at its printed size.',
+  'many-filters':
+    'has more blurs, shadows and other filters than can be drawn. Flatten them, or export it as PNG.',
+  nested: 'has groups or repeats within each other without an end. Ungroup them, or export it as PNG.',
+  indirect: 'holds another SVG, or parts told only in a roundabout way. Export it as plain SVG or as PNG.',
   blank: 'is blank: every pixel is transparent. See that the right layer was exported.',
 };
 

@@ -12,6 +12,19 @@ const artworkProblems: Record<ArtworkProblem, string> = {
   'no-size': 'está dañado: no dice cuánto mide. Exportarlo otra vez.',
   unreadable: 'no se ha podido leer. Comprobar que sigue ahí y probar otra vez.',
   'too-large': 'tiene más de 150 millones de píxeles. Exportarlo a su tamaño impreso con 300 ppp.',
+  'too-wide':
+    'tiene más de 65.535 píxeles de ancho, que un navegador no muestra. Girarlo, o exportarlo a su tamaño impreso.',
+  'many-parts':
+    'consta de más partes de las que una imagen necesita. Abrirlo en un programa de imágenes y guardarlo otra vez.',
+  'too-long': 'es un SVG de más de 50 MB. Simplificarlo, o exportarlo como PNG a su tamaño impreso.',
+  'too-slow':
+    'tarda más de 20 segundos en dibujarse. Acoplar sus efectos, o exportarlo como PNG a su tamaño impreso.',
+  'many-elements':
+    'tiene más de 100.000 formas, contadas tantas veces como se repiten. Exportarlo como PNG a su tamaño impreso.',
+  'many-filters':
+    'tiene más desenfoques, sombras y otros filtros de los que se pueden dibujar. Acoplarlos, o exportarlo como PNG.',
+  nested: 'tiene grupos o repeticiones unos dentro de otros sin fin. Desagruparlos, o exportarlo como PNG.',
+  indirect: 'contiene otro SVG, o partes dichas solo con rodeos. Exportarlo como SVG sencillo o como PNG.',
   blank: 'está en blanco: todos los píxeles son transparentes. Comprobar que se exportó la capa correcta.',
 };
 

@@ -18,7 +18,9 @@ import {
   type PixelBox,
   readJpegHeader,
   readPngHeader,
+  readSvgHeader,
   readWebpHeader,
+  weighSvg,
   withDensity,
 } from '..';
 import { startCheck } from '../check';
@@ -28,11 +30,14 @@ import {
   type ArtworkProblem,
   context,
   decodeImage,
+  LONGEST_SVG,
   MOST_PIXELS,
   type ReadArtwork,
   stripsOf,
   thumbnailOf,
   trimOf,
+  type WeighedSvg,
+  WIDEST,
 } from './read-artwork';
 
 /** Reads the header by what the file is, not by its name. */
@@ -92,6 +97,7 @@ const reader = {
       const { kind, header, whole } = found;
       if (!header.ok) return fail(header.problem === 'not-png' ? 'not-image' : header.problem);
       if (header.value.width * header.value.height > MOST_PIXELS) return fail('too-large');
+      if (header.value.width > WIDEST) return fail('too-wide');
       if (!whole) return fail('broken');
       const id = await sha256(bytes);
       image = await decodeImage(file).catch(() => null);
@@ -116,6 +122,24 @@ const reader = {
       image?.close();
     }
   },
+
+  /** Weighs an SVG, so that none is drawn that would not end. */
+  async weigh(file: Blob): Promise<Result<WeighedSvg, ArtworkProblem>> {
+    if (file.size > LONGEST_SVG) return fail('too-long');
+    try {
+      const bytes = await file.arrayBuffer();
+      const text = new TextDecoder().decode(bytes);
+      const header = readSvgHeader(text);
+      if (!header.ok) return header;
+      const weight = weighSvg(text);
+      return weight.ok ? ok({ id: await sha256(bytes), header: header.value }) : weight;
+    } catch {
+      return fail('unreadable');
+    }
+  },
+
+  /** What a file says of itself that changes how it prints. */
+  facts: async (file: Blob): Promise<FileFacts> => fileFacts(new Uint8Array(await file.arrayBuffer())),
 
   /** Checks a raster image. `changed`: the file decodes to another size than its record says. */
   async check(

@@ -1,9 +1,10 @@
 import { transfer } from 'comlink';
 import { fail, fromInches, type Micrometres, ok, type Result } from '../../units';
 import { closeWorker, runTask, type TaskWorker, taskWorker } from '../../workers/browser';
-import { type ArtworkCheck, type Contour, type Density, fileFacts, type KnockOut, type Outline } from '..';
+import type { ArtworkCheck, Contour, Density, KnockOut, Outline } from '..';
 import type { ArtworkReader } from './artwork.worker';
 import type { CheckRequest } from './check-request';
+import type { ArtworkProblem, WeighedSvg } from './read-artwork';
 import { drawSvg } from './svg-image';
 
 type Printed = CheckRequest['printed'];
@@ -45,6 +46,13 @@ function drawnSize({ width, height }: Printed): { width: number; height: number 
 export const artworkWorker = (): TaskWorker<ArtworkReader> =>
   taskWorker(() => new Worker(new URL('./artwork.worker.ts', import.meta.url), { type: 'module' }));
 
+/** Weighs an SVG: none is drawn before. */
+export const weigh = (
+  own: TaskWorker<ArtworkReader>,
+  file: Blob,
+): Promise<Result<WeighedSvg, ArtworkProblem>> =>
+  runTask(own, (remote): Promise<Result<WeighedSvg, ArtworkProblem>> => remote.weigh(file));
+
 export function openChecker(): Checker {
   const own = artworkWorker();
   return {
@@ -53,16 +61,18 @@ export function openChecker(): Checker {
         own,
         async (remote, told) => {
           if (!request.vector) return remote.check(file, request, told);
-          const bytes = new Uint8Array(await file.arrayBuffer());
           const { pixels, trim, printed } = request;
-          const drawn = await drawSvg(file, pixels, trim, drawnSize(printed));
+          if (!(await remote.weigh(file)).ok) return fail('unreadable');
+          const facts = await remote.facts(file);
+          const drawn = await drawSvg(file, pixels, trim, drawnSize(printed), signal);
           if (!drawn) return fail('unreadable');
-          return ok(await remote.checkDrawn(transfer(drawn, [drawn]), request, fileFacts(bytes), told));
+          return ok(await remote.checkDrawn(transfer(drawn, [drawn]), request, facts, told));
         },
         { signal, onProgress },
       ),
     async picture(file, { pixels, trim, vector }, longest, knock) {
       if (!vector) return runTask(own, (remote) => remote.picture(file, trim, longest, knock));
+      if (!(await weigh(own, file)).ok) return null;
       const scale = longest / Math.max(trim.width, trim.height);
       const [width, height] = [Math.round(trim.width * scale), Math.round(trim.height * scale)];
       return drawSvg(file, pixels, trim, { width: Math.max(1, width), height: Math.max(1, height) });

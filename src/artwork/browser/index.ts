@@ -1,6 +1,6 @@
 import { ok, type Result } from '../../units';
 import { runTask } from '../../workers/browser';
-import { artworkWorker } from './checker';
+import { artworkWorker, weigh } from './checker';
 import type { ArtworkProblem, ReadArtwork } from './read-artwork';
 import { readSvg } from './svg-image';
 
@@ -19,6 +19,11 @@ const reader = artworkWorker();
 const inWorker = (file: File): Promise<Result<ReadArtwork, ArtworkProblem>> =>
   runTask(reader, (remote): Promise<Result<ReadArtwork, ArtworkProblem>> => remote.read(file));
 
+async function weighed(file: File): Promise<Result<ReadArtwork, ArtworkProblem>> {
+  const weight = await weigh(reader, file);
+  return weight.ok ? readSvg(file, weight.value) : weight;
+}
+
 const isSvg = (file: File): boolean => file.type === 'image/svg+xml' || /\.svg$/i.test(file.name);
 
 /**
@@ -26,6 +31,6 @@ const isSvg = (file: File): boolean => file.type === 'image/svg+xml' || /\.svg$/
  * @throws {WorkerFailed} if the worker that reads fails
  */
 export async function openArtwork(file: File): Promise<Result<OpenedArtwork, ArtworkProblem>> {
-  const read = await (isSvg(file) ? readSvg(file) : inWorker(file));
+  const read = await (isSvg(file) ? weighed(file) : inWorker(file));
   return read.ok ? ok({ ...read.value, fileName: file.name, file }) : read;
 }

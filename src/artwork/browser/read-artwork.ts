@@ -1,6 +1,10 @@
-import { type Density, type PixelBox, trimBox } from '..';
+import { type Density, type PixelBox, type SvgHeader, trimBox, type WeightProblem } from '..';
 
-/** Why a file is no artwork. `blank`: no pixel is strong enough to print. */
+/**
+ * Why a file is no artwork. `blank`: no pixel is strong enough to print. `too-wide`: more pixels across than a canvas has.
+ * `many-parts`: a PNG of more chunks than an image needs. `too-long`: an SVG of more bytes than are read. `too-slow`: one that
+ * is not drawn in time.
+ */
 export type ArtworkProblem =
   | 'not-image'
   | 'broken'
@@ -8,6 +12,11 @@ export type ArtworkProblem =
   | 'cmyk'
   | 'unreadable'
   | 'too-large'
+  | 'too-wide'
+  | 'many-parts'
+  | 'too-long'
+  | 'too-slow'
+  | WeightProblem
   | 'blank';
 
 /** What is read from an image file. */
@@ -22,6 +31,18 @@ export interface ReadArtwork {
   /** The trimmed box as a small PNG. */
   readonly thumbnail: Blob;
 }
+
+/** What is known of an SVG before it is drawn. */
+export interface WeighedSvg {
+  /** SHA-256 of the file's bytes, in hexadecimal. */
+  readonly id: string;
+  readonly header: SvgHeader;
+}
+
+/** The longest SVG that is read, in bytes. */
+export const LONGEST_SVG = 50_000_000;
+/** A canvas that is wider is blank. */
+export const WIDEST = 65_535;
 
 /** Pixels a tab can hold beside everything else. */
 export const MOST_PIXELS = 150_000_000;

@@ -1,5 +1,5 @@
 import { transfer } from 'comlink';
-import { readSvgHeader } from '../../../artwork';
+import { readSvgHeader, weighSvg } from '../../../artwork';
 import { openSvg } from '../../../artwork/browser/svg-image';
 import type { PixelSize } from '..';
 import type { ImageSource, SvgBand } from './image-worker/job';
@@ -13,6 +13,7 @@ const SAME = 1e-3;
  * its edges half covered.
  */
 function sized(text: string, size: PixelSize): string {
+  if (!weighSvg(text).ok) throw new Error('more than can be drawn');
   const header = readSvgHeader(text);
   const page = new DOMParser().parseFromString(text, 'image/svg+xml');
   const root = page.documentElement;

@@ -1,4 +1,6 @@
-import { fail, ok, type Result } from '../units';
+import { fail, ok, type Result } from '../../units';
+import { Cursor } from './cursor';
+import { piecesOf } from './markup';
 
 /** How large an SVG says it is: in units of its own drawing, and in metres where it gives a unit of length. */
 export interface SvgHeader {
@@ -18,13 +20,22 @@ const METRES: Readonly<Record<string, number>> = {
   px: 0.0254 / 96,
 };
 
-const attribute = (tag: string, name: string): string | null =>
-  new RegExp(`\\s${name}\\s*=\\s*(?:"([^"]*)"|'([^']*)')`, 'i').exec(tag)?.slice(1).find(Boolean) ?? null;
+/** A longer text is no length, and takes long to tell so. */
+const LONGEST = 100;
 
-function lengthOf(text: string | null): { value: number; unit: string } | null {
-  const match = /^\s*([\d.]+(?:e[+-]?\d+)?)\s*([a-z]*)\s*$/i.exec(text ?? '');
+function lengthOf(text = ''): { value: number; unit: string } | null {
+  const match = /^([\d.]+(?:e[+-]?\d+)?)\s*([a-z]*)$/i.exec(text.slice(0, LONGEST).trim());
   const value = Number(match?.[1]);
   return match && value > 0 ? { value, unit: (match[2] ?? '').toLowerCase() } : null;
+}
+
+/** The attributes of the first `svg`, by their names in lower case. */
+function rootOf(text: string): ReadonlyMap<string, string> | null {
+  for (const piece of piecesOf(new Cursor(text))) {
+    if (piece.kind !== 'open' || piece.name.toLowerCase() !== 'svg') continue;
+    return new Map(piece.attributes.map(([name, value]) => [name.toLowerCase(), value]));
+  }
+  return null;
 }
 
 /**
@@ -32,13 +43,14 @@ function lengthOf(text: string | null): { value: number; unit: string } | null {
  * the file is run or fetched.
  */
 export function readSvgHeader(text: string): Result<SvgHeader, 'not-image' | 'no-size'> {
-  const tag = /<svg\b[^>]*>/i.exec(text)?.[0];
-  if (tag === undefined) return fail('not-image');
-  const box = (attribute(tag, 'viewBox') ?? '')
+  const attributes = rootOf(text);
+  if (!attributes) return fail('not-image');
+  const box = (attributes.get('viewbox') ?? '')
+    .slice(0, LONGEST)
     .trim()
     .split(/[\s,]+/)
     .map(Number);
-  const [width, height] = [lengthOf(attribute(tag, 'width')), lengthOf(attribute(tag, 'height'))];
+  const [width, height] = [lengthOf(attributes.get('width')), lengthOf(attributes.get('height'))];
   const [boxWidth = 0, boxHeight = 0] = box.length === 4 ? box.slice(2) : [];
   const drawn =
     boxWidth > 0 && boxHeight > 0
@@ -48,20 +60,4 @@ export function readSvgHeader(text: string): Result<SvgHeader, 'not-image' | 'no
   const [across, down] = [METRES[width?.unit ?? ''], METRES[height?.unit ?? '']];
   if (!width || !height || across === undefined || down === undefined) return ok({ ...drawn, metres: null });
   return ok({ ...drawn, metres: { width: width.value * across, height: height.value * down } });
-}
-
-/**
- * How many things an SVG wants that it does not hold: scripts, and addresses elsewhere. None is run or fetched when an SVG is
- * drawn as an image (SVG 2, 2.2.3 secure static mode), so what depends on them is missing from the print.
- */
-export function outsideNeeds(text: string): number {
-  const plain = text.replace(/<!--[\s\S]*?-->/g, '');
-  const scripts = plain.match(/<script\b/gi)?.length ?? 0;
-  const handlers = plain.match(/<[^>]*\son[a-z]+\s*=/gi)?.length ?? 0;
-  const links =
-    plain.match(
-      /<(?:image|use|feImage|pattern|linearGradient|radialGradient|textPath)\b[^>]*?(?:xlink:)?href\s*=\s*["']\s*(?!#|data:)[^"']/gi,
-    )?.length ?? 0;
-  const sheets = plain.match(/@import|url\(\s*["']?\s*(?:https?:)?\/\/|<\?xml-stylesheet/gi)?.length ?? 0;
-  return scripts + handlers + links + sheets;
 }
