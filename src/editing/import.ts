@@ -1,6 +1,6 @@
 import type { TableRow } from '../intake';
 import type { Id, Order } from '../model';
-import { addOrder } from './orders';
+import { addMarkedOrder, orderMarks } from './orders';
 import type { BookDraft, EditContext } from './step';
 import { addTransfer } from './transfers';
 
@@ -13,9 +13,11 @@ const keyOf = (name: string): string => name.trim().toLocaleLowerCase();
 export function addRows(draft: BookDraft, rows: readonly TableRow[], context: EditContext): void {
   const orders = new Map<string, Id<'order'>>();
   for (const order of Object.values(draft.order) as Order[]) orders.set(keyOf(order.name), order.id);
+  const marks = orderMarks(draft);
   for (const row of rows) {
     const key = keyOf(row.order);
-    const id = orders.get(key) ?? addOrder(draft, { name: row.order.trim(), due: row.due }, context);
+    const id =
+      orders.get(key) ?? addMarkedOrder(draft, { name: row.order.trim(), due: row.due }, context, marks);
     orders.set(key, id);
     const order = draft.order[id];
     if (order && row.due !== null && (order.due === null || row.due < order.due)) order.due = row.due;

@@ -13,32 +13,62 @@ function initials(name: string): string {
   return letters.slice(0, 2).padEnd(2, 'X');
 }
 
-/** A code not yet in the book: the initials, then with another letter or a figure behind. */
-function freeCode(draft: BookDraft, name: string): string {
-  const taken = new Set(Object.values(draft.order).map((order) => order.code));
-  const base = initials(name);
-  if (!taken.has(base)) return base;
-  for (let number = 2; ; number += 1) {
-    const code = `${base}${number}`.length > 4 ? `${base[0]}${number}` : `${base}${number}`;
-    if (!taken.has(code)) return code;
-  }
+/** Hands out what tells orders apart, each order of the book looked at once however many are added. */
+interface OrderMarks {
+  /** A code not yet in the book: the initials, then with another letter or a figure behind. */
+  code(name: string): string;
+  /** The tint fewest orders have. */
+  tint(): number;
 }
 
-/** The tint fewest orders have. */
-function freeTint(draft: BookDraft): number {
+export function orderMarks(draft: BookDraft): OrderMarks {
+  const taken = new Set<string>();
   const uses = new Array<number>(TINTS).fill(0);
-  for (const order of Object.values(draft.order)) uses[order.tint] = (uses[order.tint] ?? 0) + 1;
-  return uses.indexOf(Math.min(...uses));
+  for (const { code, tint } of Object.values(draft.order)) {
+    taken.add(code);
+    uses[tint] = (uses[tint] ?? 0) + 1;
+  }
+  const tried = new Map<string, number>();
+  return {
+    code(name) {
+      const base = initials(name);
+      let [code, number] = [base, tried.get(base) ?? 1];
+      while (taken.has(code)) {
+        number += 1;
+        code = `${base}${number}`.length > 4 ? `${base[0]}${number}` : `${base}${number}`;
+      }
+      tried.set(base, number);
+      taken.add(code);
+      return code;
+    },
+    tint() {
+      const least = uses.indexOf(Math.min(...uses));
+      uses[least] = (uses[least] ?? 0) + 1;
+      return least;
+    },
+  };
+}
+
+/** What an order begins with. */
+interface NewOrder {
+  name: string;
+  due: Order['due'];
+  code?: string;
 }
 
 /** Adds an order with a code and a tint of its own. */
-export function addOrder(
+export const addOrder = (draft: BookDraft, fields: NewOrder, context: EditContext): Id<'order'> =>
+  addMarkedOrder(draft, fields, context, orderMarks(draft));
+
+/** Adds one of several orders, which take their codes and tints from the same marks. */
+export function addMarkedOrder(
   draft: BookDraft,
-  fields: { name: string; due: Order['due']; code?: string },
+  fields: NewOrder,
   { newId, now }: EditContext,
+  marks: OrderMarks,
 ): Id<'order'> {
   const id = newId<'order'>();
-  const code = fields.code ?? freeCode(draft, fields.name);
+  const code = fields.code ?? marks.code(fields.name);
   draft.order[id] = {
     id,
     code,
@@ -56,7 +86,7 @@ export function addOrder(
     pricing: { aim: null, newDesigns: null, discount: 0 },
     progress: 'open',
     archived: false,
-    tint: freeTint(draft),
+    tint: marks.tint(),
     nextNumber: 1,
     changed: now,
   };

@@ -25,7 +25,7 @@ export function addTransfer(
     meant: [],
     changed: context.now,
   };
-  setCount(draft, id, count, context);
+  addCopies(draft, id, 'ordered', count, context);
   return id;
 }
 

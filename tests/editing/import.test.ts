@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { edits, session } from '../../src/editing';
 import { addRows } from '../../src/editing/import';
 import type { TableRow } from '../../src/intake';
 import { emptyBook } from '../../src/model';
-import { fromMm, type LocalDate } from '../../src/units';
+import { countBy, fromMm, type LocalDate } from '../../src/units';
 import { context, edited, freshIds, smallBook } from './book';
 
 const [first, second] = ['2026-12-01' as LocalDate, '2026-12-02' as LocalDate];
@@ -69,5 +70,15 @@ describe('rows of a table', () => {
     const { line: _, order: _order, transfer: name, due: _due, count, ...size } = row('Mill', null);
     expect(Object.values(after.transfer)).toMatchObject([{ name, ...size }]);
     expect(Object.values(after.copy)).toHaveLength(count);
+  });
+
+  it('of 3,000 orders, alike in their first letters, gives each a code of its own', () => {
+    const rows = Array.from({ length: 3_000 }, (_, at) => row(`Oak Road ${at}`, null));
+    const { book } = session(emptyBook, edits.addRows(rows), freshIds());
+    const orders = Object.values(book.order);
+    expect(orders).toHaveLength(3_000);
+    expect(new Set(orders.map(({ code }) => code)).size).toBe(3_000);
+    const tints = countBy(orders, ({ tint }) => tint);
+    expect(Math.max(...tints.values()) - Math.min(...tints.values())).toBeLessThanOrEqual(1);
   });
 });
