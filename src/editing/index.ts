@@ -58,7 +58,7 @@ export {
   spoil,
   unlockRun,
 } from './runs';
-export { checked, type Done, redo, replaceStep, session, undo } from './session';
+export { checked, redo, replaceStep, session, undo } from './session';
 export { editSettings } from './settings';
 export { applySettled } from './settled';
 export { type Drawn, drawFromShelf, waitingFor } from './shelf';

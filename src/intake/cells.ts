@@ -3,6 +3,9 @@ import { fail, ok, type Result, withoutAccents } from '../units';
 /** No transfer has more copies than this; more is a slip of the finger. */
 export const MOST_COPIES = 5_000;
 
+/** No table brings more copies than this in all. */
+export const MOST_COPIES_IN_ALL = 20_000;
+
 export type CountProblem = 'unreadable' | 'zero' | 'too-many';
 
 /** Reads a number of copies; nothing there means one. `12.0` is how some spreadsheets write 12. */

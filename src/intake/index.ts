@@ -3,7 +3,6 @@ export { type Column, columnNames, headingKey } from './columns';
 export { readNames } from './names';
 export {
   type CellProblem,
-  MOST_COPIES_IN_ALL,
   readTable,
   type TableReading,
   type TableRow,

@@ -10,7 +10,7 @@ import {
   parseLength,
   unitNamed,
 } from '../units';
-import { type CountProblem, readCount, readTurn } from './cells';
+import { type CountProblem, MOST_COPIES_IN_ALL, readCount, readTurn } from './cells';
 import { type Column, type Columns, columnsOf, neededColumns } from './columns';
 import { separatorOf } from './separator';
 
@@ -54,9 +54,6 @@ export interface TableReading {
   /** Why nothing at all could be read. */
   readonly problem: { readonly code: 'missing-columns'; readonly columns: readonly Column[] } | null;
 }
-
-/** No table brings more copies than this in all. */
-export const MOST_COPIES_IN_ALL = 20_000;
 
 /**
  * The records of a table by RFC 4180, also with tabs or semicolons. A quote that is never closed would swallow

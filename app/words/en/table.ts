@@ -1,5 +1,5 @@
 import type { CellProblem, Column } from '../../../src/intake';
-import { MOST_COPIES, MOST_COPIES_IN_ALL } from '../../../src/intake';
+import { MOST_COPIES, MOST_COPIES_IN_ALL } from '../../../src/intake/cells';
 import { counted, type Ways, whole } from '../format';
 import { transfers } from './counts';
 import { dateProblems, lengthProblems } from './problems';
