@@ -52,16 +52,18 @@ export function removeRun(draft: BookDraft, id: string): void {
   delete draft.run[id];
 }
 
-/** Chooses waiting copies for a run, or gives them back to all; what lies on a film stays there. */
+/** Chooses waiting copies for a draft, or gives them back to all; what lies on a film stays there. */
 export function chooseCopies(draft: BookDraft, run: Id<'run'> | null, ids: Iterable<string>): void {
+  if (run !== null && draft.run[run]?.state !== 'draft') return;
   for (const id of ids) {
     const copy = draft.copy[id];
     if (copy?.state === 'waiting') copy.run = run;
   }
 }
 
-/** Moves copies from one run to another, where they wait for a place. */
+/** Moves copies from one run to a draft, where they wait for a place. */
 export function moveToRun(draft: BookDraft, run: Id<'run'>, ids: Iterable<string>): void {
+  if (draft.run[run]?.state !== 'draft') return;
   for (const id of ids) {
     const copy = draft.copy[id];
     if (copy && copy.state !== 'shelved') bring(copy, { state: 'waiting', run, place: null });
@@ -109,7 +111,8 @@ const asDraft = (run: Run, now: Instant): DraftRun => ({
 });
 
 /**
- * Sends a draft to print: it embeds all it needs, and no later edit changes it.
+ * Sends a draft to print: it embeds all it needs, and no later edit changes it. What was chosen for it and does not lie on its film
+ * waits for any run.
  * @param basis what its cost rests on; `null` where that is not known
  */
 export function lockRun(
@@ -129,6 +132,9 @@ export function lockRun(
     snapshot: snapshotOf(view, rest, now),
     basis,
   };
+  for (const copy of copiesOf(draft, id)) {
+    if (copy.state === 'waiting') bring(copy, { state: 'waiting', run: null, place: null });
+  }
 }
 
 /** Takes a locked run back to a draft: nothing of it was printed, or no more than before. */

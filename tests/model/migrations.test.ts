@@ -656,6 +656,27 @@ describe('migration', () => {
     });
   });
 
+  it('lets copies wait for any run from version 21 on where theirs was locked without them', () => {
+    const waiting = (run: string | null) => ({ state: 'waiting', run, place: null });
+    const stored = {
+      'run/draft': { state: 'draft' },
+      'run/locked': { state: 'locked' },
+      'run/closed': { state: 'closed' },
+      'copy/a': waiting('draft'),
+      'copy/b': waiting('locked'),
+      'copy/c': waiting('closed'),
+      'copy/d': waiting(null),
+      'copy/e': { state: 'placed', run: 'locked', place: {} },
+      // A copy of a run that is gone is set aside where it is read, and named.
+      'copy/f': waiting('gone'),
+    };
+    expect(Object.fromEntries(migrate(new Map<string, unknown>(Object.entries(stored)), 20) ?? [])).toEqual({
+      ...stored,
+      'copy/b': waiting(null),
+      'copy/c': waiting(null),
+    });
+  });
+
   it('leaves records of the present version alone', () => {
     const records = new Map<string, unknown>([other]);
     expect(migrate(records, MODEL_VERSION)).toEqual(records);

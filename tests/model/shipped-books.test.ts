@@ -71,6 +71,12 @@ describe.each(books)('a book of %s', (_, { version, records }) => {
       expect(Object.keys(step)).toEqual(['000000001']);
     });
 
+  it('has no copy that waits for a run which was locked without it', () => {
+    const { copy, run } = read?.book ?? expect.fail();
+    for (const waiting of Object.values(copy).filter(({ state }) => state === 'waiting'))
+      expect(waiting.run === null || run[waiting.run]?.state === 'draft', waiting.id).toBe(true);
+  });
+
   it('names the images it has, so that none is swept', () => {
     const named = Object.keys(records).flatMap((key) => (key.startsWith('artwork/') ? key.slice(8) : []));
     expect(artworkInUse(read?.book ?? expect.fail())).toEqual(new Set(named));

@@ -17,6 +17,7 @@ import { tellStates } from './17-states';
 import { placeOnGarments } from './18-garment-places';
 import { completeThrees } from './19-whole-threes';
 import { nameWhatIsCounted } from './20-copies-pressed';
+import { letGoOfWaiting } from './21-let-go';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -42,6 +43,7 @@ const migrations: readonly Migration[] = [
   placeOnGarments,
   completeThrees,
   nameWhatIsCounted,
+  letGoOfWaiting,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;
