@@ -14,7 +14,7 @@ import { useWays } from '../store/selectors';
 import { useDay } from '../store/timeline';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
-import { area, clockTime, filmLength, money, percent, shortLength } from '../words/format';
+import { area, filmLength, momentOf, money, percent, shortLength } from '../words/format';
 import { Outlook } from './Outlook';
 import { useShortest } from './useShortest';
 
@@ -28,7 +28,10 @@ export function RunSentence({ run }: { run: LaidRun }) {
   const { length, sheets, waste, cost } = runFigures(shown);
   const day = useDay(run, 'quick');
   // Told as soon as it is known, in the room that is kept for it: nothing below may move under a hand.
-  const known = day.kind === 'ready' ? clockTime(day.day.origin + 1000 * day.day.timeline.end, ways) : '…';
+  const known =
+    day.kind === 'ready'
+      ? momentOf(day.day.origin + 1000 * day.day.timeline.end, ways)
+      : { day: null, time: '…' };
   const doneBy = day.kind === 'missing' || day.kind === 'failed' ? null : known;
   const used = film.kind === 'roll' ? filmLength(length, ways) : words.sheets(sheets, ways);
   return (

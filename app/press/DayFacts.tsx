@@ -4,7 +4,7 @@ import { OrderCode } from '../parts/OrderCode';
 import { useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
 import { useWords } from '../words';
-import { clockTime, dueDay, spoken } from '../words/format';
+import { clockTime, dueDay, momentOf, spoken, timeAndDay } from '../words/format';
 
 /** When all is bagged, what holds it up, and what would go wrong. */
 export function DayFacts({ day }: { day: Day }) {
@@ -12,19 +12,18 @@ export function DayFacts({ day }: { day: Day }) {
   const ways = useWays();
   const { timeline, work, origin } = day;
   const { end, least, bottleneck, overWet, changes } = timeline;
-  const { before, after } = words.sentence('', spoken(end, ways));
   const over = spoken(end - least, ways);
   const late = timeline.orders.filter((order) => order.late > 0);
   return (
     <div className="done-by">
       <p className="sentence" data-testid="done-by">
-        {before}
-        <strong>{clockTime(origin + 1000 * end, ways)}</strong>
-        {after}
+        {words
+          .sentence(momentOf(origin + 1000 * end, ways), spoken(end, ways))
+          .map(({ text, figure }) => (figure ? <strong key={text}>{text}</strong> : text))}
       </p>
       <p className="quiet small">
         {words.bottleneck(bottleneck, bottleneck.kind === 'worker' ? spoken(bottleneck.busy, ways) : '')}{' '}
-        {end <= least ? words.proven : words.bound(clockTime(origin + 1000 * least, ways), over)}{' '}
+        {end <= least ? words.proven : words.bound(momentOf(origin + 1000 * least, ways), over)}{' '}
         {words.changes(changes, ways)}
       </p>
       {late.length > 0 && (
@@ -62,7 +61,7 @@ export function OrderTimes({ run, day }: { run: LaidRun; day: Day }) {
                 <th scope="row">
                   <OrderCode code={order.code} tint={order.tint} /> {order.name}
                 </th>
-                <td>{clockTime(day.origin + 1000 * end, ways)}</td>
+                <td>{timeAndDay(day.origin + 1000 * end, ways)}</td>
                 <td>
                   {own?.due && due !== null
                     ? `${dueDay(own.due, ways)}, ${clockTime(day.origin + 1000 * due, ways)}`

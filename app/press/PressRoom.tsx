@@ -13,7 +13,7 @@ import { settingsOrFirst, useBenchRun, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { type Day, useDay } from '../store/timeline';
 import { goTo, notify, openDialog, openRun } from '../store/view';
-import { clockTime, dayAndTime, spoken } from '../words/format';
+import { dayAndTime, spoken, timeAndDay } from '../words/format';
 import { DayFacts, OrderTimes } from './DayFacts';
 import { HowTo } from './HowTo';
 import { jobName } from './job-name';
@@ -194,7 +194,7 @@ function Next({ run, day }: { run: LaidRun; day: Day }) {
                 onChange={() => tick(entry, true)}
               />
               <span>
-                <b>{clockTime(day.origin + 1000 * entry.start, ways)}</b> {jobName(entry.job, ways)}{' '}
+                <b>{timeAndDay(day.origin + 1000 * entry.start, ways)}</b> {jobName(entry.job, ways)}{' '}
                 <span className="quiet small">{spoken(entry.end - entry.start, ways)}</span>
               </span>
             </label>

@@ -5,7 +5,7 @@ import { tintOf } from '../parts/tints';
 import { useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
 import { useWords, type Words } from '../words';
-import { clockTime } from '../words/format';
+import { timeAndDay } from '../words/format';
 import { jobName } from './job-name';
 
 const LANE = 44;
@@ -36,9 +36,14 @@ function lanesOf({ work, timeline }: Pick<Day, 'work' | 'timeline'>, words: Word
   });
 }
 
-/** Minutes between two marks of the axis, so that they are not closer than their figures need. */
+/** Pixels that the figures of a mark need, with a day in front of the time. */
+const MARK = 96;
+const STEPS = [5, 10, 15, 30, 60, 120, 240, 360, 720];
+const DAY = 1440;
+
+/** Minutes between two marks of the axis, so that they are not closer than their figures need: whole days at last. */
 const stepFor = (pixelsPerMinute: number): number =>
-  [5, 10, 15, 30, 60, 120].find((step) => step * pixelsPerMinute >= 58) ?? 240;
+  STEPS.find((step) => step * pixelsPerMinute >= MARK) ?? DAY * Math.ceil(MARK / (DAY * pixelsPerMinute));
 
 /** The day as a chart, start to finish: zoomed, scrolled, with a line at now, and the same as a table. */
 export function TimeChart({ day }: { day: Day }) {
@@ -79,7 +84,8 @@ export function Chart({ day, width, fits }: { day: Day; width: number; fits: boo
   const at = (seconds: number) => LABEL + seconds * scale;
   const step = stepFor(scale * 60) * 60;
   const first = new Date(origin);
-  const offset = ((first.getMinutes() * 60 + first.getSeconds()) % step) as number;
+  const sinceMidnight = (first.getHours() * 60 + first.getMinutes()) * 60 + first.getSeconds();
+  const offset = sinceMidnight % Math.min(step, DAY * 60);
   const marks: number[] = [];
   for (let time = offset === 0 ? 0 : step - offset; time <= span; time += step) marks.push(time);
   return (
@@ -90,11 +96,11 @@ export function Chart({ day, width, fits }: { day: Day; width: number; fits: boo
       role="img"
       aria-label={words.chartLabel}
     >
-      {marks.map((time) => (
+      {marks.map((time, mark) => (
         <g key={time}>
           <line className="axis" x1={at(time)} x2={at(time)} y1={HEAD - 6} y2={height} />
           <text className="axis-text" x={at(time)} y={HEAD - 10} textAnchor="middle">
-            {clockTime(origin + 1000 * time, ways)}
+            {timeAndDay(origin + 1000 * time, ways, mark === 0 ? undefined : origin + 1000 * (time - step))}
           </text>
         </g>
       ))}
@@ -197,8 +203,8 @@ function DayTable({ day }: { day: Day }) {
         <tbody>
           {day.timeline.entries.map(({ job, start, end }) => (
             <tr key={job.key}>
-              <td>{clockTime(day.origin + 1000 * start, ways)}</td>
-              <td>{clockTime(day.origin + 1000 * end, ways)}</td>
+              <td>{timeAndDay(day.origin + 1000 * start, ways)}</td>
+              <td>{timeAndDay(day.origin + 1000 * end, ways)}</td>
               <td>{jobName(job, ways)}</td>
             </tr>
           ))}

@@ -1,21 +1,21 @@
 import type { Refusal, Wish } from '../../../src/layout';
 import type { UnplacedReason } from '../../../src/packing';
-import { counted, type Ways, whole } from '../format';
-import { figure, opening, type SentencePart, say } from '../format/sentence';
+import { counted, type Moment, type Ways, whole } from '../format';
+import { figure, opening, type SentencePart, say, stopAfter } from '../format/sentence';
 import { copies } from './counts';
 import { refusal, unplaced } from './refusals';
+import { when } from './when';
 
 export const film = {
   title: 'Film',
   firstRun: 'Run 1',
-  sentence: (length: string, waste: string, cost: string, doneBy: string | null): SentencePart[] => [
+  sentence: (length: string, waste: string, cost: string, doneBy: Moment | null): SentencePart[] => [
     figure(length),
     say(' of film, '),
     figure(waste),
     say(' of it waste, '),
     opening(cost),
-    ...(doneBy === null ? [] : [say(', done by '), figure(doneBy)]),
-    say('.'),
+    ...(doneBy === null ? [say('.')] : [say(', done by '), figure(when(doneBy)), stopAfter(doneBy.time)]),
   ],
   nothingLaid: 'Nothing lies on the film yet.',
   detailsOfSheets: (left: string, fewest: string, unavoidable: string) =>

@@ -1,6 +1,8 @@
 import type { Curer, Fabric, Origin, Peel, PressValues, Run } from '../../../src/model';
 import type { Bottleneck, FabricCaution, JobKind, Worker, WorkProblem } from '../../../src/pressing';
-import { counted, type Ways, whole } from '../format';
+import { counted, type Moment, type Ways, whole } from '../format';
+import { figure, type SentencePart, say } from '../format/sentence';
+import { when } from './when';
 
 const workers: Record<Worker, string> = { printer: 'Printer', hands: 'Hands', press: 'Press', oven: 'Oven' };
 
@@ -75,12 +77,11 @@ export const press = {
         return `${kinds[job.kind]} ${spans(job.spans, ways)}`;
     }
   },
-  sentence: (end: string, length: string) => ({
-    before: 'Done by ',
-    end,
-    after: `, ${length} from the start.`,
-  }),
-  doneBy: (time: string) => time,
+  sentence: (end: Moment, length: string): SentencePart[] => [
+    say('Done by '),
+    figure(when(end)),
+    say(`, ${length} from the start.`),
+  ],
   working: 'Working out the day…',
   missing: {
     'nothing-laid': 'Nothing lies on this run’s film yet. Lay it out first, then its day can be worked out.',
@@ -89,8 +90,8 @@ export const press = {
       'There is no press to press on, or to cure under. Say in “Equipment” how many presses there are.',
     'no-speed': 'The printer’s speed is zero. Say in “Equipment” how much film it prints in an hour.',
   } satisfies Record<WorkProblem, string>,
-  bound: (least: string, over: string) =>
-    `No order of work ends before ${least}; this one is ${over} over that.`,
+  bound: (least: Moment, over: string) =>
+    `No order of work ends before ${when(least)}; this one is ${over} over that.`,
   proven: 'No order of work ends sooner.',
   bottleneck: (of: Bottleneck, busy: string): string =>
     of.kind === 'worker'

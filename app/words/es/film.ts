@@ -1,8 +1,9 @@
 import type { Words } from '../en';
 import { counted, whole } from '../format';
-import { figure, opening, say } from '../format/sentence';
+import { figure, opening, say, stopAfter } from '../format/sentence';
 import { copies } from './counts';
 import { refusal, unplaced } from './refusals';
+import { when } from './when';
 
 export const film: Words['film'] = {
   title: 'Película',
@@ -13,8 +14,7 @@ export const film: Words['film'] = {
     figure(waste),
     say(' de merma, '),
     opening(cost),
-    ...(doneBy === null ? [] : [say(', lista a las '), figure(doneBy)]),
-    say('.'),
+    ...(doneBy === null ? [say('.')] : [say(', lista '), figure(when(doneBy)), stopAfter(doneBy.time)]),
   ],
   nothingLaid: 'Todavía no hay nada en la película.',
   detailsOfSheets: (left, fewest, unavoidable) =>

@@ -2,6 +2,8 @@ import type { PressValues } from '../../../src/model';
 import type { JobKind, Worker } from '../../../src/pressing';
 import type { Words } from '../en';
 import { counted, type Ways, whole } from '../format';
+import { figure, say } from '../format/sentence';
+import { before, when } from './when';
 
 const workers: Record<Worker, string> = {
   printer: 'Impresora',
@@ -78,12 +80,7 @@ export const press: Words['press'] = {
         return `${kinds[job.kind]} ${spans(job.spans, ways)}`;
     }
   },
-  sentence: (end, length) => ({
-    before: 'Lista a las ',
-    end,
-    after: `, a ${length} del comienzo.`,
-  }),
-  doneBy: (time) => time,
+  sentence: (end, length) => [say('Lista '), figure(when(end)), say(`, a ${length} del comienzo.`)],
   working: 'Calculando el día…',
   missing: {
     'nothing-laid':
@@ -95,7 +92,7 @@ export const press: Words['press'] = {
     'no-speed':
       'La velocidad de la impresora es cero. Decir en «Equipo» cuánta película imprime en una hora.',
   },
-  bound: (least, over) => `Ningún orden de trabajo acaba antes de las ${least}; este pasa de ahí en ${over}.`,
+  bound: (least, over) => `Ningún orden de trabajo acaba ${before(least)}; este pasa de ahí en ${over}.`,
   proven: 'Ningún orden de trabajo acaba antes.',
   bottleneck: (of, busy) =>
     of.kind === 'worker'

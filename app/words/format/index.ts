@@ -112,6 +112,34 @@ export const calendarDay = (date: LocalDate, { locale }: Pick<Ways, 'locale'>): 
 export const clockTime = (instant: number, { locale }: Ways): string =>
   new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' }).format(instant);
 
+const localDay = (instant: number): string => new Date(instant).toDateString();
+const A_WEEK = 6 * 24 * 60 * 60 * 1000;
+
+/** A time and the day that it bears where that is not today's: `Sat`, and from a week on `Sat 5 Dec`. */
+export interface Moment {
+  readonly day: string | null;
+  readonly time: string;
+}
+
+/**
+ * A time as it is said in a sentence.
+ * @param from what the reader takes for granted as the day: now, or the time told before
+ */
+export function momentOf(instant: number, ways: Ways, from = Date.now()): Moment {
+  const isNear = Math.abs(instant - from) < A_WEEK;
+  const day = new Intl.DateTimeFormat(ways.locale, {
+    weekday: 'short',
+    ...(isNear ? {} : { day: 'numeric', month: 'short' }),
+  }).format(instant);
+  return { day: localDay(instant) === localDay(from) ? null : day, time: clockTime(instant, ways) };
+}
+
+/** A time in a table or beside a bar, with its day where that is not today's: `14:05`, `Sat 14:05`. */
+export function timeAndDay(instant: number, ways: Ways, from?: number): string {
+  const { day, time } = momentOf(instant, ways, from);
+  return day === null ? time : `${day} ${time}`;
+}
+
 /** A day and a time of it: `25 Nov, 14:05`. */
 export const dayAndTime = (instant: string, { locale }: Ways): string =>
   new Intl.DateTimeFormat(locale, {

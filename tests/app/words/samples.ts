@@ -22,6 +22,10 @@ const seconds = (value: number) => value as Seconds;
 const counts = [0, 1, 2, 1234];
 const numbers = [1, 2, 12];
 const texts = ['Zq'];
+const moments = [
+  { day: null, time: 'Zq' },
+  { day: 'Zr', time: '9:48 p. m.' },
+];
 const stockUnits = every<StockUnit>({ length: true, sheets: true, volume: true, mass: true, pieces: true });
 const lengths = [fromMm(203.5)];
 const shares = [0.118];
@@ -190,7 +194,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'film.details.0': texts,
   'film.detailsOfSheets.0': texts,
   'film.leftOnRoll.0': texts,
-  'film.sentence.3': [null, 'Zq'],
+  'film.sentence.3': [null, ...moments],
   'film.filmLine.2': [null, 'Zq'],
   'film.refused.0': Object.values(refusals),
   'film.refusedShort.0': Object.values(refusals),
@@ -234,7 +238,8 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'handOver.asideOf.2': counts,
   'cards.together.0': [['Zq', 'Zr']],
   'cards.together.1': counts,
-  'press.bound.0': texts,
+  'press.sentence.0': moments,
+  'press.bound.0': moments,
   'press.worker.1': [0, 1],
   'press.worker.2': [1, 2],
   'press.line.0': [values('light', 10), values('medium', 15), values('firm', 15)],
