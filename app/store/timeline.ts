@@ -5,6 +5,7 @@ import type { Station } from '../../src/model';
 import {
   asTicked,
   BEGUN,
+  printedBefore,
   type Timeline,
   ticked,
   type Work,
@@ -76,11 +77,13 @@ export function workAt(
   { origin, begun, now }: Beginning,
 ): Result<Work, readonly WorkProblem[]> {
   const work = workWith(laid, stationOf(laid), origin);
-  if (!work.ok || !begun) return work;
+  if (!work.ok) return work;
+  const printed = printedBefore(work.value, laid);
+  if (!begun && printed.size === 0) return work;
   const seconds = [...done].map(
     ([subject, at]) => [subject, Math.max(0, secondsFrom(origin, Date.parse(at)))] as const,
   );
-  return ok(asTicked(work.value, new Map(seconds), now));
+  return ok(asTicked(work.value, new Map([...printed, ...seconds]), now));
 }
 
 /** What there is to show of a run whose work is as it is; none as long as there is no run. */

@@ -3,7 +3,7 @@ import type { LaidCopy, LaidRun } from '../layout';
 import { fromMm, um } from '../units';
 import { degrees, type WorkSource } from './builder';
 import type { TooLarge } from './jobs';
-import { cutKey } from './keys';
+import { cutKey, printKey } from './keys';
 import { bedOf, loadsOf } from './loads';
 import { cureRecipe } from './recipes';
 
@@ -39,7 +39,7 @@ export function filmWork(
     const count = own.copies.length;
     const time = Math.max(1, Math.round((3600 * (span.to - span.from)) / printer.perHour));
     const print = build.add(
-      { key: `print/${index}`, kind: 'print', ...own },
+      { key: printKey(index), kind: 'print', ...own },
       { duration: time, uses: [use('printer', 0, time)], after: [before] },
     );
     before = print;
@@ -66,7 +66,13 @@ export function filmWork(
       );
       chain.push(before);
     }
-    const early = station.cutApart === 'before-powder' && count > 0;
+    // Film that bears nothing, such as what was spoiled, is cut off and thrown away.
+    if (count === 0) {
+      powdered.push(before);
+      cutEarly.push(null);
+      return;
+    }
+    const early = station.cutApart === 'before-powder';
     const apart = early
       ? build.add(
           { key: `apart/${index}`, kind: 'apart', parts: source.cutParts[index] ?? [], ...own },
@@ -100,10 +106,19 @@ export function cureWork(
   const { handling } = station;
   const sizes = spans.map(({ from, to }) => ({ width: film.width, length: um(to - from) }));
   const bed = bedOf(station);
-  const { loads, tooLarge } = loadsOf(sizes, bed, { apart: APART, most: MOST_IN_LOAD });
+  const bearing = spans.flatMap((_, index) => ((bySpan[index] ?? []).length > 0 ? [index] : []));
+  const found = loadsOf(
+    bearing.flatMap((index) => sizes[index] ?? []),
+    bed,
+    { apart: APART, most: MOST_IN_LOAD },
+  );
+  const spansOf = (pieces: readonly number[]) => pieces.flatMap((piece) => bearing[piece] ?? []);
+  const tooLarge = spansOf(found.tooLarge);
   const cured = [...powdered];
   const recipe = cureRecipe(view, station.curer).values;
-  const beds = [...loads, ...tooLarge.map((index) => [index])].sort((a, b) => (a[0] ?? 0) - (b[0] ?? 0));
+  const beds = [...found.loads.map(spansOf), ...tooLarge.map((index) => [index])].sort(
+    (a, b) => (a[0] ?? 0) - (b[0] ?? 0),
+  );
   for (const load of beds) {
     // What is larger than the bed is cured in as many goes as it takes.
     const goes = Math.max(

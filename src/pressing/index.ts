@@ -6,6 +6,6 @@ export { pressedOn } from './press-work';
 export { cautionsFor, type FabricCaution, type Question, questionCure, questionPress } from './question';
 export { cureKey, cureRecipe, pressKey, pressRecipe } from './recipes';
 export { pressSeconds, startingCure, startingPress, startingStation } from './starting';
-export { asTicked, ticked } from './ticks';
+export { asTicked, printedBefore, ticked } from './ticks';
 export { type Bottleneck, type Entry, type Timeline, timelineOf } from './timeline';
 export { jobsOf, type WorkProblem, workOf } from './work';

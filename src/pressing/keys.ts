@@ -3,6 +3,9 @@
 /** The tick that says when a run was begun. */
 export const BEGUN = 'begun';
 
+/** The tick that says that a span is printed. */
+export const printKey = (span: number): string => `print/${span}`;
+
 /** What is ticked while a span is cut apart. */
 export const cutKey = {
   copy: (copy: string): string => `copy/${copy}`,

@@ -1,5 +1,6 @@
-import type { Tick } from '../model';
+import type { Progress, Tick } from '../model';
 import type { Work } from './jobs';
+import { printKey } from './keys';
 import type { Task } from './schedule';
 
 /** When what was ticked last was ticked, by its subject; what was taken back is not in it. */
@@ -13,6 +14,10 @@ export function ticked(ticks: Iterable<Pick<Tick, 'subject' | 'done' | 'at' | 'i
   }
   return new Map([...last].filter(([, { done }]) => done).map(([subject, { at }]) => [subject, at]));
 }
+
+/** What of the work is printed before it begins, since the run stopped on the way: done at the start, in the terms of {@link asTicked}. */
+export const printedBefore = ({ spans }: Pick<Work, 'spans'>, { printedTo }: Progress): Map<string, number> =>
+  new Map(spans.flatMap(({ to }, index) => (to <= printedTo ? [[printKey(index), 0]] : [])));
 
 /**
  * The work as it stands: what is ticked has its times, what it waited for was done before it, the printer is taken to have gone on

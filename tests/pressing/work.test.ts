@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { editOrder, setPlaces } from '../../src/editing';
+import { editOrder, lockRun, printedTo, setPlaces, spoil } from '../../src/editing';
 import { layRun } from '../../src/layout';
 import type { Book, Id, Place, Run, Station } from '../../src/model';
 import {
   asTicked,
   loadsOf,
+  printedBefore,
   startingStation,
   ticked,
   timelineOf,
@@ -13,7 +14,7 @@ import {
 } from '../../src/pressing';
 import { createScheduler, validateSchedule } from '../../src/pressing/schedule';
 import { fromMm, type LocalDate } from '../../src/units';
-import { edited, smallBook } from '../editing/book';
+import { context, edited, smallBook } from '../editing/book';
 
 const { book: empty, order, front, tag } = smallBook();
 const [run] = Object.values(empty.run) as [Run];
@@ -123,6 +124,42 @@ describe('the work of a run', () => {
       const press = entries.find(({ job }) => job.key === entry.job.key.replace('again', 'press'));
       expect(entry.start - (press?.end ?? 0)).toBeGreaterThanOrEqual(60);
     }
+  });
+
+  describe('that stopped on the way', () => {
+    const [first] = work.spans;
+    if (!first) throw new Error('no spans');
+    const locked = edited(laidBook, (draft) => lockRun(draft, run.id, context()));
+    const laidIn = (book: Book) => layRun(book, book.run[run.id] ?? run) ?? expect.fail();
+
+    it('prints no span that is printed, and goes on behind it', () => {
+      const part = edited(locked, (draft) => printedTo(draft, run.id, first.to, context()));
+      const own = workIn(part);
+      const done = printedBefore(own, laidIn(part));
+      expect([...done]).toEqual([['print/0', 0]]);
+      const { entries } = timeline(asTicked(own, done, 0));
+      const state = (key: string) => entries.find(({ job }) => job.key === key)?.state;
+      expect(state('print/0')).toBe('done');
+      expect(state('print/1')).toBe('ahead');
+      expect(timeline(asTicked(own, done, 0)).end).toBeLessThan(timeline(own).end);
+    });
+
+    it('only cuts off film that bears nothing, since all on it was spoiled', () => {
+      const spoiled = edited(locked, (draft) => {
+        spoil(draft, run.id, { from: fromMm(0), to: first.to }, context());
+      });
+      const own = workIn(spoiled);
+      const blank = own.spans.findIndex(({ to }) => to <= first.to);
+      const kindsOf = own.jobs.flatMap(({ kind, spans }) => (spans.includes(blank) ? [kind] : []));
+      expect(kindsOf).toEqual(['print', 'cut-off']);
+      // What bears copies goes all the way as before.
+      const cured = own.jobs.flatMap(({ kind, copies }) => (kind === 'cure' ? copies : []));
+      expect(cured.toSorted()).toEqual(
+        laidIn(spoiled)
+          .copies.map(({ id }) => id)
+          .toSorted(),
+      );
+    });
   });
 
   it('says what is missing', () => {
