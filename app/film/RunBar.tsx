@@ -22,6 +22,10 @@ export function RunBar({ run }: { run: LaidRun }) {
   const book = useShop((shop) => shop.book);
   const open = openRuns(book);
   const printed = printedRuns(book);
+  const leaving =
+    run.state === 'draft' && run.copies.length > 0
+      ? Object.values(book.copy).filter((copy) => copy.state === 'waiting' && copy.run === run.id).length
+      : 0;
   const label = ({ name, state }: Run) => `${name} · ${words.states[state]}`;
   const choose = (id: string) => {
     if (id !== NEW) return openRun(id);
@@ -45,6 +49,7 @@ export function RunBar({ run }: { run: LaidRun }) {
         {run.printedTo > 0 && run.state === 'draft' && words.printedToHere(shortLength(run.printedTo, ways))}
       </p>
       {run.state === 'draft' && <DueLine />}
+      {leaving > 0 && <p className="care small">{words.lettingGo(leaving, ways)}</p>}
       <RunSteps run={run} />
     </div>
   );

@@ -1,7 +1,9 @@
 import type { LaidRun } from '../../src/layout';
+import { copiesBeyond } from '../../src/model';
 import { TooLargeNotes } from '../panels/TooLargeNotes';
 import { OrderCode } from '../parts/OrderCode';
 import { useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
 import type { Day } from '../store/timeline';
 import { useWords } from '../words';
 import { clockTime, dueDay, momentOf, spoken, timeAndDay } from '../words/format';
@@ -37,6 +39,16 @@ export function DayFacts({ day }: { day: Day }) {
   );
 }
 
+/** What of an order is not in the bag by then. */
+function MissingCopies({ order, run }: { order: string; run: string }) {
+  const { press: words } = useWords();
+  const ways = useWays();
+  const book = useShop((shop) => shop.book);
+  const beyond = copiesBeyond(book, order, run);
+  if (beyond.waiting + beyond.elsewhere === 0) return null;
+  return <span className="care"> {words.beyond(beyond, ways)}</span>;
+}
+
 /** When each order is bagged, against when it is due. */
 export function OrderTimes({ run, day }: { run: LaidRun; day: Day }) {
   const { press: words } = useWords();
@@ -61,7 +73,10 @@ export function OrderTimes({ run, day }: { run: LaidRun; day: Day }) {
                 <th scope="row">
                   <OrderCode code={order.code} tint={order.tint} /> {order.name}
                 </th>
-                <td>{timeAndDay(day.origin + 1000 * end, ways)}</td>
+                <td>
+                  {timeAndDay(day.origin + 1000 * end, ways)}
+                  <MissingCopies order={order.id} run={run.id} />
+                </td>
                 <td>
                   {own?.due && due !== null
                     ? `${dueDay(own.due, ways)}, ${clockTime(day.origin + 1000 * due, ways)}`

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { tallyByTransfer } from '../../src/cutting';
-import { garmentsByOrder } from '../../src/model';
+import { copiesBeyond, garmentsByOrder } from '../../src/model';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { useWords } from '../words';
@@ -86,6 +86,7 @@ export function PackingSlips({ run, paper, made }: CardProps) {
   const garments = garmentsByOrder(view);
   const [bags, setBags] = useState<Readonly<Record<string, number>>>({});
   const orders = ordersOn(run);
+  const book = useShop((shop) => shop.book);
   return (
     <>
       <div className="bag-counts">
@@ -108,14 +109,17 @@ export function PackingSlips({ run, paper, made }: CardProps) {
       {orders.flatMap(({ order, copies }) => {
         const record = view.order[order.id];
         const of = bags[order.id] ?? 1;
+        const beyond = copiesBeyond(book, order.id, run.id);
+        const isWhole = beyond.waiting + beyond.elsewhere === 0;
         return Array.from({ length: of }, (_, bag) => bag + 1).map((bag) => (
           <article key={`${order.id} ${bag}`} className="card-page packing" data-paper={paper}>
             <header className="card-head">
               <h2>
                 {order.code} <span>{order.name}</span>
               </h2>
-              <p className="bag">{words.bag(bag, of, ways)}</p>
+              <p className="bag">{isWhole ? words.bag(bag, of, ways) : words.partBag(bag, of, ways)}</p>
             </header>
+            {!isWhole && <p>{press.beyond(beyond, ways)}</p>}
             {record?.contact && <p>{record.contact}</p>}
             {record?.due && (
               <p>

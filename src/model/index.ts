@@ -71,7 +71,7 @@ export {
   transfersByOrder,
 } from './lookup';
 export { MODEL_VERSION, migrate, type StoredRecords } from './migrations';
-export { type OrderState, orderStates } from './order-state';
+export { type Beyond, copiesBeyond, type OrderState, orderStates } from './order-state';
 export {
   type Aim,
   type Alternative,

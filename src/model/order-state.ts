@@ -28,3 +28,22 @@ export function orderStates(book: Book): Map<string, OrderState> {
     }),
   );
 }
+
+/** Ordered copies that a run does not bring to the bag. */
+export interface Beyond {
+  /** Without a place on any film; those that were spoiled among them. */
+  readonly waiting: number;
+  /** On the film of other runs. */
+  readonly elsewhere: number;
+}
+
+/** What of an order does not come with a run. */
+export function copiesBeyond(book: Book, order: string, run: string): Beyond {
+  const own = Object.values(book.copy).filter(
+    ({ role, transfer }) => role === 'ordered' && book.transfer[transfer]?.order === order,
+  );
+  return {
+    waiting: own.filter(({ state }) => state === 'waiting').length,
+    elsewhere: own.filter((copy) => copy.state === 'placed' && copy.run !== run).length,
+  };
+}

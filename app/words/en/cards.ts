@@ -57,6 +57,8 @@ export const cards = {
     'Hot platen: keep hands clear.',
   ],
   bagsFor: (code: string) => `Bags, ${code}`,
+  partBag: (number: number, of: number, ways: Ways) =>
+    `part of the order, bag ${whole(number, ways)} of ${whole(of, ways)} of this run`,
   bag: (number: number, of: number, ways: Ways) => `bag ${whole(number, ways)} of ${whole(of, ways)}`,
   handovers: { collect: 'Is collected.', ship: 'Is shipped.' },
   stretched: 'stretched, and the print holds',

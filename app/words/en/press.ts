@@ -1,4 +1,4 @@
-import type { Curer, Fabric, Origin, Peel, PressValues, Run } from '../../../src/model';
+import type { Beyond, Curer, Fabric, Origin, Peel, PressValues, Run } from '../../../src/model';
 import type { Bottleneck, FabricCaution, JobKind, Worker, WorkProblem } from '../../../src/pressing';
 import { counted, type Moment, type Ways, whole } from '../format';
 import { figure, type SentencePart, say } from '../format/sentence';
@@ -111,6 +111,11 @@ export const press = {
   orderDone: 'done',
   due: 'due',
   noDue: 'no date',
+  beyond: ({ waiting, elsewhere }: Beyond, ways: Ways): string =>
+    `without ${[
+      ...(waiting > 0 ? [`${counted(waiting, 'copy that waits', 'copies that wait', ways)}`] : []),
+      ...(elsewhere > 0 ? [`${counted(elsewhere, 'copy', 'copies', ways)} on other runs`] : []),
+    ].join(' and ')}`,
   late: (time: string) => `${time} late`,
   inTime: 'in time',
   start: 'Begin the run',

@@ -25,6 +25,8 @@ export const runs = {
   taken: (taken: string, all: string) => `${taken} of ${all} taken`,
   remove: 'Remove this run',
   lock: 'Lock for print',
+  lettingGo: (count: number, ways: Ways) =>
+    `${counted(count, 'copy', 'copies', ways)} chosen for this run do not lie on its film. Locked without them, it leaves them to other runs.`,
   unlock: 'Back to draft',
   lockedNote: (name: string) =>
     `${name} is locked for print: later edits of orders and film do not change it. Undo begins anew here.`,

@@ -55,6 +55,8 @@ export const cards: Words['cards'] = {
     'Plato caliente: manos lejos.',
   ],
   bagsFor: (code) => `Bolsas, ${code}`,
+  partBag: (number, of, ways) =>
+    `parte del pedido, bolsa ${whole(number, ways)} de ${whole(of, ways)} de esta tirada`,
   bag: (number, of, ways) => `bolsa ${whole(number, ways)} de ${whole(of, ways)}`,
   handovers: { collect: 'Se recoge.', ship: 'Se envía.' },
   stretched: 'estirado, y el estampado aguanta',

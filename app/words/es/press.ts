@@ -112,6 +112,11 @@ export const press: Words['press'] = {
   orderDone: 'listo',
   due: 'entrega',
   noDue: 'sin fecha',
+  beyond: ({ waiting, elsewhere }, ways) =>
+    `sin ${[
+      ...(waiting > 0 ? [`${counted(waiting, 'copia que espera', 'copias que esperan', ways)}`] : []),
+      ...(elsewhere > 0 ? [`${counted(elsewhere, 'copia', 'copias', ways)} en otras tiradas`] : []),
+    ].join(' y ')}`,
   late: (time) => `${time} de retraso`,
   inTime: 'a tiempo',
   start: 'Empezar la tirada',

@@ -25,6 +25,8 @@ export const runs: Words['runs'] = {
   taken: (taken, all) => `tomadas: ${taken} de ${all}`,
   remove: 'Quitar esta tirada',
   lock: 'Bloquear para imprimir',
+  lettingGo: (count, ways) =>
+    `Fuera de la película quedan ${counted(count, 'copia elegida', 'copias elegidas', ways)} para esta tirada. Si se bloquea así, esperan a otra.`,
   unlock: 'Volver a borrador',
   lockedNote: (name) =>
     `${name} queda bloqueada para imprimir: los cambios posteriores en pedidos y película no la alteran. Deshacer empieza aquí de nuevo.`,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { momentOf, timeAndDay, type Ways } from '../../../app/words/format';
 import { en } from '../../../app/words/en';
 import { es } from '../../../app/words/es';
+import { momentOf, timeAndDay, type Ways } from '../../../app/words/format';
 
 const ways = (locale: string) => ({ locale, unit: 'mm', currency: 'USD' }) as Ways;
 const at = (text: string) => new Date(text).getTime();

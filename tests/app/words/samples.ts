@@ -238,6 +238,10 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'handOver.asideOf.2': counts,
   'cards.together.0': [['Zq', 'Zr']],
   'cards.together.1': counts,
+  'press.beyond.0': [
+    { waiting: 1, elsewhere: 0 },
+    { waiting: 2, elsewhere: 3 },
+  ],
   'press.sentence.0': moments,
   'press.bound.0': moments,
   'press.worker.1': [0, 1],

@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest';
+import { addRun, lockRun, setCount, setPlaces } from '../../src/editing';
+import { copiesBeyond, type Id, orderStates } from '../../src/model';
+import { fromMm } from '../../src/units';
+import { edited, freshIds, smallBook } from '../editing/book';
+
+const { book: empty, order, front, tag } = smallBook();
+const [first] = Object.values(empty.run);
+const [film] = Object.values(empty.film);
+if (!first || !film) throw new Error('no run');
+const copiesOf = (transfer: Id<'transfer'>) =>
+  Object.values(empty.copy).flatMap((copy) => (copy.transfer === transfer ? [copy.id] : []));
+const lying = (ids: readonly Id<'copy'>[]) =>
+  ids.map(
+    (id, index) => [id, { x: fromMm(5), y: fromMm(10 + 90 * index), turned: false, pinned: false }] as const,
+  );
+
+describe('an order whose copies are on several films', () => {
+  let second = '' as Id<'run'>;
+  const split = edited(empty, (draft) => {
+    second = addRun(draft, { name: 'Run 2', film: film.id }, freshIds());
+    setPlaces(draft, first.id, lying(copiesOf(front).slice(0, 2)));
+    setPlaces(draft, second, lying(copiesOf(tag).slice(0, 1)));
+    // Fillers are welcome, not missed.
+    setCount(draft, front, 4, freshIds(), 'filler');
+  });
+
+  it('tells of each run what the bag lacks', () => {
+    expect(copiesBeyond(split, order, first.id)).toEqual({ waiting: 2, elsewhere: 1 });
+    expect(copiesBeyond(split, order, second)).toEqual({ waiting: 2, elsewhere: 2 });
+  });
+
+  it('lacks nothing once all lie on one film', () => {
+    const whole = edited(empty, (draft) =>
+      setPlaces(draft, first.id, lying([...copiesOf(front), ...copiesOf(tag)])),
+    );
+    expect(copiesBeyond(whole, order, first.id)).toEqual({ waiting: 0, elsewhere: 0 });
+    expect(copiesBeyond(whole, 'another', first.id)).toEqual({ waiting: 0, elsewhere: 0 });
+  });
+
+  it('is in a run as soon as a copy of it lies on one, locked or not', () => {
+    expect(orderStates(empty).get(order)).toBe('ready');
+    expect(orderStates(split).get(order)).toBe('in-run');
+    const locked = edited(split, (draft) => lockRun(draft, first.id, freshIds()));
+    expect(orderStates(locked).get(order)).toBe('in-run');
+  });
+});
