@@ -29,7 +29,7 @@ import { name, sizeAsTyped } from './entries';
 
 const MOST_GARMENTS = 9999;
 const garmentCount = whole(0, MOST_GARMENTS, ({ orders }, ways) =>
-  orders.countProblem(wholeText(MOST_GARMENTS, ways)),
+  orders.countProblem(1, wholeText(MOST_GARMENTS, ways)),
 );
 
 const places = keysOf(startingWidths);

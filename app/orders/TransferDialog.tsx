@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { edits } from '../../src/editing';
-import { type Artwork, type Copy, copiesByTransfer, type Transfer } from '../../src/model';
+import { type Artwork, type Copy, copiesByTransfer, isFixed, type Transfer } from '../../src/model';
 import { ShadeChoice } from '../panels/ShadeChoice';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
@@ -67,8 +67,14 @@ function Spares({
     ({ book }) =>
       Object.values(book.copy).filter((copy) => copy.transfer === transfer.id && copy.role === kind).length,
   );
+  const fixed = useShop(
+    ({ book }) =>
+      Object.values(book.copy).filter(
+        (copy) => copy.transfer === transfer.id && copy.role === kind && isFixed(book, copy),
+      ).length,
+  );
   const [typed, setTyped] = useState(String(count));
-  const read = copiesFrom(0).read(typed, reader);
+  const read = copiesFrom(0, fixed).read(typed, reader);
   const enter = () => {
     if (read.ok && read.value !== count) {
       act(edits.setCount(transfer.id, read.value, kind));

@@ -15,7 +15,13 @@ import type { OrderLine } from './order-lines';
 import { useFileDrop } from './useFileDrop';
 
 /** One transfer: artwork, name, size, copies. A PNG dropped anywhere on the row becomes its artwork. */
-export function TransferRow({ transfer, count, spare, placed }: Extract<OrderLine, { kind: 'transfer' }>) {
+export function TransferRow({
+  transfer,
+  count,
+  spare,
+  placed,
+  fixed,
+}: Extract<OrderLine, { kind: 'transfer' }>) {
   const reader = useReader();
   const { orders: words } = reader.words;
   const film = useOpenRun()?.film;
@@ -81,7 +87,7 @@ export function TransferRow({ transfer, count, spare, placed }: Extract<OrderLin
       <EntryCell
         label={of(words.count)}
         value={count}
-        codec={copiesFrom(1)}
+        codec={copiesFrom(1, fixed)}
         reader={reader}
         onEntry={(wanted) => act(edits.setCount(transfer.id, wanted, 'ordered'))}
       />

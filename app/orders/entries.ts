@@ -24,9 +24,22 @@ export const sizeAsTyped: Codec<Sized> = {
   },
 };
 
-/** A whole number of copies, not more than one transfer may have. */
-export const copiesFrom = (least: 0 | 1): Codec<number> =>
-  whole(least, MOST_COPIES, ({ orders }, ways) => orders.countProblem(wholeText(MOST_COPIES, ways)));
+/**
+ * A whole number of copies, not more than one transfer may have.
+ * @param inPrint how many are printed, or sent to print: it may not be fewer
+ */
+export function copiesFrom(least: 0 | 1, inPrint = 0): Codec<number> {
+  const any = whole(least, MOST_COPIES, ({ orders }, ways) =>
+    orders.countProblem(least, wholeText(MOST_COPIES, ways)),
+  );
+  return {
+    ...any,
+    read(typed, reader) {
+      const read = any.read(typed, reader);
+      return read.ok && read.value < inPrint ? fail(reader.words.orders.countInPrint(inPrint, reader)) : read;
+    },
+  };
+}
 
 /** A tidy name that is never empty. */
 export const name: Codec<string> = {

@@ -1,6 +1,7 @@
 import {
   type Book,
   copiesByTransfer,
+  isFixed,
   type Order,
   type OrderState,
   orderStates,
@@ -21,6 +22,8 @@ export type OrderLine = { readonly key: string; readonly order: Order } & (
       readonly count: number;
       readonly spare: number;
       readonly placed: number;
+      /** Ordered copies that are printed, or sent to print. */
+      readonly fixed: number;
     }
   | { readonly kind: 'add' | 'space' }
 );
@@ -62,15 +65,16 @@ export function orderLines(
       { kind: 'head', key: order.id, order, state: stateOf(order), empty: own.length === 0 },
       ...listed.map((transfer): OrderLine => {
         const all = copies.get(transfer.id) ?? [];
-        const ordered = all.filter(({ role }) => role === 'ordered').length;
+        const ordered = all.filter(({ role }) => role === 'ordered');
         return {
           kind: 'transfer',
           key: transfer.id,
           order,
           transfer,
-          count: ordered,
-          spare: all.length - ordered,
+          count: ordered.length,
+          spare: all.length - ordered.length,
           placed: all.filter(({ place }) => place !== null).length,
+          fixed: ordered.filter((copy) => isFixed(book, copy)).length,
         };
       }),
       { kind: 'add', key: `${order.id} add`, order },

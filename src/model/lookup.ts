@@ -105,8 +105,10 @@ export function benchRunOf(book: Book, chosen: string | null): Run | undefined {
 
 /** Whether a copy is printed, or sent to print: no edit may change it. */
 export function isFixed(book: Book, copy: Copy): boolean {
-  const run = copy.run === null ? undefined : book.run[copy.run];
-  return copy.place !== null && run !== undefined && run.state !== 'draft';
+  const run = copy.state === 'placed' ? book.run[copy.run] : undefined;
+  if (copy.place === null || run === undefined) return false;
+  // Of a draft that stopped on the way, what begins before that place is printed.
+  return run.state !== 'draft' || copy.place.y < (run.printed?.to ?? 0);
 }
 
 /** The artwork a patch of a transfer names, as a value or in a whole record. */

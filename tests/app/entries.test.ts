@@ -32,6 +32,18 @@ describe('what is typed for a transfer', () => {
     },
   );
 
+  it.each([
+    [1, 0, '2', null],
+    [1, 3, '2', /^3 copies are printed or sent to print\. Write 3 or more/],
+    [1, 1, '0', /whole number from 1/],
+    [0, 1, '0', /^1 copy is printed or sent to print/],
+    [0, 0, '-1', /whole number from 0/],
+  ] as const)('a count from %d, of which %d are in print, answers %j', (least, inPrint, typed, sentence) => {
+    const read = copiesFrom(least, inPrint).read(typed, reading(metric));
+    if (sentence === null) expect(read.ok).toBe(true);
+    else expect(read.ok ? '' : read.problem).toMatch(sentence);
+  });
+
   it('a count within reason is taken', () => {
     expect(copiesFrom(1).read(' 48 ', reading(metric))).toEqual({ ok: true, value: 48 });
   });

@@ -96,6 +96,12 @@ describe('a run printed to a length', () => {
     ]);
   });
 
+  it('keeps what is done when its count is lowered: what is not printed goes', () => {
+    const less = edited(part, (draft) => setCount(draft, front, 1, context()));
+    const left = Object.values(less.copy).filter((copy) => copy.transfer === front);
+    expect(left.map(({ id }) => id)).toEqual([a, b]);
+  });
+
   it('shows what is done as it was printed, whatever its transfer becomes', () => {
     const after = edited(part, (draft) => editTransfer(draft, front, { width: fromMm(60) }));
     expect(shown(after).copies.map(({ width }) => width)).toEqual([100, 100, 60].map(fromMm));

@@ -22,20 +22,24 @@ export function EntryCell<Value>({
   const problemId = useId();
   const [typed, setTyped] = useState(text);
   const [problem, setProblem] = useState<string | null>(null);
+  const [entries, setEntries] = useState(0);
   const takeOver = (shown: string) => {
     setTyped(shown);
     setProblem(null);
   };
+  // What is shown is what is stored, also after an entry that left it as it was.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the number of entries says when to look again
   useEffect(() => {
     setTyped(text);
     setProblem(null);
-  }, [text]);
+  }, [text, entries]);
   const enter = () => {
     if (typed === text) return setProblem(null);
     const entry = codec.read(typed, reader);
     if (!entry.ok) return setProblem(entry.problem);
     setProblem(null);
     onEntry(entry.value);
+    setEntries((count) => count + 1);
   };
   return (
     <div className="cell">

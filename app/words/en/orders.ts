@@ -114,7 +114,10 @@ export const orders = {
   readingArtwork: 'Reading the image…',
   ppi: (ppi: string) => `${ppi} ppi`,
   trimmed: 'empty margin trimmed',
-  countProblem: (most: string) => `The number of copies is a whole number from 1 to ${most}.`,
+  countProblem: (least: number, most: string) =>
+    `The number of copies is a whole number from ${least} to ${most}.`,
+  countInPrint: (count: number, ways: Ways) =>
+    `${counted(count, 'copy is', 'copies are', ways)} printed or sent to print. Write ${whole(count, ways)} or more; spoiled ones are noted in the room Press.`,
   nameEmpty: 'A name is needed, so that the copy can be found again.',
   keepProportions: 'Set height by artwork',
   takenOff: (count: number, ways: Pick<Ways, 'locale'>) =>

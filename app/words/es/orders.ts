@@ -114,7 +114,9 @@ export const orders: Words['orders'] = {
   readingArtwork: 'Leyendo la imagen…',
   ppi: (ppi) => `${ppi} ppp`,
   trimmed: 'sin su margen vacío',
-  countProblem: (most) => `El número de copias es un entero de 1 a ${most}.`,
+  countProblem: (least, most) => `El número de copias es un entero de ${least} a ${most}.`,
+  countInPrint: (count, ways) =>
+    `${counted(count, 'copia está impresa o enviada', 'copias están impresas o enviadas', ways)} a imprimir. Escribir ${whole(count, ways)} o más; las estropeadas se anotan en Planchado.`,
   nameEmpty: 'Hace falta un nombre, para volver a encontrar la copia.',
   keepProportions: 'Poner el alto según el arte',
   takenOff: (count, ways) =>
