@@ -1,6 +1,8 @@
 import type { Page } from '../../src/output/cut-map';
 import { download } from '../files/download';
 import { safeName } from '../files/file-name';
+import { fetchPart } from '../offline/part';
+import { sayFailed } from '../store/failures';
 import { notify } from '../store/view';
 import { localeNow, wordsNow } from '../words';
 import { fontFiles } from './fonts';
@@ -14,7 +16,9 @@ export async function savePdf(
   thumbnails: ReadonlyMap<string, Thumbnail>,
 ): Promise<void> {
   try {
-    const [{ cutMapPdf }, fonts] = await Promise.all([import('../../src/output/cut-map/pdf'), fontFiles()]);
+    const [{ cutMapPdf }, fonts] = await fetchPart(() =>
+      Promise.all([import('../../src/output/cut-map/pdf'), fontFiles()]),
+    );
     const title = wordsNow().cutMap.fileName(runName);
     const pictures = new Map<string, Uint8Array>();
     for (const [id, { file }] of thumbnails) pictures.set(id, new Uint8Array(await file.arrayBuffer()));
@@ -22,7 +26,7 @@ export async function savePdf(
     const fileName = `${safeName(title)}.pdf`;
     download(new Blob([new Uint8Array(pdf)], { type: 'application/pdf' }), fileName);
     notify('plain', wordsNow().cutMap.saved(fileName));
-  } catch {
-    notify('error', wordsNow().cutMap.saveFailed);
+  } catch (error) {
+    sayFailed('pdf', error);
   }
 }

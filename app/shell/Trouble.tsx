@@ -1,10 +1,10 @@
 import { download } from '../files/download';
+import { PartMissing } from '../offline/part';
 import { saveBackup } from '../store/backup';
 import { sayFailed } from '../store/failures';
 import { loadAgain } from '../store/load-again';
 import { today } from '../store/today';
 import { useWords } from '../words';
-import { PartMissing } from './part';
 import { reportOf } from './report';
 
 /**

@@ -1,15 +1,6 @@
 import { type ComponentType, type LazyExoticComponent, lazy } from 'react';
+import { fetchPart } from '../offline/part';
 
-/** A part of the app could not be fetched: it is gone, perhaps after an update, or there is no way to it. */
-export class PartMissing extends Error {}
-
-/** A component in a part of its own, fetched when it is first shown; a part that cannot be fetched fails as {@link PartMissing}. */
+/** A component in a part of its own, fetched when it is first shown. */
 export const part = (fetch: () => Promise<ComponentType>): LazyExoticComponent<ComponentType> =>
-  lazy(() =>
-    fetch().then(
-      (component) => ({ default: component }),
-      (cause) => {
-        throw new PartMissing('a part of the app could not be fetched', { cause });
-      },
-    ),
-  );
+  lazy(async () => ({ default: await fetchPart(fetch) }));

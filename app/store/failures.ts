@@ -1,4 +1,5 @@
 import { WorkerFailed } from '../../src/workers/browser';
+import { PartMissing } from '../offline/part';
 import { wordsNow } from '../words';
 import type { Words } from '../words/en';
 import { notify } from './view';
@@ -11,7 +12,9 @@ type Failed = Exclude<keyof Sentences, 'reading' | 'missing' | 'reload' | 'again
 function say(text: string, error: unknown): void {
   // What was stopped has not failed.
   if (error instanceof DOMException && error.name === 'AbortError') return;
-  notify('error', text, error instanceof WorkerFailed && error.why === 'missing');
+  const isMissing =
+    error instanceof PartMissing || (error instanceof WorkerFailed && error.why === 'missing');
+  notify('error', text, isMissing);
 }
 
 /** Says what failed and what was kept; where a part of the app is missing, with an offer to load it again. */

@@ -82,7 +82,6 @@ export const cutMap = {
   save: 'Save as PDF',
   saving: 'Making the PDF…',
   saved: (file: string) => `${file} is saved with your downloads.`,
-  saveFailed: 'The PDF could not be made. Print from here, or try again.',
   actualSize:
     'Print at actual size, 100%, without margins: the rule at the foot of the sheet must measure 100 mm.',
   sheet: (page: number, of: number) => `Cut map, sheet ${page} of ${of}`,

@@ -12,7 +12,9 @@ export const failures = {
   printImage: 'The image could not be written. The run is as it was; try again.',
   demo: 'The demo artwork could not be drawn. The demo day goes on without it.',
   codes: 'The codes could not be looked at. What was read before is kept; try again.',
-  missing: 'A part of the app is missing, perhaps after an update. All that was entered is kept.',
+  pdf: 'The PDF could not be made. Print from here, or try again.',
+  missing:
+    'A part of the app is missing, perhaps after an update: load it again while the network is on. All that was entered is kept.',
   reload: 'Load the app again',
   again: 'Try again',
 };

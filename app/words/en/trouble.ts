@@ -4,7 +4,7 @@ export const trouble = {
   window: 'This window could not be shown. The rooms go on, and all that was entered is kept.',
   app: 'The app could not be shown. All that was entered is kept.',
   missing:
-    'This part of the app is missing, perhaps after an update: load the app again. All that was entered is kept.',
+    'This part of the app is missing, perhaps after an update: load the app again while the network is on. All that was entered is kept.',
   notKept: 'The last changes are not on the disk yet. Save a backup before you load the app again.',
   report: 'Save a report',
   reportHint:

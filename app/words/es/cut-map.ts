@@ -82,7 +82,6 @@ export const cutMap: Words['cutMap'] = {
   save: 'Guardar como PDF',
   saving: 'Haciendo el PDF…',
   saved: (file) => `${file} está guardado en las descargas.`,
-  saveFailed: 'El PDF no se ha podido hacer. Imprimir desde aquí, o probar otra vez.',
   actualSize: 'Imprimir a tamaño real, 100 %, sin márgenes: la regla al pie de la hoja debe medir 100 mm.',
   sheet: (page, of) => `Plano de corte, hoja ${page} de ${of}`,
   fileName: (run) => `plano de corte ${run}`,

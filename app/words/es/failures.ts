@@ -13,7 +13,9 @@ export const failures: Words['failures'] = {
   printImage: 'No se ha podido escribir la imagen. La tirada sigue igual; probar otra vez.',
   demo: 'No se ha podido dibujar el arte de muestra. El día de muestra sigue sin él.',
   codes: 'No se han podido mirar los códigos. Lo leído antes se conserva; probar otra vez.',
-  missing: 'Falta una parte de la aplicación, quizá tras una actualización. Todo lo introducido se conserva.',
+  pdf: 'El PDF no se ha podido hacer. Imprimir desde aquí, o probar otra vez.',
+  missing:
+    'Falta una parte de la aplicación, quizá tras una actualización: se puede volver a cargar con la red conectada. Todo lo introducido se conserva.',
   reload: 'Volver a cargar la aplicación',
   again: 'Probar otra vez',
 };

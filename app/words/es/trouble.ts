@@ -5,7 +5,7 @@ export const trouble: Words['trouble'] = {
   window: 'Esta ventana no se ha podido mostrar. Las salas siguen, y todo lo introducido se conserva.',
   app: 'La aplicación no se ha podido mostrar. Todo lo introducido se conserva.',
   missing:
-    'Falta esta parte de la aplicación, quizá tras una actualización: hay que volver a cargarla. Todo se conserva.',
+    'Falta esta parte de la aplicación, quizá tras una actualización: hay que volver a cargarla con la red conectada. Todo se conserva.',
   notKept:
     'Los últimos cambios aún no están en el disco. Antes de volver a cargar conviene guardar una copia de seguridad.',
   report: 'Guardar un informe',

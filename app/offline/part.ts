@@ -1,0 +1,11 @@
+/** A part of the app could not be fetched: it is gone, perhaps after an update, or there is no way to it. */
+export class PartMissing extends Error {}
+
+/**
+ * Fetches a part of the app when it is needed first.
+ * @throws {PartMissing} if it cannot be fetched
+ */
+export const fetchPart = <Part>(fetch: () => Promise<Part>): Promise<Part> =>
+  fetch().catch((cause) => {
+    throw new PartMissing('a part of the app could not be fetched', { cause });
+  });
