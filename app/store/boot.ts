@@ -14,14 +14,14 @@ import {
   type SharedBook,
   type SnapshotStore,
   type Source,
-  type StorageProblem,
 } from '../../src/storage';
 import { wordsNow } from '../words';
-import { keepArtworkInMemory, openArtworkOf } from './artwork';
+import { openArtworkOf } from './artwork';
 import { followChecks } from './checks';
 import { drawDemo } from './demo';
 import { askToKeep } from './durable';
 import { firstBookOf, firstSettingsNow } from './first-book';
+import { carry, memoryWork, takeCarried } from './in-memory';
 import { followHours, keepHouse } from './keep-house';
 import { followLanguage, speakOf } from './language';
 import { followPage } from './page-life';
@@ -85,9 +85,6 @@ export function startAnew(): void {
   useShop.setState({ isGone: false });
 }
 
-/** What was entered while nothing was kept, until it is put where the storage answers again. */
-let carried: Book | null = null;
-
 export const takeOver = (): void => session?.takeOver();
 
 /** The snapshots of the book that is open. */
@@ -102,42 +99,7 @@ function openSession(source: Source): Session {
     snapshots.takeOlder(records, version, editContext().now),
   );
 
-  /** Where storage does not open, the work goes on in memory. */
-  const workInMemory = (problem: StorageProblem): void => {
-    keepArtworkInMemory();
-    inMemory = (source === 'shop' ? carried : null) ?? firstBookOf(source);
-    useShop.setState({
-      phase: { kind: 'open' },
-      book: inMemory,
-      saving: { kind: 'failed', problem },
-      inMemory: problem,
-      follows: false,
-    });
-    if (source === 'demo') void layOut('pinned');
-    if (problem.code === 'blocked') void awaitAnswer();
-  };
-  /** The book that was begun in memory, as it was then. */
-  let inMemory: Book | null = null;
-
-  /** Opens what is stored if it can be read by now; what was entered meanwhile is carried over. */
-  const tryAgain = async (): Promise<void> => {
-    const reading = await repository.read();
-    const { book } = useShop.getState();
-    if (reading.kind === 'failed' || !inMemory) return;
-    if (!isUntouched()) carried = book;
-    await showSource(source);
-  };
-
-  const isUntouched = (): boolean => source === 'demo' || useShop.getState().book === inMemory;
-
-  /** Storage that only was slow is opened as soon as it answers, unless something was entered meanwhile. */
-  const awaitAnswer = async (): Promise<void> => {
-    while (!isClosed && isUntouched()) {
-      const reading = await repository.read();
-      if (reading.kind === 'failed' && reading.problem.code !== 'blocked') return;
-      if (reading.kind !== 'failed' && !isClosed && isUntouched()) return start();
-    }
-  };
+  const memory = memoryWork(source, repository, () => showSource(source), start);
 
   /** The first that is entered in the shop's own book: from now on it would be missed. */
   const beginWork = (): void => {
@@ -153,11 +115,10 @@ function openSession(source: Source): Session {
       await snapshots.take(book, 'before-restoring', editContext().now);
       notify('care', wordsNow().storage.meanwhile);
     } catch {
-      carried = book;
+      carry(book);
     }
   };
 
-  let isClosed = false;
   /** Whether what changes now was entered, and not opened. */
   let isBegun = false;
 
@@ -173,8 +134,7 @@ function openSession(source: Source): Session {
         if (found.kind === 'read') await speakOf(found.book);
       },
       begin(found) {
-        const meanwhile = source === 'shop' ? carried : null;
-        if (meanwhile) carried = null;
+        const meanwhile = takeCarried(source);
         if (found.kind === 'empty') {
           if (source === 'shop' && ownBook()) rememberOwnBook('gone');
           onceOpen = () => {
@@ -219,7 +179,7 @@ function openSession(source: Source): Session {
         });
       },
       onNewer: () => useShop.setState({ phase: { kind: 'newer' }, follows: false }),
-      onFailed: workInMemory,
+      onFailed: memory.begin,
       onSaving: (saving) => useShop.setState({ saving }),
     },
   );
@@ -234,11 +194,11 @@ function openSession(source: Source): Session {
   const stopPage = followPage(shared);
 
   return {
-    retry: () => (inMemory ? void tryAgain() : shared.retry()),
+    retry: () => (memory.isBegun() ? void memory.tryAgain() : shared.retry()),
     takeOver: shared.takeOver,
     snapshots,
     async close() {
-      isClosed = true;
+      memory.close();
       stopPage();
       await shared.close();
       unwatch();
