@@ -61,6 +61,34 @@ test('a table that is no table, and a heading without sizes, are answered', asyn
   await expect(page.getByRole('dialog')).toContainText('no column for width, height');
 });
 
+test('of a long table only the rows in view are in the page, and one that is too long is refused', async ({
+  page,
+}) => {
+  await openShop(page);
+  await page.getByRole('link', { name: 'Orders' }).click();
+  const open = async (rows: number) => {
+    const chooser = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Open a file' }).click();
+    const table = Array.from({ length: rows }, (_, at) => `Club,crest ${at},${at % 2 ? 80 : 'abc'},80,1`);
+    await (await chooser).setFiles({
+      name: 'day.csv',
+      mimeType: 'text/csv',
+      buffer: Buffer.from(table.join('\n')),
+    });
+  };
+  await open(19_000);
+  const dialog = page.getByRole('dialog');
+  await expect(dialog).toContainText('9,500 rows to mend');
+  await expect(dialog).toContainText('9,500 rows understood');
+  await expect(dialog.getByRole('row').nth(1)).toContainText('crest 1');
+  expect(await dialog.getByRole('row').count()).toBeLessThan(60);
+  expect(await dialog.getByRole('listitem').count()).toBeLessThan(60);
+  await dialog.getByRole('button', { name: 'Cancel' }).click();
+  await open(100_000);
+  await expect(dialog).toContainText('The table has more than 20,000 rows. Add it in parts.');
+  await expect(dialog.getByRole('button', { name: /^Add/ })).toBeDisabled();
+});
+
 test('a roll shorter than one copy places what fits and names the rest', async ({ page }) => {
   await openShop(page);
   await pasteTable(page, 'Club,back,300,280,1,,no\nClub,tag,50,50,2,,no');

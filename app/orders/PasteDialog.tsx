@@ -1,7 +1,8 @@
-import { useDeferredValue, useMemo, useState } from 'react';
+import { type ClipboardEvent, useState } from 'react';
 import { Label, TextArea, TextField } from 'react-aria-components';
 import { edits } from '../../src/editing';
-import { columnNames, headingKey, readTable, type TableReading } from '../../src/intake';
+import { columnNames, headingKey } from '../../src/intake';
+import { MOST_SIGNS } from '../../src/intake/limits';
 import { settingsOf } from '../../src/model';
 import type { DateOrder } from '../../src/units';
 import { Button } from '../parts/Button';
@@ -11,9 +12,12 @@ import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
-import { area, dueDay } from '../words/format';
+import { wholePercent } from '../words/format';
+import { TableReadingView } from './TableReadingView';
+import { useTableReading } from './useTableReading';
 
-const PREVIEWED = 100;
+/** A longer text is not put into a box to be typed over, which holds up the page at each change. */
+const LONGEST_SHOWN = 400_000;
 
 /** Reads a table while it is pasted or typed: what was understood, and each row that was not, with its reason. */
 export function PasteDialog({ text: pasted }: { text: string }) {
@@ -21,28 +25,37 @@ export function PasteDialog({ text: pasted }: { text: string }) {
   const ways = useWays();
   const dateOrder = useShop(({ book }) => settingsOf(book)?.dateOrder ?? null);
   const [text, setText] = useState(pasted);
-  const read = useDeferredValue(text);
   const columns = useShop(({ book }) => settingsOf(book)?.columns);
-  const reading = useMemo(
-    () => readTable(read, { unit: ways.unit, dateOrder, columns: columns ?? {} }),
-    [read, ways.unit, dateOrder, columns],
-  );
-  const { rows, bad } = reading;
+  const state = useTableReading(text, { unit: ways.unit, dateOrder, ...(columns && { columns }) });
+  const { reading } = state;
+  const rows = (state.is === 'read' && reading?.rows) || [];
   const add = () => {
-    if (rows.length === 0) return;
+    if (rows.length === 0 || !reading) return;
+    const { bad } = reading;
     act(edits.addRows(rows));
     notify('plain', words.added(rows.length, bad.length, ways));
     if (bad.length === 0) openDialog(null);
     else setText(reading.badText);
   };
+  const refuseLong = (event: ClipboardEvent) => {
+    if (event.clipboardData.getData('text/plain').length <= MOST_SIGNS) return;
+    event.preventDefault();
+    notify('error', words.problem({ code: 'too-long' }, ways));
+  };
   return (
     <Window title={words.title}>
-      <p className="quiet">{words.hint}</p>
-      <TextField className="field table-text" value={text} onChange={setText} autoFocus>
-        <Label>{words.label}</Label>
-        <TextArea spellCheck="false" />
-      </TextField>
-      {reading.needsDateOrder && (
+      <p className="quiet">
+        {words.hint} {words.limits(ways)}
+      </p>
+      {text.length > LONGEST_SHOWN ? (
+        <p>{words.notShown}</p>
+      ) : (
+        <TextField className="field table-text" value={text} onChange={setText} autoFocus>
+          <Label>{words.label}</Label>
+          <TextArea spellCheck="false" onPaste={refuseLong} />
+        </TextField>
+      )}
+      {reading?.needsDateOrder && (
         <Choice<DateOrder | 'ask'>
           label={orders.ambiguousDates}
           value={dateOrder ?? 'ask'}
@@ -54,8 +67,21 @@ export function PasteDialog({ text: pasted }: { text: string }) {
           onChange={(order) => act(edits.editSettings({ dateOrder: order === 'ask' ? null : order }))}
         />
       )}
-      {reading.unknown.length > 0 && <Mapping unknown={reading.unknown} />}
-      <Reading reading={reading} empty={text.trim() === ''} />
+      {reading && reading.unknown.length > 0 && <Mapping unknown={reading.unknown} />}
+      {state.is === 'being-read' && state.share > 0 && (
+        <div className="actions">
+          <progress max={1} value={state.share} aria-label={words.isRead(wholePercent(state.share, ways))} />
+          <Button onPress={state.stop}>{words.stop}</Button>
+        </div>
+      )}
+      {state.is === 'stopped' && (
+        <div className="actions">
+          <p className="quiet">{words.stopped}</p>
+          <Button onPress={state.again}>{words.readAgain}</Button>
+        </div>
+      )}
+      {text.trim() === '' && <p className="quiet">{words.empty}</p>}
+      {reading && text.trim() !== '' && <TableReadingView reading={reading} />}
       <div className="actions">
         <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
         <Button weight="primary" isDisabled={rows.length === 0} onPress={add}>
@@ -88,60 +114,5 @@ function Mapping({ unknown }: { unknown: readonly string[] }) {
         />
       ))}
     </fieldset>
-  );
-}
-
-function Reading({ reading, empty }: { reading: TableReading; empty: boolean }) {
-  const { table: words, orders } = useWords();
-  const ways = useWays();
-  if (empty) return <p className="quiet">{words.empty}</p>;
-  if (reading.problem) return <p className="problem">{words.missingColumns(reading.problem.columns)}</p>;
-  const { rows, bad } = reading;
-  return (
-    <div className="reading">
-      {bad.length > 0 && (
-        <section>
-          <h3 className="care">{words.bad(bad.length, ways)}</h3>
-          <ul className="bad-rows">
-            {bad.map((row) => (
-              <li key={row.line}>
-                <strong>{words.badRow(row.line)}</strong>{' '}
-                {row.problems.map((problem) => words.cellProblem(problem, ways)).join(' ')}
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
-      {rows.length > 0 && (
-        <section>
-          <h3>{words.understood(rows.length, ways)}</h3>
-          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must scroll by keys */}
-          <div className="reading-scroll" tabIndex={0}>
-            <table className="small">
-              <thead>
-                <tr>
-                  <th>{orders.orderName}</th>
-                  <th>{orders.transfer}</th>
-                  <th>{words.size}</th>
-                  <th>{orders.count}</th>
-                  <th>{orders.due}</th>
-                </tr>
-              </thead>
-              <tbody>
-                {rows.slice(0, PREVIEWED).map((row) => (
-                  <tr key={row.line}>
-                    <td>{row.order}</td>
-                    <td>{row.transfer}</td>
-                    <td>{area(row.width, row.height, ways)}</td>
-                    <td>{row.count}</td>
-                    <td>{row.due ? dueDay(row.due, ways) : ''}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </div>
-        </section>
-      )}
-    </div>
   );
 }

@@ -1,7 +1,10 @@
+import { MOST_SIGNS } from '../../src/intake/limits';
+import { waysNow } from '../store/selectors';
 import { notify, openDialog } from '../store/view';
 import { wordsNow } from '../words';
 
-const MOST_BYTES = 8_000_000;
+/** A sign takes two bytes at most in what spreadsheets write, and a mark goes before them. */
+const MOST_BYTES = 2 * MOST_SIGNS + 2;
 
 /** The text of a file in UTF-8 or, where that cannot be, as older spreadsheets write it; `null` if it is no text. */
 export function decodeTable(bytes: Uint8Array<ArrayBuffer>): string | null {
@@ -19,8 +22,12 @@ export function decodeTable(bytes: Uint8Array<ArrayBuffer>): string | null {
 
 /** Opens a file in the window that reads tables. */
 export async function openTable(file: File): Promise<void> {
-  const bytes = file.size <= MOST_BYTES ? await file.arrayBuffer().catch(() => null) : null;
+  const { table: words } = wordsNow();
+  const isLong = file.size > MOST_BYTES;
+  const bytes = isLong ? null : await file.arrayBuffer().catch(() => null);
   const text = bytes && decodeTable(new Uint8Array(bytes));
-  if (!text) notify('error', wordsNow().table.unreadableFile(file.name));
+  if (isLong || (text?.length ?? 0) > MOST_SIGNS) {
+    notify('error', `${file.name}: ${words.problem({ code: 'too-long' }, waysNow())}`);
+  } else if (!text) notify('error', words.unreadableFile(file.name));
   else openDialog({ kind: 'paste', text });
 }

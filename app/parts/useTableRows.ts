@@ -1,20 +1,20 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual';
 import { type RefObject, useLayoutEffect, useState } from 'react';
 
-interface TableRows {
+export interface TableRows<Row extends Element = HTMLTableRowElement> {
   /** Rows in view, by their index. */
   readonly shown: readonly number[];
   /** Room to keep above and below them, in pixels. */
   readonly before: number;
   readonly after: number;
   /** Measures a row; it carries its index as `data-index`. */
-  readonly measure: (row: HTMLTableRowElement | null) => void;
+  readonly measure: (row: Row | null) => void;
 }
 
-const unmeasured = () => undefined;
+export const unmeasured = () => undefined;
 
 /** As many rows as this are all in the page. */
-const FEW = 60;
+export const FEW = 60;
 
 /** The rows of a long table that are in view; the page scrolls, and the table keeps its shape for readers. */
 export function useTableRows(

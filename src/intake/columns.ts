@@ -108,8 +108,12 @@ export interface Columns {
   readonly isHeading: boolean;
 }
 
+/** No name of a column is longer. */
+const LONGEST_NAME = 100;
+
 /** `Width (mm)` is a width in millimetres. */
 function headingOf(cell: string): { column: Column | undefined; unit: LengthUnit | null } {
+  if (cell.length > LONGEST_NAME) return { column: undefined, unit: null };
   const plain = withoutAccents(cell)
     .trim()
     .toLowerCase()

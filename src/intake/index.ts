@@ -6,4 +6,5 @@ export {
   readTable,
   type TableReading,
   type TableRow,
+  type TableWays,
 } from './table';

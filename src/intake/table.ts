@@ -12,6 +12,8 @@ import {
 } from '../units';
 import { type CountProblem, MOST_COPIES_IN_ALL, readCount, readTurn } from './cells';
 import { type Column, type Columns, columnsOf, neededColumns } from './columns';
+import type { TableLimit } from './limits';
+import { recordsOf } from './records';
 import { separatorOf } from './separator';
 
 /** A row that was understood: one transfer. */
@@ -52,30 +54,31 @@ export interface TableReading {
   /** Headings that mean no column yet. */
   readonly unknown: readonly string[];
   /** Why nothing at all could be read. */
-  readonly problem: { readonly code: 'missing-columns'; readonly columns: readonly Column[] } | null;
+  readonly problem:
+    | { readonly code: 'missing-columns'; readonly columns: readonly Column[] }
+    | TableLimit
+    | null;
 }
 
-/**
- * The records of a table by RFC 4180, also with tabs or semicolons. A quote that is never closed would swallow
- * all rows behind it: then quotes are read as plain signs.
- */
-function recordsOf(text: string): { records: string[][]; separator: string } {
-  const separator = separatorOf(text);
-  const plain = text.replace(/^\ufeff/, '');
-  const quoted = Papa.parse<string[]>(plain, { delimiter: separator });
-  const broken = quoted.errors.some(({ type }) => type === 'Quotes');
-  const { data } = broken
-    ? Papa.parse<string[]>(plain, { delimiter: separator, quoteChar: '\u0000' })
-    : quoted;
-  return { records: data, separator };
-}
-
-interface Ways {
+/** How a table is read. */
+export interface TableWays {
   readonly unit: LengthUnit;
   readonly dateOrder: DateOrder | null;
   /** Which column a heading means, where the shop has said so. */
   readonly columns?: Readonly<Record<string, string>>;
 }
+
+/** A longer text is no figure, and takes long to tell so. */
+const LONGEST_FIGURE = 100;
+const UNREADABLE = { ok: false, problem: 'unreadable' } as const;
+
+/** Reads a figure, of which all that is too long is none. */
+const figure = <Reading>(text: string, read: (text: string) => Reading): Reading | typeof UNREADABLE =>
+  text.length > LONGEST_FIGURE ? UNREADABLE : read(text);
+
+/** What stands in a cell, as far as it is shown. */
+const shown = (text: string): string =>
+  text.length > LONGEST_FIGURE ? `${text.slice(0, LONGEST_FIGURE)}…` : text;
 
 /** Reads one record; `orderAbove` is what an empty order cell stands for, as in a grouped list. */
 function readRecord(
@@ -83,7 +86,7 @@ function readRecord(
   line: number,
   { at, units }: Columns,
   orderAbove: string,
-  { unit, dateOrder }: Ways,
+  { unit, dateOrder }: TableWays,
 ): { row: TableRow | null; problems: CellProblem[] } {
   const cell = (column: Column): string => {
     const index = at[column];
@@ -97,18 +100,18 @@ function readRecord(
   const size = (column: 'width' | 'height') => {
     const text = cell(column);
     const own = units[column] ?? unit;
-    const read = parseLength(text, own);
-    if (!read.ok) problems.push({ column, code: read.problem, text });
+    const read = figure(text, (short) => parseLength(short, own));
+    if (!read.ok) problems.push({ column, code: read.problem, text: shown(text) });
     return { length: read.ok ? read.value : null, typed: unitNamed(text) === null ? `${text} ${own}` : text };
   };
   const width = size('width');
   const height = size('height');
-  const count = readCount(cell('count'));
-  if (!count.ok) problems.push({ column: 'count', code: count.problem, text: cell('count') });
-  const due = cell('due') === '' ? null : parseDate(cell('due'), dateOrder);
-  if (due && !due.ok) problems.push({ column: 'due', code: due.problem, text: cell('due') });
+  const count = figure(cell('count'), readCount);
+  if (!count.ok) problems.push({ column: 'count', code: count.problem, text: shown(cell('count')) });
+  const due = cell('due') === '' ? null : figure(cell('due'), (short) => parseDate(short, dateOrder));
+  if (due && !due.ok) problems.push({ column: 'due', code: due.problem, text: shown(cell('due')) });
   const turn = readTurn(cell('turn'));
-  if (!turn.ok) problems.push({ column: 'turn', code: turn.problem, text: cell('turn') });
+  if (!turn.ok) problems.push({ column: 'turn', code: turn.problem, text: shown(cell('turn')) });
   if (problems.length > 0 || width.length === null || height.length === null || !count.ok || !turn.ok) {
     return { row: null, problems };
   }
@@ -126,18 +129,35 @@ function readRecord(
   return { row, problems };
 }
 
+const NOTHING: TableReading = {
+  rows: [],
+  bad: [],
+  badText: '',
+  needsDateOrder: false,
+  unknown: [],
+  problem: null,
+};
+
 /**
  * Reads a table of orders, pasted or opened: CSV by RFC 4180, tabs or semicolons, with or without a heading. Good
  * rows are kept, bad ones named with what is wrong in each cell.
  * @param ways.unit the unit of bare numbers, where the heading names none
  * @param ways.dateOrder how `3/4/2026` is read; `null` if the shop has not said
+ * @param onShare is told how much of a long table is read, from 0 to 1
  */
-export function readTable(text: string, ways: Ways): TableReading {
-  const { records, separator } = recordsOf(text);
+export function readTable(
+  text: string,
+  ways: TableWays,
+  onShare: (share: number) => void = () => undefined,
+): TableReading {
+  const separator = separatorOf(text);
+  const read = recordsOf(text.replace(/^\ufeff/, ''), separator, onShare);
+  if (!read.ok) return { ...NOTHING, problem: read.problem };
+  const records = read.value;
   const isBlank = (record: readonly string[]) => record.every((cell) => cell.trim() === '');
   const first = records.findIndex((record) => !isBlank(record));
   const heading = records[first];
-  if (!heading) return { rows: [], bad: [], badText: '', needsDateOrder: false, unknown: [], problem: null };
+  if (!heading) return NOTHING;
   const columns = columnsOf(heading, ways.columns);
   const taken = new Set(Object.values(columns.at));
   const unknown = columns.isHeading ? heading.filter((cell, at) => cell.trim() !== '' && !taken.has(at)) : [];

@@ -1,7 +1,7 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --damage 100000 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|artwork|frames|image|log|damaged|mutation]`: the
+ * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --damage 100000 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|artwork|frames|image|log|tables|damaged|mutation]`: the
  * published sets, strips cut up without waste, the packers of npm, the time to a first layout, random days at the film held against their rules, schedules of the demo day, edits with a long history of undo, intervals of rates found in logs, codes as a camera sees them, and of the built app the check
- * of a large artwork, frame times, the writing of a print-ready image and the opening of a long log. `mutation` takes an hour and more and
+ * of a large artwork, frame times, the writing of a print-ready image the opening of a long log and of long tables. `mutation` takes an hour and more and
  * runs when it is asked for alone; `--folder editing`, MUTATION_SHARE and MUTATION_SEED choose a part of the code.
  */
 import { parseArgs } from 'node:util';
@@ -19,6 +19,7 @@ import { benchPressing } from './pressing';
 import { benchPrintImage } from './print-image';
 import { benchQuietEdits } from './quiet-edits';
 import { benchPackers, benchSets } from './sets';
+import { benchTables } from './tables';
 import { benchZeroWaste } from './zero-waste';
 
 const { values } = parseArgs({
@@ -48,4 +49,5 @@ if (runs('artwork')) await benchArtwork();
 if (runs('frames')) await benchFrames();
 if (runs('image')) await benchPrintImage();
 if (runs('log')) await benchLog();
+if (runs('tables')) await benchTables();
 if (values.only === 'mutation') await benchMutation(values.folder?.split(','));

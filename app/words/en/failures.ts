@@ -5,6 +5,7 @@ export const failures = {
   schedule: 'The schedule could not be worked out. The run and all its ticks are kept.',
   check: 'The artwork could not be checked. The image is kept; look at it and check it again.',
   reading: (file: string) => `${file} could not be read just now. The order is as it was; try again.`,
+  table: 'The table could not be read just now. Nothing was added; try again.',
   outline: 'The outlines could not be drawn. The copies lie as they did.',
   knockOut: 'The colour could not be made transparent. The artwork is as it was; try again.',
   backup: 'The backup could not be written. All orders are kept on this device; try again.',

@@ -1,5 +1,6 @@
-import type { CellProblem, Column } from '../../../src/intake';
+import type { CellProblem, Column, TableReading } from '../../../src/intake';
 import { MOST_COPIES, MOST_COPIES_IN_ALL } from '../../../src/intake/cells';
+import { LONGEST_CELL, MOST_COLUMNS, MOST_ROWS, MOST_SIGNS } from '../../../src/intake/limits';
 import { counted, type Ways, whole } from '../format';
 import { transfers } from './counts';
 import { dateProblems, lengthProblems } from './problems';
@@ -48,6 +49,22 @@ function cellProblem(problem: CellProblem, ways: Ways): string {
   }
 }
 
+/** What keeps a table from being read at all. */
+function problemOf(problem: NonNullable<TableReading['problem']>, ways: Ways): string {
+  switch (problem.code) {
+    case 'missing-columns':
+      return `The heading has no column for ${problem.columns.map((column) => columns[column].toLowerCase()).join(', ')}. Add it, or leave the heading out and keep the order of columns named above.`;
+    case 'too-long':
+      return `The table has more than ${whole(MOST_SIGNS, ways)} characters. Add it in parts.`;
+    case 'many-rows':
+      return `The table has more than ${whole(MOST_ROWS, ways)} rows. Add it in parts.`;
+    case 'many-columns':
+      return `Row ${problem.line} has more than ${whole(MOST_COLUMNS, ways)} columns. Leave out those that are not needed.`;
+    case 'long-cell':
+      return `Row ${problem.line} has a cell of more than ${whole(LONGEST_CELL, ways)} characters. Close its quote, or shorten it.`;
+  }
+}
+
 export const table = {
   mapTitle: 'Columns that are not known',
   mapTo: (heading: string) => `“${heading}” is`,
@@ -58,8 +75,14 @@ export const table = {
   label: 'Table',
   empty: 'Paste a table, or type rows separated by commas, semicolons or tabs.',
   size: 'Size',
-  missingColumns: (missing: readonly Column[]) =>
-    `The heading has no column for ${missing.map((column) => columns[column].toLowerCase()).join(', ')}. Add it, or leave the heading out and keep the order of columns named above.`,
+  problem: problemOf,
+  limits: (ways: Ways) =>
+    `At most ${whole(MOST_ROWS, ways)} rows and ${whole(MOST_COLUMNS, ways)} columns are read at once, with ${whole(LONGEST_CELL, ways)} characters a cell.`,
+  notShown: 'The table is too long to be typed over here. Mend it in the spreadsheet and open it again.',
+  isRead: (share: string) => `${share} of the table is read`,
+  stop: 'Stop reading',
+  stopped: 'The table is not read. Nothing was added.',
+  readAgain: 'Read it again',
   cellProblem,
   understood: (count: number, ways: Ways) => `${counted(count, 'row', 'rows', ways)} understood`,
   bad: (count: number, ways: Ways) => `${counted(count, 'row', 'rows', ways)} to mend`,

@@ -6,6 +6,7 @@ export const failures: Words['failures'] = {
   schedule: 'No se ha podido calcular el plan del día. La tirada y sus marcas se conservan.',
   check: 'No se ha podido comprobar el arte. La imagen se conserva; se puede comprobar otra vez.',
   reading: (file) => `No se ha podido leer ${file}. El pedido sigue igual; probar otra vez.`,
+  table: 'No se ha podido leer la tabla. No se ha añadido nada; probar otra vez.',
   outline: 'No se han podido dibujar los contornos. Las copias siguen en su sitio.',
   knockOut: 'No se ha podido hacer transparente el color. El arte sigue igual; probar otra vez.',
   backup: 'No se ha podido escribir la copia de seguridad. Los pedidos se conservan aquí; probar otra vez.',

@@ -1,5 +1,6 @@
-import type { CellProblem, Column } from '../../../src/intake';
+import type { CellProblem, Column, TableReading } from '../../../src/intake';
 import { MOST_COPIES, MOST_COPIES_IN_ALL } from '../../../src/intake/cells';
+import { LONGEST_CELL, MOST_COLUMNS, MOST_ROWS, MOST_SIGNS } from '../../../src/intake/limits';
 import type { Words } from '../en';
 import { counted, type Ways, whole } from '../format';
 import { transfers } from './counts';
@@ -49,6 +50,22 @@ function cellProblem(problem: CellProblem, ways: Ways): string {
   }
 }
 
+/** Lo que impide leer una tabla. */
+function problemOf(problem: NonNullable<TableReading['problem']>, ways: Ways): string {
+  switch (problem.code) {
+    case 'missing-columns':
+      return `En los títulos falta una columna para ${problem.columns.map((column) => columns[column].toLowerCase()).join(', ')}. Añadirla, o quitar los títulos y seguir el orden de columnas indicado arriba.`;
+    case 'too-long':
+      return `La tabla tiene más de ${whole(MOST_SIGNS, ways)} caracteres. Añadirla por partes.`;
+    case 'many-rows':
+      return `La tabla tiene más de ${whole(MOST_ROWS, ways)} filas. Añadirla por partes.`;
+    case 'many-columns':
+      return `La fila ${problem.line} tiene más de ${whole(MOST_COLUMNS, ways)} columnas. Quitar las que no hagan falta.`;
+    case 'long-cell':
+      return `La fila ${problem.line} tiene una celda de más de ${whole(LONGEST_CELL, ways)} caracteres. Cerrar sus comillas, o acortarla.`;
+  }
+}
+
 export const table: Words['table'] = {
   mapTitle: 'Columnas que no se conocen',
   mapTo: (heading) => `«${heading}» es`,
@@ -59,8 +76,15 @@ export const table: Words['table'] = {
   label: 'Tabla',
   empty: 'Pegar una tabla, o escribir filas separadas por comas, puntos y comas o tabuladores.',
   size: 'Medida',
-  missingColumns: (missing) =>
-    `En los títulos falta una columna para ${missing.map((column) => columns[column].toLowerCase()).join(', ')}. Añadirla, o quitar los títulos y seguir el orden de columnas indicado arriba.`,
+  problem: problemOf,
+  limits: (ways) =>
+    `Se leen como mucho ${whole(MOST_ROWS, ways)} filas y ${whole(MOST_COLUMNS, ways)} columnas a la vez, con ${whole(LONGEST_CELL, ways)} caracteres por celda.`,
+  notShown:
+    'La tabla es demasiado larga para corregirla aquí. Corregirla en la hoja de cálculo y abrirla otra vez.',
+  isRead: (share) => `Leído el ${share} de la tabla`,
+  stop: 'Dejar de leer',
+  stopped: 'La tabla no está leída. No se ha añadido nada.',
+  readAgain: 'Leerla otra vez',
   cellProblem,
   understood: (count, ways) => counted(count, 'fila entendida', 'filas entendidas', ways),
   bad: (count, ways) => `${counted(count, 'fila', 'filas', ways)} por corregir`,

@@ -1,0 +1,107 @@
+import { useRef } from 'react';
+import type { TableReading } from '../../src/intake';
+import { useBoxRows } from '../parts/useBoxRows';
+import { useWays } from '../store/selectors';
+import { useWords } from '../words';
+import { area, dueDay } from '../words/format';
+
+/** What was understood of a table, and each row that was not, with its reason. */
+export function TableReadingView({ reading: { rows, bad, problem } }: { reading: TableReading }) {
+  const { table: words } = useWords();
+  const ways = useWays();
+  if (problem) return <p className="problem">{words.problem(problem, ways)}</p>;
+  return (
+    <div className="reading">
+      {bad.length > 0 && (
+        <section>
+          <h3 className="care">{words.bad(bad.length, ways)}</h3>
+          <BadRows bad={bad} />
+        </section>
+      )}
+      {rows.length > 0 && (
+        <section>
+          <h3>{words.understood(rows.length, ways)}</h3>
+          <GoodRows rows={rows} />
+        </section>
+      )}
+    </div>
+  );
+}
+
+function BadRows({ bad }: { bad: TableReading['bad'] }) {
+  const { table: words } = useWords();
+  const ways = useWays();
+  const box = useRef<HTMLUListElement>(null);
+  const { shown, before, after, measure } = useBoxRows<HTMLLIElement>(box, bad.length, 28);
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must scroll by keys
+    <ul ref={box} className="bad-rows" tabIndex={0}>
+      {before > 0 && <li aria-hidden style={{ height: before }} />}
+      {shown.map((index) => {
+        const row = bad[index];
+        return (
+          row && (
+            <li
+              key={row.line}
+              ref={measure}
+              data-index={index}
+              aria-setsize={bad.length}
+              aria-posinset={index + 1}
+            >
+              <strong>{words.badRow(row.line)}</strong>{' '}
+              {row.problems.map((problem) => words.cellProblem(problem, ways)).join(' ')}
+            </li>
+          )
+        );
+      })}
+      {after > 0 && <li aria-hidden style={{ height: after }} />}
+    </ul>
+  );
+}
+
+function GoodRows({ rows }: { rows: TableReading['rows'] }) {
+  const { table: words, orders } = useWords();
+  const ways = useWays();
+  const box = useRef<HTMLDivElement>(null);
+  const { shown, before, after, measure } = useBoxRows<HTMLTableRowElement>(box, rows.length, 34);
+  const spacer = (height: number) =>
+    height > 0 && (
+      <tr aria-hidden>
+        <td colSpan={5} style={{ height, padding: 0 }} />
+      </tr>
+    );
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must scroll by keys
+    <div ref={box} className="reading-scroll" tabIndex={0}>
+      <table className="small" aria-rowcount={rows.length + 1}>
+        <thead>
+          <tr>
+            <th>{orders.orderName}</th>
+            <th>{orders.transfer}</th>
+            <th>{words.size}</th>
+            <th>{orders.count}</th>
+            <th>{orders.due}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {spacer(before)}
+          {shown.map((index) => {
+            const row = rows[index];
+            return (
+              row && (
+                <tr key={row.line} ref={measure} data-index={index} aria-rowindex={index + 2}>
+                  <td>{row.order}</td>
+                  <td>{row.transfer}</td>
+                  <td>{area(row.width, row.height, ways)}</td>
+                  <td>{row.count}</td>
+                  <td>{row.due ? dueDay(row.due, ways) : ''}</td>
+                </tr>
+              )
+            );
+          })}
+          {spacer(after)}
+        </tbody>
+      </table>
+    </div>
+  );
+}
