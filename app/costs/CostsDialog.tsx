@@ -33,49 +33,47 @@ export function CostsDialog({ back }: { back: Dialog | null }) {
   return (
     <Window title={words.title}>
       <p className="quiet">{words.hint}</p>
-      <div className="cost-form">
-        <Form onSubmit={() => form.submit(save)}>
-          <h3>{words.groups.ink}</h3>
-          {field('colourInk')}
-          {field('whiteInk')}
-          {field('powder')}
-          {field('colourRate')}
-          {field('whiteRate')}
-          {field('powderRate')}
-          {field('day')}
-          {field('runsADay')}
-          {field('cleaning')}
-          {field('cleanings')}
-          {field('startColour')}
-          {field('startWhite')}
-          <h3>{words.groups.power}</h3>
-          {field('energy')}
-          {heaters.map((by) => field(`watts-${by}`))}
-          <h3>{words.groups.hands}</h3>
-          {labourRooms.map((room) => field(`labour-${room}`))}
-          {field('orderTime')}
-          {field('designTime')}
-          <h3>{words.groups.garments}</h3>
-          {field('blank')}
-          {field('blanks')}
-          <h3>{words.groups.beside}</h3>
-          {field('spoilage')}
-          <Choice
-            label={words.overhead}
-            value={costs.overhead.kind}
-            options={(['hour', 'share'] as const).map((value) => ({ value, label: words.overheads[value] }))}
-            onChange={(kind) =>
-              form.choose({
-                ...form.record,
-                costs: { ...costs, overhead: overheadOf(kind, form.opened.costs.overhead) },
-              })
-            }
-          />
-          {field('overheadRate')}
-          {field('overheadShare')}
-          <FormActions save={common.save} back={back} />
-        </Form>
-      </div>
+      <Form onSubmit={() => form.submit(save)}>
+        <h3>{words.groups.ink}</h3>
+        {field('colourInk')}
+        {field('whiteInk')}
+        {field('powder')}
+        {field('colourRate')}
+        {field('whiteRate')}
+        {field('powderRate')}
+        {field('day')}
+        {field('runsADay')}
+        {field('cleaning')}
+        {field('cleanings')}
+        {field('startColour')}
+        {field('startWhite')}
+        <h3>{words.groups.power}</h3>
+        {field('energy')}
+        {heaters.map((by) => field(`watts-${by}`))}
+        <h3>{words.groups.hands}</h3>
+        {labourRooms.map((room) => field(`labour-${room}`))}
+        {field('orderTime')}
+        {field('designTime')}
+        <h3>{words.groups.garments}</h3>
+        {field('blank')}
+        {field('blanks')}
+        <h3>{words.groups.beside}</h3>
+        {field('spoilage')}
+        <Choice
+          label={words.overhead}
+          value={costs.overhead.kind}
+          options={(['hour', 'share'] as const).map((value) => ({ value, label: words.overheads[value] }))}
+          onChange={(kind) =>
+            form.choose({
+              ...form.record,
+              costs: { ...costs, overhead: overheadOf(kind, form.opened.costs.overhead) },
+            })
+          }
+        />
+        {field('overheadRate')}
+        {field('overheadShare')}
+        <FormActions save={common.save} back={back} />
+      </Form>
     </Window>
   );
 }

@@ -44,7 +44,7 @@ export function Give({ run }: { run: Run }) {
     });
   const nothing = kind === 'ticks' && !isNews;
   return (
-    <section aria-labelledby="give-title">
+    <section className="hand-over-part" aria-labelledby="give-title">
       <h3 id="give-title">{isReceived ? words.back(run.name) : words.give(run.name)}</h3>
       <p className="quiet">{kind === 'run' ? words.giveHint : words.backHint}</p>
       {isReceived && (

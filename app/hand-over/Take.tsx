@@ -15,7 +15,7 @@ export function Take() {
   const { stream, problem: refusal, isOpening, turnOn, turnOff } = useCamera();
   const lacking = collected ? missing(collected) : [];
   return (
-    <section aria-labelledby="take-title">
+    <section className="hand-over-part" aria-labelledby="take-title">
       <h3 id="take-title">{words.take}</h3>
       <p className="quiet">{words.takeHint}</p>
       <div className="actions">

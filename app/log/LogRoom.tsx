@@ -49,7 +49,7 @@ export function LogRoom() {
       {rows.length > 0 && <CalibrateOffer />}
       {rows.length === 1 && <p>{words.one}</p>}
       {rows.length > 1 && (
-        <div className="chart-grid">
+        <div className="log-charts">
           <WasteChart rows={rows} />
           <WeekChart rows={rows} />
           {below.length > 1 && (

@@ -50,7 +50,7 @@ export function TimeChart({ day }: { day: Day }) {
   const { press: words } = useWords();
   const [zoom, setZoom] = useState<keyof typeof ZOOMS>('fit');
   return (
-    <section className="chart" aria-labelledby="chart-title">
+    <section className="day-chart" aria-labelledby="chart-title">
       <div className="chart-head">
         <h2 id="chart-title">{words.chart}</h2>
         <Choice
@@ -90,6 +90,7 @@ export function Chart({ day, width, fits }: { day: Day; width: number; fits: boo
   for (let time = offset === 0 ? 0 : step - offset; time <= span; time += step) marks.push(time);
   return (
     <svg
+      className="day-plan"
       viewBox={`0 0 ${width} ${height}`}
       width={fits ? '100%' : width}
       height={fits ? undefined : height}

@@ -31,43 +31,41 @@ export function PricesDialog({ back }: { back: Dialog | null }) {
   return (
     <Window title={words.title}>
       <p className="quiet">{words.hint}</p>
-      <div className="cost-form">
-        <Form onSubmit={() => form.submit(save)}>
-          <h3>{words.groups.aim}</h3>
-          <Choice
-            label={words.by}
-            value={pricing.by}
-            options={choices(words.bys)}
-            onChange={(by) => set({ by })}
-          />
-          {form.fields('placement', 'length')}
-          <Choice
-            label={words.aim}
-            value={pricing.aim.kind}
-            options={choices(words.aims)}
-            onChange={(kind) => set({ aim: { ...pricing.aim, kind } })}
-          />
-          {form.fields('aimShare', 'breaks')}
-          <Choice
-            label={words.breaksBy}
-            value={pricing.breaksBy}
-            options={choices(words.breaksBys)}
-            onChange={(breaksBy) => set({ breaksBy })}
-          />
-          <h3>{words.groups.order}</h3>
-          {form.fields('artworkFee', 'rush', 'minimum', 'deposit')}
-          <Choice
-            label={words.tax}
-            value={pricing.tax?.kind ?? 'none'}
-            options={choices(words.taxes)}
-            onChange={(kind) => set({ tax: taxOf(kind, form.opened.pricing.tax) })}
-          />
-          {form.fields('taxName', 'taxShare')}
-          <h3>{words.groups.quote}</h3>
-          {form.fields('name', 'address', 'validDays')}
-          <FormActions save={common.save} back={back} />
-        </Form>
-      </div>
+      <Form onSubmit={() => form.submit(save)}>
+        <h3>{words.groups.aim}</h3>
+        <Choice
+          label={words.by}
+          value={pricing.by}
+          options={choices(words.bys)}
+          onChange={(by) => set({ by })}
+        />
+        {form.fields('placement', 'length')}
+        <Choice
+          label={words.aim}
+          value={pricing.aim.kind}
+          options={choices(words.aims)}
+          onChange={(kind) => set({ aim: { ...pricing.aim, kind } })}
+        />
+        {form.fields('aimShare', 'breaks')}
+        <Choice
+          label={words.breaksBy}
+          value={pricing.breaksBy}
+          options={choices(words.breaksBys)}
+          onChange={(breaksBy) => set({ breaksBy })}
+        />
+        <h3>{words.groups.order}</h3>
+        {form.fields('artworkFee', 'rush', 'minimum', 'deposit')}
+        <Choice
+          label={words.tax}
+          value={pricing.tax?.kind ?? 'none'}
+          options={choices(words.taxes)}
+          onChange={(kind) => set({ tax: taxOf(kind, form.opened.pricing.tax) })}
+        />
+        {form.fields('taxName', 'taxShare')}
+        <h3>{words.groups.quote}</h3>
+        {form.fields('name', 'address', 'validDays')}
+        <FormActions save={common.save} back={back} />
+      </Form>
     </Window>
   );
 }
