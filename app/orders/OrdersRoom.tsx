@@ -14,7 +14,7 @@ import { act, useShop } from '../store/shop';
 import { openDialog, useView } from '../store/view';
 import { NewTransferRow } from './NewTransferRow';
 import { OrderHead } from './OrderHead';
-import { openTable } from './open-table';
+import { openTable, openTableText } from './open-table';
 import { type OrderLine, orderLines, type Sorting } from './order-lines';
 import { TransferRow } from './TransferRow';
 import './orders.css';
@@ -156,7 +156,7 @@ function usePastedTable(): void {
       const text = event.clipboardData?.getData('text/plain') ?? '';
       if (inField || open.current || text.trim() === '') return;
       event.preventDefault();
-      openDialog({ kind: 'paste', text });
+      openTableText(text);
     };
     addEventListener('paste', onPaste, { signal: stopped.signal });
     return () => stopped.abort();

@@ -17,7 +17,7 @@ import { TableReadingView } from './TableReadingView';
 import { useTableReading } from './useTableReading';
 
 /** A longer text is not put into a box to be typed over, which holds up the page at each change. */
-const LONGEST_SHOWN = 400_000;
+const LONGEST_SHOWN = 100_000;
 
 /** Reads a table while it is pasted or typed: what was understood, and each row that was not, with its reason. */
 export function PasteDialog({ text: pasted }: { text: string }) {

@@ -20,14 +20,21 @@ export function decodeTable(bytes: Uint8Array<ArrayBuffer>): string | null {
   }
 }
 
+/** Opens a text in the window that reads tables; says so, if it is too long to be read. */
+export function openTableText(text: string): void {
+  if (text.length > MOST_SIGNS) notify('error', wordsNow().table.problem({ code: 'too-long' }, waysNow()));
+  else openDialog({ kind: 'paste', text });
+}
+
 /** Opens a file in the window that reads tables. */
 export async function openTable(file: File): Promise<void> {
   const { table: words } = wordsNow();
-  const isLong = file.size > MOST_BYTES;
-  const bytes = isLong ? null : await file.arrayBuffer().catch(() => null);
+  if (file.size > MOST_BYTES) {
+    notify('error', words.problem({ code: 'too-long' }, waysNow()));
+    return;
+  }
+  const bytes = await file.arrayBuffer().catch(() => null);
   const text = bytes && decodeTable(new Uint8Array(bytes));
-  if (isLong || (text?.length ?? 0) > MOST_SIGNS) {
-    notify('error', `${file.name}: ${words.problem({ code: 'too-long' }, waysNow())}`);
-  } else if (!text) notify('error', words.unreadableFile(file.name));
-  else openDialog({ kind: 'paste', text });
+  if (!text) notify('error', words.unreadableFile(file.name));
+  else openTableText(text);
 }
