@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { edits } from '../../src/editing';
 import { proposeClosing } from '../../src/log';
-import { asInstant, type Book, type Run } from '../../src/model';
-import { blanksOfRun } from '../../src/stock';
+import { asInstant, type Book, type Closing, type Run } from '../../src/model';
+import { blanksOfRun, blanksTaken } from '../../src/stock';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { useForm } from '../parts/fields/useForm';
@@ -14,24 +14,32 @@ import { notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
-import { closingEntry, closingTable, counted, type Proposal } from './close-form';
+import { dayAndTime } from '../words/format';
+import { closingEntry, closingTable, counted, type Proposal, toldIn } from './close-form';
 
-/** What a run really took, beside what was planned; closing it takes that out of stock and keeps it in the log. */
+/**
+ * What a run really took, beside what was planned; closing it takes that out of stock and keeps it in the log. Of a run that is closed
+ * already, what was told of it is corrected.
+ */
 export function CloseDialog({ id }: { id: string }) {
   const words = useWords();
   const book = useShop((shop) => shop.book);
   const coverageOf = useCoverageOf();
   // As it is when the window opens: a check that ends meanwhile must not type over a hand.
-  const [proposal] = useState(() =>
-    proposeClosing(book, id, settingsOrFirst(book), coverageOf, {
-      now: asInstant(new Date()),
-      day: today(),
-    }),
+  const [proposal] = useState(
+    () =>
+      book.closing[id] ??
+      proposeClosing(book, id, settingsOrFirst(book), coverageOf, {
+        now: asInstant(new Date()),
+        day: today(),
+      }),
   );
   const run = book.run[id];
+  const isClosed = run?.state === 'closed';
+  const title = isClosed ? words.closing.correctTitle : words.closing.title;
   return (
-    <Window title={words.closing.title(run?.name ?? '')}>
-      {run?.state === 'pressed' && proposal ? (
+    <Window title={title(run?.name ?? '')}>
+      {(isClosed || run?.state === 'pressed') && proposal ? (
         <CloseForm book={book} run={run} proposal={proposal} />
       ) : (
         <p>{words.closing.notPressed}</p>
@@ -44,9 +52,10 @@ function CloseForm({ book, run, proposal }: { book: Book; run: Run; proposal: Pr
   const { closing: words, spoil } = useWords();
   const ways = useWays();
   const { station } = settingsOrFirst(book);
+  const isClosed = run.state === 'closed';
   const form = useForm(closingTable(station), () => closingEntry(proposal), ways);
   const [blanks, setBlanks] = useState(() =>
-    blanksOfRun(book, run).map((each) => ({ ...each, typed: String(each.used) })),
+    (isClosed ? blanksTaken : blanksOfRun)(book, run).map((each) => ({ ...each, typed: String(each.used) })),
   );
   const [tried, setTried] = useState(false);
   const problemOf = (typed: string) => {
@@ -61,8 +70,8 @@ function CloseForm({ book, run, proposal }: { book: Book; run: Run; proposal: Pr
       used: Number(typed),
       spoiled,
     }));
-    act(edits.closeRun(read, taken));
-    notify('plain', words.done(run.name));
+    act(isClosed ? edits.correctClosing(read, taken) : edits.closeRun(read, taken));
+    notify('plain', (isClosed ? words.corrected : words.done)(run.name));
     openDialog(null);
   };
   const { spoiled } = proposal;
@@ -73,7 +82,7 @@ function CloseForm({ book, run, proposal }: { book: Book; run: Run; proposal: Pr
         form.submit(save);
       }}
     >
-      <p className="wide-row quiet">{words.lead}</p>
+      <p className="wide-row quiet">{isClosed ? words.correctLead : words.lead}</p>
       <h3 className="wide-row">{words.figures}</h3>
       {form.fields('film', 'sheets', 'colour', 'white', 'powder')}
       {blanks.length > 0 && <h3 className="wide-row">{words.blanks}</h3>}
@@ -103,7 +112,30 @@ function CloseForm({ book, run, proposal }: { book: Book; run: Run; proposal: Pr
       {form.fields('lot-film', 'lot-colour', 'lot-white', 'lot-powder')}
       <h3 className="wide-row">{words.air}</h3>
       {form.fields('temperature', 'humidity', 'notes')}
-      <FormActions save={words.save} />
+      <Earlier id={run.id} />
+      <FormActions save={isClosed ? words.saveCorrection : words.save} />
     </Form>
+  );
+}
+
+const none: Closing['earlier'] = [];
+
+/** What was told of a closed run before it was corrected, the latest first. */
+function Earlier({ id }: { id: string }) {
+  const { closing: words } = useWords();
+  const ways = useWays();
+  const earlier = useShop(({ book }) => (book.closing[id] ?? book.reopened[id])?.earlier ?? none);
+  if (earlier.length === 0) return null;
+  return (
+    <details className="wide-row">
+      <summary>{words.earlier(earlier.length, ways)}</summary>
+      <ul>
+        {earlier.toReversed().map((version) => (
+          <li key={version.changed}>
+            <b>{dayAndTime(version.changed, ways)}</b>: {toldIn(version, words, ways).join('; ')}
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }

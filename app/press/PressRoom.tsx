@@ -93,7 +93,7 @@ function DayView({ run, day }: { run: LaidRun; day: Day }) {
 
 /** How far the run is, and the steps on and back; each is noted with its time. */
 function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
-  const { press: words } = useWords();
+  const { press: words, closing } = useWords();
   const ways = useWays();
   const history = useShop(({ book }) => book.run[run.id]?.history ?? []);
   const { state } = run;
@@ -131,6 +131,11 @@ function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
           </Button>
         )}
         {isPrinted(run) && <Button onPress={() => openDialog({ kind: 'spoil' })}>{words.spoil}</Button>}
+        {state === 'closed' && !received && (
+          <Button weight="primary" onPress={() => openDialog({ kind: 'close-run', run: run.id })}>
+            {closing.correct}
+          </Button>
+        )}
         {onward && !received && (
           <Button
             weight="primary"

@@ -1,3 +1,4 @@
+import type { ProposedClosing } from '../../src/log';
 import type { Closing, Station } from '../../src/model';
 import { type Seconds, um } from '../../src/units';
 import { humidity, roomTemperature } from '../parts/fields/air';
@@ -9,9 +10,17 @@ import { minutes, whole } from '../parts/fields/numbers';
 import { place, placesIn } from '../parts/fields/place';
 import { text } from '../parts/fields/text';
 import type { Words } from '../words';
-import { bulkUnits, filmLength, inkVolume, powderMass, spoken, type Ways } from '../words/format';
+import {
+  bulkUnits,
+  filmLength,
+  inkVolume,
+  powderMass,
+  spoken,
+  typedNumber,
+  type Ways,
+} from '../words/format';
 
-export type Proposal = Omit<Closing, 'changed'>;
+export type Proposal = ProposedClosing;
 
 type Said = Words['closing'];
 type Machine = keyof Closing['planned']['time'];
@@ -105,3 +114,22 @@ export const closingTable = ({ curer, temperature }: Pick<Station, 'curer' | 'te
 type ClosingField = keyof ReturnType<typeof closingTable>['fields'];
 
 export const closingEntry = (record: Proposal): Entry<Proposal, ClosingField> => ({ record, typed: {} });
+
+/** What was told of a run, figure by figure, without what nobody measured. */
+export function toldIn({ film, actual, notes }: Omit<Proposal, 'id'>, words: Said, ways: Ways): string[] {
+  const { time } = actual;
+  const known = <Value>(value: Value | null, said: (value: Value) => string): string[] =>
+    value === null ? [] : [said(value)];
+  const machine = (name: Machine) =>
+    known(time[name], (value) => `${words[name]}: ${typedNumber(value / 60, ways.locale, 1)}`);
+  return [
+    film.kind === 'roll'
+      ? `${words.film(bulkUnits(ways).length)}: ${filmLength(actual.film, ways)}`
+      : `${words.sheets}: ${actual.sheets}`,
+    ...known(actual.colour, (value) => `${words.colour}: ${inkVolume(value, ways)}`),
+    ...known(actual.white, (value) => `${words.white}: ${inkVolume(value, ways)}`),
+    ...known(actual.powder, (value) => `${words.powder}: ${powderMass(value, ways)}`),
+    ...(['printer', 'hands', 'press', 'oven'] as const).flatMap(machine),
+    ...(notes === '' ? [] : [notes]),
+  ];
+}

@@ -158,6 +158,7 @@ export function addDemoWeeks(
         powder: index < 14 ? 'P-71' : 'P-77',
       },
       air: { temperature: Math.round(10 * between(20, 25)) / 10, humidity },
+      earlier: [],
       notes: '',
       changed: by.now,
     };

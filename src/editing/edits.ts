@@ -9,7 +9,7 @@ import {
 } from './artwork';
 import { advanceRun, editStation, setCure, setPress, spoilCopy, stepRunBack } from './bench';
 import { calibrate, leaveRunOut, takeBackCalibration } from './calibration';
-import { closeRun } from './closing';
+import { closeRun, correctClosing } from './closing';
 import { changeCurrency } from './currency';
 import { addDesign } from './designs';
 import { editsOf } from './edit';
@@ -150,6 +150,7 @@ export const edits = {
     stepRunBack,
     spoilCopy,
     closeRun,
+    correctClosing,
     removeReceived,
   }),
   ...editsOf('forget-if-film-moved', {

@@ -12,7 +12,7 @@ export {
   ticksOf,
 } from './bench';
 export { calibrate, isInForce, leaveRunOut, takeBackCalibration } from './calibration';
-export { closeRun } from './closing';
+export { closeRun, correctClosing, type ToldClosing } from './closing';
 export { changeCurrency } from './currency';
 export { addDesign, type NewSize } from './designs';
 export type { Edit } from './edit';

@@ -1,4 +1,4 @@
-export { proposeClosing, runCoverage } from './proposal';
+export { type ProposedClosing, proposeClosing, runCoverage } from './proposal';
 export { type LogRow, logRows } from './rows';
 export {
   type Compared,

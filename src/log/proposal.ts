@@ -82,9 +82,28 @@ function usedPowder(book: Book, run: string, byRates: Consumption | null): Closi
   return weighed > 0 ? (weighed as Closing['actual']['powder']) : (byRates?.powder ?? null);
 }
 
+/** What a run that is about to be closed is proposed to be closed with. */
+export type ProposedClosing = Omit<Closing, 'changed' | 'earlier'>;
+
+/** Ticks made late or all at once tell no time: what is so far from the plan is not taken for measured (a judgement, no source). */
+const PLAUSIBLE = 3;
+
+type Times = Closing['actual']['time'];
+
+/** What ticks tell of each worker's time, where it may be true. */
+function plausibleTime(told: Times, planned: Closing['planned']['time']): Times {
+  const mayBe = (worker: keyof Times) => {
+    const time = told[worker];
+    if (time === null) return null;
+    return time * PLAUSIBLE >= planned[worker] && time <= planned[worker] * PLAUSIBLE ? time : null;
+  };
+  return { printer: mayBe('printer'), hands: mayBe('hands'), press: mayBe('press'), oven: mayBe('oven') };
+}
+
 /**
  * The record of a run that is about to be closed: what was planned, and as what was used the same until someone corrects it. Ink and
- * powder are by the shop's rates; where some artwork was never looked at they are not known, and are left open.
+ * powder are by the shop's rates; where some artwork was never looked at they are not known, and are left open. Of a run that was
+ * closed before and opened again, what was told of it then stands.
  * @param coverageOf see {@link CoverageOf}
  * @param now when it is closed
  * @param day the calendar day of it, where the shop is
@@ -96,16 +115,18 @@ export function proposeClosing(
   settings: Pick<Settings, 'rates' | 'costs' | 'station'>,
   coverageOf: CoverageOf,
   { now, day }: { readonly now: Closing['at']; readonly day: LocalDate },
-): Omit<Closing, 'changed'> | null {
+): ProposedClosing | null {
   const run = book.run[id];
   const laid = run && layRun(book, run);
   if (!laid) return null;
+  const told = book.reopened[id];
   const { film, view } = laid;
   const figures = runFigures(laid);
   const made = workOf(laid, settings.station, new Date(now));
   const work = made.ok ? made.value : null;
   const done = ticked(Object.values(book.tick).filter((tick) => tick.run === run.id));
   const nothing = asSeconds(0);
+  const time = work ? plannedTime(work) : { printer: nothing, hands: nothing, press: nothing, oven: nothing };
   const coverage = runCoverage(laid, coverageOf);
   const byRates = coverage && runConsumption(coverage, settings);
   const length = film.kind === 'roll' ? figures.length : laid.lengthUsed;
@@ -132,19 +153,19 @@ export function proposeClosing(
       ...amounts,
       ...inks,
       powder: byRates?.powder ?? null,
-      time: work ? plannedTime(work) : { printer: nothing, hands: nothing, press: nothing, oven: nothing },
+      time,
     },
-    actual: {
+    actual: told?.actual ?? {
       ...amounts,
       ...inks,
       powder: usedPowder(book, run.id, byRates),
       time: work
-        ? tickedTime(work, done, settings.station.hands)
+        ? plausibleTime(tickedTime(work, done, settings.station.hands), time)
         : { printer: null, hands: null, press: null, oven: null },
     },
     spoiled: spoiledOf(book, run),
-    lots: lotsOf(book, film.id),
-    air: airOf(Object.values(book.reading), day),
-    notes: '',
+    lots: told?.lots ?? lotsOf(book, film.id),
+    air: told?.air ?? airOf(Object.values(book.reading), day),
+    notes: told?.notes ?? '',
   };
 }

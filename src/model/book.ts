@@ -61,6 +61,7 @@ const collections = {
   aside: asideSchema,
   shelf: shelfSchema,
   closing: closingSchema,
+  reopened: closingSchema,
   item: itemSchema,
   entry: ledgerSchema,
   calibration: calibrationSchema,
@@ -93,6 +94,8 @@ export interface Book {
   readonly aside: Readonly<Record<string, Aside>>;
   readonly shelf: Readonly<Record<string, ShelfItem>>;
   readonly closing: Readonly<Record<string, Closing>>;
+  /** What was told of closed runs that are open again: they are closed with it. */
+  readonly reopened: Readonly<Record<string, Closing>>;
   readonly item: Readonly<Record<string, StockItem>>;
   /** The ledger of stock. Entries are only ever added. */
   readonly entry: Readonly<Record<string, LedgerEntry>>;
@@ -126,6 +129,7 @@ export const noRecords = (): Shelves => ({
   aside: {},
   shelf: {},
   closing: {},
+  reopened: {},
   item: {},
   entry: {},
   calibration: {},

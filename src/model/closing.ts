@@ -32,12 +32,7 @@ const filmUsed = { film: length, sheets: count } as const;
 /** Ink and powder; `null` where the artwork was not there to look at, or nobody measured. */
 const consumed = { colour: z.nullable(volume), white: z.nullable(volume), powder: z.nullable(mass) } as const;
 
-/**
- * A run that was closed: what it did, what it had been planned to take, and what it took. The id is the run's; a run that is opened
- * again has none.
- */
-export const closingSchema = z.object({
-  id: id<'run'>(),
+const fields = {
   name: text,
   at: instant,
   /** The calendar day it was closed on, where the shop is. */
@@ -79,6 +74,17 @@ export const closingSchema = z.object({
   air: z.object({ temperature: z.nullable(within(ranges.air)), humidity: z.nullable(share) }),
   notes: text,
   changed: instant,
+};
+
+/**
+ * A run that was closed: what it did, what it had been planned to take, and what it took. The id is the run's; a run that is opened
+ * again has none, and what was told of it lies among those reopened.
+ */
+export const closingSchema = z.object({
+  id: id<'run'>(),
+  ...fields,
+  /** What was told before it was corrected, the latest last. */
+  earlier: z.array(z.object(fields)),
 });
 
 export type Rates = z.infer<typeof ratesSchema>;

@@ -10,6 +10,6 @@ export {
   standing,
 } from './counter';
 export { filmOutlook, shortages } from './outlook';
-export { blanksOfRun, type TakenBlanks } from './run-blanks';
-export { inUse, isSameBlank, shared, suppliesOf, takenByRun } from './supplies';
+export { blanksOfRun, blanksTaken, type TakenBlanks } from './run-blanks';
+export { inUse, isSameBlank, shared, suppliesOf, takenBlanks, takenByRun } from './supplies';
 export { boxOf, putAway, type Stocked, stocked, type Warning } from './watch';

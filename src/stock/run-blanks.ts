@@ -11,7 +11,8 @@ import {
   type Transfer,
 } from '../model';
 import { countBy } from '../units';
-import { isSameBlank, suppliesOf, takenFor } from './supplies';
+import { standing } from './counter';
+import { isSameBlank, suppliesOf, takenBlanks, takenFor } from './supplies';
 
 /** Garments of one kind that a run prints for an order: pressed ones, and those that came to nothing. */
 export interface RunBlanks {
@@ -85,4 +86,17 @@ export interface TakenBlanks {
   readonly order: Id<'order'>;
   readonly used: number;
   readonly spoiled: number;
+}
+
+/** The blanks that a closed run has taken, by the entries that still count; those that are no longer kept are left out. */
+export function blanksTaken(book: Book, run: Run): RunBlanks[] {
+  const orders = runView(book, run).order;
+  const own = standing(book.entry, (entry) => entry.run === run.id && entry.order !== null);
+  const pairs = new Map(own.map(({ item, order }) => [`${item} ${order}`, { item, order }]));
+  return [...pairs.values()].flatMap(({ item, order: id }): RunBlanks[] => {
+    const blank = book.item[item];
+    const order = id === null ? undefined : orders[id];
+    if (blank?.kind !== 'blank' || !order) return [];
+    return [{ blank, order, ...takenBlanks(book.entry, run.id, item, order.id) }];
+  });
 }

@@ -44,3 +44,16 @@ export const takenByRun = ({ entry }: Pick<Book, 'entry'>, run: string, ids: rea
     (sum, each) => (each.run === run && ids.includes(each.item) ? sum - each.amount : sum),
     0,
   );
+
+/** How many of a blank a run has taken for an order, by the entries that still count. */
+export function takenBlanks(
+  ledger: Book['entry'],
+  run: string,
+  blank: string,
+  order: string,
+): Record<'used' | 'spoiled', number> {
+  const own = standing(ledger, (entry) => entry.run === run && entry.item === blank && entry.order === order);
+  const of = (kind: 'used' | 'spoiled') =>
+    own.reduce((sum, entry) => (entry.kind === kind ? sum - entry.amount : sum), 0);
+  return { used: of('used'), spoiled: of('spoiled') };
+}

@@ -454,6 +454,10 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
         : null;
     },
   ),
+  correctClosing: on(
+    ({ closing }) => closing,
+    (told, { a }) => edits.correctClosing({ ...told, actual: { ...told.actual, film: fromMm(a) } }, []),
+  ),
   closeRun: on(
     ({ run }) => run,
     ({ id, state }, _lot, book) => {

@@ -131,7 +131,7 @@ export function closingOf(book: Book, run: Id<'run'>): Omit<Closing, 'changed'> 
       { now: NOW, day: '2026-11-25' as LocalDate },
     );
   if (!closing) throw new Error('nothing to close');
-  return closing;
+  return { ...closing, earlier: [] };
 }
 
 /** A book with a pressed run closed as proposed. */

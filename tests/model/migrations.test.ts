@@ -641,8 +641,9 @@ describe('migration', () => {
       'closing/r': {
         work: { copies: 4, pressed: 3, platenClosings: 7 },
         spoiled: [{ copies: 1, garments: 1 }],
+        earlier: [],
       },
-      'closing/bare': { work: null },
+      'closing/bare': { work: null, earlier: [] },
       'calibration/a': { driver: 'pressed' },
       'calibration/b': { driver: 'span' },
       'run/locked': {
@@ -674,6 +675,14 @@ describe('migration', () => {
       ...stored,
       'copy/b': waiting(null),
       'copy/c': waiting(null),
+    });
+  });
+
+  it('keeps what was told of closed runs from version 22 on', () => {
+    const stored = new Map<string, unknown>([['closing/r', { notes: 'x' }], other]);
+    expect(Object.fromEntries(migrate(stored, 21) ?? [])).toEqual({
+      'closing/r': { notes: 'x', earlier: [] },
+      [other[0]]: other[1],
     });
   });
 

@@ -5,7 +5,10 @@ import {
   addGarment,
   addRun,
   addSupply,
+  applyEdit,
+  type BookDraft,
   closeRun,
+  correctClosing,
   counterEntry,
   cutOffcut,
   enterByHand,
@@ -20,7 +23,7 @@ import {
   stepRunBack,
 } from '../../src/editing';
 import { layRun } from '../../src/layout';
-import type { Book, Id, Roll } from '../../src/model';
+import type { Book, Closing, Id, Roll } from '../../src/model';
 import {
   amountOf,
   blankStock,
@@ -34,8 +37,8 @@ import {
   stocked,
   sumsOf,
 } from '../../src/stock';
-import { fromMass, fromMm, fromVolume, type LocalDate } from '../../src/units';
-import { closeIt, closingOf, edited, freshIds, smallBook } from '../editing/book';
+import { asMilligrams, fromMass, fromMm, fromVolume, type LocalDate } from '../../src/units';
+import { closeIt, closingOf, edited, freshIds, LATER, smallBook } from '../editing/book';
 
 const ids = freshIds;
 const { book: small, order } = smallBook();
@@ -105,6 +108,60 @@ describe('closing a run', () => {
     expect(back.closing).toEqual({});
     expect(Object.keys(back.entry).length).toBeGreaterThan(Object.keys(closed.entry).length);
     expect(amounts(closeIt(back, run, ids(), taken(back)))).toEqual(amounts(closed));
+  });
+
+  describe('that turns out to be wrong', () => {
+    const told = closed.closing[run] ?? expect.fail();
+    const later = { ...ids(), now: LATER };
+    const editedLater = (book: Book, edit: (draft: BookDraft) => void): Book =>
+      applyEdit(book, edit, LATER).book;
+    const corrected = (book: Book, actual: Partial<Closing['actual']>, blanks = taken(pressed)) =>
+      editedLater(book, (draft) =>
+        correctClosing(draft, { ...told, actual: { ...told.actual, ...actual } }, blanks, later),
+      );
+
+    it('is corrected: stock gets the difference, and what was told before stays', () => {
+      const more = corrected(closed, { film: fromMm(400), powder: asMilligrams(3_000) });
+      expect(amounts(more)).toEqual([10_000_000 - 400_000, 500_000 - 336 - 1500, 2_000_000 - 3_000, 2]);
+      const { id: _, earlier, ...first } = told;
+      expect(earlier).toEqual([]);
+      expect(more.closing[run]).toMatchObject({
+        at: told.at,
+        day: told.day,
+        changed: LATER,
+        earlier: [first],
+      });
+      const back = corrected(more, {});
+      expect(amounts(back)).toEqual(amounts(closed));
+      expect(back.closing[run]?.earlier.map(({ actual }) => actual.film)).toEqual([280_000, 400_000]);
+    });
+
+    it('gives back what nobody measured after all, and garments that were not taken', () => {
+      const [first] = taken(pressed);
+      const less = corrected(closed, { white: null }, first ? [{ ...first, used: 1 }] : []);
+      expect(amounts(less)).toEqual([10_000_000 - 280_000, 500_000, 2_000_000 - 2_400, 4]);
+    });
+
+    it('changes nothing when it is saved as it was', () => {
+      expect(Object.keys(corrected(closed, {}).entry)).toEqual(Object.keys(closed.entry));
+    });
+
+    it('is told anew when the run is opened again: what was measured stands, and is kept once it is closed', () => {
+      const measured = {
+        ...told,
+        actual: { ...told.actual, film: fromMm(333) },
+        air: { temperature: 21, humidity: 0.4 },
+      };
+      const wrong = edited(closed, (draft) => correctClosing(draft, measured, taken(pressed), later));
+      const opened = edited(wrong, (draft) => stepRunBack(draft, run, ids()));
+      expect(opened.closing).toEqual({});
+      const { actual, air } = closingOf(opened, run);
+      expect({ actual, air }).toEqual({ actual: measured.actual, air: measured.air });
+      const again = closeIt(opened, run, ids(), taken(opened));
+      expect(again.reopened).toEqual({});
+      expect(again.closing[run]?.earlier.map((version) => version.actual.film)).toEqual([280_000, 333_000]);
+      expect(amounts(again)).toEqual(amounts(wrong));
+    });
   });
 
   it('takes no more powder than what was weighed out and not returned', () => {

@@ -4,7 +4,13 @@ import { counted, type Ways } from '../format';
 /** Closing a run: what it really took. */
 export const closing = {
   title: (run: string) => `Close ${run}`,
-  lead: 'What was planned stands in the fields. Put in what was really used; leave a field empty where nobody measured.',
+  lead: 'What was planned, weighed out or ticked stands in the fields. Put in what was really used; leave empty what nobody measured.',
+  correctTitle: (run: string) => `Correct what ${run} took`,
+  correctLead: 'What was told before stays below, with its date. Stock gets the difference.',
+  saveCorrection: 'Save the correction',
+  corrected: (run: string) => `${run} is corrected; stock got the difference.`,
+  correct: 'Correct what it took',
+  earlier: (count: number, ways: Ways) => `Told before (${counted(count, 'time', 'times', ways)})`,
   film: (unit: string) => `Film used (${unit})`,
   sheets: 'Sheets used',
   colour: 'Colour ink (ml)',

@@ -21,6 +21,7 @@ const records: Readonly<Record<Collection, (count: number, ways: Ways) => string
   spoilage: of('spoiled copy', 'spoiled copies'),
   aside: of('hand-over kept aside', 'hand-overs kept aside'),
   shelf: of('shelved transfer', 'shelved transfers'),
+  reopened: of('reopened run’s record', 'reopened runs’ records'),
   closing: of('closed run’s record', 'closed runs’ records'),
   item: of('stock item', 'stock items'),
   entry: of('stock entry', 'stock entries'),

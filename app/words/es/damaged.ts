@@ -20,6 +20,7 @@ const records: Words['damaged']['records'] = {
   spoilage: of('copia estropeada', 'copias estropeadas'),
   aside: of('entrega apartada', 'entregas apartadas'),
   shelf: of('transfer en el estante', 'transfers en el estante'),
+  reopened: of('registro de tanda reabierta', 'registros de tandas reabiertas'),
   closing: of('registro de tanda cerrada', 'registros de tandas cerradas'),
   item: of('artículo del almacén', 'artículos del almacén'),
   entry: of('movimiento de almacén', 'movimientos de almacén'),

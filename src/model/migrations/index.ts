@@ -18,6 +18,7 @@ import { placeOnGarments } from './18-garment-places';
 import { completeThrees } from './19-whole-threes';
 import { nameWhatIsCounted } from './20-copies-pressed';
 import { letGoOfWaiting } from './21-let-go';
+import { keepCorrections } from './22-corrections';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -44,6 +45,7 @@ const migrations: readonly Migration[] = [
   completeThrees,
   nameWhatIsCounted,
   letGoOfWaiting,
+  keepCorrections,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

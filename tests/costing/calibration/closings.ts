@@ -90,6 +90,7 @@ export function closedRuns(count: number, shop: Truth, seed = 1): Record<string,
       lots: { film: '', colour: '', white: '', powder: '' },
       air: { temperature: null, humidity: null },
       notes: '',
+      earlier: [],
       changed: at(index),
     };
   });
