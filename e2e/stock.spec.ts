@@ -192,7 +192,21 @@ test('closing a run takes ink and powder out of stock and writes the log; going 
 
   await room(page, 'Press');
   await page.getByLabel('Run', { exact: true }).selectOption({ label: 'Run 1 · closed' });
+  await page.getByRole('button', { name: 'Correct what it took' }).click();
+  await expect(page.getByLabel('White ink (ml)')).toHaveValue('6.5');
+  await page.getByLabel('White ink (ml)').fill('7');
+  await dialog(page).getByRole('button', { name: 'Save the correction' }).click();
+  await expect(notices(page)).toContainText('Run 1 is corrected; stock got the difference.');
+  await page.getByRole('button', { name: 'Correct what it took' }).click();
+  await dialog(page).getByText('Told before (1 time)').click();
+  await expect(dialog(page).locator('details')).toContainText('white ink 6.5 ml');
+  await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Back to pressed' }).click();
+  // What was measured stands when it is closed again.
+  await page.getByRole('button', { name: 'Close the run' }).click();
+  await expect(page.getByLabel('White ink (ml)')).toHaveValue('7');
+  await expect(page.getByLabel('Relative humidity')).toHaveValue('52');
+  await page.keyboard.press('Escape');
   await room(page, 'Stock');
   await expect(present(page, 'White')).toHaveText('500 ml');
   await expect(present(page, 'Fine powder')).toHaveText('1,000 g');

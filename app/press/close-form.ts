@@ -24,6 +24,7 @@ export type Proposal = ProposedClosing;
 
 type Said = Words['closing'];
 type Machine = keyof Closing['planned']['time'];
+const machines: readonly Machine[] = ['printer', 'hands', 'press', 'oven'];
 type Lot = keyof Closing['lots'];
 
 /** A number of what is counted in a run: sheets, garments. */
@@ -120,16 +121,14 @@ export function toldIn({ film, actual, notes }: Omit<Proposal, 'id'>, words: Sai
   const { time } = actual;
   const known = <Value>(value: Value | null, said: (value: Value) => string): string[] =>
     value === null ? [] : [said(value)];
-  const machine = (name: Machine) =>
-    known(time[name], (value) => `${words[name]}: ${typedNumber(value / 60, ways.locale, 1)}`);
+  const { told } = words;
+  const machine = (name: Machine) => known(time[name], (value) => told[name](spoken(value, ways)));
   return [
-    film.kind === 'roll'
-      ? `${words.film(bulkUnits(ways).length)}: ${filmLength(actual.film, ways)}`
-      : `${words.sheets}: ${actual.sheets}`,
-    ...known(actual.colour, (value) => `${words.colour}: ${inkVolume(value, ways)}`),
-    ...known(actual.white, (value) => `${words.white}: ${inkVolume(value, ways)}`),
-    ...known(actual.powder, (value) => `${words.powder}: ${powderMass(value, ways)}`),
-    ...(['printer', 'hands', 'press', 'oven'] as const).flatMap(machine),
+    told.film(film.kind === 'roll' ? filmLength(actual.film, ways) : `${actual.sheets}`),
+    ...known(actual.colour, (value) => told.colour(inkVolume(value, ways))),
+    ...known(actual.white, (value) => told.white(inkVolume(value, ways))),
+    ...known(actual.powder, (value) => told.powder(powderMass(value, ways))),
+    ...machines.flatMap(machine),
     ...(notes === '' ? [] : [notes]),
   ];
 }

@@ -90,8 +90,8 @@ const PLAUSIBLE = 3;
 
 type Times = Closing['actual']['time'];
 
-/** What ticks tell of each worker's time, where it may be true. */
-function plausibleTime(told: Times, planned: Closing['planned']['time']): Times {
+/** What ticks tell of each worker’s time, where it may be true; `null` where it is not. */
+export function plausibleTime(told: Times, planned: Closing['planned']['time']): Times {
   const mayBe = (worker: keyof Times) => {
     const time = told[worker];
     if (time === null) return null;

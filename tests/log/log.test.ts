@@ -11,6 +11,7 @@ import {
   spoiledByReason,
   wasteTogether,
 } from '../../src/log';
+import { plausibleTime } from '../../src/log/proposal';
 import { tickedTime } from '../../src/log/work-time';
 import type { Book, Closing, Id, Instant } from '../../src/model';
 import type { Work } from '../../src/pressing';
@@ -160,6 +161,17 @@ describe('time by ticks', () => {
     });
     // Of two pairs of hands, ticks tell no more than what hour it is.
     expect(tickedTime(work, done, 2).hands).toBeNull();
+  });
+
+  it('is not known where all was ticked at once, or long after', () => {
+    const planned = { printer: 7200, hands: 3000, press: 600, oven: 0 };
+    const times = (printer: number | null, hands: number | null, press: number | null) =>
+      ({ printer, hands, press, oven: 0 }) as ReturnType<typeof tickedTime>;
+    const held = (told: ReturnType<typeof tickedTime>) =>
+      plausibleTime(told, planned as Parameters<typeof plausibleTime>[1]);
+    expect(held(times(6, 6, 6))).toEqual(times(null, null, null));
+    expect(held(times(2400, 9000, 599))).toEqual(times(2400, 9000, 599));
+    expect(held(times(2399, 9001, null))).toEqual(times(null, null, null));
   });
 
   it('is not known without ticks', () => {
