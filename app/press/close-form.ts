@@ -10,15 +10,7 @@ import { minutes, whole } from '../parts/fields/numbers';
 import { place, placesIn } from '../parts/fields/place';
 import { text } from '../parts/fields/text';
 import type { Words } from '../words';
-import {
-  bulkUnits,
-  filmLength,
-  inkVolume,
-  powderMass,
-  spoken,
-  typedNumber,
-  type Ways,
-} from '../words/format';
+import { bulkUnits, filmLength, inkVolume, powderMass, spoken, type Ways } from '../words/format';
 
 export type Proposal = ProposedClosing;
 
