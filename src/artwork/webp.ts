@@ -29,6 +29,7 @@ export function readWebpHeader(bytes: Uint8Array): Result<RasterHeader, 'broken'
 
 /** Whether a WebP is as long as it says (RFC 9649, section 2.4). */
 export const isWholeWebp = (bytes: Uint8Array): boolean =>
+  bytes.length >= 8 &&
   new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength).getUint32(4, true) + 8 <= bytes.length;
 
 const EXTENDED_PROFILE = 0x20;
