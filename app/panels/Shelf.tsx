@@ -1,4 +1,5 @@
 import { edits, waitingFor } from '../../src/editing';
+import { asEntered } from '../../src/model';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
@@ -12,7 +13,7 @@ export function Shelf({ empty = '' }: { empty?: string }) {
   const { press: words } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
-  const items = Object.values(book.shelf).filter(({ count }) => count > 0);
+  const items = asEntered(Object.values(book.shelf)).filter(({ count }) => count > 0);
   if (items.length === 0) return empty === '' ? null : <p className="quiet">{empty}</p>;
   const draw = (id: string) => {
     notify('plain', words.drawn(act(edits.drawFromShelf(id))?.result ?? 0, ways));

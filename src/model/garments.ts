@@ -44,6 +44,31 @@ const bodyWidths: Record<SizeGroup, { small: Micrometres; other: Micrometres }> 
   toddler: { small: fromInches(6), other: fromInches(7) },
 };
 
+/** Ranks of a group behind one another: a child's sizes come before an adult's. */
+const FIRST: Record<SizeGroup, number> = { toddler: 0, youth: 1000, adult: 2000 };
+
+/** Where a size stands among others, from the smallest: `NB`, `6M`, `2T`, `YS`, `10-12`, `XS` to `5XL`; last what is no known size. */
+function rankOf(size: string): number {
+  const plain = size.trim().toUpperCase();
+  const group = groupOfSize(plain);
+  const letters = /(?:^|[^\p{L}\p{N}]|^Y)(\d*)(X*)(S|M|L)$/u.exec(plain);
+  if (letters && group !== 'toddler') {
+    const [, times = '', marks = '', letter = ''] = letters;
+    const more = times === '' ? marks.length : Number(times) * Math.max(1, marks.length);
+    const middle = { S: 0, M: 1, L: 2 }[letter] ?? 0;
+    return FIRST[group] + 500 + middle + (letter === 'S' ? -more : more);
+  }
+  const figure = /\d+/.exec(plain);
+  if (group === 'toddler') return figure ? Number(figure[0]) * (/T$/.test(plain) ? 12 : 1) : 0;
+  return figure ? FIRST[group] + Number(figure[0]) : Number.POSITIVE_INFINITY;
+}
+
+/** Compares two garment sizes by how large they are. */
+export function bySize(a: string, b: string): number {
+  const [first, second] = [rankOf(a), rankOf(b)];
+  return first === second ? 0 : first - second;
+}
+
 const isSmall = (size: string): boolean => /^(X*S|Y?X*S|[2-3]\s?T|YOUTH X*S)$/i.test(size.trim());
 
 /** The widest print that a garment of a size takes. */

@@ -42,6 +42,7 @@ export { filmCost, runCost } from './film-cost';
 export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
 export { type GarmentPlace, garmentPlaceOf } from './garment-place';
 export {
+  bySize,
   type DesignSize,
   designWidths,
   groupOfSize,
@@ -54,6 +55,7 @@ export {
 export { type KeptBook, readKept, readWritten, recordsOf, writeKept } from './kept';
 export {
   artworkInUse,
+  asEntered,
   benchRunOf,
   benchRuns,
   copiesByTransfer,

@@ -1,5 +1,7 @@
+import { inOrder } from '../units';
 import type { Book } from './book';
 import type { Copy } from './copy';
+import { bySize } from './garments';
 import type { Quote } from './quote';
 import type { Film, Garment, Order, Placement, Settings, Transfer } from './records';
 import { embeddedIn, type Run } from './run';
@@ -28,14 +30,34 @@ function groupBy<Item, Key>(items: Iterable<Item>, keyOf: (item: Item) => Key): 
   return groups;
 }
 
-export const transfersByOrder = (book: Book): Map<string, Transfer[]> =>
-  groupBy(Object.values(book.transfer), (transfer) => transfer.order);
+/** Whether an id begins with the time at which it was given, as those of version 7 do (RFC 9562, 5.7). */
+const tellsTime = (id: string): boolean => id.length === 36 && id[14] === '7';
 
-export const garmentsByOrder = (book: Pick<Book, 'garment'>): Map<string, Garment[]> =>
-  groupBy(Object.values(book.garment), (garment) => garment.order);
+/**
+ * Records in the order in which they were entered, which their ids tell, whatever the order in which they were stored. Ids of before
+ * tell none: their records come first, as they are.
+ */
+export const asEntered = <Entry extends { readonly id: string }>(records: Iterable<Entry>): Entry[] =>
+  [...records].sort((a, b) =>
+    tellsTime(a.id) && tellsTime(b.id)
+      ? inOrder(a.id, b.id)
+      : Number(tellsTime(a.id)) - Number(tellsTime(b.id)),
+  );
+
+export const transfersByOrder = (book: Book): Map<string, Transfer[]> =>
+  groupBy(asEntered(Object.values(book.transfer)), (transfer) => transfer.order);
+
+/** Lines of garments as they were entered, those of one style and colour by their sizes. */
+export const garmentsByOrder = (book: Pick<Book, 'garment'>): Map<string, Garment[]> => {
+  const kinds = groupBy(asEntered(Object.values(book.garment)), ({ order, style, colour }) =>
+    JSON.stringify([order, style, colour]),
+  );
+  const lines = [...kinds.values()].flatMap((kind) => kind.sort((a, b) => bySize(a.size, b.size)));
+  return groupBy(lines, (garment) => garment.order);
+};
 
 export const placementsByOrder = (book: Book): Map<string, Placement[]> =>
-  groupBy(Object.values(book.placement), (placement) => placement.order);
+  groupBy(asEntered(Object.values(book.placement)), (placement) => placement.order);
 
 /** The quotes of an order, the latest first. */
 export const quotesOf = (book: Book, order: string): Quote[] =>

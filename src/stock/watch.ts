@@ -1,4 +1,4 @@
-import type { Book, Film, StockItem, Supply } from '../model';
+import { asEntered, type Book, type Film, type StockItem, type Supply } from '../model';
 import type { LocalDate } from '../units';
 import { leftOfFilm, sumsOf } from './amount';
 
@@ -28,8 +28,8 @@ export interface Stocked {
 /** All that is in stock and not put away: films first, then supplies. */
 export function stocked(book: Book, today: LocalDate): Stocked[] {
   const sums = sumsOf(book.entry);
-  const films = Object.values(book.film).map((item) => ({ item, amount: leftOfFilm(item) }));
-  const supplies = Object.values(book.item).flatMap((item) =>
+  const films = asEntered(Object.values(book.film)).map((item) => ({ item, amount: leftOfFilm(item) }));
+  const supplies = asEntered(Object.values(book.item)).flatMap((item) =>
     item.kind === 'film' ? [] : [{ item, amount: sums.get(item.id) ?? 0 }],
   );
   return [...films, ...supplies]
