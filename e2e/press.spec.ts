@@ -29,6 +29,46 @@ test('a run goes from the film to the bag by ticks, and back by a step', async (
   await expect(states.locator('[aria-current]')).toContainText('pressed');
 });
 
+test('a whole stage, span or order is ticked at once and taken back at once, and every state leads on', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openLockedRun(page);
+  await page.getByRole('link', { name: 'Press' }).click();
+  const state = page.locator('.states [aria-current]');
+  const isDone = page.getByText(/\d+ of \d+ done/);
+  const together = page.getByLabel('Several at once');
+  const all = page.getByRole('button', { name: 'All of these are done' });
+  const choose = async (label: RegExp) => {
+    const name = await together.locator('option').filter({ hasText: label }).first().getAttribute('value');
+    await together.selectOption(name ?? '');
+    await all.click();
+  };
+  await page.getByRole('button', { name: 'Begin the run' }).click();
+  const begun = (await isDone.textContent()) ?? '';
+  await choose(/^Press: all/);
+  await expect(state).toContainText('pressed');
+  await page.getByRole('button', { name: /^Not done after all/ }).click();
+  await expect(state).toContainText('locked');
+  await expect(isDone).toHaveText(begun);
+  await page.getByRole('button', { name: 'All printed' }).click();
+  await page.getByRole('button', { name: 'All cured' }).click();
+  await page.getByRole('link', { name: 'Cut' }).click();
+  const pile = page.locator('.pile').first();
+  await expect(pile).toContainText(': 0 of');
+  await page.getByRole('button', { name: 'This whole span is cut' }).click();
+  await expect(pile).not.toContainText(': 0 of');
+  await page.getByRole('button', { name: 'Not cut after all' }).click();
+  await expect(pile).toContainText(': 0 of');
+  await page.getByRole('link', { name: 'Press' }).click();
+  await choose(/until it is packed: all/);
+  await page.getByRole('button', { name: 'All pressed' }).click();
+  await page.getByRole('button', { name: 'Close the run' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Close the run' }).click();
+  await page.getByRole('button', { name: 'To the log' }).click();
+  await expect(page.getByRole('heading', { name: 'Log', exact: true })).toBeVisible();
+});
+
 test('copies are cut out step by step, counted by order', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await openLockedRun(page);

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { type CutStep, cutOrder, type SpanOrder, tallyByOrder } from '../../src/cutting';
 import { edits, ticksOf } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
-import { cutKey, ticked } from '../../src/pressing';
+import { apartKey, cutKey, ticked } from '../../src/pressing';
 import { HandOverButton } from '../panels/HandOverButton';
 import { RunChoice } from '../panels/RunChoice';
 import { Button } from '../parts/Button';
@@ -28,7 +28,7 @@ export function CutRoom() {
         <h1>{words.title}</h1>
         <p>{words.nothing}</p>
         <Button weight="primary" onPress={() => goTo('film')}>
-          {press.toFilm}
+          {press.leadOn.draft}
         </Button>
         <HandOverButton />
       </section>
@@ -41,15 +41,18 @@ export function CutRoom() {
 const keyOf = (span: number, step: CutStep): string =>
   step.kind === 'copy' ? cutKey.copy(step.copy.id) : cutKey.cut(span, step.number);
 
+/** The steps of a span that are done: each by itself, or all of them at once. */
+const stepsDone = ({ span, steps }: SpanOrder, done: ReadonlyMap<string, string>): CutStep[] =>
+  done.has(apartKey(span)) ? [...steps] : steps.filter((step) => done.has(keyOf(span, step)));
+
 /** The copies of a span that ticks say are out. */
-function cutOut({ span, steps, copies }: SpanOrder, done: ReadonlyMap<string, string>): LaidCopy[] {
+function cutOut(order: SpanOrder, done: ReadonlyMap<string, string>): LaidCopy[] {
   const freed = new Set<string>(
-    steps.flatMap((step) => {
-      if (!done.has(keyOf(span, step))) return [];
-      return step.kind === 'copy' ? [step.copy.id] : step.frees.map(({ id }) => id);
-    }),
+    stepsDone(order, done).flatMap((step) =>
+      step.kind === 'copy' ? [step.copy.id] : step.frees.map(({ id }) => id),
+    ),
   );
-  return copies.filter(({ id }) => freed.has(id));
+  return order.copies.filter(({ id }) => freed.has(id));
 }
 
 function Steps({ run }: { run: LaidRun }) {
@@ -59,17 +62,23 @@ function Steps({ run }: { run: LaidRun }) {
   const station = stationOf(run);
   const orders = cutOrder(run);
   const done = ticked(ticksOf({ tick: ticks }, run.id));
-  const firstOpen = orders.findIndex(({ span, steps }) => steps.some((step) => !done.has(keyOf(span, step))));
+  const isOpen = (order: SpanOrder) => stepsDone(order, done).length < order.steps.length;
   const [chosen, setChosen] = useState<number | null>(null);
-  const span = orders[chosen ?? Math.max(0, firstOpen)];
+  const span = orders[chosen ?? Math.max(0, orders.findIndex(isOpen))];
   if (!span) return null;
-  const at = span.steps.findIndex((step) => !done.has(keyOf(span.span, step)));
+  const isDone = new Set(stepsDone(span, done));
+  const at = span.steps.findIndex((step) => !isDone.has(step));
   const step = span.steps[at];
   const before = at < 0 ? span.steps.at(-1) : span.steps[at - 1];
   const out = cutOut(span, done);
   const allOut = orders.flatMap((order) => cutOut(order, done));
-  const tick = (one: CutStep, isDone: boolean) =>
-    act(edits.tickJob(run.id, keyOf(span.span, one), isDone, nextRunName()));
+  const tick = (subject: string, isDone: boolean) =>
+    act(edits.tickJobs(run.id, [subject], isDone, nextRunName()));
+  // A span that was ticked whole is taken back whole.
+  const takeBack = () => {
+    if (done.has(apartKey(span.span))) tick(apartKey(span.span), false);
+    else if (before) tick(keyOf(span.span, before), false);
+  };
   const next = orders.findIndex((order) => order.span > span.span && order.steps.length > 0);
   return (
     <>
@@ -102,11 +111,11 @@ function Steps({ run }: { run: LaidRun }) {
           <p className="quiet small">{station.cutApart === 'before-powder' ? words.before : words.after}</p>
           <p className="quiet small">{press.cautions.apart}</p>
           <div className="cut-acts">
-            <Button isDisabled={!before} onPress={() => before && tick(before, false)}>
-              {words.back}
+            <Button isDisabled={!before} onPress={takeBack}>
+              {done.has(apartKey(span.span)) ? words.wholeBack : words.back}
             </Button>
             {step ? (
-              <Button weight="primary" onPress={() => tick(step, true)}>
+              <Button weight="primary" onPress={() => tick(keyOf(span.span, step), true)}>
                 {words.done}
               </Button>
             ) : (
@@ -115,6 +124,11 @@ function Steps({ run }: { run: LaidRun }) {
               </Button>
             )}
           </div>
+          {step && (
+            <p>
+              <Button onPress={() => tick(apartKey(span.span), true)}>{words.whole}</Button>
+            </p>
+          )}
         </section>
         <Pile title={words.pile} copies={span.copies} out={out} />
         <Pile title={words.pileAll} copies={run.copies} out={allOut} />

@@ -57,9 +57,13 @@ export function RunBar({ run }: { run: LaidRun }) {
 
 /** The steps that a run can take from where it is. */
 function RunSteps({ run }: { run: LaidRun }) {
-  const { runs: words, rooms } = useWords();
+  const { runs: words, rooms, press } = useWords();
   const book = useShop((shop) => shop.book);
-  const toPress = <Button onPress={() => goTo('press')}>{rooms.press}</Button>;
+  const toPress = (
+    <Button weight="primary" onPress={() => goTo('press')}>
+      {rooms.press}
+    </Button>
+  );
   const steps: Record<Run['state'], () => React.ReactNode> = {
     draft: () => (
       <>
@@ -110,7 +114,11 @@ function RunSteps({ run }: { run: LaidRun }) {
     ),
     cured: () => toPress,
     pressed: () => toPress,
-    closed: () => toPress,
+    closed: () => (
+      <Button weight="primary" onPress={() => goTo('log')}>
+        {press.leadOn.closed}
+      </Button>
+    ),
   };
   return <div className="actions">{steps[run.state]()}</div>;
 }

@@ -1,7 +1,6 @@
 import { edits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
-import { isPrinted, runStates } from '../../src/model';
-import { BEGUN, type Entry } from '../../src/pressing';
+import { isPrinted, type Run, runStates } from '../../src/model';
 import { DueLine } from '../panels/DueLine';
 import { HandOverButton } from '../panels/HandOverButton';
 import { RunChoice } from '../panels/RunChoice';
@@ -13,11 +12,11 @@ import { settingsOrFirst, useBenchRun, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { type Day, useDay } from '../store/timeline';
 import { goTo, notify, openDialog, openRun } from '../store/view';
-import { dayAndTime, spoken, timeAndDay } from '../words/format';
+import { dayAndTime } from '../words/format';
 import { DayFacts, OrderTimes } from './DayFacts';
 import { HowTo } from './HowTo';
-import { jobName } from './job-name';
 import { KeptAside } from './KeptAside';
+import { Next } from './Next';
 import { ReceivedBar } from './ReceivedBar';
 import { TimeChart } from './TimeChart';
 import { WhatIf } from './WhatIf';
@@ -93,12 +92,23 @@ function DayView({ run, day }: { run: LaidRun; day: Day }) {
 
 /** How far the run is, and the steps on and back; each is noted with its time. */
 function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
-  const { press: words, closing } = useWords();
+  const { press: words, closing, runs } = useWords();
   const ways = useWays();
   const history = useShop(({ book }) => book.run[run.id]?.history ?? []);
   const { state } = run;
   const before = runStates[runStates.indexOf(state) - 1];
-  const onward = words.advance[state];
+  const advance = () => act(edits.advanceRun(run.id));
+  const leadOn: Record<Run['state'], () => void> = {
+    draft: () => goTo('film'),
+    locked: () => {
+      act(edits.finishRun(run.id, nextRunName()));
+      notify('plain', runs.printedNote(run.name));
+    },
+    printed: advance,
+    cured: advance,
+    pressed: () => openDialog({ kind: 'close-run', run: run.id }),
+    closed: () => goTo('log'),
+  };
   return (
     <div className="state-bar">
       <ol className="states" aria-label={words.history}>
@@ -114,11 +124,6 @@ function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
         })}
       </ol>
       <div className="actions">
-        {state === 'draft' && (
-          <Button weight="plain" onPress={() => goTo('film')}>
-            {words.toFilm}
-          </Button>
-        )}
         {isPrinted(run) && before && !received && (
           <Button
             weight="plain"
@@ -132,99 +137,23 @@ function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
         )}
         {isPrinted(run) && <Button onPress={() => openDialog({ kind: 'spoil' })}>{words.spoil}</Button>}
         {state === 'closed' && !received && (
-          <Button weight="primary" onPress={() => openDialog({ kind: 'close-run', run: run.id })}>
-            {closing.correct}
-          </Button>
+          <Button onPress={() => openDialog({ kind: 'close-run', run: run.id })}>{closing.correct}</Button>
         )}
-        {onward && !received && (
+        {!received && (
           <Button
             weight="primary"
             onPress={() => {
+              // It stays in view, whatever state it comes to.
               openRun(run.id);
-              if (state === 'pressed') openDialog({ kind: 'close-run', run: run.id });
-              else act(edits.advanceRun(run.id));
+              leadOn[state]();
             }}
           >
-            {onward}
+            {words.leadOn[state]}
           </Button>
         )}
       </div>
       {state === 'draft' && <p className="quiet small">{words.lockFirst}</p>}
     </div>
-  );
-}
-
-/** How many jobs ahead are listed. */
-const AHEAD = 6;
-
-/** What to do now, ticked off with a thumb; the caution stands beside the act. */
-function Next({ run, day }: { run: LaidRun; day: Day }) {
-  const { press: words } = useWords();
-  const ways = useWays();
-  const { entries } = day.timeline;
-  const open = entries.filter(({ state }) => state !== 'done');
-  const last = entries.filter(({ state }) => state === 'done').sort((a, b) => b.end - a.end)[0];
-  const mayBegin = run.state !== 'draft' && run.state !== 'closed';
-  const begin = () => {
-    // It stays in view, whatever state it comes to.
-    openRun(run.id);
-    act(edits.tickJob(run.id, BEGUN, true, nextRunName()));
-    notify('plain', words.startNote);
-  };
-  const tick = (entry: Entry, isDone: boolean) =>
-    act(edits.tickJob(run.id, entry.job.key, isDone, nextRunName()));
-  const shown = open.slice(0, AHEAD);
-  const cautions = [...new Set(shown.map(({ job }) => words.cautions[job.kind]))].filter(Boolean);
-  return (
-    <section className="next" aria-labelledby="next-title">
-      <h2 id="next-title">{words.next}</h2>
-      {!day.begun && mayBegin && (
-        <Button weight="primary" onPress={begin}>
-          {words.start}
-        </Button>
-      )}
-      {day.begun && (
-        <p className="quiet small">
-          {words.doneJobs(entries.length - open.length, entries.length, ways)} · {words.nextHint}
-        </p>
-      )}
-      <ul className="job-list">
-        {shown.map((entry) => (
-          <li key={entry.job.key}>
-            <label className="tick">
-              <input
-                type="checkbox"
-                checked={false}
-                disabled={!day.begun || !mayBegin}
-                onChange={() => tick(entry, true)}
-              />
-              <span>
-                <b>{timeAndDay(day.origin + 1000 * entry.start, ways)}</b> {jobName(entry.job, ways)}{' '}
-                <span className="quiet small">{spoken(entry.end - entry.start, ways)}</span>
-              </span>
-            </label>
-          </li>
-        ))}
-      </ul>
-      {last && day.begun && (
-        <p className="small">
-          <span className="quiet">{words.lastDone}: </span>
-          {jobName(last.job, ways)}{' '}
-          <Button
-            weight="plain"
-            aria-label={words.undoTick(jobName(last.job, ways))}
-            onPress={() => tick(last, false)}
-          >
-            {words.undoShort}
-          </Button>
-        </p>
-      )}
-      {cautions.map((caution) => (
-        <p key={caution} className="caution small">
-          {caution}
-        </p>
-      ))}
-    </section>
   );
 }
 

@@ -28,7 +28,7 @@ import { dropAside, removeReceived, takeAside, takeIn } from './hand-over';
 import { addRows } from './import';
 import { drawForRun, layOut, takeWay } from './lay-out';
 import { counterByHand } from './ledger';
-import { finishRunAndGoOn, tickJobAndGoOn } from './next-run';
+import { finishRunAndGoOn, tickJobsAndGoOn } from './next-run';
 import { addOrder, duplicateOrder, editOrder, removeOrder } from './orders';
 import { setPinned, setPlaces, takeOff } from './places';
 import { addQuote, editPrices, editQuoteNotes } from './quotes';
@@ -154,7 +154,7 @@ export const edits = {
     removeReceived,
   }),
   ...editsOf('forget-if-film-moved', {
-    tickJob: tickJobAndGoOn,
+    tickJobs: tickJobsAndGoOn,
     takeIn,
     takeAside,
   }),

@@ -1,8 +1,9 @@
 import { current } from 'immer';
 import { type HandOver, merged, type Records, recordsOf } from '../hand-over';
 import { type Aside, asId, type Book, type Id, type Spoilage, type Tick } from '../model';
-import { followPacking, followTicks, takeOutSpoiled } from './bench';
+import { takeOutSpoiled } from './bench';
 import type { BookDraft, EditContext } from './step';
+import { followPacking, followTicks } from './ticks';
 
 /** Why what was ticked elsewhere cannot be put to its run now. */
 export type AsideReason = 'unknown' | 'draft' | 'changed' | 'closed';

@@ -8,8 +8,6 @@ export {
   setPress,
   spoilCopy,
   stepRunBack,
-  tickJob,
-  ticksOf,
 } from './bench';
 export { calibrate, isInForce, leaveRunOut, takeBackCalibration } from './calibration';
 export { closeRun, correctClosing, type ToldClosing } from './closing';
@@ -75,6 +73,7 @@ export {
   noteFilmBox,
   putOffcutBack,
 } from './stock';
+export { tickJobs, ticksOf } from './ticks';
 export {
   addTransfer,
   editTransfer,

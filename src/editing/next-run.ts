@@ -1,7 +1,7 @@
 import { type Id, openRuns } from '../model';
-import { tickJob } from './bench';
 import { addRun, finishRun } from './runs';
 import type { BookDraft, EditContext } from './step';
+import { tickJobs } from './ticks';
 
 /** Begins the next run on a run's film, if the last one open is printed now: there is always a film to lay copies on. */
 function openNextRun(draft: BookDraft, printed: string, name: string, context: EditContext): void {
@@ -20,17 +20,17 @@ export function finishRunAndGoOn(draft: BookDraft, id: Id<'run'>, next: string, 
 }
 
 /**
- * Ticks a job of a run, or takes its tick back.
+ * Ticks jobs of a run at once, or takes their ticks back.
  * @param next the name of the run that is begun if the tick closes the printing and no other is open
  */
-export function tickJobAndGoOn(
+export function tickJobsAndGoOn(
   draft: BookDraft,
   id: Id<'run'>,
-  subject: string,
+  subjects: readonly string[],
   done: boolean,
   next: string,
   context: EditContext,
 ): void {
-  tickJob(draft, id, subject, done, context);
+  tickJobs(draft, id, subjects, done, context);
   openNextRun(draft, id, next, context);
 }

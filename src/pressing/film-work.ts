@@ -3,7 +3,7 @@ import type { LaidCopy, LaidRun } from '../layout';
 import { fromMm, um } from '../units';
 import { degrees, type WorkSource } from './builder';
 import type { TooLarge } from './jobs';
-import { cutKey, printKey } from './keys';
+import { apartKey, cutKey, printKey } from './keys';
 import { bedOf, loadsOf } from './loads';
 import { cureRecipe } from './recipes';
 
@@ -75,7 +75,7 @@ export function filmWork(
     const early = station.cutApart === 'before-powder';
     const apart = early
       ? build.add(
-          { key: `apart/${index}`, kind: 'apart', parts: source.cutParts[index] ?? [], ...own },
+          { key: apartKey(index), kind: 'apart', parts: source.cutParts[index] ?? [], ...own },
           {
             duration: count * handling.cutApart,
             uses: [use('hands', 0, count * handling.cutApart)],
@@ -176,7 +176,7 @@ export function apartWork(
     const duration = first + copies.length * handling.cutApart;
     return build.add(
       {
-        key: `apart/${index}`,
+        key: apartKey(index),
         kind: 'apart',
         spans: [index],
         copies: copies.map(({ id }) => id),

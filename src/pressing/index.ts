@@ -1,11 +1,12 @@
+export { type Batch, batchesOf } from './batches';
 export { platenClosings, pressedTogether } from './closings';
 export type { Job, JobKind, Work, Worker } from './jobs';
-export { BEGUN, cutKey, orderOfPack, packKey } from './keys';
+export { apartKey, BEGUN, cutKey, orderOfPack, packKey } from './keys';
 export { loadsOf } from './loads';
 export { pressedOn } from './press-work';
 export { cautionsFor, type FabricCaution, type Question, questionCure, questionPress } from './question';
 export { cureKey, cureRecipe, pressKey, pressRecipe } from './recipes';
 export { pressSeconds, startingCure, startingPress, startingStation } from './starting';
-export { asTicked, printedBefore, ticked } from './ticks';
+export { asTicked, doneAt, printedBefore, ticked } from './ticks';
 export { type Bottleneck, type Entry, type Timeline, timelineOf } from './timeline';
-export { jobsOf, type WorkProblem, workOf } from './work';
+export { type WorkProblem, workInHand, workOf } from './work';

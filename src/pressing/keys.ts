@@ -6,6 +6,9 @@ export const BEGUN = 'begun';
 /** The tick that says that a span is printed. */
 export const printKey = (span: number): string => `print/${span}`;
 
+/** The tick that says that a span is cut apart. */
+export const apartKey = (span: number): string => `apart/${span}`;
+
 /** What is ticked while a span is cut apart. */
 export const cutKey = {
   copy: (copy: string): string => `copy/${copy}`,

@@ -20,6 +20,50 @@ export const printedBefore = ({ spans }: Pick<Work, 'spans'>, { printedTo }: Pro
   new Map(spans.flatMap(({ to }, index) => (to <= printedTo ? [[printKey(index), 0]] : [])));
 
 /**
+ * When each job was done: ticked, the last of its parts ticked, or waited for by one that is done; `null` for what is not.
+ * @param done when each subject was ticked
+ * @param lasts how long a task took: what it waited for was done, at the latest, when it began
+ */
+function endsOf(
+  { jobs, problem: { tasks } }: Pick<Work, 'jobs' | 'problem'>,
+  done: ReadonlyMap<string, number>,
+  lasts: (task: Task) => number,
+): (number | null)[] {
+  const ends = jobs.map(({ key, parts }) => {
+    const own = done.get(key) ?? null;
+    if (own !== null || parts.length === 0) return own;
+    // Cut apart is a span, too, when its last cut is made, or the last of its copies is out.
+    const last = Math.max(...parts.map((part) => done.get(part) ?? Number.POSITIVE_INFINITY));
+    return Number.isFinite(last) ? last : null;
+  });
+  for (let index = tasks.length - 1; index >= 0; index -= 1) {
+    const end = ends[index];
+    const task = tasks[index];
+    if (end === null || end === undefined || !task) continue;
+    for (const { task: before } of task.after) {
+      const begin = Math.max(0, end - lasts(task));
+      ends[before] = Math.min(ends[before] ?? begin, begin);
+    }
+  }
+  return ends;
+}
+
+/** The instant at which each job of a run was done by its ticks, in milliseconds; `null` for what is not. What was printed before counts. */
+export const doneAt = (
+  work: Work,
+  progress: Progress,
+  done: ReadonlyMap<string, string>,
+): readonly (number | null)[] =>
+  endsOf(
+    work,
+    new Map([
+      ...printedBefore(work, progress),
+      ...[...done].map(([key, at]) => [key, Date.parse(at)] as const),
+    ]),
+    () => 0,
+  );
+
+/**
  * The work as it stands: what is ticked has its times, what it waited for was done before it, the printer is taken to have gone on
  * by itself, and all else begins from now on.
  * @param done when each job was ticked, by its key, in seconds from the start
@@ -27,23 +71,7 @@ export const printedBefore = ({ spans }: Pick<Work, 'spans'>, { printedTo }: Pro
  */
 export function asTicked(work: Work, done: ReadonlyMap<string, number>, now: number): Work {
   const { tasks, resources } = work.problem;
-  const ends = work.jobs.map(({ key, parts }) => {
-    const own = done.get(key) ?? null;
-    if (own !== null || parts.length === 0) return own;
-    // Cut apart is a span, too, when its last cut is made, or the last of its copies is out.
-    const last = Math.max(...parts.map((part) => done.get(part) ?? Number.POSITIVE_INFINITY));
-    return Number.isFinite(last) ? last : null;
-  });
-  // What is done was waited for: it ended, at the latest, when the next began.
-  for (let index = tasks.length - 1; index >= 0; index -= 1) {
-    const end = ends[index];
-    const task = tasks[index];
-    if (end === null || end === undefined || !task) continue;
-    for (const { task: before } of task.after) {
-      const begin = Math.max(0, end - task.duration);
-      ends[before] = Math.min(ends[before] ?? begin, begin);
-    }
-  }
+  const ends = endsOf(work, done, ({ duration }) => duration);
   const fixed: Task['fixed'][] = tasks.map(({ duration }, index) => {
     const end = ends[index] ?? null;
     return end === null ? null : { start: Math.max(0, end - duration), end };

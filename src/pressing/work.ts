@@ -4,7 +4,7 @@ import type { Station } from '../model';
 import { fail, ok, type Result } from '../units';
 import { Builder, type WorkSource } from './builder';
 import { apartWork, cureWork, cutPartsOf, filmWork } from './film-work';
-import type { Job, TooLarge, Work, Worker } from './jobs';
+import type { TooLarge, Work, Worker } from './jobs';
 import { fitsOn } from './loads';
 import { packWork } from './pack-work';
 import { pressedOn, pressWork } from './press-work';
@@ -99,16 +99,16 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
   });
 }
 
-const known = new WeakMap<LaidRun, readonly Job[]>();
+const known = new WeakMap<LaidRun, Work | null>();
 
-/** The jobs of a run with the equipment that holds for it, found once a laid run; none where its work cannot be planned. */
-export function jobsOf(laid: LaidRun): readonly Job[] {
+/** The work of a run with the equipment that holds for it, found once a laid run; `null` where it cannot be planned. */
+export function workInHand(laid: LaidRun): Work | null {
   const last = known.get(laid);
-  if (last) return last;
+  if (last !== undefined) return last;
   const { station } = laid.view;
   // When the work begins says when it is due, not what it is.
-  const work = station && workOf(laid, station, new Date(0));
-  const jobs = work?.ok ? work.value.jobs : [];
-  known.set(laid, jobs);
-  return jobs;
+  const found = station && workOf(laid, station, new Date(0));
+  const work = found?.ok ? found.value : null;
+  known.set(laid, work);
+  return work;
 }

@@ -69,8 +69,8 @@ export function benchQuietEdits(): void {
   const order = Object.values(book.order)[0];
   if (!run || !order) throw new Error('no run');
   const quiet = [
-    ['a tick on the way', edits.tickJob(run.id, 'begun', true, 'Next')],
-    ['an order ticked as packed', edits.tickJob(run.id, packKey(order.id), true, 'Next')],
+    ['a tick on the way', edits.tickJobs(run.id, ['begun'], true, 'Next')],
+    ['an order ticked as packed', edits.tickJobs(run.id, [packKey(order.id)], true, 'Next')],
     ['a setting', edits.editSettings({ shelfFirst: false })],
     ['another currency', edits.changeCurrency('JPY')],
   ] as const;

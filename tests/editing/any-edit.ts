@@ -474,13 +474,13 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
     ({ run }) => run,
     ({ id }) => edits.removeReceived(id),
   ),
-  tickJob: on(
+  tickJobs: on(
     ({ run }) => run,
     (run, { a, yes }) => {
       const { id, state } = run;
       const order = embeddedIn(run).at(-1)?.orders[0]?.id ?? '';
       const subject = [`pack/${order}`, 'print/0', 'begun'][a % 3] ?? '';
-      return state === 'draft' ? null : edits.tickJob(id, subject, yes, 'Next');
+      return state === 'draft' ? null : edits.tickJobs(id, [subject], yes, 'Next');
     },
   ),
   takeIn: on(

@@ -10,7 +10,7 @@ import {
   type TakenIn,
   takeAside,
   takeIn,
-  tickJob,
+  tickJobs,
   ticksOf,
   unlockRun,
 } from '../../src/editing';
@@ -55,7 +55,7 @@ function taken(book: Book, handOver: HandOver): { book: Book; result: TakenIn | 
   return { book: next, result };
 }
 const tick = (book: Book, subject: string, done = true, now: Instant = NOW) =>
-  edited(book, (draft) => tickJob(draft, run, subject, done, fresh(now)));
+  edited(book, (draft) => tickJobs(draft, run, [subject], done, fresh(now)));
 const doneOn = (book: Book) => [...ticked(ticksOf(book, run)).keys()].sort();
 
 const jobs = (() => {

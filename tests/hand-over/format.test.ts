@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { tickJob, unlockRun } from '../../src/editing';
+import { tickJobs, unlockRun } from '../../src/editing';
 import {
   type Collected,
   codesOf,
@@ -185,7 +185,7 @@ describe('codes', () => {
 });
 
 describe('a hand-over', () => {
-  const ticked = edited(locked, (draft) => tickJob(draft, run, 'print/0', true, uuids(900)));
+  const ticked = edited(locked, (draft) => tickJobs(draft, run, ['print/0'], true, uuids(900)));
   const handOver = handOverRun(ticked, run, null, NOW);
   if (!handOver) throw new Error('not locked');
 

@@ -13,6 +13,8 @@ export const cut = {
   take: (name: string) => `Take out ${name}`,
   done: 'Done, next',
   back: 'One back',
+  whole: 'This whole span is cut',
+  wholeBack: 'Not cut after all',
   allCut: (count: number, ways: Ways) => `This span is cut: ${counted(count, 'copy', 'copies', ways)}.`,
   nextSpan: 'Next span',
   pile: 'What the pile must hold',

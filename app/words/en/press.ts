@@ -1,5 +1,5 @@
 import type { Beyond, Curer, Fabric, Origin, Peel, PressValues, Run } from '../../../src/model';
-import type { Bottleneck, FabricCaution, JobKind, Worker, WorkProblem } from '../../../src/pressing';
+import type { Batch, Bottleneck, FabricCaution, JobKind, Worker, WorkProblem } from '../../../src/pressing';
 import { counted, type Moment, type Ways, whole } from '../format';
 import { figure, type SentencePart, say } from '../format/sentence';
 import { when } from './when';
@@ -126,12 +126,30 @@ export const press = {
   undoTick: (job: string) => `Not done after all: ${job}`,
   undoShort: 'not done after all',
   lastDone: 'Done last',
-  advance: { printed: 'All cured', cured: 'All pressed', pressed: 'Close the run' } as Partial<
-    Record<Run['state'], string>
-  >,
+  jobs: (count: number, ways: Ways) => counted(count, 'job', 'jobs', ways),
+  together: 'Several at once',
+  batch: (batch: Batch, ways: Ways): string => {
+    const all = `all ${whole(batch.jobs.length, ways)}`;
+    switch (batch.by) {
+      case 'kind':
+        return `${kinds[batch.kind]}: ${all}`;
+      case 'span':
+        return `Span ${whole(batch.span + 1, ways)} until it is cut apart: ${all}`;
+      case 'order':
+        return `${batch.order.code} until it is packed: ${all}`;
+    }
+  },
+  togetherDone: 'All of these are done',
+  leadOn: {
+    draft: 'To the Film room',
+    locked: 'All printed',
+    printed: 'All cured',
+    cured: 'All pressed',
+    pressed: 'Close the run',
+    closed: 'To the log',
+  } satisfies Record<Run['state'], string>,
   back: (state: string) => `Back to ${state}`,
   lockFirst: 'This run is a draft. Lock it for print in the Film room, then begin it here.',
-  toFilm: 'To the Film room',
   equipment: 'Equipment',
   recipes: 'Recipes',
   cards: 'Cards to print',

@@ -14,6 +14,8 @@ export const cut: Words['cut'] = {
   take: (name) => `Sacar ${name}`,
   done: 'Hecho, siguiente',
   back: 'Uno atrás',
+  whole: 'Todo este tramo está cortado',
+  wholeBack: 'Al final no',
   allCut: (count, ways) => `Este tramo está cortado: ${counted(count, 'copia', 'copias', ways)}.`,
   nextSpan: 'Tramo siguiente',
   pile: 'Lo que debe tener la pila',

@@ -127,11 +127,31 @@ export const press: Words['press'] = {
   undoTick: (job) => `Al final no está hecho: ${job}`,
   undoShort: 'al final no',
   lastDone: 'Último hecho',
-  advance: { printed: 'Todo curado', cured: 'Todo planchado', pressed: 'Cerrar la tirada' },
+  jobs: (count, ways) => counted(count, 'tarea', 'tareas', ways),
+  together: 'Varias a la vez',
+  batch: (batch, ways) => {
+    const all = `las ${whole(batch.jobs.length, ways)}`;
+    switch (batch.by) {
+      case 'kind':
+        return `${kinds[batch.kind]}: ${all}`;
+      case 'span':
+        return `Tramo ${whole(batch.span + 1, ways)} hasta separarlo: ${all}`;
+      case 'order':
+        return `${batch.order.code} hasta embalarlo: ${all}`;
+    }
+  },
+  togetherDone: 'Todas estas están hechas',
+  leadOn: {
+    draft: 'A la sala Película',
+    locked: 'Todo impreso',
+    printed: 'Todo curado',
+    cured: 'Todo planchado',
+    pressed: 'Cerrar la tirada',
+    closed: 'Al registro',
+  },
   back: (state) => `Volver a ${state}`,
   lockFirst:
     'Esta tirada es un borrador. Bloquearla para imprimir en la sala Película y empezarla después aquí.',
-  toFilm: 'A la sala Película',
   equipment: 'Equipo',
   recipes: 'Recetas',
   cards: 'Fichas para imprimir',

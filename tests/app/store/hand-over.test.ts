@@ -1,7 +1,7 @@
 import { afterAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { handOverCodes, handOverFile, takeInBytes } from '../../../app/store/hand-over';
 import { useShop } from '../../../app/store/shop';
-import { tickJob } from '../../../src/editing';
+import { tickJobs } from '../../../src/editing';
 import type { Book } from '../../../src/model';
 import { edited, smallBook } from '../../editing/book';
 import { locked, run, uuids } from '../../hand-over/shop';
@@ -39,7 +39,7 @@ describe('a run handed over', () => {
   });
 
   it('gets its ticks back', async () => {
-    const ticked = edited(locked, (draft) => tickJob(draft, run, 'print/0', true, uuids(50)));
+    const ticked = edited(locked, (draft) => tickJobs(draft, run, ['print/0'], true, uuids(50)));
     const bytes = await handedOver(ticked, 'ticks');
     open(locked);
     expect(await takeInBytes(bytes)).toMatchObject({ ok: true, value: { kind: 'ticks', ticks: 1 } });

@@ -4,12 +4,12 @@ import type { SharedBy } from '../../../src/costing';
 import type { CellProblem } from '../../../src/intake';
 import type { LaidCopy, Refusal } from '../../../src/layout';
 import { compared } from '../../../src/log';
-import type { Interval, Peel, PressValues, StockUnit } from '../../../src/model';
+import { asId, type Interval, type Peel, type PressValues, type StockUnit } from '../../../src/model';
 import type { BundleProblem } from '../../../src/output/backup';
 import type { Part } from '../../../src/output/print-image';
 import type { ImageProblem } from '../../../src/output/print-image/browser';
 import type { UnplacedReason } from '../../../src/packing';
-import type { Bottleneck, JobKind, Question, Worker } from '../../../src/pressing';
+import type { Batch, Bottleneck, JobKind, Question, Worker } from '../../../src/pressing';
 import type { BreakEven } from '../../../src/pricing';
 import type { SnapshotReason } from '../../../src/storage';
 import { fromDegrees, fromMm, type Seconds, um } from '../../../src/units';
@@ -237,6 +237,11 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
     ...workers.map((worker) => ({ kind: 'worker', worker, busy: 60 }) as const),
     { kind: 'path', through: kinds },
   ] satisfies Bottleneck[],
+  'press.batch.0': [
+    ...kinds.map((kind) => ({ by: 'kind', kind, jobs: [] }) as const),
+    { by: 'span', span: 1, jobs: [] },
+    { by: 'order', order: { id: asId('zq'), code: 'ZQ', name: 'Zq', tint: 0 }, jobs: [] },
+  ] satisfies Batch[],
   'press.shelfDrawn.0': [[{ name: 'Zq', count: 2 }]],
   'handOver.missing.0': [[0, 2]],
   'handOver.taken.ticks.1': counts,
