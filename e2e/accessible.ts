@@ -1,7 +1,6 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import axe from 'axe-core';
 import { expect } from './shop';
 
 const STANDARD = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
@@ -15,13 +14,13 @@ const LOOKS = {
   forced: { colorScheme: 'light', forcedColors: 'active' },
 } as const;
 
-/** Half a megabyte, which the builder would send three times a look: each document is given it once. */
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const IS_THERE = '0';
-
+/** More than a megabyte, which the builder would send three times a look: each document is given it once. */
 async function layAxe(page: Page): Promise<void> {
-  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(AXE);
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe.source);
 }
+
+/** In its place, a script that does nothing. */
+const IS_THERE = '0';
 
 const builder = (page: Page): AxeBuilder =>
   new AxeBuilder({ page, axeSource: IS_THERE })
@@ -32,9 +31,9 @@ const builder = (page: Page): AxeBuilder =>
     // There are no frames of other origins, for which results are put together in a page of their own.
     .setLegacyMode();
 
-async function expectNone(page: Page, axe: AxeBuilder, where: string): Promise<void> {
+async function expectNone(page: Page, looking: AxeBuilder, where: string): Promise<void> {
   await layAxe(page);
-  const { violations } = await axe.analyze();
+  const { violations } = await looking.analyze();
   expect(
     violations.map(({ id, nodes }) => `${where}: ${id} ${nodes[0]?.html}`),
     where,
@@ -51,9 +50,9 @@ export async function expectAccessible(
   where: string,
   { within }: { within?: string } = {},
 ): Promise<void> {
-  const axe = builder(page).withTags(STANDARD).disableRules(COLOUR_RULES);
-  if (within !== undefined) axe.include(within);
-  await expectNone(page, axe, where);
+  const looking = builder(page).withTags(STANDARD).disableRules(COLOUR_RULES);
+  if (within !== undefined) looking.include(within);
+  await expectNone(page, looking, where);
 }
 
 /** Looks through the colours of a page in some looks. */

@@ -7,7 +7,7 @@ import { shelveOvers } from './shelf';
 import type { BookDraft, EditContext } from './step';
 
 /** What is told of a run as it is closed, or later. */
-export type ToldClosing = Omit<Closing, 'at' | 'changed' | 'earlier'>;
+type ToldClosing = Omit<Closing, 'at' | 'changed' | 'earlier'>;
 
 /** All that was told of a run before, the latest last. */
 function versionsOf(told: Closing | undefined): Closing['earlier'] {

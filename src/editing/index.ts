@@ -10,7 +10,7 @@ export {
   stepRunBack,
 } from './bench';
 export { calibrate, isInForce, leaveRunOut, takeBackCalibration } from './calibration';
-export { closeRun, correctClosing, type ToldClosing } from './closing';
+export { closeRun, correctClosing } from './closing';
 export { changeCurrency } from './currency';
 export { addDesign, type NewSize } from './designs';
 export type { Edit } from './edit';
