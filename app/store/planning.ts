@@ -12,6 +12,7 @@ import {
   type RunProblem,
   sheetAt,
   soundPlaces,
+  staysShorter,
 } from '../../src/layout';
 import type { Film, Run, StoredStep } from '../../src/model';
 import { createPlanner, type Idea, type Plan } from '../../src/packing';
@@ -123,6 +124,7 @@ export async function layOut(keep: Keep): Promise<void> {
   usePlanning.setState({ planning: working, leftOut: [], provenFor: null });
   sayDrawn(drawn);
   let step: StoredStep['id'] | null = null;
+  let stays = false;
   let applying = false;
   const unwatch = useShop.subscribe((now, before) => {
     if (!applying && changesLayout(now.book, before.book)) stopped.abort();
@@ -136,6 +138,11 @@ export async function layOut(keep: Keep): Promise<void> {
       notify('error', wordsNow().film.planRefused);
       return;
     }
+    if (staysShorter(book, draft.run, runProblem, places)) {
+      stays = true;
+      return;
+    }
+    stays = false;
     applying = true;
     const done = actInstead(step, edits.layOut(draft.run.id, places));
     step = done?.step ?? step;
@@ -156,8 +163,15 @@ export async function layOut(keep: Keep): Promise<void> {
       },
     });
     usePlanning.setState({ idea });
+    if (stays && step === null && (!stopped.signal.aborted || settled)) {
+      applying = true;
+      act(edits.drawForRun(draft.run.id));
+      applying = false;
+      notify('plain', wordsNow().film.stays);
+    }
     if (!stopped.signal.aborted || settled) placeFillers(draft);
-    if (proven && !stopped.signal.aborted) usePlanning.setState({ provenFor: useShop.getState().book.copy });
+    if (proven && !stays && !stopped.signal.aborted)
+      usePlanning.setState({ provenFor: useShop.getState().book.copy });
   } catch (error) {
     sayFailed('layout', error);
   } finally {

@@ -13,6 +13,7 @@ export {
 export { brokenWishes, faultsOf, holds, type Wish } from './faults';
 export { cleanOffcut, orderStretch, runFigures, takenOffRoll, wasteOver } from './figures';
 export { sheetAt, sheetStart } from './film-shape';
+export { staysShorter } from './kept';
 export { type LaidCopy, type LaidRun, layRun, onFilm, withCopies, withSpans } from './laid';
 export { type Places, soundPlaces } from './offered';
 export {

@@ -51,6 +51,7 @@ export const film = {
   stillLooking: 'still looking',
   looking: 'Looking for a shorter layout',
   nothingToLay: 'There is nothing to lay out: every copy lies on the film already, pinned or placed.',
+  stays: 'No layout that takes less film was found, so what lay there stays.',
   planRefused: 'A layout failed its check and was not used. What lay on the film is still there.',
   uncuttable: (most: string) =>
     `No straight cuts can part this layout into spans of ${most} or less. Lay out again, or allow longer spans.`,

@@ -51,6 +51,7 @@ export const film: Words['film'] = {
   stillLooking: 'sigue buscando',
   looking: 'Buscando una distribución más corta',
   nothingToLay: 'No hay nada que distribuir: todas las copias están ya en la película, fijadas o colocadas.',
+  stays: 'No se ha encontrado ninguna distribución que gaste menos película, así que se queda la que había.',
   planRefused:
     'Una distribución no pasó su comprobación y no se ha usado. Lo que había en la película sigue ahí.',
   uncuttable: (most) =>

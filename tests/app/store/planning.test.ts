@@ -3,8 +3,10 @@ import { layOut, stopPlanning, usePlanning } from '../../../app/store/planning';
 import { useShop } from '../../../app/store/shop';
 import { useView } from '../../../app/store/view';
 import { en } from '../../../app/words/en';
+import { takeOff } from '../../../src/editing/places';
 import { createPlanner, type Idea, type Plan, type Problem } from '../../../src/packing';
 import type { PlanningOptions } from '../../../src/packing/browser';
+import { fromMm, type Micrometres, um } from '../../../src/units';
 import { WorkerFailed } from '../../../src/workers/browser';
 import { edited, smallBook } from '../../editing/book';
 import { settle, type waitingCalls } from './calls';
@@ -108,5 +110,47 @@ describe('laying out', () => {
     at(1).answer({ proven: false, idea: null });
     await second;
     expect(kind()).toBe('idle');
+  });
+
+  describe('anew', () => {
+    /** A plan's copies behind one another, each so far behind where it lay. */
+    const stretched = (plan: Plan, by: Micrometres): Plan => ({
+      ...plan,
+      placed: plan.placed.map((copy) => ({ ...copy, y: um(copy.y + by) })),
+      lengthUsed: um(plan.lengthUsed + by),
+    });
+    const laid = async (): Promise<Plan> => {
+      const done = layOut('pinned');
+      const plan = best(0);
+      at(0).input.onBetter(plan);
+      at(0).answer({ proven: false, idea: null });
+      await done;
+      return plan;
+    };
+
+    it('takes no longer layout than the one that lies there, and says that this stays', async () => {
+      const plan = await laid();
+      const before = useShop.getState().book;
+      const done = layOut('pinned');
+      at(1).input.onBetter(stretched(plan, fromMm(3)));
+      at(1).answer({ proven: false, idea: null });
+      await done;
+      expect(useShop.getState().book).toBe(before);
+      expect(said()).toEqual([{ text: en.film.stays, reload: false }]);
+    });
+
+    it('takes a longer one where a copy waits, or the one there may not lie so any more', async () => {
+      const plan = await laid();
+      const [run] = Object.values(useShop.getState().book.run);
+      const [first] = Object.values(useShop.getState().book.copy);
+      if (!run || !first) throw new Error('nothing laid');
+      useShop.setState({ book: edited(useShop.getState().book, (draft) => takeOff(draft, [first.id])) });
+      const done = layOut('pinned');
+      at(1).input.onBetter(stretched(plan, fromMm(3)));
+      expect(placed()).toBe(5);
+      at(1).answer({ proven: false, idea: null });
+      await done;
+      expect(said()).toEqual([]);
+    });
   });
 });
