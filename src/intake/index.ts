@@ -1,10 +1,5 @@
 export { MOST_COPIES } from './cells';
-export { type Column, columnNames, headingKey } from './columns';
+export { type Column, columnNames, headingKey } from './headings';
 export { readNames } from './names';
-export {
-  type CellProblem,
-  readTable,
-  type TableReading,
-  type TableRow,
-  type TableWays,
-} from './table';
+export type { CellProblem, TableRow, TableWays } from './row';
+export { readTable, type TableReading } from './table';

@@ -108,6 +108,8 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
       {
         line: 1,
         order: `Order ${drawn.a % 3}`,
+        contact: `Zoe ${drawn.a % 2}`,
+        notes: '',
         transfer: 'x',
         ...size(drawn),
         count: 2,

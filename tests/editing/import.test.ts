@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { edits, session } from '../../src/editing';
 import { addRows } from '../../src/editing/import';
+import { editOrder } from '../../src/editing/orders';
 import type { TableRow } from '../../src/intake';
 import { emptyBook } from '../../src/model';
 import { countBy, fromMm, type LocalDate } from '../../src/units';
@@ -11,6 +12,8 @@ const [first, second] = ['2026-12-01' as LocalDate, '2026-12-02' as LocalDate];
 const row = (order: string, due: LocalDate | null, other: Partial<TableRow> = {}): TableRow => ({
   line: 2,
   order,
+  contact: '',
+  notes: '',
   transfer: 'crest',
   width: fromMm(80),
   height: fromMm(60),
@@ -67,9 +70,22 @@ describe('rows of a table', () => {
 
   it('become transfers as they are, with as many copies', () => {
     const after = edited(emptyBook, (draft) => addRows(draft, [row('Mill', null)], context()));
-    const { line: _, order: _order, transfer: name, due: _due, count, ...size } = row('Mill', null);
-    expect(Object.values(after.transfer)).toMatchObject([{ name, ...size }]);
+    const { transfer: name, width, height, typed, turn, count } = row('Mill', null);
+    expect(Object.values(after.transfer)).toMatchObject([{ name, width, height, typed, turn }]);
     expect(Object.values(after.copy)).toHaveLength(count);
+  });
+
+  it.each([
+    { had: '', rows: ['Ana Roca'], has: 'Ana Roca' },
+    { had: '', rows: ['Ana Roca', '', 'ana roca', 'Leo'], has: 'Ana Roca\nLeo' },
+    { had: 'Front desk', rows: ['Ana Roca'], has: 'Front desk\nAna Roca' },
+    { had: 'Front desk, Ana Roca', rows: ['Ana Roca'], has: 'Front desk, Ana Roca' },
+  ])('add what they say to what an order has: $had, $rows', ({ had, rows, has }) => {
+    const { book, order } = smallBook();
+    const before = edited(book, (draft) => editOrder(draft, order, { contact: had, notes: had }));
+    const added = rows.map((said) => row('Hill Bakers', null, { contact: said, notes: said }));
+    const own = edited(before, (draft) => addRows(draft, added, freshIds())).order[order];
+    expect(own).toMatchObject({ contact: has.replaceAll('\n', ', '), notes: has });
   });
 
   it('of 3,000 orders, alike in their first letters, gives each a code of its own', () => {

@@ -21,6 +21,8 @@ describe('a table of orders', () => {
       {
         line: 2,
         order: 'Harbour Rowing',
+        contact: '',
+        notes: '',
         transfer: 'Crest, left chest',
         width: 88_900,
         height: 88_900,
@@ -32,6 +34,8 @@ describe('a table of orders', () => {
       {
         line: 3,
         order: 'Corner Oven',
+        contact: '',
+        notes: '',
         transfer: 'Badge',
         width: 140_000,
         height: 140_000,

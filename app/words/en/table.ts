@@ -7,12 +7,18 @@ import { dateProblems, lengthProblems } from './problems';
 
 const columns: Record<Column, string> = {
   order: 'Order',
+  number: 'Order number',
+  customer: 'Customer',
+  contact: 'Contact',
+  email: 'E-mail',
   transfer: 'Transfer',
   width: 'Width',
   height: 'Height',
+  size: 'Size, width × height',
   count: 'Count',
   due: 'Due',
   turn: 'May turn',
+  notes: 'Notes',
 };
 
 function countProblem(problem: Extract<CellProblem, { column: 'count' }>, ways: Ways): string {
@@ -40,6 +46,8 @@ function cellProblem(problem: CellProblem, ways: Ways): string {
     case 'width':
     case 'height':
       return `${name} ${lengthProblems[problem.code]}`;
+    case 'size':
+      return `${name} ${problem.code === 'unreadable' ? 'write width by height, such as 11 x 13 in.' : lengthProblems[problem.code]}`;
     case 'count':
       return `${name} ${countProblem(problem, ways)}`;
     case 'due':
@@ -71,7 +79,7 @@ export const table = {
   notUsed: 'not used',
   columns,
   title: 'Paste a table of orders',
-  hint: 'One transfer a row: order, transfer, width, height, count, due, may turn. A heading row is recognised. Sizes may be written as 89 mm, 8,9 cm, 3.5in or 3 1/2".',
+  hint: 'One transfer a row: order, transfer, width, height, count, due, may turn. With a heading, also order number, customer, contact, e-mail and notes, in any order. Sizes may be written as 89 mm, 8,9 cm, 3.5in, 3 1/2" or 11 x 13 in.',
   label: 'Table',
   empty: 'Paste a table, or type rows separated by commas, semicolons or tabs.',
   size: 'Size',

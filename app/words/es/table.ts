@@ -8,12 +8,18 @@ import { dateProblems, lengthProblems } from './problems';
 
 const columns: Record<Column, string> = {
   order: 'Pedido',
+  number: 'Número de pedido',
+  customer: 'Cliente',
+  contact: 'Contacto',
+  email: 'Correo electrónico',
   transfer: 'Transfer',
   width: 'Ancho',
   height: 'Alto',
+  size: 'Medida, ancho × alto',
   count: 'Cantidad',
   due: 'Entrega',
   turn: 'Se puede girar',
+  notes: 'Notas',
 };
 
 function countProblem(problem: Extract<CellProblem, { column: 'count' }>, ways: Ways): string {
@@ -41,6 +47,8 @@ function cellProblem(problem: CellProblem, ways: Ways): string {
     case 'width':
     case 'height':
       return `${name} ${lengthProblems[problem.code]}`;
+    case 'size':
+      return `${name} ${problem.code === 'unreadable' ? 'escribir ancho por alto, como 28 x 33 cm.' : lengthProblems[problem.code]}`;
     case 'count':
       return `${name} ${countProblem(problem, ways)}`;
     case 'due':
@@ -72,7 +80,7 @@ export const table: Words['table'] = {
   notUsed: 'sin usar',
   columns,
   title: 'Pegar una tabla de pedidos',
-  hint: 'Un transfer por fila: pedido, transfer, ancho, alto, cantidad, entrega, se puede girar. La fila de títulos se reconoce. Las medidas pueden escribirse como 89 mm, 8,9 cm, 3.5in o 3 1/2".',
+  hint: 'Un transfer por fila: pedido, transfer, ancho, alto, cantidad, entrega, se puede girar. Con títulos, también número de pedido, cliente, contacto, correo y notas, en cualquier orden. Las medidas pueden escribirse como 89 mm, 8,9 cm, 3.5in, 3 1/2" o 28 x 33 cm.',
   label: 'Tabla',
   empty: 'Pegar una tabla, o escribir filas separadas por comas, puntos y comas o tabuladores.',
   size: 'Medida',

@@ -84,6 +84,7 @@ const cells: readonly CellProblem[] = [
   { column: 'transfer', code: 'empty' },
   { column: 'width', code: 'unreadable', text: 'zq' },
   { column: 'height', code: 'not-positive', text: '-5' },
+  { column: 'size', code: 'unreadable', text: 'zq' },
   ...(['unreadable', 'zero', 'too-many', 'too-many-in-all'] as const).map(
     (code) => ({ column: 'count', code, text: '0' }) as const,
   ),

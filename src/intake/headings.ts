@@ -1,0 +1,250 @@
+import { type LengthUnit, unitNamed, withoutAccents } from '../units';
+
+export const columnNames = [
+  'order',
+  'number',
+  'customer',
+  'contact',
+  'email',
+  'transfer',
+  'width',
+  'height',
+  'size',
+  'count',
+  'due',
+  'turn',
+  'notes',
+] as const;
+
+export type Column = (typeof columnNames)[number];
+
+/** What columns are called in the tables of shops, in the languages of the app and without accents (common practice, no source). */
+const synonyms: Record<Column, readonly string[]> = {
+  order: [
+    'order',
+    'order name',
+    'job',
+    'job name',
+    'project',
+    'for',
+    'pedido',
+    'nombre del pedido',
+    'trabajo',
+    'para',
+  ],
+  number: [
+    'order no',
+    'order number',
+    'order id',
+    'order ref',
+    'order reference',
+    'job no',
+    'job number',
+    'numero de pedido',
+    'no de pedido',
+    'no pedido',
+    'pedido no',
+    'referencia del pedido',
+  ],
+  customer: [
+    'customer',
+    'customer name',
+    'client',
+    'client name',
+    'company',
+    'buyer',
+    'cliente',
+    'nombre del cliente',
+    'empresa',
+    'comprador',
+  ],
+  contact: [
+    'contact',
+    'contact name',
+    'contact person',
+    'phone',
+    'phone number',
+    'telephone',
+    'contacto',
+    'persona de contacto',
+    'telefono',
+  ],
+  email: [
+    'email',
+    'e mail',
+    'mail',
+    'email address',
+    'e mail address',
+    'customer email',
+    'contact email',
+    'correo',
+    'correo electronico',
+  ],
+  transfer: [
+    'transfer',
+    'design',
+    'artwork',
+    'print',
+    'item',
+    'name',
+    'title',
+    'motif',
+    'description',
+    'product',
+    'diseno',
+    'arte',
+    'estampado',
+    'articulo',
+    'producto',
+    'nombre',
+    'motivo',
+    'descripcion',
+  ],
+  width: ['width', 'w', 'wide', 'ancho', 'anchura', 'ancho impreso'],
+  height: ['height', 'h', 'high', 'length', 'alto', 'altura', 'largo', 'alto impreso'],
+  size: [
+    'size',
+    'dimensions',
+    'w x h',
+    'width x height',
+    'medida',
+    'medidas',
+    'tamano',
+    'dimensiones',
+    'ancho x alto',
+    'medida impresa',
+  ],
+  count: [
+    'count',
+    'copies',
+    'qty',
+    'quantity',
+    'how many',
+    'pieces',
+    'pcs',
+    'units',
+    'number',
+    'amount',
+    'order quantity',
+    'order qty',
+    'cantidad',
+    'cant',
+    'copias',
+    'unidades',
+    'uds',
+    'piezas',
+    'pzas',
+    'pzs',
+    'cuantas',
+    'cuantos',
+  ],
+  due: [
+    'due',
+    'due date',
+    'due on',
+    'date',
+    'date due',
+    'date needed',
+    'deadline',
+    'need by',
+    'needed by',
+    'needed',
+    'required by',
+    'due by',
+    'by',
+    'in hands',
+    'in hands date',
+    'ship by',
+    'ship date',
+    'pickup date',
+    'delivery date',
+    'deliver by',
+    'entrega',
+    'fecha de entrega',
+    'fecha de envio',
+    'fecha limite',
+    'fecha',
+    'plazo',
+    'para el',
+    'enviar antes de',
+  ],
+  turn: [
+    'may turn',
+    'turn',
+    'turning',
+    'may be turned',
+    'rotate',
+    'may rotate',
+    'rotation',
+    'se puede girar',
+    'puede girar',
+    'girar',
+    'giro',
+    'rotar',
+    'rotacion',
+  ],
+  notes: [
+    'notes',
+    'note',
+    'comment',
+    'comments',
+    'remarks',
+    'instructions',
+    'special instructions',
+    'order notes',
+    'notas',
+    'nota',
+    'comentario',
+    'comentarios',
+    'observaciones',
+    'instrucciones',
+    'notas del pedido',
+  ],
+};
+
+const columnByName = new Map(
+  columnNames.flatMap((column) => synonyms[column].map((name) => [name, column] as const)),
+);
+
+/** What a heading may say a column is of, which means no more than the column alone: `Print width`, `Lineitem quantity`. */
+const OF_WHAT =
+  /^(?:line ?item|item|print|printed|finished|design|artwork|art|transfer|product) | (?:de la|de los|del|de|of the|of)(?: (?:linea|articulos?|producto|impresion|estampado|diseno|arte|transfer|line|item|print|design|artwork|product))$/;
+
+/** The columns that say something of a transfer: a date of the artwork is no due date. */
+const OF_TRANSFER: ReadonlySet<Column> = new Set([
+  'transfer',
+  'width',
+  'height',
+  'size',
+  'count',
+  'turn',
+  'notes',
+]);
+
+function columnNamed(name: string): Column | undefined {
+  const known = columnByName.get(name);
+  if (known !== undefined) return known;
+  const ofTransfer = columnByName.get(name.replace(OF_WHAT, ''));
+  return ofTransfer !== undefined && OF_TRANSFER.has(ofTransfer) ? ofTransfer : undefined;
+}
+
+/** No name of a column is longer. */
+const LONGEST_NAME = 100;
+
+/** The column that a heading names, and the unit it gives to bare numbers: `Width (mm)` is a width in millimetres. */
+export function headingOf(cell: string): { column: Column | undefined; unit: LengthUnit | null } {
+  if (cell.length > LONGEST_NAME) return { column: undefined, unit: null };
+  const plain = withoutAccents(cell)
+    .toLowerCase()
+    .replace(/#|n\.?\s*[º°]/g, ' no ')
+    .replace(/×/g, ' x ')
+    .replace(/[_.:?*-]+/g, ' ')
+    .replace(/\s+/g, ' ')
+    .trim();
+  const match = /^(.*?)\s*(?:[([/,]\s*|\b(?:in|en)\s+|\s)(\S+?)[)\]]?$/.exec(plain);
+  const unit = match ? unitNamed(match[2] ?? '') : null;
+  return { column: columnNamed(unit && match ? (match[1] ?? '').trim() : plain), unit };
+}
+
+/** How a heading is remembered. */
+export const headingKey = (cell: string): string => cell.trim().toLowerCase().replace(/\s+/g, ' ');
