@@ -40,7 +40,7 @@ type Planning =
 
 interface PlanningState {
   readonly planning: Planning;
-  /** How many plans have been shown. */
+  /** How many plans have been weighed: shown, or left for what lay there. */
   readonly plans: number;
   /** What the last layout had no place for. */
   readonly leftOut: readonly LeftOut[];
@@ -140,6 +140,7 @@ export async function layOut(keep: Keep): Promise<void> {
     }
     if (staysShorter(book, draft.run, runProblem, places)) {
       stays = true;
+      usePlanning.setState(({ plans }) => ({ plans: plans + 1 }));
       return;
     }
     stays = false;

@@ -1,8 +1,16 @@
 import type { CostKind, CostShare, CostSheet } from '../costing';
 import { garmentPrice, newDesigns, type OrderRuns, type RunCosts } from '../costing/run';
 import { sheetStart } from '../layout';
-import { type Book, type Costs, garmentsByOrder, type Order, type Pricing, transfersByOrder } from '../model';
-import { asMinor, countBy, um } from '../units';
+import {
+  type Book,
+  type Costs,
+  garmentsByOrder,
+  type Order,
+  type Pricing,
+  type Transfer,
+  transfersByOrder,
+} from '../model';
+import { asMinor, countBy, fromMm, um } from '../units';
 import { type Price, type PricedGarments, type Print, priceOf } from './price';
 
 /** What of a share is not of these kinds, before rounding. */
@@ -46,6 +54,13 @@ function garmentLines(book: Book, order: Order, costs: Costs): PricedGarments[] 
   return [...lines.values()];
 }
 
+/** Sizes are told apart as they are shown, to a tenth of a millimetre; which side is called the width is of no matter. */
+const sizeKey = ({ width, height }: Pick<Transfer, 'width' | 'height'>): string =>
+  [width, height]
+    .map((side) => Math.round(side / fromMm(0.1)))
+    .sort((a, b) => a - b)
+    .join(' x ');
+
 const garmentKinds: readonly CostKind[] = ['garments'];
 
 /**
@@ -72,6 +87,7 @@ export function orderPrice(
       transfer: transfer.id,
       name: transfer.name,
       design: transfer.artwork ?? transfer.id,
+      size: sizeKey(transfer),
       count: charged.get(transfer.id) ?? 0,
       cost,
       length: um(length),

@@ -1,5 +1,5 @@
 import type { Aim, Order, PriceLine, Pricing } from '../model';
-import { asMinor, type Micrometres, type Minor, sum } from '../units';
+import { asMinor, type Micrometres, type Minor, sum, um } from '../units';
 import { factorOf, marginOf, markupOf, reached } from './earned';
 
 /** A transfer of an order, to be priced. */
@@ -8,6 +8,8 @@ export interface Print {
   readonly name: string;
   /** Transfers of one design have one key. */
   readonly design: string;
+  /** Transfers of one printed size have one key. */
+  readonly size: string;
   /** Copies that are charged; spares are not. */
   readonly count: number;
   /** What all its copies, spares too, cost before rounding, garments aside. */
@@ -45,7 +47,28 @@ export interface Price {
 /** Up to the next whole minor unit, past what floats are off by. */
 const roundedUp = (value: number): Minor => asMinor(Math.ceil(value - 1e-6));
 
-function eachOf({ cost, count, length }: Print, pricing: Pricing, aim: Aim): Minor {
+/**
+ * What one print costs the customer, by its size. Prints of one size cost the same, whatever ink or spares each takes: they share what
+ * all of them cost.
+ */
+function pricesBySize(prints: readonly Print[], pricing: Pricing, aim: Aim): ReadonlyMap<string, Minor> {
+  const bySize = new Map<string, Pick<Print, 'cost' | 'count' | 'length'>>();
+  for (const { size, cost, count, length } of prints) {
+    const known = bySize.get(size);
+    bySize.set(size, {
+      cost: (known?.cost ?? 0) + cost,
+      count: (known?.count ?? 0) + count,
+      length: um((known?.length ?? 0) + length),
+    });
+  }
+  return new Map([...bySize].map(([size, all]) => [size, eachOf(all, pricing, aim)]));
+}
+
+function eachOf(
+  { cost, count, length }: Pick<Print, 'cost' | 'count' | 'length'>,
+  pricing: Pricing,
+  aim: Aim,
+): Minor {
   switch (pricing.by) {
     case 'cost':
       return roundedUp((cost * factorOf(aim)) / count);
@@ -88,7 +111,8 @@ function breakLines(
 }
 
 /**
- * Prices an order. What one print or garment costs the customer is whole and rounded up, so that lines are count times price;
+ * Prices an order. What one print or garment costs the customer is whole and rounded up, the same for every print of one size, so that
+ * lines are count times price, and the total is their sum;
  * every surcharge, discount and the tax is rounded once.
  * @param cost all that the order costs the shop
  */
@@ -108,16 +132,16 @@ export function priceOf({
   readonly cost: Minor;
 }): Price {
   const aim = order.pricing.aim ?? pricing.aim;
-  const printLines = prints
-    .filter(({ count }) => count > 0)
-    .map((print) => {
-      const each = eachOf(print, pricing, aim);
-      const { transfer: id, name, count } = print;
-      return {
-        print,
-        line: { kind: 'print' as const, id, name, count, each, amount: asMinor(count * each) },
-      };
-    });
+  const charged = prints.filter(({ count }) => count > 0);
+  const prices = pricesBySize(charged, pricing, aim);
+  const printLines = charged.map((print) => {
+    const { transfer: id, name, count, size } = print;
+    const each = prices.get(size) ?? asMinor(0);
+    return {
+      print,
+      line: { kind: 'print' as const, id, name, count, each, amount: asMinor(count * each) },
+    };
+  });
   const garmentLines = order.supplied
     ? []
     : garments.flatMap(({ name, count, cost: own }): PriceLine[] => {

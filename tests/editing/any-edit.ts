@@ -212,7 +212,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
       const price = priceOf({
         pricing: startingPricing('USD'),
         order: { rush: false, supplied: false, pricing: { aim: null, newDesigns: null, discount: 0 } },
-        prints: [{ transfer: 't', name: 'x', design: 'd', count: 1, cost: a, length: fromMm(90) }],
+        prints: [{ transfer: 't', name: 'x', design: 'd', size: 's', count: 1, cost: a, length: fromMm(90) }],
         garments: [],
         newDesigns: 0,
         cost: asMinor(a),

@@ -25,7 +25,9 @@ function priced(fields: Partial<Pricing> = {}): Price {
       ...fields,
     },
     order: { rush: true, supplied: false, pricing: { aim: null, newDesigns: null, discount: 0.05 } },
-    prints: [{ transfer: 't', name: 'crest', design: 'd', count: 10, cost: 2000, length: fromMm(900) }],
+    prints: [
+      { transfer: 't', name: 'crest', design: 'd', size: 's', count: 10, cost: 2000, length: fromMm(900) },
+    ],
     garments: [{ name: 'tee, black', count: 10, cost: asMinor(450) }],
     newDesigns: 1,
     cost: asMinor(6500),

@@ -22,6 +22,7 @@ const print = (fields: Partial<Print> = {}): Print => ({
   transfer: 't',
   name: 'crest',
   design: 'd',
+  size: 's',
   count: 10,
   cost: 2000,
   length: fromMm(1000),
@@ -93,6 +94,35 @@ describe('the price of an order', () => {
   it('is whole for one print, rounded up, and the line is count times that', () => {
     const { lines } = priced({}, { prints: [print({ count: 3, cost: 1000 })] });
     expect(lines).toEqual([{ kind: 'print', id: 't', name: 'crest', count: 3, each: 667, amount: 2001 }]);
+  });
+
+  it('is the same for every print of one size, and the lines sum to it', () => {
+    const any = fc.record({
+      size: fc.constantFrom('small', 'large'),
+      count: fc.integer({ min: 1, max: 60 }),
+      cost: fc.double({ min: 1, max: 90_000, noNaN: true }),
+      length: fc.integer({ min: 1, max: 4000 }).map(fromMm),
+    });
+    const way = fc.constantFrom('cost' as const, 'placement' as const, 'length' as const);
+    fc.assert(
+      fc.property(fc.array(any, { minLength: 1, maxLength: 6 }), way, (all, by) => {
+        const prints = all.map((each, at) => print({ ...each, transfer: `t${at}`, design: `d${at}` }));
+        const price = priced({ by }, { prints });
+        const lines = price.lines.flatMap((line) => (line.kind === 'print' ? [line] : []));
+        const sizeOf = new Map(prints.map(({ transfer, size }) => [transfer, size]));
+        for (const size of ['small', 'large']) {
+          const own = lines.filter(({ id }) => sizeOf.get(id) === size);
+          expect(new Set(own.map(({ each }) => each)).size).toBeLessThanOrEqual(1);
+        }
+        expect(lines.map(({ count, each }) => count * each)).toEqual(lines.map(({ amount }) => amount));
+        expect(price.subtotal).toBe(lines.reduce((sum, { amount }) => sum + amount, 0));
+        // Nobody pays less than the share: what the shop aims at is kept.
+        if (by === 'cost') {
+          const cost = prints.reduce((sum, each) => sum + each.cost, 0);
+          expect(price.subtotal).toBeGreaterThanOrEqual(Math.floor(cost * factorOf(plain.aim)));
+        }
+      }),
+    );
   });
 
   it('rounds tax once, and what is included in it leaves the rest', () => {
