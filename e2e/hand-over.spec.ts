@@ -118,6 +118,7 @@ test('a run goes to another device by codes, and its ticks come back, those of b
   await kept(phone);
   // Without a network, as at the press.
   await phone.context().setOffline(true);
+  await phone.locator('.cut-head summary').click();
   await phone.getByRole('button', { name: 'Hand over, take in' }).click();
   const back = await photographs(phone);
 

@@ -1,5 +1,5 @@
 import { expectAccessible } from './accessible';
-import { expect, kept, openLockedRun, test } from './shop';
+import { expect, kept, openLockedRun, sentence, test } from './shop';
 
 test('a run goes from the film to the bag by ticks, and back by a step', async ({ page }) => {
   await openLockedRun(page);
@@ -21,6 +21,15 @@ test('a run goes from the film to the bag by ticks, and back by a step', async (
   await page.getByRole('button', { name: 'Close the run' }).click();
   await page.getByRole('dialog').getByRole('button', { name: 'Close the run' }).click();
   await expect(states.locator('[aria-current]')).toContainText('closed');
+  // What is closed is settled, in every room.
+  await expect(page.getByText('What it took is kept in the log')).toBeVisible();
+  await expect(page.getByText(/done by|print span/i)).toHaveCount(0);
+  await page.getByRole('link', { name: 'Cut' }).click();
+  await expect(page.getByText('nothing of it is left to cut')).toBeVisible();
+  await page.getByRole('link', { name: 'Film', exact: true }).click();
+  await expect(sentence(page)).toContainText('of film');
+  await expect(sentence(page)).not.toContainText('done by');
+  await page.getByRole('link', { name: 'Press' }).click();
   await page.getByRole('button', { name: 'Back to pressed' }).click();
   await expect(states.locator('[aria-current]')).toContainText('pressed');
   await kept(page);
@@ -75,6 +84,15 @@ test('copies are cut out step by step, counted by order', async ({ page }) => {
   await page.getByRole('link', { name: 'Cut' }).click();
   const done = page.getByRole('button', { name: 'Done, next' });
   const pile = page.locator('.pile').last();
+  // The figure is in view before anything is scrolled, however low the screen, and the drawing follows it.
+  for (const height of [844, 400]) {
+    await page.setViewportSize({ width: 390, height });
+    const figure = await page.locator('.cut-now .big').boundingBox();
+    const bar = await page.locator('.cut-acts').boundingBox();
+    expect(figure && bar && figure.y + figure.height < bar.y).toBe(true);
+    const drawing = await page.locator('.span-plan').boundingBox();
+    expect(figure && drawing && figure.y < drawing.y).toBe(true);
+  }
   await expect(pile).toContainText('HR: 0 of 5');
   await expect(pile).toContainText('CO: 0 of 2');
   for (let steps = 0; steps < 40; steps += 1) {
@@ -112,8 +130,9 @@ test('a recipe in the wrong unit is questioned, and no press says what is missin
 test('a spoiled copy goes back on the list', async ({ page }) => {
   await openLockedRun(page);
   await page.getByRole('button', { name: 'All printed' }).click();
-  await page.getByRole('link', { name: 'Press' }).click();
+  await page.getByRole('link', { name: 'Cut' }).click();
   await page.getByRole('button', { name: 'A copy is spoiled' }).click();
+  await expect(page.getByLabel('Spoiled', { exact: true })).toHaveValue('cut');
   await page.getByRole('button', { name: 'Print it again' }).click();
   await expect(page.getByText('Say why in a word or two')).toBeVisible();
   await page.getByLabel('Why').fill('crooked');

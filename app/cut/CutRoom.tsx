@@ -1,18 +1,20 @@
-import { useState } from 'react';
-import { type CutStep, cutOrder, type SpanOrder, tallyByOrder } from '../../src/cutting';
+import { type ReactNode, useState } from 'react';
+import { type CutStep, cutOrder, type SpanOrder } from '../../src/cutting';
 import { edits, ticksOf } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
+import { isPrinted } from '../../src/model';
 import { apartKey, cutKey, ticked } from '../../src/pressing';
 import { HandOverButton } from '../panels/HandOverButton';
 import { RunChoice } from '../panels/RunChoice';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { OrderCode } from '../parts/OrderCode';
+import { useNarrow } from '../parts/useNarrow';
 import { nextRunName } from '../store/next-run';
 import { stationOf, useBenchRun, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
-import { goTo } from '../store/view';
-import { shortLength, tapeInches } from '../words/format';
+import { goTo, openDialog } from '../store/view';
+import { CutNow } from './CutNow';
+import { Pile } from './Pile';
 import { SpanPlan } from './SpanPlan';
 import './cut.css';
 import { useWords } from '../words';
@@ -34,7 +36,42 @@ export function CutRoom() {
       </section>
     );
   }
-  return <Steps run={run} />;
+  if (run.state === 'closed') {
+    return (
+      <section className="empty">
+        <h1>{words.title}</h1>
+        <p>{words.closed}</p>
+        <div className="actions">
+          <RunChoice run={run} />
+          <Button onPress={() => goTo('cut-map')}>{words.map}</Button>
+        </div>
+      </section>
+    );
+  }
+  return <Steps key={run.id} run={run} />;
+}
+
+/** What is cut, and how to another; on a narrow screen folded away, since the cut at hand comes first there. */
+function Head({ told, children }: { told: string; children: ReactNode }) {
+  const { cut: words } = useWords();
+  const narrow = useNarrow();
+  const acts = <div className="actions">{children}</div>;
+  if (!narrow) {
+    return (
+      <div className="room-head">
+        <h1>{words.title}</h1>
+        {acts}
+      </div>
+    );
+  }
+  return (
+    <details className="cut-head">
+      <summary>
+        <h1>{words.title}</h1> {told}
+      </summary>
+      {acts}
+    </details>
+  );
 }
 
 /** The tick of a step: a copy is out, or a cut is made. */
@@ -82,34 +119,28 @@ function Steps({ run }: { run: LaidRun }) {
   const next = orders.findIndex((order) => order.span > span.span && order.steps.length > 0);
   return (
     <>
-      <div className="room-head">
-        <h1>{words.title}</h1>
-        <div className="actions">
-          <RunChoice run={run} />
-          <Choice
-            label={words.spanChoice}
-            value={String(span.span)}
-            options={orders.map((order) => ({
-              value: String(order.span),
-              label: words.span(order.span, orders.length, ways),
-            }))}
-            onChange={(value) => setChosen(Number(value))}
-          />
-          <HandOverButton />
-          <Button onPress={() => goTo('cut-map')}>{words.map}</Button>
-        </div>
-      </div>
+      <Head told={`${run.name} · ${words.span(span.span, orders.length, ways)}`}>
+        <RunChoice run={run} />
+        <Choice
+          label={words.spanChoice}
+          value={String(span.span)}
+          options={orders.map((order) => ({
+            value: String(order.span),
+            label: words.span(order.span, orders.length, ways),
+          }))}
+          onChange={(value) => setChosen(Number(value))}
+        />
+        <HandOverButton />
+        <Button onPress={() => goTo('cut-map')}>{words.map}</Button>
+      </Head>
       {run.state === 'draft' && <p className="care">{words.draft}</p>}
       <div className="cut-room">
-        <SpanPlan run={run} order={span} step={step ?? null} out={out} />
         <section className="cut-now" aria-live="polite">
           {step ? (
             <CutNow order={span} step={step} at={at} out={out.length} />
           ) : (
             <p className="big">{words.allCut(span.copies.length, ways)}</p>
           )}
-          <p className="quiet small">{station.cutApart === 'before-powder' ? words.before : words.after}</p>
-          <p className="quiet small">{press.cautions.apart}</p>
           <div className="cut-acts">
             <Button isDisabled={!before} onPress={takeBack}>
               {done.has(apartKey(span.span)) ? words.wholeBack : words.back}
@@ -124,79 +155,29 @@ function Steps({ run }: { run: LaidRun }) {
               </Button>
             )}
           </div>
-          {step && (
-            <p>
-              <Button onPress={() => tick(apartKey(span.span), true)}>{words.whole}</Button>
-            </p>
-          )}
         </section>
+        <SpanPlan run={run} order={span} step={step ?? null} out={out} />
+        <div className="cut-notes">
+          <p className="quiet small">{station.cutApart === 'before-powder' ? words.before : words.after}</p>
+          <p className="quiet small">{press.cautions.apart}</p>
+          {step && <Button onPress={() => tick(apartKey(span.span), true)}>{words.whole}</Button>}
+          {isPrinted(run) && (
+            <Button
+              onPress={() =>
+                openDialog({
+                  kind: 'spoil',
+                  copy: step?.kind === 'copy' ? step.copy.id : (out.at(-1)?.id ?? null),
+                  stage: 'cut',
+                })
+              }
+            >
+              {press.spoil}
+            </Button>
+          )}
+        </div>
         <Pile title={words.pile} copies={span.copies} out={out} />
         <Pile title={words.pileAll} copies={run.copies} out={allOut} />
       </div>
     </>
-  );
-}
-
-const named = ({ order, number }: LaidCopy): string => `${order.code} ${number}`;
-
-/** The step at hand in words and figures. */
-function CutNow({ order, step, at, out }: { order: SpanOrder; step: CutStep; at: number; out: number }) {
-  const { cut: words } = useWords();
-  const ways = useWays();
-  const { steps, copies } = order;
-  if (step.kind === 'copy') {
-    const { copy } = step;
-    return (
-      <>
-        <p className="count">{words.copyOf(out + 1, copies.length, ways)}</p>
-        <p className="big">
-          <OrderCode code={copy.order.code} tint={copy.order.tint} /> {words.take(named(copy))}
-        </p>
-        <p>{copy.transfer.name}</p>
-      </>
-    );
-  }
-  const length = `${shortLength(step.fromEdge, { ...ways, unit: 'mm' })}, ${tapeInches(step.fromEdge)}`;
-  const isStraight = steps.every(({ kind }) => kind === 'cut');
-  return (
-    <>
-      <p className="count">
-        {isStraight
-          ? words.cutOf(at + 1, steps.length, ways)
-          : words.cutOf(step.number, steps.filter(({ kind }) => kind === 'cut').length, ways)}
-      </p>
-      <p className="big">{step.axis === 'across' ? words.across(length) : words.along(length)}</p>
-      <p>
-        {words.off(step.off.length, ways)}
-        {step.frees.length > 0 && `; ${words.frees(step.frees.map(named).join(', '))}`}
-      </p>
-    </>
-  );
-}
-
-/** What a pile must hold of each order, and what of it is cut. */
-function Pile({
-  title,
-  copies,
-  out,
-}: {
-  title: string;
-  copies: readonly LaidCopy[];
-  out: readonly LaidCopy[];
-}) {
-  const { cut: words } = useWords();
-  const ways = useWays();
-  const cut = new Map(tallyByOrder(out).map(({ code, count }) => [code, count]));
-  return (
-    <section className="pile">
-      <h2>{title}</h2>
-      <ul>
-        {tallyByOrder(copies).map(({ code, count }) => (
-          <li key={code} data-whole={cut.get(code) === count}>
-            {words.pileOf(code, cut.get(code) ?? 0, count, ways)}
-          </li>
-        ))}
-      </ul>
-    </section>
   );
 }

@@ -32,7 +32,7 @@ export function RunSentence({ run }: { run: LaidRun }) {
     day.kind === 'ready'
       ? momentOf(day.day.origin + 1000 * day.day.timeline.end, ways)
       : { day: null, time: '…' };
-  const doneBy = day.kind === 'missing' || day.kind === 'failed' ? null : known;
+  const doneBy = day.kind === 'ready' || day.kind === 'working' ? known : null;
   const used = film.kind === 'roll' ? filmLength(length, ways) : words.sheets(sheets, ways);
   return (
     <div className="run-sentence">

@@ -4,7 +4,7 @@ import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { settingsOrFirst, useBenchRun } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { useDay } from '../store/timeline';
+import { type DayState, useDay } from '../store/timeline';
 import { goTo } from '../store/view';
 import { DayFacts, OrderTimes } from './DayFacts';
 import { CareSlips, PackingSlips, PickList } from './OrderCards';
@@ -14,13 +14,28 @@ import '../parts/paper.css';
 import '../parts/card-page.css';
 import './press.css';
 import './cards.css';
-import { useWords } from '../words';
+import { useWords, type Words } from '../words';
 
 const kinds = ['run', 'day', 'pick', 'care', 'packing'] as const;
 
+/** Why there is no chart of the day to print. */
+function whyNoDay(state: Exclude<DayState, { kind: 'ready' }>, { press, failures }: Words): string {
+  switch (state.kind) {
+    case 'missing':
+      return state.problems.map((problem) => press.missing[problem]).join(' ');
+    case 'failed':
+      return failures.schedule;
+    case 'closed':
+      return press.closed;
+    case 'working':
+      return press.working;
+  }
+}
+
 /** What is printed for the press side: the run card, the day's chart, pick list, care slips and packing slips. */
 export function CardsRoom() {
-  const { cards: words, press, failures } = useWords();
+  const all = useWords();
+  const { cards: words, press } = all;
   const run = useBenchRun();
   const state = useDay(run, 'thorough');
   const { paper } = useShop(({ book }) => settingsOrFirst(book));
@@ -62,9 +77,7 @@ export function CardsRoom() {
             <p className="closing">{press.deference}</p>
           </article>
         )}
-        {kind === 'day' && state.kind !== 'ready' && (
-          <p>{state.kind === 'failed' ? failures.schedule : press.working}</p>
-        )}
+        {kind === 'day' && state.kind !== 'ready' && <p>{whyNoDay(state, all)}</p>}
       </div>
     </>
   );

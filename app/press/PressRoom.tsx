@@ -69,6 +69,7 @@ export function PressRoom() {
           {failures.schedule} <Button onPress={state.again}>{failures.again}</Button>
         </p>
       )}
+      {state.kind === 'closed' && <p>{words.closed}</p>}
       {state.kind === 'ready' && <DayView run={run} day={state.day} />}
       <ShelfSection />
     </>
@@ -135,7 +136,11 @@ function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
             {words.back(words.states[before])}
           </Button>
         )}
-        {isPrinted(run) && <Button onPress={() => openDialog({ kind: 'spoil' })}>{words.spoil}</Button>}
+        {isPrinted(run) && (
+          <Button onPress={() => openDialog({ kind: 'spoil', copy: null, stage: 'press' })}>
+            {words.spoil}
+          </Button>
+        )}
         {state === 'closed' && !received && (
           <Button onPress={() => openDialog({ kind: 'close-run', run: run.id })}>{closing.correct}</Button>
         )}

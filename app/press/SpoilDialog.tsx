@@ -13,12 +13,12 @@ import { Window } from '../windows/Window';
 import { useWords } from '../words';
 
 /** A copy came to nothing: it goes back on the list, and its garment may have to be bought again. */
-export function SpoilDialog() {
+export function SpoilDialog({ inHand, at }: { inHand: string | null; at: Stage }) {
   const { spoil: words } = useWords();
   const run = useBenchRun();
   const spoilage = useShop(({ book }) => book.spoilage);
-  const [copy, setCopy] = useState('');
-  const [stage, setStage] = useState<Stage>('press');
+  const [copy, setCopy] = useState(inHand);
+  const [stage, setStage] = useState(at);
   const [reason, setReason] = useState('');
   const [garment, setGarment] = useState(false);
   const [tried, setTried] = useState(false);

@@ -90,7 +90,7 @@ export function Dialogs() {
     case 'stock-item':
       return <StockItemDialog id={dialog.item} />;
     case 'spoil':
-      return <SpoilDialog />;
+      return <SpoilDialog inHand={dialog.copy} at={dialog.stage} />;
     case 'calibrate':
       return <CalibrateDialog />;
     case 'upkeep':

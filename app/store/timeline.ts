@@ -34,6 +34,8 @@ export interface Day {
 
 export type DayState =
   | { readonly kind: 'working' }
+  /** The run is closed: nothing of it is still to be done. */
+  | { readonly kind: 'closed' }
   | { readonly kind: 'missing'; readonly problems: readonly WorkProblem[] }
   | { readonly kind: 'failed'; readonly again: () => void }
   | { readonly kind: 'ready'; readonly day: Day };
@@ -88,14 +90,15 @@ export function workAt(
 
 /** What there is to show of a run whose work is as it is; none as long as there is no run. */
 export function dayState(
-  run: string | null,
+  laid: Pick<LaidRun, 'id' | 'state'> | null,
   work: ReturnType<typeof workAt> | null,
   { found, failed }: ReturnType<typeof useSchedule>,
   beginning: Beginning,
 ): DayState {
-  if (run === null || !work) return { kind: 'working' };
+  if (laid?.state === 'closed') return { kind: 'closed' };
+  if (laid === null || !work) return { kind: 'working' };
   if (!work.ok) return { kind: 'missing', problems: work.problem };
-  if (failed) return { kind: 'failed', again: () => findAgain(run) };
+  if (failed) return { kind: 'failed', again: () => findAgain(laid.id) };
   return found ? { kind: 'ready', day: { ...found, ...beginning } } : { kind: 'working' };
 }
 
@@ -106,7 +109,7 @@ export function useDay(laid: LaidRun | null, effort: Effort): DayState {
   const done = useMemo(() => ticked(laid ? ticksOf({ tick }, laid.id) : []), [tick, laid]);
   const { origin, begun, now } = beginningOf(done, minute);
   const work = useMemo(
-    () => laid && workAt(laid, done, { origin, begun, now }),
+    () => (laid && laid.state !== 'closed' ? workAt(laid, done, { origin, begun, now }) : null),
     [laid, done, origin, begun, now],
   );
   const run = laid?.id ?? null;
@@ -116,7 +119,7 @@ export function useDay(laid: LaidRun | null, effort: Effort): DayState {
     if (run !== null && work?.ok) followSchedule(run, work.value, effort, shown.current === run);
     shown.current = run;
   }, [run, work, effort]);
-  return dayState(run, work, useSchedule(run), { origin, begun, now });
+  return dayState(laid, work, useSchedule(run), { origin, begun, now });
 }
 
 const secondsFrom = (origin: number, at: number): number => Math.round((at - origin) / 1000);

@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import type { Artwork, Blank, Transfer } from '../../src/model';
+import type { Artwork, Blank, Stage, Transfer } from '../../src/model';
 
 /** What a refusal or a success says, until it is read or replaced. */
 export interface Notice {
@@ -35,6 +35,8 @@ export type Dialog =
   | { readonly kind: 'cost-sheet' | 'compare' | 'make-or-buy'; readonly run: string }
   | { readonly kind: 'compare-order'; readonly order: string }
   | { readonly kind: 'price'; readonly order: string }
+  /** Where it came to nothing, and the copy in hand. */
+  | { readonly kind: 'spoil'; readonly copy: string | null; readonly stage: Stage }
   /** Set up from another window, which it goes back to. */
   | { readonly kind: 'costs' | 'prices'; readonly back: Dialog | null }
   | { readonly kind: 'csv'; readonly what: Saved }
@@ -49,7 +51,6 @@ export type Dialog =
         | 'test-strip'
         | 'station'
         | 'recipes'
-        | 'spoil'
         | 'hand-over'
         | 'upkeep'
         | 'calibrate';

@@ -150,6 +150,7 @@ export const press = {
   } satisfies Record<Run['state'], string>,
   back: (state: string) => `Back to ${state}`,
   lockFirst: 'This run is a draft. Lock it for print in the Film room, then begin it here.',
+  closed: 'This run is closed. What it took is kept in the log.',
   equipment: 'Equipment',
   recipes: 'Recipes',
   cards: 'Cards to print',

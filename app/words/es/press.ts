@@ -152,6 +152,7 @@ export const press: Words['press'] = {
   back: (state) => `Volver a ${state}`,
   lockFirst:
     'Esta tirada es un borrador. Bloquearla para imprimir en la sala Película y empezarla después aquí.',
+  closed: 'Esta tirada está cerrada. Lo que gastó queda en el registro.',
   equipment: 'Equipo',
   recipes: 'Recetas',
   cards: 'Fichas para imprimir',

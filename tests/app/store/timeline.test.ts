@@ -104,7 +104,7 @@ describe('the work of a day', () => {
 
 describe('what is shown of a day', () => {
   const known = () => useSchedules.getState().known.get(run) ?? { found: null, failed: false };
-  const shown = () => dayState(run, planned, known(), noon);
+  const shown = () => dayState(laid, planned, known(), noon);
   const call = (index: number) => {
     const own = worker.calls[index];
     if (!own) throw new Error(`only ${worker.calls.length} calls`);
@@ -143,7 +143,7 @@ describe('what is shown of a day', () => {
     // A tick since then: the last schedule stays, with the work that it is of.
     const now = { origin: noon.origin, begun: true, now: 60 };
     const since = workAt(laid, done({ [BEGUN]: '12:00:00' }), now);
-    expect(dayState(run, since, known(), now)).toMatchObject({ day: { work: found?.work, now: 60 } });
+    expect(dayState(laid, since, known(), now)).toMatchObject({ day: { work: found?.work, now: 60 } });
   });
 
   it('is that it could not be found, until it is looked for again', async () => {
@@ -175,7 +175,12 @@ describe('what is shown of a day', () => {
     await follow();
     await answer(0);
     const lacking = workAt(laidIn(smallBook().book), done({}), noon);
-    expect(dayState(run, lacking, known(), noon)).toEqual({ kind: 'missing', problems: ['nothing-laid'] });
+    expect(dayState(laid, lacking, known(), noon)).toEqual({ kind: 'missing', problems: ['nothing-laid'] });
+  });
+
+  it('is over once the run is closed, however much of it was never ticked', () => {
+    const closed = { id: laid.id, state: 'closed' } as const;
+    expect(dayState(closed, planned, known(), noon)).toEqual({ kind: 'closed' });
   });
 
   it('is nothing yet without a run', () => {

@@ -1,0 +1,55 @@
+import type { CutStep, SpanOrder } from '../../src/cutting';
+import type { LaidCopy } from '../../src/layout';
+import { OrderCode } from '../parts/OrderCode';
+import { useWays } from '../store/selectors';
+import { useWords } from '../words';
+import { shortLength, tapeInches } from '../words/format';
+
+const named = ({ order, number }: LaidCopy): string => `${order.code} ${number}`;
+
+/** The step at hand: the figure first, to be read at arm's length. */
+export function CutNow({
+  order,
+  step,
+  at,
+  out,
+}: {
+  order: SpanOrder;
+  step: CutStep;
+  at: number;
+  out: number;
+}) {
+  const { cut: words } = useWords();
+  const ways = useWays();
+  const { steps, copies } = order;
+  if (step.kind === 'copy') {
+    const { copy } = step;
+    return (
+      <>
+        <p className="count">{words.copyOf(out + 1, copies.length, ways)}</p>
+        <p className="big">
+          <OrderCode code={copy.order.code} tint={copy.order.tint} /> {words.take(named(copy))}
+        </p>
+        <p>{copy.transfer.name}</p>
+      </>
+    );
+  }
+  const isStraight = steps.every(({ kind }) => kind === 'cut');
+  return (
+    <>
+      <p className="count">
+        {isStraight
+          ? words.cutOf(at + 1, steps.length, ways)
+          : words.cutOf(step.number, steps.filter(({ kind }) => kind === 'cut').length, ways)}
+      </p>
+      <p className="big">
+        {words.length(shortLength(step.fromEdge, { ...ways, unit: 'mm' }), tapeInches(step.fromEdge))}
+      </p>
+      <p>{step.axis === 'across' ? words.across : words.along}</p>
+      <p>
+        {words.off(step.off.length, ways)}
+        {step.frees.length > 0 && `; ${words.frees(step.frees.map(named).join(', '))}`}
+      </p>
+    </>
+  );
+}
