@@ -1,18 +1,31 @@
 import { Label, ProgressBar } from 'react-aria-components';
-import { runFigures } from '../../src/layout';
+import { type LaidRun, runFigures } from '../../src/layout';
+import type { LeastFilm } from '../../src/packing';
 import { stopCommand } from '../commands';
 import { CommandButton } from '../commands/CommandButton';
 import { usePlanning } from '../store/planning';
 import { useLaidRun, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { useWords } from '../words';
-import { percent } from '../words/format';
+import { percentAtMost } from '../words/format';
 import { useShortest } from './useShortest';
+
+/** How near a layout is to what none goes below; `null` where it is proven to be there. */
+function HowNear({ run, least }: { run: LaidRun; least: LeastFilm | null }) {
+  const { film: words } = useWords();
+  const ways = useWays();
+  const { length, sheets } = runFigures(run);
+  if (run.film.kind === 'sheets') {
+    const more = least?.kind === 'sheets' ? sheets - least.sheets : 0;
+    return more > 0 ? words.atMostSheets(more, ways) : words.provenSheets;
+  }
+  const over = least?.kind === 'roll' && least.length > 0 ? length / least.length - 1 : 0;
+  return over > 0 ? words.atMost(percentAtMost(over, ways)) : words.proven;
+}
 
 /** How near the layout is to the shortest possible, and the bar and the stop while a better one is looked for. */
 export function LayoutProgress() {
   const { film: words } = useWords();
-  const ways = useWays();
   const { planning, provenFor } = usePlanning();
   const copies = useShop(({ book }) => book.copy);
   const run = useLaidRun();
@@ -20,18 +33,12 @@ export function LayoutProgress() {
   const working = planning.kind === 'working';
   const proven = provenFor === copies;
   if (!working && (!run || run.copies.length === 0)) return null;
-  const least = shortest?.length ?? 0;
-  const above = run && least > 0 ? runFigures(run).length / least - 1 : null;
-  const said =
-    run?.film.kind === 'sheets'
-      ? { proven: words.provenSheets, atMost: words.atMostSheets }
-      : { proven: words.proven, atMost: words.atMost };
   return (
     <div className="layout-progress">
       <span className="quiet small" role="status">
-        {proven
-          ? said.proven
-          : above !== null && run && run.copies.length > 0 && said.atMost(percent(above, ways))}
+        {run && run.copies.length > 0 && (proven || shortest) && (
+          <HowNear run={run} least={proven ? null : (shortest?.film ?? null)} />
+        )}
         {working && `, ${words.stillLooking}`}
       </span>
       {working && (

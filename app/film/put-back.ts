@@ -15,7 +15,11 @@ export function putBack(transfer: string): void {
   const copy = copiesByTransfer(book)
     .get(transfer)
     ?.find((candidate) => candidate.place === null && (candidate.run ?? open?.run.id) === open?.run.id);
-  if (!open || !copy) return;
+  if (!open) return;
+  if (!copy) {
+    notify('care', wordsNow().film.chosenElsewhere(book.transfer[transfer]?.name ?? ''));
+    return;
+  }
   const place = placeFor(book, open.run, open.film, copy);
   if (!place) {
     notify('care', wordsNow().film.noRoom);

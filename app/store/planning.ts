@@ -13,13 +13,14 @@ import {
   sheetAt,
   soundPlaces,
   staysShorter,
+  untakenBy,
 } from '../../src/layout';
 import type { Film, Run, StoredStep } from '../../src/model';
 import { createPlanner, type Idea, type Plan } from '../../src/packing';
 import { planInWorkers } from '../../src/packing/browser';
 import { wordsNow } from '../words';
 import { sayFailed } from './failures';
-import { openRunNow } from './selectors';
+import { openRunNow, waysNow } from './selectors';
 import { act, actInstead, editContext, mayWrite, sayDrawn, useShop } from './shop';
 import { notify } from './view';
 
@@ -106,7 +107,8 @@ export async function layOut(keep: Keep): Promise<void> {
   const runProblem = problemOf(book, draft.run, draft.film, keep);
   if (!waitingIn(runProblem) && !waitingIn(fillersOf(draft))) {
     act(edits.drawForRun(draft.run.id));
-    if (drawn.length === 0) notify('plain', wordsNow().film.nothingToLay);
+    if (drawn.length === 0)
+      notify('plain', wordsNow().film.nothingToLay(untakenBy(book, draft.run), waysNow()));
     sayDrawn(drawn);
     return;
   }

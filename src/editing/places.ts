@@ -1,11 +1,11 @@
 import type { Draft } from 'immer';
-import type { Copy, Id, Place, Whereabouts } from '../model';
+import { type Copy, type Id, isFixed, type Place, type Whereabouts } from '../model';
 import type { BookDraft } from './step';
 
 /** Says where a copy is. */
 export const bring = (copy: Draft<Copy>, to: Whereabouts): void => void Object.assign(copy, to);
 
-/** Puts copies on a run's film where told; one that was taken from the shelf needs none. */
+/** Puts copies on a run's film where told, but for those in print; one that was taken from the shelf needs none. */
 export function setPlaces(
   draft: BookDraft,
   run: Id<'run'>,
@@ -15,13 +15,25 @@ export function setPlaces(
   for (const [id, place] of places) {
     const copy = draft.copy[id];
     if (!place) off.push(id);
-    else if (copy && copy.state !== 'shelved') bring(copy, { state: 'placed', run, place });
+    else if (copy && copy.state !== 'shelved' && !isFixed(draft, copy))
+      bring(copy, { state: 'placed', run, place });
   }
   takeOff(draft, off);
 }
 
-/** Takes copies off their film: they wait for any run, or for the one that they were chosen for. */
+/** Takes copies off their film, but for those in print. */
 export function takeOff(draft: BookDraft, ids: Iterable<string>): void {
+  letGo(
+    draft,
+    [...ids].filter((id) => {
+      const copy = draft.copy[id];
+      return copy !== undefined && !isFixed(draft, copy);
+    }),
+  );
+}
+
+/** Takes copies off their film, printed or not: they wait for any run, or for the one that they were chosen for. */
+export function letGo(draft: BookDraft, ids: Iterable<string>): void {
   for (const id of ids) {
     const copy = draft.copy[id];
     if (!copy || copy.state === 'shelved') continue;

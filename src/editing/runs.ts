@@ -7,6 +7,7 @@ import {
   type Film,
   type Id,
   type Instant,
+  isFixed,
   isPrinted,
   type LedgerEntry,
   type LockedRun,
@@ -19,7 +20,7 @@ import {
 import { standing } from '../stock';
 import { type Micrometres, um } from '../units';
 import { counterEntry, enter } from './ledger';
-import { bring, takeOff } from './places';
+import { bring, letGo } from './places';
 import { type BookDraft, bookSoFar, type EditContext } from './step';
 
 export function addRun(
@@ -61,12 +62,13 @@ export function chooseCopies(draft: BookDraft, run: Id<'run'> | null, ids: Itera
   }
 }
 
-/** Moves copies from one run to a draft, where they wait for a place. */
+/** Moves copies from one run to a draft, where they wait for a place; those in print stay. */
 export function moveToRun(draft: BookDraft, run: Id<'run'>, ids: Iterable<string>): void {
   if (draft.run[run]?.state !== 'draft') return;
   for (const id of ids) {
     const copy = draft.copy[id];
-    if (copy && copy.state !== 'shelved') bring(copy, { state: 'waiting', run, place: null });
+    if (copy && copy.state !== 'shelved' && !isFixed(draft, copy))
+      bring(copy, { state: 'waiting', run, place: null });
   }
 }
 
@@ -199,7 +201,7 @@ export function spoil(
     },
     spoiled: [...view.run.spoiled, { from, to, copies, at: now }],
   };
-  takeOff(draft, copies);
+  letGo(draft, copies);
   return copies.length;
 }
 

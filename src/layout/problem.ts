@@ -21,6 +21,7 @@ import {
 import { type Micrometres, um } from '../units';
 import { shapeOf, sheetAt, sheetStart, untouched } from './film-shape';
 import { type LaidRun, layRun } from './laid';
+import { keptFrom } from './untaken';
 
 /**
  * Which copies stay where they are while the rest is laid out: the pinned ones, all that lie on the film, or all that begin
@@ -76,15 +77,6 @@ const placedOf = (piece: number, { x, y, turned }: Pick<Place, 'x' | 'y' | 'turn
   return { piece, sheet, x, y: um(y - sheetStart(film, sheet)), turned };
 };
 
-/** Whether a waiting copy is one that a run lays out. */
-function mayTake(book: Book, run: Run, copy: Copy): boolean {
-  if (copy.state === 'shelved') return false;
-  if (copy.run === run.id) return true;
-  if (copy.run !== null || run.takes !== 'all') return false;
-  const order = book.order[book.transfer[copy.transfer]?.order ?? ''];
-  return order !== undefined && !order.archived && !order.awaits.proof && !order.awaits.blanks;
-}
-
 /**
  * The packing problem of a run: the copies that it takes, waiting or on its film, those of the soonest order
  * ranked first. What is printed already stays. Fillers are left out: see {@link fillerProblem}.
@@ -113,7 +105,7 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
         if (place.y < progress.printedTo) continue;
         if (stays(place, keep)) pinned.push(placedOf(pieces.length, place, film));
         else (copy.role === 'filler' ? giveWay : toLay).push(copy);
-      } else if (!place && copy.role !== 'filler' && mayTake(book, run, copy)) toLay.push(copy);
+      } else if (!place && copy.role !== 'filler' && keptFrom(book, run, copy) === null) toLay.push(copy);
     }
     asked.push({
       id: transfer.id,
@@ -140,7 +132,7 @@ export function fillerProblem(
   const byTransfer = copiesByTransfer(book);
   const { problem, pieces } = laying(problemOf(book, run, film, 'placed'), (transfer) =>
     (byTransfer.get(transfer) ?? []).filter(
-      (copy) => copy.role === 'filler' && !copy.place && mayTake(book, run, copy),
+      (copy) => copy.role === 'filler' && !copy.place && keptFrom(book, run, copy) === null,
     ),
   );
   const limited =

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   addRun,
+  type BookDraft,
   chooseCopies,
   editTransfer,
   finishRun,
@@ -14,6 +15,7 @@ import {
   spoil,
   unlockRun,
 } from '../../src/editing';
+import { takeOff } from '../../src/editing/places';
 import { copiesToLay, fillerProblem, layRun, placesOf, problemOf, refusals } from '../../src/layout';
 import { asId, type Book, type Id, type Place, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
@@ -94,6 +96,26 @@ describe('a run printed to a length', () => {
       [b, true],
       [c, false],
     ]);
+  });
+
+  it.each([
+    ['taken off', (draft: BookDraft) => takeOff(draft, [a, b, c])],
+    [
+      'moved to another run',
+      (draft: BookDraft) => moveToRun(draft, addRun(draft, { name: 'Run 2', film }, freshIds()), [a, b, c]),
+    ],
+    [
+      'put elsewhere',
+      (draft: BookDraft) =>
+        setPlaces(
+          draft,
+          run,
+          [a, b, c].map((id) => [id, null]),
+        ),
+    ],
+  ])('lets nothing that is printed be %s', (_, act) => {
+    const after = edited(part, act);
+    expect([a, b, c].map((id) => after.copy[id]?.state)).toEqual(['placed', 'placed', 'waiting']);
   });
 
   it('keeps what is done when its count is lowered: what is not printed goes', () => {

@@ -1,4 +1,4 @@
-import type { Refusal, Wish } from '../../../src/layout';
+import type { Refusal, Untaken, Wish } from '../../../src/layout';
 import type { UnplacedReason } from '../../../src/packing';
 import { counted, type Moment, type Ways, whole } from '../format';
 import { figure, opening, type SentencePart, say, stopAfter } from '../format/sentence';
@@ -38,10 +38,11 @@ export const film = {
   selected: (count: number, ways: Ways) => `${copies(count, ways)} selected`,
   fixed: 'in print: stays where it is',
   moveTo: 'Move to',
-  leftOnRoll: (left: string) => `${left} on the roll`,
+  leftOnRoll: (left: string) => `${left} left on the roll after it`,
   gapsAreWaste: 'Gaps and blank ends count as waste.',
   atMost: (share: string) => `at most ${share} longer than the shortest possible`,
-  atMostSheets: (share: string) => `at most ${share} more sheets than the fewest possible`,
+  atMostSheets: (more: number, ways: Ways) =>
+    `at most ${counted(more, 'sheet', 'sheets', ways)} more than the fewest possible`,
   offer: (less: string, cost: string) => `A layout that takes ${less} less is ready: it saves ${cost}.`,
   takeOffer: 'Take it',
   declineOffer: 'Not now',
@@ -50,8 +51,19 @@ export const film = {
   provenSheets: 'proven: no fewer sheets will do',
   stillLooking: 'still looking',
   looking: 'Looking for a shorter layout',
-  nothingToLay: 'There is nothing to lay out: every copy lies on the film already, pinned or placed.',
   stays: 'No layout that takes less film was found, so what lay there stays.',
+  nothingToLay: ({ elsewhere, unchosen, unready }: Untaken, ways: Ways): string => {
+    const reasons = [
+      ...(elsewhere > 0 ? [`${whole(elsewhere, ways)} chosen for other runs`] : []),
+      ...(unchosen > 0 ? [`${whole(unchosen, ways)} not chosen for this run`] : []),
+      ...(unready > 0 ? [`${whole(unready, ways)} of orders that wait for proof or blanks`] : []),
+    ];
+    return reasons.length === 0
+      ? 'There is nothing to lay out: every copy lies on the film already, pinned or placed.'
+      : `There is nothing for this run to lay out. Copies that wait: ${reasons.join(', ')}.`;
+  },
+  chosenElsewhere: (name: string) =>
+    `Every copy of ${name} that waits is chosen for another run. “Choose copies” there gives it back.`,
   planRefused: 'A layout failed its check and was not used. What lay on the film is still there.',
   uncuttable: (most: string) =>
     `No straight cuts can part this layout into spans of ${most} or less. Lay out again, or allow longer spans.`,

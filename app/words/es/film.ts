@@ -38,10 +38,11 @@ export const film: Words['film'] = {
   selected: (count, ways) => counted(count, 'copia seleccionada', 'copias seleccionadas', ways),
   fixed: 'en impresión: se queda donde está',
   moveTo: 'Pasar a',
-  leftOnRoll: (left) => `${left} en el rollo`,
+  leftOnRoll: (left) => `después quedan ${left} en el rollo`,
   gapsAreWaste: 'Separaciones y extremos en blanco cuentan como merma.',
   atMost: (share) => `como mucho un ${share} más larga que la mínima posible`,
-  atMostSheets: (share) => `como mucho un ${share} más de hojas que el mínimo posible`,
+  atMostSheets: (more, ways) =>
+    `como mucho ${counted(more, 'hoja', 'hojas', ways)} más que el mínimo posible`,
   offer: (less, cost) => `Hay lista una distribución que gasta ${less} menos: ahorra ${cost}.`,
   takeOffer: 'Usarla',
   declineOffer: 'Ahora no',
@@ -50,8 +51,19 @@ export const film: Words['film'] = {
   provenSheets: 'demostrado: no bastan menos hojas',
   stillLooking: 'sigue buscando',
   looking: 'Buscando una distribución más corta',
-  nothingToLay: 'No hay nada que distribuir: todas las copias están ya en la película, fijadas o colocadas.',
   stays: 'No se ha encontrado ninguna distribución que gaste menos película, así que se queda la que había.',
+  nothingToLay: ({ elsewhere, unchosen, unready }, ways) => {
+    const reasons = [
+      ...(elsewhere > 0 ? [`${whole(elsewhere, ways)} elegidas para otras tiradas`] : []),
+      ...(unchosen > 0 ? [`${whole(unchosen, ways)} sin elegir para esta`] : []),
+      ...(unready > 0 ? [`${whole(unready, ways)} de pedidos que esperan prueba o prendas`] : []),
+    ];
+    return reasons.length === 0
+      ? 'No hay nada que distribuir: todas las copias están ya en la película, fijadas o colocadas.'
+      : `No hay nada que distribuir en esta tirada. Copias en espera: ${reasons.join(', ')}.`;
+  },
+  chosenElsewhere: (name) =>
+    `Las copias de ${name} en espera están elegidas para otra tirada. Se devuelven allí, en «Elegir copias».`,
   planRefused:
     'Una distribución no pasó su comprobación y no se ha usado. Lo que había en la película sigue ahí.',
   uncuttable: (most) =>

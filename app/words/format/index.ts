@@ -93,6 +93,10 @@ export const powderMass = (mass: Milligrams, { locale }: Ways): string =>
 export const percent = (share: number, { locale }: Ways): string =>
   formatOf(locale, { style: 'percent', minimumFractionDigits: 1, maximumFractionDigits: 1 }).format(share);
 
+/** `0.1%` of a share that is no more than that: rounded up, so that what is told is true. */
+export const percentAtMost = (share: number, ways: Ways): string =>
+  percent(Math.ceil(1000 * share) / 1000, ways);
+
 export const whole = (value: number, { locale }: Pick<Ways, 'locale'>): string => number(value, locale, 0, 0);
 
 const noonOf = (date: LocalDate) => new Date(`${date}T12:00:00`);

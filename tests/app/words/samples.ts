@@ -196,6 +196,10 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'film.details.0': texts,
   'film.detailsOfSheets.0': texts,
   'film.leftOnRoll.0': texts,
+  'film.nothingToLay.0': [
+    { elsewhere: 0, unchosen: 0, unready: 0 },
+    { elsewhere: 1, unchosen: 2, unready: 3 },
+  ],
   'film.sentence.3': [null, ...moments],
   'film.filmLine.2': [null, 'Zq'],
   'film.refused.0': Object.values(refusals),
