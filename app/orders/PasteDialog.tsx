@@ -9,10 +9,12 @@ import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
+import { today } from '../store/today';
 import { notify, openDialog } from '../store/view';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { wholePercent } from '../words/format';
+import { usualDateOrder } from './date-order';
 import { TableReadingView } from './TableReadingView';
 import { useTableReading } from './useTableReading';
 
@@ -23,10 +25,16 @@ const LONGEST_SHOWN = 100_000;
 export function PasteDialog({ text: pasted }: { text: string }) {
   const { table: words, orders, common } = useWords();
   const ways = useWays();
-  const dateOrder = useShop(({ book }) => settingsOf(book)?.dateOrder ?? null);
+  const saidOrder = useShop(({ book }) => settingsOf(book)?.dateOrder ?? null);
+  const dateOrder = saidOrder ?? usualDateOrder(ways.locale);
   const [text, setText] = useState(pasted);
   const columns = useShop(({ book }) => settingsOf(book)?.columns);
-  const state = useTableReading(text, { unit: ways.unit, dateOrder, ...(columns && { columns }) });
+  const state = useTableReading(text, {
+    unit: ways.unit,
+    dateOrder,
+    today: today(),
+    ...(columns && { columns }),
+  });
   const { reading } = state;
   const rows = (state.is === 'read' && reading?.rows) || [];
   const add = () => {
@@ -55,17 +63,20 @@ export function PasteDialog({ text: pasted }: { text: string }) {
           <TextArea spellCheck="false" onPaste={refuseLong} />
         </TextField>
       )}
-      {reading?.needsDateOrder && (
-        <Choice<DateOrder | 'ask'>
-          label={orders.ambiguousDates}
-          value={dateOrder ?? 'ask'}
-          options={[
-            { value: 'ask', label: '—' },
-            { value: 'day-first', label: orders.dayFirst },
-            { value: 'month-first', label: orders.monthFirst },
-          ]}
-          onChange={(order) => act(edits.editSettings({ dateOrder: order === 'ask' ? null : order }))}
-        />
+      {reading?.ambiguousDate && (
+        <div className="actions">
+          <Choice<DateOrder | 'ask'>
+            label={words.inDatesSuchAs(reading.ambiguousDate)}
+            value={dateOrder ?? 'ask'}
+            options={[
+              ...(dateOrder === null ? [{ value: 'ask' as const, label: '—' }] : []),
+              { value: 'day-first', label: orders.dayFirst },
+              { value: 'month-first', label: orders.monthFirst },
+            ]}
+            onChange={(order) => act(edits.editSettings({ dateOrder: order === 'ask' ? null : order }))}
+          />
+          {dateOrder !== null && <p className="care">{words.twoDays(reading.ambiguousDate)}</p>}
+        </div>
       )}
       {reading && reading.unknown.length > 0 && <Mapping unknown={reading.unknown} />}
       {state.is === 'being-read' && state.share > 0 && (

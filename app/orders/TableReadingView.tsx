@@ -1,5 +1,5 @@
 import { useRef } from 'react';
-import type { TableReading } from '../../src/intake';
+import type { Doubt, TableReading } from '../../src/intake';
 import { useBoxRows } from '../parts/useBoxRows';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
@@ -21,11 +21,33 @@ export function TableReadingView({ reading: { rows, bad, problem } }: { reading:
       {rows.length > 0 && (
         <section>
           <h3>{words.understood(rows.length, ways)}</h3>
+          <Doubts rows={rows} />
           <GoodRows rows={rows} />
         </section>
       )}
     </div>
   );
+}
+
+const DOUBTS: readonly Doubt[] = ['past-due', 'no-count'];
+/** More lines are not named one by one. */
+const MOST_NAMED = 6;
+
+/** What is taken of the rows and may not be meant, and on which lines. */
+function Doubts({ rows }: { rows: TableReading['rows'] }) {
+  const { table: words } = useWords();
+  const ways = useWays();
+  return DOUBTS.map((doubt) => {
+    const lines = rows.filter(({ doubts }) => doubts.includes(doubt)).map(({ line }) => line);
+    return (
+      lines.length > 0 && (
+        <p key={doubt} className="care">
+          {words.doubts[doubt](lines.length, ways)}{' '}
+          {words.onLines(lines.slice(0, MOST_NAMED), lines.length - MOST_NAMED, ways)}
+        </p>
+      )
+    );
+  });
 }
 
 function BadRows({ bad }: { bad: TableReading['bad'] }) {
@@ -67,7 +89,7 @@ function GoodRows({ rows }: { rows: TableReading['rows'] }) {
   const spacer = (height: number) =>
     height > 0 && (
       <tr aria-hidden>
-        <td colSpan={5} style={{ height, padding: 0 }} />
+        <td colSpan={6} style={{ height, padding: 0 }} />
       </tr>
     );
   return (
@@ -76,6 +98,7 @@ function GoodRows({ rows }: { rows: TableReading['rows'] }) {
       <table className="small" aria-rowcount={rows.length + 1}>
         <thead>
           <tr>
+            <th>{words.row}</th>
             <th>{orders.orderName}</th>
             <th>{orders.transfer}</th>
             <th>{words.size}</th>
@@ -90,6 +113,7 @@ function GoodRows({ rows }: { rows: TableReading['rows'] }) {
             return (
               row && (
                 <tr key={row.line} ref={measure} data-index={index} aria-rowindex={index + 2}>
+                  <td>{row.line}</td>
                   <td>{row.order}</td>
                   <td>{row.transfer}</td>
                   <td>{area(row.width, row.height, ways)}</td>

@@ -1,6 +1,7 @@
 import {
   type DateOrder,
   type DateProblem,
+  isAmbiguous,
   type LengthProblem,
   type LengthUnit,
   type LocalDate,
@@ -14,6 +15,9 @@ import type { Columns } from './columns';
 import type { Column } from './headings';
 import { contactOf, type OrderHead, orderName } from './order-head';
 import { isSize, readSide, readSize, type Side } from './size';
+
+/** A due date before today; no count, which is taken for one. */
+export type Doubt = 'past-due' | 'no-count';
 
 /** A row that was understood: one transfer. */
 export interface TableRow {
@@ -30,6 +34,8 @@ export interface TableRow {
   readonly typed: { readonly width: string; readonly height: string };
   readonly count: number;
   readonly due: LocalDate | null;
+  /** What is taken, and may not be meant. */
+  readonly doubts: readonly Doubt[];
   readonly turn: 'quarter' | 'fixed';
 }
 
@@ -45,6 +51,8 @@ export type CellProblem =
 export interface TableWays {
   readonly unit: LengthUnit;
   readonly dateOrder: DateOrder | null;
+  /** What a day without a year, or of the week, is counted from. */
+  readonly today: LocalDate;
   /** Which column a heading means, where the shop has said so. */
   readonly columns?: Readonly<Record<string, string>>;
 }
@@ -65,6 +73,12 @@ const shown = (text: string): string =>
 export function cellOf(record: readonly string[], { at }: Columns, column: Column): string {
   const index = at[column];
   return index === undefined ? '' : (record[index] ?? '').trim().replace(/\s+/g, ' ');
+}
+
+/** The due date of a record, if it is another day by day or by month first. */
+export function ambiguousDue(record: readonly string[], columns: Columns, today: LocalDate): string | null {
+  const text = cellOf(record, columns, 'due');
+  return text.length <= LONGEST_FIGURE && isAmbiguous(text, today) ? text : null;
 }
 
 type Cell = (column: Column) => string;
@@ -98,7 +112,7 @@ export function readRecord(
   line: number,
   columns: Columns,
   head: OrderHead,
-  { unit, dateOrder }: TableWays,
+  { unit, dateOrder, today }: TableWays,
 ): Result<TableRow, CellProblem[]> {
   const cell: Cell = (column) => cellOf(record, columns, column);
   const problems: CellProblem[] = [];
@@ -112,13 +126,17 @@ export function readRecord(
     problems.push(height.problem);
   const count = figure(cell('count'), readCount);
   if (!count.ok) problems.push({ column: 'count', code: count.problem, text: shown(cell('count')) });
-  const due = cell('due') === '' ? ok(null) : figure(cell('due'), (short) => parseDate(short, dateOrder));
+  const due =
+    cell('due') === '' ? ok(null) : figure(cell('due'), (short) => parseDate(short, dateOrder, today));
   if (!due.ok) problems.push({ column: 'due', code: due.problem, text: shown(cell('due')) });
   const turn = readTurn(cell('turn'));
   if (!turn.ok) problems.push({ column: 'turn', code: turn.problem, text: shown(cell('turn')) });
   if (problems.length > 0 || !width.ok || !height.ok || !count.ok || !due.ok || !turn.ok) {
     return { ok: false, problem: problems };
   }
+  const doubts: Doubt[] = [];
+  if (due.value !== null && due.value < today) doubts.push('past-due');
+  if (cell('count') === '') doubts.push('no-count');
   return ok({
     line,
     order,
@@ -130,6 +148,7 @@ export function readRecord(
     typed: { width: width.value.typed, height: height.value.typed },
     count: count.value,
     due: due.value,
+    doubts,
     turn: turn.value,
   });
 }

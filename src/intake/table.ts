@@ -5,7 +5,7 @@ import type { Column } from './headings';
 import type { TableLimit } from './limits';
 import { headColumns, type OrderHead, orderHeads } from './order-head';
 import { recordsOf } from './records';
-import { type CellProblem, cellOf, readRecord, type TableRow, type TableWays } from './row';
+import { ambiguousDue, type CellProblem, cellOf, readRecord, type TableRow, type TableWays } from './row';
 import { separatorOf } from './separator';
 
 interface BadRow {
@@ -18,8 +18,8 @@ export interface TableReading {
   readonly bad: readonly BadRow[];
   /** The heading and the bad rows as a table again, to be mended. */
   readonly badText: string;
-  /** A date can be read in two ways until the shop has said which comes first. */
-  readonly needsDateOrder: boolean;
+  /** The first date that is another day by day or by month first, whichever it was read by. */
+  readonly ambiguousDate: string | null;
   /** Headings that mean no column yet. */
   readonly unknown: readonly string[];
   /** Why nothing at all could be read. */
@@ -45,7 +45,7 @@ const NOTHING: TableReading = {
   rows: [],
   bad: [],
   badText: '',
-  needsDateOrder: false,
+  ambiguousDate: null,
   unknown: [],
   problem: null,
 };
@@ -55,6 +55,7 @@ const NOTHING: TableReading = {
  * rows are kept, bad ones named with what is wrong in each cell.
  * @param ways.unit the unit of bare numbers, where the heading names none
  * @param ways.dateOrder how `3/4/2026` is read; `null` if the shop has not said
+ * @param ways.today what a day without a year is counted from
  * @param onShare is told how much of a long table is read, from 0 to 1
  */
 export function readTable(
@@ -76,13 +77,14 @@ export function readTable(
   const missing = missingColumns(columns);
   if (missing.length > 0) {
     const problem = { code: 'missing-columns', columns: missing } as const;
-    return { rows: [], bad: [], badText: text, needsDateOrder: false, unknown, problem };
+    return { rows: [], bad: [], badText: text, ambiguousDate: null, unknown, problem };
   }
   const rows: TableRow[] = [];
   const bad: BadRow[] = [];
   const badRecords = columns.isHeading ? [heading] : [];
   const headOf = orderHeads();
   let inAll = 0;
+  let ambiguousDate: string | null = null;
   for (const [index, record] of records.entries()) {
     if (isBlank(record) || (columns.isHeading && index === first)) continue;
     const line = index + 1;
@@ -91,6 +93,7 @@ export function readTable(
       order: cellOf(record, columns, 'order'),
       customer: cellOf(record, columns, 'customer'),
     });
+    ambiguousDate ??= ambiguousDue(record, columns, ways.today);
     const read = readRecord(record, line, columns, head, ways);
     if (read.ok && inAll + read.value.count <= MOST_COPIES_IN_ALL) {
       inAll += read.value.count;
@@ -107,9 +110,7 @@ export function readTable(
     rows,
     bad,
     badText: bad.length > 0 ? Papa.unparse(badRecords, { delimiter: separator, newline: '\n' }) : '',
-    needsDateOrder: bad.some(({ problems }) =>
-      problems.some(({ column, code }) => column === 'due' && code === 'ambiguous'),
-    ),
+    ambiguousDate,
     unknown,
     problem: null,
   };

@@ -12,7 +12,15 @@ export {
   toVolume,
 } from './amount';
 export { countBy } from './count-by';
-export { type DateOrder, type DateProblem, isDay, type LocalDate, parseDate, utcDay } from './date';
+export {
+  type DateOrder,
+  type DateProblem,
+  isAmbiguous,
+  isDay,
+  type LocalDate,
+  parseDate,
+  utcDay,
+} from './date';
 export { asSeconds, type DurationProblem, fromMinutes, parseDuration, type Seconds } from './duration';
 export { inOrder } from './in-order';
 export { keysOf } from './keys-of';

@@ -110,6 +110,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
         order: `Order ${drawn.a % 3}`,
         contact: `Zoe ${drawn.a % 2}`,
         notes: '',
+        doubts: [],
         transfer: 'x',
         ...size(drawn),
         count: 2,

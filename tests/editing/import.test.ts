@@ -14,6 +14,7 @@ const row = (order: string, due: LocalDate | null, other: Partial<TableRow> = {}
   order,
   contact: '',
   notes: '',
+  doubts: [],
   transfer: 'crest',
   width: fromMm(80),
   height: fromMm(60),

@@ -3,7 +3,9 @@ import { readTable } from '../../src/intake';
 import { type Column, headingOf } from '../../src/intake/headings';
 import { fromInches, fromMm } from '../../src/units';
 
-const ways = { unit: 'mm', dateOrder: null } as const;
+import { today } from './today';
+
+const ways = { unit: 'mm', dateOrder: null, today } as const;
 
 // What tables of shops call their columns: common practice, no source.
 describe('a heading', () => {
@@ -108,7 +110,7 @@ describe('who an order is of', () => {
 
 describe('a size in one column', () => {
   const read = (size: string, heading = 'Size', unit: 'mm' | 'in' = 'mm') =>
-    readTable(`Order;Design;${heading}\nFair;Star;${size}`, { unit, dateOrder: null });
+    readTable(`Order;Design;${heading}\nFair;Star;${size}`, { unit, dateOrder: null, today });
   // 1 in = 25.4 mm exactly: NIST SP 811, appendix B.
   const inches = { width: fromInches(11), height: fromInches(13) };
 

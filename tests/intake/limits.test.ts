@@ -6,7 +6,9 @@ import { LONGEST_CELL, MOST_COLUMNS, MOST_ROWS, MOST_SIGNS } from '../../src/int
 import { recordsOf } from '../../src/intake/records';
 import { separatorOf } from '../../src/intake/separator';
 
-const ways = { unit: 'mm', dateOrder: null } as const;
+import { today } from './today';
+
+const ways = { unit: 'mm', dateOrder: null, today } as const;
 const HEADING = 'order,transfer,width,height,count';
 const rows = (count: number, row: (at: number) => string) =>
   [HEADING, ...Array.from({ length: count }, (_, at) => row(at))].join('\n');

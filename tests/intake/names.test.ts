@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readNames, readTable } from '../../src/intake';
+import { today } from './today';
 
 describe('names and numbers', () => {
   it('are read in any order of the three, with a heading or without', () => {
@@ -26,7 +27,7 @@ describe('names and numbers', () => {
 
 describe('a heading the shop has mapped', () => {
   const text = 'Klant,Motief,Breed,Hoog,Stuks\nFair,Star,50 mm,40 mm,3';
-  const ways = { unit: 'mm', dateOrder: null } as const;
+  const ways = { unit: 'mm', dateOrder: null, today } as const;
 
   it('is asked about, and understood once it was said', () => {
     expect(readTable(text, ways)).toMatchObject({

@@ -4,7 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { readTable } from '../../src/intake';
 import { fromMm } from '../../src/units';
 
-const ways = { unit: 'mm', dateOrder: null } as const;
+import { today } from './today';
+
+const ways = { unit: 'mm', dateOrder: null, today } as const;
 const read = (text: string) => readTable(text, ways);
 
 describe('a table of orders', () => {
@@ -29,6 +31,7 @@ describe('a table of orders', () => {
         typed: { width: '3 1/2"', height: '3.5in' },
         count: 9,
         due: '2026-11-27',
+        doubts: [],
         turn: 'quarter',
       },
       {
@@ -42,6 +45,7 @@ describe('a table of orders', () => {
         typed: { width: '140 mm', height: '14,0 cm' },
         count: 4,
         due: '2026-11-27',
+        doubts: [],
         turn: 'fixed',
       },
     ]);
@@ -107,15 +111,15 @@ describe('a table of orders', () => {
 
   it('asks which comes first where dates could be read in two ways', () => {
     const text = 'Fair,Star,10,10,1,3/4/2026,';
-    expect(read(text).needsDateOrder).toBe(true);
-    expect(readTable(text, { unit: 'mm', dateOrder: 'day-first' }).rows[0]?.due).toBe('2026-04-03');
+    expect(read(text).ambiguousDate).toBe('3/4/2026');
+    expect(readTable(text, { ...ways, dateOrder: 'day-first' }).rows[0]?.due).toBe('2026-04-03');
   });
 
   it('is read as a Spanish shop keeps it', () => {
     const table =
       'Pedido;Diseño;Ancho (cm);Alto en mm;Cantidad;Fecha de entrega;Se puede girar\n' +
       'Remo del Puerto;espalda;8,9;120,5;4;01.12.2026;Sí\n;manga;3 pulg;40;2;;no';
-    expect(readTable(table, { unit: 'mm', dateOrder: null })).toMatchObject({
+    expect(readTable(table, ways)).toMatchObject({
       bad: [],
       unknown: [],
       rows: [

@@ -50,7 +50,7 @@ export const amountProblems = {
 
 export const dateProblems: Record<DateProblem, string> = {
   empty: 'There is no date.',
-  unreadable: 'This is not a date. Write it as 2026-11-27.',
+  unreadable: 'This is not a date. Write it as 2026-11-27 or 27 Nov 2026.',
   'no-such-day': 'There is no such day in the calendar.',
   ambiguous: 'This could be two different days. Say below whether the day or the month comes first.',
 };

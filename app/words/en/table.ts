@@ -94,6 +94,19 @@ export const table = {
   cellProblem,
   understood: (count: number, ways: Ways) => `${counted(count, 'row', 'rows', ways)} understood`,
   bad: (count: number, ways: Ways) => `${counted(count, 'row', 'rows', ways)} to mend`,
+  row: 'Row',
+  inDatesSuchAs: (date: string) => `In dates such as ${date}`,
+  twoDays: (date: string) => `${date} could be two different days. Change it here if the other is meant.`,
+  doubts: {
+    'past-due': (count: number, ways: Ways) =>
+      `${counted(count, 'row has', 'rows have', ways)} a due date that is past.`,
+    'no-count': (count: number, ways: Ways) =>
+      `${counted(count, 'row has', 'rows have', ways)} no count; one copy is taken.`,
+  },
+  onLines: (lines: readonly number[], more: number, ways: Ways) =>
+    more > 0
+      ? `(Rows ${lines.join(', ')} and ${whole(more, ways)} more)`
+      : `(${lines.length === 1 ? 'Row' : 'Rows'} ${lines.join(', ')})`,
   badRow: (line: number) => `Row ${line}`,
   add: (count: number, ways: Ways) => `Add ${transfers(count, ways)}`,
   added: (count: number, bad: number, ways: Ways) =>

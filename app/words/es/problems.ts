@@ -41,7 +41,7 @@ export const amountProblems: Words['amountProblems'] = {
 
 export const dateProblems: Words['dateProblems'] = {
   empty: 'Falta la fecha.',
-  unreadable: 'Esto no es una fecha. Escribirla como 2026-11-27.',
+  unreadable: 'Esto no es una fecha. Escribirla como 2026-11-27 o 27 nov 2026.',
   'no-such-day': 'Ese día no existe en el calendario.',
   ambiguous: 'Esto puede ser dos días distintos. Decir abajo si va primero el día o el mes.',
 };

@@ -96,6 +96,19 @@ export const table: Words['table'] = {
   cellProblem,
   understood: (count, ways) => counted(count, 'fila entendida', 'filas entendidas', ways),
   bad: (count, ways) => `${counted(count, 'fila', 'filas', ways)} por corregir`,
+  row: 'Fila',
+  inDatesSuchAs: (date) => `En fechas como ${date}`,
+  twoDays: (date) => `${date} puede ser dos días distintos. Cambiarlo aquí si es el otro.`,
+  doubts: {
+    'past-due': (count, ways) =>
+      `${counted(count, 'fila tiene', 'filas tienen', ways)} una fecha de entrega ya pasada.`,
+    'no-count': (count, ways) =>
+      `${counted(count, 'fila no tiene', 'filas no tienen', ways)} cantidad; se toma una copia.`,
+  },
+  onLines: (lines, more, ways) =>
+    more > 0
+      ? `(Filas ${lines.join(', ')} y ${whole(more, ways)} más)`
+      : `(${lines.length === 1 ? 'Fila' : 'Filas'} ${lines.join(', ')})`,
   badRow: (line) => `Fila ${line}`,
   add: (count, ways) => `Añadir ${transfers(count, ways)}`,
   added: (count, bad, ways) => {

@@ -147,6 +147,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
     { kind: 'film', length: fromMm(50_000) },
   ] satisfies Interval[],
   needed: numbers,
+  'table.onLines.0': [[2], [2, 5]],
   'calibrate.apart.1': ['few', 'alike'],
   bytes: [40_000_000],
   bearing: [4120],
