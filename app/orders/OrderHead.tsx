@@ -21,11 +21,9 @@ export function OrderHead({ order, state, empty }: { order: Order; state: OrderS
   const { orders: words } = reader.words;
   const book = useShop((shop) => shop.book);
   const { dropping, target } = useFileDrop((files) => void addArtworkFiles(order.id, files));
-  const otherCodes = new Set(
-    Object.values(book.order)
-      .filter((other) => other.id !== order.id)
-      .map((other) => other.code),
-  );
+  const others = Object.values(book.order).filter(({ id }) => id !== order.id);
+  const codesOf = (orders: readonly Order[]) => new Set(orders.map(({ code }) => code));
+  const ownCode = codeBeside(codesOf(others), codesOf(others.filter(({ archived }) => !archived)));
   return (
     <section aria-label={order.name} className={dropping ? 'dropping' : undefined} {...target}>
       <header className="order-head">
@@ -33,7 +31,7 @@ export function OrderHead({ order, state, empty }: { order: Order; state: OrderS
           <EntryCell
             label={words.code}
             value={order.code}
-            codec={codeBeside(otherCodes)}
+            codec={ownCode}
             reader={reader}
             onEntry={(code) => act(edits.editOrder(order.id, { code }))}
           />

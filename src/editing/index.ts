@@ -11,6 +11,7 @@ export {
 } from './bench';
 export { calibrate, isInForce, leaveRunOut, takeBackCalibration } from './calibration';
 export { closeRun, correctClosing } from './closing';
+export { codeFlaw } from './codes';
 export { changeCurrency } from './currency';
 export { addDesign, type NewSize } from './designs';
 export type { Edit } from './edit';

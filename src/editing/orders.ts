@@ -1,46 +1,27 @@
 import { type Id, type Order, TINTS } from '../model';
-import { withoutAccents } from '../units';
+import { Codes, isMadeFor } from './codes';
 import type { BookDraft, EditContext } from './step';
 import { addTransfer, countOf, inPrint, removeTransfer, setCount } from './transfers';
 
-/** Letters that stand for a name: the initials, or the first letters of a single word. */
-function initials(name: string): string {
-  const words = withoutAccents(name)
-    .toUpperCase()
-    .split(/[^\p{L}\p{N}]+/u)
-    .filter(Boolean);
-  const letters = words.length > 1 ? words.map((word) => word[0]).join('') : (words[0] ?? '');
-  return letters.slice(0, 2).padEnd(2, 'X');
-}
-
 /** Hands out what tells orders apart, each order of the book looked at once however many are added. */
 interface OrderMarks {
-  /** A code not yet in the book: the initials, then with another letter or a figure behind. */
+  /** A code made for a name, which begins like none of an order at work, nor they like it. */
   code(name: string): string;
-  /** The tint fewest orders have. */
+  /** The tint that fewest orders at work have. */
   tint(): number;
 }
 
-export function orderMarks(draft: BookDraft): OrderMarks {
-  const taken = new Set<string>();
+/** Marks for orders to come. @param but an order that is looked past */
+export function orderMarks(draft: BookDraft, but?: string): OrderMarks {
+  const codes = new Codes();
   const uses = new Array<number>(TINTS).fill(0);
-  for (const { code, tint } of Object.values(draft.order)) {
-    taken.add(code);
-    uses[tint] = (uses[tint] ?? 0) + 1;
+  for (const { id, code, tint, archived } of Object.values(draft.order)) {
+    if (id === but) continue;
+    codes.add(code, !archived);
+    if (!archived) uses[tint] = (uses[tint] ?? 0) + 1;
   }
-  const tried = new Map<string, number>();
   return {
-    code(name) {
-      const base = initials(name);
-      let [code, number] = [base, tried.get(base) ?? 1];
-      while (taken.has(code)) {
-        number += 1;
-        code = `${base}${number}`.length > 4 ? `${base[0]}${number}` : `${base}${number}`;
-      }
-      tried.set(base, number);
-      taken.add(code);
-      return code;
-    },
+    code: (name) => codes.take(name),
     tint() {
       const least = uses.indexOf(Math.min(...uses));
       uses[least] = (uses[least] ?? 0) + 1;
@@ -96,9 +77,21 @@ export function addMarkedOrder(
 /** What of an order is typed or ticked. */
 export type OrderFields = Omit<Order, 'id' | 'tint' | 'nextNumber' | 'changed'>;
 
+/** Changes an order. A code that was made for its name follows a new name, as long as nothing of the order is in print. */
 export function editOrder(draft: BookDraft, id: string, fields: Partial<OrderFields>): void {
   const order = draft.order[id];
-  if (order) Object.assign(order, fields);
+  if (!order) return;
+  const { name, code } = fields;
+  if (name !== undefined && code === undefined && mayFollow(draft, order, name)) {
+    order.code = orderMarks(draft, id).code(name);
+  }
+  Object.assign(order, fields);
+}
+
+/** Whether an order's code is to follow its name: it was made for the one it has, and would not be for the new one. */
+function mayFollow(draft: BookDraft, { id, code, name }: Order, next: string): boolean {
+  if (!isMadeFor(code, name) || isMadeFor(code, next)) return false;
+  return !Object.values(draft.transfer).some((own) => own.order === id && inPrint(draft, own.id));
 }
 
 /** Removes an order with its transfers, garments and their copies; one with copies in print stays. */

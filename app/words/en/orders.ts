@@ -97,6 +97,9 @@ export const orders = {
   code: 'Code',
   codeTaken: (code: string) =>
     `Another order has the code ${code}. Codes are printed on every copy, so each must be unique.`,
+  codeEnd: 'End the code with a letter: on the film, each copy’s number follows it.',
+  codeBegins: (code: string, other: string) =>
+    `${code} and another order’s code, ${other}, begin alike. Choose one that cannot be taken for it.`,
   codeShape: 'A code has one to four letters or figures.',
   orderName: 'Order',
   due: 'Due',

@@ -97,6 +97,9 @@ export const orders: Words['orders'] = {
   code: 'Código',
   codeTaken: (code) =>
     `Otro pedido tiene el código ${code}. Los códigos se imprimen en cada copia, así que cada uno es único.`,
+  codeEnd: 'Terminar el código en una letra: en la película le sigue el número de cada copia.',
+  codeBegins: (code, other) =>
+    `${code} y el código de otro pedido, ${other}, empiezan igual. Elegir uno que no se confunda.`,
   codeShape: 'Un código tiene de una a cuatro letras o cifras.',
   orderName: 'Pedido',
   due: 'Entrega',
