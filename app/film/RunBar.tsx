@@ -26,6 +26,10 @@ export function RunBar({ run }: { run: LaidRun }) {
     run.state === 'draft' && run.copies.length > 0
       ? Object.values(book.copy).filter((copy) => copy.state === 'waiting' && copy.run === run.id).length
       : 0;
+  const bare =
+    run.state === 'draft'
+      ? [...new Set(run.copies.flatMap(({ transfer }) => (transfer.artwork === null ? [transfer.name] : [])))]
+      : [];
   const label = ({ name, state }: Run) => `${name} · ${words.states[state]}`;
   const choose = (id: string) => {
     if (id !== NEW) return openRun(id);
@@ -49,6 +53,7 @@ export function RunBar({ run }: { run: LaidRun }) {
         {run.printedTo > 0 && run.state === 'draft' && words.printedToHere(shortLength(run.printedTo, ways))}
       </p>
       {run.state === 'draft' && <DueLine />}
+      {bare.length > 0 && <p className="care small">{words.withoutArtwork(bare, ways)}</p>}
       {leaving > 0 && <p className="care small">{words.lettingGo(leaving, ways)}</p>}
       <RunSteps run={run} />
     </div>

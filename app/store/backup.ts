@@ -44,7 +44,7 @@ export async function saveBackup(
   const read = await unpackBackup(handle ? await writeAndRead(handle, file) : file);
   if (!read.ok || read.value.digest !== digest) return fail('differs');
   if (!handle) download(file, fileName);
-  if (snapshotsNow() === opened) act(edits.editSettings({ lastBackup: editContext().now }));
+  if (snapshotsNow() === opened && mayWrite()) act(edits.editSettings({ lastBackup: editContext().now }));
   return ok([...lost, ...leftOut].map((id) => book.artwork[id]?.fileName ?? id));
 }
 

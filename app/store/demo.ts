@@ -4,7 +4,7 @@ import { openArtist } from '../../src/demo/browser';
 import { edits } from '../../src/editing';
 import { keepArtwork } from './artwork';
 import { sayFailed } from './failures';
-import { act, useShop } from './shop';
+import { act, mayWrite, useShop } from './shop';
 
 /** Draws what the demo day still lacks, piece by piece, and takes it in as any file; ends with the demo. */
 export async function drawDemo(): Promise<void> {
@@ -18,7 +18,7 @@ export async function drawDemo(): Promise<void> {
       if (source !== 'demo' || !opened.ok) break;
       const kept = await keepArtwork(opened.value);
       if (!kept.ok) break;
-      if (book.transfer[transfer]) act(edits.drawArtwork(transfer, kept.value));
+      if (book.transfer[transfer] && mayWrite()) act(edits.drawArtwork(transfer, kept.value));
     }
   } catch (error) {
     sayFailed('demo', error);

@@ -81,23 +81,30 @@ function hold<Result>(done: Done<Result>): Done<Result> {
   return done;
 }
 
+/** Whether a hand may write; if another tab does, it is said why nothing changes. */
+function mayAct(): boolean {
+  const { follows } = useShop.getState();
+  if (follows) notify('care', wordsNow().bands.readOnly);
+  return mayWrite();
+}
+
 /**
  * Makes an edit: the one way the open book changes under a hand. What it is to undo it says itself.
- * @returns what came of it, or `null` if nothing may be written
+ * @returns what came of it, or `null` if nothing may be written, which is said
  */
 export const act = <Result>(edit: Edit<Result>): Done<Result> | null =>
-  mayWrite() ? hold(session(useShop.getState().book, edit, editContext())) : null;
+  mayAct() ? hold(session(useShop.getState().book, edit, editContext())) : null;
 
 /** The same in place of a step, if that is still the last. */
 export const actInstead = <Result>(
   replaced: StoredStep['id'] | null,
   edit: Edit<Result>,
 ): Done<Result> | null =>
-  mayWrite() ? hold(replaceStep(useShop.getState().book, replaced, edit, editContext())) : null;
+  mayAct() ? hold(replaceStep(useShop.getState().book, replaced, edit, editContext())) : null;
 
 /** Holds what undo or redo led to. */
 function go(way: typeof undone): void {
-  if (!mayWrite()) return;
+  if (!mayAct()) return;
   const { book, takenOff, damaged } = way(useShop.getState().book, editContext());
   useShop.setState({ book });
   sayTakenOff(takenOff);

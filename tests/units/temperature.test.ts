@@ -59,6 +59,9 @@ describe('lengths of time', () => {
     ['2,5 minutos', 's', 150],
     ['2,5min', 's', 150],
     ['2:30', 's', 150],
+    ['2 h 15 min', 'min', 8100],
+    ['2h15m', 'min', 8100],
+    ['1 hora 30 min. 5 s', 'min', 5405],
     ['0', 's', 0],
   ] as const)('%s in %s is %d s', (text, unit, value) => {
     expect(parseDuration(text, unit)).toEqual({ ok: true, value });
@@ -70,6 +73,11 @@ describe('lengths of time', () => {
     ['-5', 'unreadable'],
     ['2:75', 'unreadable'],
     ['3 days', 'unreadable'],
+    ['15 min 2 h', 'unreadable'],
+    ['2 h 15', 'unreadable'],
+    ['2 h 3 h', 'unreadable'],
+    ['1 2', 'unreadable'],
+    ['23 h 90 min', 'too-long'],
     ['25 h', 'too-long'],
   ])('%j is refused as %s', (text, problem) => {
     expect(parseDuration(text, 's')).toEqual({ ok: false, problem });

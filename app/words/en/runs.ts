@@ -1,4 +1,4 @@
-import { counted, type Ways } from '../format';
+import { counted, listed, type Ways, whole } from '../format';
 import { copies } from './counts';
 
 export const runs = {
@@ -25,6 +25,8 @@ export const runs = {
   taken: (taken: string, all: string) => `${taken} of ${all} taken`,
   remove: 'Remove this run',
   lock: 'Lock for print',
+  withoutArtwork: (names: readonly string[], ways: Ways) =>
+    `Without artwork: ${listed(names.slice(0, 4), ways)}${names.length > 4 ? ` and ${whole(names.length - 4, ways)} more` : ''}. ${names.length > 1 ? 'They stay' : 'It stays'} blank in the print-ready image.`,
   lettingGo: (count: number, ways: Ways) =>
     `${counted(count, 'copy', 'copies', ways)} chosen for this run do not lie on its film. Locked without them, it leaves them to other runs.`,
   unlock: 'Back to draft',

@@ -38,6 +38,8 @@ export const bands = {
   backToDemo: 'Look at the demo day',
   follows: 'Rollwright is open in another tab, which does the writing. This one shows what happens there.',
   takeOver: 'Write here instead',
+  readOnly:
+    'Nothing was changed: another tab does the writing. “Write here instead” at the top takes it over.',
   update: 'A new version is ready.',
   updatedElsewhere:
     'A newer version runs in another tab. This one goes on as it is until you load it here too.',

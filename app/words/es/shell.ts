@@ -41,6 +41,7 @@ export const bands: Words['bands'] = {
   backToDemo: 'Ver el día de muestra',
   follows: 'Rollwright está abierto en otra pestaña, que es la que escribe. Esta muestra lo que allí ocurre.',
   takeOver: 'Escribir aquí',
+  readOnly: 'No se ha cambiado nada: escribe otra pestaña. El botón de arriba trae la escritura a esta.',
   update: 'Hay una versión nueva lista.',
   updatedElsewhere:
     'Otra pestaña ya usa una versión más nueva. Esta sigue como está hasta que se cargue también aquí.',

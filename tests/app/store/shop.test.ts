@@ -32,6 +32,15 @@ describe('the shop', () => {
     expect(bookNow()).toBe(before);
   });
 
+  it('says why nothing changes while another tab writes, whatever is tried', () => {
+    useShop.setState({ follows: true });
+    for (const attempt of [() => act(renamed('A')), () => actInstead(null, renamed('A')), undo, redo]) {
+      useView.setState({ notices: [] });
+      attempt();
+      expect(noticeNow()).toMatchObject({ tone: 'care', text: expect.stringContaining('another tab') });
+    }
+  });
+
   it('holds what an edit comes to, takes it back and makes it again', () => {
     expect(act(renamed('Mill Bakers'))?.changed).toBe(true);
     expect(bookNow().order[order]?.name).toBe('Mill Bakers');
