@@ -2,8 +2,8 @@ import type { Page } from '@playwright/test';
 import { expect, figures, sentence, TABLE, test } from './shop';
 
 /** Presses Tab until something with this name has the focus: nothing is reached by a pointer. */
-async function tabTo(page: Page, name: RegExp): Promise<void> {
-  for (let press = 0; press < 250; press += 1) {
+async function tabTo(page: Page, name: RegExp, within = 250): Promise<void> {
+  for (let press = 0; press < within; press += 1) {
     await page.keyboard.press('Tab');
     const focused = await page.evaluate(() => {
       const element = document.activeElement;
@@ -50,6 +50,10 @@ test('from a pasted day to a printed map by keyboard alone', async ({ page }) =>
   // From the first copy on to the one that begins last: none is so long that it ends behind that one, moved by 300 mm.
   await page.keyboard.press('n');
   await page.keyboard.press('Shift+n');
+  // What is selected is told, and what is done with it is next.
+  await expect(page.locator('.film-canvas [role=status]')).toContainText(/from the edge, .* along/);
+  await tabTo(page, /^Turn$/, 4);
+  await tabTo(page, /^Film with 24 copies/);
   const along = page.getByRole('textbox', { name: 'Along (mm)' });
   const start = Number(await along.inputValue());
   for (let step = 0; step < 30; step += 1) await page.keyboard.press('Shift+ArrowRight');

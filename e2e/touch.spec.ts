@@ -66,6 +66,11 @@ test('a phone pans, pinches, selects and carries a copy', async ({ page }) => {
   const at = await onScreen(page, last);
   await page.touchscreen.tap(at.x, at.y);
   await expect(page.getByRole('region', { name: /^CL \d+$/ })).toBeVisible();
+  // Neither what is done with the film nor the sheet of the selection hides it.
+  await page.evaluate(() => scrollTo(0, 0));
+  const film = await page.locator('.film-canvas').boundingBox();
+  const sheet = await page.getByRole('region', { name: /^CL \d+$/ }).boundingBox();
+  expect(film && sheet && film.y + film.height <= sheet.y).toBe(true);
   const here = await onScreen(page, last);
   await slide(session, [here], [{ x: here.x, y: here.y - 60 * here.scale }]);
   const moved = (await copyRows(page)).find((row) => row.name === last.name);

@@ -9,6 +9,7 @@ import {
 import { CommandButton } from '../commands/CommandButton';
 import { DemoButton } from '../panels/DemoButton';
 import { Button } from '../parts/Button';
+import { useNarrow } from '../parts/useNarrow';
 import { useLaidRun } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { goTo } from '../store/view';
@@ -29,6 +30,7 @@ import { useWords } from '../words';
 export function FilmRoom() {
   const { film: words } = useWords();
   const run = useLaidRun();
+  const narrow = useNarrow();
   const anyTransfers = useShop(({ book }) => Object.keys(book.transfer).length > 0);
   if (!run) return null;
   if (!anyTransfers) {
@@ -45,31 +47,37 @@ export function FilmRoom() {
       </section>
     );
   }
+  const acts = (
+    <div className="run-acts">
+      <LayoutProgress />
+      <div className="actions">
+        <CommandButton command={undoCommand} weight="plain" />
+        <CommandButton command={redoCommand} weight="plain" />
+        <CommandButton command={cutMapCommand} />
+        <CommandButton command={printImageCommand} />
+        <CommandButton command={placeWaitingCommand} />
+        <CommandButton command={layOutCommand} weight="primary" />
+      </div>
+    </div>
+  );
+  // On a narrow screen the film comes before what is done with it, so that it is seen at first sight.
   return (
     <>
       <h1 className="visually-hidden">{words.title}</h1>
-      <RunBar run={run} />
+      {!narrow && <RunBar run={run} />}
       <section className="run-head">
         <RunSentence run={run} />
-        <div className="run-acts">
-          <LayoutProgress />
-          <div className="actions">
-            <CommandButton command={undoCommand} weight="plain" />
-            <CommandButton command={redoCommand} weight="plain" />
-            <CommandButton command={cutMapCommand} />
-            <CommandButton command={printImageCommand} />
-            <CommandButton command={placeWaitingCommand} />
-            <CommandButton command={layOutCommand} weight="primary" />
-          </div>
-        </div>
+        {!narrow && acts}
       </section>
       <FilmCanvas run={run} />
+      <SelectionSheet run={run} />
       <RunStrip run={run} />
+      {narrow && acts}
+      {narrow && <RunBar run={run} />}
       <Offer run={run} />
       <FilmBar run={run} />
       <OrderCards run={run} />
       <CopyTable run={run} />
-      <SelectionSheet run={run} />
     </>
   );
 }

@@ -19,6 +19,7 @@ import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { shortLength } from '../parts/fields/lengths';
 import { OrderCode } from '../parts/OrderCode';
+import { useNarrow } from '../parts/useNarrow';
 import { move, useHeld } from '../store/held';
 import { useReader, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
@@ -32,11 +33,13 @@ export function SelectionSheet({ run }: { run: LaidRun }) {
   const ways = useWays();
   const selected = useView((state) => state.selected);
   const held = useHeld((state) => state.held);
+  const narrow = useNarrow();
   const lying = run.copies.filter((copy) => selected.has(copy.id));
   const copies = lying.map((copy) => held?.copies.find(({ id }) => id === copy.id) ?? copy);
   const [copy] = copies;
   if (!copy) return null;
   const many = copies.length > 1;
+  const place = !many && !copy.fixed && <Place copy={copy} />;
   const name = many ? words.selected(copies.length, ways) : `${copy.order.code} ${copy.number}`;
   return (
     <section className="selection-sheet" data-keys="film" aria-label={name}>
@@ -54,7 +57,7 @@ export function SelectionSheet({ run }: { run: LaidRun }) {
         )}
         {copies.some(({ fixed }) => fixed) && <span className="care small">{words.fixed}</span>}
       </p>
-      {!many && !copy.fixed && <Place copy={copy} />}
+      {!narrow && place}
       <div className="actions">
         {many ? (
           <>
@@ -70,6 +73,7 @@ export function SelectionSheet({ run }: { run: LaidRun }) {
         <CommandButton command={selectOrderCommand} weight="plain" />
         <CommandButton command={zoomToSelectionCommand} weight="plain" />
         <MoveToRun run={run} copies={copies} />
+        {narrow && place}
         <Button weight="plain" onPress={() => select()}>
           {common.close}
         </Button>

@@ -4,8 +4,8 @@ import { loadAgain } from '../store/load-again';
 import { dismissNotice, type Notice, useView } from '../store/view';
 import { useWords } from '../words';
 
-/** What went well is said for as long as it takes to read; what needs care stays. */
-const READ = 7000;
+/** For how long a notice stays, in milliseconds: what needs care longer than what went well, what failed until it is read. */
+const READ = { plain: 7000, care: 20_000, error: null } as const;
 
 /** Short sentences about what just happened. */
 export function Notices() {
@@ -22,8 +22,9 @@ export function Notices() {
 function NoticeLine({ notice: { id, tone, text, reload } }: { notice: Notice }) {
   const { common, failures } = useWords();
   useEffect(() => {
-    if (tone !== 'plain') return;
-    const timer = setTimeout(() => dismissNotice(id), READ);
+    const read = READ[tone];
+    if (read === null) return;
+    const timer = setTimeout(() => dismissNotice(id), read);
     return () => clearTimeout(timer);
   }, [id, tone]);
   return (

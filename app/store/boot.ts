@@ -165,7 +165,7 @@ function openSession(source: Source): Session {
       onFollow(lacks) {
         useShop.setState({ follows: true });
         stopPlanning();
-        if (lacks) notify('care', wordsNow().storage.overtaken);
+        if (lacks) notify('error', wordsNow().storage.overtaken);
       },
       onRead(found) {
         if (found.kind === 'empty') return;

@@ -14,7 +14,7 @@ import {
 } from '../../src/model';
 import type { SaveState, Source, StorageProblem } from '../../src/storage';
 import { localeNow, wordsNow } from '../words';
-import { notify } from './view';
+import { clearActNotices, notify } from './view';
 
 type Phase = { readonly kind: 'opening' } | { readonly kind: 'open' } | { readonly kind: 'newer' };
 
@@ -107,6 +107,7 @@ function go(way: typeof undone): void {
   if (!mayAct()) return;
   const { book, takenOff, damaged } = way(useShop.getState().book, editContext());
   useShop.setState({ book });
+  clearActNotices();
   sayTakenOff(takenOff);
   if (damaged) notify('care', wordsNow().damaged.history);
 }

@@ -100,6 +100,10 @@ export function notify(tone: Notice['tone'], text: string, reload = false): void
 export const dismissNotice = (id: number): void =>
   useView.setState(({ notices }) => ({ notices: notices.filter((notice) => notice.id !== id) }));
 
+/** Takes what an act said off the screen: the act is undone, or done again. What failed is still so. */
+export const clearActNotices = (): void =>
+  useView.setState(({ notices }) => ({ notices: notices.filter(({ tone }) => tone === 'error') }));
+
 /** Takes all notices off the screen: what lies under them has to be seen whole. */
 export const clearNotices = (): void => useView.setState({ notices: [] });
 

@@ -11,7 +11,7 @@ import { usePlanning } from '../../store/planning';
 import { useWays } from '../../store/selectors';
 import { useView } from '../../store/view';
 import { useWords } from '../../words';
-import { shortLength } from '../../words/format';
+import { area, shortLength } from '../../words/format';
 import { filmGestures, useFrame } from './film-gestures';
 import { listenForGestures } from './gestures';
 import { createOutlines, type Outlines } from './outlines';
@@ -69,6 +69,17 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
       lifted: new Set(held?.copies.map(({ id }) => id)),
     };
   const shownRun = held?.run ?? run;
+  const chosen = run.copies.filter(({ id }) => selected.has(id));
+  const [only] = chosen;
+  const told =
+    only && chosen.length === 1
+      ? words.chosen(
+          `${only.order.code} ${only.number}, ${only.transfer.name}`,
+          area(only.width, only.length, ways),
+          shortLength(only.x, ways),
+          shortLength(only.y, ways),
+        )
+      : chosen.length > 0 && words.selected(chosen.length, ways);
 
   return (
     <div className="film-canvas" ref={canvas}>
@@ -138,6 +149,9 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
           />
         )}
       </div>
+      <p className="visually-hidden" role="status">
+        {told}
+      </p>
       <p id="film-keys" className="visually-hidden">
         {words.filmKeys}
       </p>

@@ -36,6 +36,8 @@ export const film = {
   cleanOffcut: (size: string) => `${size} of the last sheet stays clean`,
   sheetFlag: (number: number) => `sheet ${number}`,
   selected: (count: number, ways: Ways) => `${copies(count, ways)} selected`,
+  chosen: (name: string, size: string, across: string, along: string) =>
+    `${name}, ${size}, ${across} from the edge, ${along} along`,
   fixed: 'in print: stays where it is',
   moveTo: 'Move to',
   leftOnRoll: (left: string) => `${left} left on the roll after it`,

@@ -36,6 +36,7 @@ export const film: Words['film'] = {
   cleanOffcut: (size) => `${size} de la última hoja quedan limpios`,
   sheetFlag: (number) => `hoja ${number}`,
   selected: (count, ways) => counted(count, 'copia seleccionada', 'copias seleccionadas', ways),
+  chosen: (name, size, across, along) => `${name}, ${size}, a ${across} del borde, a ${along} del principio`,
   fixed: 'en impresión: se queda donde está',
   moveTo: 'Pasar a',
   leftOnRoll: (left) => `después quedan ${left} en el rollo`,

@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { act, undo, useShop } from '../../../app/store/shop';
+import { act, redo, undo, useShop } from '../../../app/store/shop';
 import {
   clearNotices,
   dismissNotice,
@@ -55,6 +55,15 @@ describe('the view', () => {
 });
 
 describe('notices', () => {
+  it('of an act go with it when it is undone or done again; what failed is still said', () => {
+    act(edits.addOrder({ name: 'Harbour fair', due: null }));
+    for (const way of [undo, redo]) {
+      for (const tone of ['plain', 'care', 'error'] as const) notify(tone, tone);
+      way();
+      expect(sentences()).toEqual(['error']);
+    }
+  });
+
   it('say a sentence once, the latest three', () => {
     for (const text of ['one', 'two', 'one', 'three', 'four']) notify('plain', text);
     expect(sentences()).toEqual(['one', 'three', 'four']);
