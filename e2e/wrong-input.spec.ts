@@ -137,3 +137,19 @@ test('a film form on a phone leads to the field to mend, and keeps what was type
   await expect(page.getByRole('textbox', { name: 'Name' })).toHaveValue('A3 sheets');
   await expect(left).toHaveValue('10');
 });
+
+test('a fault that rows share is mended in all of them at once, and taken back', async ({ page }) => {
+  await openShop(page);
+  await page.getByRole('link', { name: 'Orders' }).click();
+  await page.getByRole('button', { name: 'Paste a table' }).click();
+  const rows = ['Star', 'Moon', 'Sun'].map((name) => `#1041,${name},large,80,2`);
+  await page
+    .getByRole('textbox', { name: 'Table' })
+    .fill(['Order #,Design,Print Width,Height,Lineitem quantity', ...rows].join('\n'));
+  await expect(page.getByText('3 rows to mend')).toBeVisible();
+  await page.getByRole('textbox', { name: 'Read “large” under “Width” as' }).fill('28 cm');
+  await page.getByRole('button', { name: 'In 3 rows' }).click();
+  await expect(page.getByText('3 rows understood')).toBeVisible();
+  await page.getByRole('button', { name: 'Take back' }).click();
+  await expect(page.getByText('3 rows to mend')).toBeVisible();
+});

@@ -1,7 +1,7 @@
 import { type ClipboardEvent, useState } from 'react';
 import { Label, TextArea, TextField } from 'react-aria-components';
 import { edits } from '../../src/editing';
-import { columnNames, headingKey } from '../../src/intake';
+import { columnNames, headingKey, type Mend } from '../../src/intake';
 import { MOST_SIGNS } from '../../src/intake/limits';
 import { settingsOf } from '../../src/model';
 import type { DateOrder } from '../../src/units';
@@ -15,6 +15,7 @@ import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { wholePercent } from '../words/format';
 import { usualDateOrder } from './date-order';
+import { MendAll } from './MendAll';
 import { TableReadingView } from './TableReadingView';
 import { useTableReading } from './useTableReading';
 
@@ -28,11 +29,13 @@ export function PasteDialog({ text: pasted }: { text: string }) {
   const saidOrder = useShop(({ book }) => settingsOf(book)?.dateOrder ?? null);
   const dateOrder = saidOrder ?? usualDateOrder(ways.locale);
   const [text, setText] = useState(pasted);
+  const [mends, setMends] = useState<readonly Mend[]>([]);
   const columns = useShop(({ book }) => settingsOf(book)?.columns);
   const state = useTableReading(text, {
     unit: ways.unit,
     dateOrder,
     today: today(),
+    mends,
     ...(columns && { columns }),
   });
   const { reading } = state;
@@ -92,6 +95,7 @@ export function PasteDialog({ text: pasted }: { text: string }) {
         </div>
       )}
       {text.trim() === '' && <p className="quiet">{words.empty}</p>}
+      {reading && <MendAll bad={reading.bad} mends={mends} onChange={setMends} />}
       {reading && text.trim() !== '' && <TableReadingView reading={reading} />}
       <div className="actions">
         <Button onPress={() => openDialog(null)}>{common.cancel}</Button>

@@ -47,6 +47,13 @@ export type CellProblem =
   | { readonly column: 'due'; readonly code: DateProblem; readonly text: string }
   | { readonly column: 'turn'; readonly code: 'unreadable'; readonly text: string };
 
+/** What is read instead, wherever a text stands in a column. */
+export interface Mend {
+  readonly column: Column;
+  readonly text: string;
+  readonly as: string;
+}
+
 /** How a table is read. */
 export interface TableWays {
   readonly unit: LengthUnit;
@@ -55,6 +62,8 @@ export interface TableWays {
   readonly today: LocalDate;
   /** Which column a heading means, where the shop has said so. */
   readonly columns?: Readonly<Record<string, string>>;
+  /** What is read instead of what stands in cells, one after the other. */
+  readonly mends?: readonly Mend[];
 }
 
 /** A longer text is no figure, and takes long to tell so. */
@@ -112,9 +121,15 @@ export function readRecord(
   line: number,
   columns: Columns,
   head: OrderHead,
-  { unit, dateOrder, today }: TableWays,
+  { unit, dateOrder, today, mends = [] }: TableWays,
 ): Result<TableRow, CellProblem[]> {
-  const cell: Cell = (column) => cellOf(record, columns, column);
+  const cell: Cell = (column) => {
+    const stands = cellOf(record, columns, column);
+    return mends.reduce(
+      (text, mend) => (mend.column === column && mend.text === text ? mend.as : text),
+      stands,
+    );
+  };
   const problems: CellProblem[] = [];
   const order = orderName(head);
   const transfer = cell('transfer');

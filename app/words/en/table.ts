@@ -94,6 +94,12 @@ export const table = {
   cellProblem,
   understood: (count: number, ways: Ways) => `${counted(count, 'row', 'rows', ways)} understood`,
   bad: (count: number, ways: Ways) => `${counted(count, 'row', 'rows', ways)} to mend`,
+  mendAll: 'The same in several rows',
+  readAs: (column: string, text: string) =>
+    text === '' ? `Where “${column}” is empty, read` : `Read “${text}” under “${column}” as`,
+  inRows: (count: number, ways: Ways) => `In ${counted(count, 'row', 'rows', ways)}`,
+  isReadAs: (column: string, text: string, as: string) => `${column}: “${text}” is read as “${as}”.`,
+  takeBack: 'Take back',
   row: 'Row',
   inDatesSuchAs: (date: string) => `In dates such as ${date}`,
   twoDays: (date: string) => `${date} could be two different days. Change it here if the other is meant.`,

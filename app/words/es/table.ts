@@ -96,6 +96,12 @@ export const table: Words['table'] = {
   cellProblem,
   understood: (count, ways) => counted(count, 'fila entendida', 'filas entendidas', ways),
   bad: (count, ways) => `${counted(count, 'fila', 'filas', ways)} por corregir`,
+  mendAll: 'Lo mismo en varias filas',
+  readAs: (column, text) =>
+    text === '' ? `Donde «${column}» está vacío, leer` : `Leer «${text}» de «${column}» como`,
+  inRows: (count, ways) => `En ${counted(count, 'fila', 'filas', ways)}`,
+  isReadAs: (column, text, as) => `${column}: «${text}» se lee como «${as}».`,
+  takeBack: 'Deshacerlo',
   row: 'Fila',
   inDatesSuchAs: (date) => `En fechas como ${date}`,
   twoDays: (date) => `${date} puede ser dos días distintos. Cambiarlo aquí si es el otro.`,
