@@ -26,10 +26,6 @@ export function RunBar({ run }: { run: LaidRun }) {
     run.state === 'draft' && run.copies.length > 0
       ? Object.values(book.copy).filter((copy) => copy.state === 'waiting' && copy.run === run.id).length
       : 0;
-  const bare =
-    run.state === 'draft'
-      ? [...new Set(run.copies.flatMap(({ transfer }) => (transfer.artwork === null ? [transfer.name] : [])))]
-      : [];
   const label = ({ name, state }: Run) => `${name} · ${words.states[state]}`;
   const choose = (id: string) => {
     if (id !== NEW) return openRun(id);
@@ -53,16 +49,21 @@ export function RunBar({ run }: { run: LaidRun }) {
         {run.printedTo > 0 && run.state === 'draft' && words.printedToHere(shortLength(run.printedTo, ways))}
       </p>
       {run.state === 'draft' && <DueLine />}
-      {bare.length > 0 && <p className="care small">{words.withoutArtwork(bare, ways)}</p>}
       {leaving > 0 && <p className="care small">{words.lettingGo(leaving, ways)}</p>}
       <RunSteps run={run} />
     </div>
   );
 }
 
+/** The transfers on a run's film that have no artwork, by name. */
+const withoutArtwork = ({ copies }: LaidRun): string[] => [
+  ...new Set(copies.flatMap(({ transfer }) => (transfer.artwork === null ? [transfer.name] : []))),
+];
+
 /** The steps that a run can take from where it is. */
 function RunSteps({ run }: { run: LaidRun }) {
   const { runs: words, rooms, press } = useWords();
+  const ways = useWays();
   const book = useShop((shop) => shop.book);
   const toPress = (
     <Button weight="primary" onPress={() => goTo('press')}>
@@ -85,6 +86,8 @@ function RunSteps({ run }: { run: LaidRun }) {
             const { use, costs, rates } = costsOf(book, run);
             act(edits.lockRun(run.id, { use, costs, rates }));
             notify('plain', words.lockedNote(run.name));
+            const bare = withoutArtwork(run);
+            if (bare.length > 0) notify('care', words.withoutArtwork(bare, ways));
           }}
         >
           {words.lock}

@@ -113,8 +113,15 @@ export const dayOf = (date: LocalDate, { locale }: Ways): string =>
 export const calendarDay = (date: LocalDate, { locale }: Pick<Ways, 'locale'>): string =>
   new Intl.DateTimeFormat(locale, { dateStyle: 'medium' }).format(noonOf(date));
 
+/** How an hour is written: `09` of twenty-four, `9` of twelve. */
+const hourOf = (locale: string) =>
+  new Intl.DateTimeFormat(locale, { hour: 'numeric' }).resolvedOptions().hour12 ? 'numeric' : '2-digit';
+
+/** A time of the day in one piece: `09:05`, `9:05 PM`. */
 export const clockTime = (instant: number, { locale }: Ways): string =>
-  new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' }).format(instant);
+  new Intl.DateTimeFormat(locale, { hour: hourOf(locale), minute: '2-digit' })
+    .format(instant)
+    .replaceAll(/\s/g, '\u00a0');
 
 const localDay = (instant: number): string => new Date(instant).toDateString();
 const A_WEEK = 6 * 24 * 60 * 60 * 1000;
@@ -149,7 +156,7 @@ export const dayAndTime = (instant: string, { locale }: Ways): string =>
   new Intl.DateTimeFormat(locale, {
     day: 'numeric',
     month: 'short',
-    hour: '2-digit',
+    hour: hourOf(locale),
     minute: '2-digit',
   }).format(new Date(instant));
 

@@ -19,6 +19,11 @@ describe('a time that is told', () => {
     expect(timeAndDay(at(text), ways('en-GB'), now).replaceAll(',', '')).toBe(told);
   });
 
+  it('has no nought before an hour of twelve, and does not part from what follows it', () => {
+    expect(timeAndDay(at('2026-11-27T15:10:00'), ways('en-US'), now)).toBe('3:10\u00a0PM');
+    expect(timeAndDay(at('2026-11-27T09:05:00'), ways('en-GB'), now)).toBe('09:05');
+  });
+
   it('bears its day in a sentence of either language, and no second full stop', () => {
     const said = (words: typeof en | typeof es, end: number, locale: string) =>
       words.film
