@@ -1,8 +1,9 @@
 import { copiesWithin, knifeCuts, runSpans } from '../../src/cutting';
 import type { LaidRun } from '../../src/layout';
+import type { Micrometres } from '../../src/units';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
-import { shortLength, tapeInches, whole } from '../words/format';
+import { onRulers, whole } from '../words/format';
 
 /** The cuts of the map as a table, for a phone in the hand and for screen readers. */
 export function CutTable({ run }: { run: LaidRun }) {
@@ -12,8 +13,7 @@ export function CutTable({ run }: { run: LaidRun }) {
   const spans = runSpans(run);
   const cuts = knifeCuts(run);
   if (cuts.length === 0) return null;
-  const both = (length: Parameters<typeof tapeInches>[0]) =>
-    words.both(shortLength(length, { ...ways, unit: 'mm' }), tapeInches(length));
+  const both = (length: Micrometres) => words.both(...onRulers(length, ways));
   return (
     <table className="cuts">
       <caption>{words.caption}</caption>

@@ -3,7 +3,7 @@ import type { LaidCopy } from '../../src/layout';
 import { OrderCode } from '../parts/OrderCode';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
-import { shortLength, tapeInches } from '../words/format';
+import { onRulers } from '../words/format';
 
 const named = ({ order, number }: LaidCopy): string => `${order.code} ${number}`;
 
@@ -42,9 +42,7 @@ export function CutNow({
           ? words.cutOf(at + 1, steps.length, ways)
           : words.cutOf(step.number, steps.filter(({ kind }) => kind === 'cut').length, ways)}
       </p>
-      <p className="big">
-        {words.length(shortLength(step.fromEdge, { ...ways, unit: 'mm' }), tapeInches(step.fromEdge))}
-      </p>
+      <p className="big">{words.length(...onRulers(step.fromEdge, ways))}</p>
       <p>{step.axis === 'across' ? words.across : words.along}</p>
       <p>
         {words.off(step.off.length, ways)}

@@ -92,6 +92,6 @@ export const cutMap = {
     fromPrevious: 'From the cut before',
     fromStart: 'From the start',
     copies: 'Copies in this span',
-    both: (mm: string, inches: string) => `${mm}, ${inches}`,
+    both: (own: string, other: string) => `${own}, ${other}`,
   },
 };

@@ -6,7 +6,7 @@ export const cut = {
   spanChoice: 'Span',
   copyOf: (index: number, of: number, ways: Ways) => `Copy ${whole(index, ways)} of ${whole(of, ways)}`,
   cutOf: (index: number, of: number, ways: Ways) => `Cut ${whole(index, ways)} of ${whole(of, ways)}`,
-  length: (millimetres: string, inches: string) => `${millimetres} (${inches})`,
+  length: (own: string, other: string) => `${own} (${other})`,
   across: 'Cut across, so far from the front edge of the piece in your hand',
   along: 'Cut lengthwise, so far from the near side of the piece in your hand',
   off: (count: number, ways: Ways) => `${counted(count, 'copy', 'copies', ways)} on what comes off`,

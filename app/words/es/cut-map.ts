@@ -91,6 +91,6 @@ export const cutMap: Words['cutMap'] = {
     fromPrevious: 'Desde el corte anterior',
     fromStart: 'Desde el inicio',
     copies: 'Copias en este tramo',
-    both: (mm, inches) => `${mm}, ${inches}`,
+    both: (own, other) => `${own}, ${other}`,
   },
 };

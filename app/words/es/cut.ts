@@ -7,7 +7,7 @@ export const cut: Words['cut'] = {
   spanChoice: 'Tramo',
   copyOf: (index, of, ways) => `Copia ${whole(index, ways)} de ${whole(of, ways)}`,
   cutOf: (index, of, ways) => `Corte ${whole(index, ways)} de ${whole(of, ways)}`,
-  length: (millimetres, inches) => `${millimetres} (${inches})`,
+  length: (own, other) => `${own} (${other})`,
   across: 'Cortar a lo ancho, a esa distancia del borde frontal de la pieza en la mano',
   along: 'Cortar a lo largo, a esa distancia del lado cercano de la pieza en la mano',
   off: (count, ways) => `${counted(count, 'copia', 'copias', ways)} en lo que se separa`,

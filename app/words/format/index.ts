@@ -74,6 +74,12 @@ export function tapeInches(length: Micrometres): string {
   return whole === 0 ? `${over}/${under} in` : `${whole} ${over}/${under} in`;
 }
 
+/** A length as two rulers show it, the shop's own first. */
+export function onRulers(length: Micrometres, ways: Ways): readonly [own: string, other: string] {
+  const both = [shortLength(length, { ...ways, unit: 'mm' }), tapeInches(length)] as const;
+  return ways.unit === 'mm' ? both : [both[1], both[0]];
+}
+
 export const money = (amount: Minor, { currency, locale }: Ways): string =>
   new Intl.NumberFormat(locale, { style: 'currency', currency }).format(amount / 10 ** minorDigits(currency));
 
