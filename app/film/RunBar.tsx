@@ -5,7 +5,7 @@ import { DueLine } from '../panels/DueLine';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { costsOf } from '../store/costs';
-import { nextRunName } from '../store/next-run';
+import { finishPrinting, nextRunName } from '../store/next-run';
 import { stopPlanning } from '../store/planning';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
@@ -101,14 +101,8 @@ function RunSteps({ run }: { run: LaidRun }) {
         </Button>
         <Button onPress={() => openDialog({ kind: 'spoiled' })}>{words.spoiled}</Button>
         <Button onPress={() => openDialog({ kind: 'printed' })}>{words.printedTo}</Button>
-        <Button
-          weight="primary"
-          onPress={() => {
-            act(edits.finishRun(run.id, nextRunName()));
-            notify('plain', words.printedNote(run.name));
-          }}
-        >
-          {words.allPrinted}
+        <Button weight="primary" onPress={() => finishPrinting(run)}>
+          {press.leadOn.locked}
         </Button>
       </>
     ),

@@ -1,6 +1,6 @@
 import { codeFlaw } from '../../src/editing';
 import { MOST_COPIES } from '../../src/intake';
-import { fail, type LengthUnit, type Micrometres, ok, unitNamed } from '../../src/units';
+import { fail, type Micrometres, ok, withUnit } from '../../src/units';
 import type { Codec } from '../parts/fields/codec';
 import { shortLength } from '../parts/fields/lengths';
 import { whole } from '../parts/fields/numbers';
@@ -12,16 +12,12 @@ export interface Sized {
   readonly typed: string;
 }
 
-/** A size as typed, with its unit even where the user left it out: what a bare figure meant must not change later. */
-const typedWithUnit = (typed: string, unit: LengthUnit): string =>
-  unitNamed(typed) === null ? `${typed} ${unit}` : typed;
-
 /** A size that is shown as it was typed. */
 export const sizeAsTyped: Codec<Sized> = {
   show: ({ typed }) => typed,
   read(text, reader) {
     const read = shortLength('above-zero').read(text, reader);
-    return read.ok ? ok({ length: read.value, typed: typedWithUnit(text.trim(), reader.unit) }) : read;
+    return read.ok ? ok({ length: read.value, typed: withUnit(text.trim(), reader.unit) }) : read;
   },
 };
 

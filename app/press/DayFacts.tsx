@@ -1,5 +1,6 @@
+import { useMemo } from 'react';
 import type { LaidRun } from '../../src/layout';
-import { copiesBeyond } from '../../src/model';
+import { type Beyond, copiesBeyond } from '../../src/model';
 import { TooLargeNotes } from '../panels/TooLargeNotes';
 import { OrderCode } from '../parts/OrderCode';
 import { useWays } from '../store/selectors';
@@ -40,11 +41,9 @@ export function DayFacts({ day }: { day: Day }) {
 }
 
 /** What of an order is not in the bag by then. */
-function MissingCopies({ order, run }: { order: string; run: string }) {
+function MissingCopies({ beyond }: { beyond: Beyond }) {
   const { press: words } = useWords();
   const ways = useWays();
-  const book = useShop((shop) => shop.book);
-  const beyond = copiesBeyond(book, order, run);
   if (beyond.waiting + beyond.elsewhere === 0) return null;
   return <span className="care"> {words.beyond(beyond, ways)}</span>;
 }
@@ -54,6 +53,8 @@ export function OrderTimes({ run, day }: { run: LaidRun; day: Day }) {
   const { press: words } = useWords();
   const ways = useWays();
   const { order: orders } = run.view;
+  const book = useShop((shop) => shop.book);
+  const beyondOf = useMemo(() => copiesBeyond(book, run.id), [book, run.id]);
   return (
     <section aria-labelledby="times-title">
       <h2 id="times-title">{words.orders}</h2>
@@ -75,7 +76,7 @@ export function OrderTimes({ run, day }: { run: LaidRun; day: Day }) {
                 </th>
                 <td>
                   {timeAndDay(day.origin + 1000 * end, ways)}
-                  <MissingCopies order={order.id} run={run.id} />
+                  <MissingCopies beyond={beyondOf(order.id)} />
                 </td>
                 <td>
                   {own?.due && due !== null

@@ -87,6 +87,7 @@ export function PackingSlips({ run, paper, made }: CardProps) {
   const [bags, setBags] = useState<Readonly<Record<string, number>>>({});
   const orders = ordersOn(run);
   const book = useShop((shop) => shop.book);
+  const beyondOf = copiesBeyond(book, run.id);
   return (
     <>
       <div className="bag-counts">
@@ -109,7 +110,7 @@ export function PackingSlips({ run, paper, made }: CardProps) {
       {orders.flatMap(({ order, copies }) => {
         const record = view.order[order.id];
         const of = bags[order.id] ?? 1;
-        const beyond = copiesBeyond(book, order.id, run.id);
+        const beyond = beyondOf(order.id);
         const isWhole = beyond.waiting + beyond.elsewhere === 0;
         return Array.from({ length: of }, (_, bag) => bag + 1).map((bag) => (
           <article key={`${order.id} ${bag}`} className="card-page packing" data-paper={paper}>

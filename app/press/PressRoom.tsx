@@ -7,11 +7,11 @@ import { RunChoice } from '../panels/RunChoice';
 import { Shelf } from '../panels/Shelf';
 import { Button } from '../parts/Button';
 import { Tick } from '../parts/Tick';
-import { nextRunName } from '../store/next-run';
+import { finishPrinting } from '../store/next-run';
 import { settingsOrFirst, useBenchRun, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { type Day, useDay } from '../store/timeline';
-import { goTo, notify, openDialog, openRun } from '../store/view';
+import { goTo, openDialog, openRun } from '../store/view';
 import { dayAndTime } from '../words/format';
 import { DayFacts, OrderTimes } from './DayFacts';
 import { HowTo } from './HowTo';
@@ -93,7 +93,7 @@ function DayView({ run, day }: { run: LaidRun; day: Day }) {
 
 /** How far the run is, and the steps on and back; each is noted with its time. */
 function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
-  const { press: words, closing, runs } = useWords();
+  const { press: words, closing } = useWords();
   const ways = useWays();
   const history = useShop(({ book }) => book.run[run.id]?.history ?? []);
   const { state } = run;
@@ -101,10 +101,7 @@ function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
   const advance = () => act(edits.advanceRun(run.id));
   const leadOn: Record<Run['state'], () => void> = {
     draft: () => goTo('film'),
-    locked: () => {
-      act(edits.finishRun(run.id, nextRunName()));
-      notify('plain', runs.printedNote(run.name));
-    },
+    locked: () => finishPrinting(run),
     printed: advance,
     cured: advance,
     pressed: () => openDialog({ kind: 'close-run', run: run.id }),

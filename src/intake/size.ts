@@ -7,6 +7,7 @@ import {
   parseLength,
   type Result,
   unitNamed,
+  withUnit,
 } from '../units';
 
 /** One side of a printed size, and how it was typed, with a unit. */
@@ -24,7 +25,7 @@ export interface Size {
 export function readSide(text: string, unit: LengthUnit): Result<Side, LengthProblem> {
   const read = parseLength(text, unit);
   if (!read.ok) return read;
-  return ok({ length: read.value, typed: unitNamed(text) === null ? `${text} ${unit}` : text });
+  return ok({ length: read.value, typed: withUnit(text, unit) });
 }
 
 const BETWEEN = /\s*[x×*]\s*|\s+(?:by|por)\s+/i;

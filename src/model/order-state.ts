@@ -1,4 +1,6 @@
+import { countBy } from '../units';
 import type { Book } from './book';
+import type { Copy } from './copy';
 import { copiesByTransfer, isFixed, isPrinted, transfersByOrder } from './lookup';
 
 /** How far an order is. `ready` may be laid out; `part-done` has some copies printed, `printed` all. */
@@ -37,13 +39,17 @@ export interface Beyond {
   readonly elsewhere: number;
 }
 
-/** What of an order does not come with a run. */
-export function copiesBeyond(book: Book, order: string, run: string): Beyond {
-  const own = Object.values(book.copy).filter(
-    ({ role, transfer }) => role === 'ordered' && book.transfer[transfer]?.order === order,
+/** What of each order does not come with a run; the book is looked through once for all of them. */
+export function copiesBeyond(book: Book, run: string): (order: string) => Beyond {
+  const orderOf = ({ transfer }: Copy): string | undefined => book.transfer[transfer]?.order;
+  const ordered = Object.values(book.copy).filter(({ role }) => role === 'ordered');
+  const waiting = countBy(
+    ordered.filter(({ state }) => state === 'waiting'),
+    orderOf,
   );
-  return {
-    waiting: own.filter(({ state }) => state === 'waiting').length,
-    elsewhere: own.filter((copy) => copy.state === 'placed' && copy.run !== run).length,
-  };
+  const elsewhere = countBy(
+    ordered.filter((copy) => copy.state === 'placed' && copy.run !== run),
+    orderOf,
+  );
+  return (order) => ({ waiting: waiting.get(order) ?? 0, elsewhere: elsewhere.get(order) ?? 0 });
 }

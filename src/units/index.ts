@@ -38,6 +38,7 @@ export {
   toUnit,
   um,
   unitNamed,
+  withUnit,
 } from './length';
 export {
   asMilliMinor,

@@ -132,6 +132,10 @@ export function unitNamed(text: string): LengthUnit | null {
   return word === undefined ? null : (UNIT_WORDS[word] ?? null);
 }
 
+/** A length as typed, with its unit even where it was left out: what a bare figure meant must not change later. */
+export const withUnit = (text: string, unit: LengthUnit): string =>
+  unitNamed(text) === null ? `${text} ${unit}` : text;
+
 /** A length to the nearest 1/16 in, as a tape shows it: `{ whole: 24, over: 1, under: 16 }` is 24 1/16 in. */
 export interface TapeInches {
   readonly whole: number;

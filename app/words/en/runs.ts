@@ -51,7 +51,6 @@ export const runs = {
   putBack: 'Put them back on the list',
   spoiledNote: (count: number, ways: Ways) =>
     `${counted(count, 'copy is', 'copies are', ways)} back on the list, and the film counts as used. Lay out again to place them behind it.`,
-  allPrinted: 'All printed',
   printedNote: (name: string) => `${name} is printed; its film is off the roll.`,
   stepBack: 'Step back to locked',
 };

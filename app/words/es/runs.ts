@@ -51,7 +51,6 @@ export const runs: Words['runs'] = {
   putBack: 'Devolverlas a la lista',
   spoiledNote: (count, ways) =>
     `${counted(count, 'copia vuelve', 'copias vuelven', ways)} a la lista, y la película cuenta como gastada. Distribuir otra vez para colocar lo que falta detrás.`,
-  allPrinted: 'Todo impreso',
   printedNote: (name) => `${name} está impresa; su película se descuenta del rollo.`,
   stepBack: 'Volver a bloqueada',
 };

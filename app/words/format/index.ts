@@ -29,18 +29,24 @@ export interface Ways {
   readonly locale: string;
 }
 
-const known = new Map<string, Intl.NumberFormat>();
-
-/** A format of numbers, made once: making one takes longer than a hundred uses of it. */
-function formatOf(locale: string, options: Intl.NumberFormatOptions): Intl.NumberFormat {
-  const key = `${locale} ${JSON.stringify(options)}`;
-  let format = known.get(key);
-  if (!format) {
-    format = new Intl.NumberFormat(locale, options);
+/** Formats by their locale and options, each made once: making one takes longer than a hundred uses of it. */
+function madeOnce<Options, Format>(make: (locale: string, options: Options) => Format) {
+  const known = new Map<string, Format>();
+  return (locale: string, options: Options): Format => {
+    const key = `${locale} ${JSON.stringify(options)}`;
+    const format = known.get(key) ?? make(locale, options);
     known.set(key, format);
-  }
-  return format;
+    return format;
+  };
 }
+
+const formatOf = madeOnce(
+  (locale, options: Intl.NumberFormatOptions) => new Intl.NumberFormat(locale, options),
+);
+
+const dateFormatOf = madeOnce(
+  (locale, options: Intl.DateTimeFormatOptions) => new Intl.DateTimeFormat(locale, options),
+);
 
 /** A number with so many decimals at least and at most. */
 export const number = (value: number, locale: string, least: number, most: number) =>
@@ -109,23 +115,23 @@ const noonOf = (date: LocalDate) => new Date(`${date}T12:00:00`);
 
 /** `Fri 27 Nov`: the weekday is what a shop plans by. */
 export const dueDay = (date: LocalDate, { locale }: Ways): string =>
-  new Intl.DateTimeFormat(locale, { weekday: 'short', day: 'numeric', month: 'short' }).format(noonOf(date));
+  dateFormatOf(locale, { weekday: 'short', day: 'numeric', month: 'short' }).format(noonOf(date));
 
 /** A day as a letter has it: `27 November 2026`. */
 export const dayOf = (date: LocalDate, { locale }: Ways): string =>
-  new Intl.DateTimeFormat(locale, { dateStyle: 'long' }).format(noonOf(date));
+  dateFormatOf(locale, { dateStyle: 'long' }).format(noonOf(date));
 
 /** A day with its year: `25 Nov 2026`. */
 export const calendarDay = (date: LocalDate, { locale }: Pick<Ways, 'locale'>): string =>
-  new Intl.DateTimeFormat(locale, { dateStyle: 'medium' }).format(noonOf(date));
+  dateFormatOf(locale, { dateStyle: 'medium' }).format(noonOf(date));
 
 /** How an hour is written: `09` of twenty-four, `9` of twelve. */
 const hourOf = (locale: string) =>
-  new Intl.DateTimeFormat(locale, { hour: 'numeric' }).resolvedOptions().hour12 ? 'numeric' : '2-digit';
+  dateFormatOf(locale, { hour: 'numeric' }).resolvedOptions().hour12 ? 'numeric' : '2-digit';
 
 /** A time of the day in one piece: `09:05`, `9:05 PM`. */
 export const clockTime = (instant: number, { locale }: Ways): string =>
-  new Intl.DateTimeFormat(locale, { hour: hourOf(locale), minute: '2-digit' })
+  dateFormatOf(locale, { hour: hourOf(locale), minute: '2-digit' })
     .format(instant)
     .replaceAll(/\s/g, '\u00a0');
 
@@ -144,7 +150,7 @@ export interface Moment {
  */
 export function momentOf(instant: number, ways: Ways, from = Date.now()): Moment {
   const isNear = Math.abs(instant - from) < A_WEEK;
-  const day = new Intl.DateTimeFormat(ways.locale, {
+  const day = dateFormatOf(ways.locale, {
     weekday: 'short',
     ...(isNear ? {} : { day: 'numeric', month: 'short' }),
   }).format(instant);
@@ -159,7 +165,7 @@ export function timeAndDay(instant: number, ways: Ways, from?: number): string {
 
 /** A day and a time of it: `25 Nov, 14:05`. */
 export const dayAndTime = (instant: string, { locale }: Ways): string =>
-  new Intl.DateTimeFormat(locale, {
+  dateFormatOf(locale, {
     day: 'numeric',
     month: 'short',
     hour: hourOf(locale),
@@ -261,8 +267,7 @@ export const onMap = (locale: string) => ({
   metres: (length: Micrometres) => `${number(toUnit(length, 'm'), locale, 2, 2)} m`,
   feet: (length: Micrometres) => `${number(toUnit(length, 'ft'), locale, 2, 2)} ft`,
   count: (value: number) => number(value, locale, 0, 0),
-  made: (date: Date) =>
-    new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(date),
+  made: (date: Date) => dateFormatOf(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(date),
 });
 
 /** Money with so many decimals more than the currency has, where they are needed: `$40.908`. */
