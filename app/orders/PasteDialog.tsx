@@ -67,7 +67,7 @@ export function PasteDialog({ text: pasted }: { text: string }) {
         </TextField>
       )}
       {reading?.ambiguousDate && (
-        <div className="actions">
+        <div className="actions start">
           <Choice<DateOrder | 'ask'>
             label={words.inDatesSuchAs(reading.ambiguousDate)}
             value={dateOrder ?? 'ask'}

@@ -1,4 +1,4 @@
-import { counted, listed, type Ways, whole } from '../format';
+import { counted, listedUpTo, type Ways } from '../format';
 import { copies } from './counts';
 
 export const runs = {
@@ -26,7 +26,7 @@ export const runs = {
   remove: 'Remove this run',
   lock: 'Lock for print',
   withoutArtwork: (names: readonly string[], ways: Ways) =>
-    `Without artwork: ${listed(names.slice(0, 4), ways)}${names.length > 4 ? ` and ${whole(names.length - 4, ways)} more` : ''}. ${names.length > 1 ? 'They stay' : 'It stays'} blank in the print-ready image.`,
+    `Without artwork: ${listedUpTo(4, names, 'more', ways)}. ${names.length > 1 ? 'They stay' : 'It stays'} blank in the print-ready image.`,
   lettingGo: (count: number, ways: Ways) =>
     `${counted(count, 'copy', 'copies', ways)} chosen for this run do not lie on its film. Locked without them, it leaves them to other runs.`,
   unlock: 'Back to draft',

@@ -1,5 +1,5 @@
 import type { Words } from '../en';
-import { counted, listed, whole } from '../format';
+import { counted, listedUpTo } from '../format';
 
 export const runs: Words['runs'] = {
   run: 'Tirada',
@@ -26,7 +26,7 @@ export const runs: Words['runs'] = {
   remove: 'Quitar esta tirada',
   lock: 'Bloquear para imprimir',
   withoutArtwork: (names, ways) =>
-    `Sin imagen: ${listed(names.slice(0, 4), ways)}${names.length > 4 ? ` y ${whole(names.length - 4, ways)} más` : ''}. En la imagen para imprimir ${names.length > 1 ? 'quedan' : 'queda'} en blanco.`,
+    `Sin imagen: ${listedUpTo(4, names, 'más', ways)}. En la imagen para imprimir ${names.length > 1 ? 'quedan' : 'queda'} en blanco.`,
   lettingGo: (count, ways) =>
     `Fuera de la película quedan ${counted(count, 'copia elegida', 'copias elegidas', ways)} para esta tirada. Si se bloquea así, esperan a otra.`,
   unlock: 'Volver a borrador',

@@ -184,6 +184,24 @@ export const typedLength = (length: Micrometres, { unit, locale }: Ways): string
 export const listed = (names: readonly string[], { locale }: Pick<Ways, 'locale'>): string =>
   new Intl.ListFormat(locale, { type: 'conjunction' }).format(names);
 
+/**
+ * The first of many names, and how many more there are: `Badge, Crest and 7 more`.
+ * @param most how many are named; one more than that is named too, rather than counted
+ * @param more the word behind the count
+ */
+export const listedUpTo = (
+  most: number,
+  names: readonly string[],
+  more: string,
+  ways: Pick<Ways, 'locale'>,
+): string =>
+  listed(
+    names.length > most + 1
+      ? [...names.slice(0, most), `${whole(names.length - most, ways)} ${more}`]
+      : names,
+    ways,
+  );
+
 /** One of two words by a count; the figure is in front of it. */
 export function counted(count: number, one: string, many: string, ways: Pick<Ways, 'locale'>): string {
   const rule = new Intl.PluralRules(ways.locale).select(count);
