@@ -97,7 +97,7 @@ function OrderCard({
                 <b>{whole(count, ways)}</b>
               </button>
               <GradeButton transfer={transfer} short />
-              {rowWaiting > 0 && !tooLarge && (
+              {run.state === 'draft' && rowWaiting > 0 && !tooLarge && (
                 <Button
                   weight="plain"
                   aria-label={words.putBackNamed(transfer.name)}

@@ -14,9 +14,9 @@ export function drawForRun(draft: BookDraft, id: Id<'run'>): Drawn[] {
   return drawFirst(draft, ({ run }: Copy) => run === id || (run === null && takesAll));
 }
 
-/** Puts a layout on a run's film. Copies that lie on the shelf are taken from there. */
+/** Puts a layout on a draft's film. Copies that lie on the shelf are taken from there. */
 export function layOut(draft: BookDraft, run: Id<'run'>, places: Places): void {
-  drawForRun(draft, run);
+  if (draft.run[run]?.state === 'draft') drawForRun(draft, run);
   setPlaces(draft, run, places);
 }
 

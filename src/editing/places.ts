@@ -5,17 +5,21 @@ import type { BookDraft } from './step';
 /** Says where a copy is. */
 export const bring = (copy: Draft<Copy>, to: Whereabouts): void => void Object.assign(copy, to);
 
-/** Puts copies on a run's film where told, but for those in print; one that was taken from the shelf needs none. */
+/**
+ * Puts copies on a draft's film where told, but for those in print; one that was taken from the shelf needs none. A run that is sent
+ * to print prints what was embedded of it then, so nothing comes to lie on it any more.
+ */
 export function setPlaces(
   draft: BookDraft,
   run: Id<'run'>,
   places: Iterable<readonly [Id<'copy'>, Place | null]>,
 ): void {
+  const isDraft = draft.run[run]?.state === 'draft';
   const off: string[] = [];
   for (const [id, place] of places) {
     const copy = draft.copy[id];
     if (!place) off.push(id);
-    else if (copy && copy.state !== 'shelved' && !isFixed(draft, copy))
+    else if (isDraft && copy && copy.state !== 'shelved' && !isFixed(draft, copy))
       bring(copy, { state: 'placed', run, place });
   }
   takeOff(draft, off);

@@ -255,8 +255,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
   ),
   setPlaces: on(
     ({ run }) => run,
-    ({ id, state }, drawn, book) =>
-      state === 'draft' ? edits.setPlaces(id, free(book, placesFor(book, drawn))) : null,
+    ({ id }, drawn, book) => edits.setPlaces(id, free(book, placesFor(book, drawn))),
   ),
   setPinned: any((drawn, book) =>
     edits.setPinned(
@@ -275,8 +274,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
   ),
   layOut: on(
     ({ run }) => run,
-    ({ id, state }, drawn, book) =>
-      state === 'draft' ? edits.layOut(id, free(book, placesFor(book, drawn))) : null,
+    ({ id }, drawn, book) => edits.layOut(id, free(book, placesFor(book, drawn))),
   ),
   takeWay: on(
     ({ run }) => run,

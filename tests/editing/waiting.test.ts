@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addRun, chooseCopies, lockRun, moveToRun, session, setPlaces } from '../../src/editing';
-import { type Book, type Copy, type Id, openRuns } from '../../src/model';
+import { type Book, type Copy, embeddedIn, type Id, openRuns } from '../../src/model';
 import { fromMm } from '../../src/units';
 import { anyEdit } from './any-edit';
 import { context, edited, freshIds, smallBook } from './book';
@@ -13,6 +13,16 @@ const stuck = (book: Book): Copy[] => {
     ({ state, run }) => state === 'waiting' && run !== null && !open.has(run),
   );
 };
+
+type Give = (draft: BookDraft, run: Id<'run'>, copies: readonly Id<'copy'>[]) => void;
+
+/** Copies on a run that is sent to print which it does not print: nothing was embedded of them. */
+const astray = (book: Book): Copy[] =>
+  Object.values(book.copy).filter((copy) => {
+    const run = book.run[copy.run ?? ''];
+    if (copy.state !== 'placed' || !run || run.state === 'draft') return false;
+    return !embeddedIn(run).some(({ copies }) => copies.some(({ id }) => id === copy.id));
+  });
 
 describe('a copy that waits', () => {
   const { book, front, tag } = smallBook();
@@ -39,7 +49,16 @@ describe('a copy that waits', () => {
   it.each([
     ['chosen for', chooseCopies],
     ['moved to', moveToRun],
-  ] as const)('cannot be %s a run that is locked', (_, give) => {
+    [
+      'placed on',
+      (draft, to, [copy]) =>
+        setPlaces(
+          draft,
+          to,
+          copy ? [[copy, { x: fromMm(200), y: fromMm(10), turned: false, pinned: false }]] : [],
+        ),
+    ],
+  ] satisfies [string, Give][])('cannot be %s a run that is locked', (_, give) => {
     const [copy] = copiesOf(tag) as [Id<'copy'>];
     const after = edited(locked, (draft) => give(draft, run, [copy]));
     expect(after.copy[copy]).toEqual(locked.copy[copy]);
@@ -53,6 +72,7 @@ describe('a copy that waits', () => {
           const edit = draw(now);
           if (edit) now = session(now, edit, freshIds()).book;
           expect(stuck(now)).toEqual([]);
+          expect(astray(now)).toEqual([]);
         }
       }),
       { numRuns: 200 },

@@ -1,0 +1,155 @@
+import type { Page } from '@playwright/test';
+import { kept } from '../../../e2e/shop';
+import { seededRandom } from '../../../src/units';
+import { withBuiltApp } from '../built-app';
+import { printTable } from '../table';
+import { type Act, acts, type Chance } from './acts';
+import { unsound } from './reckoning';
+import { type Room, rooms } from './rooms';
+import { readStored } from './stored';
+
+const chanceOf = (seed: number): Chance => {
+  const random = seededRandom(seed);
+  const below = (bound: number) => Math.floor(random() * bound);
+  return { below, of: (items) => items[below(items.length)] ?? items[0] };
+};
+
+/** One of the acts, as often as their weights say. */
+function drawAct({ below }: Chance): Act {
+  let at = below(acts.reduce((sum, { weight }) => sum + weight, 0));
+  for (const act of acts) {
+    at -= act.weight;
+    if (at < 0) return act;
+  }
+  throw new Error('no act is drawn');
+}
+
+const goTo = (page: Page, room: Room) =>
+  page.getByRole('link', { name: room, exact: true }).click({ timeout: 5_000 });
+
+/** What the room shows, without what tells the time. */
+const shown = async (page: Page): Promise<string> =>
+  (await page.getByRole('main').innerText()).replaceAll(/\d\d:\d\d|…/g, '').replaceAll(/\s+/g, ' ');
+
+interface Walked {
+  readonly done: number;
+  /** Rooms compared with the book. */
+  readonly compared: number;
+  readonly by: ReadonlyMap<string, number>;
+  readonly differences: readonly string[];
+}
+
+/** What is wrong after an act: in the book itself, or between it and the room. */
+async function wrongNow(page: Page, room: Room): Promise<string[]> {
+  await kept(page);
+  const stored = await readStored(page);
+  const wrong = [...unsound(stored), ...(await rooms[room](page, stored))];
+  // What a worker finds out may still be on its way to the screen.
+  if (wrong.length === 0) return [];
+  await page.waitForTimeout(500);
+  await kept(page);
+  const again = await readStored(page);
+  return [...unsound(again), ...(await rooms[room](page, again))];
+}
+
+/** Walks through the app by acts that a seed draws, and compares after each. Ends at the first difference: what follows it tells little. */
+async function walk(page: Page, seed: number, steps: number, tell: (line: string) => void): Promise<Walked> {
+  const chance = chanceOf(seed);
+  const differences: string[] = [];
+  const by = new Map<string, number>();
+  let [done, compared] = [0, 0];
+  page.on('pageerror', ({ message }) => differences.push(`exception: ${message}`));
+  page.on('console', (message) => {
+    if (message.type() === 'error') differences.push(`console: ${message.text()}`);
+  });
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Start with my own orders' }).click();
+  for (let tries = 0; done < steps && tries < 6 * steps && differences.length === 0; tries += 1) {
+    const { name, room, act } = drawAct(chance);
+    try {
+      await goTo(page, room);
+      const told = await act(page, chance);
+      if (told === null) continue;
+      done += 1;
+      by.set(name, (by.get(name) ?? 0) + 1);
+      tell(`${done} ${name}: ${told}`);
+      differences.push(...(await wrongNow(page, room)));
+      compared += 1;
+      if (done % 10 === 0) {
+        for (const each of Object.keys(rooms) as Room[]) {
+          await goTo(page, each);
+          differences.push(...(await wrongNow(page, each)));
+          compared += 1;
+        }
+      }
+      if (done % 50 === 0) {
+        await goTo(page, 'Orders');
+        const before = await shown(page);
+        await page.reload();
+        await kept(page);
+        const after = await shown(page);
+        if (before !== after) differences.push(`a reload changes the orders:\n${before}\n${after}`);
+      }
+    } catch (error) {
+      differences.push(
+        `${name} came to no end: ${error instanceof Error ? error.message.split('\n', 3).join(' ') : error}`,
+      );
+    }
+  }
+  return { done, compared, by, differences };
+}
+
+/**
+ * A random user of the built app: makes acts in an order that a shop might, and compares after each what is on the screen with what the
+ * book says, worked out from the stored records alone.
+ * @param seeds first seed and number of walks
+ */
+export async function benchWalk(
+  first: number,
+  walks: number,
+  steps: number,
+  verbose = false,
+): Promise<boolean> {
+  const lines: string[][] = [];
+  let failed = 0;
+  await withBuiltApp('A walk', async (_, browser) => {
+    for (let seed = first; seed < first + walks; seed += 1) {
+      const context = await browser.newContext({
+        viewport: { width: 1440, height: 900 },
+        locale: 'en-GB',
+        timezoneId: 'UTC',
+        baseURL: 'http://127.0.0.1:4182/',
+      });
+      await context.addInitScript('globalThis.__name = (value) => value');
+      const trail: string[] = [];
+      const began = performance.now();
+      const page = await context.newPage();
+      const { done, compared, by, differences } = await walk(page, seed, steps, (line) => {
+        trail.push(line);
+        if (verbose) console.log(line);
+      });
+      if (differences.length > 0) {
+        failed += 1;
+        console.log(
+          `seed ${seed}, after ${done} acts:\n  ${trail.slice(-12).join('\n  ')}\n  => ${differences.slice(0, 6).join('\n  => ')}`,
+        );
+        if (process.env.WALK_SHOT) await page.screenshot({ path: `${process.env.WALK_SHOT}/${seed}.png` });
+      }
+      lines.push([
+        String(seed),
+        String(done),
+        String(by.size),
+        String(compared),
+        `${((performance.now() - began) / 1000).toFixed(0)} s`,
+        String(differences.length),
+      ]);
+      await context.close();
+    }
+  });
+  printTable(
+    'Walks of a random user',
+    ['seed', 'acts', 'kinds of acts', 'rooms compared', 'took', 'differences (target 0)'],
+    lines,
+  );
+  return failed === 0;
+}
