@@ -1,7 +1,7 @@
-import { type ClipboardEvent, useState } from 'react';
+import { type ClipboardEvent, useMemo, useState } from 'react';
 import { Label, TextArea, TextField } from 'react-aria-components';
 import { edits } from '../../src/editing';
-import { columnNames, headingKey, type Mend } from '../../src/intake';
+import { type Left, type Mend, tableKey } from '../../src/intake';
 import { MOST_SIGNS } from '../../src/intake/limits';
 import { settingsOf } from '../../src/model';
 import type { DateOrder } from '../../src/units';
@@ -15,6 +15,7 @@ import { Window } from '../windows/Window';
 import { useWords } from '../words';
 import { wholePercent } from '../words/format';
 import { usualDateOrder } from './date-order';
+import { Mapping } from './Mapping';
 import { MendAll } from './MendAll';
 import { TableReadingView } from './TableReadingView';
 import { useTableReading } from './useTableReading';
@@ -30,14 +31,11 @@ export function PasteDialog({ text: pasted }: { text: string }) {
   const dateOrder = saidOrder ?? usualDateOrder(ways.locale);
   const [text, setText] = useState(pasted);
   const [mends, setMends] = useState<readonly Mend[]>([]);
+  const [left, setLeft] = useState<Left | null>(null);
+  const tables = useShop(({ book }) => settingsOf(book)?.tables);
   const columns = useShop(({ book }) => settingsOf(book)?.columns);
-  const state = useTableReading(text, {
-    unit: ways.unit,
-    dateOrder,
-    today: today(),
-    mends,
-    ...(columns && { columns }),
-  });
+  const mapped = useMemo(() => ({ tables: tables ?? {}, columns: columns ?? {} }), [tables, columns]);
+  const state = useTableReading(text, { unit: ways.unit, dateOrder, today: today(), mends, left, mapped });
   const { reading } = state;
   const rows = (state.is === 'read' && reading?.rows) || [];
   const add = () => {
@@ -46,7 +44,10 @@ export function PasteDialog({ text: pasted }: { text: string }) {
     act(edits.addRows(rows));
     notify('plain', words.added(rows.length, bad.length, ways));
     if (bad.length === 0) openDialog(null);
-    else setText(reading.badText);
+    else {
+      setLeft(reading.left);
+      setText(reading.left.text);
+    }
   };
   const refuseLong = (event: ClipboardEvent) => {
     if (event.clipboardData.getData('text/plain').length <= MOST_SIGNS) return;
@@ -81,7 +82,9 @@ export function PasteDialog({ text: pasted }: { text: string }) {
           {dateOrder !== null && <p className="care">{words.twoDays(reading.ambiguousDate)}</p>}
         </div>
       )}
-      {reading && reading.unknown.length > 0 && <Mapping unknown={reading.unknown} />}
+      {reading && reading.headings.length > 0 && (
+        <Mapping key={tableKey(reading.headings.map(({ text }) => text))} headings={reading.headings} />
+      )}
       {state.is === 'being-read' && state.share > 0 && (
         <div className="actions">
           <progress max={1} value={state.share} aria-label={words.isRead(wholePercent(state.share, ways))} />
@@ -104,30 +107,5 @@ export function PasteDialog({ text: pasted }: { text: string }) {
         </Button>
       </div>
     </Window>
-  );
-}
-
-/** Headings that mean nothing yet: the shop says once which column each is, and it is remembered. */
-function Mapping({ unknown }: { unknown: readonly string[] }) {
-  const { table: words } = useWords();
-  const columns = useShop(({ book }) => settingsOf(book)?.columns) ?? {};
-  return (
-    <fieldset className="mapping">
-      <legend>{words.mapTitle}</legend>
-      {unknown.map((heading) => (
-        <Choice
-          key={heading}
-          label={words.mapTo(heading)}
-          value={columns[headingKey(heading)] ?? 'none'}
-          options={[
-            { value: 'none', label: words.notUsed },
-            ...columnNames.map((column) => ({ value: column as string, label: words.columns[column] })),
-          ]}
-          onChange={(column) =>
-            act(edits.editSettings({ columns: { ...columns, [headingKey(heading)]: column } }))
-          }
-        />
-      ))}
-    </fieldset>
   );
 }

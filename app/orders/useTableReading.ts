@@ -17,17 +17,17 @@ interface TableState {
 /** Reads a table in a worker whenever it, or how it is read, changes; what was being read before is stopped. */
 export function useTableReading(
   text: string,
-  { unit, dateOrder, today, columns, mends }: TableWays,
+  { unit, dateOrder, today, mapped, mends, left }: TableWays,
 ): TableState {
   const [tries, setTries] = useState(0);
   const task = useMemo(
     () => ({
       text,
-      ways: { unit, dateOrder, today, columns: columns ?? {}, mends: mends ?? [] },
+      ways: { unit, dateOrder, today, mends: mends ?? [], left: left ?? null, ...(mapped && { mapped }) },
       tries,
       stopped: new AbortController(),
     }),
-    [text, unit, dateOrder, today, columns, mends, tries],
+    [text, unit, dateOrder, today, mapped, mends, left, tries],
   );
   const [progress, setProgress] = useState({ task, share: 0, is: 'being-read' as TableState['is'] });
   const [reading, setReading] = useState<TableReading | null>(null);

@@ -44,7 +44,7 @@ import {
   spoil,
   unlockRun,
 } from './runs';
-import { editSettings } from './settings';
+import { editSettings, mapHeading } from './settings';
 import { drawFromShelf } from './shelf';
 import type { BookDraft, EditContext } from './step';
 import {
@@ -120,6 +120,7 @@ export const edits = {
   }),
   ...editsOf('none', {
     editSettings,
+    mapHeading,
     editPrices,
     changeCurrency,
     editStation,

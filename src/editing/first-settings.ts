@@ -67,5 +67,6 @@ export function firstSettings(locale: string, language: Language): Omit<Settings
     letterhead: { name: '', address: '' },
     lastBackup: null,
     columns: {},
+    tables: {},
   };
 }

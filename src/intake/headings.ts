@@ -247,4 +247,5 @@ export function headingOf(cell: string): { column: Column | undefined; unit: Len
 }
 
 /** How a heading is remembered. */
-export const headingKey = (cell: string): string => cell.trim().toLowerCase().replace(/\s+/g, ' ');
+export const headingKey = (cell: string): string =>
+  cell.slice(0, LONGEST_NAME).trim().toLowerCase().replace(/\s+/g, ' ');

@@ -1,5 +1,7 @@
 export { MOST_COPIES } from './cells';
-export { type Column, columnNames, headingKey } from './headings';
+export { type Heading, type Mapped, tableKey } from './columns';
+export { type Column, columnNames, headingKey, headingOf } from './headings';
+export type { Left } from './left';
 export { sharedFaults } from './mends';
 export { readNames } from './names';
 export type { CellProblem, Doubt, Mend, TableRow, TableWays } from './row';

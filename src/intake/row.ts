@@ -11,8 +11,9 @@ import {
   type Result,
 } from '../units';
 import { type CountProblem, readCount, readTurn } from './cells';
-import type { Columns } from './columns';
+import type { Columns, Mapped } from './columns';
 import type { Column } from './headings';
+import type { Left } from './left';
 import { contactOf, type OrderHead, orderName } from './order-head';
 import { isSize, readSide, readSize, type Side } from './size';
 
@@ -60,8 +61,10 @@ export interface TableWays {
   readonly dateOrder: DateOrder | null;
   /** What a day without a year, or of the week, is counted from. */
   readonly today: LocalDate;
-  /** Which column a heading means, where the shop has said so. */
-  readonly columns?: Readonly<Record<string, string>>;
+  /** Which columns headings mean, where the shop has said so. */
+  readonly mapped?: Mapped;
+  /** What the table is left of, if others of its rows are taken already. */
+  readonly left?: Left | null;
   /** What is read instead of what stands in cells, one after the other. */
   readonly mends?: readonly Mend[];
 }

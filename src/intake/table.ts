@@ -1,12 +1,13 @@
 import Papa from 'papaparse';
 import { MOST_COPIES_IN_ALL } from './cells';
-import { type Columns, columnsOf, missingColumns } from './columns';
+import { type Columns, columnsOf, type Heading, headingsOf, missingColumns } from './columns';
 import type { Column } from './headings';
+import { type Left, lineNumbers } from './left';
 import type { TableLimit } from './limits';
 import { headColumns, type OrderHead, orderHeads } from './order-head';
 import { recordsOf } from './records';
 import { ambiguousDue, type CellProblem, cellOf, readRecord, type TableRow, type TableWays } from './row';
-import { separatorOf } from './separator';
+import { type Separator, separatorOf } from './separator';
 
 interface BadRow {
   readonly line: number;
@@ -16,12 +17,12 @@ interface BadRow {
 export interface TableReading {
   readonly rows: readonly TableRow[];
   readonly bad: readonly BadRow[];
-  /** The heading and the bad rows as a table again, to be mended. */
-  readonly badText: string;
+  /** The heading and the bad rows, to be mended. */
+  readonly left: Left;
   /** The first date that is another day by day or by month first, whichever it was read by. */
   readonly ambiguousDate: string | null;
-  /** Headings that mean no column yet. */
-  readonly unknown: readonly string[];
+  /** The headings, if it has some, and what each means. */
+  readonly headings: readonly Heading[];
   /** Why nothing at all could be read. */
   readonly problem:
     | { readonly code: 'missing-columns'; readonly columns: readonly Column[] }
@@ -41,12 +42,18 @@ function withHead(record: readonly string[], { at }: Columns, head: OrderHead): 
   return whole;
 }
 
+/** The number of each record, in the table that it is left of, if it is of one. */
+function numbersOf(records: readonly string[][], separator: Separator, left: Left | null): number[] {
+  const was = left && recordsOf(left.text, separator, () => undefined);
+  return left && was?.ok ? lineNumbers(records, was.value, left.lines) : records.map((_, at) => at + 1);
+}
+
 const NOTHING: TableReading = {
   rows: [],
   bad: [],
-  badText: '',
+  left: { text: '', lines: [] },
   ambiguousDate: null,
-  unknown: [],
+  headings: [],
   problem: null,
 };
 
@@ -56,6 +63,7 @@ const NOTHING: TableReading = {
  * @param ways.unit the unit of bare numbers, where the heading names none
  * @param ways.dateOrder how `3/4/2026` is read; `null` if the shop has not said
  * @param ways.today what a day without a year is counted from
+ * @param ways.left where the table is what was left of another, whose numbers its rows keep
  * @param onShare is told how much of a long table is read, from 0 to 1
  */
 export function readTable(
@@ -71,23 +79,24 @@ export function readTable(
   const first = records.findIndex((record) => !isBlank(record));
   const heading = records[first];
   if (!heading) return NOTHING;
-  const columns = columnsOf(heading, ways.columns);
-  const taken = new Set(Object.values(columns.at));
-  const unknown = columns.isHeading ? heading.filter((cell, at) => cell.trim() !== '' && !taken.has(at)) : [];
+  const columns = columnsOf(heading, ways.mapped);
+  const headings = headingsOf(heading, columns);
+  const lines = numbersOf(records, separator, ways.left ?? null);
   const missing = missingColumns(columns);
   if (missing.length > 0) {
     const problem = { code: 'missing-columns', columns: missing } as const;
-    return { rows: [], bad: [], badText: text, ambiguousDate: null, unknown, problem };
+    return { ...NOTHING, left: { text, lines }, headings, problem };
   }
   const rows: TableRow[] = [];
   const bad: BadRow[] = [];
   const badRecords = columns.isHeading ? [heading] : [];
+  const badLines = columns.isHeading ? [lines[first] ?? 1] : [];
   const headOf = orderHeads();
   let inAll = 0;
   let ambiguousDate: string | null = null;
   for (const [index, record] of records.entries()) {
     if (isBlank(record) || (columns.isHeading && index === first)) continue;
-    const line = index + 1;
+    const line = lines[index] ?? index + 1;
     const head = headOf({
       number: cellOf(record, columns, 'number'),
       order: cellOf(record, columns, 'order'),
@@ -105,13 +114,17 @@ export function readTable(
       : read.problem;
     bad.push({ line, problems });
     badRecords.push(withHead(record, columns, head));
+    badLines.push(line);
   }
   return {
     rows,
     bad,
-    badText: bad.length > 0 ? Papa.unparse(badRecords, { delimiter: separator, newline: '\n' }) : '',
+    left:
+      bad.length > 0
+        ? { text: Papa.unparse(badRecords, { delimiter: separator, newline: '\n' }), lines: badLines }
+        : NOTHING.left,
     ambiguousDate,
-    unknown,
+    headings,
     problem: null,
   };
 }

@@ -291,8 +291,10 @@ export const settingsSchema = z.object({
   letterhead: z.object({ name: text, address: text }),
   /** When a backup was last saved. */
   lastBackup: z.nullable(instant),
-  /** Headings of a table that the shop has mapped by hand, in lower case. */
+  /** Headings that mean nothing by themselves, in lower case, and the column that the shop has said each is in any table. */
   columns: z.record(text, text),
+  /** What the shop has said of headings in tables of the same headings, by all of these. */
+  tables: z.record(text, z.record(text, text)),
   changed: instant,
 });
 

@@ -341,6 +341,9 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
     ({ aside }) => aside,
     ({ id }) => edits.dropAside(id),
   ),
+  mapHeading: any(({ a, yes }) =>
+    edits.mapHeading(['Order', `Column ${a}`], `Column ${a}`, yes ? 'notes' : 'none'),
+  ),
   editSettings: any(({ a, yes }) =>
     edits.editSettings({ shelfFirst: yes, rates: { ...startingRates, white: a as Microlitres } }),
   ),

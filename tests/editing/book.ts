@@ -81,6 +81,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           letterhead: { name: '', address: '' },
           lastBackup: null,
           columns: {},
+          tables: {},
         },
         film: {
           kind: 'roll',

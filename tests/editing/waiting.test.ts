@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addRun, chooseCopies, lockRun, moveToRun, session, setPlaces } from '../../src/editing';
+import {
+  addRun,
+  type BookDraft,
+  chooseCopies,
+  lockRun,
+  moveToRun,
+  session,
+  setPlaces,
+} from '../../src/editing';
 import { type Book, type Copy, embeddedIn, type Id, openRuns } from '../../src/model';
 import { fromMm } from '../../src/units';
 import { anyEdit } from './any-edit';

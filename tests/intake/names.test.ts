@@ -32,13 +32,19 @@ describe('a heading the shop has mapped', () => {
   it('is asked about, and understood once it was said', () => {
     expect(readTable(text, ways)).toMatchObject({
       rows: [],
-      unknown: ['Klant', 'Motief', 'Breed', 'Hoog', 'Stuks'],
+      headings: ['Klant', 'Motief', 'Breed', 'Hoog', 'Stuks'].map((text) => ({ text, column: null })),
       problem: { code: 'missing-columns' },
     });
     const columns = { klant: 'order', motief: 'transfer', breed: 'width', hoog: 'height', stuks: 'count' };
-    expect(readTable(text, { ...ways, columns })).toMatchObject({
+    expect(readTable(text, { ...ways, mapped: { tables: {}, columns } })).toMatchObject({
       rows: [{ order: 'Fair', transfer: 'Star', width: 50_000, height: 40_000, count: 3 }],
-      unknown: [],
+      headings: [
+        { text: 'Klant', column: 'order' },
+        { text: 'Motief', column: 'transfer' },
+        { text: 'Breed', column: 'width' },
+        { text: 'Hoog', column: 'height' },
+        { text: 'Stuks', column: 'count' },
+      ],
       problem: null,
     });
   });

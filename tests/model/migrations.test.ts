@@ -686,6 +686,14 @@ describe('migration', () => {
     });
   });
 
+  it('keeps what was said of tables from version 23 on', () => {
+    const stored = new Map<string, unknown>([['settings/shop', { columns: { klant: 'order' } }], other]);
+    expect(Object.fromEntries(migrate(stored, 22) ?? [])).toEqual({
+      'settings/shop': { columns: { klant: 'order' }, tables: {} },
+      [other[0]]: other[1],
+    });
+  });
+
   it('leaves records of the present version alone', () => {
     const records = new Map<string, unknown>([other]);
     expect(migrate(records, MODEL_VERSION)).toEqual(records);

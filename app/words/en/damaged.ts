@@ -55,6 +55,7 @@ const settings: Readonly<Record<SettingsField, string>> = {
   letterhead: 'letterhead',
   lastBackup: 'date of the last backup',
   columns: 'headings of tables',
+  tables: 'what headings of tables mean',
   changed: 'date of the last change',
 };
 

@@ -74,7 +74,11 @@ function problemOf(problem: NonNullable<TableReading['problem']>, ways: Ways): s
 }
 
 export const table = {
-  mapTitle: 'Columns that are not known',
+  mapTitle: (used: number, unused: number, ways: Ways) =>
+    unused === 0
+      ? `Columns: all ${whole(used, ways)} are used`
+      : `Columns: ${whole(used, ways)} used, ${whole(unused, ways)} not`,
+  mapKept: 'What you choose here is remembered for tables with the same headings.',
   mapTo: (heading: string) => `“${heading}” is`,
   notUsed: 'not used',
   columns,

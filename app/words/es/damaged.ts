@@ -54,6 +54,7 @@ const settings: Words['damaged']['settings'] = {
   letterhead: 'membrete',
   lastBackup: 'fecha de la última copia de seguridad',
   columns: 'encabezados de tablas',
+  tables: 'qué significan los títulos de las tablas',
   changed: 'fecha del último cambio',
 };
 

@@ -75,7 +75,11 @@ function problemOf(problem: NonNullable<TableReading['problem']>, ways: Ways): s
 }
 
 export const table: Words['table'] = {
-  mapTitle: 'Columnas que no se conocen',
+  mapTitle: (used, unused, ways) =>
+    unused === 0
+      ? `Columnas: se usan todas (${whole(used, ways)})`
+      : `Columnas: ${whole(used, ways)} en uso, ${whole(unused, ways)} sin usar`,
+  mapKept: 'Lo que se elige aquí se recuerda para tablas con los mismos títulos.',
   mapTo: (heading) => `«${heading}» es`,
   notUsed: 'sin usar',
   columns,

@@ -19,6 +19,7 @@ import { completeThrees } from './19-whole-threes';
 import { nameWhatIsCounted } from './20-copies-pressed';
 import { letGoOfWaiting } from './21-let-go';
 import { keepCorrections } from './22-corrections';
+import { keepTables } from './23-tables';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -46,6 +47,7 @@ const migrations: readonly Migration[] = [
   nameWhatIsCounted,
   letGoOfWaiting,
   keepCorrections,
+  keepTables,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

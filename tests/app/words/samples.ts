@@ -120,6 +120,8 @@ const values = (pressure: PressValues['pressure'], large: number): PressValues =
 
 /** What a parameter of a message that is no text may be, by its name, or by the message's place and the parameter's number. */
 const samples: Readonly<Record<string, readonly unknown[]>> = {
+  'table.mapTitle.0': counts,
+  'table.mapTitle.1': counts,
   ...Object.fromEntries(
     ['count', 'orderCount', 'copyCount', 'transferCount', 'left', 'taken', 'all', 'rest'].map((name) => [
       name,

@@ -1,0 +1,43 @@
+import { useState } from 'react';
+import { edits } from '../../src/editing';
+import { type Column, columnNames, type Heading } from '../../src/intake';
+import { Choice } from '../parts/Choice';
+import { useWays } from '../store/selectors';
+import { act } from '../store/shop';
+import { useWords } from '../words';
+
+/** What each heading of a table means, open where one of them is not used; what is said otherwise is remembered. */
+export function Mapping({ headings }: { headings: readonly Heading[] }) {
+  const { table: words } = useWords();
+  const ways = useWays();
+  const used = headings.filter(({ column }) => column !== null).length;
+  const [open] = useState(used < headings.length);
+  return (
+    <details className="mapping-box" open={open}>
+      <summary>{words.mapTitle(used, headings.length - used, ways)}</summary>
+      <fieldset className="mapping" aria-label={words.mapTitle(used, headings.length - used, ways)}>
+        {headings.map(({ text, column }) => (
+          <Choice<Column | 'none'>
+            key={text}
+            label={words.mapTo(text)}
+            value={column ?? 'none'}
+            options={[
+              { value: 'none', label: words.notUsed },
+              ...columnNames.map((name) => ({ value: name, label: words.columns[name] })),
+            ]}
+            onChange={(said) =>
+              act(
+                edits.mapHeading(
+                  headings.map((heading) => heading.text),
+                  text,
+                  said,
+                ),
+              )
+            }
+          />
+        ))}
+      </fieldset>
+      <p className="quiet small">{words.mapKept}</p>
+    </details>
+  );
+}
