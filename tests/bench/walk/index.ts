@@ -29,7 +29,7 @@ const goTo = (page: Page, room: Room) =>
 
 /** What the room shows, without what tells the time. */
 const shown = async (page: Page): Promise<string> =>
-  (await page.getByRole('main').innerText()).replaceAll(/\d\d:\d\d|…/g, '').replaceAll(/\s+/g, ' ');
+  ((await page.getByRole('main').textContent()) ?? '').replaceAll(/\d\d:\d\d|…/g, '').replaceAll(/\s+/g, ' ');
 
 interface Walked {
   readonly done: number;

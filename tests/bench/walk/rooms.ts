@@ -141,7 +141,7 @@ const ROUNDED = 5_001;
 function compareFigures(stored: Stored, run: StoredRun, sentence: string, left: string): string[] {
   const film = filmOf(stored, run);
   const boxes = boxesOf(stored, run);
-  if (!film || film.kind !== 'roll') return [];
+  if (film?.kind !== 'roll') return [];
   if (sentence === '') {
     return boxes.length === 0 ? [] : [`${run.name}: ${boxes.length} copies lie on it, and no sentence tells`];
   }
