@@ -1,10 +1,11 @@
 import { edits, inPrint } from '../../src/editing';
 import { tooLargeFor } from '../../src/layout';
+import { filmsAhead } from '../../src/model';
 import { GradeButton } from '../panels/GradeButton';
 import { Button } from '../parts/Button';
 import { Check } from '../parts/Check';
 import { EntryCell } from '../parts/fields/EntryCell';
-import { useOpenRun, useReader } from '../store/selectors';
+import { useReader } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { ArtworkAdvice } from './ArtworkAdvice';
@@ -24,8 +25,9 @@ export function TransferRow({
 }: Extract<OrderLine, { kind: 'transfer' }>) {
   const reader = useReader();
   const { orders: words } = reader.words;
-  const film = useOpenRun()?.film;
-  const tooLarge = film && tooLargeFor(film, transfer);
+  const book = useShop((shop) => shop.book);
+  const [tooLarge, ...elsewhere] = filmsAhead(book).map((film) => tooLargeFor(film, transfer));
+  const hasNoPlace = placed < count + spare && elsewhere.every((reason) => reason !== null);
   const { dropping, target } = useFileDrop(([file]) => {
     if (file) void giveArtwork(transfer.id, file);
   });
@@ -112,7 +114,7 @@ export function TransferRow({
           ✕
         </Button>
       </div>
-      {tooLarge && <p className="row-note care small">{words.tooLarge(tooLarge)}</p>}
+      {tooLarge && hasNoPlace && <p className="row-note care small">{words.tooLarge(tooLarge)}</p>}
       <ArtworkAdvice transfer={transfer} />
     </section>
   );

@@ -2,12 +2,11 @@ import { useDeferredValue } from 'react';
 import type { CoverageOf } from '../../src/costing';
 import { type OrderRuns, orderRuns, type RunCosts, runCosts } from '../../src/costing/run';
 import type { LaidRun } from '../../src/layout';
-import { type Book, runOf } from '../../src/model';
+import { type Book, filmsAhead } from '../../src/model';
 import { orderPrice, type Price } from '../../src/pricing';
 import { coverageNow, useDoneChecks } from './checks';
 import { settingsOrFirst } from './selectors';
 import { useShop } from './shop';
-import { useView } from './view';
 
 /** An order with its price, and the runs that its cost comes from. */
 export interface PricedOrder extends OrderRuns {
@@ -50,13 +49,13 @@ export function useRunCosts(run: LaidRun): RunCosts {
 }
 
 /** An order's price; `null` while nothing of it can be reckoned. */
-function priced(book: Book, id: string, chosen: string | null): PricedOrder | null {
+function priced(book: Book, id: string): PricedOrder | null {
   const { orders, runs, printed } = knownOf(book);
   const before = orders.get(id);
   if (before !== undefined) return before;
   const order = book.order[id];
   const settings = settingsOrFirst(book);
-  const film = runOf(book, chosen)?.film ?? null;
+  const film = filmsAhead(book)[0] ?? null;
   const ofRun = (run: LaidRun, inBook: Book) => {
     // Orders of one run share its costs.
     const found = runs.get(run);
@@ -75,7 +74,6 @@ function priced(book: Book, id: string, chosen: string | null): PricedOrder | nu
 /** The price of an order, worked out behind what is typed. */
 export function usePriced(id: string): PricedOrder | null {
   const book = useDeferredValue(useShop((shop) => shop.book));
-  const chosen = useView((view) => view.run);
   useDoneChecks();
-  return priced(book, id, chosen);
+  return priced(book, id);
 }

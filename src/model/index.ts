@@ -60,6 +60,7 @@ export {
   benchRuns,
   copiesByTransfer,
   filmOf,
+  filmsAhead,
   garmentsByOrder,
   isFixed,
   isPrinted,

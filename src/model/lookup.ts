@@ -88,6 +88,17 @@ export const openRuns = (book: Book): Run[] =>
     .filter((run) => !isPrinted(run))
     .sort(byName);
 
+/**
+ * The films that what waits may come to lie on: those of the drafts, by the names of their runs; without a draft that of the first run
+ * not printed yet. What is told of an order by it holds whichever run is looked at.
+ */
+export function filmsAhead(book: Book): Film[] {
+  const open = openRuns(book);
+  const drafts = open.filter(({ state }) => state === 'draft');
+  const films = (drafts.length > 0 ? drafts : open.slice(0, 1)).map((run) => book.film[run.film]);
+  return [...new Set(films.filter((film) => film !== undefined))];
+}
+
 /** Runs that are printed, or further, by name. */
 export const printedRuns = (book: Book): Run[] => ownRuns(book).filter(isPrinted).sort(byName);
 
