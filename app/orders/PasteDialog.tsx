@@ -1,7 +1,7 @@
 import { type ClipboardEvent, useMemo, useState } from 'react';
 import { Label, TextArea, TextField } from 'react-aria-components';
-import { edits } from '../../src/editing';
-import { type Left, type Mend, tableKey } from '../../src/intake';
+import { type Answer, type Answers, edits, repeatedRows, rowsToAdd } from '../../src/editing';
+import { type Left, type Mend, type TableReading, tableKey } from '../../src/intake';
 import { MOST_SIGNS } from '../../src/intake/limits';
 import { settingsOf } from '../../src/model';
 import type { DateOrder } from '../../src/units';
@@ -17,11 +17,14 @@ import { wholePercent } from '../words/format';
 import { usualDateOrder } from './date-order';
 import { Mapping } from './Mapping';
 import { MendAll } from './MendAll';
+import { answered, Repeated } from './Repeated';
 import { TableReadingView } from './TableReadingView';
 import { useTableReading } from './useTableReading';
 
 /** A longer text is not put into a box to be typed over, which holds up the page at each change. */
 const LONGEST_SHOWN = 100_000;
+
+const NO_ROWS: TableReading['rows'] = [];
 
 /** Reads a table while it is pasted or typed: what was understood, and each row that was not, with its reason. */
 export function PasteDialog({ text: pasted }: { text: string }) {
@@ -37,12 +40,21 @@ export function PasteDialog({ text: pasted }: { text: string }) {
   const mapped = useMemo(() => ({ tables: tables ?? {}, columns: columns ?? {} }), [tables, columns]);
   const state = useTableReading(text, { unit: ways.unit, dateOrder, today: today(), mends, left, mapped });
   const { reading } = state;
-  const rows = (state.is === 'read' && reading?.rows) || [];
+  const book = useShop((shop) => shop.book);
+  const [said, setSaid] = useState<Answers>({});
+  const rows = (state.is === 'read' && reading?.rows) || NO_ROWS;
+  const repeated = useMemo(() => repeatedRows(book, rows), [book, rows]);
+  const answers = useMemo(() => answered(repeated, said), [repeated, said]);
+  const open = repeated.length - Object.keys(answers).length;
+  const answeredAs = (answer: Answer) => Object.values(answers).filter((each) => each === answer).length;
+  const skipped = answeredAs('skip');
+  const replaced = answeredAs('replace');
+  const added = rows.length - open - skipped - replaced;
   const add = () => {
-    if (rows.length === 0 || !reading) return;
+    if (rows.length === 0 || !reading || open > 0) return;
     const { bad } = reading;
-    act(edits.addRows(rows));
-    notify('plain', words.added(rows.length, bad.length, ways));
+    if (added + replaced > 0) act(edits.addRows(rowsToAdd(rows, repeated, answers)));
+    notify('plain', words.added({ added, replaced, skipped }, bad.length, ways));
     if (bad.length === 0) openDialog(null);
     else {
       setLeft(reading.left);
@@ -99,11 +111,13 @@ export function PasteDialog({ text: pasted }: { text: string }) {
       )}
       {text.trim() === '' && <p className="quiet">{words.empty}</p>}
       {reading && <MendAll bad={reading.bad} mends={mends} onChange={setMends} />}
+      {repeated.length > 0 && <Repeated repeated={repeated} answers={answers} onAnswers={setSaid} />}
       {reading && text.trim() !== '' && <TableReadingView reading={reading} />}
       <div className="actions">
+        {open > 0 && <p className="care">{words.again.open(open, ways)}</p>}
         <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
-        <Button weight="primary" isDisabled={rows.length === 0} onPress={add}>
-          {words.add(rows.length, ways)}
+        <Button weight="primary" isDisabled={rows.length === 0 || open > 0} onPress={add}>
+          {words.add({ added: added + open, replaced, skipped }, ways)}
         </Button>
       </div>
     </Window>

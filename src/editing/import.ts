@@ -1,10 +1,14 @@
 import type { TableRow } from '../intake';
-import type { Id, Order } from '../model';
+import { copiesByTransfer, type Id, isFixed } from '../model';
 import { addMarkedOrder, orderMarks } from './orders';
-import type { BookDraft, EditContext } from './step';
-import { addTransfer } from './transfers';
+import { OrdersByName } from './orders-by-name';
+import { type BookDraft, bookSoFar, type EditContext } from './step';
+import { addTransfer, setCountOf } from './transfers';
 
-const keyOf = (name: string): string => name.trim().toLocaleLowerCase();
+/** A row of a table, and the transfer of the book whose count and date it replaces, if it is not to be one more. */
+export interface RowToAdd extends TableRow {
+  readonly replaces: Id<'transfer'> | null;
+}
 
 /** What is said already, and what is said besides. */
 function withSaid(had: string, said: string, between: string): string {
@@ -13,25 +17,48 @@ function withSaid(had: string, said: string, between: string): string {
 }
 
 /**
- * Adds the rows of a table as transfers. A row joins the order of its name (letters' case aside), and an
- * order that is not there yet is added. Its due date is the soonest of its rows; contact and notes are added to what it has.
+ * Adds the rows of a table as transfers. A row joins the order of its name, letters' case aside, or of its number; one from the
+ * archive is at work again, and one that is not there yet is added. Its due date is the soonest of its rows; contact and notes are added
+ * to what it has. A row that replaces a transfer sets its count, unless more are in print, and the order's date, also to a later one.
  */
-export function addRows(draft: BookDraft, rows: readonly TableRow[], context: EditContext): void {
-  const orders = new Map<string, Id<'order'>>();
-  for (const order of Object.values(draft.order) as Order[]) orders.set(keyOf(order.name), order.id);
+export function addRows(draft: BookDraft, rows: readonly RowToAdd[], context: EditContext): void {
+  const orders = new OrdersByName(Object.values(draft.order));
   const marks = orderMarks(draft);
+  replaceByRows(draft, rows, context);
   for (const row of rows) {
-    const key = keyOf(row.order);
-    const id =
-      orders.get(key) ?? addMarkedOrder(draft, { name: row.order.trim(), due: row.due }, context, marks);
-    orders.set(key, id);
-    const order = draft.order[id];
-    if (order) {
-      if (row.due !== null && (order.due === null || row.due < order.due)) order.due = row.due;
-      order.contact = withSaid(order.contact, row.contact, ', ');
-      order.notes = withSaid(order.notes, row.notes, '\n');
-    }
-    const { transfer: name, width, height, typed, turn, count } = row;
-    addTransfer(draft, id, { name, width, height, typed, turn }, count, context);
+    if (row.replaces !== null) continue;
+    const name = row.order.trim();
+    const id = orders.of(row) ?? addMarkedOrder(draft, { name, due: row.due }, context, marks);
+    orders.add({ id, name });
+    tell(draft, id, row);
+    const { transfer, width, height, typed, turn, count } = row;
+    addTransfer(draft, id, { name: transfer, width, height, typed, turn }, count, context);
   }
+}
+
+/** Puts count and date of rows in place of those of transfers; the copies of the book are looked through once. */
+function replaceByRows(draft: BookDraft, rows: readonly RowToAdd[], context: EditContext): void {
+  if (rows.every(({ replaces }) => replaces === null)) return;
+  const book = bookSoFar(draft);
+  const copies = copiesByTransfer(book);
+  for (const row of rows) {
+    const transfer = row.replaces === null ? undefined : book.transfer[row.replaces];
+    const order = transfer && draft.order[transfer.order];
+    if (!order) continue;
+    const own = (copies.get(transfer.id) ?? []).filter(({ role }) => role === 'ordered');
+    if (own.filter((copy) => isFixed(book, copy)).length > row.count) continue;
+    if (row.due !== null) order.due = row.due;
+    tell(draft, order.id, row);
+    setCountOf(draft, transfer.id, own, row.count, context, 'ordered');
+  }
+}
+
+/** Says of an order what a row says of it. */
+function tell(draft: BookDraft, id: Id<'order'>, { due, contact, notes }: TableRow): void {
+  const order = draft.order[id];
+  if (!order) return;
+  order.archived = false;
+  if (due !== null && (order.due === null || due < order.due)) order.due = due;
+  order.contact = withSaid(order.contact, contact, ', ');
+  order.notes = withSaid(order.notes, notes, '\n');
 }

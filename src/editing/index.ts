@@ -57,6 +57,14 @@ export {
   spoil,
   unlockRun,
 } from './runs';
+export {
+  type Answer,
+  type Answers,
+  answerKey,
+  type RepeatedRow,
+  repeatedRows,
+  rowsToAdd,
+} from './same-lines';
 export { checked, redo, replaceStep, session, undo } from './session';
 export { editSettings } from './settings';
 export { applySettled } from './settled';

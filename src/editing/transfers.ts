@@ -89,6 +89,18 @@ export function setCount(
   role: Copy['role'] = 'ordered',
 ): void {
   const own = copiesOf(draft, id).filter((copy) => copy.role === role);
+  setCountOf(draft, id, own, count, context, role);
+}
+
+/** Does as {@link setCount}. @param own the copies that the transfer has of that role */
+export function setCountOf(
+  draft: BookDraft,
+  id: Id<'transfer'>,
+  own: readonly Copy[],
+  count: number,
+  context: EditContext,
+  role: Copy['role'],
+): void {
   addCopies(draft, id, role, Math.max(0, count - own.length), context);
   const removable = own
     .filter((copy) => !isFixed(draft, copy))

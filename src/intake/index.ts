@@ -4,5 +4,6 @@ export { type Column, columnNames, headingKey, headingOf } from './headings';
 export type { Left } from './left';
 export { sharedFaults } from './mends';
 export { readNames } from './names';
+export { sameName, sameNumber, sameTransfer } from './repeats';
 export type { CellProblem, Doubt, Mend, TableRow, TableWays } from './row';
 export { readTable, type TableReading } from './table';

@@ -25,6 +25,8 @@ export interface TableRow {
   /** Counted from 1, the heading and empty rows included, as a spreadsheet does. */
   readonly line: number;
   readonly order: string;
+  /** The number of the order, as it stands there; empty where there is none. */
+  readonly number: string;
   /** Whom to ask about the order, and what else is said of it. */
   readonly contact: string;
   readonly notes: string;
@@ -38,6 +40,8 @@ export interface TableRow {
   /** What is taken, and may not be meant. */
   readonly doubts: readonly Doubt[];
   readonly turn: 'quarter' | 'fixed';
+  /** The nearest row above of the same order, transfer and size, and whether all cells of the two are the same. */
+  readonly repeats: { readonly line: number; readonly isWhole: boolean } | null;
 }
 
 /** What is wrong with one cell; `text` is what stands there. */
@@ -125,7 +129,7 @@ export function readRecord(
   columns: Columns,
   head: OrderHead,
   { unit, dateOrder, today, mends = [] }: TableWays,
-): Result<TableRow, CellProblem[]> {
+): Result<Omit<TableRow, 'repeats'>, CellProblem[]> {
   const cell: Cell = (column) => {
     const stands = cellOf(record, columns, column);
     return mends.reduce(
@@ -158,6 +162,7 @@ export function readRecord(
   return ok({
     line,
     order,
+    number: head.number,
     contact: contactOf(head, cell('contact'), cell('email')),
     notes: cell('notes'),
     transfer,

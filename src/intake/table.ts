@@ -6,6 +6,7 @@ import { type Left, lineNumbers } from './left';
 import type { TableLimit } from './limits';
 import { headColumns, type OrderHead, orderHeads } from './order-head';
 import { recordsOf } from './records';
+import { repeatedAbove } from './repeats';
 import { ambiguousDue, type CellProblem, cellOf, readRecord, type TableRow, type TableWays } from './row';
 import { type Separator, separatorOf } from './separator';
 
@@ -92,6 +93,7 @@ export function readTable(
   const badRecords = columns.isHeading ? [heading] : [];
   const badLines = columns.isHeading ? [lines[first] ?? 1] : [];
   const headOf = orderHeads();
+  const repeatsOf = repeatedAbove();
   let inAll = 0;
   let ambiguousDate: string | null = null;
   for (const [index, record] of records.entries()) {
@@ -106,7 +108,7 @@ export function readTable(
     const read = readRecord(record, line, columns, head, ways);
     if (read.ok && inAll + read.value.count <= MOST_COPIES_IN_ALL) {
       inAll += read.value.count;
-      rows.push(read.value);
+      rows.push({ ...read.value, repeats: repeatsOf(read.value, withHead(record, columns, head)) });
       continue;
     }
     const problems: readonly CellProblem[] = read.ok

@@ -103,11 +103,14 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
     ({ order }) => order,
     ({ id }, { a }) => edits.duplicateOrder(id, `Again ${a}`),
   ),
-  addRows: any((drawn) =>
+  addRows: any((drawn, book) =>
     edits.addRows([
       {
         line: 1,
         order: `Order ${drawn.a % 3}`,
+        number: drawn.yes ? `${drawn.a % 3}` : '',
+        repeats: null,
+        replaces: drawn.yes ? (Object.values(book.transfer)[drawn.b % 5]?.id ?? null) : null,
         contact: `Zoe ${drawn.a % 2}`,
         notes: '',
         doubts: [],

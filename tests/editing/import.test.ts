@@ -1,17 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { edits, session } from '../../src/editing';
-import { addRows } from '../../src/editing/import';
+import { addRows, type RowToAdd } from '../../src/editing/import';
 import { editOrder } from '../../src/editing/orders';
-import type { TableRow } from '../../src/intake';
 import { emptyBook } from '../../src/model';
 import { countBy, fromMm, type LocalDate } from '../../src/units';
 import { context, edited, freshIds, smallBook } from './book';
 
 const [first, second] = ['2026-12-01' as LocalDate, '2026-12-02' as LocalDate];
 
-const row = (order: string, due: LocalDate | null, other: Partial<TableRow> = {}): TableRow => ({
+const row = (order: string, due: LocalDate | null, other: Partial<RowToAdd> = {}): RowToAdd => ({
   line: 2,
   order,
+  number: '',
+  repeats: null,
   contact: '',
   notes: '',
   doubts: [],
@@ -21,11 +22,12 @@ const row = (order: string, due: LocalDate | null, other: Partial<TableRow> = {}
   typed: { width: '80 mm', height: '60 mm' },
   count: 2,
   due,
+  replaces: null,
   turn: 'fixed',
   ...other,
 });
 /** The orders that rows make of a book, by name, with when they are due. */
-const ordersAfter = (rows: readonly TableRow[], book = emptyBook) =>
+const ordersAfter = (rows: readonly RowToAdd[], book = emptyBook) =>
   Object.values(edited(book, (draft) => addRows(draft, rows, freshIds())).order).map(({ name, due }) => ({
     name,
     due,

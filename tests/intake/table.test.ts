@@ -23,6 +23,8 @@ describe('a table of orders', () => {
       {
         line: 2,
         order: 'Harbour Rowing',
+        number: '',
+        repeats: null,
         contact: '',
         notes: '',
         transfer: 'Crest, left chest',
@@ -37,6 +39,8 @@ describe('a table of orders', () => {
       {
         line: 3,
         order: 'Corner Oven',
+        number: '',
+        repeats: null,
         contact: '',
         notes: '',
         transfer: 'Badge',

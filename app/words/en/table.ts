@@ -2,7 +2,7 @@ import type { CellProblem, Column, TableReading } from '../../../src/intake';
 import { MOST_COPIES, MOST_COPIES_IN_ALL } from '../../../src/intake/cells';
 import { LONGEST_CELL, MOST_COLUMNS, MOST_ROWS, MOST_SIGNS } from '../../../src/intake/limits';
 import { counted, type Ways, whole } from '../format';
-import { transfers } from './counts';
+import { copies, transfers } from './counts';
 import { dateProblems, lengthProblems } from './problems';
 
 const columns: Record<Column, string> = {
@@ -73,6 +73,13 @@ function problemOf(problem: NonNullable<TableReading['problem']>, ways: Ways): s
   }
 }
 
+/** What became of rows. */
+interface TakenRows {
+  readonly added: number;
+  readonly replaced: number;
+  readonly skipped: number;
+}
+
 export const table = {
   mapTitle: (used: number, unused: number, ways: Ways) =>
     unused === 0
@@ -118,11 +125,42 @@ export const table = {
       ? `(Rows ${lines.join(', ')} and ${whole(more, ways)} more)`
       : `(${lines.length === 1 ? 'Row' : 'Rows'} ${lines.join(', ')})`,
   badRow: (line: number) => `Row ${line}`,
-  add: (count: number, ways: Ways) => `Add ${transfers(count, ways)}`,
-  added: (count: number, bad: number, ways: Ways) =>
-    bad === 0
-      ? `${transfers(count, ways)} added.`
-      : `${transfers(count, ways)} added. ${counted(bad, 'row', 'rows', ways)} left to mend are still in the box.`,
+  again: {
+    title: (count: number, ways: Ways) => `${counted(count, 'row is', 'rows are', ways)} there already`,
+    forAll: 'With all of them:',
+    all: { skip: 'Skip all', replace: 'Replace all', add: 'Add all' },
+    label: (line: number) => `What to do with row ${line}`,
+    answers: {
+      ask: 'choose',
+      skip: 'skip the row',
+      replace: 'replace what is there',
+      add: 'add it as well',
+    },
+    inBook: (archived: boolean): string => (archived ? 'In the archive:' : 'In the orders:'),
+    inRow: (line: number) => `In row ${line}:`,
+    here: 'In this row:',
+    copies: (count: number, ways: Ways) => copies(count, ways),
+    inPrint: (least: number, count: number, ways: Ways) =>
+      `It cannot be replaced by ${whole(count, ways)}: ${counted(least, 'copy is', 'copies are', ways)} printed or sent to print.`,
+    open: (count: number, ways: Ways) =>
+      `Choose what to do with ${counted(count, 'row that is', 'rows that are', ways)} there already.`,
+  },
+  add: ({ added, replaced, skipped }: TakenRows, ways: Ways) => {
+    if (replaced > 0) {
+      const replace = `replace ${transfers(replaced, ways)}`;
+      return added > 0
+        ? `Add ${whole(added, ways)}, ${replace}`
+        : `${replace.charAt(0).toUpperCase()}${replace.slice(1)}`;
+    }
+    return added === 0 && skipped > 0 ? 'Leave all as it is' : `Add ${transfers(added, ways)}`;
+  },
+  added: ({ added, replaced, skipped }: TakenRows, bad: number, ways: Ways) =>
+    [
+      ...(added > 0 || replaced + skipped === 0 ? [`${transfers(added, ways)} added.`] : []),
+      ...(replaced > 0 ? [`${transfers(replaced, ways)} replaced.`] : []),
+      ...(skipped > 0 ? [`${counted(skipped, 'row', 'rows', ways)} skipped.`] : []),
+      ...(bad > 0 ? [`${counted(bad, 'row', 'rows', ways)} left to mend are still in the box.`] : []),
+    ].join(' '),
   unreadableFile: (name: string) =>
     `${name} is not a text table. Save the sheet as CSV (comma or semicolon separated) and open that.`,
 };

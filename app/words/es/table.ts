@@ -3,7 +3,7 @@ import { MOST_COPIES, MOST_COPIES_IN_ALL } from '../../../src/intake/cells';
 import { LONGEST_CELL, MOST_COLUMNS, MOST_ROWS, MOST_SIGNS } from '../../../src/intake/limits';
 import type { Words } from '../en';
 import { counted, type Ways, whole } from '../format';
-import { transfers } from './counts';
+import { copies, transfers } from './counts';
 import { dateProblems, lengthProblems } from './problems';
 
 const columns: Record<Column, string> = {
@@ -120,13 +120,48 @@ export const table: Words['table'] = {
       ? `(Filas ${lines.join(', ')} y ${whole(more, ways)} más)`
       : `(${lines.length === 1 ? 'Fila' : 'Filas'} ${lines.join(', ')})`,
   badRow: (line) => `Fila ${line}`,
-  add: (count, ways) => `Añadir ${transfers(count, ways)}`,
-  added: (count, bad, ways) => {
-    const added = `${counted(count, 'transfer añadido', 'transfers añadidos', ways)}.`;
-    return bad === 0
-      ? added
-      : `${added} ${counted(bad, 'fila por corregir sigue', 'filas por corregir siguen', ways)} en el recuadro.`;
+  again: {
+    title: (count, ways) => counted(count, 'fila ya está', 'filas ya están', ways),
+    forAll: 'Con todas ellas:',
+    all: { skip: 'Saltarlas', replace: 'Sustituir', add: 'Añadirlas' },
+    label: (line) => `Qué hacer con la fila ${line}`,
+    answers: {
+      ask: 'elegir',
+      skip: 'saltar la fila',
+      replace: 'sustituir lo que hay',
+      add: 'añadirla también',
+    },
+    inBook: (archived) => (archived ? 'En el archivo:' : 'En los pedidos:'),
+    inRow: (line) => `En la fila ${line}:`,
+    here: 'En esta fila:',
+    copies: (count, ways) => copies(count, ways),
+    inPrint: (least, count, ways) =>
+      `No se puede sustituir por ${whole(count, ways)}: ${counted(least, 'copia está impresa o enviada', 'copias están impresas o enviadas', ways)} a imprimir.`,
+    open: (count, ways) =>
+      `Elegir qué hacer con ${counted(count, 'fila que ya está', 'filas que ya están', ways)}.`,
   },
+  add: ({ added, replaced, skipped }, ways) => {
+    if (replaced > 0) {
+      const replace = `sustituir ${transfers(replaced, ways)}`;
+      return added > 0
+        ? `Añadir ${whole(added, ways)}, ${replace}`
+        : `${replace.charAt(0).toUpperCase()}${replace.slice(1)}`;
+    }
+    return added === 0 && skipped > 0 ? 'Dejar todo como está' : `Añadir ${transfers(added, ways)}`;
+  },
+  added: ({ added, replaced, skipped }, bad, ways) =>
+    [
+      ...(added > 0 || replaced + skipped === 0
+        ? [`${counted(added, 'transfer añadido', 'transfers añadidos', ways)}.`]
+        : []),
+      ...(replaced > 0
+        ? [`${counted(replaced, 'transfer sustituido', 'transfers sustituidos', ways)}.`]
+        : []),
+      ...(skipped > 0 ? [`${counted(skipped, 'fila saltada', 'filas saltadas', ways)}.`] : []),
+      ...(bad > 0
+        ? [`${counted(bad, 'fila por corregir sigue', 'filas por corregir siguen', ways)} en el recuadro.`]
+        : []),
+    ].join(' '),
   unreadableFile: (name) =>
     `${name} no es una tabla de texto. Guardar la hoja de cálculo como CSV (con comas o puntos y comas) y abrir ese archivo.`,
 };

@@ -118,9 +118,21 @@ const values = (pressure: PressValues['pressure'], large: number): PressValues =
   cover: 'paper',
 });
 
+/** What became of the rows of a table. */
+const takenRows = counts.flatMap((count) =>
+  [
+    { added: count, replaced: 0, skipped: 0 },
+    { added: 0, replaced: count, skipped: 1 },
+    { added: count, replaced: count, skipped: count },
+    { added: 0, replaced: 0, skipped: count },
+  ].filter(({ added, replaced, skipped }) => added + replaced + skipped > 0),
+);
+
 /** What a parameter of a message that is no text may be, by its name, or by the message's place and the parameter's number. */
 const samples: Readonly<Record<string, readonly unknown[]>> = {
   'table.mapTitle.0': counts,
+  'table.add.0': takenRows,
+  'table.added.0': takenRows,
   'table.mapTitle.1': counts,
   ...Object.fromEntries(
     ['count', 'orderCount', 'copyCount', 'transferCount', 'left', 'taken', 'all', 'rest'].map((name) => [
