@@ -17,7 +17,7 @@ export interface Way {
 const NEW = asId<'film'>('tried');
 
 const cuttings = ['free', 'straight', 'staged'] as const;
-const togethers = ['any', 'apart'] as const;
+const togethers = ['any', 'apart', 'by-due'] as const;
 
 /**
  * The film as it is set, every other film in stock, and what of the film's settings could be otherwise.

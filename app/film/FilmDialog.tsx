@@ -119,7 +119,7 @@ function FilmFieldset({ form }: { form: FormOfFilm }) {
       {field('nearShare')}
       <PriceInFilm
         form={form}
-        ways={['any', 'apart']}
+        ways={['any', 'apart', 'by-due']}
         labels={words.togethers}
         change={(kind) => ({ together: { kind } })}
       />
@@ -177,7 +177,7 @@ function TradeSize({ form }: { form: FormOfFilm }) {
 }
 
 const cuttings = ['free', 'straight', 'staged'] as const;
-const togethers = ['any', 'near', 'apart'] as const;
+const togethers = ['any', 'near', 'apart', 'by-due'] as const;
 
 const takes = ({ film, length, sheets }: FilmTried, words: Words['filmForm'], ways: Ways): string =>
   film.kind === 'roll' ? filmLength(length, ways) : words.sheets(sheets, ways);

@@ -4,6 +4,7 @@ import {
   changesLayout,
   copiesToLay,
   fillerProblem,
+  inDueOrder,
   type Keep,
   type LeftOut,
   layRun,
@@ -168,9 +169,11 @@ export async function layOut(keep: Keep): Promise<void> {
     usePlanning.setState({ idea });
     if (stays && step === null && (!stopped.signal.aborted || settled)) {
       applying = true;
-      act(edits.drawForRun(draft.run.id));
+      // What lies there stays on the film that it takes; rush and due dates may have changed since.
+      const moves = inDueOrder({ book, ...draft }, runProblem) ?? [];
+      act(edits.layOut(draft.run.id, moves));
       applying = false;
-      notify('plain', wordsNow().film.stays);
+      notify('plain', moves.length > 0 ? wordsNow().film.staysInOrder : wordsNow().film.stays);
     }
     if (!stopped.signal.aborted || settled) placeFillers(draft);
     if (proven && !stays && !stopped.signal.aborted)

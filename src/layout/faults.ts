@@ -1,3 +1,4 @@
+import { turnsOf } from '../model';
 import { type Fault, type Lying, layoutFaults, type PlaceProblem } from '../packing';
 import { um } from '../units';
 import { shapeOf, sheetAt, sheetStart } from './film-shape';
@@ -15,15 +16,15 @@ export type RunFault =
   /** What was asked for: a hand may lay copies so, and it is said. */
   | { readonly breaks: 'wish'; readonly code: Wish; readonly copies: readonly LaidCopy[] };
 
-/** Straight cuts in any order, in stages, and orders apart. */
-export type Wish = 'not-straight' | 'not-staged' | 'not-apart';
+/** Straight cuts in any order, in stages, orders apart, and what is due sooner before what is due later. */
+export type Wish = 'not-straight' | 'not-staged' | 'not-apart' | 'not-by-due';
 
-const lyingOf = (film: LaidRun['film'], copy: LaidCopy): Lying => {
+const lyingOf = (film: LaidRun['film'], copy: LaidCopy, rank: number): Lying => {
   const { x, width, length, turned, fixed } = copy;
   const sheet = sheetAt(film, copy.y);
   const y = um(copy.y - sheetStart(film, sheet));
   const mayTurn = copy.transfer.turn === 'quarter';
-  return { x, y, width, length, sheet, turned, mayTurn, order: copy.order.id, fixed };
+  return { x, y, width, length, sheet, turned, mayTurn, order: copy.order.id, rank, fixed };
 };
 
 function told(fault: Fault, run: LaidRun): RunFault {
@@ -33,6 +34,7 @@ function told(fault: Fault, run: LaidRun): RunFault {
     case 'not-straight':
     case 'not-staged':
     case 'not-apart':
+    case 'not-by-due':
       return { breaks: 'wish', code: fault.code, copies };
     case 'edge':
       return { breaks: 'rule', code: fault.problem, copies };
@@ -54,7 +56,8 @@ export function faultsOf(run: LaidRun): readonly RunFault[] {
   let faults = known.get(run);
   if (!faults) {
     const { film, copies, spans } = run;
-    const lying = copies.map((copy) => lyingOf(film, copy));
+    const turns = turnsOf(Object.values(run.view.order));
+    const lying = copies.map((copy) => lyingOf(film, copy, turns.get(copy.order.id) ?? turns.size));
     faults = layoutFaults(shapeOf(film, run), lying, spans ?? []).map((fault) => told(fault, run));
     if (
       spans === null &&

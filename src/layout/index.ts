@@ -10,6 +10,7 @@ export {
   orderAlone,
   type Trial,
 } from './compare';
+export { inDueOrder } from './due-order';
 export { brokenWishes, faultsOf, holds, type Wish } from './faults';
 export { cleanOffcut, orderStretch, runFigures, takenOffRoll, wasteOver } from './figures';
 export { sheetAt, sheetStart } from './film-shape';

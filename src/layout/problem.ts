@@ -9,6 +9,7 @@ import {
   progressOf,
   type Run,
   type Transfer,
+  turnsOf,
 } from '../model';
 import {
   type Piece,
@@ -72,17 +73,27 @@ function laying(
 }
 
 /** A place in the engine's terms: the sheet, and where on it. */
-const placedOf = (piece: number, { x, y, turned }: Pick<Place, 'x' | 'y' | 'turned'>, film: Film): Placed => {
+export const placedOf = (
+  piece: number,
+  { x, y, turned }: Pick<Place, 'x' | 'y' | 'turned'>,
+  film: Film,
+): Placed => {
   const sheet = sheetAt(film, y);
   return { piece, sheet, x, y: um(y - sheetStart(film, sheet)), turned };
 };
+
+/** Which orders come first on a film, the lower the sooner. */
+const ranksOf = (book: Book, { together }: Film): Map<Id<'order'>, number> =>
+  together.kind === 'by-due'
+    ? turnsOf(ordersByDue(book))
+    : new Map(ordersByDue(book).map((order, rank) => [order.id, rank]));
 
 /**
  * The packing problem of a run: the copies that it takes, waiting or on its film, those of the soonest order
  * ranked first. What is printed already stays. Fillers are left out: see {@link fillerProblem}.
  */
 export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProblem {
-  const ranks = new Map(ordersByDue(book).map((order, rank) => [order.id, rank]));
+  const ranks = ranksOf(book, film);
   const byTransfer = copiesByTransfer(book);
   const asked: Problem['pieces'][number][] = [];
   const pieces: RunPiece[] = [];

@@ -72,6 +72,7 @@ export {
   runOf,
   settingsOf,
   transfersByOrder,
+  turnsOf,
 } from './lookup';
 export { MODEL_VERSION, migrate, type StoredRecords } from './migrations';
 export { type Beyond, copiesBeyond, type OrderState, orderStates } from './order-state';

@@ -6,13 +6,28 @@ import type { Quote } from './quote';
 import type { Film, Garment, Order, Placement, Settings, Transfer } from './records';
 import { embeddedIn, type Run } from './run';
 
-const byDue = (a: Order, b: Order): number =>
-  (a.due ?? '9999').localeCompare(b.due ?? '9999') ||
+/** Orders in a rush first, then those that are due sooner, those without a date last; 0 for two that are due alike. */
+const bySooner = (a: Order, b: Order): number =>
   Number(b.rush) - Number(a.rush) ||
-  (a.dueTime ?? '99').localeCompare(b.dueTime ?? '99') ||
-  a.code.localeCompare(b.code);
+  inOrder(a.due ?? '9999', b.due ?? '9999') ||
+  inOrder(a.dueTime ?? '99', b.dueTime ?? '99');
 
-/** Orders, soonest due first, rush before others of a day, those without a date last; archived ones left out. */
+const byDue = (a: Order, b: Order): number => bySooner(a, b) || a.code.localeCompare(b.code);
+
+/** The turn of each order, from 0: those that are due alike have the same. */
+export function turnsOf(orders: Iterable<Order>): Map<Order['id'], number> {
+  const turns = new Map<Order['id'], number>();
+  let turn = -1;
+  let last: Order | null = null;
+  for (const order of [...orders].sort(byDue)) {
+    if (last === null || bySooner(last, order) !== 0) turn += 1;
+    turns.set(order.id, turn);
+    last = order;
+  }
+  return turns;
+}
+
+/** Orders, those in a rush first, then soonest due first, those without a date last; archived ones left out. */
 export const ordersByDue = (book: Book): Order[] =>
   Object.values(book.order)
     .filter((order) => !order.archived)

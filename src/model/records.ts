@@ -177,11 +177,15 @@ const filmFields = {
    * film, then along it, then across again.
    */
   cutting: z.enum(['free', 'straight', 'staged']),
-  /** Whether the copies of one order lie anywhere, near each other for some share of film more, or in a stretch of their own. */
+  /**
+   * Whether the copies of one order lie anywhere, near each other for some share of film more, or in a stretch of their own; or all that
+   * is due at one time in a stretch of its own, what is due soonest first.
+   */
   together: z.discriminatedUnion('kind', [
     z.object({ kind: z.literal('any') }),
     z.object({ kind: z.literal('near'), share }),
     z.object({ kind: z.literal('apart') }),
+    z.object({ kind: z.literal('by-due') }),
   ]),
   peel: z.enum(peels),
   /** Blank at the front beside the lead, where a cut end curls away from the platen. */

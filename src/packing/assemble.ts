@@ -50,12 +50,14 @@ function rectOf({ pieces }: Problem, { piece, x, y, turned }: Placed): Rect | nu
     : { x, y, width: own.width, length: own.length };
 }
 
-/** A plan of the pinned copies and of those laid around them; whatever is missing is accounted for. */
-export function assemble(problem: Problem, strip: Strip, laid: readonly Placed[]): Plan {
+/**
+ * A plan of placed copies; whatever is missing is accounted for.
+ * @param placed the pinned ones first
+ */
+export function assemble(problem: Problem, strip: Strip, placed: readonly Placed[]): Plan {
   const { film, margins, gap, pinned } = problem;
-  const placed = [...pinned, ...laid];
   const missing = Int32Array.from(strip.count);
-  for (const { piece } of laid) missing[piece] = (missing[piece] ?? 0) - 1;
+  for (const { piece } of placed.slice(pinned.length)) missing[piece] = (missing[piece] ?? 0) - 1;
   const unplaced: Unplaced[] = [];
   for (const [piece, count] of missing.entries()) {
     if (count > 0) unplaced.push({ piece, count, reason: tooLarge(strip, piece) ?? 'no-room' });

@@ -1,5 +1,5 @@
 import { type Micrometres, um } from '../units';
-import type { Problem } from './problem';
+import { isApart, type Problem } from './problem';
 import { type Strip, stripOf } from './strip';
 
 /** Film that no layout can go below: of a roll a length, lead and tail included, or so many whole sheets. */
@@ -121,7 +121,7 @@ function leastGrown(strip: Strip): number {
 
 /** The same, with a stretch of its own for every order where the orders lie apart. */
 function leastTogether(strip: Strip): number {
-  if (strip.together.kind !== 'apart' || strip.pins.length > 0) return leastGrown(strip);
+  if (!isApart(strip.together) || strip.pins.length > 0) return leastGrown(strip);
   let least = 0;
   for (const order of new Set(strip.rank)) {
     const count = strip.count.map((copies, piece) => (strip.rank[piece] === order ? copies : 0));

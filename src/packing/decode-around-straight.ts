@@ -2,6 +2,7 @@ import type { Decoder } from './build';
 import { STAGES } from './cut-tree';
 import { AroundDecoder, type Section } from './decode-around';
 import { type FreePart, freeParts, type Part } from './free-parts';
+import { isApart } from './problem';
 import type { Pin, Strip } from './strip';
 
 /**
@@ -38,7 +39,7 @@ export class AroundStraightDecoder extends AroundDecoder {
 
   private partsOf(bin: number): readonly FreePart[] {
     // The next order begins within what the one before it has left.
-    const laid = this.strip.together.kind === 'apart' ? this.laidIn(bin) : [];
+    const laid = isApart(this.strip.together) ? this.laidIn(bin) : [];
     if (laid.length > 0) return this.partsAround(bin, laid);
     const known = this.free.get(bin) ?? this.partsAround(bin, []);
     this.free.set(bin, known);

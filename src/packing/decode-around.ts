@@ -1,4 +1,5 @@
 import { type Build, type Decoder, emptyBuild, type Floor, type Limits, type Rule } from './build';
+import { isApart } from './problem';
 import { byOrder, type Sequence } from './sequence';
 import type { Pin, Strip } from './strip';
 
@@ -40,7 +41,7 @@ export abstract class AroundDecoder implements Decoder {
     for (const { sheet, y, along } of strip.pins)
       this.reach(strip.bins.kind === 'sheets' ? sheet : 0, y + along);
     let floor: Floor = { bin: strip.bins.printed, y: 0 };
-    const parts = strip.together.kind === 'apart' ? byOrder(sequence, strip) : [sequence];
+    const parts = isApart(strip.together) ? byOrder(sequence, strip) : [sequence];
     for (const part of parts) {
       const left = [...part.count];
       floor =

@@ -1,3 +1,4 @@
+import { um } from '../units';
 import { STAGES, unparted } from './cut-tree';
 import type { Problem, Span } from './problem';
 import { edgeProblems, type Ground, type PlaceProblem, type Rect, tooClose } from './rules';
@@ -10,6 +11,8 @@ export interface Lying extends Rect {
   readonly mayTurn: boolean;
   /** Copies with the same are of one order. */
   readonly order: string | number;
+  /** The lower the sooner it is due. */
+  readonly rank: number;
   /** It lies as it lies: of what is wrong with such copies alone nothing is told. */
   readonly fixed: boolean;
 }
@@ -18,7 +21,7 @@ export interface Lying extends Rect {
 export type Fault =
   | { readonly code: 'turned-but-fixed' | 'cut-by-knife'; readonly copy: number }
   | { readonly code: 'edge'; readonly copy: number; readonly problem: PlaceProblem['code'] }
-  | { readonly code: 'too-close' | 'not-apart'; readonly copies: readonly [number, number] }
+  | { readonly code: 'too-close' | 'not-apart' | 'not-by-due'; readonly copies: readonly [number, number] }
   | { readonly code: 'not-straight' | 'not-staged'; readonly copies: readonly number[] };
 
 /** What of a problem a layout is held against. */
@@ -120,6 +123,22 @@ function* mixedOrders({ together }: Shape, copies: readonly Indexed[]): Generato
   }
 }
 
+/** Copies that begin before all that are due sooner have ended; told with one of these. */
+function* outOfTurn({ together }: Shape, copies: readonly Indexed[]): Generator<Fault> {
+  if (together.kind !== 'by-due') return;
+  const sorted = copies.filter(({ fixed }) => !fixed).sort((a, b) => a.rank - b.rank);
+  const isBefore = (a: Indexed, end: Indexed) =>
+    a.sheet < end.sheet || (a.sheet === end.sheet && a.y < end.y + end.length);
+  let sooner: Indexed | null = null;
+  let furthest = sorted[0];
+  for (const copy of sorted) {
+    if (furthest && copy.rank > furthest.rank) sooner = furthest;
+    if (sooner && isBefore(copy, sooner)) yield { code: 'not-by-due', copies: [sooner.index, copy.index] };
+    const reach = { ...copy, y: um(copy.y + copy.length) };
+    if (!furthest || !isBefore(reach, furthest)) furthest = copy;
+  }
+}
+
 /**
  * All that is wrong with copies where they lie: over an edge or a no-print stretch, too close, turned though they may not be,
  * crossed by a knife line, parted by no straight cuts, orders not apart. Takes sweeps, so that it can follow every change.
@@ -133,5 +152,6 @@ export function layoutFaults(shape: Shape, lying: readonly Lying[], spans: reado
     ...knifeFaults(shape, copies, spans),
     ...cutFaults(shape, copies),
     ...mixedOrders(shape, copies),
+    ...outOfTurn(shape, copies),
   ];
 }

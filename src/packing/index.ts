@@ -13,6 +13,7 @@ export type {
   Together,
   UnplacedReason,
 } from './problem';
+export { reordered } from './reordered';
 export { checkPlace, type Ground, type PlaceProblem, type Rect } from './rules';
 export type { Idea } from './search';
 export { validatePlan } from './validate';

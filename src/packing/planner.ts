@@ -3,8 +3,9 @@ import { assemble, placedOf } from './assemble';
 import { type LeastFilm, leastFilm, leastOnLastSheet } from './bounds';
 import { chosenCounts, fitting, sum } from './choice';
 import { fillUp } from './fill-up';
-import type { Plan, Problem } from './problem';
+import { isApart, type Plan, type Problem } from './problem';
 import { type Idea, Search } from './search';
+import { soonestFirst } from './soonest-first';
 import { type Strip, stripOf } from './strip';
 
 /** An engine at work on one problem: the same problem, seed and iterations always give the same plan. */
@@ -84,9 +85,9 @@ class SearchPlanner implements Planner {
     const { problem, search, strip } = this;
     if (!search.best) search.step();
     const laid = search.best ? placedOf(search.best, strip, problem) : [];
-    const mayFill = this.isShort && problem.together.kind !== 'apart';
+    const mayFill = this.isShort && !isApart(problem.together);
     const added = mayFill ? fillUp(problem, laid, this.chosen, this.seed) : [];
-    return assemble(problem, strip, [...laid, ...added]);
+    return assemble(problem, strip, soonestFirst(problem, [...problem.pinned, ...laid, ...added]));
   }
 
   /** Worked out when it is first asked for: a first layout does not wait for it. */

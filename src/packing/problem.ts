@@ -10,7 +10,7 @@ export interface Piece {
   readonly length: Micrometres;
   readonly count: number;
   readonly turn: Turn;
-  /** Placed first when film is short: the lower the sooner. Pieces of one rank are of one order. */
+  /** Placed first when film is short: the lower the sooner. Pieces of one rank are of one order, or due at one time. */
   readonly rank: number;
 }
 
@@ -52,7 +52,7 @@ interface SheetShape {
   readonly printed: number;
 }
 
-type FilmShape = RollShape | SheetShape;
+export type FilmShape = RollShape | SheetShape;
 
 /** A copy on the film: the corner nearest to x = 0 and to the leading edge. */
 export interface Placed {
@@ -67,12 +67,17 @@ export interface Placed {
 
 /**
  * Whether copies of one order, which are those of one rank, are asked to lie together: anywhere; near each other, for up to a
- * share of the film more; or each order in a stretch of the film, or of each sheet, that it has to itself.
+ * share of the film more; each order in a stretch of the film, or of each sheet, that it has to itself; or so, with the stretches in the
+ * order of their ranks, those of one rank then being due at one time.
  */
 export type Together =
   | { readonly kind: 'any' }
   | { readonly kind: 'near'; readonly share: number }
-  | { readonly kind: 'apart' };
+  | { readonly kind: 'apart' }
+  | { readonly kind: 'by-due' };
+
+/** Whether each rank has stretches of the film to itself. */
+export const isApart = ({ kind }: Together): boolean => kind === 'apart' || kind === 'by-due';
 
 /**
  * What is to be laid out. Two copies on one film are at least `gap` (an even number of micrometres)

@@ -97,8 +97,8 @@ export function disturb(sequence: Sequence, random: () => number, turnable: bool
   tidy(sequence);
 }
 
-/** A sequence parted by order: on a roll that is not cut the soonest first, otherwise as the sequence has them. */
-export function byOrder({ piece, count, turned }: Sequence, { rank, bins }: Strip): Sequence[] {
+/** A sequence parted by order: the soonest first where that is asked for or the roll is not cut, otherwise as the sequence has them. */
+export function byOrder({ piece, count, turned }: Sequence, { rank, bins, together }: Strip): Sequence[] {
   const parts = new Map<number, Sequence>();
   piece.forEach((own, run) => {
     const order = rank[own] as number;
@@ -111,6 +111,6 @@ export function byOrder({ piece, count, turned }: Sequence, { rank, bins }: Stri
     part.count.push(count[run] as number);
     part.turned.push(turned[run] as number);
   });
-  if (bins.kind !== 'strip') return [...parts.values()];
+  if (bins.kind !== 'strip' && together.kind !== 'by-due') return [...parts.values()];
   return [...parts.entries()].sort(([a], [b]) => a - b).map(([, part]) => part);
 }

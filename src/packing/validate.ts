@@ -27,6 +27,7 @@ function lyingOf({ pieces, pinned }: Problem, copy: Placed, index: number): Lyin
     turned,
     mayTurn: turn === 'quarter',
     order,
+    rank: order,
     fixed: index < pinned.length,
   };
 }

@@ -5,6 +5,7 @@ import { AroundStraightDecoder } from './decode-around-straight';
 import { GuillotineDecoder } from './decode-guillotine';
 import { SkylineDecoder } from './decode-skyline';
 import { StagedDecoder } from './decode-staged';
+import { isApart } from './problem';
 import { isEmpty, type Strip } from './strip';
 
 /**
@@ -32,7 +33,5 @@ function decodersOf(strip: Strip): Decoder[] {
     staged: () => [new StagedDecoder(strip)],
   }[strip.cutting]();
   if (!isBare) return decoders.map((decoder) => new AroundStraightDecoder(strip, decoder));
-  return strip.together.kind === 'apart'
-    ? decoders.map((decoder) => new ApartDecoder(strip, decoder))
-    : decoders;
+  return isApart(strip.together) ? decoders.map((decoder) => new ApartDecoder(strip, decoder)) : decoders;
 }

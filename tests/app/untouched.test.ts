@@ -142,7 +142,7 @@ const anyFilm = {
   cutting: fc.constantFrom('free' as const, 'straight' as const, 'staged' as const),
   together: fc.oneof(
     fc.record({ kind: fc.constant('near' as const), share }),
-    fc.record({ kind: fc.constantFrom('any' as const, 'apart' as const) }),
+    fc.record({ kind: fc.constantFrom('any' as const, 'apart' as const, 'by-due' as const) }),
   ),
   peel: fc.constantFrom('hot' as const, 'warm' as const, 'cold' as const),
   curl: margin,

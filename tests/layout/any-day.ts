@@ -11,6 +11,7 @@ const together = fc.constantFrom(
   { kind: 'any' } as const,
   { kind: 'near', share: 0.05 } as const,
   { kind: 'apart' } as const,
+  { kind: 'by-due' } as const,
 );
 const turn = fc.constantFrom('fixed' as const, 'quarter' as const);
 

@@ -44,6 +44,7 @@ const together = fc.constantFrom(
   { kind: 'any' } as const,
   { kind: 'near', share: 0.05 } as const,
   { kind: 'apart' } as const,
+  { kind: 'by-due' } as const,
 );
 const margins = fc.record({ left: mm(0, 8), right: mm(0, 8), lead: mm(0, 15), tail: mm(0, 15) });
 const gap = fc.integer({ min: 0, max: 40 }).map((half) => um(half * 200));

@@ -45,6 +45,7 @@ export const filmForm = {
     any: 'wherever they take least film',
     near: 'near each other, for a little more film',
     apart: 'each order in a stretch of its own',
+    'by-due': 'each due date in a stretch of its own, soonest first',
   },
   nearShare: 'Film this may cost, %',
   nearProblem: 'Write a percentage from 0 to 100, such as 2.',

@@ -32,6 +32,8 @@ export const film = {
     'not-staged':
       'Cuts across, along and across again no longer part these copies. Lay out again, or allow any order of cuts.',
     'not-apart': 'Orders no longer lie apart: some share a stretch of film. Lay out again to part them.',
+    'not-by-due':
+      'Some copies lie behind others that are due later. Lay out again to put what is due soonest first.',
   } satisfies Record<Wish, string>,
   cleanOffcut: (size: string) => `${size} of the last sheet stays clean`,
   sheetFlag: (number: number) => `sheet ${number}`,
@@ -54,6 +56,7 @@ export const film = {
   stillLooking: 'still looking',
   looking: 'Looking for a shorter layout',
   stays: 'No layout that takes less film was found, so what lay there stays.',
+  staysInOrder: 'No layout that takes less film was found. What is due soonest came to the front.',
   nothingToLay: ({ elsewhere, unchosen, unready }: Untaken, ways: Ways): string => {
     const reasons = [
       ...(elsewhere > 0 ? [`${whole(elsewhere, ways)} chosen for other runs`] : []),

@@ -45,6 +45,7 @@ export const filmForm: Words['filmForm'] = {
     any: 'donde menos película gasten',
     near: 'cerca unas de otras, por un poco más de película',
     apart: 'cada pedido en su propio trecho',
+    'by-due': 'cada fecha de entrega en su propio trecho, la más próxima primero',
   },
   nearShare: 'Película que puede costar, %',
   nearProblem: 'Escribir un porcentaje de 0 a 100, como 2.',

@@ -32,6 +32,8 @@ export const film: Words['film'] = {
       'Cortando a lo ancho, a lo largo y otra vez a lo ancho ya no se separan estas copias. Distribuir otra vez, o permitir cualquier orden.',
     'not-apart':
       'Los pedidos ya no quedan separados: algunos comparten un tramo de película. Vuelve a colocarlos para separarlos.',
+    'not-by-due':
+      'Algunas copias quedan detrás de otras con entrega posterior. Distribuir otra vez pone primero lo más próximo.',
   },
   cleanOffcut: (size) => `${size} de la última hoja quedan limpios`,
   sheetFlag: (number) => `hoja ${number}`,
@@ -52,6 +54,8 @@ export const film: Words['film'] = {
   provenSheets: 'demostrado: no bastan menos hojas',
   stillLooking: 'sigue buscando',
   looking: 'Buscando una distribución más corta',
+  staysInOrder:
+    'No se ha encontrado ninguna distribución que gaste menos película. Lo más próximo pasa delante.',
   stays: 'No se ha encontrado ninguna distribución que gaste menos película, así que se queda la que había.',
   nothingToLay: ({ elsewhere, unchosen, unready }, ways) => {
     const reasons = [

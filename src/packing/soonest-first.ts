@@ -1,0 +1,285 @@
+import { um } from '../units';
+import { compareEach, type Part, soonestAllowed } from './completion';
+import { layoutFaults } from './faults';
+import { knifeLines } from './knife-lines';
+import { type LyingCopy, lyingCopies, moveTo, placedOf } from './lying';
+import { nearerPlaces } from './nearer-place';
+import { apartFor, bySpans, type FilmPart, stretchesOf } from './parts';
+import type { Placed, Problem, Span } from './problem';
+
+/** Places nearer to the front that are asked about for a copy. */
+const MOST_TRIED = 12;
+/** Rounds of exchanging copies, parts and free film: each makes room for the others. */
+const ROUNDS = 3;
+/** Layouts looked through in all: the soonest orders have them first. */
+const MOST_ASKED = 200;
+
+/** Where a roll with copies on it is cut; `null` if no lines can cut it so. */
+function linesOf({ film, margins, gap }: Problem, copies: readonly LyingCopy[]): readonly Span[] | null {
+  if (film.kind === 'sheet') return [];
+  const { spanMax, cutBlank } = film;
+  const end = copies.reduce((far, { y, length }) => Math.max(far, y + length), 0);
+  return knifeLines(copies, { gap, spanMax, cutBlank, lengthUsed: um(end + margins.tail) });
+}
+
+/** How far from the leading edge copies reach, sheet after sheet. */
+const reachOf = ({ film }: Problem, { sheet, y, length }: LyingCopy): number =>
+  (film.kind === 'sheet' ? sheet * film.length : 0) + y + length;
+
+/** How far from the leading edge all copies reach. */
+const furthest = (problem: Problem, copies: readonly LyingCopy[]): number =>
+  copies.reduce((far, copy) => Math.max(far, reachOf(problem, copy)), 0);
+
+/** Sheets numbered anew without those that nothing lies on any more. */
+function withoutEmpty({ film, pinned }: Problem, copies: readonly LyingCopy[]): readonly LyingCopy[] {
+  if (film.kind === 'roll' || film.printed > 0 || pinned.length > 0) return copies;
+  const used = [...new Set(copies.map(({ sheet }) => sheet))].sort((a, b) => a - b);
+  return copies.map((copy) => moveTo(copy, { sheet: used.indexOf(copy.sheet) }));
+}
+
+/** How far the copies of each rank reach that may be moved, the soonest rank first. */
+function reaches(problem: Problem, copies: readonly LyingCopy[]): number[] {
+  const far = new Map<number, number>();
+  for (const copy of copies) {
+    if (!copy.fixed) far.set(copy.rank, Math.max(far.get(copy.rank) ?? 0, reachOf(problem, copy)));
+  }
+  return [...far].sort(([a], [b]) => a - b).map(([, reach]) => reach);
+}
+
+/** Film from the first copy of each rank to its last one's end, weighed by its copies. */
+function spreadOf(problem: Problem, copies: readonly LyingCopy[]): number {
+  const stretches = new Map<number, { from: number; to: number; copies: number }>();
+  for (const copy of copies) {
+    const to = reachOf(problem, copy);
+    const own = stretches.get(copy.rank) ?? { from: Number.POSITIVE_INFINITY, to: 0, copies: 0 };
+    stretches.set(copy.rank, {
+      from: Math.min(own.from, to - copy.length),
+      to: Math.max(own.to, to),
+      copies: own.copies + 1,
+    });
+  }
+  return [...stretches.values()].reduce((sum, { from, to, copies: each }) => sum + each * (to - from), 0);
+}
+
+/** A layout that is being bettered, and what it may not lose by that. */
+class Layout {
+  copies: readonly LyingCopy[];
+  lines: readonly Span[] | null;
+  private faults: number;
+  private end: number;
+  private asked = 0;
+  private readonly problem: Problem;
+  private reaches: readonly number[];
+
+  constructor(problem: Problem, placed: readonly Placed[]) {
+    this.problem = problem;
+    this.copies = lyingCopies(problem, placed);
+    this.lines = linesOf(problem, this.copies);
+    this.reaches = reaches(problem, this.copies);
+    this.end = furthest(problem, this.copies);
+    this.faults = this.faultsOf(this.copies, this.lines ?? []);
+  }
+
+  private faultsOf(copies: readonly LyingCopy[], lines: readonly Span[]): number {
+    return layoutFaults(this.problem, copies, lines).length;
+  }
+
+  /** Whether copies may lie so: they take no more film, nothing more is wrong than now, no knife line is added, and orders that are to lie near do so as before. */
+  mayBe(copies: readonly LyingCopy[]): boolean {
+    this.asked += 1;
+    return this.asked <= MOST_ASKED && this.isSound(copies);
+  }
+
+  private isSound(copies: readonly LyingCopy[]): boolean {
+    const { problem, lines } = this;
+    if (furthest(problem, copies) > this.end) return false;
+    const next = linesOf(problem, copies);
+    if (lines === null || next === null || next.length > lines.length) return false;
+    if (problem.together.kind === 'near' && spreadOf(problem, copies) > spreadOf(problem, this.copies))
+      return false;
+    return this.faultsOf(copies, next) <= this.faults;
+  }
+
+  /** Takes other places where a soonest order reaches less far by them. @returns whether it did */
+  take(copies: readonly LyingCopy[]): boolean {
+    const next = reaches(this.problem, copies);
+    if (compareEach(next, this.reaches) >= 0 || !this.isSound(copies)) return false;
+    this.copies = copies;
+    this.lines = linesOf(this.problem, copies);
+    this.reaches = next;
+    this.end = furthest(this.problem, copies);
+    this.faults = this.faultsOf(copies, this.lines ?? []);
+    return true;
+  }
+}
+
+/** Copies of one footprint exchanged, so that the soonest lie first. */
+function exchanged(problem: Problem, copies: readonly LyingCopy[]): LyingCopy[] {
+  const groups = new Map<string, number[]>();
+  copies.forEach(({ fixed, width, length }, index) => {
+    if (fixed) return;
+    const key = `${width} ${length}`;
+    const own = groups.get(key);
+    if (own) own.push(index);
+    else groups.set(key, [index]);
+  });
+  const next = [...copies];
+  for (const group of groups.values()) {
+    const own = group.flatMap((index) => copies[index] ?? []);
+    const places = own.toSorted((a, b) => reachOf(problem, a) - reachOf(problem, b) || a.x - b.x);
+    const soonest = [...group.keys()].sort(
+      (a, b) =>
+        (own[a]?.rank ?? 0) - (own[b]?.rank ?? 0) ||
+        places.indexOf(own[a] as LyingCopy) - places.indexOf(own[b] as LyingCopy),
+    );
+    places.forEach(({ x, y, sheet }, at) => {
+      const taken = soonest[at] ?? 0;
+      const copy = own[taken];
+      if (copy) next[group[taken] ?? 0] = moveTo(copy, { x, y, sheet });
+    });
+  }
+  return next;
+}
+
+/** Parts laid one behind the other in another order, from where the first of them began. */
+function shifted(
+  copies: readonly LyingCopy[],
+  parts: readonly FilmPart[],
+  order: readonly number[],
+  apart: number,
+): LyingCopy[] {
+  const next = [...copies];
+  let at = parts[0]?.from ?? 0;
+  for (const index of order) {
+    const part = parts[index];
+    if (!part) continue;
+    for (const own of part.copies) {
+      const copy = copies[own];
+      if (copy) next[own] = moveTo(copy, { y: um(copy.y + at - part.from) });
+    }
+    at += part.to - part.from + apart;
+  }
+  return next;
+}
+
+const isAsItLies = (order: readonly number[]): boolean => order.every((part, index) => part === index);
+
+const asParts = (parts: readonly FilmPart[], copies: readonly LyingCopy[], apart: number): Part[] =>
+  parts.map(({ copies: own, from, to }) => ({
+    length: to - from + apart,
+    ranks: new Set(own.flatMap((index) => copies[index]?.rank ?? [])),
+  }));
+
+/** Parts of a roll change places, or whole spans do where finer parts would ask for more knife lines. */
+function orderParts(problem: Problem, layout: Layout): boolean {
+  const { film, gap } = problem;
+  if (film.kind === 'sheet') return orderSheets(layout);
+  const apart = apartFor(film, gap);
+  let better = false;
+  for (const fine of stretchesOf(layout.copies, apart, film.noPrint)) {
+    const { copies } = layout;
+    const tried = [fine, bySpans(fine, layout.lines ?? [])].map((parts) => {
+      const inOrder = (order: readonly number[]) => shifted(copies, parts, order, apart);
+      const order = soonestAllowed(asParts(parts, copies, apart), (each) => layout.mayBe(inOrder(each)));
+      return isAsItLies(order) ? copies : inOrder(order);
+    });
+    for (const each of tried) better = layout.take(each) || better;
+  }
+  return better;
+}
+
+/** Whole sheets change places; the last stays, since what it leaves clean can be cut off and kept. */
+function orderSheets(layout: Layout): boolean {
+  const { copies } = layout;
+  const last = copies.reduce((most, { sheet }) => Math.max(most, sheet), 0);
+  const held = new Set(copies.flatMap(({ fixed, sheet }) => (fixed ? [sheet] : [])));
+  const sheets = [...new Set(copies.map(({ sheet }) => sheet))]
+    .filter((sheet) => sheet !== last && !held.has(sheet))
+    .sort((a, b) => a - b);
+  const parts = sheets.map((sheet) => ({
+    length: 1,
+    ranks: new Set(copies.flatMap((copy) => (copy.sheet === sheet ? [copy.rank] : []))),
+  }));
+  const inOrder = (order: readonly number[]) => {
+    const goesTo = new Map(order.map((from, to) => [sheets[from], sheets[to]]));
+    return copies.map((copy) => moveTo(copy, { sheet: goesTo.get(copy.sheet) ?? copy.sheet }));
+  };
+  const order = soonestAllowed(parts, (tried) => layout.mayBe(inOrder(tried)));
+  return !isAsItLies(order) && layout.take(inOrder(order));
+}
+
+/** The layouts in which a copy lies nearer to the front, in free film or in the place of one that is due later, the nearest first. */
+function withNearer(problem: Problem, copies: readonly LyingCopy[], index: number): (readonly LyingCopy[])[] {
+  const own = copies[index];
+  if (!own) return [];
+  const reach = reachOf(problem, own);
+  const free = nearerPlaces(problem, copies, index).map((place) => ({
+    reach: reachOf(problem, place),
+    copies: copies.with(index, place),
+  }));
+  const exchanges = copies.flatMap((other, at) => {
+    if (other.fixed || other.rank <= own.rank) return [];
+    const place = moveTo(own, { x: other.x, y: other.y, sheet: other.sheet });
+    if (reachOf(problem, place) >= reach) return [];
+    const { x, y, sheet } = own;
+    return {
+      reach: reachOf(problem, place),
+      copies: copies.with(index, place).with(at, moveTo(other, { x, y, sheet })),
+    };
+  });
+  return [...free, ...exchanges]
+    .sort((a, b) => a.reach - b.reach)
+    .slice(0, MOST_TRIED)
+    .map((each) => each.copies);
+}
+
+/** The copies of a rank that reach furthest, moved nearer to the front; `null` if one of them finds no place. */
+function pulled(problem: Problem, layout: Layout, rank: number): readonly LyingCopy[] | null {
+  let { copies } = layout;
+  const reach = (copy: LyingCopy) => (copy.rank === rank && !copy.fixed ? reachOf(problem, copy) : 0);
+  const far = Math.max(...copies.map(reach));
+  for (const index of copies.keys()) {
+    const copy = copies[index];
+    if (!copy || far === 0 || reach(copy) < far) continue;
+    const nearer = withNearer(problem, copies, index).find((each) => layout.mayBe(each));
+    if (!nearer) return null;
+    copies = nearer;
+  }
+  return copies;
+}
+
+/** The last copies of each order move nearer to the front, as long as the order is complete sooner by it. */
+function pullForward(problem: Problem, layout: Layout): boolean {
+  let better = false;
+  const ranks = [...new Set(layout.copies.flatMap(({ rank, fixed }) => (fixed ? [] : [rank])))];
+  for (const rank of ranks.sort((a, b) => a - b)) {
+    let took = true;
+    while (took) {
+      const next = pulled(problem, layout, rank);
+      took = next !== null && layout.take(next);
+      better ||= took;
+    }
+  }
+  return better;
+}
+
+/**
+ * Puts the copies of the soonest ranks as near to the leading edge as they go where that costs no film: copies of one footprint exchange
+ * their places, parts of the film that nothing joins change theirs, and what fits free film nearer to the front moves there. The soonest
+ * rank comes first, whatever that is to later ones. No layout gets longer, no knife line is added, no sheet, and pinned copies stay.
+ * @param placed the pinned copies first, as in a plan
+ */
+export function soonestFirst(problem: Problem, placed: readonly Placed[]): Placed[] {
+  const ranks = new Set(placed.slice(problem.pinned.length).map(({ piece }) => problem.pieces[piece]?.rank));
+  if (ranks.size === 0 || (ranks.size === 1 && problem.pinned.length === 0)) return [...placed];
+  const layout = new Layout(problem, placed);
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const found = [
+      layout.take(exchanged(problem, layout.copies)),
+      orderParts(problem, layout),
+      pullForward(problem, layout),
+    ];
+    if (!found.includes(true)) break;
+  }
+  return withoutEmpty(problem, layout.copies).map(placedOf);
+}
