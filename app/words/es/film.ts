@@ -54,9 +54,9 @@ export const film: Words['film'] = {
   provenSheets: 'demostrado: no bastan menos hojas',
   stillLooking: 'sigue buscando',
   looking: 'Buscando una distribución más corta',
+  stays: 'No se ha encontrado ninguna distribución que gaste menos película, así que se queda la que había.',
   staysInOrder:
     'No se ha encontrado ninguna distribución que gaste menos película. Lo más próximo pasa delante.',
-  stays: 'No se ha encontrado ninguna distribución que gaste menos película, así que se queda la que había.',
   nothingToLay: ({ elsewhere, unchosen, unready }, ways) => {
     const reasons = [
       ...(elsewhere > 0 ? [`${whole(elsewhere, ways)} elegidas para otras tiradas`] : []),

@@ -20,6 +20,7 @@ import { nameWhatIsCounted } from './20-copies-pressed';
 import { letGoOfWaiting } from './21-let-go';
 import { keepCorrections } from './22-corrections';
 import { keepTables } from './23-tables';
+import { allowDueFirst } from './24-due-first';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -48,6 +49,7 @@ const migrations: readonly Migration[] = [
   letGoOfWaiting,
   keepCorrections,
   keepTables,
+  allowDueFirst,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;
