@@ -94,6 +94,8 @@ export class Search {
 
   private exchangeShare(): number {
     const { best, strip } = this;
+    // What is taken apart is built anew sheet by sheet, whatever is due on the others.
+    if (strip.together.kind === 'by-due') return 0;
     if (strip.bins.kind !== 'sheets' || !isEmpty(strip) || !best?.complete || best.tops.length < 2) return 0;
     return best.tops.length > this.least() ? EXCHANGE_SHARE : EXCHANGE_SHARE_AT_LEAST;
   }

@@ -1,117 +1,15 @@
 import { um } from '../units';
-import { compareEach, type Part, soonestAllowed } from './completion';
-import { layoutFaults } from './faults';
-import { knifeLines } from './knife-lines';
-import { type LyingCopy, lyingCopies, moveTo, placedOf } from './lying';
+import { type Part, soonestAllowed } from './completion';
+import { type LyingCopy, moveTo, placedOf } from './lying';
 import { nearerPlaces } from './nearer-place';
 import { apartFor, bySpans, type FilmPart, stretchesOf } from './parts';
-import type { Placed, Problem, Span } from './problem';
+import type { Placed, Problem } from './problem';
+import { reachOf, SoonestLayout } from './soonest-layout';
 
 /** Places nearer to the front that are asked about for a copy. */
 const MOST_TRIED = 12;
 /** Rounds of exchanging copies, parts and free film: each makes room for the others. */
 const ROUNDS = 3;
-/** Layouts looked through in all: the soonest orders have them first. */
-const MOST_ASKED = 200;
-
-/** Where a roll with copies on it is cut; `null` if no lines can cut it so. */
-function linesOf({ film, margins, gap }: Problem, copies: readonly LyingCopy[]): readonly Span[] | null {
-  if (film.kind === 'sheet') return [];
-  const { spanMax, cutBlank } = film;
-  const end = copies.reduce((far, { y, length }) => Math.max(far, y + length), 0);
-  return knifeLines(copies, { gap, spanMax, cutBlank, lengthUsed: um(end + margins.tail) });
-}
-
-/** How far from the leading edge copies reach, sheet after sheet. */
-const reachOf = ({ film }: Problem, { sheet, y, length }: LyingCopy): number =>
-  (film.kind === 'sheet' ? sheet * film.length : 0) + y + length;
-
-/** How far from the leading edge all copies reach. */
-const furthest = (problem: Problem, copies: readonly LyingCopy[]): number =>
-  copies.reduce((far, copy) => Math.max(far, reachOf(problem, copy)), 0);
-
-/** Sheets numbered anew without those that nothing lies on any more. */
-function withoutEmpty({ film, pinned }: Problem, copies: readonly LyingCopy[]): readonly LyingCopy[] {
-  if (film.kind === 'roll' || film.printed > 0 || pinned.length > 0) return copies;
-  const used = [...new Set(copies.map(({ sheet }) => sheet))].sort((a, b) => a - b);
-  return copies.map((copy) => moveTo(copy, { sheet: used.indexOf(copy.sheet) }));
-}
-
-/** How far the copies of each rank reach that may be moved, the soonest rank first. */
-function reaches(problem: Problem, copies: readonly LyingCopy[]): number[] {
-  const far = new Map<number, number>();
-  for (const copy of copies) {
-    if (!copy.fixed) far.set(copy.rank, Math.max(far.get(copy.rank) ?? 0, reachOf(problem, copy)));
-  }
-  return [...far].sort(([a], [b]) => a - b).map(([, reach]) => reach);
-}
-
-/** Film from the first copy of each rank to its last one's end, weighed by its copies. */
-function spreadOf(problem: Problem, copies: readonly LyingCopy[]): number {
-  const stretches = new Map<number, { from: number; to: number; copies: number }>();
-  for (const copy of copies) {
-    const to = reachOf(problem, copy);
-    const own = stretches.get(copy.rank) ?? { from: Number.POSITIVE_INFINITY, to: 0, copies: 0 };
-    stretches.set(copy.rank, {
-      from: Math.min(own.from, to - copy.length),
-      to: Math.max(own.to, to),
-      copies: own.copies + 1,
-    });
-  }
-  return [...stretches.values()].reduce((sum, { from, to, copies: each }) => sum + each * (to - from), 0);
-}
-
-/** A layout that is being bettered, and what it may not lose by that. */
-class Layout {
-  copies: readonly LyingCopy[];
-  lines: readonly Span[] | null;
-  private faults: number;
-  private end: number;
-  private asked = 0;
-  private readonly problem: Problem;
-  private reaches: readonly number[];
-
-  constructor(problem: Problem, placed: readonly Placed[]) {
-    this.problem = problem;
-    this.copies = lyingCopies(problem, placed);
-    this.lines = linesOf(problem, this.copies);
-    this.reaches = reaches(problem, this.copies);
-    this.end = furthest(problem, this.copies);
-    this.faults = this.faultsOf(this.copies, this.lines ?? []);
-  }
-
-  private faultsOf(copies: readonly LyingCopy[], lines: readonly Span[]): number {
-    return layoutFaults(this.problem, copies, lines).length;
-  }
-
-  /** Whether copies may lie so: they take no more film, nothing more is wrong than now, no knife line is added, and orders that are to lie near do so as before. */
-  mayBe(copies: readonly LyingCopy[]): boolean {
-    this.asked += 1;
-    return this.asked <= MOST_ASKED && this.isSound(copies);
-  }
-
-  private isSound(copies: readonly LyingCopy[]): boolean {
-    const { problem, lines } = this;
-    if (furthest(problem, copies) > this.end) return false;
-    const next = linesOf(problem, copies);
-    if (lines === null || next === null || next.length > lines.length) return false;
-    if (problem.together.kind === 'near' && spreadOf(problem, copies) > spreadOf(problem, this.copies))
-      return false;
-    return this.faultsOf(copies, next) <= this.faults;
-  }
-
-  /** Takes other places where a soonest order reaches less far by them. @returns whether it did */
-  take(copies: readonly LyingCopy[]): boolean {
-    const next = reaches(this.problem, copies);
-    if (compareEach(next, this.reaches) >= 0 || !this.isSound(copies)) return false;
-    this.copies = copies;
-    this.lines = linesOf(this.problem, copies);
-    this.reaches = next;
-    this.end = furthest(this.problem, copies);
-    this.faults = this.faultsOf(copies, this.lines ?? []);
-    return true;
-  }
-}
 
 /** Copies of one footprint exchanged, so that the soonest lie first. */
 function exchanged(problem: Problem, copies: readonly LyingCopy[]): LyingCopy[] {
@@ -171,7 +69,7 @@ const asParts = (parts: readonly FilmPart[], copies: readonly LyingCopy[], apart
   }));
 
 /** Parts of a roll change places, or whole spans do where finer parts would ask for more knife lines. */
-function orderParts(problem: Problem, layout: Layout): boolean {
+function orderParts(problem: Problem, layout: SoonestLayout): boolean {
   const { film, gap } = problem;
   if (film.kind === 'sheet') return orderSheets(layout);
   const apart = apartFor(film, gap);
@@ -189,7 +87,7 @@ function orderParts(problem: Problem, layout: Layout): boolean {
 }
 
 /** Whole sheets change places; the last stays, since what it leaves clean can be cut off and kept. */
-function orderSheets(layout: Layout): boolean {
+function orderSheets(layout: SoonestLayout): boolean {
   const { copies } = layout;
   const last = copies.reduce((most, { sheet }) => Math.max(most, sheet), 0);
   const held = new Set(copies.flatMap(({ fixed, sheet }) => (fixed ? [sheet] : [])));
@@ -234,7 +132,7 @@ function withNearer(problem: Problem, copies: readonly LyingCopy[], index: numbe
 }
 
 /** The copies of a rank that reach furthest, moved nearer to the front; `null` if one of them finds no place. */
-function pulled(problem: Problem, layout: Layout, rank: number): readonly LyingCopy[] | null {
+function pulled(problem: Problem, layout: SoonestLayout, rank: number): readonly LyingCopy[] | null {
   let { copies } = layout;
   const reach = (copy: LyingCopy) => (copy.rank === rank && !copy.fixed ? reachOf(problem, copy) : 0);
   const far = Math.max(...copies.map(reach));
@@ -249,7 +147,7 @@ function pulled(problem: Problem, layout: Layout, rank: number): readonly LyingC
 }
 
 /** The last copies of each order move nearer to the front, as long as the order is complete sooner by it. */
-function pullForward(problem: Problem, layout: Layout): boolean {
+function pullForward(problem: Problem, layout: SoonestLayout): boolean {
   let better = false;
   const ranks = [...new Set(layout.copies.flatMap(({ rank, fixed }) => (fixed ? [] : [rank])))];
   for (const rank of ranks.sort((a, b) => a - b)) {
@@ -263,6 +161,13 @@ function pullForward(problem: Problem, layout: Layout): boolean {
   return better;
 }
 
+/** Sheets numbered anew without those that nothing lies on any more. */
+function withoutEmpty({ film, pinned }: Problem, copies: readonly LyingCopy[]): readonly LyingCopy[] {
+  if (film.kind === 'roll' || film.printed > 0 || pinned.length > 0) return copies;
+  const used = [...new Set(copies.map(({ sheet }) => sheet))].sort((a, b) => a - b);
+  return copies.map((copy) => moveTo(copy, { sheet: used.indexOf(copy.sheet) }));
+}
+
 /**
  * Puts the copies of the soonest ranks as near to the leading edge as they go where that costs no film: copies of one footprint exchange
  * their places, parts of the film that nothing joins change theirs, and what fits free film nearer to the front moves there. The soonest
@@ -272,7 +177,7 @@ function pullForward(problem: Problem, layout: Layout): boolean {
 export function soonestFirst(problem: Problem, placed: readonly Placed[]): Placed[] {
   const ranks = new Set(placed.slice(problem.pinned.length).map(({ piece }) => problem.pieces[piece]?.rank));
   if (ranks.size === 0 || (ranks.size === 1 && problem.pinned.length === 0)) return [...placed];
-  const layout = new Layout(problem, placed);
+  const layout = new SoonestLayout(problem, placed);
   for (let round = 0; round < ROUNDS; round += 1) {
     const found = [
       layout.take(exchanged(problem, layout.copies)),
