@@ -11,6 +11,7 @@ import { notify, openDialog } from '../store/view';
 import { useWords } from '../words';
 import { money } from '../words/format';
 import { artworkTypes } from './artwork';
+import { dropFiles } from './drop-files';
 import { codeBeside, name } from './entries';
 import { addArtworkFiles } from './several-files';
 import { useFileDrop } from './useFileDrop';
@@ -20,7 +21,7 @@ export function OrderHead({ order, state, empty }: { order: Order; state: OrderS
   const reader = useReader();
   const { orders: words } = reader.words;
   const book = useShop((shop) => shop.book);
-  const { dropping, target } = useFileDrop((files) => void addArtworkFiles(order.id, files));
+  const { dropping, target } = useFileDrop((files) => dropFiles(files, order.id));
   const others = Object.values(book.order).filter(({ id }) => id !== order.id);
   const codesOf = (orders: readonly Order[]) => new Set(orders.map(({ code }) => code));
   const ownCode = codeBeside(codesOf(others), codesOf(others.filter(({ archived }) => !archived)));

@@ -12,11 +12,13 @@ import { tintOf } from '../parts/tints';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog, useView } from '../store/view';
+import { dropFiles } from './drop-files';
 import { NewTransferRow } from './NewTransferRow';
 import { OrderHead } from './OrderHead';
 import { openTable, openTableText } from './open-table';
 import { type OrderLine, orderLines, type Sorting } from './order-lines';
 import { TransferRow } from './TransferRow';
+import { useFileDrop } from './useFileDrop';
 import './orders.css';
 import { useWords } from '../words';
 
@@ -31,8 +33,13 @@ export function OrdersRoom() {
   const lines = orderLines(book, { search, sorting, archived });
   const any = Object.keys(book.order).length > 0;
   usePastedTable();
+  const { dropping, target } = useFileDrop((files) => dropFiles(files, null));
   return (
-    <>
+    <section
+      aria-label={words.title}
+      className={dropping ? 'orders-page dropping' : 'orders-page'}
+      {...target}
+    >
       <div className="room-head">
         <div>
           <h1>{words.title}</h1>
@@ -105,7 +112,7 @@ export function OrdersRoom() {
           <DemoButton />
         </section>
       )}
-    </>
+    </section>
   );
 }
 

@@ -11,11 +11,12 @@ import { notify, openDialog } from '../store/view';
 import { ArtworkAdvice } from './ArtworkAdvice';
 import { ArtworkCell } from './ArtworkCell';
 import { giveArtwork } from './artwork';
+import { dropFiles } from './drop-files';
 import { copiesFrom, name, type Sized, sizeAsTyped } from './entries';
 import type { OrderLine } from './order-lines';
 import { useFileDrop } from './useFileDrop';
 
-/** One transfer: artwork, name, size, copies. A PNG dropped anywhere on the row becomes its artwork. */
+/** One transfer: artwork, name, size, copies. An image dropped anywhere on the row becomes its artwork; of several, each is matched. */
 export function TransferRow({
   transfer,
   count,
@@ -28,8 +29,10 @@ export function TransferRow({
   const book = useShop((shop) => shop.book);
   const [tooLarge, ...elsewhere] = filmsAhead(book).map((film) => tooLargeFor(film, transfer));
   const hasNoPlace = placed < count + spare && elsewhere.every((reason) => reason !== null);
-  const { dropping, target } = useFileDrop(([file]) => {
-    if (file) void giveArtwork(transfer.id, file);
+  const { dropping, target } = useFileDrop((files) => {
+    const [file] = files;
+    if (file && files.length === 1) void giveArtwork(transfer.id, file);
+    else dropFiles(files, transfer.order);
   });
   const of = (label: string) => `${label}: ${transfer.name}`;
   const sizeOf = (side: 'width' | 'height'): Sized => ({

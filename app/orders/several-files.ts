@@ -25,13 +25,27 @@ function sizeOf({ trim, density }: OpenedArtwork) {
 }
 
 /** Reads an image file and puts it on the disk; says why, if that cannot be. */
-async function takeIn(file: File): Promise<{ opened: OpenedArtwork; kept: Omit<Artwork, 'changed'> } | null> {
+export async function takeIn(
+  file: File,
+): Promise<{ opened: OpenedArtwork; kept: Omit<Artwork, 'changed'> } | null> {
   const opened = await readArtwork(file);
   if (!opened) return null;
   const kept = await keepArtwork(opened);
   if (kept.ok) return { opened, kept: kept.value };
   notify('error', wordsNow().storage[kept.problem.code]);
   return null;
+}
+
+/** What a new transfer of an image is called, and its size. */
+export function fieldsOf(fileName: string, opened: OpenedArtwork) {
+  const ways = waysNow();
+  const size = sizeOf(opened);
+  const typed = (length: typeof size.width) => `${typedLength(length, ways)} ${ways.unit}`;
+  return {
+    name: nameOf(fileName),
+    ...size,
+    typed: { width: typed(size.width), height: typed(size.height) },
+  };
 }
 
 /** The transfer of an order that has a name, letters' case aside. */
@@ -54,21 +68,22 @@ export async function addArtworkFiles(order: Id<'order'>, files: readonly File[]
     const read = await takeIn(file);
     if (!read) continue;
     const { opened, kept } = read;
-    const size = sizeOf(opened);
+    const fields = fieldsOf(file.name, opened);
     const known = Object.values(useShop.getState().book.transfer).find(
       (transfer) => transfer.order === order && transfer.artwork === kept.id,
     );
     if (files.length === 1 && (known || !same)) {
-      openDialog({ kind: 'design', order, design: { name, artwork: kept, size, shade: null } });
+      openDialog({
+        kind: 'design',
+        order,
+        design: { name, artwork: kept, size: sizeOf(opened), shade: null },
+      });
       return;
     }
     if (known) {
       notify('plain', wordsNow().designs.wasKnown(file.name, known.name));
       continue;
     }
-    const ways = waysNow();
-    const typed = (length: typeof size.width) => `${typedLength(length, ways)} ${ways.unit}`;
-    const fields = { name, ...size, typed: { width: typed(size.width), height: typed(size.height) } };
     act(same ? edits.setArtwork(same.id, kept) : edits.addArtworkFile(order, fields, kept));
     taken += 1;
   }

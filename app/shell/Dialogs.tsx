@@ -11,6 +11,7 @@ import { RunDialog } from '../film/RunDialog';
 import { HandOverDialog } from '../hand-over/HandOverDialog';
 import { DesignDialog } from '../orders/DesignDialog';
 import { GridDialog } from '../orders/GridDialog';
+import { MatchDialog } from '../orders/MatchDialog';
 import { NamesDialog } from '../orders/NamesDialog';
 import { OrderDialog } from '../orders/OrderDialog';
 import { PasteDialog } from '../orders/PasteDialog';
@@ -49,6 +50,8 @@ export function Dialogs() {
       return <ArtworkDialog id={dialog.transfer} />;
     case 'design':
       return <DesignDialog order={dialog.order} design={dialog.design} />;
+    case 'match-artwork':
+      return <MatchDialog files={dialog.files} order={dialog.order} />;
     case 'film':
       return <FilmDialog />;
     case 'run':

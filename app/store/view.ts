@@ -42,6 +42,8 @@ export type Dialog =
   | { readonly kind: 'csv'; readonly what: Saved }
   | { readonly kind: 'stock-item'; readonly item: string }
   | { readonly kind: 'stock-add'; readonly garment: Pick<Blank, 'style' | 'colour' | 'size'> | null }
+  /** Image files, and the order that they were given to, if they were to one. */
+  | { readonly kind: 'match-artwork'; readonly files: readonly File[]; readonly order: string | null }
   | { readonly kind: 'design'; readonly order: string; readonly design: Design }
   | {
       readonly kind:

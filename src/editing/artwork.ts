@@ -35,6 +35,23 @@ export function addArtworkFile(
   setArtwork(draft, addTransfer(draft, order, { ...fields, turn: 'quarter' }, 1, context), artwork, context);
 }
 
+/** An image, and the transfer that it is of, or the order of which it is to be a new one. */
+export type GivenArtwork = { readonly artwork: NewArtwork } & (
+  | { readonly transfer: Id<'transfer'> }
+  | {
+      readonly order: Id<'order'>;
+      readonly fields: Pick<TransferFields, 'name' | 'width' | 'height' | 'typed'>;
+    }
+);
+
+/** Takes in several images at once, in one step. */
+export function takeArtwork(draft: BookDraft, given: readonly GivenArtwork[], context: EditContext): void {
+  for (const each of given) {
+    if ('transfer' in each) setArtwork(draft, each.transfer, each.artwork, context);
+    else addArtworkFile(draft, each.order, each.fields, each.artwork, context);
+  }
+}
+
 /** Gives a transfer an artwork made from its own, and the size that it has then. */
 export function setMadeArtwork(
   draft: BookDraft,

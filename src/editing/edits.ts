@@ -6,6 +6,7 @@ import {
   setArtwork,
   setMadeArtwork,
   setMeant,
+  takeArtwork,
 } from './artwork';
 import { advanceRun, editStation, setCure, setPress, spoilCopy, stepRunBack } from './bench';
 import { calibrate, leaveRunOut, takeBackCalibration } from './calibration';
@@ -81,6 +82,7 @@ export const edits = {
     addDesign,
     addArtworkFile,
     setArtwork,
+    takeArtwork,
     setMadeArtwork,
     setMeant,
     clearMeant,

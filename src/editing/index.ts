@@ -1,5 +1,6 @@
 export {
   clearMeant,
+  type GivenArtwork,
   setArtwork,
   setMeant,
 } from './artwork';
@@ -41,6 +42,7 @@ export {
 export { forget, historyOf, remember, stepBack, stepForward } from './history';
 export { drawForRun, type OtherWay } from './lay-out';
 export { counterEntry, enter } from './ledger';
+export { type ArtworkMatch, matchArtwork } from './match-artwork';
 export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';
 export { setPinned, setPlaces } from './places';
 export { addQuote, editQuoteNotes, isAsPriced, signQuotes } from './quotes';

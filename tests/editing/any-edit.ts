@@ -155,6 +155,14 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
     ({ transfer }) => transfer,
     ({ id }, drawn) => edits.setArtwork(id, artwork(drawn)),
   ),
+  takeArtwork: on(
+    ({ transfer }) => transfer,
+    ({ id, order }, drawn) =>
+      edits.takeArtwork([
+        { transfer: id, artwork: artwork(drawn) },
+        { order, fields: { name: 'x', ...size(drawn) }, artwork: artwork(drawn) },
+      ]),
+  ),
   setMadeArtwork: on(
     ({ transfer }) => transfer,
     ({ id }, drawn) => edits.setMadeArtwork(id, artwork(drawn), size(drawn)),

@@ -1,5 +1,5 @@
 import type { DesignSize } from '../../../src/model';
-import { counted, type Ways } from '../format';
+import { counted, listedUpTo, type Ways } from '../format';
 
 const copies = (count: number, ways: Ways) => counted(count, 'copy', 'copies', ways);
 
@@ -30,6 +30,18 @@ export const designs = {
   add: (count: number, ways: Ways) => (count === 0 ? 'Add copies' : `Add ${copies(count, ways)}`),
   added: (name: string, count: number, ways: Ways) =>
     `${copies(count, ways)} of ${name} added. One undo takes all of them back.`,
+  match: {
+    title: (count: number, ways: Ways) => `Artwork for orders: ${counted(count, 'file', 'files', ways)}`,
+    hint: 'Each file is set beside the transfer whose name is most like its own. Change what is not right.',
+    unmatched: (names: readonly string[], ways: Ways) =>
+      `Like no transfer, or like several: ${listedUpTo(6, names, 'more', ways)}. Choose by hand what each is.`,
+    find: 'Find an order or transfer for the lists',
+    nothing: 'leave out',
+    newIn: (order: string) => `a new transfer of ${order}`,
+    replaces: (transfer: string) => `${transfer} has artwork already; this takes its place.`,
+    reading: 'Reading…',
+    take: (count: number, ways: Ways) => `Take in ${counted(count, 'file', 'files', ways)}`,
+  },
   several: 'Several sizes',
   addFile: 'Add a design',
   addFileTo: (order: string) => `Add a design to ${order}`,

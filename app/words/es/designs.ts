@@ -1,5 +1,5 @@
 import type { Words } from '../en';
-import { counted } from '../format';
+import { counted, listedUpTo } from '../format';
 import { copies } from './counts';
 
 export const designs: Words['designs'] = {
@@ -28,6 +28,18 @@ export const designs: Words['designs'] = {
   add: (count, ways) => (count === 0 ? 'Añadir copias' : `Añadir ${copies(count, ways)}`),
   added: (name, count, ways) =>
     `${counted(count, 'copia', 'copias', ways)} de ${name} añadidas. Deshacer una vez las quita todas.`,
+  match: {
+    title: (count, ways) => `Imágenes para los pedidos: ${counted(count, 'archivo', 'archivos', ways)}`,
+    hint: 'Cada archivo está junto al transfer de nombre más parecido. Cambiar lo que no sea así.',
+    unmatched: (names, ways) =>
+      `No se parecen a ningún transfer, o a varios: ${listedUpTo(6, names, 'más', ways)}. Elegir a mano qué es cada uno.`,
+    find: 'Buscar un pedido o transfer para las listas',
+    nothing: 'no usar',
+    newIn: (order) => `un transfer nuevo de ${order}`,
+    replaces: (transfer) => `${transfer} ya tiene imagen; esta ocupa su lugar.`,
+    reading: 'Leyendo…',
+    take: (count, ways) => `Recibir ${counted(count, 'archivo', 'archivos', ways)}`,
+  },
   several: 'Varias medidas',
   addFile: 'Añadir un diseño',
   addFileTo: (order) => `Añadir un diseño a ${order}`,
