@@ -35,7 +35,7 @@ function garmentLines(run: LaidRun, words: Words['cutMap'], locale: string): str
 /** The cut map as it is printed, and what it may be printed on. */
 export function CutMapRoom() {
   const { cutMap: words } = useWords();
-  const { locale } = useWays();
+  const { locale, unit } = useWays();
   const run = useMapRun();
   const book = useShop((shop) => shop.book);
   const settings = settingsOrFirst(book);
@@ -57,7 +57,7 @@ export function CutMapRoom() {
             printer: { ...printer, imageMirrored: printImage.mirrored },
             pictures: new Set(thumbnails.keys()),
             garments: garmentLines(run, words, locale),
-            words: words.onPaper(locale),
+            words: words.onPaper({ unit, locale }),
             date: made,
             measure: screenMeasure(),
           })
@@ -76,6 +76,7 @@ export function CutMapRoom() {
       made,
       words,
       locale,
+      unit,
     ],
   );
   if (!run) return null;

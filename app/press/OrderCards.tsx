@@ -37,9 +37,9 @@ export function PickList({ run, paper, made }: CardProps) {
               </p>
             ))}
             {own.length === 0 &&
-              tallyByTransfer(copies).map(({ transfer, name, count }) => (
+              tallyByTransfer(copies).map(({ transfer, name, numbers }) => (
                 <p key={transfer}>
-                  ☐ <b>{whole(count, ways)}</b> × {words.garmentFor(name)}
+                  ☐ <b>{whole(numbers.length, ways)}</b> × {words.garmentFor(name)}
                 </p>
               ))}
             {again > 0 && <p>☐ {words.replacement(again, ways)}</p>}
@@ -129,10 +129,10 @@ export function PackingSlips({ run, paper, made }: CardProps) {
             )}
             {record && <p>{words.handovers[record.handover]}</p>}
             <ul>
-              {tallyByTransfer(copies).map(({ transfer, name, size, count }) => (
+              {tallyByTransfer(copies).map(({ transfer, name, size, numbers }) => (
                 <li key={transfer}>
-                  <b>{whole(count, ways)}</b> × {name}, {area(size.width, size.height, ways)}{' '}
-                  <Boxes count={count} />
+                  <b>{whole(numbers.length, ways)}</b> × {name}, {area(size.width, size.height, ways)}{' '}
+                  <Boxes count={numbers.length} />
                 </li>
               ))}
             </ul>

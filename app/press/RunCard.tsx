@@ -120,10 +120,10 @@ export function RunCard({ run, paper, made }: CardProps) {
                 <p key={id}>{words.garment([style, colour, size].filter(Boolean).join(', '), count, ways)}</p>
               ))}
               <ul>
-                {tallyByTransfer(copies).map(({ transfer, name, size, count }) => (
+                {tallyByTransfer(copies).map(({ transfer, name, size, numbers }) => (
                   <li key={transfer}>
                     {name}, {area(size.width, size.height, ways)}
-                    {isPressed && `, ${pressSeconds(recipe, size)} s`} <Boxes count={count} />
+                    {isPressed && `, ${pressSeconds(recipe, size)} s`} <Boxes count={numbers.length} />
                   </li>
                 ))}
               </ul>

@@ -1,14 +1,15 @@
 import type { LaidCopy } from '../layout';
-import { countBy, type Micrometres } from '../units';
+import { countBy, inOrder, type Micrometres } from '../units';
 
-/** How many copies of a transfer there are, and what it takes to know one by sight. */
+/** Which copies of a transfer there are, and what it takes to know one by sight. */
 export interface Tally {
   readonly transfer: LaidCopy['transfer']['id'];
-  readonly code: string;
+  readonly order: LaidCopy['order'];
   readonly name: string;
   readonly artwork: LaidCopy['transfer']['artwork'];
   readonly size: Size;
-  readonly count: number;
+  /** Of its copies, one each. */
+  readonly numbers: readonly number[];
 }
 
 /** The printed size, as the artwork stands upright. */
@@ -25,17 +26,17 @@ export function tallyByTransfer(copies: readonly LaidCopy[]): Tally[] {
   const tallies = new Map<string, Tally>();
   for (const copy of copies) {
     const { transfer, order } = copy;
-    const count = (tallies.get(transfer.id)?.count ?? 0) + 1;
+    const numbers = [...(tallies.get(transfer.id)?.numbers ?? []), copy.number];
     tallies.set(transfer.id, {
       transfer: transfer.id,
-      code: order.code,
+      order,
       name: transfer.name,
       artwork: transfer.artwork,
       size: uprightSize(copy),
-      count,
+      numbers,
     });
   }
-  return [...tallies.values()].sort((a, b) => (a.code < b.code ? -1 : a.code > b.code ? 1 : 0));
+  return [...tallies.values()].sort((a, b) => inOrder(a.order.code, b.order.code));
 }
 
 /** How many copies of each order there are, by its code: what the pile of a span must hold. */

@@ -60,8 +60,8 @@ describe('the tally', () => {
       { code: 'AA', number: 1, x: 205, y: 10, width: 30, length: 30 },
     ]);
     expect(tallyByTransfer(run.copies)).toMatchObject([
-      { code: 'AA', count: 1 },
-      { code: 'HB', count: 2, size: { width: fromMm(80), height: fromMm(50) } },
+      { order: { code: 'AA' }, numbers: [1] },
+      { order: { code: 'HB' }, numbers: [1, 2], size: { width: fromMm(80), height: fromMm(50) } },
     ]);
   });
 });

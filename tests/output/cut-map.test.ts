@@ -2,10 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { cutMap } from '../../app/words/en/cut-map';
 import type { MapView } from '../../src/cutting';
 import { knifeCuts } from '../../src/cutting';
+import { editOrder } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { type CutMapOptions, cutMapPages, type Page, type Paper } from '../../src/output/cut-map';
 import { cutMapPdf } from '../../src/output/cut-map/pdf';
-import { toMm, um } from '../../src/units';
+import { type LocalDate, toMm, um } from '../../src/units';
+import { edited, smallBook } from '../editing/book';
 import { fonts, measure } from './fonts';
 import { readPdf } from './read-pdf';
 import { letterF, longRun, runOf } from './runs';
@@ -24,7 +26,7 @@ const pagesOf = (
     printer: asUsual,
     pictures: new Set(),
     garments: [],
-    words: cutMap.onPaper('en-GB'),
+    words: cutMap.onPaper({ unit: 'mm', locale: 'en-GB' }),
     date,
     measure,
     ...more,
@@ -147,19 +149,35 @@ describe('an F on the film', () => {
 });
 
 describe('the map of a run', () => {
-  it('gives every knife line its distance from the cut before and from the start, in mm and sixteenths', () => {
-    const run = longRun(30);
-    const texts = pagesOf(run, 'a4', 'ink-up').flatMap(textsOf);
-    const words = cutMap.onPaper('en-GB');
-    const cuts = knifeCuts(run);
-    expect(cuts.length).toBeGreaterThan(5);
-    for (const { at, fromPrevious } of cuts) {
-      expect(texts).toContain(words.distance(fromPrevious));
-      expect(texts).toContain(words.tape(fromPrevious));
-      expect(texts).toContain(words.fromStart(at));
-      expect(texts).toContain(words.tape(at));
-    }
-  });
+  it.each([
+    ['mm', ' mm'],
+    ['in', ' in'],
+  ] as const)(
+    'gives every knife line its distance from the cut before and from the start, in %s large',
+    (unit, own) => {
+      const run = longRun(30);
+      const words = cutMap.onPaper({ unit, locale: 'en-GB' });
+      const marks = pagesOf(run, 'a4', 'ink-up', { words }).flatMap((page) => page.marks);
+      const texts = marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
+      const largest = marks.filter(
+        (mark) => mark.kind === 'text' && mark.size > 4.2 && mark.anchor === 'end',
+      );
+      expect(largest.filter((mark) => mark.kind === 'text' && mark.text.endsWith(own))).not.toEqual([]);
+      expect(
+        largest.filter(
+          (mark) => mark.kind === 'text' && / (mm|in)$/.test(mark.text) && !mark.text.endsWith(own),
+        ),
+      ).toEqual([]);
+      const cuts = knifeCuts(run);
+      expect(cuts.length).toBeGreaterThan(5);
+      for (const { at, fromPrevious } of cuts) {
+        expect(texts).toContain(words.distance(fromPrevious));
+        expect(texts).toContain(words.otherRuler(fromPrevious));
+        expect(texts).toContain(words.fromStart(at));
+        expect(texts).toContain(words.otherRuler(at));
+      }
+    },
+  );
 
   it('names every copy once in the lists of its pages, and numbers the pages', () => {
     const run = longRun(40);
@@ -170,6 +188,20 @@ describe('the map of a run', () => {
     pages.forEach((page, index) => {
       expect(textsOf(page).join(' ')).toContain(`page ${index + 1} of ${pages.length}`);
     });
+  });
+
+  it('names each order with its due day above its transfers, and the numbers of their copies', () => {
+    const run = longRun(4);
+    const { book, order } = smallBook();
+    const { [order]: own } = edited(book, (draft) =>
+      editOrder(draft, order, { due: '2026-12-04' as LocalDate }),
+    ).order;
+    const view = { ...run.view, order: { HB: own } } as LaidRun['view'];
+    const [page] = pagesOf({ ...run, view }, 'a4', 'ink-up');
+    const texts = textsOf(page as Page);
+    expect(texts.join('|')).toMatch(/\|HB, due Fri,? 4 Dec\|/);
+    expect(texts).toContain('CC');
+    expect(texts.filter((each) => /no\. 1–4$/.test(each))).toHaveLength(3);
   });
 
   it('marks the strip that two pages share where no knife line parts them', () => {
@@ -223,12 +255,12 @@ describe('the map of a run', () => {
 
   it('says for each span how many copies of each order the pile must hold', () => {
     const texts = pagesOf(longRun(4), 'a4', 'ink-up').flatMap(textsOf);
-    expect(texts).toContain('CC 4 · HB 4 · OF 4');
+    expect(texts).toContain('4 × CC · 4 × HB · 4 × OF');
   });
 
   it('stretches its distances by the feed that a test strip told', () => {
     const run = longRun(12);
-    const words = cutMap.onPaper('en-GB');
+    const words = cutMap.onPaper({ unit: 'mm', locale: 'en-GB' });
     const texts = pagesOf(run, 'a4', 'ink-up', { printer: { ...asUsual, feed: 1.01 } }).flatMap(textsOf);
     for (const { fromPrevious } of knifeCuts(run))
       expect(texts).toContain(words.distance(um(fromPrevious * 1.01)));

@@ -1,16 +1,19 @@
 import type { CutMapWords } from '../../../src/output/cut-map';
-import { counted as countedIn, number, onMap, tapeInches } from '../format';
+import { counted as countedIn, number, onMap, type Ways } from '../format';
 
 /** What the printed map says. Both measures stand side by side: a shop has one tape or the other. */
-function onPaper(locale: string): CutMapWords {
-  const { mm, metres, feet, count, made } = onMap(locale);
+function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
+  const { locale } = ways;
+  const { own, other, film, otherFilm, size, count, made, due } = onMap(ways);
   const counted = (value: number, one: string, many: string) => countedIn(value, one, many, { locale });
   const copies = (value: number) => counted(value, 'copy', 'copies');
   const shared = (strip: string | null) => (strip === null ? '' : `, strip ${strip} is on both`);
   return {
     title: (run) => `Cut map · ${run}`,
-    facts: ({ width, length, copies: many, date }) =>
-      [`Roll ${mm(width)} mm`, metres(length), copies(many), made(date)].join(' · '),
+    facts: ({ film: kind, width, length, copies: many, date }) =>
+      [`${kind === 'roll' ? 'Roll' : 'Sheets'} ${own(width)}`, film(length), copies(many), made(date)].join(
+        ' · ',
+      ),
     view: (view, mirrored) =>
       view === 'on-screen'
         ? { name: 'AS SEEN ON SCREEN', note: 'the screen turned by a quarter' }
@@ -21,30 +24,33 @@ function onPaper(locale: string): CutMapWords {
     page: (page, of) => `page ${count(page)} of ${count(of)}`,
     scale: (scale) => `scale 1 : ${number(scale, locale, 0, 2)}`,
     leadingEdge: 'leading edge',
-    distance: (length) => `${mm(length)} mm`,
-    tape: tapeInches,
+    distance: own,
+    otherRuler: other,
     fromPrevious: 'from the cut before',
-    fromStart: (length) => `from start ${mm(length)} mm`,
+    fromStart: (length) => `from start ${own(length)}`,
     cutOff: 'cut off the roll here',
     copy: (code, of) => `${code} ${of}`,
-    size: (width, height) => `${mm(width)}×${mm(height)}`,
+    size,
     span: (of) => `span ${of}`,
-    spanDone: (of, many, length) => `span ${of}, ${copies(many)}, ${mm(length)} mm`,
-    pile: (orders) => orders.map(({ code, count: own }) => `${code} ${count(own)}`).join(' · '),
+    spanDone: (of, many, length) => `span ${of}, ${copies(many)}, ${own(length)}`,
+    order: (name, day) => (day === null ? name : `${name}, due ${due(day)}`),
+    numbers: (stretches) =>
+      `no. ${stretches.map(([from, to]) => (from === to ? count(from) : `${count(from)}–${count(to)}`)).join(', ')}`,
+    pile: (orders) => orders.map(({ code, count: many }) => `${count(many)} × ${code}`).join(' · '),
     garments: 'Garments of these orders',
     count,
     onThisPage: 'on this page',
     inAll: 'in all',
     allCopies: 'copies',
     totals: (length, spans) => [
-      `${metres(length)} (${feet(length)}) of film, ${counted(spans, 'span', 'spans')}`,
+      `${film(length)} (${otherFilm(length)}) of film, ${counted(spans, 'span', 'spans')}`,
     ],
     continuesOn: (page, strip) => `goes on on page ${count(page)}${shared(strip)}`,
     continuedFrom: (page, strip) => `from page ${count(page)}${shared(strip)}`,
     moreOnPage: (left, page) => `and ${counted(left, 'transfer', 'transfers')} more, see page ${count(page)}`,
     everyTransfer: 'Every transfer of this run',
     tooSmall: 'Too small to be named on the map',
-    tooSmallCopy: (name, start) => `${name}, from start ${mm(start)} mm, ${tapeInches(start)}`,
+    tooSmallCopy: (name, start) => `${name}, from start ${own(start)}, ${other(start)}`,
     nothing: 'No copy lies on the film yet, so there is nothing to cut.',
     noKnifeLines:
       'No straight cuts can part this layout into spans short enough. Lay it out again before you cut.',

@@ -1,17 +1,20 @@
 import type { CutMapWords } from '../../../src/output/cut-map';
 import type { Words } from '../en';
-import { counted as countedIn, number, onMap, tapeInches } from '../format';
+import { counted as countedIn, number, onMap, type Ways } from '../format';
 
 /** What the printed map says. Both measures stand side by side: a shop has one tape or the other. */
-function onPaper(locale: string): CutMapWords {
-  const { mm, metres, feet, count, made } = onMap(locale);
+function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
+  const { locale } = ways;
+  const { own, other, film, otherFilm, size, count, made, due } = onMap(ways);
   const counted = (value: number, one: string, many: string) => countedIn(value, one, many, { locale });
   const copies = (value: number) => counted(value, 'copia', 'copias');
   const shared = (strip: string | null) => (strip === null ? '' : `, la franja ${strip} está en ambas`);
   return {
     title: (run) => `Plano de corte · ${run}`,
-    facts: ({ width, length, copies: many, date }) =>
-      [`Rollo ${mm(width)} mm`, metres(length), copies(many), made(date)].join(' · '),
+    facts: ({ film: kind, width, length, copies: many, date }) =>
+      [`${kind === 'roll' ? 'Rollo' : 'Hojas'} ${own(width)}`, film(length), copies(many), made(date)].join(
+        ' · ',
+      ),
     view: (view, mirrored) =>
       view === 'on-screen'
         ? { name: 'COMO SE VE EN PANTALLA', note: 'la pantalla girada un cuarto' }
@@ -22,30 +25,33 @@ function onPaper(locale: string): CutMapWords {
     page: (page, of) => `página ${count(page)} de ${count(of)}`,
     scale: (scale) => `escala 1 : ${number(scale, locale, 0, 2)}`,
     leadingEdge: 'borde de inicio',
-    distance: (length) => `${mm(length)} mm`,
-    tape: tapeInches,
+    distance: own,
+    otherRuler: other,
     fromPrevious: 'desde el anterior',
-    fromStart: (length) => `desde inicio ${mm(length)} mm`,
+    fromStart: (length) => `desde inicio ${own(length)}`,
     cutOff: 'cortar del rollo aquí',
     copy: (code, of) => `${code} ${of}`,
-    size: (width, height) => `${mm(width)}×${mm(height)}`,
+    size,
     span: (of) => `tramo ${of}`,
-    spanDone: (of, many, length) => `tramo ${of}, ${copies(many)}, ${mm(length)} mm`,
-    pile: (orders) => orders.map(({ code, count: own }) => `${code} ${count(own)}`).join(' · '),
+    spanDone: (of, many, length) => `tramo ${of}, ${copies(many)}, ${own(length)}`,
+    order: (name, day) => (day === null ? name : `${name}, para el ${due(day)}`),
+    numbers: (stretches) =>
+      `n.º ${stretches.map(([from, to]) => (from === to ? count(from) : `${count(from)}–${count(to)}`)).join(', ')}`,
+    pile: (orders) => orders.map(({ code, count: many }) => `${count(many)} × ${code}`).join(' · '),
     garments: 'Prendas de estos pedidos',
     count,
     onThisPage: 'en esta página',
     inAll: 'en total',
     allCopies: 'copias',
     totals: (length, spans) => [
-      `${metres(length)} (${feet(length)}) de película, ${counted(spans, 'tramo', 'tramos')}`,
+      `${film(length)} (${otherFilm(length)}) de película, ${counted(spans, 'tramo', 'tramos')}`,
     ],
     continuesOn: (page, strip) => `sigue en la página ${count(page)}${shared(strip)}`,
     continuedFrom: (page, strip) => `viene de la página ${count(page)}${shared(strip)}`,
     moreOnPage: (left, page) => `y ${counted(left, 'transfer', 'transfers')} más, ver página ${count(page)}`,
     everyTransfer: 'Todos los transfers de esta tirada',
     tooSmall: 'Demasiado pequeñas para nombrarlas en el plano',
-    tooSmallCopy: (name, start) => `${name}, desde inicio ${mm(start)} mm, ${tapeInches(start)}`,
+    tooSmallCopy: (name, start) => `${name}, desde inicio ${own(start)}, ${other(start)}`,
     nothing: 'Todavía no hay ninguna copia en la película, así que no hay nada que cortar.',
     noKnifeLines:
       'Ningún corte recto separa esta distribución en tramos lo bastante cortos. Distribuir otra vez antes de cortar.',

@@ -114,7 +114,7 @@ export const whole = (value: number, { locale }: Pick<Ways, 'locale'>): string =
 const noonOf = (date: LocalDate) => new Date(`${date}T12:00:00`);
 
 /** `Fri 27 Nov`: the weekday is what a shop plans by. */
-export const dueDay = (date: LocalDate, { locale }: Ways): string =>
+export const dueDay = (date: LocalDate, { locale }: Pick<Ways, 'locale'>): string =>
   dateFormatOf(locale, { weekday: 'short', day: 'numeric', month: 'short' }).format(noonOf(date));
 
 /** A day as a letter has it: `27 November 2026`. */
@@ -278,15 +278,29 @@ export function roughSize(bytes: number, ways: Ways): string {
 export const hex = (colour: readonly number[]): string =>
   `#${colour.map((channel) => channel.toString(16).padStart(2, '0')).join('')}`;
 
-/** Figures on the cut map, which stand alone: without grouping, in millimetres, metres and feet. */
-export const onMap = (locale: string) => ({
-  mm: (length: Micrometres) =>
-    new Intl.NumberFormat(locale, { maximumFractionDigits: 1, useGrouping: false }).format(toMm(length)),
-  metres: (length: Micrometres) => `${number(toUnit(length, 'm'), locale, 2, 2)} m`,
-  feet: (length: Micrometres) => `${number(toUnit(length, 'ft'), locale, 2, 2)} ft`,
-  count: (value: number) => number(value, locale, 0, 0),
-  made: (date: Date) => dateFormatOf(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(date),
-});
+/** Figures on the cut map, which stand alone, by the shop's own ruler: without grouping in millimetres, or to a sixteenth of an inch. */
+export const onMap = ({ unit, locale }: Pick<Ways, 'unit' | 'locale'>) => {
+  const plain = (length: Micrometres) =>
+    formatOf(locale, { maximumFractionDigits: 1, useGrouping: false }).format(toMm(length));
+  const mm = (length: Micrometres) => `${plain(length)} mm`;
+  const metres = (length: Micrometres) => inUnit(length, 'm', locale, 2, 2);
+  const feet = (length: Micrometres) => inUnit(length, 'ft', locale, 2, 2);
+  const [own, other, film, otherFilm] =
+    unit === 'mm' ? ([mm, tapeInches, metres, feet] as const) : ([tapeInches, mm, feet, metres] as const);
+  return {
+    own,
+    other,
+    film,
+    otherFilm,
+    size: (width: Micrometres, height: Micrometres) =>
+      unit === 'mm'
+        ? `${plain(width)}×${plain(height)}`
+        : `${tapeInches(width).replace(' in', '')} × ${tapeInches(height)}`,
+    count: (value: number) => number(value, locale, 0, 0),
+    made: (date: Date) => dateFormatOf(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(date),
+    due: (day: LocalDate) => dueDay(day, { locale }),
+  };
+};
 
 /** Money with so many decimals more than the currency has, where they are needed: `$40.908`. */
 export const fineMoney = (amount: number, { currency, locale }: Ways, more: number): string => {

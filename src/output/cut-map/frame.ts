@@ -32,6 +32,7 @@ export function head({ run, view, mirrored, date, sheet, words, measure, page }:
     ...(page.scale === null ? [] : [words.scale(page.scale)]),
   ].join(' · ');
   const facts = words.facts({
+    film: run.film.kind,
     width: run.film.width,
     length: run.lengthUsed,
     copies: run.copies.length,

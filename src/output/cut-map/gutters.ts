@@ -9,7 +9,7 @@ const LARGE = 13 * PT;
 const MEDIUM = 8 * PT;
 const SMALL = 6.5 * PT;
 
-/** Baselines below the middle of the large figure: the same in inches, then the distance from the start. */
+/** Baselines below the middle of the large figure: the same by the other ruler, then the distance from the start. */
 const BELOW = { tape: 4.8, start: 8.1, startTape: 10.7 };
 
 /**
@@ -36,9 +36,12 @@ export function cutLabels(scene: FilmScene, cuts: readonly Cut[]): Mark[] {
       const middle = (begins[index] ?? 0) + half;
       return [
         text(right, middle + half, words.distance(cut.measured.fromPrevious), { ...bold, size: LARGE }),
-        text(right, middle + BELOW.tape, words.tape(cut.measured.fromPrevious), { ...bold, size: MEDIUM }),
+        text(right, middle + BELOW.tape, words.otherRuler(cut.measured.fromPrevious), {
+          ...bold,
+          size: MEDIUM,
+        }),
         text(right, middle + BELOW.start, words.fromStart(cut.measured.at), small),
-        text(right, middle + BELOW.startTape, words.tape(cut.measured.at), small),
+        text(right, middle + BELOW.startTape, words.otherRuler(cut.measured.at), small),
         ...(Math.abs(middle - at) > 0.5
           ? [line(right + 0.6, middle, sheet.filmLeft - 3, at, { thick: 0.2 })]
           : []),

@@ -9,16 +9,40 @@ const BODY = 10 * PT;
 const NOTE = 8.5 * PT;
 const PITCH = { least: 4.5, most: 7 };
 const CODE = 13;
+/** How far an order's transfers stand in from its code. */
+const INDENT = 3;
 const PICTURE = 9;
 /** A name needs as much beside a picture. */
 const NAME = 14;
 const FIGURES = 11;
 
-/** A transfer, how many of it are counted on this page, and how many there are. */
-export interface LegendRow {
+/** What heads an order's transfers: its code, and the order told by name and due day. */
+interface OrderLine {
+  readonly kind: 'order';
+  readonly code: string;
+  readonly told: string;
+}
+
+/** A transfer, and how many of it are counted on this page. */
+interface TransferLine {
+  readonly kind: 'transfer';
   readonly tally: Tally;
   readonly here: number;
 }
+
+export type LegendLine = OrderLine | TransferLine;
+
+/** The transfers counted, each order's under its name. */
+export const legendLines = (
+  transfers: readonly Omit<TransferLine, 'kind'>[],
+  orderTold: (order: Tally['order']) => string,
+): LegendLine[] =>
+  transfers.flatMap(({ tally, here }, index): LegendLine[] => [
+    ...(transfers[index - 1]?.tally.order.id === tally.order.id
+      ? []
+      : [{ kind: 'order', code: tally.order.code, told: orderTold(tally.order) } as const]),
+    { kind: 'transfer', tally, here },
+  ]);
 
 /** A span whose end is on this page. */
 interface SpanRow {
@@ -29,7 +53,7 @@ interface SpanRow {
 }
 
 export interface LegendContent {
-  readonly rows: readonly LegendRow[];
+  readonly lines: readonly LegendLine[];
   /** Of all copies, here and in all. */
   readonly copies: { readonly here: number; readonly all: number };
   readonly totals: readonly string[];
@@ -48,10 +72,24 @@ export interface Type {
 
 const baseline = (top: number, pitch: number, size: number) => top + (pitch + size * CAP) / 2;
 
-/** One line of the legend: order, transfer and size, and the counts at the right. */
-export function legendRow(
+/** One line of the legend: an order, or one of its transfers with its size, its copies' numbers and the counts at the right. */
+export const legendLine = (at: Box, line: LegendLine, single: boolean, type: Type): Mark[] =>
+  line.kind === 'order' ? orderLine(at, line, type) : transferLine(at, line, single, type);
+
+function orderLine({ x, y, width, height }: Box, { code, told }: OrderLine, { measure }: Type): Mark[] {
+  const size = Math.min(BODY, height * 0.62);
+  const base = baseline(y, height, size);
+  const bold = { size, weight: 700 } as const;
+  return [
+    text(x, base, shortened(code, CODE - 1, size, 700, measure), bold),
+    text(x + CODE, base, shortened(told, width - CODE, size, 700, measure), bold),
+    line(x, y + height, x + width, y + height, { thick: 0.15, tone: 'faint' }),
+  ];
+}
+
+function transferLine(
   { x, y, width, height }: Box,
-  { tally, here }: LegendRow,
+  { tally, here }: TransferLine,
   single: boolean,
   { words, measure, pictures }: Type,
 ): Mark[] {
@@ -59,25 +97,40 @@ export function legendRow(
   const base = baseline(y, height, size);
   const right = x + width;
   const figures = (single ? 1 : 2) * FIGURES;
-  const pictured = pictures.size > 0 && width - CODE - PICTURE - figures >= NAME;
-  const indent = CODE + (pictured ? PICTURE : 0);
-  const room = width - indent - figures;
-  const name = shortened(tally.name, room, size, 400, measure);
+  const pictured = pictures.size > 0 && width - INDENT - PICTURE - figures >= NAME;
+  const indent = INDENT + (pictured ? PICTURE : 0);
+  const name = shortened(tally.name, width - indent - figures, size, 400, measure);
   const printed = words.size(tally.size.width, tally.size.height);
-  const sizeAt = x + indent + measure(name, size, 400) + 2;
+  const beside = { x: x + indent + measure(name, size, 400) + 2, to: right - figures };
+  // The size comes first where only one of both fits: it tells transfers of one name apart.
+  const told = [`${printed}, ${words.numbers(stretchesOf(tally.numbers))}`, printed].find(
+    (each) => beside.x + measure(each, HEAD, 400) < beside.to,
+  );
   return [
-    text(x, base, shortened(tally.code, CODE - 1, size, 700, measure), { size, weight: 700 }),
     ...(pictured
-      ? pictureOf(tally, { x: x + CODE, y: y + 0.4, width: PICTURE - 1.5, height: height - 0.8 }, pictures)
+      ? pictureOf(tally, { x: x + INDENT, y: y + 0.4, width: PICTURE - 1.5, height: height - 0.8 }, pictures)
       : []),
     text(x + indent, base, name, { size }),
-    ...(sizeAt + measure(printed, HEAD, 400) < right - figures
-      ? [text(sizeAt, base, printed, { size: HEAD, tone: 'quiet' })]
-      : []),
+    ...(told === undefined ? [] : [text(beside.x, base, told, { size: HEAD, tone: 'quiet' })]),
     ...(single ? [] : [text(right - FIGURES, base, words.count(here), { size, weight: 700, anchor: 'end' })]),
-    text(right, base, words.count(tally.count), { size, weight: single ? 700 : 400, anchor: 'end' }),
+    text(right, base, words.count(tally.numbers.length), {
+      size,
+      weight: single ? 700 : 400,
+      anchor: 'end',
+    }),
     line(x, y + height, right, y + height, { thick: 0.15, tone: 'faint' }),
   ];
+}
+
+/** Whole numbers as stretches without a gap, going up. */
+function stretchesOf(numbers: readonly number[]): (readonly [from: number, to: number])[] {
+  const stretches: [number, number][] = [];
+  for (const number of numbers.toSorted((a, b) => a - b)) {
+    const last = stretches.at(-1);
+    if (last && number <= last[1] + 1) last[1] = number;
+    else stretches.push([number, number]);
+  }
+  return stretches;
 }
 
 /** The artwork's picture in a box, in its own proportions. */
@@ -148,7 +201,7 @@ function note(x: number, y: number, width: number, lead: string, rest: string, m
 
 /**
  * The column beside the film: what is counted here, totals, spans to tick, the caution.
- * @returns the marks, and how many rows there was no room for
+ * @returns the marks, and how many transfers there was no room for
  */
 export function legend(
   { x, y, width, height }: Box,
@@ -157,23 +210,25 @@ export function legend(
   more: (left: number) => string,
 ): { readonly marks: readonly Mark[]; readonly left: number } {
   const { words, measure } = type;
-  const { rows, spans, totals, single, copies } = content;
-  const lines = totals.flatMap((each) => wrapped(each, width, NOTE, 400, measure));
+  const { lines, spans, totals, single, copies } = content;
+  const told = totals.flatMap((each) => wrapped(each, width, NOTE, 400, measure));
   const pitch = NOTE * 1.5;
   const warning =
     content.warning === null ? null : note(x, 0, width, content.warning, '', measure).height + 4;
   const boxes = spanBoxes(x, 0, width, spans, type).height;
   const caution = note(x, 0, width, words.caution.lead, words.caution.rest, measure).height;
-  const below = lines.length * pitch + boxes + caution + (warning ?? 0) + PITCH.most + 12;
+  const below = told.length * pitch + boxes + caution + (warning ?? 0) + PITCH.most + 12;
   const room = height - below;
-  const fitting = rows.length * PITCH.least <= room ? rows.length : Math.floor(room / PITCH.least) - 1;
-  const shown = rows.slice(0, Math.max(0, fitting));
-  const left = rows.length - shown.length;
+  const fitting = lines.length * PITCH.least <= room ? lines.length : Math.floor(room / PITCH.least) - 1;
+  const first = lines.slice(0, Math.max(0, fitting));
+  // An order is not named as the last line, with all of its transfers elsewhere.
+  const shown = first.at(-1)?.kind === 'order' ? first.slice(0, -1) : first;
+  const left = lines.slice(shown.length).filter(({ kind }) => kind === 'transfer').length;
   const rowHeight = Math.min(PITCH.most, room / (shown.length + (left > 0 ? 1 : 0)));
   const marks: Mark[] = legendHead(x, y, width, single, type);
   let top = y + 1.5;
-  for (const row of shown) {
-    marks.push(...legendRow({ x, y: top, width, height: rowHeight }, row, single, type));
+  for (const each of shown) {
+    marks.push(...legendLine({ x, y: top, width, height: rowHeight }, each, single, type));
     top += rowHeight;
   }
   if (left > 0) {
@@ -187,7 +242,7 @@ export function legend(
     marks.push(text(x + width - FIGURES, base, words.count(copies.here), { ...bold, anchor: 'end' }));
   marks.push(text(x + width, base, words.count(copies.all), { ...bold, anchor: 'end' }));
   top += PITCH.most + 1;
-  for (const each of lines) {
+  for (const each of told) {
     marks.push(text(x, baseline(top, pitch, NOTE), each, { size: NOTE }));
     top += pitch;
   }

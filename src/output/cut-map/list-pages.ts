@@ -1,5 +1,5 @@
 import type { LaidCopy } from '../../layout';
-import { type LegendRow, legendRow, type Type } from './legend';
+import { type LegendLine, legendLine, type Type } from './legend';
 import { type Mark, PT, text } from './marks';
 import type { Sheet } from './sheet';
 import { shortened } from './text';
@@ -11,7 +11,7 @@ const BODY = 9 * PT;
 
 type Entry =
   | { readonly kind: 'heading'; readonly text: string }
-  | { readonly kind: 'transfer'; readonly row: LegendRow }
+  | { readonly kind: 'legend'; readonly line: LegendLine }
   | { readonly kind: 'copy'; readonly copy: LaidCopy }
   | { readonly kind: 'garment'; readonly text: string };
 
@@ -20,7 +20,7 @@ type Entry =
  * small for a name with where they start, and the garments that wait for them. In two columns.
  */
 export function listPages(
-  transfers: readonly LegendRow[],
+  transfers: readonly LegendLine[],
   small: readonly LaidCopy[],
   garments: readonly string[],
   sheet: Sheet,
@@ -29,7 +29,7 @@ export function listPages(
   const { words, measure } = type;
   const entries: Entry[] = [
     ...(transfers.length > 0 ? [{ kind: 'heading', text: words.everyTransfer } as const] : []),
-    ...transfers.map((row) => ({ kind: 'transfer', row }) as const),
+    ...transfers.map((line) => ({ kind: 'legend', line }) as const),
     ...(small.length > 0 ? [{ kind: 'heading', text: words.tooSmall } as const] : []),
     ...small.map((copy) => ({ kind: 'copy', copy }) as const),
     ...(garments.length > 0 ? [{ kind: 'heading', text: words.garments } as const] : []),
@@ -45,8 +45,8 @@ export function listPages(
     const page = pages[Math.floor(column / 2)] ?? [];
     pages[Math.floor(column / 2)] = page;
     const base = y + ROW - 1.8;
-    if (entry.kind === 'transfer') {
-      page.push(...legendRow({ x, y, width, height: ROW }, entry.row, true, type));
+    if (entry.kind === 'legend') {
+      page.push(...legendLine({ x, y, width, height: ROW }, entry.line, true, type));
     } else if (entry.kind === 'garment') {
       page.push(text(x, base, shortened(entry.text, width, BODY, 400, measure), { size: BODY }));
     } else if (entry.kind === 'heading') {

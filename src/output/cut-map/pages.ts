@@ -14,7 +14,7 @@ import { besideFilm } from './beside';
 import { type FilmScene, filmMarks, filmRight } from './film';
 import { type Frame, foot, head } from './frame';
 import { cutLabels, spanBrackets } from './gutters';
-import { type LegendContent, type LegendRow, legend } from './legend';
+import { type LegendContent, type LegendLine, legend, legendLines } from './legend';
 import { listPages } from './list-pages';
 import { enlarged, type Mark, type Page, PT, text } from './marks';
 import { BRACKETS, type FilmDrawing, planFilm } from './plan';
@@ -74,7 +74,7 @@ export function cutMapPages(run: LaidRun, options: CutMapOptions): Page[] {
     run.copies.length === 0 ? [emptyPage(making)] : plan.pages.map((_, index) => filmPage(making, index));
   const unlisted = drawn.some(({ left }) => left > 0);
   const lists = listPages(
-    unlisted ? tallyByTransfer(run.copies).map((tally) => ({ tally, here: tally.count })) : [],
+    unlisted ? linesOf(making, run.copies) : [],
     drawn.flatMap(({ small }) => small),
     options.garments,
     sheet,
@@ -171,14 +171,9 @@ function sceneOf({ run, mirrored, words, measure, sheet, plan }: Making, index: 
 }
 
 function legendContent({ run, words, plan }: Making, { page }: FilmScene): LegendContent {
-  const all = new Map(tallyByTransfer(run.copies).map((tally) => [tally.transfer, tally]));
-  const rows = tallyByTransfer(page.copies).flatMap(({ transfer, count }): LegendRow[] => {
-    const tally = all.get(transfer);
-    return tally ? [{ tally, here: count }] : [];
-  });
   const spans = runSpans(run);
   return {
-    rows,
+    lines: linesOf({ run, words }, page.copies),
     copies: { here: page.copies.length, all: run.copies.length },
     totals: words.totals(run.lengthUsed, spans.length, run.copies.length),
     spans: spans.flatMap((span, index) =>
@@ -187,6 +182,16 @@ function legendContent({ run, words, plan }: Making, { page }: FilmScene): Legen
     single: plan.pages.length === 1,
     warning: run.spans === null ? words.noKnifeLines : null,
   };
+}
+
+/** Copies counted by order and transfer, beside how many of each lie on the run. */
+function linesOf({ run, words }: Pick<Making, 'run' | 'words'>, copies: readonly LaidCopy[]): LegendLine[] {
+  const here = new Map(tallyByTransfer(copies).map(({ transfer, numbers }) => [transfer, numbers.length]));
+  const counted = tallyByTransfer(run.copies).flatMap((tally) => {
+    const count = here.get(tally.transfer);
+    return count === undefined ? [] : [{ tally, here: count }];
+  });
+  return legendLines(counted, ({ id, name }) => words.order(name, run.view.order[id]?.due ?? null));
 }
 
 function spanRow(all: readonly LaidCopy[], span: Span, number: number) {

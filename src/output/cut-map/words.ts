@@ -1,10 +1,11 @@
 import type { MapView } from '../../cutting';
-import type { Micrometres } from '../../units';
+import type { LocalDate, Micrometres } from '../../units';
 
 /** Every word and figure on the map, in the reader's language and ways of writing numbers. */
 export interface CutMapWords {
   readonly title: (run: string) => string;
   readonly facts: (facts: {
+    readonly film: 'roll' | 'sheets';
     readonly width: Micrometres;
     readonly length: Micrometres;
     readonly copies: number;
@@ -14,10 +15,10 @@ export interface CutMapWords {
   readonly page: (number: number, of: number) => string;
   readonly scale: (scale: number) => string;
   readonly leadingEdge: string;
-  /** A distance as the map's large figures show it: millimetres. */
+  /** A distance as the map's large figures show it: by the shop's own ruler. */
   readonly distance: (length: Micrometres) => string;
-  /** The same to the nearest sixteenth of an inch. */
-  readonly tape: (length: Micrometres) => string;
+  /** The same by the other ruler: millimetres, or the nearest sixteenth of an inch. */
+  readonly otherRuler: (length: Micrometres) => string;
   /** What the large distances at the knife lines are measured from, and the small ones. */
   readonly fromPrevious: string;
   readonly fromStart: (length: Micrometres) => string;
@@ -28,7 +29,11 @@ export interface CutMapWords {
   readonly span: (number: number) => string;
   /** Beside a box to tick. */
   readonly spanDone: (number: number, copies: number, length: Micrometres) => string;
-  /** What the pile of a span must hold of each order. */
+  /** Heads an order's transfers, beside its code. */
+  readonly order: (name: string, due: LocalDate | null) => string;
+  /** The numbers of a transfer's copies, going up: `1–3, 7`. */
+  readonly numbers: (stretches: readonly (readonly [from: number, to: number])[]) => string;
+  /** What the pile of a span must hold of each order: never written like the name of a copy. */
   readonly pile: (orders: readonly { readonly code: string; readonly count: number }[]) => string;
   /** Heads the garments of the orders on a run. */
   readonly garments: string;

@@ -36,9 +36,15 @@ const pressing =
   async (page, chance) => {
     const button = await drawn(page.getByRole('main').getByRole('button', { name, disabled: false }), chance);
     if (!button) return null;
-    const told = await nameOf(button);
-    await button.click(PATIENCE);
-    return told;
+    try {
+      const told = await nameOf(button);
+      await button.click(PATIENCE);
+      return told;
+    } catch (error) {
+      // What was looked for in the background may have taken its button away meanwhile.
+      if ((await button.count()) === 0) return null;
+      throw error;
+    }
   };
 
 /** Types over one of the fields of a name. */

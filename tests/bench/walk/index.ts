@@ -75,14 +75,14 @@ async function walk(page: Page, seed: number, steps: number, tell: (line: string
       tell(`${done} ${name}: ${told}`);
       differences.push(...(await wrongNow(page, room)));
       compared += 1;
-      if (done % 10 === 0) {
+      if (done % 25 === 0) {
         for (const each of Object.keys(rooms) as Room[]) {
           await goTo(page, each);
           differences.push(...(await wrongNow(page, each)));
           compared += 1;
         }
       }
-      if (done % 50 === 0) {
+      if (done % 25 === 24) {
         await goTo(page, 'Orders');
         const before = await shown(page);
         await page.reload();
@@ -135,6 +135,7 @@ export async function benchWalk(
         );
         if (process.env.WALK_SHOT) await page.screenshot({ path: `${process.env.WALK_SHOT}/${seed}.png` });
       }
+      console.log(`walk ${seed}: ${done} acts, ${differences.length} differences`);
       lines.push([
         String(seed),
         String(done),
