@@ -1,4 +1,4 @@
-import { edits } from '../../src/editing';
+import { edits, filmForNextRun } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { openRuns, printedRuns, type Run } from '../../src/model';
 import { DueLine } from '../panels/DueLine';
@@ -30,7 +30,8 @@ export function RunBar({ run }: { run: LaidRun }) {
   const choose = (id: string) => {
     if (id !== NEW) return openRun(id);
     const film = book.run[run.id]?.film;
-    const added = film && act(edits.addRun({ name: nextRunName(), film, takes: 'chosen' }));
+    const added =
+      film && act(edits.addRun({ name: nextRunName(), film: filmForNextRun(book, film), takes: 'chosen' }));
     if (added) openRun(added.result);
     openDialog({ kind: 'run' });
   };

@@ -64,13 +64,15 @@ function Chooser({ run }: { run: Run }) {
   const book = useShop((shop) => shop.book);
   const [day, setDay] = useState('');
   const waiting = new Map<string, Copy[]>();
+  const placed = new Map<string, number>();
   for (const copy of Object.values(book.copy)) {
     const order = book.transfer[copy.transfer]?.order;
-    if (order && copy.place === null && (copy.run === null || copy.run === run.id)) {
+    if (order && copy.state === 'waiting' && (copy.run === null || copy.run === run.id)) {
       waiting.set(order, [...(waiting.get(order) ?? []), copy]);
     }
+    if (order && copy.state === 'placed') placed.set(order, (placed.get(order) ?? 0) + 1);
   }
-  const listed = ordersByDue(book).filter(({ id }) => waiting.has(id));
+  const listed = ordersByDue(book).filter(({ id }) => waiting.has(id) || placed.has(id));
   const take = (copies: readonly Copy[], into: boolean) =>
     act(
       edits.chooseCopies(
@@ -108,7 +110,8 @@ function Chooser({ run }: { run: Run }) {
               <label>
                 <input
                   type="checkbox"
-                  checked={taken === copies.length}
+                  checked={taken === copies.length && taken > 0}
+                  disabled={copies.length === 0}
                   onChange={(event) => take(copies, event.target.checked)}
                 />
                 <OrderCode code={order.code} tint={order.tint} />
@@ -116,7 +119,11 @@ function Chooser({ run }: { run: Run }) {
                 <span className="quiet small">
                   {order.due ? orders.dueOn(dueDay(order.due, ways)) : orders.noDue}
                 </span>
-                <span className="small">{words.taken(whole(taken, ways), whole(copies.length, ways))}</span>
+                <span className="small">
+                  {copies.length > 0 && words.taken(whole(taken, ways), whole(copies.length, ways))}
+                  {copies.length > 0 && placed.has(order.id) && ', '}
+                  {placed.has(order.id) && words.onFilm(placed.get(order.id) ?? 0, ways)}
+                </span>
               </label>
             </li>
           );

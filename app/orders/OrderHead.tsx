@@ -7,7 +7,7 @@ import { EntryCell } from '../parts/fields/EntryCell';
 import { usePriced } from '../store/costs';
 import { useReader, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
-import { notify, openDialog } from '../store/view';
+import { notify, openDialog, showNewOrder } from '../store/view';
 import { useWords } from '../words';
 import { money } from '../words/format';
 import { artworkTypes } from './artwork';
@@ -17,7 +17,18 @@ import { addArtworkFiles } from './several-files';
 import { useFileDrop } from './useFileDrop';
 
 /** An order's name, code and due date, typed over in place, and the acts for the whole of it. */
-export function OrderHead({ order, state, empty }: { order: Order; state: OrderState; empty: boolean }) {
+export function OrderHead({
+  order,
+  state,
+  empty,
+  isNew,
+}: {
+  order: Order;
+  state: OrderState;
+  empty: boolean;
+  /** It was just added: its name is typed first. */
+  isNew: boolean;
+}) {
   const reader = useReader();
   const { orders: words } = reader.words;
   const book = useShop((shop) => shop.book);
@@ -41,6 +52,7 @@ export function OrderHead({ order, state, empty }: { order: Order; state: OrderS
           <EntryCell
             label={words.orderName}
             value={order.name}
+            isFirst={isNew}
             codec={name}
             reader={reader}
             onEntry={(called) => act(edits.editOrder(order.id, { name: called }))}
@@ -48,6 +60,7 @@ export function OrderHead({ order, state, empty }: { order: Order; state: OrderS
         </div>
         <span className={state === 'waiting' ? 'state care' : 'state quiet'}>
           {order.rush && <strong className="rush">{words.rush}</strong>} {words.states[state]}
+          {order.archived && <strong> · {words.archived}</strong>}
         </span>
         <label className="order-due">
           <span>{words.due}</span>
@@ -64,7 +77,7 @@ export function OrderHead({ order, state, empty }: { order: Order; state: OrderS
           />
         </label>
         {!empty && <PriceButton order={order} />}
-        <OrderActs order={order} />
+        <OrderActs order={order} state={state} />
       </header>
       {!empty && (
         <div className="transfer-row transfer-titles" aria-hidden="true">
@@ -100,7 +113,11 @@ function PriceButton({ order }: { order: Order }) {
   );
 }
 
-function OrderActs({ order }: { order: Order }) {
+/** Some of it is on film or beyond, and it is not packed: who puts it away may have taken it for another. */
+const isPartDone = (state: OrderState): boolean =>
+  state === 'in-run' || state === 'part-done' || state === 'printed';
+
+function OrderActs({ order, state }: { order: Order; state: OrderState }) {
   const { orders: words, designs } = useWords();
   const remove = () => {
     const { book } = useShop.getState();
@@ -129,14 +146,21 @@ function OrderActs({ order }: { order: Order }) {
       <Button
         weight="plain"
         aria-label={words.duplicateNamed(order.name)}
-        onPress={() => act(edits.duplicateOrder(order.id, words.again(order.name)))}
+        onPress={() => {
+          const added = act(edits.duplicateOrder(order.id, words.again(order.name)));
+          if (added?.result) showNewOrder(added.result);
+        }}
       >
         {words.duplicate}
       </Button>
       <Button
         weight="plain"
         aria-label={order.archived ? words.unarchiveNamed(order.name) : words.archiveNamed(order.name)}
-        onPress={() => act(edits.editOrder(order.id, { archived: !order.archived }))}
+        onPress={() =>
+          isPartDone(state) && !order.archived
+            ? openDialog({ kind: 'archive', order: order.id })
+            : act(edits.editOrder(order.id, { archived: !order.archived }))
+        }
       >
         {order.archived ? words.unarchive : words.archive}
       </Button>

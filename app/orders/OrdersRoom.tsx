@@ -11,7 +11,7 @@ import { Field } from '../parts/Field';
 import { tintOf } from '../parts/tints';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
-import { openDialog, useView } from '../store/view';
+import { openDialog, showNewOrder, useView } from '../store/view';
 import { dropFiles } from './drop-files';
 import { NewTransferRow } from './NewTransferRow';
 import { OrderHead } from './OrderHead';
@@ -30,9 +30,21 @@ export function OrdersRoom() {
   const [search, setSearch] = useState('');
   const [sorting, setSorting] = useState<Sorting>('due');
   const [archived, setArchived] = useState(false);
-  const lines = orderLines(book, { search, sorting, archived });
+  const first = useView((view) => view.newOrder);
+  const lines = orderLines(book, { search, sorting, archived, first });
   const any = Object.keys(book.order).length > 0;
   usePastedTable();
+  useEffect(() => {
+    if (first === null) return;
+    setSearch('');
+    setArchived(false);
+    scrollTo({ top: 0 });
+  }, [first]);
+  useEffect(() => () => showNewOrder(null), []);
+  const addOrder = () => {
+    const added = act(edits.addOrder({ name: words.newOrder, due: null }));
+    if (added) showNewOrder(added.result);
+  };
   const { dropping, target } = useFileDrop((files) => dropFiles(files, null));
   return (
     <section
@@ -70,9 +82,7 @@ export function OrdersRoom() {
           >
             <Button>{words.open}</Button>
           </FileTrigger>
-          <Button onPress={() => act(edits.addOrder({ name: words.newOrder, due: null }))}>
-            {words.addOrder}
-          </Button>
+          <Button onPress={addOrder}>{words.addOrder}</Button>
           <Button weight="primary" onPress={() => openDialog({ kind: 'paste', text: '' })}>
             {words.paste}
           </Button>
@@ -90,7 +100,10 @@ export function OrdersRoom() {
                 { value: 'name', label: words.sortings.name },
                 { value: 'state', label: words.sortings.state },
               ]}
-              onChange={setSorting}
+              onChange={(by) => {
+                showNewOrder(null);
+                setSorting(by);
+              }}
             />
             <Choice
               label={words.show}
@@ -103,7 +116,7 @@ export function OrdersRoom() {
             />
           </div>
           {lines.length === 0 && <p className="quiet">{words.noneFound}</p>}
-          <Lines lines={lines} />
+          <Lines lines={lines} first={first} />
         </>
       ) : (
         <section className="empty">
@@ -117,7 +130,7 @@ export function OrdersRoom() {
 }
 
 /** Only the lines in view are in the page, so that a thousand transfers stay quick. */
-function Lines({ lines }: { lines: readonly OrderLine[] }) {
+function Lines({ lines, first }: { lines: readonly OrderLine[]; first: string | null }) {
   const list = useRef<HTMLDivElement>(null);
   const virtual = useWindowVirtualizer({
     count: lines.length,
@@ -142,7 +155,7 @@ function Lines({ lines }: { lines: readonly OrderLine[] }) {
               transform: `translateY(${start - virtual.options.scrollMargin}px)`,
             }}
           >
-            {line.kind === 'head' && <OrderHead order={line.order} state={line.state} empty={line.empty} />}
+            {line.kind === 'head' && <OrderHead {...line} isNew={line.order.id === first} />}
             {line.kind === 'transfer' && <TransferRow {...line} />}
             {line.kind === 'add' && <NewTransferRow order={line.order} />}
           </div>

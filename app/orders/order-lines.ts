@@ -40,22 +40,34 @@ const stateOrder: readonly OrderState[] = [
   'collected',
 ];
 
-/** The orders and transfers that hold what is searched for, in the order asked for. */
+/**
+ * The orders and transfers that hold what is searched for, in the order asked for; what is searched for is looked for in the archive
+ * too, behind those at work.
+ * @param first the order that was just added, before all others
+ */
 export function orderLines(
   book: Book,
-  { search, sorting, archived }: { search: string; sorting: Sorting; archived: boolean },
+  {
+    search,
+    sorting,
+    archived,
+    first,
+  }: { search: string; sorting: Sorting; archived: boolean; first: string | null },
 ): OrderLine[] {
   const states = orderStates(book);
   const transfers = transfersByOrder(book);
   const copies = copiesByTransfer(book);
   const wanted = plain(search.trim());
   const found = (...texts: string[]) => texts.some((text) => plain(text).includes(wanted));
-  const shown = archived ? Object.values(book.order).filter((order) => order.archived) : ordersByDue(book);
+  const inArchive = Object.values(book.order).filter((order) => order.archived);
+  const shown = archived ? inArchive : [...ordersByDue(book), ...(wanted === '' ? [] : inArchive)];
   const stateOf = (order: Order): OrderState => states.get(order.id) ?? 'ready';
   if (sorting === 'name') shown.sort((a, b) => a.name.localeCompare(b.name));
   if (sorting === 'state') {
     shown.sort((a, b) => stateOrder.indexOf(stateOf(a)) - stateOrder.indexOf(stateOf(b)));
   }
+  const rank = (order: Order) => (order.id === first ? 0 : order.archived ? 2 : 1);
+  shown.sort((a, b) => rank(a) - rank(b));
   return shown.flatMap((order): OrderLine[] => {
     const own = transfers.get(order.id) ?? [];
     const whole = found(order.name, order.code, order.contact, order.notes);

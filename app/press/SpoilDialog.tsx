@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { edits } from '../../src/editing';
-import { isPrinted, type Stage, stages } from '../../src/model';
+import { reasonsBefore } from '../../src/log';
+import { asEntered, isPrinted, type Stage, stages } from '../../src/model';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
@@ -12,6 +13,8 @@ import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
 import { useWords } from '../words';
 
+const OTHER = '';
+
 /** A copy came to nothing: it goes back on the list, and its garment may have to be bought again. */
 export function SpoilDialog({ inHand, at }: { inHand: string | null; at: Stage }) {
   const { spoil: words } = useWords();
@@ -20,6 +23,7 @@ export function SpoilDialog({ inHand, at }: { inHand: string | null; at: Stage }
   const [copy, setCopy] = useState(inHand);
   const [stage, setStage] = useState(at);
   const [reason, setReason] = useState('');
+  const [other, setOther] = useState(false);
   const [garment, setGarment] = useState(false);
   const [tried, setTried] = useState(false);
   if (!run) return null;
@@ -31,10 +35,13 @@ export function SpoilDialog({ inHand, at }: { inHand: string | null; at: Stage }
     .toSorted((a, b) => a.order.code.localeCompare(b.order.code) || a.number - b.number);
   const chosen = copies.find(({ id }) => id === copy) ?? copies[0];
   const name = chosen ? `${chosen.order.code} ${chosen.number}` : '';
+  const before = reasonsBefore(asEntered(Object.values(spoilage)), stage);
+  const chosenReason = other ? OTHER : (before.find((text) => text === reason) ?? before[0] ?? OTHER);
+  const why = chosenReason === OTHER ? reason.trim() : chosenReason;
   const save = () => {
     setTried(true);
-    if (!chosen || reason.trim() === '') return;
-    act(edits.spoilCopy({ run: run.id, copy: chosen.id, stage, garment, reason: reason.trim() }));
+    if (!chosen || why === '') return;
+    act(edits.spoilCopy({ run: run.id, copy: chosen.id, stage, garment, reason: why }));
     notify('care', words.note(name));
     openDialog(null);
   };
@@ -59,12 +66,28 @@ export function SpoilDialog({ inHand, at }: { inHand: string | null; at: Stage }
             options={stages.map((value) => ({ value, label: words.stages[value] }))}
             onChange={setStage}
           />
-          <Field
-            label={words.reason}
-            value={reason}
-            onChange={setReason}
-            problem={tried && reason.trim() === '' ? words.reasonNeeded : null}
-          />
+          {before.length > 0 && (
+            <Choice
+              label={words.reason}
+              value={chosenReason}
+              options={[
+                ...before.map((text) => ({ value: text, label: text })),
+                { value: OTHER, label: words.otherReason },
+              ]}
+              onChange={(text) => {
+                setOther(text === OTHER);
+                setReason(text === OTHER ? '' : text);
+              }}
+            />
+          )}
+          {(before.length === 0 || chosenReason === OTHER) && (
+            <Field
+              label={before.length > 0 ? words.newReason : words.reason}
+              value={reason}
+              onChange={setReason}
+              problem={tried && reason.trim() === '' ? words.reasonNeeded : null}
+            />
+          )}
           {stage === 'press' && <Tick label={words.garment} checked={garment} onChange={setGarment} />}
           <FormActions save={words.save} />
         </Form>

@@ -9,6 +9,7 @@ import { FilmDialog } from '../film/FilmDialog';
 import { PrintedDialog, SpoiledDialog } from '../film/ProgressDialogs';
 import { RunDialog } from '../film/RunDialog';
 import { HandOverDialog } from '../hand-over/HandOverDialog';
+import { ArchiveDialog } from '../orders/ArchiveDialog';
 import { DesignDialog } from '../orders/DesignDialog';
 import { GridDialog } from '../orders/GridDialog';
 import { MatchDialog } from '../orders/MatchDialog';
@@ -50,6 +51,8 @@ export function Dialogs() {
       return <ArtworkDialog id={dialog.transfer} />;
     case 'design':
       return <DesignDialog order={dialog.order} design={dialog.design} />;
+    case 'archive':
+      return <ArchiveDialog id={dialog.order} />;
     case 'match-artwork':
       return <MatchDialog files={dialog.files} order={dialog.order} />;
     case 'film':

@@ -29,7 +29,7 @@ export type Saved = 'log' | 'ledger' | 'upkeep';
 export type Dialog =
   | { readonly kind: 'paste'; readonly text: string }
   | { readonly kind: 'film' | 'run' | 'printed' | 'spoiled' | 'print-image' }
-  | { readonly kind: 'order' | 'grid' | 'names'; readonly order: string }
+  | { readonly kind: 'order' | 'grid' | 'names' | 'archive'; readonly order: string }
   | { readonly kind: 'transfer' | 'artwork'; readonly transfer: string }
   | { readonly kind: 'close-run'; readonly run: string }
   | { readonly kind: 'cost-sheet' | 'compare' | 'make-or-buy'; readonly run: string }
@@ -71,6 +71,8 @@ interface View {
   readonly outlines: boolean;
   /** Copies on the film that acts are for. */
   readonly selected: ReadonlySet<string>;
+  /** The order that was just added: it is the first of the list, to be named. */
+  readonly newOrder: string | null;
   readonly dialog: Dialog | null;
   readonly notices: readonly Notice[];
 }
@@ -84,6 +86,7 @@ export const useView = create<View>(() => ({
   several: false,
   outlines: false,
   selected: nothing,
+  newOrder: null,
   dialog: null,
   notices: [],
 }));
@@ -125,6 +128,9 @@ export const selectAlso = (ids: readonly string[]): void =>
 export const selectSeveral = (several: boolean): void => useView.setState({ several });
 
 export const showOutlines = (outlines: boolean): void => useView.setState({ outlines });
+
+/** Shows an order that was just added before all others, to be named; `null` for none. */
+export const showNewOrder = (newOrder: string | null): void => useView.setState({ newOrder });
 
 /** Looks at another run. */
 export const openRun = (run: string): void => useView.setState({ run, selected: nothing });

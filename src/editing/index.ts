@@ -43,6 +43,7 @@ export { forget, historyOf, remember, stepBack, stepForward } from './history';
 export { drawForRun, type OtherWay } from './lay-out';
 export { counterEntry, enter } from './ledger';
 export { type ArtworkMatch, matchArtwork } from './match-artwork';
+export { filmForNextRun } from './next-run';
 export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';
 export { setPinned, setPlaces } from './places';
 export { addQuote, editQuoteNotes, isAsPriced, signQuotes } from './quotes';

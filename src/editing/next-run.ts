@@ -1,13 +1,41 @@
-import { type Id, openRuns } from '../model';
+import { tooLargeFor } from '../layout';
+import { type Book, type Id, openRuns } from '../model';
+import { leftOfFilm } from '../stock';
 import { addRun, finishRun } from './runs';
-import type { BookDraft, EditContext } from './step';
+import { type BookDraft, bookSoFar, type EditContext } from './step';
 import { tickJobs } from './ticks';
 
-/** Begins the next run on a run's film, if the last one open is printed now: there is always a film to lay copies on. */
+/**
+ * The film that a new run begins on: of films of the kind in use, and not put away, those on which most of the transfers with waiting
+ * copies fit by their size; of these the fullest, which is that with most film, or sheets, left; the one in use among equals.
+ */
+export function filmForNextRun(book: Book, inUse: Id<'film'>): Id<'film'> {
+  const own = book.film[inUse];
+  const waiting = Object.values(book.copy).filter(({ state }) => state === 'waiting');
+  const transfers = [...new Set(waiting.map(({ transfer }) => book.transfer[transfer]))].filter(
+    (transfer) => transfer !== undefined,
+  );
+  const films = Object.values(book.film)
+    .filter(({ kind, archived }) => kind === own?.kind && !archived)
+    .map((film) => ({
+      id: film.id,
+      rank: [
+        transfers.filter((transfer) => tooLargeFor(film, transfer) === null).length,
+        leftOfFilm(film),
+        Number(film.id === inUse),
+      ],
+    }));
+  const [best] = films.sort((a, b) =>
+    b.rank.reduce((found, value, at) => found || value - (a.rank[at] ?? 0), 0),
+  );
+  return best?.id ?? inUse;
+}
+
+/** Begins the next run on the fullest film of a run's kind, if the last one open is printed now: there is always a film to lay copies on. */
 function openNextRun(draft: BookDraft, printed: string, name: string, context: EditContext): void {
   const { film, received = null } = draft.run[printed] ?? {};
   if (!film || received || openRuns(draft).length > 0) return;
-  addRun(draft, { name, film }, context);
+  addRun(draft, { name, film: filmForNextRun(bookSoFar(draft), film) }, context);
 }
 
 /**

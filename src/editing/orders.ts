@@ -110,10 +110,18 @@ export function removeOrder(draft: BookDraft, id: string): void {
   delete draft.order[id];
 }
 
-/** Adds an order like another: its transfers and as many copies, none of them placed. */
-export function duplicateOrder(draft: BookDraft, id: string, name: string, context: EditContext): void {
+/**
+ * Adds an order like another: its transfers and as many copies, none of them placed.
+ * @returns the order that was added; `null` if there is none like it
+ */
+export function duplicateOrder(
+  draft: BookDraft,
+  id: string,
+  name: string,
+  context: EditContext,
+): Id<'order'> | null {
   const order = draft.order[id];
-  if (!order) return;
+  if (!order) return null;
   const { contact, notes, handover, fabric, wants, supplied, pricing } = order;
   const copyOf = addOrder(draft, { name, due: null }, context);
   editOrder(draft, copyOf, {
@@ -136,4 +144,5 @@ export function duplicateOrder(draft: BookDraft, id: string, name: string, conte
       setCount(draft, added, countOf(draft, transfer.id, role), context, role);
     }
   }
+  return copyOf;
 }

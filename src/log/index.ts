@@ -1,4 +1,5 @@
 export { type ProposedClosing, proposeClosing, runCoverage } from './proposal';
+export { reasonsBefore } from './reasons';
 export { type LogRow, logRows } from './rows';
 export {
   type Compared,

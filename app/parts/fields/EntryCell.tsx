@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import type { Codec, Reader } from './codec';
 
 /**
@@ -11,12 +11,15 @@ export function EntryCell<Value>({
   codec,
   reader,
   onEntry,
+  isFirst = false,
 }: {
   label: string;
   value: Value;
   codec: Codec<Value>;
   reader: Reader;
   onEntry: (value: Value) => void;
+  /** It is typed over first: what it holds is selected once it is there. */
+  isFirst?: boolean;
 }) {
   const text = codec.show(value, reader);
   const problemId = useId();
@@ -33,6 +36,10 @@ export function EntryCell<Value>({
     setTyped(text);
     setProblem(null);
   }, [text, entries]);
+  const input = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (isFirst) input.current?.select();
+  }, [isFirst]);
   const enter = () => {
     if (typed === text) return setProblem(null);
     const entry = codec.read(typed, reader);
@@ -44,6 +51,7 @@ export function EntryCell<Value>({
   return (
     <div className="cell">
       <input
+        ref={input}
         aria-label={label}
         aria-invalid={problem !== null}
         aria-describedby={problem === null ? undefined : problemId}

@@ -52,6 +52,10 @@ export const orders = {
   again: (name: string) => `${name}, again`,
   archive: 'Archive',
   archiveNamed: (name: string) => `Archive ${name}`,
+  archived: 'archived',
+  partDone: (inPrint: number, lying: number, waiting: number, ways: Ways) =>
+    `This order is not done: ${counted(inPrint, 'copy is', 'copies are', ways)} printed or sent to print, ${whole(lying, ways)} on film, ${whole(waiting, ways)} waiting.`,
+  archiveKeeps: 'Copies stay where they are, and are printed with their run. A search finds the order again.',
   unarchive: 'Back to work',
   unarchiveNamed: (name: string) => `Bring ${name} back to work`,
   inPrint: (name: string) =>

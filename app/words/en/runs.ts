@@ -22,6 +22,7 @@ export const runs = {
   nothingWaits: 'No copy waits for a run.',
   dueBy: 'Everything due by',
   takeDue: 'Take these',
+  onFilm: (count: number, ways: Ways) => `${counted(count, 'copy lies', 'copies lie', ways)} on film already`,
   taken: (taken: string, all: string) => `${taken} of ${all} taken`,
   remove: 'Remove this run',
   lock: 'Lock for print',

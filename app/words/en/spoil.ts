@@ -12,6 +12,8 @@ export const spoil = {
     press: 'at the press',
   } satisfies Record<Stage, string>,
   reason: 'Why',
+  otherReason: 'another reason',
+  newReason: 'Another reason',
   reasonNeeded: 'Say why in a word or two, so that it can be mended.',
   garment: 'The garment is spoiled too',
   save: 'Print it again',

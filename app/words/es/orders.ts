@@ -52,6 +52,11 @@ export const orders: Words['orders'] = {
   again: (name) => `${name}, repetido`,
   archive: 'Archivar',
   archiveNamed: (name) => `Archivar ${name}`,
+  archived: 'archivado',
+  partDone: (inPrint, lying, waiting, ways) =>
+    `Este pedido no está acabado: copias impresas o enviadas a imprimir: ${whole(inPrint, ways)}; en la película: ${whole(lying, ways)}; en espera: ${whole(waiting, ways)}.`,
+  archiveKeeps:
+    'Las copias siguen donde están y se imprimen con su tirada. Al buscar se encuentra el pedido.',
   unarchive: 'Volver a en curso',
   unarchiveNamed: (name) => `Volver a poner ${name} en curso`,
   inPrint: (name) =>

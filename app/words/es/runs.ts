@@ -22,6 +22,7 @@ export const runs: Words['runs'] = {
   nothingWaits: 'Ninguna copia espera una tirada.',
   dueBy: 'Todo lo que se entrega hasta',
   takeDue: 'Tomar estas',
+  onFilm: (count, ways) => `${counted(count, 'copia ya está', 'copias ya están', ways)} en una película`,
   taken: (taken, all) => `tomadas: ${taken} de ${all}`,
   remove: 'Quitar esta tirada',
   lock: 'Bloquear para imprimir',

@@ -12,6 +12,8 @@ export const spoil: Words['spoil'] = {
     press: 'en la plancha',
   },
   reason: 'Por qué',
+  otherReason: 'otro motivo',
+  newReason: 'Otro motivo',
   reasonNeeded: 'Decir por qué en una o dos palabras, para poder corregirlo.',
   garment: 'La prenda también se ha estropeado',
   save: 'Imprimirla otra vez',

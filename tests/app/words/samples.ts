@@ -131,6 +131,9 @@ const takenRows = counts.flatMap((count) =>
 /** What a parameter of a message that is no text may be, by its name, or by the message's place and the parameter's number. */
 const samples: Readonly<Record<string, readonly unknown[]>> = {
   'table.mapTitle.0': counts,
+  'orders.partDone.0': counts,
+  'orders.partDone.1': counts,
+  'orders.partDone.2': counts,
   'table.add.0': takenRows,
   'table.added.0': takenRows,
   'table.mapTitle.1': counts,

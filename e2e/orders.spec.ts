@@ -1,0 +1,34 @@
+import { expect, layOut, openShop, pasteTable, test } from './shop';
+
+test('a new order and one like another are first, their names to be typed over; the archive is searched, and asks before it takes what is part done', async ({
+  page,
+}) => {
+  await openShop(page);
+  await pasteTable(page, 'Hill,crest,80,80,2,2026-12-01,no\nMill,back,90,90,2,2026-12-02,no');
+  const names = page.getByRole('textbox', { name: 'Order', exact: true });
+  await page.getByRole('button', { name: 'Add an order' }).click();
+  await expect(names.first()).toBeFocused();
+  await page.keyboard.type('Fair');
+  await page.keyboard.press('Enter');
+  await expect(names.first()).toHaveValue('Fair');
+
+  await page.getByRole('button', { name: 'Order Mill again' }).click();
+  await expect(names.first()).toHaveValue('Mill, again');
+  await expect(names.first()).toBeFocused();
+  await page.getByRole('button', { name: 'Undo' }).click();
+
+  await layOut(page);
+  await page.getByRole('link', { name: 'Orders' }).click();
+  await page.getByRole('button', { name: 'Archive Hill' }).click();
+  const dialog = page.getByRole('dialog');
+  await expect(dialog).toContainText(
+    'This order is not done: 0 copies are printed or sent to print, 2 on film, 0 waiting.',
+  );
+  await dialog.getByRole('button', { name: 'Archive', exact: true }).click();
+  await expect(page.getByRole('region', { name: 'Hill', exact: true })).toHaveCount(0);
+  await page.getByRole('textbox', { name: 'Search' }).fill('crest');
+  await expect(page.getByRole('region', { name: 'Hill', exact: true })).toContainText('archived');
+  await page.getByRole('button', { name: 'Bring Hill back to work' }).click();
+  await page.getByRole('textbox', { name: 'Search' }).fill('');
+  await expect(page.getByRole('region', { name: 'Hill', exact: true })).not.toContainText('archived');
+});
