@@ -8,7 +8,7 @@ const HEAD = 7.5 * PT;
 const BODY = 10 * PT;
 const NOTE = 8.5 * PT;
 const PITCH = { least: 4.5, most: 7 };
-const CODE = 13;
+const CODE = 12;
 /** How far an order's transfers stand in from its code. */
 const INDENT = 3;
 const PICTURE = 9;

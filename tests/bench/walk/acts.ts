@@ -47,6 +47,21 @@ const pressing =
     }
   };
 
+/** Presses a button that begins to look for a layout, and ends it soon: some of what is found is taken. */
+const looking =
+  (name: RegExp): Act['act'] =>
+  async (page, chance) => {
+    const done = await pressing(name)(page, chance);
+    if (done === null) return null;
+    const stop = page.getByRole('button', { name: 'Stop' });
+    await page.waitForTimeout(300);
+    await stop.evaluateAll((all) => {
+      for (const each of all) if (each instanceof HTMLElement) each.click();
+    });
+    await stop.waitFor({ state: 'hidden', ...PATIENCE });
+    return done;
+  };
+
 /** Types over one of the fields of a name. */
 const typing =
   (name: RegExp, text: (chance: Chance) => string): Act['act'] =>
@@ -222,23 +237,8 @@ export const acts: readonly Act[] = [
       /^(Save|Close)$/,
     ),
   },
-  {
-    name: 'lay out',
-    room: 'Film',
-    weight: 12,
-    async act(page, chance) {
-      const done = await pressing(/^Lay out$/)(page, chance);
-      if (done === null) return null;
-      const stop = page.getByRole('button', { name: 'Stop' });
-      await page.waitForTimeout(300);
-      await stop.evaluateAll((all) => {
-        for (const each of all) if (each instanceof HTMLElement) each.click();
-      });
-      await stop.waitFor({ state: 'hidden', ...PATIENCE });
-      return done;
-    },
-  },
-  { name: 'place what waits', room: 'Film', weight: 4, act: pressing(/^Place what waits$/) },
+  { name: 'lay out', room: 'Film', weight: 12, act: looking(/^Lay out$/) },
+  { name: 'place what waits', room: 'Film', weight: 4, act: looking(/^Place what waits$/) },
   { name: 'put one on the film', room: 'Film', weight: 4, act: pressing(/^Put one /) },
   { name: 'take a copy off', room: 'Film', weight: 3, act: key('n', 'Delete') },
   { name: 'turn a copy', room: 'Film', weight: 2, act: key('n', 'n', 'r') },

@@ -1,5 +1,4 @@
 import type { Page } from '@playwright/test';
-import { kept } from '../../../e2e/shop';
 import { seededRandom } from '../../../src/units';
 import { withBuiltApp } from '../built-app';
 import { printTable } from '../table';
@@ -23,6 +22,10 @@ function drawAct({ below }: Chance): Act {
   }
   throw new Error('no act is drawn');
 }
+
+/** Waits until everything is on the disk: long, since the machine may have other work. */
+const kept = (page: Page) =>
+  page.locator('[data-testid=kept][data-saving=saved]').waitFor({ timeout: 60_000 });
 
 const goTo = (page: Page, room: Room) =>
   page.getByRole('link', { name: room, exact: true }).click({ timeout: 5_000 });
@@ -112,13 +115,13 @@ export async function benchWalk(
 ): Promise<boolean> {
   const lines: string[][] = [];
   let failed = 0;
-  await withBuiltApp('A walk', async (_, browser) => {
+  await withBuiltApp('A walk', async (_, browser, address) => {
     for (let seed = first; seed < first + walks; seed += 1) {
       const context = await browser.newContext({
         viewport: { width: 1440, height: 900 },
         locale: 'en-GB',
         timezoneId: 'UTC',
-        baseURL: 'http://127.0.0.1:4182/',
+        baseURL: address,
       });
       await context.addInitScript('globalThis.__name = (value) => value');
       const trail: string[] = [];
