@@ -1,5 +1,6 @@
 import { type LaidRun, type LeftOut, tooLargeFor } from '../../src/layout';
 import { copiesByTransfer, type Order, ordersByDue, type Transfer, transfersByOrder } from '../../src/model';
+import { FirstButton } from '../panels/FirstButton';
 import { GradeButton } from '../panels/GradeButton';
 import { Button } from '../parts/Button';
 import { OrderCode } from '../parts/OrderCode';
@@ -81,6 +82,7 @@ function OrderCard({
       <header>
         <OrderCode code={order.code} tint={order.tint} />
         <strong>{order.name}</strong>
+        {order.rush && <strong className="care small">{orders.rush}</strong>}
         <span className="quiet small">
           {order.due ? orders.dueOn(dueDay(order.due, ways)) : orders.noDue}
         </span>
@@ -115,9 +117,12 @@ function OrderCard({
           );
         })}
       </ul>
-      <p className={waiting > 0 ? 'care small' : 'quiet small'}>
-        {waiting > 0 ? words.wait(waiting, ways) : words.allPlaced(total, ways)}
-      </p>
+      <footer>
+        <p className={waiting > 0 ? 'care small' : 'quiet small'}>
+          {waiting > 0 ? words.wait(waiting, ways) : words.allPlaced(total, ways)}
+        </p>
+        <FirstButton order={order} />
+      </footer>
     </li>
   );
 }

@@ -15,6 +15,7 @@ import { useDay } from '../store/timeline';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import { area, filmLength, momentOf, money, percent, shortLength } from '../words/format';
+import { Dues } from './Dues';
 import { Outlook } from './Outlook';
 import { useShortest } from './useShortest';
 
@@ -60,6 +61,7 @@ export function RunSentence({ run }: { run: LaidRun }) {
         </p>
       )}
       {day.kind === 'ready' && run.state === 'draft' && <TooLargeNotes work={day.day.work} />}
+      <Dues run={run} day={day} />
       <Details run={shown} />
       <Outlook run={run} />
       <Offcut run={shown} />

@@ -2,6 +2,7 @@ import { FileTrigger } from 'react-aria-components';
 import { edits, inPrint } from '../../src/editing';
 import type { Order, OrderState } from '../../src/model';
 import { parseDate } from '../../src/units';
+import { FirstButton } from '../panels/FirstButton';
 import { Button } from '../parts/Button';
 import { EntryCell } from '../parts/fields/EntryCell';
 import { usePriced } from '../store/costs';
@@ -140,6 +141,7 @@ function OrderActs({ order, state }: { order: Order; state: OrderState }) {
           {designs.addFile}
         </Button>
       </FileTrigger>
+      {!order.archived && <FirstButton order={order} />}
       <Button weight="plain" onPress={() => openDialog({ kind: 'order', order: order.id })}>
         {words.details}
       </Button>

@@ -9,6 +9,7 @@ import {
   takeArtwork,
 } from './artwork';
 import { advanceRun, editStation, setCure, setPress, spoilCopy, stepRunBack } from './bench';
+import { bringFirst } from './bring-first';
 import { calibrate, leaveRunOut, takeBackCalibration } from './calibration';
 import { closeRun, correctClosing } from './closing';
 import { changeCurrency } from './currency';
@@ -106,6 +107,7 @@ export const edits = {
     drawForRun,
     drawFromShelf: (draft: BookDraft, id: string) => drawFromShelf(draft, id),
     layOut,
+    bringFirst,
     takeWay,
     chooseFilm,
     removeFilm,

@@ -10,6 +10,7 @@ export {
   spoilCopy,
   stepRunBack,
 } from './bench';
+export { mayComeFirst } from './bring-first';
 export { calibrate, isInForce, leaveRunOut, takeBackCalibration } from './calibration';
 export { closeRun, correctClosing } from './closing';
 export { codeFlaw } from './codes';

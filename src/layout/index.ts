@@ -26,6 +26,7 @@ export {
   placesOf,
   problemAgain,
   problemOf,
+  problemOfSome,
   problemOnFilm,
   type RunProblem,
   tooLargeFor,

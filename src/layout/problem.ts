@@ -166,9 +166,13 @@ export function problemAgain(book: Book, run: Run, film: Film): RunProblem {
   );
 }
 
-/** The problem of laying one copy around all that lies on a run. */
-export const problemOfOne = (book: Book, run: Run, film: Film, copy: Copy): RunProblem =>
-  laying(problemOf(book, run, film, 'placed'), (transfer) => (transfer === copy.transfer ? [copy] : []));
+/** The problem of laying some copies that wait around all that lies on a run. */
+export function problemOfSome(book: Book, run: Run, film: Film, ids: ReadonlySet<Id<'copy'>>): RunProblem {
+  const byTransfer = copiesByTransfer(book);
+  return laying(problemOf(book, run, film, 'placed'), (transfer) =>
+    (byTransfer.get(transfer) ?? []).filter(({ id, place }) => ids.has(id) && !place),
+  );
+}
 
 /** The problem of laying out just what lies on a run, nothing pinned: what its shortest length is asked of. */
 export function problemOnFilm(run: LaidRun): Problem {

@@ -287,6 +287,15 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
     ({ run }) => run,
     ({ id }, drawn, book) => edits.layOut(id, free(book, placesFor(book, drawn))),
   ),
+  bringFirst: on(
+    ({ order }) => order,
+    ({ id }, { a, yes }, book) => {
+      const draft = Object.values(book.run).find(({ state }) => state === 'draft');
+      const film = oneOf(book.film, a);
+      if (yes && draft) return edits.bringFirst(id, { kind: 'run', run: draft.id });
+      return film ? edits.bringFirst(id, { kind: 'new', name: `${a}`, film: film.id }) : null;
+    },
+  ),
   takeWay: on(
     ({ run }) => run,
     ({ id, state, film }, drawn, book) => {

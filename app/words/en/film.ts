@@ -84,12 +84,26 @@ export const film = {
   filmKeys:
     'N selects the next copy, arrows move it by 1 mm, R turns it, P pins it, Delete takes it off. Question mark shows every key. The same copies are in the table below.',
   ordersOnFilm: 'Orders for this film',
-  soonestFirst: 'soonest first',
+  soonestFirst: 'rush first, then soonest due',
   keysHint: '? shows every key',
   wait: (count: number, ways: Ways) => `${whole(count, ways)} wait for a place`,
   putBack: 'Put one on the film',
   putBackNamed: (name: string) => `Put one ${name} on the film`,
   noRoom: 'There is no room left for it on this film. Take something off, or choose a longer roll.',
+  printFirst: 'Print first',
+  printFirstNamed: (name: string) => `Print ${name} first`,
+  broughtFirst: (name: string, placed: number, ways: Ways) =>
+    `${name} is a rush order now: ${copies(placed, ways)} lie as near to the front as they go.`,
+  noRoomForRush: (name: string, waiting: number, ways: Ways) =>
+    `${copies(waiting, ways)} of ${name} found no room on this film. They wait for this run.`,
+  moreOrders: 'more',
+  rushPriced: (name: string) => `The price of ${name} now bears the surcharge for a rush.`,
+  duesWorking: 'Working out when each order is done …',
+  late: (orders: string) => `Late: ${orders}.`,
+  rushDone: (order: string, at: Moment) => `${order} (rush) done by ${when(at)}`,
+  allInTime: 'No order on this film is late.',
+  inTimeBut: (orders: number, ways: Ways) =>
+    `What lies on this film is in time; ${counted(orders, 'order has', 'orders have', ways)} copies that are not on it.`,
   allPlaced: (count: number, ways: Ways) => `all ${whole(count, ways)} placed`,
   table: 'Copies as a table',
   tableHint:

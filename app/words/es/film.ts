@@ -85,12 +85,26 @@ export const film: Words['film'] = {
   filmKeys:
     'N selecciona la copia siguiente, las flechas la mueven 1 mm, R la gira, P la fija, Supr la quita. El signo de interrogación muestra todas las teclas. Las mismas copias están en la tabla de abajo.',
   ordersOnFilm: 'Pedidos para esta película',
-  soonestFirst: 'primero los que antes se entregan',
+  soonestFirst: 'primero los urgentes, luego los que antes se entregan',
   keysHint: '? muestra todas las teclas',
   wait: (count, ways) => `${whole(count, ways)} sin colocar`,
   putBack: 'Poner una en la película',
   putBackNamed: (name) => `Poner una copia de ${name} en la película`,
   noRoom: 'No le queda sitio en esta película. Quitar algo, o elegir un rollo más largo.',
+  printFirst: 'Imprimir primero',
+  printFirstNamed: (name) => `Imprimir ${name} primero`,
+  broughtFirst: (name, placed, ways) =>
+    `${name} es ahora un pedido urgente: ${copies(placed, ways)} tan cerca del principio como se puede.`,
+  noRoomForRush: (name, waiting, ways) =>
+    `No queda sitio en esta película para ${copies(waiting, ways)} de ${name}. Esperan a esta tirada.`,
+  moreOrders: 'más',
+  rushPriced: (name) => `El precio de ${name} lleva ahora el recargo por urgencia.`,
+  duesWorking: 'Calculando cuándo está listo cada pedido …',
+  late: (orders) => `Con retraso: ${orders}.`,
+  rushDone: (order, at) => `${order} (urgente) listo a las ${when(at)}`,
+  allInTime: 'Ningún pedido de esta película llega tarde.',
+  inTimeBut: (orders, ways) =>
+    `Lo que está en esta película llega a tiempo; ${counted(orders, 'pedido tiene', 'pedidos tienen', ways)} copias fuera de ella.`,
   allPlaced: (count, ways) => `${whole(count, ways)}, todo colocado`,
   table: 'Las copias en una tabla',
   tableHint:

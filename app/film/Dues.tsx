@@ -1,0 +1,52 @@
+import { useMemo } from 'react';
+import type { LaidRun } from '../../src/layout';
+import { copiesBeyond } from '../../src/model';
+import { useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
+import type { DayState } from '../store/timeline';
+import { useWords } from '../words';
+import { listedUpTo, momentOf, spoken } from '../words/format';
+
+/** So many orders are named; the others are counted. */
+const NAMED = 3;
+
+/**
+ * Which orders of a run are in a rush, when these are done, and which will be late: in one line that is there from the beginning, so that
+ * nothing below moves when it becomes known.
+ */
+export function Dues({ run, day }: { run: LaidRun; day: DayState }) {
+  const { film: words, press } = useWords();
+  const ways = useWays();
+  const book = useShop((shop) => shop.book);
+  const beyondOf = useMemo(() => copiesBeyond(book, run.id), [book, run.id]);
+  const told = run.copies.some(({ order }) => {
+    const own = run.view.order[order.id];
+    return own !== undefined && (own.due !== null || own.rush);
+  });
+  if (!told || day.kind === 'missing' || day.kind === 'failed' || day.kind === 'closed') return null;
+  if (day.kind === 'working') return <p className="quiet small dues">{words.duesWorking}</p>;
+  const { timeline, origin } = day.day;
+  const rush = timeline.orders.flatMap(({ order, end, late }) =>
+    run.view.order[order.id]?.rush && late === 0
+      ? [words.rushDone(`${order.code} ${order.name}`, momentOf(origin + 1000 * end, ways))]
+      : [],
+  );
+  const late = timeline.orders
+    .filter((order) => order.late > 0)
+    .map(({ order, late: by }) => `${order.code} ${order.name} ${press.late(spoken(by, ways))}`);
+  const short = timeline.orders.filter(({ order }) => {
+    const { waiting, elsewhere } = beyondOf(order.id);
+    return waiting + elsewhere > 0;
+  }).length;
+  return (
+    <p className="small dues" data-testid="dues">
+      {late.length > 0 && (
+        <span className="care">{words.late(listedUpTo(NAMED, late, words.moreOrders, ways))}</span>
+      )}{' '}
+      {rush.length > 0 && <span>{listedUpTo(NAMED, rush, words.moreOrders, ways)}.</span>}{' '}
+      {late.length === 0 && (
+        <span className="quiet">{short > 0 ? words.inTimeBut(short, ways) : words.allInTime}</span>
+      )}
+    </p>
+  );
+}

@@ -1,0 +1,18 @@
+import { mayComeFirst } from '../../src/editing';
+import type { Order } from '../../src/model';
+import { Button } from '../parts/Button';
+import { bringFirst } from '../store/bring-first';
+import { useShop } from '../store/shop';
+import { useWords } from '../words';
+
+/** Brings an order to the front in one act; not there where none of its copies may move. */
+export function FirstButton({ order }: { order: Order }) {
+  const { film: words } = useWords();
+  const may = useShop(({ book, follows }) => !follows && mayComeFirst(book, order.id).length > 0);
+  if (!may) return null;
+  return (
+    <Button weight="plain" aria-label={words.printFirstNamed(order.name)} onPress={() => bringFirst(order)}>
+      {words.printFirst}
+    </Button>
+  );
+}

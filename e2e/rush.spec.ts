@@ -1,0 +1,61 @@
+import type { Page } from '@playwright/test';
+import { copyRows, expect, layOut, openShop, pasteTable, sentence, test } from './shop';
+
+const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
+const today = new Date();
+const date = (days: number) => {
+  const day = new Date(today);
+  day.setDate(day.getDate() + days);
+  return day.toLocaleDateString('sv-SE');
+};
+const orders = [
+  `North Fair,front,95,60,30,${date(0)},yes`,
+  `North Fair,tag,48,72,20,${date(0)},yes`,
+  `South Fair,back,250,120,6,${date(5)},yes`,
+  `West Fair,back,251,121,4,${date(6)},yes`,
+].join('\n');
+
+/** The rows of the table twin whose copies lie first on the film, those of one order. */
+async function endOf(page: Page, code: string): Promise<{ own: number; all: number }> {
+  const rows = await copyRows(page);
+  const ends = (list: typeof rows) => Math.max(...list.map(({ y, length }) => y + length));
+  return { own: ends(rows.filter(({ name }) => name.startsWith(code))), all: ends(rows) };
+}
+
+test.beforeEach(async ({ page }) => {
+  await openShop(page);
+  await pasteTable(page, orders);
+  await page.getByRole('link', { name: 'Film', exact: true }).click();
+  await button(page, 'Film and price').click();
+  await page.getByRole('textbox', { name: 'Longest span' }).fill('400');
+  await button(page, 'Save').click();
+  await layOut(page);
+});
+
+test('a rush goes out first by one press, is told with its time before anything is locked, and undo takes it back', async ({
+  page,
+}) => {
+  const before = await copyRows(page);
+  await button(page, 'Print West Fair first').click();
+  await expect(
+    page.getByText(/^West Fair is a rush order now: 4 copies lie as near to the front as they go\.$/),
+  ).toBeVisible();
+  const { own, all } = await endOf(page, 'WF');
+  expect(own).toBeLessThan(all / 2);
+  await expect(page.getByTestId('dues')).toContainText(/WF West Fair (\(rush\) done by|.*late)/, {
+    timeout: 20_000,
+  });
+  await button(page, 'Undo').click();
+  expect(await copyRows(page)).toEqual(before);
+});
+
+test('a rush has a run of its own where the present one is sent to print', async ({ page }) => {
+  await page.getByRole('link', { name: 'Orders', exact: true }).click();
+  await pasteTable(page, `East Fair,back,252,122,3,${date(9)},yes`);
+  await page.getByRole('link', { name: 'Film', exact: true }).click();
+  await button(page, 'Lock for print').click();
+  await button(page, 'Print East Fair first').click();
+  expect(await copyRows(page)).toHaveLength(3);
+  await expect(sentence(page)).toContainText('of film');
+  await expect(button(page, 'Lock for print')).toBeEnabled();
+});

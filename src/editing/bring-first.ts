@@ -1,0 +1,84 @@
+import { copiesToLay, inDueOrder, layRun, problemAgain, problemOfSome, soundPlaces } from '../layout';
+import { type Book, type Copy, type Film, type Id, isFixed, type Run } from '../model';
+import { createPlanner } from '../packing';
+import { bring, setPlaces } from './places';
+import { addRun } from './runs';
+import { drawFirst } from './shelf';
+import { type BookDraft, bookSoFar, type EditContext } from './step';
+
+/** Where an order is brought first: the draft that is looked at, or a run of its own, on a film, where that is in print. */
+export type FirstOn =
+  | { readonly kind: 'run'; readonly run: Id<'run'> }
+  | { readonly kind: 'new'; readonly name: string; readonly film: Id<'film'> };
+
+/** What came of bringing an order first. */
+interface BroughtFirst {
+  readonly run: Id<'run'>;
+  /** Its copies on that run. */
+  readonly placed: number;
+  /** Those that found no place there. */
+  readonly waiting: number;
+}
+
+/** The copies of an order that may still be brought first: wanted, and neither in print nor from the shelf. */
+export const mayComeFirst = (book: Book, order: string): Copy[] =>
+  Object.values(book.copy).filter(
+    (copy) =>
+      book.transfer[copy.transfer]?.order === order &&
+      copy.role !== 'filler' &&
+      copy.state !== 'shelved' &&
+      !isFixed(book, copy),
+  );
+
+/** Lays what waits for a run around all that lies there, then what is due soonest as near to the front as it goes. */
+function layFirst(draft: BookDraft, id: Id<'run'>, own: ReadonlySet<Id<'copy'>>): void {
+  const open = (): { book: Book; run: Run; film: Film } | null => {
+    const book = bookSoFar(draft);
+    const run = book.run[id];
+    const film = run && book.film[run.film];
+    return film ? { book, run, film } : null;
+  };
+  const before = open();
+  if (!before) return;
+  const waiting = problemOfSome(before.book, before.run, before.film, own);
+  if (copiesToLay(waiting).length > 0) {
+    setPlaces(draft, id, soundPlaces(before, waiting, createPlanner(waiting.problem, 1).best()) ?? []);
+  }
+  const laid = open();
+  if (laid) setPlaces(draft, id, inDueOrder(laid, problemAgain(laid.book, laid.run, laid.film)) ?? []);
+}
+
+/**
+ * Makes a rush of an order and brings its copies as near to the front of a film as they go; those on other drafts come over.
+ * @returns `null` where none of its copies may be brought
+ */
+export function bringFirst(
+  draft: BookDraft,
+  id: Id<'order'>,
+  on: FirstOn,
+  context: EditContext,
+): BroughtFirst | null {
+  const order = draft.order[id];
+  if (!order || (on.kind === 'run' && draft.run[on.run]?.state !== 'draft')) return null;
+  if (mayComeFirst(bookSoFar(draft), id).length === 0) return null;
+  order.rush = true;
+  const isOwn = ({ transfer }: Pick<Copy, 'transfer'>) => draft.transfer[transfer]?.order === id;
+  drawFirst(draft, isOwn);
+  const copies = mayComeFirst(bookSoFar(draft), id);
+  const run =
+    on.kind === 'run' ? on.run : addRun(draft, { name: on.name, film: on.film, takes: 'chosen' }, context);
+  for (const { id: own, run: from } of copies) {
+    const copy = draft.copy[own];
+    if (copy && (from !== run || copy.state === 'waiting'))
+      bring(copy, { state: 'waiting', run, place: null });
+  }
+  layFirst(draft, run, new Set(copies.map((copy) => copy.id)));
+  const book = bookSoFar(draft);
+  const placed = book.run[run] ? (layRun(book, book.run[run])?.copies ?? []) : [];
+  const lies = placed.filter(({ order: of }) => of.id === id).length;
+  return {
+    run,
+    placed: lies,
+    waiting: copies.filter((copy) => book.copy[copy.id]?.state === 'waiting').length,
+  };
+}
