@@ -1,9 +1,10 @@
 import { edits } from '../../src/editing';
 import { type Order, settingsOf } from '../../src/model';
 import { wordsNow } from '../words';
+import { reveal } from './camera';
 import { nextRunName } from './next-run';
 import { stopPlanning } from './planning';
-import { openRunNow, waysNow } from './selectors';
+import { laidNow, openRunNow, waysNow } from './selectors';
 import { act } from './shop';
 import { goTo, notify, openRun } from './view';
 
@@ -30,6 +31,8 @@ export function bringFirst(order: Order): void {
   const ways = waysNow();
   openRun(done.result.run);
   goTo('film');
+  const first = laidNow()?.copies.find((copy) => copy.order.id === order.id);
+  if (first) reveal(first.y, first.y + first.length);
   notify('plain', words.broughtFirst(order.name, placed, ways));
   if (waiting > 0) notify('care', words.noRoomForRush(order.name, waiting, ways));
   const surcharge = settingsOf(done.book)?.pricing.rush ?? 0;

@@ -130,6 +130,9 @@ const takenRows = counts.flatMap((count) =>
 
 /** What a parameter of a message that is no text may be, by its name, or by the message's place and the parameter's number. */
 const samples: Readonly<Record<string, readonly unknown[]>> = {
+  'film.noRoomForRush.1': counts,
+  'film.rushDone.1': moments,
+  'film.inTimeBut.0': counts,
   'table.mapTitle.0': counts,
   'orders.partDone.0': counts,
   'orders.partDone.1': counts,
