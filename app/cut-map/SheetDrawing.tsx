@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import type { Mark, Page, Tone } from '../../src/output/cut-map';
+import type { Thumbnail } from '../panels/useThumbnails';
 import { useWords } from '../words';
-import type { Thumbnail } from './useThumbnails';
 
 const tones: Record<Tone, string> = { ink: '#000', quiet: '#666', faint: '#a6a6a6' };
 

@@ -2,11 +2,11 @@ import type { Page } from '../../src/output/cut-map';
 import { download } from '../files/download';
 import { safeName } from '../files/file-name';
 import { fetchPart } from '../offline/part';
+import type { Thumbnail } from '../panels/useThumbnails';
 import { sayFailed } from '../store/failures';
 import { notify } from '../store/view';
 import { localeNow, wordsNow } from '../words';
 import { fontFiles } from './fonts';
-import type { Thumbnail } from './useThumbnails';
 
 /** Makes the PDF, for which its library is loaded, and saves it. */
 export async function savePdf(

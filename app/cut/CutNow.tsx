@@ -1,19 +1,22 @@
 import type { CutStep, SpanOrder } from '../../src/cutting';
-import type { LaidCopy } from '../../src/layout';
+import type { LaidCopy, LaidRun } from '../../src/layout';
+import { useThumbnails } from '../panels/useThumbnails';
 import { OrderCode } from '../parts/OrderCode';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
-import { onRulers } from '../words/format';
+import { dueDay, onRulers } from '../words/format';
 
 const named = ({ order, number }: LaidCopy): string => `${order.code} ${number}`;
 
 /** The step at hand: the figure first, to be read at arm's length. */
 export function CutNow({
+  run,
   order,
   step,
   at,
   out,
 }: {
+  run: LaidRun;
   order: SpanOrder;
   step: CutStep;
   at: number;
@@ -30,7 +33,7 @@ export function CutNow({
         <p className="big">
           <OrderCode code={copy.order.code} tint={copy.order.tint} /> {words.take(named(copy))}
         </p>
-        <p>{copy.transfer.name}</p>
+        <WhatItIs run={run} copy={copy} />
       </>
     );
   }
@@ -49,5 +52,26 @@ export function CutNow({
         {step.frees.length > 0 && `; ${words.frees(step.frees.map(named).join(', '))}`}
       </p>
     </>
+  );
+}
+
+/** What the copy in the hand is, and for whom: by picture, name, order and due day. */
+function WhatItIs({ run, copy: { order, transfer } }: { run: LaidRun; copy: LaidCopy }) {
+  const { orders: words } = useWords();
+  const ways = useWays();
+  const picture = useThumbnails(run).get(transfer.artwork ?? '');
+  const due = run.view.order[order.id]?.due ?? null;
+  return (
+    <div className="what-it-is">
+      {picture && <img src={picture.url} alt="" />}
+      <p>
+        {transfer.name}
+        <br />
+        <span className="quiet">
+          {order.name}
+          {due !== null && `, ${words.dueOn(dueDay(due, ways))}`}
+        </span>
+      </p>
+    </div>
   );
 }

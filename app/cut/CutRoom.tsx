@@ -137,7 +137,7 @@ function Steps({ run }: { run: LaidRun }) {
       <div className="cut-room">
         <section className="cut-now" aria-live="polite">
           {step ? (
-            <CutNow order={span} step={step} at={at} out={out.length} />
+            <CutNow run={run} order={span} step={step} at={at} out={out.length} />
           ) : (
             <p className="big">{words.allCut(span.copies.length, ways)}</p>
           )}

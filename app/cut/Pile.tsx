@@ -15,14 +15,14 @@ export function Pile({
 }) {
   const { cut: words } = useWords();
   const ways = useWays();
-  const cut = new Map(tallyByOrder(out).map(({ code, count }) => [code, count]));
+  const cut = new Map(tallyByOrder(out).map(({ order, count }) => [order.id, count]));
   return (
     <section className="pile">
       <h2>{title}</h2>
       <ul>
-        {tallyByOrder(copies).map(({ code, count }) => (
-          <li key={code} data-whole={cut.get(code) === count}>
-            {words.pileOf(code, cut.get(code) ?? 0, count, ways)}
+        {tallyByOrder(copies).map(({ order: { id, code, name }, count }) => (
+          <li key={id} data-whole={cut.get(id) === count}>
+            {words.pileOf(code, cut.get(id) ?? 0, count, ways)} <span className="quiet small">{name}</span>
           </li>
         ))}
       </ul>

@@ -9,6 +9,7 @@ import {
   pressRecipe,
   pressSeconds,
 } from '../../src/pressing';
+import { type Thumbnail, useThumbnails } from '../panels/useThumbnails';
 import { stationOf, useWays } from '../store/selectors';
 import { useWords } from '../words';
 import { area, bothDegrees, dayAndTime, dueDay, shortLength, spoken } from '../words/format';
@@ -42,11 +43,16 @@ export const Boxes = ({ count }: { count: number }) => (
   <span className="boxes">{count <= 24 ? '☐'.repeat(count) : `☐ × ${count}`}</span>
 );
 
+/** A small picture, by which a transfer is known in the hand. */
+const Picture = ({ of }: { of: Thumbnail | undefined }) =>
+  of && <img className="picture" src={of.url} alt="" />;
+
 /** One page for the press side: what, on which garments, how, and where to tick it off. */
 export function RunCard({ run, paper, made }: CardProps) {
   const { cards: words, press } = useWords();
   const ways = useWays();
   const { view } = run;
+  const pictures = useThumbnails(run);
   const station = stationOf(run);
   const unit = station.temperature;
   const cure = cureRecipe(view, station.curer).values;
@@ -120,9 +126,9 @@ export function RunCard({ run, paper, made }: CardProps) {
                 <p key={id}>{words.garment([style, colour, size].filter(Boolean).join(', '), count, ways)}</p>
               ))}
               <ul>
-                {tallyByTransfer(copies).map(({ transfer, name, size, numbers }) => (
+                {tallyByTransfer(copies).map(({ transfer, name, artwork, size, numbers }) => (
                   <li key={transfer}>
-                    {name}, {area(size.width, size.height, ways)}
+                    <Picture of={pictures.get(artwork ?? '')} /> {name}, {area(size.width, size.height, ways)}
                     {isPressed && `, ${pressSeconds(recipe, size)} s`} <Boxes count={numbers.length} />
                   </li>
                 ))}

@@ -39,11 +39,15 @@ export function tallyByTransfer(copies: readonly LaidCopy[]): Tally[] {
   return [...tallies.values()].sort((a, b) => inOrder(a.order.code, b.order.code));
 }
 
-/** How many copies of each order there are, by its code: what the pile of a span must hold. */
+/** How many copies of each order there are, in the order of their codes: what the pile of a span must hold. */
 export function tallyByOrder(
   copies: readonly LaidCopy[],
-): { readonly code: string; readonly count: number }[] {
-  return [...countBy(copies, ({ order }) => order.code)]
-    .map(([code, count]) => ({ code, count }))
-    .sort((a, b) => (a.code < b.code ? -1 : 1));
+): { readonly order: LaidCopy['order']; readonly count: number }[] {
+  const orders = new Map(copies.map(({ order }) => [order.id, order]));
+  return [...countBy(copies, ({ order }) => order.id)]
+    .flatMap(([id, count]) => {
+      const order = orders.get(id);
+      return order ? [{ order, count }] : [];
+    })
+    .sort((a, b) => inOrder(a.order.code, b.order.code));
 }

@@ -196,5 +196,6 @@ function linesOf({ run, words }: Pick<Making, 'run' | 'words'>, copies: readonly
 
 function spanRow(all: readonly LaidCopy[], span: Span, number: number) {
   const copies = copiesWithin(all, span);
-  return { number, copies: copies.length, length: um(span.to - span.from), orders: tallyByOrder(copies) };
+  const orders = tallyByOrder(copies).map(({ order: { code }, count }) => ({ code, count }));
+  return { number, copies: copies.length, length: um(span.to - span.from), orders };
 }
