@@ -29,10 +29,12 @@ test('artwork dropped on the page is matched over all orders by its names, shown
   await drop(page, 'h1', ['front_LOGO-2.png', '1042.png', 'sunflower.png']);
   const dialog = page.getByRole('dialog');
   await expect(dialog).toContainText('Like no transfer, or like several: sunflower.png.');
-  await expect(dialog.getByLabel('front_LOGO-2.png')).toContainText('#1041 Mill · Front logo');
-  await expect(dialog.getByLabel('1042.png').locator('option:checked')).toContainText('#1042 Fair · Crest');
+  await expect(dialog.getByLabel('front_LOGO-2.png')).toContainText('Front logo, 90 × 60 mm · #1041 Mill');
+  await expect(dialog.getByLabel('1042.png').locator('option:checked')).toContainText(
+    'Crest, 90 × 60 mm · #1042 Fair',
+  );
   await dialog.getByRole('textbox', { name: /^Find/ }).fill('back');
-  await dialog.getByLabel('sunflower.png').selectOption({ label: '#1041 Mill · Back print, 90 × 60 mm' });
+  await dialog.getByLabel('sunflower.png').selectOption({ label: 'Back print, 90 × 60 mm · #1041 Mill' });
   await dialog.getByRole('button', { name: 'Take in 3 files' }).click();
   await expect(page.locator('.artwork.has-picture')).toHaveCount(3);
   await page.getByRole('button', { name: 'Undo' }).click();
@@ -40,7 +42,9 @@ test('artwork dropped on the page is matched over all orders by its names, shown
 
   // On an order of its own, or several on one transfer: each goes where it belongs.
   await drop(page, '.head-line header', ['crest.png', 'own.png']);
-  await expect(dialog.getByLabel('crest.png').locator('option:checked')).toContainText('#1042 Fair · Crest');
+  await expect(dialog.getByLabel('crest.png').locator('option:checked')).toContainText(
+    'Crest, 90 × 60 mm · #1042 Fair',
+  );
   await expect(dialog.getByLabel('own.png').locator('option:checked')).toHaveText(/^a new transfer of/);
   await dialog.getByRole('button', { name: 'Take in 2 files' }).click();
   await expect(page.getByText('2 orders, 4 transfers, 7 copies')).toBeVisible();

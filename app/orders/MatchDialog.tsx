@@ -84,7 +84,7 @@ export function MatchDialog({ files, order }: { files: readonly File[]; order: s
   };
 
   const nameOf = ({ order: of, name, width, height }: Transfer) =>
-    `${book.order[of]?.name ?? ''} · ${name}, ${area(width, height, ways)}`;
+    `${name}, ${area(width, height, ways)} · ${book.order[of]?.name ?? ''}`;
   const optionsFor = (file: File) => {
     const chosen = book.transfer[meantBy(file)];
     const likely = (matches.get(file)?.likely ?? []).flatMap((id) => book.transfer[id] ?? []);

@@ -43,7 +43,7 @@ export {
 export { forget, historyOf, remember, stepBack, stepForward } from './history';
 export { drawForRun, type OtherWay } from './lay-out';
 export { counterEntry, enter } from './ledger';
-export { type ArtworkMatch, matchArtwork } from './match-artwork';
+export { matchArtwork } from './match-artwork';
 export { filmForNextRun } from './next-run';
 export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';
 export { setPinned, setPlaces } from './places';

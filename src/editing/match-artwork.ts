@@ -10,7 +10,7 @@ const FEWEST_FIGURES = 3;
 const MOST_LIKELY = 8;
 
 /** What transfer an image file seems to be of. */
-export interface ArtworkMatch {
+interface ArtworkMatch {
   /** `null` if none is like it, or several are equally. */
   readonly transfer: Id<'transfer'> | null;
   /** The transfers that are most like it, the likest first. */
