@@ -32,6 +32,29 @@ export const SpanPlan = memo(function SpanPlan({
   return (
     <svg className="span-plan" viewBox={`-4 -4 ${width + 8} ${height + 8}`} role="img" aria-label={cut.plan}>
       <rect className="film-edge" x={0} y={0} width={width} height={height} />
+      <pattern id="spoiled" width="8" height="8" patternUnits="userSpaceOnUse">
+        <path d="M0 8 8 0" />
+      </pattern>
+      {run.spoiled
+        .filter(({ from, to }) => from < order.to && to > order.from)
+        .map(({ from, to }) => {
+          const top = mm(Math.max(0, from - order.from));
+          const bottom = mm(Math.min(order.to, to) - order.from);
+          return (
+            <g key={from} className="spoiled">
+              <rect x={0} y={top} width={width} height={bottom - top} />
+              <text
+                x={width / 2}
+                y={(top + bottom) / 2}
+                fontSize={Math.min(16, bottom - top)}
+                textAnchor="middle"
+                dominantBaseline="central"
+              >
+                {cut.spoiled}
+              </text>
+            </g>
+          );
+        })}
       {order.copies.map((copy) => {
         const x = left(copy);
         const y = mm(copy.y - order.from);

@@ -43,7 +43,7 @@ export function RunStrip({ run }: { run: LaidRun }) {
   );
 }
 
-/** The copies as boxes of their orders' tints, lying as on the film above. */
+/** The copies as boxes of their orders' tints, lying as on the film above; film that was spoiled is ruled. */
 function paintStrip(canvas: HTMLCanvasElement, run: LaidRun, length: number): void {
   const box = canvas.getBoundingClientRect();
   canvas.width = box.width * devicePixelRatio;
@@ -52,6 +52,11 @@ function paintStrip(canvas: HTMLCanvasElement, run: LaidRun, length: number): vo
   if (!context) return;
   const along = canvas.width / length;
   const across = canvas.height / run.film.width;
+  context.fillStyle = getComputedStyle(canvas).getPropertyValue('--film-edge');
+  for (const { from, to } of run.spoiled) {
+    for (let x = from * along; x < to * along; x += 4 * devicePixelRatio)
+      context.fillRect(x, 0, devicePixelRatio, canvas.height);
+  }
   for (const copy of run.copies) {
     context.fillStyle = tintOf(copy.order.tint);
     const top = (run.film.width - copy.x - copy.width) * across;

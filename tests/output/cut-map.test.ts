@@ -6,8 +6,8 @@ import { editOrder } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { type CutMapOptions, cutMapPages, type Page, type Paper } from '../../src/output/cut-map';
 import { cutMapPdf } from '../../src/output/cut-map/pdf';
-import { type LocalDate, toMm, um } from '../../src/units';
-import { edited, smallBook } from '../editing/book';
+import { fromMm, type LocalDate, toMm, um } from '../../src/units';
+import { edited, NOW, smallBook } from '../editing/book';
 import { fonts, measure } from './fonts';
 import { readPdf } from './read-pdf';
 import { letterF, longRun, runOf } from './runs';
@@ -264,6 +264,26 @@ describe('the map of a run', () => {
     const texts = pagesOf(run, 'a4', 'ink-up', { printer: { ...asUsual, feed: 1.01 } }).flatMap(textsOf);
     for (const { fromPrevious } of knifeCuts(run))
       expect(texts).toContain(words.distance(um(fromPrevious * 1.01)));
+  });
+
+  it('hatches what was spoiled and says so, on the film and within the paper', () => {
+    const spoiled = { from: fromMm(0), to: fromMm(60), copies: [], at: NOW };
+    const run = {
+      ...runOf([{ code: 'HB', number: 1, x: 10, y: 70, width: 100, length: 60 }]),
+      spoiled: [spoiled],
+    };
+    const [page] = pagesOf(run, 'a4', 'ink-up') as [Page];
+    expect(textsOf(page)).toContain('spoiled');
+    const hatch = page.marks.filter(
+      (mark) => mark.kind === 'line' && mark.tone === 'quiet' && mark.x1 !== mark.x2 && mark.y1 !== mark.y2,
+    );
+    expect(hatch.length).toBeGreaterThan(10);
+    for (const mark of hatch) {
+      if (mark.kind !== 'line') continue;
+      expect(Math.abs(mark.x2 - mark.x1)).toBeCloseTo(Math.abs(mark.y2 - mark.y1), 6);
+      expect(Math.min(mark.x1, mark.x2)).toBeGreaterThan(0);
+      expect(Math.max(mark.x1, mark.x2)).toBeLessThan(page.width);
+    }
   });
 
   it('lists garments behind the film', () => {

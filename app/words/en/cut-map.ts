@@ -29,6 +29,7 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
     fromPrevious: 'from the cut before',
     fromStart: (length) => `from start ${own(length)}`,
     cutOff: 'cut off the roll here',
+    spoiled: 'spoiled',
     copy: (code, of) => `${code} ${of}`,
     size,
     span: (of) => `span ${of}`,

@@ -28,5 +28,6 @@ export const cut = {
   draft: 'This run is still a draft: its layout may change. Lock it for print before you cut.',
   before: 'Cut apart before the powder: keep the wet ink from touching anything.',
   after: 'Cut apart after the cure.',
+  spoiled: 'spoiled',
   plan: 'The span; what is to be cut now is marked',
 };

@@ -30,6 +30,7 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
     fromPrevious: 'desde el anterior',
     fromStart: (length) => `desde inicio ${own(length)}`,
     cutOff: 'cortar del rollo aquí',
+    spoiled: 'estropeado',
     copy: (code, of) => `${code} ${of}`,
     size,
     span: (of) => `tramo ${of}`,

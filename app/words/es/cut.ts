@@ -29,5 +29,6 @@ export const cut: Words['cut'] = {
     'Esta tirada es todavía un borrador: su distribución puede cambiar. Bloquearla para imprimir antes de cortar.',
   before: 'Separar antes de empolvar: que la tinta húmeda no toque nada.',
   after: 'Separar después de curar.',
+  spoiled: 'estropeado',
   plan: 'El tramo; lo que se corta ahora está marcado',
 };

@@ -74,7 +74,7 @@ export function area(width: Micrometres, height: Micrometres, { unit, locale }: 
 }
 
 /** To the nearest sixteenth, as a tape shows it: `24 1/16 in`. */
-export function tapeInches(length: Micrometres): string {
+function tapeInches(length: Micrometres): string {
   const { whole, over, under } = nearestSixteenth(length);
   if (over === 0) return `${whole} in`;
   return whole === 0 ? `${over}/${under} in` : `${whole} ${over}/${under} in`;

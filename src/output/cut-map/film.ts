@@ -31,6 +31,8 @@ interface Neighbour {
 const NOTE = 7.5 * PT;
 /** How far knife lines and strip marks stand out of the film. */
 const OVERHANG = 3;
+/** Between the lines of a hatch, in millimetres. */
+const HATCH = 4;
 
 /** A place along the film, on the page. */
 export const downPage = ({ sheet, scale, page }: FilmScene, along: number): number =>
@@ -58,6 +60,7 @@ export function filmMarks(scene: FilmScene, cuts: readonly Cut[]): Mark[] {
   const shown = run.copies.filter(({ y, length }) => y < page.to && y + length > page.from);
   return [
     ...edges(scene),
+    ...run.spoiled.flatMap((stretch) => spoiledMarks(scene, stretch)),
     ...shown.flatMap((copy) => copyMarks(scene, copy)),
     ...cuts.filter(({ at }) => at >= page.from && at <= page.to).map(({ at }) => knifeLine(scene, at)),
     ...stripMarks(scene, scene.before),
@@ -83,6 +86,32 @@ function copyMarks(scene: FilmScene, copy: LaidCopy): Mark[] {
     ...(begins ? [line(x, y, x + width, y, style)] : []),
     ...(ends ? [line(x, y + height, x + width, y + height, style)] : []),
     ...label,
+  ];
+}
+
+/** Film that was spoiled, hatched beside the word for it: nothing is cut out of it. */
+function spoiledMarks(scene: FilmScene, { from, to }: Span): Mark[] {
+  const { sheet, page, words, measure } = scene;
+  const [top, bottom] = [downPage(scene, Math.max(from, page.from)), downPage(scene, Math.min(to, page.to))];
+  if (bottom <= top) return [];
+  const [left, right] = [sheet.filmLeft, filmRight(scene)];
+  const size = Math.min(NOTE, (bottom - top) * 0.8);
+  const start = left + 3 + measure(words.spoiled, size, 700);
+  const height = bottom - top;
+  const style = { thick: 0.2, tone: 'quiet' } as const;
+  const across = Array.from(
+    { length: Math.ceil((right - start + height) / HATCH) },
+    (_, at) => start + at * HATCH,
+  );
+  return [
+    line(left, top, right, top, style),
+    line(left, bottom, right, bottom, style),
+    text(left + 1.5, (top + bottom + size * CAP) / 2, words.spoiled, { size, weight: 700 }),
+    // From the lower edge up to the right, as far as the box goes.
+    ...across.flatMap((x) => {
+      const [low, high] = [Math.max(0, x - right), Math.min(height, x - start)];
+      return high > low ? [line(x - low, bottom - low, x - high, bottom - high, style)] : [];
+    }),
   ];
 }
 

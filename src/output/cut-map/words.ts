@@ -23,6 +23,8 @@ export interface CutMapWords {
   readonly fromPrevious: string;
   readonly fromStart: (length: Micrometres) => string;
   readonly cutOff: string;
+  /** On film that was spoiled. */
+  readonly spoiled: string;
   /** `HB 7` */
   readonly copy: (code: string, number: number) => string;
   readonly size: (width: Micrometres, height: Micrometres) => string;

@@ -74,7 +74,7 @@ const prints = (run: StoredRun, { id }: StoredCopy): boolean =>
   );
 
 /** What is wrong with how copies lie: beside the film, or nearer to each other than the gap. */
-export function clashes(stored: Stored, run: StoredRun): string[] {
+function clashes(stored: Stored, run: StoredRun): string[] {
   const film = filmOf(stored, run);
   const boxes = boxesOf(stored, run);
   if (!film) return [`${run.name} has no film`];
