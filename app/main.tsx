@@ -6,6 +6,7 @@ import { watchForUpdates } from './offline/update';
 import { App } from './shell/App';
 import { Boundary } from './shell/Boundary';
 import { isFramed, trustOwnCode } from './shell/guard';
+import { atRest } from './store/at-rest';
 import { start } from './store/boot';
 import { offerLayouts } from './store/offers';
 import { followAddress } from './store/view';
@@ -27,11 +28,14 @@ async function begin(root: HTMLElement): Promise<void> {
   );
   followAddress();
   listenForKeys(new AbortController().signal);
-  watchForUpdates(import.meta.url);
+  void watchForUpdates(import.meta.url, atRest()).catch(() => undefined);
   offerLayouts();
   void start();
   // What a tab that died left of an image; the module is needed for nothing else yet.
-  void import('./print-image/printing').then(({ sweepImages }) => sweepImages()).catch(() => undefined);
+  void atRest()
+    .then(() => import('./print-image/printing'))
+    .then(({ sweepImages }) => sweepImages())
+    .catch(() => undefined);
 }
 
 trustOwnCode();

@@ -19,11 +19,11 @@ import { marksOf } from './marks';
 import { PrintPicture } from './PrintPicture';
 import { useArtworkPicture } from './useArtworkPicture';
 import './artwork.css';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** A transfer's artwork on its garment's colour: what was found, where, and what to do about it. */
 export function ArtworkDialog({ id }: { id: string }) {
-  const { artwork: words } = useWords();
+  const { artwork: words } = useAllWords();
   const transfer = useShop(({ book }) => book.transfer[id]);
   const artwork = useShop(({ book }) => (transfer?.artwork ? book.artwork[transfer.artwork] : undefined));
   if (!transfer || !artwork) return null;
@@ -38,7 +38,7 @@ export function ArtworkDialog({ id }: { id: string }) {
 }
 
 function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork }) {
-  const { artwork: words } = useWords();
+  const { artwork: words } = useAllWords();
   const ways = useWays();
   const limits = useShop(({ book }) => settingsOrFirst(book).limits);
   const state = useCheck(transfer);
@@ -127,7 +127,7 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
 
 /** The way back from an image that was made here. */
 function MadeFrom({ transfer, artwork }: { transfer: Transfer; artwork: Artwork }) {
-  const { artwork: words } = useWords();
+  const { artwork: words } = useAllWords();
   const { madeFrom } = artwork;
   const first = useShop(({ book }) => (madeFrom ? book.artwork[madeFrom.artwork] : undefined));
   if (!madeFrom || !first) return null;

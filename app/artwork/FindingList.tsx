@@ -2,7 +2,7 @@ import type { ArtworkCheck, Finding, KnockOut, Limits } from '../../src/artwork'
 import { Button } from '../parts/Button';
 import { GradeMark } from '../parts/GradeMark';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { marksOf } from './marks';
 
 /** Where a knock-out starts; the slider takes it from there. */
@@ -42,7 +42,7 @@ export function FindingList({
   meant: (finding: Finding) => boolean;
   onMeant: (finding: Finding, meant: boolean) => void;
 }) {
-  const { artwork: words } = useWords();
+  const { artwork: words } = useAllWords();
   const ways = useWays();
   if (findings.length === 0) return <p>{words.nothing}</p>;
   return (

@@ -3,7 +3,7 @@ import type { KnockOut } from '../../src/artwork';
 import type { Artwork, Transfer } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Tick } from '../parts/Tick';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { takeKnockedOut } from './knock-out';
 
 /** A colour being knocked out: how much of it, with the picture beside it following, and then for good or not. */
@@ -20,7 +20,7 @@ export function KnockOutForm({
   onChange: (knock: KnockOut) => void;
   onClose: () => void;
 }) {
-  const { common, artwork: words } = useWords();
+  const { common, artwork: words } = useAllWords();
   const [making, setMaking] = useState(false);
   const make = async () => {
     setMaking(true);

@@ -5,12 +5,12 @@ import { Form } from '../parts/Form';
 import { useForm } from '../parts/fields/useForm';
 import { useWays } from '../store/selectors';
 import { act } from '../store/shop';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { limitsTable } from './limits-form';
 
 /** The widths a shop trusts its film with; all artwork is looked at again when they change. */
 export function LimitsForm({ limits }: { limits: Limits }) {
-  const { common, artwork: words } = useWords();
+  const { common, artwork: words } = useAllWords();
   const form = useForm(limitsTable, () => ({ record: limits, typed: {} }), useWays());
   const save = (read: Limits) => {
     act(edits.editSettings({ limits: read }));

@@ -1,12 +1,12 @@
 import { type ArtworkCheck, coverageOf, effectivePpi } from '../../src/artwork';
 import type { Transfer } from '../../src/model';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { area, inkArea, outlineLength, pixelSize } from '../words/format';
 
 /** Figures of one copy: pixels, ink, outline. */
 export function Measures({ check, transfer }: { check: ArtworkCheck; transfer: Transfer }) {
-  const { artwork: words } = useWords();
+  const { artwork: words } = useAllWords();
   const ways = useWays();
   const { pixels, sums, vector } = check;
   const ink = coverageOf(sums, pixels, transfer);

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import type { MaskRuns } from '../../src/artwork';
 import { Choice } from '../parts/Choice';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import type { Marks } from './marks';
 import type { Picture } from './useArtworkPicture';
 
@@ -25,7 +25,7 @@ export function PrintPicture({
   shade: string | null;
   marks: Marks | null;
 }) {
-  const { artwork: words } = useWords();
+  const { artwork: words } = useAllWords();
   const canvas = useRef<HTMLCanvasElement>(null);
   const [zoom, setZoom] = useState<Zoom>('1');
   const bitmap = picture instanceof ImageBitmap ? picture : null;

@@ -7,7 +7,7 @@ import { sayFailed } from '../store/failures';
 import { waysNow } from '../store/selectors';
 import { act, mayWrite, useShop } from '../store/shop';
 import { notify } from '../store/view';
-import { wordsNow } from '../words';
+import { allWordsNow, wordsNow } from '../words';
 import { hex, shortLength, typedLength } from '../words/format';
 
 /** What a tab can hold twice at once. */
@@ -17,9 +17,9 @@ async function knockedOut(file: Blob, artwork: Artwork, knock: KnockOut) {
   const checker = openChecker();
   try {
     const png = await checker.knockOut(file, knock, artwork.density);
-    if (!png) return notify('error', wordsNow().artwork.pictureMissing);
+    if (!png) return notify('error', allWordsNow().artwork.pictureMissing);
     return await openArtwork(
-      new File([png], wordsNow().artwork.madeName(artwork.fileName), { type: 'image/png' }),
+      new File([png], allWordsNow().artwork.madeName(artwork.fileName), { type: 'image/png' }),
     );
   } finally {
     checker.close();
@@ -33,13 +33,13 @@ async function knockedOut(file: Blob, artwork: Artwork, knock: KnockOut) {
 export async function takeKnockedOut(transferId: string, artwork: Artwork, knock: KnockOut): Promise<void> {
   if (!mayWrite()) return;
   if (artwork.pixels.width * artwork.pixels.height > MOST_PIXELS) {
-    return notify('error', wordsNow().artwork.tooLargeToKnock);
+    return notify('error', allWordsNow().artwork.tooLargeToKnock);
   }
   const file = await loadArtworkFile(artwork.id).catch(() => null);
-  if (!file) return notify('error', wordsNow().artwork.pictureMissing);
+  if (!file) return notify('error', allWordsNow().artwork.pictureMissing);
   const opened = await knockedOut(file, artwork, knock).catch((error) => sayFailed('knockOut', error));
   if (!opened) return;
-  if (!opened.ok) return notify('error', wordsNow().artwork.notMade);
+  if (!opened.ok) return notify('error', allWordsNow().artwork.notMade);
   const colour = hex(knock.colour);
   const { tolerance, reach } = knock;
   const kept = await keepArtwork(opened.value, { artwork: artwork.id, colour, tolerance, reach });
@@ -54,5 +54,5 @@ export async function takeKnockedOut(transferId: string, artwork: Artwork, knock
       typed: { ...transfer.typed, height: `${typedLength(height, ways)} ${ways.unit}` },
     }),
   );
-  notify('plain', wordsNow().artwork.made(shortLength(transfer.width, ways)));
+  notify('plain', allWordsNow().artwork.made(shortLength(transfer.width, ways)));
 }

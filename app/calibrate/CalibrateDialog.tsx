@@ -7,7 +7,7 @@ import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { listed } from '../words/format';
 import { Changes } from './Changes';
 import { RateTable } from './RateTable';
@@ -17,7 +17,7 @@ import './calibrate.css';
 
 /** What the log tells of one quantity at a time: its rates, how each run fits, and what was changed so far. */
 export function CalibrateDialog() {
-  const { calibrate: words, common } = useWords();
+  const { calibrate: words, common } = useAllWords();
   const { closing, leftOut, calibration } = useShop((shop) => shop.book);
   const [quantity, setQuantity] = useState<Quantity>(
     () => toldQuantities(Object.values(closing), Object.values(calibration))[0] ?? 'colour',
@@ -47,7 +47,7 @@ export function CalibrateDialog() {
 }
 
 function Told({ finding }: { finding: Finding }) {
-  const { calibrate: words } = useWords();
+  const { calibrate: words } = useAllWords();
   const ways = useWays();
   const { rates, missing, apart, untold, points } = finding;
   const list = (names: readonly string[]) => listed(names, ways);

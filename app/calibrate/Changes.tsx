@@ -2,13 +2,13 @@ import { edits, isInForce } from '../../src/editing';
 import { Button } from '../parts/Button';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { dayAndTime } from '../words/format';
 import { settingText } from './figures';
 
 /** What was set from the log, the latest first; what is still in force can be taken back. */
 export function Changes() {
-  const { calibrate: words } = useWords();
+  const { calibrate: words } = useAllWords();
   const ways = useWays();
   const changes = useShop(({ book }) => book.calibration);
   const settings = useShop(({ book }) => settingsOrFirst(book));

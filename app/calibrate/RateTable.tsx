@@ -3,12 +3,12 @@ import { edits } from '../../src/editing';
 import { Button } from '../parts/Button';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { rateText } from './figures';
 
 /** Each rate as it is now and as these runs tell it, with its interval and a button where it is told well enough. */
 export function RateTable({ finding }: { finding: Finding }) {
-  const { calibrate: words } = useWords();
+  const { calibrate: words } = useAllWords();
   const taken = finding.points.filter(({ isLeftOut }) => !isLeftOut).length;
   return (
     <table className="rates stacking">
@@ -31,7 +31,7 @@ export function RateTable({ finding }: { finding: Finding }) {
 }
 
 function RateRow({ finding, rate, runs }: { finding: Finding; rate: Rate; runs: number }) {
-  const { calibrate: words } = useWords();
+  const { calibrate: words } = useAllWords();
   const ways = useWays();
   const { closing } = useShop((shop) => shop.book);
   const settings = useShop(({ book }) => settingsOrFirst(book));

@@ -1,6 +1,6 @@
 import type { Finding, RunPoint } from '../../src/costing/calibration';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { listed, number } from '../words/format';
 import { amountText } from './figures';
 
@@ -25,7 +25,7 @@ const isShown = (point: RunPoint): point is RunPoint & { told: number } => point
 
 /** How far each run is off what the rates tell of it, with a sentence that tells the same. */
 export function ResidualPlot({ finding }: { finding: Finding }) {
-  const { calibrate: words } = useWords();
+  const { calibrate: words } = useAllWords();
   const ways = useWays();
   const { quantity, scatter } = finding;
   const points = finding.points.filter(isShown);

@@ -3,13 +3,13 @@ import { edits } from '../../src/editing';
 import { Check } from '../parts/Check';
 import { useWays } from '../store/selectors';
 import { act } from '../store/shop';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { dueDay, wholePercent } from '../words/format';
 import { amountText } from './figures';
 
 /** Every run that was looked at, the latest first; any of them can be left out. */
 export function RunTable({ finding }: { finding: Finding }) {
-  const { calibrate: words } = useWords();
+  const { calibrate: words } = useAllWords();
   const ways = useWays();
   const { quantity, points } = finding;
   const say = (amount: number) => amountText(quantity, amount, ways);

@@ -9,13 +9,13 @@ import type { Found } from '../store/trials';
 import { notify, openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { Comparison } from './Comparison';
 import type { Way } from './ways';
 
 /** A run on other film, or on its film otherwise, side by side; one of them can be taken. */
 export function CompareDialog({ id }: { id: string }) {
-  const { compare: words, costSheet } = useWords();
+  const { compare: words, costSheet } = useAllWords();
   const book = useShop((shop) => shop.book);
   const run = book.run[id];
   const film = run && filmOf(book, run);
@@ -50,7 +50,7 @@ export function CompareDialog({ id }: { id: string }) {
 
 /** An order alone on the open run's film, on other film, and otherwise, side by side. */
 export function CompareOrderDialog({ id }: { id: string }) {
-  const { compare: words, price } = useWords();
+  const { compare: words, price } = useAllWords();
   const order = useShop(({ book }) => book.order[id]);
   const film = useOpenRun()?.film;
   if (!order || !film) return null;

@@ -11,7 +11,7 @@ import { sayFailed } from '../store/failures';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { type Found, type TrialBase, useTrials } from '../store/trials';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { filmLength, money, percent, spoken } from '../words/format';
 import { OtherLength, OtherTradeSize } from './OtherFilm';
 import { otherGap, otherWidth, type Way, waysOf } from './ways';
@@ -73,7 +73,7 @@ interface ComparisonProps {
 
 /** Ways to lay copies out, side by side: each is laid out in the background, at once and again for every way that is added. */
 export function Comparison({ film, bench, hasOrders, cost, remark, onTake }: ComparisonProps) {
-  const words = useWords();
+  const words = useAllWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const [own, setOwn] = useState<readonly Way[]>([]);
@@ -169,7 +169,7 @@ function WayRow({
   costName: string;
   onTake: ((found: Found) => void) | null;
 }) {
-  const { compare: words, filmForm } = useWords();
+  const { compare: words, filmForm } = useAllWords();
   const ways = useWays();
   if (!found) {
     return (

@@ -1,13 +1,13 @@
 import type { RunCosts } from '../../src/costing/run';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** Names told before the rest is counted. */
 const NAMED = 4;
 
 /** What was assumed, and what is missing from a run's costs. */
 export function CostNotes({ costs }: { costs: RunCosts }) {
-  const { costSheet: words } = useWords();
+  const { costSheet: words } = useAllWords();
   const ways = useWays();
   const { run, use, kept } = costs;
   const nameOf = (id: string) => run.copies.find(({ transfer }) => transfer.id === id)?.transfer.name ?? '';

@@ -13,7 +13,7 @@ import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { money, percent } from '../words/format';
 import { CostNotes } from './CostNotes';
 import { tellLine, tellShare } from './formula';
@@ -28,7 +28,7 @@ interface Path {
 
 /** What a run costs: every figure opens to its formula, and every part to what it bears of it. */
 export function CostSheetDialog({ id }: { id: string }) {
-  const { costSheet: words } = useWords();
+  const { costSheet: words } = useAllWords();
   const laid = useShop(({ book }) => {
     const run = book.run[id];
     return run ? layRun(book, run) : null;
@@ -57,7 +57,7 @@ export function CostSheetDialog({ id }: { id: string }) {
 }
 
 function Sheet({ run }: { run: LaidRun }) {
-  const { costSheet: words } = useWords();
+  const { costSheet: words } = useAllWords();
   const ways = useWays();
   const costs = useRunCosts(run);
   const [path, setPath] = useState<Path>({});
@@ -117,7 +117,7 @@ const namesIn = (run: LaidRun) => ({
 
 /** From the run down to what is looked at; each step goes back there. */
 function Trail({ run, path, onPath }: { run: LaidRun; path: Path; onPath: (path: Path) => void }) {
-  const { costSheet: words } = useWords();
+  const { costSheet: words } = useAllWords();
   const names = namesIn(run);
   const { order: orderId, transfer, copy } = path;
   const order = orderId === undefined ? undefined : names.order(orderId);
@@ -148,7 +148,7 @@ function Trail({ run, path, onPath }: { run: LaidRun; path: Path; onPath: (path:
 
 /** Each line with its amount; it opens to its formula. */
 function Lines({ sheet, share }: { sheet: CostSheet; share: CostShare | null }) {
-  const { costSheet: words } = useWords();
+  const { costSheet: words } = useAllWords();
   const ways = useWays();
   const total = share?.amount ?? sheet.amount;
   return (
@@ -197,7 +197,7 @@ function Parts({
   transfer: TransferCost | null;
   onPath: (path: Path) => void;
 }) {
-  const { costSheet: words } = useWords();
+  const { costSheet: words } = useAllWords();
   const ways = useWays();
   const names = namesIn(run);
   const level = transfer ? 'copies' : order ? 'transfers' : 'orders';
@@ -248,7 +248,7 @@ function Parts({
 
 /** The rule that film is shared by, which a locked run keeps. */
 function FilmBy({ costs: { kept, costs } }: { costs: RunCosts }) {
-  const { costSheet: words } = useWords();
+  const { costSheet: words } = useAllWords();
   const shop = useShop(({ book }) => settingsOrFirst(book));
   if (kept) return <p className="quiet small">{`${words.filmBy} ${words.filmBys[costs.filmBy]}.`}</p>;
   return (

@@ -9,13 +9,13 @@ import { act, useShop } from '../store/shop';
 import { type Dialog, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { type CostField, costsEntry, costsTable, overheadOf, startingEntry } from './costs-form';
 import './costs.css';
 
 /** What this shop pays. Nothing is taken over before "Save"; then the window it was opened from is back. */
 export function CostsDialog({ back }: { back: Dialog | null }) {
-  const { costsForm: words, common } = useWords();
+  const { costsForm: words, common } = useAllWords();
   const ways = useWays();
   const settings = useShop(({ book }) => settingsOrFirst(book));
   const form = useForm(costsTable, () => costsEntry(settings), ways);

@@ -2,7 +2,7 @@ import { useId } from 'react';
 import { at, type MakeOrBuy } from '../../src/pricing';
 import { asMinor } from '../../src/units';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { money, whole } from '../words/format';
 import '../parts/chart.css';
 
@@ -10,7 +10,7 @@ const [WIDTH, HEIGHT, LEFT, BOTTOM] = [480, 200, 64, 24];
 
 /** What making and buying cost by the count, with the run's own count and the one at which they meet. */
 export function CountChart({ found }: { found: MakeOrBuy }) {
-  const { makeOrBuy: words } = useWords();
+  const { makeOrBuy: words } = useAllWords();
   const ways = useWays();
   const id = useId();
   const { make, buy, count, breakEven } = found;

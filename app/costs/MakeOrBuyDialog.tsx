@@ -13,7 +13,7 @@ import { act, editContext, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { money } from '../words/format';
 import { alternativeEntry, alternativeTable, ofKind } from './alternative-form';
 import { CountChart } from './CountChart';
@@ -21,7 +21,7 @@ import './costs.css';
 
 /** A run against what others ask for the same prints. */
 export function MakeOrBuyDialog({ id }: { id: string }) {
-  const { makeOrBuy: words, costSheet } = useWords();
+  const { makeOrBuy: words, costSheet } = useAllWords();
   const book = useShop((shop) => shop.book);
   const run = book.run[id];
   const laid = run && layRun(book, run);
@@ -40,7 +40,7 @@ export function MakeOrBuyDialog({ id }: { id: string }) {
 }
 
 function Alternatives({ run }: { run: LaidRun }) {
-  const { makeOrBuy: words } = useWords();
+  const { makeOrBuy: words } = useAllWords();
   const { alternatives } = useShop(({ book }) => settingsOrFirst(book));
   const [edited, setEdited] = useState<Alternative | 'new' | null>(null);
   const keep = (list: readonly Alternative[]) => act(edits.editSettings({ alternatives: [...list] }));
@@ -94,7 +94,7 @@ function Compared({
   onEdit: () => void;
   onRemove: () => void;
 }) {
-  const { makeOrBuy: words, common } = useWords();
+  const { makeOrBuy: words, common } = useAllWords();
   const ways = useWays();
   const { sheet, use } = useRunCosts(run);
   const found = makeOrBuy(sheet, use, { width: run.film.width, length: takenOffRoll(run) }, alternative);
@@ -146,7 +146,7 @@ function AlternativeFields({
   onSave: (alternative: Alternative) => void;
   onCancel: () => void;
 }) {
-  const { makeOrBuy: words, common } = useWords();
+  const { makeOrBuy: words, common } = useAllWords();
   const ways = useWays();
   const form = useForm(
     alternativeTable,

@@ -6,13 +6,13 @@ import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { shortLength } from '../parts/fields/lengths';
-import { useReader } from '../store/selectors';
-import { useWords } from '../words';
+import { useReader } from '../store/reader';
+import { useAllWords } from '../words';
 import { otherSize, type Way } from './ways';
 
 /** A size that film is sold in, to be compared as well: sheets against a roll, or a roll against sheets. */
 export function OtherTradeSize({ film, onAdd }: { film: Film; onAdd: (way: Way) => void }) {
-  const { compare: words, filmForm } = useWords();
+  const { compare: words, filmForm } = useAllWords();
   const names: Readonly<Record<TradeSize, string>> = {
     ...filmForm.presets,
     ...filmForm.sheetPresets,

@@ -15,7 +15,7 @@ import { SheetDrawing } from './SheetDrawing';
 import { savePdf } from './save-pdf';
 import '../parts/paper.css';
 import './cut-map.css';
-import { useWords, type Words } from '../words';
+import { useAllWords, type Words } from '../words';
 import { whole } from '../words/format';
 
 const options = <Value extends string>(labels: Readonly<Record<Value, string>>) =>
@@ -34,7 +34,7 @@ function garmentLines(run: LaidRun, words: Words['cutMap'], locale: string): str
 
 /** The cut map as it is printed, and what it may be printed on. */
 export function CutMapRoom() {
-  const { cutMap: words } = useWords();
+  const { cutMap: words } = useAllWords();
   const { locale, unit } = useWays();
   const run = useMapRun();
   const book = useShop((shop) => shop.book);

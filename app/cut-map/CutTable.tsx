@@ -2,12 +2,12 @@ import { copiesWithin, knifeCuts, runSpans } from '../../src/cutting';
 import type { LaidRun } from '../../src/layout';
 import type { Micrometres } from '../../src/units';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { onRulers, whole } from '../words/format';
 
 /** The cuts of the map as a table, for a phone in the hand and for screen readers. */
 export function CutTable({ run }: { run: LaidRun }) {
-  const { cutMap } = useWords();
+  const { cutMap } = useAllWords();
   const ways = useWays();
   const words = cutMap.cuts;
   const spans = runSpans(run);

@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import type { Mark, Page, Tone } from '../../src/output/cut-map';
 import type { Thumbnail } from '../panels/useThumbnails';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 const tones: Record<Tone, string> = { ink: '#000', quiet: '#666', faint: '#a6a6a6' };
 
@@ -72,7 +72,7 @@ export const SheetDrawing = memo(function SheetDrawing({
   paper: string;
   thumbnails: Thumbnails;
 }) {
-  const { cutMap } = useWords();
+  const { cutMap } = useAllWords();
   const { width, height, marks, number, of } = page;
   return (
     <svg

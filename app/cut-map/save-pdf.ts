@@ -5,7 +5,7 @@ import { fetchPart } from '../offline/part';
 import type { Thumbnail } from '../panels/useThumbnails';
 import { sayFailed } from '../store/failures';
 import { notify } from '../store/view';
-import { localeNow, wordsNow } from '../words';
+import { allWordsNow, localeNow } from '../words';
 import { fontFiles } from './fonts';
 
 /** Makes the PDF, for which its library is loaded, and saves it. */
@@ -19,13 +19,13 @@ export async function savePdf(
     const [{ cutMapPdf }, fonts] = await fetchPart(() =>
       Promise.all([import('../../src/output/cut-map/pdf'), fontFiles()]),
     );
-    const title = wordsNow().cutMap.fileName(runName);
+    const title = allWordsNow().cutMap.fileName(runName);
     const pictures = new Map<string, Uint8Array>();
     for (const [id, { file }] of thumbnails) pictures.set(id, new Uint8Array(await file.arrayBuffer()));
     const pdf = await cutMapPdf(pages, fonts, { title, language: localeNow(), made }, pictures);
     const fileName = `${safeName(title)}.pdf`;
     download(new Blob([new Uint8Array(pdf)], { type: 'application/pdf' }), fileName);
-    notify('plain', wordsNow().cutMap.saved(fileName));
+    notify('plain', allWordsNow().cutMap.saved(fileName));
   } catch (error) {
     sayFailed('pdf', error);
   }

@@ -3,7 +3,7 @@ import type { LaidCopy, LaidRun } from '../../src/layout';
 import { useThumbnails } from '../panels/useThumbnails';
 import { OrderCode } from '../parts/OrderCode';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords, useWords } from '../words';
 import { dueDay, onRulers } from '../words/format';
 
 const named = ({ order, number }: LaidCopy): string => `${order.code} ${number}`;
@@ -22,7 +22,7 @@ export function CutNow({
   at: number;
   out: number;
 }) {
-  const { cut: words } = useWords();
+  const { cut: words } = useAllWords();
   const ways = useWays();
   const { steps, copies } = order;
   if (step.kind === 'copy') {

@@ -17,11 +17,11 @@ import { CutNow } from './CutNow';
 import { Pile } from './Pile';
 import { SpanPlan } from './SpanPlan';
 import './cut.css';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** The run taken apart step by step, on a phone in one hand: what to cut now, where, and what the pile must hold. */
 export function CutRoom() {
-  const { cut: words, press } = useWords();
+  const { cut: words, runs } = useAllWords();
   const run = useBenchRun();
   if (!run) return null;
   if (run.copies.length === 0) {
@@ -30,7 +30,7 @@ export function CutRoom() {
         <h1>{words.title}</h1>
         <p>{words.nothing}</p>
         <Button weight="primary" onPress={() => goTo('film')}>
-          {press.leadOn.draft}
+          {runs.leadOn.draft}
         </Button>
         <HandOverButton />
       </section>
@@ -53,7 +53,7 @@ export function CutRoom() {
 
 /** What is cut, and how to another; on a narrow screen folded away, since the cut at hand comes first there. */
 function Head({ told, children }: { told: string; children: ReactNode }) {
-  const { cut: words } = useWords();
+  const { cut: words } = useAllWords();
   const narrow = useNarrow();
   const acts = <div className="actions">{children}</div>;
   if (!narrow) {
@@ -93,7 +93,7 @@ function cutOut(order: SpanOrder, done: ReadonlyMap<string, string>): LaidCopy[]
 }
 
 function Steps({ run }: { run: LaidRun }) {
-  const { cut: words, press } = useWords();
+  const { cut: words, press } = useAllWords();
   const ways = useWays();
   const ticks = useShop(({ book }) => book.tick);
   const station = stationOf(run);

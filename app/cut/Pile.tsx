@@ -1,7 +1,7 @@
 import { tallyByOrder } from '../../src/cutting';
 import type { LaidCopy } from '../../src/layout';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** What a pile must hold of each order, and what of it is cut. */
 export function Pile({
@@ -13,7 +13,7 @@ export function Pile({
   copies: readonly LaidCopy[];
   out: readonly LaidCopy[];
 }) {
-  const { cut: words } = useWords();
+  const { cut: words } = useAllWords();
   const ways = useWays();
   const cut = new Map(tallyByOrder(out).map(({ order, count }) => [order.id, count]));
   return (

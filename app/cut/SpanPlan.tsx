@@ -4,7 +4,7 @@ import type { LaidCopy, LaidRun } from '../../src/layout';
 import { tintOf } from '../parts/tints';
 import { settingsOrFirst } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** The span as it lies in the hands: what is out is pale, what is cut now is marked. Drawn in millimetres. */
 export const SpanPlan = memo(function SpanPlan({
@@ -18,7 +18,7 @@ export const SpanPlan = memo(function SpanPlan({
   step: CutStep | null;
   out: readonly LaidCopy[];
 }) {
-  const { cut } = useWords();
+  const { cut } = useAllWords();
   const { mapView, printer } = useShop(({ book }) => settingsOrFirst(book));
   const mirrored = mapView === 'ink-up' && printer.inkUp === 'mirrored';
   const mm = (length: number) => length / 1000;

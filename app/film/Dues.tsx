@@ -15,7 +15,7 @@ const NAMED = 3;
  * nothing below moves when it becomes known.
  */
 export function Dues({ run, day }: { run: LaidRun; day: DayState }) {
-  const { film: words, press } = useWords();
+  const { film: words } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const beyondOf = useMemo(() => copiesBeyond(book, run.id), [book, run.id]);
@@ -33,7 +33,7 @@ export function Dues({ run, day }: { run: LaidRun; day: DayState }) {
   );
   const late = timeline.orders
     .filter((order) => order.late > 0)
-    .map(({ order, late: by }) => `${order.code} ${order.name} ${press.late(spoken(by, ways))}`);
+    .map(({ order, late: by }) => `${order.code} ${order.name} ${words.lateBy(spoken(by, ways))}`);
   const short = timeline.orders.filter(({ order }) => {
     const { waiting, elsewhere } = beyondOf(order.id);
     return waiting + elsewhere > 0;

@@ -15,7 +15,7 @@ import { act, useShop } from '../store/shop';
 import { useTrials } from '../store/trials';
 import { openDialog } from '../store/view';
 import { Window } from '../windows/Window';
-import { useWords, type Words } from '../words';
+import { useAllWords, type Words } from '../words';
 import { filmLength, money, percent, type Ways } from '../words/format';
 import { type FilmField, filmEntry, filmTable, newFilm, togetherOf } from './film-form';
 
@@ -34,7 +34,7 @@ export function FilmDialog() {
 }
 
 function FilmForm({ run, film: ofRun }: { run: Run; film: Film }) {
-  const { filmForm: words, common } = useWords();
+  const { filmForm: words, common } = useAllWords();
   const ways = useWays();
   const films = useShop(({ book }) => book.film);
   const [chosen, setChosen] = useState<string>(ofRun.id);
@@ -96,7 +96,7 @@ function FilmForm({ run, film: ofRun }: { run: Run; film: Film }) {
 type FormOfFilm = FormOf<FilmFields, FilmField>;
 
 function FilmFieldset({ form }: { form: FormOfFilm }) {
-  const { filmForm: words, press } = useWords();
+  const { filmForm: words, press } = useAllWords();
   const { record, field } = form;
   return (
     <>
@@ -142,7 +142,7 @@ function FilmFieldset({ form }: { form: FormOfFilm }) {
 
 /** What the trade sells, by its measures; another size is one's own. */
 function TradeSize({ form }: { form: FormOfFilm }) {
-  const { filmForm: words } = useWords();
+  const { filmForm: words } = useAllWords();
   const own = { value: 'own' as const, label: words.ownSize };
   const lengthIn = (name: 'width' | 'length') => {
     const read = size.read(form.textOf(name) ?? '', form.reader);
@@ -184,7 +184,7 @@ const takes = ({ film, length, sheets }: FilmTried, words: Words['filmForm'], wa
 
 /** Every film in stock tried for this run, the cheapest named first. */
 function FilmsTried({ onChoose }: { onChoose: (film: string) => void }) {
-  const { filmForm: words } = useWords();
+  const { filmForm: words } = useAllWords();
   const ways = useWays();
   const open = useOpenRun();
   const { trying, share, start, stop } = useTrials();
@@ -234,7 +234,7 @@ function PriceInFilm<Way extends string>({
   labels: Readonly<Record<Way, string>>;
   change: (way: Way) => Partial<Pick<Film, 'cutting' | 'together'>>;
 }) {
-  const { filmForm: words } = useWords();
+  const { filmForm: words } = useAllWords();
   const ways = useWays();
   const open = useOpenRun();
   const { trying, share, start, stop } = useTrials();
@@ -279,7 +279,7 @@ function PriceInFilm<Way extends string>({
 
 /** The longest span, worked out from what it must fit into. */
 function SpanHelp({ onSpan }: { onSpan: (span: Micrometres) => void }) {
-  const catalogue = useWords();
+  const catalogue = useAllWords();
   const { filmForm: words } = catalogue;
   const ways = useWays();
   const [typed, setTyped] = useState({ tray: '', platen: '' });

@@ -1,3 +1,4 @@
+import { Suspense } from 'react';
 import {
   cutMapCommand,
   layOutCommand,
@@ -7,12 +8,13 @@ import {
   undoCommand,
 } from '../commands';
 import { CommandButton } from '../commands/CommandButton';
+import { part } from '../offline/part';
 import { DemoButton } from '../panels/DemoButton';
 import { Button } from '../parts/Button';
 import { useNarrow } from '../parts/useNarrow';
 import { useLaidRun } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { goTo } from '../store/view';
+import { goTo, useView } from '../store/view';
 import { CopyTable } from './CopyTable';
 import { FilmCanvas } from './canvas/FilmCanvas';
 import { FilmBar } from './FilmBar';
@@ -22,15 +24,17 @@ import { OrderCards } from './OrderCards';
 import { RunBar } from './RunBar';
 import { RunSentence } from './RunSentence';
 import { RunStrip } from './RunStrip';
-import { SelectionSheet } from './SelectionSheet';
 import './film.css';
 import { useWords } from '../words';
+
+const SelectionSheet = part(() => import('./SelectionSheet').then(({ SelectionSheet: sheet }) => sheet));
 
 /** The heart: the run in a sentence, the film across the screen, the whole run under it, the orders below. */
 export function FilmRoom() {
   const { film: words } = useWords();
   const run = useLaidRun();
   const narrow = useNarrow();
+  const isSelected = useView(({ selected }) => selected.size > 0);
   const anyTransfers = useShop(({ book }) => Object.keys(book.transfer).length > 0);
   if (!run) return null;
   if (!anyTransfers) {
@@ -70,7 +74,11 @@ export function FilmRoom() {
         {!narrow && acts}
       </section>
       <FilmCanvas run={run} />
-      <SelectionSheet run={run} />
+      {isSelected && (
+        <Suspense>
+          <SelectionSheet run={run} />
+        </Suspense>
+      )}
       <RunStrip run={run} />
       {narrow && acts}
       {narrow && <RunBar run={run} />}

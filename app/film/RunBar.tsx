@@ -63,7 +63,7 @@ const withoutArtwork = ({ copies }: LaidRun): string[] => [
 
 /** The steps that a run can take from where it is. */
 function RunSteps({ run }: { run: LaidRun }) {
-  const { runs: words, rooms, press } = useWords();
+  const { runs: words, rooms } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const toPress = (
@@ -103,7 +103,7 @@ function RunSteps({ run }: { run: LaidRun }) {
         <Button onPress={() => openDialog({ kind: 'spoiled' })}>{words.spoiled}</Button>
         <Button onPress={() => openDialog({ kind: 'printed' })}>{words.printedTo}</Button>
         <Button weight="primary" onPress={() => finishPrinting(run)}>
-          {press.leadOn.locked}
+          {words.leadOn.locked}
         </Button>
       </>
     ),
@@ -119,7 +119,7 @@ function RunSteps({ run }: { run: LaidRun }) {
     pressed: () => toPress,
     closed: () => (
       <Button weight="primary" onPress={() => goTo('log')}>
-        {press.leadOn.closed}
+        {words.leadOn.closed}
       </Button>
     ),
   };

@@ -21,7 +21,7 @@ import { useShortest } from './useShortest';
 
 /** The run as a person would say it, with the figures large; they follow copies that are dragged. */
 export function RunSentence({ run }: { run: LaidRun }) {
-  const { film: words, costSheet } = useWords();
+  const { film: words } = useWords();
   const ways = useWays();
   const held = useHeld((state) => state.held);
   const shown = held?.run ?? run;
@@ -51,7 +51,7 @@ export function RunSentence({ run }: { run: LaidRun }) {
                   type="button"
                   key="cost"
                   className="opens"
-                  aria-label={costSheet.opens(text)}
+                  aria-label={words.costOpens(text)}
                   onClick={() => openDialog({ kind: 'cost-sheet', run: run.id })}
                 >
                   {text}

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { type CodeReader, isFacing, watchCodes } from '../../src/hand-over/browser';
 import { sayFailed } from '../store/failures';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** What the camera sees, looked through for codes as long as it is shown. */
 export function Camera({
@@ -16,7 +16,7 @@ export function Camera({
   /** It can no longer look: it is to be turned off. */
   onFailed: () => void;
 }) {
-  const { handOver: words } = useWords();
+  const { handOver: words } = useAllWords();
   const video = useRef<HTMLVideoElement>(null);
   useEffect(() => {
     const element = video.current;

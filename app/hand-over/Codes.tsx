@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { CodePicture } from './CodePicture';
 
 /** How long each code is shown, in milliseconds: a camera needs a moment to find it sharp. */
@@ -11,7 +11,7 @@ const prefersRest = (): boolean => matchMedia('(prefers-reduced-motion: reduce)'
 
 /** Codes shown one after another, by themselves or by hand. */
 export function Codes({ codes }: { codes: readonly string[] }) {
-  const { handOver: words } = useWords();
+  const { handOver: words } = useAllWords();
   const ways = useWays();
   const [at, setAt] = useState(0);
   const [plays, setPlays] = useState(() => codes.length > 1 && !prefersRest());

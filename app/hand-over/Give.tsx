@@ -8,7 +8,7 @@ import { Choice } from '../parts/Choice';
 import { type HandOverKind, handOverCodes, handOverFile } from '../store/hand-over';
 import { useShop } from '../store/shop';
 import { clearNotices, notify } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { Codes } from './Codes';
 
 /** What is handed over at the moment: codes on the screen, or the news that they would be too many. */
@@ -16,7 +16,7 @@ type Shown = { readonly kind: 'codes'; readonly codes: readonly string[] } | { r
 
 /** A run, or what was ticked on one that was received, as a file or as codes. */
 export function Give({ run }: { run: Run }) {
-  const { handOver: words } = useWords();
+  const { handOver: words } = useAllWords();
   const isReceived = run.received !== null;
   const [kind, setKind] = useState<HandOverKind>(isReceived ? 'ticks' : 'run');
   const [shown, setShown] = useState<Shown | null>(null);

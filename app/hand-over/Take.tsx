@@ -2,14 +2,14 @@ import { FileTrigger } from 'react-aria-components';
 import { missing } from '../../src/hand-over';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { Camera } from './Camera';
 import { useCamera } from './useCamera';
 import { useTaking } from './useTaking';
 
 /** Takes in what another device hands over: by the camera, by pictures of codes, or from a file. */
 export function Take() {
-  const { handOver: words } = useWords();
+  const { handOver: words } = useAllWords();
   const ways = useWays();
   const { collected, problem, read, open, anew, reader } = useTaking();
   const { stream, problem: refusal, isOpening, turnOn, turnOff } = useCamera();

@@ -5,12 +5,12 @@ import { sayFailed } from '../store/failures';
 import { type Arrived, takeInBytes } from '../store/hand-over';
 import { waysNow } from '../store/selectors';
 import { goTo, notify, openDialog, openRun } from '../store/view';
-import { wordsNow } from '../words';
+import { allWordsNow } from '../words';
 
 /** Says what came of a hand-over, and shows the run if it is here. */
 function welcome({ kind, run, name, ticks, spoilages, why }: Arrived): void {
   const ways = waysNow();
-  const { taken } = wordsNow().handOver;
+  const { taken } = allWordsNow().handOver;
   if (kind === 'aside') notify('care', taken.aside(name, why ?? 'unknown'));
   else if (kind === 'ticks') notify('plain', taken.ticks(name, ticks, spoilages, ways));
   else if (kind === 'again') notify('plain', taken.again(name, ticks, ways));
@@ -55,14 +55,14 @@ export function useTaking(): Taking {
     if (arrived.ok) return welcome(arrived.value);
     now.current = null;
     setCollected(null);
-    const { notWriting, sealProblems } = wordsNow().handOver;
+    const { notWriting, sealProblems } = allWordsNow().handOver;
     setProblem(arrived.problem === 'not-writing' ? notWriting : sealProblems[arrived.problem]);
   }, []);
 
   const read = useCallback(
     (text: string) => {
       const result = collect(now.current, text);
-      if (!result.ok) return setProblem(wordsNow().handOver.codeProblems[result.problem]);
+      if (!result.ok) return setProblem(allWordsNow().handOver.codeProblems[result.problem]);
       setProblem(null);
       if (result.value === now.current) return;
       now.current = result.value;
@@ -81,7 +81,7 @@ export function useTaking(): Taking {
         else {
           const text = await reader?.picture(file).catch((error) => sayFailed('codes', error));
           if (text === undefined) return;
-          if (text === null) setProblem(wordsNow().handOver.noCode(file.name));
+          if (text === null) setProblem(allWordsNow().handOver.noCode(file.name));
           else read(text);
         }
       }

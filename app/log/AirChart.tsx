@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { type LogRow, spoiledByHumidity, spoiledByLot } from '../../src/log';
 import { usualAir } from '../../src/upkeep';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { dueDay, percent, whole } from '../words/format';
 import { ChartPart } from './ChartPart';
 import { axis, dots, Plot, type PlotSpec } from './Plot';
@@ -11,7 +11,7 @@ const mild = usualAir.humidity;
 
 /** What was spoiled beside the humidity of the room. */
 export function AirChart({ rows }: { rows: readonly LogRow[] }) {
-  const { log: words } = useWords();
+  const { log: words } = useAllWords();
   const ways = useWays();
   const runs = useMemo(() => spoiledByHumidity(rows), [rows]);
   const shareOf = (isMeant: (humidity: number) => boolean) => {
@@ -70,7 +70,7 @@ export function AirChart({ rows }: { rows: readonly LogRow[] }) {
 
 /** What was spoiled while each lot was in use. */
 export function LotPart({ rows }: { rows: readonly LogRow[] }) {
-  const { log: words } = useWords();
+  const { log: words } = useAllWords();
   const ways = useWays();
   const lots = useMemo(() => spoiledByLot(rows), [rows]);
   return (

@@ -5,13 +5,13 @@ import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { listed } from '../words/format';
 import './log.css';
 
 /** What closed runs tell enough of, and the way to look at it; or how many more it takes. */
 export function CalibrateOffer() {
-  const { calibrate: words } = useWords();
+  const { calibrate: words } = useAllWords();
   const ways = useWays();
   // Fitting some thousand runs takes a moment: the room is drawn before it.
   const book = useDeferredValue<Book | null>(

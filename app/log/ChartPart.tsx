@@ -1,6 +1,6 @@
 import { type ReactNode, useId, useState } from 'react';
 import { type Column, LongTable } from '../parts/LongTable';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** A chart with the sentence that says what it shows, and the same as a table. */
 export function ChartPart<Row>({
@@ -19,7 +19,7 @@ export function ChartPart<Row>({
   rows: readonly Row[];
   keyOf: (row: Row) => string;
 }) {
-  const { log: words } = useWords();
+  const { log: words } = useAllWords();
   const id = useId();
   const [isOpen, setOpen] = useState(false);
   return (

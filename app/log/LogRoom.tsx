@@ -5,7 +5,7 @@ import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { goTo } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { AirChart, LotPart } from './AirChart';
 import { CalibrateOffer } from './CalibrateOffer';
 import { LogTable } from './LogTable';
@@ -19,7 +19,7 @@ const none: readonly LogRow[] = [];
 
 /** What the shop learned: every closed run with what was planned and what it took, and how that develops. */
 export function LogRoom() {
-  const { log: words } = useWords();
+  const { log: words } = useAllWords();
   const ways = useWays();
   const closings = useShop(({ book }) => book.closing);
   const rows = useMemo(() => logRows(closings), [closings]);

@@ -1,12 +1,12 @@
 import type { LogRow } from '../../src/log';
 import { type Column, LongTable } from '../parts/LongTable';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { dueDay, filmLength, inkVolume, percent, powderMass, spoken } from '../words/format';
 
 /** What was used, with what was planned under it. */
 function Pair({ used, planned }: { used: string | null; planned: string | null }) {
-  const { log: words } = useWords();
+  const { log: words } = useAllWords();
   return (
     <>
       {used ?? <span className="quiet">{words.notMeasured}</span>}
@@ -21,7 +21,7 @@ const known = <Value,>(value: Value | null, told: (value: Value) => string): str
 
 /** Closed runs, the latest first. */
 export function LogTable({ rows }: { rows: readonly LogRow[] }) {
-  const { log: words, closing: closingWords, spoil } = useWords();
+  const { log: words, closing: closingWords, spoil } = useAllWords();
   const ways = useWays();
   const ink = (kind: 'colour' | 'white') => ({
     key: kind,

@@ -4,7 +4,7 @@ import type { Microlitres, Milligrams } from '../../src/units';
 import { um } from '../../src/units';
 import { Choice } from '../parts/Choice';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { dueDay, filmLength, inkVolume, percent, powderMass, spoken, type Ways } from '../words/format';
 import { ChartPart } from './ChartPart';
 import { axis, dots, Plot, type PlotSpec, plannedLine } from './Plot';
@@ -19,7 +19,7 @@ function told(amount: number, what: Compared, ways: Ways): string {
 
 /** Each run as a dot: what was planned along, what was used up. */
 export function PlannedChart({ rows }: { rows: readonly LogRow[] }) {
-  const { log: words } = useWords();
+  const { log: words } = useAllWords();
   const ways = useWays();
   const [what, setWhat] = useState<Compared>('film');
   const runs = useMemo(() => planAndFact(rows, what), [rows, what]);

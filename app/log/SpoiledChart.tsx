@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { type LogRow, spoiledByReason } from '../../src/log';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { percent, whole } from '../words/format';
 import { ChartPart } from './ChartPart';
 
@@ -10,7 +10,7 @@ const DRAWN = 8;
 
 /** Copies that came to nothing, by reason: bars with their figures beside them. */
 export function SpoiledChart({ rows }: { rows: readonly LogRow[] }) {
-  const { log: words, spoil } = useWords();
+  const { log: words, spoil } = useAllWords();
   const ways = useWays();
   const reasons = useMemo(() => spoiledByReason(rows), [rows]);
   const all = rows.reduce((sum, { closing }) => sum + closing.work.copies, 0);

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { type LogRow, wasteTogether } from '../../src/log';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { dueDay, percent } from '../words/format';
 import { ChartPart } from './ChartPart';
 import { axis, dotSize, Plot, type PlotSpec, plannedLine } from './Plot';
@@ -12,7 +12,7 @@ const LATELY = 10;
 
 /** The waste of each run over time, with what was planned. */
 export function WasteChart({ rows }: { rows: readonly LogRow[] }) {
-  const { log: words } = useWords();
+  const { log: words } = useAllWords();
   const ways = useWays();
   const last = rows.slice(0, LATELY);
   const before = rows.slice(LATELY, 2 * LATELY);

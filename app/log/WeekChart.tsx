@@ -3,7 +3,7 @@ import uPlot from 'uplot';
 import { filmByWeek, type LogRow } from '../../src/log';
 import { um } from '../../src/units';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { dueDay, filmLength, whole } from '../words/format';
 import { ChartPart } from './ChartPart';
 import { axis, Plot, type PlotSpec } from './Plot';
@@ -11,7 +11,7 @@ import { dayTick } from './ticks';
 
 /** How much film each week took. */
 export function WeekChart({ rows }: { rows: readonly LogRow[] }) {
-  const { log: words } = useWords();
+  const { log: words } = useAllWords();
   const ways = useWays();
   const weeks = useMemo(() => filmByWeek(rows), [rows]);
   const mean = um(Math.round(weeks.reduce((sum, { film }) => sum + film, 0) / Math.max(1, weeks.length)));

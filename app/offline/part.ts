@@ -1,3 +1,6 @@
+import { type ComponentType, type LazyExoticComponent, lazy } from 'react';
+import { fetchAllWords } from '../words';
+
 /** A part of the app could not be fetched: it is gone, perhaps after an update, or there is no way to it. */
 export class PartMissing extends Error {}
 
@@ -8,4 +11,13 @@ export class PartMissing extends Error {}
 export const fetchPart = <Part>(fetch: () => Promise<Part>): Promise<Part> =>
   fetch().catch((cause) => {
     throw new PartMissing('a part of the app could not be fetched', { cause });
+  });
+
+/** A component in a part of its own, fetched when it is first shown. */
+export const part = <Props extends object>(
+  fetch: () => Promise<ComponentType<Props>>,
+): LazyExoticComponent<ComponentType<Props>> =>
+  lazy(async () => {
+    const [shown] = await fetchPart(() => Promise.all([fetch(), fetchAllWords()]));
+    return { default: shown };
   });

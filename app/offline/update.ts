@@ -1,4 +1,3 @@
-import { messageSW, Workbox } from 'workbox-window';
 import { create } from 'zustand';
 import { type Begun, lockOf, type Told } from './build';
 
@@ -10,6 +9,9 @@ export const useUpdate = create<{ readonly newer: Newer }>(() => ({ newer: 'none
 
 const isReady = (): void =>
   useUpdate.setState(({ newer }) => ({ newer: newer === 'none' ? 'ready' : newer }));
+
+/** What talks with the service worker; it is fetched beside the page, which does not wait for it. */
+const parts = () => import('workbox-window');
 
 /** Holds what keeps the files of this page's build as long as the page lives; settles once it is held. */
 const holdBuild = (entry: string): Promise<void> =>
@@ -28,6 +30,7 @@ async function tell(entry: string): Promise<void> {
   const { controller } = navigator.serviceWorker;
   if (!controller) return;
   const begun: Begun = { type: 'BEGUN', entry };
+  const { messageSW } = await parts();
   const told: Told = await messageSW(controller, begun);
   if (!told.isCurrent) useUpdate.setState({ newer: 'elsewhere' });
 }
@@ -36,9 +39,13 @@ async function tell(entry: string): Promise<void> {
  * Registers the service worker, after which the app starts without a network. A new version announces
  * itself and waits; it is looked for at the start and whenever the tab is looked at again.
  * @param entry the address of the page's first script
+ * @param rested until then the page has other things to do
  */
-export function watchForUpdates(entry: string): void {
+export async function watchForUpdates(entry: string, rested: Promise<void>): Promise<void> {
   if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
+  const held = holdBuild(entry);
+  await rested;
+  const { Workbox } = await parts();
   const registered = new Workbox('./sw.js', { scope: './' });
   registered.addEventListener('waiting', isReady);
   // The page is reloaded on a press only, or it would be pulled away under open work.
@@ -49,7 +56,7 @@ export function watchForUpdates(entry: string): void {
       if (registration?.waiting) isReady();
     })
     .catch(() => undefined);
-  void holdBuild(entry).then(() => tell(entry));
+  void held.then(() => tell(entry));
   addEventListener('focus', () => void registered.update().catch(() => undefined));
 }
 

@@ -6,7 +6,7 @@ import { keysOf, type Micrometres, um } from '../../src/units';
 import { Form } from '../parts/Form';
 import { optional } from '../parts/fields/codec';
 import { whole } from '../parts/fields/numbers';
-import { useReader } from '../store/selectors';
+import { useReader } from '../store/reader';
 import { act, useShop } from '../store/shop';
 import { type Design, notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';

@@ -19,11 +19,12 @@ import { EntryCell } from '../parts/fields/EntryCell';
 import { shortLength } from '../parts/fields/lengths';
 import { whole } from '../parts/fields/numbers';
 import { text } from '../parts/fields/text';
-import { useReader, useWays } from '../store/selectors';
+import { useReader } from '../store/reader';
+import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { typedLength, whole as wholeText } from '../words/format';
 import { name, sizeAsTyped } from './entries';
 
@@ -36,7 +37,7 @@ const places = keysOf(startingWidths);
 
 /** Garments by style, colour and size, crossed with the places that are printed; the transfers follow. */
 export function GridDialog({ id }: { id: string }) {
-  const { grid: words } = useWords();
+  const { grid: words } = useAllWords();
   const book = useShop((shop) => shop.book);
   const order = book.order[id];
   if (!order) return null;
@@ -153,7 +154,7 @@ function Placements({
   placements: readonly Placement[];
   garments: readonly Garment[];
 }) {
-  const { grid: words } = useWords();
+  const { grid: words } = useAllWords();
   const ways = useWays();
   const [place, setPlace] = useState<PlaceName>('front');
   const widthsOf = (name: PlaceName): PlacementFields['widths'] => {

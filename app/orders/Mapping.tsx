@@ -4,11 +4,11 @@ import { type Column, columnNames, type Heading } from '../../src/intake';
 import { Choice } from '../parts/Choice';
 import { useWays } from '../store/selectors';
 import { act } from '../store/shop';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** What each heading of a table means, open where one of them is not used; what is said otherwise is remembered. */
 export function Mapping({ headings }: { headings: readonly Heading[] }) {
-  const { table: words } = useWords();
+  const { table: words } = useAllWords();
   const ways = useWays();
   const used = headings.filter(({ column }) => column !== null).length;
   const [open] = useState(used < headings.length);

@@ -9,7 +9,7 @@ import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { Window } from '../windows/Window';
-import { useWords, wordsNow } from '../words';
+import { useAllWords, wordsNow } from '../words';
 import { area } from '../words/format';
 import { fieldsOf, takeIn } from './several-files';
 
@@ -36,7 +36,7 @@ function found(book: Book, search: string): Transfer[] {
 
 /** Shows which transfer each image file seems to be of, over all orders, and takes what is agreed to, all in one step. */
 export function MatchDialog({ files, order }: { files: readonly File[]; order: string | null }) {
-  const { designs, common } = useWords();
+  const { designs, common } = useAllWords();
   const words = designs.match;
   const ways = useWays();
   const book = useShop((shop) => shop.book);

@@ -3,7 +3,7 @@ import { type Mend, sharedFaults, type TableReading } from '../../src/intake';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 type Fault = ReturnType<typeof sharedFaults>[number];
 
@@ -20,7 +20,7 @@ export function MendAll({
   mends: readonly Mend[];
   onChange: (mends: readonly Mend[]) => void;
 }) {
-  const { table: words } = useWords();
+  const { table: words } = useAllWords();
   const faults = sharedFaults(bad).slice(0, MOST_OFFERED);
   if (faults.length === 0 && mends.length === 0) return null;
   return (
@@ -44,7 +44,7 @@ export function MendAll({
 }
 
 function MendOne({ fault: { column, text, rows }, onMend }: { fault: Fault; onMend: (as: string) => void }) {
-  const { table: words } = useWords();
+  const { table: words } = useAllWords();
   const ways = useWays();
   const [typed, setTyped] = useState('');
   return (

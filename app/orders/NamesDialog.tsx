@@ -4,7 +4,7 @@ import { edits } from '../../src/editing';
 import { readNames } from '../../src/intake';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
-import { useReader } from '../store/selectors';
+import { useReader } from '../store/reader';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { Window } from '../windows/Window';

@@ -3,7 +3,7 @@ import { edits } from '../../src/editing';
 import type { Order } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
-import { useReader } from '../store/selectors';
+import { useReader } from '../store/reader';
 import { act } from '../store/shop';
 import { copiesFrom, sizeAsTyped, name as tidyName } from './entries';
 

@@ -10,7 +10,7 @@ import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** Whom an order is for, when, what it waits for, and how far it is. */
 export function OrderDialog({ id }: { id: string }) {
@@ -19,7 +19,7 @@ export function OrderDialog({ id }: { id: string }) {
 }
 
 function OrderForm({ order }: { order: Order }) {
-  const { orders: words, press } = useWords();
+  const { orders: words, press } = useAllWords();
   const edit = (fields: Partial<OrderFields>) => act(edits.editOrder(order.id, fields));
   return (
     <Window title={order.name}>

@@ -6,10 +6,11 @@ import { FirstButton } from '../panels/FirstButton';
 import { Button } from '../parts/Button';
 import { EntryCell } from '../parts/fields/EntryCell';
 import { usePriced } from '../store/costs';
-import { useReader, useWays } from '../store/selectors';
+import { useReader } from '../store/reader';
+import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog, showNewOrder } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { money } from '../words/format';
 import { artworkTypes } from './artwork';
 import { dropFiles } from './drop-files';
@@ -97,7 +98,7 @@ export function OrderHead({
 
 /** What the customer pays; opens what it is made up of. */
 function PriceButton({ order }: { order: Order }) {
-  const { price: words } = useWords();
+  const { price: words } = useAllWords();
   const ways = useWays();
   const priced = usePriced(order.id);
   const told = priced ? money(priced.price.total, ways) : words.button;
@@ -119,7 +120,7 @@ const isPartDone = (state: OrderState): boolean =>
   state === 'in-run' || state === 'part-done' || state === 'printed';
 
 function OrderActs({ order, state }: { order: Order; state: OrderState }) {
-  const { orders: words, designs } = useWords();
+  const { orders: words, designs } = useAllWords();
   const remove = () => {
     const { book } = useShop.getState();
     const own = Object.values(book.transfer).filter((transfer) => transfer.order === order.id);

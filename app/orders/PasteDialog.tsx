@@ -12,7 +12,7 @@ import { act, useShop } from '../store/shop';
 import { today } from '../store/today';
 import { notify, openDialog } from '../store/view';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { wholePercent } from '../words/format';
 import { usualDateOrder } from './date-order';
 import { Mapping } from './Mapping';
@@ -28,7 +28,7 @@ const NO_ROWS: TableReading['rows'] = [];
 
 /** Reads a table while it is pasted or typed: what was understood, and each row that was not, with its reason. */
 export function PasteDialog({ text: pasted }: { text: string }) {
-  const { table: words, orders, common } = useWords();
+  const { table: words, orders, common } = useAllWords();
   const ways = useWays();
   const saidOrder = useShop(({ book }) => settingsOf(book)?.dateOrder ?? null);
   const dateOrder = saidOrder ?? usualDateOrder(ways.locale);

@@ -4,7 +4,7 @@ import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { useBoxRows } from '../parts/useBoxRows';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { area, dueDay } from '../words/format';
 
 /** Whether a row may take the place of what is there: not with fewer copies than are in print. */
@@ -31,7 +31,7 @@ export function Repeated({
   answers: Answers;
   onAnswers: (answers: Answers) => void;
 }) {
-  const { table: words } = useWords();
+  const { table: words } = useAllWords();
   const ways = useWays();
   const box = useRef<HTMLUListElement>(null);
   const { shown, before, after, measure } = useBoxRows<HTMLLIElement>(box, repeated.length, 120);
@@ -95,7 +95,7 @@ function RepeatedLine({
   answer: Answer | null;
   onAnswer: (answer: Answer | null) => void;
 }) {
-  const { table: words, orders } = useWords();
+  const { table: words, orders } = useAllWords();
   const ways = useWays();
   const { row, was, due, least } = each;
   const dated = (day: typeof due) => (day ? orders.dueOn(dueDay(day, ways)) : orders.noDue);

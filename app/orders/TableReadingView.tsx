@@ -2,12 +2,12 @@ import { useRef } from 'react';
 import type { Doubt, TableReading } from '../../src/intake';
 import { useBoxRows } from '../parts/useBoxRows';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { area, dueDay } from '../words/format';
 
 /** What was understood of a table, and each row that was not, with its reason. */
 export function TableReadingView({ reading: { rows, bad, problem } }: { reading: TableReading }) {
-  const { table: words } = useWords();
+  const { table: words } = useAllWords();
   const ways = useWays();
   if (problem) return <p className="problem">{words.problem(problem, ways)}</p>;
   return (
@@ -35,7 +35,7 @@ const MOST_NAMED = 6;
 
 /** What is taken of the rows and may not be meant, and on which lines. */
 function Doubts({ rows }: { rows: TableReading['rows'] }) {
-  const { table: words } = useWords();
+  const { table: words } = useAllWords();
   const ways = useWays();
   return DOUBTS.map((doubt) => {
     const lines = rows.filter(({ doubts }) => doubts.includes(doubt)).map(({ line }) => line);
@@ -51,7 +51,7 @@ function Doubts({ rows }: { rows: TableReading['rows'] }) {
 }
 
 function BadRows({ bad }: { bad: TableReading['bad'] }) {
-  const { table: words } = useWords();
+  const { table: words } = useAllWords();
   const ways = useWays();
   const box = useRef<HTMLUListElement>(null);
   const { shown, before, after, measure } = useBoxRows<HTMLLIElement>(box, bad.length, 28);
@@ -82,7 +82,7 @@ function BadRows({ bad }: { bad: TableReading['bad'] }) {
 }
 
 function GoodRows({ rows }: { rows: TableReading['rows'] }) {
-  const { table: words, orders } = useWords();
+  const { table: words, orders } = useAllWords();
   const ways = useWays();
   const box = useRef<HTMLDivElement>(null);
   const { shown, before, after, measure } = useBoxRows<HTMLTableRowElement>(box, rows.length, 34);

@@ -4,12 +4,12 @@ import { type Artwork, type Copy, copiesByTransfer, isFixed, type Transfer } fro
 import { ShadeChoice } from '../panels/ShadeChoice';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
-import { useReader } from '../store/selectors';
+import { useReader } from '../store/reader';
 import { act, useShop } from '../store/shop';
 import { type Design, openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { copiesFrom } from './entries';
 
 /** A transfer as the design that other sizes are made of. */
@@ -22,7 +22,7 @@ const designOf = ({ name, width, height, shade }: Transfer, artwork: Artwork | n
 
 /** What of a transfer is needed now and then: spare copies, fillers, the garment's colour. */
 export function TransferDialog({ id }: { id: string }) {
-  const { orders: words, designs } = useWords();
+  const { orders: words, designs } = useAllWords();
   const transfer = useShop(({ book }) => book.transfer[id]);
   const copies = useShop(({ book }) => copiesByTransfer(book).get(id)?.length ?? 0);
   const artwork = useShop(({ book }) =>

@@ -5,7 +5,7 @@ import { GradeButton } from '../panels/GradeButton';
 import { Button } from '../parts/Button';
 import { Check } from '../parts/Check';
 import { EntryCell } from '../parts/fields/EntryCell';
-import { useReader } from '../store/selectors';
+import { useReader } from '../store/reader';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { ArtworkAdvice } from './ArtworkAdvice';

@@ -6,7 +6,7 @@ import { keepArtwork, readArtwork } from '../store/artwork';
 import { waysNow } from '../store/selectors';
 import { act, mayWrite, useShop } from '../store/shop';
 import { notify } from '../store/view';
-import { wordsNow } from '../words';
+import { allWordsNow, wordsNow } from '../words';
 import { differs } from './proportions';
 
 /** Files that can be artwork. */
@@ -22,10 +22,10 @@ function sayReplaced(book: Book, transfer: Transfer, { trim, density }: Omit<Art
   const copies = Object.values(book.copy).filter((copy) => copy.transfer === transfer.id);
   const fixed = copies.filter((copy) => isFixed(book, copy));
   const placed = copies.filter(({ place }) => place !== null).length - fixed.length;
-  if (fixed.length > 0) notify('plain', wordsNow().designs.lockedKeeps(transfer.name));
+  if (fixed.length > 0) notify('plain', allWordsNow().designs.lockedKeeps(transfer.name));
   if (trim && differs(heightOf(trim, transfer.width, density), transfer.height)) {
-    notify('care', wordsNow().designs.stretched(transfer.name));
-  } else notify('plain', wordsNow().designs.replaced(transfer.name, placed, waysNow()));
+    notify('care', allWordsNow().designs.stretched(transfer.name));
+  } else notify('plain', allWordsNow().designs.replaced(transfer.name, placed, waysNow()));
 }
 
 /** Reads an image file and makes it a transfer's artwork; says why, if it cannot be. */
@@ -47,7 +47,7 @@ export async function giveArtwork(transferId: string, file: File): Promise<void>
   const transfer = book.transfer[transferId];
   if (!transfer) return;
   if (transfer.artwork === kept.value.id) {
-    notify('plain', wordsNow().designs.same(transfer.name));
+    notify('plain', allWordsNow().designs.same(transfer.name));
     return;
   }
   act(edits.setArtwork(transferId, kept.value));

@@ -1,7 +1,7 @@
 import { MOST_SIGNS } from '../../src/intake/limits';
 import { waysNow } from '../store/selectors';
 import { notify, openDialog } from '../store/view';
-import { wordsNow } from '../words';
+import { allWordsNow } from '../words';
 
 /** A sign takes two bytes at most in what spreadsheets write, and a mark goes before them. */
 const MOST_BYTES = 2 * MOST_SIGNS + 2;
@@ -22,13 +22,13 @@ export function decodeTable(bytes: Uint8Array<ArrayBuffer>): string | null {
 
 /** Opens a text in the window that reads tables; says so, if it is too long to be read. */
 export function openTableText(text: string): void {
-  if (text.length > MOST_SIGNS) notify('error', wordsNow().table.problem({ code: 'too-long' }, waysNow()));
+  if (text.length > MOST_SIGNS) notify('error', allWordsNow().table.problem({ code: 'too-long' }, waysNow()));
   else openDialog({ kind: 'paste', text });
 }
 
 /** Opens a file in the window that reads tables. */
 export async function openTable(file: File): Promise<void> {
-  const { table: words } = wordsNow();
+  const { table: words } = allWordsNow();
   if (file.size > MOST_BYTES) {
     notify('error', words.problem({ code: 'too-long' }, waysNow()));
     return;

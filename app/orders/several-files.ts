@@ -7,7 +7,7 @@ import { keepArtwork, readArtwork } from '../store/artwork';
 import { waysNow } from '../store/selectors';
 import { act, mayWrite, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
-import { wordsNow } from '../words';
+import { allWordsNow, wordsNow } from '../words';
 import { typedLength } from '../words/format';
 
 /** `back_print-2.png` is a transfer called `back print 2`. */
@@ -81,7 +81,7 @@ export async function addArtworkFiles(order: Id<'order'>, files: readonly File[]
       return;
     }
     if (known) {
-      notify('plain', wordsNow().designs.wasKnown(file.name, known.name));
+      notify('plain', allWordsNow().designs.wasKnown(file.name, known.name));
       continue;
     }
     act(same ? edits.setArtwork(same.id, kept) : edits.addArtworkFile(order, fields, kept));

@@ -1,9 +1,9 @@
 import { Button } from '../parts/Button';
 import { openDialog, type Saved } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** Opens the window that saves a table. */
 export function CsvButton({ what }: { what: Saved }) {
-  const { csv: words } = useWords();
+  const { csv: words } = useAllWords();
   return <Button onPress={() => openDialog({ kind: 'csv', what })}>{words.save}</Button>;
 }

@@ -1,9 +1,9 @@
 import { Button } from '../parts/Button';
 import { openDialog } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** Opens the window of handing over. */
 export function HandOverButton() {
-  const { handOver } = useWords();
+  const { handOver } = useAllWords();
   return <Button onPress={() => openDialog({ kind: 'hand-over' })}>{handOver.open}</Button>;
 }

@@ -3,13 +3,13 @@ import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { showQuote } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { calendarDay, money } from '../words/format';
 import './quotes-given.css';
 
 /** The quotes that were given for an order, the latest first, each to be opened as it was. */
 export function QuotesGiven({ order }: { order: string }) {
-  const { quote: words } = useWords();
+  const { quote: words } = useAllWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const quotes = quotesOf(book, order);

@@ -3,11 +3,11 @@ import { benchRuns } from '../../src/model';
 import { Choice } from '../parts/Choice';
 import { useShop } from '../store/shop';
 import { openRun } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** Which run is looked at; nothing where there is only one. */
 export function RunChoice({ run }: { run: LaidRun }) {
-  const { press } = useWords();
+  const { press } = useAllWords();
   const book = useShop((shop) => shop.book);
   const runs = benchRuns(book);
   if (runs.length < 2) return null;

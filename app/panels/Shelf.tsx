@@ -4,13 +4,13 @@ import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { area, dayAndTime, whole } from '../words/format';
 import './shelf.css';
 
 /** Cured transfers in stock, and the orders that could use them. */
 export function Shelf({ empty = '' }: { empty?: string }) {
-  const { press: words } = useWords();
+  const { press: words } = useAllWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const items = asEntered(Object.values(book.shelf)).filter(({ count }) => count > 0);

@@ -5,7 +5,7 @@ import { shortLength } from '../words/format';
 
 /** Names what is larger than the press or than what it is cured on, before the run is locked. */
 export function TooLargeNotes({ work }: { work: Work }) {
-  const { press: words } = useWords();
+  const { film: words } = useWords();
   const ways = useWays();
   return work.tooLarge.map((large) => (
     <p className="care small" key={large.kind === 'span' ? large.span : large.transfer.id}>

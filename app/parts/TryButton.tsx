@@ -1,4 +1,4 @@
-import { useLocale, useWords } from '../words';
+import { useAllWords, useLocale } from '../words';
 import { wholePercent } from '../words/format';
 import { Button } from './Button';
 
@@ -17,7 +17,7 @@ export function TryButton({
   onStart: () => void;
   onStop: () => void;
 }) {
-  const { filmForm: words, commands } = useWords();
+  const { filmForm: words, commands } = useAllWords();
   const locale = useLocale();
   if (!trying) return <Button onPress={onStart}>{label}</Button>;
   return (

@@ -14,7 +14,7 @@ import '../parts/paper.css';
 import '../parts/card-page.css';
 import './press.css';
 import './cards.css';
-import { useWords, type Words } from '../words';
+import { useAllWords, type Words } from '../words';
 
 const kinds = ['run', 'day', 'pick', 'care', 'packing'] as const;
 
@@ -34,7 +34,7 @@ function whyNoDay(state: Exclude<DayState, { kind: 'ready' }>, { press, failures
 
 /** What is printed for the press side: the run card, the day's chart, pick list, care slips and packing slips. */
 export function CardsRoom() {
-  const all = useWords();
+  const all = useAllWords();
   const { cards: words, press } = all;
   const run = useBenchRun();
   const state = useDay(run, 'thorough');

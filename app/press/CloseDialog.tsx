@@ -13,7 +13,7 @@ import { today } from '../store/today';
 import { notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { dayAndTime } from '../words/format';
 import { closingEntry, closingTable, counted, type Proposal, toldIn } from './close-form';
 
@@ -22,7 +22,7 @@ import { closingEntry, closingTable, counted, type Proposal, toldIn } from './cl
  * already, what was told of it is corrected.
  */
 export function CloseDialog({ id }: { id: string }) {
-  const words = useWords();
+  const words = useAllWords();
   const book = useShop((shop) => shop.book);
   const coverageOf = useCoverageOf();
   // As it is when the window opens: a check that ends meanwhile must not type over a hand.
@@ -49,7 +49,7 @@ export function CloseDialog({ id }: { id: string }) {
 }
 
 function CloseForm({ book, run, proposal }: { book: Book; run: Run; proposal: Proposal }) {
-  const { closing: words, spoil } = useWords();
+  const { closing: words, spoil } = useAllWords();
   const ways = useWays();
   const { station } = settingsOrFirst(book);
   const isClosed = run.state === 'closed';
@@ -122,7 +122,7 @@ const none: Closing['earlier'] = [];
 
 /** What was told of a closed run before it was corrected, the latest first. */
 function Earlier({ id }: { id: string }) {
-  const { closing: words } = useWords();
+  const { closing: words } = useAllWords();
   const ways = useWays();
   const earlier = useShop(({ book }) => (book.closing[id] ?? book.reopened[id])?.earlier ?? none);
   if (earlier.length === 0) return null;

@@ -6,12 +6,12 @@ import { OrderCode } from '../parts/OrderCode';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import type { Day } from '../store/timeline';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { clockTime, dueDay, momentOf, spoken, timeAndDay } from '../words/format';
 
 /** When all is bagged, what holds it up, and what would go wrong. */
 export function DayFacts({ day }: { day: Day }) {
-  const { press: words } = useWords();
+  const { press: words, film } = useAllWords();
   const ways = useWays();
   const { timeline, work, origin } = day;
   const { end, least, bottleneck, overWet, changes } = timeline;
@@ -31,7 +31,7 @@ export function DayFacts({ day }: { day: Day }) {
       </p>
       {late.length > 0 && (
         <p className="care">
-          {late.map(({ order, late: by }) => `${order.code} ${words.late(spoken(by, ways))}`).join(', ')}
+          {late.map(({ order, late: by }) => `${order.code} ${film.lateBy(spoken(by, ways))}`).join(', ')}
         </p>
       )}
       {overWet > 0 && <p className="care">{words.tooWet(spoken(overWet, ways))}</p>}
@@ -42,7 +42,7 @@ export function DayFacts({ day }: { day: Day }) {
 
 /** What of an order is not in the bag by then. */
 function MissingCopies({ beyond }: { beyond: Beyond }) {
-  const { press: words } = useWords();
+  const { press: words } = useAllWords();
   const ways = useWays();
   if (beyond.waiting + beyond.elsewhere === 0) return null;
   return <span className="care"> {words.beyond(beyond, ways)}</span>;
@@ -50,7 +50,7 @@ function MissingCopies({ beyond }: { beyond: Beyond }) {
 
 /** When each order is bagged, against when it is due. */
 export function OrderTimes({ run, day }: { run: LaidRun; day: Day }) {
-  const { press: words } = useWords();
+  const { press: words, film } = useAllWords();
   const ways = useWays();
   const { order: orders } = run.view;
   const book = useShop((shop) => shop.book);
@@ -82,7 +82,7 @@ export function OrderTimes({ run, day }: { run: LaidRun; day: Day }) {
                   {own?.due && due !== null
                     ? `${dueDay(own.due, ways)}, ${clockTime(day.origin + 1000 * due, ways)}`
                     : words.noDue}
-                  {late > 0 && <span className="care"> · {words.late(spoken(late, ways))}</span>}
+                  {late > 0 && <span className="care"> · {film.lateBy(spoken(late, ways))}</span>}
                 </td>
               </tr>
             );

@@ -2,13 +2,13 @@ import type { LaidRun } from '../../src/layout';
 import { cautionsFor, cureRecipe, pressRecipe } from '../../src/pressing';
 import { OrderCode } from '../parts/OrderCode';
 import { stationOf, useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { bothDegrees, shortLength, spoken } from '../words/format';
 import { fabricsOf } from './fabrics-of';
 
 /** How this run is cured and pressed: a line a fabric, its cautions, and how a cure should look. */
 export function HowTo({ run }: { run: LaidRun }) {
-  const { press: words } = useWords();
+  const { press: words } = useAllWords();
   const ways = useWays();
   const { view } = run;
   const { temperature: unit, curer } = stationOf(run);

@@ -3,13 +3,13 @@ import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { dayAndTime } from '../words/format';
 import './received.css';
 
 /** What came back of runs that have moved on: it waits until someone takes it in or lets it go. */
 export function KeptAside() {
-  const { handOver: words } = useWords();
+  const { handOver: words } = useAllWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const asides = Object.values(book.aside);

@@ -7,7 +7,7 @@ import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import type { Day } from '../store/timeline';
 import { notify, openRun } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { spoken, timeAndDay } from '../words/format';
 import { jobName } from './job-name';
 import { Together } from './Together';
@@ -26,7 +26,7 @@ const AHEAD = 6;
 
 /** What to do now, ticked off with a thumb; the caution stands beside the act. */
 export function Next({ run, day }: { run: LaidRun; day: Day }) {
-  const { press: words } = useWords();
+  const { press: words } = useAllWords();
   const ways = useWays();
   const { entries } = day.timeline;
   const open = entries.filter(({ state }) => state !== 'done');

@@ -3,13 +3,13 @@ import { tallyByTransfer } from '../../src/cutting';
 import { copiesBeyond, garmentsByOrder } from '../../src/model';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { area, dayAndTime, dueDay, whole } from '../words/format';
 import { Boxes, type CardProps, ordersOn } from './RunCard';
 
 /** The blanks of every order on the run, to be taken from the store. */
 export function PickList({ run, paper, made }: CardProps) {
-  const { cards: words, press } = useWords();
+  const { cards: words, press } = useAllWords();
   const ways = useWays();
   const { view } = run;
   const garments = garmentsByOrder(view);
@@ -55,7 +55,7 @@ const SLIPS_ON_PAGE = 8;
 
 /** How the customer keeps the print: a slip an order, several on a page to be cut apart. */
 export function CareSlips({ run, paper }: CardProps) {
-  const { cards: words } = useWords();
+  const { cards: words } = useAllWords();
   const { order: orders } = run.view;
   const all = ordersOn(run);
   const pages = Array.from({ length: Math.ceil(all.length / SLIPS_ON_PAGE) }, (_, page) =>
@@ -80,7 +80,7 @@ export function CareSlips({ run, paper }: CardProps) {
 
 /** What is in each bag; an order may take several. */
 export function PackingSlips({ run, paper, made }: CardProps) {
-  const { cards: words, press } = useWords();
+  const { cards: words, press } = useAllWords();
   const ways = useWays();
   const { view } = run;
   const garments = garmentsByOrder(view);

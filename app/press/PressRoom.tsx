@@ -21,11 +21,11 @@ import { ReceivedBar } from './ReceivedBar';
 import { TimeChart } from './TimeChart';
 import { WhatIf } from './WhatIf';
 import './press.css';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** From film to bagged garment: when the run is done, what comes next, how to press it, and the day as a chart. */
 export function PressRoom() {
-  const { press: words, upkeep, failures } = useWords();
+  const { press: words, upkeep, failures } = useAllWords();
   const run = useBenchRun();
   const received = useShop(({ book }) => book.run[run?.id ?? '']?.received ?? null);
   const state = useDay(run, 'thorough');
@@ -93,7 +93,7 @@ function DayView({ run, day }: { run: LaidRun; day: Day }) {
 
 /** How far the run is, and the steps on and back; each is noted with its time. */
 function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
-  const { press: words, closing } = useWords();
+  const { press: words, closing, runs } = useAllWords();
   const ways = useWays();
   const history = useShop(({ book }) => book.run[run.id]?.history ?? []);
   const { state } = run;
@@ -150,7 +150,7 @@ function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
               leadOn[state]();
             }}
           >
-            {words.leadOn[state]}
+            {runs.leadOn[state]}
           </Button>
         )}
       </div>
@@ -161,7 +161,7 @@ function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
 
 /** Cured transfers in stock, and the orders that could use them. */
 function ShelfSection() {
-  const { press: words } = useWords();
+  const { press: words } = useAllWords();
   const { shelfFirst } = useShop(({ book }) => settingsOrFirst(book));
   const isEmpty = useShop(({ book }) => Object.values(book.shelf).every(({ count }) => count === 0));
   if (isEmpty) return null;

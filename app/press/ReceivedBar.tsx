@@ -4,13 +4,13 @@ import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { act } from '../store/shop';
 import { notify, openDialog } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { dayAndTime } from '../words/format';
 import './received.css';
 
 /** That a run came from another device, and what is done with it in the end. */
 export function ReceivedBar({ run, made }: { run: LaidRun; made: string }) {
-  const { handOver: words } = useWords();
+  const { handOver: words } = useAllWords();
   const ways = useWays();
   const remove = () => {
     act(edits.removeReceived(run.id));

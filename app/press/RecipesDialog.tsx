@@ -27,7 +27,7 @@ import { settingsOrFirst, useOpenRun, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { bothDegrees, dayAndTime, shortLength, spoken } from '../words/format';
 import { cureTable, pressTable } from './recipe-form';
 import { useRecipeForm } from './useRecipeForm';
@@ -36,7 +36,7 @@ const isCurer = (value: string): value is Curer => (curers as readonly string[])
 
 /** How each fabric is pressed and each way to cure works: the shop's own values over those to start with. */
 export function RecipesDialog() {
-  const { common, recipeForm: words, press } = useWords();
+  const { common, recipeForm: words, press } = useAllWords();
   const open = useOpenRun();
   const [peel, setPeel] = useState<Peel>(open?.film.peel ?? 'hot');
   const [which, setWhich] = useState<Fabric | `cure-${Curer}`>('cotton');
@@ -84,7 +84,7 @@ const useStation = () => useShop(({ book }) => settingsOrFirst(book)).station;
 
 /** What a form asks about its values before it is saved all the same. */
 function Questions({ questions }: { questions: readonly Question[] }) {
-  const { recipeForm: words } = useWords();
+  const { recipeForm: words } = useAllWords();
   const ways = useWays();
   const { temperature: unit } = useStation();
   if (questions.length === 0) return null;
@@ -101,7 +101,7 @@ function Questions({ questions }: { questions: readonly Question[] }) {
 }
 
 function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
-  const { press, recipeForm: words } = useWords();
+  const { press, recipeForm: words } = useAllWords();
   const book = useShop((shop) => shop.book);
   const recipe = pressRecipe(book, peel, fabric);
   const known = book.recipe[pressKey(peel, fabric)];
@@ -153,7 +153,7 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
 }
 
 function CureForm({ by }: { by: Curer }) {
-  const { press } = useWords();
+  const { press } = useAllWords();
   const book = useShop((shop) => shop.book);
   const ways = useWays();
   const recipe = cureRecipe(book, by);
@@ -197,7 +197,7 @@ function CureForm({ by }: { by: Curer }) {
 }
 
 function SaveButton({ asked }: { asked: boolean }) {
-  const { recipeForm: words } = useWords();
+  const { recipeForm: words } = useAllWords();
   return (
     <div className="actions">
       <Button type="submit" weight="primary">
@@ -208,7 +208,7 @@ function SaveButton({ asked }: { asked: boolean }) {
 }
 
 function History({ lines }: { lines: readonly { readonly until: string; readonly text: string }[] }) {
-  const { recipeForm: words } = useWords();
+  const { recipeForm: words } = useAllWords();
   const ways = useWays();
   return (
     <section>

@@ -11,7 +11,7 @@ import {
 } from '../../src/pressing';
 import { type Thumbnail, useThumbnails } from '../panels/useThumbnails';
 import { stationOf, useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { area, bothDegrees, dayAndTime, dueDay, shortLength, spoken } from '../words/format';
 import { fabricsOf } from './fabrics-of';
 
@@ -49,7 +49,7 @@ const Picture = ({ of }: { of: Thumbnail | undefined }) =>
 
 /** One page for the press side: what, on which garments, how, and where to tick it off. */
 export function RunCard({ run, paper, made }: CardProps) {
-  const { cards: words, press } = useWords();
+  const { cards: words, press } = useAllWords();
   const ways = useWays();
   const { view } = run;
   const pictures = useThumbnails(run);

@@ -11,13 +11,13 @@ import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 const OTHER = '';
 
 /** A copy came to nothing: it goes back on the list, and its garment may have to be bought again. */
 export function SpoilDialog({ inHand, at }: { inHand: string | null; at: Stage }) {
-  const { spoil: words } = useWords();
+  const { spoil: words } = useAllWords();
   const run = useBenchRun();
   const spoilage = useShop(({ book }) => book.spoilage);
   const [copy, setCopy] = useState(inHand);

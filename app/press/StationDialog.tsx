@@ -9,12 +9,12 @@ import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { stationEntry, stationTable } from './station-form';
 
 /** What the shop works with and how long its hands take. Nothing is taken over before "Save". */
 export function StationDialog() {
-  const { station: words, press, common } = useWords();
+  const { station: words, press, common } = useAllWords();
   const ways = useWays();
   const { station } = useShop(({ book }) => settingsOrFirst(book));
   const form = useForm(stationTable, () => stationEntry(station), ways);

@@ -4,7 +4,7 @@ import { Choice } from '../parts/Choice';
 import { tintOf } from '../parts/tints';
 import { useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
-import { useWords, type Words } from '../words';
+import { useAllWords, type Words } from '../words';
 import { timeAndDay } from '../words/format';
 import { jobName } from './job-name';
 
@@ -47,7 +47,7 @@ const stepFor = (pixelsPerMinute: number): number =>
 
 /** The day as a chart, start to finish: zoomed, scrolled, with a line at now, and the same as a table. */
 export function TimeChart({ day }: { day: Day }) {
-  const { press: words } = useWords();
+  const { press: words } = useAllWords();
   const [zoom, setZoom] = useState<keyof typeof ZOOMS>('fit');
   return (
     <section className="day-chart" aria-labelledby="chart-title">
@@ -74,7 +74,7 @@ export function TimeChart({ day }: { day: Day }) {
 
 /** The chart alone, as it is looked at and as it is printed. */
 export function Chart({ day, width, fits }: { day: Day; width: number; fits: boolean }) {
-  const { press: words } = useWords();
+  const { press: words } = useAllWords();
   const ways = useWays();
   const { timeline, origin, now, begun } = day;
   const lanes = lanesOf(day, words);
@@ -155,7 +155,7 @@ function ChartBar({
   y: number;
   width: number;
 }) {
-  const { press: words } = useWords();
+  const { press: words } = useAllWords();
   const ways = useWays();
   const { entry } = bar;
   const { job, state, start, end } = entry;
@@ -188,7 +188,7 @@ function ChartBar({
 
 /** The same in rows, for readers and for looking a time up. */
 function DayTable({ day }: { day: Day }) {
-  const { press: words } = useWords();
+  const { press: words } = useAllWords();
   const ways = useWays();
   return (
     <details>

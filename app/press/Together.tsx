@@ -3,7 +3,7 @@ import type { Batch, Job } from '../../src/pressing';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** What tells a batch from all others. */
 function nameOf(batch: Batch): string {
@@ -25,7 +25,7 @@ export function Together({
   batches: readonly Batch[];
   onDone: (jobs: readonly Job[]) => void;
 }) {
-  const { press: words } = useWords();
+  const { press: words } = useAllWords();
   const ways = useWays();
   const [name, setName] = useState<string | null>(null);
   const chosen = batches.find((batch) => nameOf(batch) === name) ?? batches[0];

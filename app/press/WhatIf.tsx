@@ -7,7 +7,7 @@ import { Button } from '../parts/Button';
 import { sayFailed } from '../store/failures';
 import { stationOf, useWays } from '../store/selectors';
 import { type Day, workWith } from '../store/timeline';
-import { useWords, type Words } from '../words';
+import { useAllWords, type Words } from '../words';
 import { spoken } from '../words/format';
 
 type Idea = keyof Words['press']['whatIfs'];
@@ -26,7 +26,7 @@ const more: Readonly<Record<Exclude<Idea, 'spans'>, (station: Station) => Statio
 
 /** What one more of something, or shorter spans, would gain; worked out when asked for. */
 export function WhatIf({ run, day }: { run: LaidRun; day: Day }) {
-  const { press: words } = useWords();
+  const { press: words } = useAllWords();
   const ways = useWays();
   const station = stationOf(run);
   const [gains, setGains] = useState<ReadonlyMap<Idea, number | null> | null>(null);

@@ -1,10 +1,10 @@
 import type { Job } from '../../src/pressing';
-import { wordsNow } from '../words';
+import { allWordsNow } from '../words';
 import type { Ways } from '../words/format';
 
 /** A job as a person would say it. */
 export const jobName = ({ kind, spans, order, transfers, copies }: Job, ways: Ways): string =>
-  wordsNow().press.job(
+  allWordsNow().press.job(
     {
       kind,
       spans,

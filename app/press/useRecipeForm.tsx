@@ -8,7 +8,7 @@ import { useForm } from '../parts/fields/useForm';
 import { useWays } from '../store/selectors';
 import { act } from '../store/shop';
 import { notify } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import type { Recipe } from './recipe-form';
 
 /**
@@ -21,7 +21,7 @@ export function useRecipeForm<Values, Name extends string>(
   question: (next: Values) => readonly Question[],
   keep: (next: Recipe<Values>) => Edit,
 ) {
-  const { recipeForm: words, press } = useWords();
+  const { recipeForm: words, press } = useAllWords();
   const entryOf = ({ values, origin, notes }: Recipe<Values>) => ({
     record: { values, origin, notes },
     typed: {},

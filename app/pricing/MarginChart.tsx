@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import { marginsAround, type Price } from '../../src/pricing';
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { money, percent, type Ways } from '../words/format';
 import '../parts/chart.css';
 
@@ -15,7 +15,7 @@ const signed = (share: number, { locale }: Ways): string =>
 
 /** The margin over changes of the price, from so much less to so much more; a slider reads any of them. */
 export function MarginChart({ price }: { price: Price }) {
-  const { price: words } = useWords();
+  const { price: words } = useAllWords();
   const ways = useWays();
   const id = useId();
   const [percentage, setPercentage] = useState(0);

@@ -11,12 +11,13 @@ import { money } from '../parts/fields/money';
 import { share, whole } from '../parts/fields/numbers';
 import { Tick } from '../parts/Tick';
 import { type PricedOrder, usePriced } from '../store/costs';
-import { settingsOrFirst, useReader, useWays } from '../store/selectors';
+import { useReader } from '../store/reader';
+import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
-import { useWords, wordsNow } from '../words';
+import { allWordsNow, useAllWords, wordsNow } from '../words';
 import { money as moneyText, percent, whole as wholeText } from '../words/format';
 import { MarginChart } from './MarginChart';
 import { PriceLines } from './PriceLines';
@@ -26,7 +27,7 @@ import './pricing.css';
 
 /** An order's price, what it earns, and what of it is this order's own. */
 export function PriceDialog({ id }: { id: string }) {
-  const { price: words } = useWords();
+  const { price: words } = useAllWords();
   const order = useShop(({ book }) => book.order[id]);
   const priced = usePriced(id);
   if (!order) return null;
@@ -42,7 +43,7 @@ export function PriceDialog({ id }: { id: string }) {
         </Button>
         {priced && (
           <Button weight="plain" onPress={() => openDialog({ kind: 'compare-order', order: id })}>
-            {wordsNow().costSheet.compare}
+            {allWordsNow().costSheet.compare}
           </Button>
         )}
         <Button weight="plain" onPress={() => openDialog({ kind: 'grid', order: id })}>
@@ -56,7 +57,7 @@ export function PriceDialog({ id }: { id: string }) {
 }
 
 function Priced({ order, priced }: { order: Order; priced: PricedOrder }) {
-  const { price: words } = useWords();
+  const { price: words } = useAllWords();
   const ways = useWays();
   const { price, alone } = priced;
   const share = (value: number | null) => (value === null ? null : percent(value, ways));

@@ -2,7 +2,7 @@ import type { PriceLine, Quote } from '../../src/model';
 import type { Price } from '../../src/pricing';
 import type { Minor } from '../../src/units';
 import { useWays } from '../store/selectors';
-import { useWords, type Words } from '../words';
+import { useAllWords, type Words } from '../words';
 import { money, percent, type Ways, whole } from '../words/format';
 
 /** A line as the customer may read it. */
@@ -36,7 +36,7 @@ type Told = NonNullable<Quote['content']> & Pick<Quote, 'total'>;
 
 /** The lines of a price with their sum and tax; nothing in it tells what anything costs the shop. */
 export function PriceLines({ price }: { price: Price }) {
-  return <PriceTable lines={price.lines} sums={price} words={useWords()} ways={useWays()} />;
+  return <PriceTable lines={price.lines} sums={price} words={useAllWords()} ways={useWays()} />;
 }
 
 export function PriceTable({

@@ -8,7 +8,7 @@ import { act, useShop } from '../store/shop';
 import { type Dialog, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { pricesEntry, pricesTable, taxOf } from './prices-form';
 import './pricing.css';
 
@@ -17,7 +17,7 @@ const choices = <Value extends string>(labels: Readonly<Record<Value, string>>) 
 
 /** How this shop prices its work, and who its quotes come from. Nothing is taken over before "Save". */
 export function PricesDialog({ back }: { back: Dialog | null }) {
-  const { prices: words, common } = useWords();
+  const { prices: words, common } = useAllWords();
   const ways = useWays();
   const settings = useShop(({ book }) => settingsOrFirst(book));
   const form = useForm(pricesTable, () => pricesEntry(settings), ways);

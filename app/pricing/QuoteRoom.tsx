@@ -6,7 +6,7 @@ import { usePriced } from '../store/costs';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { goTo, openDialog, showQuote, useView } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { money } from '../words/format';
 import { QuotePages } from './QuotePages';
 import { giveQuote } from './quoting';
@@ -21,7 +21,7 @@ const quoteOf = (book: Book, asked: string | null): Quote | undefined =>
 
 /** A quote as it is printed. */
 export function QuoteRoom() {
-  const { quote: words } = useWords();
+  const { quote: words } = useAllWords();
   const asked = useView((view) => view.quoted);
   const quote = useShop(({ book }) => quoteOf(book, asked));
   const order = useShop(({ book }) => quote && book.order[quote.order]);
@@ -40,7 +40,7 @@ export function QuoteRoom() {
 }
 
 function QuotePage({ order, quote }: { order: Order; quote: Quote }) {
-  const { quote: words } = useWords();
+  const { quote: words } = useAllWords();
   const latest = useShop(({ book }) => quotesOf(book, order.id)[0]);
   const { paper } = useShop(({ book }) => settingsOrFirst(book));
   const back = () => {
@@ -83,7 +83,7 @@ function QuotePage({ order, quote }: { order: Order; quote: Quote }) {
 
 /** What may still be done about the quote that holds. */
 function InForce({ order, quote }: { order: Order; quote: Quote }) {
-  const { quote: words, prices } = useWords();
+  const { quote: words, prices } = useAllWords();
   const ways = useWays();
   const priced = usePriced(order.id);
   const then = money(quote.total, { ...ways, currency: quote.currency });
@@ -107,7 +107,7 @@ function InForce({ order, quote }: { order: Order; quote: Quote }) {
 }
 
 function Notes({ quote }: { quote: Quote }) {
-  const { quote: words } = useWords();
+  const { quote: words } = useAllWords();
   const id = useId();
   return (
     <div className="field">

@@ -9,10 +9,11 @@ import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { whole } from '../parts/fields/numbers';
 import { Tick } from '../parts/Tick';
-import { settingsOrFirst, useReader, useWays } from '../store/selectors';
+import { useReader } from '../store/reader';
+import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { whole as wholeText } from '../words/format';
 import { Outcome } from './Outcome';
 import { type NamedImage, printImages } from './printing';
@@ -23,7 +24,7 @@ type Choices = Settings['printImage'];
 
 /** The images that a scope takes, with the names of their files. */
 function useImages(run: LaidRun, scope: Scope, { printer, printImage }: Omit<Settings, 'changed'>) {
-  const { printImage: words } = useWords();
+  const { printImage: words } = useAllWords();
   return useMemo((): NamedImage[] => {
     const { ppi, mirrored, ticks, numbers, form: wanted } = printImage;
     const choice = { ppi, mirrored, firstEnd: printer.firstEnd, marks: { ticks, numbers } };
@@ -39,7 +40,7 @@ const WHOLE_RUN: Scope = { kind: 'run' };
 
 /** What is to be written and how; it says what comes of it before anything is written. */
 export function ImageForm({ run }: { run: LaidRun }) {
-  const { common, printImage: words } = useWords();
+  const { common, printImage: words } = useAllWords();
   const ways = useWays();
   const artwork = useShop(({ book }) => book.artwork);
   const settings = useShop(({ book }) => settingsOrFirst(book));
@@ -166,7 +167,7 @@ function Mirror({
   settings: Omit<Settings, 'changed'>;
   onMirror: (mirrored: boolean) => void;
 }) {
-  const { printImage: words } = useWords();
+  const { printImage: words } = useAllWords();
   const readsInkUp = (printer.inkUp === 'mirrored') === printImage.mirrored;
   return (
     <div>
@@ -187,7 +188,7 @@ function Marks({
   unnumbered: number;
   onChange: (fields: Partial<Choices>) => void;
 }) {
-  const { printImage: words } = useWords();
+  const { printImage: words } = useAllWords();
   const ways = useWays();
   return (
     <fieldset className="image-marks">

@@ -1,5 +1,5 @@
 import { useWays } from '../store/selectors';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { area, pixelSize } from '../words/format';
 import type { NamedImage } from './printing';
 import { bytesOf, type Sources } from './sources';
@@ -19,7 +19,7 @@ function bytesOfAll(images: readonly NamedImage[], sources: NonNullable<Sources>
 
 /** The files that will be written, how large they are on film and, about, on the disk. */
 export function Outcome({ images, sources }: { images: readonly NamedImage[]; sources: Sources }) {
-  const { printImage: words } = useWords();
+  const { printImage: words } = useAllWords();
   const ways = useWays();
   return (
     <div className="image-files" role="status">

@@ -6,12 +6,12 @@ import { Window } from '../windows/Window';
 import { ImageForm } from './ImageForm';
 import { usePrinting } from './printing';
 import './print-image.css';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { wholePercent } from '../words/format';
 
 /** Writes what the printer's software takes: says what will be written, and how far it is. */
 export function PrintImageDialog() {
-  const { printImage: words } = useWords();
+  const { printImage: words } = useAllWords();
   const run = useLaidRun();
   const { printing } = usePrinting();
   if (!run) return null;
@@ -23,7 +23,7 @@ export function PrintImageDialog() {
 }
 
 function Writing({ share, stop }: { share: number; stop: () => void }) {
-  const { printImage: words } = useWords();
+  const { printImage: words } = useAllWords();
   const ways = useWays();
   return (
     <>

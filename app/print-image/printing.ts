@@ -12,7 +12,7 @@ import { stopLooking } from '../store/offers';
 import { waysNow } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { notify } from '../store/view';
-import { wordsNow } from '../words';
+import { allWordsNow } from '../words';
 import { openTargets } from './targets';
 
 type Printing =
@@ -42,7 +42,7 @@ export async function printImages(
   const opened = await openTargets(names);
   if (opened === 'dismissed') return;
   if (opened === 'unable') {
-    notify('error', wordsNow().printImage.noFiles);
+    notify('error', allWordsNow().printImage.noFiles);
     return;
   }
   stopLooking();
@@ -65,7 +65,7 @@ export async function printImages(
     const written = await writeImages(job, stopped.signal, onProgress);
     if (written.ok) {
       await opened.save();
-      notify('plain', wordsNow().printImage.saved(names, waysNow()));
+      notify('plain', allWordsNow().printImage.saved(names, waysNow()));
     } else sayProblem(written.problem);
   } catch (error) {
     if (error instanceof WorkerFailed) sayFailed('printImage', error);
@@ -80,7 +80,7 @@ export async function printImages(
 function sayProblem(problem: ImageProblem): void {
   const artwork = problem.code === 'artwork' ? useShop.getState().book.artwork[problem.artwork] : undefined;
   const tone = problem.code === 'stopped' ? 'plain' : 'error';
-  notify(tone, wordsNow().printImage.problems(problem, artwork?.fileName ?? ''));
+  notify(tone, allWordsNow().printImage.problems(problem, artwork?.fileName ?? ''));
 }
 
 /** Removes what exports left behind that were ended with their tab. */

@@ -4,7 +4,7 @@ import { isPrinted } from '../../src/model';
 import { framesBySpan, type Scope } from '../../src/output/print-image';
 import { useWays } from '../store/selectors';
 import { useView } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 interface ScopeChoice {
   readonly scope: Scope;
@@ -13,7 +13,7 @@ interface ScopeChoice {
 
 /** The scopes that a run offers, by a key that a list can hold; `run` is always among them. */
 export function useScopes(run: LaidRun): ReadonlyMap<string, ScopeChoice> {
-  const { whats: words } = useWords().printImage;
+  const { whats: words } = useAllWords().printImage;
   const ways = useWays();
   const selected = useView((view) => view.selected);
   return useMemo(() => {

@@ -1,16 +1,16 @@
 import { type ComponentType, Suspense } from 'react';
 import { FilmRoom } from '../film/FilmRoom';
-import { OrdersRoom } from '../orders/OrdersRoom';
+import { part } from '../offline/part';
 import { useShop } from '../store/shop';
 import { openDialog, type Room, useView } from '../store/view';
 import { Bands } from './Bands';
 import { Boundary } from './Boundary';
 import { Notices } from './Notices';
-import { part } from './part';
 import { Top } from './Top';
 import './shell.css';
 import { useWords } from '../words';
 
+const OrdersRoom = part(() => import('../orders/OrdersRoom').then(({ OrdersRoom: room }) => room));
 const CutMapRoom = part(() => import('../cut-map/CutMapRoom').then(({ CutMapRoom: room }) => room));
 const CutRoom = part(() => import('../cut/CutRoom').then(({ CutRoom: room }) => room));
 const PressRoom = part(() => import('../press/PressRoom').then(({ PressRoom: room }) => room));

@@ -4,11 +4,11 @@ import { commands } from '../commands/keys';
 import { Button } from '../parts/Button';
 import { openDialog } from '../store/view';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords, useWords } from '../words';
 
 /** Every key, from the very commands that hear them. */
 export function KeysDialog() {
-  const { keys, common } = useWords();
+  const { keys, common } = useAllWords();
   return (
     <Window title={keys.title}>
       <Keys scope="film" title={keys.onFilm} />
@@ -46,7 +46,7 @@ function Keys({ scope, title }: { scope: Scope; title: string }) {
 }
 
 function ChordKeys({ chord }: { chord: Chord }) {
-  const { keys } = useWords();
+  const { keys } = useAllWords();
   const parts = [
     ...(chord.mod ? [keys.mod] : []),
     ...(chord.shift ? [keys.shift] : []),

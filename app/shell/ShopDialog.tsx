@@ -5,7 +5,7 @@ import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
-import { languageNames, useLanguage, useWords } from '../words';
+import { languageNames, useAllWords, useLanguage } from '../words';
 
 const choices = <Value extends string>(labels: Readonly<Record<Value, string>>) =>
   (Object.entries(labels) as [Value, string][]).map(([value, label]) => ({ value, label }));
@@ -20,7 +20,7 @@ function currencies(locale: string, chosen: string) {
 
 /** How this shop measures, pays and is spoken to. Every choice holds at once, all over. */
 export function ShopDialog() {
-  const { shop: words, orders, cutMap } = useWords();
+  const { shop: words, orders, cutMap } = useAllWords();
   const { locale } = useWays();
   const language = useLanguage();
   const settings = useShop(({ book }) => settingsOrFirst(book));

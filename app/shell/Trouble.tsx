@@ -1,6 +1,5 @@
 import { download } from '../files/download';
 import { PartMissing } from '../offline/part';
-import { saveBackup } from '../store/backup';
 import { sayFailed } from '../store/failures';
 import { loadAgain } from '../store/load-again';
 import { today } from '../store/today';
@@ -28,7 +27,9 @@ export function Trouble({
   const report = () =>
     download(new Blob([reportOf(error, stack)], { type: 'text/plain' }), words.fileName(today()));
   const backup = () =>
-    void saveBackup(keep.fileName(today())).catch((failure) => sayFailed('backup', failure));
+    void import('../store/backup')
+      .then(({ saveBackup }) => saveBackup(keep.fileName(today())))
+      .catch((failure) => sayFailed('backup', failure));
   return (
     <section className={`trouble ${what}-trouble`} role="alert">
       <p>{isMissing ? words.missing : words[what]}</p>

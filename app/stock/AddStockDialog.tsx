@@ -7,7 +7,7 @@ import { Choice } from '../parts/Choice';
 import { DateField } from '../parts/DateField';
 import { Form } from '../parts/Form';
 import { useForm } from '../parts/fields/useForm';
-import { useReader } from '../store/selectors';
+import { useReader } from '../store/reader';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';

@@ -16,7 +16,7 @@ import { today } from '../store/today';
 import { type Dialog, openDialog, type Saved } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { bulkUnits } from '../words/format';
 
 /** Tells table programs that the file is UTF-8. */
@@ -24,7 +24,7 @@ const BYTE_ORDER_MARK = '\ufeff';
 
 /** The log, the ledger or what was noted of upkeep as a file for table programs, its figures written as theirs are. */
 export function CsvDialog({ what }: { what: Saved }) {
-  const { csv: words, stock, closing, spoil, upkeep } = useWords();
+  const { csv: words, stock, closing, spoil, upkeep } = useAllWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const [dialect, setDialect] = useState<CsvDialect>(() => dialectOf(ways.locale));

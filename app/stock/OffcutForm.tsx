@@ -5,7 +5,7 @@ import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
 import { Form } from '../parts/Form';
 import { shortLength as lengthField } from '../parts/fields/lengths';
-import { useReader } from '../store/selectors';
+import { useReader } from '../store/reader';
 import { act } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { shortLength } from '../words/format';

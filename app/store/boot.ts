@@ -17,6 +17,7 @@ import {
 } from '../../src/storage';
 import { wordsNow } from '../words';
 import { openArtworkOf } from './artwork';
+import { atRest } from './at-rest';
 import { followChecks } from './checks';
 import { drawDemo } from './demo';
 import { askToKeep } from './durable';
@@ -122,6 +123,9 @@ function openSession(source: Source): Session {
   /** Whether what changes now was entered, and not opened. */
   let isBegun = false;
 
+  /** Whether this book is still the one that is open. */
+  const isShown = (): boolean => useShop.getState().source === source;
+
   /** What is to be said, or done, once the book that was found may be written. */
   let onceOpen: () => Promise<void> | undefined = () => undefined;
 
@@ -138,7 +142,7 @@ function openSession(source: Source): Session {
         if (found.kind === 'empty') {
           if (source === 'shop' && ownBook()) rememberOwnBook('gone');
           onceOpen = () => {
-            if (source === 'demo') void layOut('pinned');
+            if (source === 'demo') void atRest().then(() => void (isShown() && layOut('pinned')));
             return undefined;
           };
           return { stored: emptyBook, book: meanwhile ?? firstBookOf(source) };
@@ -160,7 +164,7 @@ function openSession(source: Source): Session {
         void Promise.resolve(onceOpen())
           .then(() => keepHouse(book, snapshots, artwork))
           .catch(() => undefined);
-        if (source === 'demo') void drawDemo();
+        if (source === 'demo') void atRest().then(() => void (isShown() && drawDemo()));
       },
       onFollow(lacks) {
         useShop.setState({ follows: true });

@@ -10,7 +10,7 @@ import {
   type Station,
   settingsOf,
 } from '../../src/model';
-import { languageNow, localeNow, useLocale, useWords, type Words } from '../words';
+import { languageNow, localeNow, useLocale } from '../words';
 import type { Ways } from '../words/format';
 import { useShop } from './shop';
 import { useView } from './view';
@@ -90,13 +90,6 @@ const waysOf = ofBook((book, locale: string): Ways => {
 export function useWays(): Ways {
   const locale = useLocale();
   return useShop((shop) => waysOf(shop.book, locale));
-}
-
-/** How figures are shown and read, and the words for what cannot be. */
-export function useReader(): Ways & { readonly words: Words } {
-  const ways = useWays();
-  const words = useWords();
-  return { ...ways, words };
 }
 
 export const waysNow = (): Ways => waysOf(useShop.getState().book, localeNow());

@@ -65,7 +65,7 @@ export const mayWrite = (): boolean => {
 
 /** Says what was taken from the shelf instead of being printed. */
 export function sayDrawn(drawn: readonly Drawn[]): void {
-  if (drawn.length > 0) notify('plain', wordsNow().press.shelfDrawn(drawn, { locale: localeNow() }));
+  if (drawn.length > 0) notify('plain', wordsNow().film.fromShelf(drawn, { locale: localeNow() }));
 }
 
 /** Says that copies came off the film, since they cannot lie there. */

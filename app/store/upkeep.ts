@@ -11,7 +11,7 @@ import {
   type ShopCheck,
   startingCheck,
 } from '../../src/upkeep';
-import type { Words } from '../words';
+import type { FirstWords } from '../words';
 import { act, useShop } from './shop';
 import { today } from './today';
 
@@ -42,7 +42,7 @@ function statesOf(book: Book): CheckState[] {
 export const useCheckStates = (): CheckState[] => useShop(({ book }) => statesOf(book));
 
 /** What a check is called: as the shop calls it, or as the catalogue does. */
-export function checkName({ id, name }: Pick<ShopCheck, 'id' | 'name'>, { upkeep }: Words): string {
+export function checkName({ id, name }: Pick<ShopCheck, 'id' | 'name'>, { upkeep }: FirstWords): string {
   const starting = startingCheck(id);
   return name === '' && starting ? upkeep.checks[starting] : name;
 }

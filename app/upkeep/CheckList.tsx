@@ -4,7 +4,7 @@ import type { CheckState } from '../../src/upkeep';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { checkName, noteDone, useCheckStates } from '../store/upkeep';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { dayAndTime } from '../words/format';
 import type { Initials } from './initials';
 
@@ -18,7 +18,7 @@ export function CheckList({
   note: string;
   onNoted: () => void;
 }) {
-  const catalogue = useWords();
+  const catalogue = useAllWords();
   const { upkeep: words } = catalogue;
   const ways = useWays();
   const states = useCheckStates();

@@ -9,12 +9,12 @@ import { useForm } from '../parts/fields/useForm';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { checkName } from '../store/upkeep';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { type CheckFields, checkEntry, checkTable, intervalOf } from './check-form';
 
 /** The list is the shop's: names, intervals, checks of its own, and checks that it no longer does. */
 export function ShopList() {
-  const catalogue = useWords();
+  const catalogue = useAllWords();
   const { upkeep: words } = catalogue;
   const ways = useWays();
   const own = useShop(({ book }) => book.check);
@@ -53,7 +53,7 @@ export function ShopList() {
 }
 
 function CheckForm({ check, onClose }: { check: ShopCheck | null; onClose: () => void }) {
-  const { upkeep: words, common } = useWords();
+  const { upkeep: words, common } = useAllWords();
   const ways = useWays();
   const starting = check && startingCheck(check.id);
   const form = useForm(checkTable(starting), () => checkEntry(check), ways);

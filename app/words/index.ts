@@ -1,16 +1,21 @@
 import { use } from 'react';
 import { create } from 'zustand';
 import { type Language, languages } from '../../src/model';
-import { en, type Words } from './en';
+import type { FirstWords, Words } from './en';
+import { first } from './en/first';
 
-export type { Words } from './en';
+export type { FirstWords, Words } from './en';
 
 /** Each language as it calls itself. */
 export const languageNames: Readonly<Record<Language, string>> = { en: 'English', es: 'Español' };
 
-/** English is in the first bundle. Others arrive when they are chosen; the service worker has them by then. */
-const catalogues: Readonly<Record<Language, () => Words | Promise<Words>>> = {
-  en: () => en,
+/** What the first screen says in English is in the first bundle. All else arrives when it is needed; the service worker has it by then. */
+const firsts: Readonly<Record<Language, () => FirstWords | Promise<FirstWords>>> = {
+  en: () => first,
+  es: () => import('./es/first').then(({ first }) => first),
+};
+const catalogues: Readonly<Record<Language, () => Promise<Words>>> = {
+  en: () => import('./en').then(({ en }) => en),
   es: () => import('./es').then(({ es }) => es),
 };
 
@@ -18,23 +23,33 @@ interface Speech {
   readonly language: Language;
   /** The locale that figures and dates are written by, always one of the language. */
   readonly locale: string;
-  readonly words: Words;
+  readonly words: FirstWords;
+  /** `null` until a room or a window that needs them is shown. */
+  readonly all: Words | null;
 }
 
-const useSpeech = create<Speech>(() => ({ language: 'en', locale: 'en', words: en }));
+const useSpeech = create<Speech>(() => ({ language: 'en', locale: 'en', words: first, all: null }));
 
-/** The words in the language in force; a component that asks for them is drawn again when it changes. */
-export const useWords = (): Words => useSpeech(({ words }) => words);
+/** The words of the first screen in the language in force; a component that asks for them is drawn again when it changes. */
+export const useWords = (): FirstWords => useSpeech(({ words }) => words);
+
+function whole({ all }: Speech): Words {
+  if (!all) throw new Error('these words belong to a part of the app, which fetches them first');
+  return all;
+}
+
+/** All words in the language in force, for what is in a part of the app (`part`) and not in the first screen. */
+export const useAllWords = (): Words => useSpeech(whole);
 
 const loaded = new Map<Language, Promise<Words>>();
 
 /** The words of a language, whichever is in force: for what was written in one. Suspends until they are here; English if they cannot be. */
 export function useWordsOf(language: Language): Words {
   const inForce = useSpeech();
-  if (language === inForce.language) return inForce.words;
+  if (language === inForce.language) return whole(inForce);
   let words = loaded.get(language);
   if (!words) {
-    words = Promise.resolve(catalogues[language]()).catch(() => en);
+    words = catalogues[language]().catch(catalogues.en);
     loaded.set(language, words);
   }
   return use(words);
@@ -45,7 +60,10 @@ export const useLocale = (): string => useSpeech(({ locale }) => locale);
 export const useLanguage = (): Language => useSpeech(({ language }) => language);
 
 /** The words for what is said at this moment, outside components. Never keep them: the language is switched in place. */
-export const wordsNow = (): Words => useSpeech.getState().words;
+export const wordsNow = (): FirstWords => useSpeech.getState().words;
+
+/** The same for all words, in what is in a part of the app and not in the first screen. */
+export const allWordsNow = (): Words => whole(useSpeech.getState());
 
 export const localeNow = (): string => useSpeech.getState().locale;
 
@@ -65,14 +83,31 @@ export const languageFor = (preferred: readonly string[]): Language =>
 
 let wanted: Language = 'en';
 
+/** Whether more has been asked for than the first screen says. */
+let isMoreWanted = false;
+
 /**
  * Switches the language in place, once its words are here; the last one asked for wins.
  * @throws if they cannot be loaded; the language in force stays
  */
 export async function speak(language: Language): Promise<void> {
   wanted = language;
-  const words = await catalogues[language]();
+  const words = await firsts[language]();
+  const all = isMoreWanted ? await catalogues[language]() : null;
   if (wanted !== language) return;
   document.documentElement.lang = language;
-  useSpeech.setState({ language, words, locale: localeFor(language, navigator.languages) });
+  useSpeech.setState({ language, words, all, locale: localeFor(language, navigator.languages) });
+}
+
+/**
+ * Fetches all words of the language in force, if they are not here.
+ * @throws if they cannot be
+ */
+export async function fetchAllWords(): Promise<void> {
+  isMoreWanted = true;
+  const { language, all } = useSpeech.getState();
+  if (all) return;
+  const fetched = await catalogues[language]();
+  // The language may have been switched meanwhile; then all of its words have come with it.
+  if (useSpeech.getState().language === language) useSpeech.setState({ all: fetched });
 }

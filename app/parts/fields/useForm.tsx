@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { useWords } from '../../words';
+import { useAllWords } from '../../words';
 import type { Ways } from '../../words/format';
 import { Field } from '../Field';
 import type { Reader } from './codec';
@@ -14,7 +14,7 @@ export function useForm<Whole, Name extends string>(
   open: () => Entry<Whole, Name>,
   ways: Ways,
 ) {
-  const words = useWords();
+  const words = useAllWords();
   const reader: Reader = { ...ways, words };
   const [opened, setOpened] = useState(open);
   const [entry, setEntry] = useState(opened);

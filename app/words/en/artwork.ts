@@ -1,4 +1,4 @@
-import type { Finding, Rgb, Verdict } from '../../../src/artwork';
+import type { Finding, Rgb } from '../../../src/artwork';
 import { counted, fineLength, hex, inkArea, number, percent, type Ways, whole } from '../format';
 
 const places = (count: number, ways: Ways) => counted(count, 'place', 'places', ways);
@@ -145,11 +145,4 @@ export const artwork = {
   opening: 'Narrowest opening',
   choke: 'White choke a side',
   tooWide: 'That is wider than 5 mm, more than any such limit.',
-};
-
-export const grade = {
-  names: { good: 'good', meant: 'as meant', check: 'check', poor: 'poor' } satisfies Record<Verdict, string>,
-  checking: 'checking',
-  notChecked: 'not checked',
-  look: (name: string, grade: string) => `Artwork of ${name}: ${grade}. See what will print`,
 };

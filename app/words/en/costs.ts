@@ -41,7 +41,6 @@ const part = (value: number, one: string, many: string, ways: Ways): string =>
 
 export const costSheet = {
   title: (run: string) => `What ${run} costs`,
-  opens: (cost: string) => `${cost}: what the run costs`,
   each: (count: number, each: string, ways: Ways) => `for ${copies(count, ways)}, ${each} each on average`,
   copy: (code: string, number: number) => `${code} ${number}`,
   lines: 'What it is made of',

@@ -3,7 +3,6 @@ import { copies } from './counts';
 
 export const filmForm = {
   title: 'Film and price',
-  firstFilm: 'Roll, 13 in',
   film: 'Film',
   newRoll: 'a new roll',
   newSheets: 'a new stack of sheets',

@@ -99,6 +99,7 @@ export const film = {
   moreOrders: 'more',
   rushPriced: (name: string) => `The price of ${name} now bears the surcharge for a rush.`,
   duesWorking: 'Working out when each order is done …',
+  lateBy: (time: string) => `${time} late`,
   late: (orders: string) => `Late: ${orders}.`,
   rushDone: (order: string, at: Moment) => `${order} (rush) done by ${when(at)}`,
   allInTime: 'No order on this film is late.',
@@ -124,4 +125,15 @@ export const film = {
   zoom: 'Zoom',
   several: 'Select several',
   outlines: 'Outlines',
+  firstFilm: 'Roll, 13 in',
+  tooLargeSpan: (span: number, length: string, ways: Ways) =>
+    `Span ${whole(span + 1, ways)} (${length}) is larger than what it is cured on. Allow shorter spans, or cure it in parts.`,
+  tooLargeTransfer: (code: string, name: string) =>
+    `${code} ${name} is larger than the press. It has to be pressed in two goes, or made smaller.`,
+  costOpens: (cost: string) => `${cost}: what the run costs`,
+  fromShelf: (
+    drawn: readonly { readonly name: string; readonly count: number }[],
+    ways: Pick<Ways, 'locale'>,
+  ) =>
+    `From the shelf, cured already: ${drawn.map(({ name, count }) => `${counted(count, 'copy', 'copies', ways)} of ${name}`).join(', ')}. They need no film; undo puts them back.`,
 };

@@ -103,10 +103,6 @@ export const press = {
     count === 0
       ? 'One press temperature all day.'
       : `${counted(count, 'change', 'changes', ways)} of press temperature.`,
-  tooLargeSpan: (span: number, length: string, ways: Ways) =>
-    `Span ${whole(span + 1, ways)} (${length}) is larger than what it is cured on. Allow shorter spans, or cure it in parts.`,
-  tooLargeTransfer: (code: string, name: string) =>
-    `${code} ${name} is larger than the press. It has to be pressed in two goes, or made smaller.`,
   orders: 'Orders',
   orderDone: 'done',
   due: 'due',
@@ -116,7 +112,6 @@ export const press = {
       ...(waiting > 0 ? [`${counted(waiting, 'copy that waits', 'copies that wait', ways)}`] : []),
       ...(elsewhere > 0 ? [`${counted(elsewhere, 'copy', 'copies', ways)} on other runs`] : []),
     ].join(' and ')}`,
-  late: (time: string) => `${time} late`,
   inTime: 'in time',
   start: 'Begin the run',
   startNote: 'The clock of this run has begun. Tick what is done, and the rest is planned anew.',
@@ -140,14 +135,6 @@ export const press = {
     }
   },
   togetherDone: 'All of these are done',
-  leadOn: {
-    draft: 'To the Film room',
-    locked: 'All printed',
-    printed: 'All cured',
-    cured: 'All pressed',
-    pressed: 'Close the run',
-    closed: 'To the log',
-  } satisfies Record<Run['state'], string>,
   back: (state: string) => `Back to ${state}`,
   lockFirst: 'This run is a draft. Lock it for print in the Film room, then begin it here.',
   closed: 'This run is closed. What it took is kept in the log.',
@@ -248,11 +235,6 @@ export const press = {
   },
   shelf: 'On the shelf',
   shelfFirst: 'Use what lies here first, when copies are added or laid out',
-  shelfDrawn: (
-    drawn: readonly { readonly name: string; readonly count: number }[],
-    ways: Pick<Ways, 'locale'>,
-  ) =>
-    `From the shelf, cured already: ${drawn.map(({ name, count }) => `${counted(count, 'copy', 'copies', ways)} of ${name}`).join(', ')}. They need no film; undo puts them back.`,
   shelfItem: (code: string, name: string, size: string) => `${code} ${name}, ${size}`,
   shelfCured: (day: string) => `cured ${day}`,
   draw: (count: number, ways: Ways) => `Use ${whole(count, ways)} for orders that wait`,

@@ -1,3 +1,4 @@
+import type { Run } from '../../../src/model';
 import { counted, listedUpTo, type Ways } from '../format';
 import { copies } from './counts';
 
@@ -54,4 +55,12 @@ export const runs = {
     `${counted(count, 'copy is', 'copies are', ways)} back on the list, and the film counts as used. Lay out again to place them behind it.`,
   printedNote: (name: string) => `${name} is printed; its film is off the roll.`,
   stepBack: 'Step back to locked',
+  leadOn: {
+    draft: 'To the Film room',
+    locked: 'All printed',
+    printed: 'All cured',
+    cured: 'All pressed',
+    pressed: 'Close the run',
+    closed: 'To the log',
+  } satisfies Record<Run['state'], string>,
 };

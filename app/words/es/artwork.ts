@@ -143,10 +143,3 @@ export const artwork: Words['artwork'] = {
   choke: 'Contracción del blanco por lado',
   tooWide: 'Eso es más de 5 mm, más que cualquier límite de este tipo.',
 };
-
-export const grade: Words['grade'] = {
-  names: { good: 'bien', meant: 'adrede', check: 'revisar', poor: 'mal' },
-  checking: 'revisando',
-  notChecked: 'sin revisar',
-  look: (name, told) => `Arte de ${name}: ${told}. Ver cómo saldrá`,
-};

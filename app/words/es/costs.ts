@@ -41,7 +41,6 @@ const part = (value: number, one: string, many: string, ways: Ways): string =>
 
 export const costSheet: Words['costSheet'] = {
   title: (run) => `Lo que cuesta ${run}`,
-  opens: (cost) => `${cost}: lo que cuesta la tirada`,
   each: (count, each, ways) => `por ${copies(count, ways)}, ${each} cada una en promedio`,
   copy: (code, number) => `${code} ${number}`,
   lines: 'De qué se compone',

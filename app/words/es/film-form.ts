@@ -3,7 +3,6 @@ import { counted } from '../format';
 
 export const filmForm: Words['filmForm'] = {
   title: 'Película y precio',
-  firstFilm: 'Rollo de 13 in',
   film: 'Película',
   newRoll: 'un rollo nuevo',
   newSheets: 'un paquete de hojas nuevo',

@@ -100,6 +100,7 @@ export const film: Words['film'] = {
   moreOrders: 'más',
   rushPriced: (name) => `El precio de ${name} lleva ahora el recargo por urgencia.`,
   duesWorking: 'Calculando cuándo está listo cada pedido …',
+  lateBy: (time) => `${time} de retraso`,
   late: (orders) => `Con retraso: ${orders}.`,
   rushDone: (order, at) => `${order} (urgente) listo a las ${when(at)}`,
   allInTime: 'Ningún pedido de esta película llega tarde.',
@@ -127,4 +128,12 @@ export const film: Words['film'] = {
   zoom: 'Zoom',
   several: 'Seleccionar varias',
   outlines: 'Contornos',
+  firstFilm: 'Rollo de 13 in',
+  tooLargeSpan: (span, length, ways) =>
+    `El tramo ${whole(span + 1, ways)} (${length}) es mayor que aquello en lo que se cura. Permitir tramos más cortos, o curarlo por partes.`,
+  tooLargeTransfer: (code, name) =>
+    `${code} ${name} es mayor que la plancha. Hay que plancharlo en dos veces, o hacerlo más pequeño.`,
+  costOpens: (cost) => `${cost}: lo que cuesta la tirada`,
+  fromShelf: (drawn, ways) =>
+    `Del estante, ya curadas: ${drawn.map(({ name, count }) => `${counted(count, 'copia', 'copias', ways)} de ${name}`).join(', ')}. No necesitan película; deshacer las devuelve.`,
 };

@@ -104,10 +104,6 @@ export const press: Words['press'] = {
     count === 0
       ? 'Una sola temperatura de plancha en todo el día.'
       : `${counted(count, 'cambio', 'cambios', ways)} de temperatura de plancha.`,
-  tooLargeSpan: (span, length, ways) =>
-    `El tramo ${whole(span + 1, ways)} (${length}) es mayor que aquello en lo que se cura. Permitir tramos más cortos, o curarlo por partes.`,
-  tooLargeTransfer: (code, name) =>
-    `${code} ${name} es mayor que la plancha. Hay que plancharlo en dos veces, o hacerlo más pequeño.`,
   orders: 'Pedidos',
   orderDone: 'listo',
   due: 'entrega',
@@ -117,7 +113,6 @@ export const press: Words['press'] = {
       ...(waiting > 0 ? [`${counted(waiting, 'copia que espera', 'copias que esperan', ways)}`] : []),
       ...(elsewhere > 0 ? [`${counted(elsewhere, 'copia', 'copias', ways)} en otras tiradas`] : []),
     ].join(' y ')}`,
-  late: (time) => `${time} de retraso`,
   inTime: 'a tiempo',
   start: 'Empezar la tirada',
   startNote: 'El reloj de esta tirada ya corre. Marcar lo que está hecho, y el resto se planifica de nuevo.',
@@ -141,14 +136,6 @@ export const press: Words['press'] = {
     }
   },
   togetherDone: 'Todas estas están hechas',
-  leadOn: {
-    draft: 'A la sala Película',
-    locked: 'Todo impreso',
-    printed: 'Todo curado',
-    cured: 'Todo planchado',
-    pressed: 'Cerrar la tirada',
-    closed: 'Al registro',
-  },
   back: (state) => `Volver a ${state}`,
   lockFirst:
     'Esta tirada es un borrador. Bloquearla para imprimir en la sala Película y empezarla después aquí.',
@@ -248,8 +235,6 @@ export const press: Words['press'] = {
   },
   shelf: 'En el estante',
   shelfFirst: 'Usar primero lo que hay aquí, al añadir o distribuir copias',
-  shelfDrawn: (drawn, ways) =>
-    `Del estante, ya curadas: ${drawn.map(({ name, count }) => `${counted(count, 'copia', 'copias', ways)} de ${name}`).join(', ')}. No necesitan película; deshacer las devuelve.`,
   shelfItem: (code, name, size) => `${code} ${name}, ${size}`,
   shelfCured: (day) => `curada ${day}`,
   draw: (count, ways) => `Usar ${whole(count, ways)} para pedidos en espera`,

@@ -54,4 +54,12 @@ export const runs: Words['runs'] = {
     `${counted(count, 'copia vuelve', 'copias vuelven', ways)} a la lista, y la película cuenta como gastada. Distribuir otra vez para colocar lo que falta detrás.`,
   printedNote: (name) => `${name} está impresa; su película se descuenta del rollo.`,
   stepBack: 'Volver a bloqueada',
+  leadOn: {
+    draft: 'A la sala Película',
+    locked: 'Todo impreso',
+    printed: 'Todo curado',
+    cured: 'Todo planchado',
+    pressed: 'Cerrar la tirada',
+    closed: 'Al registro',
+  },
 };

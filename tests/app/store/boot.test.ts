@@ -8,6 +8,7 @@ import { edits } from '../../../src/editing';
 import { settingsOf } from '../../../src/model';
 import { lastOpened } from '../../../src/storage';
 
+vi.mock('../../../app/store/at-rest', () => ({ atRest: async () => undefined }));
 vi.mock('../../../app/store/checks', () => ({ followChecks: () => () => undefined }));
 vi.mock('../../../app/store/demo', () => ({ drawDemo: async () => undefined }));
 vi.mock('../../../app/store/page-life', () => ({ followPage: () => () => undefined }));
@@ -33,7 +34,7 @@ describe('a first visit', () => {
     const copies = Object.values(bookNow().copy);
     expect(copies.length).toBeGreaterThan(90);
     expect(copies.filter(({ place }) => place === null)).toEqual([]);
-    expect(layOut).toHaveBeenCalledWith('pinned');
+    await vi.waitFor(() => expect(layOut).toHaveBeenCalledWith('pinned'));
     await kept();
   });
 });

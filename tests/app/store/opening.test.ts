@@ -5,6 +5,7 @@ import { openSource, retrySaving, snapshotsNow, start, startAnew } from '../../.
 import { act, useShop } from '../../../app/store/shop';
 import { edits } from '../../../src/editing';
 
+vi.mock('../../../app/store/at-rest', () => ({ atRest: async () => undefined }));
 vi.mock('../../../app/store/checks', () => ({ followChecks: () => () => undefined }));
 vi.mock('../../../app/store/demo', () => ({ drawDemo: async () => undefined }));
 vi.mock('../../../app/store/page-life', () => ({ followPage: () => () => undefined }));

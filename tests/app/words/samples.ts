@@ -268,7 +268,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
     { by: 'span', span: 1, jobs: [] },
     { by: 'order', order: { id: asId('zq'), code: 'ZQ', name: 'Zq', tint: 0 }, jobs: [] },
   ] satisfies Batch[],
-  'press.shelfDrawn.0': [[{ name: 'Zq', count: 2 }]],
+  'film.fromShelf.0': [[{ name: 'Zq', count: 2 }]],
   'handOver.missing.0': [[0, 2]],
   'handOver.taken.ticks.1': counts,
   'handOver.taken.again.1': counts,

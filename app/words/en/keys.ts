@@ -1,0 +1,20 @@
+export const keys = {
+  title: 'Every key',
+  onFilm: 'while the film or the table of copies has the focus',
+  everywhere: 'everywhere',
+  mod: 'Ctrl',
+  shift: 'Shift',
+  alt: 'Alt',
+  names: {
+    ArrowRight: '→',
+    ArrowLeft: '←',
+    ArrowUp: '↑',
+    ArrowDown: '↓',
+    Delete: 'Delete',
+    Backspace: 'Backspace',
+    Enter: 'Enter',
+    Escape: 'Esc',
+    PageDown: 'Page down',
+    PageUp: 'Page up',
+  } as Record<string, string>,
+};

@@ -1,0 +1,74 @@
+import type { MoreWords } from '../en';
+import { artwork } from './artwork';
+import { calibrate } from './calibrate';
+import { cards } from './cards';
+import { closing } from './closing';
+import { costSheet, costsForm } from './costs';
+import { csv } from './csv';
+import { cut } from './cut';
+import { cutMap } from './cut-map';
+import { designs } from './designs';
+import { filmForm } from './film-form';
+import { grid, names } from './garments';
+import { handOver } from './hand-over';
+import { keys } from './keys';
+import { log } from './log';
+import { press } from './press';
+import { compare, makeOrBuy, price, prices, quote } from './pricing';
+import { printImage } from './print-image';
+import {
+  amountProblems,
+  dateProblems,
+  durationProblems,
+  lengthProblems,
+  moneyProblems,
+  rateProblems,
+  shareProblems,
+  temperatureProblems,
+} from './problems';
+import { recipeForm } from './recipes';
+import { spoil } from './spoil';
+import { station } from './station';
+import { strip } from './strip';
+import { table } from './table';
+import { unavailable } from './unavailable';
+
+export const more: MoreWords = {
+  table,
+  grid,
+  names,
+  designs,
+  artwork,
+  filmForm,
+  keys,
+  cutMap,
+  strip,
+  printImage,
+  cut,
+  press,
+  handOver,
+  station,
+  recipeForm,
+  spoil,
+  closing,
+  cards,
+  log,
+  costSheet,
+  costsForm,
+  price,
+  prices,
+  quote,
+  compare,
+  makeOrBuy,
+  unavailable,
+  calibrate,
+  csv,
+  lengthProblems,
+  moneyProblems,
+  rateProblems,
+  shareProblems,
+  amountProblems,
+  dateProblems,
+  durationProblems,
+  temperatureProblems,
+};

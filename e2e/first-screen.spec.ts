@@ -1,0 +1,47 @@
+import { gzipSync } from 'node:zlib';
+import { expect, sentence, test } from './shop';
+
+/** The most that may be fetched until the film of the first visit is drawn, in bytes as gzip packs them. */
+const MOST = 335_000;
+
+/** What is packed as it is. */
+const PACKED = /\.woff2$/;
+
+/** The picture in the browser's tab, of which the app knows nothing. */
+const ICON = '/icon.svg';
+
+test('the first screen fetches at most 335 kB until its film is drawn, and nothing twice', async ({
+  page,
+  request,
+}) => {
+  await page.addInitScript(() => {
+    const seen = new MutationObserver(() => {
+      if (!document.querySelector('.film-canvas canvas')) return;
+      seen.disconnect();
+      performance.mark('film drawn');
+    });
+    seen.observe(document, { childList: true, subtree: true });
+  });
+  await page.goto('./');
+  await expect(sentence(page)).toBeVisible();
+  const fetched = await page.evaluate(() => {
+    const [drawn] = performance.getEntriesByName('film drawn');
+    return performance
+      .getEntriesByType('resource')
+      .filter(({ startTime }) => drawn && startTime < drawn.startTime)
+      .map(({ name }) => new URL(name).pathname);
+  });
+  const parts: [address: string, bytes: number][] = [];
+  for (const address of ['/', ...fetched.filter((each) => each !== ICON)]) {
+    const body = await (await request.get(address)).body();
+    parts.push([address, (PACKED.test(address) ? body : gzipSync(body)).length]);
+  }
+  parts.sort(([, a], [, b]) => b - a);
+  const told = parts.map(([address, bytes]) => `${bytes} ${address}`).join('\n');
+  expect(parts.length, told).toBeGreaterThan(5);
+  expect(new Set(fetched).size, told).toBe(fetched.length);
+  expect(
+    parts.reduce((sum, [, bytes]) => sum + bytes, 0),
+    told,
+  ).toBeLessThanOrEqual(MOST);
+});
