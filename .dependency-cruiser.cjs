@@ -7,7 +7,7 @@
 const floors = {
   app: [
     ['words', 'files'],
-    ['offline'],
+    ['offline', 'recovery'],
     ['parts', 'store'],
     ['commands', 'panels', 'windows'],
     [

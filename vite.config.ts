@@ -89,5 +89,9 @@ export default defineConfig({
   ],
   preview: { headers: HEADERS },
   worker: { format: 'es' },
-  build: { target: 'es2022', modulePreload: { polyfill: false } },
+  build: {
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+    rolldownOptions: { input: ['index.html', 'recovery.html'] },
+  },
 });

@@ -3,7 +3,15 @@ import { existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 
-const SOURCES = ['app', 'src', 'public', 'index.html', 'vite.config.ts', 'package-lock.json'];
+const SOURCES = [
+  'app',
+  'src',
+  'public',
+  'index.html',
+  'recovery.html',
+  'vite.config.ts',
+  'package-lock.json',
+];
 
 function newest(path) {
   const entry = statSync(path);

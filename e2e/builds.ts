@@ -36,7 +36,7 @@ export function putNextBuild(folder: string): void {
       .replace(/[\w.-]+-[\w-]{8}\.\w+/g, (name) => renamed.get(name) ?? name)
       .replace('<title>Rollwright</title>', '<title>Rollwright 2</title>');
   let worker = next(readFileSync(join(folder, 'sw.js'), 'utf8'));
-  for (const file of ['index.html', ...names.map((name) => join('assets', name))]) {
+  for (const file of ['index.html', 'recovery.html', ...names.map((name) => join('assets', name))]) {
     const before = readFileSync(join(folder, file), 'utf8');
     const after = next(before);
     writeFileSync(join(folder, file), after);

@@ -15,7 +15,7 @@ const whyOf = ({ code }: StorageProblem): 'unavailable' | 'blocked' | 'unreadabl
 
 /** What holds for the whole shop: the demo day, another tab, a new version, trouble with storage. */
 export function Bands() {
-  const { bands, keep, storage } = useWords();
+  const { bands, keep, storage, trouble } = useWords();
   const { phase, source, follows, saving, inMemory, isGone } = useShop();
   const newer = useUpdate((update) => update.newer);
   const problem = saving.kind === 'failed' && !inMemory ? saving.problem : null;
@@ -42,12 +42,14 @@ export function Bands() {
           </p>
           <Button onPress={retrySaving}>{storage.retry}</Button>
           <Button onPress={() => openDialog({ kind: 'keep' })}>{keep.save}</Button>
+          <a href="./recovery.html">{trouble.recovery}</a>
         </Band>
       )}
       {isGone && (
         <Band tone="error">
           <p>{storage.gone}</p>
           <Button onPress={() => openDialog({ kind: 'keep' })}>{storage.bringBack}</Button>
+          <a href="./recovery.html">{trouble.recovery}</a>
           <Button onPress={startAnew}>{storage.startAnew}</Button>
         </Band>
       )}

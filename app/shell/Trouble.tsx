@@ -48,6 +48,7 @@ export function Trouble({
         <button type="button" className="button normal" onClick={report}>
           {words.report}
         </button>
+        <a href="./recovery.html">{words.recovery}</a>
         {close && (
           <button type="button" className="button normal" onClick={close}>
             {common.close}

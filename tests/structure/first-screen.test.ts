@@ -1,6 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { BOOK, DATABASES, SNAPSHOTS } from '../../app/recovery/stores';
+import { databases } from '../../src/storage/names';
 import { ROOT } from './cruise';
 
 /** Imports and exports of values from a module of our own, at the head of a file; types leave nothing behind. */
@@ -41,5 +43,21 @@ describe('the first screen', () => {
     );
     expect(asking).toEqual([]);
     expect(files.filter((file) => /^app\/words\/(en\/more|es)/.test(file))).toEqual([]);
+  });
+});
+
+describe('the recovery page', () => {
+  it('needs nothing of the app but its words', () => {
+    const files = [...beginsWith(join(ROOT, 'app/recovery/main.ts'))].map((file) => relative(ROOT, file));
+    const others = files.filter((file) => !file.startsWith('app/recovery/'));
+    expect(others.sort()).toEqual(['app/words/en/recovery.ts', 'app/words/es/recovery.ts']);
+    for (const file of files)
+      expect(readFileSync(join(ROOT, file), 'utf8')).not.toMatch(/from '(?!\.)|from '(?:\.\.\/)+src/);
+  });
+
+  it('knows every database of the app', () => {
+    const stored = Object.values(databases).flatMap((names) => Object.values(names));
+    expect(DATABASES).toEqual(expect.arrayContaining(stored));
+    expect([BOOK, SNAPSHOTS]).toEqual([databases.shop.book, databases.shop.snapshots]);
   });
 });

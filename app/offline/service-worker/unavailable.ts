@@ -7,7 +7,7 @@ const words = { en, es };
 export function unavailablePage(languages: readonly string[]): Response {
   const language =
     languages.map((tag) => tag.slice(0, 2)).find((tag) => tag === 'en' || tag === 'es') ?? 'en';
-  const { title, said, mend } = words[language];
+  const { title, said, mend, recovery } = words[language];
   const page = `<!doctype html>
 <html lang="${language}">
 <meta charset="utf-8">
@@ -17,6 +17,7 @@ export function unavailablePage(languages: readonly string[]): Response {
 <h1>${title}</h1>
 <p>${said}</p>
 <p>${mend}</p>
+<p><a href="./recovery.html">${recovery}</a></p>
 </html>`;
   return new Response(page, { status: 503, headers: { 'content-type': 'text/html; charset=utf-8' } });
 }

@@ -8,6 +8,7 @@ export const trouble: Words['trouble'] = {
     'Falta esta parte de la aplicación, quizá tras una actualización: hay que volver a cargarla con la red conectada. Todo se conserva.',
   notKept:
     'Los últimos cambios aún no están en el disco. Antes de volver a cargar conviene guardar una copia de seguridad.',
+  recovery: 'Página de recuperación',
   report: 'Guardar un informe',
   reportHint:
     'El informe es un archivo de texto para quien repare la aplicación. No contiene nada de los pedidos ni se envía.',
