@@ -35,6 +35,7 @@ const shipped = {
   '22-corrections.ts': '083ab304ad1e92e71669986dcd74b86d42aa90d747f1584c9c7a8ab00b239a7c',
   '23-tables.ts': '1f719df999b9c8999304e757e7c80720d2e6065a19dc18cdb1d05610cb3492ef',
   '24-due-first.ts': '145810c87ae31d98a2bdffbb422d84a9cd6d31be0fc40b6fb074c89eb1d63eb9',
+  '25-unprinted.ts': 'c937a41d4b1e46a4f90afcd93c37f47f1d56bba423bd8d7c1bef3a31dd3ac732',
   'stored.ts': '521b36949643db86ab41a1f8f81e07c874feccec408a8406320ebcc749fe44c7',
 } as const;
 

@@ -694,6 +694,24 @@ describe('migration', () => {
     });
   });
 
+  it('lets copies wait from version 25 on that were put on a run after it was sent to print', () => {
+    const placed = (id: string, run: string) => ({ id, state: 'placed', run, place: { x: 0 } });
+    const copies = (...ids: readonly string[]) => ({ copies: ids.map((id) => ({ id })) });
+    const stored = {
+      'run/locked': { id: 'locked', state: 'locked', printed: { as: [copies('a')] }, snapshot: copies('b') },
+      'run/draft': { id: 'draft', state: 'draft', printed: null },
+      'copy/a': placed('a', 'locked'),
+      'copy/b': placed('b', 'locked'),
+      'copy/c': placed('c', 'locked'),
+      'copy/d': placed('d', 'draft'),
+      'copy/e': placed('e', 'gone'),
+    };
+    expect(Object.fromEntries(migrate(new Map<string, unknown>(Object.entries(stored)), 24) ?? [])).toEqual({
+      ...stored,
+      'copy/c': { id: 'c', state: 'waiting', run: null, place: null },
+    });
+  });
+
   it('leaves records of the present version alone', () => {
     const records = new Map<string, unknown>([other]);
     expect(migrate(records, MODEL_VERSION)).toEqual(records);

@@ -21,6 +21,7 @@ import { letGoOfWaiting } from './21-let-go';
 import { keepCorrections } from './22-corrections';
 import { keepTables } from './23-tables';
 import { allowDueFirst } from './24-due-first';
+import { letGoOfUnprinted } from './25-unprinted';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -50,6 +51,7 @@ const migrations: readonly Migration[] = [
   keepCorrections,
   keepTables,
   allowDueFirst,
+  letGoOfUnprinted,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

@@ -171,9 +171,15 @@ export const acts: readonly Act[] = [
             .getByText(/understood|to mend/)
             .first()
             .waitFor(PATIENCE);
+          // What is there already is asked about.
+          const all = window.getByRole('button', {
+            name: drawing.of(['Skip all', 'Replace all', 'Add all']),
+            disabled: false,
+          });
+          if ((await all.count()) > 0) await all.click(PATIENCE);
           return text.replaceAll('\n', ' / ');
         },
-        /^Add \d/,
+        /^(Add|Replace) \d|^Leave all/,
       )(page, chance),
   },
   { name: 'add an order', room: 'Orders', weight: 1, act: pressing(/^Add an order$/) },
@@ -200,7 +206,19 @@ export const acts: readonly Act[] = [
   { name: 'remove a transfer', room: 'Orders', weight: 1, act: pressing(/^Remove (?!order)/) },
   { name: 'remove an order', room: 'Orders', weight: 1, act: pressing(/^Remove order /) },
   { name: 'order again', room: 'Orders', weight: 1, act: pressing(/^Order .* again$/) },
-  { name: 'archive', room: 'Orders', weight: 2, act: pressing(/^(Archive|Bring .* back)/) },
+  {
+    name: 'archive',
+    room: 'Orders',
+    weight: 2,
+    async act(page, chance) {
+      const told = await pressing(/^(Archive|Bring .* back)/)(page, chance);
+      // What is not done is asked about.
+      const sure = page.getByRole('dialog').getByRole('button', { name: 'Archive' });
+      if (told !== null && (await sure.count()) > 0) await sure.click(PATIENCE);
+      return told;
+    },
+  },
+  { name: 'print an order first', room: 'Film', weight: 3, act: pressing(/^Print .* first$/) },
   {
     name: 'wait for a proof, or no longer',
     room: 'Orders',
@@ -335,7 +353,15 @@ export const acts: readonly Act[] = [
     name: 'spoil a copy',
     room: 'Press',
     weight: 3,
-    act: inWindow(/^A copy is spoiled$/, (window) => into(window, /^Why/, 'crooked'), /^Print it again$/),
+    act: inWindow(
+      /^A copy is spoiled$/,
+      async (window) => {
+        const before = window.getByRole('combobox', { name: 'Why' });
+        if ((await before.count()) > 0) return 'as before';
+        return into(window, /^(Why|Another reason)/, 'crooked');
+      },
+      /^Print it again$/,
+    ),
   },
   { name: 'begin the run', room: 'Press', weight: 3, act: pressing(/^Begin the run$/) },
   {

@@ -100,7 +100,7 @@ const compareFilm: Compare = async (page, stored) => {
       cards: [...document.querySelectorAll('.cards > .card')].map((card) => ({
         name: text(card.querySelector('header strong')),
         counts: [...card.querySelectorAll('.card-row b')].map((each) => each.textContent ?? ''),
-        told: text(card.querySelector(':scope > p')),
+        told: text(card.querySelector(':scope > footer p, :scope > p')),
       })),
       nothingWaits: [...document.querySelectorAll('.notice p')].some((each) =>
         (each.textContent ?? '').startsWith('There is nothing to lay out'),
