@@ -19,7 +19,7 @@ export function CostsDialog({ back }: { back: Dialog | null }) {
   const ways = useWays();
   const settings = useShop(({ book }) => settingsOrFirst(book));
   const form = useForm(costsTable, () => costsEntry(settings), ways);
-  const starting = startingEntry(ways.currency);
+  const starting = startingEntry(ways);
   const { costs } = form.record;
   const save = (read: typeof form.record) => {
     act(edits.editSettings(read));

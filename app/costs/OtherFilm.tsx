@@ -7,18 +7,20 @@ import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { shortLength } from '../parts/fields/lengths';
 import { useReader } from '../store/reader';
+import { useWays } from '../store/selectors';
 import { useAllWords } from '../words';
 import { otherSize, type Way } from './ways';
 
 /** A size that film is sold in, to be compared as well: sheets against a roll, or a roll against sheets. */
 export function OtherTradeSize({ film, onAdd }: { film: Film; onAdd: (way: Way) => void }) {
   const { compare: words, filmForm } = useAllWords();
+  const { unit } = useWays();
   const names: Readonly<Record<TradeSize, string>> = {
-    ...filmForm.presets,
-    ...filmForm.sheetPresets,
+    ...filmForm.presets[unit],
+    ...filmForm.sheetPresets[unit],
   };
-  const others = tradeSizes.filter((size) => !isOfSize(film, tradeSize(size)));
-  const [chosen, setChosen] = useState(others.find((size) => tradeSize(size).kind !== film.kind));
+  const others = tradeSizes.filter((size) => !isOfSize(film, tradeSize(size, unit)));
+  const [chosen, setChosen] = useState(others.find((size) => tradeSize(size, unit).kind !== film.kind));
   if (chosen === undefined) return null;
   return (
     <div className="ways-other">
@@ -30,7 +32,7 @@ export function OtherTradeSize({ film, onAdd }: { film: Film; onAdd: (way: Way) 
       />
       <Button
         aria-label={`${words.add}: ${words.addSize}`}
-        onPress={() => onAdd(otherSize(film, tradeSize(chosen), names[chosen]))}
+        onPress={() => onAdd(otherSize(film, tradeSize(chosen, unit), names[chosen]))}
       >
         {words.add}
       </Button>

@@ -168,8 +168,8 @@ export const costsEntry = ({ costs, rates }: ShopCosts): Entry<ShopCosts, CostFi
 });
 
 /** What a shop begins with. */
-export const startingEntry = (currency: string) =>
-  costsEntry({ costs: startingCosts(currency), rates: startingRates });
+export const startingEntry = ({ currency, unit }: Pick<Ways, 'currency' | 'unit'>) =>
+  costsEntry({ costs: startingCosts(currency), rates: startingRates[unit] });
 
 /** How what is beside the work is reckoned; what was there before comes back when it is chosen again. */
 export function overheadOf(kind: Costs['overhead']['kind'], opened: Costs['overhead']): Costs['overhead'] {

@@ -1,7 +1,16 @@
 import { useState } from 'react';
 import { edits, type FilmFields, firstFilm } from '../../src/editing';
 import { byThrift, type FilmTried } from '../../src/layout';
-import { type Film, peels, type Run, rollWidths, type SheetSize, sheetSizes } from '../../src/model';
+import {
+  type Film,
+  isSameSize,
+  peels,
+  type Run,
+  rollSizes,
+  rollWidth,
+  type SheetSize,
+  sheetSizes,
+} from '../../src/model';
 import { fromMm, keysOf, type Micrometres, um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
@@ -19,7 +28,6 @@ import { useAllWords, type Words } from '../words';
 import { filmLength, money, percent, type Ways } from '../words/format';
 import { type FilmField, filmEntry, filmTable, newFilm, togetherOf } from './film-form';
 
-const rollSizes = keysOf(rollWidths);
 const sheetNames = keysOf(sheetSizes);
 
 const size = shortLength('above-zero');
@@ -44,7 +52,9 @@ function FilmForm({ run, film: ofRun }: { run: Run; film: Film }) {
     const film = films[id];
     setChosen(id);
     form.begin(
-      film ? filmEntry(film) : newFilm(id === 'new-sheets' ? 'sheets' : 'roll', firstFilm('', ways.currency)),
+      film
+        ? filmEntry(film)
+        : newFilm(id === 'new-sheets' ? 'sheets' : 'roll', firstFilm('', ways.currency, ways.unit)),
     );
   };
   const save = (fields: FilmFields) => {
@@ -150,23 +160,28 @@ function TradeSize({ form }: { form: FormOfFilm }) {
   };
   const typed = (length: Micrometres) => size.show(length, form.reader);
   const width = lengthIn('width');
+  const { unit } = form.reader;
   if (form.record.kind === 'roll') {
     return (
       <Choice
         label={words.preset}
-        value={rollSizes.find((each) => rollWidths[each] === width) ?? 'own'}
-        options={[...rollSizes.map((value) => ({ value, label: words.presets[value] })), own]}
-        onChange={(chosen) => chosen !== 'own' && form.type({ width: typed(rollWidths[chosen]) })}
+        value={rollSizes.find((each) => width !== null && isSameSize(rollWidth(each, unit), width)) ?? 'own'}
+        options={[...rollSizes.map((value) => ({ value, label: words.presets[unit][value] })), own]}
+        onChange={(chosen) => chosen !== 'own' && form.type({ width: typed(rollWidth(chosen, unit)) })}
       />
     );
   }
   const length = lengthIn('length');
-  const isSize = (name: SheetSize) => sheetSizes[name].width === width && sheetSizes[name].length === length;
+  const isSize = (name: SheetSize) =>
+    width !== null &&
+    length !== null &&
+    isSameSize(sheetSizes[name].width, width) &&
+    isSameSize(sheetSizes[name].length, length);
   return (
     <Choice
       label={words.preset}
       value={sheetNames.find(isSize) ?? 'own'}
-      options={[...sheetNames.map((value) => ({ value, label: words.sheetPresets[value] })), own]}
+      options={[...sheetNames.map((value) => ({ value, label: words.sheetPresets[unit][value] })), own]}
       onChange={(chosen) => {
         if (chosen === 'own') return;
         const sheet = sheetSizes[chosen];

@@ -20,7 +20,11 @@ export function firstBookOf(source: Source): Book {
   const settings = firstSettings(navigator.language, languageNow());
   const ways = { ...settings, locale: localeNow() };
   return firstBook(
-    { settings, film: firstFilm(words.film.firstFilm, ways.currency), runName: words.film.firstRun },
+    {
+      settings,
+      film: firstFilm(words.film.firstFilm, ways.currency, ways.unit),
+      runName: words.film.firstRun,
+    },
     source === 'demo'
       ? {
           dayFrom,

@@ -1,4 +1,14 @@
-import { type Film, type Roll, type RollSize, rollWidths, type SheetSize, sheetSizes } from '../model';
+import {
+  type Film,
+  isSameSize,
+  type Roll,
+  type RollSize,
+  rollSizes,
+  rollWidth,
+  type Settings,
+  type SheetSize,
+  sheetSizes,
+} from '../model';
 import { asMinor, fromMm, keysOf, type Micrometres, um } from '../units';
 
 /** A size that film is sold in. */
@@ -9,17 +19,22 @@ export type FilmSize =
 /** A size by its name in the trade. */
 export type TradeSize = RollSize | SheetSize;
 
-export const tradeSizes: readonly TradeSize[] = [...keysOf(rollWidths), ...keysOf(sheetSizes)];
+export const tradeSizes: readonly TradeSize[] = [...rollSizes, ...keysOf(sheetSizes)];
 
-const isRollSize = (size: TradeSize): size is RollSize => Object.hasOwn(rollWidths, size);
+const isSheetSize = (size: TradeSize): size is SheetSize => Object.hasOwn(sheetSizes, size);
 
-export const tradeSize = (size: TradeSize): FilmSize =>
-  isRollSize(size) ? { kind: 'roll', width: rollWidths[size] } : { kind: 'sheets', ...sheetSizes[size] };
+/** A size of the trade, as it is sold where this unit is used. */
+export const tradeSize = (size: TradeSize, unit: Settings['unit']): FilmSize =>
+  isSheetSize(size)
+    ? { kind: 'sheets', ...sheetSizes[size] }
+    : { kind: 'roll', width: rollWidth(size, unit) };
 
 /** Whether film is of a size. */
 export const isOfSize = (film: Film, size: FilmSize): boolean =>
-  film.width === size.width &&
-  (film.kind === 'sheets' ? size.kind === 'sheets' && film.length === size.length : size.kind === 'roll');
+  isSameSize(film.width, size.width) &&
+  (film.kind === 'sheets'
+    ? size.kind === 'sheets' && isSameSize(film.length, size.length)
+    : size.kind === 'roll');
 
 const METRE = fromMm(1000);
 

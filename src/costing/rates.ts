@@ -15,11 +15,19 @@ export interface Consumption {
   readonly powder: Milligrams;
 }
 
-/** What a desktop printer and a hand that shakes powder take (common practice, from memory). */
-export const startingRates: Rates = {
-  colour: fromVolume(9, 'ml'),
-  white: fromVolume(14, 'ml'),
-  powder: fromMass(100, 'g'),
+const SQUARE_FOOT = 0.3048 ** 2;
+
+/** Figures for a square metre, or for a square foot as a part of it: 1 ft = 0.3048 m exactly, NIST SP 811, appendix B. */
+const rates = (colour: number, white: number, powder: number, part = 1): Rates => ({
+  colour: fromVolume(colour / part, 'ml'),
+  white: fromVolume(white / part, 'ml'),
+  powder: fromMass(powder / part, 'g'),
+});
+
+/** What a desktop printer and a hand that shakes powder take, in round figures of the shop's unit (common practice, from memory). */
+export const startingRates: Readonly<Record<Settings['unit'], Rates>> = {
+  mm: rates(9, 14, 100),
+  in: rates(0.85, 1.3, 9.3, SQUARE_FOOT),
 };
 
 const SQUARE_MILLIMETRES = 1_000_000;

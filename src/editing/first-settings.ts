@@ -3,7 +3,7 @@ import { startingCosts } from '../costing/starting';
 import type { Language, Settings } from '../model';
 import { startingStation } from '../pressing/starting';
 import { startingPricing } from '../pricing/starting';
-import { fromMm } from '../units';
+import { fromInches, fromMm } from '../units';
 
 const EURO = [
   'AT',
@@ -43,26 +43,33 @@ const currencies: Readonly<Record<string, string>> = {
   SE: 'SEK',
 };
 
+/** From which widths on film is trusted, in round figures of the unit (common practice, no source). */
+const limits: Readonly<Record<Settings['unit'], Settings['limits']>> = {
+  mm: { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) },
+  in: { stroke: fromInches(0.02), opening: fromInches(0.032), choke: fromInches(0.008) },
+};
+
 /** How a shop of this region most likely measures and pays; all of it can be changed. */
 export function firstSettings(locale: string, language: Language): Omit<Settings, 'changed'> {
   const region = new Intl.Locale(locale).maximize().region ?? '';
   const currency = currencies[region] ?? 'USD';
+  const unit = region === 'US' ? 'in' : 'mm';
   return {
     language,
-    unit: region === 'US' ? 'in' : 'mm',
+    unit,
     currency,
     dateOrder: null,
     paper: ['US', 'CA', 'MX'].includes(region) ? 'letter' : 'a4',
     mapView: 'ink-up',
     mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
     printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
-    limits: { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) },
+    limits: limits[unit],
     printImage: { form: 'png', ppi: 300, mirrored: false, ticks: false, numbers: false },
-    station: startingStation(region === 'US' ? 'F' : 'C'),
+    station: startingStation(region === 'US' ? 'F' : 'C', unit),
     shelfFirst: true,
-    rates: startingRates,
+    rates: startingRates[unit],
     costs: startingCosts(currency),
-    pricing: startingPricing(currency),
+    pricing: startingPricing(currency, unit),
     alternatives: [],
     letterhead: { name: '', address: '' },
     lastBackup: null,

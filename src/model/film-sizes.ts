@@ -1,14 +1,21 @@
-import { fromInches, fromMm, type Micrometres } from '../units';
+import { fromInches, fromMm, keysOf, type Micrometres } from '../units';
+import type { Settings } from './records';
 
-/** Rolls as the trade sells them, by width (common practice, no source). */
-export const rollWidths = {
-  'roll-13in': fromMm(330),
-  'roll-16in': fromInches(16),
-  'roll-22in': fromInches(22),
-  'roll-24in': fromInches(24),
-} as const satisfies Record<string, Micrometres>;
+/** Rolls as the trade sells them, by width in inches (common practice, no source). */
+const rollInches = {
+  'roll-13in': 13,
+  'roll-16in': 16,
+  'roll-22in': 22,
+  'roll-24in': 24,
+} as const;
 
-export type RollSize = keyof typeof rollWidths;
+export type RollSize = keyof typeof rollInches;
+
+export const rollSizes: readonly RollSize[] = keysOf(rollInches);
+
+/** How wide a roll is; the narrowest is sold by the millimetre where that is the unit (common practice, no source). */
+export const rollWidth = (size: RollSize, unit: Settings['unit']): Micrometres =>
+  size === 'roll-13in' && unit === 'mm' ? fromMm(330) : fromInches(rollInches[size]);
 
 /** Cut sheets by their trade names: A4 and A3 are ISO 216; 13 x 19 in is common practice, no source. */
 export const sheetSizes = {
@@ -18,3 +25,8 @@ export const sheetSizes = {
 } as const satisfies Record<string, { width: Micrometres; length: Micrometres }>;
 
 export type SheetSize = keyof typeof sheetSizes;
+
+/** Film is sold no finer than this: 13 in and 330 mm are one size. */
+const FINEST = fromMm(0.5);
+
+export const isSameSize = (one: Micrometres, other: Micrometres): boolean => Math.abs(one - other) <= FINEST;

@@ -39,7 +39,7 @@ export type { Closing, Rates } from './closing';
 export type { Copy, Place, Whereabouts } from './copy';
 export { asId, asInstant, type Id, type Instant, id, instant } from './fields';
 export { filmCost, runCost } from './film-cost';
-export { type RollSize, rollWidths, type SheetSize, sheetSizes } from './film-sizes';
+export { isSameSize, type RollSize, rollSizes, rollWidth, type SheetSize, sheetSizes } from './film-sizes';
 export { type GarmentPlace, garmentPlaceOf } from './garment-place';
 export {
   bySize,

@@ -1,4 +1,4 @@
-import type { Curer, CureValues, Fabric, Peel, PressValues, Station } from '../model';
+import type { Curer, CureValues, Fabric, Peel, PressValues, Settings, Station } from '../model';
 import {
   asSeconds,
   fromDegrees,
@@ -139,10 +139,17 @@ export const pressSeconds = (
 ): Seconds => (Math.max(size.width, size.height) >= LARGE ? seconds.large : seconds.small);
 
 /** A desktop printer, one pair of hands and one 16 x 20 in press that also cures (common practice, no source). */
-export const startingStation = (temperature: Station['temperature']): Station => ({
+export const startingStation = (
+  temperature: Station['temperature'],
+  unit: Settings['unit'] = 'mm',
+): Station => ({
   temperature,
   cutApart: 'after-cure',
-  printer: { perHour: fromUnit(2.5, 'm'), warmUp: fromMinutes(4), check: fromMinutes(2) },
+  printer: {
+    perHour: unit === 'mm' ? fromUnit(2.5, 'm') : fromUnit(8, 'ft'),
+    warmUp: fromMinutes(4),
+    check: fromMinutes(2),
+  },
   hands: 1,
   press: {
     count: 1,

@@ -20,11 +20,16 @@ const reading =
     readForm(table, { record, typed }, { ...ways, words: en });
 
 describe('costs as typed', () => {
-  const known = startingEntry('USD').record;
+  const known = startingEntry({ currency: 'USD', unit: 'mm' }).record;
   const read = reading<typeof known, CostField>(costsTable);
 
-  it('are told by the fluid ounce and the pound where lengths are in inches', () => {
-    const found = read(known, { whiteInk: '5', powder: '16' }, inches);
+  it('are told by the litre and the kilogram in any shop', () => {
+    const found = read(known, { whiteInk: '150', powder: '35' }, inches);
+    expect(found.ok && found.value.costs).toMatchObject({ whiteInk: 15_000_000, powder: 3_500_000 });
+  });
+
+  it('are read by the fluid ounce and the pound where these are named', () => {
+    const found = read(known, { whiteInk: '5 / fl oz', powder: '16 per lb' }, inches);
     // $5 / 29.573 529 562 5 ml and $16 / 453.592 37 g: NIST SP 811, appendix B.
     expect(found.ok && found.value.costs.whiteInk).toBeCloseTo(16_907_011, -2);
     expect(found.ok && found.value.costs.powder).toBe(3_527_396);
@@ -78,7 +83,7 @@ describe('prices as typed', () => {
   type Shop = Pick<Settings, 'pricing' | 'letterhead'>;
   const letterhead = { name: 'Barn', address: '2 Mill Lane' };
   const shop = (fields: Partial<Settings['pricing']> = {}): Shop => ({
-    pricing: { ...startingPricing('USD'), aim: { kind: 'margin', share: 0.5 }, ...fields },
+    pricing: { ...startingPricing('USD', 'mm'), aim: { kind: 'margin', share: 0.5 }, ...fields },
     letterhead,
   });
   const read = reading(pricesTable);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { inOtherSize } from '../../src/costing';
-import { rollWidths, runCost, sheetSizes } from '../../src/model';
+import { rollWidth, runCost, sheetSizes } from '../../src/model';
 import { asMinor, fromMm, um } from '../../src/units';
 import { smallBook } from '../editing/book';
 
@@ -23,7 +23,7 @@ describe('film in another size', () => {
   });
 
   it('keeps what a roll is set to, and its price for the length it is told for', () => {
-    const width = rollWidths['roll-24in'];
+    const width = rollWidth('roll-24in', 'mm');
     expect(inOtherSize(roll, { kind: 'roll', width })).toEqual({
       ...roll,
       width,

@@ -16,7 +16,11 @@ describe('ink and powder by area', () => {
   });
 
   it('takes nothing for nothing', () => {
-    expect(consumptionOf({ colour: 0, white: 0 }, startingRates)).toEqual({ colour: 0, white: 0, powder: 0 });
+    expect(consumptionOf({ colour: 0, white: 0 }, startingRates.mm)).toEqual({
+      colour: 0,
+      white: 0,
+      powder: 0,
+    });
   });
 });
 

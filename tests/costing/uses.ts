@@ -3,7 +3,7 @@ import { startingCosts, startingRates } from '../../src/costing';
 import type { Costs, Id, RunUse } from '../../src/model';
 import { asMilliMinor, asMinor, asSeconds, fromMm } from '../../src/units';
 
-export const rates = startingRates;
+export const rates = startingRates.mm;
 export const costs = startingCosts('USD');
 
 const seconds = (most: number) => fc.integer({ min: 0, max: most }).map(asSeconds);

@@ -222,7 +222,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
     ({ order }) => order,
     ({ id }, { a }) => {
       const price = priceOf({
-        pricing: startingPricing('USD'),
+        pricing: startingPricing('USD', 'mm'),
         order: { rush: false, supplied: false, pricing: { aim: null, newDesigns: null, discount: 0 } },
         prints: [{ transfer: 't', name: 'x', design: 'd', size: 's', count: 1, cost: a, length: fromMm(90) }],
         garments: [],
@@ -365,7 +365,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
     edits.mapHeading(['Order', `Column ${a}`], `Column ${a}`, yes ? 'notes' : 'none'),
   ),
   editSettings: any(({ a, yes }) =>
-    edits.editSettings({ shelfFirst: yes, rates: { ...startingRates, white: a as Microlitres } }),
+    edits.editSettings({ shelfFirst: yes, rates: { ...startingRates.mm, white: a as Microlitres } }),
   ),
   editPrices: any(({ a }) => edits.editPrices({ letterhead: { name: `${a}`, address: '' } })),
   changeCurrency: any(({ a }) => edits.changeCurrency(['USD', 'JPY', 'TND'][a % 3] ?? 'USD')),

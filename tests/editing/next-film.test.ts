@@ -15,7 +15,7 @@ function withRolls(
 ): Book {
   return edited(book, (draft) => {
     for (const [name, width, left] of rolls) {
-      const film = firstFilm(name, 'USD');
+      const film = firstFilm(name, 'USD', 'mm');
       if (film.kind === 'roll')
         addFilm(draft, { ...film, width: fromMm(width), lengthLeft: fromMm(left) }, freshIds());
     }
@@ -66,7 +66,7 @@ describe('a new run', () => {
   });
 
   it('stays on sheets where sheets are used', () => {
-    const { width, margins, gap, cutting, together, peel, curl, archived } = firstFilm('x', 'USD');
+    const { width, margins, gap, cutting, together, peel, curl, archived } = firstFilm('x', 'USD', 'mm');
     const book = edited(withRolls([['Full', 330, 60_000]]), (draft) => {
       addFilm(
         draft,

@@ -18,7 +18,7 @@ import { edited, freshIds, smallBook } from './book';
 function priced(fields: Partial<Pricing> = {}): Price {
   return priceOf({
     pricing: {
-      ...startingPricing('USD'),
+      ...startingPricing('USD', 'mm'),
       minimum: asMinor(90_000),
       breaks: [{ from: 2, off: 0.1 }],
       tax: { name: 'VAT', share: 0.2, kind: 'on-top' },

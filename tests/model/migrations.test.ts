@@ -233,11 +233,11 @@ describe('migration', () => {
   it('counts ink and powder from version 8 on', () => {
     const settings = { ...settingsSix, station: startingStation('C') };
     const migrated = migrate(new Map([['settings/shop', settings]]), 7);
-    expect(migrated?.get('settings/shop')).toMatchObject({ ...settings, rates: startingRates });
+    expect(migrated?.get('settings/shop')).toMatchObject({ ...settings, rates: startingRates.mm });
   });
 
   it('speaks English in a shop of version 8, which had no other language', () => {
-    const settings = { ...settingsSix, station: startingStation('C'), rates: startingRates };
+    const settings = { ...settingsSix, station: startingStation('C'), rates: startingRates.mm };
     const migrated = migrate(new Map<string, unknown>([['settings/shop', settings], other]), 8);
     expect(migrated?.get('settings/shop')).toMatchObject({ ...settings, language: 'en' });
     expect(migrated?.get(other[0])).toMatchObject(other[1]);
@@ -248,7 +248,7 @@ describe('migration', () => {
       ...settingsSix,
       language: 'en',
       station: startingStation('C'),
-      rates: startingRates,
+      rates: startingRates.mm,
       shelfFirst: true,
     };
     const changed = '2026-11-24T08:00:00.000Z';
@@ -278,7 +278,7 @@ describe('migration', () => {
     for (const currency of ['USD', 'JPY', 'KWD']) {
       expect(readRecord('settings', twelve(currency)?.get('settings/shop'))).toMatchObject({
         costs: startingCosts(currency),
-        pricing: startingPricing(currency),
+        pricing: startingPricing(currency, 'mm'),
         alternatives: [],
       });
     }

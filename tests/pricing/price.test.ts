@@ -17,7 +17,12 @@ const order: Pick<Order, 'rush' | 'supplied' | 'pricing'> = {
   supplied: false,
   pricing: { aim: null, newDesigns: null, discount: 0 },
 };
-const plain: Pricing = { ...startingPricing('USD'), artworkFee: asMinor(0), breaks: [], minimum: asMinor(0) };
+const plain: Pricing = {
+  ...startingPricing('USD', 'mm'),
+  artworkFee: asMinor(0),
+  breaks: [],
+  minimum: asMinor(0),
+};
 const print = (fields: Partial<Print> = {}): Print => ({
   transfer: 't',
   name: 'crest',

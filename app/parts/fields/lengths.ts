@@ -1,6 +1,6 @@
 import { fail, type Micrometres, ok, parseLength, toUnit } from '../../../src/units';
 import type { Words } from '../../words';
-import { bulkUnits, typedLength, typedNumber, type Ways } from '../../words/format';
+import { bulkUnits, isOnTape, rulerLength, typedLength, typedNumber, type Ways } from '../../words/format';
 import { type Codec, told } from './codec';
 
 type Least = 'zero' | 'above-zero';
@@ -14,9 +14,12 @@ const readFilm =
   (text, reader) =>
     told(parseLength(text, bulkUnits(reader).length, least), reader.words.lengthProblems);
 
-/** A length on the bench, in millimetres or inches. */
+/** A length on the bench, in millimetres or inches: what was typed in sixteenths stays so. */
 export const shortLength = (least: Least): Codec<Micrometres> => ({
-  show: (length, reader) => `${typedLength(length, reader)} ${reader.unit}`,
+  show: (length, reader) =>
+    reader.unit === 'in' && isOnTape(length)
+      ? rulerLength(length, reader)
+      : `${typedLength(length, reader)} ${reader.unit}`,
   read: (text, { unit, words }) => told(parseLength(text, unit, least), words.lengthProblems),
 });
 

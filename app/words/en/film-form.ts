@@ -9,15 +9,30 @@ export const filmForm = {
   preset: 'Trade size',
   ownSize: 'another width',
   presets: {
-    'roll-13in': 'roll, 13 in (330 mm)',
-    'roll-16in': 'roll, 16 in (406 mm)',
-    'roll-22in': 'roll, 22 in (559 mm)',
-    'roll-24in': 'roll, 24 in (610 mm)',
+    mm: {
+      'roll-13in': 'roll, 330 mm (13 in)',
+      'roll-16in': 'roll, 406 mm (16 in)',
+      'roll-22in': 'roll, 559 mm (22 in)',
+      'roll-24in': 'roll, 610 mm (24 in)',
+    },
+    in: {
+      'roll-13in': 'roll, 13 in',
+      'roll-16in': 'roll, 16 in',
+      'roll-22in': 'roll, 22 in',
+      'roll-24in': 'roll, 24 in',
+    },
   },
   sheetPresets: {
-    'sheet-a4': 'sheet, A4 (210 × 297 mm)',
-    'sheet-a3': 'sheet, A3 (297 × 420 mm)',
-    'sheet-13x19in': 'sheet, 13 × 19 in (330 × 483 mm)',
+    mm: {
+      'sheet-a4': 'sheet, A4 (210 × 297 mm)',
+      'sheet-a3': 'sheet, A3 (297 × 420 mm)',
+      'sheet-13x19in': 'sheet, 330 × 483 mm (13 × 19 in)',
+    },
+    in: {
+      'sheet-a4': 'sheet, A4 (8 1/4 × 11 11/16 in)',
+      'sheet-a3': 'sheet, A3 (11 11/16 × 16 9/16 in)',
+      'sheet-13x19in': 'sheet, 13 × 19 in',
+    },
   },
   length: 'Length',
   sheetsLeft: 'Sheets left',

@@ -9,15 +9,30 @@ export const filmForm: Words['filmForm'] = {
   preset: 'Medida comercial',
   ownSize: 'otro ancho',
   presets: {
-    'roll-13in': 'rollo, 13 in (330 mm)',
-    'roll-16in': 'rollo, 16 in (406 mm)',
-    'roll-22in': 'rollo, 22 in (559 mm)',
-    'roll-24in': 'rollo, 24 in (610 mm)',
+    mm: {
+      'roll-13in': 'rollo, 330 mm (13 in)',
+      'roll-16in': 'rollo, 406 mm (16 in)',
+      'roll-22in': 'rollo, 559 mm (22 in)',
+      'roll-24in': 'rollo, 610 mm (24 in)',
+    },
+    in: {
+      'roll-13in': 'rollo, 13 in',
+      'roll-16in': 'rollo, 16 in',
+      'roll-22in': 'rollo, 22 in',
+      'roll-24in': 'rollo, 24 in',
+    },
   },
   sheetPresets: {
-    'sheet-a4': 'hoja, A4 (210 × 297 mm)',
-    'sheet-a3': 'hoja, A3 (297 × 420 mm)',
-    'sheet-13x19in': 'hoja, 13 × 19 in (330 × 483 mm)',
+    mm: {
+      'sheet-a4': 'hoja, A4 (210 × 297 mm)',
+      'sheet-a3': 'hoja, A3 (297 × 420 mm)',
+      'sheet-13x19in': 'hoja, 330 × 483 mm (13 × 19 in)',
+    },
+    in: {
+      'sheet-a4': 'hoja, A4 (8 1/4 × 11 11/16 in)',
+      'sheet-a3': 'hoja, A3 (11 11/16 × 16 9/16 in)',
+      'sheet-13x19in': 'hoja, 13 × 19 in',
+    },
   },
   length: 'Largo',
   sheetsLeft: 'Hojas disponibles',

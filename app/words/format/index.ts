@@ -55,9 +55,32 @@ export const number = (value: number, locale: string, least: number, most: numbe
 const inUnit = (length: Micrometres, unit: LengthUnit, locale: string, least: number, most: number) =>
   `${number(toUnit(length, unit), locale, least, most)} ${unit}`;
 
-/** A length on the bench: `203.5 mm`, `8.01 in`. */
-export const shortLength = (length: Micrometres, { unit, locale }: Ways): string =>
-  unit === 'mm' ? inUnit(length, 'mm', locale, 0, 1) : inUnit(length, 'in', locale, 0, 2);
+/** To the nearest sixteenth, as a tape shows it: `24 1/16`. */
+function sixteenths(length: Micrometres): string {
+  const { whole, over, under } = nearestSixteenth(length);
+  if (over === 0) return `${whole}`;
+  return whole === 0 ? `${over}/${under}` : `${whole} ${over}/${under}`;
+}
+
+const tapeInches = (length: Micrometres): string => `${sixteenths(length)} in`;
+
+const thousandths = (length: Micrometres): number => Math.round(1000 * toUnit(length, 'in'));
+
+/** Whether a length is what a tape shows: whole sixteenths of an inch, to the thousandth that a field is typed to. */
+export function isOnTape(length: Micrometres): boolean {
+  const { whole, over, under } = nearestSixteenth(length);
+  return thousandths(fromUnit(whole + over / under, 'in')) === thousandths(length);
+}
+
+/** A length on the bench: `203.5 mm`, `8.01 in`, and `18 1/2 in` where it is whole sixteenths. */
+export function shortLength(length: Micrometres, { unit, locale }: Ways): string {
+  if (unit === 'mm') return inUnit(length, 'mm', locale, 0, 1);
+  return isOnTape(length) ? tapeInches(length) : inUnit(length, 'in', locale, 0, 2);
+}
+
+/** A length that is measured off with a ruler: `450.5 mm`, `17 3/4 in`. */
+export const rulerLength = (length: Micrometres, ways: Ways): string =>
+  ways.unit === 'mm' ? shortLength(length, ways) : tapeInches(length);
 
 /** A length of film as it is bought and told: `4.87 m`, `15.98 ft`. */
 export const filmLength = (length: Micrometres, { unit, locale }: Ways): string =>
@@ -67,23 +90,19 @@ export const filmLength = (length: Micrometres, { unit, locale }: Ways): string 
 export const roundLength = (length: Micrometres, { unit, locale }: Ways): string =>
   unit === 'mm' ? inUnit(length, 'm', locale, 0, 1) : inUnit(length, 'ft', locale, 0, 0);
 
-/** `203 × 146 mm` */
+/** `203 × 146 mm`, `8 × 5 3/4 in` */
 export function area(width: Micrometres, height: Micrometres, { unit, locale }: Ways): string {
+  if (unit === 'in' && isOnTape(width) && isOnTape(height)) {
+    return `${sixteenths(width)} × ${tapeInches(height)}`;
+  }
   const most = unit === 'mm' ? 1 : 2;
   return `${number(toUnit(width, unit), locale, 0, most)} × ${inUnit(height, unit, locale, 0, most)}`;
 }
 
-/** To the nearest sixteenth, as a tape shows it: `24 1/16 in`. */
-function tapeInches(length: Micrometres): string {
-  const { whole, over, under } = nearestSixteenth(length);
-  if (over === 0) return `${whole} in`;
-  return whole === 0 ? `${over}/${under} in` : `${whole} ${over}/${under} in`;
-}
-
 /** A length as two rulers show it, the shop's own first. */
 export function onRulers(length: Micrometres, ways: Ways): readonly [own: string, other: string] {
-  const both = [shortLength(length, { ...ways, unit: 'mm' }), tapeInches(length)] as const;
-  return ways.unit === 'mm' ? both : [both[1], both[0]];
+  const [mm, inches] = [rulerLength(length, { ...ways, unit: 'mm' }), tapeInches(length)];
+  return ways.unit === 'mm' ? [mm, inches] : [inches, mm];
 }
 
 export const money = (amount: Minor, { currency, locale }: Ways): string =>
@@ -240,11 +259,11 @@ export const printSpeed = (secondsAMetre: number, { unit, locale }: Ways): strin
   return unit === 'mm' ? `${number(metres, locale, 2, 2)} m` : `${number(metres / 0.3048, locale, 1, 1)} ft`;
 };
 
-/** A width as fine as an artwork's findings are: `0.35 mm`, `0.014 in`. */
+/** A width as fine as an artwork's findings are: `0.35 mm`, or thousandths of an inch, `0.014 in`. */
 export const fineLength = (length: number, { unit, locale }: Ways): string =>
   unit === 'mm'
     ? `${number(length / 1000, locale, 0, 2)} mm`
-    : `${number(toUnit(length as Micrometres, 'in'), locale, 0, 3)} in`;
+    : `${number(toUnit(length as Micrometres, 'in'), locale, 3, 3)} in`;
 
 /** The length of an outline, which may be metres: `412.5 mm`, `4.12 m`, `16.24 in`. */
 export const outlineLength = (length: Micrometres, ways: Ways): string =>
@@ -293,9 +312,7 @@ export const onMap = ({ unit, locale }: Pick<Ways, 'unit' | 'locale'>) => {
     film,
     otherFilm,
     size: (width: Micrometres, height: Micrometres) =>
-      unit === 'mm'
-        ? `${plain(width)}×${plain(height)}`
-        : `${tapeInches(width).replace(' in', '')} × ${tapeInches(height)}`,
+      unit === 'mm' ? `${plain(width)}×${plain(height)}` : `${sixteenths(width)} × ${tapeInches(height)}`,
     count: (value: number) => number(value, locale, 0, 0),
     made: (date: Date) => dateFormatOf(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(date),
     due: (day: LocalDate) => dueDay(day, { locale }),
@@ -322,11 +339,14 @@ const threeFigures = (value: number, locale: string): string =>
     ),
   }).format(value);
 
+/** Ink and powder are told as their labels and the scale tell them, wherever the shop is. */
+const contents = { volume: 'ml', ink: 'l', mass: 'g', powder: 'kg' } as const;
+
 /** Units of what is bought in bulk, as this shop measures. */
 export const bulkUnits = ({ unit }: Pick<Ways, 'unit'>) =>
   unit === 'mm'
-    ? ({ length: 'm', area: 'm²', volume: 'ml', ink: 'l', mass: 'g', powder: 'kg' } as const)
-    : ({ length: 'ft', area: 'ft²', volume: 'fl oz', ink: 'fl oz', mass: 'oz', powder: 'lb' } as const);
+    ? ({ length: 'm', area: 'm²', ...contents } as const)
+    : ({ length: 'ft', area: 'ft²', ...contents } as const);
 
 /** Square metres in the unit of printed areas. */
 export const SQUARE_METRES = { 'm²': 1, 'ft²': 0.3048 ** 2 } as const;
@@ -337,7 +357,7 @@ export function printedArea(mm2: number, ways: Ways): string {
   return `${threeFigures(mm2 / 1e6 / SQUARE_METRES[unit], ways.locale)} ${unit}`;
 }
 
-/** A volume of ink: `43.5 ml`, `1.47 fl oz`. */
+/** A volume of ink in a formula: `43.5 ml`, `0.425 ml`. */
 export function bulkVolume(microlitres: number, ways: Ways): string {
   const { volume: unit } = bulkUnits(ways);
   return `${threeFigures(toVolume(microlitres as Microlitres, unit), ways.locale)} ${unit}`;

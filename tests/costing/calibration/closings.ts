@@ -65,7 +65,7 @@ export function closedRuns(count: number, shop: Truth, seed = 1): Record<string,
       planned: {
         film: fromMm(metres * 1000),
         sheets: 0,
-        ...consumptionOf(coverage, startingRates),
+        ...consumptionOf(coverage, startingRates.mm),
         time: {
           printer: asSeconds(360 + 1440 * metres),
           hands: asSeconds(150 + 145 * spans + 25 * copies + 50 * garments),

@@ -28,7 +28,7 @@ const rateOf = (finding: Finding, driver: Driver): Rate => {
   return rate;
 };
 
-const settings = { rates: startingRates, station: startingStation('C'), costs: startingCosts('USD') };
+const settings = { rates: startingRates.mm, station: startingStation('C'), costs: startingCosts('USD') };
 
 describe('the rates of a shop', () => {
   const closings = closedRuns(24, truth);
