@@ -214,7 +214,10 @@ export const acts: readonly Act[] = [
       const told = await pressing(/^(Archive|Bring .* back)/)(page, chance);
       // What is not done is asked about.
       const sure = page.getByRole('dialog').getByRole('button', { name: 'Archive' });
-      if (told !== null && (await sure.count()) > 0) await sure.click(PATIENCE);
+      if (told?.startsWith('Archive')) {
+        await page.waitForTimeout(300);
+        if ((await sure.count()) > 0) await sure.click(PATIENCE);
+      }
       return told;
     },
   },
