@@ -155,3 +155,13 @@ export function layoutFaults(shape: Shape, lying: readonly Lying[], spans: reado
     ...outOfTurn(shape, copies),
   ];
 }
+
+/** Whether a copy that is not fixed lies well by itself and among all others; what holds for layouts as a whole is not asked. */
+export function isClear(shape: Shape, lying: readonly Lying[], index: number): boolean {
+  const own = lying[index];
+  if (!own) return false;
+  for (const _fault of ownFaults(shape, [{ ...own, index }])) return false;
+  return lying.every(
+    (other, at) => at === index || other.sheet !== own.sheet || !tooClose(own, other, shape.gap),
+  );
+}

@@ -4,7 +4,7 @@ import { type LyingCopy, moveTo, placedOf } from './lying';
 import { nearerPlaces } from './nearer-place';
 import { apartFor, bySpans, type FilmPart, stretchesOf } from './parts';
 import type { Placed, Problem } from './problem';
-import { reachOf, SoonestLayout } from './soonest-layout';
+import { type Move, reachOf, SoonestLayout } from './soonest-layout';
 
 /** Places nearer to the front that are asked about for a copy. */
 const MOST_TRIED = 12;
@@ -24,16 +24,14 @@ function exchanged(problem: Problem, copies: readonly LyingCopy[]): LyingCopy[] 
   const next = [...copies];
   for (const group of groups.values()) {
     const own = group.flatMap((index) => copies[index] ?? []);
-    const places = own.toSorted((a, b) => reachOf(problem, a) - reachOf(problem, b) || a.x - b.x);
-    const soonest = [...group.keys()].sort(
-      (a, b) =>
-        (own[a]?.rank ?? 0) - (own[b]?.rank ?? 0) ||
-        places.indexOf(own[a] as LyingCopy) - places.indexOf(own[b] as LyingCopy),
-    );
-    places.forEach(({ x, y, sheet }, at) => {
-      const taken = soonest[at] ?? 0;
-      const copy = own[taken];
-      if (copy) next[group[taken] ?? 0] = moveTo(copy, { x, y, sheet });
+    // Sorting keeps copies of one rank in the order in which they lie.
+    const places = own
+      .map((copy, at) => ({ copy, index: group[at] ?? 0 }))
+      .sort((a, b) => reachOf(problem, a.copy) - reachOf(problem, b.copy) || a.copy.x - b.copy.x);
+    const soonest = places.toSorted((a, b) => a.copy.rank - b.copy.rank);
+    soonest.forEach(({ copy, index }, at) => {
+      const place = places[at]?.copy ?? copy;
+      next[index] = moveTo(copy, { x: place.x, y: place.y, sheet: place.sheet });
     });
   }
   return next;
@@ -106,40 +104,60 @@ function orderSheets(layout: SoonestLayout): boolean {
   return !isAsItLies(order) && layout.take(inOrder(order));
 }
 
-/** The layouts in which a copy lies nearer to the front, in free film or in the place of one that is due later, the nearest first. */
-function withNearer(problem: Problem, copies: readonly LyingCopy[], index: number): (readonly LyingCopy[])[] {
+/** A way for a copy to lie nearer to the front: which copies lie elsewhere then, by their index. */
+interface Nearer {
+  readonly reach: number;
+  readonly moves: readonly Move[];
+}
+
+/** The ways in which a copy lies nearer to the front, in free film or in the place of one that is due later, the nearest first. */
+function withNearer(problem: Problem, copies: readonly LyingCopy[], index: number): Nearer[] {
   const own = copies[index];
   if (!own) return [];
   const reach = reachOf(problem, own);
-  const free = nearerPlaces(problem, copies, index).map((place) => ({
+  const ways: Nearer[] = nearerPlaces(problem, copies, index, MOST_TRIED).map((place) => ({
     reach: reachOf(problem, place),
-    copies: copies.with(index, place),
+    moves: [[index, place]],
   }));
-  const exchanges = copies.flatMap((other, at) => {
-    if (other.fixed || other.rank <= own.rank) return [];
+  copies.forEach((other, at) => {
+    if (other.fixed || other.rank <= own.rank) return;
     const place = moveTo(own, { x: other.x, y: other.y, sheet: other.sheet });
-    if (reachOf(problem, place) >= reach) return [];
+    if (reachOf(problem, place) >= reach) return;
     const { x, y, sheet } = own;
-    return {
+    ways.push({
       reach: reachOf(problem, place),
-      copies: copies.with(index, place).with(at, moveTo(other, { x, y, sheet })),
-    };
+      moves: [
+        [index, place],
+        [at, moveTo(other, { x, y, sheet })],
+      ],
+    });
   });
-  return [...free, ...exchanges]
-    .sort((a, b) => a.reach - b.reach)
-    .slice(0, MOST_TRIED)
-    .map((each) => each.copies);
+  return ways.sort((a, b) => a.reach - b.reach).slice(0, MOST_TRIED);
+}
+
+/** Copies after the first moves that they may make; `null` if they may make none. */
+function firstSound(
+  layout: SoonestLayout,
+  copies: readonly LyingCopy[],
+  ways: readonly Nearer[],
+): readonly LyingCopy[] | null {
+  for (const { moves } of ways) {
+    const next = layout.afterMoves(copies, moves);
+    if (next) return next;
+  }
+  return null;
 }
 
 /** The copies of a rank that reach furthest, moved nearer to the front; `null` if one of them finds no place. */
 function pulled(problem: Problem, layout: SoonestLayout, rank: number): readonly LyingCopy[] | null {
   let { copies } = layout;
   const reach = (copy: LyingCopy) => (copy.rank === rank && !copy.fixed ? reachOf(problem, copy) : 0);
-  const far = Math.max(...copies.map(reach));
+  const far = copies.reduce((most, copy) => Math.max(most, reach(copy)), 0);
   for (const index of copies.keys()) {
     const copy = copies[index];
     if (!copy || far === 0 || reach(copy) < far) continue;
-    const nearer = withNearer(problem, copies, index).find((each) => layout.mayBe(each));
+    if (!layout.mayLook()) return null;
+    const nearer = firstSound(layout, copies, withNearer(problem, copies, index));
     if (!nearer) return null;
     copies = nearer;
   }
@@ -154,7 +172,7 @@ function pullForward(problem: Problem, layout: SoonestLayout): boolean {
     let took = true;
     while (took) {
       const next = pulled(problem, layout, rank);
-      took = next !== null && layout.take(next);
+      took = next !== null && layout.takeSound(next);
       better ||= took;
     }
   }
@@ -174,9 +192,9 @@ function withoutEmpty({ film, pinned }: Problem, copies: readonly LyingCopy[]): 
  * rank comes first, whatever that is to later ones. No layout gets longer, no knife line is added, no sheet, and pinned copies stay.
  * @param placed the pinned copies first, as in a plan
  */
-export function soonestFirst(problem: Problem, placed: readonly Placed[]): Placed[] {
+export function soonestFirst(problem: Problem, placed: readonly Placed[]): readonly Placed[] {
   const ranks = new Set(placed.slice(problem.pinned.length).map(({ piece }) => problem.pieces[piece]?.rank));
-  if (ranks.size === 0 || (ranks.size === 1 && problem.pinned.length === 0)) return [...placed];
+  if (ranks.size === 0 || (ranks.size === 1 && problem.pinned.length === 0)) return placed;
   const layout = new SoonestLayout(problem, placed);
   for (let round = 0; round < ROUNDS; round += 1) {
     const found = [

@@ -1,13 +1,16 @@
 import { countBy, um } from '../units';
 import { compareEach } from './completion';
-import { layoutFaults } from './faults';
+import { isClear, layoutFaults } from './faults';
 import { knifeLines } from './knife-lines';
 import type { LyingCopy } from './lying';
 import { lyingCopies } from './lying';
-import type { Placed, Problem, Span } from './problem';
+import { isApart, type Placed, type Problem, type Span } from './problem';
 
-/** Layouts looked through in all: the soonest orders have them first. */
-const MOST_ASKED = 200;
+/** Copies looked through in all, over and over: the soonest orders have them first, and no film takes long. */
+const MOST_LOOKED_AT = 60_000;
+
+/** A copy that comes to lie elsewhere, by its index. */
+export type Move = readonly [number, LyingCopy];
 
 /** Where a roll with copies on it is cut; `null` if no lines can cut it so. */
 function linesOf({ film, margins, gap }: Problem, copies: readonly LyingCopy[]): readonly Span[] | null {
@@ -49,15 +52,20 @@ function spreadOf(problem: Problem, copies: readonly LyingCopy[]): number {
   return [...stretches.values()].reduce((sum, { from, to, copies: each }) => sum + each * (to - from), 0);
 }
 
+/** How often each thing is wrong with copies. */
+const faultCounts = (problem: Problem, copies: readonly LyingCopy[], lines: readonly Span[]) =>
+  countBy(layoutFaults(problem, copies, lines), ({ code }) => code);
+
 /** A layout that is being bettered, and what it may not lose by that. */
 export class SoonestLayout {
   copies: readonly LyingCopy[];
   lines: readonly Span[] | null;
-  private faults: ReadonlyMap<string, number>;
-  private end: number;
-  private asked = 0;
   private readonly problem: Problem;
   private reaches: readonly number[];
+  private end: number;
+  /** Some may be wrong by hand; counted when it is first asked for. */
+  private faults: ReadonlyMap<string, number> | null = null;
+  private lookedAt = 0;
 
   constructor(problem: Problem, placed: readonly Placed[]) {
     this.problem = problem;
@@ -65,39 +73,71 @@ export class SoonestLayout {
     this.lines = linesOf(problem, this.copies);
     this.reaches = reaches(problem, this.copies);
     this.end = furthest(problem, this.copies);
-    this.faults = this.faultsOf(this.copies, this.lines ?? []);
   }
 
-  /** How often each thing is wrong: some was so by hand. */
-  private faultsOf(copies: readonly LyingCopy[], lines: readonly Span[]): ReadonlyMap<string, number> {
-    return countBy(layoutFaults(this.problem, copies, lines), ({ code }) => code);
+  /** Whether the copies may be looked through once more; counts it. */
+  mayLook(): boolean {
+    this.lookedAt += this.copies.length;
+    return this.lookedAt <= MOST_LOOKED_AT;
   }
 
   /** Whether copies may lie so: they take no more film, nothing more is wrong than now, no knife line is added, and orders that are to lie near do so as before. */
   mayBe(copies: readonly LyingCopy[]): boolean {
-    this.asked += 1;
-    return this.asked <= MOST_ASKED && this.isSound(copies);
+    return this.mayLook() && this.isSound(copies);
+  }
+
+  /**
+   * Copies some of which lie elsewhere. Only those are held against the others, unless a rule is one for the layout as a whole.
+   * @param copies that may lie as they do
+   * @returns `null` if they may not lie so
+   */
+  afterMoves(copies: readonly LyingCopy[], moves: readonly Move[]): readonly LyingCopy[] | null {
+    if (!this.mayLook()) return null;
+    const { problem } = this;
+    const next = [...copies];
+    for (const [index, copy] of moves) next[index] = copy;
+    if (!moves.every(([index]) => isClear(problem, next, index))) return null;
+    const isOfSingles = problem.cutting === 'free' && !isApart(problem.together);
+    return (isOfSingles ? this.takesNoMore(next) : this.isSound(next)) ? next : null;
+  }
+
+  private takesNoMore(copies: readonly LyingCopy[]): boolean {
+    const { problem, lines, end } = this;
+    if (furthest(problem, copies) > end) return false;
+    const next = linesOf(problem, copies);
+    if (lines === null || next === null || next.length > lines.length) return false;
+    return problem.together.kind !== 'near' || spreadOf(problem, copies) <= spreadOf(problem, this.copies);
   }
 
   private isSound(copies: readonly LyingCopy[]): boolean {
-    const { problem, lines } = this;
-    if (furthest(problem, copies) > this.end) return false;
-    const next = linesOf(problem, copies);
-    if (lines === null || next === null || next.length > lines.length) return false;
-    if (problem.together.kind === 'near' && spreadOf(problem, copies) > spreadOf(problem, this.copies))
-      return false;
-    return [...this.faultsOf(copies, next)].every(([code, count]) => count <= (this.faults.get(code) ?? 0));
+    const { problem } = this;
+    if (!this.takesNoMore(copies)) return false;
+    this.faults ??= faultCounts(problem, this.copies, this.lines ?? []);
+    const before = this.faults;
+    const now = faultCounts(problem, copies, linesOf(problem, copies) ?? []);
+    return [...now].every(([code, count]) => count <= (before.get(code) ?? 0));
   }
 
   /** Takes other places where a soonest order reaches less far by them. @returns whether it did */
   take(copies: readonly LyingCopy[]): boolean {
-    const next = reaches(this.problem, copies);
-    if (compareEach(next, this.reaches) >= 0 || !this.isSound(copies)) return false;
+    return this.isSooner(copies) && this.isSound(copies) && this.put(copies);
+  }
+
+  /** Takes places that are known to be sound, as {@link take} does. */
+  takeSound(copies: readonly LyingCopy[]): boolean {
+    return this.isSooner(copies) && this.put(copies);
+  }
+
+  private isSooner(copies: readonly LyingCopy[]): boolean {
+    return compareEach(reaches(this.problem, copies), this.reaches) < 0;
+  }
+
+  private put(copies: readonly LyingCopy[]): true {
     this.copies = copies;
     this.lines = linesOf(this.problem, copies);
-    this.reaches = next;
+    this.reaches = reaches(this.problem, copies);
     this.end = furthest(this.problem, copies);
-    this.faults = this.faultsOf(copies, this.lines ?? []);
+    this.faults = null;
     return true;
   }
 }
