@@ -50,28 +50,41 @@ function rectOf({ pieces }: Problem, { piece, x, y, turned }: Placed): Rect | nu
     : { x, y, width: own.width, length: own.length };
 }
 
+/** The film that placed copies take. */
+export function filmUsed(
+  problem: Problem,
+  placed: readonly Placed[],
+): Pick<Plan, 'lengthUsed' | 'sheetsUsed'> {
+  if (problem.film.kind === 'sheet') {
+    return {
+      lengthUsed: um(0),
+      sheetsUsed: placed.reduce((most, { sheet }) => Math.max(most, sheet + 1), 0),
+    };
+  }
+  let end = 0;
+  for (const { piece, y, turned } of placed) {
+    const own = problem.pieces[piece];
+    if (own) end = Math.max(end, y + (turned ? own.width : own.length));
+  }
+  return { lengthUsed: um(placed.length > 0 ? end + problem.margins.tail : 0), sheetsUsed: 0 };
+}
+
 /**
  * A plan of placed copies; whatever is missing is accounted for.
  * @param placed the pinned ones first
  */
 export function assemble(problem: Problem, strip: Strip, placed: readonly Placed[]): Plan {
-  const { film, margins, gap, pinned } = problem;
+  const { film, gap, pinned } = problem;
   const missing = Int32Array.from(strip.count);
   for (const { piece } of placed.slice(pinned.length)) missing[piece] = (missing[piece] ?? 0) - 1;
   const unplaced: Unplaced[] = [];
   for (const [piece, count] of missing.entries()) {
     if (count > 0) unplaced.push({ piece, count, reason: tooLarge(strip, piece) ?? 'no-room' });
   }
-  if (film.kind === 'sheet') {
-    const sheetsUsed = placed.reduce((most, { sheet }) => Math.max(most, sheet + 1), 0);
-    return { placed, unplaced, lengthUsed: um(0), sheetsUsed, spans: [] };
-  }
+  const used = filmUsed(problem, placed);
+  if (film.kind === 'sheet' || film.spanMax === null) return { placed, unplaced, ...used, spans: [] };
   const rects = placed.flatMap((copy) => rectOf(problem, copy) ?? []);
-  const end = rects.reduce((furthest, { y, length }) => Math.max(furthest, y + length), 0);
-  const lengthUsed = um(rects.length > 0 ? end + margins.tail : 0);
-  const spans =
-    film.spanMax === null
-      ? []
-      : (knifeLines(rects, { gap, spanMax: film.spanMax, cutBlank: film.cutBlank, lengthUsed }) ?? []);
-  return { placed, unplaced, lengthUsed, sheetsUsed: 0, spans };
+  const { spanMax, cutBlank } = film;
+  const spans = knifeLines(rects, { gap, spanMax, cutBlank, lengthUsed: used.lengthUsed }) ?? [];
+  return { placed, unplaced, ...used, spans };
 }

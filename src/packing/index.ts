@@ -16,4 +16,5 @@ export type {
 export { reordered } from './reordered';
 export { checkPlace, type Ground, type PlaceProblem, type Rect } from './rules';
 export type { Idea } from './search';
+export { Telling } from './telling';
 export { validatePlan } from './validate';

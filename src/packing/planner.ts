@@ -1,9 +1,9 @@
 import { seededRandom } from '../units';
-import { assemble, placedOf } from './assemble';
+import { assemble, filmUsed, placedOf } from './assemble';
 import { type LeastFilm, leastFilm, leastOnLastSheet } from './bounds';
 import { chosenCounts, fitting, sum } from './choice';
 import { fillUp } from './fill-up';
-import { isApart, type Plan, type Problem } from './problem';
+import { isApart, type Placed, type Plan, type Problem } from './problem';
 import { type Idea, Search } from './search';
 import { soonestFirst } from './soonest-first';
 import { type Strip, stripOf } from './strip';
@@ -15,7 +15,7 @@ export interface Planner {
    * @returns whether one of them is the best so far
    */
   step(iterations: number): boolean;
-  /** The best plan so far; builds a first one if there is none. */
+  /** The best plan so far, the soonest ranks first; builds a first one if there is none. Takes far longer than a layout. */
   best(): Plan;
   /** Film that no plan can go below. */
   readonly bound: LeastFilm;
@@ -45,6 +45,8 @@ class SearchPlanner implements Planner {
   /** The film has an end that does not let all copies be laid out. */
   private readonly isShort: boolean;
   private readonly search: Search;
+  /** Where the best layout puts its copies, the pinned ones first. */
+  private laid: readonly Placed[] | null = null;
   private plan: Plan | null = null;
   private knownBound: LeastFilm | null = null;
   private knownLast: number | null = null;
@@ -72,22 +74,31 @@ class SearchPlanner implements Planner {
 
   /** A plan is made of the best layout when it is asked for. */
   private heard(better: boolean): boolean {
-    if (better) this.plan = null;
+    if (better) {
+      this.laid = null;
+      this.plan = null;
+    }
     return better;
   }
 
   best(): Plan {
-    this.plan ??= this.planned();
+    const { problem, strip } = this;
+    this.plan ??= assemble(problem, strip, soonestFirst(problem, this.asLaid()));
     return this.plan;
   }
 
-  private planned(): Plan {
+  private asLaid(): readonly Placed[] {
+    this.laid ??= this.placed();
+    return this.laid;
+  }
+
+  private placed(): Placed[] {
     const { problem, search, strip } = this;
     if (!search.best) search.step();
     const laid = search.best ? placedOf(search.best, strip, problem) : [];
     const mayFill = this.isShort && !isApart(problem.together);
     const added = mayFill ? fillUp(problem, laid, this.chosen, this.seed) : [];
-    return assemble(problem, strip, soonestFirst(problem, [...problem.pinned, ...laid, ...added]));
+    return [...problem.pinned, ...laid, ...added];
   }
 
   /** Worked out when it is first asked for: a first layout does not wait for it. */
@@ -103,15 +114,22 @@ class SearchPlanner implements Planner {
   }
 
   proven(): boolean {
-    const { lengthUsed, sheetsUsed } = this.best();
+    return this.isLeast(this.best().placed);
+  }
+
+  /** Whether placed copies are all that fit, and take no more film than the bound. */
+  private isLeast(placed: readonly Placed[]): boolean {
     if (this.isShort || !this.search.best?.complete) return false;
-    const { bound } = this;
+    const { bound, problem } = this;
+    const { lengthUsed, sheetsUsed } = filmUsed(problem, placed);
     return bound.kind === 'sheets' ? sheetsUsed <= bound.sheets : lengthUsed <= bound.length;
   }
 
   finished(): boolean {
     // How near to each other copies can lie on so little film is not known.
-    if (!this.proven() || this.problem.together.kind === 'near') return false;
+    if (this.problem.together.kind === 'near') return false;
+    // Asked between any two steps: no plan is made for it, and a plan takes no more film than the layout.
+    if (!this.isLeast(this.asLaid())) return false;
     const { strip, search } = this;
     if (strip.bins.kind !== 'sheets' || !search.best) return true;
     const { tops } = search.best;

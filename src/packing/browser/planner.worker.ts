@@ -1,11 +1,9 @@
 import { expose } from 'comlink';
 import { nextTask } from '../../units/browser/next-task';
-import { createPlanner, type Idea, type Plan, type Planner, type Problem } from '..';
+import { createPlanner, type Idea, type Plan, type Planner, type Problem, Telling } from '..';
 
 /** A slice of work between two looks at the message queue, in milliseconds. */
 const SLICE = 30;
-/** Better plans are told no more often than this, in milliseconds. */
-const TELL_EVERY = 120;
 
 /** What a worker tells of its best plan so far. Costs of one problem compare across workers; smaller is better. */
 export interface Report {
@@ -20,7 +18,7 @@ export interface Report {
 const nextSlice = (layouts: number, took: number): number =>
   Math.max(1, Math.min(layouts * 4, Math.floor((layouts * SLICE) / Math.max(took, 0.01))));
 
-let planner: Planner | null = null;
+let atWork: { readonly planner: Planner; readonly telling: Telling } | null = null;
 
 const engine = {
   /** Plans for some seconds, or until nothing better is left to find; the first plan is told at once. */
@@ -31,7 +29,8 @@ const engine = {
   ): Promise<Report> {
     const began = performance.now();
     const own = createPlanner(problem, seed);
-    planner = own;
+    const telling = new Telling();
+    atWork = { planner: own, telling };
     const report = (): Report => ({
       plan: own.best(),
       cost: own.cost(),
@@ -39,10 +38,13 @@ const engine = {
       finished: own.finished(),
       idea: own.idea(),
     });
-    let told = own.cost();
-    let toldAt = performance.now();
-    onBetter(report());
-    told = own.cost();
+    const tell = (): void => {
+      const from = performance.now();
+      const made = report();
+      telling.wasTold(made.cost, from, performance.now());
+      onBetter(made);
+    };
+    tell();
     if (idea) own.take(idea);
     let slice = 1;
     while (performance.now() - began < seconds * 1000 && !own.finished()) {
@@ -50,11 +52,7 @@ const engine = {
       own.step(slice);
       const took = performance.now() - from;
       slice = nextSlice(slice, took);
-      if (own.cost() < told && performance.now() - toldAt >= TELL_EVERY) {
-        told = own.cost();
-        toldAt = performance.now();
-        onBetter(report());
-      }
+      if (telling.isDue(own.cost(), performance.now())) tell();
       await nextTask();
     }
     return report();
@@ -78,7 +76,7 @@ const engine = {
   },
   /** Goes on from what another worker has found. */
   take(idea: Idea): void {
-    planner?.take(idea);
+    if (atWork?.planner.take(idea)) atWork.telling.isKnown(atWork.planner.cost());
   },
 };
 
