@@ -7,7 +7,7 @@ import { lyingCopies } from './lying';
 import { isApart, type Placed, type Problem, type Span } from './problem';
 
 /** Copies looked through in all, over and over: the soonest orders have them first, and no film takes long. */
-const MOST_LOOKED_AT = 60_000;
+const MOST_LOOKED_AT = 30_000;
 
 /** A copy that comes to lie elsewhere, by its index. */
 export type Move = readonly [number, LyingCopy];

@@ -2,8 +2,8 @@ import { createPlanner, type Problem } from '../../src/packing';
 import { fromMm, seededRandom, um } from '../../src/units';
 import { percentile, printTable } from './table';
 
-/** A day of so many copies in transfers of eight, on a 560 mm roll. */
-function dayOf(copies: number): Problem {
+/** A day of so many copies in transfers of eight, on a 560 mm roll; so many transfers are of one order, all if it is left out. */
+function dayOf(copies: number, ofAnOrder = Number.POSITIVE_INFINITY): Problem {
   const random = seededRandom(copies);
   const size = (least: number, most: number) =>
     fromMm(Math.round(10 * (least + random() * (most - least))) / 10);
@@ -26,7 +26,7 @@ function dayOf(copies: number): Problem {
       length: size(30, 300),
       count: 8,
       turn: index % 3 === 0 ? ('fixed' as const) : ('quarter' as const),
-      rank: 0,
+      rank: Math.floor(index / ofAnOrder),
     })),
     pinned: [],
   };
@@ -35,15 +35,19 @@ function dayOf(copies: number): Problem {
 const ROUNDS = 25;
 const counts = [100, 200, 1000, 2000, 10_000];
 
-/** Times a first layout, from the problem to a plan, as the worker computes it, and full builds a second. */
+/** How long first layouts take, from the problem to a plan, in milliseconds. */
+const timesOf = (problem: Problem): number[] =>
+  Array.from({ length: ROUNDS }, () => {
+    const from = performance.now();
+    createPlanner(problem, 1).best();
+    return performance.now() - from;
+  });
+
+/** Times a first layout, of one order and of many, as the worker computes it, and full builds a second. */
 export function benchFirstLayout(): void {
   const rows = counts.map((copies) => {
     const problem = dayOf(copies);
-    const times = Array.from({ length: ROUNDS }, () => {
-      const from = performance.now();
-      createPlanner(problem, 1).best();
-      return performance.now() - from;
-    });
+    const times = timesOf(problem);
     const planner = createPlanner(problem, 1);
     planner.step(100);
     const from = performance.now();
@@ -53,6 +57,7 @@ export function benchFirstLayout(): void {
       copies,
       cold: times[0] ?? Number.NaN,
       warm: percentile(times, 0.5),
+      ranked: percentile(timesOf(dayOf(copies, 5)), 0.5),
       builds: builds / ((performance.now() - from) / 1000),
       heap: process.memoryUsage().heapUsed,
     };
@@ -62,11 +67,12 @@ export function benchFirstLayout(): void {
     first && last ? Math.log(last.warm / first.warm) / Math.log(last.copies / first.copies) : Number.NaN;
   printTable(
     `First layout, copies of eight each; it grows as n^${growth.toFixed(2)}`,
-    ['copies', 'cold', 'warm, median', 'full builds a second', 'heap'],
-    rows.map(({ copies, cold, warm, builds, heap }) => [
+    ['copies', 'cold', 'warm, median', 'of many orders, median', 'full builds a second', 'heap'],
+    rows.map(({ copies, cold, warm, ranked, builds, heap }) => [
       copies,
       `${cold.toFixed(1)} ms`,
       `${warm.toFixed(2)} ms`,
+      `${ranked.toFixed(2)} ms`,
       builds.toFixed(0),
       `${(heap / 1e6).toFixed(0)} MB`,
     ]),

@@ -3,12 +3,14 @@ import { layOut, stopPlanning, usePlanning } from '../../../app/store/planning';
 import { useShop } from '../../../app/store/shop';
 import { useView } from '../../../app/store/view';
 import { en } from '../../../app/words/en';
+import { edits, session, undo } from '../../../src/editing';
 import { takeOff } from '../../../src/editing/places';
+import type { Book, Copy } from '../../../src/model';
 import { createPlanner, type Idea, type Plan, type Problem } from '../../../src/packing';
 import type { PlanningOptions } from '../../../src/packing/browser';
 import { fromMm, type Micrometres, um } from '../../../src/units';
 import { WorkerFailed } from '../../../src/workers/browser';
-import { edited, smallBook } from '../../editing/book';
+import { edited, freshIds, smallBook } from '../../editing/book';
 import { settle, type waitingCalls } from './calls';
 
 interface Asked extends PlanningOptions {
@@ -137,6 +139,35 @@ describe('laying out', () => {
       await done;
       expect(useShop.getState().book).toBe(before);
       expect(said()).toEqual([{ text: en.film.stays, reload: false }]);
+    });
+
+    it('stays with what is in a rush at its front, in one step, and says so', async () => {
+      const ids = freshIds();
+      const added = session(book, edits.addOrder({ name: 'Rush', due: null }), ids);
+      const size = { width: fromMm(100), height: fromMm(80), typed: { width: '100', height: '80' } };
+      const transfer = { name: 'Back', ...size, turn: 'fixed' as const, shade: null };
+      const more = session(added.book, edits.addTransfer(added.result, transfer, 3), ids).book;
+      useShop.setState({ book: more });
+      const plan = await laid();
+      const rushed = session(
+        useShop.getState().book,
+        edits.editOrder(added.result, { rush: true }),
+        ids,
+      ).book;
+      useShop.setState({ book: rushed });
+      const done = layOut('pinned');
+      at(1).input.onBetter(stretched(plan, fromMm(3)));
+      at(1).answer({ proven: false, idea: null });
+      await done;
+      const { book: now } = useShop.getState();
+      const isRush = ({ transfer: own }: Copy) => now.transfer[own]?.order === added.result;
+      const ends = (own: Book) =>
+        Object.values(own.copy)
+          .filter(isRush)
+          .map(({ place }) => place?.y ?? 0);
+      expect(Math.max(...ends(now))).toBeLessThan(Math.max(...ends(rushed)));
+      expect(said()).toEqual([{ text: en.film.staysInOrder, reload: false }]);
+      expect(ends(undo(now, ids).book)).toEqual(ends(rushed));
     });
 
     it('takes a longer one where a copy waits, or the one there may not lie so any more', async () => {
