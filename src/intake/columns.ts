@@ -36,7 +36,8 @@ const columnSaid = (said: string | undefined): Column | 'none' | undefined =>
 /**
  * Reads a first row as headings, if three or more of its cells are known, none has a figure in it, or its columns were said before;
  * otherwise the columns come in the order named. What was said of a heading in a table like this goes before what was said of it in
- * others, and both before what it means by itself; of two headings of a column the one told by the higher of these, then the first.
+ * others, and both before what it means by itself, and that before what a vague one may mean; of two headings of a column the one told
+ * by the higher of these, then the first.
  */
 export function columnsOf(
   firstRow: readonly string[],
@@ -45,8 +46,9 @@ export function columnsOf(
   const ofTable = mapped.tables[tableKey(firstRow)];
   const cells = firstRow.map((cell, index) => {
     const key = headingKey(cell);
-    const { column, unit } = headingOf(cell);
-    return { index, unit, ranked: [ofTable?.[key], mapped.columns[key]].map(columnSaid).concat(column) };
+    const { column, unit, isVague } = headingOf(cell);
+    const said = [ofTable?.[key], mapped.columns[key]].map(columnSaid);
+    return { index, unit, ranked: [...said, isVague ? undefined : column, column] };
   });
   const at: Partial<Record<Column, number>> = {};
   const units: Partial<Record<Column, LengthUnit>> = {};
@@ -55,7 +57,7 @@ export function columnsOf(
     at[column] = index;
     if (unit !== null) units[column] = unit;
   };
-  for (const rank of [0, 1, 2]) {
+  for (const rank of [0, 1, 2, 3]) {
     for (const { index, unit, ranked } of cells) {
       if (ranked.findIndex((column) => column !== undefined) === rank) take(ranked[rank], index, unit);
     }

@@ -40,6 +40,10 @@ const synonyms: Record<Column, readonly string[]> = {
     'order reference',
     'job no',
     'job number',
+    'po',
+    'po no',
+    'po number',
+    'purchase order',
     'numero de pedido',
     'no de pedido',
     'no pedido',
@@ -192,6 +196,10 @@ const synonyms: Record<Column, readonly string[]> = {
     'instructions',
     'special instructions',
     'order notes',
+    'note to seller',
+    'note from buyer',
+    'customer note',
+    'customer notes',
     'notas',
     'nota',
     'comentario',
@@ -201,6 +209,29 @@ const synonyms: Record<Column, readonly string[]> = {
     'notas del pedido',
   ],
 };
+
+/** Names that tables also use for what is not ours, such as the date of an order: they yield to a column with a name of its own. */
+const VAGUE: ReadonlySet<string> = new Set([
+  'amount',
+  'articulo',
+  'by',
+  'date',
+  'descripcion',
+  'description',
+  'fecha',
+  'for',
+  'item',
+  'length',
+  'largo',
+  'name',
+  'nombre',
+  'number',
+  'para',
+  'print',
+  'product',
+  'producto',
+  'title',
+]);
 
 const columnByName = new Map(
   columnNames.flatMap((column) => synonyms[column].map((name) => [name, column] as const)),
@@ -231,9 +262,18 @@ function columnNamed(name: string): Column | undefined {
 /** No name of a column is longer. */
 const LONGEST_NAME = 100;
 
+/** What a heading says by itself. */
+interface HeadingTold {
+  readonly column: Column | undefined;
+  /** What it gives to bare numbers. */
+  readonly unit: LengthUnit | null;
+  /** Whether it might as well head something else. */
+  readonly isVague: boolean;
+}
+
 /** The column that a heading names, and the unit it gives to bare numbers: `Width (mm)` is a width in millimetres. */
-export function headingOf(cell: string): { column: Column | undefined; unit: LengthUnit | null } {
-  if (cell.length > LONGEST_NAME) return { column: undefined, unit: null };
+export function headingOf(cell: string): HeadingTold {
+  if (cell.length > LONGEST_NAME) return { column: undefined, unit: null, isVague: false };
   const plain = withoutAccents(cell)
     .toLowerCase()
     .replace(/#|n\.?\s*[º°]/g, ' no ')
@@ -243,7 +283,8 @@ export function headingOf(cell: string): { column: Column | undefined; unit: Len
     .trim();
   const match = /^(.*?)\s*(?:[([/,]\s*|\b(?:in|en)\s+|\s)(\S+?)[)\]]?$/.exec(plain);
   const unit = match ? unitNamed(match[2] ?? '') : null;
-  return { column: columnNamed(unit && match ? (match[1] ?? '').trim() : plain), unit };
+  const name = unit && match ? (match[1] ?? '').trim() : plain;
+  return { column: columnNamed(name), unit, isVague: VAGUE.has(name) };
 }
 
 /** How a heading is remembered. */

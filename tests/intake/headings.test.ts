@@ -35,6 +35,8 @@ describe('a heading', () => {
     ['Fecha límite', 'due'],
     ['Order #', 'number'],
     ['Order No.', 'number'],
+    ['PO #', 'number'],
+    ['Purchase order', 'number'],
     ['N.º de pedido', 'number'],
     ['Nº pedido', 'number'],
     ['Customer Name', 'customer'],
@@ -45,11 +47,12 @@ describe('a heading', () => {
     ['Email Address', 'email'],
     ['Correo electrónico', 'email'],
     ['Notes', 'notes'],
+    ['Note to seller', 'notes'],
     ['Special instructions', 'notes'],
     ['Observaciones', 'notes'],
     ['May turn?', 'turn'],
   ])('%s is %s', (heading, column, unit) => {
-    expect(headingOf(heading)).toEqual({ column, unit: unit ?? null });
+    expect(headingOf(heading)).toMatchObject({ column, unit: unit ?? null });
   });
 
   it.each(['Order date', 'Print date', 'Item price', 'Artwork email', 'Unit price', 'Status', '#'])(
@@ -58,6 +61,20 @@ describe('a heading', () => {
       expect(headingOf(heading).column).toBeUndefined();
     },
   );
+});
+
+describe('a heading that may be of something else', () => {
+  const table = (headings: string, cells: string) => readTable(`${headings}\n${cells}`, ways).rows[0];
+
+  it.each([
+    ['Order,Date,Design,Width,Height,Ship By', 'Mill,2026-11-01,Star,10,10,2026-12-04'],
+    ['Order,Ship By,Design,Width,Height,Date', 'Mill,2026-12-04,Star,10,10,2026-11-01'],
+    ['Pedido,Fecha,Diseño,Ancho,Alto,Fecha de entrega', 'Mill,2026-11-01,Star,10,10,2026-12-04'],
+    ['Order,Product,Design,Width,Height,Due', 'Mill,T-shirt,Star,10,10,2026-12-04'],
+    ['Order,Design,Width,Height,Date', 'Mill,Star,10,10,2026-12-04'],
+  ])('yields to one with a name of its own, and else stands for it: %s', (headings, cells) => {
+    expect(table(headings, cells)).toMatchObject({ due: '2026-12-04', transfer: 'Star' });
+  });
 });
 
 describe('who an order is of', () => {
