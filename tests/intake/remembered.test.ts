@@ -14,8 +14,8 @@ describe('what was said of the headings of a table', () => {
   it('is told with what each means', () => {
     expect(readTable(text, ways).headings).toEqual([
       { text: 'Order', column: 'order' },
-      { text: 'Item', column: 'transfer' },
-      { text: 'Motif', column: null },
+      { text: 'Item', column: null },
+      { text: 'Motif', column: 'transfer' },
       { text: 'Width', column: 'width' },
       { text: 'Height', column: 'height' },
       { text: 'Qty', column: 'count' },
@@ -36,8 +36,8 @@ describe('what was said of the headings of a table', () => {
   });
 
   it('takes a column from the heading that has it by itself', () => {
-    const { rows } = readTable(text, { ...ways, mapped: said({ motif: 'transfer' }) });
-    expect(rows).toMatchObject([{ transfer: 'Star' }]);
+    const { rows } = readTable(text, { ...ways, mapped: said({ item: 'transfer' }) });
+    expect(rows).toMatchObject([{ transfer: 'Tee' }]);
   });
 
   it('leaves out a heading that is known by itself', () => {
@@ -54,7 +54,7 @@ describe('what was said of the headings of a table', () => {
 
   it('says nothing of a known heading in a table of other headings', () => {
     const mapped = said({ item: 'notes' }, 'Order,Item,Motif,Width,Height,Qty,Due');
-    expect(readTable(text, { ...ways, mapped }).rows).toMatchObject([{ transfer: 'Tee' }]);
+    expect(readTable(text, { ...ways, mapped }).rows).toMatchObject([{ transfer: 'Star', notes: '' }]);
   });
 
   it('goes before what was said of a heading in other tables', () => {
