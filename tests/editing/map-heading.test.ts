@@ -38,7 +38,7 @@ describe('a heading that is mapped', () => {
       edits.mapHeading(HEADINGS, 'Motif', 'notes'),
       edits.mapHeading(HEADINGS, 'Colour', 'notes'),
     );
-    expect(meant(book)).toMatchObject({ Motif: null, Colour: 'notes' });
+    expect(meant(book)).toMatchObject({ Motif: 'transfer', Colour: 'notes' });
     const back = session(book, edits.mapHeading(HEADINGS, 'Motif', 'notes'), freshIds()).book;
     expect(meant(back)).toMatchObject({ Motif: 'notes', Colour: null });
   });
