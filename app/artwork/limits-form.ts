@@ -6,7 +6,7 @@ import { placesIn } from '../parts/fields/place';
 
 const field = fieldsIn(({ artwork }) => artwork);
 const limits = placesIn<Limits>();
-const width = fineLength(fromMm(5), ({ artwork }) => artwork.tooWide);
+const width = fineLength(fromMm(5), ({ artwork }, most) => artwork.tooWide(most));
 
 /** The widths a shop trusts its film with. */
 export const limitsTable = formTable({

@@ -1,10 +1,10 @@
 import { edits } from '../../src/editing';
 import type { LaidCopy } from '../../src/layout';
-import { fromMm, um } from '../../src/units';
+import { fromInches, fromMm, um } from '../../src/units';
 import { fitIn, panBy, reveal, zoomBy, zoomTo } from '../store/camera';
 import { move, quarterTurn } from '../store/held';
 import { layOut, settlePlanning, usePlanning } from '../store/planning';
-import { laidNow, openRunNow } from '../store/selectors';
+import { laidNow, openRunNow, settingsOrFirst } from '../store/selectors';
 import { act, mayWrite, useShop } from '../store/shop';
 import { goTo, openDialog, select, useView } from '../store/view';
 import { runScale, widthScale } from '../store/viewport';
@@ -108,10 +108,13 @@ const arrows = {
   ArrowDown: { x: -1, y: 0 },
 } as const;
 
+/** How far an arrow moves a copy: to the next mark of the shop's ruler. */
+export const nudgeStep = { mm: fromMm(1), in: fromInches(1 / 16) } as const;
+
 function nudgeCommand(
   id: string,
   label: Command['label'],
-  mm: number,
+  steps: number,
   modifiers: Omit<Chord, 'key'>,
 ): Command[] {
   return Object.entries(arrows).map(([key, step]) => ({
@@ -119,13 +122,14 @@ function nudgeCommand(
     label,
     scope: 'film',
     chords: [{ key, ...modifiers }],
-    ...onSelected((_, ids) =>
+    ...onSelected((_, ids) => {
+      const far = steps * nudgeStep[settingsOrFirst(useShop.getState().book).unit];
       move(ids, (lying) => ({
         ...lying,
-        x: um(lying.x + step.x * fromMm(mm)),
-        y: um(lying.y + step.y * fromMm(mm)),
-      })),
-    ),
+        x: um(lying.x + step.x * far),
+        y: um(lying.y + step.y * far),
+      }));
+    }),
   }));
 }
 

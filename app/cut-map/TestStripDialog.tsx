@@ -14,7 +14,7 @@ import { settingsOrFirst, useOpenRun } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
-import { number } from '../words/format';
+import { number, onRulers } from '../words/format';
 
 const PPI = 150;
 const MM_PER_INCH = 25.4;
@@ -54,6 +54,7 @@ export function TestStripDialog() {
     set({ inkUp });
     act(edits.editSettings({ printImage: { ...printImage, mirrored: inkUp === 'plain' } }));
   };
+  const length = reader.words.cutMap.cuts.both(...onRulers(MEASURE, reader));
   const read = size.read(measured, reader);
   const feed = read.ok ? read.value / MEASURE : null;
   const plausible = feed !== null && feed >= PLAUSIBLE.least && feed <= PLAUSIBLE.most;
@@ -86,12 +87,12 @@ export function TestStripDialog() {
         />
         <Field
           label={words.measured}
-          hint={words.feed(number(printer.feed, reader.locale, 0, 4))}
+          hint={words.feed(length, number(printer.feed, reader.locale, 0, 4))}
           value={measured}
           onChange={setMeasured}
           // What was shown is rounded: left alone, it is no new measure.
           onBlur={() => measured !== shown && plausible && feed !== null && set({ feed })}
-          problem={measured.trim() === '' || plausible ? null : words.implausible}
+          problem={measured.trim() === '' || plausible ? null : words.implausible(length)}
         />
       </div>
       <p className="quiet small">{words.after}</p>

@@ -4,7 +4,7 @@ import { reveal } from '../store/camera';
 import { useWays } from '../store/selectors';
 import { select, selectAlso, useView } from '../store/view';
 import { useWords } from '../words';
-import { area, shortLength } from '../words/format';
+import { area, rulerLength } from '../words/format';
 
 /** The table twin of the film: every copy a row, every act a key. */
 export function CopyTable({ run }: { run: LaidRun }) {
@@ -80,8 +80,8 @@ function CopyRow({ copy, selected, inTabOrder }: { copy: LaidCopy; selected: boo
         </button>
       </th>
       <td>{area(copy.width, copy.length, ways)}</td>
-      <td>{shortLength(copy.x, ways)}</td>
-      <td>{shortLength(copy.y, ways)}</td>
+      <td>{rulerLength(copy.x, ways)}</td>
+      <td>{rulerLength(copy.y, ways)}</td>
       <td>{yesNo(copy.turned)}</td>
       <td>{yesNo(copy.pinned)}</td>
     </tr>

@@ -11,7 +11,7 @@ import {
   type SheetSize,
   sheetSizes,
 } from '../../src/model';
-import { fromMm, keysOf, type Micrometres, um } from '../../src/units';
+import { keysOf, type Micrometres, um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
@@ -26,14 +26,11 @@ import { openDialog } from '../store/view';
 import { Window } from '../windows/Window';
 import { useAllWords, type Words } from '../words';
 import { filmLength, money, percent, type Ways } from '../words/format';
-import { type FilmField, filmEntry, filmTable, newFilm, togetherOf } from './film-form';
+import { type FilmField, filmEntry, filmTable, newFilm, SPARE, togetherOf } from './film-form';
 
 const sheetNames = keysOf(sheetSizes);
 
 const size = shortLength('above-zero');
-
-/** A span stays this much shorter than the tray and the platen (common practice, no source). */
-const SPARE = fromMm(20);
 
 /** The run's film: which one it is, how it may be used, what it costs. Nothing is taken over before "Save". */
 export function FilmDialog() {
@@ -305,7 +302,7 @@ function SpanHelp({ onSpan }: { onSpan: (span: Micrometres) => void }) {
       const read = size.read(text, { ...ways, words: catalogue });
       return read.ok ? [read.value] : [];
     });
-    const span = Math.min(...lengths) - SPARE;
+    const span = Math.min(...lengths) - SPARE[ways.unit];
     if (lengths.length > 0 && span > 0) onSpan(um(span));
   };
   return (

@@ -11,7 +11,7 @@ import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { goTo, notify, openDialog, openRun } from '../store/view';
 import { useWords } from '../words';
-import { shortLength } from '../words/format';
+import { rulerLength } from '../words/format';
 
 const NEW = 'new';
 
@@ -47,7 +47,7 @@ export function RunBar({ run }: { run: LaidRun }) {
         onChange={choose}
       />
       <p className="quiet small">
-        {run.printedTo > 0 && run.state === 'draft' && words.printedToHere(shortLength(run.printedTo, ways))}
+        {run.printedTo > 0 && run.state === 'draft' && words.printedToHere(rulerLength(run.printedTo, ways))}
       </p>
       {run.state === 'draft' && <DueLine />}
       {leaving > 0 && <p className="care small">{words.lettingGo(leaving, ways)}</p>}

@@ -1,6 +1,16 @@
 import type { FilmFields } from '../../src/editing';
 import { type Film, type Roll, ranges } from '../../src/model';
-import { asMinor, fail, fromMm, type Micrometres, ok, parseLength, parseShare, um } from '../../src/units';
+import {
+  asMinor,
+  fail,
+  fromInches,
+  fromMm,
+  type Micrometres,
+  ok,
+  parseLength,
+  parseShare,
+  um,
+} from '../../src/units';
 import { type Codec, optional } from '../parts/fields/codec';
 import { type Entry, fieldsIn, formTable } from '../parts/fields/form';
 import { filmLength, shortLength } from '../parts/fields/lengths';
@@ -8,9 +18,13 @@ import { money } from '../parts/fields/money';
 import { share, whole } from '../parts/fields/numbers';
 import { placesIn } from '../parts/fields/place';
 import { text } from '../parts/fields/text';
+import { rulerLength } from '../words/format';
 
 /** Film that copies of one order may cost for lying near each other, to begin with. */
 const NEAR_SHARE = 0.02;
+
+/** A span stays this much shorter than the tray and the platen (common practice, no source). */
+export const SPARE = { mm: fromMm(20), in: fromInches(3 / 4) } as const;
 
 const size = shortLength('above-zero');
 const length = shortLength('zero');
@@ -75,7 +89,7 @@ export const filmTable = formTable({
     lead: field(margins.to('lead'), length, 'lead'),
     tail: field(margins.to('tail'), length, 'tail'),
     gap: field(film.to('gap'), gap, 'gap', {
-      hint: 'gapHint',
+      hint: ({ gapHint }, ways) => gapHint(rulerLength(fromMm(5), ways), rulerLength(fromMm(8), ways)),
     }),
     nearShare: field(
       film
@@ -89,7 +103,7 @@ export const filmTable = formTable({
       hint: 'curlHint',
     }),
     spanMax: field(roll.to('spanMax'), optional(size), 'spanMax', {
-      hint: 'spanHint',
+      hint: ({ spanHint }, ways) => spanHint(rulerLength(SPARE[ways.unit], ways)),
     }),
     jobBlank: field(roll.to('jobBlank'), length, 'jobBlank'),
     cutBlank: field(roll.to('cutBlank'), length, 'cutBlank', {

@@ -3,7 +3,7 @@ import { cautionsFor, cureRecipe, pressRecipe } from '../../src/pressing';
 import { OrderCode } from '../parts/OrderCode';
 import { stationOf, useWays } from '../store/selectors';
 import { useAllWords } from '../words';
-import { bothDegrees, shortLength, spoken } from '../words/format';
+import { bothDegrees, rulerLength, spoken } from '../words/format';
 import { fabricsOf } from './fabrics-of';
 
 /** How this run is cured and pressed: a line a fabric, its cautions, and how a cure should look. */
@@ -22,7 +22,7 @@ export function HowTo({ run }: { run: LaidRun }) {
           {words.cureLine(
             bothDegrees(temperature, unit, ways.locale),
             spoken(seconds, ways),
-            clear > 0 ? shortLength(clear, ways) : null,
+            clear > 0 ? rulerLength(clear, ways) : null,
           )}
         </b>{' '}
         <span className="quiet small">

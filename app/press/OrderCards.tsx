@@ -1,11 +1,13 @@
 import { useState } from 'react';
-import { tallyByTransfer } from '../../src/cutting';
+import { fewestGarments, tallyByTransfer } from '../../src/cutting';
 import { copiesBeyond, garmentsByOrder } from '../../src/model';
-import { useWays } from '../store/selectors';
+import { sum } from '../../src/units';
+import { settingsOrFirst, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { useAllWords } from '../words';
 import { area, dayAndTime, dueDay, whole } from '../words/format';
 import { Boxes, type CardProps, ordersOn } from './RunCard';
+import { sheetsOfSlips } from './slips';
 
 /** The blanks of every order on the run, to be taken from the store. */
 export function PickList({ run, paper, made }: CardProps) {
@@ -36,12 +38,18 @@ export function PickList({ run, paper, made }: CardProps) {
                 ☐ <b>{whole(count, ways)}</b> × {[style, colour, size].filter(Boolean).join(', ')}
               </p>
             ))}
-            {own.length === 0 &&
-              tallyByTransfer(copies).map(({ transfer, name, numbers }) => (
-                <p key={transfer}>
-                  ☐ <b>{whole(numbers.length, ways)}</b> × {words.garmentFor(name)}
-                </p>
-              ))}
+            {own.length === 0 && (
+              <p>
+                ☐{' '}
+                {words.garmentsAtLeast(
+                  fewestGarments(copies),
+                  tallyByTransfer(copies).map(({ name, numbers }) =>
+                    words.garment(name, numbers.length, ways),
+                  ),
+                  ways,
+                )}
+              </p>
+            )}
             {again > 0 && <p>☐ {words.replacement(again, ways)}</p>}
           </section>
         );
@@ -71,14 +79,16 @@ export function CareSlips({ run, paper }: CardProps) {
               <li key={line}>{line}</li>
             ))}
           </ul>
-          <small>{words.commonPractice}</small>
         </section>
       ))}
     </article>
   ));
 }
 
-/** What is in each bag; an order may take several. */
+/** Boxes that stand beside a transfer's name on a slip. */
+const BESIDE = 6;
+
+/** What is in each bag; an order may take several. Slips share sheets, to be cut apart, and go to the customer. */
 export function PackingSlips({ run, paper, made }: CardProps) {
   const { cards: words, press } = useAllWords();
   const ways = useWays();
@@ -88,6 +98,15 @@ export function PackingSlips({ run, paper, made }: CardProps) {
   const orders = ordersOn(run);
   const book = useShop((shop) => shop.book);
   const beyondOf = copiesBeyond(book, run.id);
+  const { letterhead } = settingsOrFirst(book);
+  const slips = orders.flatMap(({ order, copies }) => {
+    const of = bags[order.id] ?? 1;
+    return Array.from({ length: of }, (_, index) => ({ order, copies, bag: index + 1, of }));
+  });
+  /** A transfer with more boxes than stand beside its name takes two lines. */
+  const linesOf = ({ order, copies }: (typeof slips)[number]) =>
+    sum(tallyByTransfer(copies).map(({ numbers }) => (numbers.length > BESIDE ? 2 : 1))) +
+    (garments.get(order.id) ?? []).length;
   return (
     <>
       <div className="bag-counts">
@@ -107,45 +126,56 @@ export function PackingSlips({ run, paper, made }: CardProps) {
           </label>
         ))}
       </div>
-      {orders.flatMap(({ order, copies }) => {
-        const record = view.order[order.id];
-        const of = bags[order.id] ?? 1;
-        const beyond = beyondOf(order.id);
-        const isWhole = beyond.waiting + beyond.elsewhere === 0;
-        return Array.from({ length: of }, (_, bag) => bag + 1).map((bag) => (
-          <article key={`${order.id} ${bag}`} className="card-page packing" data-paper={paper}>
-            <header className="card-head">
-              <h2>
-                {order.code} <span>{order.name}</span>
-              </h2>
-              <p className="bag">{isWhole ? words.bag(bag, of, ways) : words.partBag(bag, of, ways)}</p>
-            </header>
-            {!isWhole && <p>{press.beyond(beyond, ways)}</p>}
-            {record?.contact && <p>{record.contact}</p>}
-            {record?.due && (
-              <p>
-                {press.due} {dueDay(record.due, ways)}
-              </p>
-            )}
-            {record && <p>{words.handovers[record.handover]}</p>}
-            <ul>
-              {tallyByTransfer(copies).map(({ transfer, name, size, numbers }) => (
-                <li key={transfer}>
-                  <b>{whole(numbers.length, ways)}</b> × {name}, {area(size.width, size.height, ways)}{' '}
-                  <Boxes count={numbers.length} />
-                </li>
-              ))}
-            </ul>
-            {(garments.get(order.id) ?? []).map(({ id, style, colour, size, count }) => (
-              <p key={id}>{words.garment([style, colour, size].filter(Boolean).join(', '), count, ways)}</p>
-            ))}
-            <p>☐ {record?.wants === 'transfers' ? words.flatAndDry : words.stretched}</p>
-            <p>☐ {words.counted}</p>
-            <p className="small-print">{words.packed(dayAndTime(made.toISOString(), ways))}</p>
-            <p className="closing">{press.deference}</p>
-          </article>
-        ));
-      })}
+      {sheetsOfSlips(slips, linesOf).map(({ up, slips: own }) => (
+        <article
+          key={`${own[0]?.order.id} ${own[0]?.bag}`}
+          className="card-page slips packing"
+          data-up={up}
+          data-paper={paper}
+        >
+          {own.map(({ order, copies, bag, of }) => {
+            const record = view.order[order.id];
+            const beyond = beyondOf(order.id);
+            const isWhole = beyond.waiting + beyond.elsewhere === 0;
+            return (
+              <section key={`${order.id} ${bag}`}>
+                {letterhead.name !== '' && <p className="shop">{letterhead.name}</p>}
+                <header className="card-head">
+                  <h2>
+                    {order.code} <span>{order.name}</span>
+                  </h2>
+                  <p className="bag">{isWhole ? words.bag(bag, of, ways) : words.partBag(bag, of, ways)}</p>
+                </header>
+                {!isWhole && <p>{press.beyond(beyond, ways)}</p>}
+                {record?.contact && <p>{record.contact}</p>}
+                {record?.due && (
+                  <p>
+                    {press.due} {dueDay(record.due, ways)}
+                  </p>
+                )}
+                {record && <p>{words.handovers[record.handover]}</p>}
+                <ul>
+                  {tallyByTransfer(copies).map(({ transfer, name, size, numbers }) => (
+                    <li key={transfer}>
+                      <b>{whole(numbers.length, ways)}</b> × {name}, {area(size.width, size.height, ways)}{' '}
+                      <Boxes count={numbers.length} />
+                    </li>
+                  ))}
+                </ul>
+                {(garments.get(order.id) ?? []).map(({ id, style, colour, size, count }) => (
+                  <p key={id}>
+                    {words.garment([style, colour, size].filter(Boolean).join(', '), count, ways)}
+                  </p>
+                ))}
+                <p>
+                  ☐ {record?.wants === 'transfers' ? words.flatAndDry : words.stretched} · ☐ {words.counted}
+                </p>
+                <p className="small-print">{words.packed(dayAndTime(made.toISOString(), ways))}</p>
+              </section>
+            );
+          })}
+        </article>
+      ))}
     </>
   );
 }

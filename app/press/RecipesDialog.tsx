@@ -28,7 +28,7 @@ import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { Window } from '../windows/Window';
 import { useAllWords } from '../words';
-import { bothDegrees, dayAndTime, shortLength, spoken } from '../words/format';
+import { bothDegrees, dayAndTime, rulerLength, spoken } from '../words/format';
 import { cureTable, pressTable } from './recipe-form';
 import { useRecipeForm } from './useRecipeForm';
 
@@ -187,7 +187,7 @@ function CureForm({ by }: { by: Curer }) {
             text: `${press.cureLine(
               bothDegrees(before.temperature, unit, ways.locale),
               spoken(before.seconds, ways),
-              before.clear > 0 ? shortLength(before.clear, ways) : null,
+              before.clear > 0 ? rulerLength(before.clear, ways) : null,
             )} · ${press.origins[origin]}`,
           }))}
         />

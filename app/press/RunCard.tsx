@@ -12,7 +12,7 @@ import {
 import { type Thumbnail, useThumbnails } from '../panels/useThumbnails';
 import { stationOf, useWays } from '../store/selectors';
 import { useAllWords } from '../words';
-import { area, bothDegrees, dayAndTime, dueDay, shortLength, spoken } from '../words/format';
+import { area, bothDegrees, dayAndTime, dueDay, rulerLength, spoken } from '../words/format';
 import { fabricsOf } from './fabrics-of';
 
 /** What every printed card is made from. */
@@ -86,7 +86,7 @@ export function RunCard({ run, paper, made }: CardProps) {
           {press.cureLine(
             bothDegrees(cure.temperature, unit, ways.locale),
             spoken(cure.seconds, ways),
-            cure.clear > 0 ? shortLength(cure.clear, ways) : null,
+            cure.clear > 0 ? rulerLength(cure.clear, ways) : null,
           )}
           . {words.cureLook}
         </p>

@@ -1,4 +1,5 @@
 import type { Curer, CureValues, Origin, PressValues } from '../../src/model';
+import { LARGE } from '../../src/pressing';
 import { parseTemperature, type Temperature, type TemperatureUnit, toDegrees } from '../../src/units';
 import { type Codec, told } from '../parts/fields/codec';
 import { fieldsIn, formTable } from '../parts/fields/form';
@@ -6,6 +7,7 @@ import { shortLength } from '../parts/fields/lengths';
 import { seconds } from '../parts/fields/numbers';
 import { placesIn } from '../parts/fields/place';
 import { text } from '../parts/fields/text';
+import { rulerLength } from '../words/format';
 
 /** A recipe as it is, or as it is to be kept. */
 export interface Recipe<Values> {
@@ -35,7 +37,7 @@ export const pressTable = (unit: TemperatureUnit) => {
         words.temperature(unit),
       ),
       small: field(time.to('small'), seconds, 'small'),
-      large: field(time.to('large'), seconds, 'large'),
+      large: field(time.to('large'), seconds, (words, ways) => words.large(rulerLength(LARGE, ways))),
       prePress: field(values.to('prePress'), seconds, 'prePress'),
       wait: field(values.to('wait'), seconds, 'wait'),
       second: field(values.to('secondPress'), seconds, 'second'),

@@ -3,6 +3,7 @@ import { edits } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import type { Settings } from '../../src/model';
 import { fitsPdf, framesOf, imageOf, PPI, type Scope } from '../../src/output/print-image';
+import { fromMm } from '../../src/units';
 import { safeName } from '../files/file-name';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
@@ -14,7 +15,7 @@ import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useAllWords } from '../words';
-import { whole as wholeText } from '../words/format';
+import { shortLength, whole as wholeText } from '../words/format';
 import { Outcome } from './Outcome';
 import { type NamedImage, printImages } from './printing';
 import { useScopes } from './scopes';
@@ -194,7 +195,11 @@ function Marks({
     <fieldset className="image-marks">
       <legend>{words.marks}</legend>
       <Tick label={words.ticks} checked={ticks} onChange={(on) => onChange({ ticks: on })} />
-      <Tick label={words.numbers} checked={numbers} onChange={(on) => onChange({ numbers: on })} />
+      <Tick
+        label={words.numbers(shortLength(fromMm(4), ways))}
+        checked={numbers}
+        onChange={(on) => onChange({ numbers: on })}
+      />
       <p className="hint">{words.marksHint}</p>
       {unnumbered > 0 && <p className="care small">{words.unnumbered(unnumbered, ways)}</p>}
     </fieldset>

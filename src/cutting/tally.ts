@@ -39,6 +39,10 @@ export function tallyByTransfer(copies: readonly LaidCopy[]): Tally[] {
   return [...tallies.values()].sort((a, b) => inOrder(a.order.code, b.order.code));
 }
 
+/** The fewest garments that copies can be for, none of which takes a transfer twice: as many as the most frequent one has. */
+export const fewestGarments = (copies: readonly LaidCopy[]): number =>
+  Math.max(0, ...tallyByTransfer(copies).map(({ numbers }) => numbers.length));
+
 /** How many copies of each order there are, in the order of their codes: what the pile of a span must hold. */
 export function tallyByOrder(
   copies: readonly LaidCopy[],

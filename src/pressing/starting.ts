@@ -130,7 +130,7 @@ export function startingCure(by: Curer): CureValues {
 }
 
 /** A transfer is large when its longer side is at least so long: common practice, no source. */
-const LARGE = fromMm(200);
+export const LARGE = fromMm(200);
 
 /** How long a transfer is pressed. */
 export const pressSeconds = (

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
 import type { LaidRun } from '../../../src/layout';
 import { fromMm, um } from '../../../src/units';
+import { nudgeStep } from '../../commands/film';
 import { loadThumbnail } from '../../store/artwork';
 import { ROOM_AHEAD, setFrame, useCamera } from '../../store/camera';
 import { outlineNow, useDoneChecks } from '../../store/checks';
@@ -11,7 +12,7 @@ import { usePlanning } from '../../store/planning';
 import { useWays } from '../../store/selectors';
 import { useView } from '../../store/view';
 import { useWords } from '../../words';
-import { area, shortLength } from '../../words/format';
+import { area, rulerLength } from '../../words/format';
 import { filmGestures, useFrame } from './film-gestures';
 import { listenForGestures } from './gestures';
 import { createOutlines, type Outlines } from './outlines';
@@ -76,8 +77,8 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
       ? words.chosen(
           `${only.order.code} ${only.number}, ${only.transfer.name}`,
           area(only.width, only.length, ways),
-          shortLength(only.x, ways),
-          shortLength(only.y, ways),
+          rulerLength(only.x, ways),
+          rulerLength(only.y, ways),
         )
       : chosen.length > 0 && words.selected(chosen.length, ways);
 
@@ -117,7 +118,7 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
                   size.height - FLAGS,
                   (index, at) =>
                     run.film.kind === 'roll'
-                      ? words.knifeFlag(index + 1, shortLength(um(at), ways))
+                      ? words.knifeFlag(index + 1, rulerLength(um(at), ways))
                       : words.sheetFlag(index + 2),
                 )
               }
@@ -153,7 +154,7 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
         {told}
       </p>
       <p id="film-keys" className="visually-hidden">
-        {words.filmKeys}
+        {words.filmKeys(rulerLength(nudgeStep[ways.unit], ways))}
       </p>
     </div>
   );

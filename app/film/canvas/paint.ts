@@ -2,6 +2,7 @@ import { type LaidCopy, type LaidRun, onFilm } from '../../../src/layout';
 import { fromInches, fromMm, toInches, toMm } from '../../../src/units';
 import { tintOf } from '../../parts/tints';
 import { toScreen, type Viewport } from '../../store/viewport';
+import { tapeInches } from '../../words/format';
 import type { Outlines } from './outlines';
 import type { Pictures } from './pictures';
 import type { CanvasColours } from './theme';
@@ -191,7 +192,8 @@ function paintPin(context: Context, colours: CanvasColours, right: number, top: 
 /** Distances between ruler marks that read well, in each unit. */
 const rulerSteps = {
   mm: [1, 5, 10, 50, 100, 500, 1000].map(fromMm),
-  in: [1 / 8, 1 / 2, 1, 6, 12, 60].map(fromInches),
+  // A sixteenth is no whole micrometres: rounded, its multiples would drift.
+  in: [1 / 16, 1 / 4, 1 / 2, 1, 6, 12, 60].map((each) => each * fromInches(1)),
 };
 
 /** The ruler along the film. */
@@ -224,7 +226,7 @@ function rulerLabel(at: number, unit: 'mm' | 'in'): string {
   const length = fromMm(at / 1000);
   if (unit === 'in') {
     const inches = toInches(length);
-    return inches > 0 && inches % 12 === 0 ? `${inches / 12} ft` : `${inches} in`;
+    return inches > 0 && inches % 12 === 0 ? `${inches / 12} ft` : tapeInches(length);
   }
   const mm = toMm(length);
   return mm > 0 && mm % 1000 === 0 ? `${mm / 1000} m` : `${mm}`;

@@ -28,12 +28,17 @@ const typedFine = (length: Micrometres, { unit, locale }: Ways): string =>
   `${typedNumber(toUnit(length, unit), locale, unit === 'mm' ? 2 : 4)} ${unit}`;
 
 /** A length so small that it is told finely, up to a most, which may be shown rounded up. */
-export const fineLength = (most: Micrometres, problem: (words: Words) => string): Codec<Micrometres> => ({
+export const fineLength = (
+  most: Micrometres,
+  problem: (words: Words, most: string) => string,
+): Codec<Micrometres> => ({
   show: typedFine,
   read(text, reader) {
     const read = told(parseLength(text, reader.unit, 'zero'), reader.words.lengthProblems);
     if (!read.ok || read.value <= most) return read;
-    return typedFine(read.value, reader) === typedFine(most, reader) ? ok(most) : fail(problem(reader.words));
+    return typedFine(read.value, reader) === typedFine(most, reader)
+      ? ok(most)
+      : fail(problem(reader.words, typedFine(most, reader)));
   },
 });
 

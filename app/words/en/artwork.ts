@@ -144,5 +144,5 @@ export const artwork = {
   stroke: 'Thinnest stroke',
   opening: 'Narrowest opening',
   choke: 'White choke a side',
-  tooWide: 'That is wider than 5 mm, more than any such limit.',
+  tooWide: (most: string) => `That is wider than ${most}, more than any such limit.`,
 };

@@ -1,4 +1,4 @@
-import { counted, type Ways, whole } from '../format';
+import { counted, listed, type Ways, whole } from '../format';
 
 /** Where the middle of a print lies on an adult's garment (common practice, no source). */
 const placements: Readonly<Record<string, string>> = {
@@ -36,7 +36,9 @@ export const cards = {
   together: (names: readonly string[], garments: number, ways: Ways) =>
     `In one closing: ${names.join(' + ')}, ${counted(garments, 'garment', 'garments', ways)}.`,
   garment: (name: string, count: number, ways: Ways) => `${name} × ${whole(count, ways)}`,
-  garmentFor: (transfer: string) => `garment for ${transfer}`,
+  /** Where no garments are entered: as many as the most frequent transfer asks for. */
+  garmentsAtLeast: (count: number, transfers: readonly string[], ways: Ways) =>
+    `${counted(count, 'garment', 'garments', ways)} at least, for ${listed(transfers, ways)}`,
   /** The places that names of placements and transfers speak of, with their measures. */
   placements: (names: readonly string[]): [string, string][] =>
     Object.entries(placements).filter(([place]) => names.some((name) => name.toLowerCase().includes(place))),

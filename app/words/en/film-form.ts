@@ -83,9 +83,11 @@ export const filmForm = {
   tail: 'Blank at the end',
   lengthLeft: 'Left on the roll',
   gap: 'Gap between copies',
-  gapHint: '5 mm for scissors, 8 mm for a trimmer (common practice)',
+  gapHint: (scissors: string, trimmer: string) =>
+    `${scissors} for scissors, ${trimmer} for a trimmer (common practice)`,
   spanMax: 'Longest span',
-  spanHint: 'The shorter of powder tray and curing platen, less 20 mm. Leave empty if the roll is not cut.',
+  spanHint: (spare: string) =>
+    `The shorter of powder tray and curing platen, less ${spare}. Leave empty if the roll is not cut.`,
   price: 'Price',
   pricePer: 'for',
   tooWide: 'No film is wider than 5 m (16 ft).',

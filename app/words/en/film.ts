@@ -15,7 +15,9 @@ export const film = {
     figure(waste),
     say(' of it waste, '),
     opening(cost),
-    ...(doneBy === null ? [say('.')] : [say(', done by '), figure(when(doneBy)), stopAfter(doneBy.time)]),
+    ...(doneBy === null
+      ? [say(' of film.')]
+      : [say(' of film, done by '), figure(when(doneBy)), stopAfter(doneBy.time)]),
   ],
   nothingLaid: 'Nothing lies on the film yet.',
   detailsOfSheets: (left: string, fewest: string, unavoidable: string) =>
@@ -81,8 +83,8 @@ export const film = {
   refusedShort: refusal,
   knifeFlag: (number: number, distance: string) => `knife ${number}, ${distance}`,
   filmLabel: (count: number, ways: Ways) => `Film with ${copies(count, ways)}`,
-  filmKeys:
-    'N selects the next copy, arrows move it by 1 mm, R turns it, P pins it, Delete takes it off. Question mark shows every key. The same copies are in the table below.',
+  filmKeys: (step: string) =>
+    `N selects the next copy, arrows move it by ${step}, R turns it, P pins it, Delete takes it off. Question mark shows every key. The same copies are in the table below.`,
   ordersOnFilm: 'Orders for this film',
   soonestFirst: 'rush first, then soonest due',
   tintsShared: 'Some of these orders share a tint: go by the codes on their copies.',

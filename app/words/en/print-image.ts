@@ -41,7 +41,7 @@ export const printImage = {
   marks: 'Marks, where they are cut off',
   marksHint: 'Marks take powder as everything printed does. They read with the run’s start at the top.',
   ticks: 'Bars at the edges where the knife lines are',
-  numbers: 'Each copy’s number in the gap beside it, 4 mm tall',
+  numbers: (tall: string) => `Each copy’s number in the gap beside it, ${tall} tall`,
   unnumbered: (count: number, ways: Ways) =>
     `${counted(count, 'copy has', 'copies have', ways)} no room for a number in the gap.`,
   ink: 'The image holds the colours on a clear ground. White ink and its choke are made by the printer’s own software.',

@@ -1,6 +1,6 @@
 import type { Question } from '../../../src/pressing';
 import type { Temperature, TemperatureUnit } from '../../../src/units';
-import { bothDegrees, shortLength, type Ways, whole } from '../format';
+import { bothDegrees, rulerLength, type Ways, whole } from '../format';
 
 /** Why a value of a recipe is asked about. */
 function question(asked: Question, unit: TemperatureUnit, ways: Ways): string {
@@ -25,7 +25,7 @@ function question(asked: Question, unit: TemperatureUnit, ways: Ways): string {
     case 'wait-long':
       return `Film is cold after ${whole(asked.most, ways)} s; a longer wait only costs time.`;
     case 'clear-off':
-      return `A platen hovers ${shortLength(asked.least, ways)} to ${shortLength(asked.most, ways)} above the film: nearer it may touch, further it hardly heats.`;
+      return `A platen hovers ${rulerLength(asked.least, ways)} to ${rulerLength(asked.most, ways)} above the film: nearer it may touch, further it hardly heats.`;
   }
 }
 
@@ -38,7 +38,7 @@ export const recipeForm = {
   temperature: (unit: TemperatureUnit) => `Temperature (°${unit})`,
   pressure: 'Pressure',
   small: 'Seconds, small transfers',
-  large: 'Seconds, 200 mm and larger',
+  large: (from: string) => `Seconds, ${from} and larger`,
   wait: 'Wait before peeling, seconds',
   prePress: 'Pre-press, seconds',
   second: 'Second press, seconds',

@@ -1,6 +1,6 @@
 import type { Refusal } from '../../../src/layout';
 import type { UnplacedReason } from '../../../src/packing';
-import { shortLength, type Ways } from '../format';
+import { rulerLength, type Ways } from '../format';
 
 export const unplaced: Record<UnplacedReason, string> = {
   'too-wide': 'is wider than the printable film, even where it may be turned',
@@ -20,9 +20,9 @@ export function refusal(problem: Refusal, ways: Ways): string {
     case 'no-print':
       return 'that film may not be used';
     case 'too-close':
-      return `there it would come closer than ${shortLength(problem.gap, ways)} to ${problem.other.order.code} ${problem.other.number}`;
+      return `there it would come closer than ${rulerLength(problem.gap, ways)} to ${problem.other.order.code} ${problem.other.number}`;
     case 'no-knife-line':
-      return `no straight cut would fit any more, and no span may be longer than ${shortLength(problem.spanMax, ways)}`;
+      return `no straight cut would fit any more, and no span may be longer than ${rulerLength(problem.spanMax, ways)}`;
     case 'may-not-turn':
       return 'this transfer may not be turned';
   }

@@ -9,10 +9,10 @@ export const strip = {
   inkUp: 'How does the F read, ink up?',
   shows: { mirrored: 'mirrored, as is usual', plain: 'rightly' },
   measured: 'From bar to bar, measured',
-  feed: (factor: string) =>
-    `500 mm on the strip, between the inner edges of the two bars. Distances are multiplied by ${factor} now.`,
-  implausible:
-    'That is more than 5% from 500 mm, which no feed is. Measure again between the inner edges of the bars.',
+  feed: (measure: string, factor: string) =>
+    `${measure} on the strip, between the inner edges of the two bars. Distances are multiplied by ${factor} now.`,
+  implausible: (measure: string) =>
+    `That is more than 5% from ${measure}, which no feed is. Measure again between the inner edges of the bars.`,
   after: 'Keep hands and scissors away from the print head while the strip comes out.',
   reset: 'As if none was printed',
 };

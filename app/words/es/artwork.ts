@@ -141,5 +141,5 @@ export const artwork: Words['artwork'] = {
   stroke: 'Trazo más fino',
   opening: 'Hueco más estrecho',
   choke: 'Contracción del blanco por lado',
-  tooWide: 'Eso es más de 5 mm, más que cualquier límite de este tipo.',
+  tooWide: (most) => `Eso es más de ${most}, más que cualquier límite de este tipo.`,
 };

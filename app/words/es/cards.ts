@@ -1,5 +1,5 @@
 import type { Words } from '../en';
-import { counted, whole } from '../format';
+import { counted, listed, whole } from '../format';
 
 /** Where the middle of a print lies on an adult's garment (common practice, no source). */
 const placements: Readonly<Record<string, string>> = {
@@ -36,7 +36,8 @@ export const cards: Words['cards'] = {
   together: (names, garments, ways) =>
     `En un solo cierre: ${names.join(' + ')}, ${counted(garments, 'prenda', 'prendas', ways)}.`,
   garment: (name, count, ways) => `${name} × ${whole(count, ways)}`,
-  garmentFor: (transfer) => `prenda para ${transfer}`,
+  garmentsAtLeast: (count, transfers, ways) =>
+    `${counted(count, 'prenda', 'prendas', ways)} como mínimo, para ${listed(transfers, ways)}`,
   placements: (names) =>
     Object.entries(placements).filter(([place]) => names.some((name) => name.toLowerCase().includes(place))),
   commonPractice: 'Práctica común, sin fuente.',

@@ -83,10 +83,10 @@ export const filmForm: Words['filmForm'] = {
   tail: 'Blanco al final',
   lengthLeft: 'Queda en el rollo',
   gap: 'Separación entre copias',
-  gapHint: '5 mm para tijeras, 8 mm para cizalla (práctica común)',
+  gapHint: (scissors, trimmer) => `${scissors} para tijeras, ${trimmer} para cizalla (práctica común)`,
   spanMax: 'Tramo más largo',
-  spanHint:
-    'Lo más corto entre bandeja de polvo y plato de curado, menos 20 mm. Vacío si el rollo no se corta.',
+  spanHint: (spare) =>
+    `Lo más corto entre bandeja de polvo y plato de curado, menos ${spare}. Vacío si el rollo no se corta.`,
   price: 'Precio',
   pricePer: 'por',
   tooWide: 'Ninguna película mide más de 5 m (16 ft) de ancho.',

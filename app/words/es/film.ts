@@ -14,7 +14,9 @@ export const film: Words['film'] = {
     figure(waste),
     say(' de merma, '),
     opening(cost),
-    ...(doneBy === null ? [say('.')] : [say(', lista '), figure(when(doneBy)), stopAfter(doneBy.time)]),
+    ...(doneBy === null
+      ? [say(' de película.')]
+      : [say(' de película, lista '), figure(when(doneBy)), stopAfter(doneBy.time)]),
   ],
   nothingLaid: 'Todavía no hay nada en la película.',
   detailsOfSheets: (left, fewest, unavoidable) =>
@@ -82,8 +84,8 @@ export const film: Words['film'] = {
   refusedShort: refusal,
   knifeFlag: (number, distance) => `corte ${number}, ${distance}`,
   filmLabel: (count, ways) => `Película con ${copies(count, ways)}`,
-  filmKeys:
-    'N selecciona la copia siguiente, las flechas la mueven 1 mm, R la gira, P la fija, Supr la quita. El signo de interrogación muestra todas las teclas. Las mismas copias están en la tabla de abajo.',
+  filmKeys: (step) =>
+    `N selecciona la copia siguiente, las flechas la mueven ${step}, R la gira, P la fija, Supr la quita. El signo de interrogación muestra todas las teclas. Las mismas copias están en la tabla de abajo.`,
   ordersOnFilm: 'Pedidos para esta película',
   soonestFirst: 'primero los urgentes, luego los que antes se entregan',
   tintsShared: 'Algunos de estos pedidos comparten color: guiarse por los códigos de sus copias.',

@@ -41,7 +41,7 @@ export const printImage: Words['printImage'] = {
   marks: 'Marcas, donde se cortan',
   marksHint: 'Las marcas toman polvo como todo lo impreso. Se leen con el inicio de la tirada arriba.',
   ticks: 'Barras en los bordes, donde van las líneas de corte',
-  numbers: 'El número de cada copia en la separación de al lado, de 4 mm de alto',
+  numbers: (tall) => `El número de cada copia en la separación de al lado, de ${tall} de alto`,
   unnumbered: (count, ways) =>
     `${counted(count, 'copia no tiene', 'copias no tienen', ways)} sitio para un número en la separación.`,
   ink: 'La imagen lleva los colores sobre fondo transparente. La tinta blanca y su contracción las hace el programa de la impresora.',

@@ -1,7 +1,7 @@
 import type { Question } from '../../../src/pressing';
 import type { Temperature, TemperatureUnit } from '../../../src/units';
 import type { Words } from '../en';
-import { bothDegrees, shortLength, type Ways, whole } from '../format';
+import { bothDegrees, rulerLength, type Ways, whole } from '../format';
 
 /** Why a value of a recipe is asked about. */
 function question(asked: Question, unit: TemperatureUnit, ways: Ways): string {
@@ -26,7 +26,7 @@ function question(asked: Question, unit: TemperatureUnit, ways: Ways): string {
     case 'wait-long':
       return `La película está fría a los ${whole(asked.most, ways)} s; esperar más solo cuesta tiempo.`;
     case 'clear-off':
-      return `Un plato queda suspendido de ${shortLength(asked.least, ways)} a ${shortLength(asked.most, ways)} sobre la película: más cerca puede tocarla, más lejos apenas calienta.`;
+      return `Un plato queda suspendido de ${rulerLength(asked.least, ways)} a ${rulerLength(asked.most, ways)} sobre la película: más cerca puede tocarla, más lejos apenas calienta.`;
   }
 }
 
@@ -39,7 +39,7 @@ export const recipeForm: Words['recipeForm'] = {
   temperature: (unit) => `Temperatura (°${unit})`,
   pressure: 'Presión',
   small: 'Segundos, transfers pequeños',
-  large: 'Segundos, de 200 mm en adelante',
+  large: (from) => `Segundos, de ${from} en adelante`,
   wait: 'Espera antes de pelar, segundos',
   prePress: 'Planchado previo, segundos',
   second: 'Segundo planchado, segundos',

@@ -1,6 +1,6 @@
 import type { Refusal } from '../../../src/layout';
 import type { UnplacedReason } from '../../../src/packing';
-import { shortLength, type Ways } from '../format';
+import { rulerLength, type Ways } from '../format';
 
 export const unplaced: Record<UnplacedReason, string> = {
   'too-wide': 'es más ancho que la zona imprimible de la película, incluso girado donde se permite',
@@ -20,9 +20,9 @@ export function refusal(problem: Refusal, ways: Ways): string {
     case 'no-print':
       return 'esa película no se puede usar';
     case 'too-close':
-      return `ahí quedaría a menos de ${shortLength(problem.gap, ways)} de ${problem.other.order.code} ${problem.other.number}`;
+      return `ahí quedaría a menos de ${rulerLength(problem.gap, ways)} de ${problem.other.order.code} ${problem.other.number}`;
     case 'no-knife-line':
-      return `ya no cabría ningún corte recto, y ningún tramo puede pasar de ${shortLength(problem.spanMax, ways)}`;
+      return `ya no cabría ningún corte recto, y ningún tramo puede pasar de ${rulerLength(problem.spanMax, ways)}`;
     case 'may-not-turn':
       return 'este transfer no se puede girar';
   }

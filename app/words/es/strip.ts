@@ -11,10 +11,10 @@ export const strip: Words['strip'] = {
   inkUp: '¿Cómo se lee la F, con la tinta hacia arriba?',
   shows: { mirrored: 'reflejada, como es habitual', plain: 'al derecho' },
   measured: 'De barra a barra, medido',
-  feed: (factor) =>
-    `500 mm en la tira, entre los bordes interiores de las dos barras. Ahora las distancias se multiplican por ${factor}.`,
-  implausible:
-    'Se aparta más de un 5 % de 500 mm, y ningún avance lo hace. Medir otra vez entre los bordes interiores de las barras.',
+  feed: (measure, factor) =>
+    `${measure} en la tira, entre los bordes interiores de las dos barras. Ahora las distancias se multiplican por ${factor}.`,
+  implausible: (measure) =>
+    `Se aparta más de un 5 % de ${measure}, y ningún avance lo hace. Medir otra vez entre los bordes interiores de las barras.`,
   after: 'Manos y tijeras lejos del cabezal mientras sale la tira.',
   reset: 'Como si no se hubiera impreso',
 };

@@ -55,14 +55,15 @@ export const number = (value: number, locale: string, least: number, most: numbe
 const inUnit = (length: Micrometres, unit: LengthUnit, locale: string, least: number, most: number) =>
   `${number(toUnit(length, unit), locale, least, most)} ${unit}`;
 
-/** To the nearest sixteenth, as a tape shows it: `24 1/16`. */
+/** As a tape shows a length, without the unit: `24 1/16`. */
 function sixteenths(length: Micrometres): string {
   const { whole, over, under } = nearestSixteenth(length);
   if (over === 0) return `${whole}`;
   return whole === 0 ? `${over}/${under}` : `${whole} ${over}/${under}`;
 }
 
-const tapeInches = (length: Micrometres): string => `${sixteenths(length)} in`;
+/** To the nearest sixteenth: `24 1/16 in`. */
+export const tapeInches = (length: Micrometres): string => `${sixteenths(length)} in`;
 
 const thousandths = (length: Micrometres): number => Math.round(1000 * toUnit(length, 'in'));
 

@@ -35,7 +35,10 @@ export function listPages(
     ...(garments.length > 0 ? [{ kind: 'heading', text: words.garments } as const] : []),
     ...garments.map((each) => ({ kind: 'garment', text: each }) as const),
   ];
-  const perColumn = Math.floor((sheet.filmBottom - sheet.filmTop) / ROW);
+  const room = Math.floor((sheet.filmBottom - sheet.filmTop) / ROW);
+  const count = Math.ceil(entries.length / (2 * room));
+  // Columns of several sheets are alike, so that the last is not a line or two.
+  const perColumn = count > 1 ? Math.ceil(entries.length / (2 * count)) : room;
   const width = (sheet.right - sheet.left - GAP) / 2;
   const pages: Mark[][] = [];
   for (const [index, entry] of entries.entries()) {

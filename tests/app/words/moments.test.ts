@@ -34,7 +34,8 @@ describe('a time that is told', () => {
         .replaceAll(/\s/g, ' ');
     const soon = at('2026-11-27T22:48:00');
     const later = at('2026-11-28T09:21:00');
-    expect(said(en, soon, 'en-GB')).toMatch(/, done by 22:48\.$/);
+    expect(said(en, soon, 'en-GB')).toMatch(/, \$2 of film, done by 22:48\.$/);
+    expect(said(es, soon, 'es-ES')).toContain(', $2 de película, lista');
     expect(said(en, later, 'en-GB')).toMatch(/, done by Sat 09:21\.$/);
     expect(said(es, soon, 'es-ES')).toMatch(/, lista a las 22:48\.$/);
     expect(said(es, later, 'es-ES')).toMatch(/, lista el sáb a las 0?9:21\.$/);

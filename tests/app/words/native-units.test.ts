@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { filmTable } from '../../../app/film/film-form';
 import { shortLength as shortField } from '../../../app/parts/fields/lengths';
 import { en } from '../../../app/words/en';
 import * as told from '../../../app/words/format';
+import { firstFilm } from '../../../src/editing';
 import { asMinor, fromInches, fromMm, fromUnit, fromVolume, um } from '../../../src/units';
 
 const inch: told.Ways = { unit: 'in', locale: 'en-US', currency: 'USD' };
@@ -77,5 +79,17 @@ describe('ink and powder', () => {
     // 9.149 ml for 1 m² is 9.149 x 0.092 903 04 = 0.850 ml for 1 ft².
     expect(told.volumeRate(fromVolume(9.149, 'ml'), inch)).toBe('0.85 ml/ft²');
     expect(told.lengthPrice({ amount: asMinor(250), per: fromUnit(1, 'ft') }, inch)).toBe('$2.50/ft');
+  });
+});
+
+describe('hints of an inch shop', () => {
+  const film = filmTable.fields;
+  const hint = (name: 'gap' | 'spanMax', ways: told.Ways) =>
+    film[name].hint?.(en, ways, firstFilm('Roll', 'USD', ways.unit));
+  it('speak of its own ruler', () => {
+    expect(hint('gap', inch)).toBe('3/16 in for scissors, 5/16 in for a trimmer (common practice)');
+    expect(hint('spanMax', inch)).toContain('less 3/4 in.');
+    expect(hint('gap', metric)).toBe('5 mm for scissors, 8 mm for a trimmer (common practice)');
+    expect(hint('spanMax', metric)).toContain('less 20 mm.');
   });
 });
