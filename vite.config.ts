@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { licencesText, shippedPackages } from './.ci/licences.mjs';
 
 /** No inline script, no outside origin, workers from ourselves; the styles React sets go through the CSSOM. */
 const RULES = [
@@ -42,6 +43,16 @@ const securityPolicy: Plugin = {
   ],
 };
 
+/** The licences of what ships go with it, as the app links to them. */
+const licences: Plugin = {
+  name: 'licences',
+  apply: 'build',
+  generateBundle() {
+    const source = licencesText(shippedPackages(import.meta.dirname));
+    this.emitFile({ type: 'asset', fileName: 'licences.txt', source });
+  },
+};
+
 /** Each file that is kept with its digest (W3C Subresource Integrity), so that one that is cut off, or of another build, is not taken for it. */
 const withIntegrity = <Entry extends { readonly url: string }>(entry: Entry) => {
   const digest = createHash('sha256')
@@ -56,6 +67,7 @@ export default defineConfig({
   plugins: [
     react(),
     securityPolicy,
+    licences,
     VitePWA({
       strategies: 'injectManifest',
       srcDir: 'app/offline/service-worker',
@@ -81,7 +93,7 @@ export default defineConfig({
       },
       injectManifest: {
         globIgnores: ['screenshots/**'],
-        globPatterns: ['**/*.{js,css,html,svg,png,woff,woff2}'],
+        globPatterns: ['**/*.{js,css,html,svg,png,txt,woff,woff2}'],
         maximumFileSizeToCacheInBytes: 4_000_000,
         manifestTransforms: [(entries) => ({ manifest: entries.map(withIntegrity) })],
       },

@@ -72,6 +72,11 @@ export function ShopDialog() {
           <p className="hint">{words.noConversion}</p>
         </div>
       </div>
+      <p className="small">
+        <a href="./licences.txt" target="_blank" rel="noreferrer">
+          {words.licences}
+        </a>
+      </p>
       <div className="actions">
         <CloseButton />
       </div>

@@ -79,6 +79,6 @@ self.addEventListener('message', (event) => {
   event.ports[0]?.postMessage(told);
   event.waitUntil(sweep(event));
 });
-registerRoute(new NavigationRoute(open, { denylist: [/\/recovery\.html$/] }));
+registerRoute(new NavigationRoute(open, { denylist: [/\/recovery\.html$/, /\/licences\.txt$/] }));
 registerRoute(new PrecacheRoute(kept));
 registerRoute(({ sameOrigin }) => sameOrigin, older);

@@ -142,7 +142,7 @@ export const orders = {
       ? `all ${whole(total, ways)} placed`
       : `${whole(placed, ways)} of ${whole(total, ways)} placed`,
   ambiguousDates: 'In dates such as 3/4/2026',
-  askOrder: 'ask when a table has some',
+  askOrder: 'as your country writes them',
   dayFirst: 'the day comes first',
   monthFirst: 'the month comes first',
 };

@@ -141,7 +141,7 @@ export const orders: Words['orders'] = {
       ? `colocadas: todas (${whole(total, ways)})`
       : `colocadas: ${whole(placed, ways)} de ${whole(total, ways)}`,
   ambiguousDates: 'En fechas como 3/4/2026',
-  askOrder: 'preguntar cuando una tabla las tenga',
+  askOrder: 'como en el país',
   dayFirst: 'primero va el día',
   monthFirst: 'primero va el mes',
 };

@@ -90,6 +90,7 @@ async function walk(page: Page, seed: number, steps: number, tell: (line: string
         const refused = (await page.locator('[aria-invalid=true]').count()) > 0;
         const before = await shown(page);
         await page.reload();
+        await page.getByRole('heading', { level: 1, name: 'Orders' }).waitFor();
         await kept(page);
         const after = await shown(page);
         // What was typed and refused stays in its field until the page is left.
