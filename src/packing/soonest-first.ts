@@ -107,7 +107,7 @@ function orderSheets(layout: SoonestLayout): boolean {
 /** A way for a copy to lie nearer to the front: which copies lie elsewhere then, by their index. */
 interface Nearer {
   readonly reach: number;
-  readonly moves: readonly Move[];
+  readonly moves: () => readonly Move[];
 }
 
 /** The ways in which a copy lies nearer to the front, in free film or in the place of one that is due later, the nearest first. */
@@ -115,24 +115,25 @@ function withNearer(problem: Problem, copies: readonly LyingCopy[], index: numbe
   const own = copies[index];
   if (!own) return [];
   const reach = reachOf(problem, own);
-  const ways: Nearer[] = nearerPlaces(problem, copies, index, MOST_TRIED).map((place) => ({
+  const free = nearerPlaces(problem, copies, index, MOST_TRIED).map((place) => ({
     reach: reachOf(problem, place),
-    moves: [[index, place]],
+    moves: (): Move[] => [[index, place]],
   }));
-  copies.forEach((other, at) => {
-    if (other.fixed || other.rank <= own.rank) return;
-    const place = moveTo(own, { x: other.x, y: other.y, sheet: other.sheet });
-    if (reachOf(problem, place) >= reach) return;
-    const { x, y, sheet } = own;
-    ways.push({
-      reach: reachOf(problem, place),
-      moves: [
-        [index, place],
+  const { x, y, sheet, length, rank } = own;
+  const exchanges: Nearer[] = [];
+  for (const [at, other] of copies.entries()) {
+    if (other.fixed || other.rank <= rank) continue;
+    const reached = reachOf(problem, { sheet: other.sheet, y: other.y, length });
+    if (reached >= reach) continue;
+    exchanges.push({
+      reach: reached,
+      moves: () => [
+        [index, moveTo(own, { x: other.x, y: other.y, sheet: other.sheet })],
         [at, moveTo(other, { x, y, sheet })],
       ],
     });
-  });
-  return ways.sort((a, b) => a.reach - b.reach).slice(0, MOST_TRIED);
+  }
+  return [...free, ...exchanges].sort((a, b) => a.reach - b.reach).slice(0, MOST_TRIED);
 }
 
 /** Copies after the first moves that they may make; `null` if they may make none. */
@@ -142,7 +143,7 @@ function firstSound(
   ways: readonly Nearer[],
 ): readonly LyingCopy[] | null {
   for (const { moves } of ways) {
-    const next = layout.afterMoves(copies, moves);
+    const next = layout.afterMoves(copies, moves());
     if (next) return next;
   }
   return null;

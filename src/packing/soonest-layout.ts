@@ -21,8 +21,10 @@ function linesOf({ film, margins, gap }: Problem, copies: readonly LyingCopy[]):
 }
 
 /** How far from the leading edge copies reach, sheet after sheet. */
-export const reachOf = ({ film }: Problem, { sheet, y, length }: LyingCopy): number =>
-  (film.kind === 'sheet' ? sheet * film.length : 0) + y + length;
+export const reachOf = (
+  { film }: Problem,
+  { sheet, y, length }: Pick<LyingCopy, 'sheet' | 'y' | 'length'>,
+): number => (film.kind === 'sheet' ? sheet * film.length : 0) + y + length;
 
 /** How far from the leading edge all copies reach. */
 const furthest = (problem: Problem, copies: readonly LyingCopy[]): number =>
