@@ -1,5 +1,5 @@
 import { historyOf } from '../../src/editing';
-import { redo, undo, useShop } from '../store/shop';
+import { mayWrite, redo, undo, useShop } from '../store/shop';
 import type { Command } from './command';
 
 export const undoCommand: Command = {
@@ -7,7 +7,7 @@ export const undoCommand: Command = {
   label: 'undo',
   scope: 'everywhere',
   chords: [{ key: 'z', mod: true }],
-  available: () => historyOf(useShop.getState().book).done.length > 0,
+  available: () => mayWrite() && historyOf(useShop.getState().book).done.length > 0,
   run: undo,
 };
 
@@ -19,6 +19,6 @@ export const redoCommand: Command = {
     { key: 'z', mod: true, shift: true },
     { key: 'y', mod: true },
   ],
-  available: () => historyOf(useShop.getState().book).undone.length > 0,
+  available: () => mayWrite() && historyOf(useShop.getState().book).undone.length > 0,
   run: redo,
 };
