@@ -88,7 +88,8 @@ describe.each(['light', 'dark'] as const)('in the %s scheme', (scheme) => {
 
 describe('the styles', () => {
   /** What takes its colour from around it, or shows nothing. */
-  const NEUTRAL = ['inherit', 'transparent', 'none', 'currentColor'];
+  // `Canvas` is the system's own ground, under its own text (CSS Color 4, system colours).
+  const NEUTRAL = ['inherit', 'transparent', 'none', 'currentColor', 'Canvas'];
   /** What bears the tints of orders, which `tints.test.ts` holds against white; paper; bars, boxes and frames, which bear no text. */
   const APART = [
     ...['.order-head .order-code input', '.code'],

@@ -81,15 +81,17 @@ function clashes(stored: Stored, run: StoredRun): string[] {
   const beside = boxes
     .filter(({ x, width }) => x < film.margins.left || x + width > film.width - film.margins.right)
     .map(({ copy }) => `${run.name}: copy ${copy.number} lies beside the film`);
+  // What is printed keeps the gap that it was printed with, whatever the film's is now.
+  const gapOf = (a: Box, b: Box) => (Math.max(a.y, b.y) < (run.printed?.to ?? 0) ? 0 : film.gap);
   const close = boxes.flatMap((a, at) =>
     boxes
       .slice(at + 1)
       .filter(
         (b) =>
-          a.x < b.x + b.width + film.gap &&
-          b.x < a.x + a.width + film.gap &&
-          a.y < b.y + b.length + film.gap &&
-          b.y < a.y + a.length + film.gap,
+          a.x < b.x + b.width + gapOf(a, b) &&
+          b.x < a.x + a.width + gapOf(a, b) &&
+          a.y < b.y + b.length + gapOf(a, b) &&
+          b.y < a.y + a.length + gapOf(a, b),
       )
       .map((b) => `${run.name}: copies ${a.copy.number} and ${b.copy.number} are too close`),
   );
