@@ -1,4 +1,4 @@
-import { likeness, partsOf, withoutKind } from '../intake';
+import { likeness, partsOf, withoutKind } from '../intake/likeness';
 import { type Book, type Id, ordersByDue, type Transfer, transfersByOrder } from '../model';
 
 /** Names less alike than this are not taken for the same: common practice, no source. */

@@ -1,4 +1,4 @@
-import { sameName, sameNumber } from '../intake';
+import { sameName, sameNumber } from '../intake/repeats';
 import type { Order } from '../model';
 
 /** No number of an order has more words. */

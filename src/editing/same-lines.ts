@@ -1,4 +1,5 @@
-import { sameTransfer, type TableRow } from '../intake';
+import type { TableRow } from '../intake';
+import { sameTransfer } from '../intake/repeats';
 import { asEntered, type Book, copiesByTransfer, type Id, isFixed } from '../model';
 import type { LocalDate } from '../units';
 import type { RowToAdd } from './import';

@@ -1,4 +1,5 @@
-import { type Column, headingKey, headingOf, tableKey } from '../intake';
+import { tableKey } from '../intake/columns';
+import { type Column, headingKey, headingOf } from '../intake/headings';
 import type { Settings } from '../model';
 import type { BookDraft } from './step';
 

@@ -1,10 +1,8 @@
 export { MOST_COPIES } from './cells';
 export { type Heading, type Mapped, tableKey } from './columns';
-export { type Column, columnNames, headingKey, headingOf } from './headings';
+export { type Column, columnNames } from './headings';
 export type { Left } from './left';
-export { likeness, partsOf, withoutKind } from './likeness';
 export { sharedFaults } from './mends';
 export { readNames } from './names';
-export { sameName, sameNumber, sameTransfer } from './repeats';
 export type { CellProblem, Doubt, Mend, TableRow, TableWays } from './row';
 export { readTable, type TableReading } from './table';
