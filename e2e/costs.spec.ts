@@ -211,7 +211,7 @@ test('other films and ways are laid out side by side; one is taken and taken bac
   await openSheet(page);
   await button(page, 'Compare films').click();
   const rows = page.locator('.ways tbody tr[data-done="true"]');
-  await expect(rows).toHaveCount(5, { timeout: 30_000 });
+  await expect(rows).toHaveCount(6, { timeout: 30_000 });
   await page.getByRole('textbox', { name: 'Another width' }).fill('wide');
   await button(page, 'Add: Another width').click();
   await expect(page.getByText(/This is not a length/)).toBeVisible();
@@ -309,7 +309,7 @@ test('the windows of costs and prices meet WCAG 2.2 AA', async ({ page }) => {
   await page.keyboard.press('Escape');
   await openSheet(page);
   await button(page, 'Compare films').click();
-  await expect(page.locator('.ways tr[data-done="true"]')).toHaveCount(5, { timeout: 30_000 });
+  await expect(page.locator('.ways tr[data-done="true"]')).toHaveCount(6, { timeout: 30_000 });
   await check('compare');
   await page.keyboard.press('Escape');
   await page.getByRole('link', { name: 'Orders' }).click();

@@ -49,6 +49,7 @@ test('every kind of PNG is read, and its pixels are those that an independent de
   expect(files.length).toBeGreaterThanOrEqual(27);
   const head = page.getByRole('region', { name: 'Club' }).locator('.order-head');
   await drop(head, files);
+  await page.getByRole('button', { name: `Take in ${files.length} files` }).click();
   await expect(notices(page)).toContainText(`${files.length} files are taken in.`, { timeout: 30_000 });
   for (const { name, bytes } of files) {
     const row = rowOf(page, nameOf(name));

@@ -52,6 +52,7 @@ test('from a pasted day to a printed map by keyboard alone', async ({ page }) =>
   await page.keyboard.press('Shift+n');
   // What is selected is told, and what is done with it is next.
   await expect(page.locator('.film-canvas [role=status]')).toContainText(/from the edge, .* along/);
+  await expect(page.getByRole('button', { name: 'Turn', exact: true })).toBeVisible();
   await tabTo(page, /^Turn$/, 4);
   await tabTo(page, /^Film with 24 copies/);
   const along = page.getByRole('textbox', { name: 'Along (mm)' });

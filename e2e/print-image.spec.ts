@@ -7,6 +7,7 @@ import { composed, difference, type Picture, paint } from '../tests/output/print
 import { readPdf } from '../tests/output/read-pdf';
 import { giveArtwork, pngOf, storedCopies } from './print-image';
 import { expect, kept, layOut, notices, openShop, pasteTable, test } from './shop';
+import { openBlank } from './states';
 
 /** No picker can be answered in a test; without one the image is downloaded. */
 const withoutPickers = (page: Page) =>
@@ -221,6 +222,7 @@ test('a disk that fills while the image is written is told, leaves nothing behin
 
 test('what a tab that was killed left behind is swept', async ({ page }) => {
   await openShop(page);
+  await openBlank(page);
   await page.evaluate(async () => {
     const root = await navigator.storage.getDirectory();
     const folder = await root.getDirectoryHandle('print-images', { create: true });
@@ -228,7 +230,7 @@ test('what a tab that was killed left behind is swept', async ({ page }) => {
     await old.getFileHandle('Run 1.png', { create: true });
   });
   expect(await leftBehind(page)).toEqual(['old']);
-  await page.reload();
+  await page.goto('./');
   await expect.poll(() => leftBehind(page)).toEqual([]);
 });
 

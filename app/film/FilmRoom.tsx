@@ -1,4 +1,4 @@
-import { Suspense } from 'react';
+import { Suspense, useEffect } from 'react';
 import {
   cutMapCommand,
   layOutCommand,
@@ -12,6 +12,7 @@ import { part } from '../offline/part';
 import { DemoButton } from '../panels/DemoButton';
 import { Button } from '../parts/Button';
 import { useNarrow } from '../parts/useNarrow';
+import { atRest } from '../store/at-rest';
 import { useLaidRun } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { goTo, useView } from '../store/view';
@@ -27,13 +28,22 @@ import { RunStrip } from './RunStrip';
 import './film.css';
 import { useWords } from '../words';
 
-const SelectionSheet = part(() => import('./SelectionSheet').then(({ SelectionSheet: sheet }) => sheet));
+const fetchSheet = () => import('./SelectionSheet').then(({ SelectionSheet: sheet }) => sheet);
+const SelectionSheet = part(fetchSheet);
 
 /** The heart: the run in a sentence, the film across the screen, the whole run under it, the orders below. */
 export function FilmRoom() {
   const { film: words } = useWords();
   const run = useLaidRun();
   const narrow = useNarrow();
+  // At hand before a copy is selected: the next key may be for it.
+  useEffect(
+    () =>
+      void atRest()
+        .then(fetchSheet)
+        .catch(() => undefined),
+    [],
+  );
   const isSelected = useView(({ selected }) => selected.size > 0);
   const anyTransfers = useShop(({ book }) => Object.keys(book.transfer).length > 0);
   if (!run) return null;

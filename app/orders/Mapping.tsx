@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { edits } from '../../src/editing';
-import { type Column, columnNames, type Heading } from '../../src/intake';
+import { type Column, columnNames, type Heading, headingOf } from '../../src/intake';
 import { Choice } from '../parts/Choice';
 import { useWays } from '../store/selectors';
 import { act } from '../store/shop';
@@ -31,6 +31,7 @@ export function Mapping({ headings }: { headings: readonly Heading[] }) {
                   headings.map((heading) => heading.text),
                   text,
                   said,
+                  headingOf(text).column !== undefined,
                 ),
               )
             }

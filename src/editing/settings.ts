@@ -1,5 +1,5 @@
-import { tableKey } from '../intake/columns';
-import { type Column, headingKey, headingOf } from '../intake/headings';
+import type { Column } from '../intake';
+import { headingKey, tableKey } from '../intake/heading-key';
 import type { Settings } from '../model';
 import type { BookDraft } from './step';
 
@@ -12,12 +12,14 @@ export function editSettings(draft: BookDraft, fields: Partial<Omit<Settings, 'c
  * Says which column a heading of a table is. It is remembered for tables of the same headings, where another heading that was said to
  * be that column no longer is; and for any table, if the heading means nothing by itself.
  * @param headings all headings of the table
+ * @param isKnown whether the heading means something by itself
  */
 export function mapHeading(
   draft: BookDraft,
   headings: readonly string[],
   heading: string,
   column: Column | 'none',
+  isKnown: boolean,
 ): void {
   const { shop } = draft.settings;
   if (!shop) return;
@@ -27,5 +29,5 @@ export function mapHeading(
     ([, said]) => said !== column || said === 'none',
   );
   shop.tables[ofTable] = { ...Object.fromEntries(others), [key]: column };
-  if (headingOf(heading).column === undefined) shop.columns[key] = column;
+  if (!isKnown) shop.columns[key] = column;
 }

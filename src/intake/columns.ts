@@ -1,5 +1,6 @@
 import type { LengthUnit } from '../units';
-import { type Column, columnNames, headingKey, headingOf } from './headings';
+import { headingKey, tableKey } from './heading-key';
+import { type Column, columnNames, headingOf } from './headings';
 
 /** The columns of a table without a heading, in their order. */
 const unheaded = ['order', 'transfer', 'width', 'height', 'count', 'due', 'turn'] as const satisfies Column[];
@@ -24,10 +25,6 @@ export interface Mapped {
   /** Of headings that mean nothing by themselves, in any table. */
   readonly columns: Readonly<Record<string, string>>;
 }
-
-/** How the headings of a table are remembered, whatever their order. */
-export const tableKey = (headings: readonly string[]): string =>
-  [...new Set(headings.map(headingKey).filter((key) => key !== ''))].sort().join('\n');
 
 /** What a heading was said to mean: a column, none, or nothing was said of it. */
 const columnSaid = (said: string | undefined): Column | 'none' | undefined =>

@@ -1,4 +1,5 @@
 import { type LengthUnit, unitNamed, withoutAccents } from '../units';
+import { LONGEST_NAME } from './heading-key';
 
 export const columnNames = [
   'order',
@@ -259,9 +260,6 @@ function columnNamed(name: string): Column | undefined {
   return ofTransfer !== undefined && OF_TRANSFER.has(ofTransfer) ? ofTransfer : undefined;
 }
 
-/** No name of a column is longer. */
-const LONGEST_NAME = 100;
-
 /** What a heading says by itself. */
 interface HeadingTold {
   readonly column: Column | undefined;
@@ -286,7 +284,3 @@ export function headingOf(cell: string): HeadingTold {
   const name = unit && match ? (match[1] ?? '').trim() : plain;
   return { column: columnNamed(name), unit, isVague: VAGUE.has(name) };
 }
-
-/** How a heading is remembered. */
-export const headingKey = (cell: string): string =>
-  cell.slice(0, LONGEST_NAME).trim().toLowerCase().replace(/\s+/g, ' ');

@@ -1,6 +1,7 @@
 export { MOST_COPIES } from './cells';
-export { type Heading, type Mapped, tableKey } from './columns';
-export { type Column, columnNames } from './headings';
+export type { Heading, Mapped } from './columns';
+export { tableKey } from './heading-key';
+export { type Column, columnNames, headingOf } from './headings';
 export type { Left } from './left';
 export { sharedFaults } from './mends';
 export { readNames } from './names';

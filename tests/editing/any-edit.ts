@@ -362,7 +362,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
     ({ id }) => edits.dropAside(id),
   ),
   mapHeading: any(({ a, yes }) =>
-    edits.mapHeading(['Order', `Column ${a}`], `Column ${a}`, yes ? 'notes' : 'none'),
+    edits.mapHeading(['Order', `Column ${a}`], `Column ${a}`, yes ? 'notes' : 'none', a % 2 === 0),
   ),
   editSettings: any(({ a, yes }) =>
     edits.editSettings({ shelfFirst: yes, rates: { ...startingRates.mm, white: a as Microlitres } }),

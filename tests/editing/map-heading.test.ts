@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Edit, edits, session } from '../../src/editing';
-import { readTable } from '../../src/intake';
+import { type Column, headingOf, readTable } from '../../src/intake';
 import { type Book, settingsOf } from '../../src/model';
 import { today } from '../intake/today';
 import { freshIds, smallBook } from './book';
@@ -22,32 +22,30 @@ const meant = (book: Book, headings: readonly string[] = HEADINGS) =>
     }).headings.map(({ text, column }) => [text, column]),
   );
 
+/** Says what a heading of the table means. */
+const mapping = (heading: string, column: Column | 'none') =>
+  edits.mapHeading(HEADINGS, heading, column, headingOf(heading).column !== undefined);
+
 describe('a heading that is mapped', () => {
   it('is read so the next time, known or not', () => {
     const book = bookAfter(
-      edits.mapHeading(HEADINGS, 'Item', 'notes'),
-      edits.mapHeading(HEADINGS, 'Motif', 'transfer'),
-      edits.mapHeading(HEADINGS, 'Qty', 'none'),
-      edits.mapHeading(HEADINGS, 'Colour', 'customer'),
+      mapping('Item', 'notes'),
+      mapping('Motif', 'transfer'),
+      mapping('Qty', 'none'),
+      mapping('Colour', 'customer'),
     );
     expect(meant(book)).toMatchObject({ Item: 'notes', Motif: 'transfer', Qty: null, Colour: 'customer' });
   });
 
   it('takes its column from the heading that was said to have it', () => {
-    const book = bookAfter(
-      edits.mapHeading(HEADINGS, 'Motif', 'notes'),
-      edits.mapHeading(HEADINGS, 'Colour', 'notes'),
-    );
+    const book = bookAfter(mapping('Motif', 'notes'), mapping('Colour', 'notes'));
     expect(meant(book)).toMatchObject({ Motif: 'transfer', Colour: 'notes' });
-    const back = session(book, edits.mapHeading(HEADINGS, 'Motif', 'notes'), freshIds()).book;
+    const back = session(book, mapping('Motif', 'notes'), freshIds()).book;
     expect(meant(back)).toMatchObject({ Motif: 'notes', Colour: null });
   });
 
   it('means the same in other tables only if it means nothing by itself', () => {
-    const book = bookAfter(
-      edits.mapHeading(HEADINGS, 'Item', 'notes'),
-      edits.mapHeading(HEADINGS, 'Colour', 'customer'),
-    );
+    const book = bookAfter(mapping('Item', 'notes'), mapping('Colour', 'customer'));
     expect(meant(book, ['Order', 'Item', 'Sort', 'Width', 'Height', 'Qty', 'Colour'])).toMatchObject({
       Item: 'transfer',
       Colour: 'customer',
