@@ -1,6 +1,6 @@
 import type { CutStep, SpanOrder } from '../../src/cutting';
 import type { LaidCopy, LaidRun } from '../../src/layout';
-import { useThumbnails } from '../panels/useThumbnails';
+import type { Thumbnail } from '../panels/useThumbnails';
 import { OrderCode } from '../parts/OrderCode';
 import { useWays } from '../store/selectors';
 import { useAllWords, useWords } from '../words';
@@ -11,12 +11,15 @@ const named = ({ order, number }: LaidCopy): string => `${order.code} ${number}`
 /** The step at hand: the figure first, to be read at arm's length. */
 export function CutNow({
   run,
+  pictures,
   order,
   step,
   at,
   out,
 }: {
   run: LaidRun;
+  /** Of the artwork on the run, by its id. */
+  pictures: ReadonlyMap<string, Thumbnail>;
   order: SpanOrder;
   step: CutStep;
   at: number;
@@ -33,7 +36,7 @@ export function CutNow({
         <p className="big">
           <OrderCode code={copy.order.code} tint={copy.order.tint} /> {words.take(named(copy))}
         </p>
-        <WhatItIs run={run} copy={copy} />
+        <WhatItIs run={run} copy={copy} picture={pictures.get(copy.transfer.artwork ?? '')} />
       </>
     );
   }
@@ -56,10 +59,17 @@ export function CutNow({
 }
 
 /** What the copy in the hand is, and for whom: by picture, name, order and due day. */
-function WhatItIs({ run, copy: { order, transfer } }: { run: LaidRun; copy: LaidCopy }) {
+function WhatItIs({
+  run,
+  copy: { order, transfer },
+  picture,
+}: {
+  run: LaidRun;
+  copy: LaidCopy;
+  picture: Thumbnail | undefined;
+}) {
   const { orders: words } = useWords();
   const ways = useWays();
-  const picture = useThumbnails(run).get(transfer.artwork ?? '');
   const due = run.view.order[order.id]?.due ?? null;
   return (
     <div className="what-it-is">

@@ -6,6 +6,7 @@ import { isPrinted } from '../../src/model';
 import { apartKey, cutKey, ticked } from '../../src/pressing';
 import { HandOverButton } from '../panels/HandOverButton';
 import { RunChoice } from '../panels/RunChoice';
+import { useThumbnails } from '../panels/useThumbnails';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { useNarrow } from '../parts/useNarrow';
@@ -97,6 +98,8 @@ function Steps({ run }: { run: LaidRun }) {
   const ways = useWays();
   const ticks = useShop(({ book }) => book.tick);
   const station = stationOf(run);
+  // Once for all steps: they follow one another quickly.
+  const pictures = useThumbnails(run);
   const orders = cutOrder(run);
   const done = ticked(ticksOf({ tick: ticks }, run.id));
   const isOpen = (order: SpanOrder) => stepsDone(order, done).length < order.steps.length;
@@ -137,7 +140,7 @@ function Steps({ run }: { run: LaidRun }) {
       <div className="cut-room">
         <section className="cut-now" aria-live="polite">
           {step ? (
-            <CutNow run={run} order={span} step={step} at={at} out={out.length} />
+            <CutNow run={run} pictures={pictures} order={span} step={step} at={at} out={out.length} />
           ) : (
             <p className="big">{words.allCut(span.copies.length, ways)}</p>
           )}

@@ -1,8 +1,5 @@
-import { useMemo } from 'react';
 import type { LaidRun } from '../../src/layout';
-import { copiesBeyond } from '../../src/model';
-import { useWays } from '../store/selectors';
-import { useShop } from '../store/shop';
+import { useBeyond, useWays } from '../store/selectors';
 import type { DayState } from '../store/timeline';
 import { useWords } from '../words';
 import { listedUpTo, momentOf, spoken } from '../words/format';
@@ -17,8 +14,7 @@ const NAMED = 3;
 export function Dues({ run, day }: { run: LaidRun; day: DayState }) {
   const { film: words } = useWords();
   const ways = useWays();
-  const book = useShop((shop) => shop.book);
-  const beyondOf = useMemo(() => copiesBeyond(book, run.id), [book, run.id]);
+  const beyondOf = useBeyond(run.id);
   const told = run.copies.some(({ order }) => {
     const own = run.view.order[order.id];
     return own !== undefined && (own.due !== null || own.rush);

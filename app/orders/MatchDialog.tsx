@@ -1,7 +1,6 @@
 import { useEffect, useMemo, useState } from 'react';
 import { edits, type GivenArtwork, matchArtwork } from '../../src/editing';
 import { type Book, ordersByDue, type Transfer, transfersByOrder } from '../../src/model';
-import { withoutAccents } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
@@ -11,6 +10,7 @@ import { notify, openDialog } from '../store/view';
 import { Window } from '../windows/Window';
 import { useAllWords, wordsNow } from '../words';
 import { area } from '../words/format';
+import { searchable } from './order-lines';
 import { fieldsOf, takeIn } from './several-files';
 
 /** What a file is to be: the artwork of a transfer, a new transfer of the order that the files were given to, or nothing. */
@@ -22,13 +22,12 @@ const MOST_FOUND = 20;
 
 /** Transfers at work whose order or name holds what is looked for. */
 function found(book: Book, search: string): Transfer[] {
-  const plain = (text: string) => withoutAccents(text).toLocaleLowerCase();
-  const wanted = plain(search.trim());
+  const wanted = searchable(search.trim());
   if (wanted === '') return [];
   const own = transfersByOrder(book);
   const transfers = ordersByDue(book).flatMap((order) =>
     (own.get(order.id) ?? []).filter(({ name }) =>
-      plain(`${order.code} ${order.name} ${name}`).includes(wanted),
+      searchable(`${order.code} ${order.name} ${name}`).includes(wanted),
     ),
   );
   return transfers.slice(0, MOST_FOUND);

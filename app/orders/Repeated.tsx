@@ -1,8 +1,7 @@
-import { useRef } from 'react';
 import { type Answer, type Answers, answerKey, type RepeatedRow } from '../../src/editing';
+import { BoxList } from '../parts/BoxList';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { useBoxRows } from '../parts/useBoxRows';
 import { useWays } from '../store/selectors';
 import { useAllWords } from '../words';
 import { area, dueDay } from '../words/format';
@@ -33,8 +32,6 @@ export function Repeated({
 }) {
   const { table: words } = useAllWords();
   const ways = useWays();
-  const box = useRef<HTMLUListElement>(null);
-  const { shown, before, after, measure } = useBoxRows<HTMLLIElement>(box, repeated.length, 120);
   const sayAll = (answer: Answer) =>
     onAnswers(
       Object.fromEntries(
@@ -54,34 +51,18 @@ export function Repeated({
           </Button>
         ))}
       </div>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must scroll by keys */}
-      <ul ref={box} className="repeated-rows" tabIndex={0}>
-        {before > 0 && <li aria-hidden style={{ height: before }} />}
-        {shown.map((index) => {
-          const each = repeated[index];
-          return (
-            each && (
-              <li
-                key={answerKey(each.row)}
-                ref={measure}
-                data-index={index}
-                aria-setsize={repeated.length}
-                aria-posinset={index + 1}
-              >
-                <RepeatedLine
-                  each={each}
-                  answer={answers[answerKey(each.row)] ?? null}
-                  onAnswer={(answer) => {
-                    const { [answerKey(each.row)]: _, ...others } = answers;
-                    onAnswers(answer === null ? others : { ...others, [answerKey(each.row)]: answer });
-                  }}
-                />
-              </li>
-            )
-          );
-        })}
-        {after > 0 && <li aria-hidden style={{ height: after }} />}
-      </ul>
+      <BoxList className="repeated-rows" items={repeated} keyOf={({ row }) => answerKey(row)} height={120}>
+        {(each) => (
+          <RepeatedLine
+            each={each}
+            answer={answers[answerKey(each.row)] ?? null}
+            onAnswer={(answer) => {
+              const { [answerKey(each.row)]: _, ...others } = answers;
+              onAnswers(answer === null ? others : { ...others, [answerKey(each.row)]: answer });
+            }}
+          />
+        )}
+      </BoxList>
     </section>
   );
 }

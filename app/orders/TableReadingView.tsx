@@ -1,5 +1,6 @@
 import { useRef } from 'react';
 import type { Doubt, TableReading } from '../../src/intake';
+import { BoxList } from '../parts/BoxList';
 import { useBoxRows } from '../parts/useBoxRows';
 import { useWays } from '../store/selectors';
 import { useAllWords } from '../words';
@@ -53,31 +54,15 @@ function Doubts({ rows }: { rows: TableReading['rows'] }) {
 function BadRows({ bad }: { bad: TableReading['bad'] }) {
   const { table: words } = useAllWords();
   const ways = useWays();
-  const box = useRef<HTMLUListElement>(null);
-  const { shown, before, after, measure } = useBoxRows<HTMLLIElement>(box, bad.length, 28);
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must scroll by keys
-    <ul ref={box} className="bad-rows" tabIndex={0}>
-      {before > 0 && <li aria-hidden style={{ height: before }} />}
-      {shown.map((index) => {
-        const row = bad[index];
-        return (
-          row && (
-            <li
-              key={row.line}
-              ref={measure}
-              data-index={index}
-              aria-setsize={bad.length}
-              aria-posinset={index + 1}
-            >
-              <strong>{words.badRow(row.line)}</strong>{' '}
-              {row.problems.map((problem) => words.cellProblem(problem, ways)).join(' ')}
-            </li>
-          )
-        );
-      })}
-      {after > 0 && <li aria-hidden style={{ height: after }} />}
-    </ul>
+    <BoxList className="bad-rows" items={bad} keyOf={({ line }) => line} height={28}>
+      {({ line, problems }) => (
+        <>
+          <strong>{words.badRow(line)}</strong>{' '}
+          {problems.map((problem) => words.cellProblem(problem, ways)).join(' ')}
+        </>
+      )}
+    </BoxList>
   );
 }
 

@@ -28,7 +28,8 @@ export type OrderLine = { readonly key: string; readonly order: Order } & (
   | { readonly kind: 'add' | 'space' }
 );
 
-const plain = (text: string): string => withoutAccents(text).toLocaleLowerCase();
+/** A text as it is searched in: letters' case and accents aside. */
+export const searchable = (text: string): string => withoutAccents(text).toLocaleLowerCase();
 
 const stateOrder: readonly OrderState[] = [
   'waiting',
@@ -57,8 +58,8 @@ export function orderLines(
   const states = orderStates(book);
   const transfers = transfersByOrder(book);
   const copies = copiesByTransfer(book);
-  const wanted = plain(search.trim());
-  const found = (...texts: string[]) => texts.some((text) => plain(text).includes(wanted));
+  const wanted = searchable(search.trim());
+  const found = (...texts: string[]) => texts.some((text) => searchable(text).includes(wanted));
   const inArchive = Object.values(book.order).filter((order) => order.archived);
   const shown = archived ? inArchive : [...ordersByDue(book), ...(wanted === '' ? [] : inArchive)];
   const stateOf = (order: Order): OrderState => states.get(order.id) ?? 'ready';

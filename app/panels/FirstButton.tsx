@@ -1,14 +1,13 @@
-import { mayComeFirst } from '../../src/editing';
 import type { Order } from '../../src/model';
 import { Button } from '../parts/Button';
 import { bringFirst } from '../store/bring-first';
-import { useShop } from '../store/shop';
+import { useMayComeFirst } from '../store/selectors';
 import { useWords } from '../words';
 
 /** Brings an order to the front in one act; not there where none of its copies may move. */
 export function FirstButton({ order }: { order: Order }) {
   const { film: words } = useWords();
-  const may = useShop(({ book, follows }) => !follows && mayComeFirst(book, order.id).length > 0);
+  const may = useMayComeFirst(order.id);
   if (!may) return null;
   return (
     <Button weight="plain" aria-label={words.printFirstNamed(order.name)} onPress={() => bringFirst(order)}>

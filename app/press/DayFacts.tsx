@@ -1,10 +1,8 @@
-import { useMemo } from 'react';
 import type { LaidRun } from '../../src/layout';
-import { type Beyond, copiesBeyond } from '../../src/model';
+import type { Beyond } from '../../src/model';
 import { TooLargeNotes } from '../panels/TooLargeNotes';
 import { OrderCode } from '../parts/OrderCode';
-import { useWays } from '../store/selectors';
-import { useShop } from '../store/shop';
+import { useBeyond, useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
 import { useAllWords } from '../words';
 import { clockTime, dueDay, momentOf, spoken, timeAndDay } from '../words/format';
@@ -53,8 +51,7 @@ export function OrderTimes({ run, day }: { run: LaidRun; day: Day }) {
   const { press: words, film } = useAllWords();
   const ways = useWays();
   const { order: orders } = run.view;
-  const book = useShop((shop) => shop.book);
-  const beyondOf = useMemo(() => copiesBeyond(book, run.id), [book, run.id]);
+  const beyondOf = useBeyond(run.id);
   return (
     <section aria-labelledby="times-title">
       <h2 id="times-title">{words.orders}</h2>

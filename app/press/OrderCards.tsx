@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { fewestGarments, tallyByTransfer } from '../../src/cutting';
-import { copiesBeyond, garmentsByOrder } from '../../src/model';
+import { garmentsByOrder } from '../../src/model';
 import { sum } from '../../src/units';
-import { settingsOrFirst, useWays } from '../store/selectors';
+import { settingsOrFirst, useBeyond, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { useAllWords } from '../words';
 import { area, dayAndTime, dueDay, whole } from '../words/format';
@@ -97,7 +97,7 @@ export function PackingSlips({ run, paper, made }: CardProps) {
   const [bags, setBags] = useState<Readonly<Record<string, number>>>({});
   const orders = ordersOn(run);
   const book = useShop((shop) => shop.book);
-  const beyondOf = copiesBeyond(book, run.id);
+  const beyondOf = useBeyond(run.id);
   const { letterhead } = settingsOrFirst(book);
   const slips = orders.flatMap(({ order, copies }) => {
     const of = bags[order.id] ?? 1;

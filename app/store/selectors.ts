@@ -1,8 +1,11 @@
+import { mayComeFirst } from '../../src/editing';
 import { firstSettings } from '../../src/editing/first-settings';
 import { type LaidRun, layRun } from '../../src/layout';
 import {
+  type Beyond,
   type Book,
   benchRunOf,
+  copiesBeyond,
   type Film,
   type Run,
   runOf,
@@ -76,6 +79,18 @@ export function useOpenRun(): OpenRun | null {
 }
 
 export const openRunNow = (): OpenRun | null => openRunOf(useShop.getState().book, useView.getState().run);
+
+const comeFirstOf = ofBook((book) => mayComeFirst(book));
+
+/** Whether an order has copies that may be brought to the front, and this tab may do it. */
+export const useMayComeFirst = (order: string): boolean =>
+  useShop(({ book, follows }) => !follows && comeFirstOf(book, null).has(order));
+
+const beyondOf = ofBook((book, run: string) => copiesBeyond(book, run));
+
+/** What of each order does not come with a run. */
+export const useBeyond = (run: string): ((order: string) => Beyond) =>
+  useShop(({ book }) => beyondOf(book, run));
 
 /** How the shop reads and prints, whether it has a book yet or not. */
 export const settingsOrFirst = (book: Book): Omit<Settings, 'changed'> =>

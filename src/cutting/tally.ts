@@ -23,10 +23,11 @@ export const uprightSize = ({ turned, width, length }: LaidCopy): Size =>
 
 /** Copies counted by transfer, in the order of the orders' codes; within an order as they come out. */
 export function tallyByTransfer(copies: readonly LaidCopy[]): Tally[] {
-  const tallies = new Map<string, Tally>();
+  const tallies = new Map<string, Tally & { readonly numbers: number[] }>();
   for (const copy of copies) {
     const { transfer, order } = copy;
-    const numbers = [...(tallies.get(transfer.id)?.numbers ?? []), copy.number];
+    const numbers = tallies.get(transfer.id)?.numbers ?? [];
+    numbers.push(copy.number);
     tallies.set(transfer.id, {
       transfer: transfer.id,
       order,

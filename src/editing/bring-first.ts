@@ -20,14 +20,22 @@ interface BroughtFirst {
   readonly waiting: number;
 }
 
-/** The copies of an order that may still be brought first: wanted, and neither in print nor from the shelf. */
-export const mayComeFirst = (book: Book, order: string): Copy[] =>
+/** Whether a copy may still be brought first: it is wanted, and neither in print nor from the shelf. */
+const isMovable = (book: Book, copy: Copy): boolean =>
+  copy.role !== 'filler' && copy.state !== 'shelved' && !isFixed(book, copy);
+
+/** The orders that have copies which may still be brought first; the book is looked through once for all of them. */
+export const mayComeFirst = (book: Book): ReadonlySet<string> =>
+  new Set(
+    Object.values(book.copy).flatMap((copy) =>
+      isMovable(book, copy) ? (book.transfer[copy.transfer]?.order ?? []) : [],
+    ),
+  );
+
+/** The copies of an order that may still be brought first. */
+const movableOf = (book: Book, order: string): Copy[] =>
   Object.values(book.copy).filter(
-    (copy) =>
-      book.transfer[copy.transfer]?.order === order &&
-      copy.role !== 'filler' &&
-      copy.state !== 'shelved' &&
-      !isFixed(book, copy),
+    (copy) => book.transfer[copy.transfer]?.order === order && isMovable(book, copy),
   );
 
 /** Lays what waits for a run around all that lies there, then what is due soonest as near to the front as it goes. */
@@ -60,11 +68,11 @@ export function bringFirst(
 ): BroughtFirst | null {
   const order = draft.order[id];
   if (!order || (on.kind === 'run' && draft.run[on.run]?.state !== 'draft')) return null;
-  if (mayComeFirst(bookSoFar(draft), id).length === 0) return null;
+  if (movableOf(bookSoFar(draft), id).length === 0) return null;
   order.rush = true;
   const isOwn = ({ transfer }: Pick<Copy, 'transfer'>) => draft.transfer[transfer]?.order === id;
   drawFirst(draft, isOwn);
-  const copies = mayComeFirst(bookSoFar(draft), id);
+  const copies = movableOf(bookSoFar(draft), id);
   const run =
     on.kind === 'run' ? on.run : addRun(draft, { name: on.name, film: on.film, takes: 'chosen' }, context);
   for (const { id: own, run: from } of copies) {

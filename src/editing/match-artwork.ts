@@ -1,5 +1,6 @@
 import { likeness, partsOf, withoutKind } from '../intake/likeness';
 import { type Book, type Id, ordersByDue, type Transfer, transfersByOrder } from '../model';
+import { compareEach } from '../units';
 
 /** Names less alike than this are not taken for the same: common practice, no source. */
 const ALIKE = 0.7;
@@ -24,10 +25,7 @@ interface Candidate {
   readonly isAlike: boolean;
 }
 
-const byRank = (a: Candidate, b: Candidate): number => {
-  const at = a.rank.findIndex((value, index) => value !== b.rank[index]);
-  return at < 0 ? 0 : (b.rank[at] ?? 0) - (a.rank[at] ?? 0);
-};
+const byRank = (a: Candidate, b: Candidate): number => compareEach(b.rank, a.rank);
 
 /** The figures of an order's number: those that its name begins with. */
 const numberOf = (name: string): string | null =>

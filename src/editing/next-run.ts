@@ -1,6 +1,7 @@
 import { tooLargeFor } from '../layout';
 import { type Book, type Id, openRuns } from '../model';
 import { leftOfFilm } from '../stock';
+import { compareEach } from '../units';
 import { addRun, finishRun } from './runs';
 import { type BookDraft, bookSoFar, type EditContext } from './step';
 import { tickJobs } from './ticks';
@@ -25,9 +26,7 @@ export function filmForNextRun(book: Book, inUse: Id<'film'>): Id<'film'> {
         Number(film.id === inUse),
       ],
     }));
-  const [best] = films.sort((a, b) =>
-    b.rank.reduce((found, value, at) => found || value - (a.rank[at] ?? 0), 0),
-  );
+  const [best] = films.sort((a, b) => compareEach(b.rank, a.rank));
   return best?.id ?? inUse;
 }
 

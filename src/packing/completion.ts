@@ -1,3 +1,5 @@
+import { compareEach } from '../units';
+
 /** Orders are compared by their ranks, the lower the sooner. */
 const ascending = (a: number, b: number): number => a - b;
 
@@ -24,15 +26,6 @@ export function completionsOf(parts: readonly Part[]): (order: readonly number[]
     }
     return ends;
   };
-}
-
-/** Compares lists of the same length by the first figure in which they differ. */
-export function compareEach(a: readonly number[], b: readonly number[]): number {
-  for (let index = 0; index < a.length; index += 1) {
-    const difference = (a[index] ?? 0) - (b[index] ?? 0);
-    if (difference !== 0) return difference;
-  }
-  return 0;
 }
 
 /**

@@ -1,5 +1,4 @@
-import { countBy, um } from '../units';
-import { compareEach } from './completion';
+import { compareEach, countBy, um } from '../units';
 import { isClear, layoutFaults } from './faults';
 import { knifeLines } from './knife-lines';
 import type { LyingCopy } from './lying';

@@ -10,8 +10,8 @@ import {
   reordered,
   validatePlan,
 } from '../../src/packing';
-import { compareEach, completionsOf, type Part, soonestComplete } from '../../src/packing/completion';
-import { fromMm, um } from '../../src/units';
+import { completionsOf, type Part, soonestComplete } from '../../src/packing/completion';
+import { compareEach, fromMm, um } from '../../src/units';
 import { anyRoll, anySheets, bareRoll, piece, pinSome } from './problems';
 
 const planned = (problem: Problem, iterations = 60): Plan => {
