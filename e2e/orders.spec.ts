@@ -32,3 +32,18 @@ test('a new order and one like another are first, their names to be typed over; 
   await page.getByRole('textbox', { name: 'Search' }).fill('');
   await expect(page.getByRole('region', { name: 'Hill', exact: true })).not.toContainText('archived');
 });
+
+test('an order’s code and name stay in view beside its acts, however wide the screen is', async ({
+  page,
+}) => {
+  await openShop(page);
+  await pasteTable(page, '#1041 Oak Lane Choir,crest,80,80,2,2026-12-04,no');
+  const head = page.locator('.order-head').first();
+  for (const width of [1440, 1180, 1024, 800, 390]) {
+    await page.setViewportSize({ width, height: 768 });
+    const of = async (label: string) =>
+      (await head.getByLabel(label, { exact: true }).boundingBox())?.width ?? 0;
+    expect(await of('Code'), `code at ${width}`).toBeGreaterThanOrEqual(80);
+    expect(await of('Order'), `name at ${width}`).toBeGreaterThanOrEqual(150);
+  }
+});
