@@ -177,6 +177,8 @@ export function putOffcutBack(draft: BookDraft, id: string, context: EditContext
     (entry) => entry.id === cut?.entry || (entry.item === id && entry.kind === 'cut'),
   );
   for (const entry of ofCut) counterEntry(draft, entry.id, context);
+  // A sheet that was counted by hand, where its cut was undone before, goes back with it.
+  enter(draft, id, -(amountOf(draft, id) ?? 0), { kind: 'cut' }, context);
   delete draft.film[id];
   delete draft.item[id];
 }

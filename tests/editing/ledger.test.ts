@@ -277,4 +277,19 @@ describe('the ledger', () => {
     expect(leftOfFilm(after.film[roll] as Film)).toBe(before);
     expect(Object.keys(after.film)).toEqual(Object.keys(book.film));
   });
+
+  it('leaves nothing of an offcut that was undone and counted by hand before it is put back', () => {
+    const { book } = smallBook();
+    const roll = Object.keys(book.film)[0] as Id<'film'>;
+    const before = leftOfFilm(book.film[roll] as Film);
+    const after = edited(book, (draft) => {
+      const offcut = cutOffcut(draft, roll, fromMm(500), 'End', ids()) ?? expect.fail();
+      const made = Object.values(draft.entry).find(({ item }) => item === offcut) ?? expect.fail();
+      counterEntry(draft, made.id, ids());
+      editFilm(draft, offcut, { ...(draft.film[offcut] as Film), sheetsLeft: 1 } as Film, ids());
+      putOffcutBack(draft, offcut, ids());
+    });
+    expect(unbalanced(after)).toEqual([]);
+    expect(leftOfFilm(after.film[roll] as Film)).toBe(before);
+  });
 });
