@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { useEffect, useRef } from 'react';
 import { Button } from '../parts/Button';
 import { loadAgain } from '../store/load-again';
 import { dismissNotice, type Notice, useView } from '../store/view';
@@ -7,11 +7,27 @@ import { useWords } from '../words';
 /** For how long a notice stays, in milliseconds: what needs care longer than what went well, what failed until it is read. */
 const READ = { plain: 7000, care: 20_000, error: null } as const;
 
+/** Tells the page how much room the news takes at its foot, so that what lies under them can be scrolled clear of them. */
+function useRoomForNews() {
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const { current } = place;
+    if (!current) return;
+    const sizes = new ResizeObserver(() =>
+      document.body.style.setProperty('--news', `${current.offsetHeight}px`),
+    );
+    sizes.observe(current);
+    return () => sizes.disconnect();
+  }, []);
+  return place;
+}
+
 /** Short sentences about what just happened. */
 export function Notices() {
   const notices = useView((view) => view.notices);
+  const place = useRoomForNews();
   return (
-    <div className="notices" role="status" aria-live="polite">
+    <div className="notices" ref={place} role="status" aria-live="polite">
       {notices.map((notice) => (
         <NoticeLine key={notice.id} notice={notice} />
       ))}

@@ -1,0 +1,28 @@
+import { expect, layOut, notices, openShop, pasteTable, test } from './shop';
+
+const fairs = Array.from({ length: 9 }, (_, at) => `Fair ${at + 1},front,95,60,2,2027-01-08,yes`);
+
+for (const [width, height] of [
+  [1440, 900],
+  [390, 844],
+] as const) {
+  test(`what a notice lies over can be scrolled clear of it, ${width} wide`, async ({ page }) => {
+    await openShop(page);
+    await pasteTable(page, fairs.join('\n'));
+    await page.getByRole('link', { name: 'Film', exact: true }).click();
+    await layOut(page);
+    await page.setViewportSize({ width, height });
+    await page.getByRole('button', { name: 'Lock for print' }).click();
+    await expect(notices(page)).toContainText('Without artwork');
+
+    const covered = await page.evaluate(() => {
+      window.scrollTo({ top: document.documentElement.scrollHeight, behavior: 'instant' });
+      const shown = [...document.querySelectorAll('main button, main .card')];
+      const last = Math.max(...shown.map((each) => each.getBoundingClientRect().bottom));
+      const news = document.querySelector('.notices')?.getBoundingClientRect();
+      return { last, news: news?.top ?? 0, height: news?.height ?? 0 };
+    });
+    expect(covered.height).toBeGreaterThan(40);
+    expect(covered.last).toBeLessThanOrEqual(covered.news);
+  });
+}
