@@ -84,6 +84,13 @@ export class Codes {
     return code;
   }
 
+  /** A code that is given, if it can be told from those before; else one for the name. */
+  keep(code: string, name: string): string {
+    if (!this.isFree(code)) return this.take(name);
+    this.add(code, true);
+    return code;
+  }
+
   private find(name: string): string {
     for (const code of codesFor(name)) if (this.isFree(code)) return code;
     // So many orders of one initial: any number with a letter.

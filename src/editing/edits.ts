@@ -9,6 +9,7 @@ import {
   takeArtwork,
 } from './artwork';
 import { advanceRun, editStation, setCure, setPress, spoilCopy, stepRunBack } from './bench';
+import { bringOrders } from './bring-back';
 import { bringFirst } from './bring-first';
 import { calibrate, leaveRunOut, takeBackCalibration } from './calibration';
 import { closeRun, correctClosing } from './closing';
@@ -69,6 +70,7 @@ export const edits = {
     editOrder,
     removeOrder,
     duplicateOrder,
+    bringOrders,
     addRows,
     addTransfer,
     editTransfer,

@@ -2,6 +2,7 @@ import { current } from 'immer';
 import { type HandOver, merged, type Records, recordsOf } from '../hand-over';
 import { type Aside, asId, type Book, type Id, type Spoilage, type Tick } from '../model';
 import { takeOutSpoiled } from './bench';
+import { own } from './own';
 import type { BookDraft, EditContext } from './step';
 import { followPacking, followTicks } from './ticks';
 
@@ -31,9 +32,6 @@ export function asideReason(
 
 /** Whether ticks that wait can be taken in at all; those of a run that is not here, or may still be moved about, cannot. */
 export const mayTakeIn = (reason: AsideReason | null): boolean => reason !== 'unknown' && reason !== 'draft';
-
-/** A copy of its own, since a draft's records may not lie in two places. Records are plain JSON, as backups write them. */
-const own = <Value>(value: Value): Value => JSON.parse(JSON.stringify(value));
 
 /** Puts records into a collection beside those of the run that are there; returns the new ones. */
 function put<Item extends Tick | Spoilage>(

@@ -7,6 +7,8 @@ import { addTransfer, countOf, inPrint, removeTransfer, setCount } from './trans
 interface OrderMarks {
   /** A code made for a name, which begins like none of an order at work, nor they like it. */
   code(name: string): string;
+  /** The code that an order came with, if it does as well. */
+  keep(code: string, name: string): string;
   /** The tint that fewest orders at work have. */
   tint(): number;
 }
@@ -22,6 +24,7 @@ export function orderMarks(draft: BookDraft, but?: string): OrderMarks {
   }
   return {
     code: (name) => codes.take(name),
+    keep: (code, name) => codes.keep(code, name),
     tint() {
       const least = uses.indexOf(Math.min(...uses));
       uses[least] = (uses[least] ?? 0) + 1;

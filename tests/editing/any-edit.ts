@@ -13,7 +13,7 @@ import {
   type Temperature,
 } from '../../src/units';
 import { checksOf } from '../../src/upkeep';
-import { NOW } from './book';
+import { NOW, smallBook } from './book';
 
 /** An edit that suits a book, drawn beforehand; `null` where the book has nothing for it. */
 export type EditFor = (book: Book) => Edit | null;
@@ -102,6 +102,10 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
   duplicateOrder: on(
     ({ order }) => order,
     ({ id }, { a }) => edits.duplicateOrder(id, `Again ${a}`),
+  ),
+  // From the very book, as from a snapshot of a moment ago: all ids are taken.
+  bringOrders: any(({ a, yes }, book) =>
+    edits.bringOrders(yes ? smallBook().book : book, Object.keys(book.order).slice(0, 1 + (a % 2))),
   ),
   addRows: any((drawn, book) =>
     edits.addRows([
