@@ -32,6 +32,7 @@ import { UpkeepDialog } from '../upkeep/UpkeepDialog';
 import { KeepDialog } from './KeepDialog';
 import { KeysDialog } from './KeysDialog';
 import { ShopDialog } from './ShopDialog';
+import { SnapshotDialog } from './SnapshotDialog';
 
 /** The window that lies over the room; loaded when the first is opened. */
 export function Dialogs() {
@@ -81,6 +82,8 @@ export function Dialogs() {
       return <PricesDialog back={dialog.back} />;
     case 'keep':
       return <KeepDialog />;
+    case 'snapshot':
+      return <SnapshotDialog at={dialog.at} />;
     case 'test-strip':
       return <TestStripDialog />;
     case 'station':

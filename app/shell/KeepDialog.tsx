@@ -3,17 +3,19 @@ import { FileTrigger } from 'react-aria-components';
 import { settingsOf } from '../../src/model';
 import type { StoredSnapshot } from '../../src/storage';
 import { Button } from '../parts/Button';
-import { bringBack, restoreBackup, saveBackup } from '../store/backup';
+import { saveBackup } from '../store/backup';
 import { snapshotsNow } from '../store/boot';
+import { bringBack, type FoundBook, findBackup, findSnapshot, lacksSomething } from '../store/bring-back';
 import { sayFailed } from '../store/failures';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { today } from '../store/today';
-import { notify } from '../store/view';
+import { notify, openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords, useWords } from '../words';
 import { dayAndTime } from '../words/format';
+import { LeftOut } from './LeftOut';
 
 /** How safe the shop's work is: backups, snapshots, and whether the browser may clear it. */
 export function KeepDialog() {
@@ -31,23 +33,32 @@ export function KeepDialog() {
 }
 
 function Backups() {
-  const { keep: words } = useWords();
+  const { keep: words, bringBack: asks } = useAllWords();
   const ways = useWays();
   const last = useShop(({ book }) => settingsOf(book)?.lastBackup ?? null);
   const [working, setWorking] = useState(false);
+  /** A backup that can be brought back in part. */
+  const [found, setFound] = useState<FoundBook | null>(null);
   const during = (what: 'backup' | 'restore', work: () => Promise<void>) => {
     setWorking(true);
     void work()
       .catch((error) => sayFailed(what, error))
       .finally(() => setWorking(false));
   };
+  const bring = async (whole: FoundBook) => {
+    setFound(null);
+    const brought = await bringBack(whole);
+    if (!brought.ok) return notify('error', words.problems({ code: brought.problem }));
+    notify('plain', words.restored(Object.keys(whole.book.order).length, ways));
+    if (!whole.isVerified) notify('care', words.unverified);
+  };
   const restore = (file: File) =>
     during('restore', async () => {
-      const restored = await restoreBackup(file);
-      if (!restored.ok) return notify('error', words.problems(restored.problem));
-      const { book, isVerified } = restored.value;
-      notify('plain', words.restored(Object.keys(book.order).length, ways));
-      if (!isVerified) notify('care', words.unverified);
+      setFound(null);
+      const read = await findBackup(file);
+      if (!read.ok) return notify('error', words.problems(read.problem));
+      if (lacksSomething(read.value)) setFound(read.value);
+      else await bring(read.value);
     });
   const save = () =>
     during('backup', async () => {
@@ -71,12 +82,23 @@ function Backups() {
         </FileTrigger>
       </div>
       <p className="quiet small">{words.restoreHint}</p>
+      {found && (
+        <div role="alert">
+          <LeftOut found={found} />
+          <div className="actions">
+            <Button onPress={() => setFound(null)}>{asks.leave}</Button>
+            <Button isPending={working} onPress={() => during('restore', () => bring(found))}>
+              {asks.rest}
+            </Button>
+          </div>
+        </div>
+      )}
     </section>
   );
 }
 
 function Snapshots() {
-  const { keep: words } = useWords();
+  const { keep: words, bringBack: inside } = useAllWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const [list, setList] = useState<readonly StoredSnapshot[]>([]);
@@ -87,8 +109,11 @@ function Snapshots() {
       .then(setList)
       .catch(() => setList([]));
   }, [book]);
+  const look = (at: string) => openDialog({ kind: 'snapshot', at });
   const bring = async (at: string) => {
-    const brought = await bringBack(at);
+    const read = await findSnapshot(at);
+    if (read.ok && lacksSomething(read.value)) return look(at);
+    const brought = read.ok ? await bringBack(read.value) : read;
     if (brought.ok) notify('plain', words.broughtBack);
     else notify('error', words.snapshotProblems[brought.problem](dayAndTime(at, ways)));
   };
@@ -103,6 +128,14 @@ function Snapshots() {
             <span className="quiet small">
               {holds ? words.snapshot(holds.why, holds.orders, holds.copies, ways) : words.unreadableSnapshot}
             </span>
+            <Button
+              weight="plain"
+              aria-label={inside.lookInsideNamed(dayAndTime(at, ways))}
+              isDisabled={holds === null}
+              onPress={() => look(at)}
+            >
+              {inside.lookInside}
+            </Button>
             <Button
               weight="plain"
               aria-label={words.bringBackNamed(dayAndTime(at, ways))}

@@ -95,7 +95,7 @@ function openSession(source: Source): Session {
   const names = databases[source];
   const epoch = noEpoch();
   const artwork = openArtworkOf(names.artwork, epoch);
-  const snapshots = openSnapshots(names.snapshots, epoch, dayOf);
+  const snapshots = openSnapshots(names.snapshots, epoch, dayOf, firstSettingsNow);
   const repository = openRepository(names.book, epoch, firstSettingsNow, (records, version) =>
     snapshots.takeOlder(records, version, editContext().now),
   );

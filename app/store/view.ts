@@ -40,6 +40,8 @@ export type Dialog =
   /** Set up from another window, which it goes back to. */
   | { readonly kind: 'costs' | 'prices'; readonly back: Dialog | null }
   | { readonly kind: 'csv'; readonly what: Saved }
+  /** By the instant at which it was taken. */
+  | { readonly kind: 'snapshot'; readonly at: string }
   | { readonly kind: 'stock-item'; readonly item: string }
   | { readonly kind: 'stock-add'; readonly garment: Pick<Blank, 'style' | 'colour' | 'size'> | null }
   /** Image files, and the order that they were given to, if they were to one. */

@@ -52,7 +52,7 @@ export {
   startingWidths,
   widestFor,
 } from './garments';
-export { type KeptBook, readKept, readWritten, recordsOf, writeKept } from './kept';
+export { readKept, readWritten, recordsOf, writeKept } from './kept';
 export {
   artworkInUse,
   asEntered,

@@ -49,8 +49,16 @@ export const writeKept = (records: StoredRecords, version: number = MODEL_VERSIO
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null;
 
-/** Reads what {@link writeKept} wrote; `null` for text of anything else. */
-export function readWritten(text: string): Result<KeptBook, KeptProblem> | null {
+/** Whether something could not be read, and nothing is left but settings. */
+const isLost = ({ book, setAside, fellBack }: Opened): boolean =>
+  setAside.length + fellBack.length > 0 &&
+  collectionNames.every((name) => name === 'settings' || Object.keys(book[name]).length === 0);
+
+/**
+ * Reads what {@link writeKept} wrote; `null` for text of anything else. Where nothing of it can be read, it is damaged.
+ * @param first the settings that a shop begins with, to stand in for those that cannot be read
+ */
+export function readWritten(text: string, first: Settings): Result<KeptBook, KeptProblem> | null {
   let value: unknown;
   try {
     value = JSON.parse(text);
@@ -58,5 +66,6 @@ export function readWritten(text: string): Result<KeptBook, KeptProblem> | null 
     return null;
   }
   if (!isObject(value) || value.format !== FORMAT || !isObject(value.records)) return null;
-  return readKept(new Map(Object.entries(value.records)), value.version);
+  const kept = readKept(new Map(Object.entries(value.records)), value.version, first);
+  return kept.ok && isLost(kept.value) ? fail('damaged') : kept;
 }

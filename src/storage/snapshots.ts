@@ -2,12 +2,13 @@ import { get } from 'idb-keyval';
 import {
   artworkInUse,
   type Book,
-  type KeptBook,
   MODEL_VERSION,
+  type Opened,
   readKept,
   readUnversioned,
   readWritten,
   recordsOf,
+  type Settings,
   type StoredRecords,
   writeKept,
 } from '../model';
@@ -54,7 +55,8 @@ export interface SnapshotStore {
   takeDue(book: Book, at: string): Promise<void>;
   /** Takes one of records of an older version, before they are brought up. */
   takeOlder(records: StoredRecords, version: number, at: string): Promise<void>;
-  read(at: string): Promise<Result<Book, SnapshotProblem>>;
+  /** Reads one as far as it can be read, and tells what cannot. */
+  read(at: string): Promise<Result<Opened, SnapshotProblem>>;
   /** Images that snapshots need; `null` where that cannot be told of one of them. */
   artwork(): Promise<Set<string> | null>;
   close(): void;
@@ -82,16 +84,23 @@ const through = async (
 ): Promise<Uint8Array<ArrayBuffer>> =>
   new Uint8Array(await new Response(new Blob([bytes]).stream().pipeThrough(transform)).arrayBuffer());
 
-const whole = (kept: Result<KeptBook, SnapshotProblem>): Result<Book, SnapshotProblem> => {
+const opened = (kept: Result<Opened, SnapshotProblem>): Result<Opened, SnapshotProblem> => {
   if (!kept.ok) return kept;
-  return kept.value.setAside.length === 0 ? ok(kept.value.book) : fail('damaged');
+  const { book, setAside, fellBack } = kept.value;
+  return ok({ book, setAside, fellBack });
 };
 
 /**
  * @param epoch that of the book whose snapshots they are: a tab that no longer writes takes none
  * @param dayOf the local date of an instant
+ * @param first the settings that a shop begins with, which stand in for those that cannot be read
  */
-export function openSnapshots(database: string, epoch: Epoch, dayOf: (at: string) => string): SnapshotStore {
+export function openSnapshots(
+  database: string,
+  epoch: Epoch,
+  dayOf: (at: string) => string,
+  first: () => Settings,
+): SnapshotStore {
   const store = openStore(database, epoch);
 
   /** Whatever lies there, by the instants. */
@@ -152,13 +161,13 @@ export function openSnapshots(database: string, epoch: Epoch, dayOf: (at: string
     artwork: artworkInUse(book),
   });
 
-  const readBook = async (head: unknown, at: string): Promise<Result<Book, SnapshotProblem>> => {
+  const readBook = async (head: unknown, at: string): Promise<Result<Opened, SnapshotProblem>> => {
     const packed = await get<unknown>(`${BOOK}${at}`, store.use);
     if (!isObject(head) || !(packed instanceof Uint8Array)) return fail('damaged');
     try {
       const bytes = await through(new Uint8Array(packed), new DecompressionStream('deflate-raw'));
       if ((await sha256(bytes)) !== head.digest) return fail('damaged');
-      return whole(readWritten(new TextDecoder().decode(bytes)) ?? fail('damaged'));
+      return opened(readWritten(new TextDecoder().decode(bytes), first()) ?? fail('damaged'));
     } catch {
       return fail('damaged');
     }
@@ -190,7 +199,7 @@ export function openSnapshots(database: string, epoch: Epoch, dayOf: (at: string
       if (head !== undefined) return readBook(head, at);
       const first = await get<unknown>(at, store.use);
       if (first === undefined) return fail('gone');
-      return whole(readUnversioned(isObject(first) ? first.book : null));
+      return opened(readUnversioned(isObject(first) ? first.book : null));
     },
     async artwork() {
       const used = new Set<string>();

@@ -22,7 +22,7 @@ function sharedNames() {
     const epoch = noEpoch();
     const repository = openRepository(names.book, epoch, smallSettings);
     const artwork = openArtworkStore(names.artwork, epoch);
-    const snapshots = openSnapshots(names.snapshots, epoch, (at) => at.slice(0, 10));
+    const snapshots = openSnapshots(names.snapshots, epoch, (at) => at.slice(0, 10), smallSettings);
     const claim = async () => {
       const claimed = await repository.claim();
       epoch.current = claimed.epoch;

@@ -46,10 +46,6 @@ export const keep = {
         return 'This backup is damaged: a part of it is missing or was changed. Nothing here was changed.';
       case 'newer':
         return 'This backup was made by a newer version of Rollwright. Reload the page to get that version, then try again.';
-      case 'lost-images':
-        return `Images are missing from this backup. Nothing here was changed. They are: ${problem.images.join(', ')}.`;
-      case 'altered-images':
-        return `Images in this backup were changed or damaged. Nothing here was changed. They are: ${problem.images.join(', ')}.`;
       case 'too-much':
         return `This backup holds ${tooMuch[problem.of]}, more than any shop needs. Nothing here was changed; choose another file.`;
       case 'not-kept':

@@ -1,4 +1,5 @@
 import { artwork } from './artwork';
+import { bringBack } from './bring-back';
 import { calibrate } from './calibrate';
 import { cards } from './cards';
 import { closing } from './closing';
@@ -61,6 +62,7 @@ export const more = {
   compare,
   makeOrBuy,
   unavailable,
+  bringBack,
   calibrate,
   csv,
   lengthProblems,

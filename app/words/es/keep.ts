@@ -45,10 +45,6 @@ export const keep: Words['keep'] = {
         return 'Esta copia de seguridad está dañada: le falta una parte o se ha modificado. Aquí no ha cambiado nada.';
       case 'newer':
         return 'Esta copia de seguridad la hizo una versión más nueva de Rollwright. Recargar la página para tener esa versión y probar otra vez.';
-      case 'lost-images':
-        return `A esta copia le faltan imágenes. Aquí no ha cambiado nada. Son: ${problem.images.join(', ')}.`;
-      case 'altered-images':
-        return `Hay imágenes de esta copia modificadas o dañadas. Aquí no ha cambiado nada. Son: ${problem.images.join(', ')}.`;
       case 'too-much':
         return `Esta copia contiene ${tooMuch[problem.of]}, más de lo que necesita un taller. Aquí no ha cambiado nada; elegir otro archivo.`;
       case 'not-kept':

@@ -1,5 +1,6 @@
 import type { MoreWords } from '../en';
 import { artwork } from './artwork';
+import { bringBack } from './bring-back';
 import { calibrate } from './calibrate';
 import { cards } from './cards';
 import { closing } from './closing';
@@ -61,6 +62,7 @@ export const more: MoreWords = {
   compare,
   makeOrBuy,
   unavailable,
+  bringBack,
   calibrate,
   csv,
   lengthProblems,

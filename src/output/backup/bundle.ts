@@ -1,5 +1,13 @@
 import { strFromU8, strToU8, Zip, ZipDeflate, ZipPassThrough } from 'fflate';
-import { type Book, readWritten, recordsOf, settingsOf, writeKept } from '../../model';
+import {
+  artworkInUse,
+  type Book,
+  type Opened,
+  readWritten,
+  recordsOf,
+  type Settings,
+  writeKept,
+} from '../../model';
 import { fail, ok, type Result } from '../../units';
 import { bytesOf, type Part, partsOf, type Source } from './archive';
 import { hasLongText, limits, type TooMuch, tooMuchOf } from './limits';
@@ -18,11 +26,12 @@ type Bytes = Uint8Array<ArrayBuffer>;
 /** SHA-256 of bytes, in hexadecimal. */
 export type Hash = (bytes: Bytes) => Promise<string>;
 
-/** A backup that was read and verified. */
-export interface Bundle {
-  readonly book: Book;
+/** A backup that was read and verified: the book as far as it can be read, and what cannot. */
+export interface Bundle extends Opened {
   /** Where each image lies in the archive, by its id. */
   readonly artwork: ReadonlyMap<string, Part>;
+  /** Ids of images that the book needs and that are not in the archive, or have been changed there. */
+  readonly missing: readonly string[];
   /** False for one of an earlier version, which has no list of what must be in it. */
   readonly isVerified: boolean;
   /** SHA-256 of the book as it is written there. */
@@ -30,15 +39,12 @@ export interface Bundle {
 }
 
 /**
- * Why a file is not brought back. `damaged`: a part is missing or changed. `newer`: made by a newer version. `lost-images` and
- * `altered-images` name them. `too-much`: it would unpack to more than a shop can have.
+ * Why a file is not brought back. `damaged`: the book in it was changed or is not whole. `newer`: made by a newer version.
+ * `too-much`: it would unpack to more than a shop can have.
  */
 export type BundleProblem =
   | { readonly code: 'not-backup' | 'damaged' | 'newer' }
-  | { readonly code: 'lost-images' | 'altered-images'; readonly images: readonly string[] }
   | { readonly code: 'too-much'; readonly of: TooMuch };
-
-const nameOf = (book: Book, id: string): string => book.artwork[id]?.fileName ?? id;
 
 /**
  * Packs a book and its artwork into one zip file (PKWARE APPNOTE 6.3), chunk by chunk. Images are stored as they are: they are compressed
@@ -85,7 +91,8 @@ async function readBook(
   source: Source,
   parts: ReadonlyMap<string, Part>,
   hash: Hash,
-): Promise<Result<Pick<Bundle, 'book' | 'digest'> & { manifest: Manifest | null }, BundleProblem>> {
+  first: Settings,
+): Promise<Result<Opened & Pick<Bundle, 'digest'> & { manifest: Manifest | null }, BundleProblem>> {
   const [part, list] = [parts.get(BOOK), parts.get(MANIFEST)];
   if (!part) return fail({ code: list ? 'damaged' : 'not-backup' });
   const listed = list ? await bytesOf(source, list) : null;
@@ -94,21 +101,25 @@ async function readBook(
   if (!bytes || (list && !manifest)) return fail({ code: 'damaged' });
   const digest = await hash(bytes);
   if (manifest && manifest.book !== digest) return fail({ code: 'damaged' });
-  const kept = readWritten(strFromU8(bytes));
+  const kept = readWritten(strFromU8(bytes), first);
   if (!kept) return fail({ code: manifest ? 'damaged' : 'not-backup' });
   if (!kept.ok) return fail({ code: kept.problem });
-  const { book, setAside, version, records } = kept.value;
+  const { book, setAside, fellBack, version, records } = kept.value;
   if (hasLongText(Object.fromEntries(records))) return fail({ code: 'too-much', of: 'text' });
-  if (setAside.length > 0 || !settingsOf(book) || (!manifest && version >= FIRST_WITH_MANIFEST))
-    return fail({ code: 'damaged' });
-  return ok({ book, digest, manifest });
+  if (!manifest && version >= FIRST_WITH_MANIFEST) return fail({ code: 'damaged' });
+  return ok({ book, setAside, fellBack, digest, manifest });
 }
 
 /**
  * Reads a backup and verifies all of it before anything is done with it: what it would unpack to, the digests of book and images,
- * and every record by its schema, brought up from an older version.
+ * and every record by its schema, brought up from an older version. A record or an image that cannot be read is left out and told.
+ * @param first the settings that a shop begins with, to stand in for those that cannot be read
  */
-export async function unpackBundle(source: Source, hash: Hash): Promise<Result<Bundle, BundleProblem>> {
+export async function unpackBundle(
+  source: Source,
+  hash: Hash,
+  first: Settings,
+): Promise<Result<Bundle, BundleProblem>> {
   const listed = await partsOf(source);
   if (!listed) {
     const begin = await source.read(0, Math.min(2, source.size));
@@ -118,22 +129,17 @@ export async function unpackBundle(source: Source, hash: Hash): Promise<Result<B
   if (tooMuch) return fail({ code: 'too-much', of: tooMuch });
   const parts = new Map(listed.map((part) => [part.name, part]));
   if (parts.size < listed.length) return fail({ code: 'damaged' });
-  const read = await readBook(source, parts, hash);
+  const read = await readBook(source, parts, hash, first);
   if (!read.ok) return read;
-  const { book, digest, manifest } = read.value;
-  const artwork = new Map(
-    listed.flatMap((part): [string, Part][] =>
-      part.name.startsWith(ARTWORK) ? [[part.name.slice(ARTWORK.length), part]] : [],
-    ),
-  );
-  const names = (ids: readonly string[]) => ids.map((id) => nameOf(book, id));
-  const lost = manifest?.images.filter((id) => !artwork.has(id)) ?? [];
-  if (lost.length > 0) return fail({ code: 'lost-images', images: names(lost) });
-  const altered: string[] = [];
-  for (const [id, part] of artwork) {
+  const { manifest, ...opened } = read.value;
+  const artwork = new Map<string, Part>();
+  for (const part of listed) {
+    if (!part.name.startsWith(ARTWORK)) continue;
+    const id = part.name.slice(ARTWORK.length);
     const bytes = await bytesOf(source, part);
-    if (!bytes || (await hash(bytes)) !== id) altered.push(id);
+    if (bytes && (await hash(bytes)) === id) artwork.set(id, part);
   }
-  if (altered.length > 0) return fail({ code: 'altered-images', images: names(altered) });
-  return ok({ book, artwork, digest, isVerified: manifest !== null });
+  const used = artworkInUse(opened.book);
+  const missing = Object.keys(opened.book.artwork).filter((id) => used.has(id) && !artwork.has(id));
+  return ok({ ...opened, artwork, missing, isVerified: manifest !== null });
 }

@@ -13,7 +13,7 @@ import {
 } from '../../../src/storage';
 import { openStore, writeBatch } from '../../../src/storage/database';
 import { fence } from '../../../src/storage/epoch';
-import { edited, freshIds, NOW, smallBook } from '../../editing/book';
+import { edited, freshIds, NOW, smallBook, smallSettings } from '../../editing/book';
 
 const idOf = (letter: string) => letter.repeat(64) as Artwork['id'];
 const [original, knockedOut, placed, unused] = ['a', 'b', 'c', 'd'].map(idOf);
@@ -38,7 +38,7 @@ beforeEach(async () => {
   database = `house-snapshots-${last}`;
   const epoch = noEpoch();
   artwork = openArtworkStore(`house-artwork-${last}`, epoch);
-  snapshots = openSnapshots(database, epoch, (at) => at.slice(0, 10));
+  snapshots = openSnapshots(database, epoch, (at) => at.slice(0, 10), smallSettings);
   await fence(epoch.databases, 1);
   epoch.current = 1;
   for (const id of ['a', 'b', 'c', 'd'].map(idOf)) await artwork.put(id, new Blob([id]), new Blob());

@@ -184,8 +184,6 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
     { code: 'not-backup' },
     { code: 'damaged' },
     { code: 'newer' },
-    { code: 'lost-images', images: ['zq.png'] },
-    { code: 'altered-images', images: ['zq.png'] },
     ...(['book', 'image', 'total', 'images', 'ratio', 'text'] as const).map(
       (of) => ({ code: 'too-much', of }) as const,
     ),

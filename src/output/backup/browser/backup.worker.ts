@@ -1,5 +1,5 @@
 import { expose } from 'comlink';
-import type { Book } from '../../../model';
+import type { Book, Settings } from '../../../model';
 import { ok, type Result } from '../../../units';
 import { sha256 } from '../../../units/browser/sha256';
 import {
@@ -63,9 +63,9 @@ const archivist = {
     seal();
     return { file: new Blob(pieces, { type: 'application/zip' }), digest, leftOut };
   },
-  async unpack(file: Blob): Promise<Result<Unpacked, BundleProblem>> {
+  async unpack(file: Blob, first: Settings): Promise<Result<Unpacked, BundleProblem>> {
     const source = sourceOf(file);
-    const read = await unpackBundle(source, sha256);
+    const read = await unpackBundle(source, sha256, first);
     if (!read.ok) return read;
     const artwork: [string, Blob][] = [];
     for (const [id, part] of read.value.artwork) artwork.push([id, await blobOf(file, source, part)]);

@@ -1,4 +1,4 @@
-import type { Book } from '../../../model';
+import type { Book, Settings } from '../../../model';
 import type { Result } from '../../../units';
 import { runAlone } from '../../../workers/browser';
 import type { BundleProblem } from '..';
@@ -15,7 +15,8 @@ export const packBackup = (book: Book, artwork: readonly (readonly [string, Blob
 
 /**
  * Reads and verifies a packed book and its artwork.
+ * @param first the settings that a shop begins with, to stand in for those that cannot be read
  * @throws {WorkerFailed} if the worker fails
  */
-export const unpackBackup = (file: Blob): Promise<Result<Unpacked, BundleProblem>> =>
-  runAlone<Archivist, Result<Unpacked, BundleProblem>>(start, (archivist) => archivist.unpack(file));
+export const unpackBackup = (file: Blob, first: Settings): Promise<Result<Unpacked, BundleProblem>> =>
+  runAlone<Archivist, Result<Unpacked, BundleProblem>>(start, (archivist) => archivist.unpack(file, first));
