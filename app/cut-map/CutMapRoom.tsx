@@ -54,7 +54,7 @@ export function CutMapRoom() {
         ? cutMapPages(run, {
             form: { paper, landscape, large, perSpan },
             view,
-            printer: { ...printer, imageMirrored: printImage.mirrored },
+            printer: { inkUp: printer.inkUp, imageMirrored: printImage.mirrored },
             pictures: new Set(thumbnails.keys()),
             garments: garmentLines(run, words, locale),
             words: words.onPaper({ unit, locale }),

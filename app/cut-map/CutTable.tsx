@@ -30,7 +30,7 @@ export function CutTable({ run }: { run: LaidRun }) {
           <tr key={cut.number}>
             <th scope="row">{whole(cut.number, ways)}</th>
             <td>{both(cut.fromPrevious)}</td>
-            <td>{both(cut.at)}</td>
+            <td>{both(cut.fromStart)}</td>
             <td>{spans[index] && whole(copiesWithin(run.copies, spans[index]).length, ways)}</td>
           </tr>
         ))}

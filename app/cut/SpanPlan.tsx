@@ -1,5 +1,5 @@
 import { memo } from 'react';
-import { acrossMap, type CutStep, type SpanOrder } from '../../src/cutting';
+import { acrossMap, type CutStep, isMirrored, type SpanOrder } from '../../src/cutting';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { tintOf } from '../parts/tints';
 import { settingsOrFirst } from '../store/selectors';
@@ -19,8 +19,8 @@ export const SpanPlan = memo(function SpanPlan({
   out: readonly LaidCopy[];
 }) {
   const { cut } = useAllWords();
-  const { mapView, printer } = useShop(({ book }) => settingsOrFirst(book));
-  const mirrored = mapView === 'ink-up' && printer.inkUp === 'mirrored';
+  const { mapView, printer, printImage } = useShop(({ book }) => settingsOrFirst(book));
+  const mirrored = isMirrored(mapView, printer.inkUp, printImage.mirrored);
   const mm = (length: number) => length / 1000;
   const width = mm(run.film.width);
   const height = mm(order.to - order.from);

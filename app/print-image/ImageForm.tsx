@@ -15,7 +15,7 @@ import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useAllWords } from '../words';
-import { shortLength, whole as wholeText } from '../words/format';
+import { finePercent, shortLength, whole as wholeText } from '../words/format';
 import { Outcome } from './Outcome';
 import { type NamedImage, printImages } from './printing';
 import { useScopes } from './scopes';
@@ -27,8 +27,9 @@ type Choices = Settings['printImage'];
 function useImages(run: LaidRun, scope: Scope, { printer, printImage }: Omit<Settings, 'changed'>) {
   const { printImage: words } = useAllWords();
   return useMemo((): NamedImage[] => {
-    const { ppi, mirrored, ticks, numbers, form: wanted } = printImage;
-    const choice = { ppi, mirrored, firstEnd: printer.firstEnd, marks: { ticks, numbers } };
+    const { ppi, mirrored, ticks, numbers, form: wanted, feedCorrected } = printImage;
+    const feed = feedCorrected ? printer.feed : 1;
+    const choice = { ppi, mirrored, firstEnd: printer.firstEnd, feed, marks: { ticks, numbers } };
     return framesOf(run, scope).map((frame) => {
       const image = imageOf(run, frame, choice);
       const form = wanted === 'pdf' && fitsPdf(image) ? 'pdf' : 'png';
@@ -45,7 +46,8 @@ export function ImageForm({ run }: { run: LaidRun }) {
   const ways = useWays();
   const artwork = useShop(({ book }) => book.artwork);
   const settings = useShop(({ book }) => settingsOrFirst(book));
-  const { printImage } = settings;
+  const { printer, printImage } = settings;
+  const feed = printImage.feedCorrected ? printer.feed : 1;
   const [chosen, setChosen] = useState('run');
   const [blank, setBlank] = useState(false);
   const [isPpi, setIsPpi] = useState(true);
@@ -82,6 +84,7 @@ export function ImageForm({ run }: { run: LaidRun }) {
         />
         <PpiField ppi={printImage.ppi} onPpi={(ppi) => set({ ppi })} onRead={setIsPpi} />
         <Mirror settings={settings} onMirror={(mirrored) => set({ mirrored })} />
+        <Feed settings={settings} onFeed={(feedCorrected) => set({ feedCorrected })} />
       </div>
       {printImage.form === 'pdf' && images.some(({ form }) => form === 'png') && (
         <p className="care small">{words.tooLargeForPdf}</p>
@@ -105,7 +108,12 @@ export function ImageForm({ run }: { run: LaidRun }) {
         <Button
           weight="primary"
           isDisabled={!ready}
-          onPress={() => sources && void printImages(images, [...sources.values()])}
+          onPress={() => {
+            if (!sources) return;
+            // Copies printed anew are a job of their own, with a film of their own.
+            const noted = chosen === 'chosen' ? null : { run: run.id, feed };
+            void printImages(images, [...sources.values()], noted);
+          }}
         >
           {images.length > 1 ? words.writeAll(images.length, ways) : words.write}
         </Button>
@@ -176,6 +184,26 @@ function Mirror({
       <p className="hint">{words.mirrorHint}</p>
       {readsInkUp && <p className="care small">{words.wouldRead}</p>}
       {printer.firstEnd === 'tail' && <p className="quiet small">{words.turnedRound}</p>}
+    </div>
+  );
+}
+
+/** Whether the image makes up for what the printer feeds long or short. */
+function Feed({
+  settings: { printer, printImage },
+  onFeed,
+}: {
+  settings: Omit<Settings, 'changed'>;
+  onFeed: (corrected: boolean) => void;
+}) {
+  const { printImage: words } = useAllWords();
+  const ways = useWays();
+  return (
+    <div>
+      <Tick label={words.feed} checked={printImage.feedCorrected} onChange={onFeed} />
+      <p className="hint">
+        {printer.feed === 1 ? words.feedUnknown : words.feedHint(finePercent(printer.feed, ways))}
+      </p>
     </div>
   );
 }

@@ -1,4 +1,6 @@
 import { create } from 'zustand';
+import { edits } from '../../src/editing';
+import type { Id } from '../../src/model';
 import type { PrintImage } from '../../src/output/print-image';
 import {
   type ImageProblem,
@@ -10,7 +12,7 @@ import { WorkerFailed } from '../../src/workers/browser';
 import { sayFailed } from '../store/failures';
 import { stopLooking } from '../store/offers';
 import { waysNow } from '../store/selectors';
-import { useShop } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { allWordsNow } from '../words';
 import { openTargets } from './targets';
@@ -32,10 +34,14 @@ export interface NamedImage {
 /** A tab that is closed takes a half written image with it: the browser asks first. */
 const askFirst = (event: BeforeUnloadEvent): void => event.preventDefault();
 
-/** Asks where the images go, writes them, and says how it went. */
+/**
+ * Asks where the images go, writes them, and says how it went.
+ * @param noted the run that they are of, and what they make up for along the film: distances on its map follow
+ */
 export async function printImages(
   named: readonly NamedImage[],
   sources: readonly ImageSource[],
+  noted: { readonly run: Id<'run'>; readonly feed: number } | null,
 ): Promise<void> {
   if (usePrinting.getState().printing.kind === 'writing') return;
   const names = named.map(({ name }) => name);
@@ -65,6 +71,7 @@ export async function printImages(
     const written = await writeImages(job, stopped.signal, onProgress);
     if (written.ok) {
       await opened.save();
+      if (noted) act(edits.noteImage(noted.run, noted.feed));
       notify('plain', allWordsNow().printImage.saved(names, waysNow()));
     } else sayProblem(written.problem);
   } catch (error) {

@@ -6,12 +6,12 @@ import { type Micrometres, um } from '../units';
 export interface Cut {
   /** From 1, in the order in which the film comes out. */
   readonly number: number;
-  /** From the run's start. */
-  readonly at: Micrometres;
-  /** From the cut before, the first one from the leading edge: after a cut the old edge is gone. */
+  /** Where it lies on the run as it is planned, to be drawn among its copies: not what a ruler shows. */
+  readonly line: Micrometres;
+  /** From the run's start, by a ruler on the printed film. */
+  readonly fromStart: Micrometres;
+  /** From the cut before, by a ruler; the first one from the leading edge: after a cut the old edge is gone. */
   readonly fromPrevious: Micrometres;
-  /** The same two as a ruler shows them on film that the printer feeds a little long or short. */
-  readonly measured: { readonly at: Micrometres; readonly fromPrevious: Micrometres };
   /** Does it part two spans, or take the run off the roll? */
   readonly kind: 'between' | 'off';
 }
@@ -23,16 +23,20 @@ export function runSpans({ spans, lengthUsed }: Pick<LaidRun, 'spans' | 'lengthU
 }
 
 /**
- * Every cut a run takes, the one that takes it off the roll last.
- * @param feed measured length over the length printed, by a test strip
+ * A length along the film as a ruler shows it on the printed film, which the printer feeds a little long or short. All distances
+ * that anyone is to measure come from here: on the map, in tables, in the Cut room and on a device that a run was handed to.
  */
-export function knifeCuts(run: Pick<LaidRun, 'spans' | 'lengthUsed'>, feed = 1): Cut[] {
-  const spans = runSpans(run);
+export const measured = ({ view }: Pick<LaidRun, 'view'>, length: Micrometres): Micrometres =>
+  um(length * view.stretch);
+
+/** Every cut that a run on a roll takes, the one that takes it off last; sheets take none. */
+export function knifeCuts(run: Pick<LaidRun, 'film' | 'spans' | 'lengthUsed' | 'view'>): Cut[] {
+  const spans = run.film.kind === 'sheets' ? [] : runSpans(run);
   return spans.map(({ from, to }, index) => ({
     number: index + 1,
-    at: to,
-    fromPrevious: um(to - from),
-    measured: { at: um(to * feed), fromPrevious: um((to - from) * feed) },
+    line: to,
+    fromStart: measured(run, to),
+    fromPrevious: um(measured(run, to) - measured(run, from)),
     kind: index === spans.length - 1 ? 'off' : 'between',
   }));
 }

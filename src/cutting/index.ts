@@ -1,5 +1,5 @@
-export { type Cut, copiesWithin, knifeCuts, runSpans } from './cuts';
+export { type Cut, copiesWithin, knifeCuts, measured, runSpans } from './cuts';
 export { type CutStep, cutOrder, type FilmPart, type SpanOrder } from './order';
 export { copiesByStretch, type Stretch, stretches } from './stretches';
 export { fewestGarments, type Tally, tallyByOrder, tallyByTransfer, uprightSize } from './tally';
-export { acrossMap, type MapView } from './view';
+export { acrossMap, isMirrored, type MapView } from './view';

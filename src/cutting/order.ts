@@ -1,7 +1,7 @@
 import type { LaidCopy, LaidRun } from '../layout';
 import { type CutTree, cutTree, type Span } from '../packing';
 import { type Micrometres, um } from '../units';
-import { copiesWithin, runSpans } from './cuts';
+import { copiesWithin, measured, runSpans } from './cuts';
 import { takingOrder } from './taking';
 
 /** A piece of film in the hand. */
@@ -22,8 +22,9 @@ export type CutStep =
       readonly axis: 'across' | 'along';
       /** What is cut. */
       readonly piece: FilmPart;
-      /** Where, on the film; and from the edge of the piece that is nearer to the start, or to the near side. */
+      /** Where it lies on the run as it is planned, to be drawn. */
       readonly at: Micrometres;
+      /** By a ruler, from the edge of the piece that is nearer to the start, or to the near side. */
       readonly fromEdge: Micrometres;
       /** What comes off on that side. */
       readonly off: readonly LaidCopy[];
@@ -63,7 +64,7 @@ function part(piece: FilmPart, axis: 'across' | 'along', at: number): [FilmPart,
 }
 
 /** The cuts of a tree: all that part one piece first, each from its fresh edge, then its parts one after the other. */
-function cutsOf(tree: CutTree, piece: FilmPart, copies: readonly LaidCopy[]): CutStep[] {
+function cutsOf(run: LaidRun, tree: CutTree, piece: FilmPart, copies: readonly LaidCopy[]): CutStep[] {
   if (tree.kind === 'copy') return [];
   const { axis, at, parts } = tree;
   const steps: CutStep[] = [];
@@ -82,7 +83,7 @@ function cutsOf(tree: CutTree, piece: FilmPart, copies: readonly LaidCopy[]): Cu
       axis,
       piece: rest,
       at: place,
-      fromEdge: um(place - (axis === 'across' ? rest.y : rest.x)),
+      fromEdge: axis === 'across' ? measured(run, um(place - rest.y)) : um(place - rest.x),
       off: taken,
       frees: [...(taken.length === 1 ? taken : []), ...(remaining.length === 1 ? remaining : [])],
     });
@@ -94,13 +95,17 @@ function cutsOf(tree: CutTree, piece: FilmPart, copies: readonly LaidCopy[]): Cu
     ...steps,
     ...parts.flatMap((inner, index) => {
       const own = pieces[index];
-      return own ? cutsOf(inner, own, copies) : [];
+      return own ? cutsOf(run, inner, own, copies) : [];
     }),
   ];
 }
 
 /** Full-width cuts that part a span into strips with scissors, where rows of copies leave a line free, and what lies in each. */
-function strips(copies: readonly LaidCopy[], whole: FilmPart): { steps: CutStep[]; groups: LaidCopy[][] } {
+function strips(
+  run: LaidRun,
+  copies: readonly LaidCopy[],
+  whole: FilmPart,
+): { steps: CutStep[]; groups: LaidCopy[][] } {
   const groups: LaidCopy[][] = [];
   const lines: number[] = [];
   let reached = Number.NEGATIVE_INFINITY;
@@ -122,7 +127,7 @@ function strips(copies: readonly LaidCopy[], whole: FilmPart): { steps: CutStep[
       axis: 'across',
       piece: rest,
       at,
-      fromEdge: um(at - rest.y),
+      fromEdge: measured(run, um(at - rest.y)),
       off: groups[index] ?? [],
       frees: [],
     };
@@ -148,11 +153,11 @@ function orderOf(run: LaidRun, span: Span, index: number): SpanOrder {
   const whole: FilmPart = { x: um(0), y: from, width: run.film.width, length: um(to - from) };
   const tree = run.film.cutting !== 'free' ? cutTree(copies) : null;
   if (tree) {
-    const cuts = cutsOf(tree, whole, copies);
+    const cuts = cutsOf(run, tree, whole, copies);
     const steps = copies.length === 1 ? copies.map((copy): CutStep => ({ kind: 'copy', copy })) : cuts;
     return { span: index, from, to, copies, steps: numbered(steps) };
   }
-  const { steps, groups } = strips(copies, whole);
+  const { steps, groups } = strips(run, copies, whole);
   // A strip is taken apart before the next one is cut off the span.
   const all: CutStep[] = [];
   let last: LaidCopy | null = null;

@@ -1,7 +1,7 @@
 import type { LaidCopy, LaidRun } from '../layout';
 import type { Span } from '../packing';
 import { type Micrometres, um } from '../units';
-import { knifeCuts } from './cuts';
+import { runSpans } from './cuts';
 
 /** The piece of a run that one page of the map shows. */
 export interface Stretch extends Span {
@@ -38,7 +38,7 @@ function clearLines(copies: readonly LaidCopy[]): number[] {
 }
 
 /**
- * Parts a run into the stretches that pages show: at knife lines where they come late enough on a page,
+ * Parts a run into the stretches that pages show: at knife lines, or between sheets, where they come late enough on a page,
  * else below a row of copies, else anywhere. Away from knife lines the next page repeats a strip, long
  * enough to show whole every copy that the end of the page has cut.
  */
@@ -46,7 +46,7 @@ export function stretches(
   run: Pick<LaidRun, 'copies' | 'lengthUsed' | 'spans'>,
   limits: PageLimits,
 ): Stretch[] {
-  const knives = knifeCuts(run).map(({ at }) => at);
+  const knives = runSpans(run).map(({ to }) => to);
   const clear = clearLines(run.copies);
   const pages: Stretch[] = [];
   let from = um(0);

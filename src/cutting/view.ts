@@ -6,6 +6,12 @@
 export type MapView = 'ink-up' | 'on-screen';
 
 /**
+ * Is the film seen mirrored across, by how the printer shows an image ink up, and whether the image is mirrored for it?
+ */
+export const isMirrored = (view: MapView, inkUp: 'mirrored' | 'plain', imageMirrored: boolean): boolean =>
+  view === 'ink-up' && (inkUp === 'mirrored') !== imageMirrored;
+
+/**
  * How far from the map's left edge a box begins.
  *
  * The canvas shows the film point (x, y) at `sx = y`, `sy = W - x`. A quarter turn that brings its left

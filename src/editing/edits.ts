@@ -41,6 +41,7 @@ import {
   editRun,
   lockRun,
   moveToRun,
+  noteImage,
   printedTo,
   removeRun,
   reopenRun,
@@ -141,6 +142,7 @@ export const edits = {
     editCheck,
     resetCheck,
     readArtworkAgain,
+    noteImage,
     /** Artwork that a transfer came without, found later. */
     drawArtwork: setArtwork,
   }),

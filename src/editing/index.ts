@@ -55,6 +55,7 @@ export {
   finishRun,
   lockRun,
   moveToRun,
+  noteImage,
   printedTo,
   removeRun,
   reopenRun,

@@ -110,6 +110,7 @@ const asDraft = (run: Run, now: Instant): DraftRun => ({
   history: run.state === 'draft' ? run.history : [...run.history, { state: 'draft', at: now }],
   printed: run.printed,
   spoiled: run.spoiled,
+  imageFeed: run.imageFeed,
 });
 
 /**
@@ -159,6 +160,12 @@ function printedAt(
     to: um(Math.max(printed?.to ?? 0, to)),
     as: more.length > 0 ? [...before, snapshotOf(view, more, now)] : before,
   };
+}
+
+/** Notes what a run's print-ready image was made shorter by along the film. */
+export function noteImage(draft: BookDraft, id: string, feed: number): void {
+  const run = draft.run[id];
+  if (run && !run.received) run.imageFeed = feed;
 }
 
 /**

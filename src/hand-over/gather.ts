@@ -47,7 +47,7 @@ export function handOverRun(
 ): HandOver | null {
   const view = runViewOf(book, id);
   if (!view?.station || view.run.state === 'draft') return null;
-  const { run, film, station, order } = view;
+  const { run, film, station, order, imageFeed, stretch } = view;
   const records = recordsOf(book, id);
   const fabrics = new Set(Object.values(order).map(({ fabric }) => fabric));
   const recipes = Object.values(view.recipe)
@@ -59,7 +59,11 @@ export function handOverRun(
     .map((recipe) => ({ ...recipe, history: [] }));
   return {
     kind: 'run',
-    run: { ...trimmed(run, pictures !== null), received: { made, recipes, station, known: [] } },
+    run: {
+      ...trimmed(run, pictures !== null),
+      imageFeed,
+      received: { made, recipes, station, stretch, known: [] },
+    },
     made,
     records,
     pictures: pictures ?? {},

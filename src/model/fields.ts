@@ -52,6 +52,9 @@ export const count = whole(ranges.count);
 /** What is counted from one on. */
 export const number = whole(ranges.number);
 
+/** Measured length over the length printed. */
+export const feed = within(ranges.feed);
+
 /** A share of something, from 0 to 1. */
 export const share = within(ranges.share);
 

@@ -46,6 +46,10 @@ export const ranges = {
   ratio: upTo(100),
   /** Square millimetres: the longest film that is known, at its widest. */
   area: upTo(500_000_000_000_000),
+  /** Measured length over the length printed: no printer that prints feeds worse. */
+  feed: { least: 0.9, most: 1.1 },
+  /** One feed over another. */
+  stretch: { least: 0.8, most: 1.25 },
   /** Height over width. */
   shape: { least: 1e-7, most: 1e7 },
   /** Pixels a metre. */

@@ -4,6 +4,7 @@ import { ratesSchema } from './closing';
 import {
   count,
   currency,
+  feed,
   id,
   instant,
   length,
@@ -267,7 +268,7 @@ export const settingsSchema = z.object({
     /** How the film shows, ink up: mirrored, as is usual, or as on the screen. */
     inkUp: z.enum(['mirrored', 'plain']),
     /** Measured length over the length printed: distances along the film are multiplied by it. */
-    feed: z.number().check(z.minimum(0.9), z.maximum(1.1)),
+    feed,
   }),
   /** From which widths on this shop trusts its film, and what its printer's software takes off the white on each side. */
   limits: z.object({ stroke: length, opening: length, choke: length }),
@@ -282,6 +283,8 @@ export const settingsSchema = z.object({
     ticks: z.boolean(),
     /** Each copy's number in the gap beside it. */
     numbers: z.boolean(),
+    /** Made shorter, or longer, along the film by what the printer feeds long, or short, so that prints come out true. */
+    feedCorrected: z.boolean(),
   }),
   station: stationSchema,
   /** What lies on the shelf is used before more is printed. */

@@ -27,6 +27,10 @@ export interface RunView extends Collections, Pick<Book, 'recipe'> {
   /** `undefined` before the shop has settings. */
   readonly station: Station | undefined;
   readonly placed: readonly OnRun[];
+  /** What the run's image is made shorter by along the film. */
+  readonly imageFeed: number;
+  /** Length along the film as a ruler shows it once it is printed, over length as it is planned. */
+  readonly stretch: number;
 }
 
 const collectionsOf = (snapshots: readonly Snapshot[]): Collections => ({
@@ -67,6 +71,17 @@ function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed'
   };
 }
 
+/** How the printer feeds a run: its film is longer than planned by what the image does not make up for. */
+function feedOf(book: Book, run: Run): Pick<RunView, 'imageFeed' | 'stretch'> {
+  const { received } = run;
+  if (received) return { imageFeed: run.imageFeed ?? 1, stretch: received.stretch };
+  const feed = book.settings.shop?.printer.feed ?? 1;
+  // Of a draft an image is still to be written, though one may have been.
+  const written = run.state === 'draft' ? null : run.imageFeed;
+  const imageFeed = written ?? (book.settings.shop?.printImage.feedCorrected ? feed : 1);
+  return { imageFeed, stretch: feed / imageFeed };
+}
+
 function makeView(book: Book, run: Run): RunView {
   const own =
     run.state === 'draft'
@@ -75,12 +90,12 @@ function makeView(book: Book, run: Run): RunView {
   const bench = run.received
     ? { recipe: byId(run.received.recipes), station: run.received.station }
     : { recipe: book.recipe, station: book.settings.shop?.station };
-  return { run, ...own, ...bench };
+  return { run, ...own, ...bench, ...feedOf(book, run) };
 }
 
 /** What of the book a run's view is made of. */
 const readFor = (book: Book, run: Run): readonly unknown[] => [
-  ...(run.received ? [] : [book.recipe, book.settings.shop?.station]),
+  ...(run.received ? [] : [book.recipe, book.settings.shop?.station, ...Object.values(feedOf(book, run))]),
   ...(run.state === 'draft'
     ? [book.order, book.transfer, book.copy, book.garment, book.placement, book.film[run.film]]
     : []),

@@ -2,7 +2,8 @@ import * as z from 'zod/mini';
 import { type Micrometres, um } from '../units';
 import { recipeSchema, stationSchema } from './bench';
 import { placedSchema } from './copy';
-import { id, instant, length, size, text } from './fields';
+import { feed, id, instant, length, size, text, within } from './fields';
+import { ranges } from './ranges';
 import { filmSchema, garmentSchema, orderSchema, placementSchema, transferSchema } from './records';
 import { basisSchema } from './use';
 
@@ -38,6 +39,8 @@ const fields = {
   printed: z.nullable(z.object({ to: size, as: z.array(snapshotSchema) })),
   /** Film of this run that was spoiled. */
   spoiled: z.array(z.object({ from: length, to: length, copies: z.array(id<'copy'>()), at: instant })),
+  /** What its print-ready image was made shorter by along the film when it was last written; `null` while none is. */
+  imageFeed: z.nullable(feed),
   changed: instant,
 };
 
@@ -60,6 +63,8 @@ const lockedSchema = z.object({
       made: instant,
       recipes: z.array(recipeSchema),
       station: stationSchema,
+      /** Measured length over planned length there: see `RunView`. */
+      stretch: within(ranges.stretch),
       /** Ticks and spoilages that the other device has, by their ids. */
       known: z.array(text),
     }),
@@ -109,5 +114,6 @@ export const draftRun = ({
   history: [],
   printed: null,
   spoiled: [],
+  imageFeed: null,
   received: null,
 });

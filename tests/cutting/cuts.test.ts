@@ -17,7 +17,7 @@ describe('cuts', () => {
   it('are told from the cut before, and add up to the run', () => {
     const cuts = knifeCuts(run);
     expect(cuts.reduce((sum, { fromPrevious }) => sum + fromPrevious, 0)).toBe(run.lengthUsed);
-    expect(cuts.at(-1)).toMatchObject({ kind: 'off', at: run.lengthUsed });
+    expect(cuts.at(-1)).toMatchObject({ kind: 'off', line: run.lengthUsed, fromStart: run.lengthUsed });
     expect(cuts.slice(0, -1).every(({ kind }) => kind === 'between')).toBe(true);
   });
 

@@ -445,6 +445,10 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
     ({ run }) => run,
     ({ id }) => edits.lockRun(id, null),
   ),
+  noteImage: on(
+    ({ run }) => run,
+    ({ id }, { a }) => edits.noteImage(id, 0.95 + (a % 100) / 1000),
+  ),
   unlockRun: on(
     ({ run }) => run,
     ({ id }) => edits.unlockRun(id),

@@ -36,6 +36,7 @@ const shipped = {
   '23-tables.ts': '1f719df999b9c8999304e757e7c80720d2e6065a19dc18cdb1d05610cb3492ef',
   '24-due-first.ts': '145810c87ae31d98a2bdffbb422d84a9cd6d31be0fc40b6fb074c89eb1d63eb9',
   '25-unprinted.ts': 'c937a41d4b1e46a4f90afcd93c37f47f1d56bba423bd8d7c1bef3a31dd3ac732',
+  '26-feed.ts': 'cee26e79a0fca7c3564fe50f878192848ddf32b979669bdd965b6eac6c771c7f',
   'stored.ts': '521b36949643db86ab41a1f8f81e07c874feccec408a8406320ebcc749fe44c7',
 } as const;
 

@@ -169,6 +169,7 @@ describe('migration', () => {
         mirrored,
         ticks: false,
         numbers: false,
+        feedCorrected: false,
       });
       expect(read?.printer.feed).toBe(1.002);
     }
@@ -612,6 +613,7 @@ describe('migration', () => {
     });
     expect(migrated?.get('run/draft')).toEqual({
       state: 'draft',
+      imageFeed: null,
       printed: { to: 1, as: [{ at: changed, placements: [{ ...placement, on: 'left-chest' }] }] },
     });
     expect(migrated?.has('step/1')).toBe(false);
@@ -648,10 +650,11 @@ describe('migration', () => {
       'calibration/b': { driver: 'span' },
       'run/locked': {
         state: 'locked',
+        imageFeed: 1,
         basis: { use: { transfers: [], machines: { ready: 120 } }, rates: 1 },
       },
-      'run/unknown': { state: 'locked', basis: null },
-      'run/draft': { state: 'draft' },
+      'run/unknown': { state: 'locked', basis: null, imageFeed: 1 },
+      'run/draft': { state: 'draft', imageFeed: null },
       'garment/g': other,
       'step/1': { redo: [], undo: [] },
     });
@@ -660,9 +663,9 @@ describe('migration', () => {
   it('lets copies wait for any run from version 21 on where theirs was locked without them', () => {
     const waiting = (run: string | null) => ({ state: 'waiting', run, place: null });
     const stored = {
-      'run/draft': { state: 'draft' },
-      'run/locked': { state: 'locked' },
-      'run/closed': { state: 'closed' },
+      'run/draft': { state: 'draft', imageFeed: null },
+      'run/locked': { state: 'locked', imageFeed: 1 },
+      'run/closed': { state: 'closed', imageFeed: 1 },
       'copy/a': waiting('draft'),
       'copy/b': waiting('locked'),
       'copy/c': waiting('closed'),
@@ -698,8 +701,14 @@ describe('migration', () => {
     const placed = (id: string, run: string) => ({ id, state: 'placed', run, place: { x: 0 } });
     const copies = (...ids: readonly string[]) => ({ copies: ids.map((id) => ({ id })) });
     const stored = {
-      'run/locked': { id: 'locked', state: 'locked', printed: { as: [copies('a')] }, snapshot: copies('b') },
-      'run/draft': { id: 'draft', state: 'draft', printed: null },
+      'run/locked': {
+        id: 'locked',
+        state: 'locked',
+        printed: { as: [copies('a')] },
+        snapshot: copies('b'),
+        imageFeed: 1,
+      },
+      'run/draft': { id: 'draft', state: 'draft', printed: null, imageFeed: null },
       'copy/a': placed('a', 'locked'),
       'copy/b': placed('b', 'locked'),
       'copy/c': placed('c', 'locked'),
@@ -709,6 +718,25 @@ describe('migration', () => {
     expect(Object.fromEntries(migrate(new Map<string, unknown>(Object.entries(stored)), 24) ?? [])).toEqual({
       ...stored,
       'copy/c': { id: 'c', state: 'waiting', run: null, place: null },
+    });
+  });
+
+  it('has no image make up for the feed of a run before version 26, also of one that undo brings back', () => {
+    const patch = (value: unknown) => ({ op: 'add', path: ['run', 'r'], value });
+    const name = { op: 'replace', path: ['run', 'r', 'name'], value: 'Run 2' };
+    const stored = new Map<string, unknown>([
+      ['run/draft', { state: 'draft', received: null }],
+      ['run/received', { state: 'locked', received: { known: [] } }],
+      ['settings/shop', { printImage: { ppi: 300 } }],
+      ['step/1', { redo: [name], undo: [patch({ state: 'draft' })] }],
+      other,
+    ]);
+    expect(Object.fromEntries(migrate(stored, 25) ?? [])).toEqual({
+      'run/draft': { state: 'draft', received: null, imageFeed: null },
+      'run/received': { state: 'locked', received: { known: [], stretch: 1 }, imageFeed: 1 },
+      'settings/shop': { printImage: { ppi: 300, feedCorrected: false } },
+      'step/1': { redo: [name], undo: [patch({ state: 'draft', imageFeed: null })] },
+      [other[0]]: other[1],
     });
   });
 

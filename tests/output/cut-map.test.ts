@@ -6,14 +6,14 @@ import { editOrder } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { type CutMapOptions, cutMapPages, type Page, type Paper } from '../../src/output/cut-map';
 import { cutMapPdf } from '../../src/output/cut-map/pdf';
-import { fromMm, type LocalDate, toMm, um } from '../../src/units';
+import { fromMm, type LocalDate, toMm } from '../../src/units';
 import { edited, NOW, smallBook } from '../editing/book';
 import { fonts, measure } from './fonts';
 import { readPdf } from './read-pdf';
 import { letterF, longRun, runOf } from './runs';
 
 const date = new Date('2026-11-25T12:00:00Z');
-const asUsual = { inkUp: 'mirrored', imageMirrored: false, feed: 1 } as const;
+const asUsual = { inkUp: 'mirrored', imageMirrored: false } as const;
 const upright = { landscape: false, large: false, perSpan: false };
 const pagesOf = (
   run: LaidRun,
@@ -170,7 +170,7 @@ describe('the map of a run', () => {
       ).toEqual([]);
       const cuts = knifeCuts(run);
       expect(cuts.length).toBeGreaterThan(5);
-      for (const { at, fromPrevious } of cuts) {
+      for (const { fromStart: at, fromPrevious } of cuts) {
         expect(texts).toContain(words.distance(fromPrevious));
         expect(texts).toContain(words.otherRuler(fromPrevious));
         expect(texts).toContain(words.fromStart(at));
@@ -256,14 +256,6 @@ describe('the map of a run', () => {
   it('says for each span how many copies of each order the pile must hold', () => {
     const texts = pagesOf(longRun(4), 'a4', 'ink-up').flatMap(textsOf);
     expect(texts).toContain('4 × CC · 4 × HB · 4 × OF');
-  });
-
-  it('stretches its distances by the feed that a test strip told', () => {
-    const run = longRun(12);
-    const words = cutMap.onPaper({ unit: 'mm', locale: 'en-GB' });
-    const texts = pagesOf(run, 'a4', 'ink-up', { printer: { ...asUsual, feed: 1.01 } }).flatMap(textsOf);
-    for (const { fromPrevious } of knifeCuts(run))
-      expect(texts).toContain(words.distance(um(fromPrevious * 1.01)));
   });
 
   it('hatches what was spoiled and says so, on the film and within the paper', () => {

@@ -1,6 +1,6 @@
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { measureRun } from '../../src/layout/laid';
-import { draftRun, emptyBook, type Id, type Roll, runView } from '../../src/model';
+import { draftRun, emptyBook, type Id, type Roll, runView, type Sheets } from '../../src/model';
 import { asMinor, fromMm } from '../../src/units';
 import { NOW } from '../editing/book';
 
@@ -96,3 +96,34 @@ export const longRun = (rows: number, spanMax: number | null = 480): LaidRun =>
     })),
     { spanMax: spanMax === null ? null : fromMm(spanMax) },
   );
+
+/** A run that comes out longer than planned, with an image that makes up for some of the feed. */
+export const fed = (run: LaidRun, stretch: number, imageFeed = 1): LaidRun => ({
+  ...run,
+  view: { ...run.view, stretch, imageFeed },
+});
+
+const sheets: Sheets = {
+  kind: 'sheets',
+  id: film.id,
+  name: 'Sheets',
+  width: fromMm(210),
+  length: fromMm(297),
+  margins: { left: fromMm(5), right: fromMm(5), lead: fromMm(5), tail: fromMm(5) },
+  sheetsLeft: 100,
+  price: asMinor(90),
+  gap: fromMm(5),
+  cutting: 'free',
+  together: { kind: 'any' },
+  peel: 'hot',
+  curl: fromMm(0),
+  archived: false,
+  changed: NOW,
+};
+
+/** The same boxes on sheets of A4 (ISO 216), one below the other along the film. */
+export function onSheets(boxes: readonly Box[]): LaidRun {
+  const run = runOf(boxes);
+  const progress = { printedTo: run.printedTo, spoiled: run.spoiled };
+  return { ...run, film: sheets, ...measureRun(run.copies, sheets, progress) };
+}

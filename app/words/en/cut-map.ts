@@ -1,19 +1,36 @@
-import type { CutMapWords } from '../../../src/output/cut-map';
-import { counted as countedIn, number, onMap, type Ways } from '../format';
+import type { CutMapWords, FilmFacts } from '../../../src/output/cut-map';
+import { counted as countedIn, isTrue, number, onMap, type Ways } from '../format';
+
+/** Whether distances are those of film that the printer feeds long or short, or its image makes up for it. */
+function feedTold(stretch: number, imageFeed: number, percent: (share: number) => string): string[] {
+  const longer = (by: number) => `${percent(Math.abs(by - 1))} ${by > 1 ? 'longer' : 'shorter'}`;
+  return [
+    ...(isTrue(stretch)
+      ? []
+      : [`Distances are as printed: the film comes out ${longer(stretch)} than planned.`]),
+    ...(isTrue(imageFeed)
+      ? []
+      : [`The image is written ${longer(1 / imageFeed)}, so that the film comes out as planned.`]),
+  ];
+}
 
 /** What the printed map says. Both measures stand side by side: a shop has one tape or the other. */
 function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
   const { locale } = ways;
-  const { own, other, film, otherFilm, size, count, made, due } = onMap(ways);
+  const { own, other, film, otherFilm, size, sheet, percent, count, made, due } = onMap(ways);
   const counted = (value: number, one: string, many: string) => countedIn(value, one, many, { locale });
   const copies = (value: number) => counted(value, 'copy', 'copies');
+  const sheets = ({ count: many, width, length }: Extract<FilmFacts, { kind: 'sheets' }>) =>
+    `${counted(many, 'sheet', 'sheets')}, ${sheet(width, length)}`;
   const shared = (strip: string | null) => (strip === null ? '' : `, strip ${strip} is on both`);
   return {
     title: (run) => `Cut map · ${run}`,
-    facts: ({ film: kind, width, length, copies: many, date }) =>
-      [`${kind === 'roll' ? 'Roll' : 'Sheets'} ${own(width)}`, film(length), copies(many), made(date)].join(
-        ' · ',
-      ),
+    facts: ({ film: on, copies: many, date }) =>
+      [
+        ...(on.kind === 'roll' ? [`Roll ${own(on.width)}`, film(on.length)] : [sheets(on)]),
+        copies(many),
+        made(date),
+      ].join(' · '),
     view: (view, mirrored) =>
       view === 'on-screen'
         ? { name: 'AS SEEN ON SCREEN', note: 'the screen turned by a quarter' }
@@ -29,11 +46,15 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
     fromPrevious: 'from the cut before',
     fromStart: (length) => `from start ${own(length)}`,
     cutOff: 'cut off the roll here',
+    sheet: (of, all) => `Sheet ${count(of)} of ${count(all)}`,
+    sheetSize: sheet,
+    nextSheet: (page) => `next sheet: page ${count(page)}`,
     spoiled: 'spoiled',
     copy: (code, of) => `${code} ${of}`,
     size,
     span: (of) => `span ${of}`,
     spanDone: (of, many, length) => `span ${of}, ${copies(many)}, ${own(length)}`,
+    sheetDone: (of, many) => `sheet ${count(of)}, ${copies(many)}`,
     order: (name, day) => (day === null ? name : `${name}, due ${due(day)}`),
     numbers: (stretches) =>
       `no. ${stretches.map(([from, to]) => (from === to ? count(from) : `${count(from)}–${count(to)}`)).join(', ')}`,
@@ -43,15 +64,18 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
     onThisPage: 'on this page',
     inAll: 'in all',
     allCopies: 'copies',
-    totals: (length, spans) => [
-      `${film(length)} (${otherFilm(length)}) of film, ${counted(spans, 'span', 'spans')}`,
-    ],
+    totals: (on, spans) =>
+      on.kind === 'sheets'
+        ? sheets(on)
+        : `${film(on.length)} (${otherFilm(on.length)}) of film, ${counted(spans, 'span', 'spans')}`,
+    feed: (stretch, imageFeed) => feedTold(stretch, imageFeed, percent),
     continuesOn: (page, strip) => `goes on on page ${count(page)}${shared(strip)}`,
     continuedFrom: (page, strip) => `from page ${count(page)}${shared(strip)}`,
     moreOnPage: (left, page) => `and ${counted(left, 'transfer', 'transfers')} more, see page ${count(page)}`,
     everyTransfer: 'Every transfer of this run',
     tooSmall: 'Too small to be named on the map',
-    tooSmallCopy: (name, start) => `${name}, from start ${own(start)}, ${other(start)}`,
+    tooSmallCopy: (name, start, on) =>
+      `${name}${on === null ? ', from start' : `, sheet ${count(on)}, from its start`} ${own(start)}, ${other(start)}`,
     nothing: 'No copy lies on the film yet, so there is nothing to cut.',
     noKnifeLines:
       'No straight cuts can part this layout into spans short enough. Lay it out again before you cut.',

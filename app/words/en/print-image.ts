@@ -38,6 +38,10 @@ export const printImage = {
     'By the test strip the film would come out readable, ink up, and press mirrored. Switch mirroring the other way, or print the strip again.',
   turnedRound:
     'Turned half round, since this printer prints the far end of an image first: the run’s start comes out first.',
+  feed: 'Make up for the feed in the image',
+  feedHint: (long: string) =>
+    `By the test strip the printer’s feed is ${long} of the length. The image is divided by it, and the cut map follows.`,
+  feedUnknown: 'The test strip has not been measured, so there is nothing to make up for.',
   marks: 'Marks, where they are cut off',
   marksHint: 'Marks take powder as everything printed does. They read with the run’s start at the top.',
   ticks: 'Bars at the edges where the knife lines are',

@@ -1,20 +1,37 @@
-import type { CutMapWords } from '../../../src/output/cut-map';
+import type { CutMapWords, FilmFacts } from '../../../src/output/cut-map';
 import type { Words } from '../en';
-import { counted as countedIn, number, onMap, type Ways } from '../format';
+import { counted as countedIn, isTrue, number, onMap, type Ways } from '../format';
+
+/** Whether distances are those of film that the printer feeds long or short, or its image makes up for it. */
+function feedTold(stretch: number, imageFeed: number, percent: (share: number) => string): string[] {
+  const longer = (by: number) => `${percent(Math.abs(by - 1))} más ${by > 1 ? 'larga' : 'corta'}`;
+  return [
+    ...(isTrue(stretch)
+      ? []
+      : [`Distancias de lo impreso: la película sale ${longer(stretch)} de lo previsto.`]),
+    ...(isTrue(imageFeed)
+      ? []
+      : [`La imagen se escribe ${longer(1 / imageFeed)}, para que la película salga como se previó.`]),
+  ];
+}
 
 /** What the printed map says. Both measures stand side by side: a shop has one tape or the other. */
 function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
   const { locale } = ways;
-  const { own, other, film, otherFilm, size, count, made, due } = onMap(ways);
+  const { own, other, film, otherFilm, size, sheet, percent, count, made, due } = onMap(ways);
   const counted = (value: number, one: string, many: string) => countedIn(value, one, many, { locale });
   const copies = (value: number) => counted(value, 'copia', 'copias');
+  const sheets = ({ count: many, width, length }: Extract<FilmFacts, { kind: 'sheets' }>) =>
+    `${counted(many, 'hoja', 'hojas')}, ${sheet(width, length)}`;
   const shared = (strip: string | null) => (strip === null ? '' : `, la franja ${strip} está en ambas`);
   return {
     title: (run) => `Plano de corte · ${run}`,
-    facts: ({ film: kind, width, length, copies: many, date }) =>
-      [`${kind === 'roll' ? 'Rollo' : 'Hojas'} ${own(width)}`, film(length), copies(many), made(date)].join(
-        ' · ',
-      ),
+    facts: ({ film: on, copies: many, date }) =>
+      [
+        ...(on.kind === 'roll' ? [`Rollo ${own(on.width)}`, film(on.length)] : [sheets(on)]),
+        copies(many),
+        made(date),
+      ].join(' · '),
     view: (view, mirrored) =>
       view === 'on-screen'
         ? { name: 'COMO SE VE EN PANTALLA', note: 'la pantalla girada un cuarto' }
@@ -30,11 +47,15 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
     fromPrevious: 'desde el anterior',
     fromStart: (length) => `desde inicio ${own(length)}`,
     cutOff: 'cortar del rollo aquí',
+    sheet: (of, all) => `Hoja ${count(of)} de ${count(all)}`,
+    sheetSize: sheet,
+    nextSheet: (page) => `hoja siguiente: página ${count(page)}`,
     spoiled: 'estropeado',
     copy: (code, of) => `${code} ${of}`,
     size,
     span: (of) => `tramo ${of}`,
     spanDone: (of, many, length) => `tramo ${of}, ${copies(many)}, ${own(length)}`,
+    sheetDone: (of, many) => `hoja ${count(of)}, ${copies(many)}`,
     order: (name, day) => (day === null ? name : `${name}, para el ${due(day)}`),
     numbers: (stretches) =>
       `n.º ${stretches.map(([from, to]) => (from === to ? count(from) : `${count(from)}–${count(to)}`)).join(', ')}`,
@@ -44,15 +65,18 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
     onThisPage: 'en esta página',
     inAll: 'en total',
     allCopies: 'copias',
-    totals: (length, spans) => [
-      `${film(length)} (${otherFilm(length)}) de película, ${counted(spans, 'tramo', 'tramos')}`,
-    ],
+    totals: (on, spans) =>
+      on.kind === 'sheets'
+        ? sheets(on)
+        : `${film(on.length)} (${otherFilm(on.length)}) de película, ${counted(spans, 'tramo', 'tramos')}`,
+    feed: (stretch, imageFeed) => feedTold(stretch, imageFeed, percent),
     continuesOn: (page, strip) => `sigue en la página ${count(page)}${shared(strip)}`,
     continuedFrom: (page, strip) => `viene de la página ${count(page)}${shared(strip)}`,
     moreOnPage: (left, page) => `y ${counted(left, 'transfer', 'transfers')} más, ver página ${count(page)}`,
     everyTransfer: 'Todos los transfers de esta tirada',
     tooSmall: 'Demasiado pequeñas para nombrarlas en el plano',
-    tooSmallCopy: (name, start) => `${name}, desde inicio ${own(start)}, ${other(start)}`,
+    tooSmallCopy: (name, start, on) =>
+      `${name}${on === null ? ', desde inicio' : `, hoja ${count(on)}, desde su inicio`} ${own(start)}, ${other(start)}`,
     nothing: 'Todavía no hay ninguna copia en la película, así que no hay nada que cortar.',
     noKnifeLines:
       'Ningún corte recto separa esta distribución en tramos lo bastante cortos. Distribuir otra vez antes de cortar.',

@@ -38,6 +38,10 @@ export const printImage: Words['printImage'] = {
     'Según la tira de prueba, la película saldría legible con la tinta hacia arriba y al planchar quedaría reflejada. Cambiar el reflejo, o imprimir la tira otra vez.',
   turnedRound:
     'Girada media vuelta, porque esta impresora imprime primero el extremo final de la imagen: así sale primero el inicio de la tirada.',
+  feed: 'Compensar el avance en la imagen',
+  feedHint: (long) =>
+    `Según la tira de prueba el avance de la impresora es ${long} de la longitud. La imagen se divide por él y el plano de corte le sigue.`,
+  feedUnknown: 'La tira de prueba no se ha medido, así que no hay nada que compensar.',
   marks: 'Marcas, donde se cortan',
   marksHint: 'Las marcas toman polvo como todo lo impreso. Se leen con el inicio de la tirada arriba.',
   ticks: 'Barras en los bordes, donde van las líneas de corte',

@@ -298,6 +298,13 @@ export function roughSize(bytes: number, ways: Ways): string {
 export const hex = (colour: readonly number[]): string =>
   `#${colour.map((channel) => channel.toString(16).padStart(2, '0')).join('')}`;
 
+/** A share to a hundredth of a percent: `101.25%`, `1%`. */
+export const finePercent = (share: number, { locale }: Pick<Ways, 'locale'>): string =>
+  formatOf(locale, { style: 'percent', maximumFractionDigits: 2 }).format(share);
+
+/** Whether a factor of lengths is one as far as a tenth of a per mille. */
+export const isTrue = (factor: number): boolean => Math.abs(factor - 1) < 5e-5;
+
 /** Figures on the cut map, which stand alone, by the shop's own ruler: without grouping in millimetres, or to a sixteenth of an inch. */
 export const onMap = ({ unit, locale }: Pick<Ways, 'unit' | 'locale'>) => {
   const plain = (length: Micrometres) =>
@@ -314,6 +321,9 @@ export const onMap = ({ unit, locale }: Pick<Ways, 'unit' | 'locale'>) => {
     otherFilm,
     size: (width: Micrometres, height: Micrometres) =>
       unit === 'mm' ? `${plain(width)}×${plain(height)}` : `${sixteenths(width)} × ${tapeInches(height)}`,
+    sheet: (width: Micrometres, length: Micrometres) =>
+      unit === 'mm' ? `${plain(width)} × ${mm(length)}` : `${sixteenths(width)} × ${tapeInches(length)}`,
+    percent: (share: number) => finePercent(share, { locale }),
     count: (value: number) => number(value, locale, 0, 0),
     made: (date: Date) => dateFormatOf(locale, { dateStyle: 'medium', timeStyle: 'short' }).format(date),
     due: (day: LocalDate) => dueDay(day, { locale }),

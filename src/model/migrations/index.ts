@@ -22,6 +22,7 @@ import { keepCorrections } from './22-corrections';
 import { keepTables } from './23-tables';
 import { allowDueFirst } from './24-due-first';
 import { letGoOfUnprinted } from './25-unprinted';
+import { correctFeed } from './26-feed';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -52,6 +53,7 @@ const migrations: readonly Migration[] = [
   keepTables,
   allowDueFirst,
   letGoOfUnprinted,
+  correctFeed,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

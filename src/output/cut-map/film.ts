@@ -1,4 +1,4 @@
-import { acrossMap, type Cut } from '../../cutting';
+import { acrossMap, type Cut, runSpans } from '../../cutting';
 import type { LaidCopy, LaidRun } from '../../layout';
 import type { Span } from '../../packing';
 import { type Micrometres, toMm } from '../../units';
@@ -62,7 +62,10 @@ export function filmMarks(scene: FilmScene, cuts: readonly Cut[]): Mark[] {
     ...edges(scene),
     ...run.spoiled.flatMap((stretch) => spoiledMarks(scene, stretch)),
     ...shown.flatMap((copy) => copyMarks(scene, copy)),
-    ...cuts.filter(({ at }) => at >= page.from && at <= page.to).map(({ at }) => knifeLine(scene, at)),
+    ...cuts
+      .filter((cut) => cut.line >= page.from && cut.line <= page.to)
+      .map((cut) => knifeLine(scene, cut.line)),
+    ...sheetEnds(scene),
     ...stripMarks(scene, scene.before),
     ...stripMarks(scene, scene.after),
     ...notes(scene),
@@ -119,9 +122,29 @@ function edges(scene: FilmScene): Mark[] {
   const { sheet, page } = scene;
   const [left, right] = [sheet.filmLeft, filmRight(scene)];
   const [top, bottom] = [sheet.filmTop, downPage(scene, page.to)];
-  const past = scene.page.end === 'run' ? bottom + OVERHANG : bottom;
+  const past = scene.page.end === 'run' && scene.run.film.kind === 'roll' ? bottom + OVERHANG : bottom;
   const side = (x: number) => line(x, top, x, past, { thick: 0.5 });
-  return [side(left), side(right), ...(scene.before ? [] : [line(left, top, right, top, { thick: 0.5 })])];
+  return [
+    side(left),
+    side(right),
+    ...(beginsFilm(scene) ? [line(left, top, right, top, { thick: 0.5 })] : []),
+  ];
+}
+
+/** Does film begin at the head of this page: the run's, or a sheet? */
+const beginsFilm = ({ before, run }: FilmScene): boolean =>
+  before === null || (run.film.kind === 'sheets' && before.strip === null);
+
+/** Where sheets end: nothing is cut there. */
+function sheetEnds(scene: FilmScene): Mark[] {
+  const { run, page, sheet } = scene;
+  if (run.film.kind === 'roll') return [];
+  return runSpans(run)
+    .filter(({ to }) => to > page.from && to <= page.to)
+    .map(({ to }) => {
+      const y = downPage(scene, to);
+      return line(sheet.filmLeft, y, filmRight(scene), y, { thick: 0.5 });
+    });
 }
 
 const knifeLine = (scene: FilmScene, at: Micrometres): Mark => {
@@ -155,15 +178,20 @@ function notes(scene: FilmScene): Mark[] {
   const middle = (sheet.filmLeft + filmRight(scene)) / 2;
   const note = (y: number, content: string) => text(middle, y, content, { size: NOTE, anchor: 'middle' });
   const top = sheet.filmTop;
+  const isSheets = scene.run.film.kind === 'sheets';
+  const last = isSheets ? null : words.cutOff;
+  const goesOn = ({ page: next, strip }: Neighbour) =>
+    isSheets && !strip ? words.nextSheet(next) : words.continuesOn(next, strip?.letter ?? null);
+  const ending = after ? goesOn(after) : last;
   const below = downPage(scene, page.to) + OVERHANG + 2.6;
   return [
-    ...(before
+    ...(before && !beginsFilm(scene)
       ? [note(top - 2, words.continuedFrom(before.page, before.strip?.letter ?? null))]
       : [
           note(top - 4.8, words.leadingEdge),
           line(middle - 5, top - 1.2, middle, top - 3.4, { thick: 0.4 }),
           line(middle, top - 3.4, middle + 5, top - 1.2, { thick: 0.4 }),
         ]),
-    note(below, after ? words.continuesOn(after.page, after.strip?.letter ?? null) : words.cutOff),
+    ...(ending === null ? [] : [note(below, ending)]),
   ];
 }

@@ -1,9 +1,9 @@
-import type { MapView } from '../../cutting';
+import { type MapView, measured, runSpans } from '../../cutting';
 import type { LaidRun } from '../../layout';
 import { line, type Mark, PT, text } from './marks';
 import type { Sheet } from './sheet';
 import { type Measure, shortened, wrapped } from './text';
-import type { CutMapWords } from './words';
+import type { CutMapWords, FilmFacts } from './words';
 
 const TITLE = 20 * PT;
 const VIEW = 17 * PT;
@@ -22,6 +22,15 @@ export interface Frame {
   readonly page: { readonly number: number; readonly of: number; readonly scale: number | null };
 }
 
+/** What a run lies on, as it is when it is printed. */
+export function filmFacts(run: LaidRun): FilmFacts {
+  const { film, lengthUsed } = run;
+  const { kind, width } = film;
+  return kind === 'roll'
+    ? { kind, width, length: measured(run, lengthUsed) }
+    : { kind, width, length: film.length, count: runSpans(run).length };
+}
+
 /** Title and facts at the left; at the right the view, as large, page and scale. */
 export function head({ run, view, mirrored, date, sheet, words, measure, page }: Frame): Mark[] {
   const { left, right } = sheet;
@@ -32,9 +41,7 @@ export function head({ run, view, mirrored, date, sheet, words, measure, page }:
     ...(page.scale === null ? [] : [words.scale(page.scale)]),
   ].join(' · ');
   const facts = words.facts({
-    film: run.film.kind,
-    width: run.film.width,
-    length: run.lengthUsed,
+    film: filmFacts(run),
     copies: run.copies.length,
     date,
   });

@@ -18,12 +18,12 @@ const BELOW = { tape: 4.8, start: 8.1, startTape: 10.7 };
  */
 export function cutLabels(scene: FilmScene, cuts: readonly Cut[]): Mark[] {
   const { sheet, words, page } = scene;
-  const shown = cuts.filter(({ at }) => at > page.repeatedTo && at <= page.to);
+  const shown = cuts.filter((cut) => cut.line > page.repeatedTo && cut.line <= page.to);
   if (shown.length === 0) return [];
   const right = sheet.filmLeft - 4.6;
   const half = (LARGE * CAP) / 2;
   const begins = spread(
-    shown.map(({ at }) => ({ at: downPage(scene, at) - half, height: CUT_LABEL })),
+    shown.map((cut) => ({ at: downPage(scene, cut.line) - half, height: CUT_LABEL })),
     sheet.filmTop,
     sheet.filmBottom + CUT_LABEL - half,
   );
@@ -32,16 +32,16 @@ export function cutLabels(scene: FilmScene, cuts: readonly Cut[]): Mark[] {
   return [
     text(right, sheet.filmTop - 4.8, words.fromPrevious, { ...bold, size: 7.5 * PT }),
     ...shown.flatMap((cut, index) => {
-      const at = downPage(scene, cut.at);
+      const at = downPage(scene, cut.line);
       const middle = (begins[index] ?? 0) + half;
       return [
-        text(right, middle + half, words.distance(cut.measured.fromPrevious), { ...bold, size: LARGE }),
-        text(right, middle + BELOW.tape, words.otherRuler(cut.measured.fromPrevious), {
+        text(right, middle + half, words.distance(cut.fromPrevious), { ...bold, size: LARGE }),
+        text(right, middle + BELOW.tape, words.otherRuler(cut.fromPrevious), {
           ...bold,
           size: MEDIUM,
         }),
-        text(right, middle + BELOW.start, words.fromStart(cut.measured.at), small),
-        text(right, middle + BELOW.startTape, words.otherRuler(cut.measured.at), small),
+        text(right, middle + BELOW.start, words.fromStart(cut.fromStart), small),
+        text(right, middle + BELOW.startTape, words.otherRuler(cut.fromStart), small),
         ...(Math.abs(middle - at) > 0.5
           ? [line(right + 0.6, middle, sheet.filmLeft - 3, at, { thick: 0.2 })]
           : []),
@@ -50,9 +50,33 @@ export function cutLabels(scene: FilmScene, cuts: readonly Cut[]): Mark[] {
   ];
 }
 
+/** Left of the film, at the head of each sheet, which one it is and its size. */
+export function sheetLabels(scene: FilmScene): Mark[] {
+  const { run, page, sheet, words, measure } = scene;
+  const { film } = run;
+  if (film.kind === 'roll') return [];
+  const all = runSpans(run);
+  const right = sheet.filmLeft - 2.5;
+  const size = words.sheetSize(film.width, film.length);
+  const fitting = (content: string, largest: number, weight: 400 | 700) =>
+    Math.min(largest, (right - sheet.left) / measure(content, 1, weight));
+  return all.flatMap(({ from, to }, index): Mark[] => {
+    if (to <= page.repeatedTo || from >= page.to) return [];
+    const top = downPage(scene, Math.max(from, page.from));
+    const name = words.sheet(index + 1, all.length);
+    const large = fitting(name, MEDIUM * 1.4, 700);
+    const base = top + large * CAP;
+    return [
+      text(right, base, name, { size: large, weight: 700, anchor: 'end' }),
+      text(right, base + 3.2, size, { size: fitting(size, MEDIUM, 400), anchor: 'end' }),
+    ];
+  });
+}
+
 /** Right of the film a bracket along each span, and its number. */
 export function spanBrackets(scene: FilmScene): Mark[] {
   const { run, page, words, measure, after } = scene;
+  if (run.film.kind === 'sheets') return [];
   const x = filmRight(scene) + 4;
   const ends = after?.strip?.from ?? page.to;
   return runSpans(run).flatMap((span, index) => {

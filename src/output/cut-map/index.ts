@@ -3,4 +3,4 @@ export { type CutMapOptions, cutMapPages } from './pages';
 export type { FontFiles } from './pdf';
 export type { Paper } from './sheet';
 export type { Measure } from './text';
-export type { CutMapWords } from './words';
+export type { CutMapWords, FilmFacts } from './words';

@@ -48,7 +48,8 @@ export const legendLines = (
 interface SpanRow {
   readonly number: number;
   readonly copies: number;
-  readonly length: Micrometres;
+  /** Of a span; `null` for a sheet. */
+  readonly length: Micrometres | null;
   readonly orders: readonly { readonly code: string; readonly count: number }[];
 }
 
@@ -168,7 +169,13 @@ function spanBoxes(x: number, y: number, width: number, spans: readonly SpanRow[
     const top = y + (heights[column] ?? 0);
     const lines = wrapped(words.pile(orders), room, HEAD, 400, measure);
     heights[column] = (heights[column] ?? 0) + pitch + lines.length * pile;
-    const told = shortened(words.spanDone(number, copies, length), room, size, 400, measure);
+    const told = shortened(
+      length === null ? words.sheetDone(number, copies) : words.spanDone(number, copies, length),
+      room,
+      size,
+      400,
+      measure,
+    );
     return [
       box({ x: left, y: top + (pitch - side) / 2, width: side, height: side }, { thick: 0.4 }),
       text(left + side + 2, baseline(top, pitch, size), told, { size }),

@@ -1,4 +1,6 @@
-import type { LaidCopy } from '../../layout';
+import { measured } from '../../cutting';
+import { type LaidCopy, type LaidRun, sheetAt, sheetStart } from '../../layout';
+import { um } from '../../units';
 import { type LegendLine, legendLine, type Type } from './legend';
 import { type Mark, PT, text } from './marks';
 import type { Sheet } from './sheet';
@@ -24,6 +26,7 @@ export function listPages(
   small: readonly LaidCopy[],
   garments: readonly string[],
   sheet: Sheet,
+  run: LaidRun,
   type: Type,
 ): Mark[][] {
   const { words, measure } = type;
@@ -56,7 +59,9 @@ export function listPages(
       page.push(text(x, base, shortened(entry.text, width, HEAD, 700, measure), { size: HEAD, weight: 700 }));
     } else {
       const { order, number, y: start } = entry.copy;
-      const told = words.tooSmallCopy(words.copy(order.code, number), start);
+      const on = run.film.kind === 'sheets' ? sheetAt(run.film, start) : null;
+      const from = measured(run, um(on === null ? start : start - sheetStart(run.film, on)));
+      const told = words.tooSmallCopy(words.copy(order.code, number), from, on === null ? null : on + 1);
       page.push(text(x, base, shortened(told, width, BODY, 400, measure), { size: BODY }));
     }
   }

@@ -1,8 +1,10 @@
 import {
   type Cut,
   copiesWithin,
+  isMirrored,
   knifeCuts,
   type MapView,
+  measured,
   runSpans,
   tallyByOrder,
   tallyByTransfer,
@@ -12,8 +14,8 @@ import type { Span } from '../../packing';
 import { um } from '../../units';
 import { besideFilm } from './beside';
 import { type FilmScene, filmMarks, filmRight } from './film';
-import { type Frame, foot, head } from './frame';
-import { cutLabels, spanBrackets } from './gutters';
+import { type Frame, filmFacts, foot, head } from './frame';
+import { cutLabels, sheetLabels, spanBrackets } from './gutters';
 import { type LegendContent, type LegendLine, legend, legendLines } from './legend';
 import { listPages } from './list-pages';
 import { enlarged, type Mark, type Page, PT, text } from './marks';
@@ -29,7 +31,6 @@ export interface CutMapOptions {
   readonly printer: {
     readonly inkUp: 'mirrored' | 'plain';
     readonly imageMirrored: boolean;
-    readonly feed: number;
   };
   /** Artwork that a picture is at hand of, for the legend. */
   readonly pictures: ReadonlySet<string>;
@@ -57,7 +58,7 @@ interface Making extends CutMapOptions {
  */
 export function cutMapPages(run: LaidRun, options: CutMapOptions): Page[] {
   const { form, view, printer } = options;
-  const mirrored = view === 'ink-up' && (printer.inkUp === 'mirrored') !== printer.imageMirrored;
+  const mirrored = isMirrored(view, printer.inkUp, printer.imageMirrored);
   const sheet = sheetOf(form);
   const measure = remembered(options.measure);
   const plan = planFilm(run, { sheet, perSpan: form.perSpan }, options.words, measure);
@@ -68,7 +69,7 @@ export function cutMapPages(run: LaidRun, options: CutMapOptions): Page[] {
     sheet,
     plan,
     mirrored,
-    cuts: knifeCuts(run, printer.feed),
+    cuts: knifeCuts(run),
   };
   const drawn =
     run.copies.length === 0 ? [emptyPage(making)] : plan.pages.map((_, index) => filmPage(making, index));
@@ -78,6 +79,7 @@ export function cutMapPages(run: LaidRun, options: CutMapOptions): Page[] {
     drawn.flatMap(({ small }) => small),
     options.garments,
     sheet,
+    run,
     making,
   );
   const bodies = [...drawn.map(({ marks }) => marks), ...lists];
@@ -130,6 +132,7 @@ function filmPage(making: Making, index: number): Body {
     marks: [
       ...filmMarks(scene, cuts),
       ...cutLabels(scene, cuts),
+      ...sheetLabels(scene),
       ...spanBrackets(scene),
       ...small.marks,
       ...marks,
@@ -175,9 +178,9 @@ function legendContent({ run, words, plan }: Making, { page }: FilmScene): Legen
   return {
     lines: linesOf({ run, words }, page.copies),
     copies: { here: page.copies.length, all: run.copies.length },
-    totals: words.totals(run.lengthUsed, spans.length, run.copies.length),
+    totals: [words.totals(filmFacts(run), spans.length), ...words.feed(run.view.stretch, run.view.imageFeed)],
     spans: spans.flatMap((span, index) =>
-      span.to > page.repeatedTo && span.to <= page.to ? [spanRow(run.copies, span, index + 1)] : [],
+      span.to > page.repeatedTo && span.to <= page.to ? [spanRow(run, span, index + 1)] : [],
     ),
     single: plan.pages.length === 1,
     warning: run.spans === null ? words.noKnifeLines : null,
@@ -194,8 +197,9 @@ function linesOf({ run, words }: Pick<Making, 'run' | 'words'>, copies: readonly
   return legendLines(counted, ({ id, name }) => words.order(name, run.view.order[id]?.due ?? null));
 }
 
-function spanRow(all: readonly LaidCopy[], span: Span, number: number) {
-  const copies = copiesWithin(all, span);
+function spanRow(run: LaidRun, span: Span, number: number) {
+  const copies = copiesWithin(run.copies, span);
+  const length = run.film.kind === 'sheets' ? null : measured(run, um(span.to - span.from));
   const orders = tallyByOrder(copies).map(({ order: { code }, count }) => ({ code, count }));
-  return { number, copies: copies.length, length: um(span.to - span.from), orders };
+  return { number, copies: copies.length, length, orders };
 }

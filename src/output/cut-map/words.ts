@@ -1,13 +1,21 @@
 import type { MapView } from '../../cutting';
 import type { LocalDate, Micrometres } from '../../units';
 
+/** What a run lies on: a stretch of a roll, or so many sheets of a size. */
+export type FilmFacts =
+  | { readonly kind: 'roll'; readonly width: Micrometres; readonly length: Micrometres }
+  | {
+      readonly kind: 'sheets';
+      readonly width: Micrometres;
+      readonly length: Micrometres;
+      readonly count: number;
+    };
+
 /** Every word and figure on the map, in the reader's language and ways of writing numbers. */
 export interface CutMapWords {
   readonly title: (run: string) => string;
   readonly facts: (facts: {
-    readonly film: 'roll' | 'sheets';
-    readonly width: Micrometres;
-    readonly length: Micrometres;
+    readonly film: FilmFacts;
     readonly copies: number;
     readonly date: Date;
   }) => string;
@@ -23,6 +31,10 @@ export interface CutMapWords {
   readonly fromPrevious: string;
   readonly fromStart: (length: Micrometres) => string;
   readonly cutOff: string;
+  /** At each sheet: which one, and how large it is. */
+  readonly sheet: (number: number, of: number) => string;
+  readonly sheetSize: (width: Micrometres, length: Micrometres) => string;
+  readonly nextSheet: (page: number) => string;
   /** On film that was spoiled. */
   readonly spoiled: string;
   /** `HB 7` */
@@ -31,6 +43,7 @@ export interface CutMapWords {
   readonly span: (number: number) => string;
   /** Beside a box to tick. */
   readonly spanDone: (number: number, copies: number, length: Micrometres) => string;
+  readonly sheetDone: (number: number, copies: number) => string;
   /** Heads an order's transfers, beside its code. */
   readonly order: (name: string, due: LocalDate | null) => string;
   /** The numbers of a transfer's copies, going up: `1–3, 7`. */
@@ -43,7 +56,9 @@ export interface CutMapWords {
   readonly onThisPage: string;
   readonly inAll: string;
   readonly allCopies: string;
-  readonly totals: (length: Micrometres, spans: number, copies: number) => readonly string[];
+  readonly totals: (film: FilmFacts, spans: number) => string;
+  /** Whether distances take what the printer feeds long into account, or its image does; nothing, where it feeds true. */
+  readonly feed: (stretch: number, imageFeed: number) => readonly string[];
   /** The film goes on at a knife line, or after a strip that both pages show. */
   readonly continuesOn: (page: number, strip: string | null) => string;
   readonly continuedFrom: (page: number, strip: string | null) => string;
@@ -51,7 +66,7 @@ export interface CutMapWords {
   readonly everyTransfer: string;
   /** Heads a list of the copies drawn too small for a name, each with where it starts. */
   readonly tooSmall: string;
-  readonly tooSmallCopy: (name: string, fromStart: Micrometres) => string;
+  readonly tooSmallCopy: (name: string, fromStart: Micrometres, sheet: number | null) => string;
   readonly nothing: string;
   readonly noKnifeLines: string;
   readonly caution: { readonly lead: string; readonly rest: string };

@@ -51,6 +51,8 @@ export interface ImageChoice {
   readonly mirrored: boolean;
   /** The end of an image that the printer prints first, by its test strip. */
   readonly firstEnd: 'lead' | 'tail';
+  /** What it is made shorter by along the film, so that the printer, which feeds that much long, prints at true length; 1 leaves it. */
+  readonly feed: number;
   readonly marks: MarkChoice;
 }
 
@@ -74,19 +76,22 @@ const hasRoom = ({ film }: LaidRun, { to, copies }: Frame, scale: number): boole
  * first, the image is turned half round.
  */
 export function imageOf(run: LaidRun, frame: Frame, choice: ImageChoice): PrintImage {
-  const { ppi, mirrored, firstEnd } = choice;
+  const { ppi, mirrored, firstEnd, feed } = choice;
   const scale = ppi / fromInches(1);
   const length = um(frame.to - frame.from);
   const nearest = (value: number) => Math.round(value * scale);
-  const sizeOf = hasRoom(run, frame, scale) ? nearest : (value: number) => Math.floor(value * scale);
-  const [across, along] = [Math.max(1, nearest(run.film.width)), Math.max(1, nearest(length))];
+  const alongOf = (value: number) => value / feed;
+  const sizeOf = hasRoom(run, frame, Math.min(scale, scale / feed))
+    ? nearest
+    : (value: number) => Math.floor(value * scale);
+  const [across, along] = [Math.max(1, nearest(run.film.width)), Math.max(1, nearest(alongOf(length)))];
   const half = firstEnd === 'tail';
 
   /** Where a box of the film lies in the image. */
   const boxOf = ({ x, y }: { x: number; y: number }, upright: PixelSize, turned: boolean) => {
     const orientation = { turned, half, mirrored };
     const { width, height } = laidSize(upright, orientation);
-    const [left, top] = [nearest(x), nearest(y - frame.from)];
+    const [left, top] = [nearest(x), nearest(alongOf(y - frame.from))];
     return {
       x: half !== mirrored ? across - left - width : left,
       y: half ? along - top - height : top,
@@ -97,18 +102,18 @@ export function imageOf(run: LaidRun, frame: Frame, choice: ImageChoice): PrintI
     };
   };
   const copyBox = (copy: LaidCopy): CopyBox => {
-    const [width, height] = [Math.max(1, sizeOf(copy.width)), Math.max(1, sizeOf(copy.length))];
+    const [width, height] = [Math.max(1, sizeOf(copy.width)), Math.max(1, sizeOf(alongOf(copy.length)))];
     const upright = copy.turned ? { width: height, height: width } : { width, height };
     return { copy: copy.id, artwork: copy.transfer.artwork, ...boxOf(copy, upright, copy.turned) };
   };
   /** Rounded up, so that no mark is smaller than it should be, and kept within the image. */
   const markBox = ({ text, x, y, width, length: tall }: FilmMark): MarkBox => {
-    const upright = { width: Math.ceil(width * scale), height: Math.ceil(tall * scale) };
-    const inside = (place: number, end: number, pixels: number) =>
-      Math.min(place, (Math.round(end * scale) - pixels) / scale);
+    const upright = { width: Math.ceil(width * scale), height: Math.ceil(alongOf(tall) * scale) };
+    const inside = (place: number, end: number, pixels: number, perPixel: number) =>
+      Math.min(place, (end - pixels) * perPixel);
     const at = {
-      x: inside(x, run.film.width, upright.width),
-      y: frame.from + inside(y - frame.from, length, upright.height),
+      x: inside(x, across, upright.width, 1 / scale),
+      y: frame.from + inside(y - frame.from, along, upright.height, feed / scale),
     };
     return { text, ...boxOf(at, upright, false) };
   };
@@ -119,7 +124,7 @@ export function imageOf(run: LaidRun, frame: Frame, choice: ImageChoice): PrintI
     ppi,
     width: across,
     height: along,
-    film: { width: run.film.width, length },
+    film: { width: run.film.width, length: um(alongOf(length)) },
     copies: frame.copies.map(copyBox).sort(fromTop),
     marks: marks.map(markBox).sort(fromTop),
     unnumbered,

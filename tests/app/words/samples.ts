@@ -360,9 +360,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   ],
   'cutMap.onPaper().facts.0': [
     {
-      film: 'roll',
-      width: fromMm(330),
-      length: fromMm(4870),
+      film: { kind: 'roll', width: fromMm(330), length: fromMm(4870) },
       copies: 2,
       date: new Date('2026-11-26T12:00:00Z'),
     },
@@ -379,10 +377,18 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'cutMap.onPaper().spanDone.1': counts,
   'cutMap.onPaper().spanDone.2': lengths,
   'cutMap.onPaper().pile.0': [[{ code: 'ZQ', count: 2 }]],
-  'cutMap.onPaper().totals.0': lengths,
+  'cutMap.onPaper().totals.0': [
+    { kind: 'roll', width: fromMm(330), length: fromMm(4870) },
+    { kind: 'sheets', width: fromMm(210), length: fromMm(297), count: 7 },
+  ],
+  'cutMap.onPaper().sheetSize.0': lengths,
+  'cutMap.onPaper().sheetSize.1': lengths,
+  'cutMap.onPaper().feed.0': [1.01, 0.99],
+  'cutMap.onPaper().feed.1': [1.01],
   'cutMap.onPaper().continuesOn.1': [null, 'Z'],
   'cutMap.onPaper().continuedFrom.1': [null, 'Z'],
   'cutMap.onPaper().tooSmallCopy.1': lengths,
+  'cutMap.onPaper().tooSmallCopy.2': [null, 3],
 };
 
 /** Names of a function's parameters as they stand in its source; one taken apart has braces. */

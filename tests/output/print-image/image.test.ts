@@ -10,6 +10,7 @@ const plain: ImageChoice = {
   ppi: 300,
   mirrored: false,
   firstEnd: 'lead',
+  feed: 1,
   marks: { ticks: false, numbers: false },
 };
 

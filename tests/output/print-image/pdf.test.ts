@@ -14,7 +14,7 @@ function imageOn(width: number, length: number, ppi: number): PrintImage {
   const [frame] = framesOf(run, { kind: 'run' });
   if (!frame) throw new Error('no frame');
   const marks = { ticks: false, numbers: false };
-  return imageOf(run, frame, { ppi, mirrored: false, firstEnd: 'lead', marks });
+  return imageOf(run, frame, { ppi, mirrored: false, firstEnd: 'lead', feed: 1, marks });
 }
 
 /** The pixels of an image and its PDF, made in strips of some rows. */

@@ -91,6 +91,7 @@ describe('the tiles of images', () => {
       ppi: 150,
       mirrored: false,
       firstEnd: 'lead',
+      feed: 1,
       marks: { ticks: false, numbers: false },
     }),
   );
