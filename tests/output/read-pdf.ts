@@ -14,6 +14,13 @@ export interface ReadPage {
     readonly width: number;
     readonly height: number;
   }[];
+  /** Paths of two points: straight lines. */
+  readonly lines: readonly {
+    readonly x1: number;
+    readonly y1: number;
+    readonly x2: number;
+    readonly y2: number;
+  }[];
   readonly images: readonly {
     readonly x: number;
     readonly y: number;
@@ -27,6 +34,13 @@ export interface ReadPage {
     readonly y: number;
     /** Of the text's own axes on the page: positive, unless it is mirrored. */
     readonly handedness: number;
+    /** What its letters cover, from the line they stand on up to the height of capitals. */
+    readonly box: {
+      readonly x: number;
+      readonly y: number;
+      readonly width: number;
+      readonly height: number;
+    };
   }[];
 }
 
@@ -42,6 +56,19 @@ const times = (a: Matrix, b: Matrix): Matrix => [
 const at = (m: Matrix, x: number, y: number) =>
   [m[0] * x + m[2] * y + m[4], m[1] * x + m[3] * y + m[5]] as const;
 
+/** Height of capitals as a share of the em, by the font's OS/2 table: 668 in 1000. */
+const CAP = 0.668;
+
+/** The two points of a path that is a straight line; `null` of any other. */
+function endsOf(data: unknown): readonly [number, number, number, number] | null {
+  const [path] = Array.isArray(data) ? data : [];
+  if (!(path instanceof Float32Array)) return null;
+  // In pdf.js a path is its operators among their figures: 0 moves, 1 draws a line, 4 closes.
+  const [move, x1, y1, draw, x2, y2, next] = path;
+  if (move !== 0 || draw !== 1 || (next !== undefined && next !== 4)) return null;
+  return [x1 ?? 0, y1 ?? 0, x2 ?? 0, y2 ?? 0];
+}
+
 /** Reads a PDF with a library that shares nothing with the one that wrote it. */
 export async function readPdf(bytes: Uint8Array): Promise<ReadPage[]> {
   const document = await getDocument({ data: bytes.slice(), verbosity: 0 }).promise;
@@ -53,6 +80,7 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPage[]> {
     const stack: Matrix[] = [];
     let matrix: Matrix = [1, 0, 0, 1, 0, 0];
     const paths: ReadPage['paths'][number][] = [];
+    const lines: ReadPage['lines'][number][] = [];
     const images: ReadPage['images'][number][] = [];
     const boxOf = (x1: number, y1: number, x2: number, y2: number) => {
       const [ax, ay] = at(matrix, x1, y1);
@@ -72,6 +100,17 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPage[]> {
       else if (operator === OPS.constructPath) {
         const [x1, y1, x2, y2] = Array.from(args[2] as ArrayLike<number>) as [number, number, number, number];
         paths.push(boxOf(x1, y1, x2, y2));
+        const ends = endsOf(args[1]);
+        if (ends) {
+          const [ax, ay] = at(matrix, ends[0], ends[1]);
+          const [bx, by] = at(matrix, ends[2], ends[3]);
+          lines.push({
+            x1: ax * MM_PER_POINT,
+            y1: (top - ay) * MM_PER_POINT,
+            x2: bx * MM_PER_POINT,
+            y2: (top - by) * MM_PER_POINT,
+          });
+        }
       } else if (operator === OPS.paintImageXObject) {
         const [, width, height] = args as unknown as [string, number, number];
         images.push({ ...boxOf(0, 0, 1, 1), pixels: { width, height } });
@@ -81,11 +120,16 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPage[]> {
     const texts = items.flatMap((item) => {
       if (!('str' in item) || item.str.trim() === '') return [];
       const [a, b, c, d, e, f] = item.transform as unknown as Matrix;
-      return [
-        { text: item.str, x: e * MM_PER_POINT, y: (top - f) * MM_PER_POINT, handedness: a * d - b * c },
-      ];
+      const [x, y] = [e * MM_PER_POINT, (top - f) * MM_PER_POINT];
+      const along = item.width * MM_PER_POINT;
+      const tall = Math.hypot(a, b) * MM_PER_POINT * CAP;
+      const box =
+        Math.abs(b) > Math.abs(a)
+          ? { x: x - tall, y: y - along, width: tall, height: along }
+          : { x, y: y - tall, width: along, height: tall };
+      return [{ text: item.str, x, y, handedness: a * d - b * c, box }];
     });
-    pages.push({ width: right * MM_PER_POINT, height: top * MM_PER_POINT, paths, images, texts });
+    pages.push({ width: right * MM_PER_POINT, height: top * MM_PER_POINT, paths, lines, images, texts });
   }
   return pages;
 }

@@ -1,6 +1,6 @@
 import { uprightSize } from '../../cutting';
 import type { LaidCopy } from '../../layout';
-import { type Box, PT, type TextMark, type Tone, text } from './marks';
+import { type Box, PT, type TextMark, text } from './marks';
 import { CAP, type Measure, shortened } from './text';
 import type { CutMapWords } from './words';
 
@@ -87,13 +87,7 @@ export const carriesName = (
 ): boolean => labelFor(copy, room, words, measure) !== null;
 
 /** A copy's label in the middle of a box; nothing, if no legible name fits. */
-export function copyLabel(
-  copy: LaidCopy,
-  room: Box,
-  tone: Tone,
-  words: CutMapWords,
-  measure: Measure,
-): TextMark[] {
+export function copyLabel(copy: LaidCopy, room: Box, words: CutMapWords, measure: Measure): TextMark[] {
   const label = labelFor(copy, room, words, measure);
   if (!label) return [];
   const { lines, upright } = label;
@@ -101,7 +95,7 @@ export function copyLabel(
   let below = -heightOf(lines.map(({ size }) => size)) / 2;
   return lines.map(({ text: content, size, weight }, index) => {
     below += size * (CAP + (index > 0 ? LEADING : 0));
-    const style = { size, weight: tone === 'ink' ? weight : 400, anchor: 'middle', upright, tone } as const;
+    const style = { size, weight, anchor: 'middle', upright } as const;
     return upright
       ? text(middle.x + below, middle.y, content, style)
       : text(middle.x, middle.y + below, content, style);

@@ -72,13 +72,13 @@ export function filmMarks(scene: FilmScene, cuts: readonly Cut[]): Mark[] {
   ];
 }
 
-/** A copy is drawn in ink where it is counted, and faintly on other pages that show some of it. */
+/** A copy is drawn in ink, and named, where it is counted; faintly on other pages that show some of it. */
 function copyMarks(scene: FilmScene, copy: LaidCopy): Mark[] {
   const { page, words, measure } = scene;
   const counted = page.copies.includes(copy);
   const seen = copyBox(scene, copy);
   const { x, y, width, height } = seen;
-  const label = copyLabel(copy, seen, counted ? 'ink' : 'quiet', words, measure);
+  const label = counted ? copyLabel(copy, seen, words, measure) : [];
   const style = counted ? { thick: 0.3 } : ({ thick: 0.2, tone: 'quiet' } as const);
   const [begins, ends] = [copy.y >= page.from, copy.y + copy.length <= page.to];
   if (begins && ends) return [box(seen, { ...style, copy: copy.id }), ...label];

@@ -19,6 +19,7 @@ import { cutLabels, sheetLabels, spanBrackets } from './gutters';
 import { type LegendContent, type LegendLine, legend, legendLines } from './legend';
 import { listPages } from './list-pages';
 import { enlarged, type Mark, type Page, PT, text } from './marks';
+import { textBoxes } from './obstacles';
 import { BRACKETS, type FilmDrawing, planFilm } from './plan';
 import { type Form, type Sheet, sheetOf } from './sheet';
 import { type Measure, remembered, wrapped } from './text';
@@ -115,9 +116,15 @@ function emptyPage({ words, sheet, measure }: Making): Body {
 }
 
 function filmPage(making: Making, index: number): Body {
-  const { plan, sheet, cuts, words } = making;
+  const { plan, sheet, cuts, words, measure } = making;
   const scene = sceneOf(making, index);
-  const small = besideFilm(scene, plan.beside);
+  const film = [
+    ...filmMarks(scene, cuts),
+    ...cutLabels(scene, cuts),
+    ...sheetLabels(scene),
+    ...spanBrackets(scene),
+  ];
+  const small = besideFilm(scene, plan.beside, textBoxes(film, measure));
   const x = filmRight(scene) + BRACKETS + plan.beside + 4;
   const column = {
     x,
@@ -129,14 +136,7 @@ function filmPage(making: Making, index: number): Body {
     words.moreOnPage(count, plan.pages.length + 1),
   );
   return {
-    marks: [
-      ...filmMarks(scene, cuts),
-      ...cutLabels(scene, cuts),
-      ...sheetLabels(scene),
-      ...spanBrackets(scene),
-      ...small.marks,
-      ...marks,
-    ],
+    marks: [...film, ...small.marks, ...marks],
     left,
     small: small.left,
   };

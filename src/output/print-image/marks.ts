@@ -36,10 +36,13 @@ const apart = (a: Area, b: Area): boolean =>
   a.y >= b.y + b.length + CLEAR ||
   b.y >= a.y + a.length + CLEAR;
 
+/** Where film is cut across, or a sheet ends: nothing that is to be read lies across it. */
+const knifeLines = (run: LaidRun): Micrometres[] => runSpans(run).map(({ to }) => to);
+
 /** Knife lines within a frame, its end among them, as bars at both printable edges. */
 function ticksOf(run: LaidRun, { from, to }: Frame): FilmMark[] {
   const { film } = run;
-  const ends = film.kind === 'sheets' ? [] : runSpans(run).map((span) => span.to);
+  const ends = film.kind === 'sheets' ? [] : knifeLines(run);
   return ends
     .filter((at) => at > from && at <= to)
     .flatMap((at) => {
@@ -68,6 +71,9 @@ export function marksOf(
     area.y + area.length <= frame.to &&
     frame.copies.every((copy) => apart(area, copy)) &&
     marks.every((mark) => apart(area, mark));
+  const lines = knifeLines(run);
+  const isWhole = ({ y, length }: Area): boolean =>
+    lines.every((at) => y >= at + CLEAR || y + length + CLEAR <= at);
   if (choice.ticks) for (const tick of ticksOf(run, frame)) if (isFree(tick)) marks.push(tick);
   if (!choice.numbers) return { marks, unnumbered: 0 };
   let unnumbered = 0;
@@ -82,7 +88,7 @@ export function marksOf(
       { x: um(copy.x + copy.width + CLEAR), y: copy.y },
       { x: um(copy.x - CLEAR - size.width), y: copy.y },
     ];
-    const place = places.find((at) => isFree({ ...at, ...size }));
+    const place = places.find((at) => isFree({ ...at, ...size }) && isWhole({ ...at, ...size }));
     if (place) marks.push({ text, ...place, ...size });
     else unnumbered += 1;
   }
