@@ -44,7 +44,7 @@ export async function openRecords(name: string): Promise<IDBDatabase> {
 }
 
 export const recordsIn = (db: IDBDatabase, mode: IDBTransactionMode): IDBObjectStore =>
-  db.transaction(RECORDS, mode).objectStore(RECORDS);
+  db.transaction(RECORDS, mode, { durability: 'strict' }).objectStore(RECORDS);
 
 /** Resolves when a transaction is on the disk, rejects when it came to nothing. */
 export const settled = (transaction: IDBTransaction): Promise<void> =>

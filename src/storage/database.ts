@@ -14,9 +14,19 @@ export interface Store {
 
 const STORE = 'records';
 
+/** What fails on the way comes to nothing: what was put before it must not stay. */
+function endUnfinished(transaction: IDBTransaction): void {
+  try {
+    transaction.abort();
+  } catch {
+    // It had ended by itself.
+  }
+}
+
 /**
  * Opens a database when it is first used. The connection is given up when another tab wants to change or
- * remove the database, and opened again when it is needed; a connection that has died is replaced once.
+ * remove the database, and opened again when it is needed; a connection that has died is replaced once. A transaction of which any part
+ * fails is ended whole.
  * @param epoch that of the tab, where only the writing tab may change the database
  */
 export function openStore(database: string, epoch: Epoch | null = null): Store {
@@ -42,8 +52,9 @@ export function openStore(database: string, epoch: Epoch | null = null): Store {
     return opened;
   };
 
+  // What is said to be saved is on the disk, not on its way there: a crash of the machine takes nothing of it.
   const storeIn = (db: IDBDatabase, mode: IDBTransactionMode) =>
-    db.transaction(STORE, mode).objectStore(STORE);
+    db.transaction(STORE, mode, { durability: 'strict' }).objectStore(STORE);
 
   const use: UseStore = async (mode, act) => {
     connection ??= open();
@@ -55,7 +66,12 @@ export function openStore(database: string, epoch: Epoch | null = null): Store {
       connection = open();
       store = storeIn(await inTime(connection), mode);
     }
-    return act(store);
+    try {
+      return await act(store);
+    } catch (error) {
+      endUnfinished(store.transaction);
+      throw error;
+    }
   };
 
   const close = () => {
@@ -97,16 +113,10 @@ export async function writeBatch(
   return use('readwrite', async (store) => {
     const { transaction } = store;
     const done = settled(transaction);
+    done.catch(() => undefined);
     const isOvertaken = current ? holdTo(store, current) : () => false;
-    try {
-      for (const [key, value] of puts) store.put(value, key);
-      for (const key of deletes) store.delete(key);
-    } catch (error) {
-      // What cannot be cloned throws at once; what was put before it must not stay.
-      done.catch(() => undefined);
-      transaction.abort();
-      throw error;
-    }
+    for (const [key, value] of puts) store.put(value, key);
+    for (const key of deletes) store.delete(key);
     try {
       await done;
     } catch (error) {
@@ -118,9 +128,10 @@ export async function writeBatch(
 /** The entries of an open transaction whose keys begin with a prefix; all of them for ''. */
 export async function entriesIn(store: IDBObjectStore, prefix: string): Promise<[string, unknown][]> {
   const range = prefix === '' ? undefined : IDBKeyRange.bound(prefix, `${prefix}\uffff`);
+  const asked = [store.getAllKeys(range), store.getAll(range)] as const;
   const [keys, values] = await Promise.all([
-    promisifyRequest(store.getAllKeys(range)),
-    promisifyRequest<unknown[]>(store.getAll(range)),
+    promisifyRequest(asked[0]),
+    promisifyRequest<unknown[]>(asked[1]),
   ]);
   return keys
     .map((key, index): [string, unknown] => [String(key), values[index]])

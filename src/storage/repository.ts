@@ -137,25 +137,19 @@ export function openRepository(
     store.use('readwrite', async (records) => {
       const { transaction } = records;
       const done = settled(transaction);
-      try {
-        const [entries, last] = await Promise.all([
-          entriesIn(records, ''),
-          promisifyRequest<unknown>(records.get(EPOCH_KEY)),
-        ]);
-        const { reading, puts, deletes, ...rest } = told(entries, first());
-        const next = Math.max(epochIn(last), others) + 1;
-        if (reading.kind !== 'newer') {
-          records.put(next, EPOCH_KEY);
-          for (const [key, value] of puts) records.put(value, key);
-          for (const key of deletes) records.delete(key);
-        }
-        await done;
-        unread = rest.unread;
-        return { reading, epoch: reading.kind === 'newer' ? 0 : next };
-      } catch (error) {
-        done.catch(() => undefined);
-        throw error;
+      done.catch(() => undefined);
+      const asked = records.get(EPOCH_KEY);
+      const [entries, last] = await Promise.all([entriesIn(records, ''), promisifyRequest<unknown>(asked)]);
+      const { reading, puts, deletes, ...rest } = told(entries, first());
+      const next = Math.max(epochIn(last), others) + 1;
+      if (reading.kind !== 'newer') {
+        records.put(next, EPOCH_KEY);
+        for (const [key, value] of puts) records.put(value, key);
+        for (const key of deletes) records.delete(key);
       }
+      await done;
+      unread = rest.unread;
+      return { reading, epoch: reading.kind === 'newer' ? 0 : next };
     });
   /** One that does not open is not waited for behind the others. */
   const opened = async (): Promise<void> => undefined;

@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { promisifyRequest } from 'idb-keyval';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { editOrder, edits, removeTransfer, session } from '../../src/editing';
 import { type Book, emptyBook, MODEL_VERSION, settingsOf } from '../../src/model';
 import { noEpoch, openRepository } from '../../src/storage';
@@ -225,5 +225,18 @@ describe('a batch', () => {
     ).rejects.toThrow();
     const repository = inTab(name);
     expect(await repository.claim()).toEqual({ kind: 'empty' });
+  });
+});
+
+describe('a write', () => {
+  it('is on the disk, and not on its way there, when it is said to be saved', async () => {
+    const begun = vi.spyOn(IDBDatabase.prototype, 'transaction');
+    const repository = inTab(freshName());
+    await repository.claim();
+    await repository.save(emptyBook, smallBook().book);
+    const writes = begun.mock.calls.filter(([, mode]) => mode === 'readwrite');
+    expect(writes.length).toBeGreaterThan(0);
+    for (const [, , options] of writes) expect(options).toEqual({ durability: 'strict' });
+    begun.mockRestore();
   });
 });
