@@ -5,7 +5,7 @@ import { CAP, type Measure } from './text';
 const DESCENT = 0.22;
 
 /** What a text covers on the page. */
-export function textBox({ text, x, y, size, weight, anchor, upright }: TextMark, measure: Measure): Box {
+function textBox({ text, x, y, size, weight, anchor, upright }: TextMark, measure: Measure): Box {
   const along = measure(text, size, weight);
   const begin = { start: 0, middle: -along / 2, end: -along }[anchor];
   const [above, tall] = [size * CAP, size * (CAP + DESCENT)];

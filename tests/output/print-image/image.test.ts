@@ -235,7 +235,7 @@ describe('what is written', () => {
 });
 
 describe('marks', () => {
-  const marked = (gap: number) => {
+  const marked = (gap: number, spanMax: number | null = 110) => {
     const boxes = [0, 1, 2, 3, 4, 5].map((index) => ({
       code: 'HB',
       number: index + 1,
@@ -244,17 +244,22 @@ describe('marks', () => {
       width: 100,
       length: 90,
     }));
-    return wholeImage(runOf(boxes, { gap: fromMm(gap), spanMax: fromMm(110) }), {
-      marks: { ticks: true, numbers: true },
-    });
+    return wholeImage(
+      runOf(boxes, { gap: fromMm(gap), spanMax: spanMax === null ? null : fromMm(spanMax) }),
+      {
+        marks: { ticks: true, numbers: true },
+      },
+    );
   };
 
   it('are numbers 4 mm tall where the gap has room, and left out where it has not', () => {
-    const roomy = marked(6);
+    const roomy = marked(6, null);
     const numbers = roomy.marks.filter(({ text }) => text !== null);
     expect(numbers.map(({ text }) => text).sort()).toEqual(['HB 1', 'HB 2', 'HB 3', 'HB 4', 'HB 5', 'HB 6']);
     for (const { height } of numbers) expect(height).toBe(Math.ceil((4 / 25.4) * 300));
     expect(roomy.unnumbered).toBe(0);
+    // A knife line in the middle of such a gap leaves 3 mm on either side.
+    expect(marked(6).unnumbered).toBe(1);
     // There is room before the first row, behind the last one and right of all, but none at the left between two rows.
     const tight = marked(3);
     expect(tight.unnumbered).toBe(1);
