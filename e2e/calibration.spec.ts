@@ -35,7 +35,7 @@ function runsWithSlip(): Record<string, Closing> {
 test('rates from the log are offered, applied on request, and taken back', async ({ page }, info) => {
   await openLog(page, info, runsWithSlip());
   const offer = page.getByTestId('calibrate-offer');
-  await expect(offer).toContainText('colour ink, white ink, powder, the printer’s time and the hands’ time');
+  await expect(offer).toContainText('colour ink, white ink, powder, the printer’s time and labour');
   await offer.getByRole('button', { name: 'Calibrate' }).click();
   const window = page.getByRole('dialog', { name: 'Rates from the log' });
   const row = (name: RegExp) => window.getByRole('row', { name });

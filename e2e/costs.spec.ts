@@ -119,7 +119,7 @@ test('an order is priced, quoted on one page, and quoted anew when it changes', 
   const before = minor((await total.textContent()) ?? '');
   expect(sum(await amounts(page, '.price-lines'))).toBe(before);
   await expect(page.getByText(/^margin [\d.]+% · markup [\d.]+% · cost £/)).toBeVisible();
-  const aim = page.getByLabel('Aimed at', { exact: true });
+  const aim = page.getByLabel('Target', { exact: true });
   await aim.selectOption({ label: 'a margin of its own' });
   const share = page.getByRole('textbox', { name: 'Per cent' });
   await share.fill('100');
@@ -137,10 +137,10 @@ test('an order is priced, quoted on one page, and quoted anew when it changes', 
   await page.getByRole('textbox', { name: 'Tax (%)' }).fill('20');
   await page.getByRole('textbox', { name: 'Shop’s name' }).fill('Print Barn');
   await page.getByRole('textbox', { name: 'Shop’s address' }).fill('2 Mill Lane\nHarbour');
-  await page.getByRole('textbox', { name: 'Less for many' }).fill('24 pieces');
+  await page.getByRole('textbox', { name: 'Quantity discount' }).fill('24 pieces');
   await button(page, 'Save').click();
-  await expect(page.getByText(/Write each as a count and a percentage/)).toBeVisible();
-  await page.getByRole('textbox', { name: 'Less for many' }).fill('8: 10%');
+  await expect(page.getByText(/Write each as a quantity and a percentage/)).toBeVisible();
+  await page.getByRole('textbox', { name: 'Quantity discount' }).fill('8: 10%');
   await button(page, 'Save').click();
   await expect(page.getByText('From 8 prints on, 10.0% off')).toBeVisible();
 
@@ -166,7 +166,7 @@ test('an order is priced, quoted on one page, and quoted anew when it changes', 
   expect(text[0]).not.toMatch(/margin|cost/i);
 
   // More of them: the quote says that it no longer holds, and another is given.
-  await button(page, 'Back to the price').click();
+  await button(page, 'Back').click();
   await page.getByRole('textbox', { name: 'Discount (%)' }).fill('10');
   await page.getByRole('textbox', { name: 'Discount (%)' }).press('Enter');
   await page.getByRole('button', { name: 'Quote', exact: true }).click();
@@ -194,7 +194,7 @@ test('a quote of many lines goes on over pages, none of its lines cut', async ({
   expect(texts).toHaveLength(2);
   for (const [index, text] of texts.entries()) {
     expect(text).toContain(`Page ${index + 1} of 2`);
-    expect(text).toMatch(/What\s+Count\s+Each\s+Amount/);
+    expect(text).toMatch(/What\s+Qty\s+Each\s+Amount/);
     expect(text).toContain('Quote 0001');
   }
   const names = texts.flatMap((text) => text.match(/Name \d+/g) ?? []);
@@ -274,7 +274,9 @@ test('making is held against buying, with the count at which it pays', async ({ 
   await button(page, 'Change From town').click();
   await page.getByRole('textbox', { name: 'Price of one (GBP)' }).fill('0.10');
   await button(page, 'Save').click();
-  await expect(way.getByText('“From town” is always cheaper than making, whatever the count.')).toBeVisible();
+  await expect(
+    way.getByText('“From town” is always cheaper than making, whatever the quantity.'),
+  ).toBeVisible();
 });
 
 test('a locked run keeps its costs when prices change', async ({ page }) => {
@@ -296,7 +298,7 @@ test('the windows of costs and prices meet WCAG 2.2 AA', async ({ page }) => {
   await page.locator('.cost-lines summary').first().click();
   await check('cost sheet');
   await button(page, 'Costs of this shop').click();
-  await page.getByRole('textbox', { name: 'Any garment (GBP / 1)' }).fill('x');
+  await page.getByRole('textbox', { name: 'Any blank (GBP / 1)' }).fill('x');
   await button(page, 'Save').click();
   await check('costs');
   await button(page, 'Cancel').click();

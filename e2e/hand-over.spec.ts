@@ -16,7 +16,7 @@ async function begunRun(page: Page): Promise<void> {
   await expect(page.getByText(/0 of \d+ done/)).toBeVisible();
 }
 
-const openWindow = (page: Page) => page.getByRole('button', { name: 'Hand over, take in' }).click();
+const openWindow = (page: Page) => page.getByRole('button', { name: 'Pass to another device' }).click();
 
 /** A code that a window shows, with what an independent decoder reads in it. */
 interface Shown {
@@ -119,7 +119,7 @@ test('a run goes to another device by codes, and its ticks come back, those of b
   // Without a network, as at the press.
   await phone.context().setOffline(true);
   await phone.locator('.cut-head summary').click();
-  await phone.getByRole('button', { name: 'Hand over, take in' }).click();
+  await phone.getByRole('button', { name: 'Pass to another device' }).click();
   const back = await photographs(phone);
 
   await takeIn(page, back);

@@ -56,12 +56,12 @@ const places: readonly (readonly [where: string, open: (page: Page) => Promise<v
   ['the orders', orders],
   ['an order', orderDetails],
   [
-    'garments and places',
+    'garments and placements',
     async (page) => {
       await orderDetails(page);
-      await page.getByRole('button', { name: 'Garments and places' }).click();
+      await page.getByRole('button', { name: 'Garments and placements' }).click();
       await page.getByRole('button', { name: 'Add a line' }).click();
-      await page.getByRole('button', { name: 'Add a place' }).click();
+      await page.getByRole('button', { name: 'Add a placement' }).click();
     },
   ],
   ['what will print', whatWillPrint],

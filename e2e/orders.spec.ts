@@ -12,7 +12,7 @@ test('a new order and one like another are first, their names to be typed over; 
   await page.keyboard.press('Enter');
   await expect(names.first()).toHaveValue('Fair');
 
-  await page.getByRole('button', { name: 'Order Mill again' }).click();
+  await page.getByRole('button', { name: 'Repeat order Mill' }).click();
   await expect(names.first()).toHaveValue('Mill, again');
   await expect(names.first()).toBeFocused();
   await page.getByRole('button', { name: 'Undo' }).click();

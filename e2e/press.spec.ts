@@ -57,7 +57,7 @@ test('a whole stage, span or order is ticked at once and taken back at once, and
   const begun = (await isDone.textContent()) ?? '';
   await choose(/^Press: all/);
   await expect(state).toContainText('pressed');
-  await page.getByRole('button', { name: /^Not done after all/ }).click();
+  await page.getByRole('button', { name: /^Untick:/ }).click();
   await expect(state).toContainText('locked');
   await expect(isDone).toHaveText(begun);
   await page.getByRole('button', { name: 'All printed' }).click();
@@ -67,7 +67,7 @@ test('a whole stage, span or order is ticked at once and taken back at once, and
   await expect(pile).toContainText(': 0 of');
   await page.getByRole('button', { name: 'This whole span is cut' }).click();
   await expect(pile).not.toContainText(': 0 of');
-  await page.getByRole('button', { name: 'Not cut after all' }).click();
+  await page.getByRole('button', { name: 'Untick this span' }).click();
   await expect(pile).toContainText(': 0 of');
   await page.getByRole('link', { name: 'Press' }).click();
   await choose(/until it is packed: all/);
@@ -133,10 +133,10 @@ test('a spoiled copy goes back on the list', async ({ page }) => {
   await page.getByRole('link', { name: 'Cut' }).click();
   await page.getByRole('button', { name: 'A copy is spoiled' }).click();
   await expect(page.getByLabel('Spoiled', { exact: true })).toHaveValue('cut');
-  await page.getByRole('button', { name: 'Print it again' }).click();
+  await page.getByRole('button', { name: 'Reprint' }).click();
   await expect(page.getByText('Say why in a word or two')).toBeVisible();
   await page.getByLabel('Why').fill('crooked');
-  await page.getByRole('button', { name: 'Print it again' }).click();
+  await page.getByRole('button', { name: 'Reprint' }).click();
   await expect(page.getByText('is back on the list for another run')).toBeVisible();
 });
 

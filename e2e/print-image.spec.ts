@@ -56,7 +56,7 @@ const leftBehind = (page: Page): Promise<string[]> =>
 
 async function written(page: Page): Promise<{ bytes: Uint8Array; picture: Picture; name: string }> {
   const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Write the image' }).click();
+  await page.getByRole('button', { name: 'Save image' }).click();
   const file = await download;
   const bytes = readFileSync(await file.path());
   const { width, height, data } = PNG.sync.read(bytes);
@@ -134,10 +134,10 @@ test('spans are written each to a file of a folder, by name, and none is written
       return [image.width, image.height] as const;
     }, name);
   await page.getByRole('button', { name: 'Print-ready image' }).click();
-  await page.getByLabel('What is written').selectOption({ label: 'each span by itself: 2 images' });
+  await page.getByLabel('What is saved').selectOption({ label: 'each span by itself: 2 images' });
   await page.getByLabel('Pixels an inch').fill('150');
-  await page.getByRole('button', { name: 'Write 2 images' }).click();
-  await expect(notices(page)).toContainText('2 images are written.');
+  await page.getByRole('button', { name: 'Save 2 images' }).click();
+  await expect(notices(page)).toContainText('2 images are saved.');
   expect(await names()).toEqual(['Run 1 span 1.png', 'Run 1 span 2.png']);
   const lengths: number[] = [];
   for (const name of await names()) {
@@ -149,8 +149,8 @@ test('spans are written each to a file of a folder, by name, and none is written
   const whole = ((10 + 4 * 150 + 3 * 5 + 10) / 25.4) * 150;
   expect(Math.abs(lengths.reduce((sum, length) => sum + length, 0) - whole)).toBeLessThanOrEqual(2);
 
-  await page.getByLabel('What is written').selectOption({ label: 'each span by itself: 2 images' });
-  await page.getByRole('button', { name: 'Write 2 images' }).click();
+  await page.getByLabel('What is saved').selectOption({ label: 'each span by itself: 2 images' });
+  await page.getByRole('button', { name: 'Save 2 images' }).click();
   await expect.poll(names).toContain('Run 1 span 2 (2).png');
   // A file is there before it is written whole: the window may be closed meanwhile.
   await page.getByRole('button', { name: 'Close' }).click();
@@ -171,14 +171,14 @@ test('stopping leaves nothing behind, and the image can be written anew (rule 14
   page.on('download', () => {
     downloads += 1;
   });
-  await page.getByRole('button', { name: 'Write the image' }).click();
-  await expect(page.getByRole('progressbar', { name: 'Writing the image' })).toBeVisible();
+  await page.getByRole('button', { name: 'Save image' }).click();
+  await expect(page.getByRole('progressbar', { name: 'Saving the image' })).toBeVisible();
   await expect.poll(() => leftBehind(page)).toHaveLength(1);
   await page.getByRole('button', { name: 'Stop' }).last().click();
   await expect(notices(page)).toContainText('Stopped. No half image was left behind.');
   await expect.poll(() => leftBehind(page)).toEqual([]);
   expect(downloads).toBe(0);
-  await page.getByLabel('What is written').selectOption({ label: 'span 1 only' });
+  await page.getByLabel('What is saved').selectOption({ label: 'span 1 only' });
   await page.getByLabel('Pixels an inch').fill('150');
   const { name } = await written(page);
   expect(name).toBe('Run 1 span 1.png');
@@ -205,8 +205,8 @@ test('a disk that fills while the image is written is told, leaves nothing behin
   const session = await page.context().newCDPSession(page);
   const origin = new URL(page.url()).origin;
   await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: used + 1_500_000 });
-  await page.getByRole('button', { name: 'Write the image' }).click();
-  await expect(notices(page)).toContainText('The disk is full, so the image was not written.');
+  await page.getByRole('button', { name: 'Save image' }).click();
+  await expect(notices(page)).toContainText('The disk is full, so the image was not saved.');
   await expect.poll(() => leftBehind(page)).toEqual([]);
   expect(downloads).toBe(0);
 
@@ -244,7 +244,7 @@ test('copies without artwork are named, and left blank only when that is said (r
   await layOut(page);
   await page.getByRole('button', { name: 'Print-ready image' }).click();
   await expect(page.getByText('No artwork: CL badge.')).toBeVisible();
-  await expect(page.getByRole('button', { name: 'Write the image' })).toBeDisabled();
+  await expect(page.getByRole('button', { name: 'Save image' })).toBeDisabled();
   await page.getByLabel('Pixels an inch').fill('100');
   await expect(page.getByText('Write a whole number from 150 to 720.')).toBeVisible();
   await page.getByLabel('Pixels an inch').fill('300');
@@ -335,7 +335,7 @@ test('a span that is small enough is written as a PDF of true size', async ({ pa
   await page.getByRole('button', { name: 'Print-ready image' }).click();
   await page.getByLabel('File').selectOption({ label: 'PDF, one page of true size' });
   const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Write the image' }).click();
+  await page.getByRole('button', { name: 'Save image' }).click();
   const file = await download;
   expect(file.suggestedFilename()).toBe('Run 1.pdf');
   const [sheet, ...others] = await readPdf(new Uint8Array(readFileSync(await file.path())));

@@ -169,7 +169,7 @@ test('closing a run takes ink and powder out of stock and writes the log; going 
   await page.getByLabel('White ink (ml)').fill('6.5');
   await page.getByLabel('Powder (g)').fill('12');
   await page.getByLabel('Relative humidity').fill('52');
-  await page.getByLabel('Hands (min)').fill('25');
+  await page.getByLabel('Labour (min)').fill('25');
   await page.getByLabel('Notes').fill('a quiet day');
   await dialog(page).getByRole('button', { name: 'Close the run' }).click();
   await expect(notices(page)).toContainText('Run 1 is closed.');
@@ -248,7 +248,7 @@ test('the rooms Stock and Log and their windows meet WCAG 2.2 AA', async ({ page
   await expect(page.getByText('To order: Hot-melt powder, medium.')).toBeVisible();
   await check('stock');
   await openItem(page, 'Hot-melt powder, medium');
-  await page.getByText('On the box, and when to order').click();
+  await page.getByText('Lots, dates and when to order').click();
   await check('powder');
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Add to stock' }).click();

@@ -6,7 +6,7 @@ import { expect, kept, layOut, notices, openShop, pasteTable, test } from './sho
 async function openUpkeep(page: Page): Promise<void> {
   await openShop(page);
   await page.goto('./#/press');
-  await page.getByTestId('upkeep-due').getByRole('button', { name: 'Upkeep' }).click();
+  await page.getByTestId('upkeep-due').getByRole('button', { name: 'Maintenance' }).click();
 }
 
 test('what is due is said before a run is locked, and holds nothing up', async ({ page }) => {
@@ -14,11 +14,11 @@ test('what is due is said before a run is locked, and holds nothing up', async (
   await pasteTable(page, 'Club,crest,80,80,4,,no');
   await layOut(page);
   const due = page.getByTestId('upkeep-due');
-  await expect(due).toContainText('No upkeep is noted yet.');
-  await due.getByRole('button', { name: 'Upkeep' }).click();
+  await expect(due).toContainText('No maintenance is noted yet.');
+  await due.getByRole('button', { name: 'Maintenance' }).click();
 
   // Nothing is noted without initials.
-  const window = page.getByRole('dialog', { name: 'Upkeep' });
+  const window = page.getByRole('dialog', { name: 'Maintenance' });
   await window.getByRole('button', { name: 'Done: White ink stirred or shaken' }).click();
   await expect(window.getByText('Type the initials of who did it.')).toBeVisible();
   await window.getByRole('textbox', { name: 'Initials' }).fill('MK');
@@ -37,22 +37,24 @@ test('what is due is said before a run is locked, and holds nothing up', async (
   await expect(history).toContainText('Nozzle check printed and looked at: taken back');
   await page.keyboard.press('Escape');
 
-  await expect(due).toContainText('Upkeep due: Nozzle check printed and looked at; Film square in the feed;');
+  await expect(due).toContainText(
+    'Maintenance due: Nozzle check printed and looked at; Film square in the feed;',
+  );
   await page.getByRole('button', { name: 'Lock for print' }).click();
   await expect(notices(page)).toContainText('is locked for print');
   await page.goto('./#/press');
-  await expect(page.getByTestId('upkeep-due')).toContainText('Upkeep due: Nozzle check');
+  await expect(page.getByTestId('upkeep-due')).toContainText('Maintenance due: Nozzle check');
 
   // It is kept, and so are the initials.
   await kept(page);
   await page.reload();
-  await page.getByTestId('upkeep-due').getByRole('button', { name: 'Upkeep' }).click();
+  await page.getByTestId('upkeep-due').getByRole('button', { name: 'Maintenance' }).click();
   await expect(page.getByRole('textbox', { name: 'Initials' })).toHaveValue('MK');
 });
 
 test('the room is read, and questioned where it cannot be so', async ({ page }) => {
   await openUpkeep(page);
-  const window = page.getByRole('dialog', { name: 'Upkeep' });
+  const window = page.getByRole('dialog', { name: 'Maintenance' });
   const note = window.getByRole('button', { name: 'Note the room' });
   await note.click();
   await expect(window.getByText('Type a temperature, a humidity or both.')).toBeVisible();
@@ -75,7 +77,7 @@ test('the list is the shop’s: another interval, a check of its own, one that i
   page,
 }) => {
   await openUpkeep(page);
-  const window = page.getByRole('dialog', { name: 'Upkeep' });
+  const window = page.getByRole('dialog', { name: 'Maintenance' });
   await window.getByText('Change the list').click();
   await window.getByRole('button', { name: 'Change: Nozzle check' }).click();
   await window.getByRole('combobox', { name: 'When' }).selectOption('every so many days');
@@ -98,7 +100,7 @@ test('the list is the shop’s: another interval, a check of its own, one that i
 
 test('the window of upkeep meets WCAG 2.2 AA', async ({ page }) => {
   await openUpkeep(page);
-  const window = page.getByRole('dialog', { name: 'Upkeep' });
+  const window = page.getByRole('dialog', { name: 'Maintenance' });
   await window.getByRole('textbox', { name: 'Initials' }).fill('MK');
   await window.getByRole('button', { name: /^Done: White ink/ }).click();
   await window.getByText('Change the list').click();

@@ -47,10 +47,7 @@ test('artwork is graded, its thin strokes are shown over it, and a smaller print
   const window = page.getByRole('dialog');
   await expect(window).toContainText('strokes thinner than 0.5 mm in 1 place');
   await expect(window).toContainText('300 across, 300 down');
-  await expect(window.getByRole('button', { name: /^Show where: strokes/ })).toHaveAttribute(
-    'aria-pressed',
-    'true',
-  );
+  await expect(window.getByRole('button', { name: /^Hide marks: strokes/ })).toBeVisible();
   const marked = await window.locator('canvas').evaluate((canvas: HTMLCanvasElement) => {
     const { data } = canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height) ?? { data: [] };
     let count = 0;
@@ -91,7 +88,7 @@ test('a solid ground is knocked out with a preview, kept as an image of its own,
   await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
   await grade(page).click();
   const window = page.getByRole('dialog');
-  await expect(window).toContainText('a solid ground of #fafafa');
+  await expect(window).toContainText('a solid background of #fafafa');
   const corner = () =>
     window
       .locator('canvas')
@@ -100,7 +97,7 @@ test('a solid ground is knocked out with a preview, kept as an image of its own,
       ]);
   await window.getByRole('button', { name: 'Colour #1f2b46' }).click();
   expect(await corner()).toEqual([250, 250, 250, 255]);
-  await window.getByRole('button', { name: 'Knock the ground out' }).click();
+  await window.getByRole('button', { name: 'Knock the background out' }).click();
   await expect.poll(corner).toEqual([0x1f, 0x2b, 0x46, 255]);
   await window.getByRole('slider', { name: 'Tolerance' }).fill('30');
   await window.getByRole('button', { name: 'Use this image' }).click();
@@ -153,19 +150,19 @@ test('a finding is called meant, which is kept and undone, and a larger print as
   await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
   await grade(page).click();
   const window = page.getByRole('dialog');
-  await window.getByRole('button', { name: /^This is meant so: 15.9% of the ink is see-through/ }).click();
+  await window.getByRole('button', { name: /^Intended: 15.9% of the ink is semi-transparent/ }).click();
   await expect(window.locator('.found-head .grade')).toHaveText(/check/);
-  await window.getByRole('button', { name: /^This is meant so: 200 pixels an inch/ }).click();
-  await expect(window.locator('.found-head .grade')).toHaveText(/as meant/);
-  await expect(window.locator('.findings .grade')).toHaveText([/as meant/, /as meant/]);
-  await window.getByRole('button', { name: /^Not meant so: 200 pixels an inch/ }).click();
+  await window.getByRole('button', { name: /^Intended: 200 pixels an inch/ }).click();
+  await expect(window.locator('.found-head .grade')).toHaveText(/intended/);
+  await expect(window.locator('.findings .grade')).toHaveText([/intended/, /intended/]);
+  await window.getByRole('button', { name: /^Not intended: 200 pixels an inch/ }).click();
   await expect(window.locator('.found-head .grade')).toHaveText(/check/);
-  await window.getByRole('button', { name: /^This is meant so: 200 pixels an inch/ }).click();
+  await window.getByRole('button', { name: /^Intended: 200 pixels an inch/ }).click();
   const { violations } = await new AxeBuilder({ page }).analyze();
   expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`)).toEqual([]);
   await page.keyboard.press('Escape');
   await expect(grade(page)).toHaveAttribute('data-grade', 'meant');
-  await expect(grade(page)).toHaveAccessibleName('Artwork of crest: as meant. See what will print');
+  await expect(grade(page)).toHaveAccessibleName('Artwork of crest: intended. See what will print');
 
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(grade(page)).toHaveAttribute('data-grade', 'check');

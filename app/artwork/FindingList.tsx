@@ -63,8 +63,7 @@ export function FindingList({
               {marksOf(check, finding.code, limits) && (
                 <Button
                   weight="plain"
-                  aria-label={words.named(words.show, what)}
-                  aria-pressed={isShown}
+                  aria-label={words.named(isShown ? words.shown : words.show, what)}
                   onPress={() => onShow(isShown ? 'none' : finding.code)}
                 >
                   {isShown ? words.shown : words.show}

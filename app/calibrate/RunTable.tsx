@@ -18,7 +18,7 @@ export function RunTable({ finding }: { finding: Finding }) {
   return (
     <details className="runs-told">
       <summary>{words.runs}</summary>
-      <p className="quiet small">{words.pullHint}</p>
+      <p className="quiet small">{words.influenceHint}</p>
       <div className="runs-scroll">
         <table>
           <thead>

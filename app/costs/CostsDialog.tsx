@@ -2,7 +2,6 @@ import { edits } from '../../src/editing';
 import { heaters, labourRooms } from '../../src/model';
 import { Choice } from '../parts/Choice';
 import { Form } from '../parts/Form';
-import { textOf } from '../parts/fields/form';
 import { useForm } from '../parts/fields/useForm';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
@@ -10,7 +9,7 @@ import { type Dialog, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
 import { useAllWords } from '../words';
-import { type CostField, costsEntry, costsTable, overheadOf, startingEntry } from './costs-form';
+import { costsEntry, costsTable, overheadOf } from './costs-form';
 import './costs.css';
 
 /** What this shop pays. Nothing is taken over before "Save"; then the window it was opened from is back. */
@@ -19,17 +18,12 @@ export function CostsDialog({ back }: { back: Dialog | null }) {
   const ways = useWays();
   const settings = useShop(({ book }) => settingsOrFirst(book));
   const form = useForm(costsTable, () => costsEntry(settings), ways);
-  const starting = startingEntry(ways);
   const { costs } = form.record;
   const save = (read: typeof form.record) => {
     act(edits.editSettings(read));
     openDialog(back);
   };
-  const field = (name: CostField) => {
-    const text = form.textOf(name);
-    const isStarting = text !== '' && text === textOf(costsTable, name, starting, form.reader);
-    return form.field(name, isStarting ? words.starting : undefined);
-  };
+  const { field } = form;
   return (
     <Window title={words.title}>
       <p className="quiet">{words.hint}</p>

@@ -59,12 +59,12 @@ function OrderForm({ order }: { order: Order }) {
           onChange={(fabric) => edit({ fabric })}
         />
         <Choice
-          label={words.progress}
+          label={words.status}
           value={order.progress}
           options={[
-            { value: 'open', label: words.progresses.open },
-            { value: 'packed', label: words.progresses.packed },
-            { value: 'collected', label: words.progresses.collected },
+            { value: 'open', label: words.statuses.open },
+            { value: 'packed', label: words.statuses.packed },
+            { value: 'collected', label: words.statuses.collected },
           ]}
           onChange={(progress) => edit({ progress })}
         />

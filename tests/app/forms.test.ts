@@ -92,7 +92,7 @@ describe('prices as typed', () => {
     ['aimShare', '100', /stays below 100%/],
     ['aimShare', 'much', /not a percentage/],
     ['artworkFee', '15 EUR', /Nothing is converted/],
-    ['breaks', '24 pieces', /a count and a percentage/],
+    ['breaks', '24 pieces', /a quantity and a percentage/],
     ['validDays', '0', /from 1 to 365/],
     ['minimum', '-1', /below zero/],
   ] as const)('%s of %j is answered', (field, typed, sentence) => {

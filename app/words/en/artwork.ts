@@ -25,12 +25,12 @@ function finding(found: Finding, ways: Ways): Said {
       };
     case 'ground':
       return {
-        what: `a solid ground of ${hex(found.colour)} reaches all four edges`,
-        mend: 'It would print as a full rectangle. Knock it out here, or export the artwork with a transparent ground.',
+        what: `a solid background of ${hex(found.colour)} reaches all four edges`,
+        mend: 'It would print as a full rectangle. Knock it out here, or export the artwork with a transparent background.',
       };
     case 'see-through':
       return {
-        what: `${percent(found.share, ways)} of the ink is see-through`,
+        what: `${percent(found.share, ways)} of the ink is semi-transparent`,
         mend: 'White shows through it as a fringe or haze. Make glows, shadows and soft edges solid, or break them into dots.',
       };
     case 'thin-strokes':
@@ -93,9 +93,9 @@ export const artwork = {
   said: (found: Finding, ways: Ways): Said => finding(found, ways),
   findings: 'What was found',
   show: 'Show where',
-  shown: 'Shown',
-  meant: 'This is meant so',
-  notMeant: 'Not meant so',
+  shown: 'Hide marks',
+  meant: 'Intended',
+  notMeant: 'Not intended',
   named: (act: string, what: string) => `${act}: ${what}`,
   picture: (name: string) => `${name} on the garment’s colour`,
   pictureMissing: 'The image could not be read. Give this transfer its artwork again.',
@@ -111,7 +111,7 @@ export const artwork = {
     '4': 'four times as large',
     '8': 'eight times as large',
   },
-  knockOutGround: 'Knock the ground out …',
+  knockOutGround: 'Knock the background out …',
   knockOutBlack: 'Knock the black out …',
   knockTitle: (colour: Rgb) => `Knocking ${hex(colour)} out`,
   tolerance: 'Tolerance',

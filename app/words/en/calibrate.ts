@@ -28,7 +28,7 @@ export const calibrate = {
     white: 'white ink',
     powder: 'powder',
     printer: 'the printer’s time',
-    hands: 'the hands’ time',
+    hands: 'labour',
   } satisfies Record<Quantity, string>,
   drivers,
   range: (low: string, high: string) => `${low} – ${high}`,
@@ -38,21 +38,21 @@ export const calibrate = {
   fits: 'What is set now lies in the interval: these runs do not speak against it.',
   loose: (more: number, ways: Ways) =>
     more > 200
-      ? 'The interval is wider than half of the rate, and these runs scatter too much for more of them to help.'
+      ? 'The interval is wider than half of the rate. More runs that scatter like these would not help.'
       : `The interval is wider than half of the rate. About ${counted(more, 'more run', 'more runs', ways)} like these would make it narrow enough.`,
   nothing: 'These runs tell none of it.',
-  tooFar: 'Hand times cannot take up so large a difference. Look at the recipes and at what was noted.',
+  tooFar: 'Handling times cannot take up so large a difference. Look at the recipes and at what was noted.',
   apply: 'Apply',
   applyOf: (driver: string) => `Apply: ${driver}`,
   missing: (count: number, ways: Ways) =>
-    `${counted(count, 'more closed run', 'more closed runs', ways)} with a measured figure, and there is something to tell. With fewer than five runs beyond the rates that are looked for, an interval says mostly that nobody knows how runs scatter.`,
+    `${counted(count, 'more closed run', 'more closed runs', ways)} with a measured figure, and there is something to tell. With fewer than five runs beyond the rates sought, an interval tells little but that nobody knows how runs scatter.`,
   nothingTold: 'These runs tell nothing: nothing was printed on them.',
   untold: {
     'not-measured': (count: number, ways: Ways) => `${runs(count, ways)} without a measured figure`,
     'as-planned': (count: number, ways: Ways) =>
       `${runs(count, ways)} closed with the plan’s own figure, which tells nothing new`,
     'no-artwork': (count: number, ways: Ways) => `${runs(count, ways)} with artwork that was never checked`,
-    'other-times': (count: number, ways: Ways) => `${runs(count, ways)} planned with other hand times`,
+    'other-times': (count: number, ways: Ways) => `${runs(count, ways)} planned with other handling times`,
     'nothing-printed': (count: number, ways: Ways) => `${runs(count, ways)} on which nothing was printed`,
   } satisfies Record<Untold, (count: number, ways: Ways) => string>,
   notTold: (list: string) => `Not looked at: ${list}.`,
@@ -65,7 +65,7 @@ export const calibrate = {
   plotOff: (unit: string) => `off, ${unit}`,
   /** The plot in a sentence. */
   scatter: (amount: string) =>
-    `Each dot is a run: across, what the rates tell of it; up and down, how far the measured figure is off. Runs scatter by ${amount} (standard deviation).`,
+    `Each dot is a run. Across is what the rates tell of it, up and down how far the measured figure is off. Runs scatter by ${amount} (standard deviation).`,
   allFit: 'No run stands out.',
   misfits: (list: string) =>
     `Not like the others: ${list}. Look at what was noted there; leave a run out if its figure was read wrongly.`,
@@ -77,11 +77,11 @@ export const calibrate = {
     measured: 'Measured',
     told: 'Told',
     off: 'Off',
-    pull: 'Pull',
+    influence: 'Influence',
     takenIn: 'Taken in',
   },
-  pullHint:
-    'Pull: how much a run alone bends the result. A run with much pull wants a look, even where it fits.',
+  influenceHint:
+    'Influence: how much a run alone bends the result. A run with much influence wants a look, even where it fits.',
   takeIn: (run: string) => `Take in ${run}`,
   changes: 'Changes so far',
   noChanges: 'No rate has been changed from the log yet.',

@@ -13,7 +13,7 @@ const placements: Readonly<Record<string, string>> = {
 /** The printed cards' part of the catalogue. */
 export const cards = {
   title: 'Cards to print',
-  back: 'Back to the press',
+  back: 'Back',
   which: 'Card',
   kinds: {
     run: 'run card',
@@ -31,10 +31,10 @@ export const cards = {
   edgeFlat: 'edge flat',
   bareCorner: 'a bare corner left to peel by',
   cureLook:
-    'Good: glossy, like orange peel. Dull and grainy: cure on. Yellow, brittle: print anew. Oily: moisture.',
+    'Good: glossy, like orange peel. Dull and grainy: cure on. Yellow, brittle: reprint. Oily: moisture.',
   transfersOnly: 'Transfers only: flat, dry, dated, not pressed.',
   together: (names: readonly string[], garments: number, ways: Ways) =>
-    `In one closing: ${names.join(' + ')}, ${counted(garments, 'garment', 'garments', ways)}.`,
+    `Press together: ${names.join(' + ')}, ${counted(garments, 'garment', 'garments', ways)}.`,
   garment: (name: string, count: number, ways: Ways) => `${name} × ${whole(count, ways)}`,
   /** Where no garments are entered: as many as the most frequent transfer asks for. */
   garmentsAtLeast: (count: number, transfers: readonly string[], ways: Ways) =>

@@ -1,6 +1,6 @@
 export const commands = {
   layOut: 'Lay out',
-  placeWaiting: 'Place what waits',
+  placeWaiting: 'Place waiting copies',
   stop: 'Stop',
   turn: 'Turn',
   pin: 'Pin here',

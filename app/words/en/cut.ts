@@ -15,7 +15,7 @@ export const cut = {
   done: 'Done, next',
   back: 'One back',
   whole: 'This whole span is cut',
-  wholeBack: 'Not cut after all',
+  wholeBack: 'Untick this span',
   allCut: (count: number, ways: Ways) => `This span is cut: ${counted(count, 'copy', 'copies', ways)}.`,
   nextSpan: 'Next span',
   pile: 'What the pile must hold',

@@ -11,7 +11,7 @@ const records: Readonly<Record<Collection, (count: number, ways: Ways) => string
   order: of('order', 'orders'),
   transfer: of('transfer', 'transfers'),
   garment: of('line of garments', 'lines of garments'),
-  placement: of('place on garments', 'places on garments'),
+  placement: of('placement on garments', 'placements on garments'),
   copy: of('copy', 'copies'),
   artwork: of('image', 'images'),
   film: of('film', 'films'),

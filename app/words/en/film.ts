@@ -45,7 +45,7 @@ export const film = {
   fixed: 'in print: stays where it is',
   moveTo: 'Move to',
   leftOnRoll: (left: string) => `${left} left on the roll after it`,
-  gapsAreWaste: 'Gaps and blank ends count as waste.',
+  gapsAreWaste: 'Gaps and margins count as waste.',
   atMost: (share: string) => `at most ${share} longer than the shortest possible`,
   atMostSheets: (more: number, ways: Ways) =>
     `at most ${counted(more, 'sheet', 'sheets', ways)} more than the fewest possible`,
@@ -63,7 +63,7 @@ export const film = {
     const reasons = [
       ...(elsewhere > 0 ? [`${whole(elsewhere, ways)} chosen for other runs`] : []),
       ...(unchosen > 0 ? [`${whole(unchosen, ways)} not chosen for this run`] : []),
-      ...(unready > 0 ? [`${whole(unready, ways)} of orders that wait for proof or blanks`] : []),
+      ...(unready > 0 ? [`${whole(unready, ways)} awaiting proof or blanks`] : []),
     ];
     return reasons.length === 0
       ? 'There is nothing to lay out: every copy lies on the film already, pinned or placed.'

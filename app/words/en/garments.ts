@@ -3,8 +3,8 @@ import { type Ways, whole } from '../format';
 import { copies, transfers } from './counts';
 
 export const grid = {
-  title: (name: string) => `${name}: garments and places`,
-  hint: 'Each place is printed on every garment, at a width for its group of sizes. The transfers and their counts follow.',
+  title: (name: string) => `${name}: garments and placements`,
+  hint: 'Each placement is printed on every garment, at a width for its group of sizes. The transfers and their counts follow.',
   garments: 'Garments',
   style: 'Style',
   aStyle: 'T-shirt',
@@ -14,8 +14,8 @@ export const grid = {
   howMany: 'How many',
   addGarment: 'Add a line',
   removeGarment: 'Remove this line',
-  placements: 'Places',
-  place: 'Place',
+  placements: 'Placements',
+  place: 'Placement',
   design: 'Design',
   aDesign: 'design',
   /** What a place is called on its transfers, too. */
@@ -26,8 +26,8 @@ export const grid = {
     sleeve: 'sleeve',
     'neck tag': 'neck tag',
   } satisfies Record<PlaceName, string>,
-  addPlacement: 'Add a place',
-  removePlacement: 'Remove this place',
+  addPlacement: 'Add a placement',
+  removePlacement: 'Remove this placement',
   groups: { adult: 'adult', youth: 'youth', toddler: 'toddler' } satisfies Record<SizeGroup, string>,
   widthFor: (group: string) => `Width, ${group}`,
   adultHeight: 'Height, adult',

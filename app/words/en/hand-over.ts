@@ -5,11 +5,11 @@ import { counted, type Ways, whole } from '../format';
 
 /** Handing a run from one device to another. */
 export const handOver = {
-  open: 'Hand over, take in',
-  title: 'Hand over, take in',
-  give: (run: string) => `Hand over ${run}`,
+  open: 'Pass to another device',
+  title: 'Pass to another device',
+  give: (run: string) => `Pass ${run} to another device`,
   giveHint:
-    'Another device cuts and presses this run, without a network: it gets orders, garments, transfers, recipes, equipment and what is ticked. Nothing of it can be edited there but ticks.',
+    'Another device cuts and presses this run, without a network. It gets orders, garments, transfers, recipes, equipment and ticks. Nothing of it can be edited there but ticks.',
   draft: (run: string) =>
     `${run} is a draft and may still change. Lock it for print in the Film room, then hand it over.`,
   back: (run: string) => `Hand back what was ticked on ${run}`,
@@ -35,7 +35,7 @@ export const handOver = {
   camera: 'Read codes with the camera',
   cameraStop: 'Turn the camera off',
   cameraHint:
-    'Hold still and straight before the screen, so that the whole code with its white edge fills most of the picture.',
+    'Hold still and straight before the screen. The whole code with its white edge fills most of the picture.',
   files: 'Open files or pictures of codes',
   filesHint: 'Files saved by “Save as a file”, or photographs of codes; several at once will do.',
   cameraProblems: {
@@ -98,7 +98,7 @@ export const handOver = {
   asideWhy: {
     unknown: 'That run is not on this device. Take the run in first.',
     draft: 'That run is a draft here again. Lock it first.',
-    changed: 'That run was locked anew here since: ticks of jobs that are no more will count for nothing.',
+    changed: 'That run was locked again here since: ticks of jobs that are no more will count for nothing.',
     closed: 'That run is closed here since. Taken in, they are kept with it; it stays closed.',
   } satisfies Record<AsideReason, string>,
   takeAside: 'Take them in',

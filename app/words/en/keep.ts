@@ -20,7 +20,7 @@ const reasons: Readonly<Record<SnapshotReason, string>> = {
 };
 
 export const keep = {
-  title: 'Kept and backed up',
+  title: 'Storage and backup',
   backups: 'Backup',
   never:
     'No backup has been saved yet. A backup is one file with all orders, runs and artwork; keep it on another device.',
@@ -52,7 +52,7 @@ export const keep = {
         return 'The backup could not be stored here, perhaps since the disk is full or another tab writes. Nothing here was changed.';
     }
   },
-  snapshots: 'As it was',
+  snapshots: 'Snapshots',
   noSnapshots:
     'A snapshot is taken in each hour of work. They are kept for a day, and one a day for a month.',
   snapshot: (why: SnapshotReason, orderCount: number, copyCount: number, ways: Ways) =>
@@ -79,19 +79,19 @@ export const keep = {
 
 export const storage = {
   quota:
-    'The disk is full, so the last changes are kept in memory only. Free some space and press "Try again" before you close this tab.',
-  closed: 'The storage was closed from outside. The last changes are in memory only; press "Try again".',
+    'The disk is full, so the last changes are kept in memory only. Free some space and press “Try again” before you close this tab.',
+  closed: 'The storage was closed from outside. The last changes are in memory only; press “Try again”.',
   unavailable: 'This browser no longer lets Rollwright keep anything. The last changes are in memory only.',
   blocked:
-    'The storage does not answer, so the last changes are in memory only. Close other Rollwright tabs, then press "Try again".',
+    'The storage does not answer, so the last changes are in memory only. Close other Rollwright tabs, then press “Try again”.',
   overtaken: 'Another tab writes now. What was changed here last may not be kept; look it over.',
-  unknown: 'The last changes could not be kept. They are still in memory; press "Try again".',
+  unknown: 'The last changes could not be kept. They are still in memory; press “Try again”.',
   whyInMemory: {
     unavailable: 'This browser does not let Rollwright keep anything, as in a private window.',
     blocked:
-      'The storage of this browser does not answer. Close other Rollwright tabs, then press "Try again".',
+      'The storage of this browser does not answer. Close other Rollwright tabs, then press “Try again”.',
     unreadable:
-      'What is stored here cannot be opened; it is left untouched. Restart the browser, then press "Try again".',
+      'What is stored here cannot be opened; it is left untouched. Restart the browser, then press “Try again”.',
   },
   inMemory:
     'You can work, but only in memory: all of it is gone when this tab is closed. Save a backup before that.',

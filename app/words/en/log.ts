@@ -8,7 +8,7 @@ const comparedNames: Record<Compared, string> = {
   colour: 'Colour ink',
   powder: 'Powder',
   printer: 'Printer time',
-  hands: 'Hand time',
+  hands: 'Labour time',
   press: 'Press time',
 };
 
@@ -17,7 +17,7 @@ export const log = {
   title: 'Log',
   head: (runs: number, ways: Ways) => counted(runs, 'closed run', 'closed runs', ways),
   empty:
-    'Nothing is closed yet. A run that is closed in the Press room is kept here with what it was planned to take and what it took: film, ink, powder, time, and what was spoiled and why.',
+    'Nothing is closed yet. A run is one layout printed in one go. One that is closed in the Press room is kept here, as planned and as it went. Film, ink, powder and time are told, and what was spoiled and why.',
   toPress: 'To the Press room',
   one: 'One run is closed. From two on, charts show here how waste, film, spoiled copies and plans develop.',
   table: 'Closed runs',
@@ -28,7 +28,7 @@ export const log = {
   colour: 'Colour ink',
   white: 'White ink',
   powder: 'Powder',
-  hands: 'Hands',
+  hands: 'Labour',
   spoiled: 'Spoiled',
   planned: (amount: string) => `planned ${amount}`,
   notMeasured: 'not measured',
@@ -51,7 +51,7 @@ export const log = {
 
   spoiledTitle: 'Spoiled, and why',
   spoiledTold: (copies: number, share: string, most: string, ofMost: number, ways: Ways) =>
-    `${counted(copies, 'copy', 'copies', ways)} came to nothing, ${share} of all. Most often: ${most}, ${whole(ofMost, ways)}.`,
+    `${counted(copies, 'copy', 'copies', ways)} spoiled, ${share} of all. Most often: ${most}, ${whole(ofMost, ways)}.`,
   spoiledNone: 'No copy was spoiled.',
   spoiledFilm: 'film spoiled',
   reasonAt: (reason: string, stage: string) => `${reason}, ${stage}`,
@@ -62,7 +62,7 @@ export const log = {
   what: 'Compare',
   compared: comparedNames,
   plannedTold: (what: Compared, share: string, runs: number, ways: Ways) =>
-    `${comparedNames[what]}: ${share} of what was planned, by the middle of ${counted(runs, 'run', 'runs', ways)} that measured it.`,
+    `${comparedNames[what]}: ${share} of what was planned, the median of ${counted(runs, 'run', 'runs', ways)} that measured it.`,
   plannedFew: (what: Compared) => `${comparedNames[what]}: fewer than two runs measured it.`,
   plannedLegend: 'On the dashed line plan and use are equal; above it more was used.',
   plannedColumn: 'Planned',
@@ -70,7 +70,7 @@ export const log = {
 
   airTitle: 'Spoiled, and the air',
   airTold: (damp: string, mild: string, dry: string, runs: number, ways: Ways) =>
-    `Of the copies pressed at 40–60% humidity ${mild} came to nothing, below it ${dry}, above it ${damp} (${counted(runs, 'run', 'runs', ways)} noted it). 40–60% is common practice; the makers’ sheets come first.`,
+    `Spoiled copies: ${mild} at 40–60% humidity, ${dry} below it, ${damp} above it. ${counted(runs, 'run', 'runs', ways)} noted it. A humidity of 40–60% is common practice; the makers’ sheets come first.`,
   airFew:
     'Fewer than two runs noted the humidity. Put it in when a run is closed, and it is told here beside what was spoiled.',
   airNone: 'no copies',

@@ -4,7 +4,12 @@ import { counted, type Moment, type Ways, whole } from '../format';
 import { figure, type SentencePart, say } from '../format/sentence';
 import { when } from './when';
 
-const workers: Record<Worker, string> = { printer: 'Printer', hands: 'Hands', press: 'Press', oven: 'Oven' };
+const workers: Record<Worker, string> = {
+  printer: 'Printer',
+  hands: 'Operator',
+  press: 'Press',
+  oven: 'Oven',
+};
 
 const kinds: Record<JobKind, string> = {
   ready: 'Warm up, check nozzles',
@@ -91,14 +96,14 @@ export const press = {
     'no-speed': 'The printer’s speed is zero. Say in “Equipment” how much film it prints in an hour.',
   } satisfies Record<WorkProblem, string>,
   bound: (least: Moment, over: string) =>
-    `No order of work ends before ${when(least)}; this one is ${over} over that.`,
+    `Earliest possible finish ${when(least)}; this one is ${over} later.`,
   proven: 'No order of work ends sooner.',
   bottleneck: (of: Bottleneck, busy: string): string =>
     of.kind === 'worker'
       ? `What holds the day up: ${workers[of.worker].toLowerCase()}, at work ${busy}.`
       : `What holds the day up: one thing after the other, from ${kinds[of.through[0] ?? 'ready'].toLowerCase()} to ${kinds[of.through.at(-1) ?? 'pack'].toLowerCase()}.`,
   tooWet: (time: string) =>
-    `Wet print waits ${time} too long in all. Shorter spans, more hands or a longer wait in “Equipment” would mend it.`,
+    `Wet print waits ${time} too long in all. Shorter spans, more operators or a longer wait in “Equipment” would mend it.`,
   changes: (count: number, ways: Ways) =>
     count === 0
       ? 'One press temperature all day.'
@@ -114,12 +119,12 @@ export const press = {
     ].join(' and ')}`,
   inTime: 'in time',
   start: 'Begin the run',
-  startNote: 'The clock of this run has begun. Tick what is done, and the rest is planned anew.',
+  startNote: 'The clock of this run has begun. Tick what is done, and the rest is planned again.',
   next: 'What comes next',
-  nextHint: 'Tick what is done. What it waited for is taken as done too.',
+  nextHint: 'Tick what is done. Earlier steps are ticked too.',
   doneJobs: (count: number, of: number, ways: Ways) => `${whole(count, ways)} of ${whole(of, ways)} done`,
-  undoTick: (job: string) => `Not done after all: ${job}`,
-  undoShort: 'not done after all',
+  undoTick: (job: string) => `Untick: ${job}`,
+  undoShort: 'Untick',
   lastDone: 'Done last',
   jobs: (count: number, ways: Ways) => counted(count, 'job', 'jobs', ways),
   together: 'Several at once',
@@ -141,13 +146,13 @@ export const press = {
   equipment: 'Equipment',
   recipes: 'Recipes',
   cards: 'Cards to print',
-  handOver: 'Hand over',
+  handOver: 'Pass to another device',
   spoil: 'A copy is spoiled',
   chart: 'The day',
   zoom: 'Zoom',
   zooms: { fit: 'whole day', double: 'larger', four: 'largest' },
   now: 'now',
-  chartLabel: 'Time chart of the run: printer, hands, presses',
+  chartLabel: 'Time chart of the run: printer, operators, presses',
   from: 'From',
   to: 'To',
   what: 'What',
@@ -194,11 +199,11 @@ export const press = {
   } satisfies Record<Curer, string>,
   curing: 'How to cure',
   cureLine: (temperature: string, time: string, clear: string | null) =>
-    clear === null ? `${temperature}, ${time}` : `${temperature}, ${time}, ${clear} clear of the film`,
+    clear === null ? `${temperature}, ${time}` : `${temperature}, ${time}, hover gap ${clear}`,
   cureLooks: [
     'Good: glossy, with a texture like orange peel.',
     'Too little: grainy and dull, powder can be rubbed off. Cure on.',
-    'Too much: yellowed and brittle. Print it anew.',
+    'Too much: yellowed and brittle. Reprint it.',
     'An oily surface means moisture: dry the film, powder and room.',
   ],
   fabricCautions: {
@@ -230,7 +235,7 @@ export const press = {
   whatIfs: {
     oven: 'an oven of its own for curing',
     press: 'one more press',
-    hands: 'one more pair of hands',
+    hands: 'one more operator',
     spans: 'shorter spans, two thirds as long',
   },
   shelf: 'On the shelf',

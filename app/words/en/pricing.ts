@@ -13,27 +13,27 @@ export const price = {
     [margin && `margin ${margin}`, markup && `markup ${markup}`, `cost ${cost}`].filter(Boolean).join(' · '),
   problems: {
     'below-cost': 'This price is below what the order costs.',
-    'below-aim': 'This price earns less than what is aimed at.',
+    'below-aim': 'This price earns less than the target.',
     'no-garment-price': 'Some garments have no price, so they are not charged. Give them one below.',
   },
   alone: (film: string) =>
-    `Not all of it is laid out yet, so its cost is reckoned as a run of its own on ${film}. Beside other orders it usually costs less.`,
+    `Not all of it is laid out yet. Its cost is reckoned as a run of its own on ${film}. Beside other orders it usually costs less.`,
   lines: 'How it is made up',
-  columns: { what: 'What', count: 'Count', each: 'Each', amount: 'Amount' },
+  columns: { what: 'What', count: 'Qty', each: 'Each', amount: 'Amount' },
   fee: 'Artwork, new designs',
   supplied: 'Garments brought by the customer',
   breakOff: (from: string, share: string, name: string | null) =>
     name === null ? `From ${from} prints on, ${share} off` : `${name}: from ${from} on, ${share} off`,
   discount: (share: string) => `Discount, ${share}`,
   rush: (share: string) => `Rush, ${share}`,
-  minimum: 'Up to the smallest order',
+  minimum: 'Up to the minimum order',
   tax: (name: string, share: string) => `${name} ${share}`,
   taxIncluded: (name: string, share: string) => `of it ${name} ${share}`,
   taxName: 'Tax',
   subtotal: 'Sum',
   deposit: (amount: string) => `deposit ${amount}`,
   own: 'For this order',
-  aim: 'Aimed at',
+  aim: 'Target',
   aims: { shop: 'as the shop does', margin: 'a margin of its own', markup: 'a markup of its own' },
   aimShare: 'Per cent',
   discountField: 'Discount (%)',
@@ -54,24 +54,24 @@ export const price = {
 
 export const prices = {
   title: 'Prices of this shop',
-  hint: 'Values to start with are common practice, without a source.',
+  hint: 'Starting values are common practice, without a source.',
   groups: { aim: 'What a print costs the customer', order: 'On top of an order', quote: 'Quotes' },
   by: 'A print’s price is made',
   bys: { cost: 'from what it costs', placement: 'for each placement', length: 'by running length of film' },
-  aim: 'Aimed at',
+  aim: 'Target',
   aims: { margin: 'margin, of the price', markup: 'markup, on the cost' },
   aimShare: 'Per cent',
   marginProblem: 'A margin is a share of the price, so it stays below 100%. For more, choose markup.',
   placement: 'Price of a placement',
   length: (unit: string) => `Price of a ${unit} of film, waste included`,
   artworkFee: 'Artwork fee for a new design',
-  breaks: 'Less for many',
+  breaks: 'Quantity discount',
   breaksHint: 'From how many on and how much off, such as 24: 5%; 48: 10%',
-  breaksProblem: 'Write each as a count and a percentage, with a semicolon between two: 24: 5%; 48: 10%.',
+  breaksProblem: 'Write each as a quantity and a percentage, with a semicolon between two: 24: 5%; 48: 10%.',
   breaksBy: 'Counted',
   breaksBys: { order: 'over the whole order', design: 'for each design' },
   rush: 'Rush (%)',
-  minimum: 'Smallest order',
+  minimum: 'Minimum order',
   deposit: 'Deposit (%)',
   tax: 'Tax',
   taxes: { none: 'none', 'on-top': 'on top', included: 'in the prices' },
@@ -86,7 +86,7 @@ export const prices = {
 
 export const quote = {
   title: 'Quote',
-  back: 'Back to the price',
+  back: 'Back',
   print: 'Print, or save as PDF',
   hint: 'Printed as it is seen here; your browser’s print window also saves it as PDF. Nothing on it tells your cost.',
   heading: (number: string) => `Quote ${number}`,
@@ -146,8 +146,8 @@ export const compare = {
 };
 
 const breakEvens: Record<BreakEven['kind'], (name: string, count: string) => string> = {
-  always: (name) => `Making is never dearer than “${name}”, whatever the count.`,
-  never: (name) => `“${name}” is always cheaper than making, whatever the count.`,
+  always: (name) => `Making is never dearer than “${name}”, whatever the quantity.`,
+  never: (name) => `“${name}” is always cheaper than making, whatever the quantity.`,
   from: (name, count) => `Making pays from ${count} on; below that “${name}” is cheaper.`,
   'up-to': (name, count) => `Making pays up to ${count}; above that “${name}” is cheaper.`,
 };
@@ -183,11 +183,11 @@ export const makeOrBuy = {
   breakEven: ({ kind, ...rest }: BreakEven, name: string, ways: Ways) =>
     breakEvens[kind](name, 'count' in rest ? copies(rest.count, ways) : ''),
   comparedTransfers:
-    'Compared up to the transfer: film, ink, powder, electricity and hands until it is cut apart, with their share of spoilage and overhead. Garments, pressing and packing are the same either way.',
+    'Compared up to the transfer: film, ink, powder, electricity and labour until it is cut apart. Shares of spoilage and overhead are in it. Garments, pressing and packing are the same either way.',
   comparedDecorated:
     'Compared up to the decorated garment: all but garments and packing, with their share of spoilage and overhead.',
   linear:
-    'More or fewer copies are taken to be of the same mix, with film in proportion; what a run costs whatever its count is counted once.',
-  chart: 'Cost by count, made and bought',
+    'More or fewer copies are taken to be of the same mix, with film in proportion. Costs that any run has are counted once.',
+  chart: 'Cost by quantity, made and bought',
   nothing: 'No price of another way is typed yet.',
 };

@@ -14,7 +14,7 @@ const partNames = {
 /** The words of the window that writes print-ready images. */
 export const printImage = {
   title: 'Print-ready image',
-  what: 'What is written',
+  what: 'What is saved',
   whats: {
     run: 'the whole run, one image',
     rest: 'what is not printed yet, one image',
@@ -31,7 +31,7 @@ export const printImage = {
   form: 'File',
   forms: { png: 'PNG', pdf: 'PDF, one page of true size' },
   tooLargeForPdf:
-    'A PDF page holds up to 5.08 m and 60 million pixels. What is larger is written as PNG; write one span at a time for PDF.',
+    'A PDF page holds up to 5.08 m and 60 million pixels. What is larger is saved as PNG; save one span at a time for PDF.',
   mirror: 'Mirror the image',
   mirrorHint: 'Leave this off where the printer’s own software mirrors, as is usual. The test strip tells.',
   wouldRead:
@@ -42,13 +42,13 @@ export const printImage = {
   feedHint: (long: string) =>
     `By the test strip the printer’s feed is ${long} of the length. The image is divided by it, and the cut map follows.`,
   feedUnknown: 'The test strip has not been measured, so there is nothing to make up for.',
-  marks: 'Marks, where they are cut off',
+  marks: 'Marks in the waste',
   marksHint: 'Marks take powder as everything printed does. They read with the run’s start at the top.',
   ticks: 'Bars at the edges where the knife lines are',
   numbers: (tall: string) => `Each copy’s number in the gap beside it, ${tall} tall`,
   unnumbered: (count: number, ways: Ways) =>
     `${counted(count, 'copy has', 'copies have', ways)} no room for a number in the gap.`,
-  ink: 'The image holds the colours on a clear ground. White ink and its choke are made by the printer’s own software.',
+  ink: 'The image holds the colours on a transparent background. White ink and its choke are made by the printer’s own software.',
   file: (pixels: string, size: string) => `${pixels} pixels, ${size}`,
   more: (count: number, ways: Ways) => `and ${images(count, ways)} more`,
   about: (bytes: number, ways: Ways) => `About ${roughSize(bytes, ways)} in all.`,
@@ -58,26 +58,26 @@ export const printImage = {
   lostArtwork: (names: string) =>
     `The artwork is no longer on this device: ${names}. Drop it on the transfer again, or leave its copies blank.`,
   leaveBlank: 'Leave these blank on the film',
-  write: 'Write the image',
-  writeAll: (count: number, ways: Ways) => `Write ${images(count, ways)}`,
+  write: 'Save image',
+  writeAll: (count: number, ways: Ways) => `Save ${images(count, ways)}`,
   stop: 'Stop',
-  writing: 'Writing the image',
+  writing: 'Saving the image',
   goesOn: 'You can go on working meanwhile.',
   noFiles:
-    'This browser can neither save to a file as it is written nor keep one meanwhile, which an image of this size needs. Open Rollwright in a current browser, and not in a private window.',
+    'This browser cannot save an image of this size. Open Rollwright in a current browser, and not in a private window.',
   saved: (names: readonly string[], ways: Ways) =>
-    names.length === 1 ? `${names[0]} is written.` : `${images(names.length, ways)} are written.`,
+    names.length === 1 ? `${names[0]} is saved.` : `${images(names.length, ways)} are saved.`,
   stoppedNote: 'Stopped. No half image was left behind.',
   problems: (problem: ImageProblem, name: string): string => {
     switch (problem.code) {
       case 'stopped':
         return printImage.stoppedNote;
       case 'disk-full':
-        return 'The disk is full, so the image was not written. Free some space, or write one span at a time, and try again.';
+        return 'The disk is full, so the image was not saved. Free some space, or save one span at a time, and try again.';
       case 'not-written':
-        return 'The image could not be written. See that the folder may be written to, and try again.';
+        return 'The image could not be saved. See that the folder may be written to, and try again.';
       case 'artwork':
-        return `The image was not written: the artwork ${name} cannot be read any more. Drop it on its transfer again.`;
+        return `The image was not saved: the artwork ${name} cannot be read any more. Drop it on its transfer again.`;
     }
   },
   fileName: (run: string, part: Part, kind: string): string =>

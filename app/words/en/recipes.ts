@@ -44,7 +44,7 @@ export const recipeForm = {
   second: 'Second press, seconds',
   cover: 'Cover sheet',
   seconds: 'Seconds',
-  clear: 'Clear of the film',
+  clear: 'Hover gap',
   origin: 'These values are',
   notes: 'Notes',
   save: 'Save this recipe',
@@ -52,6 +52,6 @@ export const recipeForm = {
   saved: 'The recipe is saved; what it was before is in its history.',
   history: 'Before',
   until: (when: string) => `until ${when}`,
-  questioned: 'Is this meant?',
+  questioned: 'Is this intended?',
   question,
 };

@@ -14,7 +14,7 @@ export function refusal(problem: Refusal, ways: Ways): string {
     case 'outside-right':
       return 'there it would reach into the unprintable side of the film';
     case 'before-lead':
-      return 'there it would reach into the blank at the front';
+      return 'there it would reach into the leading margin';
     case 'past-end':
       return 'the film is not that long there';
     case 'no-print':
@@ -22,7 +22,7 @@ export function refusal(problem: Refusal, ways: Ways): string {
     case 'too-close':
       return `there it would come closer than ${rulerLength(problem.gap, ways)} to ${problem.other.order.code} ${problem.other.number}`;
     case 'no-knife-line':
-      return `no straight cut would fit any more, and no span may be longer than ${rulerLength(problem.spanMax, ways)}`;
+      return `no straight cut would fit, and spans may be no longer than ${rulerLength(problem.spanMax, ways)}`;
     case 'may-not-turn':
       return 'this transfer may not be turned';
   }

@@ -16,7 +16,7 @@ export const spoil = {
   newReason: 'Another reason',
   reasonNeeded: 'Say why in a word or two, so that it can be mended.',
   garment: 'The garment is spoiled too',
-  save: 'Print it again',
+  save: 'Reprint',
   note: (name: string) => `${name} is back on the list for another run.`,
   onlyPrinted:
     'Copies can be spoiled once the run is printed. Until then use “Spoiled from – to” in the Film room.',

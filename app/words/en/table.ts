@@ -15,7 +15,7 @@ const columns: Record<Column, string> = {
   width: 'Width',
   height: 'Height',
   size: 'Size, width × height',
-  count: 'Count',
+  count: 'Qty',
   due: 'Due',
   turn: 'May turn',
   notes: 'Notes',
@@ -36,7 +36,7 @@ function countProblem(problem: Extract<CellProblem, { column: 'count' }>, ways: 
 
 /** One cell of a pasted table that could not be used: what stands there, and how to mend it. */
 function cellProblem(problem: CellProblem, ways: Ways): string {
-  const stands = 'text' in problem && problem.text !== '' ? ` "${problem.text}"` : '';
+  const stands = 'text' in problem && problem.text !== '' ? ` “${problem.text}”` : '';
   const name = `${columns[problem.column]}${stands}:`;
   switch (problem.column) {
     case 'order':
@@ -90,7 +90,7 @@ export const table = {
   notUsed: 'not used',
   columns,
   title: 'Paste a table of orders',
-  hint: 'One transfer a row: order, transfer, width, height, count, due, may turn. With a heading, also order number, customer, contact, e-mail and notes, in any order. Sizes may be written as 89 mm, 8,9 cm, 3.5in, 3 1/2" or 11 x 13 in.',
+  hint: 'One transfer a row: order, transfer, width, height, qty, due, may turn. With a heading, also order number, customer, contact, e-mail and notes, in any order. Sizes may be written as 89 mm, 8,9 cm, 3.5in, 3 1/2" or 11 x 13 in.',
   label: 'Table',
   empty: 'Paste a table, or type rows separated by commas, semicolons or tabs.',
   size: 'Size',
@@ -118,7 +118,7 @@ export const table = {
     'past-due': (count: number, ways: Ways) =>
       `${counted(count, 'row has', 'rows have', ways)} a due date that is past.`,
     'no-count': (count: number, ways: Ways) =>
-      `${counted(count, 'row has', 'rows have', ways)} no count; one copy is taken.`,
+      `${counted(count, 'row has', 'rows have', ways)} no quantity; one copy is taken.`,
   },
   onLines: (lines: readonly number[], more: number, ways: Ways) =>
     more > 0

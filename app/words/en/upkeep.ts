@@ -4,7 +4,7 @@ import { counted, roundLength, type Ways } from '../format';
 
 /** Checks of printer, press and room, and the air. */
 export const upkeep = {
-  title: 'Upkeep',
+  title: 'Maintenance',
   hint: 'The list to start with is common practice, without a source. The manuals of your printer, press, ink, film and powder come before it: change it to what they say.',
   checks: {
     'white-stirred': 'White ink stirred or shaken',
@@ -22,10 +22,10 @@ export const upkeep = {
   } satisfies Record<StartingCheck, string>,
   /** Before a run is locked, and at the head of the day. */
   line: (list: string, more: number, ways: Ways) =>
-    `Upkeep due: ${list}${more > 0 ? `; and ${counted(more, 'more', 'more', ways)}` : ''}.`,
-  lineNever: 'No upkeep is noted yet.',
+    `Maintenance due: ${list}${more > 0 ? `; and ${counted(more, 'more', 'more', ways)}` : ''}.`,
+  lineNever: 'No maintenance is noted yet.',
   pastDate: (list: string) => `Past best before: ${list}.`,
-  open: 'Upkeep',
+  open: 'Maintenance',
   due: 'Due',
   nothingDue: 'Nothing is due.',
   doneFor: 'Done for now',

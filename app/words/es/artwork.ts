@@ -14,18 +14,18 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
           x === y
             ? `${x} píxeles por pulgada a esta medida`
             : `${x} × ${y} píxeles por pulgada a esta medida`,
-        mend: 'Los bordes se verán borrosos o escalonados. Pedir un archivo mayor, o imprimirlo más pequeño: de 250 en adelante está bien, por debajo de 150 está mal.',
+        mend: 'Los bordes se verán borrosos o escalonados. Hay que pedir un archivo mayor, o imprimirlo más pequeño. De 250 en adelante está bien, por debajo de 150 está mal.',
       };
     }
     case 'stretched':
       return {
         what: `estirado un ${percent(found.share, ways)} por un lado`,
-        mend: 'Poner el alto según el arte en la lista de pedidos.',
+        mend: 'Hay que poner el alto según el arte en la lista de pedidos.',
       };
     case 'ground':
       return {
         what: `un fondo liso de ${hex(found.colour)} llega a los cuatro bordes`,
-        mend: 'Se imprimiría como un rectángulo entero. Calarlo aquí, o exportar el arte con fondo transparente.',
+        mend: 'Se imprimiría como un rectángulo entero. Hay que calarlo aquí, o exportar el arte con fondo transparente.',
       };
     case 'see-through':
       return {
@@ -35,22 +35,22 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
     case 'thin-strokes':
       return {
         what: `trazos más finos que ${fineLength(found.limit, ways)} en ${places(found.count, ways)}, el más fino de ${fineLength(found.least, ways)}`,
-        mend: `Puede que no retengan polvo y se vayan al lavar; bajo el más fino quedan ${fineLength(found.whiteLeft, ways)} de blanco. Engrosarlos, o imprimirlo más grande.`,
+        mend: `Puede que no retengan polvo y se vayan al lavar; bajo el más fino quedan ${fineLength(found.whiteLeft, ways)} de blanco. Hay que engrosarlos, o imprimirlo más grande.`,
       };
     case 'white-lost':
       return {
         what: `no queda blanco bajo los trazos en ${places(found.count, ways)}`,
-        mend: `El blanco se contrae ${fineLength(found.choke, ways)} por lado, y ahí el color cae sobre la prenda desnuda. Engrosar los trazos, o contraer menos.`,
+        mend: `El blanco se contrae ${fineLength(found.choke, ways)} por lado, y ahí el color cae sobre la prenda desnuda. Hay que engrosar los trazos, o contraer menos.`,
       };
     case 'specks':
       return {
         what: `${counted(found.count, 'mota', 'motas', ways)} de menos de ${fineLength(found.limit, ways)}`,
-        mend: 'Puntos tan pequeños no retienen polvo. Quitarlos, o hacerlos más grandes.',
+        mend: 'Puntos tan pequeños no retienen polvo. Hay que quitarlos, o hacerlos más grandes.',
       };
     case 'openings':
       return {
         what: `huecos más estrechos que ${fineLength(found.limit, ways)} en ${places(found.count, ways)}, el más estrecho de ${fineLength(found.least, ways)}`,
-        mend: 'El polvo puede cerrarlos. Abrirlos, o imprimirlo más grande.',
+        mend: 'El polvo puede cerrarlos. Hay que abrirlos, o imprimirlo más grande.',
       };
     case 'black-on-black':
       return {
@@ -70,7 +70,7 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
     case 'animated':
       return {
         what: 'una animación; solo se imprime su primer fotograma',
-        mend: 'Exportar el fotograma deseado como imagen fija.',
+        mend: 'Hay que exportar el fotograma deseado como imagen fija.',
       };
     case 'deep':
       return {
@@ -80,7 +80,7 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
     case 'outside':
       return {
         what: `${counted(found.count, 'script o enlace externo', 'scripts o enlaces externos', ways)} en el SVG`,
-        mend: 'Nada de eso se ejecuta ni se descarga, así que falta lo que dibujaría. Incrustar las imágenes, convertir el texto en trazados y exportar otra vez.',
+        mend: 'Nada de eso se ejecuta ni se descarga, así que falta lo que dibujaría. Hay que incrustar las imágenes, convertir el texto en trazados y exportar otra vez.',
       };
   }
 }
@@ -91,9 +91,9 @@ export const artwork: Words['artwork'] = {
   said: (found, ways) => finding(found, ways),
   findings: 'Lo que se ha encontrado',
   show: 'Mostrar dónde',
-  shown: 'A la vista',
-  meant: 'Es a propósito',
-  notMeant: 'No es a propósito',
+  shown: 'Ocultar marcas',
+  meant: 'Intencionado',
+  notMeant: 'No intencionado',
   named: (act, what) => `${act}: ${what}`,
   picture: (name) => `${name} sobre el color de la prenda`,
   pictureMissing: 'No se ha podido leer la imagen. Dar otra vez su arte a este transfer.',
@@ -119,7 +119,7 @@ export const artwork: Words['artwork'] = {
   madeName: (fileName) => `${fileName.replace(/\.[a-z0-9]+$/i, '')}, calado.png`,
   made: (width) =>
     `La imagen calada está en uso, con ${width} de ancho como antes; el alto sigue las proporciones nuevas. Deshacer trae la otra de vuelta.`,
-  notMade: 'No quedaría nada de la imagen. Bajar la tolerancia.',
+  notMade: 'No quedaría nada de la imagen. Hay que bajar la tolerancia.',
   tooLargeToKnock:
     'Esta imagen es demasiado grande para calarla aquí. Exportarla antes a su tamaño impreso con 300 ppp.',
   madeFrom: (colour) => `Hecha aquí calando ${colour}.`,

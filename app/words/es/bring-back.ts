@@ -18,7 +18,7 @@ export const bringBack: Words['bringBack'] = {
   asOf: (when) => `Como estaba: ${when}`,
   reading: 'Leyendo la instantánea…',
   noOrders: 'En esta instantánea no hay ningún pedido.',
-  choose: 'Elegir los pedidos que vuelven a los datos de ahora.',
+  choose: 'Hay que elegir los pedidos que vuelven a los datos de ahora.',
   asWaiting: 'Sus copias vuelven en espera. Los demás pedidos no se tocan; se deshace de una vez.',
   ordersOf: 'Pedidos de esta instantánea',
   order: (name, due, copyCount, ways) => `${name}, ${due}, ${copies(copyCount, ways)}`,

@@ -16,7 +16,7 @@ const drivers: Words['calibrate']['drivers'] = {
 export const calibrate: Words['calibrate'] = {
   title: 'Consumos según el registro',
   open: 'Calibrar',
-  hint: 'Lo que dicen las tiradas cerradas. Nada cambia hasta que se aplica, y cada cambio se puede retirar.',
+  hint: 'Lo que dicen las tiradas cerradas. Nada cambia hasta que se aplica, y cada cambio se puede anular.',
   offer: (list) => `Las tiradas cerradas dicen bastante de: ${list}.`,
   noOffer: (needed, ways) =>
     `Cuando haya ${counted(needed, 'tirada cerrada', 'tiradas cerradas', ways)} con tinta, polvo o minutos medidos, de ellas se pueden sacar los consumos propios.`,
@@ -26,7 +26,7 @@ export const calibrate: Words['calibrate'] = {
     white: 'tinta blanca',
     powder: 'polvo',
     printer: 'tiempo de impresora',
-    hands: 'tiempo de manos',
+    hands: 'mano de obra',
   },
   drivers,
   range: (low, high) => `${low} – ${high}`,
@@ -36,21 +36,21 @@ export const calibrate: Words['calibrate'] = {
   fits: 'Lo que hay puesto está dentro del intervalo: estas tiradas no lo contradicen.',
   loose: (more, ways) =>
     more > 200
-      ? 'El intervalo es más ancho que la mitad del valor, y estas tiradas varían demasiado para que otras más lo arreglen.'
+      ? 'El intervalo es más ancho que la mitad del valor. Más tiradas que varíen como estas no lo arreglarían.'
       : `El intervalo es más ancho que la mitad del valor. Con unas ${counted(more, 'tirada más', 'tiradas más', ways)} como estas sería bastante estrecho.`,
   nothing: 'Estas tiradas no dicen nada de ello.',
   tooFar:
-    'Los tiempos de manos no pueden absorber una diferencia tan grande. Mirar las recetas y lo anotado.',
+    'Los tiempos de manejo no pueden absorber una diferencia tan grande. Hay que mirar las recetas y lo anotado.',
   apply: 'Aplicar',
   applyOf: (driver) => `Aplicar: ${driver}`,
   missing: (count, ways) =>
-    `Con ${counted(count, 'tirada cerrada y medida más', 'tiradas cerradas y medidas más', ways)} habrá algo que decir. Con menos de cinco tiradas por encima de los valores buscados, un intervalo dice sobre todo que nadie sabe cuánto varían.`,
+    `Con ${counted(count, 'tirada cerrada y medida más', 'tiradas cerradas y medidas más', ways)} habrá algo que decir. Con menos de cinco tiradas más que valores buscados, un intervalo dice sobre todo que nadie sabe cuánto varían.`,
   nothingTold: 'Estas tiradas no dicen nada: no se imprimió nada en ellas.',
   untold: {
     'not-measured': (count, ways) => `${runs(count, ways)} sin medir`,
     'as-planned': (count, ways) => `${runs(count, ways)} con la misma cifra prevista, que no dice nada nuevo`,
     'no-artwork': (count, ways) => `${runs(count, ways)} con arte sin revisar`,
-    'other-times': (count, ways) => `${runs(count, ways)} con otros tiempos de manos en el plan`,
+    'other-times': (count, ways) => `${runs(count, ways)} con otros tiempos de manejo en el plan`,
     'nothing-printed': (count, ways) => `${runs(count, ways)} sin nada impreso`,
   },
   notTold: (list) => `Sin mirar: ${list}.`,
@@ -62,10 +62,10 @@ export const calibrate: Words['calibrate'] = {
   plotTold: (unit) => `según los valores hallados, ${unit}`,
   plotOff: (unit) => `diferencia, ${unit}`,
   scatter: (amount) =>
-    `Cada punto es una tirada: a lo ancho, lo que dicen de ella los valores hallados; a lo alto, cuánto se aparta lo medido. Las tiradas varían en ${amount} (desviación típica).`,
+    `Cada punto es una tirada. A lo ancho, lo que dicen de ella los valores hallados; a lo alto, cuánto se aparta lo medido. Las tiradas varían en ${amount} (desviación típica).`,
   allFit: 'Ninguna tirada destaca.',
   misfits: (list) =>
-    `No se parece a las demás: ${list}. Mirar lo que se anotó; dejar fuera una tirada si su cifra se leyó mal.`,
+    `No se parece a las demás: ${list}. Hay que mirar lo que se anotó; dejar fuera una tirada si su cifra se leyó mal.`,
   leftOutNote: (list) => `Fuera: ${list}.`,
   runs: 'Las tiradas',
   runColumns: {
@@ -74,20 +74,20 @@ export const calibrate: Words['calibrate'] = {
     measured: 'Medido',
     told: 'Según los valores',
     off: 'Diferencia',
-    pull: 'Peso',
+    influence: 'Influencia',
     takenIn: 'Cuenta',
   },
-  pullHint:
+  influenceHint:
     'Peso: cuánto dobla una sola tirada el resultado. Una que pesa mucho merece una mirada, aunque encaje.',
   takeIn: (run) => `Contar ${run}`,
   changes: 'Cambios hasta ahora',
   noChanges: 'Todavía no se ha cambiado ningún valor según el registro.',
   change: (what, from, to) => `${what}: ${from} → ${to}`,
   changedAt: (when, count, ways) => `${when}, de ${runs(count, ways)}`,
-  takenBack: (when) => `retirado ${when}`,
+  takenBack: (when) => `anulado ${when}`,
   setSince: 'puesto de otro modo desde entonces',
-  takeBack: 'Retirar',
-  takeBackOf: (change) => `Retirar: ${change}`,
+  takeBack: 'Anular',
+  takeBackOf: (change) => `Anular: ${change}`,
   settings: {
     'rates.colour': 'tinta de color por metro cuadrado',
     'rates.white': 'tinta blanca por metro cuadrado',

@@ -13,7 +13,7 @@ const placements: Readonly<Record<string, string>> = {
 
 export const cards: Words['cards'] = {
   title: 'Fichas para imprimir',
-  back: 'Volver al planchado',
+  back: 'Atrás',
   which: 'Ficha',
   kinds: {
     run: 'ficha de la tirada',
@@ -31,10 +31,10 @@ export const cards: Words['cards'] = {
   edgeFlat: 'borde plano',
   bareCorner: 'una esquina sin polvo, para pelar por ella',
   cureLook:
-    'Bien: brillante, como piel de naranja. Mate y granulado: seguir curando. Amarillo, quebradizo: imprimir de nuevo. Aceitoso: humedad.',
+    'Bien: brillante, como piel de naranja. Mate y granulado: seguir curando. Amarillo, quebradizo: reimprimir. Aceitoso: humedad.',
   transfersOnly: 'Solo transfers: planos, secos, fechados, sin planchar.',
   together: (names, garments, ways) =>
-    `En un solo cierre: ${names.join(' + ')}, ${counted(garments, 'prenda', 'prendas', ways)}.`,
+    `Planchar juntos: ${names.join(' + ')}, ${counted(garments, 'prenda', 'prendas', ways)}.`,
   garment: (name, count, ways) => `${name} × ${whole(count, ways)}`,
   garmentsAtLeast: (count, transfers, ways) =>
     `${counted(count, 'prenda', 'prendas', ways)} como mínimo, para ${listed(transfers, ways)}`,
@@ -53,7 +53,7 @@ export const cards: Words['cards'] = {
   transferCare: [
     'Guardar planos, secos y a oscuras, en su bolsa.',
     'Planchar con los valores de la ficha técnica de la película; probar antes uno en un retazo.',
-    'Plato caliente: manos lejos.',
+    'Placa caliente: manos lejos.',
   ],
   bagsFor: (code) => `Bolsas, ${code}`,
   partBag: (number, of, ways) =>

@@ -3,7 +3,7 @@ import { counted } from '../format';
 
 export const closing: Words['closing'] = {
   title: (run) => `Cerrar ${run}`,
-  lead: 'En los campos está lo previsto. Poner lo que de verdad se gastó; dejar vacío lo que nadie midió.',
+  lead: 'En los campos está lo previsto. Hay que poner lo que de verdad se gastó; dejar vacío lo que nadie midió.',
   correctTitle: (run) => `Corregir lo que gastó ${run}`,
   correctLead: 'Lo dicho antes queda abajo con su fecha. Las existencias reciben la diferencia.',
   saveCorrection: 'Guardar la corrección',
@@ -15,7 +15,7 @@ export const closing: Words['closing'] = {
     white: (amount) => `tinta blanca ${amount}`,
     powder: (amount) => `polvo ${amount}`,
     printer: (time) => `impresora ${time}`,
-    hands: (time) => `manos ${time}`,
+    hands: (time) => `mano de obra ${time}`,
     press: (time) => `plancha ${time}`,
     oven: (time) => `horno ${time}`,
   },
@@ -29,7 +29,7 @@ export const closing: Words['closing'] = {
   unplanned: 'sin previsión: hay arte sin revisar',
   weighedOut: 'lo pesado al sacar menos lo devuelto',
   printer: 'Impresora (min)',
-  hands: 'Manos (min)',
+  hands: 'Mano de obra (min)',
   press: 'Plancha (min)',
   oven: 'Horno (min)',
   plannedTime: (time) => `previsto: ${time}`,
@@ -57,12 +57,13 @@ export const closing: Words['closing'] = {
   done: (run) =>
     `${run} está cerrada. Lo que gastó ha salido del almacén, y sus copias de reserva están en el estante.`,
   notPressed: 'Solo se cierra una tirada ya planchada.',
-  whole: 'Escribir un número entero, como 12.',
+  whole: 'Hay que escribir un número entero, como 12.',
   humidityProblem: 'La humedad relativa está entre 0 y 100.',
   amountProblems: {
-    empty: 'Escribir una cantidad, como 350 g o 120 ml.',
-    unreadable: 'Esto no es una cantidad. Escribir un número con unidad o sin ella, como 350 g o 120 ml.',
+    empty: 'Hay que escribir una cantidad, como 350 g o 120 ml.',
+    unreadable:
+      'Esto no es una cantidad. Hay que escribir un número con unidad o sin ella, como 350 g o 120 ml.',
     negative: 'Una cantidad no puede ser menor que cero.',
-    'too-much': 'Es más de lo que guarda cualquier taller. Revisar la unidad.',
+    'too-much': 'Es más de lo que guarda cualquier taller. Hay que revisar la unidad.',
   },
 };

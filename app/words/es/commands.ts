@@ -2,7 +2,7 @@ import type { Words } from '../en';
 
 export const commands: Words['commands'] = {
   layOut: 'Distribuir',
-  placeWaiting: 'Colocar lo que espera',
+  placeWaiting: 'Colocar las copias en espera',
   stop: 'Parar',
   turn: 'Girar',
   pin: 'Fijar aquí',

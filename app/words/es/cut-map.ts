@@ -79,26 +79,26 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
       `${name}${on === null ? ', desde inicio' : `, hoja ${count(on)}, desde su inicio`} ${own(start)}, ${other(start)}`,
     nothing: 'Todavía no hay ninguna copia en la película, así que no hay nada que cortar.',
     noKnifeLines:
-      'Ningún corte recto separa esta distribución en tramos lo bastante cortos. Distribuir otra vez antes de cortar.',
+      'Ningún corte recto separa esta distribución en tramos lo bastante cortos. Hay que distribuir otra vez antes de cortar.',
     caution: {
       lead: 'Cuchilla en la ranura, película plana.',
       rest: 'Sin tijeras cerca del cabezal: la película levantada puede tocarlo. La cuchilla corta: alejarla de la mano que sujeta la película.',
     },
     rule: 'esta regla mide 100 mm: si no, imprimir a tamaño real',
     closing:
-      'Las fichas técnicas de los fabricantes, las normas locales y la práctica autorizada o formada del taller van antes que todo lo que dice esta hoja.',
+      'Antes que esta hoja van las fichas técnicas, las normas locales y la práctica autorizada o formada del taller.',
   };
 }
 
 export const cutMap: Words['cutMap'] = {
   onPaper,
   title: 'Plano de corte',
-  back: 'Volver a la película',
+  back: 'Atrás',
   paper: 'Papel',
   papers: { a4: 'A4', letter: 'Carta' },
   view: 'Visto',
-  form: 'Posición',
-  forms: { portrait: 'vertical', landscape: 'apaisado' },
+  form: 'Orientación',
+  forms: { portrait: 'vertical', landscape: 'horizontal' },
   type: 'Cifras',
   types: { normal: 'normales', large: 'grandes' },
   spans: 'Páginas',

@@ -16,7 +16,7 @@ export const cut: Words['cut'] = {
   done: 'Hecho, siguiente',
   back: 'Uno atrás',
   whole: 'Todo este tramo está cortado',
-  wholeBack: 'Al final no',
+  wholeBack: 'Desmarcar este tramo',
   allCut: (count, ways) => `Este tramo está cortado: ${counted(count, 'copia', 'copias', ways)}.`,
   nextSpan: 'Tramo siguiente',
   pile: 'Lo que debe tener la pila',
@@ -26,7 +26,7 @@ export const cut: Words['cut'] = {
   nothing: 'Todavía no hay nada en la película de esta tirada, así que no hay nada que cortar.',
   closed: 'Esta tirada está cerrada: no queda nada que cortar.',
   draft:
-    'Esta tirada es todavía un borrador: su distribución puede cambiar. Bloquearla para imprimir antes de cortar.',
+    'Esta tirada es todavía un borrador: su distribución puede cambiar. Hay que bloquearla para imprimir antes de cortar.',
   before: 'Separar antes de empolvar: que la tinta húmeda no toque nada.',
   after: 'Separar después de curar.',
   spoiled: 'estropeado',

@@ -24,7 +24,7 @@ export const designs: Words['designs'] = {
   own: 'tal como está',
   widthOf: (size) => `Ancho, ${size}`,
   copiesOf: (size) => `Copias, ${size}`,
-  countProblem: (most) => `Escribir un número entero hasta ${most}, o nada.`,
+  countProblem: (most) => `Hay que escribir un número entero hasta ${most}, o nada.`,
   add: (count, ways) => (count === 0 ? 'Añadir copias' : `Añadir ${copies(count, ways)}`),
   added: (name, count, ways) =>
     `${counted(count, 'copia', 'copias', ways)} de ${name} añadidas. Deshacer una vez las quita todas.`,
@@ -32,7 +32,7 @@ export const designs: Words['designs'] = {
     title: (count, ways) => `Imágenes para los pedidos: ${counted(count, 'archivo', 'archivos', ways)}`,
     hint: 'Cada archivo está junto al transfer de nombre más parecido. Cambiar lo que no sea así.',
     unmatched: (names, ways) =>
-      `No se parecen a ningún transfer, o a varios: ${listedUpTo(6, names, 'más', ways)}. Elegir a mano qué es cada uno.`,
+      `No se parecen a ningún transfer, o a varios: ${listedUpTo(6, names, 'más', ways)}. Hay que elegir a mano qué es cada uno.`,
     find: 'Buscar un pedido o transfer para las listas',
     nothing: 'no usar',
     newIn: (order) => `un transfer nuevo de ${order}`,
@@ -45,13 +45,13 @@ export const designs: Words['designs'] = {
   addFileTo: (order) => `Añadir un diseño a ${order}`,
   same: (transfer) => `Esa es la imagen que ${transfer} ya tiene. No ha cambiado nada.`,
   wasKnown: (fileName, transfer) =>
-    `${fileName} ya es el arte de ${transfer}, así que no se ha añadido otra vez. Soltarlo solo para añadir copias o medidas.`,
+    `${fileName} ya es el arte de ${transfer}, así que no se ha añadido otra vez. Hay que soltarlo solo para añadir copias o medidas.`,
   replaced: (transfer, placed, ways) =>
     placed === 0
       ? `El arte de ${transfer} se ha cambiado.`
       : `El arte de ${transfer} se ha cambiado; ${counted(placed, 'copia suya se queda donde está', 'copias suyas se quedan donde están', ways)} en la película.`,
   stretched: (transfer) =>
-    `El arte nuevo de ${transfer} tiene otras proporciones que la medida escrita y saldría estirado. Poner el alto según el arte en su fila; sus copias se quedan donde están si aún caben.`,
+    `El arte nuevo de ${transfer} tiene otras proporciones que la medida escrita y saldría estirado. Hay que poner el alto según el arte en su fila; sus copias se quedan donde están si aún caben.`,
   lockedKeeps: (transfer) =>
     `Las tiradas bloqueadas para imprimir conservan la imagen que tenía ${transfer}.`,
 };

@@ -29,11 +29,11 @@ export const film: Words['film'] = {
     `${counted(count, 'corte recto separa', 'cortes rectos separan', ways)} todas las copias`,
   broken: {
     'not-straight':
-      'Con cortes rectos solos ya no se separan estas copias. Distribuir otra vez, o cortar esta película con tijeras.',
+      'Con cortes rectos solos ya no se separan estas copias. Hay que distribuir otra vez, o cortar esta película con tijeras.',
     'not-staged':
-      'Cortando a lo ancho, a lo largo y otra vez a lo ancho ya no se separan estas copias. Distribuir otra vez, o permitir cualquier orden.',
+      'Cortando a lo ancho, a lo largo y otra vez a lo ancho ya no se separan estas copias. Hay que distribuir otra vez, o permitir cualquier orden.',
     'not-apart':
-      'Los pedidos ya no quedan separados: algunos comparten un tramo de película. Vuelve a colocarlos para separarlos.',
+      'Los pedidos ya no quedan separados: algunos comparten un tramo de película. Hay que distribuirlos otra vez para separarlos.',
     'not-by-due':
       'Algunas copias quedan detrás de otras con entrega posterior. Distribuir otra vez pone primero lo más próximo.',
   },
@@ -44,7 +44,7 @@ export const film: Words['film'] = {
   fixed: 'en impresión: se queda donde está',
   moveTo: 'Pasar a',
   leftOnRoll: (left) => `después quedan ${left} en el rollo`,
-  gapsAreWaste: 'Separaciones y extremos en blanco cuentan como merma.',
+  gapsAreWaste: 'Separaciones y márgenes cuentan como merma.',
   atMost: (share) => `como mucho un ${share} más larga que la mínima posible`,
   atMostSheets: (more, ways) =>
     `como mucho ${counted(more, 'hoja', 'hojas', ways)} más que el mínimo posible`,
@@ -63,7 +63,7 @@ export const film: Words['film'] = {
     const reasons = [
       ...(elsewhere > 0 ? [`${whole(elsewhere, ways)} elegidas para otras tiradas`] : []),
       ...(unchosen > 0 ? [`${whole(unchosen, ways)} sin elegir para esta`] : []),
-      ...(unready > 0 ? [`${whole(unready, ways)} de pedidos que esperan prueba o prendas`] : []),
+      ...(unready > 0 ? [`${whole(unready, ways)} a falta de prueba o prendas`] : []),
     ];
     return reasons.length === 0
       ? 'No hay nada que distribuir: todas las copias están ya en la película, fijadas o colocadas.'
@@ -74,7 +74,7 @@ export const film: Words['film'] = {
   planRefused:
     'Una distribución no pasó su comprobación y no se ha usado. Lo que había en la película sigue ahí.',
   uncuttable: (most) =>
-    `Ningún corte recto separa esta distribución en tramos de ${most} o menos. Distribuir otra vez, o permitir tramos más largos.`,
+    `Ningún corte recto separa esta distribución en tramos de ${most} o menos. Hay que distribuir otra vez, o permitir tramos más largos.`,
   leftOut: (name, count, reason, ways) =>
     `${name}: ${counted(count, 'copia queda fuera', 'copias quedan fuera', ways)}, porque ${unplaced[reason]}.`,
   refused: (problem, name, count, ways) =>
@@ -93,7 +93,7 @@ export const film: Words['film'] = {
   wait: (count, ways) => `${whole(count, ways)} sin colocar`,
   putBack: 'Poner una en la película',
   putBackNamed: (name) => `Poner una copia de ${name} en la película`,
-  noRoom: 'No le queda sitio en esta película. Quitar algo, o elegir un rollo más largo.',
+  noRoom: 'No le queda sitio en esta película. Hay que quitar algo, o elegir un rollo más largo.',
   printFirst: 'Imprimir primero',
   printFirstNamed: (name) => `Imprimir ${name} primero`,
   broughtFirst: (name, placed, ways) =>

@@ -37,7 +37,7 @@ export const grid: Words['grid'] = {
 
 export const names: Words['names'] = {
   title: (name) => `${name}: nombres y números`,
-  hint: 'Pegar una línea por prenda: nombre, número, talla, en cualquier orden. Cada una será un transfer y una prenda.',
+  hint: 'Hay que pegar una línea por prenda: nombre, número, talla, en cualquier orden. Cada una será un transfer y una prenda.',
   list: 'Nombres y números',
   style: 'Prenda',
   row: (name, number, size) => [name, number, size].filter(Boolean).join(' · '),

@@ -9,11 +9,11 @@ import { more } from './more';
  * Glossary: artwork = arte · band of a map strip = franja · blank (film) = blanco · blank (garment) = prenda · bag = bolsa ·
  * care slip = tarjeta de cuidado · choke = contracción · copy = copia · cover sheet = hoja protectora · cure = curar, curado ·
  * curl = curvatura · cut apart = separar · cut map = plano de corte · data sheet = ficha técnica · design = diseño · draft =
- * borrador · due = entrega · equipment = equipo · fabric = tejido · film = película · filler = copia de relleno · gap =
+ * borrador · due = entrega · equipment = máquinas · device = dispositivo · fabric = tejido · film = película · filler = copia de relleno · gap =
  * separación · garment = prenda · ground = fondo · hand over = traspasar · knife line = línea de corte · knock out = calar ·
  * lay out = distribuir · layout = distribución · leading edge = borde de inicio · lock = bloquear · mirror = reflejar · nozzle
  * check = prueba de inyectores · offcut = recorte · order = pedido · overs = copias de más · packing slip = nota de entrega ·
- * peel = pelar · pick list = lista de preparación · pile = pila · pin = fijar · place on a garment = zona · platen = plato ·
+ * peel = pelar · pick list = lista de preparación · pile = pila · pin = fijar · place on a garment = zona · platen = placa ·
  * powder = polvo, empolvar · ppi = ppp · press = plancha, planchar · print-ready image = imagen para imprimir · proof = prueba ·
  * recipe = receta · roll = rollo · run = tirada · rush = urgente · scrap = retazo · shaker line = línea con sacudidor · sheet =
  * hoja · shelf = estante · snapshot = instantánea · span = tramo · spare = de reserva · spoiled = estropeado · stretch of film =

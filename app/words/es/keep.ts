@@ -19,10 +19,10 @@ const reasons: Readonly<Record<SnapshotReason, string>> = {
 };
 
 export const keep: Words['keep'] = {
-  title: 'Guardado y copias de seguridad',
+  title: 'Almacenamiento y copias de seguridad',
   backups: 'Copia de seguridad',
   never:
-    'Todavía no hay ninguna copia de seguridad. Es un solo archivo con todos los pedidos, tiradas y artes; conviene tenerlo en otro equipo.',
+    'Todavía no hay ninguna copia de seguridad. Es un solo archivo con todos los pedidos, tiradas y artes; conviene tenerlo en otro dispositivo.',
   last: (when) => `La última copia de seguridad es del ${when}.`,
   save: 'Guardar una copia de seguridad',
   restore: 'Recuperar una copia de seguridad',
@@ -51,7 +51,7 @@ export const keep: Words['keep'] = {
         return 'La copia de seguridad no se ha podido guardar aquí, quizá porque el disco está lleno o escribe otra pestaña. Aquí no ha cambiado nada.';
     }
   },
-  snapshots: 'Como estaba',
+  snapshots: 'Instantáneas',
   noSnapshots:
     'Se toma una instantánea en cada hora de trabajo. Se conservan un día, y una de cada día durante un mes.',
   snapshot: (why, orderCount, copyCount, ways) =>
@@ -74,24 +74,24 @@ export const keep: Words['keep'] = {
   mayBeCleared: 'El navegador puede borrar los datos guardados cuando el disco está casi lleno.',
   ask: 'Pedir al navegador que los conserve',
   notDurable:
-    'El navegador no ha aceptado. Instalar la aplicación o guardarla en marcadores y pedirlo otra vez, y hacer copias de seguridad.',
+    'El navegador no ha aceptado. Hay que instalar la aplicación o guardarla en marcadores y pedirlo otra vez, y hacer copias de seguridad.',
 };
 
 export const storage: Words['storage'] = {
   quota:
-    'El disco está lleno, así que los últimos cambios están solo en la memoria. Liberar espacio y pulsar «Probar otra vez» antes de cerrar esta pestaña.',
+    'El disco está lleno, así que los últimos cambios están solo en la memoria. Hay que liberar espacio y pulsar «Probar otra vez» antes de cerrar esta pestaña.',
   closed:
     'El almacenamiento se cerró desde fuera. Los últimos cambios están solo en la memoria; pulsar «Probar otra vez».',
   unavailable:
     'Este navegador ya no deja que Rollwright guarde nada. Los últimos cambios están solo en la memoria.',
   blocked:
-    'El almacenamiento no responde, así que los últimos cambios están solo en la memoria. Cerrar las demás pestañas de Rollwright y pulsar «Probar otra vez».',
+    'El almacenamiento no responde, así que los últimos cambios están solo en la memoria. Hay que cerrar las demás pestañas de Rollwright y pulsar «Probar otra vez».',
   overtaken: 'Ahora escribe otra pestaña. Lo último que cambió aquí quizá no se guardó; conviene revisarlo.',
   unknown: 'Los últimos cambios no se han podido guardar. Siguen en la memoria; pulsar «Probar otra vez».',
   whyInMemory: {
     unavailable: 'Este navegador no deja que Rollwright guarde nada, como en una ventana privada.',
     blocked:
-      'El almacenamiento no responde. Cerrar las demás pestañas de Rollwright y pulsar «Probar otra vez».',
+      'El almacenamiento no responde. Hay que cerrar las demás pestañas de Rollwright y pulsar «Probar otra vez».',
     unreadable:
       'Lo guardado aquí no se puede abrir; queda intacto. Reiniciar el navegador y pulsar «Probar otra vez».',
   },

@@ -7,7 +7,7 @@ const compared: Words['log']['compared'] = {
   colour: 'Tinta de color',
   powder: 'Polvo',
   printer: 'Tiempo de impresora',
-  hands: 'Tiempo de manos',
+  hands: 'Tiempo de mano de obra',
   press: 'Tiempo de plancha',
 };
 
@@ -15,7 +15,7 @@ export const log: Words['log'] = {
   title: 'Registro',
   head: (runs, ways) => counted(runs, 'tirada cerrada', 'tiradas cerradas', ways),
   empty:
-    'Todavía no hay nada cerrado. Una tirada que se cierra en la sala Planchado queda aquí con lo que se preveía gastar y lo que gastó: película, tinta, polvo, tiempo, y qué se estropeó y por qué.',
+    'Todavía no hay nada cerrado. Una tirada es una distribución impresa de una vez. La que se cierra en la sala Planchado queda aquí, con lo previsto y lo gastado. Se dicen película, tinta, polvo y tiempo, y qué se estropeó y por qué.',
   toPress: 'A la sala Planchado',
   one: 'Hay una tirada cerrada. A partir de dos, aquí se ve cómo evolucionan la merma, la película, lo estropeado y lo previsto.',
   table: 'Tiradas cerradas',
@@ -26,7 +26,7 @@ export const log: Words['log'] = {
   colour: 'Tinta de color',
   white: 'Tinta blanca',
   powder: 'Polvo',
-  hands: 'Manos',
+  hands: 'Mano de obra',
   spoiled: 'Estropeado',
   planned: (amount) => `previsto: ${amount}`,
   notMeasured: 'sin medir',
@@ -63,7 +63,7 @@ export const log: Words['log'] = {
   usedColumn: 'Gastado',
   airTitle: 'Estropeado, y el ambiente',
   airTold: (damp, mild, dry, runs, ways) =>
-    `De las copias planchadas con una humedad del 40–60 % se estropeó ${mild}; por debajo, ${dry}; por encima, ${damp} (${counted(runs, 'tirada la anotó', 'tiradas la anotaron', ways)}). El 40–60 % es práctica común; mandan las fichas de los fabricantes.`,
+    `Copias estropeadas: ${mild} con una humedad del 40–60 %; por debajo, ${dry}; por encima, ${damp}. ${counted(runs, 'tirada la anotó', 'tiradas la anotaron', ways)}. El 40–60 % es práctica común; mandan las fichas de los fabricantes.`,
   airFew:
     'Menos de dos tiradas anotaron la humedad. Poniéndola al cerrar una tirada, aquí se ve junto a lo que se estropeó.',
   airNone: 'ninguna copia',

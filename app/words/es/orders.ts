@@ -6,26 +6,28 @@ import { unplaced } from './refusals';
 
 const artworkProblems: Record<ArtworkProblem, string> = {
   'not-image':
-    'no es una imagen PNG, JPEG, WebP ni SVG. Exportar el arte como PNG con fondo transparente y soltar ese archivo.',
+    'no es una imagen PNG, JPEG, WebP ni SVG. Hay que exportar el arte como PNG con fondo transparente y soltar ese archivo.',
   cmyk: 'es un JPEG en cuatro tintas de imprenta, que un navegador no muestra bien. Exportarlo como PNG en sRGB.',
   broken: 'está dañado: le falta una parte o ha cambiado. Exportarlo otra vez.',
   'no-size': 'está dañado: no dice cuánto mide. Exportarlo otra vez.',
-  unreadable: 'no se ha podido leer. Comprobar que sigue ahí y probar otra vez.',
+  unreadable: 'no se ha podido leer. Hay que comprobar que sigue ahí y probar otra vez.',
   'too-large': 'tiene más de 150 millones de píxeles. Exportarlo a su tamaño impreso con 300 ppp.',
   'too-wide':
-    'tiene más de 65.535 píxeles de ancho, que un navegador no muestra. Girarlo, o exportarlo a su tamaño impreso.',
+    'tiene más de 65.535 píxeles de ancho, que un navegador no muestra. Hay que girarlo, o exportarlo a su tamaño impreso.',
   'many-parts':
     'consta de más partes de las que una imagen necesita. Abrirlo en un programa de imágenes y guardarlo otra vez.',
-  'too-long': 'es un SVG de más de 50 MB. Simplificarlo, o exportarlo como PNG a su tamaño impreso.',
+  'too-long': 'es un SVG de más de 50 MB. Hay que simplificarlo, o exportarlo como PNG a su tamaño impreso.',
   'too-slow':
     'tarda más de 20 segundos en dibujarse. Acoplar sus efectos, o exportarlo como PNG a su tamaño impreso.',
   'many-elements':
     'tiene más de 100.000 formas, contadas tantas veces como se repiten. Exportarlo como PNG a su tamaño impreso.',
   'many-filters':
     'tiene más desenfoques, sombras y otros filtros de los que se pueden dibujar. Acoplarlos, o exportarlo como PNG.',
-  nested: 'tiene grupos o repeticiones unos dentro de otros sin fin. Desagruparlos, o exportarlo como PNG.',
+  nested:
+    'tiene grupos o repeticiones unos dentro de otros sin fin. Hay que desagruparlos, o exportarlo como PNG.',
   indirect: 'contiene otro SVG, o partes dichas solo con rodeos. Exportarlo como SVG sencillo o como PNG.',
-  blank: 'está en blanco: todos los píxeles son transparentes. Comprobar que se exportó la capa correcta.',
+  blank:
+    'está en blanco: todos los píxeles son transparentes. Hay que comprobar que se exportó la capa correcta.',
 };
 
 export const orders: Words['orders'] = {
@@ -34,7 +36,7 @@ export const orders: Words['orders'] = {
     `${counts(orderCount, ways)}, ${transfers(transferCount, ways)}, ${copies(copyCount, ways)}`,
   emptyTitle: 'Todavía no hay pedidos',
   empty:
-    'Copiar el día de una hoja de cálculo y pegarlo aquí, abrir un archivo CSV o añadir un pedido a mano. Columnas: pedido, transfer, ancho, alto, cantidad, entrega, se puede girar.',
+    'Hay que pegar aquí el día copiado de una hoja de cálculo, abrir un archivo CSV o añadir un pedido. Columnas: pedido, transfer, ancho, alto, cantidad, entrega, se puede girar.',
   paste: 'Pegar una tabla',
   open: 'Abrir un archivo',
   addOrder: 'Añadir un pedido',
@@ -43,11 +45,11 @@ export const orders: Words['orders'] = {
   sort: 'Ordenar por',
   sortings: { due: 'fecha de entrega', name: 'nombre', state: 'estado' },
   show: 'Mostrar',
-  showOpen: 'pedidos en curso',
+  showOpen: 'pedidos abiertos',
   showArchived: 'pedidos archivados',
   noneFound: 'Ningún pedido ni transfer contiene lo que se busca.',
   details: 'Detalles',
-  duplicate: 'Repetir',
+  duplicate: 'Repetir pedido',
   duplicateNamed: (name) => `Repetir el pedido ${name}`,
   again: (name) => `${name}, repetido`,
   archive: 'Archivar',
@@ -60,7 +62,7 @@ export const orders: Words['orders'] = {
   unarchive: 'Volver a en curso',
   unarchiveNamed: (name) => `Volver a poner ${name} en curso`,
   inPrint: (name) =>
-    `${name} tiene copias en impresión, así que se queda. Devolver antes la tirada a borrador, o archivar el pedido.`,
+    `${name} tiene copias en impresión, así que se queda. Hay que devolver antes la tirada a borrador, o archivar el pedido.`,
   rush: 'urgente',
   states: {
     waiting: 'en espera',
@@ -68,7 +70,7 @@ export const orders: Words['orders'] = {
     'in-run': 'en una tirada',
     'part-done': 'hecho en parte',
     printed: 'impreso',
-    packed: 'embalado',
+    packed: 'empacado',
     collected: 'entregado',
   },
   contact: 'Contacto',
@@ -76,8 +78,8 @@ export const orders: Words['orders'] = {
   dueTime: 'Hora de entrega',
   handover: 'Entrega',
   handovers: { collect: 'se recoge', ship: 'se envía' },
-  progress: 'Después de la plancha',
-  progresses: { open: 'en curso', packed: 'embalado', collected: 'recogido o enviado' },
+  status: 'Situación',
+  statuses: { open: 'abierto', packed: 'empacado', collected: 'recogido o enviado' },
   isRush: 'Urgente',
   awaitsProof: 'Espera que se apruebe una prueba',
   awaitsBlanks: 'Espera prendas',
@@ -102,9 +104,9 @@ export const orders: Words['orders'] = {
   code: 'Código',
   codeTaken: (code) =>
     `Otro pedido tiene el código ${code}. Los códigos se imprimen en cada copia, así que cada uno es único.`,
-  codeEnd: 'Terminar el código en una letra: en la película le sigue el número de cada copia.',
+  codeEnd: 'Hay que terminar el código en una letra: en la película le sigue el número de cada copia.',
   codeBegins: (code, other) =>
-    `${code} y el código de otro pedido, ${other}, empiezan igual. Elegir uno que no se confunda.`,
+    `${code} y el código de otro pedido, ${other}, empiezan igual. Hay que elegir uno que no se confunda.`,
   codeShape: 'Un código tiene de una a cuatro letras o cifras.',
   orderName: 'Pedido',
   due: 'Entrega',
@@ -113,7 +115,7 @@ export const orders: Words['orders'] = {
   transfer: 'Transfer',
   width: 'Ancho',
   height: 'Alto',
-  count: 'Copias',
+  count: 'Cant.',
   mayTurn: 'Se puede girar',
   artwork: 'Arte',
   prints: 'Cómo saldrá',
@@ -124,14 +126,15 @@ export const orders: Words['orders'] = {
   trimmed: 'sin su margen vacío',
   countProblem: (least, most) => `El número de copias es un entero de ${least} a ${most}.`,
   countInPrint: (count, ways) =>
-    `${counted(count, 'copia está impresa o enviada', 'copias están impresas o enviadas', ways)} a imprimir. Escribir ${whole(count, ways)} o más; las estropeadas se anotan en Planchado.`,
+    `${counted(count, 'copia está impresa o enviada', 'copias están impresas o enviadas', ways)} a imprimir. Hay que escribir ${whole(count, ways)} o más; las estropeadas se anotan en Planchado.`,
   nameEmpty: 'Hace falta un nombre, para volver a encontrar la copia.',
   keepProportions: 'Poner el alto según el arte',
   takenOff: (count, ways) =>
     count === 1
-      ? 'Una copia ya no cabe donde estaba y ha salido de la película. Distribuir otra vez, o deshacer.'
-      : `${whole(count, ways)} copias ya no caben donde estaban y han salido de la película. Distribuir otra vez, o deshacer.`,
-  tooLarge: (reason) => `Este transfer ${unplaced[reason]}. Hacerlo más pequeño, o elegir otra película.`,
+      ? 'Una copia ya no cabe donde estaba y ha salido de la película. Hay que distribuir otra vez, o deshacer.'
+      : `${whole(count, ways)} copias ya no caben donde estaban y han salido de la película. Hay que distribuir otra vez, o deshacer.`,
+  tooLarge: (reason) =>
+    `Este transfer ${unplaced[reason]}. Hay que hacerlo más pequeño, o elegir otra película.`,
   fileSays: (size) => `El archivo dice ${size}, sin su margen vacío.`,
   useFileSize: 'Usar esa medida',
   otherProportions: 'El arte tiene otras proporciones y saldría estirado.',

@@ -3,11 +3,11 @@ import type { JobKind, Worker } from '../../../src/pressing';
 import type { Words } from '../en';
 import { counted, type Ways, whole } from '../format';
 import { figure, say } from '../format/sentence';
-import { before, when } from './when';
+import { when } from './when';
 
 const workers: Record<Worker, string> = {
   printer: 'Impresora',
-  hands: 'Manos',
+  hands: 'Operador',
   press: 'Plancha',
   oven: 'Horno',
 };
@@ -22,7 +22,7 @@ const kinds: Record<JobKind, string> = {
   apart: 'Separar copias',
   press: 'Planchar',
   again: 'Pelar, planchar otra vez',
-  pack: 'Revisar y embalar',
+  pack: 'Revisar y empacar',
 };
 
 const spans = (list: readonly number[], ways: Ways): string =>
@@ -86,20 +86,20 @@ export const press: Words['press'] = {
     'nothing-laid':
       'Todavía no hay nada en la película de esta tirada. Primero se distribuye, después se puede calcular su día.',
     'not-cut':
-      'Ningún corte recto separa esta distribución en tramos lo bastante cortos. Distribuir primero otra vez.',
+      'Ningún corte recto separa esta distribución en tramos lo bastante cortos. Hay que distribuir primero otra vez.',
     'no-press':
-      'No hay plancha con la que planchar ni bajo la que curar. Decir en «Equipo» cuántas planchas hay.',
+      'No hay plancha con la que planchar ni bajo la que curar. Hay que decir en «Máquinas» cuántas planchas hay.',
     'no-speed':
-      'La velocidad de la impresora es cero. Decir en «Equipo» cuánta película imprime en una hora.',
+      'La velocidad de la impresora es cero. Hay que decir en «Máquinas» cuánta película imprime en una hora.',
   },
-  bound: (least, over) => `Ningún orden de trabajo acaba ${before(least)}; este pasa de ahí en ${over}.`,
+  bound: (least, over) => `Fin más temprano posible ${when(least)}; este llega ${over} después.`,
   proven: 'Ningún orden de trabajo acaba antes.',
   bottleneck: (of, busy) =>
     of.kind === 'worker'
       ? `Lo que marca el ritmo: ${workers[of.worker].toLowerCase()}, ${busy} de trabajo.`
       : `Lo que marca el ritmo: una cosa detrás de otra, desde «${kinds[of.through[0] ?? 'ready'].toLowerCase()}» hasta «${kinds[of.through.at(-1) ?? 'pack'].toLowerCase()}».`,
   tooWet: (time) =>
-    `La impresión húmeda espera ${time} de más en total. Tramos más cortos, más manos o una espera mayor en «Equipo» lo arreglan.`,
+    `La impresión húmeda espera ${time} de más en total. Tramos más cortos, más operadores o una espera mayor en «Máquinas» lo arreglan.`,
   changes: (count, ways) =>
     count === 0
       ? 'Una sola temperatura de plancha en todo el día.'
@@ -115,12 +115,13 @@ export const press: Words['press'] = {
     ].join(' y ')}`,
   inTime: 'a tiempo',
   start: 'Empezar la tirada',
-  startNote: 'El reloj de esta tirada ya corre. Marcar lo que está hecho, y el resto se planifica de nuevo.',
+  startNote:
+    'El reloj de esta tirada ya corre. Hay que marcar lo que está hecho, y el resto se planifica de nuevo.',
   next: 'Lo que viene ahora',
-  nextHint: 'Marcar lo que está hecho. Aquello que le precede se da también por hecho.',
+  nextHint: 'Hay que marcar lo que está hecho. Los pasos anteriores se marcan también.',
   doneJobs: (count, of, ways) => `hecho: ${whole(count, ways)} de ${whole(of, ways)}`,
-  undoTick: (job) => `Al final no está hecho: ${job}`,
-  undoShort: 'al final no',
+  undoTick: (job) => `Desmarcar: ${job}`,
+  undoShort: 'Desmarcar',
   lastDone: 'Último hecho',
   jobs: (count, ways) => counted(count, 'tarea', 'tareas', ways),
   together: 'Varias a la vez',
@@ -132,15 +133,15 @@ export const press: Words['press'] = {
       case 'span':
         return `Tramo ${whole(batch.span + 1, ways)} hasta separarlo: ${all}`;
       case 'order':
-        return `${batch.order.code} hasta embalarlo: ${all}`;
+        return `${batch.order.code} hasta empacarlo: ${all}`;
     }
   },
   togetherDone: 'Todas estas están hechas',
   back: (state) => `Volver a ${state}`,
   lockFirst:
-    'Esta tirada es un borrador. Bloquearla para imprimir en la sala Película y empezarla después aquí.',
+    'Esta tirada es un borrador. Hay que bloquearla para imprimir en la sala Película y empezarla después aquí.',
   closed: 'Esta tirada está cerrada. Lo que gastó queda en el registro.',
-  equipment: 'Equipo',
+  equipment: 'Máquinas',
   recipes: 'Recetas',
   cards: 'Fichas para imprimir',
   handOver: 'Traspasar',
@@ -149,7 +150,7 @@ export const press: Words['press'] = {
   zoom: 'Zoom',
   zooms: { fit: 'el día entero', double: 'más grande', four: 'al máximo' },
   now: 'ahora',
-  chartLabel: 'Cronograma de la tirada: impresora, manos, planchas',
+  chartLabel: 'Cronograma de la tirada: impresora, operadores, planchas',
   from: 'De',
   to: 'A',
   what: 'Qué',
@@ -193,15 +194,15 @@ export const press: Words['press'] = {
   },
   curing: 'Cómo curar',
   cureLine: (temperature, time, clear) =>
-    clear === null ? `${temperature}, ${time}` : `${temperature}, ${time}, a ${clear} de la película`,
+    clear === null ? `${temperature}, ${time}` : `${temperature}, ${time}, placa suspendida a ${clear}`,
   cureLooks: [
     'Bien: brillante, con textura de piel de naranja.',
     'Poco: granulado y mate, el polvo se desprende al frotar. Seguir curando.',
-    'Demasiado: amarillento y quebradizo. Imprimirlo de nuevo.',
+    'Demasiado: amarillento y quebradizo. Hay que reimprimirlo.',
     'Una superficie aceitosa indica humedad: secar la película, el polvo y la sala.',
   ],
   fabricCautions: {
-    'try-on-scrap': 'Probarlo antes en un retazo de este tejido.',
+    'try-on-scrap': 'Hay que probarlo antes en un retazo de este tejido.',
     'dye-migrates':
       'El tinte puede subir al estampado: poco calor y poco tiempo, y mirarlo al día siguiente.',
     coated: 'Un recubrimiento puede impedir que agarre: pedir una ficha técnica.',
@@ -210,8 +211,8 @@ export const press: Words['press'] = {
   },
   cautions: {
     press:
-      'Plato y película calientes: manos lejos, guantes puestos, y dejar enfriar la prenda antes de doblarla.',
-    cure: 'Plato caliente: nada puede tocarlo. Abrir una ventana y apartar la cara de los humos.',
+      'Placa y película calientes: manos lejos, guantes puestos, y dejar enfriar la prenda antes de doblarla.',
+    cure: 'Placa caliente: nada puede tocarla. Hay que abrir una ventana y apartar la cara de los humos.',
     powder:
       'Polvo: sacudirlo lejos de personas y llamas, con mascarilla y ventilación. Límites de polvo molesto: 29 CFR 1910.1000, tabla Z-1.',
     'cut-off':
@@ -220,7 +221,7 @@ export const press: Words['press'] = {
     print: 'Tinta y líquido de limpieza: leer sus fichas de seguridad, usar guantes.',
   },
   deference:
-    'Las fichas técnicas de los fabricantes, las normas locales y la práctica autorizada o formada del taller van antes que todo lo que dice esta hoja.',
+    'Antes que esta hoja van las fichas técnicas, las normas locales y la práctica autorizada o formada del taller.',
   whatIf: 'Qué ayudaría',
   whatIfHint: 'Cada cosa se prueba por sí sola, con todo lo demás como está.',
   tryThem: 'Calcularlo',
@@ -230,7 +231,7 @@ export const press: Words['press'] = {
   whatIfs: {
     oven: 'un horno aparte para curar',
     press: 'una plancha más',
-    hands: 'un par de manos más',
+    hands: 'un operador más',
     spans: 'tramos más cortos, de dos tercios de largo',
   },
   shelf: 'En el estante',

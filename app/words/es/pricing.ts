@@ -15,13 +15,13 @@ export const price: Words['price'] = {
       .join(' · '),
   problems: {
     'below-cost': 'Este precio es menor que lo que cuesta el pedido.',
-    'below-aim': 'Este precio gana menos de lo que se busca.',
+    'below-aim': 'Este precio gana menos que el objetivo.',
     'no-garment-price': 'Algunas prendas no tienen precio, así que no se cobran. Ponerles uno abajo.',
   },
   alone: (film) =>
     `No todo está distribuido, así que su costo se calcula como una tirada propia en ${film}. Junto a otros pedidos suele costar menos.`,
   lines: 'Cómo se compone',
-  columns: { what: 'Qué', count: 'Cantidad', each: 'Cada uno', amount: 'Importe' },
+  columns: { what: 'Qué', count: 'Cant.', each: 'Cada uno', amount: 'Importe' },
   fee: 'Arte, diseños nuevos',
   supplied: 'Prendas que trae el cliente',
   breakOff: (from, share, name) =>
@@ -35,7 +35,7 @@ export const price: Words['price'] = {
   subtotal: 'Suma',
   deposit: (amount) => `anticipo ${amount}`,
   own: 'Para este pedido',
-  aim: 'Se busca',
+  aim: 'Objetivo',
   aims: { shop: 'lo del taller', margin: 'un margen propio', markup: 'un recargo propio' },
   aimShare: 'Por ciento',
   discountField: 'Descuento (%)',
@@ -51,7 +51,7 @@ export const price: Words['price'] = {
   none: 'ninguno',
   rates: 'Precios del taller',
   quote: 'Presupuesto',
-  wholeProblem: 'Escribir un número entero, o dejarlo vacío.',
+  wholeProblem: 'Hay que escribir un número entero, o dejarlo vacío.',
 };
 
 export const prices: Words['prices'] = {
@@ -64,7 +64,7 @@ export const prices: Words['prices'] = {
   },
   by: 'El precio de un estampado sale',
   bys: { cost: 'de lo que cuesta', placement: 'de cada zona', length: 'del largo de película' },
-  aim: 'Se busca',
+  aim: 'Objetivo',
   aims: { margin: 'margen, del precio', markup: 'recargo, sobre el costo' },
   aimShare: 'Por ciento',
   marginProblem:
@@ -72,9 +72,9 @@ export const prices: Words['prices'] = {
   placement: 'Precio de una zona',
   length: (unit) => `Precio de un ${unit} de película, merma incluida`,
   artworkFee: 'Tarifa de arte por diseño nuevo',
-  breaks: 'Menos por muchos',
+  breaks: 'Descuento por cantidad',
   breaksHint: 'Desde cuántos y cuánto menos, como 24: 5%; 48: 10%',
-  breaksProblem: 'Escribir cantidad y porcentaje, con punto y coma entre dos: 24: 5%; 48: 10%.',
+  breaksProblem: 'Hay que escribir cantidad y porcentaje, con punto y coma entre dos: 24: 5%; 48: 10%.',
   breaksBy: 'Se cuenta',
   breaksBys: { order: 'en todo el pedido', design: 'por cada diseño' },
   rush: 'Urgente (%)',
@@ -85,15 +85,15 @@ export const prices: Words['prices'] = {
   taxName: 'Nombre del impuesto',
   taxShare: 'Impuesto (%)',
   validDays: 'Un presupuesto vale (días)',
-  daysProblem: 'Escribir un número entero de días, de 1 a 365.',
+  daysProblem: 'Hay que escribir un número entero de días, de 1 a 365.',
   name: 'Nombre del taller',
   address: 'Dirección del taller',
-  zeroPrice: 'Con precio cero se regalaría cada estampado. Escribir lo que cuesta al cliente.',
+  zeroPrice: 'Con precio cero se regalaría cada estampado. Hay que escribir lo que cuesta al cliente.',
 };
 
 export const quote: Words['quote'] = {
   title: 'Presupuesto',
-  back: 'Volver al precio',
+  back: 'Atrás',
   print: 'Imprimir o guardar como PDF',
   hint: 'Se imprime como se ve aquí; la ventana de impresión del navegador también lo guarda como PDF. Nada en él dice el costo.',
   heading: (number) => `Presupuesto ${number}`,
@@ -114,7 +114,7 @@ export const quote: Words['quote'] = {
   openLatest: 'Abrir el último',
   totalOnly: 'Este presupuesto se dio con una versión anterior, que guardaba su total y no sus líneas.',
   noName: 'El nombre y la dirección del taller están vacíos.',
-  missing: 'Elegir primero el precio de un pedido, después su presupuesto.',
+  missing: 'Hay que elegir primero el precio de un pedido, después su presupuesto.',
   toOrders: 'Ir a los pedidos',
 };
 
@@ -138,7 +138,7 @@ export const compare: Words['compare'] = {
     'Aquí el pedido se distribuye solo, en toda la película que tome. Una manera se toma donde se compara su tirada.',
   costAlone: 'Costo del pedido',
   locked: 'Esta tirada está bloqueada o impresa: se puede mirar de otra manera, pero no tomarla.',
-  stale: 'Los pedidos o la película han cambiado. Distribuir otra vez antes de tomar una.',
+  stale: 'Los pedidos o la película han cambiado. Hay que distribuir otra vez antes de tomar una.',
   same: (film) => `${film}, como está`,
   other: (film) => `${film}, disponible`,
   turn: 'todo transfer puede girar',
@@ -162,7 +162,7 @@ const breakEvens: Record<BreakEven['kind'], (name: string, count: string) => str
 
 export const makeOrBuy: Words['makeOrBuy'] = {
   title: (run) => `Hacer ${run}, o comprarla`,
-  hint: 'Escribir lo que piden otros, como en su lista de precios. Los precios quedan aquí para la próxima vez.',
+  hint: 'Hay que escribir lo que piden otros, como en su lista de precios. Los precios quedan aquí para la próxima vez.',
   kinds: {
     length: 'transfers comprados, por largo',
     piece: 'transfers comprados, por pieza',
@@ -176,10 +176,10 @@ export const makeOrBuy: Words['makeOrBuy'] = {
   width: 'Ancho de su película',
   setUp: 'Preparación por cada color de un diseño',
   colours: 'Colores de un diseño',
-  coloursProblem: 'Escribir un número entero de 1 a 20.',
+  coloursProblem: 'Hay que escribir un número entero de 1 a 20.',
   shipping: 'Envío',
   days: 'Días hasta que llega',
-  daysProblem: 'Escribir un número entero de días, 0 si está al momento.',
+  daysProblem: 'Hay que escribir un número entero de días, 0 si está al momento.',
   add: 'Añadir una manera',
   change: 'Cambiar',
   edit: (name) => `Cambiar ${name}`,
@@ -191,11 +191,11 @@ export const makeOrBuy: Words['makeOrBuy'] = {
   breakEven: ({ kind, ...rest }, name, ways) =>
     breakEvens[kind](name, 'count' in rest ? copies(rest.count, ways) : ''),
   comparedTransfers:
-    'Se compara hasta el transfer: película, tinta, polvo, electricidad y manos hasta separarlo, con su parte de estropeados y gastos generales. Prendas, planchado y empaque son iguales de las dos maneras.',
+    'Se compara hasta el transfer: película, tinta, polvo, electricidad y mano de obra hasta separarlo. Incluye su parte de estropeados y gastos generales. Prendas, planchado y empaque son iguales de las dos maneras.',
   comparedDecorated:
     'Se compara hasta la prenda decorada: todo menos prendas y empaque, con su parte de estropeados y gastos generales.',
   linear:
-    'Más o menos copias se toman de la misma mezcla, con película en proporción; lo que una tirada cuesta sea cual sea la cantidad se cuenta una vez.',
+    'Más o menos copias se toman de la misma mezcla, con película en proporción. Lo que toda tirada cuesta se cuenta una vez.',
   chart: 'Costo según la cantidad, hecho y comprado',
   nothing: 'Todavía no hay escrito ningún precio de otra manera.',
 };

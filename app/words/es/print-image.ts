@@ -14,7 +14,7 @@ const stoppedNote = 'Parado. No ha quedado ninguna imagen a medias.';
 
 export const printImage: Words['printImage'] = {
   title: 'Imagen para imprimir',
-  what: 'Qué se escribe',
+  what: 'Qué se guarda',
   whats: {
     run: 'la tirada entera, una imagen',
     rest: 'lo que aún no está impreso, una imagen',
@@ -26,23 +26,23 @@ export const printImage: Words['printImage'] = {
   },
   ppi: 'Píxeles por pulgada',
   ppiHint: '300 para casi todo; nunca más de lo que imprime la impresora.',
-  ppiProblem: (least, most) => `Escribir un número entero de ${least} a ${most}.`,
+  ppiProblem: (least, most) => `Hay que escribir un número entero de ${least} a ${most}.`,
   form: 'Archivo',
   forms: { png: 'PNG', pdf: 'PDF, una página a tamaño real' },
   tooLargeForPdf:
     'Una página PDF admite hasta 5,08 m y 60 millones de píxeles. Lo que es mayor se escribe como PNG; para PDF, escribir los tramos de uno en uno.',
   mirror: 'Reflejar la imagen',
   mirrorHint:
-    'Dejarlo sin marcar si el programa de la impresora ya refleja, como es habitual. La tira de prueba lo dice.',
+    'Hay que dejarlo sin marcar si el programa de la impresora ya refleja, como es habitual. La tira de prueba lo dice.',
   wouldRead:
     'Según la tira de prueba, la película saldría legible con la tinta hacia arriba y al planchar quedaría reflejada. Cambiar el reflejo, o imprimir la tira otra vez.',
   turnedRound:
-    'Girada media vuelta, porque esta impresora imprime primero el extremo final de la imagen: así sale primero el inicio de la tirada.',
+    'Girada media vuelta, porque esta impresora imprime primero el extremo final de la imagen. Así sale primero el inicio de la tirada.',
   feed: 'Compensar el avance en la imagen',
   feedHint: (long) =>
     `Según la tira de prueba el avance de la impresora es ${long} de la longitud. La imagen se divide por él y el plano de corte le sigue.`,
   feedUnknown: 'La tira de prueba no se ha medido, así que no hay nada que compensar.',
-  marks: 'Marcas, donde se cortan',
+  marks: 'Marcas en la merma',
   marksHint: 'Las marcas toman polvo como todo lo impreso. Se leen con el inicio de la tirada arriba.',
   ticks: 'Barras en los bordes, donde van las líneas de corte',
   numbers: (tall) => `El número de cada copia en la separación de al lado, de ${tall} de alto`,
@@ -54,17 +54,17 @@ export const printImage: Words['printImage'] = {
   about: (bytes, ways) => `Unos ${roughSize(bytes, ways)} en total.`,
   loading: 'Buscando los artes…',
   noArtwork: (names) =>
-    `Sin arte: ${names}. Darlo al transfer en la sala Pedidos, o dejar sus copias en blanco.`,
+    `Sin arte: ${names}. Hay que darlo al transfer en la sala Pedidos, o dejar sus copias en blanco.`,
   lostArtwork: (names) =>
-    `El arte ya no está en este equipo: ${names}. Soltarlo otra vez en el transfer, o dejar sus copias en blanco.`,
+    `El arte ya no está en este dispositivo: ${names}. Hay que soltarlo otra vez en el transfer, o dejar sus copias en blanco.`,
   leaveBlank: 'Dejarlas en blanco en la película',
-  write: 'Escribir la imagen',
-  writeAll: (count, ways) => `Escribir ${images(count, ways)}`,
+  write: 'Guardar la imagen',
+  writeAll: (count, ways) => `Guardar ${images(count, ways)}`,
   stop: 'Parar',
   writing: 'Escribiendo la imagen',
   goesOn: 'Mientras tanto se puede seguir trabajando.',
   noFiles:
-    'Este navegador no puede ni guardar en un archivo mientras se escribe ni conservarlo entre tanto, y una imagen de este tamaño lo necesita. Abrir Rollwright en un navegador actual, y no en una ventana privada.',
+    'Este navegador no puede guardar una imagen de este tamaño. Hay que abrir Rollwright en un navegador actual, y no en una ventana privada.',
   saved: (names, ways) =>
     names.length === 1
       ? `${names[0]} está escrita.`
@@ -75,11 +75,11 @@ export const printImage: Words['printImage'] = {
       case 'stopped':
         return stoppedNote;
       case 'disk-full':
-        return 'El disco está lleno, así que la imagen no se ha escrito. Liberar espacio, o escribir los tramos de uno en uno, y probar otra vez.';
+        return 'El disco está lleno, así que la imagen no se ha escrito. Hay que liberar espacio, o escribir los tramos de uno en uno, y probar otra vez.';
       case 'not-written':
-        return 'La imagen no se ha podido escribir. Comprobar que se puede escribir en la carpeta y probar otra vez.';
+        return 'La imagen no se ha podido escribir. Hay que comprobar que se puede escribir en la carpeta y probar otra vez.';
       case 'artwork':
-        return `La imagen no se ha escrito: el arte ${name} ya no se puede leer. Soltarlo otra vez en su transfer.`;
+        return `La imagen no se ha escrito: el arte ${name} ya no se puede leer. Hay que soltarlo otra vez en su transfer.`;
     }
   },
   fileName: (run, part, kind) =>

@@ -8,7 +8,7 @@ function question(asked: Question, unit: TemperatureUnit, ways: Ways): string {
   const temperature = (value: Temperature) => bothDegrees(value, unit, ways.locale);
   switch (asked.code) {
     case 'other-unit':
-      return `Esa cifra parece de la otra escala: las planchas se ponen a ${temperature(asked.meant)}. Revisar la unidad.`;
+      return `Esa cifra parece de la otra escala: las planchas se ponen a ${temperature(asked.meant)}. Hay que revisar la unidad.`;
     case 'scorches':
       return `Por encima de ${temperature(asked.most)} puede quemarse, coger brillo o amarillear.`;
     case 'dye-migrates':
@@ -26,7 +26,7 @@ function question(asked: Question, unit: TemperatureUnit, ways: Ways): string {
     case 'wait-long':
       return `La película está fría a los ${whole(asked.most, ways)} s; esperar más solo cuesta tiempo.`;
     case 'clear-off':
-      return `Un plato queda suspendido de ${rulerLength(asked.least, ways)} a ${rulerLength(asked.most, ways)} sobre la película: más cerca puede tocarla, más lejos apenas calienta.`;
+      return `Una placa queda suspendida de ${rulerLength(asked.least, ways)} a ${rulerLength(asked.most, ways)} sobre la película. Más cerca puede tocarla, más lejos apenas calienta.`;
   }
 }
 
@@ -45,7 +45,7 @@ export const recipeForm: Words['recipeForm'] = {
   second: 'Segundo planchado, segundos',
   cover: 'Hoja protectora',
   seconds: 'Segundos',
-  clear: 'Distancia a la película',
+  clear: 'Altura sobre la película',
   origin: 'Estos valores son',
   notes: 'Notas',
   save: 'Guardar esta receta',

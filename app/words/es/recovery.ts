@@ -21,18 +21,19 @@ export const recovery: typeof en = {
   bringNamed: (when) => `Recuperar ${when}`,
   bringAsk: (when) =>
     `¿Devolver el libro a como estaba el ${when}? Lo almacenado ahora se conserva como instantánea.`,
-  broughtBack: (when) => `El libro está como el ${when}. Abrir la aplicación para seguir.`,
+  broughtBack: (when) => `El libro está como el ${when}. Hay que abrir la aplicación para seguir.`,
   writes:
-    'Otra pestaña tiene el libro abierto; no se ha cambiado nada. Cerrar las demás pestañas de Rollwright y repetir.',
-  damaged: 'Esta instantánea está dañada; no se ha cambiado nada. Elegir otra.',
+    'Otra pestaña tiene el libro abierto; no se ha cambiado nada. Hay que cerrar las demás pestañas de Rollwright y repetir.',
+  damaged: 'Esta instantánea está dañada; no se ha cambiado nada. Hay que elegir otra.',
   notWritten:
-    'No se ha podido escribir el libro; no se ha cambiado nada. Liberar espacio en el disco y repetir.',
+    'No se ha podido escribir el libro; no se ha cambiado nada. Hay que liberar espacio en el disco y repetir.',
   resetTitle: 'Volver a descargar la aplicación',
   reset:
     'Elimina los archivos guardados de la aplicación, no los registros. Después se descarga de nuevo por la red.',
   resetAct: 'Eliminar los archivos de la aplicación',
   resetAsk:
     '¿Eliminar los archivos guardados de la aplicación? Los registros se quedan. Hace falta red para volver a abrirla.',
-  resetDone: 'Los archivos de la aplicación se han eliminado. Abrir la aplicación con la red conectada.',
+  resetDone:
+    'Los archivos de la aplicación se han eliminado. Hay que abrir la aplicación con la red conectada.',
   failed: (why) => `No ha funcionado, y no se ha cambiado nada: ${why}`,
 };

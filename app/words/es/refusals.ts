@@ -3,7 +3,7 @@ import type { UnplacedReason } from '../../../src/packing';
 import { rulerLength, type Ways } from '../format';
 
 export const unplaced: Record<UnplacedReason, string> = {
-  'too-wide': 'es más ancho que la zona imprimible de la película, incluso girado donde se permite',
+  'too-wide': 'es más ancho que la zona imprimible, incluso girado donde se permite',
   'too-long': 'es más largo de lo que permite un tramo o la película',
   'no-room': 'no ha encontrado sitio: el rollo es corto para todo',
 };
@@ -14,7 +14,7 @@ export function refusal(problem: Refusal, ways: Ways): string {
     case 'outside-right':
       return 'ahí entraría en el lado no imprimible de la película';
     case 'before-lead':
-      return 'ahí entraría en el blanco del inicio';
+      return 'ahí entraría en el margen inicial';
     case 'past-end':
       return 'la película no llega hasta ahí';
     case 'no-print':

@@ -30,7 +30,7 @@ export const common: Words['common'] = {
 
 export const kept: Words['kept'] = {
   saving: 'Guardando…',
-  saved: (time) => `Guardado en este equipo, ${time}`,
+  saved: (time) => `Guardado en este dispositivo, ${time}`,
   failed: 'Sin guardar',
   offline: 'funciona sin conexión',
 };

@@ -11,5 +11,6 @@ export const shop: Words['shop'] = {
   licences: 'Licencias de los paquetes con que está hecho Rollwright',
   noConversion:
     'Cambiar de moneda no convierte nada: cada precio conserva su cifra, y 8,40 sigue siendo 8,40. Los precios que deban ser otros se escriben de nuevo.',
-  notLoaded: 'No se han podido cargar los textos de ese idioma. Probar otra vez cuando haya conexión.',
+  notLoaded:
+    'No se han podido cargar los textos de ese idioma. Hay que probar otra vez cuando haya conexión.',
 };

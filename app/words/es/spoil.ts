@@ -14,9 +14,9 @@ export const spoil: Words['spoil'] = {
   reason: 'Por qué',
   otherReason: 'otro motivo',
   newReason: 'Otro motivo',
-  reasonNeeded: 'Decir por qué en una o dos palabras, para poder corregirlo.',
+  reasonNeeded: 'Hay que decir por qué en una o dos palabras, para poder corregirlo.',
   garment: 'La prenda también se ha estropeado',
-  save: 'Imprimirla otra vez',
+  save: 'Reimprimir',
   note: (name) => `${name} vuelve a la lista para otra tirada.`,
   onlyPrinted:
     'Una copia se da por estropeada cuando la tirada está impresa. Hasta entonces, usar «Estropeada de – a» en la sala Película.',

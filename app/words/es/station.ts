@@ -1,7 +1,7 @@
 import type { Words } from '../en';
 
 export const station: Words['station'] = {
-  title: 'Equipo y manejo',
+  title: 'Máquinas y manejo',
   hint: 'Los valores iniciales son práctica común, sin fuente. Cronometrarse una vez y poner los propios.',
   cutApart: 'Las copias se separan',
   cutAparts: { 'after-cure': 'después de empolvar y curar', 'before-powder': 'antes de empolvar y curar' },
@@ -9,10 +9,10 @@ export const station: Words['station'] = {
   perHour: 'Impreso en una hora',
   warmUp: 'Calentamiento de la impresora',
   check: 'Prueba de inyectores',
-  hands: 'Pares de manos',
+  hands: 'Operadores',
   presses: 'Planchas',
-  platenWidth: 'Plato, ancho',
-  platenLength: 'Plato, largo',
+  platenWidth: 'Placa, ancho',
+  platenLength: 'Placa, largo',
   pressWarmUp: 'Calentamiento de la plancha',
   rise: 'Segundos por cada °C de subida',
   fall: 'Segundos por cada °C de bajada',
@@ -28,6 +28,6 @@ export const station: Words['station'] = {
   place: 'Colocar un transfer, pelarlo',
   pack: 'Estirar, revisar, embolsar una prenda',
   closes: 'Los pedidos del día se entregan a las',
-  count: 'Escribir un número entero de 0 a 20.',
-  handsCount: 'Escribir un número entero de 1 a 20.',
+  count: 'Hay que escribir un número entero de 0 a 20.',
+  handsCount: 'Hay que escribir un número entero de 1 a 20.',
 };

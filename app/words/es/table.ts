@@ -62,15 +62,15 @@ function cellProblem(problem: CellProblem, ways: Ways): string {
 function problemOf(problem: NonNullable<TableReading['problem']>, ways: Ways): string {
   switch (problem.code) {
     case 'missing-columns':
-      return `En los títulos falta una columna para ${problem.columns.map((column) => columns[column].toLowerCase()).join(', ')}. Añadirla, o quitar los títulos y seguir el orden de columnas indicado arriba.`;
+      return `En los títulos falta una columna para ${problem.columns.map((column) => columns[column].toLowerCase()).join(', ')}. Hay que añadirla, o quitar los títulos y seguir el orden de columnas indicado arriba.`;
     case 'too-long':
-      return `La tabla tiene más de ${whole(MOST_SIGNS, ways)} caracteres. Añadirla por partes.`;
+      return `La tabla tiene más de ${whole(MOST_SIGNS, ways)} caracteres. Hay que añadirla por partes.`;
     case 'many-rows':
-      return `La tabla tiene más de ${whole(MOST_ROWS, ways)} filas. Añadirla por partes.`;
+      return `La tabla tiene más de ${whole(MOST_ROWS, ways)} filas. Hay que añadirla por partes.`;
     case 'many-columns':
-      return `La fila ${problem.line} tiene más de ${whole(MOST_COLUMNS, ways)} columnas. Quitar las que no hagan falta.`;
+      return `La fila ${problem.line} tiene más de ${whole(MOST_COLUMNS, ways)} columnas. Hay que quitar las que no hagan falta.`;
     case 'long-cell':
-      return `La fila ${problem.line} tiene una celda de más de ${whole(LONGEST_CELL, ways)} caracteres. Cerrar sus comillas, o acortarla.`;
+      return `La fila ${problem.line} tiene una celda de más de ${whole(LONGEST_CELL, ways)} caracteres. Hay que cerrar sus comillas, o acortarla.`;
   }
 }
 
@@ -86,7 +86,7 @@ export const table: Words['table'] = {
   title: 'Pegar una tabla de pedidos',
   hint: 'Un transfer por fila: pedido, transfer, ancho, alto, cantidad, entrega, se puede girar. Con títulos, también número de pedido, cliente, contacto, correo y notas, en cualquier orden. Las medidas pueden escribirse como 89 mm, 8,9 cm, 3.5in, 3 1/2" o 28 x 33 cm.',
   label: 'Tabla',
-  empty: 'Pegar una tabla, o escribir filas separadas por comas, puntos y comas o tabuladores.',
+  empty: 'Hay que pegar una tabla, o escribir filas separadas por comas, puntos y comas o tabuladores.',
   size: 'Medida',
   problem: problemOf,
   limits: (ways) =>
@@ -163,5 +163,5 @@ export const table: Words['table'] = {
         : []),
     ].join(' '),
   unreadableFile: (name) =>
-    `${name} no es una tabla de texto. Guardar la hoja de cálculo como CSV (con comas o puntos y comas) y abrir ese archivo.`,
+    `${name} no es una tabla de texto. Hay que guardar la hoja de cálculo como CSV (con comas o puntos y comas) y abrir ese archivo.`,
 };

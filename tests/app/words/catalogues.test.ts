@@ -1,18 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { en } from '../../../app/words/en';
-import { recovery } from '../../../app/words/en/recovery';
-import { es } from '../../../app/words/es';
-import { recovery as recuperacion } from '../../../app/words/es/recovery';
-import { counted, dueDay, money, percent, typedLength, type Ways } from '../../../app/words/format';
+import { counted, dueDay, money, percent, typedLength } from '../../../app/words/format';
 import { fromMm, type LocalDate, type Minor, parseLength } from '../../../src/units';
-import { argumentsFor } from './samples';
-
-/** What the app says, and the page beside it. */
-const inEn = { ...en, recovery };
-const inEs = { ...es, recovery: recuperacion };
-
-const inEnglish: Ways = { unit: 'mm', currency: 'EUR', locale: 'en' };
-const inSpanish: Ways = { unit: 'mm', currency: 'EUR', locale: 'es' };
+import { inEn, inEs, inSpanish, isCatalogue, said } from './said';
 
 /** Messages that are the same in both on purpose: names, signs, and words that both languages share. */
 const same = new Set([
@@ -46,42 +35,6 @@ const ENGLISH =
   /\b(the|of|and|is|are|was|were|this|that|these|not|with|from|for|to|in an?|it|its|they|be|has|have|your|copy|copies|film|sheets?|runs?|spans?|orders?|printed|print|printing|cut|cuts|press|pressed|powder|wait|waits|needed|left|more|than|after|before|again|colours?|white|black|width|height|garments?|by hand)\b/i;
 const HOLES = /undefined|NaN|null|\[object|[{}]|\bInvalid\b/;
 
-type Catalogue = Readonly<Record<string, unknown>>;
-
-/** A message as it is said: what it says with each of its sample arguments, in both languages side by side. */
-interface Said {
-  readonly place: string;
-  readonly english: string;
-  readonly spanish: string;
-}
-
-const isCatalogue = (value: unknown): value is Catalogue => typeof value === 'object' && value !== null;
-
-/** What a message says; where an argument is no text, nor has a sample, that is a hole like any other. */
-function say(message: unknown, list: readonly unknown[]): unknown {
-  try {
-    return (message as (...args: readonly unknown[]) => unknown)(...list);
-  } catch (error) {
-    return `undefined: ${String(error)}`;
-  }
-}
-
-/** Walks both catalogues at once and says every message in both languages. */
-function sayAll(english: unknown, spanish: unknown, place = ''): Said[] {
-  if (typeof english === 'string') return [{ place, english, spanish: String(spanish) }];
-  if (typeof english === 'function' && typeof spanish === 'function') {
-    const lists = argumentsFor(place, english as never, inEnglish);
-    const spanishLists = argumentsFor(place, english as never, inSpanish);
-    return lists.flatMap((list, index) =>
-      sayAll(say(english, list), say(spanish, spanishLists[index] ?? []), `${place}()`),
-    );
-  }
-  if (!isCatalogue(english) || !isCatalogue(spanish)) return [];
-  return Object.entries(english).flatMap(([key, value]) =>
-    sayAll(value, spanish[key], place === '' ? key : `${place}.${key}`),
-  );
-}
-
 /** Every place in a catalogue where a message stands. */
 function placesOf(value: unknown, place = ''): string[] {
   if (!isCatalogue(value)) return [place];
@@ -89,8 +42,6 @@ function placesOf(value: unknown, place = ''): string[] {
     placesOf(inner, place === '' ? key : `${place}.${key}`),
   );
 }
-
-const said = sayAll(inEn, inEs);
 
 describe('Spanish', () => {
   it('has a message wherever English has one, and no other', () => {

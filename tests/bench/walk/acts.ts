@@ -259,7 +259,7 @@ export const acts: readonly Act[] = [
     ),
   },
   { name: 'lay out', room: 'Film', weight: 12, act: looking(/^Lay out$/) },
-  { name: 'place what waits', room: 'Film', weight: 4, act: looking(/^Place what waits$/) },
+  { name: 'place what waits', room: 'Film', weight: 4, act: looking(/^Place waiting copies$/) },
   { name: 'put one on the film', room: 'Film', weight: 4, act: pressing(/^Put one /) },
   { name: 'take a copy off', room: 'Film', weight: 3, act: key('n', 'Delete') },
   { name: 'turn a copy', room: 'Film', weight: 2, act: key('n', 'n', 'r') },
@@ -321,7 +321,7 @@ export const acts: readonly Act[] = [
     act: inWindow(
       /^Choose copies$/,
       async (window, chance) => {
-        await window.getByRole('combobox', { name: 'Takes' }).selectOption(chance.of(['all', 'chosen']));
+        await window.getByRole('combobox', { name: 'Include' }).selectOption(chance.of(['all', 'chosen']));
         const box = await drawn(window.getByRole('checkbox'), chance);
         await box?.click({ ...PATIENCE, force: true });
         return 'takes';
@@ -363,7 +363,7 @@ export const acts: readonly Act[] = [
         if ((await before.count()) > 0) return 'as before';
         return into(window, /^(Why|Another reason)/, 'crooked');
       },
-      /^Print it again$/,
+      /^Reprint$/,
     ),
   },
   { name: 'begin the run', room: 'Press', weight: 3, act: pressing(/^Begin the run$/) },
@@ -379,7 +379,7 @@ export const acts: readonly Act[] = [
       return 'a job';
     },
   },
-  { name: 'untick a job', room: 'Press', weight: 2, act: pressing(/^Not done after all: /) },
+  { name: 'untick a job', room: 'Press', weight: 2, act: pressing(/^Untick: /) },
   {
     name: 'lead the run on',
     room: 'Press',
