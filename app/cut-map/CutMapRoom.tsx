@@ -32,6 +32,14 @@ function garmentLines(run: LaidRun, words: Words['cutMap'], locale: string): str
   );
 }
 
+/** All on a run's map that was typed by the shop, in whatever script. */
+const namesOn = (run: LaidRun, words: Words['cutMap'], locale: string): string =>
+  [
+    run.name,
+    ...new Set(run.copies.flatMap(({ order, transfer }) => [order.code, order.name, transfer.name])),
+    ...garmentLines(run, words, locale),
+  ].join('');
+
 /** The cut map as it is printed, and what it may be printed on. */
 export function CutMapRoom() {
   const { cutMap: words } = useAllWords();
@@ -40,17 +48,18 @@ export function CutMapRoom() {
   const book = useShop((shop) => shop.book);
   const settings = settingsOrFirst(book);
   const [made] = useState(() => new Date());
-  const [ready, setReady] = useState(false);
+  const [ready, setReady] = useState<string | null>(null);
   const [saving, setSaving] = useState(false);
+  const names = useMemo(() => (run ? namesOn(run, words, locale) : ''), [run, words, locale]);
   useEffect(() => {
-    void fontsReady().finally(() => setReady(true));
-  }, []);
+    void fontsReady(names).finally(() => setReady(names));
+  }, [names]);
   const { paper, mapView: view, mapPaper, printer, printImage } = settings;
   const { landscape, large, perSpan, pictures } = mapPaper;
   const thumbnails = useThumbnails(pictures ? run : null);
   const pages = useMemo(
     () =>
-      run && ready
+      run && ready === names
         ? cutMapPages(run, {
             form: { paper, landscape, large, perSpan },
             view,
@@ -65,6 +74,7 @@ export function CutMapRoom() {
     [
       run,
       ready,
+      names,
       paper,
       landscape,
       large,

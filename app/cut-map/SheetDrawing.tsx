@@ -1,9 +1,8 @@
 import { memo } from 'react';
-import type { Mark, Page, Tone } from '../../src/output/cut-map';
+import type { Mark, Page } from '../../src/output/cut-map';
 import type { Thumbnail } from '../panels/useThumbnails';
 import { useAllWords } from '../words';
-
-const tones: Record<Tone, string> = { ink: '#000', quiet: '#666', faint: '#a6a6a6' };
+import { tones } from './tones';
 
 type Thumbnails = ReadonlyMap<string, Thumbnail>;
 

@@ -6,6 +6,7 @@ import type { Thumbnail } from '../panels/useThumbnails';
 import { sayFailed } from '../store/failures';
 import { notify } from '../store/view';
 import { allWordsNow, localeNow } from '../words';
+import { drawText } from './draw-text';
 import { fontFiles } from './fonts';
 
 /** Makes the PDF, for which its library is loaded, and saves it. */
@@ -22,7 +23,7 @@ export async function savePdf(
     const title = allWordsNow().cutMap.fileName(runName);
     const pictures = new Map<string, Uint8Array>();
     for (const [id, { file }] of thumbnails) pictures.set(id, new Uint8Array(await file.arrayBuffer()));
-    const pdf = await cutMapPdf(pages, fonts, { title, language: localeNow(), made }, pictures);
+    const pdf = await cutMapPdf(pages, { fonts, drawText }, { title, language: localeNow(), made }, pictures);
     const fileName = `${safeName(title)}.pdf`;
     download(new Blob([new Uint8Array(pdf)], { type: 'application/pdf' }), fileName);
     notify('plain', allWordsNow().cutMap.saved(fileName));

@@ -8,7 +8,7 @@ import { type CutMapOptions, cutMapPages, type Page, type Paper } from '../../sr
 import { cutMapPdf } from '../../src/output/cut-map/pdf';
 import { fromMm, type LocalDate, toMm } from '../../src/units';
 import { edited, NOW, smallBook } from '../editing/book';
-import { fonts, measure } from './fonts';
+import { drawText, fonts, measure } from './fonts';
 import { readPdf } from './read-pdf';
 import { letterF, longRun, runOf } from './runs';
 
@@ -33,7 +33,7 @@ const pagesOf = (
     form: { paper, ...upright, ...more.form },
   });
 const pdfOf = async (pages: readonly Page[]) =>
-  readPdf(await cutMapPdf(pages, fonts, { title: 'cut map', language: 'en', made: date }));
+  readPdf(await cutMapPdf(pages, { fonts, drawText }, { title: 'cut map', language: 'en', made: date }));
 
 const textsOf = (page: Page): string[] =>
   page.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));

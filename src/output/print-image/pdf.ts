@@ -6,7 +6,7 @@ import {
   pushGraphicsState,
 } from '@cantoo/pdf-lib';
 import { toInches } from '../../units';
-import { type PdfFacts, trueSizeDocument } from '../pdf/document';
+import { type PdfFacts, trueSizeDocument } from '../pdf';
 import type { PrintImage } from './image';
 
 const POINTS_PER_INCH = 72;

@@ -7,7 +7,7 @@ import { cutMapPages } from '../../../src/output/cut-map';
 import { cutMapPdf } from '../../../src/output/cut-map/pdf';
 import { framesOf, imageOf } from '../../../src/output/print-image';
 import { fromInches, um } from '../../../src/units';
-import { fonts, measure } from '../fonts';
+import { drawText, fonts, measure } from '../fonts';
 import { readPdf } from '../read-pdf';
 import { fed, longRun } from '../runs';
 
@@ -25,7 +25,9 @@ async function textsOf(run: LaidRun, unit: 'mm' | 'in', large: boolean): Promise
     date,
     measure,
   });
-  const pdf = await readPdf(await cutMapPdf(pages, fonts, { title: 'cut map', language: 'en', made: date }));
+  const pdf = await readPdf(
+    await cutMapPdf(pages, { fonts, drawText }, { title: 'cut map', language: 'en', made: date }),
+  );
   return pdf.flatMap(({ texts }) => texts.map(({ text }) => text));
 }
 

@@ -4,7 +4,7 @@ import { cutMap } from '../../../app/words/en/cut-map';
 import type { LaidRun } from '../../../src/layout';
 import { type CutMapOptions, cutMapPages } from '../../../src/output/cut-map';
 import { cutMapPdf } from '../../../src/output/cut-map/pdf';
-import { fonts, measure } from '../fonts';
+import { drawText, fonts, measure } from '../fonts';
 import { type ReadPage, readPdf } from '../read-pdf';
 import { onSheets, runOf } from '../runs';
 
@@ -26,7 +26,7 @@ async function readMap(
     date,
     measure,
   });
-  return readPdf(await cutMapPdf(pages, fonts, { title: 'map', language: 'en', made: date }));
+  return readPdf(await cutMapPdf(pages, { fonts, drawText }, { title: 'map', language: 'en', made: date }));
 }
 
 type Read = ReadPage['texts'][number];

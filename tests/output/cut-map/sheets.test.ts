@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { cutMap } from '../../../app/words/en/cut-map';
 import { cutMapPages } from '../../../src/output/cut-map';
 import { cutMapPdf } from '../../../src/output/cut-map/pdf';
-import { fonts, measure } from '../fonts';
+import { drawText, fonts, measure } from '../fonts';
 import { readPdf } from '../read-pdf';
 import { onSheets } from '../runs';
 
@@ -36,7 +36,9 @@ describe('the map of a run on sheets', () => {
       date,
       measure,
     });
-    const read = await readPdf(await cutMapPdf(pages, fonts, { title: 'map', language: 'en', made: date }));
+    const read = await readPdf(
+      await cutMapPdf(pages, { fonts, drawText }, { title: 'map', language: 'en', made: date }),
+    );
     const texts = read.flatMap((page) => page.texts.map(({ text }) => text));
     for (let sheet = 1; sheet <= 7; sheet += 1)
       expect(texts.filter((text) => text === `Sheet ${sheet} of 7`)).not.toEqual([]);
