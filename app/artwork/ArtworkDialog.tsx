@@ -134,7 +134,7 @@ function MadeFrom({ transfer, artwork }: { transfer: Transfer; artwork: Artwork 
   return (
     <p className="quiet">
       {words.madeFrom(madeFrom.colour)}{' '}
-      <Button weight="plain" onPress={() => act(edits.setArtwork(transfer.id, first))}>
+      <Button writes weight="plain" onPress={() => act(edits.setArtwork(transfer.id, first))}>
         {words.backToFirst}
       </Button>
     </p>

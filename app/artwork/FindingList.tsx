@@ -76,6 +76,7 @@ export function FindingList({
               )}
               {finding.grade !== 'good' && (
                 <Button
+                  writes
                   weight="plain"
                   aria-label={words.named(act, what)}
                   onPress={() => onMeant(finding, !isMeant)}

@@ -50,7 +50,7 @@ export function KnockOutForm({
       <p className="hint">{words.knockHint}</p>
       <div className="actions">
         <Button onPress={onClose}>{common.cancel}</Button>
-        <Button weight="primary" isDisabled={making} onPress={() => void make()}>
+        <Button writes weight="primary" isDisabled={making} onPress={() => void make()}>
           {words.use}
         </Button>
       </div>

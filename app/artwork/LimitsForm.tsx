@@ -23,7 +23,9 @@ export function LimitsForm({ limits }: { limits: Limits }) {
       <Form onSubmit={() => form.submit(save)}>
         {form.all()}
         <div className="actions">
-          <Button type="submit">{common.save}</Button>
+          <Button writes type="submit">
+            {common.save}
+          </Button>
         </div>
       </Form>
     </details>

@@ -38,6 +38,7 @@ export function Changes() {
               </span>
               {isInForce(change, settings) ? (
                 <Button
+                  writes
                   weight="plain"
                   aria-label={words.takeBackOf(text)}
                   onPress={() => act(edits.takeBackCalibration(change.id))}

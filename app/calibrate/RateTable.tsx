@@ -66,7 +66,7 @@ function RateRow({ finding, rate, runs }: { finding: Finding; rate: Rate; runs: 
       <td data-label={words.columns.range}>{words.range(say(from), say(to))}</td>
       <td>
         {verdict.kind === 'told' && changes.length > 0 && (
-          <Button aria-label={words.applyOf(name)} isDisabled={isSet} onPress={apply}>
+          <Button writes aria-label={words.applyOf(name)} isDisabled={isSet} onPress={apply}>
             {words.apply}
           </Button>
         )}

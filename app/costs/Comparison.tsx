@@ -204,7 +204,12 @@ function WayRow({
       </td>
       <td>
         {onTake && (
-          <Button weight="plain" aria-label={words.applyNamed(way.label)} onPress={() => onTake(found)}>
+          <Button
+            writes
+            weight="plain"
+            aria-label={words.applyNamed(way.label)}
+            onPress={() => onTake(found)}
+          >
             {words.apply}
           </Button>
         )}

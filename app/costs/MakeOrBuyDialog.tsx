@@ -127,7 +127,7 @@ function Compared({
           <Button weight="plain" aria-label={words.edit(name)} onPress={onEdit}>
             {words.change}
           </Button>
-          <Button weight="plain" aria-label={words.remove(name)} onPress={onRemove}>
+          <Button writes weight="plain" aria-label={words.remove(name)} onPress={onRemove}>
             {common.remove}
           </Button>
         </div>
@@ -167,7 +167,7 @@ function AlternativeFields({
       {form.all()}
       <div className="actions">
         <Button onPress={onCancel}>{common.cancel}</Button>
-        <Button type="submit" weight="primary">
+        <Button writes type="submit" weight="primary">
           {common.save}
         </Button>
       </div>

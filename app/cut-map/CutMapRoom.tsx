@@ -121,36 +121,42 @@ export function CutMapRoom() {
       </div>
       <div className="map-acts">
         <Choice
+          writes
           label={words.paper}
           value={paper}
           options={options(words.papers)}
           onChange={(chosen) => set({ paper: chosen })}
         />
         <Choice
+          writes
           label={words.form}
           value={landscape ? 'landscape' : 'portrait'}
           options={options(words.forms)}
           onChange={(form) => setPaper({ landscape: form === 'landscape' })}
         />
         <Choice
+          writes
           label={words.view}
           value={view}
           options={options(words.views)}
           onChange={(chosen) => set({ mapView: chosen })}
         />
         <Choice
+          writes
           label={words.spans}
           value={perSpan ? 'single' : 'filled'}
           options={options(words.spansOptions)}
           onChange={(spans) => setPaper({ perSpan: spans === 'single' })}
         />
         <Choice
+          writes
           label={words.type}
           value={large ? 'large' : 'normal'}
           options={options(words.types)}
           onChange={(type) => setPaper({ large: type === 'large' })}
         />
         <Choice
+          writes
           label={words.pictures}
           value={pictures ? 'shown' : 'none'}
           options={options(words.picturesOptions)}

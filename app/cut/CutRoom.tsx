@@ -145,11 +145,11 @@ function Steps({ run }: { run: LaidRun }) {
             <p className="big">{words.allCut(span.copies.length, ways)}</p>
           )}
           <div className="cut-acts">
-            <Button isDisabled={!before} onPress={takeBack}>
+            <Button writes isDisabled={!before} onPress={takeBack}>
               {done.has(apartKey(span.span)) ? words.wholeBack : words.back}
             </Button>
             {step ? (
-              <Button weight="primary" onPress={() => tick(keyOf(span.span, step), true)}>
+              <Button writes weight="primary" onPress={() => tick(keyOf(span.span, step), true)}>
                 {words.done}
               </Button>
             ) : (
@@ -163,7 +163,11 @@ function Steps({ run }: { run: LaidRun }) {
         <div className="cut-notes">
           <p className="quiet small">{station.cutApart === 'before-powder' ? words.before : words.after}</p>
           <p className="quiet small">{press.cautions.apart}</p>
-          {step && <Button onPress={() => tick(apartKey(span.span), true)}>{words.whole}</Button>}
+          {step && (
+            <Button writes onPress={() => tick(apartKey(span.span), true)}>
+              {words.whole}
+            </Button>
+          )}
           {isPrinted(run) && (
             <Button
               onPress={() =>

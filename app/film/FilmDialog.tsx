@@ -81,6 +81,7 @@ function FilmForm({ run, film: ofRun }: { run: Run; film: Film }) {
         <div className="actions">
           {films[chosen] && chosen !== run.film && (
             <Button
+              writes
               weight="plain"
               onPress={() => {
                 act(edits.removeFilm(chosen));
@@ -91,7 +92,7 @@ function FilmForm({ run, film: ofRun }: { run: Run; film: Film }) {
             </Button>
           )}
           <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
-          <Button type="submit" weight="primary">
+          <Button writes type="submit" weight="primary">
             {common.save}
           </Button>
         </div>

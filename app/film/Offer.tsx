@@ -19,7 +19,9 @@ export function Offer({ run }: { run: LaidRun }) {
       <Button weight="plain" onPress={declineOffer}>
         {words.declineOffer}
       </Button>
-      <Button onPress={takeOffer}>{words.takeOffer}</Button>
+      <Button writes onPress={takeOffer}>
+        {words.takeOffer}
+      </Button>
     </div>
   );
 }

@@ -108,6 +108,7 @@ function OrderCard({
               <GradeButton transfer={transfer} short />
               {run.state === 'draft' && rowWaiting > 0 && !tooLarge && (
                 <Button
+                  writes
                   weight="plain"
                   aria-label={words.putBackNamed(transfer.name)}
                   onPress={() => putBack(transfer.id)}

@@ -20,6 +20,7 @@ export function RunBar({ run }: { run: LaidRun }) {
   const { runs: words } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
+  const follows = useShop((shop) => shop.follows);
   const open = openRuns(book);
   const printed = printedRuns(book);
   const leaving =
@@ -42,7 +43,7 @@ export function RunBar({ run }: { run: LaidRun }) {
         value={run.id as string}
         options={[
           ...[...open, ...printed].map((each) => ({ value: each.id as string, label: label(each) })),
-          { value: NEW, label: words.add },
+          ...(follows ? [] : [{ value: NEW, label: words.add }]),
         ]}
         onChange={choose}
       />
@@ -81,6 +82,7 @@ function RunSteps({ run }: { run: LaidRun }) {
           <Button onPress={() => openDialog({ kind: 'spoiled' })}>{words.spoiled}</Button>
         )}
         <Button
+          writes
           isDisabled={run.copies.length === 0 || run.spans === null}
           onPress={() => {
             stopPlanning();
@@ -97,19 +99,19 @@ function RunSteps({ run }: { run: LaidRun }) {
     ),
     locked: () => (
       <>
-        <Button weight="plain" onPress={() => act(edits.unlockRun(run.id))}>
+        <Button writes weight="plain" onPress={() => act(edits.unlockRun(run.id))}>
           {words.unlock}
         </Button>
         <Button onPress={() => openDialog({ kind: 'spoiled' })}>{words.spoiled}</Button>
         <Button onPress={() => openDialog({ kind: 'printed' })}>{words.printedTo}</Button>
-        <Button weight="primary" onPress={() => finishPrinting(run)}>
+        <Button writes weight="primary" onPress={() => finishPrinting(run)}>
           {words.leadOn.locked}
         </Button>
       </>
     ),
     printed: () => (
       <>
-        <Button weight="plain" onPress={() => act(edits.reopenRun(run.id))}>
+        <Button writes weight="plain" onPress={() => act(edits.reopenRun(run.id))}>
           {words.stepBack}
         </Button>
         {toPress}

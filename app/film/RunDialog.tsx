@@ -4,6 +4,7 @@ import { type Copy, openRuns, ordersByDue, type Run } from '../../src/model';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
+import { useHeld } from '../parts/held';
 import { OrderCode } from '../parts/OrderCode';
 import { useOpenRun, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
@@ -27,8 +28,9 @@ export function RunDialog() {
   };
   return (
     <Window title={words.title}>
-      <Field label={words.name} value={name} onChange={setName} onBlur={rename} />
+      <Field writes label={words.name} value={name} onChange={setName} onBlur={rename} />
       <Choice
+        writes
         label={words.takes}
         value={run.takes}
         options={[
@@ -41,6 +43,7 @@ export function RunDialog() {
       <div className="actions">
         {!run.printed && openRuns(book).length > 1 && (
           <Button
+            writes
             weight="plain"
             onPress={() => {
               act(edits.removeRun(run.id));
@@ -63,6 +66,7 @@ function Chooser({ run }: { run: Run }) {
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const [day, setDay] = useState('');
+  const { isHeld, reason } = useHeld(true);
   const waiting = new Map<string, Copy[]>();
   const placed = new Map<string, number>();
   for (const copy of Object.values(book.copy)) {
@@ -88,6 +92,7 @@ function Chooser({ run }: { run: Run }) {
           {words.dueBy} <input type="date" value={day} onChange={(event) => setDay(event.target.value)} />
         </label>
         <Button
+          writes
           isDisabled={day === ''}
           onPress={() =>
             take(
@@ -111,7 +116,8 @@ function Chooser({ run }: { run: Run }) {
                 <input
                   type="checkbox"
                   checked={taken === copies.length && taken > 0}
-                  disabled={copies.length === 0}
+                  disabled={isHeld || copies.length === 0}
+                  {...reason}
                   onChange={(event) => take(copies, event.target.checked)}
                 />
                 <OrderCode code={order.code} tint={order.tint} />

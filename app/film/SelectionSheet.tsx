@@ -112,6 +112,7 @@ function MoveToRun({ run, copies }: { run: LaidRun; copies: readonly LaidCopy[] 
   if (others.length === 0 || copies.some(({ fixed }) => fixed)) return null;
   return (
     <Choice
+      writes
       label={words.moveTo}
       value="none"
       options={[
@@ -163,6 +164,7 @@ function PlaceField({
       onBlur={place}
     >
       <Field
+        writes
         label={`${label} (${reader.unit})`}
         value={text}
         onChange={setText}

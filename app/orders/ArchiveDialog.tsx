@@ -26,6 +26,7 @@ export function ArchiveDialog({ id }: { id: string }) {
       <div className="actions">
         <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
         <Button
+          writes
           weight="primary"
           onPress={() => {
             act(edits.editOrder(order.id, { archived: true }));

@@ -34,7 +34,7 @@ export function ArtworkAdvice({ transfer }: { transfer: Transfer }) {
       {stretched && (
         <p className="care">
           {words.otherProportions}{' '}
-          <Button weight="plain" onPress={() => resize({ width: transfer.width, height })}>
+          <Button writes weight="plain" onPress={() => resize({ width: transfer.width, height })}>
             {words.keepProportions}
           </Button>
         </p>
@@ -42,7 +42,7 @@ export function ArtworkAdvice({ transfer }: { transfer: Transfer }) {
       {otherSize && (
         <p className="quiet">
           {words.fileSays(area(file.width, file.height, ways))}{' '}
-          <Button weight="plain" onPress={() => resize(file)}>
+          <Button writes weight="plain" onPress={() => resize(file)}>
             {words.useFileSize}
           </Button>
         </p>

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react';
 import { Button as AriaButton, FileTrigger } from 'react-aria-components';
 import type { Transfer } from '../../src/model';
 import { freeLater } from '../files/object-url';
+import { useHeld } from '../parts/held';
 import { loadThumbnail } from '../store/artwork';
 import { useWords } from '../words';
 import { artworkTypes, giveArtwork, useReading } from './artwork';
@@ -10,6 +11,7 @@ import { artworkTypes, giveArtwork, useReading } from './artwork';
 export function ArtworkCell({ transfer }: { transfer: Transfer }) {
   const { orders: words } = useWords();
   const source = useThumbnail(transfer.artwork);
+  const { isHeld, reason } = useHeld(true);
   const reading = useReading((state) => state.transfers.has(transfer.id));
   return (
     <FileTrigger
@@ -19,7 +21,8 @@ export function ArtworkCell({ transfer }: { transfer: Transfer }) {
       <AriaButton
         className={source ? 'artwork has-picture' : 'artwork'}
         aria-label={words.addArtwork(transfer.name)}
-        isDisabled={reading}
+        isDisabled={isHeld || reading}
+        {...reason}
       >
         {reading ? '…' : source ? <img src={source} alt="" /> : '+'}
       </AriaButton>

@@ -19,6 +19,7 @@ import { EntryCell } from '../parts/fields/EntryCell';
 import { shortLength } from '../parts/fields/lengths';
 import { whole } from '../parts/fields/numbers';
 import { text } from '../parts/fields/text';
+import { useHeld } from '../parts/held';
 import { useReader } from '../store/reader';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
@@ -57,6 +58,7 @@ export function GridDialog({ id }: { id: string }) {
 
 function Garments({ order, garments }: { order: Order; garments: readonly Garment[] }) {
   const reader = useReader();
+  const { isHeld, reason } = useHeld(true);
   const { grid: words } = reader.words;
   const last = garments.at(-1);
   return (
@@ -91,6 +93,8 @@ function Garments({ order, garments }: { order: Order; garments: readonly Garmen
               />
               <input
                 type="color"
+                disabled={isHeld}
+                {...reason}
                 aria-label={words.shade}
                 value={garment.shade ?? '#ffffff'}
                 onChange={(event) => edit({ shade: event.target.value })}
@@ -110,6 +114,7 @@ function Garments({ order, garments }: { order: Order; garments: readonly Garmen
                 onEntry={(value) => edit({ count: value })}
               />
               <Button
+                writes
                 weight="plain"
                 aria-label={words.removeGarment}
                 onPress={() => act(edits.removeGarment(garment.id))}
@@ -121,6 +126,7 @@ function Garments({ order, garments }: { order: Order; garments: readonly Garmen
         })}
       </ul>
       <Button
+        writes
         onPress={() =>
           act(
             edits.addGarment(order.id, {
@@ -193,6 +199,7 @@ function Placements({
           onChange={setPlace}
         />
         <Button
+          writes
           onPress={() =>
             act(
               edits.addPlacement(order.id as Id<'order'>, {
@@ -254,6 +261,7 @@ function PlacementRow({ placement, garments }: { placement: Placement; garments:
           onEntry={(length) => edit({ ratio: length / adult.width })}
         />
         <Button
+          writes
           weight="plain"
           aria-label={words.removePlacement}
           onPress={() => act(edits.removePlacement(placement.id))}

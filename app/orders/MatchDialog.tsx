@@ -119,7 +119,12 @@ export function MatchDialog({ files, order }: { files: readonly File[]; order: s
       </ul>
       <div className="actions">
         <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
-        <Button weight="primary" isDisabled={reading || taken.length === 0} onPress={() => void take()}>
+        <Button
+          writes
+          weight="primary"
+          isDisabled={reading || taken.length === 0}
+          onPress={() => void take()}
+        >
           {reading ? words.reading : words.take(taken.length, ways)}
         </Button>
       </div>

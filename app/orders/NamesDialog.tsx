@@ -72,7 +72,12 @@ export function NamesDialog({ id }: { id: string }) {
       </ul>
       <div className="actions">
         <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
-        <Button weight="primary" isDisabled={rows.length === 0 || !width.ok || !height.ok} onPress={add}>
+        <Button
+          writes
+          weight="primary"
+          isDisabled={rows.length === 0 || !width.ok || !height.ok}
+          onPress={add}
+        >
           {words.add(rows.length, reader)}
         </Button>
       </div>

@@ -18,7 +18,7 @@ export function NewTransferRow({ order }: { order: Order }) {
   const [tried, setTried] = useState(false);
   if (!open) {
     return (
-      <Button weight="plain" onPress={() => setOpen(true)}>
+      <Button writes weight="plain" onPress={() => setOpen(true)}>
         {words.addTransfer}
       </Button>
     );
@@ -72,7 +72,7 @@ export function NewTransferRow({ order }: { order: Order }) {
         inputMode="numeric"
       />
       <div className="actions">
-        <Button type="submit" weight="primary">
+        <Button writes type="submit" weight="primary">
           {common.add}
         </Button>
         <Button onPress={close}>{common.cancel}</Button>

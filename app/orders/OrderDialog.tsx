@@ -5,6 +5,7 @@ import { QuotesGiven } from '../panels/QuotesGiven';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
+import { useHeld } from '../parts/held';
 import { Tick } from '../parts/Tick';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
@@ -20,6 +21,7 @@ export function OrderDialog({ id }: { id: string }) {
 
 function OrderForm({ order }: { order: Order }) {
   const { orders: words, press } = useAllWords();
+  const { isHeld, reason } = useHeld(true);
   const edit = (fields: Partial<OrderFields>) => act(edits.editOrder(order.id, fields));
   return (
     <Window title={order.name}>
@@ -30,11 +32,14 @@ function OrderForm({ order }: { order: Order }) {
           <input
             id="due-time"
             type="time"
+            disabled={isHeld}
+            {...reason}
             value={order.dueTime ?? ''}
             onChange={(event) => edit({ dueTime: event.target.value === '' ? null : event.target.value })}
           />
         </div>
         <Choice
+          writes
           label={words.handover}
           value={order.handover}
           options={[
@@ -44,6 +49,7 @@ function OrderForm({ order }: { order: Order }) {
           onChange={(handover) => edit({ handover })}
         />
         <Choice
+          writes
           label={press.wants}
           value={order.wants}
           options={[
@@ -53,12 +59,14 @@ function OrderForm({ order }: { order: Order }) {
           onChange={(wants) => edit({ wants })}
         />
         <Choice
+          writes
           label={press.fabric}
           value={order.fabric}
           options={fabrics.map((value) => ({ value, label: press.fabrics[value] }))}
           onChange={(fabric) => edit({ fabric })}
         />
         <Choice
+          writes
           label={words.status}
           value={order.progress}
           options={[
@@ -68,13 +76,15 @@ function OrderForm({ order }: { order: Order }) {
           ]}
           onChange={(progress) => edit({ progress })}
         />
-        <Tick label={words.isRush} checked={order.rush} onChange={(rush) => edit({ rush })} />
+        <Tick writes label={words.isRush} checked={order.rush} onChange={(rush) => edit({ rush })} />
         <Tick
+          writes
           label={words.awaitsProof}
           checked={order.awaits.proof}
           onChange={(proof) => edit({ awaits: { ...order.awaits, proof } })}
         />
         <Tick
+          writes
           label={words.awaitsBlanks}
           checked={order.awaits.blanks}
           onChange={(blanks) => edit({ awaits: { ...order.awaits, blanks } })}
@@ -83,6 +93,8 @@ function OrderForm({ order }: { order: Order }) {
           <label htmlFor="notes">{words.notes}</label>
           <textarea
             id="notes"
+            readOnly={isHeld}
+            {...reason}
             defaultValue={order.notes}
             onBlur={(event) => edit({ notes: event.target.value.trim() })}
           />
@@ -109,5 +121,7 @@ function Typed({
   onEntry: (typed: string) => void;
 }) {
   const [typed, setTyped] = useState(value);
-  return <Field label={label} value={typed} onChange={setTyped} onBlur={() => onEntry(typed.trim())} />;
+  return (
+    <Field writes label={label} value={typed} onChange={setTyped} onBlur={() => onEntry(typed.trim())} />
+  );
 }

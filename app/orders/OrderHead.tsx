@@ -5,6 +5,7 @@ import { parseDate } from '../../src/units';
 import { FirstButton } from '../panels/FirstButton';
 import { Button } from '../parts/Button';
 import { EntryCell } from '../parts/fields/EntryCell';
+import { useHeld } from '../parts/held';
 import { usePriced } from '../store/costs';
 import { useReader } from '../store/reader';
 import { useWays } from '../store/selectors';
@@ -32,6 +33,7 @@ export function OrderHead({
   isNew: boolean;
 }) {
   const reader = useReader();
+  const { isHeld, reason } = useHeld(true);
   const { orders: words } = reader.words;
   const book = useShop((shop) => shop.book);
   const { dropping, target } = useFileDrop((files) => dropFiles(files, order.id));
@@ -68,6 +70,8 @@ export function OrderHead({
           <span>{words.due}</span>
           <input
             type="date"
+            disabled={isHeld}
+            {...reason}
             value={order.due ?? ''}
             onChange={(event) => {
               const due = parseDate(event.target.value, null);
@@ -138,7 +142,7 @@ function OrderActs({ order, state }: { order: Order; state: OrderState }) {
         acceptedFileTypes={artworkTypes}
         onSelect={(files) => files && void addArtworkFiles(order.id, [...files])}
       >
-        <Button weight="plain" aria-label={designs.addFileTo(order.name)}>
+        <Button writes weight="plain" aria-label={designs.addFileTo(order.name)}>
           {designs.addFile}
         </Button>
       </FileTrigger>
@@ -147,6 +151,7 @@ function OrderActs({ order, state }: { order: Order; state: OrderState }) {
         {words.details}
       </Button>
       <Button
+        writes
         weight="plain"
         aria-label={words.duplicateNamed(order.name)}
         onPress={() => {
@@ -157,6 +162,7 @@ function OrderActs({ order, state }: { order: Order; state: OrderState }) {
         {words.duplicate}
       </Button>
       <Button
+        writes
         weight="plain"
         aria-label={order.archived ? words.unarchiveNamed(order.name) : words.archiveNamed(order.name)}
         onPress={() =>
@@ -167,7 +173,7 @@ function OrderActs({ order, state }: { order: Order; state: OrderState }) {
       >
         {order.archived ? words.unarchive : words.archive}
       </Button>
-      <Button weight="plain" aria-label={words.removeOrder(order.code)} onPress={remove}>
+      <Button writes weight="plain" aria-label={words.removeOrder(order.code)} onPress={remove}>
         ✕
       </Button>
     </div>

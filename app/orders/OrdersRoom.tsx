@@ -82,7 +82,9 @@ export function OrdersRoom() {
           >
             <Button>{words.open}</Button>
           </FileTrigger>
-          <Button onPress={addOrder}>{words.addOrder}</Button>
+          <Button writes onPress={addOrder}>
+            {words.addOrder}
+          </Button>
           <Button weight="primary" onPress={() => openDialog({ kind: 'paste', text: '' })}>
             {words.paste}
           </Button>

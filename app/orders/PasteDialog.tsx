@@ -116,7 +116,7 @@ export function PasteDialog({ text: pasted }: { text: string }) {
       <div className="actions">
         {open > 0 && <p className="care">{words.again.open(open, ways)}</p>}
         <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
-        <Button weight="primary" isDisabled={rows.length === 0 || open > 0} onPress={add}>
+        <Button writes weight="primary" isDisabled={rows.length === 0 || open > 0} onPress={add}>
           {words.add({ added: added + open, replaced, skipped }, ways)}
         </Button>
       </div>

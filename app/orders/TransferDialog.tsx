@@ -82,6 +82,7 @@ function Spares({
   };
   return (
     <Field
+      writes
       label={label}
       hint={hint}
       value={typed}

@@ -97,6 +97,7 @@ export function TransferRow({
         onEntry={(wanted) => act(edits.setCount(transfer.id, wanted, 'ordered'))}
       />
       <Check
+        writes
         label={of(words.mayTurn)}
         short={words.mayTurn}
         checked={transfer.turn === 'quarter'}
@@ -113,7 +114,7 @@ export function TransferRow({
         >
           …
         </Button>
-        <Button weight="plain" aria-label={words.removeTransfer(transfer.name)} onPress={remove}>
+        <Button writes weight="plain" aria-label={words.removeTransfer(transfer.name)} onPress={remove}>
           ✕
         </Button>
       </div>

@@ -1,6 +1,7 @@
 import { edits } from '../../src/editing';
 import type { Transfer } from '../../src/model';
 import { Button } from '../parts/Button';
+import { useHeld } from '../parts/held';
 import { act } from '../store/shop';
 import { useWords } from '../words';
 import './shade-choice.css';
@@ -10,11 +11,12 @@ const SHADES = ['#ffffff', '#1c1c1e', '#1f2b46', '#7a1f2b', '#6b7a3a', '#9aa3a8'
 /** The garment's colour that a transfer's artwork is looked at on. */
 export function ShadeChoice({ transfer }: { transfer: Transfer }) {
   const { orders: words } = useWords();
+  const { isHeld, reason } = useHeld(true);
   const choose = (shade: string | null) => act(edits.editTransfer(transfer.id, { shade }));
   return (
-    <fieldset className="shades">
+    <fieldset className="shades" disabled={isHeld} {...reason}>
       <legend>{words.shade}</legend>
-      <Button weight={transfer.shade === null ? 'primary' : 'normal'} onPress={() => choose(null)}>
+      <Button writes weight={transfer.shade === null ? 'primary' : 'normal'} onPress={() => choose(null)}>
         {words.noShade}
       </Button>
       {SHADES.map((shade) => (

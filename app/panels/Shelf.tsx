@@ -26,7 +26,11 @@ export function Shelf({ empty = '' }: { empty?: string }) {
           <li key={id}>
             <b>{whole(count, ways)}</b> {words.shelfItem(code, name, area(width, height, ways))}{' '}
             <span className="quiet small">{words.shelfCured(dayAndTime(cured, ways))}</span>
-            {wanted > 0 && <Button onPress={() => draw(id)}>{words.draw(wanted, ways)}</Button>}
+            {wanted > 0 && (
+              <Button writes onPress={() => draw(id)}>
+                {words.draw(wanted, ways)}
+              </Button>
+            )}
           </li>
         );
       })}

@@ -1,4 +1,5 @@
 import { Checkbox } from 'react-aria-components';
+import { useHeld, type Writing } from './held';
 
 /** A box to tick. Its label is spoken; a column's heading shows it, or on a narrow screen `short` beside the box. */
 export function Check({
@@ -7,20 +8,23 @@ export function Check({
   checked,
   onChange,
   disabled = false,
-}: {
+  writes = false,
+}: Writing & {
   label: string;
   short: string;
   checked: boolean;
   onChange: (checked: boolean) => void;
   disabled?: boolean;
 }) {
+  const { isHeld, reason } = useHeld(writes);
   return (
     <Checkbox
       className="checkbox"
       aria-label={label}
       isSelected={checked}
       onChange={onChange}
-      isDisabled={disabled}
+      isDisabled={isHeld || disabled}
+      {...reason}
     >
       <span className="box" aria-hidden="true">
         {checked && (

@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { useHeld, type Writing } from './held';
 
 /** A choice of a few: the browser's own list, which every hand and reader knows. */
 export function Choice<Value extends string>({
@@ -6,18 +7,22 @@ export function Choice<Value extends string>({
   value,
   options,
   onChange,
-}: {
+  writes = false,
+}: Writing & {
   label: string;
   value: Value;
   options: readonly { readonly value: Value; readonly label: string }[];
   onChange: (value: Value) => void;
 }) {
   const id = useId();
+  const { isHeld, reason } = useHeld(writes);
   return (
     <div className="field">
       <label htmlFor={id}>{label}</label>
       <select
         id={id}
+        disabled={isHeld}
+        {...reason}
         value={value}
         onChange={(event) => {
           const chosen = options.find((option) => option.value === event.target.value);

@@ -1,4 +1,5 @@
 import { FieldError, Input, Label, Text, TextArea, TextField } from 'react-aria-components';
+import { useHeld, type Writing } from './held';
 
 /** A labelled line of text, or so many rows of it, with a hint, and a sentence when what was typed cannot be used. */
 export function Field({
@@ -10,7 +11,8 @@ export function Field({
   inputMode,
   rows,
   onBlur,
-}: {
+  writes = false,
+}: Writing & {
   label: string;
   value: string;
   onChange: (value: string) => void;
@@ -20,6 +22,7 @@ export function Field({
   rows?: number;
   onBlur?: () => void;
 }) {
+  const { isHeld, reason } = useHeld(writes);
   return (
     <TextField
       className="field"
@@ -28,6 +31,8 @@ export function Field({
       value={value}
       onChange={onChange}
       isInvalid={Boolean(problem)}
+      isReadOnly={isHeld}
+      {...reason}
       {...(onBlur ? { onBlur } : {})}
     >
       <Label>{label}</Label>

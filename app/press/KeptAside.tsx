@@ -29,6 +29,7 @@ export function KeptAside() {
               </span>
               <span className="actions">
                 <Button
+                  writes
                   isDisabled={!mayTakeIn(why)}
                   onPress={() => {
                     act(edits.takeAside(id));
@@ -38,6 +39,7 @@ export function KeptAside() {
                   {words.takeAside}
                 </Button>
                 <Button
+                  writes
                   weight="plain"
                   onPress={() => {
                     act(edits.dropAside(id));

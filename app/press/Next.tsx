@@ -2,6 +2,7 @@ import { edits, ticksOf } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { BEGUN, batchesOf, type Job, ticked } from '../../src/pressing';
 import { Button } from '../parts/Button';
+import { useHeld } from '../parts/held';
 import { nextRunName } from '../store/next-run';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
@@ -27,6 +28,7 @@ const AHEAD = 6;
 /** What to do now, ticked off with a thumb; the caution stands beside the act. */
 export function Next({ run, day }: { run: LaidRun; day: Day }) {
   const { press: words } = useAllWords();
+  const { isHeld, reason } = useHeld(true);
   const ways = useWays();
   const { entries } = day.timeline;
   const open = entries.filter(({ state }) => state !== 'done');
@@ -59,7 +61,7 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
     <section className="next" aria-labelledby="next-title">
       <h2 id="next-title">{words.next}</h2>
       {!day.begun && mayBegin && (
-        <Button weight="primary" onPress={begin}>
+        <Button writes weight="primary" onPress={begin}>
           {words.start}
         </Button>
       )}
@@ -75,7 +77,8 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
               <input
                 type="checkbox"
                 checked={false}
-                disabled={!day.begun || !mayBegin}
+                disabled={isHeld || !day.begun || !mayBegin}
+                {...reason}
                 onChange={() => tick([entry.job], true)}
               />
               <span>
@@ -93,7 +96,12 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
         <p className="small">
           <span className="quiet">{words.lastDone}: </span>
           {lastName}{' '}
-          <Button weight="plain" aria-label={words.undoTick(lastName)} onPress={() => tick(last, false)}>
+          <Button
+            writes
+            weight="plain"
+            aria-label={words.undoTick(lastName)}
+            onPress={() => tick(last, false)}
+          >
             {words.undoShort}
           </Button>
         </p>

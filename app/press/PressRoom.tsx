@@ -124,6 +124,7 @@ function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
       <div className="actions">
         {isPrinted(run) && before && !received && (
           <Button
+            writes
             weight="plain"
             onPress={() => {
               openRun(run.id);
@@ -144,6 +145,7 @@ function StateBar({ run, received }: { run: LaidRun; received: boolean }) {
         {!received && (
           <Button
             weight="primary"
+            writes={state === 'locked' || state === 'printed' || state === 'cured'}
             onPress={() => {
               // It stays in view, whatever state it comes to.
               openRun(run.id);
@@ -170,6 +172,7 @@ function ShelfSection() {
       <h2 id="shelf-title">{words.shelf}</h2>
       <Shelf />
       <Tick
+        writes
         label={words.shelfFirst}
         checked={shelfFirst}
         onChange={(checked) => act(edits.editSettings({ shelfFirst: checked }))}

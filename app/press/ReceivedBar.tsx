@@ -25,7 +25,7 @@ export function ReceivedBar({ run, made }: { run: LaidRun; made: string }) {
         <Button weight="primary" onPress={() => openDialog({ kind: 'hand-over' })}>
           {words.handBack}
         </Button>
-        <Button weight="plain" onPress={remove}>
+        <Button writes weight="plain" onPress={remove}>
           {words.remove}
         </Button>
       </div>

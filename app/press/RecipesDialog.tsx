@@ -200,7 +200,7 @@ function SaveButton({ asked }: { asked: boolean }) {
   const { recipeForm: words } = useAllWords();
   return (
     <div className="actions">
-      <Button type="submit" weight="primary">
+      <Button writes type="submit" weight="primary">
         {asked ? words.keepAnyway : words.save}
       </Button>
     </div>

@@ -38,7 +38,9 @@ export function Together({
         options={batches.map((batch) => ({ value: nameOf(batch), label: words.batch(batch, ways) }))}
         onChange={setName}
       />
-      <Button onPress={() => onDone(chosen.jobs)}>{words.togetherDone}</Button>
+      <Button writes onPress={() => onDone(chosen.jobs)}>
+        {words.togetherDone}
+      </Button>
     </div>
   );
 }

@@ -49,7 +49,11 @@ export function PriceDialog({ id }: { id: string }) {
         <Button weight="plain" onPress={() => openDialog({ kind: 'grid', order: id })}>
           {wordsNow().orders.grid}
         </Button>
-        {priced && <Button onPress={() => giveQuote(order, priced)}>{words.quote}</Button>}
+        {priced && (
+          <Button writes onPress={() => giveQuote(order, priced)}>
+            {words.quote}
+          </Button>
+        )}
         <CloseButton />
       </div>
     </Window>
@@ -151,8 +155,13 @@ function OwnFields({ order }: { order: Order }) {
           />
         </Labelled>
       </div>
-      <Tick label={orders.isRush} checked={order.rush} onChange={(rush) => edit({ rush })} />
-      <Tick label={words.isSupplied} checked={order.supplied} onChange={(supplied) => edit({ supplied })} />
+      <Tick writes label={orders.isRush} checked={order.rush} onChange={(rush) => edit({ rush })} />
+      <Tick
+        writes
+        label={words.isSupplied}
+        checked={order.supplied}
+        onChange={(supplied) => edit({ supplied })}
+      />
       {order.wants === 'garments' && !order.supplied && <GarmentPrices order={order} book={book} />}
     </section>
   );

@@ -2,6 +2,7 @@ import { useId } from 'react';
 import { edits, isAsPriced } from '../../src/editing';
 import { type Book, type Order, type Quote, quoteNumber, quotesOf } from '../../src/model';
 import { Button } from '../parts/Button';
+import { useHeld } from '../parts/held';
 import { usePriced } from '../store/costs';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
@@ -98,7 +99,9 @@ function InForce({ order, quote }: { order: Order; quote: Quote }) {
       {priced && !isAsPriced(quote, priced.price, ways.currency) && (
         <div className="quote-changed">
           <p className="care">{words.changed(then, money(priced.price.total, ways))}</p>
-          <Button onPress={() => giveQuote(order, priced, true)}>{words.again}</Button>
+          <Button writes onPress={() => giveQuote(order, priced, true)}>
+            {words.again}
+          </Button>
         </div>
       )}
       <Notes key={quote.id} quote={quote} />
@@ -107,6 +110,7 @@ function InForce({ order, quote }: { order: Order; quote: Quote }) {
 }
 
 function Notes({ quote }: { quote: Quote }) {
+  const { isHeld, reason } = useHeld(true);
   const { quote: words } = useAllWords();
   const id = useId();
   return (
@@ -115,6 +119,8 @@ function Notes({ quote }: { quote: Quote }) {
       <textarea
         id={id}
         rows={2}
+        readOnly={isHeld}
+        {...reason}
         defaultValue={quote.notes}
         onBlur={({ target }) =>
           target.value.trim() !== quote.notes && act(edits.editQuoteNotes(quote.id, target.value.trim()))

@@ -1,10 +1,12 @@
 import { type ComponentType, Suspense } from 'react';
 import { FilmRoom } from '../film/FilmRoom';
 import { part } from '../offline/part';
+import { Held } from '../parts/held';
 import { useShop } from '../store/shop';
 import { openDialog, type Room, useView } from '../store/view';
 import { Bands } from './Bands';
 import { Boundary } from './Boundary';
+import { FOLLOWS } from './follows';
 import { Notices } from './Notices';
 import { Top } from './Top';
 import './shell.css';
@@ -37,9 +39,10 @@ export function App() {
   const phase = useShop((shop) => shop.phase.kind);
   const room = useView((view) => view.room);
   const dialog = useView((view) => view.dialog?.kind);
+  const follows = useShop((shop) => shop.follows);
   const Shown = rooms[room];
   return (
-    <>
+    <Held value={follows ? FOLLOWS : null}>
       <a className="skip" href="#work">
         {words.skip}
       </a>
@@ -63,6 +66,6 @@ export function App() {
         </Boundary>
       )}
       <Notices />
-    </>
+    </Held>
   );
 }

@@ -8,6 +8,7 @@ import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import { Band } from './Band';
 import { Damaged } from './Damaged';
+import { FOLLOWS } from './follows';
 
 /** What of the reasons for working in memory a user can do something about. */
 const whyOf = ({ code }: StorageProblem): 'unavailable' | 'blocked' | 'unreadable' =>
@@ -62,7 +63,7 @@ export function Bands() {
       <Damaged />
       {follows && (
         <Band tone="care">
-          <p>{bands.follows}</p>
+          <p id={FOLLOWS}>{bands.follows}</p>
           <Button onPress={takeOver}>{bands.takeOver}</Button>
         </Band>
       )}

@@ -29,30 +29,35 @@ export function ShopDialog() {
     <Window title={words.title}>
       <div className="fields">
         <Choice
+          writes
           label={words.language}
           value={language}
           options={languages.map((value) => ({ value, label: languageNames[value] }))}
           onChange={(chosen) => set({ language: chosen })}
         />
         <Choice
+          writes
           label={words.unit}
           value={settings.unit}
           options={choices(words.units)}
           onChange={(unit) => set({ unit })}
         />
         <Choice
+          writes
           label={words.temperature}
           value={settings.station.temperature}
           options={choices(words.temperatures)}
           onChange={(temperature) => act(edits.editStation({ ...settings.station, temperature }))}
         />
         <Choice
+          writes
           label={cutMap.paper}
           value={settings.paper}
           options={choices(cutMap.papers)}
           onChange={(paper) => set({ paper })}
         />
         <Choice
+          writes
           label={orders.ambiguousDates}
           value={settings.dateOrder ?? 'ask'}
           options={choices({
@@ -64,6 +69,7 @@ export function ShopDialog() {
         />
         <div className="field">
           <Choice
+            writes
             label={words.currency}
             value={settings.currency}
             options={currencies(locale, settings.currency)}

@@ -87,7 +87,7 @@ export function EntryForm({ item, book }: { item: Film | Supply; book: Book }) {
         <Field label={words.note} value={note} onChange={setNote} />
         {item.kind === 'powder' && <p className="wide-row caution small">{words.powderCaution}</p>}
         <div className="actions">
-          <Button type="submit" weight="primary">
+          <Button writes type="submit" weight="primary">
             {words.saveEntry}
           </Button>
         </div>

@@ -46,7 +46,9 @@ export function OffcutForm({ film }: { film: Film }) {
         />
         <Field label={words.cutName} value={name} onChange={setName} />
         <div className="actions">
-          <Button type="submit">{words.cutDo}</Button>
+          <Button writes type="submit">
+            {words.cutDo}
+          </Button>
         </div>
       </Form>
     </details>

@@ -42,6 +42,7 @@ export function StockItemDialog({ id }: { id: string }) {
       <div className="actions">
         {item && (
           <Button
+            writes
             weight="plain"
             onPress={() => {
               act(edits.archiveItem(id, true));
@@ -102,7 +103,9 @@ function BoxForm({ item, book }: { item: Film | Supply; book: Book }) {
         />
         {form.fields('reorder', 'order')}
         <div className="actions">
-          <Button type="submit">{words.saveDetails}</Button>
+          <Button writes type="submit">
+            {words.saveDetails}
+          </Button>
         </div>
       </Form>
     </details>
@@ -122,7 +125,9 @@ function Offcut({ item, book }: { item: Film; book: Book }) {
     };
     return (
       <div className="actions start">
-        <Button onPress={putBack}>{cutFrom.entry === null ? words.putBackSheet : words.putBack}</Button>
+        <Button writes onPress={putBack}>
+          {cutFrom.entry === null ? words.putBackSheet : words.putBack}
+        </Button>
       </div>
     );
   }

@@ -117,7 +117,11 @@ function PutAway() {
         {items.map(({ id, name }) => (
           <li key={id}>
             <span>{name}</span>
-            <Button aria-label={words.takeOutItem(name)} onPress={() => act(edits.archiveItem(id, false))}>
+            <Button
+              writes
+              aria-label={words.takeOutItem(name)}
+              onPress={() => act(edits.archiveItem(id, false))}
+            >
               {words.takeOut}
             </Button>
           </li>

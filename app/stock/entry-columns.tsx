@@ -77,6 +77,7 @@ export function useEntryColumns(book: Book, ofOne: boolean): readonly Column<Led
           ''
         ) : (
           <Button
+            writes
             weight="plain"
             aria-label={words.undoEntry(words.kinds[entry.kind], entry.name)}
             onPress={() => undoEntry(entry, (amount) => words.amount(amount, entry.unit, ways))}

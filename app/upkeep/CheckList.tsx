@@ -57,7 +57,7 @@ export function CheckList({
                   </span>
                 </span>
               </span>
-              <Button aria-label={words.doneOf(name)} onPress={() => tell(state, true)}>
+              <Button writes aria-label={words.doneOf(name)} onPress={() => tell(state, true)}>
                 {words.done}
               </Button>
             </li>
@@ -87,6 +87,7 @@ export function CheckList({
                     )}
                   </span>
                   <Button
+                    writes
                     weight="plain"
                     aria-label={words.takeBackOf(name)}
                     onPress={() => tell(state, false)}

@@ -38,7 +38,9 @@ export function RoomAir({ initials }: { initials: Initials }) {
       <Form onSubmit={() => form.submit(save)}>
         {form.all()}
         <div className="actions">
-          <Button type="submit">{words.noteAir}</Button>
+          <Button writes type="submit">
+            {words.noteAir}
+          </Button>
         </div>
       </Form>
       <p data-testid="last-reading" role="status">

@@ -88,12 +88,13 @@ function CheckForm({ check, onClose }: { check: ShopCheck | null; onClose: () =>
         />
         <div className="actions">
           {check && (
-            <Button weight="plain" onPress={() => archive(!check.archived)}>
+            <Button writes weight="plain" onPress={() => archive(!check.archived)}>
               {check.archived ? words.takeUp : words.giveUp}
             </Button>
           )}
           {check && starting && (
             <Button
+              writes
               weight="plain"
               onPress={() => {
                 act(edits.resetCheck(check.id));
@@ -104,7 +105,7 @@ function CheckForm({ check, onClose }: { check: ShopCheck | null; onClose: () =>
             </Button>
           )}
           <Button onPress={onClose}>{common.cancel}</Button>
-          <Button type="submit" weight="primary">
+          <Button writes type="submit" weight="primary">
             {common.save}
           </Button>
         </div>

@@ -18,7 +18,7 @@ export function FormActions({
   return (
     <div className="actions">
       <Button onPress={() => openDialog(back)}>{common.cancel}</Button>
-      <Button type="submit" weight="primary" isDisabled={isDisabled}>
+      <Button writes type="submit" weight="primary" isDisabled={isDisabled}>
         {save}
       </Button>
     </div>

@@ -1,4 +1,5 @@
 import { useEffect, useId, useRef, useState } from 'react';
+import { useHeld } from '../held';
 import type { Codec, Reader } from './codec';
 
 /**
@@ -23,6 +24,7 @@ export function EntryCell<Value>({
 }) {
   const text = codec.show(value, reader);
   const problemId = useId();
+  const { isHeld, reason } = useHeld(true);
   const [typed, setTyped] = useState(text);
   const [problem, setProblem] = useState<string | null>(null);
   const [entries, setEntries] = useState(0);
@@ -54,7 +56,9 @@ export function EntryCell<Value>({
         ref={input}
         aria-label={label}
         aria-invalid={problem !== null}
-        aria-describedby={problem === null ? undefined : problemId}
+        readOnly={isHeld}
+        {...reason}
+        {...(problem === null ? {} : { 'aria-describedby': problemId })}
         value={typed}
         inputMode={codec.inputMode ?? 'text'}
         autoComplete="off"
