@@ -1,4 +1,3 @@
-import { Label, ProgressBar } from 'react-aria-components';
 import { type LaidRun, runFigures } from '../../src/layout';
 import type { LeastFilm } from '../../src/packing';
 import { stopCommand } from '../commands';
@@ -43,12 +42,16 @@ export function LayoutProgress() {
       </span>
       {working && (
         <>
-          <ProgressBar className="progress" value={planning.fraction * 100}>
-            <Label className="visually-hidden">{words.looking}</Label>
+          <div
+            className="progress"
+            role="progressbar"
+            aria-label={words.looking}
+            aria-valuenow={Math.round(planning.fraction * 100)}
+          >
             <div className="bar">
               <div className="fill" style={{ width: `${planning.fraction * 100}%` }} />
             </div>
-          </ProgressBar>
+          </div>
           <CommandButton command={stopCommand} weight="plain" />
         </>
       )}

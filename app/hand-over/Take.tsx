@@ -1,6 +1,7 @@
 import { FileTrigger } from 'react-aria-components';
 import { missing } from '../../src/hand-over';
 import { Button } from '../parts/Button';
+import { FileButton } from '../parts/FileButton';
 import { useWays } from '../store/selectors';
 import { useAllWords } from '../words';
 import { Camera } from './Camera';
@@ -27,7 +28,7 @@ export function Take() {
           </Button>
         )}
         <FileTrigger allowsMultiple onSelect={(files) => files && void open([...files])}>
-          <Button isDisabled={!reader}>{words.files}</Button>
+          <FileButton isDisabled={!reader}>{words.files}</FileButton>
         </FileTrigger>
       </div>
       {refusal && (

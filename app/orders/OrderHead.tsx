@@ -4,6 +4,7 @@ import type { Order, OrderState } from '../../src/model';
 import { parseDate } from '../../src/units';
 import { FirstButton } from '../panels/FirstButton';
 import { Button } from '../parts/Button';
+import { FileButton } from '../parts/FileButton';
 import { EntryCell } from '../parts/fields/EntryCell';
 import { useHeld } from '../parts/held';
 import { usePriced } from '../store/costs';
@@ -142,9 +143,9 @@ function OrderActs({ order, state }: { order: Order; state: OrderState }) {
         acceptedFileTypes={artworkTypes}
         onSelect={(files) => files && void addArtworkFiles(order.id, [...files])}
       >
-        <Button writes weight="plain" aria-label={designs.addFileTo(order.name)}>
+        <FileButton writes weight="plain" aria-label={designs.addFileTo(order.name)}>
           {designs.addFile}
-        </Button>
+        </FileButton>
       </FileTrigger>
       {!order.archived && <FirstButton order={order} />}
       <Button weight="plain" onPress={() => openDialog({ kind: 'order', order: order.id })}>

@@ -8,6 +8,7 @@ import { DemoButton } from '../panels/DemoButton';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
+import { FileButton } from '../parts/FileButton';
 import { tintOf } from '../parts/tints';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
@@ -80,7 +81,7 @@ export function OrdersRoom() {
             ]}
             onSelect={(files) => files?.[0] && void openTable(files[0])}
           >
-            <Button>{words.open}</Button>
+            <FileButton>{words.open}</FileButton>
           </FileTrigger>
           <Button writes onPress={addOrder}>
             {words.addOrder}

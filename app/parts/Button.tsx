@@ -1,21 +1,40 @@
-import { Button as AriaButton, type ButtonProps } from 'react-aria-components';
+import type { AriaAttributes, ReactNode } from 'react';
 import { useHeld, type Writing } from './held';
 
 /** How much a button stands out: one `primary` act a view, `plain` ones like links. */
-type Weight = 'primary' | 'normal' | 'plain' | 'icon';
+export type Weight = 'primary' | 'normal' | 'plain' | 'icon';
 
+interface ButtonProps extends Writing, Pick<AriaAttributes, 'aria-label' | 'aria-pressed' | 'aria-expanded'> {
+  children: ReactNode;
+  weight?: Weight;
+  type?: 'button' | 'submit';
+  onPress?: () => void;
+  isDisabled?: boolean;
+  /** What it began is still going on: it keeps the focus, and pressing it does nothing. */
+  isPending?: boolean;
+}
+
+/** The browser's own button: the first screen need not wait for more. */
 export function Button({
   weight = 'normal',
+  type = 'button',
   writes = false,
+  isDisabled = false,
+  isPending = false,
+  onPress,
   ...props
-}: Omit<ButtonProps, 'className'> & Writing & { weight?: Weight }) {
+}: ButtonProps) {
   const { isHeld, reason } = useHeld(writes);
   return (
-    <AriaButton
+    <button
       {...props}
       {...reason}
-      isDisabled={isHeld || Boolean(props.isDisabled)}
+      type={type}
       className={`button ${weight}`}
+      disabled={isHeld || isDisabled}
+      aria-disabled={isPending || undefined}
+      aria-busy={isPending || undefined}
+      onClick={isPending ? undefined : onPress}
     />
   );
 }

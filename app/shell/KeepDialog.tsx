@@ -3,6 +3,7 @@ import { FileTrigger } from 'react-aria-components';
 import { settingsOf } from '../../src/model';
 import type { StoredSnapshot } from '../../src/storage';
 import { Button } from '../parts/Button';
+import { FileButton } from '../parts/FileButton';
 import { saveBackup } from '../store/backup';
 import { snapshotsNow } from '../store/boot';
 import { bringBack, type FoundBook, findBackup, findSnapshot, lacksSomething } from '../store/bring-back';
@@ -78,7 +79,7 @@ function Backups() {
           acceptedFileTypes={['application/zip', '.zip']}
           onSelect={(files) => files?.[0] && restore(files[0])}
         >
-          <Button isPending={working}>{words.restore}</Button>
+          <FileButton isPending={working}>{words.restore}</FileButton>
         </FileTrigger>
       </div>
       <p className="quiet small">{words.restoreHint}</p>
