@@ -6,8 +6,10 @@ import { settingsOrFirst, useBenchRun } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { type DayState, useDay } from '../store/timeline';
 import { goTo } from '../store/view';
+import { Card } from './Card';
 import { DayFacts, OrderTimes } from './DayFacts';
 import { CareSlips, PackingSlips, PickList } from './OrderCards';
+import { PatternKey } from './patterns';
 import { RunCard } from './RunCard';
 import { Chart } from './TimeChart';
 import '../parts/paper.css';
@@ -69,13 +71,13 @@ export function CardsRoom() {
         {kind === 'care' && <CareSlips {...card} />}
         {kind === 'packing' && <PackingSlips {...card} />}
         {kind === 'day' && state.kind === 'ready' && (
-          <article className="card-page" data-paper={`${paper}-landscape`}>
-            <h2>{words.dayTitle(run.name)}</h2>
+          <Card paper={`${paper}-landscape`} title={words.dayTitle(run.name)}>
             <Chart day={state.day} width={1280} fits />
+            <PatternKey kinds={new Set(state.day.timeline.entries.map(({ job }) => job.kind))} />
             <DayFacts day={state.day} />
             <OrderTimes run={run} day={state.day} />
             <p className="closing">{press.deference}</p>
-          </article>
+          </Card>
         )}
         {kind === 'day' && state.kind !== 'ready' && <p>{whyNoDay(state, all)}</p>}
       </div>

@@ -1,11 +1,13 @@
 import { useState } from 'react';
 import { fewestGarments, tallyByTransfer } from '../../src/cutting';
+import type { LaidCopy } from '../../src/layout';
 import { garmentsByOrder } from '../../src/model';
 import { sum } from '../../src/units';
 import { settingsOrFirst, useBeyond, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { useAllWords } from '../words';
 import { area, dayAndTime, dueDay, whole } from '../words/format';
+import { Card } from './Card';
 import { Boxes, type CardProps, ordersOn } from './RunCard';
 import { sheetsOfSlips } from './slips';
 
@@ -19,11 +21,11 @@ export function PickList({ run, paper, made }: CardProps) {
   const spoiled = Object.values(spoilage).filter((each) => each.run === run.id && each.garment);
   const orders = ordersOn(run).filter(({ order }) => view.order[order.id]?.wants !== 'transfers');
   return (
-    <article className="card-page" data-paper={paper}>
-      <header className="card-head">
-        <h2>{words.pickTitle(run.name)}</h2>
-        <p>{dayAndTime(made.toISOString(), ways)}</p>
-      </header>
+    <Card
+      paper={paper}
+      title={words.pickTitle(run.name)}
+      facts={<p>{dayAndTime(made.toISOString(), ways)}</p>}
+    >
       {orders.map(({ order, copies }) => {
         const own = garments.get(order.id) ?? [];
         const ids = new Set<string>(copies.map(({ id }) => id));
@@ -55,7 +57,7 @@ export function PickList({ run, paper, made }: CardProps) {
         );
       })}
       <p className="closing">{press.deference}</p>
-    </article>
+    </Card>
   );
 }
 
@@ -107,6 +109,48 @@ export function PackingSlips({ run, paper, made }: CardProps) {
   const linesOf = ({ order, copies }: (typeof slips)[number]) =>
     sum(tallyByTransfer(copies).map(({ numbers }) => (numbers.length > BESIDE ? 2 : 1))) +
     (garments.get(order.id) ?? []).length;
+  const headOf = ({ order, bag, of }: (typeof slips)[number]) => ({
+    title: (
+      <>
+        {order.code} <span>{order.name}</span>
+      </>
+    ),
+    facts: <p className="bag">{isWhole(order) ? words.bag(bag, of, ways) : words.partBag(bag, of, ways)}</p>,
+  });
+  const isWhole = ({ id }: LaidCopy['order']) => {
+    const { waiting, elsewhere } = beyondOf(id);
+    return waiting + elsewhere === 0;
+  };
+  const bodyOf = ({ order, copies }: (typeof slips)[number]) => {
+    const record = view.order[order.id];
+    return (
+      <>
+        {!isWhole(order) && <p>{press.beyond(beyondOf(order.id), ways)}</p>}
+        {record?.contact && <p>{record.contact}</p>}
+        {record?.due && (
+          <p>
+            {press.due} {dueDay(record.due, ways)}
+          </p>
+        )}
+        {record && <p>{words.handovers[record.handover]}</p>}
+        <ul>
+          {tallyByTransfer(copies).map(({ transfer, name, size, numbers }) => (
+            <li key={transfer}>
+              <b>{whole(numbers.length, ways)}</b> × {name}, {area(size.width, size.height, ways)}{' '}
+              <Boxes count={numbers.length} />
+            </li>
+          ))}
+        </ul>
+        {(garments.get(order.id) ?? []).map(({ id, style, colour, size, count }) => (
+          <p key={id}>{words.garment([style, colour, size].filter(Boolean).join(', '), count, ways)}</p>
+        ))}
+        <p>
+          ☐ {record?.wants === 'transfers' ? words.flatAndDry : words.stretched} · ☐ {words.counted}
+        </p>
+        <p className="small-print">{words.packed(dayAndTime(made.toISOString(), ways))}</p>
+      </>
+    );
+  };
   return (
     <>
       <div className="bag-counts">
@@ -126,56 +170,33 @@ export function PackingSlips({ run, paper, made }: CardProps) {
           </label>
         ))}
       </div>
-      {sheetsOfSlips(slips, linesOf).map(({ up, slips: own }) => (
-        <article
-          key={`${own[0]?.order.id} ${own[0]?.bag}`}
-          className="card-page slips packing"
-          data-up={up}
-          data-paper={paper}
-        >
-          {own.map(({ order, copies, bag, of }) => {
-            const record = view.order[order.id];
-            const beyond = beyondOf(order.id);
-            const isWhole = beyond.waiting + beyond.elsewhere === 0;
-            return (
-              <section key={`${order.id} ${bag}`}>
-                {letterhead.name !== '' && <p className="shop">{letterhead.name}</p>}
-                <header className="card-head">
-                  <h2>
-                    {order.code} <span>{order.name}</span>
-                  </h2>
-                  <p className="bag">{isWhole ? words.bag(bag, of, ways) : words.partBag(bag, of, ways)}</p>
-                </header>
-                {!isWhole && <p>{press.beyond(beyond, ways)}</p>}
-                {record?.contact && <p>{record.contact}</p>}
-                {record?.due && (
-                  <p>
-                    {press.due} {dueDay(record.due, ways)}
-                  </p>
-                )}
-                {record && <p>{words.handovers[record.handover]}</p>}
-                <ul>
-                  {tallyByTransfer(copies).map(({ transfer, name, size, numbers }) => (
-                    <li key={transfer}>
-                      <b>{whole(numbers.length, ways)}</b> × {name}, {area(size.width, size.height, ways)}{' '}
-                      <Boxes count={numbers.length} />
-                    </li>
-                  ))}
-                </ul>
-                {(garments.get(order.id) ?? []).map(({ id, style, colour, size, count }) => (
-                  <p key={id}>
-                    {words.garment([style, colour, size].filter(Boolean).join(', '), count, ways)}
-                  </p>
-                ))}
-                <p>
-                  ☐ {record?.wants === 'transfers' ? words.flatAndDry : words.stretched} · ☐ {words.counted}
-                </p>
-                <p className="small-print">{words.packed(dayAndTime(made.toISOString(), ways))}</p>
-              </section>
-            );
-          })}
-        </article>
-      ))}
+      {sheetsOfSlips(slips, linesOf).map(({ up, slips: own }) => {
+        const contents = own.map((slip) => ({ slip, key: `${slip.order.id} ${slip.bag}` }));
+        const [first] = contents;
+        // A slip that has a sheet of its own may need another.
+        return up === 1 && first ? (
+          <Card key={first.key} paper={paper} {...headOf(first.slip)}>
+            {letterhead.name !== '' && <p className="shop">{letterhead.name}</p>}
+            {bodyOf(first.slip)}
+          </Card>
+        ) : (
+          <article key={first?.key} className="card-page slips packing" data-up={up} data-paper={paper}>
+            {contents.map(({ slip, key }) => {
+              const { title, facts } = headOf(slip);
+              return (
+                <section key={key}>
+                  {letterhead.name !== '' && <p className="shop">{letterhead.name}</p>}
+                  <header className="card-head">
+                    <h2>{title}</h2>
+                    {facts}
+                  </header>
+                  {bodyOf(slip)}
+                </section>
+              );
+            })}
+          </article>
+        );
+      })}
     </>
   );
 }

@@ -13,6 +13,7 @@ import { type Thumbnail, useThumbnails } from '../panels/useThumbnails';
 import { stationOf, useWays } from '../store/selectors';
 import { useAllWords } from '../words';
 import { area, bothDegrees, dayAndTime, dueDay, rulerLength, spoken } from '../words/format';
+import { Card } from './Card';
 import { fabricsOf } from './fabrics-of';
 
 /** What every printed card is made from. */
@@ -65,9 +66,10 @@ export function RunCard({ run, paper, made }: CardProps) {
   ];
   const places = words.placements(named);
   return (
-    <article className="card-page" data-paper={paper}>
-      <header className="card-head">
-        <h2>{words.runTitle(run.name)}</h2>
+    <Card
+      paper={paper}
+      title={words.runTitle(run.name)}
+      facts={
         <p>
           {words.runFacts(
             run.copies.length,
@@ -76,7 +78,8 @@ export function RunCard({ run, paper, made }: CardProps) {
             ways,
           )}
         </p>
-      </header>
+      }
+    >
       <p className="before">
         ☐ {words.coated} &nbsp; ☐ {words.edgeFlat} &nbsp; ☐ {words.bareCorner}
       </p>
@@ -158,6 +161,6 @@ export function RunCard({ run, paper, made }: CardProps) {
         <b>{press.cautions.press}</b> {press.cautions.powder}
       </p>
       <p className="closing">{press.deference}</p>
-    </article>
+    </Card>
   );
 }

@@ -7,10 +7,13 @@ import type { Day } from '../store/timeline';
 import { useAllWords, type Words } from '../words';
 import { timeAndDay } from '../words/format';
 import { jobName } from './job-name';
+import { PatternDefs, Patterned } from './patterns';
 
 const LANE = 44;
 const HEAD = 26;
 const LABEL = 92;
+/** A name that stands upright in its bar needs as much. */
+const TALL = 14;
 const ZOOMS = { fit: 1, double: 2, four: 4 } as const;
 
 /** A bar of a lane: what a worker is taken by. */
@@ -97,6 +100,7 @@ export function Chart({ day, width, fits }: { day: Day; width: number; fits: boo
       role="img"
       aria-label={words.chartLabel}
     >
+      <PatternDefs />
       {marks.map((time, mark) => (
         <g key={time}>
           <line className="axis" x1={at(time)} x2={at(time)} y1={HEAD - 6} y2={height} />
@@ -160,7 +164,9 @@ function ChartBar({
   const { entry } = bar;
   const { job, state, start, end } = entry;
   const name = shortName(entry);
-  const fits = width > 9 * name.length + 4;
+  const length = 9 * name.length + 4;
+  const fits = width > length;
+  const [middle, centre] = [x + width / 2, y + (LANE - 10) / 2];
   return (
     <g className="bar" data-kind={job.kind} data-state={state} data-worker={worker}>
       <title>{`${jobName(job, ways)}: ${words.from.toLowerCase()} ${Math.round(start / 60)} ${words.to.toLowerCase()} ${Math.round(end / 60)} min`}</title>
@@ -172,11 +178,13 @@ function ChartBar({
         rx={Math.min(3, width / 2)}
         style={job.order ? { fill: tintOf(job.order.tint) } : undefined}
       />
-      {fits && (
+      <Patterned kind={job.kind} x={x} y={y} width={width} height={LANE - 10} />
+      {(fits || (width > TALL && LANE - 10 > length)) && (
         <text
-          x={x + width / 2}
-          y={y + (LANE - 10) / 2 + 4.5}
+          x={middle}
+          y={centre + 4.5}
           textAnchor="middle"
+          transform={fits ? undefined : `rotate(-90 ${middle} ${centre})`}
           data-on={job.order ? 'tint' : 'plain'}
         >
           {name}
