@@ -18,8 +18,8 @@ export interface Act {
   readonly act: (page: Page, chance: Chance) => Promise<string | null>;
 }
 
-/** How long a control that is in view may take to answer, in milliseconds. */
-const PATIENCE = { timeout: 5_000 };
+/** How long a control that is in view may take to answer, in milliseconds: long, since the machine may have other work. */
+const PATIENCE = { timeout: 30_000 };
 
 /** One of what a locator finds, drawn; `null` where it finds nothing. */
 async function drawn(found: Locator, chance: Chance): Promise<Locator | null> {

@@ -35,14 +35,22 @@ const roomOf = (page: Page): Promise<string | null> =>
 
 /** Goes to a room and waits until it is the one that is seen, as its code may still have to be fetched. */
 async function goTo(page: Page, room: Room): Promise<void> {
-  await page.getByRole('link', { name: room, exact: true }).click({ timeout: 5_000 });
+  await page.getByRole('link', { name: room, exact: true }).click({ timeout: 30_000 });
   const name = new RegExp(room === 'Film' ? '^(Film|The film is empty)$' : `^${room}$`);
   await page.getByRole('main').getByRole('heading', { level: 1, name }).waitFor();
 }
 
-/** What the room shows, without what tells the time. */
-const shown = async (page: Page): Promise<string> =>
-  ((await page.getByRole('main').textContent()) ?? '').replaceAll(/\d\d:\d\d|…/g, '').replaceAll(/\s+/g, ' ');
+/** What the room Orders shows, without what tells the time: each order with its transfers. One that is new stands first until the page is left, so the orders themselves are in no order here. */
+const shown = (page: Page): Promise<readonly string[]> =>
+  page.evaluate(() => {
+    const orders: string[] = [];
+    for (const line of document.querySelectorAll('.order-line')) {
+      const text = (line.textContent ?? '').replaceAll(/\d\d:\d\d|…/g, '').replaceAll(/\s+/g, ' ');
+      if (line.classList.contains('head-line')) orders.push(text);
+      else orders.push(`${orders.pop() ?? ''} | ${text}`);
+    }
+    return orders.toSorted();
+  });
 
 interface Walked {
   readonly done: number;
@@ -52,17 +60,23 @@ interface Walked {
   readonly differences: readonly string[];
 }
 
-/** What is wrong after an act: in the book itself, or between it and the room. */
+/** How long the screen is waited for before it is compared again, in milliseconds: what a worker finds out may still be on its way. */
+const WAITS = [300, 1_000, 4_000];
+
+/** What is wrong after an act, and stays so: in the book itself, or between it and the room. */
 async function wrongNow(page: Page, room: Room): Promise<string[]> {
-  await kept(page);
-  const stored = await readStored(page);
-  const wrong = [...unsound(stored), ...(await rooms[room](page, stored))];
-  // What a worker finds out may still be on its way to the screen.
-  if (wrong.length === 0) return [];
-  await page.waitForTimeout(500);
-  await kept(page);
-  const again = await readStored(page);
-  return [...unsound(again), ...(await rooms[room](page, again))];
+  const look = async () => {
+    await kept(page);
+    const stored = await readStored(page);
+    return [...unsound(stored), ...(await rooms[room](page, stored))];
+  };
+  let wrong = await look();
+  for (const wait of WAITS) {
+    if (wrong.length === 0) break;
+    await page.waitForTimeout(wait);
+    wrong = await look();
+  }
+  return wrong;
 }
 
 /** Walks through the app by acts that a seed draws, and compares after each. Ends at the first difference: what follows it tells little. */
