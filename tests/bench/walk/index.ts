@@ -41,15 +41,15 @@ async function goTo(page: Page, room: Room): Promise<void> {
 }
 
 /** What the room Orders shows, without what tells the time: each order with its transfers. One that is new stands first until the page is left, so the orders themselves are in no order here. */
-const shown = (page: Page): Promise<readonly string[]> =>
+const shown = (page: Page): Promise<string> =>
   page.evaluate(() => {
     const orders: string[] = [];
     for (const line of document.querySelectorAll('.order-line')) {
       const text = (line.textContent ?? '').replaceAll(/\d\d:\d\d|…/g, '').replaceAll(/\s+/g, ' ');
       if (line.classList.contains('head-line')) orders.push(text);
-      else orders.push(`${orders.pop() ?? ''} | ${text}`);
+      else if (text !== '') orders.push(`${orders.pop() ?? ''} | ${text}`);
     }
-    return orders.toSorted();
+    return orders.toSorted().join('\n');
   });
 
 interface Walked {
