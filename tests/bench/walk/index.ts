@@ -40,6 +40,14 @@ async function goTo(page: Page, room: Room): Promise<void> {
   await page.getByRole('main').getByRole('heading', { level: 1, name }).waitFor();
 }
 
+/** Closes a window that a slow machine opened after it was looked for. */
+async function leaveWindows(page: Page): Promise<void> {
+  for (let tries = 0; tries < 3 && (await page.getByRole('dialog').count()) > 0; tries += 1) {
+    await page.keyboard.press('Escape');
+    await page.waitForTimeout(200);
+  }
+}
+
 /** What the room Orders shows, without what tells the time: each order with its transfers. One that is new stands first until the page is left, so the orders themselves are in no order here. */
 const shown = (page: Page): Promise<string> =>
   page.evaluate(() => {
@@ -92,6 +100,7 @@ async function walk(page: Page, seed: number, steps: number, tell: (line: string
   await page.goto('./');
   await page.getByRole('button', { name: 'Start with my own orders' }).click();
   for (let tries = 0; done < steps && tries < 6 * steps && differences.length === 0; tries += 1) {
+    await leaveWindows(page);
     const present = await roomOf(page);
     const { name, room, act } = drawAct(chance, present);
     try {
