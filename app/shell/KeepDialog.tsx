@@ -68,7 +68,7 @@ function Backups() {
       if (!saved.ok && saved.problem === 'differs') notify('error', words.differs);
     });
   return (
-    <section>
+    <section className="spaced">
       <h3>{words.backups}</h3>
       <p className="quiet">{last === null ? words.never : words.last(dayAndTime(last, ways))}</p>
       <div className="actions">
@@ -84,7 +84,7 @@ function Backups() {
       </div>
       <p className="quiet small">{words.restoreHint}</p>
       {found && (
-        <div role="alert">
+        <div role="alert" className="spaced lacking">
           <LeftOut found={found} />
           <div className="actions">
             <Button onPress={() => setFound(null)}>{asks.leave}</Button>
@@ -119,7 +119,7 @@ function Snapshots() {
     else notify('error', words.snapshotProblems[brought.problem](dayAndTime(at, ways)));
   };
   return (
-    <section>
+    <section className="spaced">
       <h3>{words.snapshots}</h3>
       {list.length === 0 && <p className="quiet">{words.noSnapshots}</p>}
       <ul className="snapshots">
@@ -165,7 +165,7 @@ function Durable() {
       if (!granted) notify('care', words.notDurable);
     });
   return (
-    <section>
+    <section className="spaced">
       <h3>{words.durable}</h3>
       {durable ? (
         <p>{words.isDurable}</p>

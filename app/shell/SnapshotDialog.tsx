@@ -48,7 +48,11 @@ export function SnapshotDialog({ at }: { at: string }) {
   return (
     <Window title={words.asOf(when)}>
       {!found && <p role="status">{words.reading}</p>}
-      {found && lacksSomething(found) && <LeftOut found={found} />}
+      {found && lacksSomething(found) && (
+        <div className="spaced lacking">
+          <LeftOut found={found} />
+        </div>
+      )}
       {found && <Orders found={found} />}
       {found && <p className="quiet small">{words.wholeHint}</p>}
       <div className="actions">
@@ -85,7 +89,7 @@ function Orders({ found }: { found: FoundBook }) {
   if (orders.length === 0) return <p className="quiet">{words.noOrders}</p>;
   const isAll = chosen.size === orders.length;
   return (
-    <section aria-label={words.ordersOf}>
+    <section className="spaced" aria-label={words.ordersOf}>
       <p>{words.choose}</p>
       <div className="actions start">
         <Button onPress={() => setChosen(isAll ? new Set() : new Set(orders.map(({ id }) => id)))}>

@@ -1,7 +1,8 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --damage 100000 --cases 100000 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|artwork|frames|image|log|tables|damaged|fuzz|mutation]`: the
+ * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --damage 100000 --cases 100000 --kills 500 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|artwork|frames|image|log|tables|damaged|fuzz|kills|mutation]`: the
  * published sets, strips cut up without waste, the packers of npm, the time to a first layout, random days at the film held against their rules, schedules of the demo day, edits with a long history of undo, intervals of rates found in logs, codes as a camera sees them, and of the built app the check
- * of a large artwork, frame times, the writing of a print-ready image the opening of a long log and of long tables. `mutation` takes an hour and more and
+ * of a large artwork, frame times, the writing of a print-ready image, the opening of a long log and of long tables, and
+ * pages killed at work. `mutation` takes an hour and more and
  * runs when it is asked for alone; `--folder editing`, MUTATION_SHARE and MUTATION_SEED choose a part of the code.
  */
 import { parseArgs } from 'node:util';
@@ -13,6 +14,7 @@ import { benchFirstLayout } from './first-layout';
 import { benchFits } from './fits';
 import { benchFrames } from './frames';
 import { benchFuzz } from './fuzz';
+import { benchKills } from './kills';
 import { benchLayouts } from './layouts';
 import { benchLog } from './log';
 import { benchMutation } from './mutation';
@@ -30,6 +32,7 @@ const { values } = parseArgs({
     days: { type: 'string', default: '10000' },
     damage: { type: 'string', default: '100000' },
     cases: { type: 'string', default: '100000' },
+    kills: { type: 'string', default: '500' },
     only: { type: 'string' },
     folder: { type: 'string' },
   },
@@ -53,4 +56,5 @@ if (runs('image')) await benchPrintImage();
 if (runs('log')) await benchLog();
 if (runs('tables')) await benchTables();
 if (runs('fuzz')) benchFuzz(Number(values.cases));
+if (runs('kills')) await benchKills(Number(values.kills), Number(values.seed));
 if (values.only === 'mutation') await benchMutation(values.folder?.split(','));
