@@ -10,7 +10,7 @@ import {
   readPngHeader,
   readWebpHeader,
 } from '../../src/artwork';
-import { CASES } from '../model/damage';
+import { CASES, timer } from '../model/damage';
 import { jpegBytes, pngWith } from './files';
 
 const ascii = (text: string) => [...text].map((letter) => letter.charCodeAt(0));
@@ -54,6 +54,8 @@ const damaged = (bytes: Uint8Array) =>
     });
 
 describe('any damage to an image', () => {
+  const timed = timer('images');
+
   it.each([
     ['png', readPngHeader, isWholePng],
     ['jpeg', readJpegHeader, isWholeJpeg],
@@ -61,10 +63,10 @@ describe('any damage to an image', () => {
   ] as const)('of a %s is told or read over, and never ends the reader', (kind, read, isWhole) => {
     fc.assert(
       fc.property(damaged(whole[kind]), (bytes) => {
-        const header = read(bytes);
+        const header = timed(() => read(bytes));
         if (header.ok) expect(Math.min(header.value.width, header.value.height)).toBeGreaterThan(0);
-        expect(typeof isWhole(bytes)).toBe('boolean');
-        expect(fileFacts(bytes)).toHaveProperty('animated');
+        expect(typeof timed(() => isWhole(bytes))).toBe('boolean');
+        expect(timed(() => fileFacts(bytes))).toHaveProperty('animated');
       }),
       { numRuns: CASES },
     );

@@ -13,7 +13,7 @@ import {
 import { seal, unseal } from '../../src/hand-over/sealed';
 import { MODEL_VERSION, readKept, recordsOf } from '../../src/model';
 import { freshIds, NOW, smallBook } from '../editing/book';
-import { CASES, damagedBytes, damagedValue } from '../model/damage';
+import { CASES, damagedBytes, damagedValue, timer } from '../model/damage';
 import { hash, locked, run } from './shop';
 
 const handOver = handOverRun(locked, run, null, NOW);
@@ -24,10 +24,13 @@ const codes = codesOf(sealed) ?? expect.fail('few enough codes');
 const { book } = smallBook();
 
 describe('any damage to a hand-over', () => {
+  const timed = timer('hand-overs');
+  const readAll = (bytes: Uint8Array<ArrayBuffer>) => timed(() => readHandOver(bytes, hash));
+
   it('of its bytes is told, or changes nothing', async () => {
     await fc.assert(
       fc.asyncProperty(damagedBytes(sealed), async (bytes) => {
-        const read = await readHandOver(bytes, hash);
+        const read = await readAll(bytes);
         if (read.ok) expect(bytes).toEqual(sealed);
       }),
       { numRuns: CASES },
@@ -37,7 +40,7 @@ describe('any damage to a hand-over', () => {
   it('of what it says is told, or leaves a book that can be read whole', async () => {
     await fc.assert(
       fc.asyncProperty(damagedValue(content), async (value) => {
-        const read = await readHandOver(await seal(JSON.stringify(value) ?? '', hash), hash);
+        const read = await readAll(await seal(JSON.stringify(value) ?? '', hash));
         if (!read.ok) return;
         const taken = session(book, edits.takeIn(read.value), freshIds()).book;
         const kept = readKept(recordsOf(taken), MODEL_VERSION);
@@ -51,6 +54,8 @@ describe('any damage to a hand-over', () => {
 });
 
 describe('codes read in any order, damaged or of anything', () => {
+  const timed = timer('codes');
+
   it('give the very bytes that were sealed, or none', () => {
     const code = fc.constantFrom(...codes);
     const bytes = new TextEncoder();
@@ -64,7 +69,7 @@ describe('codes read in any order, damaged or of anything', () => {
       fc.property(fc.array(anyCode, { maxLength: codes.length + 2 }), (read) => {
         let collected: Collected | null = null;
         for (const each of read) {
-          const next = collect(collected, each);
+          const next = timed(() => collect(collected, each));
           if (next.ok) collected = next.value;
         }
         const whole = collected && wholeOf(collected);

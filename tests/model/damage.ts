@@ -1,7 +1,28 @@
 import fc from 'fast-check';
+import { afterAll } from 'vitest';
 
 /** How many cases a test of damage looks at; the bench asks for more. */
 export const CASES = Number(process.env.DAMAGE_CASES ?? 1_000);
+
+/** Times reads, and tells the longest of them where the bench asks; it stands where tests are described. */
+export function timer(what: string) {
+  let [reads, longest] = [0, 0];
+  afterAll(() => {
+    if (process.env.DAMAGE_CASES)
+      process.stdout.write(`${what}: ${reads} read, the longest in ${longest.toFixed(1)} ms\n`);
+  });
+  return <Value>(read: () => Value): Value => {
+    const started = performance.now();
+    const done = () => {
+      reads += 1;
+      longest = Math.max(longest, performance.now() - started);
+    };
+    const value = read();
+    if (value instanceof Promise) void value.then(done, done);
+    else done();
+    return value;
+  };
+}
 
 /** Bytes of which some are changed, cut out, doubled, or cut off. */
 export const damagedBytes = (bytes: Uint8Array): fc.Arbitrary<Uint8Array<ArrayBuffer>> => {

@@ -4,14 +4,13 @@ import { describe, expect, it } from 'vitest';
 import { MODEL_VERSION, readKept, recordsOf, writeKept } from '../../src/model';
 import { unpackBundle } from '../../src/output/backup';
 import { smallBook, smallSettings } from '../editing/book';
-import { CASES, damagedBytes, damagedValue } from '../model/damage';
+import { CASES, damagedBytes, damagedValue, timer } from '../model/damage';
 import { hash, packed, sourceOf } from './packed-backup';
 
 const { book } = smallBook();
 const { bytes: whole } = await packed(book);
 const written: unknown = JSON.parse(writeKept(recordsOf(book)));
 const first = smallSettings();
-const unpack = (bytes: Uint8Array) => unpackBundle(sourceOf(bytes), hash, first);
 
 /** A backup, whole by its digests and stored as it is, of a book that may be anything. */
 async function packedValue(value: unknown): Promise<Uint8Array> {
@@ -25,6 +24,9 @@ async function packedValue(value: unknown): Promise<Uint8Array> {
 }
 
 describe('any damage to a backup', () => {
+  const timed = timer('backups');
+  const unpack = (bytes: Uint8Array) => timed(() => unpackBundle(sourceOf(bytes), hash, first));
+
   it('of its bytes is told, or changes nothing', async () => {
     await fc.assert(
       fc.asyncProperty(damagedBytes(whole), async (bytes) => {
