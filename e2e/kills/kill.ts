@@ -47,27 +47,36 @@ export async function makeBeginnings(newContext: () => Promise<BrowserContext>):
   };
 }
 
+/** The first time that is told of work is that it begins; the second, that something of it is saved. */
+const TOLD = { 'its beginning': 1, 'something was saved': 2 } as const;
+export type Since = keyof typeof TOLD;
+export const sinces = ['its beginning', 'something was saved'] as const satisfies readonly Since[];
+
 /**
  * Begins work in a page of its own, kills the page at some moment, and looks at what is stored.
+ * @param from what the moment is counted from: however slow the machine, some kills come after something was saved
  * @param context holds what the work begins with
  * @param random draws from 0 up to 1
  * @returns what is wrong, and what was said to be saved last
  */
 export async function killDuring(
   moment: Moment,
+  from: Since,
   { shop, older }: Beginnings,
   context: BrowserContext,
   random: () => number,
 ): Promise<{ wrong: string[]; said: string }> {
   const page = await context.newPage();
   let said = '';
+  let told = 0;
   let work: Promise<void> | null = null;
   // A page that is gone ends its work with an error; one whose work never begins must tell it.
   await new Promise<void>((begun, never) => {
     work = moment
       .act(page, (what) => {
         said = what;
-        begun();
+        told += 1;
+        if (told === TOLD[from]) begun();
       })
       .catch(never);
   });

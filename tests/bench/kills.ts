@@ -1,4 +1,4 @@
-import { killDuring, makeBeginnings } from '../../e2e/kills/kill';
+import { killDuring, makeBeginnings, sinces } from '../../e2e/kills/kill';
 import { moments } from '../../e2e/kills/moments';
 import { desktop } from '../../e2e/states';
 import { seededRandom } from '../../src/units';
@@ -8,12 +8,9 @@ import { printTable } from './table';
 /** Kills the page of the built app at moments that a seed draws, in each kind of work in turn, and reads what is stored past the app. */
 export async function benchKills(kills: number, seed: number): Promise<void> {
   const random = seededRandom(seed);
-  const kinds = Object.entries(moments).map(([name, moment]) => ({
-    name,
-    moment,
-    said: new Map(),
-    wrong: 0,
-  }));
+  const kinds = Object.entries(moments).flatMap(([name, moment]) =>
+    sinces.map((since) => ({ name, moment, since, said: new Map<string, number>(), wrong: 0 })),
+  );
   await withBuiltApp('Kills', async (_, browser, baseURL) => {
     const newContext = async (storageState?: Awaited<ReturnType<typeof makeBeginnings>>['shop']['kept']) => {
       const context = await browser.newContext({
@@ -30,7 +27,7 @@ export async function benchKills(kills: number, seed: number): Promise<void> {
       const kind = kinds[kill % kinds.length];
       if (!kind) break;
       const context = await newContext(beginnings[kind.moment.from].kept);
-      const { wrong, said } = await killDuring(kind.moment, beginnings, context, random);
+      const { wrong, said } = await killDuring(kind.moment, kind.since, beginnings, context, random);
       await context.close();
       kind.said.set(said, (kind.said.get(said) ?? 0) + 1);
       kind.wrong += wrong.length > 0 ? 1 : 0;
@@ -39,11 +36,11 @@ export async function benchKills(kills: number, seed: number): Promise<void> {
   });
   printTable(
     `Kills of the page, seed ${seed}`,
-    ['killed', 'kills', 'what was said to be saved by then, and how often', 'wrong (target 0)'],
-    kinds.map(({ name, said, wrong }) => {
-      const counts: number[] = [...said.values()];
+    ['killed', 'since', 'kills', 'what was said to be saved by then, and how often', 'wrong (target 0)'],
+    kinds.map(({ name, since, said, wrong }) => {
+      const counts = [...said.values()];
       const told = [...said].map(([what, count]) => `${what} ${count}`).join(', ');
-      return [name, `${counts.reduce((sum, count) => sum + count, 0)}`, told, `${wrong}`];
+      return [name, since, `${counts.reduce((sum, count) => sum + count, 0)}`, told, `${wrong}`];
     }),
   );
 }
