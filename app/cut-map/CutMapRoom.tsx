@@ -67,6 +67,7 @@ export function CutMapRoom() {
             pictures: new Set(thumbnails.keys()),
             garments: garmentLines(run, words, locale),
             words: words.onPaper({ unit, locale }),
+            unit,
             date: made,
             measure: screenMeasure(),
           })

@@ -27,6 +27,7 @@ const pagesOf = (
     pictures: new Set(),
     garments: [],
     words: cutMap.onPaper({ unit: 'mm', locale: 'en-GB' }),
+    unit: 'mm',
     date,
     measure,
     ...more,
@@ -66,6 +67,21 @@ describe.each<[Paper, number, number]>([
         near(path.y + path.height, rules?.[0]?.y ?? 0),
     );
     expect(ticks).toHaveLength(11);
+  });
+
+  it('an inch shop has a rule of 4 in, with a tick at each quarter of an inch', async () => {
+    const words = cutMap.onPaper({ unit: 'in', locale: 'en-US' });
+    const [page] = await pdfOf(pagesOf(run, paper, 'ink-up', { words, unit: 'in' }));
+    // 1 in is 25.4 mm (NIST SP 811).
+    const rule = page?.paths.find((path) => near(path.width, 4 * 25.4) && path.y > height - 40);
+    const ticks =
+      page?.paths.filter(
+        ({ y, width: w, height: h }) => w < 0.1 && h > 1 && h < 4 && near(y + h, rule?.y ?? 0),
+      ) ?? [];
+    const places = ticks.map(({ x }) => x - (rule?.x ?? 0)).toSorted((a, b) => a - b);
+    expect(places).toHaveLength(17);
+    for (const [tick, at] of places.entries()) expect(at).toBeCloseTo(tick * 6.35, 1);
+    expect(page?.texts.map(({ text }) => text).join(' ')).toContain('this rule is 4 in');
   });
 
   it.each<MapView>(['ink-up', 'on-screen'])(

@@ -74,8 +74,8 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
     moreOnPage: (left, page) => `and ${counted(left, 'transfer', 'transfers')} more, see page ${count(page)}`,
     everyTransfer: 'Every transfer of this run',
     tooSmall: 'Too small to be named on the map',
-    tooSmallCopy: (name, start, on) =>
-      `${name}${on === null ? ', from start' : `, sheet ${count(on)}, from its start`} ${own(start)}, ${other(start)}`,
+    tooSmallCopy: (name, start, left, on) =>
+      `${name}${on === null ? ', from start' : `, sheet ${count(on)}, from its start`} ${own(start)}, from left ${own(left)}`,
     nothing: 'No copy lies on the film yet, so there is nothing to cut.',
     noKnifeLines:
       'No straight cuts can part this layout into spans short enough. Lay it out again before you cut.',
@@ -83,7 +83,7 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
       lead: 'Blade in the slot, film held flat.',
       rest: 'No scissors near the print head: lifted film can touch it. The blade is sharp: cut away from the hand that holds the film.',
     },
-    rule: 'this rule is 100 mm: if not, print at actual size',
+    rule: `this rule is ${ways.unit === 'in' ? '4 in' : '100 mm'}: if not, print at actual size`,
     closing:
       'The makers’ data sheets, local codes and your shop’s own licensed or trained practice come before anything on this sheet.',
   };

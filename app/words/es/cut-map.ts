@@ -75,8 +75,8 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
     moreOnPage: (left, page) => `y ${counted(left, 'transfer', 'transfers')} más, ver página ${count(page)}`,
     everyTransfer: 'Todos los transfers de esta tirada',
     tooSmall: 'Demasiado pequeñas para nombrarlas en el plano',
-    tooSmallCopy: (name, start, on) =>
-      `${name}${on === null ? ', desde inicio' : `, hoja ${count(on)}, desde su inicio`} ${own(start)}, ${other(start)}`,
+    tooSmallCopy: (name, start, left, on) =>
+      `${name}${on === null ? ', desde inicio' : `, hoja ${count(on)}, desde su inicio`} ${own(start)}, desde la izquierda ${own(left)}`,
     nothing: 'Todavía no hay ninguna copia en la película, así que no hay nada que cortar.',
     noKnifeLines:
       'Ningún corte recto separa esta distribución en tramos lo bastante cortos. Hay que distribuir otra vez antes de cortar.',
@@ -84,7 +84,7 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
       lead: 'Cuchilla en la ranura, película plana.',
       rest: 'Sin tijeras cerca del cabezal: la película levantada puede tocarlo. La cuchilla corta: alejarla de la mano que sujeta la película.',
     },
-    rule: 'esta regla mide 100 mm: si no, imprimir a tamaño real',
+    rule: `esta regla mide ${ways.unit === 'in' ? '4 in' : '100 mm'}: si no, imprimir a tamaño real`,
     closing:
       'Antes que esta hoja van las fichas técnicas, las normas locales y la práctica autorizada o formada del taller.',
   };

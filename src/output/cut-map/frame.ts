@@ -10,6 +10,14 @@ const VIEW = 17 * PT;
 const FACTS = 9.5 * PT;
 const FOOT = 7.5 * PT;
 
+export type RuleUnit = 'mm' | 'in';
+
+/** How long the rule is in millimetres, into how many parts it is divided, and each how many of them is longer. */
+const RULES: Record<RuleUnit, { readonly length: number; readonly parts: number; readonly long: number }> = {
+  mm: { length: 100, parts: 10, long: 5 },
+  in: { length: 4 * 25.4, parts: 16, long: 4 },
+};
+
 /** What every sheet says, whatever it shows. */
 export interface Frame {
   readonly run: LaidRun;
@@ -18,6 +26,7 @@ export interface Frame {
   readonly date: Date;
   readonly sheet: Sheet;
   readonly words: CutMapWords;
+  readonly unit: RuleUnit;
   readonly measure: Measure;
   readonly page: { readonly number: number; readonly of: number; readonly scale: number | null };
 }
@@ -58,15 +67,16 @@ export function head({ run, view, mirrored, date, sheet, words, measure, page }:
   ];
 }
 
-/** A rule of 100 mm to check the print with, and what comes before anything on this sheet. */
-export function foot({ sheet, words, measure }: Frame): Mark[] {
+/** A rule to check the print with, 100 mm or 4 in, and what comes before anything on this sheet. */
+export function foot({ sheet, words, measure, unit }: Frame): Mark[] {
   const { left, right, height, zoom } = sheet;
-  const length = 100 / zoom;
+  const rule = RULES[unit];
+  const length = rule.length / zoom;
   const begin = right - length;
   const base = height - 16.5;
-  const ticks = Array.from({ length: 11 }, (_, tick) => {
-    const x = begin + (tick * length) / 10;
-    return line(x, base, x, base - (tick % 5 === 0 ? 3 : 1.8), { thick: 0.25 });
+  const ticks = Array.from({ length: rule.parts + 1 }, (_, tick) => {
+    const x = begin + (tick * length) / rule.parts;
+    return line(x, base, x, base - (tick % rule.long === 0 ? 3 : 1.8), { thick: 0.25 });
   });
   const closing = wrapped(words.closing, right - left, FOOT, 400, measure);
   return [

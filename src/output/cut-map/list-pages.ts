@@ -1,4 +1,4 @@
-import { measured } from '../../cutting';
+import { acrossMap, measured } from '../../cutting';
 import { type LaidCopy, type LaidRun, sheetAt, sheetStart } from '../../layout';
 import { um } from '../../units';
 import { type LegendLine, legendLine, type Type } from './legend';
@@ -26,7 +26,7 @@ export function listPages(
   small: readonly LaidCopy[],
   garments: readonly string[],
   sheet: Sheet,
-  run: LaidRun,
+  { run, mirrored }: { readonly run: LaidRun; readonly mirrored: boolean },
   type: Type,
 ): Mark[][] {
   const { words, measure } = type;
@@ -61,7 +61,9 @@ export function listPages(
       const { order, number, y: start } = entry.copy;
       const on = run.film.kind === 'sheets' ? sheetAt(run.film, start) : null;
       const from = measured(run, um(on === null ? start : start - sheetStart(run.film, on)));
-      const told = words.tooSmallCopy(words.copy(order.code, number), from, on === null ? null : on + 1);
+      const left = um(acrossMap(mirrored, run.film.width, entry.copy));
+      const name = words.copy(order.code, number);
+      const told = words.tooSmallCopy(name, from, left, on === null ? null : on + 1);
       page.push(text(x, base, shortened(told, width, BODY, 400, measure), { size: BODY }));
     }
   }

@@ -14,7 +14,7 @@ import type { Span } from '../../packing';
 import { um } from '../../units';
 import { besideFilm } from './beside';
 import { type FilmScene, filmMarks, filmRight } from './film';
-import { type Frame, filmFacts, foot, head } from './frame';
+import { type Frame, filmFacts, foot, head, type RuleUnit } from './frame';
 import { cutLabels, sheetLabels, spanBrackets } from './gutters';
 import { type LegendContent, type LegendLine, legend, legendLines } from './legend';
 import { listPages } from './list-pages';
@@ -38,6 +38,8 @@ export interface CutMapOptions {
   /** Garments of the orders on the run, a line each. */
   readonly garments: readonly string[];
   readonly words: CutMapWords;
+  /** Of the shop's ruler, which the rule on every page is checked with. */
+  readonly unit: RuleUnit;
   /** Printed on every page. */
   readonly date: Date;
   /** By the metrics of the font that draws the map. */
@@ -80,7 +82,7 @@ export function cutMapPages(run: LaidRun, options: CutMapOptions): Page[] {
     drawn.flatMap(({ small }) => small),
     options.garments,
     sheet,
-    run,
+    making,
     making,
   );
   const bodies = [...drawn.map(({ marks }) => marks), ...lists];

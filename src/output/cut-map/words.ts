@@ -64,9 +64,14 @@ export interface CutMapWords {
   readonly continuedFrom: (page: number, strip: string | null) => string;
   readonly moreOnPage: (count: number, page: number) => string;
   readonly everyTransfer: string;
-  /** Heads a list of the copies drawn too small for a name, each with where it starts. */
+  /** Heads a list of the copies drawn too small for a name, each with where it starts: along the film, and across from the left as drawn. */
   readonly tooSmall: string;
-  readonly tooSmallCopy: (name: string, fromStart: Micrometres, sheet: number | null) => string;
+  readonly tooSmallCopy: (
+    name: string,
+    fromStart: Micrometres,
+    fromLeft: Micrometres,
+    sheet: number | null,
+  ) => string;
   readonly nothing: string;
   readonly noKnifeLines: string;
   readonly caution: { readonly lead: string; readonly rest: string };

@@ -388,7 +388,8 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'cutMap.onPaper().continuesOn.1': [null, 'Z'],
   'cutMap.onPaper().continuedFrom.1': [null, 'Z'],
   'cutMap.onPaper().tooSmallCopy.1': lengths,
-  'cutMap.onPaper().tooSmallCopy.2': [null, 3],
+  'cutMap.onPaper().tooSmallCopy.2': lengths,
+  'cutMap.onPaper().tooSmallCopy.3': [null, 3],
 };
 
 /** Names of a function's parameters as they stand in its source; one taken apart has braces. */

@@ -22,6 +22,7 @@ async function textsOf(run: LaidRun, unit: 'mm' | 'in', large: boolean): Promise
     pictures: new Set(),
     garments: [],
     words: onPaper(unit),
+    unit,
     date,
     measure,
   });

@@ -23,6 +23,7 @@ async function readMap(
     pictures: new Set(),
     garments: [],
     words: cutMap.onPaper({ unit, locale: 'en-GB' }),
+    unit,
     date,
     measure,
   });

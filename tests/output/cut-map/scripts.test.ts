@@ -30,6 +30,7 @@ const pagesOf = (run: LaidRun): Page[] =>
     pictures: new Set(),
     garments: [],
     words: cutMap.onPaper({ unit: 'mm', locale: 'en-GB' }),
+    unit: 'mm',
     date,
     measure,
   });

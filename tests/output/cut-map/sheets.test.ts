@@ -33,6 +33,7 @@ describe('the map of a run on sheets', () => {
       pictures: new Set(),
       garments: [],
       words: cutMap.onPaper({ unit: 'mm', locale: 'en-GB' }),
+      unit: 'mm',
       date,
       measure,
     });
