@@ -106,11 +106,9 @@ export function laidBy(
 }
 
 /** What a plan takes of a candidate's film. */
-export function filmTried(
-  { film }: Candidate,
-  { lengthUsed, sheetsUsed: sheets, unplaced }: Plan,
-): FilmTried {
-  const length = film.kind === 'roll' ? takenOffRoll({ film, lengthUsed }) : um(0);
+export function filmTried({ film }: Candidate, { used, unplaced }: Plan): FilmTried {
+  const length = used.kind === 'roll' ? takenOffRoll({ film, lengthUsed: used.length }) : um(0);
+  const sheets = used.kind === 'sheets' ? used.sheets : 0;
   const leftOut = unplaced.reduce((sum, { count }) => sum + count, 0);
   return { film, length, sheets, cost: runCost(film, { length, sheets }), leftOut };
 }

@@ -20,11 +20,13 @@ export function savings(run: LaidRun, plan: Plan): Savings | null {
   const { film } = run;
   if (plan.unplaced.length > 0) return null;
   const now = runFigures(run);
-  const length = film.kind === 'roll' ? takenOffRoll({ film, lengthUsed: plan.lengthUsed }) : um(0);
+  const { used } = plan;
+  const length = used.kind === 'roll' ? takenOffRoll({ film, lengthUsed: used.length }) : um(0);
+  const sheets = used.kind === 'sheets' ? used.sheets : 0;
   const saved = {
     length: um(film.kind === 'roll' ? Math.max(0, now.length - length) : 0),
-    sheets: Math.max(0, now.sheets - plan.sheetsUsed),
-    cost: asMinor(Math.max(0, now.cost - runCost(film, { length, sheets: plan.sheetsUsed }))),
+    sheets: Math.max(0, now.sheets - sheets),
+    cost: asMinor(Math.max(0, now.cost - runCost(film, { length, sheets }))),
   };
   return saved.length >= LEAST || saved.sheets > 0 ? saved : null;
 }

@@ -1,7 +1,8 @@
 import { um } from '../units';
+import type { LeastFilm } from './bounds';
 import { knifeLines } from './knife-lines';
 import type { Layout } from './layout';
-import type { Placed, Plan, Problem, Unplaced } from './problem';
+import type { FilmUsed, Placed, Plan, Problem, Unplaced } from './problem';
 import type { Rect } from './rules';
 import { isEmpty, type Strip, tooLarge } from './strip';
 
@@ -50,23 +51,28 @@ function rectOf({ pieces }: Problem, { piece, x, y, turned }: Placed): Rect | nu
     : { x, y, width: own.width, length: own.length };
 }
 
-/** The film that placed copies take. */
-export function filmUsed(
-  problem: Problem,
-  placed: readonly Placed[],
-): Pick<Plan, 'lengthUsed' | 'sheetsUsed'> {
+/** The film that placed copies take, as far as how much of it goes. */
+export function filmUsed(problem: Problem, placed: readonly Placed[]): LeastFilm {
   if (problem.film.kind === 'sheet') {
-    return {
-      lengthUsed: um(0),
-      sheetsUsed: placed.reduce((most, { sheet }) => Math.max(most, sheet + 1), 0),
-    };
+    return { kind: 'sheets', sheets: placed.reduce((most, { sheet }) => Math.max(most, sheet + 1), 0) };
   }
   let end = 0;
   for (const { piece, y, turned } of placed) {
     const own = problem.pieces[piece];
     if (own) end = Math.max(end, y + (turned ? own.width : own.length));
   }
-  return { lengthUsed: um(placed.length > 0 ? end + problem.margins.tail : 0), sheetsUsed: 0 };
+  return { kind: 'roll', length: um(placed.length > 0 ? end + problem.margins.tail : 0) };
+}
+
+/** The same, with the spans that lines would cut it into. */
+function cutInto(problem: Problem, placed: readonly Placed[]): FilmUsed {
+  const used = filmUsed(problem, placed);
+  const { film, gap } = problem;
+  if (used.kind === 'sheets') return used;
+  if (film.kind === 'sheet' || film.spanMax === null) return { ...used, spans: [] };
+  const rects = placed.flatMap((copy) => rectOf(problem, copy) ?? []);
+  const { spanMax, cutBlank } = film;
+  return { ...used, spans: knifeLines(rects, { gap, spanMax, cutBlank, lengthUsed: used.length }) ?? [] };
 }
 
 /**
@@ -74,17 +80,11 @@ export function filmUsed(
  * @param placed the pinned ones first
  */
 export function assemble(problem: Problem, strip: Strip, placed: readonly Placed[]): Plan {
-  const { film, gap, pinned } = problem;
   const missing = Int32Array.from(strip.count);
-  for (const { piece } of placed.slice(pinned.length)) missing[piece] = (missing[piece] ?? 0) - 1;
+  for (const { piece } of placed.slice(problem.pinned.length)) missing[piece] = (missing[piece] ?? 0) - 1;
   const unplaced: Unplaced[] = [];
   for (const [piece, count] of missing.entries()) {
     if (count > 0) unplaced.push({ piece, count, reason: tooLarge(strip, piece) ?? 'no-room' });
   }
-  const used = filmUsed(problem, placed);
-  if (film.kind === 'sheet' || film.spanMax === null) return { placed, unplaced, ...used, spans: [] };
-  const rects = placed.flatMap((copy) => rectOf(problem, copy) ?? []);
-  const { spanMax, cutBlank } = film;
-  const spans = knifeLines(rects, { gap, spanMax, cutBlank, lengthUsed: used.lengthUsed }) ?? [];
-  return { placed, unplaced, ...used, spans };
+  return { placed, unplaced, used: cutInto(problem, placed) };
 }

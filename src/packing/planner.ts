@@ -121,8 +121,9 @@ class SearchPlanner implements Planner {
   private isLeast(placed: readonly Placed[]): boolean {
     if (this.isShort || !this.search.best?.complete) return false;
     const { bound, problem } = this;
-    const { lengthUsed, sheetsUsed } = filmUsed(problem, placed);
-    return bound.kind === 'sheets' ? sheetsUsed <= bound.sheets : lengthUsed <= bound.length;
+    const used = filmUsed(problem, placed);
+    if (bound.kind === 'sheets') return used.kind === 'sheets' && used.sheets <= bound.sheets;
+    return used.kind === 'roll' && used.length <= bound.length;
   }
 
   finished(): boolean {

@@ -107,14 +107,20 @@ export interface Unplaced {
   readonly reason: UnplacedReason;
 }
 
+/** Film that a plan takes. */
+export type FilmUsed =
+  | {
+      readonly kind: 'roll';
+      /** To the far end of the last copy and the tail behind it; 0 without a copy. */
+      readonly length: Micrometres;
+      /** From 0 to `length` where {@link RollShape.spanMax} is set, otherwise empty. */
+      readonly spans: readonly Span[];
+    }
+  | { readonly kind: 'sheets'; readonly sheets: number };
+
 export interface Plan {
   /** Every copy placed, the pinned ones first and in their order. */
   readonly placed: readonly Placed[];
   readonly unplaced: readonly Unplaced[];
-  /** Rolls: far end of the last copy + tail. Sheets: 0. */
-  readonly lengthUsed: Micrometres;
-  /** Sheets: how many are used. Rolls: 0. */
-  readonly sheetsUsed: number;
-  /** From 0 to `lengthUsed` where {@link RollShape.spanMax} is set, otherwise empty. */
-  readonly spans: readonly Span[];
+  readonly used: FilmUsed;
 }

@@ -1,7 +1,7 @@
 import { um } from '../units';
 import { type Fault, type Lying, layoutFaults } from './faults';
 import { knifeLines } from './knife-lines';
-import type { Placed, Plan, Problem } from './problem';
+import type { Placed, Plan, Problem, Span } from './problem';
 
 /** What is wrong with a plan; copies are named by their index among those placed. */
 export type PlanProblem =
@@ -57,17 +57,22 @@ function mayCutPinned({ film, gap, margins, pinned }: Problem, copies: readonly 
   return knifeLines(stay, { gap, spanMax, cutBlank, lengthUsed }) !== null;
 }
 
+/** What a plan says that it takes of a roll; nothing where it tells of sheets. */
+const rollUsed = ({ used }: Plan): { readonly length: number; readonly spans: readonly Span[] } =>
+  used.kind === 'roll' ? used : { length: 0, spans: [] };
+
 function* spanProblems(problem: Problem, plan: Plan, copies: readonly Lying[]): Generator<PlanProblem> {
   const { film } = problem;
   if (film.kind !== 'roll' || film.spanMax === null || copies.length === 0) return;
-  if (plan.spans.length === 0 && !mayCutPinned(problem, copies)) return;
+  const { spans, length } = rollUsed(plan);
+  if (spans.length === 0 && !mayCutPinned(problem, copies)) return;
   let reached = 0;
-  for (const [index, { from, to }] of plan.spans.entries()) {
+  for (const [index, { from, to }] of spans.entries()) {
     if (from !== reached || to <= from) yield { code: 'broken-spans' };
     if (to - from > film.spanMax) yield { code: 'span-too-long', span: index };
     reached = to;
   }
-  if (reached !== plan.lengthUsed) yield { code: 'broken-spans' };
+  if (reached !== length) yield { code: 'broken-spans' };
 }
 
 function* pinProblems({ pinned }: Problem, { placed }: Plan): Generator<PlanProblem> {
@@ -86,7 +91,7 @@ function* pinProblems({ pinned }: Problem, { placed }: Plan): Generator<PlanProb
 function* lengthProblems(problem: Problem, plan: Plan, copies: readonly Lying[]): Generator<PlanProblem> {
   if (problem.film.kind === 'roll') {
     const used = copies.length > 0 ? farEnd(copies) + problem.margins.tail : 0;
-    if (plan.lengthUsed !== used) yield { code: 'wrong-length' };
+    if (plan.used.kind !== 'roll' || plan.used.length !== used) yield { code: 'wrong-length' };
     return;
   }
   const sheets = new Set(copies.map((copy) => copy.sheet));
@@ -95,7 +100,7 @@ function* lengthProblems(problem: Problem, plan: Plan, copies: readonly Lying[])
     problem.pinned.length > 0 || problem.film.printed > 0 ? Math.max(-1, ...sheets) + 1 : sheets.size;
   const inOrder = [...sheets].every((sheet) => sheet >= 0 && sheet < used);
   // Whether there are as many is told of each copy that was added.
-  if (plan.sheetsUsed !== used || !inOrder) yield { code: 'wrong-sheets' };
+  if (plan.used.kind !== 'sheets' || plan.used.sheets !== used || !inOrder) yield { code: 'wrong-sheets' };
 }
 
 /**
@@ -112,7 +117,7 @@ export function validatePlan(problem: Problem, plan: Plan): PlanProblem[] {
   return [
     ...unknown,
     // Copies are named by their index: none may be missing.
-    ...(unknown.length > 0 ? [] : layoutFaults(problem, copies, plan.spans)),
+    ...(unknown.length > 0 ? [] : layoutFaults(problem, copies, rollUsed(plan).spans)),
     ...pinProblems(problem, plan),
     ...countProblems(problem, plan),
     ...lengthProblems(problem, plan, copies),

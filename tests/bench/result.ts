@@ -1,5 +1,6 @@
 import type { LeastFilm, Plan } from '../../src/packing';
 import { toMm } from '../../src/units';
+import { rollUsed, sheetsUsed as takenSheets } from '../packing/used';
 import type { Instance } from './instance';
 
 /** What the headless planner prints; lengths are millimetres. */
@@ -43,7 +44,7 @@ export function resultOf(instance: Instance, plan: Plan, least: LeastFilm, secon
   const area = pieces.reduce((sum, piece) => sum + piece.count * piece.width * piece.length, 0);
   const waste = (filmArea: number) => 100 * (1 - area / filmArea);
   if (film.kind === 'sheet') {
-    const { sheetsUsed } = plan;
+    const sheetsUsed = takenSheets(plan);
     return {
       name: instance.name,
       lengthUsed: null,
@@ -56,7 +57,8 @@ export function resultOf(instance: Instance, plan: Plan, least: LeastFilm, secon
     };
   }
   const lengthUsed = end + margins.tail;
-  const last = plan.spans.length - 1;
+  const { spans } = rollUsed(plan);
+  const last = spans.length - 1;
   return {
     name: instance.name,
     lengthUsed,
@@ -65,7 +67,7 @@ export function resultOf(instance: Instance, plan: Plan, least: LeastFilm, secon
     ...leastOf(least, lengthUsed),
     seconds,
     placements,
-    spans: plan.spans.map(({ from, to }, index) => ({
+    spans: spans.map(({ from, to }, index) => ({
       from: toMm(from),
       to: index === last ? lengthUsed : toMm(to),
     })),

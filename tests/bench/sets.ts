@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { rollUsed } from '../packing/used';
 import { type Instance, problemOf, readInstance } from './instance';
 import { bestOfPackers } from './packers';
 import { planFor } from './plan-for';
@@ -131,7 +132,7 @@ export function benchPackers(seconds: number, seed: number): void {
   if (!rolls) return;
   const rows = [...instancesOf(rolls)].map(({ file, instance }) => {
     const problem = problemOf(instance);
-    const ours = planFor(problem, { seconds: seconds * rolls.share, seed }).plan.lengthUsed;
+    const ours = rollUsed(planFor(problem, { seconds: seconds * rolls.share, seed }).plan).length;
     const theirs = bestOfPackers(problem, 20);
     return { file, ours, theirs, ratio: ours / theirs };
   });

@@ -1,5 +1,6 @@
 import type { Piece, Problem } from '../../src/packing';
 import { seededRandom, um } from '../../src/units';
+import { rollUsed } from '../packing/used';
 import { planFor } from './plan-for';
 import { mean, printTable } from './table';
 
@@ -98,7 +99,7 @@ export function benchZeroWaste(seconds: number, seed: number): void {
       const gaps = counts.map((count) => {
         const rects = cutUp(side, cut, count, seededRandom(100 * seed + count));
         const { plan } = planFor(problemOf(side, rects, turn), { seconds, seed });
-        return 100 * (plan.lengthUsed / side - 1);
+        return 100 * (rollUsed(plan).length / side - 1);
       });
       return [name, turn === 'fixed' ? 'fixed' : 'turning', ...gaps, mean(gaps)].map((cell) =>
         typeof cell === 'number' ? `${cell.toFixed(2)}%` : cell,

@@ -28,6 +28,7 @@ import { asId, type Book, copiesByTransfer, type Id, type Place, runOf } from '.
 import { createPlanner, validatePlan } from '../../src/packing';
 import { asMinor, fromMm, um } from '../../src/units';
 import { context, edited, NOW, smallBook } from '../editing/book';
+import { rollUsed } from '../packing/used';
 
 const { book, front, tag } = smallBook();
 
@@ -292,7 +293,7 @@ describe('the problem of a run', () => {
     const after = edited(placed, (draft) => setPlaces(draft, run.id, placesOf(plan, own, film)));
     const result = laid(after);
     expect(result.copies).toHaveLength(5);
-    expect(result.lengthUsed).toBe(plan.lengthUsed);
+    expect(result.lengthUsed).toBe(rollUsed(plan).length);
     for (const copy of result.copies) expect(refusals(result, [copy])).toEqual([]);
     const fronts = result.copies.filter(({ transfer }) => transfer.id === front).map(({ number }) => number);
     expect(fronts).toEqual(fronts.toSorted((a, b) => a - b));
@@ -356,13 +357,18 @@ describe('a layout that is offered', () => {
     const { problem } = problemAgain(placed, run, film);
     const plan = planOf(problem);
     // Fronts and the tag lie side by side: 10 + 80 + 10 of 155 mm.
-    expect(plan.lengthUsed).toBe(fromMm(100));
+    expect(rollUsed(plan).length).toBe(fromMm(100));
     const saved = asMinor(Math.round(0.155 * 840) - Math.round(0.1 * 840));
     expect(savings(laid(placed), plan)).toEqual({ length: fromMm(55), sheets: 0, cost: saved });
     const [piece] = problem.pieces.keys();
     const leaving = { ...plan, unplaced: [{ piece: piece ?? 0, count: 1, reason: 'no-room' as const }] };
     expect(savings(laid(placed), leaving)).toBeNull();
-    expect(savings(laid(placed), { ...plan, lengthUsed: um(fromMm(155) - fromMm(0.9)) })).toBeNull();
+    expect(
+      savings(laid(placed), {
+        ...plan,
+        used: { kind: 'roll', ...rollUsed(plan), length: um(fromMm(155) - fromMm(0.9)) },
+      }),
+    ).toBeNull();
   });
 
   it('knows the share of film from an order’s first copy to its last', () => {

@@ -37,6 +37,6 @@ export function squaredPlan({ width, height, code }: SquaredRectangle): { proble
     heights.fill(y + side, x, x + side);
     return { piece: index, sheet: 0, x: fromMm(x), y: fromMm(y), turned: false };
   });
-  const plan: Plan = { placed, unplaced: [], lengthUsed: fromMm(height), sheetsUsed: 0, spans: [] };
+  const plan: Plan = { placed, unplaced: [], used: { kind: 'roll', length: fromMm(height), spans: [] } };
   return { problem, plan };
 }

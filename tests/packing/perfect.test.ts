@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createPlanner, leastFilm, validatePlan } from '../../src/packing';
 import { fromMm, um } from '../../src/units';
 import { squaredPlan, squaredRectangles } from './bouwkamp';
+import { rollUsed } from './used';
 
 describe.each(squaredRectangles)('the $name', (squared) => {
   const { problem, plan } = squaredPlan(squared);
@@ -32,6 +33,6 @@ describe.each(squaredRectangles)('the $name', (squared) => {
     const planner = createPlanner(problem, 1);
     planner.step(2000);
     expect(validatePlan(problem, planner.best())).toEqual([]);
-    expect(planner.best().lengthUsed).toBeGreaterThanOrEqual(plan.lengthUsed);
+    expect(rollUsed(planner.best()).length).toBeGreaterThanOrEqual(rollUsed(plan).length);
   });
 });

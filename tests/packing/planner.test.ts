@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { createPlanner, type Plan, type Problem, validatePlan } from '../../src/packing';
 import { fromMm, um } from '../../src/units';
 import { anyRoll, anySheets, bareRoll, piece, pinSome } from './problems';
+import { rollUsed, sheetsUsed } from './used';
 
 const planned = (problem: Problem, iterations = 80, seed = 1): Plan => {
   const planner = createPlanner(problem, seed);
@@ -82,7 +83,7 @@ describe('the planner', () => {
       ...free,
       pinned: [{ piece: 0, sheet: 0, x: um(50), y: um(50), turned: false }],
     };
-    expect(planned(problem).lengthUsed).toBe(100);
+    expect(rollUsed(planned(problem)).length).toBe(100);
   });
 
   it('is the same for the same problem, seed and iterations', () => {
@@ -111,7 +112,7 @@ describe('the planner', () => {
         const other = createPlanner(bareRoll(100, [piece(50, 30)]), 1);
         other.step(1);
         if (idea) expect(other.take(idea)).toBe(false);
-        expect(other.best().lengthUsed).toBe(30);
+        expect(rollUsed(other.best()).length).toBe(30);
       }),
       { numRuns: 60 },
     );
@@ -126,9 +127,9 @@ describe('the planner', () => {
     let least = Number.POSITIVE_INFINITY;
     for (let slice = 0; slice < 40; slice += 1) {
       planner.step(50);
-      const { lengthUsed } = planner.best();
-      expect(lengthUsed).toBeLessThanOrEqual(least);
-      least = lengthUsed;
+      const { length } = rollUsed(planner.best());
+      expect(length).toBeLessThanOrEqual(least);
+      least = length;
     }
   });
 
@@ -136,7 +137,7 @@ describe('the planner', () => {
     const planner = createPlanner(bareRoll(100, [piece(50, 30, { count: 4 })]), 1);
     planner.step(1);
     expect(planner.proven()).toBe(true);
-    expect(planner.best().lengthUsed).toBe(60);
+    expect(rollUsed(planner.best()).length).toBe(60);
   });
 
   it('turns a piece where that is allowed and needed', () => {
@@ -193,7 +194,7 @@ describe('the planner', () => {
     expect(placed.filter((own) => own === 1)).toHaveLength(2);
     expect(placed.filter((own) => own === 2)).toHaveLength(1);
     expect(plan.unplaced).toEqual([{ piece: 0, count: 2, reason: 'no-room' }]);
-    expect(plan.lengthUsed).toBeLessThanOrEqual(fromMm(240));
+    expect(rollUsed(plan).length).toBeLessThanOrEqual(fromMm(240));
   });
 
   it('keeps clear of no-print stretches and uses the film on both sides', () => {
@@ -218,7 +219,7 @@ describe('the planner', () => {
     };
     const plan = planned(problem);
     expect(validatePlan(problem, plan)).toEqual([]);
-    expect(plan.sheetsUsed).toBe(3);
+    expect(sheetsUsed(plan)).toBe(3);
     expect(plan.unplaced).toEqual([{ piece: 0, count: 1, reason: 'no-room' }]);
   });
 
@@ -232,7 +233,7 @@ describe('the planner', () => {
     planner.step(400);
     const plan = planner.best();
     expect(validatePlan(problem, plan)).toEqual([]);
-    const last = plan.placed.filter(({ sheet }) => sheet === plan.sheetsUsed - 1);
+    const last = plan.placed.filter(({ sheet }) => sheet === sheetsUsed(plan) - 1);
     expect(last).toHaveLength(6);
     expect(Math.max(...last.map(({ y, turned }) => y + (turned ? 20 : 50)))).toBe(60);
     expect(planner.finished()).toBe(true);
@@ -240,7 +241,7 @@ describe('the planner', () => {
 
   it('gives back nothing for nothing', () => {
     const plan = planned(bareRoll(100, []));
-    expect(plan).toEqual({ placed: [], unplaced: [], lengthUsed: 0, sheetsUsed: 0, spans: [] });
+    expect(plan).toEqual({ placed: [], unplaced: [], used: { kind: 'roll', length: 0, spans: [] } });
     expect(unplacedCount(plan)).toBe(0);
   });
 });

@@ -9,6 +9,7 @@ import {
 } from '../../src/packing';
 import { fromMm, um } from '../../src/units';
 import { bareRoll, piece } from './problems';
+import { rollUsed } from './used';
 
 /** Four orders of like sizes, so that a layout mixes them unless it is asked not to. */
 const pieces: readonly Piece[] = [0, 1, 2, 3].flatMap((rank) => [
@@ -43,7 +44,7 @@ function meanStretch(problem: Problem, plan: Plan): number {
     });
     return Math.max(...ends) - Math.min(...own.map(({ y }) => y));
   });
-  return stretches.reduce((sum, stretch) => sum + stretch, 0) / stretches.length / plan.lengthUsed;
+  return stretches.reduce((sum, stretch) => sum + stretch, 0) / stretches.length / rollUsed(plan).length;
 }
 
 describe('copies of one order', () => {
@@ -53,7 +54,7 @@ describe('copies of one order', () => {
   it('lie nearer to each other when that may cost film, and cost no more than was allowed', () => {
     const problem = asked({ kind: 'near', share: 0.05 });
     const near = planned(problem);
-    expect(near.lengthUsed).toBeLessThanOrEqual(1.05 * anywhere.lengthUsed);
+    expect(rollUsed(near).length).toBeLessThanOrEqual(1.05 * rollUsed(anywhere).length);
     expect(meanStretch(problem, near)).toBeLessThan(0.7 * meanStretch(any, anywhere));
   });
 
@@ -85,11 +86,11 @@ describe('copies of one order', () => {
     const problem = { ...bareRoll(120, halves), together: { kind: 'apart' } as const };
     const planner = createPlanner(problem, 1);
     planner.step(20);
-    expect(planner.best().lengthUsed).toBe(120);
+    expect(rollUsed(planner.best()).length).toBe(120);
     const third = createPlanner({ ...problem, pieces: halves.map((own) => ({ ...own, width: um(70) })) }, 1);
     third.step(20);
     // Too wide to lie side by side: six behind each other, proven.
-    expect(third.best().lengthUsed).toBe(180);
+    expect(rollUsed(third.best()).length).toBe(180);
     expect(third.proven()).toBe(true);
   });
 });

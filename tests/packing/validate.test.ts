@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type Plan, type Problem, validatePlan } from '../../src/packing';
 import { um } from '../../src/units';
 import { piece } from './problems';
+import { rollUsed } from './used';
 
 const problem: Problem = {
   film: {
@@ -28,13 +29,21 @@ const good: Plan = {
     { piece: 1, sheet: 0, x: um(5), y: um(128), turned: true },
   ],
   unplaced: [],
-  lengthUsed: um(168),
-  sheetsUsed: 0,
-  spans: [
-    { from: um(0), to: um(92) },
-    { from: um(92), to: um(168) },
-  ],
+  used: {
+    kind: 'roll',
+    length: um(168),
+    spans: [
+      { from: um(0), to: um(92) },
+      { from: um(92), to: um(168) },
+    ],
+  },
 };
+
+/** That plan, as if it took another length of the roll, or was cut elsewhere. */
+const taking = (used: Partial<ReturnType<typeof rollUsed>>, plan = good): Plan => ({
+  ...plan,
+  used: { kind: 'roll', ...rollUsed(plan), ...used },
+});
 
 const moved = (index: number, change: Partial<Plan['placed'][number]>): Plan => ({
   ...good,
@@ -52,25 +61,24 @@ const broken: [string, Plan, string][] = [
   ['two copies closer than the gap along it', moved(2, { y: um(93) }), 'too-close'],
   ['a fixed piece turned', moved(0, { turned: true }), 'turned-but-fixed'],
   ['a piece there is not', moved(0, { piece: 7 }), 'no-such-piece'],
-  ['a copy that is missing', { ...good, placed: short, lengthUsed: um(134) }, 'wrong-count'],
+  ['a copy that is missing', taking({ length: um(134) }, { ...good, placed: short }), 'wrong-count'],
   ['a copy too many', { ...good, unplaced: [{ piece: 0, count: 1, reason: 'no-room' }] }, 'wrong-count'],
-  ['a wrong length', { ...good, lengthUsed: um(167) }, 'wrong-length'],
-  ['a span too long', { ...good, spans: [{ from: um(0), to: um(168) }] }, 'span-too-long'],
+  ['a wrong length', taking({ length: um(167) }), 'wrong-length'],
+  ['a span too long', taking({ spans: [{ from: um(0), to: um(168) }] }), 'span-too-long'],
   [
     'a hole between spans',
-    { ...good, spans: [{ from: um(0), to: um(91) }, ...good.spans.slice(1)] },
+    taking({ spans: [{ from: um(0), to: um(91) }, ...rollUsed(good).spans.slice(1)] }),
     'broken-spans',
   ],
-  ['no spans', { ...good, spans: [] }, 'broken-spans'],
+  ['no spans', taking({ spans: [] }), 'broken-spans'],
   [
     'a knife line closer than half a gap',
-    {
-      ...good,
+    taking({
       spans: [
         { from: um(0), to: um(91) },
         { from: um(91), to: um(168) },
       ],
-    },
+    }),
     'cut-by-knife',
   ],
 ];
@@ -111,9 +119,7 @@ describe('the validator', () => {
     const plan: Plan = {
       placed: [...around, at(2, 40, 40)],
       unplaced: [],
-      lengthUsed: um(100),
-      sheetsUsed: 0,
-      spans: [],
+      used: { kind: 'roll', length: um(100), spans: [] },
     };
     it.each([
       ['free', []],
@@ -127,7 +133,7 @@ describe('the validator', () => {
       const pieces = wheel.pieces.map((own, index) => ({ ...own, count: index === 2 ? 1 : 0 }));
       const pinned: Problem = { ...wheel, cutting: 'straight', pieces, pinned: around };
       expect(codes(pinned, plan)).toEqual(['not-straight']);
-      const behind = { ...plan, placed: [...around, at(2, 40, 100)], lengthUsed: um(120) };
+      const behind = taking({ length: um(120) }, { ...plan, placed: [...around, at(2, 40, 100)] });
       expect(codes(pinned, behind)).toEqual([]);
     });
 
@@ -154,7 +160,7 @@ describe('the validator', () => {
         pieces: copies.map(([width, length]) => piece(width, length)),
       };
       const placed = copies.map(([, , x, y], index) => at(index, x, y));
-      const own = { ...plan, placed, lengthUsed: um(60) };
+      const own = taking({ length: um(60) }, { ...plan, placed });
       expect(codes(asked, own)).toEqual(expected);
       expect(codes({ ...asked, cutting: 'straight' }, own)).toEqual([]);
     });
@@ -169,9 +175,7 @@ describe('the validator', () => {
     const on = (sheet: number): Plan => ({
       ...good,
       placed: good.placed.slice(0, 1).map((own) => ({ ...own, sheet })),
-      lengthUsed: um(0),
-      sheetsUsed: sheet + 1,
-      spans: [],
+      used: { kind: 'sheets', sheets: sheet + 1 },
     });
     expect(validatePlan(sheets, on(0))).toMatchObject([{ code: 'edge', problem: 'no-print' }]);
     expect(validatePlan(sheets, on(1))).toEqual([]);
@@ -203,13 +207,13 @@ describe('the validator', () => {
       { piece: 0, sheet: 0, x: um(0), y: um(0), turned: false },
       { piece: 0, sheet: 0, x: um(50), y: um(60), turned: false },
     ];
-    const plan: Plan = { placed: chain, unplaced: [], lengthUsed: um(140), sheetsUsed: 0, spans: [] };
+    const plan: Plan = { placed: chain, unplaced: [], used: { kind: 'roll', length: um(140), spans: [] } };
     expect(codes(cut, plan)).toEqual(['broken-spans']);
     const stays = { ...cut, pieces: [piece(40, 80, { count: 0 })], pinned: chain };
     expect(codes(stays, plan)).toEqual([]);
     // Lines could part these.
     const apart = chain.map((own, index) => ({ ...own, y: um(90 * index) }));
-    const long = { ...plan, placed: apart, lengthUsed: um(170) };
+    const long = taking({ length: um(170) }, { ...plan, placed: apart });
     expect(codes({ ...stays, pinned: apart }, long)).toEqual(['broken-spans']);
   });
 
@@ -222,9 +226,7 @@ describe('the validator', () => {
     const plan: Plan = {
       ...good,
       placed: good.placed.slice(0, 1),
-      lengthUsed: um(0),
-      sheetsUsed: 1,
-      spans: [],
+      used: { kind: 'sheets', sheets: 1 },
     };
     expect(validatePlan(sheets, plan)).toEqual([]);
     const late = { ...plan, placed: plan.placed.map((copy) => ({ ...copy, sheet: 1 })) };

@@ -11,6 +11,7 @@ import type { PlanningOptions } from '../../../src/packing/browser';
 import { fromMm, type Micrometres, um } from '../../../src/units';
 import { WorkerFailed } from '../../../src/workers/browser';
 import { edited, freshIds, smallBook } from '../../editing/book';
+import { rollUsed } from '../../packing/used';
 import { settle, type waitingCalls } from './calls';
 
 interface Asked extends PlanningOptions {
@@ -116,11 +117,14 @@ describe('laying out', () => {
 
   describe('anew', () => {
     /** A plan's copies behind one another, each so far behind where it lay. */
-    const stretched = (plan: Plan, by: Micrometres): Plan => ({
-      ...plan,
-      placed: plan.placed.map((copy) => ({ ...copy, y: um(copy.y + by) })),
-      lengthUsed: um(plan.lengthUsed + by),
-    });
+    const stretched = (plan: Plan, by: Micrometres): Plan => {
+      const used = rollUsed(plan);
+      return {
+        ...plan,
+        placed: plan.placed.map((copy) => ({ ...copy, y: um(copy.y + by) })),
+        used: { kind: 'roll', ...used, length: um(used.length + by) },
+      };
+    };
     const laid = async (): Promise<Plan> => {
       const done = layOut('pinned');
       const plan = best(0);
