@@ -7,6 +7,9 @@ import { unsound } from './reckoning';
 import { type Room, rooms } from './rooms';
 import { readStored } from './stored';
 
+/** What a walk is seen on, in pixels. */
+const SCREEN = { width: 1440, height: 900 };
+
 const chanceOf = (seed: number): Chance => {
   const random = seededRandom(seed);
   const below = (bound: number) => Math.floor(random() * bound);
@@ -122,11 +125,14 @@ async function walk(page: Page, seed: number, steps: number, tell: (line: string
       if (done % 25 === 24) {
         await goTo(page, 'Orders');
         const refused = (await page.locator('[aria-invalid=true]').count()) > 0;
+        // High enough for all orders: the page holds only those that are near to what is seen.
+        await page.setViewportSize({ ...SCREEN, height: 20_000 });
         const before = await shown(page);
         await page.reload();
         await page.getByRole('heading', { level: 1, name: 'Orders' }).waitFor();
         await kept(page);
         const after = await shown(page);
+        await page.setViewportSize(SCREEN);
         // What was typed and refused stays in its field until the page is left.
         if (!refused && before !== after)
           differences.push(`a reload changes the orders:\n${before}\n${after}`);
@@ -160,7 +166,7 @@ export async function walkAll({ first, walks, steps, trail }: Walks): Promise<bo
   await withBuiltApp('Walks', async (_, browser, address) => {
     for (let seed = first; seed < first + walks; seed += 1) {
       const context = await browser.newContext({
-        viewport: { width: 1440, height: 900 },
+        viewport: SCREEN,
         locale: 'en-GB',
         timezoneId: 'UTC',
         baseURL: address,
