@@ -36,7 +36,7 @@ test('a pasted day becomes a layout, a dragged copy changes the figures, and all
   await pasteTable(page, TABLE);
   // The bad row is named, the good ones are taken, and the bad one stays to be mended.
   await expect(page.getByText(/1 row left to mend/)).toBeVisible();
-  await expect(page.getByText(/"abc".*not a length/)).toBeVisible();
+  await expect(page.getByText(/“abc”.*not a length/)).toBeVisible();
   await expect(page.getByRole('textbox', { name: 'Table' })).toHaveValue(/Fig Tree Cafe,sleeve,abc/);
   await page.getByRole('button', { name: 'Cancel' }).click();
   await expect(page.getByText('3 orders, 5 transfers, 24 copies')).toBeVisible();

@@ -39,7 +39,7 @@ test('one design at four sizes in one gesture, and one undo', async ({ page }) =
   await expect(page.getByText('This image is here already')).toBeVisible();
   await page.getByRole('textbox', { name: 'More copies of big wave, toddler' }).fill('3');
   await page.getByRole('button', { name: 'Add 3 copies' }).click();
-  await expect(page.getByRole('textbox', { name: 'Copies: big wave, toddler' })).toHaveValue('7');
+  await expect(page.getByRole('textbox', { name: 'Qty: big wave, toddler' })).toHaveValue('7');
   await expect(page.getByText('1 order, 5 transfers, 44 copies')).toBeVisible();
   // And among others it is not added.
   await add.setInputFiles([

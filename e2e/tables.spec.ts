@@ -46,7 +46,7 @@ test('a line that is there already is asked about: skipped, replaced or added, a
   await layOut(page);
   await page.getByRole('button', { name: 'Lock for print' }).click();
   await page.getByRole('link', { name: 'Orders' }).click();
-  const copies = (name: string) => page.getByRole('textbox', { name: `Copies: ${name}` });
+  const copies = (name: string) => page.getByRole('textbox', { name: `Qty: ${name}` });
 
   await page.getByRole('button', { name: 'Paste a table' }).click();
   const table = page.getByRole('textbox', { name: 'Table' });

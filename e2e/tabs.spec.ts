@@ -20,18 +20,18 @@ test('a second tab shows what the first does, does not overwrite it, and takes o
   await expect(second.getByText('1 order, 1 transfer, 4 copies')).toBeVisible();
 
   // Nothing can be typed there.
-  await expect(second.getByRole('textbox', { name: 'Copies: crest' })).not.toBeEditable();
+  await expect(second.getByRole('textbox', { name: 'Qty: crest' })).not.toBeEditable();
 
   // What is typed in the first is seen in the second.
   await orders(page).click();
-  const own = page.getByRole('textbox', { name: 'Copies: crest' });
+  const own = page.getByRole('textbox', { name: 'Qty: crest' });
   await own.fill('6');
   await own.press('Enter');
   await expect(second.getByText('1 order, 1 transfer, 6 copies')).toBeVisible();
 
   await page.close();
   await expect(second.getByText('Rollwright is open in another tab')).toBeHidden();
-  const taken = second.getByRole('textbox', { name: 'Copies: crest' });
+  const taken = second.getByRole('textbox', { name: 'Qty: crest' });
   await taken.fill('7');
   await taken.press('Enter');
   await expect(second.getByText('1 order, 1 transfer, 7 copies')).toBeVisible();
@@ -44,7 +44,7 @@ test('the second tab takes over on request, and the first looks on', async ({ pa
   await second.goto('./#/orders');
   await second.getByRole('button', { name: 'Write here instead' }).click();
   await expect(page.getByText('Rollwright is open in another tab')).toBeVisible();
-  const count = second.getByRole('textbox', { name: 'Copies: crest' });
+  const count = second.getByRole('textbox', { name: 'Qty: crest' });
   await expect(second.getByText('Rollwright is open in another tab')).toBeHidden();
   await count.fill('5');
   await count.press('Enter');
@@ -70,7 +70,7 @@ test('of three tabs the youngest takes over: it alone writes, and all show one b
   await expect(follows(third)).toBeHidden();
   for (const tab of [page, second]) await expect(follows(tab)).toBeVisible();
 
-  const count = third.getByRole('textbox', { name: 'Copies: crest' });
+  const count = third.getByRole('textbox', { name: 'Qty: crest' });
   await count.fill('9');
   await count.press('Enter');
   await orders(page).click();

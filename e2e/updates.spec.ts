@@ -42,7 +42,7 @@ async function openOn(page: Page): Promise<void> {
 const load = (page: Page) => page.getByRole('button', { name: 'Load it now' }).click();
 const room = (page: Page, name: string) => page.getByRole('link', { name, exact: true }).click();
 const follows = (page: Page) => page.getByText('Rollwright is open in another tab');
-const copies = (page: Page) => page.getByRole('textbox', { name: 'Copies: crest' });
+const copies = (page: Page) => page.getByRole('textbox', { name: 'Qty: crest' });
 
 /** The scripts that are kept. */
 const keptScripts = (page: Page): Promise<string[]> =>

@@ -16,7 +16,7 @@ test('every wrong entry is answered beside its field, and nothing entered before
     await width.press('Escape');
     await expect(width).toHaveValue('80 mm');
   }
-  const count = page.getByRole('textbox', { name: 'Copies: crest' });
+  const count = page.getByRole('textbox', { name: 'Qty: crest' });
   await count.fill('10000000');
   await count.press('Enter');
   await expect(page.getByRole('alert')).toContainText('a whole number from 1 to 5,000');

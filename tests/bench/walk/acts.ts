@@ -194,7 +194,7 @@ export const acts: readonly Act[] = [
     name: 'change a count',
     room: 'Orders',
     weight: 5,
-    act: typing(/^Copies: /, ({ below }) => String(below(9))),
+    act: typing(/^Qty: /, ({ below }) => String(below(9))),
   },
   {
     name: 'change a width',
