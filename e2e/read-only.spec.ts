@@ -86,7 +86,7 @@ const windows = [
   ['Film', 'Film and price'],
   ['Press', 'Recipes'],
   ['Press', 'Equipment'],
-  ['Press', 'Upkeep'],
+  ['Press', 'Maintenance'],
   ['Stock', 'Open Roll, 13 in'],
 ] as const;
 
