@@ -4,7 +4,6 @@ import { FirstButton } from '../panels/FirstButton';
 import { GradeButton } from '../panels/GradeButton';
 import { Button } from '../parts/Button';
 import { OrderCode } from '../parts/OrderCode';
-import { tintOf } from '../parts/tints';
 import { reveal } from '../store/camera';
 import { usePlanning } from '../store/planning';
 import { useWays } from '../store/selectors';
@@ -85,7 +84,7 @@ function OrderCard({
     reveal(copy.y, copy.y + copy.length);
   };
   return (
-    <li className="card" style={{ borderInlineStartColor: tintOf(order.tint) }}>
+    <li className="card">
       <header>
         <OrderCode code={order.code} tint={order.tint} />
         <strong>{order.name}</strong>

@@ -2,9 +2,9 @@ import type { Verdict } from '../../src/artwork';
 import { useWords } from '../words';
 import './grade.css';
 
-const signs: Record<Verdict, string> = { good: '✓', meant: '✓', check: '!', poor: '✕' };
+const signs: Record<Verdict, string> = { good: '', meant: '', check: '!', poor: '✕' };
 
-/** A grade by a sign, a colour and, where there is room, a word. */
+/** A grade by a shape, a sign, a colour and, where there is room, a word. */
 export function GradeMark({ grade, short = false }: { grade: Verdict; short?: boolean }) {
   const { grade: words } = useWords();
   return (

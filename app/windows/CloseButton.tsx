@@ -5,9 +5,5 @@ import { useWords } from '../words';
 /** Closes a window in which every entry counts at once, so that nothing is left to save. */
 export function CloseButton() {
   const { common } = useWords();
-  return (
-    <Button weight="primary" onPress={() => openDialog(null)}>
-      {common.close}
-    </Button>
-  );
+  return <Button onPress={() => openDialog(null)}>{common.close}</Button>;
 }

@@ -103,6 +103,8 @@ describe('the styles', () => {
       '.overlay',
     ],
     ...['.checkbox .box', '.checkbox[data-selected] .box'],
+    ...['.notice::before', '.notice.tone-care::before', '.notice.tone-error::before', '.caution::before'],
+    '.grade.good b, .grade.meant b',
   ];
 
   it('name nothing apart that is not there', () => {
