@@ -14,7 +14,10 @@ const namesOf = (folder: string): string[] => readdirSync(join(folder, 'assets')
 
 /** The next name of a file that is named by its content: another hash of the same length. */
 const nextName = (name: string): string =>
-  name.replace(/-([\w-]{8})(?=\.\w+$)/, (_, hash: string) => `-2${hash.slice(1)}`);
+  name.replace(
+    /-([\w-]{8})(?=\.\w+$)/,
+    (_, hash: string) => `-${hash.startsWith('2') ? 3 : 2}${hash.slice(1)}`,
+  );
 
 const isText = (file: string): boolean => TEXTS.has(extname(file));
 
