@@ -7,9 +7,10 @@ Corner Oven,Badge,140.5,140,2,,yes`;
 
 type Page = Parameters<typeof openShop>[0];
 
-/** Chooses a language in the window that its two letters open from any room. */
-async function speak(page: Page, from: RegExp, language: string): Promise<void> {
-  await page.getByRole('button', { name: from }).click();
+/** Chooses a language in the window that the menu of the shop opens from any room. */
+async function speak(page: Page, menu: string, title: string, language: string): Promise<void> {
+  await page.getByRole('button', { name: menu, exact: true }).click();
+  await page.getByRole('menuitem', { name: title }).click();
   await page
     .getByRole('dialog')
     .getByRole('combobox')
@@ -34,7 +35,7 @@ test.describe('a visit that can be gone on with offline', () => {
     const html = page.locator('html');
     await expect(html).toHaveAttribute('lang', 'en');
 
-    await speak(page, /EN · mm: Units and language/, 'Español');
+    await speak(page, 'Shop', 'Units and language', 'Español');
     const dialog = page.getByRole('dialog', { name: 'Unidades e idioma' });
     await expect(dialog).toBeVisible();
     await expect(html).toHaveAttribute('lang', 'es');
@@ -97,7 +98,7 @@ test.describe('a visit that can be gone on with offline', () => {
     await page.getByRole('button', { name: 'Guardar como PDF' }).click();
     expect((await download).suggestedFilename()).toBe('plano de corte Run 1.pdf');
 
-    await speak(page, /ES · mm: Unidades e idioma/, 'English');
+    await speak(page, 'Taller', 'Unidades e idioma', 'English');
     await expect(page.getByRole('dialog', { name: 'Units and language' })).toBeVisible();
     await page.getByRole('button', { name: 'Close' }).click();
     await expect(page.getByRole('heading', { name: 'Cut map' })).toBeVisible();
@@ -124,7 +125,7 @@ test.describe('a browser in Spanish', () => {
 
   test('keeps the language when the shop’s own book is begun', async ({ page }) => {
     await page.goto('./');
-    await speak(page, /ES · mm/, 'English');
+    await speak(page, 'Taller', 'Unidades e idioma', 'English');
     await page.getByRole('button', { name: 'Close' }).click();
     await page.getByRole('button', { name: 'Start with my own orders' }).click();
     await expect(page.getByText('The film is empty')).toBeVisible();

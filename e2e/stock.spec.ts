@@ -269,7 +269,8 @@ test('six rooms fit on a phone, in English and in Spanish', async ({ page }) => 
     await page.goto('./#/stock');
     await expect(page.getByRole('heading', { level: 1 })).toHaveText(/^(Stock|Almacén)$/);
     if (locale === 'ES') {
-      await page.getByRole('button', { name: /^EN · mm/ }).click();
+      await page.getByRole('button', { name: 'Shop', exact: true }).click();
+      await page.getByRole('menuitem', { name: 'Units and language' }).click();
       await page.getByLabel('Language', { exact: true }).selectOption({ label: 'Español' });
       await page.keyboard.press('Escape');
       await expect(page.getByRole('heading', { name: 'Almacén', exact: true })).toBeVisible();

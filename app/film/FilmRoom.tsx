@@ -10,6 +10,7 @@ import {
 import { CommandButton } from '../commands/CommandButton';
 import { part } from '../offline/part';
 import { DemoButton } from '../panels/DemoButton';
+import { useNextAct } from '../panels/useNextAct';
 import { Button } from '../parts/Button';
 import { useNarrow } from '../parts/useNarrow';
 import { atRest } from '../store/at-rest';
@@ -36,6 +37,7 @@ export function FilmRoom() {
   const { film: words } = useWords();
   const run = useLaidRun();
   const narrow = useNarrow();
+  const next = useNextAct(run);
   // At hand before a copy is selected: the next key may be for it.
   useEffect(
     () =>
@@ -68,9 +70,13 @@ export function FilmRoom() {
         <CommandButton command={undoCommand} weight="plain" />
         <CommandButton command={redoCommand} weight="plain" />
         <CommandButton command={cutMapCommand} />
-        <CommandButton command={printImageCommand} />
-        <CommandButton command={placeWaitingCommand} />
-        <CommandButton command={layOutCommand} weight="primary" />
+        <CommandButton command={printImageCommand} weight={next === 'print' ? 'primary' : 'normal'} />
+        {run.state === 'draft' && (
+          <>
+            <CommandButton command={placeWaitingCommand} />
+            <CommandButton command={layOutCommand} weight={next === 'lay-out' ? 'primary' : 'normal'} />
+          </>
+        )}
       </div>
     </div>
   );
@@ -78,7 +84,7 @@ export function FilmRoom() {
   return (
     <>
       <h1 className="visually-hidden">{words.title}</h1>
-      {!narrow && <RunBar run={run} />}
+      {!narrow && <RunBar run={run} next={next} />}
       <section className="run-head">
         <RunSentence run={run} />
         {!narrow && acts}
@@ -91,7 +97,7 @@ export function FilmRoom() {
       )}
       <RunStrip run={run} />
       {narrow && acts}
-      {narrow && <RunBar run={run} />}
+      {narrow && <RunBar run={run} next={next} />}
       <Offer run={run} />
       <FilmBar run={run} />
       <OrderCards run={run} />

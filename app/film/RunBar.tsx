@@ -2,6 +2,7 @@ import { edits, filmForNextRun } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { openRuns, printedRuns, type Run } from '../../src/model';
 import { DueLine } from '../panels/DueLine';
+import type { NextAct } from '../panels/useNextAct';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { costsOf } from '../store/costs';
@@ -16,7 +17,7 @@ import { rulerLength } from '../words/format';
 const NEW = 'new';
 
 /** Which run is looked at, how far it is, and the steps from draft to printed. */
-export function RunBar({ run }: { run: LaidRun }) {
+export function RunBar({ run, next }: { run: LaidRun; next: NextAct | null }) {
   const { runs: words } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
@@ -52,7 +53,7 @@ export function RunBar({ run }: { run: LaidRun }) {
       </p>
       {run.state === 'draft' && <DueLine />}
       {leaving > 0 && <p className="care small">{words.lettingGo(leaving, ways)}</p>}
-      <RunSteps run={run} />
+      <RunSteps run={run} next={next} />
     </div>
   );
 }
@@ -63,7 +64,7 @@ const withoutArtwork = ({ copies }: LaidRun): string[] => [
 ];
 
 /** The steps that a run can take from where it is. */
-function RunSteps({ run }: { run: LaidRun }) {
+function RunSteps({ run, next }: { run: LaidRun; next: NextAct | null }) {
   const { runs: words, rooms } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
@@ -83,6 +84,7 @@ function RunSteps({ run }: { run: LaidRun }) {
         )}
         <Button
           writes
+          weight={next === 'lock' ? 'primary' : 'normal'}
           isDisabled={run.copies.length === 0 || run.spans === null}
           onPress={() => {
             stopPlanning();
@@ -104,7 +106,7 @@ function RunSteps({ run }: { run: LaidRun }) {
         </Button>
         <Button onPress={() => openDialog({ kind: 'spoiled' })}>{words.spoiled}</Button>
         <Button onPress={() => openDialog({ kind: 'printed' })}>{words.printedTo}</Button>
-        <Button writes weight="primary" onPress={() => finishPrinting(run)}>
+        <Button writes onPress={() => finishPrinting(run)}>
           {words.leadOn.locked}
         </Button>
       </>

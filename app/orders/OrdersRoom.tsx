@@ -5,14 +5,15 @@ import { edits } from '../../src/editing';
 import { redoCommand, undoCommand } from '../commands';
 import { CommandButton } from '../commands/CommandButton';
 import { DemoButton } from '../panels/DemoButton';
+import { useNextAct } from '../panels/useNextAct';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
 import { FileButton } from '../parts/FileButton';
 import { tintOf } from '../parts/tints';
-import { useWays } from '../store/selectors';
+import { useLaidRun, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
-import { openDialog, showNewOrder, useView } from '../store/view';
+import { goTo, openDialog, showNewOrder, useView } from '../store/view';
 import { dropFiles } from './drop-files';
 import { NewTransferRow } from './NewTransferRow';
 import { OrderHead } from './OrderHead';
@@ -25,7 +26,7 @@ import { useWords } from '../words';
 
 /** The day's orders: pasted, opened or typed, each with its transfers. */
 export function OrdersRoom() {
-  const { orders: words } = useWords();
+  const { orders: words, runs } = useWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const [search, setSearch] = useState('');
@@ -34,6 +35,8 @@ export function OrdersRoom() {
   const first = useView((view) => view.newOrder);
   const lines = orderLines(book, { search, sorting, archived, first });
   const any = Object.keys(book.order).length > 0;
+  const next = useNextAct(useLaidRun());
+  const toLay = next === 'lay-out' && Object.values(book.copy).some(({ state }) => state === 'waiting');
   usePastedTable();
   useEffect(() => {
     if (first === null) return;
@@ -86,9 +89,17 @@ export function OrdersRoom() {
           <Button writes onPress={addOrder}>
             {words.addOrder}
           </Button>
-          <Button weight="primary" onPress={() => openDialog({ kind: 'paste', text: '' })}>
+          <Button
+            weight={toLay ? 'normal' : 'primary'}
+            onPress={() => openDialog({ kind: 'paste', text: '' })}
+          >
             {words.paste}
           </Button>
+          {toLay && (
+            <Button weight="primary" onPress={() => goTo('film')}>
+              {runs.leadOn.draft}
+            </Button>
+          )}
         </div>
       </div>
       {any ? (

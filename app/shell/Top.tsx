@@ -1,9 +1,10 @@
-import { useEffect, useRef } from 'react';
+import { Suspense, useEffect, useRef, useState } from 'react';
+import { part } from '../offline/part';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog, useView } from '../store/view';
-import { useLanguage, useWords } from '../words';
+import { useWords } from '../words';
 import { clockTime } from '../words/format';
 
 /** The rooms, and whether all is kept. */
@@ -51,19 +52,25 @@ export function Top() {
   );
 }
 
-/** Opens the window; it tells the language and the unit in force, which can be read in any language. */
+const fetchMenu = () => import('./ShopMenu').then(({ ShopMenu: menu }) => menu);
+const ShopMenu = part(fetchMenu);
+
+/** Opens what is set and kept for the whole shop. */
 function ShopButton() {
   const { shop: words } = useWords();
-  const { unit } = useWays();
-  const told = `${useLanguage().toUpperCase()} · ${unit}`;
+  const [isOpen, setOpen] = useState(false);
+  const place = useRef<HTMLDivElement>(null);
   return (
-    <Button
-      weight="plain"
-      aria-label={`${told}: ${words.title}`}
-      onPress={() => openDialog({ kind: 'shop' })}
-    >
-      {told}
-    </Button>
+    <div ref={place}>
+      <Button weight="plain" aria-expanded={isOpen} onPress={() => setOpen(!isOpen)}>
+        {words.menu}
+      </Button>
+      {isOpen && (
+        <Suspense>
+          <ShopMenu place={place} onClose={() => setOpen(false)} />
+        </Suspense>
+      )}
+    </div>
   );
 }
 

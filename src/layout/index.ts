@@ -36,4 +36,4 @@ export { changesLayout, type Savings, savings } from './savings';
 export { unfitCopies } from './settle';
 export { snap } from './snap';
 export { straightCuts } from './straight';
-export { type Untaken, untakenBy } from './untaken';
+export { isAsked, type Untaken, untakenBy } from './untaken';

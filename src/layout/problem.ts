@@ -22,7 +22,7 @@ import {
 import { type Micrometres, um } from '../units';
 import { shapeOf, sheetAt, sheetStart, untouched } from './film-shape';
 import { type LaidRun, layRun } from './laid';
-import { keptFrom } from './untaken';
+import { isAsked, keptFrom } from './untaken';
 
 /**
  * Which copies stay where they are while the rest is laid out: the pinned ones, all that lie on the film, or all that begin
@@ -116,7 +116,7 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
         if (place.y < progress.printedTo) continue;
         if (stays(place, keep)) pinned.push(placedOf(pieces.length, place, film));
         else (copy.role === 'filler' ? giveWay : toLay).push(copy);
-      } else if (!place && copy.role !== 'filler' && keptFrom(book, run, copy) === null) toLay.push(copy);
+      } else if (isAsked(book, run, copy)) toLay.push(copy);
     }
     asked.push({
       id: transfer.id,

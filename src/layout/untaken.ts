@@ -21,6 +21,10 @@ export function keptFrom(book: Book, run: Run, copy: Copy): keyof Untaken | 'gon
   return order.awaits.proof || order.awaits.blanks ? 'unready' : null;
 }
 
+/** Whether a run lays a copy out that has no place yet; fillers are laid afterwards. */
+export const isAsked = (book: Book, run: Run, copy: Copy): boolean =>
+  copy.place === null && copy.role !== 'filler' && keptFrom(book, run, copy) === null;
+
 /** The copies that wait and that a run does not lay out; those of archived orders and fillers are not missed. */
 export function untakenBy(book: Book, run: Run): Untaken {
   const counts = { elsewhere: 0, unchosen: 0, unready: 0 };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addRun, chooseCopies, editOrder, editRun, setPlaces } from '../../src/editing';
-import { copiesToLay, layRun, problemOf, untakenBy } from '../../src/layout';
+import { copiesToLay, isAsked, layRun, problemOf, untakenBy } from '../../src/layout';
 import { type Book, filmOf, type Id } from '../../src/model';
 import { fromMm } from '../../src/units';
 import { edited, freshIds, smallBook } from '../editing/book';
@@ -72,6 +72,7 @@ describe('what a run leaves waiting', () => {
               played.order[played.transfer[transfer]?.order ?? '']?.archived === false,
           );
           expect(laid.length + elsewhere + unchosen + unready).toBe(open.length);
+          expect(open.filter((copy) => isAsked(played, draft, copy)).length).toBe(laid.length);
         }
       }),
       { numRuns: 60 },

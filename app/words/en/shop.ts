@@ -1,5 +1,6 @@
 /** The window where a shop says how it measures, pays and is spoken to. */
 export const shop = {
+  menu: 'Shop',
   title: 'Units and language',
   language: 'Language',
   unit: 'Measures',

@@ -1,6 +1,7 @@
 import type { Words } from '../en';
 
 export const shop: Words['shop'] = {
+  menu: 'Taller',
   title: 'Unidades e idioma',
   language: 'Idioma',
   unit: 'Medidas',
