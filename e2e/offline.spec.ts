@@ -26,7 +26,8 @@ test('after one visit the app starts with the network off, and keeps what is ent
   await page.goto('./#/film');
   await expect(sentence(page)).toBeVisible();
   // The licences of all that ships are a page of their own, which is kept too.
-  await page.getByRole('button', { name: /Units and language/ }).click();
+  await page.getByRole('button', { name: 'Shop', exact: true }).click();
+  await page.getByRole('menuitem', { name: 'Units and language' }).click();
   const opened = context.waitForEvent('page');
   await page.getByRole('link', { name: /^Licences/ }).click();
   await expect((await opened).getByText(/^Rollwright is made with these packages/)).toBeVisible();

@@ -129,7 +129,8 @@ test('a film form on a phone leads to the field to mend, and keeps what was type
   await page.getByRole('textbox', { name: /^Price of a sheet/ }).fill('0.9');
   await page.getByRole('textbox', { name: 'Gap between copies' }).fill('8');
   await page.getByRole('button', { name: 'Save' }).click();
-  await page.getByRole('button', { name: /Units and language/ }).click();
+  await page.getByRole('button', { name: 'Shop', exact: true }).click();
+  await page.getByRole('menuitem', { name: 'Units and language' }).click();
   await page.getByLabel('Measures').selectOption({ label: 'inches' });
   await page.getByRole('button', { name: 'Close' }).click();
   await page.getByRole('button', { name: 'Film and price' }).click();
