@@ -1,5 +1,5 @@
 import { type LaidRun, runFigures } from '../../src/layout';
-import type { LeastFilm } from '../../src/packing';
+import type { FilmAmount } from '../../src/packing';
 import { stopCommand } from '../commands';
 import { CommandButton } from '../commands/CommandButton';
 import { usePlanning } from '../store/planning';
@@ -10,7 +10,7 @@ import { percentAtMost } from '../words/format';
 import { useShortest } from './useShortest';
 
 /** How near a layout is to what none goes below; `null` where it is proven to be there. */
-function HowNear({ run, least }: { run: LaidRun; least: LeastFilm | null }) {
+function HowNear({ run, least }: { run: LaidRun; least: FilmAmount | null }) {
   const { film: words } = useWords();
   const ways = useWays();
   const { length, sheets } = runFigures(run);

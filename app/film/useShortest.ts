@@ -1,17 +1,17 @@
 import { type LaidRun, problemOnFilm, sheetStart, takenOffRoll } from '../../src/layout';
-import { type LeastFilm, leastFilm } from '../../src/packing';
+import { type FilmAmount, leastFilm } from '../../src/packing';
 import type { Micrometres } from '../../src/units';
 import { useLaidRun } from '../store/selectors';
 
 /** What no layout of what lies on a film goes below. */
 interface Shortest {
   /** As it is taken off the film. */
-  readonly film: LeastFilm;
+  readonly film: FilmAmount;
   /** The same as a length; of sheets, of all of them. */
   readonly length: Micrometres;
 }
 
-function shortestOn(film: LaidRun['film'], least: LeastFilm): Shortest {
+function shortestOn(film: LaidRun['film'], least: FilmAmount): Shortest {
   if (least.kind === 'roll') {
     const length = takenOffRoll({ film, lengthUsed: least.length });
     return { film: { kind: 'roll', length }, length };

@@ -1,7 +1,7 @@
 import { asId, type Book, draftRun, type Film, type Order, type Run, runCost } from '../model';
 import { createPlanner, type Plan, type Problem } from '../packing';
-import { type Micrometres, type Minor, um } from '../units';
-import { takenOffRoll } from './figures';
+import type { Micrometres, Minor } from '../units';
+import { filmTaken } from './figures';
 import { type LaidRun, layRun } from './laid';
 import { type Places, withPlaces } from './offered';
 import { placesOf, problemOf, type RunProblem } from './problem';
@@ -107,10 +107,9 @@ export function laidBy(
 
 /** What a plan takes of a candidate's film. */
 export function filmTried({ film }: Candidate, { used, unplaced }: Plan): FilmTried {
-  const length = used.kind === 'roll' ? takenOffRoll({ film, lengthUsed: used.length }) : um(0);
-  const sheets = used.kind === 'sheets' ? used.sheets : 0;
+  const taken = filmTaken(film, used);
   const leftOut = unplaced.reduce((sum, { count }) => sum + count, 0);
-  return { film, length, sheets, cost: runCost(film, { length, sheets }), leftOut };
+  return { film, ...taken, cost: runCost(film, taken), leftOut };
 }
 
 /** Those that take most copies first, the cheapest among them first. */

@@ -1,4 +1,5 @@
 import { runCost } from '../model';
+import type { FilmAmount } from '../packing';
 import { type Micrometres, type Minor, um } from '../units';
 import { sheetAt, sheetStart } from './film-shape';
 import { furthestEnd, type LaidRun } from './laid';
@@ -25,6 +26,15 @@ export function wasteOver(run: Pick<LaidRun, 'copies' | 'film'>, length: Microme
 /** Film that is taken off a roll by so much of a run: what the printer feeds blank for the job comes on top. */
 export const takenOffRoll = ({ film, lengthUsed }: Pick<LaidRun, 'film' | 'lengthUsed'>): Micrometres =>
   um(film.kind === 'roll' && lengthUsed > 0 ? lengthUsed + film.jobBlank : lengthUsed);
+
+/** Film that is taken for an amount that a run, or a plan of it, lies on. */
+export const filmTaken = (
+  film: LaidRun['film'],
+  used: FilmAmount,
+): { readonly length: Micrometres; readonly sheets: number } =>
+  used.kind === 'roll'
+    ? { length: takenOffRoll({ film, lengthUsed: used.length }), sheets: 0 }
+    : { length: um(0), sheets: used.sheets };
 
 export function runFigures(run: LaidRun): RunFigures {
   const { film } = run;

@@ -1,7 +1,7 @@
 import { type Book, runCost } from '../model';
 import type { Plan } from '../packing';
 import { asMinor, fromMm, type Micrometres, type Minor, um } from '../units';
-import { runFigures, takenOffRoll } from './figures';
+import { filmTaken, runFigures } from './figures';
 import type { LaidRun } from './laid';
 
 /** What a plan takes less than the layout that lies on the film. */
@@ -20,13 +20,11 @@ export function savings(run: LaidRun, plan: Plan): Savings | null {
   const { film } = run;
   if (plan.unplaced.length > 0) return null;
   const now = runFigures(run);
-  const { used } = plan;
-  const length = used.kind === 'roll' ? takenOffRoll({ film, lengthUsed: used.length }) : um(0);
-  const sheets = used.kind === 'sheets' ? used.sheets : 0;
+  const taken = filmTaken(film, plan.used);
   const saved = {
-    length: um(film.kind === 'roll' ? Math.max(0, now.length - length) : 0),
-    sheets: Math.max(0, now.sheets - sheets),
-    cost: asMinor(Math.max(0, now.cost - runCost(film, { length, sheets }))),
+    length: um(film.kind === 'roll' ? Math.max(0, now.length - taken.length) : 0),
+    sheets: Math.max(0, now.sheets - taken.sheets),
+    cost: asMinor(Math.max(0, now.cost - runCost(film, taken))),
   };
   return saved.length >= LEAST || saved.sheets > 0 ? saved : null;
 }

@@ -1,8 +1,7 @@
 import { um } from '../units';
-import type { LeastFilm } from './bounds';
 import { knifeLines } from './knife-lines';
 import type { Layout } from './layout';
-import type { FilmUsed, Placed, Plan, Problem, Unplaced } from './problem';
+import type { FilmAmount, FilmUsed, Placed, Plan, Problem, Unplaced } from './problem';
 import type { Rect } from './rules';
 import { isEmpty, type Strip, tooLarge } from './strip';
 
@@ -52,7 +51,7 @@ function rectOf({ pieces }: Problem, { piece, x, y, turned }: Placed): Rect | nu
 }
 
 /** The film that placed copies take, as far as how much of it goes. */
-export function filmUsed(problem: Problem, placed: readonly Placed[]): LeastFilm {
+export function filmUsed(problem: Problem, placed: readonly Placed[]): FilmAmount {
   if (problem.film.kind === 'sheet') {
     return { kind: 'sheets', sheets: placed.reduce((most, { sheet }) => Math.max(most, sheet + 1), 0) };
   }

@@ -1,11 +1,6 @@
-import { type Micrometres, um } from '../units';
-import { isApart, type Problem } from './problem';
+import { um } from '../units';
+import { type FilmAmount, isApart, type Problem } from './problem';
 import { type Strip, stripOf } from './strip';
-
-/** Film that no layout can go below: of a roll a length, lead and tail included, or so many whole sheets. */
-export type LeastFilm =
-  | { readonly kind: 'roll'; readonly length: Micrometres }
-  | { readonly kind: 'sheets'; readonly sheets: number };
 
 /** Maps a share of the width, 0 to 1, so that shares adding up to at most 1 still do: a dual feasible function. */
 type Dual = (share: number) => number;
@@ -175,7 +170,7 @@ export function leastOnLastSheet(strip: Strip, sheets: number): number {
  * turns it is allowed. Copies too large for the film are left out. Sound with gaps, spans and pinned copies.
  * @returns none without copies
  */
-export function leastFilm(problem: Problem): LeastFilm {
+export function leastFilm(problem: Problem): FilmAmount {
   const strip = stripOf(problem);
   const isBare = itemsOf(strip).length === 0;
   if (strip.bins.kind === 'sheets') return { kind: 'sheets', sheets: isBare ? 0 : leastSheets(strip) };

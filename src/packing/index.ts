@@ -1,10 +1,11 @@
-export { type LeastFilm, leastFilm } from './bounds';
+export { leastFilm } from './bounds';
 export { type CutTree, cutCount, cutTree } from './cut-tree';
 export { type Fault, type Lying, layoutFaults } from './faults';
 export { tooLargeFor } from './fit';
 export { knifeLines } from './knife-lines';
 export { createPlanner, type Planner } from './planner';
 export type {
+  FilmAmount,
   Piece,
   Placed,
   Plan,

@@ -1,9 +1,9 @@
 import { seededRandom } from '../units';
 import { assemble, filmUsed, placedOf } from './assemble';
-import { type LeastFilm, leastFilm, leastOnLastSheet } from './bounds';
+import { leastFilm, leastOnLastSheet } from './bounds';
 import { chosenCounts, fitting, sum } from './choice';
 import { fillUp } from './fill-up';
-import { isApart, type Placed, type Plan, type Problem } from './problem';
+import { type FilmAmount, isApart, type Placed, type Plan, type Problem } from './problem';
 import { type Idea, Search } from './search';
 import { soonestFirst } from './soonest-first';
 import { type Strip, stripOf } from './strip';
@@ -18,7 +18,7 @@ export interface Planner {
   /** The best plan so far, the soonest ranks first; builds a first one if there is none. Takes far longer than a layout. */
   best(): Plan;
   /** Film that no plan can go below. */
-  readonly bound: LeastFilm;
+  readonly bound: FilmAmount;
   /** The best plan places every copy that fits the film, and uses no more than the bound. */
   proven(): boolean;
   /** Proven, and of sheets nothing more to gain: the last one's clean offcut can be no longer. */
@@ -48,7 +48,7 @@ class SearchPlanner implements Planner {
   /** Where the best layout puts its copies, the pinned ones first. */
   private laid: readonly Placed[] | null = null;
   private plan: Plan | null = null;
-  private knownBound: LeastFilm | null = null;
+  private knownBound: FilmAmount | null = null;
   private knownLast: number | null = null;
 
   constructor(problem: Problem, seed: number) {
@@ -102,7 +102,7 @@ class SearchPlanner implements Planner {
   }
 
   /** Worked out when it is first asked for: a first layout does not wait for it. */
-  get bound(): LeastFilm {
+  get bound(): FilmAmount {
     this.knownBound ??= leastFilm(this.isShort ? withCounts(this.problem, this.chosen) : this.problem);
     return this.knownBound;
   }

@@ -107,16 +107,15 @@ export interface Unplaced {
   readonly reason: UnplacedReason;
 }
 
-/** Film that a plan takes. */
-export type FilmUsed =
-  | {
-      readonly kind: 'roll';
-      /** To the far end of the last copy and the tail behind it; 0 without a copy. */
-      readonly length: Micrometres;
-      /** From 0 to `length` where {@link RollShape.spanMax} is set, otherwise empty. */
-      readonly spans: readonly Span[];
-    }
+/** So much film: of a roll a length, lead and tail included, 0 without a copy; or so many whole sheets. */
+export type FilmAmount =
+  | { readonly kind: 'roll'; readonly length: Micrometres }
   | { readonly kind: 'sheets'; readonly sheets: number };
+
+/** Film that a plan takes; a roll with its spans, from 0 to `length` where {@link RollShape.spanMax} is set, otherwise none. */
+export type FilmUsed =
+  | (Extract<FilmAmount, { kind: 'roll' }> & { readonly spans: readonly Span[] })
+  | Extract<FilmAmount, { kind: 'sheets' }>;
 
 export interface Plan {
   /** Every copy placed, the pinned ones first and in their order. */

@@ -1,4 +1,4 @@
-import { createPlanner, type LeastFilm, type Plan, type Problem, tooLargeFor } from '../../src/packing';
+import { createPlanner, type FilmAmount, type Plan, type Problem, tooLargeFor } from '../../src/packing';
 
 /** A slice of work between two looks at the clock, in milliseconds. */
 const SLICE = 20;
@@ -20,7 +20,7 @@ export function misfit(problem: Problem): string | null {
 export function planFor(
   problem: Problem,
   { seconds, seed, from = performance.now() }: { seconds: number; seed: number; from?: number },
-): { plan: Plan; bound: LeastFilm; firstMs: number; iterations: number } {
+): { plan: Plan; bound: FilmAmount; firstMs: number; iterations: number } {
   const planner = createPlanner(problem, seed);
   planner.best();
   const firstMs = performance.now() - from;

@@ -1,4 +1,4 @@
-import type { LeastFilm, Plan } from '../../src/packing';
+import type { FilmAmount, Plan } from '../../src/packing';
 import { toMm } from '../../src/units';
 import { rollUsed, sheetsUsed as takenSheets } from '../packing/used';
 import type { Instance } from './instance';
@@ -24,13 +24,13 @@ export interface Result {
 }
 
 /** Rounded up for the plan, copies may reach a little less far than the bound says. */
-const leastOf = (least: LeastFilm, lengthUsed: number): Pick<Result, 'leastLength' | 'leastSheets'> =>
+const leastOf = (least: FilmAmount, lengthUsed: number): Pick<Result, 'leastLength' | 'leastSheets'> =>
   least.kind === 'sheets'
     ? { leastSheets: least.sheets }
     : { leastLength: Math.min(toMm(least.length), lengthUsed) };
 
 /** Tells a plan in the terms of its instance. */
-export function resultOf(instance: Instance, plan: Plan, least: LeastFilm, seconds: number): Result {
+export function resultOf(instance: Instance, plan: Plan, least: FilmAmount, seconds: number): Result {
   const { film, margins, pieces } = instance;
   const copies = pieces.map(() => 0);
   let end = 0;
