@@ -1,5 +1,5 @@
 import type { Locator, Page } from '@playwright/test';
-import { expect, kept, layOut, notices, openShop, pasteTable, test } from './shop';
+import { expect, kept, layOut, leaveWindows, notices, openShop, pasteTable, test } from './shop';
 
 const rooms = ['Orders', 'Film', 'Cut', 'Press', 'Stock', 'Log'] as const;
 
@@ -8,14 +8,6 @@ const TABLE = ['Harbour Row Club,back,280,230,4,2026-12-01,yes', 'Fig Tree Cafe,
 );
 
 const REFUSED = 'Nothing was changed';
-
-/** Leaves the windows that are open, also one that is still on its way. */
-async function leaveWindows(page: Page): Promise<void> {
-  while ((await page.getByRole('dialog').count()) > 0) {
-    await page.keyboard.press('Escape');
-    await page.waitForTimeout(50);
-  }
-}
 
 /**
  * Presses every button and turns every box and list over that can be used in a part of the page, and tells those after which the app
@@ -90,6 +82,14 @@ const windows = [
   ['Stock', 'Open Roll, 13 in'],
 ] as const;
 
+/** Those of the menu of the shop. */
+const ofShop = [
+  'Units and language',
+  'Costs of this shop',
+  'Prices of this shop',
+  'Storage and backup',
+] as const;
+
 test('a window in a tab that only shows has nothing either', async ({ page, context }) => {
   await openShop(page);
   await pasteTable(page, TABLE);
@@ -102,6 +102,13 @@ test('a window in a tab that only shows has nothing either', async ({ page, cont
     await second.getByRole('button', { name: opens }).first().click();
     await expect(second.getByRole('dialog')).toBeVisible();
     expect.soft(await falselyAlive(second, second.getByRole('dialog').first()), opens).toEqual([]);
+    await leaveWindows(second);
+  }
+  for (const title of ofShop) {
+    await second.getByRole('button', { name: 'Shop', exact: true }).click();
+    await second.getByRole('menuitem', { name: title }).click();
+    await expect(second.getByRole('dialog', { name: title })).toBeVisible();
+    expect.soft(await falselyAlive(second, second.getByRole('dialog').first()), title).toEqual([]);
     await leaveWindows(second);
   }
 });

@@ -166,6 +166,14 @@ async function stop(page: Page): Promise<void> {
   await expect(button).toBeHidden();
 }
 
+/** Leaves the windows that are open, also one that is still on its way. */
+export async function leaveWindows(page: Page): Promise<void> {
+  for (let tries = 0; tries < 100 && (await page.getByRole('dialog').count()) > 0; tries += 1) {
+    await page.keyboard.press('Escape');
+    await page.waitForTimeout(50);
+  }
+}
+
 export const sentence = (page: Page): Locator => page.getByTestId('sentence');
 
 export const notices = (page: Page): Locator => page.locator('.notices');

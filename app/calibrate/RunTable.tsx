@@ -41,6 +41,7 @@ export function RunTable({ finding }: { finding: Finding }) {
                 <td>{isLeftOut ? '–' : wholePercent(pull, ways)}</td>
                 <td>
                   <Check
+                    writes
                     label={words.takeIn(name)}
                     short={words.runColumns.takenIn}
                     checked={!isLeftOut}

@@ -254,6 +254,7 @@ function FilmBy({ costs: { kept, costs } }: { costs: RunCosts }) {
   return (
     <div className="cost-film-by">
       <Choice
+        writes
         label={words.filmBy}
         value={costs.filmBy}
         options={(['footprint', 'ink'] as const).map((value) => ({ value, label: words.filmBys[value] }))}

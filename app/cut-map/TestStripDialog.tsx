@@ -68,6 +68,7 @@ export function TestStripDialog() {
       </div>
       <div className="fields">
         <Choice
+          writes
           label={words.firstEnd}
           value={printer.firstEnd}
           options={[
@@ -77,6 +78,7 @@ export function TestStripDialog() {
           onChange={(firstEnd) => set({ firstEnd })}
         />
         <Choice
+          writes
           label={words.inkUp}
           value={printer.inkUp}
           options={[
@@ -86,6 +88,7 @@ export function TestStripDialog() {
           onChange={setInkUp}
         />
         <Field
+          writes
           label={words.measured}
           hint={words.feed(length, number(printer.feed, reader.locale, 0, 4))}
           value={measured}
@@ -98,6 +101,7 @@ export function TestStripDialog() {
       <p className="quiet small">{words.after}</p>
       <div className="actions">
         <Button
+          writes
           weight="plain"
           onPress={() => {
             set({ firstEnd: 'lead', feed: 1 });

@@ -18,6 +18,7 @@ export function Mapping({ headings }: { headings: readonly Heading[] }) {
       <fieldset className="mapping" aria-label={words.mapTitle(used, headings.length - used, ways)}>
         {headings.map(({ text, column }) => (
           <Choice<Column | 'none'>
+            writes
             key={text}
             label={words.mapTo(text)}
             value={column ?? 'none'}

@@ -82,6 +82,7 @@ export function PasteDialog({ text: pasted }: { text: string }) {
       {reading?.ambiguousDate && (
         <div className="actions start">
           <Choice<DateOrder | 'ask'>
+            writes
             label={words.inDatesSuchAs(reading.ambiguousDate)}
             value={dateOrder ?? 'ask'}
             options={[

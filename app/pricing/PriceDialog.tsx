@@ -112,6 +112,7 @@ function OwnFields({ order }: { order: Order }) {
       <h3 id="price-own">{words.own}</h3>
       <div className="fields">
         <Choice
+          writes
           label={words.aim}
           value={aim?.kind ?? 'shop'}
           options={(['shop', 'margin', 'markup'] as const).map((value) => ({

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import { edits } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
-import type { Settings } from '../../src/model';
+import { chosenFeed, type Settings } from '../../src/model';
 import { fitsPdf, framesOf, imageOf, PPI, type Scope } from '../../src/output/print-image';
 import { fromMm } from '../../src/units';
 import { safeName } from '../files/file-name';
@@ -24,18 +24,22 @@ import { useSources } from './sources';
 type Choices = Settings['printImage'];
 
 /** The images that a scope takes, with the names of their files. */
-function useImages(run: LaidRun, scope: Scope, { printer, printImage }: Omit<Settings, 'changed'>) {
+function useImages(
+  run: LaidRun,
+  scope: Scope,
+  feed: number,
+  { printer, printImage }: Omit<Settings, 'changed'>,
+) {
   const { printImage: words } = useAllWords();
   return useMemo((): NamedImage[] => {
-    const { ppi, mirrored, ticks, numbers, form: wanted, feedCorrected } = printImage;
-    const feed = feedCorrected ? printer.feed : 1;
+    const { ppi, mirrored, ticks, numbers, form: wanted } = printImage;
     const choice = { ppi, mirrored, firstEnd: printer.firstEnd, feed, marks: { ticks, numbers } };
     return framesOf(run, scope).map((frame) => {
       const image = imageOf(run, frame, choice);
       const form = wanted === 'pdf' && fitsPdf(image) ? 'pdf' : 'png';
       return { image, form, name: safeName(words.fileName(run.name, frame.part, form)) };
     });
-  }, [run, scope, printer, printImage, words]);
+  }, [run, scope, feed, printer, printImage, words]);
 }
 
 const WHOLE_RUN: Scope = { kind: 'run' };
@@ -46,13 +50,13 @@ export function ImageForm({ run }: { run: LaidRun }) {
   const ways = useWays();
   const artwork = useShop(({ book }) => book.artwork);
   const settings = useShop(({ book }) => settingsOrFirst(book));
-  const { printer, printImage } = settings;
-  const feed = printImage.feedCorrected ? printer.feed : 1;
+  const { printImage } = settings;
+  const feed = chosenFeed(settings);
   const [chosen, setChosen] = useState('run');
   const [blank, setBlank] = useState(false);
   const [isPpi, setIsPpi] = useState(true);
   const scopes = useScopes(run);
-  const images = useImages(run, scopes.get(chosen)?.scope ?? WHOLE_RUN, settings);
+  const images = useImages(run, scopes.get(chosen)?.scope ?? WHOLE_RUN, feed, settings);
   const shown = useMemo(() => {
     const copies = new Set(images.flatMap(({ image }) => image.copies.map(({ copy }) => copy)));
     return run.copies.filter(({ id }) => copies.has(id));
@@ -74,6 +78,7 @@ export function ImageForm({ run }: { run: LaidRun }) {
           onChange={setChosen}
         />
         <Choice
+          writes
           label={words.form}
           value={printImage.form}
           options={[
@@ -158,6 +163,7 @@ function PpiField({
   };
   return (
     <Field
+      writes
       label={words.ppi}
       hint={words.ppiHint}
       value={typed}
@@ -180,7 +186,7 @@ function Mirror({
   const readsInkUp = (printer.inkUp === 'mirrored') === printImage.mirrored;
   return (
     <div>
-      <Tick label={words.mirror} checked={printImage.mirrored} onChange={onMirror} />
+      <Tick writes label={words.mirror} checked={printImage.mirrored} onChange={onMirror} />
       <p className="hint">{words.mirrorHint}</p>
       {readsInkUp && <p className="care small">{words.wouldRead}</p>}
       {printer.firstEnd === 'tail' && <p className="quiet small">{words.turnedRound}</p>}
@@ -200,7 +206,7 @@ function Feed({
   const ways = useWays();
   return (
     <div>
-      <Tick label={words.feed} checked={printImage.feedCorrected} onChange={onFeed} />
+      <Tick writes label={words.feed} checked={printImage.feedCorrected} onChange={onFeed} />
       <p className="hint">
         {printer.feed === 1 ? words.feedUnknown : words.feedHint(finePercent(printer.feed, ways))}
       </p>
@@ -222,8 +228,9 @@ function Marks({
   return (
     <fieldset className="image-marks">
       <legend>{words.marks}</legend>
-      <Tick label={words.ticks} checked={ticks} onChange={(on) => onChange({ ticks: on })} />
+      <Tick writes label={words.ticks} checked={ticks} onChange={(on) => onChange({ ticks: on })} />
       <Tick
+        writes
         label={words.numbers(shortLength(fromMm(4), ways))}
         checked={numbers}
         onChange={(on) => onChange({ numbers: on })}

@@ -12,7 +12,7 @@ import { WorkerFailed } from '../../src/workers/browser';
 import { sayFailed } from '../store/failures';
 import { stopLooking } from '../store/offers';
 import { waysNow } from '../store/selectors';
-import { act, useShop } from '../store/shop';
+import { act, mayWrite, useShop } from '../store/shop';
 import { notify } from '../store/view';
 import { allWordsNow } from '../words';
 import { openTargets } from './targets';
@@ -71,7 +71,7 @@ export async function printImages(
     const written = await writeImages(job, stopped.signal, onProgress);
     if (written.ok) {
       await opened.save();
-      if (noted) act(edits.noteImage(noted.run, noted.feed));
+      if (noted && mayWrite()) act(edits.noteImage(noted.run, noted.feed));
       notify('plain', allWordsNow().printImage.saved(names, waysNow()));
     } else sayProblem(written.problem);
   } catch (error) {

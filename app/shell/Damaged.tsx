@@ -1,8 +1,8 @@
-import { type Collection, collectionNames, type SetAside } from '../../src/model';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { useWords } from '../words';
 import { Band } from './Band';
+import { byCollection, namesOf } from './by-collection';
 
 /** So many are named of each collection. */
 const NAMED = 5;
@@ -13,14 +13,9 @@ export function Damaged() {
   const ways = useWays();
   const setAside = useShop((shop) => shop.setAside);
   const fellBack = useShop((shop) => shop.fellBack);
-  const linesOf = (collection: Collection | null, own: readonly SetAside[]): string => {
+  const groups = byCollection(setAside).map(({ collection, own }) => {
     const count = (collection ? words.records[collection] : words.other)(own.length, ways);
-    const names = own.flatMap(({ name }) => name ?? []).slice(0, NAMED);
-    return words.named(count, names, ways);
-  };
-  const groups = [...collectionNames, null].flatMap((collection) => {
-    const own = setAside.filter((record) => record.collection === collection);
-    return own.length > 0 ? [linesOf(collection, own)] : [];
+    return words.named(count, namesOf(own).slice(0, NAMED), ways);
   });
   return (
     <>

@@ -79,7 +79,9 @@ function Backups() {
           acceptedFileTypes={['application/zip', '.zip']}
           onSelect={(files) => files?.[0] && restore(files[0])}
         >
-          <FileButton isPending={working}>{words.restore}</FileButton>
+          <FileButton writes isPending={working}>
+            {words.restore}
+          </FileButton>
         </FileTrigger>
       </div>
       <p className="quiet small">{words.restoreHint}</p>
@@ -88,7 +90,7 @@ function Backups() {
           <LeftOut found={found} />
           <div className="actions">
             <Button onPress={() => setFound(null)}>{asks.leave}</Button>
-            <Button isPending={working} onPress={() => during('restore', () => bring(found))}>
+            <Button writes isPending={working} onPress={() => during('restore', () => bring(found))}>
               {asks.rest}
             </Button>
           </div>
@@ -138,6 +140,7 @@ function Snapshots() {
               {inside.lookInside}
             </Button>
             <Button
+              writes
               weight="plain"
               aria-label={words.bringBackNamed(dayAndTime(at, ways))}
               isDisabled={holds === null}

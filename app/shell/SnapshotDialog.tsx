@@ -57,7 +57,11 @@ export function SnapshotDialog({ at }: { at: string }) {
       {found && <p className="quiet small">{words.wholeHint}</p>}
       <div className="actions">
         <Button onPress={toList}>{words.back}</Button>
-        {found && <Button onPress={() => void bringWhole(found)}>{words.whole}</Button>}
+        {found && (
+          <Button writes onPress={() => void bringWhole(found)}>
+            {words.whole}
+          </Button>
+        )}
       </div>
     </Window>
   );
@@ -111,7 +115,7 @@ function Orders({ found }: { found: FoundBook }) {
       </BoxList>
       <p className="quiet small">{words.asWaiting}</p>
       <div className="actions">
-        <Button weight="primary" isDisabled={chosen.size === 0} onPress={bring}>
+        <Button writes weight="primary" isDisabled={chosen.size === 0} onPress={bring}>
           {words.bringOrders(chosen.size, ways)}
         </Button>
       </div>

@@ -117,8 +117,8 @@ export {
   runStates,
   type Snapshot,
 } from './run';
-export { type OnRun, type RunView, runView, runViewOf } from './run-view';
-export type { SettingsField } from './settings';
+export { chosenFeed, type OnRun, type RunView, runView, runViewOf } from './run-view';
+export { type SettingsField, settingsFields } from './settings';
 export type {
   Blank,
   EntryKind,

@@ -2,7 +2,7 @@ import type { Station } from './bench';
 import type { Book } from './book';
 import type { PlacedCopy } from './copy';
 import { byId } from './lookup';
-import type { Film, Order, Transfer } from './records';
+import type { Film, Order, Settings, Transfer } from './records';
 import { embeddedIn, type Run, type Snapshot } from './run';
 
 /** A copy on a run's film, with its order and its transfer as it is printed, or will be. */
@@ -71,15 +71,19 @@ function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed'
   };
 }
 
+/** What an image that is written now is made shorter by along the film, by the shop's choice. */
+export const chosenFeed = ({ printer, printImage }: Pick<Settings, 'printer' | 'printImage'>): number =>
+  printImage.feedCorrected ? printer.feed : 1;
+
 /** How the printer feeds a run: its film is longer than planned by what the image does not make up for. */
 function feedOf(book: Book, run: Run): Pick<RunView, 'imageFeed' | 'stretch'> {
   const { received } = run;
   if (received) return { imageFeed: run.imageFeed ?? 1, stretch: received.stretch };
-  const feed = book.settings.shop?.printer.feed ?? 1;
+  const { shop } = book.settings;
   // Of a draft an image is still to be written, though one may have been.
   const written = run.state === 'draft' ? null : run.imageFeed;
-  const imageFeed = written ?? (book.settings.shop?.printImage.feedCorrected ? feed : 1);
-  return { imageFeed, stretch: feed / imageFeed };
+  const imageFeed = written ?? (shop ? chosenFeed(shop) : 1);
+  return { imageFeed, stretch: (shop?.printer.feed ?? 1) / imageFeed };
 }
 
 function makeView(book: Book, run: Run): RunView {

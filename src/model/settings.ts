@@ -25,7 +25,7 @@ function mended(schema: z.core.$ZodType, value: unknown, other: unknown): unknow
 export type SettingsField = keyof Settings;
 
 /** All settings, in the order of their record. */
-const settingsFields = Object.keys(settingsSchema.shape) as SettingsField[];
+export const settingsFields = Object.keys(settingsSchema.shape) as SettingsField[];
 
 /**
  * Reads settings field by field, so that one that is damaged costs no other.
