@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import { isAsked, type LaidRun, tooLargeFor } from '../../src/layout';
 import type { Book } from '../../src/model';
 import { usePlanning } from '../store/planning';
@@ -24,8 +25,12 @@ function anyToLay(book: Book, { id, film }: LaidRun, leftOut: ReadonlySet<string
 /** What comes next with a run; `null` where there is none, or the rest is up to the printer. */
 export function useNextAct(run: LaidRun | null): NextAct | null {
   const leftOut = usePlanning((state) => state.leftOut);
-  const known = new Set<string>(leftOut.map(({ transfer }) => transfer));
-  const waits = useShop(({ book }) => run?.state === 'draft' && anyToLay(book, run, known));
+  const book = useShop((shop) => shop.book);
+  // Once a book: it may have to look at every copy.
+  const waits = useMemo(
+    () => run?.state === 'draft' && anyToLay(book, run, new Set(leftOut.map(({ transfer }) => transfer))),
+    [book, run, leftOut],
+  );
   if (run?.state === 'locked') return 'print';
   if (run?.state !== 'draft') return null;
   return run.copies.length === 0 || run.spans === null || waits ? 'lay-out' : 'lock';
