@@ -5,7 +5,6 @@ import { fail, ok, type Result } from '../../src/units';
 import { download } from '../files/download';
 import { askWhere, writeAndRead } from '../files/save-file';
 import { loadArtworkFile } from './artwork';
-
 import { snapshotsNow } from './boot';
 import { firstSettingsNow } from './first-book';
 import { act, editContext, mayWrite, useShop } from './shop';

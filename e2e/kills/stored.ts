@@ -1,4 +1,5 @@
 import type { BrowserContext, Page } from '@playwright/test';
+import { readRecords } from '../records';
 
 /** All that a browser keeps of the app's address, from which another can begin. */
 export type Kept = Awaited<ReturnType<BrowserContext['storageState']>>;
@@ -12,21 +13,7 @@ const ASIDE = './licences.txt';
 /** Reads the book from the database with no app at work: what the app thinks of it has no say. */
 export async function readRaw(page: Page): Promise<Raw> {
   await page.goto(ASIDE);
-  return page.evaluate(
-    () =>
-      new Promise<Record<string, unknown>>((resolve, reject) => {
-        const opened = indexedDB.open('rollwright');
-        opened.onerror = () => reject(opened.error);
-        opened.onsuccess = () => {
-          const store = opened.result.transaction('records').objectStore('records');
-          const [keys, values] = [store.getAllKeys(), store.getAll()];
-          store.transaction.oncomplete = () => {
-            opened.result.close();
-            resolve(Object.fromEntries(keys.result.map((key, at) => [String(key), values.result[at]])));
-          };
-        };
-      }),
-  );
+  return readRecords(page);
 }
 
 /** Puts records into the empty storage of the app's address as the shop's book. */

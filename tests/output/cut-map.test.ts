@@ -5,36 +5,21 @@ import { knifeCuts } from '../../src/cutting';
 import { editOrder } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { type CutMapOptions, cutMapPages, type Page, type Paper } from '../../src/output/cut-map';
-import { cutMapPdf } from '../../src/output/cut-map/pdf';
 import { fromMm, type LocalDate, toMm } from '../../src/units';
 import { edited, NOW, smallBook } from '../editing/book';
-import { drawText, fonts, measure } from './fonts';
-import { readPdf } from './read-pdf';
+import { readBack, usual } from './cut-map/usual';
 import { letterF, longRun, runOf } from './runs';
 
-const date = new Date('2026-11-25T12:00:00Z');
-const asUsual = { inkUp: 'mirrored', imageMirrored: false } as const;
-const upright = { landscape: false, large: false, perSpan: false };
+const asUsual = usual().printer;
 const pagesOf = (
   run: LaidRun,
   paper: Paper,
   view: MapView,
   more: Partial<Omit<CutMapOptions, 'form'>> & { form?: Partial<CutMapOptions['form']> } = {},
-): Page[] =>
-  cutMapPages(run, {
-    view,
-    printer: asUsual,
-    pictures: new Set(),
-    garments: [],
-    words: cutMap.onPaper({ unit: 'mm', locale: 'en-GB' }),
-    unit: 'mm',
-    date,
-    measure,
-    ...more,
-    form: { paper, ...upright, ...more.form },
-  });
-const pdfOf = async (pages: readonly Page[]) =>
-  readPdf(await cutMapPdf(pages, { fonts, drawText }, { title: 'cut map', language: 'en', made: date }));
+): Page[] => {
+  const map = usual();
+  return cutMapPages(run, { ...map, view, ...more, form: { ...map.form, paper, ...more.form } });
+};
 
 const textsOf = (page: Page): string[] =>
   page.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
@@ -48,13 +33,13 @@ describe.each<[Paper, number, number]>([
   const run = letterF();
 
   it('the PDF has the exact size of the paper', async () => {
-    const [page] = await pdfOf(pagesOf(run, paper, 'ink-up'));
+    const [page] = await readBack(pagesOf(run, paper, 'ink-up'));
     expect(page?.width).toBeCloseTo(width, 3);
     expect(page?.height).toBeCloseTo(height, 3);
   });
 
   it('the rule of 100 mm is 100 mm long, to 0.1 mm', async () => {
-    const [page] = await pdfOf(pagesOf(run, paper, 'ink-up'));
+    const [page] = await readBack(pagesOf(run, paper, 'ink-up'));
     const rules = page?.paths.filter(
       (path) => near(path.width, 100) && path.height < 0.1 && path.y > height - 40,
     );
@@ -71,7 +56,7 @@ describe.each<[Paper, number, number]>([
 
   it('an inch shop has a rule of 4 in, with a tick at each quarter of an inch', async () => {
     const words = cutMap.onPaper({ unit: 'in', locale: 'en-US' });
-    const [page] = await pdfOf(pagesOf(run, paper, 'ink-up', { words, unit: 'in' }));
+    const [page] = await readBack(pagesOf(run, paper, 'ink-up', { words, unit: 'in' }));
     // 1 in is 25.4 mm (NIST SP 811).
     const rule = page?.paths.find((path) => near(path.width, 4 * 25.4) && path.y > height - 40);
     const ticks =
@@ -89,7 +74,7 @@ describe.each<[Paper, number, number]>([
     async (view) => {
       const pages = pagesOf(run, paper, view);
       const scale = pages[0]?.scale ?? 0;
-      const [page] = await pdfOf(pages);
+      const [page] = await readBack(pages);
       for (const copy of run.copies) {
         const [w, h] = [toMm(copy.width) / scale, toMm(copy.length) / scale];
         expect(page?.paths.filter((path) => near(path.width, w) && near(path.height, h))).not.toEqual([]);
@@ -106,7 +91,7 @@ describe('an F on the film', () => {
   async function limbs(view: MapView) {
     const pages = pagesOf(run, 'a4', view);
     const scale = pages[0]?.scale ?? 1;
-    const [page] = await pdfOf(pages);
+    const [page] = await readBack(pages);
     const boxes = run.copies.map((copy) => {
       const [w, h] = [toMm(copy.width) / scale, toMm(copy.length) / scale];
       const box = page?.paths.find((path) => near(path.width, w) && near(path.height, h));
@@ -249,7 +234,7 @@ describe('the map of a run', () => {
     const run = letterF();
     const pages = pagesOf(run, 'a4', 'ink-up', { form });
     const [first] = pages;
-    const [page] = await pdfOf(pages);
+    const [page] = await readBack(pages);
     const sizes = form.landscape ? [297, 210] : [210, 297];
     expect([page?.width, page?.height].map((side) => Math.round(10 * (side ?? 0)) / 10)).toEqual(sizes);
     expect(

@@ -37,12 +37,12 @@ const apart = (a: Area, b: Area): boolean =>
   b.y >= a.y + a.length + CLEAR;
 
 /** Where film is cut across, or a sheet ends: nothing that is to be read lies across it. */
-const knifeLines = (run: LaidRun): Micrometres[] => runSpans(run).map(({ to }) => to);
+const spanEnds = (run: LaidRun): Micrometres[] => runSpans(run).map(({ to }) => to);
 
 /** Knife lines within a frame, its end among them, as bars at both printable edges. */
 function ticksOf(run: LaidRun, { from, to }: Frame): FilmMark[] {
   const { film } = run;
-  const ends = film.kind === 'sheets' ? [] : knifeLines(run);
+  const ends = film.kind === 'sheets' ? [] : spanEnds(run);
   return ends
     .filter((at) => at > from && at <= to)
     .flatMap((at) => {
@@ -71,7 +71,7 @@ export function marksOf(
     area.y + area.length <= frame.to &&
     frame.copies.every((copy) => apart(area, copy)) &&
     marks.every((mark) => apart(area, mark));
-  const lines = knifeLines(run);
+  const lines = spanEnds(run);
   const isWhole = ({ y, length }: Area): boolean =>
     lines.every((at) => y >= at + CLEAR || y + length + CLEAR <= at);
   if (choice.ticks) for (const tick of ticksOf(run, frame)) if (isFree(tick)) marks.push(tick);

@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { leaveWindows } from '../../../e2e/shop';
 import { seededRandom } from '../../../src/units';
 import { withBuiltApp } from '../built-app';
 import { printTable } from '../table';
@@ -41,14 +42,6 @@ async function goTo(page: Page, room: Room): Promise<void> {
   await page.getByRole('link', { name: room, exact: true }).click({ timeout: 30_000 });
   const name = new RegExp(room === 'Film' ? '^(Film|The film is empty)$' : `^${room}$`);
   await page.getByRole('main').getByRole('heading', { level: 1, name }).waitFor();
-}
-
-/** Closes a window that a slow machine opened after it was looked for. */
-async function leaveWindows(page: Page): Promise<void> {
-  for (let tries = 0; tries < 3 && (await page.getByRole('dialog').count()) > 0; tries += 1) {
-    await page.keyboard.press('Escape');
-    await page.waitForTimeout(200);
-  }
 }
 
 /** What the room Orders shows, without what tells the time: each order with its transfers. One that is new stands first until the page is left, so the orders themselves are in no order here. */

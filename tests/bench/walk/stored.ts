@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { readRecords } from '../../../e2e/records';
 
 /**
  * The records of the shop as they lie in the browser's database, with the few fields that a walk reckons with. They are described here
@@ -83,27 +84,11 @@ interface StoredEntry {
 
 /** Reads every record of the shop's own book. */
 export async function readStored(page: Page): Promise<Stored> {
-  const kinds: Record<string, unknown[]> = await page.evaluate(
-    () =>
-      new Promise<Record<string, unknown[]>>((resolve, reject) => {
-        const opened = indexedDB.open('rollwright');
-        opened.onerror = () => reject(opened.error);
-        opened.onsuccess = () => {
-          const database = opened.result;
-          const store = database.transaction('records').objectStore('records');
-          const [keys, values] = [store.getAllKeys(), store.getAll()];
-          store.transaction.oncomplete = () => {
-            const found: Record<string, unknown[]> = {};
-            for (const [at, key] of keys.result.entries()) {
-              const [kind = ''] = String(key).split('/');
-              found[kind] = [...(found[kind] ?? []), values.result[at]];
-            }
-            database.close();
-            resolve(found);
-          };
-        };
-      }),
-  );
+  const kinds: Record<string, unknown[]> = {};
+  for (const [key, value] of Object.entries(await readRecords(page))) {
+    const [kind = ''] = key.split('/');
+    kinds[kind] = [...(kinds[kind] ?? []), value];
+  }
   const none = { order: [], transfer: [], copy: [], run: [], film: [], entry: [], closing: [], spoilage: [] };
   return { ...none, ...kinds };
 }

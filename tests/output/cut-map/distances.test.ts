@@ -1,35 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cutMap } from '../../../app/words/en/cut-map';
 import { cutOrder, knifeCuts } from '../../../src/cutting';
 import type { LaidRun } from '../../../src/layout';
 import { cutMapPages } from '../../../src/output/cut-map';
-import { cutMapPdf } from '../../../src/output/cut-map/pdf';
 import { framesOf, imageOf } from '../../../src/output/print-image';
 import { fromInches, um } from '../../../src/units';
-import { drawText, fonts, measure } from '../fonts';
-import { readPdf } from '../read-pdf';
 import { fed, longRun } from '../runs';
-
-const date = new Date('2026-11-25T12:00:00Z');
-const onPaper = (unit: 'mm' | 'in') => cutMap.onPaper({ unit, locale: 'en-GB' });
+import { readBack, usual } from './usual';
 
 async function textsOf(run: LaidRun, unit: 'mm' | 'in', large: boolean): Promise<string[]> {
-  const pages = cutMapPages(run, {
-    form: { paper: 'a4', landscape: false, large, perSpan: false },
-    view: 'ink-up',
-    printer: { inkUp: 'mirrored', imageMirrored: false },
-    pictures: new Set(),
-    garments: [],
-    words: onPaper(unit),
-    unit,
-    date,
-    measure,
-  });
-  const pdf = await readPdf(
-    await cutMapPdf(pages, { fonts, drawText }, { title: 'cut map', language: 'en', made: date }),
-  );
-  return pdf.flatMap(({ texts }) => texts.map(({ text }) => text));
+  const map = usual(unit);
+  const read = await readBack(cutMapPages(run, { ...map, form: { ...map.form, large } }));
+  return read.flatMap(({ texts }) => texts.map(({ text }) => text));
 }
 
 describe('distances along the film', () => {
@@ -43,7 +25,7 @@ describe('distances along the film', () => {
         fc.boolean(),
         async (rows, spanMax, stretch, unit, large) => {
           const run = fed(longRun(rows, spanMax), stretch);
-          const words = onPaper(unit);
+          const { words } = usual(unit);
           const texts = await textsOf(run, unit, large);
           const ruler = (planned: number) => um(planned * stretch);
           const spans = run.spans ?? [{ from: um(0), to: run.lengthUsed }];

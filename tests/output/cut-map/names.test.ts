@@ -1,14 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cutMap } from '../../../app/words/en/cut-map';
 import type { LaidRun } from '../../../src/layout';
 import { type CutMapOptions, cutMapPages } from '../../../src/output/cut-map';
-import { cutMapPdf } from '../../../src/output/cut-map/pdf';
-import { drawText, fonts, measure } from '../fonts';
-import { type ReadPage, readPdf } from '../read-pdf';
+import type { ReadPage } from '../read-pdf';
 import { onSheets, runOf } from '../runs';
-
-const date = new Date('2026-11-25T12:00:00Z');
+import { readBack, usual } from './usual';
 
 async function readMap(
   run: LaidRun,
@@ -16,25 +12,17 @@ async function readMap(
   unit: 'mm' | 'in',
   view: CutMapOptions['view'] = 'ink-up',
 ): Promise<ReadPage[]> {
-  const pages = cutMapPages(run, {
-    form,
-    view,
-    printer: { inkUp: 'mirrored', imageMirrored: false },
-    pictures: new Set(),
-    garments: [],
-    words: cutMap.onPaper({ unit, locale: 'en-GB' }),
-    unit,
-    date,
-    measure,
-  });
-  return readPdf(await cutMapPdf(pages, { fonts, drawText }, { title: 'map', language: 'en', made: date }));
+  return readBack(cutMapPages(run, { ...usual(unit), form, view }));
 }
 
 type Read = ReadPage['texts'][number];
 
-/** The texts that name a copy: by its code and number, or these two one under the other. */
+/**
+ * The texts that name a copy: by its code and number, or these two one under the other. Of texts side by side the reader makes one with
+ * a blank between them where they are nearer than 0.6 em.
+ */
 function namesOf({ texts }: ReadPage, code: string, number: number): Read[][] {
-  const name = new RegExp(`(^|, )${code} ${number}(,|$)`);
+  const name = new RegExp(`(^|, | )${code} ${number}(,| |$)`);
   return texts.flatMap((text, index): Read[][] => {
     const next = texts[index + 1];
     if (name.test(text.text)) return [[text]];

@@ -1,14 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { cutMap } from '../../../app/words/en/cut-map';
 import type { LaidRun } from '../../../src/layout';
 import { cutMapPages, type Page, type TextMark } from '../../../src/output/cut-map';
 import { cutMapPdf } from '../../../src/output/cut-map/pdf';
 import { alternatives } from '../alternatives';
-import { drawText, fonts, measure } from '../fonts';
+import { drawText, fonts } from '../fonts';
 import { readPdf } from '../read-pdf';
 import { runOf } from '../runs';
-
-const date = new Date('2026-11-25T12:00:00Z');
+import { usual, written } from './usual';
 
 /** A copy each of orders with these names: wide ones, named along the page, and narrow ones, named upwards. */
 const runNamed = (names: readonly string[]): LaidRun =>
@@ -22,21 +20,7 @@ const runNamed = (names: readonly string[]): LaidRun =>
     })),
   );
 
-const pagesOf = (run: LaidRun): Page[] =>
-  cutMapPages(run, {
-    form: { paper: 'a4', landscape: false, large: false, perSpan: false },
-    view: 'ink-up',
-    printer: { inkUp: 'mirrored', imageMirrored: false },
-    pictures: new Set(),
-    garments: [],
-    words: cutMap.onPaper({ unit: 'mm', locale: 'en-GB' }),
-    unit: 'mm',
-    date,
-    measure,
-  });
-
-const write = (pages: readonly Page[]) =>
-  cutMapPdf(pages, { fonts, drawText }, { title: 'map', language: 'en', made: date });
+const pagesOf = (run: LaidRun): Page[] => cutMapPages(run, usual());
 
 const unspaced = (text: string) => text.replaceAll(' ', '');
 
@@ -58,7 +42,7 @@ describe('the name of an order on the PDF', () => {
     ['Ukrainian', 'Їжак і ґава'],
     ['Polish', 'Żółta łódź'],
   ])('in %s is text that can be found', async (_, name) => {
-    const pdf = await write(pagesOf(runNamed([name])));
+    const pdf = await written(pagesOf(runNamed([name])));
     expect(await reads(pdf)).toContain(unspaced(name));
     expect(await alternatives(pdf)).toEqual([]);
   });
@@ -75,7 +59,7 @@ describe('the name of an order on the PDF', () => {
     // What has no room for all of it has at least its beginning.
     const marks = saying(pages, [...name].slice(0, 2).join(''));
     expect(marks.some(({ upright }) => upright)).toBe(true);
-    const pdf = await write(pages);
+    const pdf = await written(pages);
     expect((await alternatives(pdf)).toSorted()).toEqual(marks.map(({ text }) => text).toSorted());
     expect(await reads(pdf)).not.toContain('?');
     const images = (await readPdf(pdf)).flatMap((page) => page.images);
@@ -127,7 +111,7 @@ describe('the name of an order on the PDF', () => {
           return drawText(mark);
         },
       },
-      { title: 'map', language: 'en', made: date },
+      { title: 'map', language: 'en', made: usual().date },
     );
     expect(drawn).toBe(kinds.size);
   });

@@ -1,12 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { cutMap } from '../../../app/words/en/cut-map';
 import { cutMapPages } from '../../../src/output/cut-map';
-import { cutMapPdf } from '../../../src/output/cut-map/pdf';
-import { drawText, fonts, measure } from '../fonts';
-import { readPdf } from '../read-pdf';
 import { onSheets } from '../runs';
-
-const date = new Date('2026-11-25T12:00:00Z');
+import { readBack, usual } from './usual';
 
 /** Seven sheets of A4 with a copy on each. */
 const seven = onSheets(
@@ -26,20 +21,8 @@ describe('the map of a run on sheets', () => {
     ['large figures', { large: true, perSpan: false }],
     ['a page a sheet', { large: false, perSpan: true }],
   ])('tells each sheet and its size, and nothing of a roll or of knife lines: %s', async (_, form) => {
-    const pages = cutMapPages(seven, {
-      form: { paper: 'a4', landscape: false, ...form },
-      view: 'ink-up',
-      printer: { inkUp: 'mirrored', imageMirrored: false },
-      pictures: new Set(),
-      garments: [],
-      words: cutMap.onPaper({ unit: 'mm', locale: 'en-GB' }),
-      unit: 'mm',
-      date,
-      measure,
-    });
-    const read = await readPdf(
-      await cutMapPdf(pages, { fonts, drawText }, { title: 'map', language: 'en', made: date }),
-    );
+    const map = usual();
+    const read = await readBack(cutMapPages(seven, { ...map, form: { ...map.form, ...form } }));
     const texts = read.flatMap((page) => page.texts.map(({ text }) => text));
     for (let sheet = 1; sheet <= 7; sheet += 1)
       expect(texts.filter((text) => text === `Sheet ${sheet} of 7`)).not.toEqual([]);
