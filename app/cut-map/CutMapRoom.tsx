@@ -43,7 +43,8 @@ const namesOn = (run: LaidRun, words: Words['cutMap'], locale: string): string =
 /** The cut map as it is printed, and what it may be printed on. */
 export function CutMapRoom() {
   const { cutMap: words } = useAllWords();
-  const { locale, unit } = useWays();
+  const ways = useWays();
+  const { locale, unit } = ways;
   const run = useMapRun();
   const book = useShop((shop) => shop.book);
   const settings = settingsOrFirst(book);
@@ -103,7 +104,7 @@ export function CutMapRoom() {
       <div className="room-head">
         <div>
           <h1>{words.title}</h1>
-          <p className="quiet">{words.actualSize}</p>
+          <p className="quiet">{words.actualSize(ways)}</p>
         </div>
         <div className="actions">
           <Button weight="plain" onPress={() => goTo('film')}>

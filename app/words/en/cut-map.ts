@@ -1,5 +1,5 @@
 import type { CutMapWords, FilmFacts } from '../../../src/output/cut-map';
-import { counted as countedIn, isTrue, number, onMap, type Ways } from '../format';
+import { counted as countedIn, isTrue, number, onMap, ruleOf, type Ways } from '../format';
 
 /** Whether distances are those of film that the printer feeds long or short, or its image makes up for it. */
 function feedTold(stretch: number, imageFeed: number, percent: (share: number) => string): string[] {
@@ -83,7 +83,7 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
       lead: 'Blade in the slot, film held flat.',
       rest: 'No scissors near the print head: lifted film can touch it. The blade is sharp: cut away from the hand that holds the film.',
     },
-    rule: `this rule is ${ways.unit === 'in' ? '4 in' : '100 mm'}: if not, print at actual size`,
+    rule: `this rule is ${ruleOf(ways)}: if not, print at actual size`,
     closing:
       'The makers’ data sheets, local codes and your shop’s own licensed or trained practice come before anything on this sheet.',
   };
@@ -113,8 +113,8 @@ export const cutMap = {
   save: 'Save as PDF',
   saving: 'Making the PDF…',
   saved: (file: string) => `${file} is saved with your downloads.`,
-  actualSize:
-    'Print at actual size, 100%, without margins: the rule at the foot of the sheet must measure 100 mm.',
+  actualSize: (ways: Ways) =>
+    `Print at actual size, 100%, without margins: the rule at the foot of the sheet must measure ${ruleOf(ways)}.`,
   sheet: (page: number, of: number) => `Cut map, sheet ${page} of ${of}`,
   fileName: (run: string) => `cut map ${run}`,
   cuts: {

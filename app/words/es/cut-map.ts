@@ -1,6 +1,6 @@
 import type { CutMapWords, FilmFacts } from '../../../src/output/cut-map';
 import type { Words } from '../en';
-import { counted as countedIn, isTrue, number, onMap, type Ways } from '../format';
+import { counted as countedIn, isTrue, number, onMap, ruleOf, type Ways } from '../format';
 
 /** Whether distances are those of film that the printer feeds long or short, or its image makes up for it. */
 function feedTold(stretch: number, imageFeed: number, percent: (share: number) => string): string[] {
@@ -84,7 +84,7 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
       lead: 'Cuchilla en la ranura, película plana.',
       rest: 'Sin tijeras cerca del cabezal: la película levantada puede tocarlo. La cuchilla corta: alejarla de la mano que sujeta la película.',
     },
-    rule: `esta regla mide ${ways.unit === 'in' ? '4 in' : '100 mm'}: si no, imprimir a tamaño real`,
+    rule: `esta regla mide ${ruleOf(ways)}: si no, imprimir a tamaño real`,
     closing:
       'Antes que esta hoja van las fichas técnicas, las normas locales y la práctica autorizada o formada del taller.',
   };
@@ -113,7 +113,8 @@ export const cutMap: Words['cutMap'] = {
   save: 'Guardar como PDF',
   saving: 'Haciendo el PDF…',
   saved: (file) => `${file} está guardado en las descargas.`,
-  actualSize: 'Imprimir a tamaño real, 100 %, sin márgenes: la regla al pie de la hoja debe medir 100 mm.',
+  actualSize: (ways) =>
+    `Imprimir a tamaño real, 100 %, sin márgenes: la regla al pie de la hoja debe medir ${ruleOf(ways)}.`,
   sheet: (page, of) => `Plano de corte, hoja ${page} de ${of}`,
   fileName: (run) => `plano de corte ${run}`,
   cuts: {

@@ -305,6 +305,9 @@ export const finePercent = (share: number, { locale }: Pick<Ways, 'locale'>): st
 /** Whether a factor of lengths is one as far as a tenth of a per mille. */
 export const isTrue = (factor: number): boolean => Math.abs(factor - 1) < 5e-5;
 
+/** The rule that the foot of each page of the map bears, by the shop's own ruler. */
+export const ruleOf = ({ unit }: Pick<Ways, 'unit'>): string => (unit === 'in' ? '4 in' : '100 mm');
+
 /** Figures on the cut map, which stand alone, by the shop's own ruler: without grouping in millimetres, or to a sixteenth of an inch. */
 export const onMap = ({ unit, locale }: Pick<Ways, 'unit' | 'locale'>) => {
   const plain = (length: Micrometres) =>
