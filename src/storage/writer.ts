@@ -48,6 +48,10 @@ export type Message =
 /** A writing tab that has not let go by then hangs, and a tab that has not taken what it asked for is gone; milliseconds. */
 const PATIENCE = 2000;
 
+/** A request was given up here, or the lock was stolen before it was used: both say nothing against locks as such. */
+const wasTakenBack = (error: unknown): boolean =>
+  error instanceof DOMException && error.name === 'AbortError';
+
 /**
  * One tab writes, the others follow. A follower becomes the writer when the one before it closes, or stops for it.
  * The tab that asked takes the lock itself, so that no other that waits for it comes in between.
@@ -100,10 +104,10 @@ export function becomeWriter(
     }
     usable
       .request(name, options, (lock) => (lock ? hold() : onHeld()))
-      .catch(() => {
+      .catch((error: unknown) => {
         if (mine) {
           if (release === mine) lost();
-        } else if (!options.signal?.aborted) {
+        } else if (!wasTakenBack(error)) {
           // Refused, as to a page of no address: this tab goes on like one without locks.
           usable = undefined;
           enter();

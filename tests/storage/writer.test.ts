@@ -122,6 +122,27 @@ describe('tabs with one book', () => {
     expect(parts()[first]).toBe('write');
   });
 
+  it('one whose lock was stolen before it could use it goes on with locks: no late word makes it give way', async () => {
+    const browser = new FakeBrowser();
+    // The lock is granted to the first, which does not come to use it before the second has it.
+    const one = open(browser);
+    const other = open(browser);
+    one.ground.isHalted = true;
+    other.writer.takeOver();
+    fireTimers(other.ground);
+    browser.run(other.ground);
+    browser.kill(other.ground);
+    const late = browser.letters.splice(0).filter(({ to }) => to === one.ground);
+    one.writer.pause();
+    one.ground.isHalted = false;
+    await settle(browser);
+    one.writer.resume();
+    await settle(browser);
+    late.at(-1)?.deliver();
+    await settle(browser);
+    expect(one.part()).toBe('write');
+  });
+
   it('one that asked and is gone leaves the writing to the others', async () => {
     const { browser, tabs, parts } = await openAll(3);
     tabs[third]?.writer.takeOver();
