@@ -205,7 +205,7 @@ export const acts: readonly Act[] = [
   { name: 'let a transfer turn', room: 'Orders', weight: 2, act: ticking(/^May turn: /) },
   { name: 'remove a transfer', room: 'Orders', weight: 1, act: pressing(/^Remove (?!order)/) },
   { name: 'remove an order', room: 'Orders', weight: 1, act: pressing(/^Remove order /) },
-  { name: 'order again', room: 'Orders', weight: 1, act: pressing(/^Order .* again$/) },
+  { name: 'order again', room: 'Orders', weight: 1, act: pressing(/^Repeat order /) },
   {
     name: 'archive',
     room: 'Orders',

@@ -44,8 +44,8 @@ async function goTo(page: Page, room: Room): Promise<void> {
   await page.getByRole('main').getByRole('heading', { level: 1, name }).waitFor();
 }
 
-/** What the room Orders shows, without what tells the time: each order with its transfers. One that is new stands first until the page is left, so the orders themselves are in no order here. */
-const shown = (page: Page): Promise<string> =>
+/** What the room Orders shows at this moment, without what tells the time: each order with its transfers. One that is new stands first until the page is left, so the orders themselves are in no order here. */
+const seenNow = (page: Page): Promise<string> =>
   page.evaluate(() => {
     const orders: string[] = [];
     for (const line of document.querySelectorAll('.order-line')) {
@@ -55,6 +55,16 @@ const shown = (page: Page): Promise<string> =>
     }
     return orders.toSorted().join('\n');
   });
+
+/** What the room Orders shows once it is still: lines are drawn as the page finds that there is room for them. */
+async function shown(page: Page): Promise<string> {
+  for (let before: string | null = null; ; ) {
+    const now = await seenNow(page);
+    if (now === before) return now;
+    before = now;
+    await page.waitForTimeout(400);
+  }
+}
 
 interface Walked {
   readonly done: number;

@@ -41,7 +41,7 @@ const compareOrders: Compare = async (page, stored) => {
         rows.push({
           code: order,
           name: line.querySelector('section')?.getAttribute('aria-label') ?? null,
-          count: value(line.querySelector('input[aria-label^="Copies"]')),
+          count: value(line.querySelector('input[aria-label^="Qty"]')),
           placed: text(line.querySelector('span.placed')),
         });
       }
