@@ -118,6 +118,45 @@ test('a solid ground is knocked out with a preview, kept as an image of its own,
   await expect(page.locator('.transfer-row img').first()).toBeVisible();
 });
 
+test('strays are taken off with a preview, the design keeps its size, and one step takes it back (rule 12)', async ({
+  page,
+}) => {
+  await openShop(page);
+  // A disc of 25.4 mm, and a faint pixel that makes it 41.6 mm.
+  await pasteTable(page, 'Club,crest,41.6,41.6,2,,no');
+  const bytes = drawn(491, 491, (x, y) => {
+    if (x === 0 && y === 0) return [90, 90, 90, 40];
+    return Math.hypot(x - 340.5, y - 340.5) < 150 ? [200, 60, 20, 255] : [0, 0, 0, 0];
+  });
+  await give(page, 'stray.png', bytes);
+  await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
+  await grade(page).click();
+  const window = page.getByRole('dialog');
+  await expect(window).toContainText(
+    '1 stray far from the design makes it 41.6 × 41.6 mm instead of 25.4 × 25.4 mm',
+  );
+  const corner = () =>
+    window
+      .locator('canvas')
+      .evaluate((canvas: HTMLCanvasElement) => [
+        ...(canvas.getContext('2d')?.getImageData(0, 0, 1, 1).data ?? []),
+      ]);
+  await window.getByRole('button', { name: /^Hide marks: 1 stray/ }).click();
+  expect(await corner()).not.toEqual([255, 255, 255, 255]);
+  await window.getByRole('button', { name: 'Take the strays off' }).click();
+  await expect.poll(corner).toEqual([255, 255, 255, 255]);
+  await window.getByRole('button', { name: 'Use this image' }).click();
+  await expect(window).toContainText('Made here by taking off what is smaller than 0.75 mm.');
+  await expect(window).toContainText('Nothing to mend');
+  await expect(window).toContainText('25.4 × 25.4 mm');
+  await page.keyboard.press('Escape');
+  const width = page.getByRole('textbox', { name: 'Width: crest' });
+  await expect(width).toHaveValue(/^25\.4/);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(width).toHaveValue(/^41\.6/);
+  await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
+});
+
 test('black is offered to be knocked out on a black garment only', async ({ page }) => {
   await openShop(page);
   await pasteTable(page, 'Club,crest,80,80,2,,no');

@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
-import { type Finding, isMeant, type KnockOut, meantSo, verdictOn } from '../../src/artwork';
+import { type Finding, isMeant, meantSo, verdictOn } from '../../src/artwork';
 import { edits } from '../../src/editing';
-import type { Artwork, Transfer } from '../../src/model';
+import type { Artwork, Mend, Transfer } from '../../src/model';
 import { ShadeChoice } from '../panels/ShadeChoice';
 import { Button } from '../parts/Button';
 import { GradeMark } from '../parts/GradeMark';
@@ -12,11 +12,12 @@ import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
 import { percent } from '../words/format';
 import { FindingList } from './FindingList';
-import { KnockOutForm } from './KnockOutForm';
 import { LimitsForm } from './LimitsForm';
 import { Measures } from './Measures';
+import { MendForm } from './MendForm';
 import { marksOf } from './marks';
 import { PrintPicture } from './PrintPicture';
+import { sizeWith } from './take-mended';
 import { useArtworkPicture } from './useArtworkPicture';
 import './artwork.css';
 import { useAllWords } from '../words';
@@ -43,8 +44,8 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
   const limits = useShop(({ book }) => settingsOrFirst(book).limits);
   const state = useCheck(transfer);
   const [chosen, setChosen] = useState<Finding['code'] | 'none' | null>(null);
-  const [knock, setKnock] = useState<KnockOut | null>(null);
-  const picture = useArtworkPicture(artwork, knock);
+  const [mend, setMend] = useState<Mend | null>(null);
+  const picture = useArtworkPicture(transfer, artwork, mend);
   const check = state?.kind === 'done' ? state.check : null;
   const findings = check ? findingsFor(check, transfer, limits) : [];
   // The worst that has places is shown until another is chosen.
@@ -52,24 +53,24 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
   const told = useRef<HTMLDivElement>(null);
   // A form that closes takes the focus with it; it must stay in the window, for Escape to close that.
   useEffect(() => {
-    if (knock === null && document.activeElement === document.body) told.current?.focus();
-  }, [knock]);
+    if (mend === null && document.activeElement === document.body) told.current?.focus();
+  }, [mend]);
   return (
     <div className="artwork-window">
       <PrintPicture
         name={transfer.name}
         picture={picture}
         shade={transfer.shade}
-        marks={check && !knock && shown !== 'none' ? marksOf(check, shown, limits) : null}
+        marks={check && !mend && shown !== 'none' ? marksOf(check, shown, limits) : null}
       />
       <div className="artwork-told" ref={told} tabIndex={-1}>
-        {knock ? (
-          <KnockOutForm
+        {mend ? (
+          <MendForm
             transfer={transfer}
             artwork={artwork}
-            knock={knock}
-            onChange={setKnock}
-            onClose={() => setKnock(null)}
+            mend={mend}
+            onChange={setMend}
+            onClose={() => setMend(null)}
           />
         ) : (
           <section aria-labelledby="found">
@@ -103,7 +104,7 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
                 vector={artwork.kind === 'svg'}
                 shown={shown}
                 onShow={setChosen}
-                onKnockOut={setKnock}
+                onMend={setMend}
                 meant={(finding) => isMeant(finding, transfer)}
                 onMeant={(finding, meant) =>
                   act(
@@ -127,14 +128,19 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
 
 /** The way back from an image that was made here. */
 function MadeFrom({ transfer, artwork }: { transfer: Transfer; artwork: Artwork }) {
-  const { artwork: words } = useAllWords();
+  const { mends: words } = useAllWords();
+  const ways = useWays();
   const { madeFrom } = artwork;
   const first = useShop(({ book }) => (madeFrom ? book.artwork[madeFrom.artwork] : undefined));
   if (!madeFrom || !first) return null;
   return (
     <p className="quiet">
-      {words.madeFrom(madeFrom.colour)}{' '}
-      <Button writes weight="plain" onPress={() => act(edits.setArtwork(transfer.id, first))}>
+      {words.madeFrom(madeFrom.by, ways)}{' '}
+      <Button
+        writes
+        weight="plain"
+        onPress={() => act(edits.setMadeArtwork(transfer.id, first, sizeWith(transfer, artwork, first)))}
+      >
         {words.backToFirst}
       </Button>
     </p>

@@ -1,24 +1,11 @@
-import type { ArtworkCheck, Finding, KnockOut, Limits } from '../../src/artwork';
+import type { ArtworkCheck, Finding, Limits } from '../../src/artwork';
+import type { Mend } from '../../src/model';
 import { Button } from '../parts/Button';
 import { GradeMark } from '../parts/GradeMark';
 import { useWays } from '../store/selectors';
 import { useAllWords } from '../words';
 import { marksOf } from './marks';
-
-/** Where a knock-out starts; the slider takes it from there. */
-const GROUND_TOLERANCE = 24;
-const BLACK_TOLERANCE = 40;
-
-/** What a finding offers to knock out; `null` where there is nothing to. */
-function offerOf(finding: Finding): KnockOut | null {
-  if (finding.code === 'ground') {
-    return { colour: finding.colour, tolerance: GROUND_TOLERANCE, reach: 'from-edge' };
-  }
-  if (finding.code === 'black-on-black') {
-    return { colour: [0, 0, 0], tolerance: BLACK_TOLERANCE, reach: 'everywhere' };
-  }
-  return null;
-}
+import { offerOf } from './offers';
 
 /** Each finding with what to do about it, a button that shows its places, and one to call it meant. */
 export function FindingList({
@@ -28,7 +15,7 @@ export function FindingList({
   vector,
   shown,
   onShow,
-  onKnockOut,
+  onMend,
   meant,
   onMeant,
 }: {
@@ -38,18 +25,18 @@ export function FindingList({
   vector: boolean;
   shown: Finding['code'] | 'none';
   onShow: (code: Finding['code'] | 'none') => void;
-  onKnockOut: (knock: KnockOut) => void;
+  onMend: (mend: Mend) => void;
   meant: (finding: Finding) => boolean;
   onMeant: (finding: Finding, meant: boolean) => void;
 }) {
-  const { artwork: words } = useAllWords();
+  const { artwork: words, mends } = useAllWords();
   const ways = useWays();
   if (findings.length === 0) return <p>{words.nothing}</p>;
   return (
     <ul className="findings">
       {findings.map((finding) => {
         const { what, mend } = words.said(finding, ways);
-        const offer = vector ? null : offerOf(finding);
+        const offer = vector ? null : offerOf(finding, limits);
         const isShown = shown === finding.code;
         const isMeant = meant(finding);
         const act = isMeant ? words.notMeant : words.meant;
@@ -69,11 +56,7 @@ export function FindingList({
                   {isShown ? words.shown : words.show}
                 </Button>
               )}
-              {offer && (
-                <Button onPress={() => onKnockOut(offer)}>
-                  {finding.code === 'ground' ? words.knockOutGround : words.knockOutBlack}
-                </Button>
-              )}
+              {offer && <Button onPress={() => onMend(offer)}>{mends.offer(finding.code)}</Button>}
               {finding.grade !== 'good' && (
                 <Button
                   writes

@@ -91,7 +91,7 @@ function maskPicture({ width, height, runs }: MaskRuns): HTMLCanvasElement {
 function paintMarks(context: CanvasRenderingContext2D, { where, places }: Marks, zoom: number): void {
   const { width, height } = context.canvas;
   context.imageSmoothingEnabled = false;
-  context.drawImage(maskPicture(where), 0, 0, width, height);
+  if (where) context.drawImage(maskPicture(where), 0, 0, width, height);
   const unit = Math.max(width, height) / 600 / Math.sqrt(zoom);
   const rings = places
     .map((place) => ({

@@ -1,14 +1,14 @@
-import type { ArtworkCheck, Finding, Limits, MaskRuns, Place } from '../../src/artwork';
+import type { ArtworkCheck, Finding, Limits, MaskRuns, Spot } from '../../src/artwork';
 
-/** Where in an artwork something was found: its pixels, and places to ring. */
+/** Where in an artwork something was found: its pixels where they are known, and places to ring. */
 export interface Marks {
-  readonly where: MaskRuns;
-  readonly places: readonly Place[];
+  readonly where: MaskRuns | null;
+  readonly places: readonly Spot[];
 }
 
 /** What is drawn over the artwork for a finding; `null` for one that has no place. */
 export function marksOf(check: ArtworkCheck, code: Finding['code'], { choke, stroke }: Limits): Marks | null {
-  const { strokes, specks, openings, seeThrough } = check;
+  const { strokes, specks, openings, seeThrough, strays } = check;
   switch (code) {
     case 'thin-strokes':
       return { where: strokes.where, places: strokes.list.filter(({ thickness }) => thickness < stroke) };
@@ -16,6 +16,8 @@ export function marksOf(check: ArtworkCheck, code: Finding['code'], { choke, str
       return { where: strokes.where, places: strokes.list.filter(({ thickness }) => thickness <= 2 * choke) };
     case 'specks':
       return { where: strokes.where, places: specks.list };
+    case 'strays':
+      return strays && { where: null, places: strays.list };
     case 'openings':
       return { where: openings.where, places: openings.list };
     case 'see-through':

@@ -1,7 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
-import type { KnockOut } from '../../src/artwork';
 import { type Checker, openChecker } from '../../src/artwork/browser';
-import type { Artwork } from '../../src/model';
+import type { Artwork, Mend, Transfer } from '../../src/model';
 import { loadArtworkFile } from '../store/artwork';
 
 /** The longer side of the picture in the window, in pixels: enough to be looked at eight times as large. */
@@ -10,12 +9,13 @@ const LONGEST = 1600;
 export type Picture = ImageBitmap | 'loading' | 'missing';
 
 /**
- * The trimmed artwork for the screen, with a colour knocked out as soon as one is chosen. While a slider moves, only the last
- * of what it asked for is drawn.
+ * The trimmed artwork for the screen, mended as soon as that is tried. While a slider moves, only the last of what it asked for
+ * is drawn.
  */
-export function useArtworkPicture(artwork: Artwork, knock: KnockOut | null): Picture {
+export function useArtworkPicture(transfer: Transfer, artwork: Artwork, mend: Mend | null): Picture {
+  const { width, height } = transfer;
   const [picture, setPicture] = useState<Picture>('loading');
-  const wanted = useRef<KnockOut | null>(knock);
+  const wanted = useRef<Mend | null>(mend);
   const drawing = useRef<{ checker: Checker; busy: boolean; closed: boolean } | null>(null);
 
   useEffect(() => {
@@ -28,7 +28,7 @@ export function useArtworkPicture(artwork: Artwork, knock: KnockOut | null): Pic
   }, []);
 
   useEffect(() => {
-    wanted.current = knock;
+    wanted.current = mend;
     const own = drawing.current;
     if (!own || own.busy) return;
     const draw = async (): Promise<void> => {
@@ -38,6 +38,7 @@ export function useArtworkPicture(artwork: Artwork, knock: KnockOut | null): Pic
       const of = artwork.trim && {
         pixels: artwork.pixels,
         trim: artwork.trim,
+        printed: { width, height },
         vector: artwork.kind === 'svg',
       };
       const drawn = file && of && (await own.checker.picture(file, of, LONGEST, asked).catch(() => null));
@@ -47,7 +48,7 @@ export function useArtworkPicture(artwork: Artwork, knock: KnockOut | null): Pic
       if (wanted.current !== asked) void draw();
     };
     void draw();
-  }, [artwork, knock]);
+  }, [artwork, width, height, mend]);
 
   return picture;
 }

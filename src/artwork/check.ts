@@ -8,19 +8,25 @@ import { type Limits, strokeLimit } from './limits';
 import type { MaskRuns } from './mask-runs';
 import { type Outline, outlineOf } from './outline';
 import { type SeeThrough, seeThrough } from './see-through';
+import { strayFinder } from './strays';
 import { inkMask, narrowOpenings, type ThinPlaces, thinStrokes } from './thin';
+import type { PixelBox } from './trim';
 
 interface Size {
   readonly width: number;
   readonly height: number;
 }
 
-/** A place in an artwork, in shares of its trimmed box. */
-export interface Place {
+/** Where something lies in an artwork, in shares of its trimmed box. */
+export interface Spot {
   readonly x: number;
   readonly y: number;
   readonly width: number;
   readonly height: number;
+}
+
+/** A place of a shape. */
+interface Place extends Spot {
   /** How thick it is at its thickest. */
   readonly thickness: Micrometres;
 }
@@ -41,6 +47,8 @@ export interface RasterCheck {
   /** Dots that small, lying by themselves. */
   readonly specks: Places;
   readonly openings: Places & { readonly where: MaskRuns };
+  /** What lies far from all else, and the box of the rest; `null` where there is none. */
+  readonly strays: { readonly list: readonly Spot[]; readonly rest: Spot } | null;
   readonly ground: Rgb | null;
   readonly outline: Outline;
   /** Of all edges, those of holes included. */
@@ -53,6 +61,9 @@ const FINEST = 63.5;
 const MOST_LOOKED_AT = 20_000_000;
 /** A place by itself no longer than this many times the limit is a speck, any other a stroke. */
 const SPECK = 1.5;
+
+/** How large a speck is at most, at a limit for strokes. */
+export const largestSpeck = (stroke: Micrometres): Micrometres => um(SPECK * stroke);
 
 /**
  * Checks a trimmed artwork that comes in strips of pixels, from top to bottom.
@@ -80,7 +91,15 @@ export function startCheck(
   const margin = Math.ceil(reach / Math.min(pitch.x, pitch.y)) + 3;
   const { raster, add } = alphaBuilder(pixels.width, pixels.height, shrink, margin);
   const sums = noInk();
+  const strays = strayFinder(pixels, fine, largestSpeck(stroke));
   const edge: number[] = [];
+
+  const spotOf = (box: PixelBox): Spot => ({
+    x: box.x / pixels.width,
+    y: box.y / pixels.height,
+    width: box.width / pixels.width,
+    height: box.height / pixels.height,
+  });
 
   /** A place as a share of the box; the raster's last pixels may reach beyond it. */
   const placesOf = ({ places, count, least }: ThinPlaces): Places => ({
@@ -99,6 +118,7 @@ export function startCheck(
     add(rgba, top, rows) {
       addInk(sums, rgba);
       add(rgba, top, rows);
+      strays.add(rgba, top, rows);
       const row = 4 * pixels.width;
       const takeRow = (y: number) => {
         for (let at = y * row; at < (y + 1) * row; at += 1) edge.push(rgba[at] as number);
@@ -121,8 +141,9 @@ export function startCheck(
       onStage(0.8);
       const length = outlineLength(contours(raster, 128), pitch);
       onStage(0.9);
+      const stray = strays.find();
       const isSpeck = ({ apart, box }: ThinPlaces['places'][number]) =>
-        apart && Math.max(box.width * pitch.x, box.height * pitch.y) <= SPECK * stroke;
+        apart && Math.max(box.width * pitch.x, box.height * pitch.y) <= largestSpeck(stroke);
       const specks = thin.places.filter(isSpeck);
       const strokes = thin.places.filter((place) => !isSpeck(place));
       const least = (places: ThinPlaces['places']) =>
@@ -141,6 +162,7 @@ export function startCheck(
         // What the list leaves out is smaller than what it holds.
         specks: placesOf(part(specks, specks.length + thin.count - thin.places.length)),
         openings: { ...placesOf(narrow), where: narrow.where },
+        strays: stray && { list: stray.boxes.map(spotOf), rest: spotOf(stray.rest) },
         ground: solidGround(edge),
         outline: outlineOf(raster),
         outlineLength: um(length),

@@ -31,6 +31,13 @@ export type Finding = { readonly grade: Grade } & (
   | { readonly code: 'white-lost'; readonly count: number; readonly choke: Micrometres }
   | { readonly code: 'specks'; readonly count: number; readonly limit: Micrometres }
   | {
+      readonly code: 'strays';
+      readonly count: number;
+      /** The printed size, and what it would be without them. */
+      readonly size: { readonly width: Micrometres; readonly height: Micrometres };
+      readonly without: { readonly width: Micrometres; readonly height: Micrometres };
+    }
+  | {
       readonly code: 'openings';
       readonly count: number;
       readonly least: Micrometres;
@@ -54,6 +61,9 @@ const MUCH_SEE_THROUGH = 0.1;
 /** Axes that differ by more than this stretch the artwork visibly. */
 const STRETCHED = 0.015;
 const SOME_BLACK = 0.01;
+/** A design that strays make larger by less, in micrometres, is no larger to the eye; from this share on it is spoiled (ours, no source). */
+const LARGER = 200;
+const MUCH_LARGER = 0.05;
 
 const gradeOf = (poor: boolean): Grade => (poor ? 'poor' : 'check');
 
@@ -113,6 +123,16 @@ export function findingsOf(
   }
   if (specks.count > 0) {
     found.push({ code: 'specks', grade: 'check', count: specks.count, limit: limits.stroke });
+  }
+  if (check.strays) {
+    const { list, rest } = check.strays;
+    const { width, height } = printed;
+    const without = { width: um(width * rest.width), height: um(height * rest.height) };
+    if (width - without.width > LARGER || height - without.height > LARGER) {
+      const isMuch = Math.min(rest.width, rest.height) < 1 - MUCH_LARGER;
+      const size = { width, height };
+      found.push({ code: 'strays', grade: gradeOf(isMuch), count: list.length, size, without });
+    }
   }
   if (openings.least !== null) {
     const { count, least: narrowest } = openings;

@@ -1,16 +1,17 @@
+import type { Mend } from '../model';
 import { LEAST_ALPHA } from './trim';
 
 /** Red, green and blue, 0 to 255. */
 export type Rgb = readonly [number, number, number];
 
 /** What is taken out of an image: a ground from its edge inwards, or a colour wherever it is. */
-export interface KnockOut {
-  readonly colour: Rgb;
-  /** Channels may differ from the colour by so much, 0 to 255. */
-  readonly tolerance: number;
-  /** Only what hangs together with the edge, or enclosed areas too. */
-  readonly reach: 'from-edge' | 'everywhere';
-}
+type KnockOut = Extract<Mend, { kind: 'knock-out' }>;
+
+/** A colour written as `#rrggbb`. */
+const rgbOf = (colour: string): Rgb => {
+  const value = Number.parseInt(colour.slice(1), 16);
+  return [value >> 16, (value >> 8) & 0xff, value & 0xff];
+};
 
 /** Channels of a ground differ by no more than this from their median; compression of JPEG stays within it. */
 const ALIKE = 12;
@@ -56,8 +57,9 @@ export function knockOut(
   rgba: Uint8ClampedArray,
   width: number,
   height: number,
-  { colour, tolerance, reach }: KnockOut,
+  { colour: written, tolerance, reach }: Omit<KnockOut, 'kind'>,
 ): number {
+  const colour = rgbOf(written);
   const out = new Uint8Array(width * height);
   const near = (pixel: number) =>
     (rgba[4 * pixel + 3] as number) < LEAST_ALPHA || differenceAt(rgba, 4 * pixel, colour) <= tolerance;

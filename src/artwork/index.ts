@@ -1,4 +1,4 @@
-export type { Place } from './check';
+export { largestSpeck, type Spot } from './check';
 export type { Contour } from './contour';
 export { coverageOf } from './coverage';
 export { type FileFacts, fileFacts } from './facts';
@@ -8,14 +8,13 @@ export {
   findingsOf,
   worstGrade,
 } from './findings';
-export { type KnockOut, knockOut, type Rgb } from './ground';
 export { isJpeg, isWholeJpeg, readJpegHeader } from './jpeg';
 export { type Limits, strokeLimit } from './limits';
 export type { MaskRuns } from './mask-runs';
 export { isMeant, meantSo, type Verdict, verdictOn } from './meant';
 export type { Outline } from './outline';
 export { type Density, isPng, isWholePng, readPngHeader, withDensity } from './png';
-export { effectivePpi, heightOf, physicalSize } from './size';
+export { effectivePpi, heightOf, physicalSize, sameScale } from './size';
 export { readSvgHeader, type SvgHeader, type WeightProblem, weighSvg } from './svg';
 export { LEAST_ALPHA, type PixelBox, trimBox } from './trim';
 export { isWebp, isWholeWebp, readWebpHeader } from './webp';

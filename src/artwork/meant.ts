@@ -15,6 +15,7 @@ function amountsOf(finding: Finding): number[] {
       return [finding.count, -finding.least];
     case 'white-lost':
     case 'specks':
+    case 'strays':
     case 'outside':
       return [finding.count];
     default:

@@ -31,3 +31,17 @@ export const effectivePpi = (
   x: pixels.width / toInches(printed.width),
   y: pixels.height / toInches(printed.height),
 });
+
+/**
+ * The size at which what is left of an image prints as large as it did before.
+ * @param before the box that was printed, and its size
+ * @param after the box that is left of the same pixels
+ */
+export const sameScale = (
+  before: Pixels,
+  printed: { readonly width: Micrometres; readonly height: Micrometres },
+  after: Pixels,
+): { width: Micrometres; height: Micrometres } => ({
+  width: um((printed.width * after.width) / before.width),
+  height: um((printed.height * after.height) / before.height),
+});

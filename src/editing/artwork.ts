@@ -57,7 +57,7 @@ export function setMadeArtwork(
   draft: BookDraft,
   id: string,
   artwork: NewArtwork,
-  size: Pick<TransferFields, 'height' | 'typed'>,
+  size: Pick<TransferFields, 'width' | 'height' | 'typed'>,
   context: EditContext,
 ): void {
   setArtwork(draft, id, artwork, context);

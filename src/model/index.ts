@@ -97,6 +97,7 @@ export {
   type Language,
   languages,
   type Meant,
+  type Mend,
   type Order,
   type Placement,
   type Roll,

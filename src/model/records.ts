@@ -69,6 +69,7 @@ const findingCodes = [
   'thin-strokes',
   'white-lost',
   'specks',
+  'strays',
   'openings',
   'ground',
   'black-on-black',
@@ -140,6 +141,26 @@ export const placementSchema = z.object({
   changed: instant,
 });
 
+/**
+ * How an image is mended. `knock-out`: a colour is made transparent, from the edge inwards or wherever it is. `take-off`: what lies
+ * by itself is cleared, far from all else or anywhere.
+ */
+const mendSchema = z.discriminatedUnion('kind', [
+  z.object({
+    kind: z.literal('knock-out'),
+    colour: shade,
+    /** Channels may differ from the colour by so much. */
+    tolerance: z.int().check(z.minimum(0), z.maximum(255)),
+    reach: z.enum(['from-edge', 'everywhere']),
+  }),
+  z.object({
+    kind: z.literal('take-off'),
+    /** Across, as it is printed. */
+    largest: size,
+    reach: z.enum(['strays', 'everywhere']),
+  }),
+]);
+
 const pixels = whole(ranges.pixels);
 const offset = whole({ least: 0, most: ranges.pixels.most });
 
@@ -154,15 +175,8 @@ export const artworkSchema = z.object({
   density: z.nullable(z.object({ x: within(ranges.density), y: within(ranges.density) })),
   /** The box of pixels with an alpha of at least 8 in 255; `null` if the image is blank. */
   trim: z.nullable(z.object({ x: offset, y: offset, width: pixels, height: pixels })),
-  /** The image this one was made from by knocking a colour out; `null` for one that was dropped. */
-  madeFrom: z.nullable(
-    z.object({
-      artwork: id<'artwork'>(),
-      colour: shade,
-      tolerance: z.int().check(z.minimum(0), z.maximum(255)),
-      reach: z.enum(['from-edge', 'everywhere']),
-    }),
-  ),
+  /** The image this one was made from, and how; `null` for one that was dropped. */
+  madeFrom: z.nullable(z.object({ artwork: id<'artwork'>(), by: mendSchema })),
   changed: instant,
 });
 
@@ -311,6 +325,7 @@ export type Meant = z.infer<typeof meantSchema>;
 export type Garment = z.infer<typeof garmentSchema>;
 export type Placement = z.infer<typeof placementSchema>;
 export type Artwork = z.infer<typeof artworkSchema>;
+export type Mend = z.infer<typeof mendSchema>;
 export type Film = z.infer<typeof filmSchema>;
 export type Roll = z.infer<typeof rollSchema>;
 export type Sheets = z.infer<typeof sheetsSchema>;

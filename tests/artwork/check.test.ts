@@ -78,7 +78,7 @@ describe('the check of an artwork', () => {
     const specked = checked(
       n,
       1,
-      shape((x, y) => Math.hypot(x - 150, y - 150) < 80 || Math.hypot(x - 20, y - 20) < 2),
+      shape((x, y) => Math.hypot(x - 150, y - 150) < 80 || Math.hypot(x - 62, y - 150) < 2),
     );
     expect(specked.codes()).toEqual(['specks check']);
     const holed = checked(
@@ -87,6 +87,34 @@ describe('the check of an artwork', () => {
       shape((x, y) => Math.hypot(x - 150, y - 150) < 80 && Math.hypot(x - 150, y - 150) > 3),
     );
     expect(holed.codes()).toEqual(['openings check']);
+  });
+
+  it('names what lies far from the design and makes it larger, however faint, and what it would measure without', () => {
+    // 400 pixels are 33.9 mm: a disc of 240 pixels, 20.3 mm, and one pixel of alpha 40 in the corner.
+    const design = (x: number, y: number) =>
+      Math.hypot(x - 280, y - 280) < 120 ? RED : ([0, 0, 0, 0] as const);
+    const stray = checked(400, 400 / 300, (x, y) => (x < 1 && y < 1 ? [90, 90, 90, 40] : design(x, y)));
+    expect(stray.codes()).toEqual(['strays poor']);
+    const [found] = findingsOf(stray.check, stray.printed, limits);
+    expect(found).toMatchObject({ count: 1 });
+    if (found?.code !== 'strays') throw new Error('no strays');
+    expect(found.without.width).toBeCloseTo((240 / 300) * 25_400, -2);
+    expect(checked(400, 400 / 300, design).codes()).toEqual([]);
+  });
+
+  it('takes neither what lies close by, nor screens of dots, nor what is no larger for it, for strays', () => {
+    // The dot of an i, 0.4 mm from its stem.
+    const dotted = shape(
+      (x, y) => (Math.abs(x - 60) < 20 && y > 60) || Math.hypot(x - 60, y - 52) < 3 || (x > 100 && y > 60),
+    );
+    expect(checked(300, 1, dotted).check.strays).toBeNull();
+    const screen = shape((x, y) => Math.hypot((x % 10) - 5, (y % 10) - 5) < 2.5);
+    expect(checked(300, 1, screen).check.strays).toBeNull();
+    const inside = shape((x, y) => {
+      const r = Math.hypot(x - 150, y - 150);
+      return r < 1 || (r > 110 && r < 150);
+    });
+    expect(checked(300, 1, inside).codes()).toEqual(['specks check']);
   });
 
   it('smoothed edges are not see-through', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type KnockOut, knockOut, solidGround } from '../../src/artwork/ground';
+import { knockOut, solidGround } from '../../src/artwork/ground';
 import { paint } from './pixels';
 
 const WHITE = [255, 255, 255, 255] as const;
@@ -27,7 +27,7 @@ describe('a solid ground', () => {
 
 describe('knocking out', () => {
   const n = 40;
-  const white = { colour: [255, 255, 255], tolerance: 20 } as const;
+  const white = { colour: '#ffffff', tolerance: 20 } as const;
   /** A smoothed ring of ink on white, with white inside. */
   const ring = () =>
     paint(n, n, (x, y) => {
@@ -38,7 +38,7 @@ describe('knocking out', () => {
         .concat(255) as unknown as typeof INK;
     });
   const alphaAt = (rgba: Uint8ClampedArray, x: number, y: number) => rgba[4 * (y * n + x) + 3];
-  const out = (knock: KnockOut) => {
+  const out = (knock: Parameters<typeof knockOut>[3]) => {
     const rgba = ring();
     const count = knockOut(rgba, n, n, knock);
     return { rgba, count };
@@ -74,6 +74,6 @@ describe('knocking out', () => {
     const counts = [0, 20, 80].map((tolerance) => out({ ...white, tolerance, reach: 'everywhere' }).count);
     expect(counts).toEqual([...counts].sort((a, b) => a - b));
     expect(new Set(counts).size).toBe(3);
-    expect(out({ colour: [0, 255, 0], tolerance: 20, reach: 'everywhere' }).count).toBe(0);
+    expect(out({ colour: '#00ff00', tolerance: 20, reach: 'everywhere' }).count).toBe(0);
   });
 });

@@ -169,7 +169,11 @@ describe('undo', () => {
     const again = { ...artwork, pixels: { width: 10, height: 20 } };
     const [set, twice, read] = [
       edits.setArtwork(front, artwork),
-      edits.setMadeArtwork(front, artwork, { height: fromMm(90), typed: { width: '', height: '' } }),
+      edits.setMadeArtwork(front, artwork, {
+        width: fromMm(100),
+        height: fromMm(90),
+        typed: { width: '', height: '' },
+      }),
       edits.readArtworkAgain(artwork.id, again),
     ];
     const last = [set, twice, read].reduce((state, edit) => session(state, edit, freshIds()).book, book);

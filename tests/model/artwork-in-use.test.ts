@@ -13,7 +13,10 @@ const artwork = (id: string, madeFrom: string | null = null): Artwork => ({
   madeFrom:
     madeFrom === null
       ? null
-      : { artwork: madeFrom as Artwork['id'], colour: '#ffffff', tolerance: 20, reach: 'from-edge' },
+      : {
+          artwork: madeFrom as Artwork['id'],
+          by: { kind: 'knock-out', colour: '#ffffff', tolerance: 20, reach: 'from-edge' },
+        },
   changed: NOW,
 });
 

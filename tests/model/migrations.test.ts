@@ -740,6 +740,29 @@ describe('migration', () => {
     });
   });
 
+  it('says of an image made before version 27 that a colour was knocked out, also of one that undo brings back', () => {
+    const before = { artwork: 'a', colour: '#fafafa', tolerance: 24, reach: 'from-edge' };
+    const after = {
+      artwork: 'a',
+      by: { kind: 'knock-out', colour: '#fafafa', tolerance: 24, reach: 'from-edge' },
+    };
+    const add = (madeFrom: unknown) => ({ op: 'add', path: ['artwork', 'b'], value: { madeFrom } });
+    const again = (value: unknown) => ({ op: 'replace', path: ['artwork', 'b', 'madeFrom'], value });
+    const remove = { op: 'remove', path: ['artwork', 'b'] };
+    const stored = new Map<string, unknown>([
+      ['artwork/a', { madeFrom: null }],
+      ['artwork/b', { madeFrom: before }],
+      ['step/1', { redo: [add(before), again(before)], undo: [remove, again(null)] }],
+      other,
+    ]);
+    expect(Object.fromEntries(migrate(stored, 26) ?? [])).toEqual({
+      'artwork/a': { madeFrom: null },
+      'artwork/b': { madeFrom: after },
+      'step/1': { redo: [add(after), again(after)], undo: [remove, again(null)] },
+      [other[0]]: other[1],
+    });
+  });
+
   it('leaves records of the present version alone', () => {
     const records = new Map<string, unknown>([other]);
     expect(migrate(records, MODEL_VERSION)).toEqual(records);

@@ -1,5 +1,5 @@
-import type { Finding, Rgb } from '../../../src/artwork';
-import { counted, fineLength, hex, inkArea, number, percent, type Ways, whole } from '../format';
+import type { Finding } from '../../../src/artwork';
+import { area, counted, fineLength, hex, inkArea, number, percent, type Ways, whole } from '../format';
 
 const places = (count: number, ways: Ways) => counted(count, 'place', 'places', ways);
 
@@ -47,6 +47,11 @@ function finding(found: Finding, ways: Ways): Said {
       return {
         what: `${counted(found.count, 'speck', 'specks', ways)} smaller than ${fineLength(found.limit, ways)}`,
         mend: 'Dots that small hold no powder. Remove them, or make them larger.',
+      };
+    case 'strays':
+      return {
+        what: `${counted(found.count, 'stray', 'strays', ways)} far from the design ${found.count === 1 ? 'makes' : 'make'} it ${area(found.size.width, found.size.height, ways)} instead of ${area(found.without.width, found.without.height, ways)}`,
+        mend: 'They print as dirt, and the design comes out smaller than you asked for. Take them off.',
       };
     case 'openings':
       return {
@@ -111,21 +116,6 @@ export const artwork = {
     '4': 'four times as large',
     '8': 'eight times as large',
   },
-  knockOutGround: 'Knock the background out …',
-  knockOutBlack: 'Knock the black out …',
-  knockTitle: (colour: Rgb) => `Knocking ${hex(colour)} out`,
-  tolerance: 'Tolerance',
-  enclosed: 'also where it is enclosed, as in letters',
-  knockHint: 'What turns to the garment’s colour will not print. The image you gave is kept.',
-  use: 'Use this image',
-  madeName: (fileName: string) => `${fileName.replace(/\.[a-z0-9]+$/i, '')}, knocked out.png`,
-  made: (width: string) =>
-    `The knocked out image is in use, ${width} wide as before; its height follows the new proportions. Undo brings the other back.`,
-  notMade: 'Nothing of the image would be left. Lower the tolerance.',
-  tooLargeToKnock:
-    'This image is too large to be knocked out here. Export it at its printed size with 300 ppi first.',
-  madeFrom: (colour: string) => `Made here by knocking ${colour} out.`,
-  backToFirst: 'Back to the image it was made from',
   measures: 'Measures of one copy',
   printed: 'Printed size',
   pixels: 'Pixels, trimmed',

@@ -7,7 +7,7 @@ export const failures = {
   reading: (file: string) => `${file} could not be read just now. The order is as it was; try again.`,
   table: 'The table could not be read just now. Nothing was added; try again.',
   outline: 'The outlines could not be drawn. The copies lie as they did.',
-  knockOut: 'The colour could not be made transparent. The artwork is as it was; try again.',
+  mend: 'The image could not be mended. The artwork is as it was; try again.',
   backup: 'The backup could not be written. All orders are kept on this device; try again.',
   restore: 'The backup could not be opened. What was here is as it was; try again.',
   printImage: 'The image could not be written. The run is as it was; try again.',

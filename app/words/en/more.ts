@@ -13,6 +13,7 @@ import { grid, names } from './garments';
 import { handOver } from './hand-over';
 import { keys } from './keys';
 import { log } from './log';
+import { mends } from './mends';
 import { press } from './press';
 import { compare, makeOrBuy, price, prices, quote } from './pricing';
 import { printImage } from './print-image';
@@ -40,6 +41,7 @@ export const more = {
   names,
   designs,
   artwork,
+  mends,
   filmForm,
   keys,
   cutMap,

@@ -1,6 +1,6 @@
 import type { Finding } from '../../../src/artwork';
 import type { Words } from '../en';
-import { counted, fineLength, hex, inkArea, number, percent, type Ways, whole } from '../format';
+import { area, counted, fineLength, hex, inkArea, number, percent, type Ways, whole } from '../format';
 
 const places = (count: number, ways: Ways) => counted(count, 'lugar', 'lugares', ways);
 
@@ -46,6 +46,11 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
       return {
         what: `${counted(found.count, 'mota', 'motas', ways)} de menos de ${fineLength(found.limit, ways)}`,
         mend: 'Puntos tan pequeños no retienen polvo. Hay que quitarlos, o hacerlos más grandes.',
+      };
+    case 'strays':
+      return {
+        what: `${counted(found.count, 'resto suelto', 'restos sueltos', ways)} lejos del diseño: con ${found.count === 1 ? 'él' : 'ellos'} mide ${area(found.size.width, found.size.height, ways)}, y no ${area(found.without.width, found.without.height, ways)}`,
+        mend: 'Se imprimen como suciedad, y el diseño sale más pequeño de lo pedido. Hay que quitarlos.',
       };
     case 'openings':
       return {
@@ -109,21 +114,6 @@ export const artwork: Words['artwork'] = {
     '4': 'cuatro veces más grande',
     '8': 'ocho veces más grande',
   },
-  knockOutGround: 'Calar el fondo …',
-  knockOutBlack: 'Calar el negro …',
-  knockTitle: (colour) => `Calado de ${hex(colour)}`,
-  tolerance: 'Tolerancia',
-  enclosed: 'también donde está encerrado, como en las letras',
-  knockHint: 'Lo que toma el color de la prenda no se imprimirá. La imagen original se conserva.',
-  use: 'Usar esta imagen',
-  madeName: (fileName) => `${fileName.replace(/\.[a-z0-9]+$/i, '')}, calado.png`,
-  made: (width) =>
-    `La imagen calada está en uso, con ${width} de ancho como antes; el alto sigue las proporciones nuevas. Deshacer trae la otra de vuelta.`,
-  notMade: 'No quedaría nada de la imagen. Hay que bajar la tolerancia.',
-  tooLargeToKnock:
-    'Esta imagen es demasiado grande para calarla aquí. Exportarla antes a su tamaño impreso con 300 ppp.',
-  madeFrom: (colour) => `Hecha aquí calando ${colour}.`,
-  backToFirst: 'Volver a la imagen de la que salió',
   measures: 'Medidas de una copia',
   printed: 'Medida impresa',
   pixels: 'Píxeles, sin margen vacío',

@@ -8,7 +8,7 @@ export const failures: Words['failures'] = {
   reading: (file) => `No se ha podido leer ${file}. El pedido sigue igual; probar otra vez.`,
   table: 'No se ha podido leer la tabla. No se ha añadido nada; probar otra vez.',
   outline: 'No se han podido dibujar los contornos. Las copias siguen en su sitio.',
-  knockOut: 'No se ha podido hacer transparente el color. El arte sigue igual; probar otra vez.',
+  mend: 'No se ha podido arreglar la imagen. El arte sigue igual; probar otra vez.',
   backup: 'No se ha podido escribir la copia de seguridad. Los pedidos se conservan aquí; probar otra vez.',
   restore: 'No se ha podido abrir la copia de seguridad. Lo que había sigue igual; probar otra vez.',
   printImage: 'No se ha podido escribir la imagen. La tirada sigue igual; probar otra vez.',

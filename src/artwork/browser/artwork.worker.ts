@@ -1,4 +1,5 @@
 import { expose, transfer } from 'comlink';
+import type { Mend } from '../../model';
 import { fail, ok, type Result } from '../../units';
 import { sha256 } from '../../units/browser/sha256';
 import {
@@ -12,8 +13,6 @@ import {
   isWholeJpeg,
   isWholePng,
   isWholeWebp,
-  type KnockOut,
-  knockOut,
   type Outline,
   type PixelBox,
   readJpegHeader,
@@ -24,6 +23,7 @@ import {
   withDensity,
 } from '..';
 import { startCheck } from '../check';
+import { mended, showsInSmaller } from '../mend';
 import { growOutline } from '../outline';
 import type { CheckRequest } from './check-request';
 import {
@@ -69,8 +69,18 @@ function check(
   return { ...checking.finish((share) => onShare(0.4 + 0.6 * share)), facts, vector };
 }
 
+/** A picture no longer than so many pixels. */
+function drawnSmaller(canvas: OffscreenCanvas, longest: number): ImageBitmap {
+  const { width, height } = canvas;
+  return drawnBox(canvas, { x: 0, y: 0, width, height }, longest).canvas.transferToImageBitmap();
+}
+
 /** The box as it is printed, no longer than so many pixels. */
-function drawnBox(image: ImageBitmap, box: PixelBox, longest: number): OffscreenCanvasRenderingContext2D {
+function drawnBox(
+  image: ImageBitmap | OffscreenCanvas,
+  box: PixelBox,
+  longest: number,
+): OffscreenCanvasRenderingContext2D {
   const scale = Math.min(1, longest / Math.max(box.width, box.height));
   const [width, height] = [box.width, box.height].map((side) => Math.max(1, Math.round(side * scale)));
   const drawing = context(width as number, height as number);
@@ -79,11 +89,19 @@ function drawnBox(image: ImageBitmap, box: PixelBox, longest: number): Offscreen
   return drawing;
 }
 
-function knockOutOf(drawing: OffscreenCanvasRenderingContext2D, knock: KnockOut): void {
+function mendOn(
+  drawing: OffscreenCanvasRenderingContext2D,
+  mend: Mend,
+  box: PixelBox,
+  printed: CheckRequest['printed'],
+): OffscreenCanvasRenderingContext2D {
   const { width, height } = drawing.canvas;
-  const pixels = drawing.getImageData(0, 0, width, height);
-  knockOut(pixels.data, width, height, knock);
-  drawing.putImageData(pixels, 0, 0);
+  const pitch = { x: printed.width / box.width, y: printed.height / box.height };
+  const { data } = drawing.getImageData(0, 0, width, height);
+  const image = mended({ rgba: data, width, height }, mend, box, pitch);
+  const out = image.width === width && image.height === height ? drawing : context(image.width, image.height);
+  out.putImageData(new ImageData(image.rgba, image.width, image.height), 0, 0);
+  return out;
 }
 
 const reader = {
@@ -177,35 +195,39 @@ const reader = {
     }
   },
 
-  /** The box as it is printed, for the screen, with a colour knocked out if one is. */
+  /** The box as it is printed, for the screen, mended if it is to be. */
   async picture(
     file: Blob,
     box: PixelBox,
+    printed: CheckRequest['printed'],
     longest: number,
-    knock: KnockOut | null,
+    mend: Mend | null,
   ): Promise<ImageBitmap | null> {
     const image = await decodeImage(file).catch(() => null);
     if (!image) return null;
-    const drawing = drawnBox(image, box, longest);
+    const isSmall = mend === null || showsInSmaller(mend);
+    const drawing = drawnBox(image, box, isSmall ? longest : Number.POSITIVE_INFINITY);
     image.close();
-    if (knock) knockOutOf(drawing, knock);
-    const picture = drawing.canvas.transferToImageBitmap();
+    const whole = { x: 0, y: 0, width: drawing.canvas.width, height: drawing.canvas.height };
+    const done = mend ? mendOn(drawing, mend, whole, printed) : drawing;
+    const picture = isSmall ? done.canvas.transferToImageBitmap() : drawnSmaller(done.canvas, longest);
     return transfer(picture, [picture]);
   },
 
-  /** The whole image with a colour knocked out, as a PNG of the same physical size. */
-  async knockOut(
+  /** The whole image, mended, as a PNG of the same physical size. */
+  async mend(
     file: Blob,
-    knock: KnockOut,
+    box: PixelBox,
+    printed: CheckRequest['printed'],
+    mend: Mend,
     density: { x: number; y: number } | null,
   ): Promise<Blob | null> {
     const image = await decodeImage(file).catch(() => null);
     if (!image) return null;
-    const box = { x: 0, y: 0, width: image.width, height: image.height };
-    const drawing = drawnBox(image, box, Number.POSITIVE_INFINITY);
+    const whole = { x: 0, y: 0, width: image.width, height: image.height };
+    const drawing = drawnBox(image, whole, Number.POSITIVE_INFINITY);
     image.close();
-    knockOutOf(drawing, knock);
-    const png = await drawing.canvas.convertToBlob({ type: 'image/png' });
+    const png = await mendOn(drawing, mend, box, printed).canvas.convertToBlob({ type: 'image/png' });
     if (!density) return png;
     return new Blob([withDensity(new Uint8Array(await png.arrayBuffer()), density)], { type: 'image/png' });
   },

@@ -1,13 +1,17 @@
 import { transfer } from 'comlink';
+import type { Mend } from '../../model';
 import { fail, fromInches, type Micrometres, ok, type Result } from '../../units';
 import { closeWorker, runTask, type TaskWorker, taskWorker } from '../../workers/browser';
-import type { ArtworkCheck, Contour, Density, KnockOut, Outline } from '..';
+import type { ArtworkCheck, Contour, Density, Outline } from '..';
 import type { ArtworkReader } from './artwork.worker';
 import type { CheckRequest } from './check-request';
 import type { ArtworkProblem, WeighedSvg } from './read-artwork';
 import { drawSvg } from './svg-image';
 
 type Printed = CheckRequest['printed'];
+
+/** What of an image is printed, and how large. */
+type PrintedBox = Omit<CheckRequest, 'limits'>;
 
 /** A worker that looks at artwork, one question at a time. Any of them throws a `WorkerFailed` if it fails. */
 export interface Checker {
@@ -18,15 +22,19 @@ export interface Checker {
     onShare: (share: number) => void,
     signal: AbortSignal,
   ): Promise<Result<ArtworkCheck, 'unreadable' | 'changed'>>;
-  /** The trimmed box for the screen; `null` if it cannot be decoded. */
-  picture(
+  /** The trimmed box for the screen, mended if it is to be; `null` if it cannot be decoded. An SVG is shown as it is. */
+  picture(file: Blob, of: PrintedBox, longest: number, mend: Mend | null): Promise<ImageBitmap | null>;
+  /**
+   * The whole image, mended, as a PNG; `null` if it cannot be decoded.
+   * @throws the signal's reason, if it is aborted
+   */
+  mend(
     file: Blob,
-    of: Pick<CheckRequest, 'pixels' | 'trim' | 'vector'>,
-    longest: number,
-    knock: KnockOut | null,
-  ): Promise<ImageBitmap | null>;
-  /** The image as a PNG with a colour made transparent. */
-  knockOut(file: Blob, knock: KnockOut, density: Density | null): Promise<Blob | null>;
+    of: Omit<PrintedBox, 'vector'>,
+    mend: Mend,
+    density: Density | null,
+    signal: AbortSignal,
+  ): Promise<Blob | null>;
   /** An outline at its printed size, grown on all sides. */
   grow(outline: Outline, printed: Printed, by: Micrometres): Promise<readonly Contour[]>;
   close(): void;
@@ -70,14 +78,15 @@ export function openChecker(): Checker {
         },
         { signal, onProgress },
       ),
-    async picture(file, { pixels, trim, vector }, longest, knock) {
-      if (!vector) return runTask(own, (remote) => remote.picture(file, trim, longest, knock));
+    async picture(file, { pixels, trim, printed, vector }, longest, mend) {
+      if (!vector) return runTask(own, (remote) => remote.picture(file, trim, printed, longest, mend));
       if (!(await weigh(own, file)).ok) return null;
       const scale = longest / Math.max(trim.width, trim.height);
       const [width, height] = [Math.round(trim.width * scale), Math.round(trim.height * scale)];
       return drawSvg(file, pixels, trim, { width: Math.max(1, width), height: Math.max(1, height) });
     },
-    knockOut: (file, knock, density) => runTask(own, (remote) => remote.knockOut(file, knock, density)),
+    mend: (file, { trim, printed }, mend, density, signal) =>
+      runTask(own, (remote) => remote.mend(file, trim, printed, mend, density), { signal }),
     grow: (outline, printed, by) => runTask(own, (remote) => remote.grow(outline, printed, by)),
     close: () => closeWorker(own),
   };

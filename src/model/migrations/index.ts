@@ -23,6 +23,7 @@ import { keepTables } from './23-tables';
 import { allowDueFirst } from './24-due-first';
 import { letGoOfUnprinted } from './25-unprinted';
 import { correctFeed } from './26-feed';
+import { tellMends } from './27-mends';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -54,6 +55,7 @@ const migrations: readonly Migration[] = [
   allowDueFirst,
   letGoOfUnprinted,
   correctFeed,
+  tellMends,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

@@ -56,7 +56,8 @@ const here = async () => {
 function withImages() {
   const { book, front, order } = smallBook();
   if (!original || !knockedOut || !placed || !unused) throw new Error('no ids');
-  const made = { artwork: original, colour: '#ffffff', tolerance: 20, reach: 'from-edge' as const };
+  const by = { kind: 'knock-out', colour: '#ffffff', tolerance: 20, reach: 'from-edge' } as const;
+  const made = { artwork: original, by };
   const width = { width: book.transfer[front]?.width ?? expect.fail(), typed: '100 mm' };
   return edited(book, (draft) => {
     for (const one of [artworkOf(original), artworkOf(placed)]) draft.artwork[one.id] = one;

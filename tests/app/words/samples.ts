@@ -4,7 +4,14 @@ import type { SharedBy } from '../../../src/costing';
 import type { CellProblem } from '../../../src/intake';
 import type { LaidCopy, Refusal } from '../../../src/layout';
 import { compared } from '../../../src/log';
-import { asId, type Interval, type Peel, type PressValues, type StockUnit } from '../../../src/model';
+import {
+  asId,
+  type Interval,
+  type Mend,
+  type Peel,
+  type PressValues,
+  type StockUnit,
+} from '../../../src/model';
 import type { BundleProblem } from '../../../src/output/backup';
 import type { Part } from '../../../src/output/print-image';
 import type { ImageProblem } from '../../../src/output/print-image/browser';
@@ -44,6 +51,13 @@ const findings: Record<Finding['code'], Finding> = {
   },
   'white-lost': { grade: 'check', code: 'white-lost', count: 1, choke: fromMm(0.2) },
   specks: { grade: 'check', code: 'specks', count: 2, limit: fromMm(0.5) },
+  strays: {
+    grade: 'poor',
+    code: 'strays',
+    count: 2,
+    size: { width: fromMm(41.6), height: fromMm(30) },
+    without: { width: fromMm(25.4), height: fromMm(30) },
+  },
   openings: { grade: 'check', code: 'openings', count: 2, least: fromMm(0.3), limit: fromMm(0.8) },
   ground: { grade: 'poor', code: 'ground', colour: [10, 20, 250] },
   'black-on-black': { grade: 'check', code: 'black-on-black', share: 0.4 },
@@ -53,6 +67,12 @@ const findings: Record<Finding['code'], Finding> = {
   deep: { grade: 'good', code: 'deep' },
   outside: { grade: 'check', code: 'outside', count: 2 },
 };
+
+const mendOf: { readonly [Kind in Mend['kind']]: Extract<Mend, { kind: Kind }> } = {
+  'knock-out': { kind: 'knock-out', colour: '#fafafa', tolerance: 24, reach: 'from-edge' },
+  'take-off': { kind: 'take-off', largest: fromMm(0.75), reach: 'strays' },
+};
+const mends = Object.values(mendOf);
 
 const other = { order: { code: 'ZQ' }, number: 7 } as LaidCopy;
 const refusals: Record<Refusal['code'], Refusal> = {
@@ -241,7 +261,11 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'table.cellProblem.0': cells,
   'artwork.said.0': Object.values(findings),
   'artwork.worst.0': ['good', 'check', 'poor'],
-  'artwork.knockTitle.0': [[10, 20, 250]],
+  'mends.offer.0': Object.keys(findings),
+  'mends.title.0': mends,
+  'mends.hint.0': mends,
+  'mends.madeFrom.0': mends,
+  'mends.fileName.1': mends.map(({ kind }) => kind),
   'artwork.perInch.0': [300],
   'artwork.perInch.1': [250],
   'artwork.bearingShare.1': shares,

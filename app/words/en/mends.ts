@@ -1,0 +1,67 @@
+import type { Finding } from '../../../src/artwork';
+import type { Mend } from '../../../src/model';
+import { fineLength, type Ways } from '../format';
+
+function title(mend: Mend, ways: Ways): string {
+  switch (mend.kind) {
+    case 'knock-out':
+      return `Knocking ${mend.colour} out`;
+    case 'take-off':
+      return `Taking off what is smaller than ${fineLength(mend.largest, ways)}`;
+  }
+}
+
+function hint({ kind }: Mend): string {
+  switch (kind) {
+    case 'knock-out':
+      return 'What turns to the garment’s colour will not print. The image you gave is kept.';
+    case 'take-off':
+      return 'What is gone from the picture will not print. Look that no dot of a letter is among it. The image you gave is kept.';
+  }
+}
+
+function done(mend: Mend, ways: Ways): string {
+  switch (mend.kind) {
+    case 'knock-out':
+      return `Made here by knocking ${mend.colour} out.`;
+    case 'take-off':
+      return `Made here by taking off what is smaller than ${fineLength(mend.largest, ways)}.`;
+  }
+}
+
+const names: Readonly<Record<Mend['kind'], string>> = {
+  'knock-out': 'knocked out',
+  'take-off': 'cleaned',
+};
+
+/** What is said of mending an artwork. */
+export const mends = {
+  /** The button beside a finding. */
+  offer: (code: Finding['code']): string => {
+    switch (code) {
+      case 'ground':
+        return 'Knock the background out …';
+      case 'black-on-black':
+        return 'Knock the black out …';
+      case 'strays':
+        return 'Take the strays off …';
+      default:
+        return 'Take the specks off …';
+    }
+  },
+  title: (mend: Mend, ways: Ways): string => title(mend, ways),
+  hint: (mend: Mend): string => hint(mend),
+  tolerance: 'Tolerance',
+  enclosed: 'also where it is enclosed, as in letters',
+  specksToo: 'also specks within the design',
+  use: 'Use this image',
+  stop: 'Stop',
+  fileName: (fileName: string, kind: Mend['kind']) =>
+    `${fileName.replace(/\.[a-z0-9]+$/i, '')}, ${names[kind]}.png`,
+  inUse: (size: string) =>
+    `The mended image is in use. The design keeps its size; what is left of the image prints at ${size}. Undo brings the other back.`,
+  nothingLeft: 'Nothing of the image would be left. Choose to take out less.',
+  tooLarge: 'This image is too large to be mended here. Export it at its printed size with 300 ppi first.',
+  madeFrom: (mend: Mend, ways: Ways): string => done(mend, ways),
+  backToFirst: 'Back to the image it was made from',
+};

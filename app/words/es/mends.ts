@@ -1,0 +1,66 @@
+import type { Mend } from '../../../src/model';
+import type { Words } from '../en';
+import { fineLength, type Ways } from '../format';
+
+function title(mend: Mend, ways: Ways): string {
+  switch (mend.kind) {
+    case 'knock-out':
+      return `Calado de ${mend.colour}`;
+    case 'take-off':
+      return `Quitar lo menor de ${fineLength(mend.largest, ways)}`;
+  }
+}
+
+function hint({ kind }: Mend): string {
+  switch (kind) {
+    case 'knock-out':
+      return 'Lo que toma el color de la prenda no se imprimirá. La imagen original se conserva.';
+    case 'take-off':
+      return 'Lo que ya no se ve no se imprimirá. Conviene mirar que no falte el punto de ninguna letra. La imagen original se conserva.';
+  }
+}
+
+function done(mend: Mend, ways: Ways): string {
+  switch (mend.kind) {
+    case 'knock-out':
+      return `Hecha aquí calando ${mend.colour}.`;
+    case 'take-off':
+      return `Hecha aquí quitando lo menor de ${fineLength(mend.largest, ways)}.`;
+  }
+}
+
+const names: Readonly<Record<Mend['kind'], string>> = {
+  'knock-out': 'calado',
+  'take-off': 'limpio',
+};
+
+/** What is said of mending an artwork. */
+export const mends: Words['mends'] = {
+  offer: (code) => {
+    switch (code) {
+      case 'ground':
+        return 'Calar el fondo …';
+      case 'black-on-black':
+        return 'Calar el negro …';
+      case 'strays':
+        return 'Quitar lo suelto …';
+      default:
+        return 'Quitar las motas …';
+    }
+  },
+  title,
+  hint,
+  tolerance: 'Tolerancia',
+  enclosed: 'también donde está encerrado, como en las letras',
+  specksToo: 'también las motas dentro del diseño',
+  use: 'Usar esta imagen',
+  stop: 'Parar',
+  fileName: (fileName, kind) => `${fileName.replace(/\.[a-z0-9]+$/i, '')}, ${names[kind]}.png`,
+  inUse: (size) =>
+    `La imagen arreglada está en uso. El diseño conserva su tamaño; lo que queda de la imagen se imprime a ${size}. Deshacer trae la otra de vuelta.`,
+  nothingLeft: 'No quedaría nada de la imagen. Hay que quitar menos.',
+  tooLarge:
+    'Esta imagen es demasiado grande para arreglarla aquí. Exportarla antes a su tamaño impreso con 300 ppp.',
+  madeFrom: done,
+  backToFirst: 'Volver a la imagen de la que salió',
+};

@@ -1,0 +1,57 @@
+import type { Mend } from '../model';
+import { type Micrometres, um } from '../units';
+import type { Pitch } from './disc';
+import { knockOut } from './ground';
+import { takeOffParts } from './small-parts';
+import { strayFinder } from './strays';
+import type { PixelBox } from './trim';
+
+/** An image as pixels, four bytes each, straight alpha. */
+export interface Pixels {
+  readonly rgba: Uint8ClampedArray<ArrayBuffer>;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Clears what is stray within a box; see {@link strayFinder}. */
+function takeOffStrays({ rgba, width, height }: Pixels, box: PixelBox, pitch: Pitch, largest: Micrometres) {
+  const strays = strayFinder(box, pitch, largest);
+  for (let row = 0; row < box.height; row += 1) {
+    const start = 4 * ((box.y + row) * width + box.x);
+    strays.add(rgba.subarray(start, start + 4 * box.width), row, 1);
+  }
+  for (const cell of strays.find()?.cells ?? []) {
+    const [left, top] = [box.x + cell.x, box.y + cell.y];
+    const [right, bottom] = [Math.min(width, left + cell.width), Math.min(height, top + cell.height)];
+    for (let y = top; y < bottom; y += 1) rgba.fill(0, 4 * (y * width + left), 4 * (y * width + right));
+  }
+}
+
+/**
+ * Mends an image.
+ * @param image its pixels may be changed in place
+ * @param box the trimmed box that is printed
+ * @param pitch micrometres a pixel, as it is printed
+ */
+export function mended(image: Pixels, mend: Mend, box: PixelBox, pitch: Pitch): Pixels {
+  const { rgba, width, height } = image;
+  switch (mend.kind) {
+    case 'knock-out':
+      knockOut(rgba, width, height, mend);
+      return image;
+    case 'take-off':
+      takeOffStrays(image, box, pitch, mend.largest);
+      if (mend.reach === 'everywhere') {
+        takeOffParts(
+          rgba,
+          width,
+          height,
+          (part) => um(Math.max(part.width * pitch.x, part.height * pitch.y)) <= mend.largest,
+        );
+      }
+      return image;
+  }
+}
+
+/** Whether a mend comes out alike in a smaller picture, so that it can be looked at quickly; others look at single pixels. */
+export const showsInSmaller = ({ kind }: Mend): boolean => kind === 'knock-out';
