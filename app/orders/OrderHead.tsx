@@ -1,5 +1,5 @@
 import { FileTrigger } from 'react-aria-components';
-import { edits, inPrint } from '../../src/editing';
+import { edits, inPrint, takenCodes } from '../../src/editing';
 import type { Order, OrderState } from '../../src/model';
 import { parseDate } from '../../src/units';
 import { FirstButton } from '../panels/FirstButton';
@@ -38,9 +38,7 @@ export function OrderHead({
   const { orders: words } = reader.words;
   const book = useShop((shop) => shop.book);
   const { dropping, target } = useFileDrop((files) => dropFiles(files, order.id));
-  const others = Object.values(book.order).filter(({ id }) => id !== order.id);
-  const codesOf = (orders: readonly Order[]) => new Set(orders.map(({ code }) => code));
-  const ownCode = codeBeside(codesOf(others), codesOf(others.filter(({ archived }) => !archived)));
+  const ownCode = codeBeside(() => takenCodes(book, order.id));
   return (
     <section aria-label={order.name} className={dropping ? 'dropping' : undefined} {...target}>
       <header className="order-head">

@@ -1,4 +1,4 @@
-import { codeFlaw } from '../../src/editing';
+import { codeFlaw, type TakenCodes } from '../../src/editing';
 import { MOST_COPIES } from '../../src/intake';
 import { fail, type Micrometres, ok, withUnit } from '../../src/units';
 import type { Codec } from '../parts/fields/codec';
@@ -49,15 +49,15 @@ export const name: Codec<string> = {
 
 /**
  * A code of one to four letters or figures that is told apart from those of all other orders, see {@link codeFlaw}.
- * @param taken the codes of all others
- * @param open those of them that are at work
+ * @param taken what they are, asked when a code was typed
  */
-export const codeBeside = (taken: ReadonlySet<string>, open: ReadonlySet<string>): Codec<string> => ({
+export const codeBeside = (taken: () => TakenCodes): Codec<string> => ({
   show: (code) => code,
   read(typed, { words: { orders } }) {
     const code = typed.trim().toUpperCase();
     if (!/^[\p{L}\p{N}]{1,4}$/u.test(code)) return fail(orders.codeShape);
-    if (taken.has(code)) return fail(orders.codeTaken(code));
+    const { all, open } = taken();
+    if (all.has(code)) return fail(orders.codeTaken(code));
     const flaw = codeFlaw(code, open);
     if (!flaw) return ok(code);
     return fail(flaw.code === 'ends-in-figure' ? orders.codeEnd : orders.codeBegins(code, flaw.other));

@@ -1,3 +1,4 @@
+import { type Book, embeddedIn } from '../model';
 import { withoutAccents } from '../units';
 
 /** The most signs a code has. */
@@ -22,6 +23,38 @@ export function codeFlaw(code: string, others: Iterable<string>): CodeFlaw | nul
     if (code.startsWith(other) || other.startsWith(code)) return { code: 'begins-alike', other };
   }
   return null;
+}
+
+/** Codes that another order may not have. */
+export interface TakenCodes {
+  /** All that orders of the book have, or that stand on film. */
+  readonly all: ReadonlySet<string>;
+  /** Those of them that are at work: another code may not begin like one. */
+  readonly open: ReadonlySet<string>;
+}
+
+/**
+ * The codes beside an order's own: those of other orders, and those that others had when a run was locked. The map beside the
+ * printer and the film itself keep telling copies by these until the run is closed, whatever the order is called since.
+ * @param but the order that is looked past
+ */
+export function takenCodes(book: Pick<Book, 'order' | 'run'>, but?: string): TakenCodes {
+  const all = new Set<string>();
+  const open = new Set<string>();
+  for (const { id, code, archived } of Object.values(book.order)) {
+    if (id === but) continue;
+    all.add(code);
+    if (!archived) open.add(code);
+  }
+  for (const run of Object.values(book.run)) {
+    if (run.state === 'closed') continue;
+    for (const { id, code } of embeddedIn(run).flatMap(({ orders }) => orders)) {
+      if (id === but) continue;
+      all.add(code);
+      open.add(code);
+    }
+  }
+  return { all, open };
 }
 
 /** The figures in a name that tell its order: the longest, of several the last; the end of them, which differs from order to order. */
@@ -61,10 +94,14 @@ export class Codes {
   private readonly beginnings = new Set<string>();
   private readonly open = new Set<string>();
 
-  /** @param isOpen whether its order is still at work: another code may not begin like it either */
-  add(code: string, isOpen: boolean): void {
+  constructor({ all, open }: TakenCodes) {
+    for (const code of all) this.taken.add(code);
+    for (const code of open) this.add(code);
+  }
+
+  /** Takes a code of an order at work: another may not begin like it either. */
+  private add(code: string): void {
     this.taken.add(code);
-    if (!isOpen) return;
     this.open.add(code);
     for (let length = 1; length <= code.length; length += 1) this.beginnings.add(code.slice(0, length));
   }
@@ -80,14 +117,14 @@ export class Codes {
   /** A code for a name that ends in a letter and begins like no open one, nor they like it. */
   take(name: string): string {
     const code = this.find(name);
-    this.add(code, true);
+    this.add(code);
     return code;
   }
 
   /** A code that is given, if it can be told from those before; else one for the name. */
   keep(code: string, name: string): string {
     if (!this.isFree(code)) return this.take(name);
-    this.add(code, true);
+    this.add(code);
     return code;
   }
 

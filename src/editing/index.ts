@@ -13,7 +13,7 @@ export {
 export { mayComeFirst } from './bring-first';
 export { calibrate, isInForce, leaveRunOut, takeBackCalibration } from './calibration';
 export { closeRun, correctClosing } from './closing';
-export { codeFlaw } from './codes';
+export { codeFlaw, type TakenCodes, takenCodes } from './codes';
 export { changeCurrency } from './currency';
 export { addDesign, type NewSize } from './designs';
 export type { Edit } from './edit';

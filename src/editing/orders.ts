@@ -1,5 +1,5 @@
 import { type Id, type Order, TINTS } from '../model';
-import { Codes, isMadeFor } from './codes';
+import { Codes, isMadeFor, takenCodes } from './codes';
 import type { BookDraft, EditContext } from './step';
 import { addTransfer, countOf, inPrint, removeTransfer, setCount } from './transfers';
 
@@ -15,12 +15,10 @@ interface OrderMarks {
 
 /** Marks for orders to come. @param but an order that is looked past */
 export function orderMarks(draft: BookDraft, but?: string): OrderMarks {
-  const codes = new Codes();
+  const codes = new Codes(takenCodes(draft, but));
   const uses = new Array<number>(TINTS).fill(0);
-  for (const { id, code, tint, archived } of Object.values(draft.order)) {
-    if (id === but) continue;
-    codes.add(code, !archived);
-    if (!archived) uses[tint] = (uses[tint] ?? 0) + 1;
+  for (const { id, tint, archived } of Object.values(draft.order)) {
+    if (id !== but && !archived) uses[tint] = (uses[tint] ?? 0) + 1;
   }
   return {
     code: (name) => codes.take(name),

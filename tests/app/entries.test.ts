@@ -65,7 +65,8 @@ describe('what is typed for a transfer', () => {
   });
 
   it('a code is short and no other order has it', () => {
-    const beside = (taken: string[], open = taken) => codeBeside(new Set(taken), new Set(open));
+    const beside = (taken: string[], open = taken) =>
+      codeBeside(() => ({ all: new Set(taken), open: new Set(open) }));
     expect(beside(['CO']).read('hb', reading(metric))).toEqual({ ok: true, value: 'HB' });
     expect(beside(['CO']).read('co', reading(metric)).ok).toBe(false);
     expect(beside([]).read('too long', reading(metric)).ok).toBe(false);
@@ -73,11 +74,11 @@ describe('what is typed for a transfer', () => {
 
   it('a code that cannot be told from its copies’ numbers, or from another code, is refused with the reason', () => {
     const read = (code: string, open: string[]) =>
-      codeBeside(new Set(['CO']), new Set(open)).read(code, reading(metric));
+      codeBeside(() => ({ all: new Set(['CO']), open: new Set(open) })).read(code, reading(metric));
     expect(read('10', [])).toEqual({ ok: false, problem: en.orders.codeEnd });
     expect(read('c', ['CO'])).toEqual({ ok: false, problem: en.orders.codeBegins('C', 'CO') });
     expect(read('cox', ['CO'])).toEqual({ ok: false, problem: en.orders.codeBegins('COX', 'CO') });
-    // What is archived is on no film any more.
+    // An archived order's code may be the beginning of another.
     expect(read('cox', [])).toEqual({ ok: true, value: 'COX' });
   });
 });

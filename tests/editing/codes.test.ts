@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addOrder, codeFlaw, editOrder, lockRun, setPlaces } from '../../src/editing';
+import { addOrder, codeFlaw, editOrder, lockRun, setPlaces, takenCodes } from '../../src/editing';
 import { type Book, type Copy, emptyBook, type Id } from '../../src/model';
 import { fromMm } from '../../src/units';
 import { edited, freshIds, smallBook } from './book';
@@ -62,6 +62,32 @@ describe('codes', () => {
       (draft) => lockRun(draft, run, freshIds()),
     );
     expect(codeOf(rename(locked))).toBe('HB');
+  });
+
+  it('that stand on locked film are taken by no other order until the run is closed, whatever their order has since', () => {
+    const { book, order } = smallBook();
+    const run = Object.keys(book.run)[0] as Id<'run'>;
+    const [copy] = Object.values(book.copy) as [Copy];
+    const place = { x: fromMm(5), y: fromMm(10), turned: false, pinned: false };
+    const printed = edited(
+      edited(
+        edited(book, (draft) => setPlaces(draft, run, [[copy.id, place]])),
+        (draft) => lockRun(draft, run, freshIds()),
+      ),
+      (draft) => editOrder(draft, order, { code: 'ZED', archived: true }),
+    );
+    const old = book.order[order]?.code ?? '';
+    expect(takenCodes(printed).open).toContain(old);
+    expect(takenCodes(printed, order).all).not.toContain(old);
+    const name = book.order[order]?.name ?? '';
+    const another = edited(printed, (draft) => addOrder(draft, { name, due: null }, freshIds()));
+    const given = Object.values(another.order).at(-1)?.code ?? '';
+    expect(codeFlaw(given, [old])).toBeNull();
+    const closed = edited(printed, (draft) => {
+      const own = draft.run[run];
+      if (own && own.state !== 'draft') own.state = 'closed';
+    });
+    expect(takenCodes(closed).all).not.toContain(old);
   });
 
   it('and tints of archived orders are free for others, as far as they are not the same', () => {

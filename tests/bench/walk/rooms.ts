@@ -213,7 +213,9 @@ const comparePress: Compare = async (page, stored) => {
       : []),
     ...(run
       ? seen.orders.flatMap(([name = '', done = '']) => {
-          const alike = stored.order.filter(
+          // A locked run goes on calling its orders what they were called then.
+          const called = run.snapshot ? [...run.snapshot.orders, ...stored.order] : stored.order;
+          const alike = called.filter(
             (order) =>
               plain(name).startsWith(`${order.code} ${order.name}`) ||
               plain(name) === `${order.code}${order.name}`,

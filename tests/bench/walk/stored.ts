@@ -62,6 +62,7 @@ export interface StoredFilm {
 
 interface StoredSnapshot {
   readonly film: StoredFilm;
+  readonly orders: readonly Pick<StoredOrder, 'id' | 'code' | 'name'>[];
   readonly transfers: readonly StoredTransfer[];
   readonly copies: readonly StoredCopy[];
 }
