@@ -59,6 +59,10 @@ const seenNow = (page: Page): Promise<string> =>
 /** What the room Orders shows once it is still: lines are drawn as the page finds that there is room for them. */
 async function shown(page: Page): Promise<string> {
   for (let before: string | null = null; ; ) {
+    // A page that nobody looks at learns of another size with its next frame, and may have none by itself.
+    await page.evaluate(
+      () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+    );
     const now = await seenNow(page);
     if (now === before) return now;
     before = now;
