@@ -78,5 +78,7 @@ function MendChoices({ mend, onChange }: { mend: Mend; onChange: (mend: Mend) =>
           onChange={(everywhere) => onChange({ ...mend, reach: everywhere ? 'everywhere' : 'strays' })}
         />
       );
+    case 'thicken':
+      return null;
   }
 }

@@ -25,6 +25,9 @@ export function offerOf(finding: Finding, limits: Limits): Mend | null {
         largest: largestSpeck(strokeLimit(limits)),
         reach: finding.code === 'strays' ? 'strays' : 'everywhere',
       };
+    case 'thin-strokes':
+    case 'white-lost':
+      return { kind: 'thicken', to: strokeLimit(limits) };
     default:
       return null;
   }

@@ -4,7 +4,7 @@ import { contours, outlineLength } from './contour';
 import { addInk, type InkSums, noInk } from './coverage';
 import type { Pitch } from './disc';
 import { type Rgb, solidGround } from './ground';
-import { type Limits, strokeLimit } from './limits';
+import { type Limits, largestSpeck, strokeLimit } from './limits';
 import type { MaskRuns } from './mask-runs';
 import { type Outline, outlineOf } from './outline';
 import { type SeeThrough, seeThrough } from './see-through';
@@ -59,11 +59,6 @@ export interface RasterCheck {
 const FINEST = 63.5;
 /** And in no more pixels than this, so that memory stays within some 100 MB. */
 const MOST_LOOKED_AT = 20_000_000;
-/** A place by itself no longer than this many times the limit is a speck, any other a stroke. */
-const SPECK = 1.5;
-
-/** How large a speck is at most, at a limit for strokes. */
-export const largestSpeck = (stroke: Micrometres): Micrometres => um(SPECK * stroke);
 
 /**
  * Checks a trimmed artwork that comes in strips of pixels, from top to bottom.

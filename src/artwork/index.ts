@@ -1,4 +1,4 @@
-export { largestSpeck, type Spot } from './check';
+export type { Spot } from './check';
 export type { Contour } from './contour';
 export { coverageOf } from './coverage';
 export { type FileFacts, fileFacts } from './facts';
@@ -9,7 +9,7 @@ export {
   worstGrade,
 } from './findings';
 export { isJpeg, isWholeJpeg, readJpegHeader } from './jpeg';
-export { type Limits, strokeLimit } from './limits';
+export { type Limits, largestSpeck, strokeLimit } from './limits';
 export type { MaskRuns } from './mask-runs';
 export { isMeant, meantSo, type Verdict, verdictOn } from './meant';
 export type { Outline } from './outline';

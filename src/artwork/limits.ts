@@ -10,3 +10,9 @@ export interface Limits {
 
 /** The width under which strokes are looked for: those too thin, and those that the choke leaves no white under. */
 export const strokeLimit = ({ stroke, choke }: Limits): Micrometres => um(Math.max(stroke, 2 * choke));
+
+/** A place by itself no longer than this many times the limit is a speck, any other a stroke. */
+const SPECK = 1.5;
+
+/** How large a speck is at most, at a limit for strokes. */
+export const largestSpeck = (stroke: Micrometres): Micrometres => um(SPECK * stroke);

@@ -2,16 +2,11 @@ import type { Mend } from '../model';
 import { type Micrometres, um } from '../units';
 import type { Pitch } from './disc';
 import { knockOut } from './ground';
+import type { Pixels } from './pixels';
 import { takeOffParts } from './small-parts';
 import { strayFinder } from './strays';
+import { thicken } from './thicken';
 import type { PixelBox } from './trim';
-
-/** An image as pixels, four bytes each, straight alpha. */
-export interface Pixels {
-  readonly rgba: Uint8ClampedArray<ArrayBuffer>;
-  readonly width: number;
-  readonly height: number;
-}
 
 /** Clears what is stray within a box; see {@link strayFinder}. */
 function takeOffStrays({ rgba, width, height }: Pixels, box: PixelBox, pitch: Pitch, largest: Micrometres) {
@@ -50,6 +45,8 @@ export function mended(image: Pixels, mend: Mend, box: PixelBox, pitch: Pitch): 
         );
       }
       return image;
+    case 'thicken':
+      return thicken(image, pitch, mend.to);
   }
 }
 

@@ -72,18 +72,28 @@ export const thinStrokes = ({ ink, margin }: InkMask, pitch: Pitch, width: numbe
 export const narrowOpenings = ({ ink, margin }: InkMask, pitch: Pitch, width: number): ThinPlaces =>
   thinnerThan(outOf(ink), ink, margin, pitch, width);
 
+/** A thin place with its pixels, in those of the mask, and how deep each lies in the shape, in the unit of the pitch. */
+interface ThinPart extends ThinPlace {
+  readonly pixels: readonly number[];
+  readonly depths: Float64Array;
+}
+
+/** Strokes and specks of ink that are thinner than a width, one after the other. */
+export const thinParts = ({ ink, margin }: InkMask, pitch: Pitch, width: number): Generator<ThinPart> =>
+  partsThinnerThan(ink, outOf(ink), margin, pitch, width);
+
 /**
  * What is left of a shape when every circle of a diameter that fits into it is taken away (a morphological opening by a disc,
  * J. Serra, "Image Analysis and Mathematical Morphology", 1982). The middles of such circles are the pixels that have none
  * outside of the shape nearer than the radius.
  */
-function thinnerThan(
+function* partsThinnerThan(
   shape: BitMask,
   outside: BitMask,
   margin: number,
   pitch: Pitch,
   diameter: number,
-): ThinPlaces {
+): Generator<ThinPart> {
   const { width, height } = shape;
   const pixel = Math.sqrt(pitch.x * pitch.y);
   // From centre to centre: half a pixel lies between a centre and an edge; an even width has its middle between two centres.
@@ -101,30 +111,42 @@ function thinnerThan(
   const depthAt = (x: number, y: number): number =>
     steps.find((step) => isIn(outside, x + step.x, y + step.y))?.distance ?? 0;
 
-  const marks = markSheet(width - 2 * margin, height - 2 * margin);
-  const places: (ThinPlace & { readonly area: number })[] = [];
   for (const { pixels, touches } of parts(left, shape)) {
     const apart = !touches;
     let [x1, y1, x2, y2, widest] = [width, height, 0, 0, 0];
-    for (const at of pixels) {
+    const depths = new Float64Array(pixels.length);
+    for (const [index, at] of pixels.entries()) {
       const [x, y] = [at % width, Math.floor(at / width)];
       if (x < x1) x1 = x;
       if (x > x2) x2 = x;
       if (y < y1) y1 = y;
       if (y > y2) y2 = y;
-      widest = Math.max(widest, depthAt(x, y));
+      depths[index] = depthAt(x, y);
+      widest = Math.max(widest, depths[index] as number);
     }
     const own = Math.max(pixel / 2, 2 * widest - pixel / 2);
     const length = Math.hypot((x2 - x1 + 1) * pitch.x, (y2 - y1 + 1) * pitch.y);
     const filled = (pixels.length * pitch.x * pitch.y) / (own * length);
     if (!apart && (filled < FILLED || length < LONG * diameter)) continue;
+    const box = { x: x1 - margin, y: y1 - margin, width: x2 - x1 + 1, height: y2 - y1 + 1 };
+    yield { box, width: own, apart, pixels, depths };
+  }
+}
+
+function thinnerThan(
+  shape: BitMask,
+  outside: BitMask,
+  margin: number,
+  pitch: Pitch,
+  diameter: number,
+): ThinPlaces {
+  const { width, height } = shape;
+  const marks = markSheet(width - 2 * margin, height - 2 * margin);
+  const places: (ThinPlace & { readonly area: number })[] = [];
+  for (const part of partsThinnerThan(shape, outside, margin, pitch, diameter)) {
+    const { pixels, box, apart } = part;
     for (const at of pixels) marks.mark((at % width) - margin, Math.floor(at / width) - margin);
-    places.push({
-      box: { x: x1 - margin, y: y1 - margin, width: x2 - x1 + 1, height: y2 - y1 + 1 },
-      width: own,
-      apart,
-      area: pixels.length,
-    });
+    places.push({ box, width: part.width, apart, area: pixels.length });
   }
   places.sort((a, b) => b.area - a.area);
   return {

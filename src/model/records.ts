@@ -143,7 +143,7 @@ export const placementSchema = z.object({
 
 /**
  * How an image is mended. `knock-out`: a colour is made transparent, from the edge inwards or wherever it is. `take-off`: what lies
- * by itself is cleared, far from all else or anywhere.
+ * by itself is cleared, far from all else or anywhere. `thicken`: strokes are made no thinner than a width.
  */
 const mendSchema = z.discriminatedUnion('kind', [
   z.object({
@@ -159,6 +159,7 @@ const mendSchema = z.discriminatedUnion('kind', [
     largest: size,
     reach: z.enum(['strays', 'everywhere']),
   }),
+  z.object({ kind: z.literal('thicken'), to: size }),
 ]);
 
 const pixels = whole(ranges.pixels);

@@ -8,6 +8,8 @@ function title(mend: Mend, ways: Ways): string {
       return `Knocking ${mend.colour} out`;
     case 'take-off':
       return `Taking off what is smaller than ${fineLength(mend.largest, ways)}`;
+    case 'thicken':
+      return `Thickening strokes to ${fineLength(mend.to, ways)}`;
   }
 }
 
@@ -17,6 +19,8 @@ function hint({ kind }: Mend): string {
       return 'What turns to the garment’s colour will not print. The image you gave is kept.';
     case 'take-off':
       return 'What is gone from the picture will not print. Look that no dot of a letter is among it. The image you gave is kept.';
+    case 'thicken':
+      return 'Thin strokes grow to that width in their own colour. Look that no opening beside them closes. The image you gave is kept.';
   }
 }
 
@@ -26,12 +30,15 @@ function done(mend: Mend, ways: Ways): string {
       return `Made here by knocking ${mend.colour} out.`;
     case 'take-off':
       return `Made here by taking off what is smaller than ${fineLength(mend.largest, ways)}.`;
+    case 'thicken':
+      return `Made here by thickening strokes to ${fineLength(mend.to, ways)}.`;
   }
 }
 
 const names: Readonly<Record<Mend['kind'], string>> = {
   'knock-out': 'knocked out',
   'take-off': 'cleaned',
+  thicken: 'thickened',
 };
 
 /** What is said of mending an artwork. */
@@ -45,8 +52,10 @@ export const mends = {
         return 'Knock the black out …';
       case 'strays':
         return 'Take the strays off …';
-      default:
+      case 'specks':
         return 'Take the specks off …';
+      default:
+        return 'Thicken the strokes …';
     }
   },
   title: (mend: Mend, ways: Ways): string => title(mend, ways),

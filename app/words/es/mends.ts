@@ -8,6 +8,8 @@ function title(mend: Mend, ways: Ways): string {
       return `Calado de ${mend.colour}`;
     case 'take-off':
       return `Quitar lo menor de ${fineLength(mend.largest, ways)}`;
+    case 'thicken':
+      return `Engrosar los trazos a ${fineLength(mend.to, ways)}`;
   }
 }
 
@@ -17,6 +19,8 @@ function hint({ kind }: Mend): string {
       return 'Lo que toma el color de la prenda no se imprimirá. La imagen original se conserva.';
     case 'take-off':
       return 'Lo que ya no se ve no se imprimirá. Conviene mirar que no falte el punto de ninguna letra. La imagen original se conserva.';
+    case 'thicken':
+      return 'Los trazos finos crecen hasta ese ancho en su propio color. Conviene mirar que no se cierre ningún hueco. La imagen original se conserva.';
   }
 }
 
@@ -26,12 +30,15 @@ function done(mend: Mend, ways: Ways): string {
       return `Hecha aquí calando ${mend.colour}.`;
     case 'take-off':
       return `Hecha aquí quitando lo menor de ${fineLength(mend.largest, ways)}.`;
+    case 'thicken':
+      return `Hecha aquí engrosando los trazos a ${fineLength(mend.to, ways)}.`;
   }
 }
 
 const names: Readonly<Record<Mend['kind'], string>> = {
   'knock-out': 'calado',
   'take-off': 'limpio',
+  thicken: 'engrosado',
 };
 
 /** What is said of mending an artwork. */
@@ -44,8 +51,10 @@ export const mends: Words['mends'] = {
         return 'Calar el negro …';
       case 'strays':
         return 'Quitar lo suelto …';
-      default:
+      case 'specks':
         return 'Quitar las motas …';
+      default:
+        return 'Engrosar los trazos …';
     }
   },
   title,

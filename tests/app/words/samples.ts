@@ -71,6 +71,7 @@ const findings: Record<Finding['code'], Finding> = {
 const mendOf: { readonly [Kind in Mend['kind']]: Extract<Mend, { kind: Kind }> } = {
   'knock-out': { kind: 'knock-out', colour: '#fafafa', tolerance: 24, reach: 'from-edge' },
   'take-off': { kind: 'take-off', largest: fromMm(0.75), reach: 'strays' },
+  thicken: { kind: 'thicken', to: fromMm(0.5) },
 };
 const mends = Object.values(mendOf);
 
