@@ -7,6 +7,7 @@ export default defineConfig({
   test: {
     testTimeout: 30_000,
     pool: 'threads',
+    setupFiles: ['tests/property-seed.ts'],
     projects: [
       {
         extends: true,
