@@ -30,22 +30,32 @@ async function drawn(found: Locator, chance: Chance): Promise<Locator | null> {
 const nameOf = async (control: Locator): Promise<string> =>
   (await control.getAttribute('aria-label')) ?? (await control.textContent()) ?? '';
 
+/** Does something with a control that was drawn; `null` if it is gone meanwhile, as by what is found in the background or by lines out of view. */
+async function onlyIfThere(
+  control: Locator | null,
+  does: (control: Locator) => Promise<string>,
+): Promise<string | null> {
+  if (!control) return null;
+  try {
+    return await does(control);
+  } catch (error) {
+    if ((await control.count()) === 0) return null;
+    throw error;
+  }
+}
+
 /** Presses one of the buttons of a name that can be pressed. */
 const pressing =
   (name: RegExp): Act['act'] =>
-  async (page, chance) => {
-    const button = await drawn(page.getByRole('main').getByRole('button', { name, disabled: false }), chance);
-    if (!button) return null;
-    try {
-      const told = await nameOf(button);
-      await button.click(PATIENCE);
-      return told;
-    } catch (error) {
-      // What was looked for in the background may have taken its button away meanwhile.
-      if ((await button.count()) === 0) return null;
-      throw error;
-    }
-  };
+  async (page, chance) =>
+    onlyIfThere(
+      await drawn(page.getByRole('main').getByRole('button', { name, disabled: false }), chance),
+      async (button) => {
+        const told = await nameOf(button);
+        await button.click(PATIENCE);
+        return told;
+      },
+    );
 
 /** Presses a button that begins to look for a layout, and ends it soon: some of what is found is taken. */
 const looking =
@@ -65,27 +75,28 @@ const looking =
 /** Types over one of the fields of a name. */
 const typing =
   (name: RegExp, text: (chance: Chance) => string): Act['act'] =>
-  async (page, chance) => {
-    const field = await drawn(page.getByRole('main').getByRole('textbox', { name }), chance);
-    if (!field) return null;
-    const typed = text(chance);
-    const told = await nameOf(field);
-    await field.fill(typed, PATIENCE);
-    await field.press('Enter', PATIENCE);
-    await field.blur();
-    return `${told} := ${typed}`;
-  };
+  async (page, chance) =>
+    onlyIfThere(await drawn(page.getByRole('main').getByRole('textbox', { name }), chance), async (field) => {
+      const typed = text(chance);
+      const told = await nameOf(field);
+      await field.fill(typed, PATIENCE);
+      await field.press('Enter', PATIENCE);
+      await field.blur();
+      return `${told} := ${typed}`;
+    });
 
 /** Turns one of the switches of a name over. */
 const ticking =
   (name: RegExp): Act['act'] =>
-  async (page, chance) => {
-    const box = await drawn(page.getByRole('main').getByRole('checkbox', { name, disabled: false }), chance);
-    if (!box) return null;
-    const told = await nameOf(box);
-    await box.click({ ...PATIENCE, force: true });
-    return told;
-  };
+  async (page, chance) =>
+    onlyIfThere(
+      await drawn(page.getByRole('main').getByRole('checkbox', { name, disabled: false }), chance),
+      async (box) => {
+        const told = await nameOf(box);
+        await box.click({ ...PATIENCE, force: true });
+        return told;
+      },
+    );
 
 /** Presses a key while the film has the focus. */
 const key =
