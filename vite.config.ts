@@ -104,6 +104,14 @@ export default defineConfig({
   build: {
     target: 'es2022',
     modulePreload: { polyfill: false },
-    rolldownOptions: { input: ['index.html', 'recovery.html'] },
+    rolldownOptions: {
+      input: ['index.html', 'recovery.html'],
+      output: {
+        codeSplitting: {
+          // What the first screen needs is fetched at once and packs best together; the recovery page has nothing of it.
+          groups: [{ name: 'first', tags: ['$initial'], test: (id) => !id.includes('recovery') }],
+        },
+      },
+    },
   },
 });

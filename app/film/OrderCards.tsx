@@ -110,7 +110,7 @@ function OrderCard({
                   writes
                   weight="plain"
                   aria-label={words.putBackNamed(transfer.name)}
-                  onPress={() => putBack(transfer.id)}
+                  onPress={() => void putBack(transfer.id)}
                 >
                   {words.putBack}
                 </Button>

@@ -12,7 +12,7 @@ import { act } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { typedLength } from '../words/format';
 
 const place = shortLength('zero');
@@ -34,7 +34,7 @@ function usePlaceAlong(): (typed: string, edge: 'start' | 'end') => Micrometres 
 
 /** "Printed to 1,240 mm": what is done stays, and the rest can be laid out anew behind it. */
 export function PrintedDialog() {
-  const { runs: words, common } = useWords();
+  const { runs: words, common } = useAllWords();
   const run = useLaidRun();
   const ways = useWays();
   const read = usePlaceAlong();
@@ -71,7 +71,7 @@ export function PrintedDialog() {
 
 /** "Spoiled from - to": every copy touched waits again, and the film is not used twice. */
 export function SpoiledDialog() {
-  const { runs: words } = useWords();
+  const { runs: words } = useAllWords();
   const run = useLaidRun();
   const ways = useWays();
   const read = usePlaceAlong();

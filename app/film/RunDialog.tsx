@@ -11,12 +11,12 @@ import { act, useShop } from '../store/shop';
 import { openDialog, useView } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { dueDay, whole } from '../words/format';
 
 /** A run's name and which of the waiting copies it lays out. */
 export function RunDialog() {
-  const { runs: words } = useWords();
+  const { runs: words } = useAllWords();
   const open = useOpenRun();
   const book = useShop((shop) => shop.book);
   const [name, setName] = useState(open?.run.name ?? '');
@@ -62,7 +62,7 @@ export function RunDialog() {
 
 /** The orders with copies that wait, each to be taken into the run or left for others. */
 function Chooser({ run }: { run: Run }) {
-  const { runs: words, orders } = useWords();
+  const { runs: words, orders } = useAllWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const [day, setDay] = useState('');

@@ -1,6 +1,7 @@
 import { edits } from '../../src/editing';
 import { placeFor } from '../../src/layout';
 import { copiesByTransfer } from '../../src/model';
+import { atOnceOrSaid } from '../store/at-once';
 import { reveal } from '../store/camera';
 import { usePlanning } from '../store/planning';
 import { openRunNow } from '../store/selectors';
@@ -9,7 +10,9 @@ import { notify, select } from '../store/view';
 import { wordsNow } from '../words';
 
 /** Puts the first waiting copy of a transfer where there is room for it, and selects it; says so if there is none. */
-export function putBack(transfer: string): void {
+export async function putBack(transfer: string): Promise<void> {
+  const engine = await atOnceOrSaid();
+  if (!engine) return;
   const { book } = useShop.getState();
   const open = openRunNow();
   const copy = copiesByTransfer(book)
@@ -20,7 +23,7 @@ export function putBack(transfer: string): void {
     notify('care', wordsNow().film.chosenElsewhere(book.transfer[transfer]?.name ?? ''));
     return;
   }
-  const place = placeFor(book, open.run, open.film, copy);
+  const place = placeFor(book, open.run, open.film, copy, engine);
   if (!place) {
     notify('care', wordsNow().film.noRoom);
     return;

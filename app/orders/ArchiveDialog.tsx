@@ -5,11 +5,11 @@ import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** Asks before an order is put away that is part done. */
 export function ArchiveDialog({ id }: { id: string }) {
-  const { orders: words, common } = useWords();
+  const { orders: words, common } = useAllWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const order = book.order[id];

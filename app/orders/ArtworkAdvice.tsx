@@ -4,13 +4,13 @@ import type { Transfer } from '../../src/model';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { area, typedLength } from '../words/format';
 import { differs } from './proportions';
 
 /** What the artwork's file says of its size, where that is not what the transfer is printed at. */
 export function ArtworkAdvice({ transfer }: { transfer: Transfer }) {
-  const { orders: words } = useWords();
+  const { orders: words } = useAllWords();
   const ways = useWays();
   const artwork = useShop(({ book }) => (transfer.artwork ? book.artwork[transfer.artwork] : undefined));
   if (!artwork?.trim) return null;

@@ -4,12 +4,12 @@ import type { Transfer } from '../../src/model';
 import { freeLater } from '../files/object-url';
 import { useHeld } from '../parts/held';
 import { loadThumbnail } from '../store/artwork';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { artworkTypes, giveArtwork, useReading } from './artwork';
 
 /** A transfer's thumbnail; pressed, it asks for a file. */
 export function ArtworkCell({ transfer }: { transfer: Transfer }) {
-  const { orders: words } = useWords();
+  const { orders: words } = useAllWords();
   const source = useThumbnail(transfer.artwork);
   const { isHeld, reason } = useHeld(true);
   const reading = useReading((state) => state.transfers.has(transfer.id));

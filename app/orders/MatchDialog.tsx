@@ -8,7 +8,7 @@ import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { Window } from '../windows/Window';
-import { useAllWords, wordsNow } from '../words';
+import { allWordsNow, useAllWords } from '../words';
 import { area } from '../words/format';
 import { searchable } from './order-lines';
 import { fieldsOf, takeIn } from './several-files';
@@ -76,7 +76,7 @@ export function MatchDialog({ files, order }: { files: readonly File[]; order: s
     setReading(false);
     if (given.length > 0) {
       act(edits.takeArtwork(given));
-      notify('plain', wordsNow().orders.filesTaken(given.length, ways));
+      notify('plain', allWordsNow().orders.filesTaken(given.length, ways));
     }
     if (refused.length === 0) openDialog(null);
     else setLeft(refused);

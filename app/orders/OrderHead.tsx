@@ -7,7 +7,7 @@ import { Button } from '../parts/Button';
 import { FileButton } from '../parts/FileButton';
 import { EntryCell } from '../parts/fields/EntryCell';
 import { useHeld } from '../parts/held';
-import { usePriced } from '../store/costs';
+import { usePriced } from '../store/prices';
 import { useReader } from '../store/reader';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';

@@ -22,11 +22,11 @@ import { type OrderLine, orderLines, type Sorting } from './order-lines';
 import { TransferRow } from './TransferRow';
 import { useFileDrop } from './useFileDrop';
 import './orders.css';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 
 /** The day's orders: pasted, opened or typed, each with its transfers. */
 export function OrdersRoom() {
-  const { orders: words, runs } = useWords();
+  const { orders: words, runs } = useAllWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const [search, setSearch] = useState('');

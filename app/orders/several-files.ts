@@ -3,11 +3,12 @@ import type { OpenedArtwork } from '../../src/artwork/browser';
 import { edits } from '../../src/editing';
 import type { Artwork, Id, Transfer } from '../../src/model';
 import { fromMm } from '../../src/units';
-import { keepArtwork, readArtwork } from '../store/artwork';
+import { keepArtwork } from '../store/artwork';
+import { readArtwork } from '../store/read-artwork';
 import { waysNow } from '../store/selectors';
 import { act, mayWrite, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
-import { allWordsNow, wordsNow } from '../words';
+import { allWordsNow } from '../words';
 import { typedLength } from '../words/format';
 
 /** `back_print-2.png` is a transfer called `back print 2`. */
@@ -32,7 +33,7 @@ export async function takeIn(
   if (!opened) return null;
   const kept = await keepArtwork(opened);
   if (kept.ok) return { opened, kept: kept.value };
-  notify('error', wordsNow().storage[kept.problem.code]);
+  notify('error', allWordsNow().storage[kept.problem.code]);
   return null;
 }
 
@@ -87,5 +88,5 @@ export async function addArtworkFiles(order: Id<'order'>, files: readonly File[]
     act(same ? edits.setArtwork(same.id, kept) : edits.addArtworkFile(order, fields, kept));
     taken += 1;
   }
-  if (taken > 0) notify('plain', wordsNow().orders.filesTaken(taken, waysNow()));
+  if (taken > 0) notify('plain', allWordsNow().orders.filesTaken(taken, waysNow()));
 }

@@ -10,7 +10,11 @@ export function FirstButton({ order }: { order: Order }) {
   const may = useMayComeFirst(order.id);
   if (!may) return null;
   return (
-    <Button weight="plain" aria-label={words.printFirstNamed(order.name)} onPress={() => bringFirst(order)}>
+    <Button
+      weight="plain"
+      aria-label={words.printFirstNamed(order.name)}
+      onPress={() => void bringFirst(order)}
+    >
       {words.printFirst}
     </Button>
   );

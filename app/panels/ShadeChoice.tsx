@@ -3,14 +3,14 @@ import type { Transfer } from '../../src/model';
 import { Button } from '../parts/Button';
 import { useHeld } from '../parts/held';
 import { act } from '../store/shop';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import './shade-choice.css';
 
 const SHADES = ['#ffffff', '#1c1c1e', '#1f2b46', '#7a1f2b', '#6b7a3a', '#9aa3a8', '#f3d08a'] as const;
 
 /** The garment's colour that a transfer's artwork is looked at on. */
 export function ShadeChoice({ transfer }: { transfer: Transfer }) {
-  const { orders: words } = useWords();
+  const { orders: words } = useAllWords();
   const { isHeld, reason } = useHeld(true);
   const choose = (shade: string | null) => act(edits.editTransfer(transfer.id, { shade }));
   return (

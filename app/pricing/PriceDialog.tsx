@@ -10,14 +10,14 @@ import { EntryCell } from '../parts/fields/EntryCell';
 import { money } from '../parts/fields/money';
 import { share, whole } from '../parts/fields/numbers';
 import { Tick } from '../parts/Tick';
-import { type PricedOrder, usePriced } from '../store/costs';
+import { type PricedOrder, usePriced } from '../store/prices';
 import { useReader } from '../store/reader';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
-import { allWordsNow, useAllWords, wordsNow } from '../words';
+import { allWordsNow, useAllWords } from '../words';
 import { money as moneyText, percent, whole as wholeText } from '../words/format';
 import { MarginChart } from './MarginChart';
 import { PriceLines } from './PriceLines';
@@ -47,7 +47,7 @@ export function PriceDialog({ id }: { id: string }) {
           </Button>
         )}
         <Button weight="plain" onPress={() => openDialog({ kind: 'grid', order: id })}>
-          {wordsNow().orders.grid}
+          {allWordsNow().orders.grid}
         </Button>
         {priced && (
           <Button writes onPress={() => giveQuote(order, priced)}>

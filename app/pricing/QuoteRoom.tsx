@@ -3,7 +3,7 @@ import { edits, isAsPriced } from '../../src/editing';
 import { type Book, type Order, type Quote, quoteNumber, quotesOf } from '../../src/model';
 import { Button } from '../parts/Button';
 import { useHeld } from '../parts/held';
-import { usePriced } from '../store/costs';
+import { usePriced } from '../store/prices';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { goTo, openDialog, showQuote, useView } from '../store/view';

@@ -1,6 +1,6 @@
 import { edits } from '../../src/editing';
 import { type Order, quotesOf } from '../../src/model';
-import type { PricedOrder } from '../store/costs';
+import type { PricedOrder } from '../store/prices';
 import { settingsOrFirst } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { dayFrom, today } from '../store/today';

@@ -14,13 +14,13 @@ import { today } from '../store/today';
 import { notify, openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
-import { useAllWords, useWords } from '../words';
+import { useAllWords } from '../words';
 import { dayAndTime } from '../words/format';
 import { LeftOut } from './LeftOut';
 
 /** How safe the shop's work is: backups, snapshots, and whether the browser may clear it. */
 export function KeepDialog() {
-  const { keep: words } = useWords();
+  const { keep: words } = useAllWords();
   return (
     <Window title={words.title}>
       <Backups />
@@ -157,7 +157,7 @@ function Snapshots() {
 
 /** Browsers may clear what a site has stored when the disk is full, unless asked not to. */
 function Durable() {
-  const { keep: words } = useWords();
+  const { keep: words } = useAllWords();
   const [durable, setDurable] = useState<boolean | null>(null);
   useEffect(() => {
     void navigator.storage?.persisted?.().then(setDurable);

@@ -9,7 +9,7 @@ import { Form } from '../parts/Form';
 import { useReader } from '../store/reader';
 import { act, useShop } from '../store/shop';
 import { notify } from '../store/view';
-import { wordsNow } from '../words';
+import { allWordsNow } from '../words';
 import { amountIn, unitLabel } from './amounts';
 
 type Kind = HandEntry['kind'];
@@ -47,7 +47,7 @@ export function EntryForm({ item, book }: { item: Film | Supply; book: Book }) {
     const present = amountOf(now, item.id) ?? 0;
     const refused = entryProblem(now, item.id, changeBy(entry, present));
     if (refused !== null) {
-      return setProblem(wordsNow().stock.problems[refused](item.name, told(present)));
+      return setProblem(allWordsNow().stock.problems[refused](item.name, told(present)));
     }
     const of = forRun && run !== NO_RUN ? asId<'run'>(run) : null;
     act(edits.enterByHand(item.id, entry, { run: of, note: note.trim() }));

@@ -4,14 +4,14 @@ import { CsvButton } from '../panels/CsvButton';
 import { Choice } from '../parts/Choice';
 import { LongTable } from '../parts/LongTable';
 import { useShop } from '../store/shop';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { useEntryColumns } from './entry-columns';
 
 const ALL = 'all';
 
 /** Every change of every item, the latest first. */
 export function Ledger() {
-  const { stock: words } = useWords();
+  const { stock: words } = useAllWords();
   const book = useShop((shop) => shop.book);
   const [chosen, setChosen] = useState(ALL);
   const columns = useEntryColumns(book, false);

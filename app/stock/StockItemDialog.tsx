@@ -11,7 +11,7 @@ import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { type Box, boxEntry, boxTable } from './box-form';
 import { EntryForm } from './EntryForm';
 import { useEntryColumns } from './entry-columns';
@@ -22,7 +22,7 @@ const SHOWN = 30;
 
 /** One item in stock: what happened to it, what is on its box, and its entries. */
 export function StockItemDialog({ id }: { id: string }) {
-  const { stock: words, common } = useWords();
+  const { stock: words, common } = useAllWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const item = itemOf(book, id);
@@ -60,7 +60,7 @@ export function StockItemDialog({ id }: { id: string }) {
 }
 
 function Entries({ id, book }: { id: string; book: Book }) {
-  const { stock: words } = useWords();
+  const { stock: words } = useAllWords();
   const entries = useMemo(() => entriesOf(book.entry, id).slice(0, SHOWN), [book.entry, id]);
   const columns = useEntryColumns(book, true);
   if (entries.length === 0) return null;
@@ -74,7 +74,7 @@ function Entries({ id, book }: { id: string; book: Book }) {
 
 /** What is written on the box, and when more is ordered. */
 function BoxForm({ item, book }: { item: Film | Supply; book: Book }) {
-  const { stock: words } = useWords();
+  const { stock: words } = useAllWords();
   const form = useForm(boxTable(unitOf(item)), () => boxEntry(boxOf(book, item.id)), useWays());
   const { record } = form;
   const save = (box: Box) => {
@@ -114,7 +114,7 @@ function BoxForm({ item, book }: { item: Film | Supply; book: Book }) {
 
 /** Makes a film of its own of what is left, or puts an offcut back. */
 function Offcut({ item, book }: { item: Film; book: Book }) {
-  const { stock: words } = useWords();
+  const { stock: words } = useAllWords();
   const box = boxOf(book, item.id);
   const cutFrom = box?.kind === 'film' ? box.cutFrom : null;
   if (cutFrom && mayPutBack(book, item.id)) {

@@ -8,7 +8,7 @@ import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { today } from '../store/today';
 import { openDialog } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { whole } from '../words/format';
 import { Ledger } from './Ledger';
 import { StockTable } from './StockTable';
@@ -16,7 +16,7 @@ import './stock.css';
 
 /** What the shop has: film, offcuts, ink, powder, garments and the shelf, and the ledger of all that came and went. */
 export function StockRoom() {
-  const { stock: words } = useWords();
+  const { stock: words } = useAllWords();
   const book = useShop((shop) => shop.book);
   const all = useMemo(() => stocked(book, today()), [book]);
   const films = all.filter(({ item }) => item.kind === 'roll' || item.kind === 'sheets');
@@ -47,7 +47,7 @@ export function StockRoom() {
 
 /** What wants ordering and what wants a look, in a line each. */
 function Notes({ all }: { all: readonly Stocked[] }) {
-  const { stock: words } = useWords();
+  const { stock: words } = useAllWords();
   const named = (some: readonly Stocked[]) => some.map(({ item }) => item.name).join(', ');
   const low = all.filter(({ warnings }) => warnings.includes('below-reorder'));
   const other = all.filter(({ warnings }) => warnings.some((warning) => warning !== 'below-reorder'));
@@ -61,7 +61,7 @@ function Notes({ all }: { all: readonly Stocked[] }) {
 
 /** Garments that are kept, against what open orders want of them, and those they want that nobody keeps. */
 function Garments({ all }: { all: readonly Stocked[] }) {
-  const { stock: words } = useWords();
+  const { stock: words } = useAllWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const lines = useMemo(() => blankStock(book), [book]);
@@ -105,7 +105,7 @@ function Garments({ all }: { all: readonly Stocked[] }) {
 
 /** What was put away, and may be taken out again. */
 function PutAway() {
-  const { stock: words } = useWords();
+  const { stock: words } = useAllWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const items = useMemo(() => putAway(book), [book]);

@@ -4,7 +4,7 @@ import { Button } from '../parts/Button';
 import { type Column, LongTable } from '../parts/LongTable';
 import { useWays } from '../store/selectors';
 import { openDialog } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { dueDay, whole } from '../words/format';
 
 /** Items of a sort, how much there is of each, and what is to be said of it. */
@@ -22,7 +22,7 @@ export function StockTable({
   /** How many of a garment open orders want. */
   reservedOf?: (item: Supply) => number;
 }) {
-  const { stock: words } = useWords();
+  const { stock: words } = useAllWords();
   const ways = useWays();
   const reserved = ({ item }: Stocked) =>
     item.kind === 'roll' || item.kind === 'sheets' ? 0 : (reservedOf?.(item) ?? 0);

@@ -6,12 +6,12 @@ import type { Column } from '../parts/LongTable';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify } from '../store/view';
-import { useWords, wordsNow } from '../words';
+import { allWordsNow, useAllWords } from '../words';
 import { dayAndTime } from '../words/format';
 
 /** Undoes an entry by another, or says why it cannot be. */
 function undoEntry(entry: LedgerEntry, told: (amount: number) => string): void {
-  const { stock: words } = wordsNow();
+  const { stock: words } = allWordsNow();
   const { book } = useShop.getState();
   const present = amountOf(book, entry.item) ?? 0;
   const problem = counterProblem(book, entry);
@@ -27,7 +27,7 @@ const isByRun = ({ kind }: LedgerEntry) => kind === 'printed' || kind === 'used'
 
 /** What is told of an entry; of a single item's entries its name goes without saying. */
 export function useEntryColumns(book: Book, ofOne: boolean): readonly Column<LedgerEntry>[] {
-  const { stock: words } = useWords();
+  const { stock: words } = useAllWords();
   const ways = useWays();
   const counters = countersOf(book.entry);
   const item: Column<LedgerEntry> = {

@@ -1,4 +1,4 @@
-import { type OpenedArtwork, openArtwork } from '../../src/artwork/browser';
+import type { OpenedArtwork } from '../../src/artwork/browser';
 import { type Artwork, asId } from '../../src/model';
 import {
   type ArtworkStore,
@@ -8,9 +8,6 @@ import {
   type StorageProblem,
 } from '../../src/storage';
 import { ok, type Result } from '../../src/units';
-import { wordsNow } from '../words';
-import { sayNotRead } from './failures';
-import { notify } from './view';
 
 let store: ArtworkStore | null = null;
 
@@ -44,18 +41,6 @@ export const loadCheck = (id: string): Promise<unknown> =>
 /** Keeps it for the next time; where it cannot be kept, it is found out again. */
 export const keepCheck = (id: string, check: unknown): Promise<void> =>
   store?.putCheck(id, check).catch(() => undefined) ?? Promise.resolve();
-
-/** Reads an image file that is given to the shop; `null` if it cannot be, which is said. */
-export async function readArtwork(file: File): Promise<OpenedArtwork | null> {
-  try {
-    const opened = await openArtwork(file);
-    if (opened.ok) return opened.value;
-    notify('error', wordsNow().orders.artworkRefused(file.name, opened.problem));
-  } catch (error) {
-    sayNotRead(file.name, error);
-  }
-  return null;
-}
 
 /** Keeps a file that cannot be looked at here, without a picture of it. */
 export const keepFile = (id: string, file: Blob): Promise<Result<void, StorageProblem>> =>

@@ -15,12 +15,13 @@ import {
   type SnapshotStore,
   type Source,
 } from '../../src/storage';
+import { fetchPart } from '../offline/part';
 import { wordsNow } from '../words';
 import { openArtworkOf } from './artwork';
 import { atRest } from './at-rest';
 import { followChecks } from './checks';
-import { drawDemo } from './demo';
 import { askToKeep } from './durable';
+import { sayFailed } from './failures';
 import { firstBookOf, firstSettingsNow } from './first-book';
 import { carry, memoryWork, takeCarried } from './in-memory';
 import { followHours, keepHouse } from './keep-house';
@@ -126,6 +127,18 @@ function openSession(source: Source): Session {
   /** Whether this book is still the one that is open. */
   const isShown = (): boolean => useShop.getState().source === source;
 
+  /** Draws the demo day's artwork; what that takes is fetched when the film is on the screen. */
+  const drawAtRest = async (): Promise<void> => {
+    await atRest();
+    if (!isShown()) return;
+    try {
+      const { drawDemo } = await fetchPart(() => import('./demo'));
+      await drawDemo();
+    } catch (error) {
+      sayFailed('demo', error);
+    }
+  };
+
   /** What is to be said, or done, once the book that was found may be written. */
   let onceOpen: () => Promise<void> | undefined = () => undefined;
 
@@ -164,7 +177,7 @@ function openSession(source: Source): Session {
         void Promise.resolve(onceOpen())
           .then(() => keepHouse(book, snapshots, artwork))
           .catch(() => undefined);
-        if (source === 'demo') void atRest().then(() => void (isShown() && drawDemo()));
+        if (source === 'demo') void drawAtRest();
       },
       onFollow(lacks) {
         useShop.setState({ follows: true });

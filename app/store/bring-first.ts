@@ -1,6 +1,7 @@
 import { edits } from '../../src/editing';
 import { type Order, settingsOf } from '../../src/model';
 import { wordsNow } from '../words';
+import { atOnceOrSaid } from './at-once';
 import { reveal } from './camera';
 import { nextRunName } from './next-run';
 import { stopPlanning } from './planning';
@@ -12,7 +13,9 @@ import { goTo, notify, openRun } from './view';
  * Makes a rush of an order and brings it to the front of the run that is looked at, or of a run of its own where that one is sent to
  * print; shows it, and says what came of it.
  */
-export function bringFirst(order: Order): void {
+export async function bringFirst(order: Order): Promise<void> {
+  const engine = await atOnceOrSaid();
+  if (!engine) return;
   const open = openRunNow();
   if (!open) return;
   stopPlanning();
@@ -23,6 +26,7 @@ export function bringFirst(order: Order): void {
       run.state === 'draft'
         ? { kind: 'run', run: run.id }
         : { kind: 'new', name: nextRunName(), film: run.film },
+      engine,
     ),
   );
   if (!done?.result) return;

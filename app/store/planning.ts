@@ -17,9 +17,10 @@ import {
   untakenBy,
 } from '../../src/layout';
 import type { Film, Run, StoredStep } from '../../src/model';
-import { createPlanner, type Idea, type Plan } from '../../src/packing';
+import type { AtOnce, Idea, Plan } from '../../src/packing';
 import { planInWorkers } from '../../src/packing/browser';
 import { wordsNow } from '../words';
+import { fetchAtOnce } from './at-once';
 import { sayFailed } from './failures';
 import { openRunNow, waysNow } from './selectors';
 import { act, actInstead, editContext, mayWrite, sayDrawn, useShop } from './shop';
@@ -83,11 +84,14 @@ const waitingIn = (problem: RunProblem | null): problem is RunProblem =>
   problem !== null && copiesToLay(problem).length > 0;
 
 /** Lays fillers into the holes of a layout; the film gets no longer by them. */
-function placeFillers(draft: { run: Run; film: Film }): void {
+function placeFillers(draft: { run: Run; film: Film }, { firstPlan }: AtOnce): void {
   const fillers = fillersOf(draft);
   if (!waitingIn(fillers)) return;
-  const plan = createPlanner(fillers.problem, SEED).best();
-  const places = soundPlaces({ book: useShop.getState().book, ...draft }, fillers, plan);
+  const places = soundPlaces(
+    { book: useShop.getState().book, ...draft },
+    fillers,
+    firstPlan(fillers.problem),
+  );
   if (places) act(edits.setPlaces(draft.run.id, places));
 }
 
@@ -167,15 +171,16 @@ export async function layOut(keep: Keep): Promise<void> {
       },
     });
     usePlanning.setState({ idea });
+    const engine = await fetchAtOnce();
     if (stays && step === null && (!stopped.signal.aborted || settled)) {
       applying = true;
       // What lies there stays on the film that it takes; rush and due dates may have changed since.
-      const moves = inDueOrder({ book, ...draft }, runProblem) ?? [];
+      const moves = inDueOrder({ book, ...draft }, runProblem, engine) ?? [];
       act(edits.layOut(draft.run.id, moves));
       applying = false;
       notify('plain', moves.length > 0 ? wordsNow().film.staysInOrder : wordsNow().film.stays);
     }
-    if (!stopped.signal.aborted || settled) placeFillers(draft);
+    if (!stopped.signal.aborted || settled) placeFillers(draft, engine);
     if (proven && !stays && !stopped.signal.aborted)
       usePlanning.setState({ provenFor: useShop.getState().book.copy });
   } catch (error) {

@@ -1,7 +1,7 @@
 import { CsvButton } from '../panels/CsvButton';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { dayAndTime } from '../words/format';
 import { airText } from './air-words';
 
@@ -10,7 +10,7 @@ const SHOWN = 100;
 
 /** All that was noted: checks, what was taken back, readings of the room. */
 export function History() {
-  const { upkeep: words } = useWords();
+  const { upkeep: words } = useAllWords();
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const { station } = settingsOrFirst(book);

@@ -1,11 +1,11 @@
 import { useWays } from '../store/selectors';
 import { usePastDate } from '../store/upkeep';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { calendarDay } from '../words/format';
 
 /** Film, ink and powder that are past the date on their box. */
 export function PastDates() {
-  const { upkeep: words } = useWords();
+  const { upkeep: words } = useAllWords();
   const ways = useWays();
   const past = usePastDate();
   if (past.length === 0) return null;

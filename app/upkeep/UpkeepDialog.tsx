@@ -5,7 +5,7 @@ import { useShop } from '../store/shop';
 import { lastInitials } from '../store/upkeep';
 import { openDialog } from '../store/view';
 import { Window } from '../windows/Window';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { CheckList } from './CheckList';
 import { History } from './History';
 import type { Initials } from './initials';
@@ -15,7 +15,7 @@ import { ShopList } from './ShopList';
 
 /** What is due, ticked off with a date and initials; the air of the room; the shop's own list; what was noted. */
 export function UpkeepDialog() {
-  const { upkeep: words, common } = useWords();
+  const { upkeep: words, common } = useAllWords();
   const [by, setBy] = useState(() => lastInitials(useShop.getState().book));
   const [note, setNote] = useState('');
   const [asked, setAsked] = useState(false);

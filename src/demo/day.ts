@@ -1,7 +1,7 @@
 import { addOrder, addTransfer, type BookDraft, type EditContext } from '../editing';
 import type { Book, Id } from '../model';
 import { fromMm, fromUnit, type LocalDate, type Micrometres, toInches } from '../units';
-import { type DrawingName, drawings } from './drawings';
+import { boardOf, type DrawingName } from './drawings/boards';
 
 interface DemoTransfer {
   /** What it is called stands in the words, under this name. */
@@ -136,7 +136,7 @@ export function addDemoDay(
   for (const { code, dueIn, transfers } of orders) {
     const order = addOrder(draft, { name: words.orders[code], code, due: dayFrom(dueIn) }, context);
     for (const { name, drawing, width, count, ...how } of transfers) {
-      const board = drawings[drawing];
+      const board = boardOf[drawing];
       const across = sizeIn(unit, width);
       const down = sizeIn(unit, (width * board.height) / board.width);
       const fields = {

@@ -1,8 +1,8 @@
 import { applyEdit, type EditContext, type Start, setPlaces, startBook } from '../editing';
-import { placesOf, problemOf } from '../layout';
+import { faultsOf, layRun } from '../layout';
 import { type Book, emptyBook, type Instant, runOf } from '../model';
-import { createPlanner } from '../packing';
 import { addDemoDay, type DemoShop } from './day';
+import { firstPlaces } from './first-layout';
 import { addDemoWeeks, type DemoStockWords } from './weeks';
 
 /** What the demo day takes of the shop that shows it. */
@@ -23,15 +23,14 @@ export function firstBook(start: Start, demo: Demo | null, context: EditContext)
     },
     context.now,
   );
-  return demo ? laidOnce(book, context.now) : book;
+  return demo ? laidOnce(book, demo.unit, context.now) : book;
 }
 
-/** A book with the first layout of its only run. */
-function laidOnce(book: Book, now: Instant): Book {
-  const open = runOf(book, null);
-  if (!open) return book;
-  const { run, film } = open;
-  const own = problemOf(book, run, film, 'pinned');
-  const plan = createPlanner(own.problem, 1).best();
-  return applyEdit(book, (draft) => setPlaces(draft, run.id, placesOf(plan, own, film)), now).book;
+/** A book with the first layout of its only run, or without where it would not be sound: then what waits is laid as any day's. */
+function laidOnce(book: Book, unit: DemoShop['unit'], now: Instant): Book {
+  const run = runOf(book, null)?.run;
+  if (!run) return book;
+  const laidBook = applyEdit(book, (draft) => setPlaces(draft, run.id, firstPlaces(book, unit)), now).book;
+  const laid = layRun(laidBook, run);
+  return laid && faultsOf(laid).length === 0 ? laidBook : book;
 }

@@ -1,6 +1,6 @@
 import { copiesToLay, inDueOrder, layRun, problemAgain, problemOfSome, soundPlaces } from '../layout';
 import { type Book, type Copy, type Film, type Id, isFixed, type Run } from '../model';
-import { createPlanner } from '../packing';
+import type { AtOnce } from '../packing';
 import { bring, setPlaces } from './places';
 import { addRun } from './runs';
 import { drawFirst } from './shelf';
@@ -39,7 +39,7 @@ const movableOf = (book: Book, order: string): Copy[] =>
   );
 
 /** Lays what waits for a run around all that lies there, then what is due soonest as near to the front as it goes. */
-function layFirst(draft: BookDraft, id: Id<'run'>, own: ReadonlySet<Id<'copy'>>): void {
+function layFirst(draft: BookDraft, id: Id<'run'>, own: ReadonlySet<Id<'copy'>>, engine: AtOnce): void {
   const open = (): { book: Book; run: Run; film: Film } | null => {
     const book = bookSoFar(draft);
     const run = book.run[id];
@@ -50,20 +50,23 @@ function layFirst(draft: BookDraft, id: Id<'run'>, own: ReadonlySet<Id<'copy'>>)
   if (!before) return;
   const waiting = problemOfSome(before.book, before.run, before.film, own);
   if (copiesToLay(waiting).length > 0) {
-    setPlaces(draft, id, soundPlaces(before, waiting, createPlanner(waiting.problem, 1).best()) ?? []);
+    setPlaces(draft, id, soundPlaces(before, waiting, engine.firstPlan(waiting.problem)) ?? []);
   }
   const laid = open();
-  if (laid) setPlaces(draft, id, inDueOrder(laid, problemAgain(laid.book, laid.run, laid.film)) ?? []);
+  if (laid)
+    setPlaces(draft, id, inDueOrder(laid, problemAgain(laid.book, laid.run, laid.film), engine) ?? []);
 }
 
 /**
  * Makes a rush of an order and brings its copies as near to the front of a film as they go; those on other drafts come over.
+ * @param engine lays those that wait, and all in the order in which it is due
  * @returns `null` where none of its copies may be brought
  */
 export function bringFirst(
   draft: BookDraft,
   id: Id<'order'>,
   on: FirstOn,
+  engine: AtOnce,
   context: EditContext,
 ): BroughtFirst | null {
   const order = draft.order[id];
@@ -80,7 +83,7 @@ export function bringFirst(
     if (copy && (from !== run || copy.state === 'waiting'))
       bring(copy, { state: 'waiting', run, place: null });
   }
-  layFirst(draft, run, new Set(copies.map((copy) => copy.id)));
+  layFirst(draft, run, new Set(copies.map((copy) => copy.id)), engine);
   const book = bookSoFar(draft);
   const placed = book.run[run] ? (layRun(book, book.run[run])?.copies ?? []) : [];
   const lies = placed.filter(({ order: of }) => of.id === id).length;

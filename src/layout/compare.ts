@@ -1,5 +1,5 @@
 import { asId, type Book, draftRun, type Film, type Order, type Run, runCost } from '../model';
-import { createPlanner, type Plan, type Problem } from '../packing';
+import { atOnce, type Plan, type Problem } from '../packing';
 import type { Micrometres, Minor } from '../units';
 import { filmTaken } from './figures';
 import { type LaidRun, layRun } from './laid';
@@ -117,4 +117,4 @@ export const byThrift = (a: FilmTried, b: FilmTried): number => a.leftOut - b.le
 
 /** A quick first layout of a candidate. */
 export const laidQuickly = (candidate: Candidate) =>
-  laidBy(candidate, createPlanner(candidate.problem.problem, 1).best());
+  laidBy(candidate, atOnce.firstPlan(candidate.problem.problem));

@@ -1,5 +1,5 @@
 import type { Book, Film, Place, Run } from '../model';
-import { reordered } from '../packing';
+import type { AtOnce } from '../packing';
 import { type Places, soundPlaces } from './offered';
 import { placedOf, type RunProblem } from './problem';
 
@@ -14,6 +14,7 @@ const isSame = (a: Place | null, b: Place | null): boolean =>
 export function inDueOrder(
   draft: { readonly book: Book; readonly run: Run; readonly film: Film },
   problem: RunProblem,
+  { reordered }: AtOnce,
 ): Places | null {
   const laid = problem.pieces.flatMap(({ copies }, piece) =>
     copies.flatMap(({ place }) => (place ? [placedOf(piece, place, draft.film)] : [])),

@@ -16,7 +16,7 @@ export { cleanOffcut, orderStretch, runFigures, takenOffRoll, wasteOver } from '
 export { sheetAt, sheetStart } from './film-shape';
 export { staysShorter } from './kept';
 export { type LaidCopy, type LaidRun, layRun, onFilm, withCopies, withSpans } from './laid';
-export { type Places, soundPlaces } from './offered';
+export { type Places, soundPlaces, withPlaces } from './offered';
 export {
   copiesToLay,
   fillerProblem,

@@ -1,6 +1,7 @@
-export { type ProposedClosing, proposeClosing, runCoverage } from './proposal';
+export { type ProposedClosing, proposeClosing } from './proposal';
 export { reasonsBefore } from './reasons';
 export { type LogRow, logRows } from './rows';
+export { runCoverage } from './run-coverage';
 export {
   type Compared,
   compared,

@@ -1,29 +1,13 @@
 import { type Consumption, type CoverageOf, runConsumption } from '../costing';
 import { runSpans } from '../cutting';
 import { type LaidRun, layRun, runFigures } from '../layout';
-import type { Book, Closing, Run, Settings, Spoilage, Transfer } from '../model';
+import type { Book, Closing, Run, Settings, Spoilage } from '../model';
 import { pressedOn, pressRecipe, ticked, type Work, workOf } from '../pressing';
 import { boxOf, inUse, takenByRun } from '../stock';
 import { asSeconds, type LocalDate, um } from '../units';
 import { airOf } from '../upkeep';
+import { runCoverage } from './run-coverage';
 import { plannedTime, tickedTime } from './work-time';
-
-/** All copies of a run together; `null` where one of them is not known. */
-export function runCoverage(
-  { view: { placed } }: LaidRun,
-  coverageOf: CoverageOf,
-): Closing['work']['coverage'] {
-  const sum = { colour: 0, white: 0 };
-  const known = new Map<Transfer, ReturnType<CoverageOf>>();
-  for (const { transfer } of placed) {
-    const own = known.get(transfer) ?? coverageOf(transfer);
-    if (!own) return null;
-    known.set(transfer, own);
-    sum.colour += own.colour;
-    sum.white += own.white;
-  }
-  return sum;
-}
 
 /** How often the press closes: on each copy, before it and after it as its recipe says, and for curing, where it cures. */
 function platenClosingsCount(

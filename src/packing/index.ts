@@ -1,3 +1,4 @@
+export { atOnce } from './at-once';
 export { leastFilm } from './bounds';
 export { type CutTree, cutCount, cutTree } from './cut-tree';
 export { type Fault, type Lying, layoutFaults } from './faults';
@@ -5,6 +6,7 @@ export { tooLargeFor } from './fit';
 export { knifeLines } from './knife-lines';
 export { createPlanner, type Planner } from './planner';
 export type {
+  AtOnce,
   FilmAmount,
   Piece,
   Placed,
@@ -14,7 +16,6 @@ export type {
   Together,
   UnplacedReason,
 } from './problem';
-export { reordered } from './reordered';
 export { checkPlace, type Ground, type PlaceProblem, type Rect } from './rules';
 export type { Idea } from './search';
 export { Telling } from './telling';

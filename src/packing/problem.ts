@@ -123,3 +123,14 @@ export interface Plan {
   readonly unplaced: readonly Unplaced[];
   readonly used: FilmUsed;
 }
+
+/** What the engine does at once. It is handed in where the engine should not be fetched before it is needed. */
+export interface AtOnce {
+  /** A first layout. */
+  firstPlan(problem: Problem): Plan;
+  /**
+   * A layout that lies there with the soonest ranks as near to the leading edge as they go on the film that it takes.
+   * @param placed where copies lie, the pinned ones first; all that the problem is to lay
+   */
+  reordered(problem: Problem, placed: readonly Placed[]): Plan;
+}

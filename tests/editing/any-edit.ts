@@ -3,6 +3,7 @@ import { startingRates } from '../../src/costing';
 import { type Edit, edits, type HandEntry } from '../../src/editing';
 import { proposeClosing } from '../../src/log';
 import { type Book, embeddedIn, type Film, type Id, settingsOf } from '../../src/model';
+import { atOnce } from '../../src/packing';
 import { priceOf, startingPricing } from '../../src/pricing';
 import {
   asMinor,
@@ -296,8 +297,8 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
     ({ id }, { a, yes }, book) => {
       const draft = Object.values(book.run).find(({ state }) => state === 'draft');
       const film = oneOf(book.film, a);
-      if (yes && draft) return edits.bringFirst(id, { kind: 'run', run: draft.id });
-      return film ? edits.bringFirst(id, { kind: 'new', name: `${a}`, film: film.id }) : null;
+      if (yes && draft) return edits.bringFirst(id, { kind: 'run', run: draft.id }, atOnce);
+      return film ? edits.bringFirst(id, { kind: 'new', name: `${a}`, film: film.id }, atOnce) : null;
     },
   ),
   takeWay: on(

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { edits, session, undo } from '../../src/editing';
 import { copiesToLay, faultsOf, holds, layRun, placesOf, problemOf } from '../../src/layout';
 import { type Book, type Id, type Run, runOf } from '../../src/model';
-import { createPlanner } from '../../src/packing';
+import { atOnce, createPlanner } from '../../src/packing';
 import { fromMm, type LocalDate } from '../../src/units';
 import { freshIds, smallBook } from './book';
 
@@ -50,7 +50,7 @@ const laid = (book: Book, run: string) => layRun(book, book.run[run] ?? expect.f
 describe('a rush that must go out first', () => {
   it('comes to the front of the draft in one act, and undo takes all of it back', () => {
     const { book, run, rush } = shop();
-    const done = session(book, edits.bringFirst(rush, { kind: 'run', run: run.id }), freshIds());
+    const done = session(book, edits.bringFirst(rush, { kind: 'run', run: run.id }, atOnce), freshIds());
     expect(done.result).toEqual({ run: run.id, placed: 4, waiting: 0 });
     expect(done.takenOff).toEqual([]);
     expect(done.book.order[rush]?.rush).toBe(true);
@@ -70,11 +70,11 @@ describe('a rush that must go out first', () => {
     const { book, run, rush } = shop();
     const locked = session(book, edits.lockRun(run.id, null), freshIds()).book;
     expect(
-      session(locked, edits.bringFirst(rush, { kind: 'run', run: run.id }), freshIds()).result,
+      session(locked, edits.bringFirst(rush, { kind: 'run', run: run.id }, atOnce), freshIds()).result,
     ).toBeNull();
     const done = session(
       locked,
-      edits.bringFirst(rush, { kind: 'new', name: 'Rush', film: run.film }),
+      edits.bringFirst(rush, { kind: 'new', name: 'Rush', film: run.film }, atOnce),
       freshIds(),
     );
     const made = done.result?.run ?? expect.fail();
@@ -91,14 +91,18 @@ describe('a rush that must go out first', () => {
   it('comes over from another draft, and changes nothing where all of it is in print', () => {
     const { book, run, rush, day } = shop();
     const other = session(book, edits.addRun({ name: '2', film: run.film, takes: 'chosen' }), freshIds());
-    const over = session(other.book, edits.bringFirst(day, { kind: 'run', run: other.result }), freshIds());
+    const over = session(
+      other.book,
+      edits.bringFirst(day, { kind: 'run', run: other.result }, atOnce),
+      freshIds(),
+    );
     expect(laid(over.book, run.id).copies).toEqual([]);
     expect(over.result?.placed).toBe(Object.values(book.copy).filter(({ run: on }) => on === run.id).length);
-    const first = session(book, edits.bringFirst(rush, { kind: 'run', run: run.id }), freshIds());
+    const first = session(book, edits.bringFirst(rush, { kind: 'run', run: run.id }, atOnce), freshIds());
     const locked = session(first.book, edits.lockRun(run.id, null), freshIds()).book;
     const again = session(
       locked,
-      edits.bringFirst(rush, { kind: 'new', name: '3', film: run.film }),
+      edits.bringFirst(rush, { kind: 'new', name: '3', film: run.film }, atOnce),
       freshIds(),
     );
     expect(again.result).toBeNull();

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { edits, session } from '../../src/editing';
 import { holds, inDueOrder, layRun, placesOf, problemOf } from '../../src/layout';
 import { type Book, type Id, runOf } from '../../src/model';
-import { createPlanner } from '../../src/packing';
+import { atOnce, createPlanner } from '../../src/packing';
 import { fromMm, type LocalDate } from '../../src/units';
 import { freshIds, smallBook } from '../editing/book';
 
@@ -50,7 +50,7 @@ function ends(book: Book, orders: readonly Id<'order'>[]): { ends: number[]; fil
 /** The moves that put what lies on the run in due order. */
 function movesOf(book: Book) {
   const draft = runOf(book, null) ?? expect.fail();
-  return inDueOrder({ book, ...draft }, problemOf(book, draft.run, draft.film, 'pinned'));
+  return inDueOrder({ book, ...draft }, problemOf(book, draft.run, draft.film, 'pinned'), atOnce);
 }
 
 describe('a layout that stays on the film that it takes', () => {

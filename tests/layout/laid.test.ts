@@ -25,7 +25,7 @@ import {
 } from '../../src/layout';
 import { measureRun } from '../../src/layout/laid';
 import { asId, type Book, copiesByTransfer, type Id, type Place, runOf } from '../../src/model';
-import { createPlanner, validatePlan } from '../../src/packing';
+import { atOnce, createPlanner, validatePlan } from '../../src/packing';
 import { asMinor, fromMm, um } from '../../src/units';
 import { context, edited, NOW, smallBook } from '../editing/book';
 import { rollUsed } from '../packing/used';
@@ -221,13 +221,13 @@ describe('a copy put back', () => {
     const { run, film } = draftIn(placed);
     const waiting = placed.copy[copiesOf(front)[2] ?? ''];
     if (!waiting) throw new Error('no copy waits');
-    const place = placeFor(placed, run, film, waiting);
+    const place = placeFor(placed, run, film, waiting, atOnce);
     const after = edited(placed, (draft) => setPlaces(draft, run.id, [[waiting.id, place]]));
     const result = laid(after);
     for (const copy of result.copies) expect(refusals(result, [copy])).toEqual([]);
     // Beside the two fronts 110 mm are left across: the third lies beside them, and the film gets no longer.
     expect(result.lengthUsed).toBe(laid(placed).lengthUsed);
-    expect(placeFor(placed, run, { ...film, lengthLeft: fromMm(20) }, waiting)).toBeNull();
+    expect(placeFor(placed, run, { ...film, lengthLeft: fromMm(20) }, waiting, atOnce)).toBeNull();
   });
 });
 

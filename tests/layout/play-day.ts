@@ -27,7 +27,7 @@ import {
 } from '../../src/layout';
 import { furthestEnd } from '../../src/layout/laid';
 import { type Book, type Film, type Run, runOf, settingsOf } from '../../src/model';
-import { createPlanner, type Plan, validatePlan } from '../../src/packing';
+import { atOnce, createPlanner, type Plan, validatePlan } from '../../src/packing';
 import { asMinor, fromMm, type Micrometres, um } from '../../src/units';
 import { freshIds, NOW, smallBook } from '../editing/book';
 import type { Act, Day } from './any-day';
@@ -199,7 +199,7 @@ export function playDay(day: Day, { see, planned, moved }: Watch): void {
           Object.values(book.copy).filter(({ place }) => place === null),
           own.which,
         );
-        const place = copy && placeFor(book, run, film, copy);
+        const place = copy && placeFor(book, run, film, copy, atOnce);
         if (place) make(own.kind, edits.setPlaces(run.id, [[copy.id, place]]));
         break;
       }

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  atOnce,
   createPlanner,
   knifeLines,
   type Piece,
   type Placed,
   type Plan,
   type Problem,
-  reordered,
   validatePlan,
 } from '../../src/packing';
 import { completionsOf, type Part, soonestComplete } from '../../src/packing/completion';
@@ -107,7 +107,7 @@ describe('copies of the soonest orders', () => {
         );
         const isPinned = (index: number) => every > 1 && index % every === 0;
         const placed = [...problem.pinned, ...laid.placed.filter((...of) => !isPinned(of[1]))];
-        const next = reordered(problem, placed);
+        const next = atOnce.reordered(problem, placed);
         expect(validatePlan(problem, next)).toEqual([]);
         if (onFilm.film.kind === 'sheet') expect(sheetsUsed(next)).toBeLessThanOrEqual(sheetsUsed(laid));
         else {

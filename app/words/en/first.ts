@@ -3,15 +3,16 @@ import { damaged } from './damaged';
 import { demo, demoStock } from './demo';
 import { failures } from './failures';
 import { film } from './film';
+import { keep } from './first-keep';
+import { orders } from './first-orders';
+import { runs } from './first-runs';
+import { stock } from './first-stock';
+import { upkeep } from './first-upkeep';
 import { grade } from './grade';
-import { keep, storage } from './keep';
-import { orders } from './orders';
-import { runs } from './runs';
 import { bands, common, framed, kept, name, rooms, skip } from './shell';
 import { shop } from './shop';
-import { stock } from './stock';
+import { storage } from './storage';
 import { trouble } from './trouble';
-import { upkeep } from './upkeep';
 
 /** What the frame of the app and the Film room say: it comes with the first screen. */
 export const first = {

@@ -2,6 +2,7 @@ import type { BundleProblem } from '../../../src/output/backup';
 import type { SnapshotReason } from '../../../src/storage';
 import { counted, type Ways } from '../format';
 import { copies, orders } from './counts';
+import { keep as first } from './first-keep';
 
 const tooMuch = {
   book: 'a book of over 100 MB',
@@ -20,16 +21,15 @@ const reasons: Readonly<Record<SnapshotReason, string>> = {
 };
 
 export const keep = {
+  ...first,
   title: 'Storage and backup',
   backups: 'Backup',
   never:
     'No backup has been saved yet. A backup is one file with all orders, runs and artwork; keep it on another device.',
   last: (when: string) => `The last backup was saved on ${when}.`,
-  save: 'Save a backup',
   restore: 'Bring a backup back',
   restoreHint:
     'The whole file is checked before anything here is touched, and what is here is kept as a snapshot.',
-  fileName: (day: string) => `rollwright backup ${day}.zip`,
   restored: (count: number, ways: Ways) =>
     `${counted(count, 'order is', 'orders are', ways)} back. What was here before is the first snapshot.`,
   unverified:
@@ -75,30 +75,4 @@ export const keep = {
   mayBeCleared: 'A browser may clear stored data when the disk is nearly full.',
   ask: 'Ask the browser to keep it',
   notDurable: 'The browser did not agree. Install the app or bookmark it and ask again, and save backups.',
-};
-
-export const storage = {
-  quota:
-    'The disk is full, so the last changes are kept in memory only. Free some space and press “Try again” before you close this tab.',
-  closed: 'The storage was closed from outside. The last changes are in memory only; press “Try again”.',
-  unavailable: 'This browser no longer lets Rollwright keep anything. The last changes are in memory only.',
-  blocked:
-    'The storage does not answer, so the last changes are in memory only. Close other Rollwright tabs, then press “Try again”.',
-  overtaken: 'Another tab writes now. What was changed here last may not be kept; look it over.',
-  unknown: 'The last changes could not be kept. They are still in memory; press “Try again”.',
-  whyInMemory: {
-    unavailable: 'This browser does not let Rollwright keep anything, as in a private window.',
-    blocked:
-      'The storage of this browser does not answer. Close other Rollwright tabs, then press “Try again”.',
-    unreadable:
-      'What is stored here cannot be opened; it is left untouched. Restart the browser, then press “Try again”.',
-  },
-  inMemory:
-    'You can work, but only in memory: all of it is gone when this tab is closed. Save a backup before that.',
-  gone: 'Your own orders were kept in this browser, and its storage is empty now. It was cleared or damaged. Bring back a backup or a snapshot, or start anew.',
-  bringBack: 'Look for what to bring back',
-  startAnew: 'Start anew',
-  meanwhile: 'Your stored orders are back. What you entered while nothing was kept is the first snapshot.',
-  retry: 'Try again',
-  opening: 'Opening your orders…',
 };

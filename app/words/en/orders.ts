@@ -3,6 +3,7 @@ import type { OrderState } from '../../../src/model';
 import type { UnplacedReason } from '../../../src/packing';
 import { counted, type Ways, whole } from '../format';
 import { copies, orders as counts, transfers } from './counts';
+import { orders as first } from './first-orders';
 import { unplaced } from './refusals';
 
 const artworkProblems: Record<ArtworkProblem, string> = {
@@ -29,6 +30,7 @@ const artworkProblems: Record<ArtworkProblem, string> = {
 };
 
 export const orders = {
+  ...first,
   title: 'Orders',
   summary: (orderCount: number, transferCount: number, copyCount: number, ways: Ways) =>
     `${counts(orderCount, ways)}, ${transfers(transferCount, ways)}, ${copies(copyCount, ways)}`,
@@ -60,7 +62,6 @@ export const orders = {
   unarchiveNamed: (name: string) => `Bring ${name} back to work`,
   inPrint: (name: string) =>
     `${name} has copies in print, so it stays. Take the run back to draft first, or archive the order.`,
-  rush: 'rush',
   states: {
     waiting: 'waiting',
     ready: 'ready',
@@ -107,8 +108,6 @@ export const orders = {
   codeShape: 'A code has one to four letters or figures.',
   orderName: 'Order',
   due: 'Due',
-  noDue: 'no date',
-  dueOn: (day: string) => `due ${day}`,
   transfer: 'Transfer',
   width: 'Width',
   height: 'Height',
@@ -127,10 +126,6 @@ export const orders = {
     `${counted(count, 'copy is', 'copies are', ways)} printed or sent to print. Write ${whole(count, ways)} or more; spoiled ones are noted in the room Press.`,
   nameEmpty: 'A name is needed, so that the copy can be found again.',
   keepProportions: 'Set height by artwork',
-  takenOff: (count: number, ways: Pick<Ways, 'locale'>) =>
-    count === 1
-      ? 'One copy no longer fits where it lay and came off the film. Lay out again, or undo.'
-      : `${whole(count, ways)} copies no longer fit where they lay and came off the film. Lay out again, or undo.`,
   tooLarge: (reason: UnplacedReason) =>
     `This transfer ${unplaced[reason]}. Make it smaller, or choose other film.`,
   fileSays: (size: string) => `The file says ${size}, its empty margin trimmed.`,

@@ -1,24 +1,15 @@
 import type { EntryKind, StockUnit } from '../../../src/model';
 import type { EntryProblem, Warning } from '../../../src/stock';
-import { counted, filmLength, inkVolume, powderMass, type Ways, whole } from '../format';
+import { type Ways, whole } from '../format';
+import { stock as first } from './first-stock';
 
-const amount = (value: number, unit: StockUnit, ways: Ways): string => {
-  const size = Math.abs(value);
-  const told = {
-    length: () => filmLength(size as Parameters<typeof filmLength>[0], ways),
-    sheets: () => counted(size, 'sheet', 'sheets', ways),
-    volume: () => inkVolume(size as Parameters<typeof inkVolume>[0], ways),
-    mass: () => powderMass(size as Parameters<typeof powderMass>[0], ways),
-    pieces: () => whole(size, ways),
-  }[unit]();
-  return value < 0 ? `−${told}` : told;
-};
+const { amount } = first;
 
 /** The Stock room and its ledger. */
 export const stock = {
+  ...first,
   title: 'Stock',
   add: 'Add to stock',
-  amount,
   change: (value: number, unit: StockUnit, ways: Ways) =>
     value > 0 ? `+${amount(value, unit, ways)}` : amount(value, unit, ways),
   toOrder: (names: string) => `To order: ${names}.`,
@@ -88,13 +79,6 @@ export const stock = {
 
   addTitle: 'Add to stock',
   kind: 'What',
-  kindNames: {
-    film: 'Film like one in stock',
-    colour: 'Colour ink',
-    white: 'White ink',
-    powder: 'Powder',
-    blank: 'Blanks to print on',
-  },
   like: 'Like',
   likeHint: 'It takes over width, margins, gap and price. Change them in the Film room.',
   name: 'Name',
@@ -160,14 +144,4 @@ export const stock = {
   powderCaution:
     'Powder dust hurts lungs: weigh it slowly, away from draughts, with the ventilation on. Read the maker’s safety data sheet.',
   inkCaution: 'Keep ink off skin and eyes, and read its safety data sheet.',
-
-  lastsAll: (left: string, runs: number, ways: Ways) =>
-    `${left} left after all ${whole(runs, ways)} open runs on it.`,
-  filmTooShort: (missing: string) => `The film will not last for this run: ${missing} too little.`,
-  filmTooShortForWanted: (missing: string) =>
-    `The film will not last for all that waits: at least ${missing} too little.`,
-  filmTooShortForAll: (missing: string, runs: number, ways: Ways) =>
-    `The film lasts for this run, not for all ${whole(runs, ways)} open runs on it: ${missing} too little.`,
-  supplyShort: (name: string, present: string, needed: string) =>
-    `${name}: ${present} in stock, this run takes about ${needed}.`,
 };

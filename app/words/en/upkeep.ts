@@ -1,31 +1,13 @@
 import type { Hazard, Interval } from '../../../src/model';
-import type { AirRemark, Standing, StartingCheck } from '../../../src/upkeep';
+import type { AirRemark, Standing } from '../../../src/upkeep';
 import { counted, roundLength, type Ways } from '../format';
+import { upkeep as first } from './first-upkeep';
 
 /** Checks of printer, press and room, and the air. */
 export const upkeep = {
+  ...first,
   title: 'Maintenance',
   hint: 'The list to start with is common practice, without a source. The manuals of your printer, press, ink, film and powder come before it: change it to what they say.',
-  checks: {
-    'white-stirred': 'White ink stirred or shaken',
-    nozzles: 'Nozzle check printed and looked at',
-    'film-square': 'Film square in the feed',
-    'powder-dry': 'Powder dry and free of lumps',
-    blade: 'Blade sharp, its slot clean',
-    room: 'Temperature and humidity of the room read',
-    capping: 'Capping station and wiper cleaned',
-    filters: 'Filters and fans free of powder',
-    platen: 'Platen temperature checked with a probe',
-    'waste-ink': 'Waste ink emptied',
-    rollers: 'Feed rollers wiped',
-    'deep-clean': 'Around the print head cleaned',
-  } satisfies Record<StartingCheck, string>,
-  /** Before a run is locked, and at the head of the day. */
-  line: (list: string, more: number, ways: Ways) =>
-    `Maintenance due: ${list}${more > 0 ? `; and ${counted(more, 'more', 'more', ways)}` : ''}.`,
-  lineNever: 'No maintenance is noted yet.',
-  pastDate: (list: string) => `Past best before: ${list}.`,
-  open: 'Maintenance',
   due: 'Due',
   nothingDue: 'Nothing is due.',
   doneFor: 'Done for now',

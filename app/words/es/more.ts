@@ -12,9 +12,11 @@ import { designs } from './designs';
 import { filmForm } from './film-form';
 import { grid, names } from './garments';
 import { handOver } from './hand-over';
+import { keep } from './keep';
 import { keys } from './keys';
 import { log } from './log';
 import { mends } from './mends';
+import { orders } from './orders';
 import { press } from './press';
 import { compare, makeOrBuy, price, prices, quote } from './pricing';
 import { printImage } from './print-image';
@@ -29,13 +31,21 @@ import {
   temperatureProblems,
 } from './problems';
 import { recipeForm } from './recipes';
+import { runs } from './runs';
 import { spoil } from './spoil';
 import { station } from './station';
+import { stock } from './stock';
 import { strip } from './strip';
 import { table } from './table';
 import { unavailable } from './unavailable';
+import { upkeep } from './upkeep';
 
 export const more: MoreWords = {
+  keep,
+  orders,
+  runs,
+  stock,
+  upkeep,
   table,
   grid,
   names,

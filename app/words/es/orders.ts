@@ -2,6 +2,7 @@ import type { ArtworkProblem } from '../../../src/artwork/browser';
 import type { Words } from '../en';
 import { counted, whole } from '../format';
 import { copies, orders as counts, transfers } from './counts';
+import { orders as first } from './first-orders';
 import { unplaced } from './refusals';
 
 const artworkProblems: Record<ArtworkProblem, string> = {
@@ -31,6 +32,7 @@ const artworkProblems: Record<ArtworkProblem, string> = {
 };
 
 export const orders: Words['orders'] = {
+  ...first,
   title: 'Pedidos',
   summary: (orderCount, transferCount, copyCount, ways) =>
     `${counts(orderCount, ways)}, ${transfers(transferCount, ways)}, ${copies(copyCount, ways)}`,
@@ -63,7 +65,6 @@ export const orders: Words['orders'] = {
   unarchiveNamed: (name) => `Volver a poner ${name} en curso`,
   inPrint: (name) =>
     `${name} tiene copias en impresión, así que se queda. Hay que devolver antes la tirada a borrador, o archivar el pedido.`,
-  rush: 'urgente',
   states: {
     waiting: 'en espera',
     ready: 'listo',
@@ -110,8 +111,6 @@ export const orders: Words['orders'] = {
   codeShape: 'Un código tiene de una a cuatro letras o cifras.',
   orderName: 'Pedido',
   due: 'Entrega',
-  noDue: 'sin fecha',
-  dueOn: (day) => `entrega ${day}`,
   transfer: 'Transfer',
   width: 'Ancho',
   height: 'Alto',
@@ -129,10 +128,6 @@ export const orders: Words['orders'] = {
     `${counted(count, 'copia está impresa o enviada', 'copias están impresas o enviadas', ways)} a imprimir. Hay que escribir ${whole(count, ways)} o más; las estropeadas se anotan en Planchado.`,
   nameEmpty: 'Hace falta un nombre, para volver a encontrar la copia.',
   keepProportions: 'Poner el alto según el arte',
-  takenOff: (count, ways) =>
-    count === 1
-      ? 'Una copia ya no cabe donde estaba y ha salido de la película. Hay que distribuir otra vez, o deshacer.'
-      : `${whole(count, ways)} copias ya no caben donde estaban y han salido de la película. Hay que distribuir otra vez, o deshacer.`,
   tooLarge: (reason) =>
     `Este transfer ${unplaced[reason]}. Hay que hacerlo más pequeño, o elegir otra película.`,
   fileSays: (size) => `El archivo dice ${size}, sin su margen vacío.`,

@@ -1,22 +1,13 @@
 import type { Words } from '../en';
-import { counted, filmLength, inkVolume, powderMass, type Ways, whole } from '../format';
+import { counted, whole } from '../format';
+import { stock as first } from './first-stock';
 
-const amount: Words['stock']['amount'] = (value, unit, ways: Ways) => {
-  const size = Math.abs(value);
-  const told = {
-    length: () => filmLength(size as Parameters<typeof filmLength>[0], ways),
-    sheets: () => counted(size, 'hoja', 'hojas', ways),
-    volume: () => inkVolume(size as Parameters<typeof inkVolume>[0], ways),
-    mass: () => powderMass(size as Parameters<typeof powderMass>[0], ways),
-    pieces: () => whole(size, ways),
-  }[unit]();
-  return value < 0 ? `−${told}` : told;
-};
+const { amount } = first;
 
 export const stock: Words['stock'] = {
+  ...first,
   title: 'Almacén',
   add: 'Añadir al almacén',
-  amount,
   change: (value, unit, ways) => (value > 0 ? `+${amount(value, unit, ways)}` : amount(value, unit, ways)),
   toOrder: (names) => `Por pedir: ${names}.`,
   toLookAt: (names) => `Por revisar: ${names}.`,
@@ -85,13 +76,6 @@ export const stock: Words['stock'] = {
   },
   addTitle: 'Añadir al almacén',
   kind: 'Qué',
-  kindNames: {
-    film: 'Película como una que ya hay',
-    colour: 'Tinta de color',
-    white: 'Tinta blanca',
-    powder: 'Polvo',
-    blank: 'Prendas para estampar',
-  },
   like: 'Como',
   likeHint: 'Toma su ancho, márgenes, separación y precio. Se cambian en la sala Película.',
   name: 'Nombre',
@@ -155,13 +139,4 @@ export const stock: Words['stock'] = {
   powderCaution:
     'El polvo daña los pulmones: pesarlo despacio, sin corrientes de aire y con la ventilación encendida. Leer la ficha de seguridad del fabricante.',
   inkCaution: 'Que la tinta no toque piel ni ojos; leer su ficha de seguridad.',
-  lastsAll: (left, runs, ways) =>
-    `Quedan ${left} después de las ${whole(runs, ways)} tiradas abiertas en ella.`,
-  filmTooShort: (missing) => `La película no alcanza para esta tirada: faltan ${missing}.`,
-  filmTooShortForWanted: (missing) =>
-    `La película no alcanza para todo lo que espera: faltan ${missing} como mínimo.`,
-  filmTooShortForAll: (missing, runs, ways) =>
-    `La película alcanza para esta tirada, no para las ${whole(runs, ways)} abiertas en ella: faltan ${missing}.`,
-  supplyShort: (name, present, needed) =>
-    `${name}: hay ${present} en el almacén, y esta tirada gasta alrededor de ${needed}.`,
 };

@@ -1,27 +1,11 @@
 import type { Words } from '../en';
 import { counted, roundLength } from '../format';
+import { upkeep as first } from './first-upkeep';
 
 export const upkeep: Words['upkeep'] = {
+  ...first,
   title: 'Mantenimiento',
   hint: 'La lista inicial es práctica común, sin fuente. Los manuales de impresora, plancha, tinta, película y polvo van por delante: cambiarla a lo que digan.',
-  checks: {
-    'white-stirred': 'Tinta blanca removida o agitada',
-    nozzles: 'Prueba de inyectores impresa y mirada',
-    'film-square': 'Película derecha en la alimentación',
-    'powder-dry': 'Polvo seco y sin grumos',
-    blade: 'Cuchilla afilada, ranura limpia',
-    room: 'Temperatura y humedad del taller leídas',
-    capping: 'Estación de tapado y limpiador limpios',
-    filters: 'Filtros y ventiladores sin polvo',
-    platen: 'Temperatura de la placa medida con sonda',
-    'waste-ink': 'Tinta residual vaciada',
-    rollers: 'Rodillos de alimentación limpios',
-    'deep-clean': 'Alrededores del cabezal limpios',
-  },
-  line: (list, more) => `Mantenimiento pendiente: ${list}${more > 0 ? `; y ${more} más` : ''}.`,
-  lineNever: 'Todavía no hay mantenimiento anotado.',
-  pastDate: (list) => `Pasado de fecha: ${list}.`,
-  open: 'Mantenimiento',
   due: 'Pendiente',
   nothingDue: 'No hay nada pendiente.',
   doneFor: 'Hecho por ahora',

@@ -1,3 +1,4 @@
-export { type OrderRuns, orderRuns, type RunCosts, runCosts } from './costs';
+export { type RunCosts, runCosts } from './costs';
 export { newDesigns } from './designs';
+export { type OrderRuns, orderRuns } from './order-runs';
 export { garmentPrice } from './use';

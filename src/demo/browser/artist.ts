@@ -1,4 +1,4 @@
-import type { DrawingName } from '../drawings';
+import type { DrawingName } from '../drawings/boards';
 
 /** What the drawing worker does. */
 export interface Artist {

@@ -1,6 +1,6 @@
 import letters from '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-700-normal.woff2?url';
 import { closeWorker, runTask, taskWorker } from '../../workers/browser';
-import type { DrawingName } from '../drawings';
+import type { DrawingName } from '../drawings/boards';
 import type { Artist } from './artist';
 
 /** Ten pixels a millimetre. */

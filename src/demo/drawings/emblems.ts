@@ -1,3 +1,4 @@
+import { boards } from './boards';
 import { arcLettering, lettering } from './lettering';
 import { ink } from './palette';
 import type { Drawing, Pen } from './pen';
@@ -10,8 +11,7 @@ function badge(
   motif: (pen: Pen) => void,
 ): Drawing {
   return {
-    width: 1000,
-    height: 1000,
+    ...boards.badge,
     paint(pen) {
       disc(pen, colours.ground, 500, 500, 490);
       ring(pen, colours.ring, 500, 500, 500, 34);
@@ -59,8 +59,7 @@ export const crossedOars: Drawing = badge(
 
 /** A row of waves under a boat of eight. */
 export const rowingEight: Drawing = {
-  width: 1400,
-  height: 572,
+  ...boards.rowingEight,
   paint(pen) {
     pen.translate(0, -55);
     lettering(pen, 'ROW THE BAY', 700, 190, 1390, { size: 260, colour: ink.night, tracking: 0.02 });
@@ -125,8 +124,7 @@ export const bakery: Drawing = badge(
 
 /** A loaf with its name beside it, for an apron. */
 export const loafLine: Drawing = {
-  width: 1491,
-  height: 424,
+  ...boards.loafLine,
   paint(pen) {
     oval(pen, ink.crust, 210, 210, 210, 210);
     oval(pen, ink.straw, 210, 190, 160, 140);
@@ -142,8 +140,7 @@ export const loafLine: Drawing = {
 };
 
 export const coffeeCup: Drawing = {
-  width: 898,
-  height: 1020,
+  ...boards.coffeeCup,
   paint(pen) {
     for (const [index, x] of [300, 420, 540].entries()) {
       line(pen, ink.heather, 34, () => {
@@ -165,8 +162,7 @@ export const coffeeCup: Drawing = {
 };
 
 export const oneMoreCup: Drawing = {
-  width: 1205,
-  height: 201,
+  ...boards.oneMoreCup,
   paint(pen) {
     pen.translate(5, -84);
     lettering(pen, 'just one more cup', 600, 190, 1190, { size: 180, colour: ink.plum });
@@ -178,8 +174,7 @@ export const oneMoreCup: Drawing = {
 };
 
 export const fairStar: Drawing = {
-  width: 1000,
-  height: 1000,
+  ...boards.fairStar,
   paint(pen) {
     star(pen, ink.ember, 500, 500, 500, 330, 12);
     disc(pen, ink.straw, 500, 500, 300);
@@ -194,8 +189,7 @@ export const fairStar: Drawing = {
 
 /** Bunting with a pennant for each letter. */
 export const bunting: Drawing = {
-  width: 1600,
-  height: 405,
+  ...boards.bunting,
   paint(pen) {
     pen.translate(0, -13);
     const inks = [ink.brick, ink.amber, ink.teal, ink.ember, ink.moss, ink.indigo, ink.plum, ink.sea];
@@ -218,8 +212,7 @@ export const bunting: Drawing = {
 
 /** A wheel with spokes; every second one is thin, as real artwork has thin lines. */
 export const wheel: Drawing = {
-  width: 1000,
-  height: 1000,
+  ...boards.wheel,
   paint(pen) {
     ring(pen, ink.night, 500, 500, 500, 66);
     ring(pen, ink.amber, 500, 500, 424, 20);
@@ -236,8 +229,7 @@ export const wheel: Drawing = {
 };
 
 export const hillClimb: Drawing = {
-  width: 1500,
-  height: 861,
+  ...boards.hillClimb,
   paint(pen) {
     disc(pen, ink.amber, 1130, 260, 210);
     polygon(pen, ink.indigo, [
@@ -291,8 +283,7 @@ export const otter: Drawing = badge(
 );
 
 export const seedling: Drawing = {
-  width: 800,
-  height: 882,
+  ...boards.seedling,
   paint(pen) {
     pen.translate(0, -9);
     line(pen, ink.moss, 34, () => {
@@ -314,8 +305,7 @@ export const seedling: Drawing = {
 
 /** The class's own hand prints, one in each ink. */
 export const handPrints: Drawing = {
-  width: 1193,
-  height: 1157,
+  ...boards.handPrints,
   paint(pen) {
     pen.translate(-2, -35);
     const inks = [
@@ -344,8 +334,7 @@ export const handPrints: Drawing = {
 };
 
 export const trumpet: Drawing = {
-  width: 1292,
-  height: 778,
+  ...boards.trumpet,
   paint(pen) {
     pen.translate(-1, -4);
     line(pen, ink.amber, 62, () => {

@@ -1,3 +1,4 @@
+import type { DrawingName } from './boards';
 import {
   bakery,
   bunting,
@@ -49,6 +50,4 @@ export const drawings = {
   trumpet,
   jazzSleeve: sleeveLine('SIX TILL LATE', ink.indigo),
   crewName: shirtName('CREW'),
-} as const satisfies Record<string, Drawing>;
-
-export type DrawingName = keyof typeof drawings;
+} as const satisfies Record<DrawingName, Drawing>;

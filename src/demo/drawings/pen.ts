@@ -1,3 +1,5 @@
+import type { Board } from './boards';
+
 /**
  * What a drawing needs of a canvas: a subset of the 2D context of the HTML standard, so that drawings
  * compile and are tested without a browser. Setters take plain colours only; what they read is not used.
@@ -42,8 +44,6 @@ export interface Pen {
 }
 
 /** A piece of vector artwork on a board of its own units; its ink touches all four edges of the board. */
-export interface Drawing {
-  readonly width: number;
-  readonly height: number;
+export interface Drawing extends Board {
   paint(pen: Pen): void;
 }

@@ -1,3 +1,4 @@
+import { boards, shirtNumberBoard } from './boards';
 import { lettering } from './lettering';
 import { ink } from './palette';
 import type { Drawing } from './pen';
@@ -5,8 +6,7 @@ import { box, frame } from './shapes';
 
 /** A figure for a shirt's back. */
 export const shirtNumber = (figures: string): Drawing => ({
-  width: 250 * figures.length + 100,
-  height: 520,
+  ...shirtNumberBoard(figures),
   paint(pen) {
     const middle = 125 * figures.length + 50;
     for (const [size, colour] of [
@@ -22,8 +22,7 @@ export const shirtNumber = (figures: string): Drawing => ({
 
 /** A name for a shirt's back. */
 export const shirtName = (name: string): Drawing => ({
-  width: 1200,
-  height: 240,
+  ...boards.shirtName,
   paint(pen) {
     box(pen, ink.teal, 0, 214, 1200, 26);
     lettering(pen, name, 600, 184, 1180, { size: 240, colour: ink.night, tracking: 0.05 });
@@ -33,8 +32,7 @@ export const shirtName = (name: string): Drawing => ({
 
 /** What stands in the neck: size and care. */
 export const neckTag = (shop: string, size: string): Drawing => ({
-  width: 600,
-  height: 420,
+  ...boards.neckTag,
   paint(pen) {
     frame(pen, ink.night, 0, 0, 600, 420, 40, 12);
     lettering(pen, shop, 300, 120, 540, { size: 84, colour: ink.night });
@@ -45,8 +43,7 @@ export const neckTag = (shop: string, size: string): Drawing => ({
 
 /** A line for a sleeve. */
 export const sleeveLine = (text: string, colour: string): Drawing => ({
-  width: 1400,
-  height: 200,
+  ...boards.sleeveLine,
   paint(pen) {
     box(pen, colour, 0, 0, 1400, 22, 10);
     lettering(pen, text, 700, 140, 1390, { size: 130, colour, tracking: 0.08 });

@@ -7,6 +7,7 @@ import { closeBook, openSource, retrySaving, snapshotsNow } from '../../../app/s
 import { bringBack, findSnapshot } from '../../../app/store/bring-back';
 import { act, useShop } from '../../../app/store/shop';
 import { wordsNow } from '../../../app/words';
+import { en } from '../../../app/words/en';
 import { edits } from '../../../src/editing';
 import { MODEL_VERSION, readKept, recordsOf, type StoredRecords } from '../../../src/model';
 import { fromMm, ok } from '../../../src/units';
@@ -133,7 +134,7 @@ const acts: Readonly<Record<string, { before(): Promise<void>; act(): Promise<st
       const whole = found.ok && { ...found.value, images: [[image, new Blob(['an image'])] as const] };
       const brought = whole ? await bringBack(whole) : found;
       await settled();
-      return brought.ok ? null : wordsNow().keep.snapshotProblems['not-kept']('then');
+      return brought.ok ? null : en.keep.snapshotProblems['not-kept']('then');
     },
   },
   'orders brought back': {
@@ -143,7 +144,7 @@ const acts: Readonly<Record<string, { before(): Promise<void>; act(): Promise<st
     },
     async act() {
       const found = await findSnapshot('2026-11-25T08:00:00.000Z');
-      if (!found.ok) return wordsNow().keep.snapshotProblems[found.problem]('then');
+      if (!found.ok) return en.keep.snapshotProblems[found.problem]('then');
       act(edits.bringOrders(found.value.book, Object.keys(found.value.book.order)));
       await settled();
       return null;

@@ -1,0 +1,16 @@
+import { type OpenedArtwork, openArtwork } from '../../src/artwork/browser';
+import { allWordsNow } from '../words';
+import { sayNotRead } from './failures';
+import { notify } from './view';
+
+/** Reads an image file that is given to the shop; `null` if it cannot be, which is said. */
+export async function readArtwork(file: File): Promise<OpenedArtwork | null> {
+  try {
+    const opened = await openArtwork(file);
+    if (opened.ok) return opened.value;
+    notify('error', allWordsNow().orders.artworkRefused(file.name, opened.problem));
+  } catch (error) {
+    sayNotRead(file.name, error);
+  }
+  return null;
+}

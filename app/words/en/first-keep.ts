@@ -1,0 +1,4 @@
+export const keep = {
+  save: 'Save a backup',
+  fileName: (day: string) => `rollwright backup ${day}.zip`,
+};
