@@ -157,6 +157,66 @@ test('strays are taken off with a preview, the design keeps its size, and one st
   await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
 });
 
+test('a pale fringe is taken off, and a thin stroke thickened, each in a step of its own', async ({
+  page,
+}) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,2,,no');
+  // A block with a pale edge, and a line of three pixels out of its side.
+  const bytes = drawn(945, 945, (x, y) => {
+    if (x >= 500) return Math.abs(y - 472) < 2 ? [40, 60, 120, 255] : [0, 0, 0, 0];
+    const edge = Math.min(x - 20, y - 20, 924 - y, 499 - x);
+    if (edge < 0) return [0, 0, 0, 0];
+    return edge < 1 ? [200, 206, 222, 255] : [40, 60, 120, 255];
+  });
+  await give(page, 'fringe.png', bytes);
+  await expect(grade(page)).toHaveAttribute('data-grade', 'check');
+  await grade(page).click();
+  const window = page.getByRole('dialog');
+  await expect(window).toContainText('of the edges have a pale fringe');
+  await window.getByRole('button', { name: 'Take the fringe off' }).click();
+  await window.getByRole('button', { name: 'Use this image' }).click();
+  await expect(window).toContainText('Made here by taking the fringe off.');
+  await expect(window).not.toContainText('of the edges have');
+  await expect(window).toContainText('strokes thinner than 0.5 mm');
+  await window.getByRole('button', { name: 'Thicken the strokes' }).first().click();
+  await window.getByRole('button', { name: 'Use this image' }).click();
+  await expect(window).toContainText('Made here by thickening strokes to 0.5 mm.');
+  await expect(window).toContainText('Film that bears ink');
+  await expect(window).not.toContainText('strokes thinner');
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await grade(page).click();
+  await expect(page.getByRole('dialog')).toContainText('of the edges have a pale fringe');
+});
+
+test('an SVG is as large as its style says, and its coarse picture and missing font are named', async ({
+  page,
+}) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,40,2,,no');
+  const photo = drawn(100, 100, (x, y) => [x, y, 90, 255]).toString('base64');
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" style="width: 160mm; height: 80mm" width="9" viewBox="0 0 160 80">
+    <rect width="160" height="80" fill="#204060"/>
+    <image href="data:image/png;base64,${photo}" x="20" y="20" width="40" height="40"/>
+    <text x="90" y="50" font-size="24" font-family="Quillon Nowhere">Club</text></svg>`;
+  const chooser = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Choose an image for crest' }).click();
+  await (await chooser).setFiles({ name: 'a.svg', mimeType: 'image/svg+xml', buffer: Buffer.from(svg) });
+  await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
+  await page
+    .getByRole('button', { name: /160 × 80 mm/ })
+    .or(page.getByText(/160 × 80 mm/))
+    .first()
+    .waitFor();
+  await grade(page).click();
+  const window = page.getByRole('dialog');
+  // 100 pixels on a quarter of 80 mm.
+  await expect(window).toContainText('a picture within the drawing has 127 pixels an inch at this size');
+  await expect(window).toContainText('text in 1 font that this device lacks: Quillon Nowhere');
+});
+
 test('black is offered to be knocked out on a black garment only', async ({ page }) => {
   await openShop(page);
   await pasteTable(page, 'Club,crest,80,80,2,,no');

@@ -101,7 +101,7 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
                 check={check}
                 findings={findings}
                 limits={limits}
-                vector={artwork.kind === 'svg'}
+                kind={artwork.kind}
                 shown={shown}
                 onShow={setChosen}
                 onMend={setMend}

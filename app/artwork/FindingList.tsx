@@ -1,5 +1,5 @@
 import type { ArtworkCheck, Finding, Limits } from '../../src/artwork';
-import type { Mend } from '../../src/model';
+import type { Artwork, Mend } from '../../src/model';
 import { Button } from '../parts/Button';
 import { GradeMark } from '../parts/GradeMark';
 import { useWays } from '../store/selectors';
@@ -12,7 +12,7 @@ export function FindingList({
   check,
   findings,
   limits,
-  vector,
+  kind,
   shown,
   onShow,
   onMend,
@@ -22,7 +22,7 @@ export function FindingList({
   check: ArtworkCheck;
   findings: readonly Finding[];
   limits: Limits;
-  vector: boolean;
+  kind: Artwork['kind'];
   shown: Finding['code'] | 'none';
   onShow: (code: Finding['code'] | 'none') => void;
   onMend: (mend: Mend) => void;
@@ -36,7 +36,7 @@ export function FindingList({
     <ul className="findings">
       {findings.map((finding) => {
         const { what, mend } = words.said(finding, ways);
-        const offer = vector ? null : offerOf(finding, limits);
+        const offer = offerOf(finding, limits, kind);
         const isShown = shown === finding.code;
         const isMeant = meant(finding);
         const act = isMeant ? words.notMeant : words.meant;

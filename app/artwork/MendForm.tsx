@@ -79,6 +79,7 @@ function MendChoices({ mend, onChange }: { mend: Mend; onChange: (mend: Mend) =>
         />
       );
     case 'thicken':
+    case 'defringe':
       return null;
   }
 }

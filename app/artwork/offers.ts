@@ -1,19 +1,20 @@
 import { type Finding, type Limits, largestSpeck, strokeLimit } from '../../src/artwork';
-import type { Mend } from '../../src/model';
+import type { Artwork, Mend } from '../../src/model';
 import { hex } from '../words/format';
 
-/** Where a knock-out starts; the slider takes it from there. */
-const GROUND_TOLERANCE = 24;
+/** Where a knock-out starts; the slider takes it from there. Compression leaves noise in a ground, all else keeps it plain. */
+const GROUND_TOLERANCE: Readonly<Record<Artwork['kind'], number>> = { jpeg: 24, webp: 24, png: 8, svg: 8 };
 const BLACK_TOLERANCE = 40;
 
-/** How a finding can be mended here; `null` where it cannot. */
-export function offerOf(finding: Finding, limits: Limits): Mend | null {
+/** How a finding in a kind of file can be mended here; `null` where it cannot: an SVG has no pixels of its own. */
+export function offerOf(finding: Finding, limits: Limits, kind: Artwork['kind']): Mend | null {
+  if (kind === 'svg') return null;
   switch (finding.code) {
     case 'ground':
       return {
         kind: 'knock-out',
         colour: hex(finding.colour),
-        tolerance: GROUND_TOLERANCE,
+        tolerance: GROUND_TOLERANCE[kind],
         reach: 'from-edge',
       };
     case 'black-on-black':
@@ -25,6 +26,8 @@ export function offerOf(finding: Finding, limits: Limits): Mend | null {
         largest: largestSpeck(strokeLimit(limits)),
         reach: finding.code === 'strays' ? 'strays' : 'everywhere',
       };
+    case 'fringe':
+      return { kind: 'defringe', ground: finding.ground };
     case 'thin-strokes':
     case 'white-lost':
       return { kind: 'thicken', to: strokeLimit(limits) };

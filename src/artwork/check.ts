@@ -1,9 +1,13 @@
 import { type Micrometres, um } from '../units';
 import { alphaBuilder } from './alpha';
+import { isCheckerboard } from './checkerboard';
+import type { Rgb } from './colour';
 import { contours, outlineLength } from './contour';
 import { addInk, type InkSums, noInk } from './coverage';
 import type { Pitch } from './disc';
-import { type Rgb, solidGround } from './ground';
+import { edgeTaker } from './edge';
+import { type Fringe, fringeFinder } from './fringe';
+import { solidGround } from './ground';
 import { type Limits, largestSpeck, strokeLimit } from './limits';
 import type { MaskRuns } from './mask-runs';
 import { type Outline, outlineOf } from './outline';
@@ -49,7 +53,10 @@ export interface RasterCheck {
   readonly openings: Places & { readonly where: MaskRuns };
   /** What lies far from all else, and the box of the rest; `null` where there is none. */
   readonly strays: { readonly list: readonly Spot[]; readonly rest: Spot } | null;
+  readonly fringe: Fringe | null;
   readonly ground: Rgb | null;
+  /** Squares that stand for transparency are part of the image. */
+  readonly checkerboard: boolean;
   readonly outline: Outline;
   /** Of all edges, those of holes included. */
   readonly outlineLength: Micrometres;
@@ -87,7 +94,8 @@ export function startCheck(
   const { raster, add } = alphaBuilder(pixels.width, pixels.height, shrink, margin);
   const sums = noInk();
   const strays = strayFinder(pixels, fine, largestSpeck(stroke));
-  const edge: number[] = [];
+  const fringe = fringeFinder(pixels.width);
+  const edge = edgeTaker(pixels);
 
   const spotOf = (box: PixelBox): Spot => ({
     x: box.x / pixels.width,
@@ -114,17 +122,8 @@ export function startCheck(
       addInk(sums, rgba);
       add(rgba, top, rows);
       strays.add(rgba, top, rows);
-      const row = 4 * pixels.width;
-      const takeRow = (y: number) => {
-        for (let at = y * row; at < (y + 1) * row; at += 1) edge.push(rgba[at] as number);
-      };
-      if (top === 0) takeRow(0);
-      if (top + rows === pixels.height) takeRow(rows - 1);
-      for (let y = 0; y < rows; y += 1) {
-        for (const at of [y * row, (y + 1) * row - 4]) {
-          for (let channel = 0; channel < 4; channel += 1) edge.push(rgba[at + channel] as number);
-        }
-      }
+      fringe.add(rgba, rows);
+      edge.add(rgba, top, rows);
     },
     finish(onStage) {
       const soft = seeThrough(raster);
@@ -137,6 +136,7 @@ export function startCheck(
       const length = outlineLength(contours(raster, 128), pitch);
       onStage(0.9);
       const stray = strays.find();
+      const checkerboard = isCheckerboard(edge.lines);
       const isSpeck = ({ apart, box }: ThinPlaces['places'][number]) =>
         apart && Math.max(box.width * pitch.x, box.height * pitch.y) <= largestSpeck(stroke);
       const specks = thin.places.filter(isSpeck);
@@ -158,7 +158,9 @@ export function startCheck(
         specks: placesOf(part(specks, specks.length + thin.count - thin.places.length)),
         openings: { ...placesOf(narrow), where: narrow.where },
         strays: stray && { list: stray.boxes.map(spotOf), rest: spotOf(stray.rest) },
-        ground: solidGround(edge),
+        fringe: fringe.find(),
+        ground: checkerboard ? null : solidGround(edge.lines),
+        checkerboard,
         outline: outlineOf(raster),
         outlineLength: um(length),
       };

@@ -1,9 +1,11 @@
 import { strFromU8 } from 'fflate';
+import type { Result } from '../units';
 import { isSrgb, readProfile } from './icc';
-import { isJpeg, jpegProfile } from './jpeg';
-import { isPng, readPngFacts } from './png';
-import { outsideNeeds } from './svg';
-import { isWebp, readWebpFacts } from './webp';
+import { isJpeg, jpegProfile, readJpegHeader } from './jpeg';
+import { isPng, readPngFacts, readPngHeader } from './png';
+import { fontsNeeded, outsideNeeds, readSvgHeader } from './svg';
+import { coarsestImage } from './svg-images';
+import { isWebp, readWebpFacts, readWebpHeader } from './webp';
 
 /** What a file says of itself that changes how it prints. */
 export interface FileFacts {
@@ -16,13 +18,44 @@ export interface FileFacts {
   readonly deep: boolean;
   /** Scripts and outside addresses in an SVG. */
   readonly outside: number;
+  /** Fonts that an SVG asks for and does not hold. */
+  readonly fonts: readonly string[];
+  /** Pixels of the coarsest image in an SVG, across all of the drawing. */
+  readonly embedded: number | null;
+  /** Pixels on a length across, over those down: 1 where they are square. */
+  readonly aspect: number;
 }
 
 /** The gAMA of sRGB, 1/2.2 (W3C PNG, third edition, 11.3.2.5), and how near to it is the same. */
 const SRGB_GAMMA = 1 / 2.2;
 const SAME_GAMMA = 0.02;
 
-const plain: FileFacts = { profile: null, gamma: null, animated: false, deep: false, outside: 0 };
+const plain: FileFacts = {
+  profile: null,
+  gamma: null,
+  animated: false,
+  deep: false,
+  outside: 0,
+  fonts: [],
+  embedded: null,
+  aspect: 1,
+};
+
+/** What the text of an SVG tells. */
+function svgFacts(text: string): FileFacts {
+  const density = coarsestImage(text);
+  const header = readSvgHeader(text);
+  const across = header.ok ? header.value.width * header.value.units : 0;
+  return {
+    ...plain,
+    outside: outsideNeeds(text),
+    fonts: fontsNeeded(text),
+    embedded: density === null || across === 0 ? null : density * across,
+  };
+}
+
+const aspectOf = (header: Result<{ readonly aspect: number }, string>): number =>
+  header.ok ? header.value.aspect : 1;
 
 /** The name of a profile other than sRGB; what it calls itself, or else what the file does. */
 function otherProfile(icc: Uint8Array | null, nameInFile = ''): string | null {
@@ -37,16 +70,21 @@ export function fileFacts(bytes: Uint8Array): FileFacts {
     const { bitDepth, animated, profile, gamma } = readPngFacts(bytes);
     return {
       ...plain,
+      aspect: aspectOf(readPngHeader(bytes)),
       profile: profile && otherProfile(profile.icc, profile.name),
       gamma: gamma !== null && Math.abs(gamma - SRGB_GAMMA) > SAME_GAMMA ? gamma : null,
       animated,
       deep: bitDepth > 8,
     };
   }
-  if (isJpeg(bytes)) return { ...plain, profile: otherProfile(jpegProfile(bytes)) };
+  if (isJpeg(bytes)) {
+    const aspect = aspectOf(readJpegHeader(bytes));
+    return { ...plain, aspect, profile: otherProfile(jpegProfile(bytes)) };
+  }
   if (isWebp(bytes)) {
     const { animated, icc } = readWebpFacts(bytes);
-    return { ...plain, animated, profile: otherProfile(icc) };
+    const aspect = aspectOf(readWebpHeader(bytes));
+    return { ...plain, aspect, animated, profile: otherProfile(icc) };
   }
-  return { ...plain, outside: outsideNeeds(strFromU8(bytes)) };
+  return svgFacts(strFromU8(bytes));
 }

@@ -1,7 +1,8 @@
-import { type Micrometres, um } from '../units';
+import { type Micrometres, toInches, um } from '../units';
 import type { RasterCheck } from './check';
+import type { Rgb } from './colour';
 import type { FileFacts } from './facts';
-import type { Rgb } from './ground';
+import type { Fringe } from './fringe';
 import type { Limits } from './limits';
 import { effectivePpi } from './size';
 
@@ -10,6 +11,8 @@ export interface ArtworkCheck extends RasterCheck {
   readonly facts: FileFacts;
   /** An SVG has no pixels of its own. */
   readonly vector: boolean;
+  /** How much of the image's width its trimmed box is. */
+  readonly shown: number;
 }
 
 /** How a finding, or a transfer, will print: well, perhaps, or badly. */
@@ -18,7 +21,9 @@ export type Grade = 'good' | 'check' | 'poor';
 /** Something a shop should know before it prints, and how bad it is. */
 export type Finding = { readonly grade: Grade } & (
   | { readonly code: 'coarse'; readonly x: number; readonly y: number }
-  | { readonly code: 'stretched'; readonly share: number }
+  | { readonly code: 'stretched'; readonly share: number; readonly height: Micrometres }
+  | { readonly code: 'coarse-image'; readonly ppi: number }
+  | { readonly code: 'font'; readonly names: readonly string[] }
   | { readonly code: 'see-through'; readonly share: number }
   | {
       readonly code: 'thin-strokes';
@@ -44,6 +49,8 @@ export type Finding = { readonly grade: Grade } & (
       readonly limit: Micrometres;
     }
   | { readonly code: 'ground'; readonly colour: Rgb }
+  | { readonly code: 'checkerboard' }
+  | { readonly code: 'fringe'; readonly share: number; readonly ground: Fringe['ground'] }
   | { readonly code: 'black-on-black'; readonly share: number }
   | { readonly code: 'profile'; readonly name: string }
   | { readonly code: 'gamma'; readonly gamma: number }
@@ -98,9 +105,20 @@ export function findingsOf(
     const least = Math.round(Math.min(ppi.x, ppi.y));
     if (least < GOOD_PPI) found.push({ code: 'coarse', grade: gradeOf(least < POOR_PPI), ...ppi });
   }
-  const share = Math.abs(ppi.x / ppi.y - 1);
-  if (!check.vector && share > STRETCHED) found.push({ code: 'stretched', grade: 'check', share });
+  // How the file says that its pixels are shaped is how they should print.
+  const stretch = ppi.x / ppi.y / facts.aspect;
+  if (!check.vector && Math.abs(stretch - 1) > STRETCHED) {
+    const height = um(printed.height / stretch);
+    found.push({ code: 'stretched', grade: 'check', share: Math.abs(stretch - 1), height });
+  }
+  if (facts.embedded !== null) {
+    const ppi = Math.round((facts.embedded * check.shown) / toInches(printed.width));
+    if (ppi < GOOD_PPI) found.push({ code: 'coarse-image', grade: gradeOf(ppi < POOR_PPI), ppi });
+  }
+  if (facts.fonts.length > 0) found.push({ code: 'font', grade: 'poor', names: facts.fonts });
   if (check.ground) found.push({ code: 'ground', grade: 'poor', colour: check.ground });
+  if (check.checkerboard) found.push({ code: 'checkerboard', grade: 'poor' });
+  if (check.fringe) found.push({ code: 'fringe', grade: 'check', ...check.fringe });
   const soft = check.seeThrough.share;
   if (soft >= SOME_SEE_THROUGH) {
     found.push({ code: 'see-through', grade: gradeOf(soft >= MUCH_SEE_THROUGH), share: soft });

@@ -1,17 +1,11 @@
 import type { Mend } from '../model';
+import { differenceAt, type Rgb, rgbOf } from './colour';
+import type { EdgeLines } from './edge';
+import { unmixRim } from './rim';
 import { LEAST_ALPHA } from './trim';
-
-/** Red, green and blue, 0 to 255. */
-export type Rgb = readonly [number, number, number];
 
 /** What is taken out of an image: a ground from its edge inwards, or a colour wherever it is. */
 type KnockOut = Extract<Mend, { kind: 'knock-out' }>;
-
-/** A colour written as `#rrggbb`. */
-const rgbOf = (colour: string): Rgb => {
-  const value = Number.parseInt(colour.slice(1), 16);
-  return [value >> 16, (value >> 8) & 0xff, value & 0xff];
-};
 
 /** Channels of a ground differ by no more than this from their median; compression of JPEG stays within it. */
 const ALIKE = 12;
@@ -24,9 +18,9 @@ const median = (values: readonly number[]): number =>
 
 /**
  * The colour of a ground that was surely meant to be transparent: the image's edge is opaque all around and of one colour.
- * @param edge the pixels of the four edges, four bytes each
  */
-export function solidGround(edge: Uint8ClampedArray | readonly number[]): Rgb | null {
+export function solidGround(lines: EdgeLines): Rgb | null {
+  const edge = Object.values(lines).flat();
   const channels: [number[], number[], number[]] = [[], [], []];
   for (let at = 0; at < edge.length; at += 4) {
     if ((edge[at + 3] as number) < OPAQUE) return null;
@@ -35,17 +29,12 @@ export function solidGround(edge: Uint8ClampedArray | readonly number[]): Rgb | 
   const colour = channels.map(median) as [number, number, number];
   const count = edge.length / 4;
   let alike = 0;
-  for (let at = 0; at < edge.length; at += 4) if (differenceAt(edge, at, colour) <= ALIKE) alike += 1;
+  for (let at = 0; at < edge.length; at += 4) if (differenceAt(edge, at / 4, colour) <= ALIKE) alike += 1;
   return count > 0 && alike / count >= MOST_OF_EDGE ? colour : null;
 }
 
-/** The channel that differs most. */
-const differenceAt = (rgba: { readonly [index: number]: number }, at: number, [r, g, b]: Rgb): number =>
-  Math.max(
-    Math.abs((rgba[at] as number) - r),
-    Math.abs((rgba[at + 1] as number) - g),
-    Math.abs((rgba[at + 2] as number) - b),
-  );
+/** Smoothing reaches two pixels, washed out colours of JPEG a little further. */
+const RIM = 3;
 
 /**
  * Makes a colour transparent. Pixels beside what was taken out are mixtures of the colour and of the design, as smoothing left
@@ -62,20 +51,16 @@ export function knockOut(
   const colour = rgbOf(written);
   const out = new Uint8Array(width * height);
   const near = (pixel: number) =>
-    (rgba[4 * pixel + 3] as number) < LEAST_ALPHA || differenceAt(rgba, 4 * pixel, colour) <= tolerance;
+    (rgba[4 * pixel + 3] as number) < LEAST_ALPHA || differenceAt(rgba, pixel, colour) <= tolerance;
   if (reach === 'everywhere') for (let at = 0; at < out.length; at += 1) out[at] = near(at) ? 1 : 0;
   else floodFromEdge(out, width, height, near);
-  const rim = rimOf(rgba, out, width, height, colour);
   let count = 0;
   for (let at = 0; at < out.length; at += 1) {
     if (out[at] === 0) continue;
     if ((rgba[4 * at + 3] as number) >= LEAST_ALPHA) count += 1;
     rgba.fill(0, 4 * at, 4 * at + 4);
   }
-  for (const { at, from, share } of rim) {
-    for (let channel = 0; channel < 3; channel += 1) rgba[4 * at + channel] = from[channel] as number;
-    rgba[4 * at + 3] = Math.round((rgba[4 * at + 3] as number) * share);
-  }
+  unmixRim({ rgba, width, height }, out, colour, RIM);
   return count;
 }
 
@@ -108,40 +93,4 @@ function floodFromEdge(
     if (at >= width) visit(at - width);
     if (at < out.length - width) visit(at + width);
   }
-}
-
-/** Smoothing reaches so many pixels. */
-const SMOOTHED = 2;
-/** A pixel whose share is above this is the design itself. */
-const WHOLE = 0.9;
-
-/** Pixels beside what is taken out, the design's colour near each, and how much of it they hold. */
-function rimOf(rgba: Uint8ClampedArray, out: Uint8Array, width: number, height: number, colour: Rgb) {
-  const rim: { at: number; from: Rgb; share: number }[] = [];
-  for (let at = 0; at < out.length; at += 1) {
-    if (out[at] === 1) continue;
-    const [x, y] = [at % width, Math.floor(at / width)];
-    const beside =
-      (x > 0 && out[at - 1] === 1) ||
-      (x < width - 1 && out[at + 1] === 1) ||
-      (y > 0 && out[at - width] === 1) ||
-      (y < height - 1 && out[at + width] === 1);
-    if (!beside) continue;
-    let [most, strongest] = [differenceAt(rgba, 4 * at, colour), at];
-    const own = most;
-    for (let dy = -SMOOTHED; dy <= SMOOTHED; dy += 1) {
-      for (let dx = -SMOOTHED; dx <= SMOOTHED; dx += 1) {
-        if (x + dx < 0 || x + dx >= width || y + dy < 0 || y + dy >= height) continue;
-        const other = at + dy * width + dx;
-        if (out[other] === 1) continue;
-        const difference = differenceAt(rgba, 4 * other, colour);
-        if (difference > most) [most, strongest] = [difference, other];
-      }
-    }
-    const share = most === 0 ? 1 : own / most;
-    if (share > WHOLE) continue;
-    const from = [rgba[4 * strongest], rgba[4 * strongest + 1], rgba[4 * strongest + 2]] as unknown as Rgb;
-    rim.push({ at, from, share });
-  }
-  return rim;
 }

@@ -7,6 +7,8 @@ export interface RasterHeader {
   readonly width: number;
   readonly height: number;
   readonly density: Density | null;
+  /** Pixels on a length across, over those down; 1 where the file does not say. */
+  readonly aspect: number;
 }
 
 /** `cmyk`: four inks, which browsers show in colours of their own. */
@@ -25,14 +27,15 @@ const INCHES_PER_METRE = 1 / 0.0254;
 const isFrame = (marker: number) =>
   marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc;
 
-/** The density of a JFIF header: units 1 are dots an inch, 2 dots a centimetre; 0 are proportions only. */
-function jfifDensity(segment: Uint8Array): Density | null {
+/** What a JFIF header says of density: units 1 are dots an inch, 2 dots a centimetre; 0 are proportions only. */
+function jfifDensity(segment: Uint8Array): { density: Density | null; aspect: number } | null {
   const isJfif = String.fromCharCode(...segment.subarray(0, 5)) === 'JFIF\0';
   if (!isJfif || segment.length < 12) return null;
   const view = new DataView(segment.buffer, segment.byteOffset, segment.byteLength);
   const perMetre = [0, INCHES_PER_METRE, CENTIMETRES_PER_METRE][segment[7] ?? 0] ?? 0;
-  const [x, y] = [view.getUint16(8) * perMetre, view.getUint16(10) * perMetre];
-  return x > 0 && y > 0 ? { x, y } : null;
+  const [x, y] = [view.getUint16(8), view.getUint16(10)];
+  if (x === 0 || y === 0) return null;
+  return { density: perMetre > 0 ? { x: x * perMetre, y: y * perMetre } : null, aspect: x / y };
 }
 
 export const isJpeg = (bytes: Uint8Array): boolean => bytes[0] === MARKER && bytes[1] === 0xd8;
@@ -68,13 +71,13 @@ const ICC = 'ICC_PROFILE\0';
  * 10918-5 JFIF, 6.1 APP0; Exif 2.32, 4.7.2 APP1).
  */
 export function readJpegHeader(bytes: Uint8Array): Result<RasterHeader, JpegProblem> {
-  let density: Density | null = null;
+  let jfif: ReturnType<typeof jfifDensity> = null;
   let exif: Exif | null = null;
   for (const segment of segments(bytes)) {
     if (segment === 'broken') return fail('broken');
     const { marker, data } = segment;
     if (marker === SCAN) return fail('no-size');
-    if (marker === APP0) density ??= jfifDensity(data);
+    if (marker === APP0) jfif ??= jfifDensity(data);
     if (marker === APP1 && startsWith(data, EXIF)) exif ??= readExif(data.subarray(EXIF.length));
     if (!isFrame(marker)) continue;
     const view = new DataView(data.buffer, data.byteOffset, data.byteLength);
@@ -82,7 +85,9 @@ export function readJpegHeader(bytes: Uint8Array): Result<RasterHeader, JpegProb
     const [height, width] = [view.getUint16(1), view.getUint16(3)];
     if (data[5] === 4) return fail('cmyk');
     if (width === 0 || height === 0) return fail('no-size');
-    return ok(turnedBy(exif?.orientation ?? 1, { width, height, density: density ?? exif?.density ?? null }));
+    const density = jfif?.density ?? exif?.density ?? null;
+    const aspect = density ? density.x / density.y : (jfif?.aspect ?? 1);
+    return ok(turnedBy(exif?.orientation ?? 1, { width, height, density, aspect }));
   }
   return fail('broken');
 }
@@ -90,8 +95,13 @@ export function readJpegHeader(bytes: Uint8Array): Result<RasterHeader, JpegProb
 /** From orientation 5 on, an image lies on its side. */
 function turnedBy(orientation: number, header: RasterHeader): RasterHeader {
   if (orientation < 5) return header;
-  const { width, height, density } = header;
-  return { width: height, height: width, density: density && { x: density.y, y: density.x } };
+  const { width, height, density, aspect } = header;
+  return {
+    width: height,
+    height: width,
+    density: density && { x: density.y, y: density.x },
+    aspect: 1 / aspect,
+  };
 }
 
 /** The ICC profile of a JPEG, put together from its parts (ICC.1:2022, annex B.4); `null` if it has none. */

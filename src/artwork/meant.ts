@@ -6,8 +6,13 @@ function amountsOf(finding: Finding): number[] {
   switch (finding.code) {
     case 'coarse':
       return [-Math.floor(finding.x), -Math.floor(finding.y)];
+    case 'coarse-image':
+      return [-finding.ppi];
+    case 'font':
+      return [finding.names.length];
     case 'stretched':
     case 'see-through':
+    case 'fringe':
     case 'black-on-black':
       return [finding.share];
     case 'thin-strokes':

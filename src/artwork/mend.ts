@@ -1,12 +1,15 @@
 import type { Mend } from '../model';
 import { type Micrometres, um } from '../units';
+import { rgbOf } from './colour';
 import type { Pitch } from './disc';
+import { FRINGE } from './fringe';
 import { knockOut } from './ground';
 import type { Pixels } from './pixels';
+import { unmixRim } from './rim';
 import { takeOffParts } from './small-parts';
 import { strayFinder } from './strays';
 import { thicken } from './thicken';
-import type { PixelBox } from './trim';
+import { LEAST_ALPHA, type PixelBox } from './trim';
 
 /** Clears what is stray within a box; see {@link strayFinder}. */
 function takeOffStrays({ rgba, width, height }: Pixels, box: PixelBox, pitch: Pitch, largest: Micrometres) {
@@ -21,6 +24,12 @@ function takeOffStrays({ rgba, width, height }: Pixels, box: PixelBox, pitch: Pi
     for (let y = top; y < bottom; y += 1) rgba.fill(0, 4 * (y * width + left), 4 * (y * width + right));
   }
 }
+
+/** 1 for each pixel that is clear. */
+const clearIn = (rgba: Uint8ClampedArray): Uint8Array =>
+  Uint8Array.from({ length: rgba.length / 4 }, (_, at) =>
+    (rgba[4 * at + 3] as number) < LEAST_ALPHA ? 1 : 0,
+  );
 
 /**
  * Mends an image.
@@ -44,6 +53,9 @@ export function mended(image: Pixels, mend: Mend, box: PixelBox, pitch: Pitch): 
           (part) => um(Math.max(part.width * pitch.x, part.height * pitch.y)) <= mend.largest,
         );
       }
+      return image;
+    case 'defringe':
+      unmixRim(image, clearIn(rgba), rgbOf(mend.ground), FRINGE);
       return image;
     case 'thicken':
       return thicken(image, pitch, mend.to);

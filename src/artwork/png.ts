@@ -12,8 +12,10 @@ export interface Density {
 interface PngHeader {
   readonly width: number;
   readonly height: number;
-  /** From pHYs, if it gives a unit; otherwise only the pixels' proportions would be known. */
+  /** From pHYs, if it gives a unit. */
   readonly density: Density | null;
+  /** Pixels on a length across, over those down; 1 where the file does not say. */
+  readonly aspect: number;
 }
 
 /**
@@ -63,18 +65,21 @@ export function readPngHeader(bytes: Uint8Array): Result<PngHeader, PngProblem> 
   if ((chunkCount(bytes) ?? 0) > MOST_CHUNKS) return fail('many-parts');
   let size: { width: number; height: number } | null = null;
   let density: Density | null = null;
+  let aspect = 1;
   for (const chunk of chunksBeforePixels(bytes)) {
     if (typeof chunk === 'string') return fail(chunk);
     const { type, data } = chunk;
     const view = new DataView(data.buffer, data.byteOffset, data.byteLength);
     if (type === 'IHDR' && data.length === 13) size = { width: view.getUint32(0), height: view.getUint32(4) };
-    if (type === 'pHYs' && data.length === 9 && data[8] === METRE) {
+    if (type === 'pHYs' && data.length === 9) {
       const [x, y] = [view.getUint32(0), view.getUint32(4)];
-      if (x > 0 && y > 0) density = { x, y };
+      if (x === 0 || y === 0) continue;
+      aspect = x / y;
+      if (data[8] === METRE) density = { x, y };
     }
   }
   if (!size || size.width === 0 || size.height === 0) return fail('no-size');
-  return ok({ ...size, density });
+  return ok({ ...size, density, aspect });
 }
 
 /** What of a PNG's chunks changes how it prints. */

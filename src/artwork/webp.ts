@@ -1,21 +1,49 @@
 import { fail, ok, type Result } from '../units';
+import { readExif } from './exif';
 import type { RasterHeader } from './jpeg';
+import type { Density } from './png';
 
 const ascii = (bytes: Uint8Array, at: number) => String.fromCharCode(...bytes.subarray(at, at + 4));
 
 export const isWebp = (bytes: Uint8Array): boolean =>
   ascii(bytes, 0) === 'RIFF' && ascii(bytes, 8) === 'WEBP';
 
-/** Reads the size of a WebP (RFC 9649, sections 2.5 to 2.7); the format has no physical density. */
+/** The data of the first chunk of a kind in the extended layout (RFC 9649, section 2.7); `null` where there is none. */
+function chunkOf(bytes: Uint8Array, kind: string): Uint8Array | null {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  for (let at = 12; at + 8 <= bytes.length; ) {
+    const length = view.getUint32(at + 4, true);
+    if (ascii(bytes, at) === kind) return bytes.subarray(at + 8, at + 8 + length);
+    // Chunks begin at even places.
+    at += 8 + length + (length % 2);
+  }
+  return null;
+}
+
+/** Some writers put the mark of JPEG before Exif. */
+const EXIF_MARK = 'Exif';
+
+/** The density that the Exif of a WebP tells; the format has none of its own. */
+function exifDensity(bytes: Uint8Array): Density | null {
+  const exif = chunkOf(bytes, 'EXIF');
+  if (!exif) return null;
+  return readExif(ascii(exif, 0) === EXIF_MARK ? exif.subarray(6) : exif).density;
+}
+
+/**
+ * Reads size and density of a WebP as it is stored, before its Exif turns it (RFC 9649, sections 2.5 to 2.7; Exif 2.32, 4.6.4).
+ */
 export function readWebpHeader(bytes: Uint8Array): Result<RasterHeader, 'broken' | 'no-size'> {
   if (bytes.length < 30) return fail('broken');
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const uint24 = (at: number) => view.getUint16(at, true) + ((bytes[at + 2] as number) << 16);
-  const sized = (width: number, height: number): Result<RasterHeader, 'no-size'> =>
-    width > 0 && height > 0 ? ok({ width, height, density: null }) : fail('no-size');
+  const sized = (width: number, height: number, density: Density | null = null) =>
+    width > 0 && height > 0
+      ? ok({ width, height, density, aspect: density ? density.x / density.y : 1 })
+      : fail<'no-size'>('no-size');
   switch (ascii(bytes, 12)) {
     case 'VP8X':
-      return sized(uint24(24) + 1, uint24(27) + 1);
+      return sized(uint24(24) + 1, uint24(27) + 1, exifDensity(bytes));
     case 'VP8L': {
       const bits = view.getUint32(21, true);
       return sized((bits & 0x3fff) + 1, ((bits >> 14) & 0x3fff) + 1);

@@ -65,6 +65,8 @@ export const orderSchema = z.object({
 const findingCodes = [
   'coarse',
   'stretched',
+  'coarse-image',
+  'font',
   'see-through',
   'thin-strokes',
   'white-lost',
@@ -72,6 +74,8 @@ const findingCodes = [
   'strays',
   'openings',
   'ground',
+  'checkerboard',
+  'fringe',
   'black-on-black',
   'profile',
   'gamma',
@@ -144,6 +148,7 @@ export const placementSchema = z.object({
 /**
  * How an image is mended. `knock-out`: a colour is made transparent, from the edge inwards or wherever it is. `take-off`: what lies
  * by itself is cleared, far from all else or anywhere. `thicken`: strokes are made no thinner than a width.
+ * `defringe`: a colour that edges were mixed with is unmixed from them.
  */
 const mendSchema = z.discriminatedUnion('kind', [
   z.object({
@@ -160,6 +165,7 @@ const mendSchema = z.discriminatedUnion('kind', [
     reach: z.enum(['strays', 'everywhere']),
   }),
   z.object({ kind: z.literal('thicken'), to: size }),
+  z.object({ kind: z.literal('defringe'), ground: shade }),
 ]);
 
 const pixels = whole(ranges.pixels);

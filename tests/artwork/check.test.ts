@@ -6,7 +6,16 @@ import { fromInches, fromMm } from '../../src/units';
 import { paint, RED, shape } from './pixels';
 
 const limits: Limits = { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) };
-const facts = { profile: null, gamma: null, animated: false, deep: false, outside: 0 };
+const facts = {
+  profile: null,
+  gamma: null,
+  animated: false,
+  deep: false,
+  outside: 0,
+  fonts: [],
+  embedded: null,
+  aspect: 1,
+};
 
 /** A square image of a printed inch count, checked in strips of 50 rows. */
 function checked(n: number, inches: number, ink: Parameters<typeof paint>[2], other: Partial<Limits> = {}) {
@@ -18,7 +27,7 @@ function checked(n: number, inches: number, ink: Parameters<typeof paint>[2], ot
     const rows = Math.min(50, n - top);
     check.add(rgba.subarray(4 * n * top, 4 * n * (top + rows)), top, rows);
   }
-  const result = { ...check.finish(() => undefined), facts, vector: false };
+  const result = { ...check.finish(() => undefined), facts, vector: false, shown: 1 };
   return {
     check: result,
     printed,
@@ -87,6 +96,30 @@ describe('the check of an artwork', () => {
       shape((x, y) => Math.hypot(x - 150, y - 150) < 80 && Math.hypot(x - 150, y - 150) > 3),
     );
     expect(holed.codes()).toEqual(['openings check']);
+  });
+
+  it('takes pixels for as the file says they are, and tells the height that goes with them', () => {
+    const { check, printed } = checked(300, 1, disc(300));
+    const shaped = { ...check, facts: { ...facts, aspect: 2 } };
+    const [stretched] = findingsOf(shaped, printed, limits);
+    // Pixels half as wide as high: 25.4 mm across are 50.8 mm down.
+    expect(stretched).toMatchObject({ code: 'stretched', height: fromMm(50.8) });
+    const right = { ...printed, height: fromMm(50.8) };
+    expect(findingsOf(shaped, right, limits).map(({ code }) => code)).toEqual(['coarse']);
+  });
+
+  it('grades text in fonts that are not here, and images in a drawing, by the size they print at', () => {
+    const { check, printed } = checked(300, 1, disc(300));
+    const drawing = { ...check, vector: true, shown: 0.5 };
+    const grades = (embedded: number, fonts: readonly string[] = []) =>
+      findingsOf({ ...drawing, facts: { ...facts, embedded, fonts } }, printed, limits).map(
+        ({ code, grade }) => `${code} ${grade}`,
+      );
+    // Half of the drawing is an inch wide: 600 pixels across all of it are 300 an inch.
+    expect(grades(600)).toEqual([]);
+    expect(grades(400)).toEqual(['coarse-image check']);
+    expect(grades(126)).toEqual(['coarse-image poor']);
+    expect(grades(600, ['Quillon'])).toEqual(['font poor']);
   });
 
   it('names what lies far from the design and makes it larger, however faint, and what it would measure without', () => {

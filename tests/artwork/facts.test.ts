@@ -33,7 +33,16 @@ const iccp = (icc: readonly number[], name = 'icc') => ({
   data: [...ascii(name), 0, 0, ...deflateSync(Uint8Array.from(icc))],
 });
 
-const plain = { profile: null, gamma: null, animated: false, deep: false, outside: 0 };
+const plain = {
+  profile: null,
+  gamma: null,
+  animated: false,
+  deep: false,
+  outside: 0,
+  fonts: [],
+  embedded: null,
+  aspect: 1,
+};
 
 describe('what a PNG says of its colours', () => {
   it.each([
@@ -173,5 +182,64 @@ describe('an SVG', () => {
     ['<!-- <script></script> -->', 0],
   ])('%s', (inner, count) => {
     expect(svg(inner)).toBe(count);
+  });
+});
+
+describe('the fonts that an SVG needs', () => {
+  const fonts = (inner: string) =>
+    fileFacts(new TextEncoder().encode(`<svg viewBox="0 0 9 9">${inner}</svg>`)).fonts;
+
+  it.each([
+    ['<text font-family="Quillon, serif">Zq</text>', ['Quillon']],
+    ['<text style="font-size: 4px; font-family: \'Quillon Sans\', serif">Zq</text>', ['Quillon Sans']],
+    ['<text style="font: italic bold 4px/1.2 Quillon, serif">Zq</text>', ['Quillon']],
+    ['<style>.a { fill: red; font-family: Quillon }</style><text class="a">Zq</text>', ['Quillon']],
+    ['<g font-family="Quillon"><text><tspan>Zq</tspan></text></g>', ['Quillon']],
+    ['<text font-family="serif">Zq</text>', []],
+    ['<text font-family="Quillon"> </text>', []],
+    ['<path font-family="Quillon" d="M0 0h9v9z"/>', []],
+    [
+      '<style>@font-face { font-family: Quillon; src: url(data:font/woff2;base64,AA) }</style><text font-family="Quillon">Zq</text>',
+      [],
+    ],
+    [
+      '<style>@font-face { font-family: Quillon; src: url(q.woff2) }</style><text font-family="Quillon">Zq</text>',
+      ['Quillon'],
+    ],
+  ])('%s', (inner, names) => expect(fonts(inner)).toEqual(names));
+});
+
+describe('the coarsest image in an SVG', () => {
+  const png = PNG.sync.write(new PNG({ width: 40, height: 20 })).toString('base64');
+  const image = (rest: string) => `<image href="data:image/png;base64,${png}" ${rest}/>`;
+  const embedded = (inner: string, size = 'viewBox="0 0 100 50"') =>
+    fileFacts(new TextEncoder().encode(`<svg ${size}>${inner}</svg>`)).embedded;
+
+  // 40 pixels on 20 units are 200 on the 100 of the drawing.
+  it.each([
+    [image('width="20" height="10"'), 200],
+    [`<g transform="scale(2)">${image('width="20" height="10" transform="rotate(30)"')}</g>`, 100],
+    [`<g transform="translate(3 4) matrix(0 2 -2 0 5 5)">${image('width="20" height="10"')}</g>`, 100],
+    // Fitted into its box: 20 units high for 20 pixels; or stretched over all of it.
+    [image('width="80" height="20"'), 100],
+    [image('width="80" height="20" preserveAspectRatio="none"'), 50],
+    [image('width="20" height="10"') + image('width="50" height="25"'), 80],
+    [image(''), 100],
+    ['<path d="M0 0"/>', null],
+    ['<image href="photo.png" width="20" height="10"/>', null],
+    ['<image href="data:image/png;base64,AAAA" width="20" height="10"/>', null],
+  ])('%#', (inner, across) => {
+    if (across === null) expect(embedded(inner)).toBeNull();
+    else expect(embedded(inner)).toBeCloseTo(across, 6);
+  });
+
+  it('counts across all of the drawing, whatever its size and box', () => {
+    expect(embedded(image('width="20" height="10"'), 'width="80mm" viewBox="0 0 100 50"')).toBeCloseTo(
+      200,
+      6,
+    );
+    // A box of 100 x 100 in 80 x 40 mm stands in the middle: the drawing is 200 units across.
+    const fitted = 'width="80mm" height="40mm" viewBox="0 0 100 100"';
+    expect(embedded(image('width="20" height="10"'), fitted)).toBeCloseTo(400, 6);
   });
 });

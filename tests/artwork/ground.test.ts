@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { knockOut, solidGround } from '../../src/artwork/ground';
+import { allRound } from './edges';
 import { paint } from './pixels';
 
 const WHITE = [255, 255, 255, 255] as const;
 const INK = [30, 60, 90, 255] as const;
 
 describe('a solid ground', () => {
-  const edge = (colours: readonly (readonly number[])[]) => colours.flat();
+  const edge = allRound;
 
   it('is one opaque colour all around, with the noise that compression leaves', () => {
     const noisy = Array.from({ length: 400 }, (_, index) => [250 + (index % 6), 252, 249 + (index % 7), 255]);
@@ -17,7 +18,7 @@ describe('a solid ground', () => {
     expect(solidGround(edge([...Array(99).fill(WHITE), [255, 255, 255, 0]]))).toBeNull();
     const ramp = Array.from({ length: 256 }, (_, index) => [index, index, index, 255]);
     expect(solidGround(edge(ramp))).toBeNull();
-    expect(solidGround([])).toBeNull();
+    expect(solidGround(edge([]))).toBeNull();
   });
 
   it('is one still where the design touches the edge here and there', () => {
@@ -68,6 +69,13 @@ describe('knocking out', () => {
       expect(rgba[at] as number).toBeLessThan(30 + 0.12 * 225);
     }
     expect(partial).toBeGreaterThan(20);
+  });
+
+  it('keeps cream in a clean image, also where it touches the ground, at the tolerance that is offered', () => {
+    const rgba = paint(n, n, (x, y) => (x > 10 && x < 30 && y > 10 && y < 30 ? [255, 248, 236, 255] : WHITE));
+    const count = knockOut(rgba, n, n, { ...white, tolerance: 8, reach: 'from-edge' });
+    expect(count).toBe(n * n - 20 * 20);
+    for (let y = 10; y < 30; y += 1) for (let x = 10; x < 30; x += 1) expect(alphaAt(rgba, x, y)).toBe(255);
   });
 
   it('takes more the more may differ, and nothing of another colour', () => {

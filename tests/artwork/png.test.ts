@@ -2,7 +2,7 @@ import { PNG } from 'pngjs';
 import { describe, expect, it } from 'vitest';
 import { physicalSize, readPngHeader, withDensity } from '../../src/artwork';
 import { crc32 } from '../../src/artwork/crc';
-import { chunkBytes } from './files';
+import { chunkBytes, pngWith } from './files';
 
 const ascii = (text: string) => new TextEncoder().encode(text);
 
@@ -22,14 +22,17 @@ describe('CRC-32', () => {
 
 describe('a PNG', () => {
   it('tells its size; without pHYs no density', () => {
-    expect(readPngHeader(png(40, 25))).toEqual({ ok: true, value: { width: 40, height: 25, density: null } });
+    expect(readPngHeader(png(40, 25))).toEqual({
+      ok: true,
+      value: { width: 40, height: 25, density: null, aspect: 1 },
+    });
   });
 
   it('tells its physical size by pHYs: 11811 pixels a metre is 300 ppi', () => {
     const header = readPngHeader(withDensity(png(1181, 591), { x: 11_811, y: 11_811 }));
     expect(header).toEqual({
       ok: true,
-      value: { width: 1181, height: 591, density: { x: 11_811, y: 11_811 } },
+      value: { width: 1181, height: 591, density: { x: 11_811, y: 11_811 }, aspect: 1 },
     });
     const size = physicalSize({ width: 1181, height: 591 }, { x: 11_811, y: 11_811 });
     expect(size.width / 1000).toBeCloseTo(99.99, 2);
@@ -47,6 +50,8 @@ describe('a PNG', () => {
     sized[unit] = 0;
     new DataView(sized.buffer).setUint32(unit + 1, crc32(sized.subarray(unit - 12, unit + 1)));
     expect(readPngHeader(sized)).toMatchObject({ ok: true, value: { density: null } });
+    const narrow = pngWith([{ type: 'pHYs', data: [0, 0, 0, 2, 0, 0, 0, 1, 0] }]);
+    expect(readPngHeader(narrow)).toMatchObject({ ok: true, value: { density: null, aspect: 2 } });
   });
 
   it.each([

@@ -1,5 +1,16 @@
 import type { Finding } from '../../../src/artwork';
-import { area, counted, fineLength, hex, inkArea, number, percent, type Ways, whole } from '../format';
+import {
+  area,
+  counted,
+  fineLength,
+  hex,
+  inkArea,
+  number,
+  percent,
+  shortLength,
+  type Ways,
+  whole,
+} from '../format';
 
 const places = (count: number, ways: Ways) => counted(count, 'place', 'places', ways);
 
@@ -21,12 +32,32 @@ function finding(found: Finding, ways: Ways): Said {
     case 'stretched':
       return {
         what: `stretched by ${percent(found.share, ways)} along one side`,
-        mend: 'Set the height by the artwork in the list of orders.',
+        mend: `At this width the artwork is ${shortLength(found.height, ways)} high. Set that height in the list of orders.`,
       };
     case 'ground':
       return {
         what: `a solid background of ${hex(found.colour)} reaches all four edges`,
         mend: 'It would print as a full rectangle. Knock it out here, or export the artwork with a transparent background.',
+      };
+    case 'coarse-image':
+      return {
+        what: `a picture within the drawing has ${whole(found.ppi, ways)} pixels an inch at this size`,
+        mend: 'It will look soft or stepped, though the rest is sharp. Ask for the picture larger, or print it smaller.',
+      };
+    case 'font':
+      return {
+        what: `text in ${counted(found.names.length, 'font', 'fonts', ways)} that this device lacks: ${found.names.join(', ')}`,
+        mend: 'It prints in another font. Turn the text into paths and export it again, or install the font.',
+      };
+    case 'checkerboard':
+      return {
+        what: 'a checkerboard of greys is part of the image',
+        mend: 'It stands for transparency on a screen, but it would print. Ask for the file with a transparent background.',
+      };
+    case 'fringe':
+      return {
+        what: `${percent(found.share, ways)} of the edges have a ${found.ground === '#ffffff' ? 'pale' : 'dark'} fringe`,
+        mend: 'It is left of the background the design stood on, and shows on other garments. Take it off here.',
       };
     case 'see-through':
       return {

@@ -10,6 +10,8 @@ function title(mend: Mend, ways: Ways): string {
       return `Taking off what is smaller than ${fineLength(mend.largest, ways)}`;
     case 'thicken':
       return `Thickening strokes to ${fineLength(mend.to, ways)}`;
+    case 'defringe':
+      return mend.ground === '#ffffff' ? 'Taking a pale fringe off' : 'Taking a dark fringe off';
   }
 }
 
@@ -21,6 +23,8 @@ function hint({ kind }: Mend): string {
       return 'What is gone from the picture will not print. Look that no dot of a letter is among it. The image you gave is kept.';
     case 'thicken':
       return 'Thin strokes grow to that width in their own colour. Look that no opening beside them closes. The image you gave is kept.';
+    case 'defringe':
+      return 'Edges take the colour of what lies behind them. The image you gave is kept.';
   }
 }
 
@@ -32,6 +36,8 @@ function done(mend: Mend, ways: Ways): string {
       return `Made here by taking off what is smaller than ${fineLength(mend.largest, ways)}.`;
     case 'thicken':
       return `Made here by thickening strokes to ${fineLength(mend.to, ways)}.`;
+    case 'defringe':
+      return 'Made here by taking the fringe off.';
   }
 }
 
@@ -39,6 +45,7 @@ const names: Readonly<Record<Mend['kind'], string>> = {
   'knock-out': 'knocked out',
   'take-off': 'cleaned',
   thicken: 'thickened',
+  defringe: 'fringe off',
 };
 
 /** What is said of mending an artwork. */
@@ -54,6 +61,8 @@ export const mends = {
         return 'Take the strays off …';
       case 'specks':
         return 'Take the specks off …';
+      case 'fringe':
+        return 'Take the fringe off …';
       default:
         return 'Thicken the strokes …';
     }

@@ -1,6 +1,17 @@
 import type { Finding } from '../../../src/artwork';
 import type { Words } from '../en';
-import { area, counted, fineLength, hex, inkArea, number, percent, type Ways, whole } from '../format';
+import {
+  area,
+  counted,
+  fineLength,
+  hex,
+  inkArea,
+  number,
+  percent,
+  shortLength,
+  type Ways,
+  whole,
+} from '../format';
 
 const places = (count: number, ways: Ways) => counted(count, 'lugar', 'lugares', ways);
 
@@ -20,12 +31,32 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
     case 'stretched':
       return {
         what: `estirado un ${percent(found.share, ways)} por un lado`,
-        mend: 'Hay que poner el alto según el arte en la lista de pedidos.',
+        mend: `Con este ancho, el arte tiene ${shortLength(found.height, ways)} de alto. Hay que poner ese alto en la lista de pedidos.`,
       };
     case 'ground':
       return {
         what: `un fondo liso de ${hex(found.colour)} llega a los cuatro bordes`,
         mend: 'Se imprimiría como un rectángulo entero. Hay que calarlo aquí, o exportar el arte con fondo transparente.',
+      };
+    case 'coarse-image':
+      return {
+        what: `una foto dentro del dibujo tiene ${whole(found.ppi, ways)} píxeles por pulgada a esta medida`,
+        mend: 'Se verá borrosa o escalonada, aunque lo demás sea nítido. Hay que pedir la foto más grande, o imprimirlo más pequeño.',
+      };
+    case 'font':
+      return {
+        what: `texto en ${counted(found.names.length, 'letra', 'letras', ways)} que este dispositivo no tiene: ${found.names.join(', ')}`,
+        mend: 'Se imprime con otra letra. Hay que convertir el texto en trazados y exportarlo otra vez, o instalar la letra.',
+      };
+    case 'checkerboard':
+      return {
+        what: 'un ajedrezado de grises forma parte de la imagen',
+        mend: 'En pantalla representa la transparencia, pero se imprimiría. Hay que pedir el archivo con fondo transparente.',
+      };
+    case 'fringe':
+      return {
+        what: `el ${percent(found.share, ways)} de los bordes tiene un cerco ${found.ground === '#ffffff' ? 'claro' : 'oscuro'}`,
+        mend: 'Queda del fondo sobre el que estaba el diseño, y se ve en otras prendas. Hay que quitarlo aquí.',
       };
     case 'see-through':
       return {

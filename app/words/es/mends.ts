@@ -10,6 +10,8 @@ function title(mend: Mend, ways: Ways): string {
       return `Quitar lo menor de ${fineLength(mend.largest, ways)}`;
     case 'thicken':
       return `Engrosar los trazos a ${fineLength(mend.to, ways)}`;
+    case 'defringe':
+      return mend.ground === '#ffffff' ? 'Quitar el cerco claro' : 'Quitar el cerco oscuro';
   }
 }
 
@@ -21,6 +23,8 @@ function hint({ kind }: Mend): string {
       return 'Lo que ya no se ve no se imprimirá. Conviene mirar que no falte el punto de ninguna letra. La imagen original se conserva.';
     case 'thicken':
       return 'Los trazos finos crecen hasta ese ancho en su propio color. Conviene mirar que no se cierre ningún hueco. La imagen original se conserva.';
+    case 'defringe':
+      return 'Los bordes toman el color de lo que hay detrás. La imagen original se conserva.';
   }
 }
 
@@ -32,6 +36,8 @@ function done(mend: Mend, ways: Ways): string {
       return `Hecha aquí quitando lo menor de ${fineLength(mend.largest, ways)}.`;
     case 'thicken':
       return `Hecha aquí engrosando los trazos a ${fineLength(mend.to, ways)}.`;
+    case 'defringe':
+      return 'Hecha aquí quitando el cerco.';
   }
 }
 
@@ -39,6 +45,7 @@ const names: Readonly<Record<Mend['kind'], string>> = {
   'knock-out': 'calado',
   'take-off': 'limpio',
   thicken: 'engrosado',
+  defringe: 'sin cerco',
 };
 
 /** What is said of mending an artwork. */
@@ -53,6 +60,8 @@ export const mends: Words['mends'] = {
         return 'Quitar lo suelto …';
       case 'specks':
         return 'Quitar las motas …';
+      case 'fringe':
+        return 'Quitar el cerco …';
       default:
         return 'Engrosar los trazos …';
     }

@@ -26,6 +26,7 @@ import { startCheck } from '../check';
 import { mended, showsInSmaller } from '../mend';
 import { growOutline } from '../outline';
 import type { CheckRequest } from './check-request';
+import { hasFont } from './has-font';
 import {
   type ArtworkProblem,
   context,
@@ -55,7 +56,7 @@ function headerOf(bytes: Uint8Array) {
 function check(
   image: ImageBitmap,
   box: PixelBox,
-  { printed, limits, vector }: CheckRequest,
+  { pixels, trim, printed, limits, vector }: CheckRequest,
   facts: FileFacts,
   onShare: (share: number) => void,
 ): ArtworkCheck {
@@ -66,7 +67,8 @@ function check(
     checking.add(rgba, top, rows);
     onShare((0.4 * (top + rows)) / box.height);
   }
-  return { ...checking.finish((share) => onShare(0.4 + 0.6 * share)), facts, vector };
+  const shown = trim.width / pixels.width;
+  return { ...checking.finish((share) => onShare(0.4 + 0.6 * share)), facts, vector, shown };
 }
 
 /** A picture no longer than so many pixels. */
@@ -156,8 +158,11 @@ const reader = {
     }
   },
 
-  /** What a file says of itself that changes how it prints. */
-  facts: async (file: Blob): Promise<FileFacts> => fileFacts(new Uint8Array(await file.arrayBuffer())),
+  /** What a file says of itself that changes how it prints; of fonts, those that are not here. */
+  async facts(file: Blob): Promise<FileFacts> {
+    const facts = fileFacts(new Uint8Array(await file.arrayBuffer()));
+    return { ...facts, fonts: facts.fonts.filter((family) => !hasFont(family)) };
+  },
 
   /** Checks a raster image. `changed`: the file decodes to another size than its record says. */
   async check(

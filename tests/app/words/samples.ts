@@ -39,7 +39,9 @@ const shares = [0.118];
 
 const findings: Record<Finding['code'], Finding> = {
   coarse: { grade: 'poor', code: 'coarse', x: 120, y: 140 },
-  stretched: { grade: 'check', code: 'stretched', share: 0.02 },
+  stretched: { grade: 'check', code: 'stretched', share: 0.02, height: fromMm(80) },
+  'coarse-image': { grade: 'poor', code: 'coarse-image', ppi: 63 },
+  font: { grade: 'poor', code: 'font', names: ['Zq'] },
   'see-through': { grade: 'check', code: 'see-through', share: 0.12 },
   'thin-strokes': {
     grade: 'check',
@@ -59,6 +61,8 @@ const findings: Record<Finding['code'], Finding> = {
     without: { width: fromMm(25.4), height: fromMm(30) },
   },
   openings: { grade: 'check', code: 'openings', count: 2, least: fromMm(0.3), limit: fromMm(0.8) },
+  checkerboard: { grade: 'poor', code: 'checkerboard' },
+  fringe: { grade: 'check', code: 'fringe', share: 0.4, ground: '#ffffff' },
   ground: { grade: 'poor', code: 'ground', colour: [10, 20, 250] },
   'black-on-black': { grade: 'check', code: 'black-on-black', share: 0.4 },
   profile: { grade: 'check', code: 'profile', name: 'Zq' },
@@ -72,6 +76,7 @@ const mendOf: { readonly [Kind in Mend['kind']]: Extract<Mend, { kind: Kind }> }
   'knock-out': { kind: 'knock-out', colour: '#fafafa', tolerance: 24, reach: 'from-edge' },
   'take-off': { kind: 'take-off', largest: fromMm(0.75), reach: 'strays' },
   thicken: { kind: 'thicken', to: fromMm(0.5) },
+  defringe: { kind: 'defringe', ground: '#ffffff' },
 };
 const mends = Object.values(mendOf);
 

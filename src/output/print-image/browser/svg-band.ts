@@ -27,8 +27,11 @@ function sized(text: string, size: PixelSize): string {
   const isFilled = Math.abs((width * own.height) / (height * own.width) - 1) < SAME;
   // A drawing that fills its own size is stretched with it, where the printed size is typed with other proportions.
   if (isFilled) root.setAttribute('preserveAspectRatio', 'none');
-  root.setAttribute('width', String(size.width));
-  root.setAttribute('height', String(size.height));
+  for (const side of ['width', 'height'] as const) {
+    root.setAttribute(side, String(size[side]));
+    // A size in a style goes before one in an attribute.
+    if (root instanceof SVGElement) root.style.setProperty(side, `${size[side]}px`, 'important');
+  }
   return new XMLSerializer().serializeToString(page);
 }
 

@@ -1,0 +1,71 @@
+import { colourAt, differenceAt, luma } from './colour';
+import { LEAST_ALPHA } from './trim';
+
+/** What an edge was mixed with before its ground was cut away. */
+export interface Fringe {
+  readonly ground: '#ffffff' | '#000000';
+  /** Of the edges of plain areas. */
+  readonly share: number;
+}
+
+/** A fringe is so many pixels wide at most; as many more are looked at to tell that the area behind it is plain. */
+export const FRINGE = 2;
+const BEHIND = 3;
+const OPAQUE = 250;
+/** Plain areas differ by no more, and a fringe is lighter or darker in luma by no less. */
+const PLAIN = 24;
+const LIGHTER = 40;
+/** Fainter pixels have lost their colour to rounding. */
+const SHOWS = 64;
+/** So many edges tell, and of so many of them a fringe is the image's (ours, no source). */
+const LEAST_EDGES = 50;
+const MANY = 0.3;
+
+/** Looks along rows for edges of plain areas that are lighter, or darker, than what lies behind them. */
+export function fringeFinder(width: number): {
+  add(rgba: Uint8ClampedArray, rows: number): void;
+  find(): Fringe | null;
+} {
+  let [edges, light, dark] = [0, 0, 0];
+  /** An edge between a clear pixel and the first one of an area, which goes on by steps of 1 or -1. */
+  const look = (rgba: Uint8ClampedArray, first: number, step: 1 | -1): void => {
+    const behind = first + FRINGE * step;
+    const colour = colourAt(rgba, behind);
+    for (let at = 0; at < BEHIND; at += 1) {
+      const other = behind + at * step;
+      if ((rgba[4 * other + 3] as number) < OPAQUE || differenceAt(rgba, other, colour) > PLAIN) return;
+    }
+    edges += 1;
+    const shown = (rgba[4 * first + 3] as number) >= SHOWS ? first : first + step;
+    const apart = luma(colourAt(rgba, shown)) - luma(colour);
+    if (apart > LIGHTER) light += 1;
+    if (apart < -LIGHTER) dark += 1;
+  };
+  return {
+    add(rgba, rows) {
+      for (let row = 0; row < rows; row += 1) {
+        const start = row * width;
+        let wasClear = false;
+        let from = start;
+        for (let at = start; at < start + width; at += 1) {
+          const isClear = (rgba[4 * at + 3] as number) < LEAST_ALPHA;
+          if (isClear === wasClear) continue;
+          const length = at - from;
+          if (isClear && length >= 2 * (FRINGE + BEHIND)) {
+            if (from > start) look(rgba, from, 1);
+            look(rgba, at - 1, -1);
+          }
+          wasClear = isClear;
+          from = at;
+        }
+        const end = start + width;
+        if (!wasClear && from > start && end - from >= 2 * (FRINGE + BEHIND)) look(rgba, from, 1);
+      }
+    },
+    find() {
+      const most = Math.max(light, dark);
+      if (edges < LEAST_EDGES || most < MANY * edges) return null;
+      return { ground: light >= dark ? '#ffffff' : '#000000', share: most / edges };
+    },
+  };
+}
