@@ -217,6 +217,30 @@ test('an SVG is as large as its style says, and its coarse picture and missing f
   await expect(window).toContainText('text in 1 font that this device lacks: Quillon Nowhere');
 });
 
+test('the white is shown on the garment, taken in by the choke', async ({ page }) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,2,,no');
+  await give(page, 'badge.png', badge([0, 0, 0, 0]));
+  await grade(page).click();
+  const window = page.getByRole('dialog');
+  await window.getByRole('button', { name: 'Colour #1c1c1e' }).click();
+  const at = (x: number, y: number) =>
+    window
+      .locator('canvas')
+      .evaluate(
+        (canvas: HTMLCanvasElement, [over, down]) => [
+          ...(canvas.getContext('2d')?.getImageData(over ?? 0, down ?? 0, 1, 1).data ?? []),
+        ],
+        [x, y],
+      );
+  await expect.poll(() => at(440, 440)).toEqual([10, 10, 12, 255]);
+  await window.getByLabel('Show', { exact: true }).selectOption('the white under it');
+  await expect(window).toContainText('The white, taken in by');
+  await expect.poll(() => at(440, 440)).toEqual([255, 255, 255, 255]);
+  // The disc reaches the edge of its box: one pixel inside of it the white is taken in.
+  expect(await at(440, 1)).toEqual([0x1c, 0x1c, 0x1e, 255]);
+});
+
 test('black is offered to be knocked out on a black garment only', async ({ page }) => {
   await openShop(page);
   await pasteTable(page, 'Club,crest,80,80,2,,no');

@@ -16,7 +16,7 @@ import { LimitsForm } from './LimitsForm';
 import { Measures } from './Measures';
 import { MendForm } from './MendForm';
 import { marksOf } from './marks';
-import { PrintPicture } from './PrintPicture';
+import { type Layer, PrintPicture } from './PrintPicture';
 import { sizeWith } from './take-mended';
 import { useArtworkPicture } from './useArtworkPicture';
 import './artwork.css';
@@ -45,7 +45,8 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
   const state = useCheck(transfer);
   const [chosen, setChosen] = useState<Finding['code'] | 'none' | null>(null);
   const [mend, setMend] = useState<Mend | null>(null);
-  const picture = useArtworkPicture(transfer, artwork, mend);
+  const [layer, setLayer] = useState<Layer>('print');
+  const picture = useArtworkPicture(transfer, artwork, mend, layer === 'white' ? limits.choke : null);
   const check = state?.kind === 'done' ? state.check : null;
   const findings = check ? findingsFor(check, transfer, limits) : [];
   // The worst that has places is shown until another is chosen.
@@ -61,7 +62,10 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
         name={transfer.name}
         picture={picture}
         shade={transfer.shade}
-        marks={check && !mend && shown !== 'none' ? marksOf(check, shown, limits) : null}
+        layer={layer}
+        onLayer={setLayer}
+        choke={limits.choke}
+        marks={check && !mend && layer === 'print' && shown !== 'none' ? marksOf(check, shown, limits) : null}
       />
       <div className="artwork-told" ref={told} tabIndex={-1}>
         {mend ? (

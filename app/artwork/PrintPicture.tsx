@@ -1,12 +1,25 @@
 import { useEffect, useRef, useState } from 'react';
-import type { MaskRuns } from '../../src/artwork';
+import { luminance, type MaskRuns } from '../../src/artwork';
+import type { Micrometres } from '../../src/units';
 import { Choice } from '../parts/Choice';
+import { useWays } from '../store/selectors';
 import { useAllWords } from '../words';
+import { fineLength } from '../words/format';
 import type { Marks } from './marks';
 import type { Picture } from './useArtworkPicture';
 
 const zooms = ['1', '2', '4', '8'] as const;
 type Zoom = (typeof zooms)[number];
+
+/** What is shown of a print: the colours on their white, or the white alone. */
+const layers = ['print', 'white'] as const;
+export type Layer = (typeof layers)[number];
+
+/** On a pale garment white would not be seen. */
+const PALE = 0.4;
+const INSTEAD = '#4a5058';
+const behindWhite = (shade: string | null): string =>
+  shade === null || luminance(shade) > PALE ? INSTEAD : shade;
 
 /** More rings than this, or larger ones, hide what they show. */
 const MOST_RINGS = 60;
@@ -18,14 +31,21 @@ export function PrintPicture({
   name,
   picture,
   shade,
+  layer,
+  onLayer,
+  choke,
   marks,
 }: {
   name: string;
   picture: Picture;
   shade: string | null;
+  layer: Layer;
+  onLayer: (layer: Layer) => void;
+  choke: Micrometres;
   marks: Marks | null;
 }) {
   const { artwork: words } = useAllWords();
+  const ways = useWays();
   const canvas = useRef<HTMLCanvasElement>(null);
   const [zoom, setZoom] = useState<Zoom>('1');
   const bitmap = picture instanceof ImageBitmap ? picture : null;
@@ -33,11 +53,11 @@ export function PrintPicture({
     const context = canvas.current?.getContext('2d');
     if (!context || !bitmap) return;
     const { width, height } = context.canvas;
-    context.fillStyle = shade ?? '#ffffff';
+    context.fillStyle = layer === 'print' ? (shade ?? '#ffffff') : behindWhite(shade);
     context.fillRect(0, 0, width, height);
     context.drawImage(bitmap, 0, 0);
     if (marks) paintMarks(context, marks, Number(zoom));
-  }, [bitmap, shade, marks, zoom]);
+  }, [bitmap, shade, layer, marks, zoom]);
   return (
     <div className="print-picture">
       {/* biome-ignore lint/a11y/useSemanticElements: no element stands for a picture that is scrolled */}
@@ -62,6 +82,13 @@ export function PrintPicture({
           />
         )}
       </div>
+      <Choice
+        label={words.layer}
+        value={layer}
+        options={layers.map((value) => ({ value, label: words.layers[value] }))}
+        onChange={onLayer}
+      />
+      {layer === 'white' && <p className="hint">{words.whiteHint(fineLength(choke, ways))}</p>}
       <Choice
         label={words.zoom}
         value={zoom}

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { type Checker, openChecker } from '../../src/artwork/browser';
 import type { Artwork, Mend, Transfer } from '../../src/model';
+import type { Micrometres } from '../../src/units';
 import { loadArtworkFile } from '../store/artwork';
 
 /** The longer side of the picture in the window, in pixels: enough to be looked at eight times as large. */
@@ -11,11 +12,17 @@ export type Picture = ImageBitmap | 'loading' | 'missing';
 /**
  * The trimmed artwork for the screen, mended as soon as that is tried. While a slider moves, only the last of what it asked for
  * is drawn.
+ * @param choke where the white is shown instead, taken in by so much
  */
-export function useArtworkPicture(transfer: Transfer, artwork: Artwork, mend: Mend | null): Picture {
+export function useArtworkPicture(
+  transfer: Transfer,
+  artwork: Artwork,
+  mend: Mend | null,
+  choke: Micrometres | null,
+): Picture {
   const { width, height } = transfer;
   const [picture, setPicture] = useState<Picture>('loading');
-  const wanted = useRef<Mend | null>(mend);
+  const wanted = useRef({ mend, choke });
   const drawing = useRef<{ checker: Checker; busy: boolean; closed: boolean } | null>(null);
 
   useEffect(() => {
@@ -28,7 +35,7 @@ export function useArtworkPicture(transfer: Transfer, artwork: Artwork, mend: Me
   }, []);
 
   useEffect(() => {
-    wanted.current = mend;
+    wanted.current = { mend, choke };
     const own = drawing.current;
     if (!own || own.busy) return;
     const draw = async (): Promise<void> => {
@@ -41,14 +48,22 @@ export function useArtworkPicture(transfer: Transfer, artwork: Artwork, mend: Me
         printed: { width, height },
         vector: artwork.kind === 'svg',
       };
-      const drawn = file && of && (await own.checker.picture(file, of, LONGEST, asked).catch(() => null));
+      const drawn =
+        file &&
+        of &&
+        (await own.checker
+          .picture(file, of, LONGEST, asked.mend)
+          .then((picture) =>
+            picture && asked.choke !== null ? own.checker.white(picture, of.printed, asked.choke) : picture,
+          )
+          .catch(() => null));
       own.busy = false;
       if (own.closed) return;
       setPicture(drawn ?? 'missing');
       if (wanted.current !== asked) void draw();
     };
     void draw();
-  }, [artwork, width, height, mend]);
+  }, [artwork, width, height, mend, choke]);
 
   return picture;
 }

@@ -6,6 +6,7 @@ export {
   type ArtworkCheck,
   type Finding,
   findingsOf,
+  luminance,
   worstGrade,
 } from './findings';
 export { isJpeg, isWholeJpeg, readJpegHeader } from './jpeg';

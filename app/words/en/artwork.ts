@@ -140,6 +140,10 @@ export const artwork = {
   stop: 'Stop',
   stopped: 'This artwork was not checked.',
   again: 'Check it',
+  layer: 'Show',
+  layers: { print: 'what prints', white: 'the white under it' },
+  whiteHint: (choke: string) =>
+    `The white, taken in by ${choke} on each side. Where it is missing, colour lies on the bare garment.`,
   zoom: 'Zoom',
   zooms: {
     '1': 'whole artwork',

@@ -138,6 +138,10 @@ export const artwork: Words['artwork'] = {
   stop: 'Parar',
   stopped: 'Este arte no se ha revisado.',
   again: 'Revisarlo',
+  layer: 'Mostrar',
+  layers: { print: 'lo que se imprime', white: 'el blanco de debajo' },
+  whiteHint: (choke) =>
+    `El blanco, contraído ${choke} por lado. Donde falta, el color cae sobre la prenda desnuda.`,
   zoom: 'Zoom',
   zooms: {
     '1': 'arte entero',

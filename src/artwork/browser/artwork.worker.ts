@@ -1,6 +1,6 @@
 import { expose, transfer } from 'comlink';
 import type { Mend } from '../../model';
-import { fail, ok, type Result } from '../../units';
+import { fail, type Micrometres, ok, type Result } from '../../units';
 import { sha256 } from '../../units/browser/sha256';
 import {
   type ArtworkCheck,
@@ -25,6 +25,7 @@ import {
 import { startCheck } from '../check';
 import { mended, showsInSmaller } from '../mend';
 import { growOutline } from '../outline';
+import { layWhite } from '../white';
 import type { CheckRequest } from './check-request';
 import { hasFont } from './has-font';
 import {
@@ -235,6 +236,19 @@ const reader = {
     const png = await mendOn(drawing, mend, box, printed).canvas.convertToBlob({ type: 'image/png' });
     if (!density) return png;
     return new Blob([withDensity(new Uint8Array(await png.arrayBuffer()), density)], { type: 'image/png' });
+  },
+
+  /** The white under a picture of a printed box, for the screen. */
+  white(image: ImageBitmap, printed: CheckRequest['printed'], choke: Micrometres): ImageBitmap {
+    const { width, height } = image;
+    const drawing = drawnBox(image, { x: 0, y: 0, width, height }, Number.POSITIVE_INFINITY);
+    image.close();
+    const pixels = drawing.getImageData(0, 0, width, height);
+    const pitch = { x: printed.width / width, y: printed.height / height };
+    layWhite({ rgba: pixels.data, width, height }, pitch, choke);
+    drawing.putImageData(pixels, 0, 0);
+    const picture = drawing.canvas.transferToImageBitmap();
+    return transfer(picture, [picture]);
   },
 
   grow(

@@ -24,6 +24,8 @@ export interface Checker {
   ): Promise<Result<ArtworkCheck, 'unreadable' | 'changed'>>;
   /** The trimmed box for the screen, mended if it is to be; `null` if it cannot be decoded. An SVG is shown as it is. */
   picture(file: Blob, of: PrintedBox, longest: number, mend: Mend | null): Promise<ImageBitmap | null>;
+  /** The white under a picture of a printed box, which is handed over. */
+  white(picture: ImageBitmap, printed: Printed, choke: Micrometres): Promise<ImageBitmap>;
   /**
    * The whole image, mended, as a PNG; `null` if it cannot be decoded.
    * @throws the signal's reason, if it is aborted
@@ -85,6 +87,8 @@ export function openChecker(): Checker {
       const [width, height] = [Math.round(trim.width * scale), Math.round(trim.height * scale)];
       return drawSvg(file, pixels, trim, { width: Math.max(1, width), height: Math.max(1, height) });
     },
+    white: (picture, printed, choke) =>
+      runTask(own, (remote) => remote.white(transfer(picture, [picture]), printed, choke)),
     mend: (file, { trim, printed }, mend, density, signal) =>
       runTask(own, (remote) => remote.mend(file, trim, printed, mend, density), { signal }),
     grow: (outline, printed, by) => runTask(own, (remote) => remote.grow(outline, printed, by)),
