@@ -73,7 +73,6 @@ export const mends = {
   enclosed: 'also where it is enclosed, as in letters',
   specksToo: 'also specks within the design',
   use: 'Use this image',
-  stop: 'Stop',
   fileName: (fileName: string, kind: Mend['kind']) =>
     `${fileName.replace(/\.[a-z0-9]+$/i, '')}, ${names[kind]}.png`,
   inUse: (size: string) =>

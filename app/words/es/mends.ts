@@ -72,7 +72,6 @@ export const mends: Words['mends'] = {
   enclosed: 'también donde está encerrado, como en las letras',
   specksToo: 'también las motas dentro del diseño',
   use: 'Usar esta imagen',
-  stop: 'Parar',
   fileName: (fileName, kind) => `${fileName.replace(/\.[a-z0-9]+$/i, '')}, ${names[kind]}.png`,
   inUse: (size) =>
     `La imagen arreglada está en uso. El diseño conserva su tamaño; lo que queda de la imagen se imprime a ${size}. Deshacer trae la otra de vuelta.`,
