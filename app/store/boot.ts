@@ -1,4 +1,4 @@
-import { checked } from '../../src/editing';
+import { checked, reconciled } from '../../src/editing';
 import { type Book, emptyBook } from '../../src/model';
 import {
   browserGround,
@@ -28,7 +28,7 @@ import { followHours, keepHouse } from './keep-house';
 import { followLanguage, speakOf } from './language';
 import { followPage } from './page-life';
 import { layOut, stopPlanning } from './planning';
-import { editContext, mayWrite, sayTakenOff, useShop } from './shop';
+import { editContext, mayWrite, sayReconciled, sayTakenOff, useShop } from './shop';
 import { dayOf } from './today';
 import { notify, select, useView } from './view';
 
@@ -160,10 +160,12 @@ function openSession(source: Source): Session {
           };
           return { stored: emptyBook, book: meanwhile ?? firstBookOf(source) };
         }
-        const { book, takenOff } = checked(found.book, editContext());
+        const { book: settled, takenOff } = checked(found.book, editContext());
+        const { book, films } = reconciled(settled, editContext());
         onceOpen = () => {
           useShop.setState({ setAside: found.setAside, fellBack: found.fellBack });
           sayTakenOff(takenOff);
+          sayReconciled(films);
           return meanwhile ? keepMeanwhile(meanwhile) : undefined;
         };
         return { stored: found.book, book };

@@ -1,15 +1,16 @@
 import { openArtwork } from '../../src/artwork/browser';
-import { checked, edits } from '../../src/editing';
+import { checked, edits, reconciled } from '../../src/editing';
 import { artworkInUse, type Book, type Opened } from '../../src/model';
 import type { BundleProblem } from '../../src/output/backup';
 import { unpackBackup } from '../../src/output/backup/browser';
+import { unsummed } from '../../src/stock';
 import type { SnapshotProblem, SnapshotStore } from '../../src/storage';
 import { fail, ok, type Result } from '../../src/units';
 import { WorkerFailed } from '../../src/workers/browser';
 import { keepArtwork, keepFile, loadArtworkFile } from './artwork';
 import { snapshotsNow } from './boot';
 import { firstSettingsNow } from './first-book';
-import { act, editContext, mayWrite, sayTakenOff, useShop } from './shop';
+import { act, editContext, mayWrite, sayReconciled, sayTakenOff, useShop } from './shop';
 
 /** A book that was kept, read as far as it can be read and not brought back yet: nothing here was touched. */
 export interface FoundBook extends Opened {
@@ -22,9 +23,9 @@ export interface FoundBook extends Opened {
   readonly snapshots: SnapshotStore | null;
 }
 
-/** Whether something of it would be left out. */
-export const lacksSomething = ({ setAside, fellBack, missing }: FoundBook): boolean =>
-  setAside.length + fellBack.length + missing.length > 0;
+/** Whether something of it would be left out, or come otherwise than it is there. */
+export const lacksSomething = ({ book, setAside, fellBack, missing }: FoundBook): boolean =>
+  setAside.length + fellBack.length + missing.length + unsummed(book).length > 0;
 
 /** The names of images that are not here, of those that are asked for. */
 async function notHere(book: Book, ids: Iterable<string>): Promise<string[]> {
@@ -97,12 +98,14 @@ async function keepImages({ book, images }: FoundBook): Promise<boolean> {
  */
 async function replaceBook({ book, snapshots }: FoundBook): Promise<boolean> {
   const sound = checked(book, editContext());
+  const summed = reconciled(sound.book, editContext());
   let kept: Book | null = null;
   while (mayWrite() && snapshots && snapshots === snapshotsNow()) {
     const present = useShop.getState().book;
     if (present === kept) {
-      useShop.setState({ book: sound.book });
+      useShop.setState({ book: summed.book });
       sayTakenOff(sound.takenOff);
+      sayReconciled(summed.films);
       return true;
     }
     try {

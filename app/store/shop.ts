@@ -8,6 +8,7 @@ import {
   asInstant,
   type Book,
   emptyBook,
+  type Film,
   type SetAside,
   type SettingsField,
   type StoredStep,
@@ -71,6 +72,13 @@ export function sayDrawn(drawn: readonly Drawn[]): void {
 /** Says that copies came off the film, since they cannot lie there. */
 export function sayTakenOff({ length }: Done<unknown>['takenOff']): void {
   if (length > 0) notify('care', wordsNow().orders.takenOff(length, { locale: localeNow() }));
+}
+
+/** Says of which films the ledger did not sum to what is left of them. */
+export function sayReconciled(films: readonly Pick<Film, 'name'>[]): void {
+  if (films.length === 0) return;
+  const names = films.map(({ name }) => name);
+  notify('care', wordsNow().damaged.reconciled(names, { locale: localeNow() }));
 }
 
 /** Holds what came of an edit, and says what followed from it. */

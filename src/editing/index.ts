@@ -48,6 +48,7 @@ export { filmForNextRun } from './next-run';
 export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';
 export { setPinned, setPlaces } from './places';
 export { addQuote, editQuoteNotes, isAsPriced, signQuotes } from './quotes';
+export { reconciled } from './reconcile';
 export {
   addRun,
   chooseCopies,

@@ -11,6 +11,8 @@ export const bringBack = {
     names.length > 0 ? `${what}: ${listedUpTo(20, names, 'more', ways)}` : what,
   images: (count: number, names: readonly string[], ways: Ways) =>
     `${counted(count, 'image file', 'image files', ways)}: ${listedUpTo(20, names, 'more', ways)}`,
+  unsummed: (films: readonly string[], ways: Ways) =>
+    `The stock entries of a film do not add up to what is left of it: ${listedUpTo(4, films, 'more', ways)}. An entry of the difference would be added. Nothing here has been touched yet.`,
   rest: 'Bring back the rest',
   leave: 'Leave all as it is',
   lookInside: 'Look inside',

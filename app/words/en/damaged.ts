@@ -1,5 +1,5 @@
 import type { Collection, SettingsField } from '../../../src/model';
-import { counted, listed, type Ways } from '../format';
+import { counted, listed, listedUpTo, type Ways } from '../format';
 
 const of =
   (one: string, many: string) =>
@@ -71,4 +71,6 @@ export const damaged = {
   settings,
   fellBack: (fields: readonly string[], ways: Ways) =>
     `Settings that could not be read are those of a new shop: ${listed(fields, ways)}. Please look them through.`,
+  reconciled: (films: readonly string[], ways: Pick<Ways, 'locale'>) =>
+    `The stock entries of a film did not add up to what is left of it. An entry of the difference was added. Please count: ${listedUpTo(4, films, 'more', ways)}.`,
 };

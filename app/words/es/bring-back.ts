@@ -11,6 +11,8 @@ export const bringBack: Words['bringBack'] = {
     names.length > 0 ? `${what}: ${listedUpTo(20, names, 'más', ways)}` : what,
   images: (count, names, ways) =>
     `${counted(count, 'archivo de imagen', 'archivos de imagen', ways)}: ${listedUpTo(20, names, 'más', ways)}`,
+  unsummed: (films, ways) =>
+    `Los movimientos de alguna película no suman lo que queda de ella: ${listedUpTo(4, films, 'más', ways)}. Se añadiría uno con la diferencia. Aquí aún no se ha tocado nada.`,
   rest: 'Recuperar lo demás',
   leave: 'Dejar todo como está',
   lookInside: 'Ver qué hay',

@@ -1,5 +1,5 @@
 import type { Words } from '../en';
-import { counted, listed, type Ways } from '../format';
+import { counted, listed, listedUpTo, type Ways } from '../format';
 
 const of =
   (one: string, many: string) =>
@@ -69,4 +69,6 @@ export const damaged: Words['damaged'] = {
   settings,
   fellBack: (fields, ways) =>
     `Los ajustes que no se han podido leer son los de un taller nuevo: ${listed(fields, ways)}. Conviene revisarlos.`,
+  reconciled: (films, ways) =>
+    `Los movimientos de alguna película no sumaban lo que queda de ella. Se añadió uno con la diferencia. Conviene contar: ${listedUpTo(4, films, 'más', ways)}.`,
 };

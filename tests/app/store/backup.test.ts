@@ -3,10 +3,12 @@ import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vites
 import { saveBackup } from '../../../app/store/backup';
 import { bringBack, findBackup, findSnapshot, lacksSomething } from '../../../app/store/bring-back';
 import { act, useShop } from '../../../app/store/shop';
+import { useView } from '../../../app/store/view';
 import type { OpenedArtwork } from '../../../src/artwork/browser';
 import { edits, setArtwork } from '../../../src/editing';
 import { type Book, type Id, type Opened, settingsOf } from '../../../src/model';
 import { bytesOf, unpackBundle } from '../../../src/output/backup';
+import { unsummed } from '../../../src/stock';
 import type { SnapshotProblem, SnapshotReason } from '../../../src/storage';
 import { fail, ok, type Result, um } from '../../../src/units';
 import { sha256 } from '../../../src/units/browser/sha256';
@@ -467,5 +469,35 @@ describe('a snapshot', () => {
     outside.snapshots = full;
     expect(await bringSnapshotBack('then')).toEqual({ ok: false, problem: 'not-kept' });
     expect(bookNow()).toBe(small.book);
+  });
+});
+
+describe('a backup of a film whose ledger does not sum to what is left of it', () => {
+  const wrong: Book = {
+    ...small.book,
+    film: Object.fromEntries(
+      Object.entries(small.book.film).map(([id, film]) => [
+        id,
+        film.kind === 'roll' ? { ...film, lengthLeft: um(film.lengthLeft + 1_000_000) } : film,
+      ]),
+    ),
+  };
+
+  it('is told before anything is touched, and comes back with an entry of the difference', async () => {
+    const { bytes: own } = await packed(wrong);
+    const done = findBackup(new File([own], 'backup.zip'));
+    await asked(1);
+    await answer(0);
+    const read = await done;
+    if (!read.ok) throw new Error(read.problem.code);
+    expect(lacksSomething(read.value)).toBe(true);
+    expect([bookNow(), snapshots.taken.length]).toEqual([small.book, 0]);
+    useView.setState({ notices: [] });
+    expect(await bringBack(read.value)).toMatchObject({ ok: true });
+    expect(bookNow().film).toEqual(wrong.film);
+    expect(unsummed(bookNow())).toEqual([]);
+    expect(useView.getState().notices.map(({ text }) => text)).toEqual([
+      expect.stringMatching(/did not add up/),
+    ]);
   });
 });
