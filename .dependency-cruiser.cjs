@@ -31,7 +31,7 @@ const floors = {
   src: [
     ['units', 'workers'],
     ['packing', 'model', 'intake'],
-    ['layout', 'storage', 'artwork'],
+    ['nesting', 'layout', 'storage', 'artwork'],
     ['cutting', 'hand-over'],
     ['pressing'],
     ['costing'],

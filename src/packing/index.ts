@@ -8,6 +8,8 @@ export { createPlanner, type Planner } from './planner';
 export type {
   AtOnce,
   FilmAmount,
+  FilmUsed,
+  Margins,
   Piece,
   Placed,
   Plan,

@@ -51,6 +51,40 @@ describe('the headless planner', () => {
     expect(result.spans.at(-1)?.to).toBe(result.lengthUsed);
   });
 
+  it('lays out outlines on no more film than their boxes take', () => {
+    // Two triangles make a square; as boxes they take twice its length.
+    const triangle = [
+      [0, 0],
+      [100, 0],
+      [0, 100],
+    ];
+    const outlines = {
+      ...day,
+      film: { kind: 'roll', width: 120 },
+      spanMax: null,
+      pieces: [{ id: 'half', count: 4, rotations: [0, 180], outline: [triangle] }],
+    };
+    const result = headless([instanceFile(outlines), '--seconds', '0.3']);
+    expect(result.placements).toHaveLength(4);
+    expect(result.lengthUsed).toBeLessThan(10 + 4 * 100 + 3 * 6 + 10);
+    expect(result.leastLength).toBeLessThanOrEqual(result.lengthUsed ?? 0);
+  });
+
+  it('lays out published outlines, which have no gap and units of their own', () => {
+    const square = [
+      [0, 0],
+      [2, 0],
+      [2, 2],
+      [0, 2],
+    ];
+    const strip = {
+      name: 'squares',
+      width: 6,
+      pieces: [{ id: 'a', count: 9, rotations: [0, 180], polygon: square }],
+    };
+    expect(headless([instanceFile(strip), '--seconds', '0.1']).lengthUsed).toBeCloseTo(6, 3);
+  });
+
   it('tells what it refuses in one sentence, with code 2', () => {
     const { status, stdout, stderr } = command('{"name":', '--seconds', '1');
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });

@@ -4,7 +4,9 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { validatePlan } from '../../src/packing';
+import { type OutlineResult, planOutlines } from './headless-outlines';
 import { problemOf, readInstance } from './instance';
+import { readOutlines } from './outline-instance';
 import { misfit, planFor } from './plan-for';
 import { type Result, resultOf } from './result';
 
@@ -37,9 +39,12 @@ function read(file: string): string {
  * Plans the instance that the arguments of the command name.
  * @throws an error of one sentence: a bad argument or instance, or a piece that fits no film
  */
-export function headless(args: readonly string[]): Result {
+export function headless(args: readonly string[]): Result | OutlineResult {
   const { file, seconds, seed } = readArguments(args);
-  const instance = readInstance(read(file));
+  const text = read(file);
+  const outlines = readOutlines(text);
+  if (outlines) return planOutlines(outlines, seconds, seed);
+  const instance = readInstance(text);
   const problem = problemOf(instance);
   const sentence = misfit(problem);
   if (sentence !== null) throw new Error(sentence);

@@ -1,0 +1,90 @@
+import type { Clearance } from './clearance';
+import type { Shape } from './shape';
+import type { Stock } from './stock';
+
+/** Where a copy lies in a bin: the corner of its grown box, across in micrometres, along in rows. */
+export interface Laid {
+  /** Index into {@link Stock.all}. */
+  readonly shape: number;
+  readonly x: number;
+  readonly row: number;
+}
+
+/** Rows that are looked through before what lies near is collected anew. */
+const STRETCH = 24;
+
+/** A bin being filled: each copy goes to the first row that has room for it, there as far left as may be. */
+export class Bin {
+  readonly laid: Laid[] = [];
+  /** By shape: no row before this one has room for it, since nothing is taken out again. */
+  private readonly least = new Map<number, number>();
+  private near: { readonly clear: Clearance; readonly x: number; readonly row: number }[] = [];
+
+  private readonly stock: Stock;
+  private readonly reach: number;
+
+  /** @param reach how far grown boxes may reach, micrometres */
+  constructor(stock: Stock, reach: number) {
+    this.stock = stock;
+    this.reach = reach;
+  }
+
+  /**
+   * The first row where a shape has room, and how far across; `null` if it has none there.
+   * @param past a row that is no longer of interest
+   */
+  find(number: number, past: number): { readonly x: number; readonly row: number } | null {
+    const { right, height, all } = this.stock;
+    const shape = all[number] as Shape;
+    const last = Math.min(Math.floor((this.reach - shape.length) / height), past);
+    let row = this.least.get(number) ?? 0;
+    while (row <= last) {
+      const stop = Math.min(last, row + STRETCH - 1);
+      this.gather(number, shape, row, stop);
+      for (; row <= stop; row += 1) {
+        const x = this.clearAt(row, right - shape.width);
+        if (x === null) continue;
+        this.least.set(number, row);
+        return { x, row };
+      }
+    }
+    this.least.set(number, row);
+    return null;
+  }
+
+  lay(laid: Laid): void {
+    this.laid.push(laid);
+  }
+
+  /** Collects what may be in a shape's way at some rows. */
+  private gather(number: number, { rows }: Shape, from: number, to: number): void {
+    this.near = [];
+    for (const { shape, x, row } of this.laid) {
+      if (row - rows >= to || row + (this.stock.all[shape] as Shape).rows <= from) continue;
+      this.near.push({ clear: this.stock.clear(shape, number), x, row });
+    }
+  }
+
+  /** The least x at a row that nothing is in the way of. */
+  private clearAt(row: number, most: number): number | null {
+    const { near } = this;
+    let x = this.stock.left;
+    for (let calm = 0, at = 0; calm < near.length; at = at + 1 < near.length ? at + 1 : 0) {
+      const { clear, x: origin, row: start } = near[at] as (typeof near)[number];
+      const { starts, from, to } = clear;
+      const step = row - start + clear.before;
+      calm += 1;
+      if (step < 0 || step >= starts.length - 1) continue;
+      for (let each = starts[step] as number; each < (starts[step + 1] as number); each += 1) {
+        const end = (to[each] as number) + origin;
+        if ((from[each] as number) + origin >= x || x >= end) continue;
+        x = end;
+        if (x > most) return null;
+        // All are asked anew, this one's other intervals too.
+        calm = 1;
+        each = (starts[step] as number) - 1;
+      }
+    }
+    return x <= most ? x : null;
+  }
+}

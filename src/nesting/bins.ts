@@ -1,0 +1,54 @@
+import type { OutlineFilm, OutlineProblem } from './problem';
+
+/**
+ * The film as bins that copies are laid into one by one: the whole roll, its spans, or sheets. Lengths in micrometres, of the film that
+ * copies may cover.
+ */
+export interface Bins {
+  readonly kind: OutlineFilm['kind'];
+  /** Knife lines part the bins. */
+  readonly isCut: boolean;
+  /** How far copies may reach in the first bin, and in every other. */
+  readonly first: number;
+  readonly other: number;
+  /** Blank film before the copies of the first bin, behind those of the last, and from one bin's copies to the next's. */
+  readonly lead: number;
+  readonly tail: number;
+  readonly between: number;
+  /** Of `between`, what lies before the knife line. */
+  readonly beforeKnife: number;
+}
+
+export function binsOf({ film, margins: { lead, tail }, gap }: OutlineProblem): Bins {
+  const half = gap / 2;
+  if (film.kind === 'sheet') {
+    const other = film.length - lead - tail;
+    return { kind: 'sheet', isCut: false, first: other, other, lead, tail, between: 0, beforeKnife: 0 };
+  }
+  const { spanMax, cutBlank } = film;
+  const between = half + cutBlank + half;
+  if (spanMax === null) {
+    return {
+      kind: 'roll',
+      isCut: false,
+      first: Infinity,
+      other: Infinity,
+      lead,
+      tail,
+      between,
+      beforeKnife: half,
+    };
+  }
+  // Any span may come to be the last, but the first is the last only where it is the only one.
+  const last = Math.max(half, tail);
+  return {
+    kind: 'roll',
+    isCut: true,
+    first: spanMax - lead - last,
+    other: spanMax - cutBlank - half - last,
+    lead,
+    tail,
+    between,
+    beforeKnife: half,
+  };
+}

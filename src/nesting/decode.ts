@@ -1,0 +1,44 @@
+import { Bin, type Laid } from './bin';
+import { type Layout, layoutOf } from './layout';
+import type { Shape } from './shape';
+import type { Stock } from './stock';
+
+/** What a layout is built by. */
+export interface Sequence {
+  /** Pieces, one entry a copy, in the order in which they are laid. */
+  readonly pieces: Int32Array;
+  /** Of the turns that a copy may lie in the one is taken whose start (0), middle (0.5) or end (1) lies first. */
+  readonly leaning: number;
+}
+
+/**
+ * Builds the layout of a sequence: each copy goes to the first bin, and there to the first row, that has room for it (bottom-left
+ * fill; B. S. Baker, E. G. Coffman and R. L. Rivest, Orthogonal packings in two dimensions, SIAM Journal on Computing 9(4), 846-855, 1980,
+ * here on rows of outlines).
+ */
+export function decode(stock: Stock, { pieces, leaning }: Sequence): Layout {
+  const { bins: film, height, growth, all, shapes } = stock;
+  const bins: Bin[] = [];
+  for (const piece of pieces) {
+    for (let at = 0; ; at += 1) {
+      const bin = bins[at] ?? new Bin(stock, (at === 0 ? film.first : film.other) + 2 * growth);
+      bins[at] = bin;
+      let best: Laid | null = null;
+      let key = Number.POSITIVE_INFINITY;
+      for (const shape of shapes[piece] as readonly number[]) {
+        const lies = leaning * (all[shape] as Shape).length;
+        const found = bin.find(shape, Math.floor((key - lies) / height));
+        if (!found || found.row * height + lies >= key) continue;
+        key = found.row * height + lies;
+        best = { shape, ...found };
+      }
+      if (!best) continue;
+      bin.lay(best);
+      break;
+    }
+  }
+  return layoutOf(
+    stock,
+    bins.map(({ laid }) => laid),
+  );
+}

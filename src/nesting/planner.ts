@@ -1,0 +1,71 @@
+import { seededRandom } from '../units';
+import { binsOf } from './bins';
+import { decode, type Sequence } from './decode';
+import { planOf } from './plan';
+import type { OutlinePlan, OutlineProblem } from './problem';
+import type { Shape } from './shape';
+import { Squeeze } from './squeeze';
+import { type Stock, stockOf } from './stock';
+
+/** Finds layouts by outlines, better ones the longer it is let; equal input, seed and iterations give equal plans. */
+export interface OutlinePlanner {
+  /** Builds a layout, or moves a copy of one that is made shorter, so many times. */
+  step(iterations: number): void;
+  best(): OutlinePlan;
+  readonly iterations: number;
+}
+
+/** Height of a row: finer loses less between slanted edges and takes more time; micrometres. */
+const ROW = 1500;
+
+const LEANINGS = [1, 0.5, 0] as const;
+
+/** Every copy, the largest first by a measure of its shape. */
+function ordered(problem: OutlineProblem, stock: Stock, measure: (shape: Shape) => number): Int32Array {
+  const size = stock.shapes.map((shapes) => measure(stock.all[shapes[0] as number] as Shape));
+  return Int32Array.from(
+    problem.pieces
+      .flatMap(({ count }, piece) => Array.from({ length: count }, () => piece))
+      .sort((a, b) => (size[b] as number) - (size[a] as number) || a - b),
+  );
+}
+
+const MEASURES: readonly ((shape: Shape) => number)[] = [
+  ({ width, length }) => Math.max(width, length),
+  ({ area }) => area,
+  ({ width, length }) => width * length,
+];
+
+/** The sequences that are built first. */
+const firstOf = (problem: OutlineProblem, stock: Stock): Sequence[] =>
+  LEANINGS.flatMap((leaning) =>
+    MEASURES.map((measure) => ({ pieces: ordered(problem, stock, measure), leaning })),
+  );
+
+/** Begins to lay out; every piece must fit the film in one of its turns. */
+export function createOutlinePlanner(problem: OutlineProblem, seed: number): OutlinePlanner {
+  const stock = stockOf(problem, binsOf(problem), ROW);
+  const random = seededRandom(seed);
+  const first = firstOf(problem, stock);
+  let best = decode(stock, first.shift() as Sequence);
+  let squeeze: Squeeze | null = null;
+  let iterations = 1;
+
+  const improve = (): void => {
+    const sequence = first.shift();
+    if (!sequence) squeeze ??= new Squeeze(stock, best, random);
+    const found = sequence ? decode(stock, sequence) : squeeze?.step();
+    iterations += 1;
+    if (found && found.cost < best.cost) best = found;
+  };
+
+  return {
+    step(count) {
+      for (let done = 0; done < count; done += 1) improve();
+    },
+    best: () => planOf(stock, best),
+    get iterations() {
+      return iterations;
+    },
+  };
+}

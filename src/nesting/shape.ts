@@ -1,0 +1,137 @@
+import { EndType, inflatePaths, JoinType, type Paths64 } from 'clipper2-ts';
+import type { Ring } from './problem';
+import { areaOf, turned } from './turned';
+
+/**
+ * An outline in one of its turns, grown by half a gap, as rows of one height (the semi-discrete representation of H. Okano,
+ * A scanline-based algorithm for the 2D free-form bin packing problem, Journal of the Operations Research Society of Japan 45(2),
+ * 145-161, 2002): of each row the intervals across that any point of the grown outline in it takes. Shapes that lie at
+ * whole rows and whose intervals do not overlap in any row do not overlap.
+ */
+export interface Shape {
+  readonly piece: number;
+  readonly rotation: number;
+  /** Of the grown outline's box, micrometres. */
+  readonly width: number;
+  readonly length: number;
+  readonly rows: number;
+  /** Of the outline itself, square micrometres. */
+  readonly area: number;
+  /** Where the intervals of each row begin in `left` and `right`; one entry more than rows. */
+  readonly starts: Int32Array;
+  readonly left: Int32Array;
+  readonly right: Int32Array;
+}
+
+/** How far a round corner may be from its arc, in micrometres: so much more is grown, so that no corner comes too near. */
+const ARC = 20;
+
+/** By how much an outline is grown on all sides for a gap, in micrometres. Its box then begins so far before the outline's own. */
+export const growthOf = (gap: number): number => (gap > 0 ? gap / 2 + ARC : 0);
+
+function grown(rings: readonly Ring[], by: number): readonly Ring[] {
+  if (by === 0) return rings;
+  const paths: Paths64 = rings.map((ring) =>
+    Array.from({ length: ring.length / 2 }, (_, at) => ({
+      x: Math.round(ring[2 * at] as number),
+      y: Math.round(ring[2 * at + 1] as number),
+    })),
+  );
+  return inflatePaths(paths, by, JoinType.Round, EndType.Polygon, 2, ARC / 2).map((path) =>
+    Float64Array.from(path.flatMap(({ x, y }) => [x, y])),
+  );
+}
+
+/** Intervals that are kept apart: one that meets others is joined with them. */
+class Intervals {
+  readonly from: number[] = [];
+  readonly to: number[] = [];
+
+  add(from: number, to: number): void {
+    let [low, high] = [from, to];
+    for (let at = this.from.length - 1; at >= 0; at -= 1) {
+      if ((this.from[at] as number) > high || (this.to[at] as number) < low) continue;
+      low = Math.min(low, this.from[at] as number);
+      high = Math.max(high, this.to[at] as number);
+      this.from.splice(at, 1);
+      this.to.splice(at, 1);
+    }
+    this.from.push(low);
+    this.to.push(high);
+  }
+}
+
+/** The intervals of a line across that lie within an outline: between each two crossings of its edges. */
+function inside(rings: readonly Ring[], y: number, row: Intervals): void {
+  const crossings: number[] = [];
+  for (const ring of rings) {
+    let [x0, y0] = [ring.at(-2) as number, ring.at(-1) as number];
+    for (let at = 0; at < ring.length; at += 2) {
+      const [x1, y1] = [ring[at] as number, ring[at + 1] as number];
+      if (y0 <= y !== y1 <= y) crossings.push(x0 + ((y - y0) * (x1 - x0)) / (y1 - y0));
+      [x0, y0] = [x1, y1];
+    }
+  }
+  crossings.sort((a, b) => a - b);
+  for (let at = 0; at + 1 < crossings.length; at += 2) {
+    row.add(crossings[at] as number, crossings[at + 1] as number);
+  }
+}
+
+/** What the edges of an outline take across in each row. */
+function edges(rings: readonly Ring[], rows: readonly Intervals[], height: number): void {
+  for (const ring of rings) {
+    let [x0, y0] = [ring.at(-2) as number, ring.at(-1) as number];
+    for (let at = 0; at < ring.length; at += 2) {
+      const [x1, y1] = [ring[at] as number, ring[at + 1] as number];
+      const [low, high] = [Math.min(y0, y1), Math.max(y0, y1)];
+      // A row that an edge only touches has what lies beyond it by its other edges.
+      const last = Math.min(rows.length, Math.ceil(high / height)) - 1;
+      for (let row = Math.max(0, Math.floor(low / height)); row <= last; row += 1) {
+        const from = Math.max(low, row * height);
+        const to = Math.min(high, (row + 1) * height);
+        const xAt = (y: number) => (y1 === y0 ? x0 : x0 + ((y - y0) * (x1 - x0)) / (y1 - y0));
+        const [a, b] = y1 === y0 ? [x0, x1] : [xAt(from), xAt(to)];
+        rows[row]?.add(Math.min(a, b), Math.max(a, b));
+      }
+      [x0, y0] = [x1, y1];
+    }
+  }
+}
+
+/**
+ * An outline turned, grown for a gap and taken apart into rows.
+ * @param height of a row, micrometres
+ */
+export function shapeOf(
+  piece: number,
+  outline: readonly Ring[],
+  rotation: number,
+  { gap, height }: { gap: number; height: number },
+): Shape {
+  const by = growthOf(gap);
+  const lying = turned(outline, rotation);
+  const rings = grown(lying.rings, by).map((ring) => ring.map((value) => value + by));
+  const [width, length] = [lying.width + 2 * by, lying.length + 2 * by];
+  const rows = Array.from({ length: Math.max(1, Math.ceil(length / height - 1e-9)) }, () => new Intervals());
+  rows.forEach((row, at) => {
+    inside(rings, at * height, row);
+    inside(rings, (at + 1) * height, row);
+  });
+  edges(rings, rows, height);
+  const starts = new Int32Array(rows.length + 1);
+  rows.forEach((row, at) => {
+    starts[at + 1] = (starts[at] as number) + row.from.length;
+  });
+  return {
+    piece,
+    rotation,
+    width: Math.ceil(width),
+    length: Math.ceil(length),
+    rows: rows.length,
+    area: areaOf(outline),
+    starts,
+    left: Int32Array.from(rows.flatMap((row) => row.from.map((from) => Math.floor(from)))),
+    right: Int32Array.from(rows.flatMap((row) => row.to.map((to) => Math.ceil(to)))),
+  };
+}

@@ -1,0 +1,120 @@
+import * as z from 'zod/mini';
+import type { OutlineProblem, Ring } from '../../src/nesting';
+import { um } from '../../src/units';
+
+const size = z.number().check(z.positive());
+const blank = z.number().check(z.nonnegative());
+const ring = z.array(z.tuple([z.number(), z.number()])).check(z.minLength(3));
+const count = z.int().check(z.minimum(1), z.maximum(100_000));
+
+/** The instance format of days with outlines; lengths are millimetres. */
+const daySchema = z.object({
+  name: z.string(),
+  film: z.discriminatedUnion('kind', [
+    z.object({ kind: z.literal('roll'), width: size }),
+    z.object({ kind: z.literal('sheet'), width: size, length: size }),
+  ]),
+  margins: z.object({ left: blank, right: blank, lead: blank, tail: blank }),
+  gap: blank,
+  spanMax: z.optional(z.nullable(size)),
+  pieces: z.array(
+    z.object({
+      id: z.string(),
+      count,
+      rotations: z.union([z.literal('any'), z.array(z.number()).check(z.minLength(1))]),
+      outline: z.array(ring).check(z.minLength(1)),
+    }),
+  ),
+});
+
+/** The format of the published outlines: a strip of a width, in units of their papers. */
+const stripSchema = z.object({
+  name: z.string(),
+  width: size,
+  pieces: z.array(
+    z.object({ id: z.string(), count, rotations: z.array(z.number()).check(z.minLength(1)), polygon: ring }),
+  ),
+});
+
+/** An instance of outlines, and what its unit is in micrometres. */
+export interface OutlineInstance {
+  readonly name: string;
+  readonly problem: OutlineProblem;
+  readonly unit: number;
+}
+
+/** Turns that are tried where any is allowed, in degrees. */
+const ANY = [0, 45, 90, 135, 180, 225, 270, 315];
+
+/** About how wide the strips of published outlines are taken to be, micrometres; their units are whole ones, so that what fits exactly still does. */
+const STRIP = 1_000_000;
+
+const ringOf = (corners: readonly (readonly [number, number])[], unit: number): Ring =>
+  Float64Array.from(corners.flat(), (value) => value * unit);
+
+/** JSON, or `null` for what is none. */
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
+}
+
+/** Reads an instance with outlines; `null` if it is of another kind. */
+export function readOutlines(text: string): OutlineInstance | null {
+  const value = parsed(text);
+  const day = z.safeParse(daySchema, value);
+  if (day.success) {
+    const { name, film, margins, gap, spanMax, pieces } = day.data;
+    const µm = (mm: number) => um(Math.round(mm * 1000));
+    return {
+      name,
+      unit: 1000,
+      problem: {
+        film:
+          film.kind === 'roll'
+            ? {
+                kind: 'roll',
+                width: µm(film.width),
+                spanMax: typeof spanMax === 'number' ? µm(spanMax) : null,
+                cutBlank: um(0),
+              }
+            : { kind: 'sheet', width: µm(film.width), length: µm(film.length) },
+        margins: {
+          left: µm(margins.left),
+          right: µm(margins.right),
+          lead: µm(margins.lead),
+          tail: µm(margins.tail),
+        },
+        gap: µm(gap),
+        pieces: pieces.map(({ id, count: copies, rotations, outline }) => ({
+          id,
+          count: copies,
+          rotations: rotations === 'any' ? ANY : rotations,
+          rings: outline.map((corners) => ringOf(corners, 1000)),
+        })),
+      },
+    };
+  }
+  const strip = z.safeParse(stripSchema, value);
+  if (!strip.success) return null;
+  const { name, width, pieces } = strip.data;
+  const unit = Math.max(1, Math.round(STRIP / width));
+  const none = um(0);
+  return {
+    name,
+    unit,
+    problem: {
+      film: { kind: 'roll', width: um(Math.floor(width * unit)), spanMax: null, cutBlank: none },
+      margins: { left: none, right: none, lead: none, tail: none },
+      gap: none,
+      pieces: pieces.map(({ id, count: copies, rotations, polygon }) => ({
+        id,
+        count: copies,
+        rotations,
+        rings: [ringOf(polygon, unit)],
+      })),
+    },
+  };
+}
