@@ -26,10 +26,13 @@ function takeOffStrays({ rgba, width, height }: Pixels, box: PixelBox, pitch: Pi
 }
 
 /** 1 for each pixel that is clear. */
-const clearIn = (rgba: Uint8ClampedArray): Uint8Array =>
-  Uint8Array.from({ length: rgba.length / 4 }, (_, at) =>
-    (rgba[4 * at + 3] as number) < LEAST_ALPHA ? 1 : 0,
-  );
+function clearIn(rgba: Uint8ClampedArray): Uint8Array {
+  const clear = new Uint8Array(rgba.length / 4);
+  for (let at = 0; at < clear.length; at += 1) {
+    clear[at] = (rgba[4 * at + 3] as number) < LEAST_ALPHA ? 1 : 0;
+  }
+  return clear;
+}
 
 /**
  * Mends an image.
