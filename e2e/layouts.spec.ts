@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { copyRows, expect, filmSurface, layOut, openShop, pasteTable, sentence, test } from './shop';
+import { copyRows, expect, filmSurface, layOut, openShop, pasteTable, sentence, test, unfold } from './shop';
 
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 
@@ -39,6 +39,7 @@ test('copies of one order lie in a stretch of their own when the film asks for i
   await pasteTable(page, orders);
   await page.getByRole('link', { name: 'Film', exact: true }).click();
   await button(page, 'Film and price').click();
+  await unfold(page, 'Cutting');
   await page
     .getByLabel('Copies of one order')
     .selectOption({ label: 'near each other, for a little more film' });

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { copyRows, expect, layOut, notices, openShop, pasteTable, sentence, test } from './shop';
+import { copyRows, expect, layOut, notices, openShop, pasteTable, sentence, test, unfold } from './shop';
 
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 const today = new Date();
@@ -27,6 +27,7 @@ test.beforeEach(async ({ page }) => {
   await pasteTable(page, orders);
   await page.getByRole('link', { name: 'Film', exact: true }).click();
   await button(page, 'Film and price').click();
+  await unfold(page, 'Cutting');
   await page.getByRole('textbox', { name: 'Longest span' }).fill('400');
   await button(page, 'Save').click();
   await layOut(page);

@@ -174,6 +174,10 @@ export async function leaveWindows(page: Page): Promise<void> {
   }
 }
 
+/** Opens a folded group of fields in a window. */
+export const unfold = (page: Page, group: string): Promise<void> =>
+  page.getByRole('dialog').locator('.field-group:not([open]) > summary', { hasText: group }).click();
+
 export const sentence = (page: Page): Locator => page.getByTestId('sentence');
 
 export const notices = (page: Page): Locator => page.locator('.notices');

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { copyRows, expect, figures, kept, layOut, notices, openShop, pasteTable, test } from './shop';
+import { copyRows, expect, figures, kept, layOut, notices, openShop, pasteTable, test, unfold } from './shop';
 
 /** Fourteen orders of a Tuesday, some with more than one transfer. */
 const TUESDAY = [
@@ -147,6 +147,7 @@ test('straight cuts are compared with scissors before they are chosen, and count
   await pasteTable(page, 'Club,back,150,110,3,,yes\nClub,crest,80,60,6,,yes\nClub,tag,40,30,8,,yes');
   await page.getByRole('link', { name: 'Film', exact: true }).click();
   await button(page, 'Film and price').click();
+  await unfold(page, 'Cutting');
   await page.getByLabel('Cut apart').selectOption({ label: 'straight from edge to edge, in any order' });
   await button(page, 'Compare in film').first().click();
   await expect(page.getByText(/straight from edge to edge, in any order: .* m/)).toBeVisible();

@@ -1,4 +1,4 @@
-import { expect, layOut, notices, openShop, pasteTable, test } from './shop';
+import { expect, layOut, notices, openShop, pasteTable, test, unfold } from './shop';
 
 test('every wrong entry is answered beside its field, and nothing entered before is lost (rule 8)', async ({
   page,
@@ -127,14 +127,23 @@ test('a film form on a phone leads to the field to mend, and keeps what was type
   // What a sheet costs is never taken over from a roll.
   await expect(page.getByRole('textbox', { name: /^Price of a sheet/ })).toHaveValue('');
   await page.getByRole('textbox', { name: /^Price of a sheet/ }).fill('0.9');
-  await page.getByRole('textbox', { name: 'Gap between copies' }).fill('8');
+  // What cannot be used opens the folded group that it stands in.
+  const gap = page.getByRole('textbox', { name: 'Gap between copies' });
+  await unfold(page, 'Cutting');
+  await gap.fill('wide');
+  await page.locator('.field-group[open] > summary', { hasText: 'Cutting' }).click();
+  await expect(gap).toBeHidden();
+  await page.getByRole('button', { name: 'Save' }).click();
+  await expect(gap).toBeFocused();
+  await gap.fill('8');
   await page.getByRole('button', { name: 'Save' }).click();
   await page.getByRole('button', { name: 'Shop', exact: true }).click();
   await page.getByRole('menuitem', { name: 'Units and language' }).click();
   await page.getByLabel('Measures').selectOption({ label: 'inches' });
   await page.getByRole('button', { name: 'Close' }).click();
   await page.getByRole('button', { name: 'Film and price' }).click();
-  await expect(page.getByRole('textbox', { name: 'Gap between copies' })).toHaveValue('0.315 in');
+  await unfold(page, 'Cutting');
+  await expect(gap).toHaveValue('0.315 in');
   await expect(page.getByRole('textbox', { name: 'Name' })).toHaveValue('A3 sheets');
   await expect(left).toHaveValue('10');
 });

@@ -1,6 +1,7 @@
 import { edits } from '../../src/editing';
 import { heaters, labourRooms } from '../../src/model';
 import { Choice } from '../parts/Choice';
+import { FieldGroup } from '../parts/FieldGroup';
 import { Form } from '../parts/Form';
 import { useForm } from '../parts/fields/useForm';
 import { settingsOrFirst, useWays } from '../store/selectors';
@@ -28,44 +29,41 @@ export function CostsDialog({ back }: { back: Dialog | null }) {
     <Window title={words.title}>
       <p className="quiet">{words.hint}</p>
       <Form onSubmit={() => form.submit(save)}>
-        <h3>{words.groups.ink}</h3>
-        {field('colourInk')}
-        {field('whiteInk')}
-        {field('powder')}
-        {field('colourRate')}
-        {field('whiteRate')}
-        {field('powderRate')}
-        {field('day')}
-        {field('runsADay')}
-        {field('cleaning')}
-        {field('cleanings')}
-        {field('startColour')}
-        {field('startWhite')}
-        <h3>{words.groups.power}</h3>
-        {field('energy')}
-        {heaters.map((by) => field(`watts-${by}`))}
-        <h3>{words.groups.hands}</h3>
-        {labourRooms.map((room) => field(`labour-${room}`))}
-        {field('orderTime')}
-        {field('designTime')}
-        <h3>{words.groups.garments}</h3>
-        {field('blank')}
-        {field('blanks')}
-        <h3>{words.groups.beside}</h3>
-        {field('spoilage')}
-        <Choice
-          label={words.overhead}
-          value={costs.overhead.kind}
-          options={(['hour', 'share'] as const).map((value) => ({ value, label: words.overheads[value] }))}
-          onChange={(kind) =>
-            form.choose({
-              ...form.record,
-              costs: { ...costs, overhead: overheadOf(kind, form.opened.costs.overhead) },
-            })
-          }
-        />
-        {field('overheadRate')}
-        {field('overheadShare')}
+        <FieldGroup title={words.groups.ink}>{form.fields('colourInk', 'whiteInk', 'powder')}</FieldGroup>
+        <FieldGroup title={words.groups.hands}>
+          {labourRooms.map((room) => field(`labour-${room}`))}
+          {form.fields('orderTime', 'designTime')}
+        </FieldGroup>
+        <FieldGroup title={words.groups.garments}>{form.fields('blank', 'blanks')}</FieldGroup>
+        <FieldGroup title={words.groups.beside}>
+          {field('spoilage')}
+          <Choice
+            label={words.overhead}
+            value={costs.overhead.kind}
+            options={(['hour', 'share'] as const).map((value) => ({ value, label: words.overheads[value] }))}
+            onChange={(kind) =>
+              form.choose({
+                ...form.record,
+                costs: { ...costs, overhead: overheadOf(kind, form.opened.costs.overhead) },
+              })
+            }
+          />
+          {form.fields('overheadRate', 'overheadShare')}
+        </FieldGroup>
+        <FieldGroup isFolded title={words.groups.power} told={form.told('energy')}>
+          {field('energy')}
+          {heaters.map((by) => field(`watts-${by}`))}
+        </FieldGroup>
+        <FieldGroup
+          isFolded
+          title={words.groups.takes}
+          told={form.told('colourRate', 'whiteRate', 'powderRate')}
+        >
+          {form.fields('colourRate', 'whiteRate', 'powderRate')}
+        </FieldGroup>
+        <FieldGroup isFolded title={words.groups.cleaning} told={form.told('day', 'cleaning')}>
+          {form.fields('day', 'runsADay', 'cleaning', 'cleanings', 'startColour', 'startWhite')}
+        </FieldGroup>
         <FormActions save={common.save} back={back} />
       </Form>
     </Window>

@@ -15,6 +15,7 @@ import { keysOf, type Micrometres, um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
+import { FieldGroup } from '../parts/FieldGroup';
 import { Form } from '../parts/Form';
 import { shortLength } from '../parts/fields/lengths';
 import { type FormOf, useForm } from '../parts/fields/useForm';
@@ -108,42 +109,58 @@ function FilmFieldset({ form }: { form: FormOfFilm }) {
   const { record, field } = form;
   return (
     <>
-      <TradeSize form={form} />
-      {form.fields('name', 'width', 'lengthLeft', 'length', 'sheetsLeft')}
-      {form.fields('left', 'right', 'lead', 'tail', 'gap')}
-      <Choice
-        label={words.cutting}
-        value={record.cutting}
-        options={cuttings.map((value) => ({ value, label: words.cuttings[value] }))}
-        onChange={(cutting) => form.choose({ ...record, cutting })}
-      />
-      <PriceInFilm form={form} ways={cuttings} labels={words.cuttings} change={(cutting) => ({ cutting })} />
-      <Choice
-        label={words.together}
-        value={record.together.kind}
-        options={togethers.map((value) => ({ value, label: words.togethers[value] }))}
-        onChange={(kind) => form.choose({ ...record, together: togetherOf(kind, form.opened.together) })}
-      />
-      {field('nearShare')}
-      <PriceInFilm
-        form={form}
-        ways={['any', 'apart', 'by-due']}
-        labels={words.togethers}
-        change={(kind) => ({ together: { kind } })}
-      />
-      <Choice
-        label={press.peel}
-        value={record.peel}
-        options={peels.map((value) => ({ value, label: press.peels[value] }))}
-        onChange={(peel) => form.choose({ ...record, peel })}
-      />
-      {field('curl')}
-      {field('spanMax')}
+      <FieldGroup title={words.groups.size}>
+        {field('name')}
+        <TradeSize form={form} />
+        {form.fields('width', 'lengthLeft', 'length', 'sheetsLeft', 'price', 'pricePer', 'sheetPrice')}
+        <Choice
+          label={press.peel}
+          value={record.peel}
+          options={peels.map((value) => ({ value, label: press.peels[value] }))}
+          onChange={(peel) => form.choose({ ...record, peel })}
+        />
+      </FieldGroup>
+      <FieldGroup isFolded title={words.groups.cutting} told={form.told('gap', 'spanMax')}>
+        {field('gap')}
+        <Choice
+          label={words.cutting}
+          value={record.cutting}
+          options={cuttings.map((value) => ({ value, label: words.cuttings[value] }))}
+          onChange={(cutting) => form.choose({ ...record, cutting })}
+        />
+        <PriceInFilm
+          form={form}
+          ways={cuttings}
+          labels={words.cuttings}
+          change={(cutting) => ({ cutting })}
+        />
+        <Choice
+          label={words.together}
+          value={record.together.kind}
+          options={togethers.map((value) => ({ value, label: words.togethers[value] }))}
+          onChange={(kind) => form.choose({ ...record, together: togetherOf(kind, form.opened.together) })}
+        />
+        {field('nearShare')}
+        <PriceInFilm
+          form={form}
+          ways={['any', 'apart', 'by-due']}
+          labels={words.togethers}
+          change={(kind) => ({ together: { kind } })}
+        />
+        {field('spanMax')}
+        {record.kind === 'roll' && (
+          <SpanHelp onSpan={(span) => form.type({ spanMax: size.show(span, form.reader) })} />
+        )}
+        {field('cutBlank')}
+      </FieldGroup>
+      <FieldGroup isFolded title={words.groups.printing} told={form.told('lead', 'tail', 'left', 'right')}>
+        {form.fields('left', 'right', 'lead', 'tail', 'curl', 'jobBlank', 'unreached')}
+      </FieldGroup>
       {record.kind === 'roll' && (
-        <SpanHelp onSpan={(span) => form.type({ spanMax: size.show(span, form.reader) })} />
+        <FieldGroup isFolded={record.noPrint.length === 0} title={words.groups.damage}>
+          {field('noPrint')}
+        </FieldGroup>
       )}
-      {form.fields('jobBlank', 'cutBlank', 'unreached', 'noPrint')}
-      {form.fields('price', 'pricePer', 'sheetPrice')}
     </>
   );
 }

@@ -4,6 +4,7 @@ import { proposeClosing } from '../../src/log';
 import { asInstant, type Book, type Closing, type Run } from '../../src/model';
 import { blanksOfRun, blanksTaken } from '../../src/stock';
 import { Field } from '../parts/Field';
+import { FieldGroup } from '../parts/FieldGroup';
 import { Form } from '../parts/Form';
 import { useForm } from '../parts/fields/useForm';
 import { useCoverageOf } from '../store/coverage';
@@ -83,35 +84,43 @@ function CloseForm({ book, run, proposal }: { book: Book; run: Run; proposal: Pr
       }}
     >
       <p className="wide-row quiet">{isClosed ? words.correctLead : words.lead}</p>
-      <h3 className="wide-row">{words.figures}</h3>
-      {form.fields('film', 'sheets', 'colour', 'white', 'powder')}
-      {blanks.length > 0 && <h3 className="wide-row">{words.blanks}</h3>}
-      {blanks.map(({ blank, order, spoiled: lost, typed }, at) => (
-        <Field
-          key={`${blank.id} ${order.id}`}
-          label={words.blank(blank.name, order.code)}
-          value={typed}
-          inputMode="decimal"
-          onChange={(value) =>
-            setBlanks(blanks.map((each, index) => (index === at ? { ...each, typed: value } : each)))
-          }
-          problem={tried ? problemOf(typed) : null}
-          {...(lost > 0 ? { hint: words.blankSpoiled(lost, ways) } : {})}
-        />
-      ))}
-      <h3 className="wide-row">{words.time}</h3>
-      {form.fields('printer', 'hands', 'press', 'oven')}
-      <h3 className="wide-row">{words.spoiled}</h3>
-      <ul className="wide-row">
-        {spoiled.length === 0 && <li className="quiet">{words.noneSpoiled}</li>}
-        {spoiled.map(({ stage, reason, copies }) => (
-          <li key={`${stage} ${reason}`}>{words.spoiledLine(copies, spoil.stages[stage], reason, ways)}</li>
-        ))}
-      </ul>
-      <h3 className="wide-row">{words.lots}</h3>
-      {form.fields('lot-film', 'lot-colour', 'lot-white', 'lot-powder')}
-      <h3 className="wide-row">{words.air}</h3>
-      {form.fields('temperature', 'humidity', 'notes')}
+      <FieldGroup title={words.figures}>
+        {form.fields('film', 'sheets', 'colour', 'white', 'powder')}
+      </FieldGroup>
+      {blanks.length > 0 && (
+        <FieldGroup title={words.blanks}>
+          {blanks.map(({ blank, order, spoiled: lost, typed }, at) => (
+            <Field
+              key={`${blank.id} ${order.id}`}
+              label={words.blank(blank.name, order.code)}
+              value={typed}
+              inputMode="decimal"
+              onChange={(value) =>
+                setBlanks(blanks.map((each, index) => (index === at ? { ...each, typed: value } : each)))
+              }
+              problem={tried ? problemOf(typed) : null}
+              {...(lost > 0 ? { hint: words.blankSpoiled(lost, ways) } : {})}
+            />
+          ))}
+        </FieldGroup>
+      )}
+      <FieldGroup title={words.time}>{form.fields('printer', 'hands', 'press', 'oven')}</FieldGroup>
+      <FieldGroup title={words.spoiled}>
+        <ul className="wide-row">
+          {spoiled.length === 0 && <li className="quiet">{words.noneSpoiled}</li>}
+          {spoiled.map(({ stage, reason, copies }) => (
+            <li key={`${stage} ${reason}`}>{words.spoiledLine(copies, spoil.stages[stage], reason, ways)}</li>
+          ))}
+        </ul>
+      </FieldGroup>
+      <FieldGroup
+        isFolded
+        title={words.lots}
+        told={form.told('lot-film', 'lot-colour', 'lot-white', 'lot-powder')}
+      >
+        {form.fields('lot-film', 'lot-colour', 'lot-white', 'lot-powder')}
+      </FieldGroup>
+      <FieldGroup title={words.air}>{form.fields('temperature', 'humidity', 'notes')}</FieldGroup>
       <Earlier id={run.id} />
       <FormActions save={isClosed ? words.saveCorrection : words.save} />
     </Form>

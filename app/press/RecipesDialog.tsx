@@ -22,6 +22,7 @@ import {
 } from '../../src/pressing';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
+import { FieldGroup } from '../parts/FieldGroup';
 import { Form } from '../parts/Form';
 import { settingsOrFirst, useOpenRun, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
@@ -107,7 +108,7 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
   const known = book.recipe[pressKey(peel, fabric)];
   const { temperature: unit } = useStation();
   const ways = useWays();
-  const { values, set, field, fields, origin, questions, save } = useRecipeForm(
+  const { values, set, field, fields, told, origin, questions, save } = useRecipeForm(
     pressTable(unit),
     recipe,
     (next) => questionPress(fabric, next),
@@ -121,22 +122,28 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
         </p>
       ))}
       <Form onSubmit={save}>
-        {fields('temperature', 'small', 'large')}
-        <Choice
-          label={words.pressure}
-          value={values.pressure}
-          options={pressures.map((value) => ({ value, label: press.pressures[value] }))}
-          onChange={(pressure) => set({ pressure })}
-        />
-        {fields('prePress', 'wait', 'second')}
-        <Choice
-          label={words.cover}
-          value={values.cover}
-          options={covers.map((value) => ({ value, label: press.covers[value] }))}
-          onChange={(cover) => set({ cover })}
-        />
-        {origin}
-        {field('notes')}
+        <FieldGroup title={words.groups.press}>
+          {fields('temperature', 'small', 'large')}
+          <Choice
+            label={words.pressure}
+            value={values.pressure}
+            options={pressures.map((value) => ({ value, label: press.pressures[value] }))}
+            onChange={(pressure) => set({ pressure })}
+          />
+        </FieldGroup>
+        <FieldGroup isFolded title={words.groups.around} told={told('prePress', 'wait', 'second')}>
+          {fields('prePress', 'wait', 'second')}
+          <Choice
+            label={words.cover}
+            value={values.cover}
+            options={covers.map((value) => ({ value, label: press.covers[value] }))}
+            onChange={(cover) => set({ cover })}
+          />
+        </FieldGroup>
+        <FieldGroup title={words.groups.source}>
+          {origin}
+          {field('notes')}
+        </FieldGroup>
         <Questions questions={questions} />
         <SaveButton asked={questions.length > 0} />
       </Form>

@@ -1,6 +1,7 @@
 import { edits } from '../../src/editing';
 import { curers, type Station } from '../../src/model';
 import { Choice } from '../parts/Choice';
+import { FieldGroup } from '../parts/FieldGroup';
 import { Form } from '../parts/Form';
 import { useForm } from '../parts/fields/useForm';
 import { Tick } from '../parts/Tick';
@@ -28,37 +29,50 @@ export function StationDialog() {
     <Window title={words.title}>
       <p className="quiet">{words.hint}</p>
       <Form onSubmit={() => form.submit(save)}>
-        <Choice
-          label={words.cutApart}
-          value={record.cutApart}
-          options={(['after-cure', 'before-powder'] as const).map((value) => ({
-            value,
-            label: words.cutAparts[value],
-          }))}
-          onChange={(cutApart) => set({ cutApart })}
-        />
-        <Choice
-          label={words.curer}
-          value={record.curer}
-          options={curers.map((value) => ({ value, label: press.curers[value] }))}
-          onChange={(curer) => set({ curer })}
-        />
-        <Tick
-          label={words.oneClosing}
-          checked={record.oneClosing}
-          onChange={(oneClosing) => set({ oneClosing })}
-        />
-        {form.all()}
-        <div className="field">
-          <label htmlFor="closes">{words.closes}</label>
-          <input
-            id="closes"
-            type="time"
-            required
-            value={record.closes}
-            onChange={(event) => event.target.value !== '' && set({ closes: event.target.value })}
+        <FieldGroup title={words.groups.equipment}>
+          <Choice
+            label={words.cutApart}
+            value={record.cutApart}
+            options={(['after-cure', 'before-powder'] as const).map((value) => ({
+              value,
+              label: words.cutAparts[value],
+            }))}
+            onChange={(cutApart) => set({ cutApart })}
           />
-        </div>
+          <Choice
+            label={words.curer}
+            value={record.curer}
+            options={curers.map((value) => ({ value, label: press.curers[value] }))}
+            onChange={(curer) => set({ curer })}
+          />
+          <Tick
+            label={words.oneClosing}
+            checked={record.oneClosing}
+            onChange={(oneClosing) => set({ oneClosing })}
+          />
+          {form.fields('perHour', 'hands', 'presses')}
+          {form.fields('platenWidth', 'platenLength', 'ovenWidth', 'ovenLength')}
+          <div className="field">
+            <label htmlFor="closes">{words.closes}</label>
+            <input
+              id="closes"
+              type="time"
+              required
+              value={record.closes}
+              onChange={(event) => event.target.value !== '' && set({ closes: event.target.value })}
+            />
+          </div>
+        </FieldGroup>
+        <FieldGroup isFolded title={words.groups.heat} told={form.told('warmUp', 'pressWarmUp', 'wetLimit')}>
+          {form.fields('warmUp', 'check', 'pressWarmUp', 'wetLimit', 'rise', 'fall')}
+        </FieldGroup>
+        <FieldGroup
+          isFolded
+          title={words.groups.handling}
+          told={form.told('apart', 'dress', 'place', 'pack')}
+        >
+          {form.fields('cutOff', 'powder', 'load', 'apart', 'dress', 'place', 'pack')}
+        </FieldGroup>
         <FormActions save={common.save} />
       </Form>
     </Window>

@@ -45,6 +45,7 @@ export function useRecipeForm<Values, Name extends string>(
   return {
     field: form.field,
     fields: form.fields,
+    told: form.told,
     values: record.values,
     set: (changed: Partial<Values>) => choose({ ...record, values: { ...record.values, ...changed } }),
     /** Whose values they are. */

@@ -1,6 +1,7 @@
 import { edits } from '../../src/editing';
 import type { Pricing } from '../../src/model';
 import { Choice } from '../parts/Choice';
+import { FieldGroup } from '../parts/FieldGroup';
 import { Form } from '../parts/Form';
 import { useForm } from '../parts/fields/useForm';
 import { settingsOrFirst, useWays } from '../store/selectors';
@@ -32,38 +33,45 @@ export function PricesDialog({ back }: { back: Dialog | null }) {
     <Window title={words.title}>
       <p className="quiet">{words.hint}</p>
       <Form onSubmit={() => form.submit(save)}>
-        <h3>{words.groups.aim}</h3>
-        <Choice
-          label={words.by}
-          value={pricing.by}
-          options={choices(words.bys)}
-          onChange={(by) => set({ by })}
-        />
-        {form.fields('placement', 'length')}
-        <Choice
-          label={words.aim}
-          value={pricing.aim.kind}
-          options={choices(words.aims)}
-          onChange={(kind) => set({ aim: { ...pricing.aim, kind } })}
-        />
-        {form.fields('aimShare', 'breaks')}
-        <Choice
-          label={words.breaksBy}
-          value={pricing.breaksBy}
-          options={choices(words.breaksBys)}
-          onChange={(breaksBy) => set({ breaksBy })}
-        />
-        <h3>{words.groups.order}</h3>
-        {form.fields('artworkFee', 'rush', 'minimum', 'deposit')}
-        <Choice
-          label={words.tax}
-          value={pricing.tax?.kind ?? 'none'}
-          options={choices(words.taxes)}
-          onChange={(kind) => set({ tax: taxOf(kind, form.opened.pricing.tax) })}
-        />
-        {form.fields('taxName', 'taxShare')}
-        <h3>{words.groups.quote}</h3>
-        {form.fields('name', 'address', 'validDays')}
+        <FieldGroup title={words.groups.aim}>
+          <Choice
+            label={words.by}
+            value={pricing.by}
+            options={choices(words.bys)}
+            onChange={(by) => set({ by })}
+          />
+          {form.fields('placement', 'length')}
+          <Choice
+            label={words.aim}
+            value={pricing.aim.kind}
+            options={choices(words.aims)}
+            onChange={(kind) => set({ aim: { ...pricing.aim, kind } })}
+          />
+          {form.fields('aimShare', 'breaks')}
+          <Choice
+            label={words.breaksBy}
+            value={pricing.breaksBy}
+            options={choices(words.breaksBys)}
+            onChange={(breaksBy) => set({ breaksBy })}
+          />
+        </FieldGroup>
+        <FieldGroup title={words.groups.order}>
+          {form.fields('artworkFee', 'rush', 'minimum', 'deposit')}
+          <Choice
+            label={words.tax}
+            value={pricing.tax?.kind ?? 'none'}
+            options={choices(words.taxes)}
+            onChange={(kind) => set({ tax: taxOf(kind, form.opened.pricing.tax) })}
+          />
+          {form.fields('taxName', 'taxShare')}
+        </FieldGroup>
+        <FieldGroup
+          isFolded={settings.letterhead.name !== ''}
+          title={words.groups.quote}
+          told={form.told('name', 'validDays')}
+        >
+          {form.fields('name', 'address', 'validDays')}
+        </FieldGroup>
         <FormActions save={common.save} back={back} />
       </Form>
     </Window>

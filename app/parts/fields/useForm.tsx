@@ -64,6 +64,14 @@ export function useForm<Whole, Name extends string>(
     field,
     /** Fields in this order. */
     fields: (...names: readonly Name[]) => names.map((name) => field(name)),
+    /** Fields with what stands in them, in a line: what a folded group holds. */
+    told: (...names: readonly Name[]) =>
+      names
+        .flatMap((name) => {
+          const text = textOf(table, name, entry, reader);
+          return text ? [`${table.fields[name].label(words, ways, record)}: ${text}`] : [];
+        })
+        .join(' · '),
     /** All that the record has, in the table's order. */
     all: () => namesOf(table).map((name) => field(name)),
   };

@@ -91,6 +91,8 @@ export const costsForm = {
   hint: 'Starting values are common practice, without a source. Put in your own from bills and labels. An empty price is left out of every cost, and the cost sheet says so.',
   groups: {
     ink: 'Ink and powder',
+    takes: 'What a print takes',
+    cleaning: 'Cleaning and starting',
     power: 'Electricity',
     hands: 'Labour, by the hour',
     garments: 'Blanks',

@@ -3,6 +3,7 @@ import { copies } from './counts';
 
 export const filmForm = {
   title: 'Film and price',
+  groups: { size: 'Size and price', cutting: 'Cutting', printing: 'Printing', damage: 'Damage' },
   film: 'Film',
   newRoll: 'a new roll',
   newSheets: 'a new stack of sheets',

@@ -1,6 +1,7 @@
 export const station = {
   title: 'Equipment and handling',
   hint: 'Starting values are common practice, without a source. Time yourself once and put in your own.',
+  groups: { equipment: 'Equipment', heat: 'Warming up and waiting', handling: 'Time by hand' },
   cutApart: 'Copies are cut apart',
   cutAparts: { 'after-cure': 'after powder and cure', 'before-powder': 'before powder and cure' },
   oneClosing: 'Placements on one side of a garment are pressed together where they fit',

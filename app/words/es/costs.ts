@@ -89,6 +89,8 @@ export const costsForm: Words['costsForm'] = {
   hint: 'Los valores iniciales son práctica común, sin fuente. Hay que poner los propios, de facturas y etiquetas. Un precio vacío no se cuenta en ningún costo, y la hoja de costos lo dice.',
   groups: {
     ink: 'Tinta y polvo',
+    takes: 'Lo que gasta un estampado',
+    cleaning: 'Limpieza y arranque',
     power: 'Electricidad',
     hands: 'Mano de obra, por hora',
     garments: 'Prendas',

@@ -3,6 +3,7 @@ import { counted } from '../format';
 
 export const filmForm: Words['filmForm'] = {
   title: 'Película y precio',
+  groups: { size: 'Tamaño y precio', cutting: 'Corte', printing: 'Impresión', damage: 'Daños' },
   film: 'Película',
   newRoll: 'un rollo nuevo',
   newSheets: 'un paquete de hojas nuevo',

@@ -352,7 +352,10 @@ export const acts: readonly Act[] = [
     weight: 1,
     act: inWindow(
       /^Film and price$/,
-      (window, { of }) => into(window, /^Gap/, of(['3', '5', '8'])),
+      async (window, { of }) => {
+        await window.getByText('Cutting', { exact: true }).click(PATIENCE);
+        return into(window, /^Gap/, of(['3', '5', '8']));
+      },
       /^Save$/,
     ),
   },
