@@ -27,7 +27,6 @@ export function OrderCards({ run }: { run: LaidRun }) {
         <span className="quiet small">{words.soonestFirst}</span>
         <span className="quiet small keys-hint">{words.keysHint}</span>
       </div>
-      {sharesTints(run) && <p className="quiet small">{words.tintsShared}</p>}
       <ul className="cards">
         {ordersByDue(book).map((order) => (
           <OrderCard
@@ -48,12 +47,6 @@ export function OrderCards({ run }: { run: LaidRun }) {
       </ul>
     </section>
   );
-}
-
-/** Whether two orders on the film have one tint: there are fewer tints than a long run has orders. */
-function sharesTints({ copies }: LaidRun): boolean {
-  const tints = new Map(copies.map(({ order }) => [order.id, order.tint]));
-  return new Set(tints.values()).size < tints.size;
 }
 
 interface Row {

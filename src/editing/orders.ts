@@ -9,7 +9,7 @@ interface OrderMarks {
   code(name: string): string;
   /** The code that an order came with, if it does as well. */
   keep(code: string, name: string): string;
-  /** The tint that fewest orders at work have. */
+  /** The first tint that no order at work has, or that fewest have. */
   tint(): number;
 }
 

@@ -24,8 +24,8 @@ import { garmentPlaces } from './garment-place';
 import { alternativeSchema, costsSchema, orderPricingSchema, pricingSchema } from './prices';
 import { ranges } from './ranges';
 
-/** How many tints there are to tell orders apart; the code printed on every copy is the other sign. */
-export const TINTS = 8;
+/** Orders at work are told apart by tints, of which there are this many; the code of every copy is the other sign. */
+export const TINTS = 1000;
 
 /** A width as it is printed and as the user typed it. */
 const printedWidth = z.object({ width: size, typed: text });

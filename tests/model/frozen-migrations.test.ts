@@ -38,6 +38,7 @@ const shipped = {
   '25-unprinted.ts': 'c937a41d4b1e46a4f90afcd93c37f47f1d56bba423bd8d7c1bef3a31dd3ac732',
   '26-feed.ts': 'cee26e79a0fca7c3564fe50f878192848ddf32b979669bdd965b6eac6c771c7f',
   '27-mends.ts': 'd6c34bd17cab263e7fa649d36477a208412ace84b1e75c69ddae3f1475645468',
+  '28-tints.ts': 'e91f0f6a992ec8b42faf941c7c79f1b6cfb73878e59273f4d76cbc8f61185a5b',
   'stored.ts': '521b36949643db86ab41a1f8f81e07c874feccec408a8406320ebcc749fe44c7',
 } as const;
 

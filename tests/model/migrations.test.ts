@@ -763,6 +763,28 @@ describe('migration', () => {
     });
   });
 
+  it('gives orders at work that shared a tint before version 28 one each, and leaves the first its own', () => {
+    const order = (id: string, tint: number, archived = false) =>
+      [`order/${id}`, { id, tint, archived }] as const;
+    const stored = [
+      order('a', 0),
+      order('b', 1),
+      order('c', 0),
+      order('d', 1, true),
+      order('e', 0),
+      other,
+    ] as const;
+    const after = [
+      order('a', 0),
+      order('b', 1),
+      order('c', 2),
+      order('d', 1, true),
+      order('e', 3),
+      other,
+    ] as const;
+    expect(migrate(new Map<string, unknown>(stored), 27)).toEqual(new Map<string, unknown>(after));
+  });
+
   it('leaves records of the present version alone', () => {
     const records = new Map<string, unknown>([other]);
     expect(migrate(records, MODEL_VERSION)).toEqual(records);

@@ -87,7 +87,6 @@ export const film = {
     `N selects the next copy, arrows move it by ${step}, R turns it, P pins it, Delete takes it off. Question mark shows every key. The same copies are in the table below.`,
   ordersOnFilm: 'Orders for this film',
   soonestFirst: 'rush first, then soonest due',
-  tintsShared: 'Some of these orders share a tint: go by the codes on their copies.',
   keysHint: '? shows every key',
   wait: (count: number, ways: Ways) => `${whole(count, ways)} wait for a place`,
   putBack: 'Put one on the film',

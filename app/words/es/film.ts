@@ -88,7 +88,6 @@ export const film: Words['film'] = {
     `N selecciona la copia siguiente, las flechas la mueven ${step}, R la gira, P la fija, Supr la quita. El signo de interrogación muestra todas las teclas. Las mismas copias están en la tabla de abajo.`,
   ordersOnFilm: 'Pedidos para esta película',
   soonestFirst: 'primero los urgentes, luego los que antes se entregan',
-  tintsShared: 'Algunos de estos pedidos comparten color: guiarse por los códigos de sus copias.',
   keysHint: '? muestra todas las teclas',
   wait: (count, ways) => `${whole(count, ways)} sin colocar`,
   putBack: 'Poner una en la película',

@@ -24,6 +24,7 @@ import { allowDueFirst } from './24-due-first';
 import { letGoOfUnprinted } from './25-unprinted';
 import { correctFeed } from './26-feed';
 import { tellMends } from './27-mends';
+import { tellOrdersApart } from './28-tints';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -56,6 +57,7 @@ const migrations: readonly Migration[] = [
   letGoOfUnprinted,
   correctFeed,
   tellMends,
+  tellOrdersApart,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;
