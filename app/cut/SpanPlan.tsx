@@ -1,10 +1,14 @@
-import { memo } from 'react';
+import { memo, type RefObject, useEffect, useRef, useState } from 'react';
 import { acrossMap, type CutStep, isMirrored, type SpanOrder } from '../../src/cutting';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { tintOf } from '../parts/tints';
 import { settingsOrFirst } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { useAllWords } from '../words';
+import { NAMES, type PlanBox, type PlanName, planNames } from './plan-names';
+
+/** Room around the film, in millimetres. */
+const EDGE = 4;
 
 /** The span as it lies in the hands: what is out is pale, what is cut now is marked. Drawn in millimetres. */
 export const SpanPlan = memo(function SpanPlan({
@@ -29,8 +33,24 @@ export const SpanPlan = memo(function SpanPlan({
     step === null ? [] : step.kind === 'copy' ? [step.copy.id] : step.frees.map(({ id }) => id),
   );
   const left = (box: { x: number; width: number }) => mm(acrossMap(mirrored, run.film.width, box));
+  const boxes = order.copies.map((copy) => ({
+    x: left(copy),
+    y: mm(copy.y - order.from),
+    width: mm(copy.width),
+    height: mm(copy.length),
+    name: `${copy.order.code} ${copy.number}`,
+  }));
+  const svg = useRef<SVGSVGElement>(null);
+  const { side, names } = useNames(svg, boxes, { width, height });
+  const bottom = Math.max(height, ...names.map(({ y, size }) => y + size));
   return (
-    <svg className="span-plan" viewBox={`-4 -4 ${width + 8} ${height + 8}`} role="img" aria-label={cut.plan}>
+    <svg
+      ref={svg}
+      className="span-plan"
+      viewBox={`${-side} -4 ${width + 2 * side} ${bottom + 8}`}
+      role="img"
+      aria-label={cut.plan}
+    >
       <rect className="film-edge" x={0} y={0} width={width} height={height} />
       <pattern id="spoiled" width="8" height="8" patternUnits="userSpaceOnUse">
         <path d="M0 8 8 0" />
@@ -55,23 +75,31 @@ export const SpanPlan = memo(function SpanPlan({
             </g>
           );
         })}
-      {order.copies.map((copy) => {
-        const x = left(copy);
-        const y = mm(copy.y - order.from);
-        const [across, along] = [mm(copy.width), mm(copy.length)];
-        const name = `${copy.order.code} ${copy.number}`;
-        const size = Math.min(16, across / (0.62 * name.length), along * 0.7);
+      {order.copies.map((copy, index) => {
+        const [box, name] = [boxes[index], names[index]];
+        if (!box || !name) return null;
         return (
           <g key={copy.id} data-gone={gone.has(copy.id)} data-now={nowTaken.has(copy.id)}>
-            <rect x={x} y={y} width={across} height={along} stroke={tintOf(copy.order.tint)} />
+            <rect
+              x={box.x}
+              y={box.y}
+              width={box.width}
+              height={box.height}
+              stroke={tintOf(copy.order.tint)}
+            />
+            {name.leads && (
+              <path d={`M${name.leads.x} ${name.leads.y}L${name.x < 0 ? 0 : width} ${name.y}`} />
+            )}
             <text
-              x={x + across / 2}
-              y={y + along / 2}
-              fontSize={size}
+              className={name.leads ? 'led' : undefined}
+              x={name.x}
+              y={name.y}
+              fontSize={name.size}
               textAnchor="middle"
               dominantBaseline="central"
+              transform={name.isUpright ? `rotate(-90 ${name.x} ${name.y})` : undefined}
             >
-              {name}
+              {box.name}
             </text>
           </g>
         );
@@ -80,6 +108,35 @@ export const SpanPlan = memo(function SpanPlan({
     </svg>
   );
 });
+
+/** The names of the copies for the room that the plan has on the screen, and how much of it is kept free beside the film. */
+function useNames(
+  svg: RefObject<SVGSVGElement | null>,
+  boxes: readonly PlanBox[],
+  film: { readonly width: number; readonly height: number },
+): { side: number; names: readonly PlanName[] } {
+  const [room, setRoom] = useState<{ width: number; height: number } | null>(null);
+  useEffect(() => {
+    const measure = () => {
+      if (!svg.current) return;
+      const most = Number.parseFloat(getComputedStyle(svg.current).maxHeight);
+      setRoom({ width: svg.current.clientWidth, height: Number.isNaN(most) ? innerHeight : most });
+    };
+    const observer = new ResizeObserver(measure);
+    if (svg.current) observer.observe(svg.current);
+    return () => observer.disconnect();
+  }, [svg]);
+  if (!room) return { side: EDGE, names: [] };
+  const scaleWith = (beside: number) =>
+    Math.max(
+      0.1,
+      Math.min((room.width - 2 * beside) / (film.width + 2 * EDGE), room.height / (film.height + 2 * EDGE)),
+    );
+  const names = planNames(boxes, film, scaleWith(0));
+  if (names.every(({ leads }) => leads === null)) return { side: EDGE, names };
+  const scale = scaleWith(NAMES);
+  return { side: EDGE + NAMES / scale, names: planNames(boxes, film, scale) };
+}
 
 /** The cut to be made, over its piece. */
 function Cut({

@@ -3,7 +3,7 @@ import { Button } from '../parts/Button';
 import { declineOffer, takeOffer, useOffers } from '../store/offers';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
-import { money, shortLength } from '../words/format';
+import { filmLength, money } from '../words/format';
 
 /** A better layout, found while the film was left alone: what it saves, and whether to take it. */
 export function Offer({ run }: { run: LaidRun }) {
@@ -12,7 +12,7 @@ export function Offer({ run }: { run: LaidRun }) {
   const offer = useOffers((state) => state.offer);
   if (offer?.run.id !== run.id) return null;
   const { sheets, length, cost } = offer.saves;
-  const less = sheets > 0 ? words.sheets(sheets, ways) : shortLength(length, ways);
+  const less = sheets > 0 ? words.sheets(sheets, ways) : filmLength(length, ways);
   return (
     <div className="offer" role="status">
       <p>{words.offer(less, money(cost, ways))}</p>

@@ -1,8 +1,10 @@
 import { useEffect, useRef, useState } from 'react';
 import type { LaidRun } from '../../src/layout';
+import { spread } from '../parts/labels';
 import { tintOf } from '../parts/tints';
 import { panTo, useCamera } from '../store/camera';
 import { useWords } from '../words';
+import { FONT } from './canvas/theme';
 
 /** The whole run, thin; the frame on it is what is in view, and dragging the frame scrolls. */
 export function RunStrip({ run }: { run: LaidRun }) {
@@ -43,30 +45,59 @@ export function RunStrip({ run }: { run: LaidRun }) {
   );
 }
 
-/** The copies as boxes of their orders' tints, lying as on the film above; film that was spoiled is ruled. */
+/** A line under the film, for the codes of orders that have no copy large enough to bear one; in pixels. */
+const CODES = 14;
+const TEXT = 10;
+
+/** The copies as boxes of their orders' tints, lying as on the film above, with their codes; film that was spoiled is ruled. */
 function paintStrip(canvas: HTMLCanvasElement, run: LaidRun, length: number): void {
   const box = canvas.getBoundingClientRect();
   canvas.width = box.width * devicePixelRatio;
   canvas.height = box.height * devicePixelRatio;
   const context = canvas.getContext('2d');
   if (!context) return;
-  const along = canvas.width / length;
-  const across = canvas.height / run.film.width;
-  context.fillStyle = getComputedStyle(canvas).getPropertyValue('--film-edge');
+  context.scale(devicePixelRatio, devicePixelRatio);
+  const film = box.height - CODES;
+  const along = box.width / length;
+  const across = film / run.film.width;
+  const style = getComputedStyle(canvas);
+  context.fillStyle = style.getPropertyValue('--film-edge');
   for (const { from, to } of run.spoiled) {
-    for (let x = from * along; x < to * along; x += 4 * devicePixelRatio)
-      context.fillRect(x, 0, devicePixelRatio, canvas.height);
+    for (let x = from * along; x < to * along; x += 4) context.fillRect(x, 0, 1, film);
   }
+  context.font = `700 ${TEXT}px ${FONT}`;
+  context.textAlign = 'center';
+  context.textBaseline = 'middle';
+  const orders = new Map<string, { code: string; tint: number; at: number; isNamed: boolean }>();
   for (const copy of run.copies) {
-    context.fillStyle = tintOf(copy.order.tint);
-    const top = (run.film.width - copy.x - copy.width) * across;
-    context.fillRect(
-      copy.y * along,
-      top,
-      Math.max(1, copy.length * along - 1),
-      Math.max(1, copy.width * across - 1),
-    );
+    const { id, code, tint } = copy.order;
+    const [width, height] = [Math.max(1, copy.length * along - 1), Math.max(1, copy.width * across - 1)];
+    const [left, top] = [copy.y * along, (run.film.width - copy.x - copy.width) * across];
+    context.fillStyle = tintOf(tint);
+    context.fillRect(left, top, width, height);
+    const order = orders.get(id) ?? { code, tint, at: left + width / 2, isNamed: false };
+    orders.set(id, order);
+    const text = context.measureText(code).width + 2;
+    const isUpright = text > width;
+    if ((isUpright ? TEXT : text) > width || (isUpright ? text : TEXT) > height) continue;
+    context.save();
+    context.translate(left + width / 2, top + height / 2);
+    if (isUpright) context.rotate(-Math.PI / 2);
+    context.fillStyle = '#fff';
+    context.fillText(code, 0, 0.5);
+    context.restore();
+    order.isNamed = true;
   }
-  context.fillStyle = getComputedStyle(canvas).getPropertyValue('--error');
-  for (const { to } of run.spans?.slice(0, -1) ?? []) context.fillRect(to * along - 1, 0, 2, canvas.height);
+  context.fillStyle = style.getPropertyValue('--error');
+  for (const { to } of run.spans?.slice(0, -1) ?? []) context.fillRect(to * along - 1, 0, 2, film);
+  const unnamed = [...orders.values()].filter(({ isNamed }) => !isNamed);
+  const labels = unnamed.map(({ code, at }) => ({ at, size: context.measureText(code).width + 8 }));
+  for (const [index, middle] of spread(labels, { from: 0, to: box.width }, 2).entries()) {
+    const [order, label] = [unnamed[index], labels[index]];
+    if (middle === null || !order || !label) continue;
+    context.fillStyle = tintOf(order.tint);
+    context.fillRect(middle - label.size / 2, film + 1, label.size, CODES - 1);
+    context.fillStyle = '#fff';
+    context.fillText(order.code, middle, film + CODES / 2 + 1);
+  }
 }

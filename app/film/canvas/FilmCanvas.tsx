@@ -1,23 +1,26 @@
 import type { Context as KonvaContext } from 'konva/lib/Context';
 import { useEffect, useRef, useState } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
+import { type Checker, openChecker } from '../../../src/artwork/browser';
 import type { LaidRun } from '../../../src/layout';
 import { fromMm, um } from '../../../src/units';
 import { nudgeStep } from '../../commands/film';
-import { loadThumbnail } from '../../store/artwork';
+import { loadArtworkFile, loadThumbnail } from '../../store/artwork';
 import { ROOM_AHEAD, setFrame, useCamera } from '../../store/camera';
 import { outlineNow, useDoneChecks } from '../../store/checks';
 import { useHeld } from '../../store/held';
 import { usePlanning } from '../../store/planning';
 import { useWays } from '../../store/selectors';
+import { useShop } from '../../store/shop';
 import { useView } from '../../store/view';
 import { useWords } from '../../words';
 import { area, rulerLength } from '../../words/format';
 import { filmGestures, useFrame } from './film-gestures';
 import { listenForGestures } from './gestures';
 import { createOutlines, type Outlines } from './outlines';
-import { paintCopy, paintFilm, paintKnifeLines, paintRuler, type Scene } from './paint';
+import { paintCodesOf, paintCopy, paintFilm, paintKnifeLines, paintRuler, type Scene } from './paint';
 import { createPictures, type Pictures } from './pictures';
+import { createSharp } from './sharp';
 import { readColours } from './theme';
 
 const RULER = 30;
@@ -39,6 +42,7 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
   const selected = useView((state) => state.selected);
   const held = useHeld((state) => state.held);
   const plans = usePlanning((state) => state.plans);
+  const [pointed, setPointed] = useState<string | null>(null);
 
   const { width: filmWidth } = run.film;
   const length = Math.max(run.lengthUsed + ROOM_AHEAD, fromMm(1000));
@@ -71,6 +75,7 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
     };
   const shownRun = held?.run ?? run;
   const chosen = run.copies.filter(({ id }) => selected.has(id));
+  const named = run.copies.filter(({ id }) => (id === pointed || selected.has(id)) && !scene?.lifted.has(id));
   const [only] = chosen;
   const told =
     only && chosen.length === 1
@@ -99,12 +104,22 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
           </Layer>
           <Layer listening={false}>
             <Painting y={0} paint={(context) => paintRuler(context, scene, RULER)} />
+            <Painting
+              y={RULER}
+              paint={(context) => {
+                context.beginPath();
+                context.rect(0, 0, scene.pixels.width, scene.pixels.height);
+                context.clip();
+                paintCodesOf(context, scene, named);
+              }}
+            />
             {held && (
               <Painting
                 y={RULER}
                 paint={(context) => {
                   const hold = held.refusals.length > 0 ? 'refused' : 'held';
                   for (const copy of held.copies) paintCopy(context, scene, copy, hold);
+                  paintCodesOf(context, scene, held.copies);
                 }}
               />
             )}
@@ -135,6 +150,11 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
         role="group"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the film takes the keys of its commands
         tabIndex={0}
+        // A finger rests nowhere: what it taps is selected, and named so.
+        onPointerMove={({ pointerType, nativeEvent: { offsetX, offsetY } }) =>
+          pointerType === 'mouse' && setPointed(filmGestures.copyAt({ x: offsetX, y: offsetY })?.id ?? null)
+        }
+        onPointerLeave={() => setPointed(null)}
         aria-label={words.filmLabel(run.copies.length, ways)}
         aria-describedby="film-keys"
       >
@@ -209,10 +229,36 @@ function useColours(element: React.RefObject<HTMLElement | null>) {
   return colours;
 }
 
+/** No picture is drawn in more pixels than this: 64 MB. */
+const MOST_DRAWN = 16_000_000;
+
+/** Draws the trimmed artwork of the book from its file, in as many pixels as are wanted. */
+const drawnFrom =
+  (checker: Checker) =>
+  async (id: string, longest: number): Promise<ImageBitmap | null> => {
+    const artwork = useShop.getState().book.artwork[id];
+    const file = await loadArtworkFile(id);
+    if (!artwork?.trim || !file) return null;
+    const { pixels, trim, kind } = artwork;
+    const shape = Math.max(trim.width, trim.height) / Math.min(trim.width, trim.height);
+    const most = Math.min(longest, Math.floor(Math.sqrt(MOST_DRAWN * shape)));
+    return checker.picture(file, { pixels, trim, vector: kind === 'svg' }, most, null);
+  };
+
 function usePictures(): Pictures {
   const [, redraw] = useState(0);
-  const [pictures] = useState(() => createPictures(loadThumbnail, () => redraw((count) => count + 1)));
-  useEffect(() => () => pictures.close(), [pictures]);
+  const [checker] = useState(openChecker);
+  const [pictures] = useState(() => {
+    const onChange = () => redraw((count) => count + 1);
+    return createPictures(loadThumbnail, createSharp(drawnFrom(checker), onChange), onChange);
+  });
+  useEffect(
+    () => () => {
+      pictures.close();
+      checker.close();
+    },
+    [pictures, checker],
+  );
   return pictures;
 }
 

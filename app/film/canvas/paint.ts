@@ -1,11 +1,12 @@
 import { type LaidCopy, type LaidRun, onFilm } from '../../../src/layout';
-import { fromInches, fromMm, toInches, toMm } from '../../../src/units';
+import { fromInches, fromMm, toMm } from '../../../src/units';
 import { tintOf } from '../../parts/tints';
 import { toScreen, type Viewport } from '../../store/viewport';
 import { tapeInches } from '../../words/format';
+import { paintCode, paintCodeAbove, paintCodeOf } from './codes';
 import type { Outlines } from './outlines';
 import type { Pictures } from './pictures';
-import type { CanvasColours } from './theme';
+import { type CanvasColours, FONT } from './theme';
 
 /** All that a frame is drawn from. The canvas keeps nothing of its own. */
 export interface Scene {
@@ -25,7 +26,6 @@ export interface Scene {
 
 type Context = CanvasRenderingContext2D;
 
-const FONT = '"Atkinson Hyperlegible Next", sans-serif';
 const RULER_LABEL = `13px ${FONT}`;
 
 /** The film, its unprintable margins, and every copy in view but the lifted one. */
@@ -109,14 +109,13 @@ export function paintCopy(context: Context, scene: Scene, copy: LaidCopy, hold: 
   const { view, pixels, colours, pictures, selected } = scene;
   const { left, top, width, height } = toScreen(view, scene.run.film.width, copy);
   if (left > pixels.width || left + width < 0 || top > pixels.height || top + height < 0) return;
+  const box = { left, top, width, height };
   const tint = tintOf(copy.order.tint);
   context.fillStyle = copy.transfer.shade ?? colours.paper;
   context.fillRect(left, top, width, height);
-  const ratio = devicePixelRatio;
-  const picture =
-    copy.transfer.artwork && pictures.get(copy.transfer.artwork, copy.turned, width * ratio, height * ratio);
-  if (picture) context.drawImage(picture, left, top, width, height);
-  else {
+  const { artwork } = copy.transfer;
+  const isDrawn = artwork !== null && pictures.draw(context, artwork, copy.turned, box);
+  if (!isDrawn) {
     context.globalAlpha = 0.16;
     context.fillStyle = tint;
     context.fillRect(left, top, width, height);
@@ -127,7 +126,8 @@ export function paintCopy(context: Context, scene: Scene, copy: LaidCopy, hold: 
   context.strokeStyle = hold === 'refused' ? colours.error : marked ? colours.accent : tint;
   context.lineWidth = marked ? 3 : 1;
   context.strokeRect(left, top, width, height);
-  paintLabel(context, copy, tint, { left, top, width, height });
+  if (!isDrawn) paintCode(context, copy, box);
+  else paintCodeAbove(context, copy, box, scene.run.film.gap * view.scale);
   if (copy.pinned && !copy.fixed) paintPin(context, colours, left + width, top, Math.min(width, height));
 }
 
@@ -153,26 +153,9 @@ function paintOutline(context: Context, { view, run, colours, outlines }: Scene,
   context.restore();
 }
 
-/** The order's code and the copy's number, where there is room for them. */
-function paintLabel(
-  context: Context,
-  copy: LaidCopy,
-  tint: string,
-  box: { left: number; top: number; width: number; height: number },
-): void {
-  const text = `${copy.order.code} ${copy.number}`;
-  const height = 18;
-  context.font = `700 12px ${FONT}`;
-  const width = context.measureText(text).width + 12;
-  if (width > box.width - 4 || height > box.height - 4) return;
-  context.fillStyle = tint;
-  context.beginPath();
-  context.roundRect(box.left + 3, box.top + 3, width, height, 9);
-  context.fill();
-  context.fillStyle = '#fff';
-  context.textBaseline = 'middle';
-  context.textAlign = 'left';
-  context.fillText(text, box.left + 9, box.top + 3 + height / 2 + 0.5);
+/** The codes of copies that are pointed at or selected, over all others. */
+export function paintCodesOf(context: Context, { view, run }: Scene, copies: readonly LaidCopy[]): void {
+  for (const copy of copies) paintCodeOf(context, copy, toScreen(view, run.film.width, copy));
 }
 
 /** A pin's head and its point, in the corner away from the label. */
@@ -222,14 +205,10 @@ export function paintRuler(context: Context, scene: Scene, height: number): void
   context.stroke();
 }
 
+/** In the one unit of the flags below the film. */
 function rulerLabel(at: number, unit: 'mm' | 'in'): string {
   const length = fromMm(at / 1000);
-  if (unit === 'in') {
-    const inches = toInches(length);
-    return inches > 0 && inches % 12 === 0 ? `${inches / 12} ft` : tapeInches(length);
-  }
-  const mm = toMm(length);
-  return mm > 0 && mm % 1000 === 0 ? `${mm / 1000} m` : `${mm}`;
+  return unit === 'in' ? tapeInches(length) : `${toMm(length)} mm`;
 }
 
 /** Knife lines across the film, and under each a flag with its distance from the leading edge. */
@@ -245,6 +224,7 @@ export function paintKnifeLines(
   context.font = `700 12px ${FONT}`;
   context.textAlign = 'center';
   context.textBaseline = 'middle';
+  const film = toScreen(view, run.film.width, { x: 0, y: 0, width: run.film.width, length: 0 });
   let flaggedTo = Number.NEGATIVE_INFINITY;
   for (const [index, at] of lines.entries()) {
     const x = (at - view.along) * view.scale;
@@ -253,7 +233,7 @@ export function paintKnifeLines(
     context.lineWidth = 2;
     context.setLineDash([7, 5]);
     context.beginPath();
-    context.moveTo(x, filmTop);
+    context.moveTo(x, filmTop + Math.max(0, film.top));
     context.lineTo(x, flagTop + 4);
     context.stroke();
     context.setLineDash([]);

@@ -1,73 +1,104 @@
-/** A transfer's thumbnail, drawn once for each size and turn it is shown at. */
+import type { Sharp } from './sharp';
+
+/** Draws the picture of an artwork into a box of the canvas, oriented as the film lies on the screen. */
 export interface Pictures {
-  /** The picture for a box of some device pixels, or `null` while it is not there. */
-  get(artwork: string, turned: boolean, width: number, height: number): CanvasImageSource | null;
+  /** @returns whether there is one to draw */
+  draw(
+    context: CanvasRenderingContext2D,
+    artwork: string,
+    turned: boolean,
+    box: { readonly left: number; readonly top: number; readonly width: number; readonly height: number },
+  ): boolean;
 }
 
 /** Sizes are rounded up to steps of this ratio, so that zooming makes few pictures. */
 const STEP = 1.5;
 const MOST_KEPT = 400;
 
+/** A thumbnail is drawn up to so many times its size before the artwork itself is asked for. */
+const ENLARGED = 1.2;
+
 const stepUp = (pixels: number) => STEP ** Math.ceil(Math.log(Math.max(8, pixels)) / Math.log(STEP));
 
+/** An unturned copy has its right side at the top, a turned one (a quarter clockwise) stands upright. */
+function drawTurned(
+  context: CanvasRenderingContext2D,
+  picture: ImageBitmap,
+  turned: boolean,
+  { left, top, width, height }: Parameters<Pictures['draw']>[3],
+): void {
+  context.imageSmoothingQuality = 'high';
+  if (turned) {
+    context.drawImage(picture, left, top, width, height);
+    return;
+  }
+  context.save();
+  context.translate(left, top + height);
+  context.rotate(-Math.PI / 2);
+  context.drawImage(picture, 0, 0, height, width);
+  context.restore();
+}
+
 /**
- * Keeps thumbnails ready to be drawn, oriented as the film lies on the screen: an unturned copy has its
- * right side at the top, a turned one (a quarter clockwise) stands upright.
+ * Keeps thumbnails ready to be drawn, once for each size and turn they are shown at; what is looked at more closely than they allow is
+ * drawn from the artwork.
  * @param load the thumbnail of an artwork, `null` if there is none
  * @param onChange called when one has come in
  */
 export function createPictures(
   load: (artwork: string) => Promise<Blob | null>,
+  sharp: Sharp,
   onChange: () => void,
 ): Pictures & { close(): void } {
-  const originals = new Map<string, ImageBitmap | 'loading' | 'none'>();
+  const thumbnails = new Map<string, ImageBitmap | 'loading' | 'none'>();
   const drawn = new Map<string, HTMLCanvasElement>();
 
-  const fetchOriginal = async (artwork: string): Promise<void> => {
-    originals.set(artwork, 'loading');
+  const fetchThumbnail = async (artwork: string): Promise<void> => {
+    thumbnails.set(artwork, 'loading');
     const blob = await load(artwork).catch(() => null);
     const bitmap = blob && (await createImageBitmap(blob).catch(() => null));
-    originals.set(artwork, bitmap ?? 'none');
+    thumbnails.set(artwork, bitmap ?? 'none');
     onChange();
   };
 
-  const draw = (original: ImageBitmap, turned: boolean, width: number, height: number): HTMLCanvasElement => {
+  const small = (thumbnail: ImageBitmap, artwork: string, turned: boolean, width: number, height: number) => {
+    const across = stepUp(width);
+    const key = `${artwork} ${turned} ${across}`;
+    const known = drawn.get(key);
+    if (known) return known;
     const canvas = document.createElement('canvas');
-    canvas.width = Math.round(width);
-    canvas.height = Math.round(height);
+    canvas.width = Math.round(across);
+    canvas.height = Math.round((across * height) / width);
     const context = canvas.getContext('2d');
-    if (context) {
-      context.imageSmoothingQuality = 'high';
-      if (turned) context.drawImage(original, 0, 0, canvas.width, canvas.height);
-      else {
-        context.translate(0, canvas.height);
-        context.rotate(-Math.PI / 2);
-        context.drawImage(original, 0, 0, canvas.height, canvas.width);
-      }
-    }
+    if (context)
+      drawTurned(context, thumbnail, turned, { left: 0, top: 0, width: canvas.width, height: canvas.height });
+    drawn.set(key, canvas);
+    if (drawn.size > MOST_KEPT)
+      for (const oldest of [...drawn.keys()].slice(0, MOST_KEPT / 2)) drawn.delete(oldest);
     return canvas;
   };
 
   return {
-    get(artwork, turned, width, height) {
-      const original = originals.get(artwork);
-      if (original === undefined) void fetchOriginal(artwork);
-      if (!(original instanceof ImageBitmap)) return null;
-      const across = stepUp(width);
-      const key = `${artwork} ${turned} ${across}`;
-      let picture = drawn.get(key);
-      if (!picture) {
-        picture = draw(original, turned, across, (across * height) / width);
-        drawn.set(key, picture);
-        if (drawn.size > MOST_KEPT)
-          for (const oldest of [...drawn.keys()].slice(0, MOST_KEPT / 2)) drawn.delete(oldest);
+    draw(context, artwork, turned, box) {
+      const thumbnail = thumbnails.get(artwork);
+      if (thumbnail === undefined) void fetchThumbnail(artwork);
+      if (!(thumbnail instanceof ImageBitmap)) return false;
+      const [width, height] = [box.width * devicePixelRatio, box.height * devicePixelRatio];
+      const longest = Math.max(width, height);
+      if (longest > ENLARGED * Math.max(thumbnail.width, thumbnail.height)) {
+        // What is so large is drawn straight to the canvas: a copy of it for each size would take hundreds of megabytes.
+        drawTurned(context, sharp.get(artwork, longest) ?? thumbnail, turned, box);
+      } else {
+        const picture = small(thumbnail, artwork, turned, width, height);
+        context.drawImage(picture, box.left, box.top, box.width, box.height);
       }
-      return picture;
+      return true;
     },
     close() {
-      for (const original of originals.values()) if (original instanceof ImageBitmap) original.close();
-      originals.clear();
+      for (const thumbnail of thumbnails.values()) if (thumbnail instanceof ImageBitmap) thumbnail.close();
+      thumbnails.clear();
       drawn.clear();
+      sharp.close();
     },
   };
 }

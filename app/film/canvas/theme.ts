@@ -1,3 +1,5 @@
+export const FONT = '"Atkinson Hyperlegible Next", sans-serif';
+
 /** Colours the canvas draws with: those of the page, read from its custom properties. */
 export interface CanvasColours {
   readonly film: string;

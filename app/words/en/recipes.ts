@@ -31,7 +31,7 @@ function question(asked: Question, unit: TemperatureUnit, ways: Ways): string {
 
 export const recipeForm = {
   title: 'Recipes',
-  groups: { press: 'On the press', around: 'Before and after', source: 'Source and notes' },
+  groups: { press: 'On the press', around: 'Pre-press, peeling and cover', source: 'Source and notes' },
   film: 'Film peels',
   which: 'For',
   pressing: 'Pressing',

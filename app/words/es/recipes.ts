@@ -32,7 +32,7 @@ function question(asked: Question, unit: TemperatureUnit, ways: Ways): string {
 
 export const recipeForm: Words['recipeForm'] = {
   title: 'Recetas',
-  groups: { press: 'En la plancha', around: 'Antes y después', source: 'Fuente y notas' },
+  groups: { press: 'En la plancha', around: 'Planchado previo, pelado y hoja', source: 'Fuente y notas' },
   film: 'La película se pela',
   which: 'Para',
   pressing: 'Planchado',
