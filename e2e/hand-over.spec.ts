@@ -118,7 +118,7 @@ test('a run goes to another device by codes, and its ticks come back, those of b
   await kept(phone);
   // Without a network, as at the press.
   await phone.context().setOffline(true);
-  await phone.locator('.cut-head summary').click();
+  await phone.locator('.folded-head summary').click();
   await phone.getByRole('button', { name: 'Pass to another device' }).click();
   const back = await photographs(phone);
 

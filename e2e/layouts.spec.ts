@@ -18,7 +18,7 @@ test('a better layout is offered with what it saves, and put on the film only wh
   await page.keyboard.press('Control+a');
   for (let step = 0; step < 20; step += 1) await page.keyboard.press('Shift+ArrowRight');
   const moved = await copyRows(page);
-  const offer = page.getByText(/^A layout that takes \d+(\.\d)? mm less is ready: it saves £\d+\.\d\d\.$/);
+  const offer = page.getByText(/^A layout that takes \d+\.\d\d m less is ready: it saves £\d+\.\d\d\.$/);
   await expect(offer).toBeVisible({ timeout: 20_000 });
   // It is offered, not forced.
   expect(await copyRows(page)).toEqual(moved);

@@ -1,4 +1,4 @@
-import { type ReactNode, useState } from 'react';
+import { useState } from 'react';
 import { type CutStep, cutOrder, type SpanOrder } from '../../src/cutting';
 import { edits, ticksOf } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
@@ -9,7 +9,7 @@ import { RunChoice } from '../panels/RunChoice';
 import { useThumbnails } from '../panels/useThumbnails';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { useNarrow } from '../parts/useNarrow';
+import { RoomHead } from '../parts/RoomHead';
 import { nextRunName } from '../store/next-run';
 import { stationOf, useBenchRun, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
@@ -50,29 +50,6 @@ export function CutRoom() {
     );
   }
   return <Steps key={run.id} run={run} />;
-}
-
-/** What is cut, and how to another; on a narrow screen folded away, since the cut at hand comes first there. */
-function Head({ told, children }: { told: string; children: ReactNode }) {
-  const { cut: words } = useAllWords();
-  const narrow = useNarrow();
-  const acts = <div className="actions">{children}</div>;
-  if (!narrow) {
-    return (
-      <div className="room-head">
-        <h1>{words.title}</h1>
-        {acts}
-      </div>
-    );
-  }
-  return (
-    <details className="cut-head">
-      <summary>
-        <h1>{words.title}</h1> {told}
-      </summary>
-      {acts}
-    </details>
-  );
 }
 
 /** The tick of a step: a copy is out, or a cut is made. */
@@ -122,7 +99,7 @@ function Steps({ run }: { run: LaidRun }) {
   const next = orders.findIndex((order) => order.span > span.span && order.steps.length > 0);
   return (
     <>
-      <Head told={`${run.name} · ${words.span(span.span, orders.length, ways)}`}>
+      <RoomHead title={words.title} told={`${run.name} · ${words.span(span.span, orders.length, ways)}`}>
         <RunChoice run={run} />
         <Choice
           label={words.spanChoice}
@@ -135,7 +112,7 @@ function Steps({ run }: { run: LaidRun }) {
         />
         <HandOverButton />
         <Button onPress={() => goTo('cut-map')}>{words.map}</Button>
-      </Head>
+      </RoomHead>
       {run.state === 'draft' && <p className="care">{words.draft}</p>}
       <div className="cut-room">
         <section className="cut-now" aria-live="polite">

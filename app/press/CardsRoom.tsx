@@ -9,7 +9,6 @@ import { goTo } from '../store/view';
 import { Card } from './Card';
 import { DayFacts, OrderTimes } from './DayFacts';
 import { CareSlips, PackingSlips, PickList } from './OrderCards';
-import { PatternKey } from './patterns';
 import { RunCard } from './RunCard';
 import { Chart } from './TimeChart';
 import '../parts/paper.css';
@@ -73,7 +72,6 @@ export function CardsRoom() {
         {kind === 'day' && state.kind === 'ready' && (
           <Card paper={`${paper}-landscape`} title={words.dayTitle(run.name)}>
             <Chart day={state.day} width={1280} fits />
-            <PatternKey kinds={new Set(state.day.timeline.entries.map(({ job }) => job.kind))} />
             <DayFacts day={state.day} />
             <OrderTimes run={run} day={state.day} />
             <p className="closing">{press.deference}</p>

@@ -6,7 +6,9 @@ import { HandOverButton } from '../panels/HandOverButton';
 import { RunChoice } from '../panels/RunChoice';
 import { Shelf } from '../panels/Shelf';
 import { Button } from '../parts/Button';
+import { RoomHead } from '../parts/RoomHead';
 import { Tick } from '../parts/Tick';
+import { useNarrow } from '../parts/useNarrow';
 import { finishPrinting } from '../store/next-run';
 import { settingsOrFirst, useBenchRun, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
@@ -32,27 +34,24 @@ export function PressRoom() {
   if (!run) return null;
   return (
     <>
-      <div className="room-head">
-        <h1>{words.title}</h1>
-        <div className="actions">
-          <RunChoice run={run} />
-          {!received && (
-            <>
-              <Button weight="plain" onPress={() => openDialog({ kind: 'station' })}>
-                {words.equipment}
-              </Button>
-              <Button weight="plain" onPress={() => openDialog({ kind: 'recipes' })}>
-                {words.recipes}
-              </Button>
-              <Button weight="plain" onPress={() => openDialog({ kind: 'upkeep' })}>
-                {upkeep.open}
-              </Button>
-            </>
-          )}
-          <HandOverButton />
-          <Button onPress={() => goTo('cards')}>{words.cards}</Button>
-        </div>
-      </div>
+      <RoomHead title={words.title} told={run.name}>
+        <RunChoice run={run} />
+        {!received && (
+          <>
+            <Button weight="plain" onPress={() => openDialog({ kind: 'station' })}>
+              {words.equipment}
+            </Button>
+            <Button weight="plain" onPress={() => openDialog({ kind: 'recipes' })}>
+              {words.recipes}
+            </Button>
+            <Button weight="plain" onPress={() => openDialog({ kind: 'upkeep' })}>
+              {upkeep.open}
+            </Button>
+          </>
+        )}
+        <HandOverButton />
+        <Button onPress={() => goTo('cards')}>{words.cards}</Button>
+      </RoomHead>
       <StateBar run={run} received={received !== null} />
       {received && <ReceivedBar run={run} made={received.made} />}
       <KeptAside />
@@ -76,13 +75,17 @@ export function PressRoom() {
   );
 }
 
+/** The day; on a phone, held at the press, what comes next stands first. */
 function DayView({ run, day }: { run: LaidRun; day: Day }) {
+  const narrow = useNarrow();
+  const next = <Next run={run} day={day} />;
   return (
     <>
+      {narrow && <div className="press-columns">{next}</div>}
       <DayFacts day={day} />
       <TimeChart day={day} />
       <div className="press-columns">
-        <Next run={run} day={day} />
+        {!narrow && next}
         <OrderTimes run={run} day={day} />
         <HowTo run={run} />
         <WhatIf run={run} day={day} />

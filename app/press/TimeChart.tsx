@@ -1,56 +1,33 @@
 import { useState } from 'react';
-import type { Entry, Worker } from '../../src/pressing';
 import { Choice } from '../parts/Choice';
 import { tintOf } from '../parts/tints';
+import { useNarrow } from '../parts/useNarrow';
 import { useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
-import { useAllWords, type Words } from '../words';
-import { timeAndDay } from '../words/format';
+import { useAllWords } from '../words';
+import { clockTime, timeAndDay } from '../words/format';
+import { axisMarks, type DayRow, dayRows, endLabel, type Lot } from './day-rows';
 import { jobName } from './job-name';
 import { PatternDefs, Patterned } from './patterns';
 
-const LANE = 44;
-const HEAD = 26;
-const LABEL = 92;
-/** A name that stands upright in its bar needs as much. */
-const TALL = 14;
+const LANE = 34;
+const BAR = 22;
+/** A line for "now", and one for the figures of the axis. */
+const NOW = 18;
+const HEAD = NOW + 24;
+/** The names of the rows; on a phone their codes alone. */
+const NAMES = { wide: 210, narrow: 64 } as const;
 const ZOOMS = { fit: 1, double: 2, four: 4 } as const;
-
-/** A bar of a lane: what a worker is taken by. */
-interface Bar {
-  readonly entry: Entry;
-  readonly from: number;
-  readonly to: number;
-}
-
-/** Every worker and every one of several, with what they are taken by. */
-function lanesOf({ work, timeline }: Pick<Day, 'work' | 'timeline'>, words: Words['press']) {
-  return work.workers.flatMap((worker, resource) => {
-    const units = work.problem.resources[resource]?.units.length ?? 1;
-    return Array.from({ length: units }, (_, unit) => ({
-      worker,
-      name: words.worker(worker, unit, units),
-      bars: timeline.entries.flatMap((entry): Bar[] =>
-        entry.takes.flatMap((take) =>
-          take.worker === worker && take.unit === unit ? [{ entry, from: take.from, to: take.to }] : [],
-        ),
-      ),
-    }));
-  });
-}
-
-/** Pixels that the figures of a mark need, with a day in front of the time. */
+/** Pixels of the figures of the axis, with a day in front of the time, and of a time alone. */
 const MARK = 96;
-const STEPS = [5, 10, 15, 30, 60, 120, 240, 360, 720];
-const DAY = 1440;
-
-/** Minutes between two marks of the axis, so that they are not closer than their figures need: whole days at last. */
-const stepFor = (pixelsPerMinute: number): number =>
-  STEPS.find((step) => step * pixelsPerMinute >= MARK) ?? DAY * Math.ceil(MARK / (DAY * pixelsPerMinute));
+const TIME = 64;
+/** Lots no further apart than this, in pixels, are one. */
+const JOIN = 9;
 
 /** The day as a chart, start to finish: zoomed, scrolled, with a line at now, and the same as a table. */
 export function TimeChart({ day }: { day: Day }) {
   const { press: words } = useAllWords();
+  const narrow = useNarrow();
   const [zoom, setZoom] = useState<keyof typeof ZOOMS>('fit');
   return (
     <section className="day-chart" aria-labelledby="chart-title">
@@ -68,129 +45,222 @@ export function TimeChart({ day }: { day: Day }) {
       </div>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a chart that scrolls must scroll by keys too */}
       <section className="chart-scroll" aria-label={words.chartLabel} tabIndex={0}>
-        <Chart day={day} width={1280 * ZOOMS[zoom]} fits={zoom === 'fit'} />
+        <Chart
+          day={day}
+          width={(narrow ? 560 : 1280) * ZOOMS[zoom]}
+          fits={zoom === 'fit' && !narrow}
+          names={narrow ? 'narrow' : 'wide'}
+        />
       </section>
       <DayTable day={day} />
     </section>
   );
 }
 
-/** The chart alone, as it is looked at and as it is printed. */
-export function Chart({ day, width, fits }: { day: Day; width: number; fits: boolean }) {
+/** The chart alone, as it is looked at and as it is printed, with what its bars mean. */
+export function Chart({
+  day,
+  width,
+  fits,
+  names = 'wide',
+}: {
+  day: Day;
+  width: number;
+  fits: boolean;
+  names?: keyof typeof NAMES;
+}) {
   const { press: words } = useAllWords();
   const ways = useWays();
   const { timeline, origin, now, begun } = day;
-  const lanes = lanesOf(day, words);
+  const left = NAMES[names];
   const span = Math.max(60, timeline.end, now);
-  const scale = (width - LABEL - 24) / span;
-  const height = HEAD + lanes.length * LANE + 4;
-  const at = (seconds: number) => LABEL + seconds * scale;
-  const step = stepFor(scale * 60) * 60;
+  // Half of a figure of the axis stands beyond its ends.
+  const scale = (width - left - MARK / 2) / span;
+  const rows = dayRows(timeline.entries, JOIN / scale);
+  const height = HEAD + rows.length * LANE + 4;
+  const at = (seconds: number) => left + seconds * scale;
   const first = new Date(origin);
   const sinceMidnight = (first.getHours() * 60 + first.getMinutes()) * 60 + first.getSeconds();
-  const offset = sinceMidnight % Math.min(step, DAY * 60);
-  const marks: number[] = [];
-  for (let time = offset === 0 ? 0 : step - offset; time <= span; time += step) marks.push(time);
   return (
-    <svg
-      className="day-plan"
-      viewBox={`0 0 ${width} ${height}`}
-      width={fits ? '100%' : width}
-      height={fits ? undefined : height}
-      role="img"
-      aria-label={words.chartLabel}
-    >
-      <PatternDefs />
-      {marks.map((time, mark) => (
-        <g key={time}>
-          <line className="axis" x1={at(time)} x2={at(time)} y1={HEAD - 6} y2={height} />
-          <text className="axis-text" x={at(time)} y={HEAD - 10} textAnchor="middle">
-            {timeAndDay(origin + 1000 * time, ways, mark === 0 ? undefined : origin + 1000 * (time - step))}
-          </text>
-        </g>
-      ))}
-      {lanes.map(({ worker, name, bars }, lane) => {
-        const y = HEAD + lane * LANE;
-        return (
-          <g key={name}>
-            <line className="axis" x1={0} x2={width} y1={y + LANE} y2={y + LANE} />
-            <text className="lane" x={0} y={y + LANE / 2 + 5}>
-              {name}
+    <>
+      <svg
+        className="day-plan"
+        viewBox={`0 0 ${width} ${height}`}
+        width={fits ? '100%' : width}
+        height={fits ? undefined : height}
+        role="img"
+        aria-label={words.chartLabel}
+      >
+        <PatternDefs />
+        {axisMarks(sinceMidnight, span, scale, MARK).map(({ time, before }) => (
+          <g key={time}>
+            <line className="axis" x1={at(time)} x2={at(time)} y1={HEAD - 6} y2={height} />
+            <text className="axis-text" x={at(time)} y={HEAD - 10} textAnchor="middle">
+              {timeAndDay(
+                origin + 1000 * time,
+                ways,
+                before === undefined ? undefined : origin + 1000 * before,
+              )}
             </text>
-            {bars.map((bar) => (
-              <ChartBar
-                key={`${bar.entry.job.key} ${bar.from}`}
-                bar={bar}
-                worker={worker}
-                x={at(bar.from)}
-                y={y + 5}
-                width={Math.max(1.5, (bar.to - bar.from) * scale - 1)}
-              />
-            ))}
           </g>
-        );
-      })}
-      {begun && (
-        <>
-          <line className="now" x1={at(now)} x2={at(now)} y1={HEAD - 6} y2={height} />
-          <text className="now-text" x={at(now) + 4} y={height - 3}>
-            {words.now}
-          </text>
-        </>
-      )}
-    </svg>
+        ))}
+        {rows.map((row, lane) => (
+          <Row
+            key={typeof row.of === 'string' ? row.of : row.of.id}
+            row={row}
+            y={HEAD + lane * LANE}
+            names={names}
+            at={at}
+            chart={{ left, right: width }}
+            done={(seconds) => clockTime(origin + 1000 * seconds, ways)}
+          />
+        ))}
+        {begun && (
+          <>
+            <line className="now" x1={at(now)} x2={at(now)} y1={NOW} y2={height} />
+            <text className="now-text" x={at(now)} y={NOW - 5} textAnchor="middle">
+              {words.nowAt(clockTime(origin + 1000 * now, ways))}
+            </text>
+          </>
+        )}
+      </svg>
+      <Legend lots={rows.flatMap(({ lots }) => lots)} />
+    </>
   );
 }
 
-/** What stands in a bar: the order's code, or the span's number. */
-const shortName = ({ job }: Entry): string =>
-  job.order?.code ?? (job.spans.length > 0 ? job.spans.map((span) => span + 1).join('+') : '');
+/** A step of the film, or an order: its name, its lots, and when it is done. */
+function Row({
+  row: { of, lots },
+  y,
+  names,
+  at,
+  chart,
+  done,
+}: {
+  row: DayRow;
+  y: number;
+  names: keyof typeof NAMES;
+  at: (seconds: number) => number;
+  chart: { readonly left: number; readonly right: number };
+  done: (seconds: number) => string;
+}) {
+  const { press: words } = useAllWords();
+  const middle = y + LANE / 2;
+  const [from, to] = [Math.min(...lots.map((lot) => lot.from)), Math.max(...lots.map((lot) => lot.to))];
+  const end = typeof of === 'string' ? null : endLabel({ from: at(from), to: at(to) }, TIME, chart);
+  return (
+    <g>
+      <line className="axis" x1={0} x2={chart.right} y1={y + LANE} y2={y + LANE} />
+      {typeof of === 'string' ? (
+        <text className="lane" x={0} y={middle + 5}>
+          {names === 'narrow' ? words.shortSteps[of] : words.filmSteps[of]}
+        </text>
+      ) : (
+        <>
+          <rect className="tag" x={0} y={middle - 11} width={34} height={22} rx={3} fill={tintOf(of.tint)} />
+          <text className="tag-text" x={17} y={middle + 5} textAnchor="middle">
+            {of.code}
+          </text>
+          {names === 'wide' && (
+            <text className="lane-name" x={42} y={middle + 5}>
+              {shortened(of.name)}
+            </text>
+          )}
+        </>
+      )}
+      {lots.map((lot) => (
+        <Bar
+          key={`${lot.kind} ${lot.from}`}
+          lot={lot}
+          fill={typeof of === 'string' ? undefined : tintOf(of.tint)}
+          x={at(lot.from)}
+          y={middle - BAR / 2}
+          width={Math.max(4, at(lot.to) - at(lot.from) - 1)}
+        />
+      ))}
+      {end && (
+        <text className="axis-text" x={end.x} y={middle + 5} textAnchor={end.anchor}>
+          {done(to)}
+        </text>
+      )}
+    </g>
+  );
+}
 
-function ChartBar({
-  bar,
-  worker,
+/** As much of a name as stands beside its row. */
+const shortened = (name: string): string => (name.length > 20 ? `${name.slice(0, 19).trimEnd()}…` : name);
+
+/** A lot; checking and packing lies low, under the pressing that it follows. */
+function Bar({
+  lot,
+  fill,
   x,
   y,
   width,
 }: {
-  bar: Bar;
-  worker: Worker;
+  lot: Lot;
+  fill: string | undefined;
   x: number;
   y: number;
   width: number;
 }) {
   const { press: words } = useAllWords();
   const ways = useWays();
-  const { entry } = bar;
-  const { job, state, start, end } = entry;
-  const name = shortName(entry);
-  const length = 9 * name.length + 4;
-  const fits = width > length;
-  const [middle, centre] = [x + width / 2, y + (LANE - 10) / 2];
+  const [only] = lot.jobs;
+  const name =
+    only && lot.jobs.length === 1
+      ? jobName(only, ways)
+      : words.lot(words.legend[lot.kind], lot.jobs.length, ways);
+  const isPack = lot.kind === 'pack';
+  const box = { x, width, y: isPack ? y + BAR - 7 : y, height: isPack ? 7 : BAR - 8 };
+  const isFilm = fill === undefined;
+  const place = isFilm ? { ...box, height: BAR } : box;
   return (
-    <g className="bar" data-kind={job.kind} data-state={state} data-worker={worker}>
-      <title>{`${jobName(job, ways)}: ${words.from.toLowerCase()} ${Math.round(start / 60)} ${words.to.toLowerCase()} ${Math.round(end / 60)} min`}</title>
-      <rect
-        x={x}
-        y={y}
-        width={width}
-        height={LANE - 10}
-        rx={Math.min(3, width / 2)}
-        style={job.order ? { fill: tintOf(job.order.tint) } : undefined}
-      />
-      <Patterned kind={job.kind} x={x} y={y} width={width} height={LANE - 10} />
-      {(fits || (width > TALL && LANE - 10 > length)) && (
-        <text
-          x={middle}
-          y={centre + 4.5}
-          textAnchor="middle"
-          transform={fits ? undefined : `rotate(-90 ${middle} ${centre})`}
-          data-on={job.order ? 'tint' : 'plain'}
-        >
-          {name}
-        </text>
-      )}
+    <g className="bar" data-kind={lot.kind} data-state={lot.isDone ? 'done' : 'ahead'}>
+      <title>
+        {`${name}: ${words.from.toLowerCase()} ${Math.round(lot.from / 60)} ${words.to.toLowerCase()} ${Math.round(lot.to / 60)} min`}
+      </title>
+      <rect {...place} rx={Math.min(3, width / 2)} style={isFilm || isPack ? undefined : { fill }} />
+      <Patterned kind={lot.kind} {...place} />
     </g>
+  );
+}
+
+/** What the bars of the chart mean, in the order of the day. */
+function Legend({ lots }: { lots: readonly Lot[] }) {
+  const { press: words } = useAllWords();
+  const kinds = [...new Set(lots.map(({ kind }) => kind))];
+  return (
+    <p className="legend small">
+      {kinds.map((kind) => (
+        <span key={kind}>
+          <svg className="day-plan" width="24" height="16" aria-hidden="true">
+            <g className="bar" data-kind={kind}>
+              <rect x={1} y={kind === 'pack' ? 5 : 1} width={22} height={kind === 'pack' ? 7 : 14} rx={3} />
+              <Patterned
+                kind={kind}
+                x={1}
+                y={kind === 'pack' ? 5 : 1}
+                width={22}
+                height={kind === 'pack' ? 7 : 14}
+              />
+            </g>
+          </svg>{' '}
+          {words.legend[kind]}
+        </span>
+      ))}
+      {lots.some(({ isDone }) => isDone) && (
+        <span>
+          <svg className="day-plan" width="24" height="16" aria-hidden="true">
+            <g className="bar" data-kind="press" data-state="done">
+              <rect x={1} y={1} width={22} height={14} rx={3} />
+            </g>
+          </svg>{' '}
+          {words.legendDone}
+        </span>
+      )}
+    </p>
   );
 }
 

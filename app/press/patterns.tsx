@@ -1,5 +1,4 @@
 import type { JobKind } from '../../src/pressing';
-import { useAllWords } from '../words';
 
 /** Lines and dots by which printed bars are told apart without colour; what has none is plain. */
 const PATTERNS: Partial<Record<JobKind, string>> = {
@@ -37,23 +36,3 @@ export const Patterned = ({ kind, ...at }: Place & { kind: JobKind }) =>
   PATTERNS[kind] === undefined ? null : (
     <rect className="pattern" {...at} style={{ fill: `url(#${idOf(kind)})` }} />
   );
-
-/** Which pattern a kind of job has, for the kinds that a chart shows. */
-export function PatternKey({ kinds }: { kinds: ReadonlySet<JobKind> }) {
-  const { press: words } = useAllWords();
-  return (
-    <p className="pattern-key">
-      {[...kinds].map((kind) => (
-        <span key={kind}>
-          <svg className="day-plan" width="24" height="16" aria-hidden="true">
-            <g className="bar" data-kind={kind}>
-              <rect x={1} y={1} width={22} height={14} />
-              <Patterned kind={kind} x={1} y={1} width={22} height={14} />
-            </g>
-          </svg>{' '}
-          {words.kinds[kind]}
-        </span>
-      ))}
-    </p>
-  );
-}

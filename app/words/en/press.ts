@@ -24,6 +24,16 @@ const kinds: Record<JobKind, string> = {
   pack: 'Check and pack',
 };
 
+/** What the bars of the day's chart mean. */
+const legend = {
+  ready: 'warm up, check nozzles',
+  print: 'print',
+  cure: 'powder and cure',
+  apart: 'cut apart',
+  press: 'press, in the order’s tint',
+  pack: 'check and pack',
+};
+
 const spans = (list: readonly number[], ways: Ways): string =>
   `${list.length > 1 ? 'spans' : 'span'} ${list.map((span) => whole(span + 1, ways)).join(' + ')}`;
 
@@ -57,8 +67,6 @@ export const press = {
   wants: 'The customer gets',
   wantsOf: { garments: 'pressed garments', transfers: 'transfers only' },
   workers,
-  worker: (worker: Worker, unit: number, of: number) =>
-    of > 1 ? `${workers[worker]} ${unit + 1}` : workers[worker],
   kinds,
   job: (
     job: {
@@ -151,8 +159,13 @@ export const press = {
   chart: 'The day',
   zoom: 'Zoom',
   zooms: { fit: 'whole day', double: 'larger', four: 'largest' },
-  now: 'now',
-  chartLabel: 'Time chart of the run: printer, operators, presses',
+  nowAt: (time: string) => `now, ${time}`,
+  chartLabel: 'Time chart of the run: what is done to its film, and each order',
+  filmSteps: { ready: 'Warm up', print: 'Print', cure: 'Powder and cure', apart: 'Cut apart' },
+  shortSteps: { ready: 'Warm', print: 'Print', cure: 'Cure', apart: 'Cut' },
+  legend,
+  legendDone: 'done already',
+  lot: (what: string, count: number, ways: Ways) => `${what}, ${counted(count, 'step', 'steps', ways)}`,
   from: 'From',
   to: 'To',
   what: 'What',

@@ -25,6 +25,16 @@ const kinds: Record<JobKind, string> = {
   pack: 'Revisar y empacar',
 };
 
+/** What the bars of the day's chart mean. */
+const legend = {
+  ready: 'calentar, probar inyectores',
+  print: 'imprimir',
+  cure: 'empolvar y curar',
+  apart: 'separar copias',
+  press: 'planchar, en el color del pedido',
+  pack: 'revisar y empacar',
+};
+
 const spans = (list: readonly number[], ways: Ways): string =>
   `${list.length > 1 ? 'tramos' : 'tramo'} ${list.map((span) => whole(span + 1, ways)).join(' + ')}`;
 
@@ -65,7 +75,6 @@ export const press: Words['press'] = {
   wants: 'El cliente recibe',
   wantsOf: { garments: 'prendas planchadas', transfers: 'solo transfers' },
   workers,
-  worker: (worker, unit, of) => (of > 1 ? `${workers[worker]} ${unit + 1}` : workers[worker]),
   kinds,
   job: (job, ways) => {
     switch (job.kind) {
@@ -149,8 +158,13 @@ export const press: Words['press'] = {
   chart: 'El día',
   zoom: 'Zoom',
   zooms: { fit: 'el día entero', double: 'más grande', four: 'al máximo' },
-  now: 'ahora',
-  chartLabel: 'Cronograma de la tirada: impresora, operadores, planchas',
+  nowAt: (time) => `ahora, ${time}`,
+  chartLabel: 'Cronograma de la tirada: lo que se hace con su película y cada pedido',
+  filmSteps: { ready: 'Calentar', print: 'Imprimir', cure: 'Empolvar y curar', apart: 'Separar' },
+  shortSteps: { ready: 'Calentar', print: 'Imprimir', cure: 'Curar', apart: 'Separar' },
+  legend,
+  legendDone: 'ya hecho',
+  lot: (what, count, ways) => `${what}, ${counted(count, 'paso', 'pasos', ways)}`,
   from: 'De',
   to: 'A',
   what: 'Qué',

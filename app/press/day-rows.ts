@@ -1,0 +1,119 @@
+import type { Entry, Job, JobKind } from '../../src/pressing';
+
+const filmSteps = ['ready', 'print', 'cure', 'apart'] as const;
+type FilmStep = (typeof filmSteps)[number];
+
+/** What a lot is of: a step of the film, pressing, or checking and packing. */
+type LotKind = FilmStep | 'press' | 'pack';
+
+/** What is done at one go: jobs of a kind that follow one another so closely that they look like one. */
+export interface Lot {
+  readonly kind: LotKind;
+  readonly from: number;
+  readonly to: number;
+  readonly isDone: boolean;
+  readonly jobs: readonly Job[];
+}
+
+/** A row of the day's chart: a step that the film takes as a whole, or what an order takes from then on. */
+export interface DayRow {
+  readonly of: FilmStep | NonNullable<Job['order']>;
+  /** The earliest first. */
+  readonly lots: readonly Lot[];
+}
+
+/** The row of what is done to the film, and what a lot of it is called. */
+const stepOf: Partial<Record<JobKind, FilmStep>> = {
+  ready: 'ready',
+  print: 'print',
+  'cut-off': 'cure',
+  powder: 'cure',
+  cure: 'cure',
+  line: 'cure',
+  apart: 'apart',
+};
+
+/** The second press belongs to the first. */
+const shownAs = (kind: JobKind): LotKind => stepOf[kind] ?? (kind === 'pack' ? 'pack' : 'press');
+
+/** Joins what follows within some seconds; what is done stays apart from what is not. */
+function joined(entries: readonly Entry[], within: number): Lot[] {
+  const lots: Lot[] = [];
+  for (const { job, start, end, state } of entries.toSorted((a, b) => a.start - b.start)) {
+    const kind = shownAs(job.kind);
+    const isDone = state === 'done';
+    const at = lots.findLastIndex((lot) => lot.kind === kind);
+    const last = lots[at];
+    if (last && last.isDone === isDone && start - last.to <= within) {
+      lots[at] = { ...last, to: Math.max(last.to, end), jobs: [...last.jobs, job] };
+    } else lots.push({ kind, from: start, to: end, isDone, jobs: [job] });
+  }
+  return lots;
+}
+
+/**
+ * The day as rows: the steps of the film first, then its orders by the time at which they begin.
+ * @param within two lots of a kind no further apart than this are one, in seconds
+ */
+export function dayRows(entries: readonly Entry[], within: number): readonly DayRow[] {
+  const rows = new Map<string, { of: DayRow['of']; entries: Entry[] }>();
+  const put = (key: string, of: DayRow['of'], entry: Entry) => {
+    const row = rows.get(key) ?? { of, entries: [] };
+    row.entries.push(entry);
+    rows.set(key, row);
+  };
+  for (const entry of entries) {
+    const { kind, order } = entry.job;
+    const step = stepOf[kind];
+    if (step) put(step, step, entry);
+    else if (order) put(order.id, order, entry);
+  }
+  const steps = filmSteps.flatMap((step) => rows.get(step) ?? []);
+  const orders = [...rows.values()]
+    .filter(({ of }) => typeof of !== 'string')
+    .toSorted((a, b) => startOf(a.entries) - startOf(b.entries));
+  return [...steps, ...orders].map(({ of, entries: own }) => ({ of, lots: joined(own, within) }));
+}
+
+const startOf = (entries: readonly Entry[]): number => Math.min(...entries.map(({ start }) => start));
+
+/** A mark of the axis, in seconds from the start of the day. */
+export interface AxisMark {
+  readonly time: number;
+  /** The mark before it, if there is one: what it says of the day need not be said again. */
+  readonly before: number | undefined;
+}
+
+const MINUTES = [5, 10, 15, 30, 60, 120, 240, 360, 720];
+const DAY = 1440;
+
+/**
+ * Marks at whole steps of the clock, no nearer to each other than their figures need.
+ * @param from seconds since midnight at which the day starts
+ * @param span seconds of the day
+ * @param pixels pixels a second
+ * @param figure pixels that the figures of a mark need
+ */
+export function axisMarks(from: number, span: number, pixels: number, figure: number): readonly AxisMark[] {
+  const minute = 60 * pixels;
+  const minutes = MINUTES.find((step) => step * minute >= figure) ?? DAY * Math.ceil(figure / (DAY * minute));
+  const step = 60 * minutes;
+  const offset = from % Math.min(step, 60 * DAY);
+  const marks: AxisMark[] = [];
+  for (let time = offset === 0 ? 0 : step - offset; time <= span; time += step)
+    marks.push({ time, before: marks.at(-1)?.time });
+  return marks;
+}
+
+/**
+ * Where the time at which a row is done stands: behind its last lot, or before its first where there is no room behind it.
+ * @param width pixels that it needs
+ */
+export function endLabel(
+  { from, to }: { readonly from: number; readonly to: number },
+  width: number,
+  chart: { readonly left: number; readonly right: number },
+): { readonly x: number; readonly anchor: 'start' | 'end' } | null {
+  if (to + 6 + width <= chart.right) return { x: to + 6, anchor: 'start' };
+  return from - 6 - width >= chart.left ? { x: from - 6, anchor: 'end' } : null;
+}
