@@ -105,6 +105,11 @@ test('a run is written as a PNG of true size, pixel by pixel what lies on the fi
       expect(same, `row ${row}`).toBe(0);
     }
   }
+
+  // Once it is saved it is no longer what is done next.
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'Lock for print' }).click();
+  await expect(page.locator('main .button.primary:enabled')).toHaveText(['All printed']);
 });
 
 test('spans are written each to a file of a folder, by name, and none is written over', async ({ page }) => {

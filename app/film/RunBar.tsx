@@ -106,7 +106,7 @@ function RunSteps({ run, next }: { run: LaidRun; next: NextAct | null }) {
         </Button>
         <Button onPress={() => openDialog({ kind: 'spoiled' })}>{words.spoiled}</Button>
         <Button onPress={() => openDialog({ kind: 'printed' })}>{words.printedTo}</Button>
-        <Button writes onPress={() => finishPrinting(run)}>
+        <Button writes weight={next === 'printed' ? 'primary' : 'normal'} onPress={() => finishPrinting(run)}>
           {words.leadOn.locked}
         </Button>
       </>

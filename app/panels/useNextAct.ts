@@ -5,7 +5,7 @@ import { usePlanning } from '../store/planning';
 import { useShop } from '../store/shop';
 
 /** What is done next with a run before it is printed; its button is the loud one. */
-export type NextAct = 'lay-out' | 'lock' | 'print';
+export type NextAct = 'lay-out' | 'lock' | 'print' | 'printed';
 
 /** Whether laying out again could bring a copy onto the film: one waits that is not known to have no room there. */
 function anyToLay(book: Book, { id, film }: LaidRun, leftOut: ReadonlySet<string>): boolean {
@@ -31,7 +31,8 @@ export function useNextAct(run: LaidRun | null): NextAct | null {
     () => run?.state === 'draft' && anyToLay(book, run, new Set(leftOut.map(({ transfer }) => transfer))),
     [book, run, leftOut],
   );
-  if (run?.state === 'locked') return 'print';
+  // Once its image is saved, the printer has the word.
+  if (run?.state === 'locked') return book.run[run.id]?.imageFeed == null ? 'print' : 'printed';
   if (run?.state !== 'draft') return null;
   return run.copies.length === 0 || run.spans === null || waits ? 'lay-out' : 'lock';
 }

@@ -74,8 +74,8 @@ export function Chart({
   const { timeline, origin, now, begun } = day;
   const left = NAMES[names];
   const span = Math.max(60, timeline.end, now);
-  // Half of a figure of the axis stands beyond its ends.
-  const scale = (width - left - MARK / 2) / span;
+  // The time at which the last row is done stands behind it, as does half of the axis's last figure.
+  const scale = (width - left - TIME - 10) / span;
   const rows = dayRows(timeline.entries, JOIN / scale);
   const height = HEAD + rows.length * LANE + 4;
   const at = (seconds: number) => left + seconds * scale;
@@ -168,6 +168,16 @@ function Row({
             </text>
           )}
         </>
+      )}
+      {typeof of !== 'string' && (
+        <line
+          className="thread"
+          x1={at(from)}
+          x2={at(to)}
+          y1={middle - 4}
+          y2={middle - 4}
+          stroke={tintOf(of.tint)}
+        />
       )}
       {lots.map((lot) => (
         <Bar

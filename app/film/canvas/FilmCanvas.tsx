@@ -1,17 +1,15 @@
 import type { Context as KonvaContext } from 'konva/lib/Context';
 import { useEffect, useRef, useState } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
-import { type Checker, openChecker } from '../../../src/artwork/browser';
 import type { LaidRun } from '../../../src/layout';
 import { fromMm, um } from '../../../src/units';
 import { nudgeStep } from '../../commands/film';
-import { loadArtworkFile, loadThumbnail } from '../../store/artwork';
+import { loadThumbnail } from '../../store/artwork';
 import { ROOM_AHEAD, setFrame, useCamera } from '../../store/camera';
 import { outlineNow, useDoneChecks } from '../../store/checks';
 import { useHeld } from '../../store/held';
 import { usePlanning } from '../../store/planning';
 import { useWays } from '../../store/selectors';
-import { useShop } from '../../store/shop';
 import { useView } from '../../store/view';
 import { useWords } from '../../words';
 import { area, rulerLength } from '../../words/format';
@@ -20,7 +18,6 @@ import { listenForGestures } from './gestures';
 import { createOutlines, type Outlines } from './outlines';
 import { paintCodesOf, paintCopy, paintFilm, paintKnifeLines, paintRuler, type Scene } from './paint';
 import { createPictures, type Pictures } from './pictures';
-import { createSharp } from './sharp';
 import { readColours } from './theme';
 
 const RULER = 30;
@@ -229,36 +226,10 @@ function useColours(element: React.RefObject<HTMLElement | null>) {
   return colours;
 }
 
-/** No picture is drawn in more pixels than this: 64 MB. */
-const MOST_DRAWN = 16_000_000;
-
-/** Draws the trimmed artwork of the book from its file, in as many pixels as are wanted. */
-const drawnFrom =
-  (checker: Checker) =>
-  async (id: string, longest: number): Promise<ImageBitmap | null> => {
-    const artwork = useShop.getState().book.artwork[id];
-    const file = await loadArtworkFile(id);
-    if (!artwork?.trim || !file) return null;
-    const { pixels, trim, kind } = artwork;
-    const shape = Math.max(trim.width, trim.height) / Math.min(trim.width, trim.height);
-    const most = Math.min(longest, Math.floor(Math.sqrt(MOST_DRAWN * shape)));
-    return checker.picture(file, { pixels, trim, vector: kind === 'svg' }, most, null);
-  };
-
 function usePictures(): Pictures {
   const [, redraw] = useState(0);
-  const [checker] = useState(openChecker);
-  const [pictures] = useState(() => {
-    const onChange = () => redraw((count) => count + 1);
-    return createPictures(loadThumbnail, createSharp(drawnFrom(checker), onChange), onChange);
-  });
-  useEffect(
-    () => () => {
-      pictures.close();
-      checker.close();
-    },
-    [pictures, checker],
-  );
+  const [pictures] = useState(() => createPictures(loadThumbnail, () => redraw((count) => count + 1)));
+  useEffect(() => () => pictures.close(), [pictures]);
   return pictures;
 }
 

@@ -1,3 +1,4 @@
+import { fetchPart } from '../../offline/part';
 import type { Sharp } from './sharp';
 
 /** Draws the picture of an artwork into a box of the canvas, oriented as the film lies on the screen. */
@@ -47,11 +48,26 @@ function drawTurned(
  */
 export function createPictures(
   load: (artwork: string) => Promise<Blob | null>,
-  sharp: Sharp,
   onChange: () => void,
 ): Pictures & { close(): void } {
   const thumbnails = new Map<string, ImageBitmap | 'loading' | 'none'>();
   const drawn = new Map<string, HTMLCanvasElement>();
+  let sharp: Sharp | 'fetching' | null = null;
+  let closed = false;
+
+  /** Fetched when something is first looked at so closely; where it cannot be, thumbnails do. */
+  const sharpNow = (): Sharp | null => {
+    if (sharp === null) {
+      sharp = 'fetching';
+      const opened = fetchPart(() => import('./sharp')).then(({ openSharp }) => {
+        if (closed) return;
+        sharp = openSharp(onChange);
+        onChange();
+      });
+      opened.catch(() => undefined);
+    }
+    return sharp === 'fetching' ? null : sharp;
+  };
 
   const fetchThumbnail = async (artwork: string): Promise<void> => {
     thumbnails.set(artwork, 'loading');
@@ -87,7 +103,7 @@ export function createPictures(
       const longest = Math.max(width, height);
       if (longest > ENLARGED * Math.max(thumbnail.width, thumbnail.height)) {
         // What is so large is drawn straight to the canvas: a copy of it for each size would take hundreds of megabytes.
-        drawTurned(context, sharp.get(artwork, longest) ?? thumbnail, turned, box);
+        drawTurned(context, sharpNow()?.get(artwork, longest) ?? thumbnail, turned, box);
       } else {
         const picture = small(thumbnail, artwork, turned, width, height);
         context.drawImage(picture, box.left, box.top, box.width, box.height);
@@ -98,7 +114,8 @@ export function createPictures(
       for (const thumbnail of thumbnails.values()) if (thumbnail instanceof ImageBitmap) thumbnail.close();
       thumbnails.clear();
       drawn.clear();
-      sharp.close();
+      closed = true;
+      if (sharp !== null && sharp !== 'fetching') sharp.close();
     },
   };
 }

@@ -1,3 +1,7 @@
+import { type Checker, openChecker } from '../../../src/artwork/browser';
+import { loadArtworkFile } from '../../store/artwork';
+import { useShop } from '../../store/shop';
+
 /** Artwork in as many pixels as the screen wants, for what is looked at closely. */
 export interface Sharp {
   /** Its picture, not turned, whose longer side is wanted to have so many device pixels; `null` while it is not there. */
@@ -11,15 +15,29 @@ const MOST_PIXELS = 25_000_000;
 /** Zooming further by less than this makes no new picture. */
 const STEP = 1.5;
 
+/** No picture is drawn in more pixels than this: 64 MB. */
+const MOST_DRAWN = 16_000_000;
+
+/** Draws the trimmed artwork of the book from its file, in as many pixels as are wanted. */
+const drawnFrom =
+  (checker: Checker) =>
+  async (id: string, longest: number): Promise<ImageBitmap | null> => {
+    const artwork = useShop.getState().book.artwork[id];
+    const file = await loadArtworkFile(id);
+    if (!artwork?.trim || !file) return null;
+    const { pixels, trim, kind } = artwork;
+    const shape = Math.max(trim.width, trim.height) / Math.min(trim.width, trim.height);
+    const most = Math.min(longest, Math.floor(Math.sqrt(MOST_DRAWN * shape)));
+    return checker.picture(file, { pixels, trim, vector: kind === 'svg' }, most, null);
+  };
+
 /**
  * Draws artwork from its file, once for each step of zoom, and lets go of what was looked at longest ago.
- * @param load the trimmed artwork by its longer side in pixels; `null` if it cannot be drawn
  * @param onChange called when one has come in
  */
-export function createSharp(
-  load: (artwork: string, longest: number) => Promise<ImageBitmap | null>,
-  onChange: () => void,
-): Sharp {
+export function openSharp(onChange: () => void): Sharp {
+  const checker = openChecker();
+  const load = drawnFrom(checker);
   /** What was asked for of each, the one looked at last at the end. */
   const asked = new Map<string, number>();
   const kept = new Map<string, ImageBitmap>();
@@ -66,6 +84,7 @@ export function createSharp(
     },
     close() {
       closed = true;
+      checker.close();
       for (const picture of kept.values()) picture.close();
       kept.clear();
     },
