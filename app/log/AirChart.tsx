@@ -3,9 +3,10 @@ import { type LogRow, spoiledByHumidity, spoiledByLot } from '../../src/log';
 import { usualAir } from '../../src/upkeep';
 import { useWays } from '../store/selectors';
 import { useAllWords } from '../words';
-import { dueDay, percent, whole } from '../words/format';
+import { dueDay, percent, whole, wholePercent } from '../words/format';
 import { ChartPart } from './ChartPart';
 import { axis, dots, Plot, type PlotSpec } from './Plot';
+import { shareSteps } from './ticks';
 
 const mild = usualAir.humidity;
 
@@ -44,8 +45,8 @@ export function AirChart({ rows }: { rows: readonly LogRow[] }) {
         },
         series: [{}, dots(colours, sorted.length)],
         axes: [
-          axis(colours, (value) => percent(value, ways)),
-          axis(colours, (value) => percent(value, ways), 64),
+          axis(colours, (value) => wholePercent(value, ways), { steps: shareSteps }),
+          axis(colours, (value) => wholePercent(value, ways), { size: 64, steps: shareSteps }),
         ],
       }),
     };

@@ -8,6 +8,7 @@ import { useAllWords } from '../words';
 import { dueDay, filmLength, inkVolume, percent, powderMass, spoken, type Ways } from '../words/format';
 import { ChartPart } from './ChartPart';
 import { axis, dots, Plot, type PlotSpec, plannedLine } from './Plot';
+import { filmSteps, filmTick, timeSteps } from './ticks';
 
 /** An amount of what is compared, as a person reads it. */
 function told(amount: number, what: Compared, ways: Ways): string {
@@ -15,6 +16,12 @@ function told(amount: number, what: Compared, ways: Ways): string {
   if (what === 'powder') return powderMass(amount as Milligrams, ways);
   if (what === 'white' || what === 'colour') return inkVolume(amount as Microlitres, ways);
   return spoken(amount, ways);
+}
+
+/** Steps of the axes; ink and powder are kept in thousandths of what is shown, of which the chart's own steps are round. */
+function stepsOf(what: Compared, ways: Ways): { steps?: number[] } {
+  if (what === 'film') return { steps: filmSteps(ways) };
+  return what === 'printer' || what === 'hands' || what === 'press' ? { steps: timeSteps } : {};
 }
 
 /** Each run as a dot: what was planned along, what was used up. */
@@ -31,6 +38,8 @@ export function PlannedChart({ rows }: { rows: readonly LogRow[] }) {
   const spec = useMemo((): PlotSpec => {
     const sorted = runs.toSorted((a, b) => a.planned - b.planned);
     const most = Math.max(1, ...sorted.map(({ planned, actual }) => Math.max(planned, actual))) * 1.08;
+    const spacing = stepsOf(what, ways);
+    const tick = (amount: number) => (what === 'film' ? filmTick(amount, ways) : told(amount, what, ways));
     return {
       data: [
         [0, ...sorted.map(({ planned }) => planned), most],
@@ -40,10 +49,7 @@ export function PlannedChart({ rows }: { rows: readonly LogRow[] }) {
       options: (colours) => ({
         scales: { x: { time: false, range: [0, most] }, y: { range: [0, most] } },
         series: [{}, dots(colours, sorted.length), plannedLine(colours)],
-        axes: [
-          { ...axis(colours, (value) => told(value, what, ways)), space: 90 },
-          axis(colours, (value) => told(value, what, ways), 84),
-        ],
+        axes: [{ ...axis(colours, tick, spacing), space: 90 }, axis(colours, tick, { size: 84, ...spacing })],
       }),
     };
   }, [runs, what, ways]);

@@ -11,13 +11,21 @@ export interface PlotSpec {
   options(colours: ChartColours): Omit<uPlot.Options, 'width' | 'height'>;
 }
 
-/** Axes in the app's typeface, their figures by locale. */
-export const axis = (colours: ChartColours, values: (value: number) => string, size = 50): uPlot.Axis => ({
+/**
+ * Axes in the app's typeface, their figures by locale.
+ * @param steps between two marks, of which the chart takes what fits; else round in the unit of the data
+ */
+export const axis = (
+  colours: ChartColours,
+  values: (value: number) => string,
+  { size = 50, steps }: { readonly size?: number; readonly steps?: number[] } = {},
+): uPlot.Axis => ({
   stroke: colours.quiet,
   font: '14px "Atkinson Hyperlegible Next", system-ui, sans-serif',
   grid: { stroke: colours.line, width: 1 },
   ticks: { stroke: colours.line, width: 1 },
   size,
+  ...(steps ? { incrs: steps } : {}),
   values: (_, splits) => splits.map((value) => (value === null ? '' : values(value))),
 });
 

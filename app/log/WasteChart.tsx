@@ -2,10 +2,10 @@ import { useMemo } from 'react';
 import { type LogRow, wasteTogether } from '../../src/log';
 import { useWays } from '../store/selectors';
 import { useAllWords } from '../words';
-import { dueDay, percent } from '../words/format';
+import { dueDay, percent, wholePercent } from '../words/format';
 import { ChartPart } from './ChartPart';
 import { axis, dotSize, Plot, type PlotSpec, plannedLine } from './Plot';
-import { dayTick } from './ticks';
+import { dayTick, shareSteps } from './ticks';
 
 /** Runs that are told of together in the sentence. */
 const LATELY = 10;
@@ -43,7 +43,7 @@ export function WasteChart({ rows }: { rows: readonly LogRow[] }) {
         ],
         axes: [
           axis(colours, (value) => dayTick(value, ways)),
-          axis(colours, (value) => percent(value, ways), 64),
+          axis(colours, (value) => wholePercent(value, ways), { size: 64, steps: shareSteps }),
         ],
       }),
     };

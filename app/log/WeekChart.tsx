@@ -7,7 +7,7 @@ import { useAllWords } from '../words';
 import { dueDay, filmLength, whole } from '../words/format';
 import { ChartPart } from './ChartPart';
 import { axis, Plot, type PlotSpec } from './Plot';
-import { dayTick } from './ticks';
+import { dayTick, filmSteps, filmTick } from './ticks';
 
 /** How much film each week took. */
 export function WeekChart({ rows }: { rows: readonly LogRow[] }) {
@@ -44,7 +44,7 @@ export function WeekChart({ rows }: { rows: readonly LogRow[] }) {
         ],
         axes: [
           axis(colours, (value) => dayTick(value, ways)),
-          axis(colours, (value) => filmLength(um(Math.round(value)), ways), 84),
+          axis(colours, (value) => filmTick(value, ways), { size: 64, steps: filmSteps(ways) }),
         ],
       }),
     }),

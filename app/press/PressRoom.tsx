@@ -31,6 +31,7 @@ export function PressRoom() {
   const run = useBenchRun();
   const received = useShop(({ book }) => book.run[run?.id ?? '']?.received ?? null);
   const state = useDay(run, 'thorough');
+  const narrow = useNarrow();
   if (!run) return null;
   return (
     <>
@@ -49,7 +50,7 @@ export function PressRoom() {
             </Button>
           </>
         )}
-        <HandOverButton />
+        {!narrow && <HandOverButton />}
         <Button onPress={() => goTo('cards')}>{words.cards}</Button>
       </RoomHead>
       <StateBar run={run} received={received !== null} />
@@ -71,6 +72,7 @@ export function PressRoom() {
       {state.kind === 'closed' && <p>{words.closed}</p>}
       {state.kind === 'ready' && <DayView run={run} day={state.day} />}
       <ShelfSection />
+      {narrow && <HandOverButton />}
     </>
   );
 }
