@@ -1,4 +1,5 @@
 import { type Checker, openChecker } from '../../../src/artwork/browser';
+import { um } from '../../../src/units';
 import { loadArtworkFile } from '../../store/artwork';
 import { useShop } from '../../store/shop';
 
@@ -28,7 +29,9 @@ const drawnFrom =
     const { pixels, trim, kind } = artwork;
     const shape = Math.max(trim.width, trim.height) / Math.min(trim.width, trim.height);
     const most = Math.min(longest, Math.floor(Math.sqrt(MOST_DRAWN * shape)));
-    return checker.picture(file, { pixels, trim, vector: kind === 'svg' }, most, null);
+    // Nothing is mended in it, so that how large it is printed plays no part.
+    const printed = { width: um(trim.width), height: um(trim.height) };
+    return checker.picture(file, { pixels, trim, printed, vector: kind === 'svg' }, most, null);
   };
 
 /**
