@@ -131,8 +131,14 @@ export function RunCard({ run, paper, made }: CardProps) {
               <ul>
                 {tallyByTransfer(copies).map(({ transfer, name, artwork, size, numbers }) => (
                   <li key={transfer}>
-                    <Picture of={pictures.get(artwork ?? '')} /> {name}, {area(size.width, size.height, ways)}
-                    {isPressed && `, ${pressSeconds(recipe, size)} s`} <Boxes count={numbers.length} />
+                    <span>
+                      <Picture of={pictures.get(artwork ?? '')} />
+                    </span>
+                    <span>
+                      {name}, {area(size.width, size.height, ways)}
+                      {isPressed && `, ${pressSeconds(recipe, size)} s`}
+                    </span>
+                    <Boxes count={numbers.length} />
                   </li>
                 ))}
               </ul>

@@ -1,6 +1,6 @@
 import { addOrder, addTransfer, type BookDraft, type EditContext } from '../editing';
 import type { Book, Id } from '../model';
-import { fromMm, fromUnit, type LocalDate, type Micrometres, toInches, toMm } from '../units';
+import { fromMm, fromUnit, type LocalDate, type Micrometres, toInches } from '../units';
 import { boardOf, type DrawingName } from './drawings/boards';
 
 interface DemoTransfer {
@@ -64,7 +64,7 @@ const orders = [
     code: 'NC',
     dueIn: 2,
     transfers: [
-      { name: 'wheelCap', drawing: 'wheel', width: 64, count: 8 },
+      { name: 'wheelCap', drawing: 'wheel', width: 58, count: 8 },
       { name: 'hillFront', drawing: 'hillClimb', width: 260, count: 3 },
       { name: 'neckTagL', drawing: 'cyclingTag', width: 57, count: 4 },
     ],
@@ -114,16 +114,9 @@ export interface DemoWords {
   readonly transfers: Readonly<Record<Day['transfers'][number]['name'], string>>;
 }
 
-/** A width as this shop would ask for it: in whole millimetres, or quarters of an inch. */
-const widthIn = (unit: 'mm' | 'in', mm: number): Micrometres =>
-  fromUnit(unit === 'mm' ? mm : Math.round(4 * toInches(fromMm(mm))) / 4, unit);
-
-/** The height that follows, as it would have been typed: to 0.1 mm or 0.01 in. */
-function heightIn(unit: 'mm' | 'in', width: Micrometres, board: { width: number; height: number }) {
-  const height = fromMm((toMm(width) * board.height) / board.width);
-  const [typed, parts] = unit === 'mm' ? [toMm(height), 10] : [toInches(height), 100];
-  return fromUnit(Math.round(parts * typed) / parts, unit);
-}
+/** A size as this shop would have typed it: to 0.1 mm or 0.01 in. */
+const sizeIn = (unit: 'mm' | 'in', mm: number): Micrometres =>
+  fromUnit(unit === 'mm' ? Math.round(10 * mm) / 10 : Math.round(100 * toInches(fromMm(mm))) / 100, unit);
 
 /** How the shop that shows the demo day counts, measures and speaks. */
 export interface DemoShop {
@@ -144,8 +137,8 @@ export function addDemoDay(
     const order = addOrder(draft, { name: words.orders[code], code, due: dayFrom(dueIn) }, context);
     for (const { name, drawing, width, count, ...how } of transfers) {
       const board = boardOf[drawing];
-      const across = widthIn(unit, width);
-      const down = heightIn(unit, across, board);
+      const across = sizeIn(unit, width);
+      const down = sizeIn(unit, (width * board.height) / board.width);
       const fields = {
         name: words.transfers[name],
         width: across,
@@ -170,7 +163,7 @@ export function missingArtwork(book: Book): MissingArtwork[] {
   return Object.values(book.transfer).flatMap((transfer) => {
     const day = orders.find(({ code }) => code === book.order[transfer.order]?.code);
     const known = day?.transfers.find(({ width }) =>
-      (['mm', 'in'] as const).some((unit) => transfer.width === widthIn(unit, width)),
+      (['mm', 'in'] as const).some((unit) => transfer.width === sizeIn(unit, width)),
     );
     if (!known || transfer.artwork !== null) return [];
     return [{ transfer: transfer.id, drawing: known.drawing, widthMm: known.width }];

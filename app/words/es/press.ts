@@ -102,7 +102,7 @@ export const press: Words['press'] = {
       'La velocidad de la impresora es cero. Hay que decir en «Máquinas» cuánta película imprime en una hora.',
   },
   bound: (least, over) => `Fin más temprano posible ${when(least)}; este llega ${over} después.`,
-  proven: 'Ningún orden de trabajo acaba antes.',
+  proven: 'No se puede acabar antes.',
   bottleneck: (of, busy) =>
     of.kind === 'worker'
       ? `Lo que marca el ritmo: ${workers[of.worker].toLowerCase()}, ${busy} de trabajo.`

@@ -2,7 +2,7 @@ import type { Words } from '../en';
 
 export const station: Words['station'] = {
   title: 'Máquinas y manejo',
-  hint: 'Los valores iniciales son práctica común, sin fuente. Cronometrarse una vez y poner los propios.',
+  hint: 'Los valores iniciales son práctica común, sin fuente. Hay que cronometrarse una vez y poner los propios.',
   groups: { equipment: 'Máquinas', heat: 'Calentamiento y esperas', handling: 'Tiempo a mano' },
   cutApart: 'Las copias se separan',
   cutAparts: { 'after-cure': 'después de empolvar y curar', 'before-powder': 'antes de empolvar y curar' },

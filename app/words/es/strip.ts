@@ -14,7 +14,7 @@ export const strip: Words['strip'] = {
   feed: (measure, factor) =>
     `${measure} en la tira, entre los bordes interiores de las dos barras. Ahora las distancias se multiplican por ${factor}.`,
   implausible: (measure) =>
-    `Se aparta más de un 5 % de ${measure}, y ningún avance lo hace. Medir otra vez entre los bordes interiores de las barras.`,
+    `Se aparta más de un 5 % de ${measure}, y ningún avance lo hace. Hay que medir otra vez entre los bordes interiores de las barras.`,
   after: 'Manos y tijeras lejos del cabezal mientras sale la tira.',
   reset: 'Como si no se hubiera impreso',
 };

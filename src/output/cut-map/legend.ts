@@ -215,7 +215,7 @@ export function legend(
   content: LegendContent,
   type: Type,
   more: (left: number) => string,
-): { readonly marks: readonly Mark[]; readonly left: number } {
+): { readonly marks: readonly Mark[]; readonly left: number; readonly bottom: number } {
   const { words, measure } = type;
   const { lines, spans, totals, single, copies } = content;
   const told = totals.flatMap((each) => wrapped(each, width, NOTE, 400, measure));
@@ -261,5 +261,5 @@ export function legend(
     top += warning ?? 0;
   }
   marks.push(...note(x, top, width, words.caution.lead, words.caution.rest, measure).marks);
-  return { marks, left };
+  return { marks, left, bottom: top + caution };
 }

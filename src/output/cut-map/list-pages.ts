@@ -18,6 +18,26 @@ type Entry =
   | { readonly kind: 'garment'; readonly text: string };
 
 /**
+ * The garments of a run below what stands beside its film, where there is room for all of them.
+ * @returns `null` where there is not
+ */
+export function garmentsBelow(
+  garments: readonly string[],
+  column: { readonly x: number; readonly top: number; readonly bottom: number; readonly width: number },
+  { words, measure }: Type,
+): Mark[] | null {
+  const { x, top, bottom, width } = column;
+  if (top + (garments.length + 1) * ROW > bottom) return null;
+  const base = (line: number) => top + (line + 1) * ROW - 1.8;
+  return [
+    text(x, base(0), shortened(words.garments, width, HEAD, 700, measure), { size: HEAD, weight: 700 }),
+    ...garments.map((each, line) =>
+      text(x, base(line + 1), shortened(each, width, BODY, 400, measure), { size: BODY }),
+    ),
+  ];
+}
+
+/**
  * Sheets for what the film pages had no room for: every transfer of the run, and the copies drawn too
  * small for a name with where they start, and the garments that wait for them. In two columns.
  */

@@ -17,7 +17,7 @@ import { type FilmScene, filmMarks, filmRight } from './film';
 import { type Frame, filmFacts, foot, head, type RuleUnit } from './frame';
 import { cutLabels, sheetLabels, spanBrackets } from './gutters';
 import { type LegendContent, type LegendLine, legend, legendLines } from './legend';
-import { listPages } from './list-pages';
+import { garmentsBelow, listPages } from './list-pages';
 import { enlarged, type Mark, type Page, PT, text } from './marks';
 import { textBoxes } from './obstacles';
 import { BRACKETS, type FilmDrawing, planFilm } from './plan';
@@ -80,7 +80,7 @@ export function cutMapPages(run: LaidRun, options: CutMapOptions): Page[] {
   const lists = listPages(
     unlisted ? linesOf(making, run.copies) : [],
     drawn.flatMap(({ small }) => small),
-    options.garments,
+    drawn.some(({ hasGarments }) => hasGarments) ? [] : options.garments,
     sheet,
     making,
     making,
@@ -106,6 +106,8 @@ interface Body {
   readonly left: number;
   /** Copies without a name. */
   readonly small: readonly LaidCopy[];
+  /** Whether the garments of the run are on it. */
+  readonly hasGarments: boolean;
 }
 
 function emptyPage({ words, sheet, measure }: Making): Body {
@@ -114,7 +116,7 @@ function emptyPage({ words, sheet, measure }: Making): Body {
   const marks = lines.map((content, index) =>
     text(sheet.left, sheet.filmTop + (index + 1) * size * 1.4, content, { size }),
   );
-  return { marks, left: 0, small: [] };
+  return { marks, left: 0, small: [], hasGarments: false };
 }
 
 function filmPage(making: Making, index: number): Body {
@@ -134,13 +136,17 @@ function filmPage(making: Making, index: number): Body {
     width: sheet.right - x,
     height: sheet.filmBottom + 6 - sheet.filmTop,
   };
-  const { marks, left } = legend(column, legendContent(making, scene), making, (count) =>
+  const { marks, left, bottom } = legend(column, legendContent(making, scene), making, (count) =>
     words.moreOnPage(count, plan.pages.length + 1),
   );
+  const isLast = index === plan.pages.length - 1 && making.garments.length > 0;
+  const below = { x, top: bottom + 4, bottom: sheet.filmBottom, width: column.width };
+  const garments = isLast ? garmentsBelow(making.garments, below, making) : null;
   return {
-    marks: [...film, ...small.marks, ...marks],
+    marks: [...film, ...small.marks, ...marks, ...(garments ?? [])],
     left,
     small: small.left,
+    hasGarments: garments !== null,
   };
 }
 
