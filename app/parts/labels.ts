@@ -41,13 +41,3 @@ export function spread(
     middles[index] = (starts[position] ?? from) + size / 2;
   return middles;
 }
-
-/** Labels that stay where they are: each that does not come nearer than the gap to one shown before it. */
-export function apart<Placed extends Label>(labels: readonly Placed[], gap: number): Placed[] {
-  const shown: Placed[] = [];
-  for (const label of labels) {
-    const isFree = shown.every(({ at, size }) => Math.abs(label.at - at) >= (label.size + size) / 2 + gap);
-    if (isFree) shown.push(label);
-  }
-  return shown;
-}

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { apart, spread } from '../../app/parts/labels';
+import { spread } from '../../app/parts/labels';
 
 const label = fc.record({
   at: fc.double({ min: -50, max: 450, noNaN: true }),
@@ -63,18 +63,4 @@ describe('labels along a line', () => {
       [195, null],
     ],
   ])('%s', (_, wanted, middles) => expect(spread(wanted, line, GAP)).toEqual(middles));
-
-  it('that stay in place are shown as far as they keep apart', () => {
-    fc.assert(
-      fc.property(labels, (wanted) => {
-        const shown = apart(wanted, GAP);
-        for (const [index, one] of shown.entries())
-          for (const other of shown.slice(0, index))
-            expect(Math.abs(one.at - other.at)).toBeGreaterThanOrEqual(
-              (one.size + other.size) / 2 + GAP - 1e-6,
-            );
-        if (wanted.length > 0) expect(shown[0]).toBe(wanted[0]);
-      }),
-    );
-  });
 });
