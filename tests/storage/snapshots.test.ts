@@ -138,7 +138,8 @@ describe('a tab that does not write', () => {
 });
 
 describe('a snapshot of the first format', () => {
-  it.each(shipped.filter(({ version }) => version > 2))(
+  // From version 19 on snapshots bear their version.
+  it.each(shipped.filter(({ version }) => version > 2 && version < 19))(
     'of $file is read, whatever version it has',
     async ({ version, records, inMemory }) => {
       const name = freshName();
