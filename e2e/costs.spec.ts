@@ -223,7 +223,7 @@ test('other films and ways are laid out side by side; one is taken and taken bac
     .getByLabel('Another trade size', { exact: true })
     .selectOption({ label: 'sheet, A3 (297 × 420 mm)' });
   await button(page, 'Add: Another trade size').click();
-  await expect(rows).toHaveCount(8, { timeout: 30_000 });
+  await expect(rows).toHaveCount(9, { timeout: 30_000 });
   await expect(page.locator('.ways tr', { hasText: 'sheet, A3' }).locator('td').first()).toHaveText(
     /sheets?/,
   );
