@@ -82,7 +82,7 @@ function finding(found: Finding, ways: Ways): Said {
     case 'strays':
       return {
         what: `${counted(found.count, 'stray', 'strays', ways)} far from the design ${found.count === 1 ? 'makes' : 'make'} it ${area(found.size.width, found.size.height, ways)} instead of ${area(found.without.width, found.without.height, ways)}`,
-        mend: 'They print as dirt, and the design comes out smaller than you asked for. Take them off.',
+        mend: 'What is stray prints as dirt, and the design comes out smaller than you asked for. Take it off.',
       };
     case 'openings':
       return {

@@ -81,7 +81,7 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
     case 'strays':
       return {
         what: `${counted(found.count, 'resto suelto', 'restos sueltos', ways)} lejos del diseño: con ${found.count === 1 ? 'él' : 'ellos'} mide ${area(found.size.width, found.size.height, ways)}, y no ${area(found.without.width, found.without.height, ways)}`,
-        mend: 'Se imprimen como suciedad, y el diseño sale más pequeño de lo pedido. Hay que quitarlos.',
+        mend: 'Lo suelto se imprime como suciedad, y el diseño sale más pequeño de lo pedido. Hay que quitarlo.',
       };
     case 'openings':
       return {
