@@ -199,7 +199,7 @@ test('closing a run takes ink and powder out of stock and writes the log; going 
   await expect(notices(page)).toContainText('Run 1 is corrected; stock got the difference.');
   await page.getByRole('button', { name: 'Correct what it took' }).click();
   await dialog(page).getByText('Told before (1 time)').click();
-  await expect(dialog(page).locator('details')).toContainText('white ink 6.5 ml');
+  await expect(dialog(page).locator('details', { hasText: 'Told before' })).toContainText('white ink 6.5 ml');
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Back to pressed' }).click();
   // What was measured stands when it is closed again.
