@@ -266,7 +266,8 @@ test('a camera reads the codes off a screen, in any order and some twice, and is
   try {
     const phone = await watched(await browser.newContext({ baseURL: ADDRESS, locale: 'en-GB' }));
     await turnOn(phone);
-    await expect(notices(phone)).toContainText('Run 1 is here');
+    // Each code is before the camera for a moment only, and a busy machine misses some.
+    await expect(notices(phone)).toContainText('Run 1 is here', { timeout: 40_000 });
     await expect(phone.getByText(/0 of \d+ done/)).toBeVisible();
     const { told, tracks } = await seen(phone);
     expect(told[0]).toMatch(/^1 of 3 codes read\. Still missing: \d, \d\.$/);
