@@ -12,7 +12,7 @@ export interface Spot {
 export interface Stretch {
   readonly from: number;
   /** How far grown boxes may reach behind `from`, micrometres. */
-  reach: number;
+  readonly reach: number;
 }
 
 /**

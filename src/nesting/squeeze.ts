@@ -127,10 +127,10 @@ export class Squeeze {
 
   /** The copies as they lie, bin by bin, the one that reaches least at the end. */
   private layout(): Layout {
+    const spots = this.overlap.spots();
     const laid = this.stretches.map(({ from }, at) => {
       const to = this.stretches[at + 1]?.from ?? Number.POSITIVE_INFINITY;
-      return this.overlap
-        .spots()
+      return spots
         .filter(({ row }) => row >= from && row < to)
         .map((spot) => ({ ...spot, row: spot.row - from }));
     });

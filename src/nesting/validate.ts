@@ -123,7 +123,8 @@ function* closePairs(lying: readonly Lying[], gap: number): Generator<readonly [
   const order = [...lying.keys()].sort((a, b) => (lying[a]?.from ?? 0) - (lying[b]?.from ?? 0));
   for (const [at, one] of order.entries()) {
     const a = lying[one] as Lying;
-    for (const other of order.slice(at + 1)) {
+    for (let behind = at + 1; behind < order.length; behind += 1) {
+      const other = order[behind] as number;
       const b = lying[other] as Lying;
       if (b.from >= a.to + gap) break;
       if (a.sheet === b.sheet && a.left < b.right + gap && b.left < a.right + gap) yield [one, other];

@@ -2,11 +2,12 @@ import * as z from 'zod/mini';
 import type { Problem } from '../../src/packing';
 import { fromMm, um } from '../../src/units';
 
-const size = z.number().check(z.positive());
+export const size = z.number().check(z.positive());
+export const count = z.int().check(z.minimum(1), z.maximum(100_000));
 const blank = z.number().check(z.nonnegative());
 
-/** The instance format of the published data; lengths are millimetres. */
-const instanceSchema = z.object({
+/** What instances say of the film, be their pieces boxes or outlines; lengths are millimetres. */
+export const filmFields = {
   name: z.string(),
   film: z.discriminatedUnion('kind', [
     z.object({ kind: z.literal('roll'), width: size }),
@@ -15,13 +16,18 @@ const instanceSchema = z.object({
   margins: z.object({ left: blank, right: blank, lead: blank, tail: blank }),
   gap: blank,
   spanMax: z.optional(z.nullable(size)),
+};
+
+/** The instance format of the published data. */
+const instanceSchema = z.object({
+  ...filmFields,
   pieces: z
     .array(
       z.object({
         id: z.string(),
         width: size,
         length: size,
-        count: z.int().check(z.minimum(1), z.maximum(100_000)),
+        count,
         turn: z.enum(['fixed', 'quarter']),
       }),
     )

@@ -1,22 +1,13 @@
 import * as z from 'zod/mini';
 import type { OutlineProblem, Ring } from '../../src/nesting';
 import { um } from '../../src/units';
+import { count, filmFields, size } from './instance';
 
-const size = z.number().check(z.positive());
-const blank = z.number().check(z.nonnegative());
 const ring = z.array(z.tuple([z.number(), z.number()])).check(z.minLength(3));
-const count = z.int().check(z.minimum(1), z.maximum(100_000));
 
-/** The instance format of days with outlines; lengths are millimetres. */
+/** The instance format of days with outlines. */
 const daySchema = z.object({
-  name: z.string(),
-  film: z.discriminatedUnion('kind', [
-    z.object({ kind: z.literal('roll'), width: size }),
-    z.object({ kind: z.literal('sheet'), width: size, length: size }),
-  ]),
-  margins: z.object({ left: blank, right: blank, lead: blank, tail: blank }),
-  gap: blank,
-  spanMax: z.optional(z.nullable(size)),
+  ...filmFields,
   pieces: z.array(
     z.object({
       id: z.string(),

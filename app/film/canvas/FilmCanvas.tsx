@@ -92,9 +92,7 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
             <Painting
               y={RULER}
               paint={(context) => {
-                context.beginPath();
-                context.rect(0, 0, scene.pixels.width, scene.pixels.height);
-                context.clip();
+                clipToFilm(context, scene);
                 paintFilm(context, scene);
               }}
             />
@@ -104,9 +102,7 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
             <Painting
               y={RULER}
               paint={(context) => {
-                context.beginPath();
-                context.rect(0, 0, scene.pixels.width, scene.pixels.height);
-                context.clip();
+                clipToFilm(context, scene);
                 paintCodesOf(context, scene, named);
               }}
             />
@@ -175,6 +171,13 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
       </p>
     </div>
   );
+}
+
+/** Nothing painted from here on reaches over the film's part of the canvas. */
+function clipToFilm(context: CanvasRenderingContext2D, { pixels }: Scene): void {
+  context.beginPath();
+  context.rect(0, 0, pixels.width, pixels.height);
+  context.clip();
 }
 
 /** A shape that paints straight on the canvas; only what is in view is drawn. */
