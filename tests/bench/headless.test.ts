@@ -108,6 +108,25 @@ describe('the headless planner', () => {
     ['a size of zero', { ...day, pieces: [{ ...day.pieces[0], width: 0 }] }, /pieces\.0\.width/],
     ['a piece too wide', { ...day, pieces: [{ ...day.pieces[1], width: 331 }] }, /back is wider/],
     [
+      'an outline of two corners',
+      {
+        ...day,
+        pieces: [
+          {
+            ...day.pieces[0],
+            rotations: [0],
+            outline: [
+              [
+                [0, 0],
+                [1, 1],
+              ],
+            ],
+          },
+        ],
+      },
+      /pieces\.0\.outline\.0/,
+    ],
+    [
       'a piece too long for a span',
       { ...day, pieces: [{ ...day.pieces[1], length: 500 }] },
       /back is longer/,

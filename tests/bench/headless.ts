@@ -5,7 +5,7 @@ import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { validatePlan } from '../../src/packing';
 import { type OutlineResult, planOutlines } from './headless-outlines';
-import { problemOf, readInstance } from './instance';
+import { problemOf, readInstance, readJson } from './instance';
 import { readOutlines } from './outline-instance';
 import { misfit, planFor } from './plan-for';
 import { type Result, resultOf } from './result';
@@ -41,10 +41,10 @@ function read(file: string): string {
  */
 export function headless(args: readonly string[]): Result | OutlineResult {
   const { file, seconds, seed } = readArguments(args);
-  const text = read(file);
-  const outlines = readOutlines(text);
+  const value = readJson(read(file));
+  const outlines = readOutlines(value);
   if (outlines) return planOutlines(outlines, seconds, seed);
-  const instance = readInstance(text);
+  const instance = readInstance(value);
   const problem = problemOf(instance);
   const sentence = misfit(problem);
   if (sentence !== null) throw new Error(sentence);

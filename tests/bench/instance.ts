@@ -37,22 +37,34 @@ const instanceSchema = z.object({
 export type Instance = z.infer<typeof instanceSchema>;
 
 /**
- * Reads an instance.
- * @throws {Error} with one sentence that says what is wrong with it
+ * Reads JSON.
+ * @throws {Error} with one sentence if it is none
  */
-export function readInstance(text: string): Instance {
-  let value: unknown;
+export function readJson(text: string): unknown {
   try {
-    value = JSON.parse(text);
+    return JSON.parse(text);
   } catch {
     throw new Error('The instance is not JSON.');
   }
-  const parsed = z.safeParse(instanceSchema, value);
+}
+
+/**
+ * A value of the shape that an instance should have.
+ * @throws {Error} with one sentence that says what is wrong with it
+ */
+export function shaped<Shape>(schema: z.ZodMiniType<Shape>, value: unknown): Shape {
+  const parsed = z.safeParse(schema, value);
   if (parsed.success) return parsed.data;
   const [issue] = parsed.error.issues;
   const where = issue?.path.join('.') || 'instance';
   throw new Error(`The instance is not of the expected shape: ${where}: ${issue?.message ?? 'unreadable'}.`);
 }
+
+/**
+ * Reads an instance of boxes.
+ * @throws {Error} with one sentence that says what is wrong with it
+ */
+export const readInstance = (value: unknown): Instance => shaped(instanceSchema, value);
 
 /** A length rounded up to whole micrometres: what is laid out is never smaller than what was asked for. */
 const upMm = (mm: number) => um(Math.ceil(mm * 1000 - 1e-6));

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import type { OutlineProblem, Ring } from '../../src/nesting';
 import { um } from '../../src/units';
-import { count, filmFields, size } from './instance';
+import { count, filmFields, shaped, size } from './instance';
 
 const ring = z.array(z.tuple([z.number(), z.number()])).check(z.minLength(3));
 
@@ -43,21 +43,20 @@ const STRIP = 1_000_000;
 const ringOf = (corners: readonly (readonly [number, number])[], unit: number): Ring =>
   Float64Array.from(corners.flat(), (value) => value * unit);
 
-/** JSON, or `null` for what is none. */
-function parsed(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return null;
-  }
-}
+/** By what its first piece bears it is told whether an instance is a day of outlines or a published strip. */
+const firstPiece = z.object({
+  pieces: z.tuple([z.record(z.string(), z.unknown())], z.unknown()),
+});
 
-/** Reads an instance with outlines; `null` if it is of another kind. */
-export function readOutlines(text: string): OutlineInstance | null {
-  const value = parsed(text);
-  const day = z.safeParse(daySchema, value);
-  if (day.success) {
-    const { name, film, margins, gap, spanMax, pieces } = day.data;
+/**
+ * Reads an instance with outlines; `null` if it is of another kind.
+ * @throws {Error} with one sentence that says what is wrong with it
+ */
+export function readOutlines(value: unknown): OutlineInstance | null {
+  const begins = z.safeParse(firstPiece, value);
+  const [first] = begins.success ? begins.data.pieces : [{}];
+  if ('outline' in first) {
+    const { name, film, margins, gap, spanMax, pieces } = shaped(daySchema, value);
     const µm = (mm: number) => um(Math.round(mm * 1000));
     return {
       name,
@@ -88,9 +87,8 @@ export function readOutlines(text: string): OutlineInstance | null {
       },
     };
   }
-  const strip = z.safeParse(stripSchema, value);
-  if (!strip.success) return null;
-  const { name, width, pieces } = strip.data;
+  if (!('polygon' in first)) return null;
+  const { name, width, pieces } = shaped(stripSchema, value);
   const unit = Math.max(1, Math.round(STRIP / width));
   const none = um(0);
   return {

@@ -67,7 +67,7 @@ function* instancesOf({
       ? read.pieces.map((piece) => ({ ...piece, turn: 'quarter' as const }))
       : read.pieces;
     const raw = { ...read, pieces };
-    const instance = readInstance(JSON.stringify(raw));
+    const instance = readInstance(raw);
     if (only?.(instance) ?? true) yield { file, raw, instance };
   }
 }

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { createPlanner } from '../../src/packing';
-import { type Instance, problemOf, readInstance } from '../bench/instance';
+import { type Instance, problemOf, readInstance, readJson } from '../bench/instance';
 import { type Result, resultOf } from '../bench/result';
 
 /** Published data and a checker that shares no code with the engine; not part of the product. */
@@ -37,7 +37,7 @@ describe.skipIf(!there)('plans of published instances', () => {
         checkPlan: Check;
       };
       const text = readFileSync(file, 'utf8');
-      const instance = readInstance(text);
+      const instance = readInstance(readJson(text));
       const planner = createPlanner(problemOf(instance), 1);
       planner.step(LAYOUTS);
       const result = resultOf(instance, planner.best(), planner.bound, 0);
