@@ -161,7 +161,7 @@ export function startCheck(
         fringe: fringe.find(),
         ground: checkerboard ? null : solidGround(edge.lines),
         checkerboard,
-        outline: outlineOf(raster),
+        outline: outlineOf(raster, printed),
         outlineLength: um(length),
       };
     },

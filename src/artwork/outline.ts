@@ -1,88 +1,115 @@
-import { area, EndType, inflatePaths, JoinType, type Path64, type Paths64 } from 'clipper2-ts';
-import type { Micrometres } from '../units';
+import { EndType, inflatePaths, JoinType, type Path64 } from 'clipper2-ts';
+import { type Micrometres, um } from '../units';
 import type { AlphaRaster } from './alpha';
-import { type Contour, contours, signedArea, simplify } from './contour';
+import { type Contour, contours, simplify } from './contour';
 import { LEAST_ALPHA } from './trim';
 
-/** The outer lines of all that prints, in shares of the trimmed box: 0 to 1 on each axis, a little beyond at the edges. */
+/** The lines around all that prints, and around its holes, in shares of the trimmed box: 0 to 1 on each axis. */
 export type Outline = readonly Contour[];
 
-/** The longer side of the raster an outline is drawn from: it is right within a thousandth of that side. */
-const LONGEST = 1000;
-/** In pixels of that raster. */
-const TOLERANCE = 1;
+interface Printed {
+  readonly width: Micrometres;
+  readonly height: Micrometres;
+}
 
-/** The strongest alpha in each block of pixels, so that nothing that prints is lost. */
-function strongest({ width, height, margin, alpha }: AlphaRaster) {
-  const [inkWidth, inkHeight] = [width - 2 * margin, height - 2 * margin];
-  const step = Math.max(1, Math.ceil(Math.max(inkWidth, inkHeight) / LONGEST));
-  // Two pixels of clear margin, so that lines close.
-  const [across, down] = [Math.ceil(inkWidth / step) + 4, Math.ceil(inkHeight / step) + 4];
-  const blocks = new Uint8Array(across * down);
+/** Lines are drawn within so many micrometres, and never more closely than half a pixel tells. */
+const TOLERANCE = 20;
+/** An outline of more points is drawn from a coarser raster. */
+const MOST_POINTS = 40_000;
+
+/**
+ * How much of each pixel prints, 255 of what prints whole: an outermost pixel as much as it is fainter than what lies beside it,
+ * since that is how edges are smoothed. What is faint and even prints whole.
+ */
+function printing({ width, height, alpha }: AlphaRaster): Uint8Array {
+  const shares = new Uint8Array(alpha.length);
   const view = new DataView(alpha.buffer, alpha.byteOffset, alpha.length);
-  for (let y = 0; y < inkHeight; y += 1) {
-    const row = (y + margin) * width + margin;
-    const first = (Math.floor(y / step) + 2) * across + 2;
-    for (let x = 0; x < inkWidth; x += 1) {
-      while (x + 4 <= inkWidth && view.getInt32(row + x) === 0) x += 4;
-      if (x >= inkWidth) break;
-      const block = first + Math.floor(x / step);
-      const own = alpha[row + x] as number;
-      if (own > (blocks[block] as number)) blocks[block] = own;
-      // Nothing is stronger: on to the next block.
-      if (own === 255) x += step - 1 - (x % step);
+  for (let y = 1; y < height - 1; y += 1) {
+    for (let at = y * width + 1, end = (y + 1) * width - 1; at < end; at += 1) {
+      while (at + 4 <= end && view.getInt32(at) === 0) at += 4;
+      const own = alpha[at] as number;
+      if (own < LEAST_ALPHA || at >= end) continue;
+      let [most, isOuter] = [own, false];
+      for (let row = own === 255 ? end : at - width; row <= at + width; row += width) {
+        for (let other = row - 1; other <= row + 1; other += 1) {
+          const beside = alpha[other] as number;
+          if (beside > most) most = beside;
+          if (beside < LEAST_ALPHA) isOuter = true;
+        }
+      }
+      shares[at] = isOuter ? Math.round((255 * own) / most) : 255;
     }
   }
-  return { raster: { width: across, height: down, alpha: blocks }, step, inkWidth, inkHeight };
+  return shares;
 }
 
-/** Whole numbers are what polygons are offset in. */
-const FINE = 1000;
-
-const toPath = (line: Contour, scaleX: number, scaleY: number): Path64 =>
-  Array.from({ length: line.length / 2 }, (_, at) => ({
-    x: Math.round((line[2 * at] as number) * scaleX),
-    y: Math.round((line[2 * at + 1] as number) * scaleY),
-  }));
-
-/** How far a round corner may be from an arc, as a share of its radius. */
-const ROUND = 0.01;
-
-/** Polygons grown on all sides, round at corners; what then overlaps is joined, and holes are closed. */
-function grown(paths: Paths64, by: number): Paths64 {
-  const larger = inflatePaths(paths, by, JoinType.Round, EndType.Polygon, 2, ROUND * by);
-  const areas = larger.map((path) => area(path));
-  const outer = Math.sign(areas.reduce((most, each) => (Math.abs(each) > Math.abs(most) ? each : most), 0));
-  return larger.filter((_, index) => Math.sign(areas[index] as number) === outer);
+/** The most that prints in each block of so many pixels a side. */
+function strongest({ width, height, alpha }: Raster, step: number): Raster {
+  // Two blocks of clear margin, so that lines close.
+  const [across, down] = [Math.ceil(width / step) + 4, Math.ceil(height / step) + 4];
+  const blocks = new Uint8Array(across * down);
+  for (let at = 0; at < alpha.length; at += 1) {
+    const own = alpha[at] as number;
+    if (own === 0) continue;
+    const [x, y] = [at % width, Math.floor(at / width)];
+    const block = (Math.floor(y / step) + 2) * across + Math.floor(x / step) + 2;
+    if (own > (blocks[block] as number)) blocks[block] = own;
+  }
+  return { width: across, height: down, alpha: blocks };
 }
+
+interface Raster {
+  readonly width: number;
+  readonly height: number;
+  readonly alpha: Uint8Array;
+}
+
+/** Half of a pixel prints. */
+const HALF = 128;
 
 /**
- * The outer contour of what prints (alpha of at least 8), simplified within a thousandth of the longer side and grown by
- * what simplifying and the raster may have taken, so that no ink lies outside.
+ * The contour of what prints (alpha of at least 8), holes included: through the middle of smoothed edges, and along the sides of
+ * hard pixels. Of thousands of parts, which would be too many points, it is drawn around coarser blocks, so that no ink lies outside.
+ * @param printed size of the trimmed box
  */
-export function outlineOf(raster: AlphaRaster): Outline {
-  const { raster: blocks, step, inkWidth, inkHeight } = strongest(raster);
-  const outer = contours(blocks, LEAST_ALPHA)
-    .filter((line) => signedArea(line) > 0)
-    .map((line) => toPath(simplify(line, TOLERANCE), FINE, FINE));
-  // A pixel reaches half a pixel beyond its centre to each side, at a corner 0.71.
-  const around = grown(outer, (TOLERANCE + Math.SQRT1_2) * FINE);
-  return around.map((path) =>
-    // Block centres lie half a block from their edge, behind two of margin.
-    path.flatMap(({ x, y }) => [((x / FINE - 1.5) * step) / inkWidth, ((y / FINE - 1.5) * step) / inkHeight]),
+export function outlineOf(raster: AlphaRaster, printed: Printed): Outline {
+  const { width, height, margin } = raster;
+  const whole: Raster = { width, height, alpha: printing(raster) };
+  const [inkWidth, inkHeight] = [width - 2 * margin, height - 2 * margin];
+  const pixel = Math.min(printed.width / inkWidth, printed.height / inkHeight);
+  for (let step = 1; ; step *= 2) {
+    const blocks = step === 1 ? whole : strongest(whole, step);
+    const lines = contours(blocks, HALF).map((line) => simplify(line, Math.min(0.5, TOLERANCE / pixel)));
+    const points = lines.reduce((sum, line) => sum + line.length / 2, 0);
+    if (points > MOST_POINTS) continue;
+    // The middle of a pixel of the image, for that of a block behind its margin.
+    const middle = (at: number) => (step === 1 ? at : (at - 2 + 0.5) * step - 0.5) - margin + 0.5;
+    return lines.map((line) =>
+      line.map((at, index) => middle(at) / (index % 2 === 0 ? inkWidth : inkHeight)),
+    );
+  }
+}
+
+/** How far a round corner may be from an arc, and what is left out of a line from it, in micrometres. */
+const ROUND = 5;
+
+/**
+ * An outline at its printed size, grown by a distance on all sides, round at corners, and into its holes: with half the gap, two
+ * outlines that do not overlap belong to copies that keep the gap. Polygons are offset by clipper2.
+ * @returns lines in micrometres from the corner of the trimmed box; those of holes run the other way
+ */
+export function growOutline(outline: Outline, printed: Printed, by: Micrometres): readonly Contour[] {
+  const paths = outline.map(
+    (line): Path64 =>
+      Array.from({ length: line.length / 2 }, (_, at) => ({
+        x: Math.round((line[2 * at] as number) * printed.width),
+        y: Math.round((line[2 * at + 1] as number) * printed.height),
+      })),
   );
-}
-
-/**
- * An outline at its printed size, grown by a distance on all sides: with half the gap, two outlines that do not overlap
- * belong to copies that keep the gap.
- * @returns lines in micrometres from the corner of the trimmed box
- */
-export function growOutline(
-  outline: Outline,
-  printed: { readonly width: Micrometres; readonly height: Micrometres },
-  by: Micrometres,
-): readonly Contour[] {
-  const paths = outline.map((line) => toPath(line, printed.width, printed.height));
-  return grown(paths, by).map((path) => path.flatMap(({ x, y }) => [x, y]));
+  return inflatePaths(paths, by, JoinType.Round, EndType.Polygon, 2, ROUND).map((path) =>
+    simplify(
+      path.flatMap(({ x, y }) => [x, y]),
+      um(ROUND),
+    ),
+  );
 }

@@ -3,8 +3,6 @@ import { describe, expect, it } from 'vitest';
 import type { AlphaRaster } from '../../src/artwork/alpha';
 import { alphaBuilder } from '../../src/artwork/alpha';
 import { contours, outlineLength, signedArea, simplify } from '../../src/artwork/contour';
-import { growOutline, outlineOf } from '../../src/artwork/outline';
-import { fromMm } from '../../src/units';
 import { paint, shape, smooth } from './pixels';
 
 function rasterOf(n: number, ink: Parameters<typeof paint>[2]): AlphaRaster {
@@ -135,60 +133,3 @@ function distanceTo(line: readonly number[], x: number, y: number): number {
   }
   return least;
 }
-
-describe('the outline of a transfer', () => {
-  const n = 300;
-  const star = (x: number, y: number) => {
-    const angle = Math.atan2(y - n / 2, x - n / 2);
-    return Math.hypot(x - n / 2, y - n / 2) < n * (0.35 + 0.13 * Math.cos(5 * angle));
-  };
-  const raster = rasterOf(n, shape(star));
-  const printed = { width: fromMm(300), height: fromMm(300) };
-
-  it('holds all ink, and lies no further from it than its tolerance', () => {
-    const outline = growOutline(outlineOf(raster), printed, fromMm(0));
-    // One pixel is 1 mm here. Half a pixel, the simplifying and the growing are some 2.5 together.
-    for (let y = 0; y < n; y += 3) {
-      for (let x = 0; x < n; x += 3) {
-        const inked = star(x + 0.5, y + 0.5);
-        const [px, py] = [1000 * (x + 0.5), 1000 * (y + 0.5)];
-        const inside = outline.some((line) => holds(line, px, py));
-        if (inked) expect(inside).toBe(true);
-        else if (inside) expect(nearInk(x, y)).toBeLessThanOrEqual(3.6);
-      }
-    }
-  });
-
-  const nearInk = (x: number, y: number): number => {
-    let least = Number.POSITIVE_INFINITY;
-    for (let dy = -5; dy <= 5; dy += 1)
-      for (let dx = -5; dx <= 5; dx += 1)
-        if (star(x + dx + 0.5, y + dy + 0.5)) least = Math.min(least, Math.hypot(dx, dy));
-    return least;
-  };
-
-  it('grown by a distance is that much larger: by perimeter times distance and a circle of it', () => {
-    const square = outlineOf(
-      rasterOf(
-        100,
-        shape((x, y) => x > 10 && x < 90 && y > 10 && y < 90),
-      ),
-    );
-    const size = { width: fromMm(100), height: fromMm(100) };
-    const area = (by: number) =>
-      growOutline(square, size, fromMm(by)).reduce((sum, line) => sum + Math.abs(signedArea(line)), 0) / 1e6;
-    const perimeter = (line: readonly number[]) => {
-      let sum = 0;
-      for (let at = 0, before = line.length - 2; at < line.length; before = at, at += 2) {
-        sum += Math.hypot(
-          (line[at] as number) - (line[before] as number),
-          (line[at + 1] as number) - (line[before + 1] as number),
-        );
-      }
-      return sum / 1000;
-    };
-    const around = growOutline(square, size, fromMm(0)).reduce((sum, line) => sum + perimeter(line), 0);
-    // Steiner's formula for convex bodies: A + P d + pi d^2.
-    expect(area(4) / (area(0) + 4 * around + 16 * Math.PI)).toBeCloseTo(1, 2);
-  });
-});
