@@ -1,24 +1,33 @@
 import { FileTrigger } from 'react-aria-components';
 import { edits, inPrint, takenCodes } from '../../src/editing';
-import type { Order, OrderState } from '../../src/model';
+import { type Order, type OrderState, ordersOnFilm } from '../../src/model';
 import { parseDate } from '../../src/units';
 import { FirstButton } from '../panels/FirstButton';
 import { Button } from '../parts/Button';
 import { FileButton } from '../parts/FileButton';
 import { EntryCell } from '../parts/fields/EntryCell';
 import { useHeld } from '../parts/held';
+import { OrderCode } from '../parts/OrderCode';
 import { usePriced } from '../store/prices';
 import { useReader } from '../store/reader';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog, showNewOrder } from '../store/view';
-import { useAllWords } from '../words';
+import { allWordsNow, useAllWords } from '../words';
 import { money } from '../words/format';
 import { artworkTypes } from './artwork';
 import { dropFiles } from './drop-files';
 import { codeBeside, name } from './entries';
 import { addArtworkFiles } from './several-files';
 import { useFileDrop } from './useFileDrop';
+
+/** Gives an order a code, and says so where it goes by another until its film is done with. */
+function enterCode({ id, name: called }: Order, code: string): void {
+  act(edits.editOrder(id, { code }));
+  const shown = ordersOnFilm(useShop.getState().book)[id]?.code;
+  if (shown !== undefined && shown !== code)
+    notify('plain', allWordsNow().orders.codeKept(called, shown, code));
+}
 
 /** An order's name, code and due date, typed over in place, and the acts for the whole of it. */
 export function OrderHead({
@@ -39,16 +48,21 @@ export function OrderHead({
   const book = useShop((shop) => shop.book);
   const { dropping, target } = useFileDrop((files) => dropFiles(files, order.id));
   const ownCode = codeBeside(() => takenCodes(book, order.id));
+  const own = book.order[order.id];
+  // What is on film keeps the code that stands there.
+  const later = own !== undefined && own.code !== order.code;
   return (
     <section aria-label={order.name} className={dropping ? 'dropping' : undefined} {...target}>
       <header className="order-head">
+        {later && <OrderCode code={order.code} tint={order.tint} />}
+        {later && <span className="quiet small">{words.codeLater}</span>}
         <div className="order-code">
           <EntryCell
-            label={words.code}
-            value={order.code}
+            label={later ? words.codeLaterOf(order.name) : words.code}
+            value={own?.code ?? order.code}
             codec={ownCode}
             reader={reader}
-            onEntry={(code) => act(edits.editOrder(order.id, { code }))}
+            onEntry={(code) => enterCode(order, code)}
           />
         </div>
         <div className="order-name">

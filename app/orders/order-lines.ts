@@ -6,6 +6,7 @@ import {
   type OrderState,
   orderStates,
   ordersByDue,
+  ordersOnFilm,
   type Transfer,
   transfersByOrder,
 } from '../../src/model';
@@ -60,7 +61,7 @@ export function orderLines(
   const copies = copiesByTransfer(book);
   const wanted = searchable(search.trim());
   const found = (...texts: string[]) => texts.some((text) => searchable(text).includes(wanted));
-  const inArchive = Object.values(book.order).filter((order) => order.archived);
+  const inArchive = Object.values(ordersOnFilm(book)).filter((order) => order.archived);
   const shown = archived ? inArchive : [...ordersByDue(book), ...(wanted === '' ? [] : inArchive)];
   const stateOf = (order: Order): OrderState => states.get(order.id) ?? 'ready';
   if (sorting === 'name') shown.sort((a, b) => a.name.localeCompare(b.name));
@@ -71,7 +72,7 @@ export function orderLines(
   shown.sort((a, b) => rank(a) - rank(b));
   return shown.flatMap((order): OrderLine[] => {
     const own = transfers.get(order.id) ?? [];
-    const whole = found(order.name, order.code, order.contact, order.notes);
+    const whole = found(order.name, order.code, book.order[order.id]?.code ?? '', order.contact, order.notes);
     const listed = whole ? own : own.filter(({ name }) => found(name));
     if (!whole && listed.length === 0) return [];
     return [

@@ -55,6 +55,8 @@ export function ImageForm({ run }: { run: LaidRun }) {
   const [chosen, setChosen] = useState('run');
   const [blank, setBlank] = useState(false);
   const [isPpi, setIsPpi] = useState(true);
+  // Copies printed anew are a job of their own, with a film of their own; of a draft the image is still to come.
+  const noted = chosen === 'chosen' || run.state === 'draft' ? null : { run: run.id, feed };
   const scopes = useScopes(run);
   const images = useImages(run, scopes.get(chosen)?.scope ?? WHOLE_RUN, feed, settings);
   const shown = useMemo(() => {
@@ -112,11 +114,10 @@ export function ImageForm({ run }: { run: LaidRun }) {
         <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
         <Button
           weight="primary"
+          writes={noted !== null}
           isDisabled={!ready}
           onPress={() => {
             if (!sources) return;
-            // Copies printed anew are a job of their own, with a film of their own.
-            const noted = chosen === 'chosen' ? null : { run: run.id, feed };
             void printImages(images, [...sources.values()], noted);
           }}
         >

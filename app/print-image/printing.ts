@@ -73,6 +73,8 @@ export async function printImages(
       await opened.save();
       if (noted && mayWrite()) act(edits.noteImage(noted.run, noted.feed));
       notify('plain', allWordsNow().printImage.saved(names, waysNow()));
+      // Overtaken while it was written.
+      if (noted && !mayWrite()) notify('care', allWordsNow().printImage.notNoted);
     } else sayProblem(written.problem);
   } catch (error) {
     if (error instanceof WorkerFailed) sayFailed('printImage', error);

@@ -25,7 +25,7 @@ export async function bringFirst(order: Order): Promise<void> {
       order.id,
       run.state === 'draft'
         ? { kind: 'run', run: run.id }
-        : { kind: 'new', name: nextRunName(), film: run.film },
+        : { kind: 'new', name: nextRunName(), inUse: run.film },
       engine,
     ),
   );

@@ -1,15 +1,19 @@
 import { copiesToLay, inDueOrder, layRun, problemAgain, problemOfSome, soundPlaces } from '../layout';
 import { type Book, type Copy, type Film, type Id, isFixed, type Run } from '../model';
 import type { AtOnce } from '../packing';
+import { filmForNextRun } from './next-run';
 import { bring, setPlaces } from './places';
 import { addRun } from './runs';
 import { drawFirst } from './shelf';
 import { type BookDraft, bookSoFar, type EditContext } from './step';
 
-/** Where an order is brought first: the draft that is looked at, or a run of its own, on a film, where that is in print. */
+/**
+ * Where an order is brought first: the draft that is looked at, or, where that is in print, a run of its own, which begins on the fullest
+ * film of the kind in use that its prints fit.
+ */
 export type FirstOn =
   | { readonly kind: 'run'; readonly run: Id<'run'> }
-  | { readonly kind: 'new'; readonly name: string; readonly film: Id<'film'> };
+  | { readonly kind: 'new'; readonly name: string; readonly inUse: Id<'film'> };
 
 /** What came of bringing an order first. */
 interface BroughtFirst {
@@ -57,6 +61,15 @@ function layFirst(draft: BookDraft, id: Id<'run'>, own: ReadonlySet<Id<'copy'>>,
     setPlaces(draft, id, inDueOrder(laid, problemAgain(laid.book, laid.run, laid.film), engine) ?? []);
 }
 
+/** Begins a run for some copies alone. */
+const ownRun = (
+  draft: BookDraft,
+  { name, inUse }: Extract<FirstOn, { kind: 'new' }>,
+  copies: readonly Copy[],
+  context: EditContext,
+): Id<'run'> =>
+  addRun(draft, { name, film: filmForNextRun(bookSoFar(draft), inUse, copies), takes: 'chosen' }, context);
+
 /**
  * Makes a rush of an order and brings its copies as near to the front of a film as they go; those on other drafts come over.
  * @param engine lays those that wait, and all in the order in which it is due
@@ -76,8 +89,7 @@ export function bringFirst(
   const isOwn = ({ transfer }: Pick<Copy, 'transfer'>) => draft.transfer[transfer]?.order === id;
   drawFirst(draft, isOwn);
   const copies = movableOf(bookSoFar(draft), id);
-  const run =
-    on.kind === 'run' ? on.run : addRun(draft, { name: on.name, film: on.film, takes: 'chosen' }, context);
+  const run = on.kind === 'run' ? on.run : ownRun(draft, on, copies, context);
   for (const { id: own, run: from } of copies) {
     const copy = draft.copy[own];
     if (copy && (from !== run || copy.state === 'waiting'))

@@ -1,19 +1,25 @@
 import { tooLargeFor } from '../layout';
-import { type Book, type Id, openRuns } from '../model';
+import { type Book, type Copy, type Id, openRuns } from '../model';
 import { leftOfFilm } from '../stock';
 import { compareEach } from '../units';
 import { addRun, finishRun } from './runs';
 import { type BookDraft, bookSoFar, type EditContext } from './step';
 import { tickJobs } from './ticks';
 
+const waitingIn = (book: Book): Copy[] => Object.values(book.copy).filter(({ state }) => state === 'waiting');
+
 /**
- * The film that a new run begins on: of films of the kind in use, and not put away, those on which most of the transfers with waiting
- * copies fit by their size; of these the fullest, which is that with most film, or sheets, left; the one in use among equals.
+ * The film that a new run begins on: of films of the kind in use, and not put away, those on which most of the transfers that it is for
+ * fit by their size; of these the fullest, which is that with most film, or sheets, left; the one in use among equals.
+ * @param copies those that the run is for: all that wait, if nothing else is said
  */
-export function filmForNextRun(book: Book, inUse: Id<'film'>): Id<'film'> {
+export function filmForNextRun(
+  book: Book,
+  inUse: Id<'film'>,
+  copies: readonly Copy[] = waitingIn(book),
+): Id<'film'> {
   const own = book.film[inUse];
-  const waiting = Object.values(book.copy).filter(({ state }) => state === 'waiting');
-  const transfers = [...new Set(waiting.map(({ transfer }) => book.transfer[transfer]))].filter(
+  const transfers = [...new Set(copies.map(({ transfer }) => book.transfer[transfer]))].filter(
     (transfer) => transfer !== undefined,
   );
   const films = Object.values(book.film)

@@ -110,7 +110,6 @@ const asDraft = (run: Run, now: Instant): DraftRun => ({
   history: run.state === 'draft' ? run.history : [...run.history, { state: 'draft', at: now }],
   printed: run.printed,
   spoiled: run.spoiled,
-  imageFeed: run.imageFeed,
 });
 
 /**
@@ -130,6 +129,8 @@ export function lockRun(
   const rest = placed.filter(({ fixed }) => !fixed);
   draft.run[id] = {
     ...run,
+    // What was written of the draft may be of another layout.
+    imageFeed: null,
     state: 'locked',
     history: [...run.history, { state: 'locked', at: now }],
     snapshot: snapshotOf(view, rest, now),
@@ -162,10 +163,10 @@ function printedAt(
   };
 }
 
-/** Notes what a run's print-ready image was made shorter by along the film. */
+/** Notes what the print-ready image of a locked run was made shorter by along the film; that of a draft may not be the last. */
 export function noteImage(draft: BookDraft, id: string, feed: number): void {
   const run = draft.run[id];
-  if (run && !run.received) run.imageFeed = feed;
+  if (run && run.state !== 'draft' && !run.received) run.imageFeed = feed;
 }
 
 /**

@@ -38,6 +38,7 @@ export {
 export type { Closing, Rates } from './closing';
 export type { Copy, Place, Whereabouts } from './copy';
 export { asId, asInstant, type Id, type Instant, id, instant } from './fields';
+export { ordersOnFilm } from './film-codes';
 export { filmCost, runCost } from './film-cost';
 export { isSameSize, type RollSize, rollSizes, rollWidth, type SheetSize, sheetSizes } from './film-sizes';
 export { type GarmentPlace, garmentPlaceOf } from './garment-place';

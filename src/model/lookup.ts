@@ -1,6 +1,7 @@
 import { inOrder } from '../units';
 import type { Book } from './book';
 import type { Copy } from './copy';
+import { ordersOnFilm } from './film-codes';
 import { bySize } from './garments';
 import type { Quote } from './quote';
 import type { Film, Garment, Order, Placement, Settings, Transfer } from './records';
@@ -27,9 +28,9 @@ export function turnsOf(orders: Iterable<Order>): Map<Order['id'], number> {
   return turns;
 }
 
-/** Orders, those in a rush first, then soonest due first, those without a date last; archived ones left out. */
+/** Orders under the codes they go by, those in a rush first, then soonest due first, those without a date last; archived ones left out. */
 export const ordersByDue = (book: Book): Order[] =>
-  Object.values(book.order)
+  Object.values(ordersOnFilm(book))
     .filter((order) => !order.archived)
     .sort(byDue);
 

@@ -1,6 +1,7 @@
 import type { Station } from './bench';
 import type { Book } from './book';
 import type { PlacedCopy } from './copy';
+import { ordersOnFilm } from './film-codes';
 import { byId } from './lookup';
 import type { Film, Order, Settings, Transfer } from './records';
 import { embeddedIn, type Run, type Snapshot } from './run';
@@ -57,17 +58,18 @@ const embedded = (run: Run): OnRun[] =>
   embeddedIn(run).flatMap((snapshot) => drawn(snapshot.copies, collectionsOf([snapshot]), true));
 
 function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed'> {
+  const order = ordersOnFilm(book);
   const printed = collectionsOf(embeddedIn(run));
   const live = Object.values(book.copy).filter(
     (copy): copy is PlacedCopy => copy.state === 'placed' && copy.run === run.id && !printed.copy[copy.id],
   );
   return {
-    order: { ...printed.order, ...book.order },
+    order: { ...printed.order, ...order },
     transfer: { ...printed.transfer, ...book.transfer },
     copy: { ...book.copy, ...printed.copy },
     garment: book.garment,
     placement: book.placement,
-    placed: [...embedded(run), ...drawn(live, book, false)],
+    placed: [...embedded(run), ...drawn(live, { ...book, order }, false)],
   };
 }
 
@@ -101,7 +103,7 @@ function makeView(book: Book, run: Run): RunView {
 const readFor = (book: Book, run: Run): readonly unknown[] => [
   ...(run.received ? [] : [book.recipe, book.settings.shop?.station, ...Object.values(feedOf(book, run))]),
   ...(run.state === 'draft'
-    ? [book.order, book.transfer, book.copy, book.garment, book.placement, book.film[run.film]]
+    ? [ordersOnFilm(book), book.transfer, book.copy, book.garment, book.placement, book.film[run.film]]
     : []),
 ];
 

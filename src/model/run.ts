@@ -39,7 +39,7 @@ const fields = {
   printed: z.nullable(z.object({ to: size, as: z.array(snapshotSchema) })),
   /** Film of this run that was spoiled. */
   spoiled: z.array(z.object({ from: length, to: length, copies: z.array(id<'copy'>()), at: instant })),
-  /** What its print-ready image was made shorter by along the film when it was last written; `null` while none is. */
+  /** What the print-ready image of all that was locked was made shorter by along the film when it was last written; `null` while none is. */
   imageFeed: z.nullable(feed),
   changed: instant,
 };

@@ -298,7 +298,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
       const draft = Object.values(book.run).find(({ state }) => state === 'draft');
       const film = oneOf(book.film, a);
       if (yes && draft) return edits.bringFirst(id, { kind: 'run', run: draft.id }, atOnce);
-      return film ? edits.bringFirst(id, { kind: 'new', name: `${a}`, film: film.id }, atOnce) : null;
+      return film ? edits.bringFirst(id, { kind: 'new', name: `${a}`, inUse: film.id }, atOnce) : null;
     },
   ),
   takeWay: on(

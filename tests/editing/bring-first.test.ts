@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { edits, session, undo } from '../../src/editing';
+import { addFilm, edits, firstFilm, session, undo } from '../../src/editing';
 import { copiesToLay, faultsOf, holds, layRun, placesOf, problemOf } from '../../src/layout';
 import { type Book, type Id, type Run, runOf } from '../../src/model';
 import { atOnce, createPlanner } from '../../src/packing';
 import { fromMm, type LocalDate } from '../../src/units';
-import { freshIds, smallBook } from './book';
+import { edited, freshIds, smallBook } from './book';
 
 const SPAN = 400;
 
@@ -74,7 +74,7 @@ describe('a rush that must go out first', () => {
     ).toBeNull();
     const done = session(
       locked,
-      edits.bringFirst(rush, { kind: 'new', name: 'Rush', film: run.film }, atOnce),
+      edits.bringFirst(rush, { kind: 'new', name: 'Rush', inUse: run.film }, atOnce),
       freshIds(),
     );
     const made = done.result?.run ?? expect.fail();
@@ -86,6 +86,26 @@ describe('a rush that must go out first', () => {
       ),
     ).toHaveLength(4);
     expect(undo(done.book, freshIds()).book.run[made]).toBeUndefined();
+  });
+
+  it('begins its own run on the fullest roll that its prints fit, as any new run does', () => {
+    const { book, run, rush } = shop();
+    const ids = freshIds();
+    const roll = (name: string, width: number, left: number) => {
+      const film = firstFilm(name, 'USD', 'mm');
+      if (film.kind !== 'roll') throw new Error('no roll');
+      return { ...film, width: fromMm(width), lengthLeft: fromMm(left) };
+    };
+    const stocked = edited(book, (draft) => {
+      addFilm(draft, roll('Full', 330, 90_000), ids);
+      // Its prints are 150 x 120 mm.
+      addFilm(draft, roll('Narrow', 100, 95_000), ids);
+    });
+    const locked = session(stocked, edits.lockRun(run.id, null), ids).book;
+    const on = { kind: 'new', name: 'Rush', inUse: run.film } as const;
+    const done = session(locked, edits.bringFirst(rush, on, atOnce), ids);
+    const made = done.book.run[done.result?.run ?? ''] ?? expect.fail();
+    expect(done.book.film[made.film]?.name).toBe('Full');
   });
 
   it('comes over from another draft, and changes nothing where all of it is in print', () => {
@@ -102,7 +122,7 @@ describe('a rush that must go out first', () => {
     const locked = session(first.book, edits.lockRun(run.id, null), freshIds()).book;
     const again = session(
       locked,
-      edits.bringFirst(rush, { kind: 'new', name: '3', film: run.film }, atOnce),
+      edits.bringFirst(rush, { kind: 'new', name: '3', inUse: run.film }, atOnce),
       freshIds(),
     );
     expect(again.result).toBeNull();

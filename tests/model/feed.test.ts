@@ -60,6 +60,15 @@ describe('the film of a run', () => {
     expect(told(back)).toEqual(asFed);
   });
 
+  it('wants a new image each time that it is locked: what was written before may be of another layout', () => {
+    const written1 = written(locked(draft), 1);
+    expect(written1.run[run]?.imageFeed).toBe(1);
+    const again = locked(edited(written1, (book) => unlockRun(book, run, freshIds())));
+    expect(again.run[run]?.state).toBe('locked');
+    expect(again.run[run]?.imageFeed).toBeNull();
+    expect(locked(written(draft, 1)).run[run]?.imageFeed).toBeNull();
+  });
+
   it('is told to a device that it is handed over to, which knows nothing of the printer', () => {
     const given = handOverRun(locked(draft), run, null, NOW);
     const received = given?.kind === 'run' ? given.run : expect.fail();

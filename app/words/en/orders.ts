@@ -105,6 +105,10 @@ export const orders = {
   codeEnd: 'End the code with a letter: on the film, each copy’s number follows it.',
   codeBegins: (code: string, other: string) =>
     `${code} and another order’s code, ${other}, begin alike. Choose one that cannot be taken for it.`,
+  codeLater: 'on film, then',
+  codeLaterOf: (name: string) => `Code of ${name} once it is off film`,
+  codeKept: (name: string, onFilm: string, code: string) =>
+    `${name} goes by ${onFilm} while that stands on film. Once its runs are closed it is ${code}.`,
   codeShape: 'A code has one to four letters or figures.',
   orderName: 'Order',
   due: 'Due',

@@ -65,6 +65,7 @@ export const printImage = {
   goesOn: 'You can go on working meanwhile.',
   noFiles:
     'This browser cannot save an image of this size. Open Rollwright in a current browser, and not in a private window.',
+  notNoted: 'This tab only shows by now, so the image is not noted on its run. Save it again where you work.',
   saved: (names: readonly string[], ways: Ways) =>
     names.length === 1 ? `${names[0]} is saved.` : `${images(names.length, ways)} are saved.`,
   stoppedNote: 'Stopped. No half image was left behind.',

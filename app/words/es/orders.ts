@@ -108,6 +108,10 @@ export const orders: Words['orders'] = {
   codeEnd: 'Hay que terminar el código en una letra: en la película le sigue el número de cada copia.',
   codeBegins: (code, other) =>
     `${code} y el código de otro pedido, ${other}, empiezan igual. Hay que elegir uno que no se confunda.`,
+  codeLater: 'en película, luego',
+  codeLaterOf: (name) => `Código de ${name} cuando ya no esté en película`,
+  codeKept: (name, onFilm, code) =>
+    `${name} sigue siendo ${onFilm} mientras ese código esté en la película. Cuando se cierren sus tiradas será ${code}.`,
   codeShape: 'Un código tiene de una a cuatro letras o cifras.',
   orderName: 'Pedido',
   due: 'Entrega',

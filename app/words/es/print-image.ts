@@ -65,6 +65,8 @@ export const printImage: Words['printImage'] = {
   goesOn: 'Mientras tanto se puede seguir trabajando.',
   noFiles:
     'Este navegador no puede guardar una imagen de este tamaño. Hay que abrir Rollwright en un navegador actual, y no en una ventana privada.',
+  notNoted:
+    'Esta pestaña ya solo muestra, así que la imagen no queda anotada en su tirada. Hay que guardarla otra vez en la pestaña de trabajo.',
   saved: (names, ways) =>
     names.length === 1
       ? `${names[0]} está escrita.`
