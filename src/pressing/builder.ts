@@ -13,14 +13,21 @@ export class Builder {
 
   add(
     job: Pick<Job, 'key' | 'kind'> & Partial<Job>,
-    task: { duration: number; uses: readonly Use[]; after: readonly (number | null)[]; lag?: number },
+    task: {
+      duration: number;
+      uses: readonly Use[];
+      after: readonly (number | null)[];
+      lag?: number;
+      pauses?: boolean;
+    },
   ): number {
-    const { duration, uses, after, lag = 0 } = task;
+    const { duration, uses, after, lag = 0, pauses = false } = task;
     const before = [...new Set(after)].filter((index) => index !== null);
     this.tasks.push({
       duration,
       uses: uses.filter(({ from, to }) => to > from),
       after: before.map((index) => ({ task: index, lag })),
+      pauses,
       fixed: null,
     });
     this.jobs.push({ spans: [], order: null, transfers: [], copies: [], parts: [], fabric: null, ...job });

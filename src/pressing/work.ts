@@ -30,7 +30,8 @@ function problemsOf(
 
 /** Who does the work, and how many there are of each; a press has to be brought to its temperature. */
 function resourcesOf({ curer, hands, press }: Station): Pick<Work, 'workers'> & { resources: Resource[] } {
-  const units = (count: number) => Array.from({ length: count }, () => ({ free: 0, setting: null }));
+  const units = (count: number) =>
+    Array.from({ length: count }, () => ({ free: 0, setting: null, away: [] }));
   const setup = { cold: press.warmUp, rise: press.rise, fall: press.fall };
   const all: readonly (readonly [Worker, Resource])[] = [
     ['printer', { units: units(1), setup: null }],
@@ -91,7 +92,7 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
 
   const { tasks, jobs, chains, dues } = build;
   return ok({
-    problem: { now: 0, tasks, resources, chains, dues },
+    problem: { now: 0, tasks, resources, chains, lanes: [], dues },
     jobs,
     workers,
     spans,

@@ -1,23 +1,32 @@
-import { type ScheduleProblem, validateSchedule } from '../../src/pressing/schedule';
+import { type Schedule, type ScheduleProblem, validateSchedule } from '../../src/pressing/schedule';
+
+/** Times and units of a schedule. */
+type Times = Pick<Schedule, 'starts' | 'ends' | 'units'>;
 
 /**
- * The shortest makespan of a small problem by trying every start time of every task and every unit; knows nothing of
- * priority lists. Tasks must come after those that they wait for.
+ * The least of a measure over all schedules of a small problem, by trying every start time of every task and every unit; knows
+ * nothing of priority lists. Tasks must come after those that they wait for, and none may pause.
+ * @param measure never less when a task ends later, or one is added
  */
-export function shortestOf(problem: ScheduleProblem, horizon: number): number {
+function leastOf(
+  problem: ScheduleProblem,
+  horizon: number,
+  measure: (times: Times) => number,
+  most: number,
+): number {
   const { tasks, resources } = problem;
-  let best = horizon + 1;
-  const starts: number[] = [];
-  const units: number[][] = [];
+  let best = most;
+  const times = { starts: [] as number[], ends: [] as number[], units: [] as number[][] };
   const isSound = () => {
-    const part = { ...problem, tasks: tasks.slice(0, starts.length) };
-    const ends = starts.map((start, index) => start + (tasks[index]?.duration ?? 0));
-    return validateSchedule(part, { starts, ends, units }).length === 0;
+    const count = times.starts.length;
+    const lanes = problem.lanes.filter(({ first, last }) => first < count && last < count);
+    const part = { ...problem, lanes, tasks: tasks.slice(0, count) };
+    return validateSchedule(part, times).length === 0;
   };
-  const go = (index: number, reached: number): void => {
+  const go = (index: number): void => {
     const task = tasks[index];
     if (!task) {
-      best = Math.min(best, reached);
+      best = Math.min(best, measure(times));
       return;
     }
     const choices = task.uses.reduce<number[][]>(
@@ -25,16 +34,41 @@ export function shortestOf(problem: ScheduleProblem, horizon: number): number {
         lists.flatMap((list) => (resources[resource]?.units ?? []).map((_, unit) => [...list, unit])),
       [[]],
     );
-    for (let start = 0; start + task.duration < best; start += 1) {
-      for (const choice of choices) {
-        starts.push(start);
-        units.push(choice);
-        if (isSound()) go(index + 1, Math.max(reached, start + task.duration));
-        starts.pop();
-        units.pop();
+    const soonest = Math.max(
+      0,
+      ...task.after.map(({ task: before, lag }) => (times.ends[before] ?? 0) + lag),
+    );
+    for (let start = soonest; start + task.duration <= horizon; start += 1) {
+      times.starts.push(start);
+      times.ends.push(start + task.duration);
+      const isWorse = measure(times) >= best;
+      for (const choice of isWorse ? [] : choices) {
+        times.units.push(choice);
+        if (isSound()) go(index + 1);
+        times.units.pop();
       }
+      times.starts.pop();
+      times.ends.pop();
+      if (isWorse) break;
     }
   };
-  go(0, 0);
+  go(0);
   return best;
 }
+
+/** The shortest makespan that is no longer than some. */
+export const shortestOf = (problem: ScheduleProblem, horizon: number): number =>
+  leastOf(problem, horizon, ({ ends }) => Math.max(0, ...ends), horizon + 1);
+
+/** The least weighted lateness of schedules that end by some time, if it is less than `most`. */
+export const leastLateOf = (problem: ScheduleProblem, horizon: number, most: number): number =>
+  leastOf(
+    problem,
+    horizon,
+    ({ ends }) =>
+      problem.dues.reduce(
+        (sum, { task, at, weight }) => sum + weight * Math.max(0, (ends[task] ?? 0) - at),
+        0,
+      ),
+    most,
+  );

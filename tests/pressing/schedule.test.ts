@@ -1,13 +1,24 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  type Away,
   createScheduler,
   type ScheduleProblem,
   scheduleBound,
   validateSchedule,
 } from '../../src/pressing/schedule';
-import { shortestOf } from './exhaustive';
-import { flowShop, jobShop, johnson, smallShop, taillard, taskOn } from './shops';
+import { endOver } from '../../src/pressing/schedule/away';
+import { leastLateOf, shortestOf } from './exhaustive';
+import {
+  flowShop,
+  jobShop,
+  johnson,
+  smallDay,
+  smallShop,
+  smallShopWithBreak,
+  taillard,
+  taskOn,
+} from './shops';
 
 function searched(problem: ScheduleProblem, iterations: number) {
   const scheduler = createScheduler(problem, { seed: 1, cycle: iterations, earlier: null });
@@ -97,9 +108,12 @@ describe('a published job shop', () => {
 });
 
 describe('small problems', () => {
-  it('are solved as well as by trying everything, and the bound is never above', () => {
+  it.each([
+    { what: 'always open', shops: smallShop },
+    { what: 'closed for a time', shops: smallShopWithBreak },
+  ])('$what are solved as well as by trying everything, and the bound is never above', ({ shops }) => {
     fc.assert(
-      fc.property(smallShop, (problem) => {
+      fc.property(shops, (problem) => {
         const { schedule, bound } = searched(problem, 150);
         expect(validateSchedule(problem, schedule)).toEqual([]);
         const best = shortestOf(problem, schedule.makespan);
@@ -116,6 +130,95 @@ describe('small problems', () => {
         expect(searched(problem, 50)).toEqual(searched(problem, 50));
       }),
       { numRuns: 20 },
+    );
+  });
+});
+
+/** All that machines do may be left for a break that all of them have. */
+const withBreak = (problem: ScheduleProblem, away: Away[]): ScheduleProblem => ({
+  ...problem,
+  tasks: problem.tasks.map((task) => ({ ...task, pauses: true })),
+  resources: problem.resources.map(({ units, setup }) => ({
+    units: units.map((unit) => ({ ...unit, away })),
+    setup,
+  })),
+});
+
+describe('a day with breaks', () => {
+  it('is as much longer as its breaks, where work is left for them (Johnson 1954; a break of all stops the clock)', () => {
+    const gap = fc.tuple(fc.integer({ min: 1, max: 30 }), fc.integer({ min: 1, max: 20 }), fc.boolean());
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(time, time), { minLength: 1, maxLength: 7 }),
+        fc.array(gap, { maxLength: 3 }),
+        (times, gaps) => {
+          const away: Away[] = [];
+          for (const [after, length, cold] of gaps) {
+            const from = (away.at(-1)?.to ?? 0) + after;
+            away.push({ from, to: from + length, cold });
+          }
+          const problem = withBreak(flowShop(times), away);
+          const { schedule, bound } = searched(problem, 1000);
+          expect(validateSchedule(problem, schedule)).toEqual([]);
+          expect(schedule.makespan).toBe(endOver(away, 0, johnson(times)));
+          expect(bound).toBeLessThanOrEqual(schedule.makespan);
+        },
+      ),
+      { numRuns: 40, seed: 1954 },
+    );
+  });
+
+  it('has the five jobs of the textbook done at 42 with a break from 10 to 22, worked by hand', () => {
+    const times = [
+      [5, 2],
+      [1, 6],
+      [9, 7],
+      [3, 8],
+      [10, 4],
+    ] as const;
+    const problem = withBreak(flowShop(times), [{ from: 10, to: 22, cold: false }]);
+    expect(searched(problem, 500).schedule.makespan).toBe(42);
+  });
+});
+
+describe('small days of two runs', () => {
+  it('are never mixed at the printer, and late only where every schedule is as late', () => {
+    fc.assert(
+      fc.property(smallDay, (problem) => {
+        const { schedule, bound } = searched(problem, 200);
+        expect(validateSchedule(problem, schedule)).toEqual([]);
+        expect(bound).toBeLessThanOrEqual(schedule.makespan);
+        if (schedule.late === 0) return;
+        expect(schedule.late).toBe(leastLateOf(problem, schedule.makespan + 2, schedule.late));
+      }),
+      { numRuns: 200, seed: 12 },
+    );
+  }, 60_000);
+
+  it('come in the order of their ranks', () => {
+    fc.assert(
+      fc.property(smallDay, (problem) => {
+        const lanes = problem.lanes.map((lane, at) => ({ ...lane, rank: -at }));
+        const { schedule } = searched({ ...problem, lanes }, 20);
+        expect(validateSchedule({ ...problem, lanes }, schedule)).toEqual([]);
+        const [one, other] = lanes;
+        expect(schedule.ends[other?.last ?? 0]).toBeLessThanOrEqual(schedule.starts[one?.first ?? 0] ?? 0);
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  it('keep the order of their runs after a tick', () => {
+    fc.assert(
+      fc.property(smallDay, (problem) => {
+        const lanes = problem.lanes.map((lane, at) => ({ ...lane, rank: -at }));
+        const { schedule } = searched({ ...problem, lanes }, 20);
+        const again = createScheduler(problem, { seed: 1, cycle: 20, earlier: schedule });
+        again.step(20);
+        const startOf = (at: number) => again.best().starts[problem.lanes[at]?.first ?? 0] ?? 0;
+        expect(startOf(1)).toBeLessThan(startOf(0));
+      }),
+      { numRuns: 50 },
     );
   });
 });
@@ -149,11 +252,12 @@ describe('a chain', () => {
   const problem: ScheduleProblem = {
     now: 0,
     resources: [
-      { units: [{ free: 0, setting: 0 }], setup: null },
-      { units: [{ free: 500, setting: 0 }], setup: null },
+      { units: [{ free: 0, setting: 0, away: [] }], setup: null },
+      { units: [{ free: 500, setting: 0, away: [] }], setup: null },
     ],
     tasks: [taskOn(100, 0), taskOn(10, 1, [0]), taskOn(20, 1, [1])],
     chains: [{ tasks: [0, 1, 2], limit: 60 }],
+    lanes: [],
     dues: [{ task: 2, at: 100, weight: 1 }],
   };
 
@@ -173,11 +277,12 @@ describe('a chain', () => {
 
 describe('a problem that cannot be', () => {
   it('is refused: tasks that wait for one another', () => {
-    const one = { duration: 1, uses: [], fixed: null };
+    const one = { duration: 1, uses: [], pauses: false, fixed: null };
     const circle: ScheduleProblem = {
       now: 0,
       resources: [],
       chains: [],
+      lanes: [],
       dues: [],
       tasks: [
         { ...one, after: [{ task: 1, lag: 0 }] },

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { ScheduleProblem, Task } from '../../src/pressing/schedule';
+import type { Due, Lane, ScheduleProblem, Task } from '../../src/pressing/schedule';
 
 /** Jobs over machines, one unit each: every job a route of (machine, time), one operation after the other. */
 export function jobShop(jobs: readonly (readonly (readonly [number, number])[])[]): ScheduleProblem {
@@ -10,14 +10,19 @@ export function jobShop(jobs: readonly (readonly (readonly [number, number])[])[
       duration: time,
       uses: [{ resource: machine, from: 0, to: time, setting: 0 }],
       after: at === 0 ? [] : [{ task: first + at - 1, lag: 0 }],
+      pauses: false,
       fixed: null,
     }));
   });
   return {
     now: 0,
     tasks,
-    resources: Array.from({ length: machines }, () => ({ units: [{ free: 0, setting: 0 }], setup: null })),
+    resources: Array.from({ length: machines }, () => ({
+      units: [{ free: 0, setting: 0, away: [] }],
+      setup: null,
+    })),
     chains: [],
+    lanes: [],
     dues: [],
   };
 }
@@ -57,6 +62,7 @@ export const taskOn = (duration: number, resource: number, after: number[] = [])
   duration,
   uses: [{ resource, from: 0, to: duration, setting: 0 }],
   after: after.map((before) => ({ task: before, lag: 0 })),
+  pauses: false,
   fixed: null,
 });
 
@@ -82,8 +88,8 @@ export const smallShop = fc
     ({ hands, cold, tasks }): ScheduleProblem => ({
       now: 0,
       resources: [
-        { units: Array.from({ length: hands }, () => ({ free: 0, setting: 0 })), setup: null },
-        { units: [{ free: 0, setting: null }], setup: { cold, rise: 1, fall: 2 } },
+        { units: Array.from({ length: hands }, () => ({ free: 0, setting: 0, away: [] })), setup: null },
+        { units: [{ free: 0, setting: null, away: [] }], setup: { cold, rise: 1, fall: 2 } },
       ],
       tasks: tasks.map((task, index) => ({
         duration: task.duration,
@@ -93,9 +99,89 @@ export const smallShop = fc
           ...(task.press ? [{ resource: 1, from: 0, to: task.duration, setting: task.setting }] : []),
         ],
         after: task.after.filter((before) => before.task < index),
+        pauses: false,
         fixed: null,
       })),
       chains: [],
+      lanes: [],
       dues: [],
     }),
   );
+
+/** A break of everybody, and perhaps a night in which the press goes cold. */
+const closed = fc
+  .record({
+    from: fc.integer({ min: 1, max: 6 }),
+    length: fc.integer({ min: 1, max: 3 }),
+    cold: fc.boolean(),
+  })
+  .map(({ from, length, cold }) => [{ from, to: from + length, cold }]);
+
+/** Small problems whose hands, press or both are away for a time. */
+export const smallShopWithBreak = fc
+  .record({ problem: smallShop, away: closed, hands: fc.boolean(), press: fc.boolean() })
+  .map(({ problem, away, hands, press }): ScheduleProblem => {
+    const isAway = [hands, press];
+    return {
+      ...problem,
+      resources: problem.resources.map(({ units, setup }, resource) => ({
+        units: units.map((unit) => ({ ...unit, away: isAway[resource] ? away : [] })),
+        setup,
+      })),
+    };
+  });
+
+/**
+ * Small days: two runs, one printed in up to two goes, and pressed after each; hands have a break in which the printer goes on. Each
+ * run's last is due.
+ */
+export const smallDay = fc
+  .record({
+    runs: fc.tuple(
+      ...[2, 1].map((maxLength) =>
+        fc.record({
+          spans: fc.array(
+            fc.record({
+              print: fc.integer({ min: 1, max: 3 }),
+              press: fc.integer({ min: 1, max: 2 }),
+              setting: fc.integer({ min: 1, max: 2 }),
+            }),
+            { minLength: 1, maxLength },
+          ),
+          due: fc.integer({ min: 4, max: 12 }),
+          weight: fc.constantFrom(1, 3),
+        }),
+      ),
+    ),
+    away: closed,
+  })
+  .map(({ runs, away }): ScheduleProblem => {
+    const tasks: Task[] = [];
+    const lanes: Lane[] = [];
+    const dues: Due[] = [];
+    for (const { spans, due, weight } of runs) {
+      const prints = spans.map(({ print }, at) => {
+        tasks.push(taskOn(print, 0, at === 0 ? [] : [tasks.length - 1]));
+        return tasks.length - 1;
+      });
+      lanes.push({ first: prints[0] ?? 0, last: prints.at(-1) ?? 0, rank: 0 });
+      spans.forEach(({ press, setting }, at) => {
+        const uses = [1, 2].map((resource) => ({ resource, from: 0, to: press, setting }));
+        const after = [{ task: prints[at] ?? 0, lag: 0 }];
+        tasks.push({ duration: press, uses, after, pauses: false, fixed: null });
+        dues.push({ task: tasks.length - 1, at: due, weight });
+      });
+    }
+    return {
+      now: 0,
+      tasks,
+      resources: [
+        { units: [{ free: 0, setting: 0, away: [] }], setup: null },
+        { units: [{ free: 0, setting: 0, away: away.map((gap) => ({ ...gap, cold: false })) }], setup: null },
+        { units: [{ free: 0, setting: null, away }], setup: { cold: 2, rise: 1, fall: 2 } },
+      ],
+      chains: [],
+      lanes,
+      dues,
+    };
+  });

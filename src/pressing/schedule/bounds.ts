@@ -1,5 +1,7 @@
-import { pathsOf } from './paths';
-import { type ScheduleProblem, setupTime } from './problem';
+import { awayBetween, endOfWork } from './away';
+import { type Paths, pathsOf } from './paths';
+import { Placing } from './placing';
+import type { Resource, ScheduleProblem } from './problem';
 
 /** No schedule ends sooner, and why: one path of tasks is as long, or one resource has as much to do. */
 export interface ScheduleBound {
@@ -18,14 +20,21 @@ interface Load {
 }
 
 /**
- * The most loaded subset of a resource's uses: least head + work over the units + least tail. The subsets that matter are those
- * of all uses with a head, and a tail, of at least some value; on one unit this is the bound of Jackson's preemptive schedule
- * (Carlier, European Journal of Operational Research 11(1), 42-47, 1982). One unit must also be brought from the lowest to
- * the highest setting of the subset, or back.
+ * The most loaded subset of a resource's uses: least head + work over the units while they are there + least tail. The subsets that
+ * matter are those of all uses with a head, and a tail, of at least some value; on one unit this is the bound of Jackson's preemptive
+ * schedule (Carlier, European Journal of Operational Research 11(1), 42-47, 1982). One unit must also be brought from the lowest to
+ * the highest setting of the subset, or back, as far as it is not done while it is away.
  */
-function loadBound(loads: readonly Load[], units: number, perStep: number): number {
+function loadBound(loads: readonly Load[], { units, setup }: Resource): number {
   const byTail = loads.toSorted((a, b) => b.tail - a.tail);
   const heads = [...new Set(loads.map(({ head }) => head))];
+  const end = endOfWork(units.map(({ away }) => away));
+  const [only] = units;
+  const changeBetween = (low: number, high: number, from: number, to: number) => {
+    if (!setup || !only || units.length > 1) return 0;
+    const change = Math.min(setup.cold, Math.min(setup.rise, setup.fall) * (high - low));
+    return Math.max(0, change - awayBetween(only.away, from, to));
+  };
   let most = 0;
   for (const least of heads) {
     let work = 0;
@@ -36,18 +45,16 @@ function loadBound(loads: readonly Load[], units: number, perStep: number): numb
       work += length;
       lowest = Math.min(lowest, setting);
       highest = Math.max(highest, setting);
-      const change = units === 1 ? perStep * (highest - lowest) : 0;
-      most = Math.max(most, least + Math.ceil(work / units) + change + tail);
+      const done = end(least, work);
+      most = Math.max(most, done + changeBetween(lowest, highest, least, done) + tail);
     }
   }
   return most;
 }
 
 /** The longest path: the last task of it has no tail, and each waits for the one before. */
-function longestPath(problem: ScheduleProblem, heads: readonly number[], tails: readonly number[]): number[] {
-  const { tasks } = problem;
-  const through = (index: number) =>
-    (heads[index] ?? 0) + (tasks[index]?.duration ?? 0) + (tails[index] ?? 0);
+function longestPath({ tasks, now }: ScheduleProblem, { ends, tails }: Paths): number[] {
+  const through = (index: number) => (ends[index] ?? 0) + (tails[index] ?? 0);
   const path: number[] = [];
   let at = -1;
   tasks.forEach((_, index) => {
@@ -57,12 +64,11 @@ function longestPath(problem: ScheduleProblem, heads: readonly number[], tails: 
   while (at >= 0) {
     path.unshift(at);
     const task = tasks[at];
-    const head = heads[at] ?? 0;
-    at =
-      task?.after.find(
-        ({ task: before, lag }) =>
-          (tasks[before]?.fixed?.end ?? (heads[before] ?? 0) + (tasks[before]?.duration ?? 0)) + lag === head,
-      )?.task ?? -1;
+    const before = (task?.after ?? []).map(({ task: other, lag }) => ({
+      other,
+      end: (ends[other] ?? 0) + lag,
+    }));
+    at = before.reduce((last, each) => (each.end > last.end ? each : last), { other: -1, end: now }).other;
   }
   return path;
 }
@@ -70,36 +76,34 @@ function longestPath(problem: ScheduleProblem, heads: readonly number[], tails: 
 /** A proven lower bound on the end of any schedule, and what it comes from. */
 export function scheduleBound(problem: ScheduleProblem): ScheduleBound {
   const { tasks, resources, now } = problem;
-  const { heads, tails } = pathsOf(problem);
+  const placing = new Placing(problem);
+  const paths = pathsOf(problem, (task, time) => placing.soonest(task, time));
+  const { heads, ends, tails } = paths;
   let bound: ScheduleBound = { seconds: now, by: { kind: 'path', tasks: [] } };
-  tasks.forEach(({ duration, fixed }, index) => {
-    const end = (fixed?.end ?? (heads[index] ?? 0) + duration) + (tails[index] ?? 0);
+  tasks.forEach((_, index) => {
+    const end = (ends[index] ?? 0) + (tails[index] ?? 0);
     if (end > bound.seconds) bound = { seconds: end, by: { kind: 'path', tasks: [] } };
   });
-  resources.forEach(({ units, setup }, resource) => {
+  resources.forEach((own, resource) => {
+    const away = (from: number, to: number) =>
+      Math.max(0, ...own.units.map((unit) => awayBetween(unit.away, from, to)));
     const loads = tasks.flatMap(({ uses, fixed, duration }, index): Load[] =>
       uses.flatMap((use): Load[] => {
         const { from, to, setting } = use;
         if (use.resource !== resource) return [];
         const tail = Math.max(0, (fixed ? fixed.end - fixed.start : duration) - to) + (tails[index] ?? 0);
-        if (fixed) {
-          const begin = Math.max(now, fixed.start + from);
-          const length = Math.min(fixed.end, fixed.start + to) - begin;
-          return length > 0 ? [{ head: begin, length, tail, setting }] : [];
-        }
-        const ready = Math.min(
-          ...units.map(
-            ({ free, setting: first }) =>
-              Math.max(free, now) + (setup ? setupTime(setup, first, setting) : 0),
-          ),
-        );
-        return [{ head: Math.max((heads[index] ?? 0) + from, ready), length: to - from, tail, setting }];
+        if (!fixed) return [{ head: (heads[index] ?? 0) + from, length: to - from, tail, setting }];
+        const begin = Math.max(now, fixed.start + from);
+        const end = Math.min(fixed.end, fixed.start + to);
+        // What is begun may go on while others are away.
+        const length = end - begin - away(begin, end);
+        return length > 0 ? [{ head: begin, length, tail, setting }] : [];
       }),
     );
-    const seconds = loadBound(loads, units.length, setup ? Math.min(setup.rise, setup.fall) : 0);
+    const seconds = loadBound(loads, own);
     if (seconds > bound.seconds) bound = { seconds, by: { kind: 'resource', resource } };
   });
   return bound.by.kind === 'path'
-    ? { ...bound, by: { kind: 'path', tasks: longestPath(problem, heads, tails) } }
+    ? { ...bound, by: { kind: 'path', tasks: longestPath(problem, paths) } }
     : bound;
 }

@@ -1,4 +1,4 @@
 export { type ScheduleBound, scheduleBound } from './bounds';
-export type { Chain, Due, Resource, Schedule, ScheduleProblem, Task, Use } from './problem';
-export { createScheduler } from './search';
+export type { Away, Chain, Due, Lane, Resource, Schedule, ScheduleProblem, Task, Use } from './problem';
+export { createScheduler } from './scheduler';
 export { validateSchedule } from './validate';

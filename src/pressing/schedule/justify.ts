@@ -6,23 +6,25 @@ import type { Schedule, ScheduleProblem } from './problem';
 
 /**
  * The same work told from its end: what waits is waited for, what holds a unit from a task's start holds it to the end. Tasks
- * and blocks keep their numbers. What is fixed, and from when units are free, is left out: an order is found by it, not times.
+ * and blocks keep their numbers. What is fixed, and when units are free and away, is left out: an order is found by it, not times.
  */
 function mirrored({ tasks, resources, chains }: ScheduleProblem): ScheduleProblem {
   const followers = followersOf(tasks);
   return {
     now: 0,
-    tasks: tasks.map(({ duration, uses, fixed }, index) => ({
+    tasks: tasks.map(({ duration, uses, pauses, fixed }, index) => ({
       duration: fixed ? 0 : duration,
       uses: fixed ? [] : uses.map((use) => ({ ...use, from: duration - use.to, to: duration - use.from })),
       after: followers[index] ?? [],
+      pauses,
       fixed: fixed && { start: 0, end: 0 },
     })),
     resources: resources.map(({ units, setup }) => ({
-      units: units.map(() => ({ free: 0, setting: null })),
+      units: units.map(() => ({ free: 0, setting: null, away: [] })),
       setup: setup && { cold: 0, rise: setup.fall, fall: setup.rise },
     })),
     chains: chains.map(({ tasks: chained, limit }) => ({ tasks: chained.toReversed(), limit })),
+    lanes: [],
     dues: [],
   };
 }

@@ -1,11 +1,12 @@
-import type { ScheduleProblem } from './problem';
+import type { ScheduleProblem, Task } from './problem';
 
-/** The longest paths through the tasks, resources left out of account. */
+/** The longest paths through the tasks; of resources no more is taken into account than when each can be had. */
 export interface Paths {
   /** Tasks in an order in which each comes after those that it waits for. */
   readonly order: readonly number[];
-  /** The earliest start of each task. */
+  /** The earliest start of each task, and its end then. */
   readonly heads: readonly number[];
+  readonly ends: readonly number[];
   /** The least time from the end of each task to the end of all that waits for it. */
   readonly tails: readonly number[];
 }
@@ -25,11 +26,16 @@ export function followersOf(tasks: ScheduleProblem['tasks']): { task: number; la
   return followers;
 }
 
+/** When a task begins and ends at the soonest from a time on. */
+type Soonest = (task: Task, time: number) => { readonly start: number; readonly end: number };
+
+const atOnce: Soonest = ({ duration }, time) => ({ start: time, end: time + duration });
+
 /**
  * Heads and tails of all tasks.
  * @throws RangeError if tasks wait for one another in a circle, or for one that is not there
  */
-export function pathsOf({ tasks, now }: ScheduleProblem): Paths {
+export function pathsOf({ tasks, now }: ScheduleProblem, soonest: Soonest = atOnce): Paths {
   const waiting = tasks.map(({ after }) => after.length);
   const followers = followersOf(tasks);
   const order = tasks.flatMap((_, index) => (waiting[index] === 0 ? [index] : []));
@@ -49,7 +55,9 @@ export function pathsOf({ tasks, now }: ScheduleProblem): Paths {
     for (const { task: before, lag } of task.after) {
       heads[index] = Math.max(heads[index] ?? 0, (ends[before] ?? 0) + lag);
     }
-    ends[index] = (heads[index] ?? 0) + task.duration;
+    const { start, end } = soonest(task, heads[index] ?? 0);
+    heads[index] = start;
+    ends[index] = end;
   }
   for (const index of order.toReversed()) {
     for (const { task, lag } of followers[index] ?? []) {
@@ -58,5 +66,5 @@ export function pathsOf({ tasks, now }: ScheduleProblem): Paths {
       tails[index] = Math.max(tails[index] ?? 0, through);
     }
   }
-  return { order, heads, tails };
+  return { order, heads, ends, tails };
 }

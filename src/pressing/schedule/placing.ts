@@ -1,6 +1,8 @@
 import type { Block } from './blocks';
-import type { Schedule, ScheduleProblem, Task } from './problem';
+import type { Schedule, ScheduleProblem, Task, Use } from './problem';
 import { Unit } from './unit';
+
+const NONE: Pick<Task, 'uses' | 'pauses'> = { uses: [], pauses: false };
 
 /**
  * Times for the tasks of a problem, given block by block. One is made for a problem and used again for each of its schedules:
@@ -21,7 +23,7 @@ export class Placing {
       for (const { resource } of task.uses) uses[resource] = (uses[resource] ?? 0) + 1;
     this.problem = problem;
     this.units = resources.map(({ units, setup }, resource) =>
-      units.map(({ free, setting }) => new Unit(Math.max(free, now), setting, setup, uses[resource] ?? 0)),
+      units.map((unit) => new Unit({ ...unit, free: Math.max(unit.free, now) }, setup, uses[resource] ?? 0)),
     );
     this.starts = tasks.map(({ fixed }) => fixed?.start ?? 0);
     this.ends = tasks.map(({ fixed }) => fixed?.end ?? 0);
@@ -45,7 +47,7 @@ export class Placing {
       const own = this.units[resource] ?? [];
       const free = Math.max(
         0,
-        own.findIndex((unit) => unit.earliest(begin, end - begin, setting) <= begin),
+        own.findIndex((unit) => unit.isFree(begin, end)),
       );
       own[free]?.take(begin, end, setting);
       return free;
@@ -53,14 +55,14 @@ export class Placing {
   }
 
   /** The earliest time from a time on at which all uses of a task are free together. */
-  private earliest({ uses }: Task, time: number): number {
+  private earliest({ uses, pauses }: Task, time: number): number {
     let start = time;
     for (let moved = true; moved; ) {
       moved = false;
       for (const { resource, from, to, setting } of uses) {
         let earliest = Number.POSITIVE_INFINITY;
         for (const unit of this.units[resource] ?? []) {
-          earliest = Math.min(earliest, unit.earliest(start + from, to - from, setting) - from);
+          earliest = Math.min(earliest, unit.earliest(start + from, to - from, setting, pauses) - from);
           if (earliest <= start) break;
         }
         if (earliest > start) {
@@ -73,13 +75,13 @@ export class Placing {
   }
 
   /** Of a resource's units that are free at a time the one that takes least to set up. */
-  private unitFor({ resource, from, to, setting }: Task['uses'][number], start: number): number {
+  private unitFor({ resource, from, to, setting }: Use, start: number, pauses: boolean): number {
     const own = this.units[resource] ?? [];
     if (own.length === 1) return 0;
     let best = 0;
     let least = Number.POSITIVE_INFINITY;
     own.forEach((unit, index) => {
-      if (unit.earliest(start + from, to - from, setting) > start + from) return;
+      if (unit.earliest(start + from, to - from, setting, pauses) > start + from) return;
       const setup = unit.setupBefore(start + from, setting);
       if (setup < least) {
         least = setup;
@@ -87,6 +89,25 @@ export class Placing {
       }
     });
     return best;
+  }
+
+  /** When a task ends that begins at a time at which its units are free. */
+  private endOf({ duration, uses: [only], pauses }: Task, start: number): number {
+    if (!pauses || !only) return start + duration;
+    const own = this.units[only.resource] ?? [];
+    return own[this.unitFor(only, start, pauses)]?.endOf(start, duration) ?? start + duration;
+  }
+
+  /** When a task begins and ends at the soonest from a time on, with what is taken so far. */
+  soonest(task: Task, time: number): { start: number; end: number } {
+    const start = this.earliest(task, time);
+    const { duration, uses, pauses } = task;
+    const [only] = uses;
+    if (!pauses || !only) return { start, end: start + duration };
+    const ends = (this.units[only.resource] ?? []).map((unit) =>
+      unit.endOf(unit.earliest(time, duration, only.setting, pauses), duration),
+    );
+    return { start, end: Math.min(...ends) };
   }
 
   /** Gives a block's tasks the earliest times, one after the other, from a time on. */
@@ -101,7 +122,7 @@ export class Placing {
         earliest = Math.max(earliest, (this.ends[before] ?? 0) + lag);
       }
       const start = this.earliest(task, earliest);
-      reached = start + task.duration;
+      reached = this.endOf(task, start);
       this.starts[index] = start;
       this.ends[index] = reached;
     }
@@ -132,31 +153,37 @@ export class Placing {
   take(block: Block): boolean {
     let isSetUp = false;
     for (const index of block.tasks) {
-      const uses = this.problem.tasks[index]?.uses ?? [];
+      const { uses, pauses } = this.problem.tasks[index] ?? NONE;
       const start = this.starts[index] ?? 0;
-      const taken = uses.map((use) => this.unitFor(use, start));
+      const taken = uses.map((use) => this.unitFor(use, start, pauses));
       this.taken[index] = taken;
       // All are chosen before the first is taken: two uses may be of one resource, one behind the other.
-      for (const [use, { resource, from, to, setting }] of uses.entries()) {
+      for (const [use, { resource, from, setting }] of uses.entries()) {
         const unit = this.units[resource]?.[taken[use] ?? 0];
         isSetUp ||= setting > 0 && (unit?.setupBefore(start + from, setting) ?? 0) > 0;
-        unit?.take(start + from, start + to, setting);
       }
+      this.takeAt(index, start, this.ends[index] ?? 0);
     }
     return isSetUp;
+  }
+
+  /** Takes the units that are chosen for a task; one that pauses keeps its unit to the end. */
+  private takeAt(index: number, start: number, end: number): void {
+    const { uses, pauses } = this.problem.tasks[index] ?? NONE;
+    for (const [use, { resource, from, to, setting }] of uses.entries()) {
+      const unit = this.units[resource]?.[this.taken[index]?.[use] ?? 0];
+      unit?.take(start + from, pauses ? end : start + to, setting);
+    }
   }
 
   /** Takes for a block what it has in a schedule of the same problem. */
   takeAs(block: Block, { starts, ends, units }: Pick<Schedule, 'starts' | 'ends' | 'units'>): void {
     for (const index of block.tasks) {
       const start = starts[index] ?? 0;
-      const taken = units[index] ?? [];
-      this.problem.tasks[index]?.uses.forEach(({ resource, from, to, setting }, use) => {
-        this.units[resource]?.[taken[use] ?? 0]?.take(start + from, start + to, setting);
-      });
       this.starts[index] = start;
       this.ends[index] = ends[index] ?? 0;
-      this.taken[index] = taken;
+      this.taken[index] = units[index] ?? [];
+      this.takeAt(index, start, ends[index] ?? 0);
     }
   }
 }

@@ -1,6 +1,7 @@
 /**
  * A schedule in general terms: tasks with precedence over resources of several units, some of which must be set up between
- * tasks. All times are whole seconds from the start of the schedule. Plain data, so that it can be handed to a worker.
+ * tasks, and each of which may be away for a time. All times are whole seconds from the start of the schedule. Plain data, so that
+ * it can be handed to a worker.
  */
 export interface ScheduleProblem {
   /** Nothing that is not fixed begins before. */
@@ -8,6 +9,7 @@ export interface ScheduleProblem {
   readonly tasks: readonly Task[];
   readonly resources: readonly Resource[];
   readonly chains: readonly Chain[];
+  readonly lanes: readonly Lane[];
   readonly dues: readonly Due[];
 }
 
@@ -16,6 +18,8 @@ export interface Task {
   readonly uses: readonly Use[];
   /** Tasks that end before this one begins, and how long after them it waits at the least. */
   readonly after: readonly { readonly task: number; readonly lag: number }[];
+  /** It may be left and gone on with where its unit is away meanwhile; only where it has a single use, all the time. */
+  readonly pauses: boolean;
   /** When it was begun and done, or will be done, if it is begun already. */
   readonly fixed: { readonly start: number; readonly end: number } | null;
 }
@@ -30,13 +34,26 @@ export interface Use {
 }
 
 export interface Resource {
-  readonly units: readonly {
-    /** Taken until then. */
-    readonly free: number;
-    /** What it is set to at first; `null` if it is cold. */
-    readonly setting: number | null;
-  }[];
+  readonly units: readonly Available[];
   readonly setup: Setup | null;
+}
+
+/** When a unit can be had. */
+interface Available {
+  /** Taken until then. */
+  readonly free: number;
+  /** What it is set to at first; `null` if it is cold. */
+  readonly setting: number | null;
+  /** The earliest first, none touching another. */
+  readonly away: readonly Away[];
+}
+
+/** When a unit cannot be had. */
+export interface Away {
+  readonly from: number;
+  readonly to: number;
+  /** It is switched off meanwhile, and must be set up anew. */
+  readonly cold: boolean;
 }
 
 /** How long it takes to bring a unit from one setting to another, in which it can do nothing else. */
@@ -52,6 +69,14 @@ export interface Setup {
 export interface Chain {
   readonly tasks: readonly number[];
   readonly limit: number;
+}
+
+/** Tasks that no other lane's come between, none of them fixed: a lane is through to its last before another's first begins. */
+export interface Lane {
+  readonly first: number;
+  readonly last: number;
+  /** Lanes of a lower rank come first; the order of those of one rank is free. */
+  readonly rank: number;
 }
 
 /** When a task should be done; each second later counts `weight` times. */

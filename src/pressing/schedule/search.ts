@@ -1,6 +1,6 @@
 import { seededRandom } from '../../units';
 import { blocksOf } from './blocks';
-import { type ScheduleBound, scheduleBound } from './bounds';
+import type { ScheduleBound } from './bounds';
 import { decode, decoderOf, decodeWithin } from './decode';
 import { justifier } from './justify';
 import { ancestors, moved, movedWhole } from './moves';
@@ -8,14 +8,13 @@ import type { Schedule, ScheduleProblem } from './problem';
 import { inOrder, starts } from './rules';
 
 /** Looks for good sequences, one an iteration. */
-export interface Scheduler {
+export interface Search {
   /** The best schedule so far. */
   best(): Schedule;
   /** Tries so many sequences more. */
   step(iterations: number): void;
   /** Nothing better is left to find. */
   finished(): boolean;
-  readonly bound: ScheduleBound;
 }
 
 /** How long is searched, and from what. */
@@ -33,19 +32,19 @@ const WARMTH = { first: 0.1, again: 0.03 };
 const WHOLE = 0.5;
 
 /**
- * Searches sequences: those of priority rules or of the earlier schedule first, then moves by simulated annealing (Kirkpatrick,
+ * Searches sequences of a problem whose lanes are in a known order already: those of priority rules or of the earlier schedule first, then moves by simulated annealing (Kirkpatrick,
  * Gelatt & Vecchi, Science 220, 671-680, 1983), each move justified: the better of its schedule as it comes, and pushed late and
  * back, is what counts.
  * Deterministic for (problem, options, iterations).
  * @throws RangeError if tasks wait for one another in a circle
  */
-export function createScheduler(
+export function searchOf(
   problem: ScheduleProblem,
+  bound: ScheduleBound,
   { seed, cycle, earlier }: SearchOptions,
-): Scheduler {
+): Search {
   const random = seededRandom(seed);
   const blocks = blocksOf(problem);
-  const bound = scheduleBound(problem);
   const decoder = decoderOf(problem, blocks);
   const justified = justifier(decoder);
   const first = earlier
@@ -75,7 +74,6 @@ export function createScheduler(
   const finished = () =>
     blocks.length < 2 || (found.makespan <= bound.seconds && found.late === 0 && found.overLimit === 0);
   return {
-    bound,
     best: () => found,
     finished,
     step(iterations) {

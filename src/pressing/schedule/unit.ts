@@ -1,4 +1,5 @@
-import { type Setup, setupTime } from './problem';
+import { endOver, isColdBetween } from './away';
+import { type Resource, type Setup, setupTime } from './problem';
 
 /** When one unit of a resource is taken, ascending, and what it is set to each time. */
 export class Unit {
@@ -9,12 +10,14 @@ export class Unit {
 
   private readonly free: number;
   private readonly first: number | null;
+  private readonly away: Resource['units'][number]['away'];
   private readonly setup: Setup | null;
 
-  /** Taken until `free`; what it is set to then, or cold. It is taken `most` times at the most. */
-  constructor(free: number, first: number | null, setup: Setup | null, most: number) {
+  /** Taken until it is free; what it is set to then, or cold. It is taken `most` times at the most. */
+  constructor({ free, setting, away }: Resource['units'][number], setup: Setup | null, most: number) {
     this.free = free;
-    this.first = first;
+    this.first = setting;
+    this.away = away;
     this.setup = setup;
     this.from = new Float64Array(most);
     this.to = new Float64Array(most);
@@ -37,23 +40,63 @@ export class Unit {
     return low;
   }
 
-  /** The earliest time from `time` on at which the unit is free for so long, set up before and after. */
-  earliest(time: number, length: number, setting: number): number {
-    for (let next = this.after(time); ; next += 1) {
-      const freeFrom = next === 0 ? this.free : (this.to[next - 1] ?? 0);
-      const before = next === 0 ? this.first : (this.settings[next - 1] ?? 0);
-      const start = Math.max(time, freeFrom + this.change(before, setting));
-      if (next === this.count) return start;
-      if (start + length + this.change(setting, this.settings[next] ?? 0) <= (this.from[next] ?? 0)) {
-        return start;
-      }
+  private freeFrom(next: number): number {
+    return next === 0 ? this.free : (this.to[next - 1] ?? 0);
+  }
+
+  private settingBefore(next: number): number | null {
+    return next === 0 ? this.first : (this.settings[next - 1] ?? 0);
+  }
+
+  /** The earliest start from one on behind what ends at a time, past all that the unit is away. */
+  private pastAway(start: number, freeFrom: number, length: number, setting: number): number {
+    let past = start;
+    for (const { from, to, cold } of this.away) {
+      if (to <= freeFrom) continue;
+      if (from >= past + length) break;
+      past = Math.max(past, cold ? to + this.change(null, setting) : to);
     }
+    return past;
+  }
+
+  /** How long it takes to set the unit up from one stretch for the next; one that was switched off between them is set up anyhow. */
+  private changeBehind(end: number, setting: number, next: number): number {
+    const begin = this.from[next] ?? 0;
+    return isColdBetween(this.away, end, begin) ? 0 : this.change(setting, this.settings[next] ?? 0);
+  }
+
+  /**
+   * The earliest time from `time` on at which the unit is there and free for so long, set up before and after.
+   * @param pauses what is done may be left while the unit is away
+   */
+  earliest(time: number, length: number, setting: number, pauses: boolean): number {
+    for (let next = this.after(time); ; next += 1) {
+      const freeFrom = this.freeFrom(next);
+      const soonest = Math.max(time, freeFrom + this.change(this.settingBefore(next), setting));
+      // Whoever is away for good would never come back to it: what may be left needs no more than a moment.
+      const start = this.pastAway(soonest, freeFrom, pauses ? 1 : length, setting);
+      if (next === this.count) return start;
+      const end = pauses ? this.endOf(start, length) : start + length;
+      if (end + this.changeBehind(end, setting, next) <= (this.from[next] ?? 0)) return start;
+    }
+  }
+
+  /** Whether nothing takes the unit between two times, whatever it is set to. */
+  isFree(from: number, to: number): boolean {
+    const next = this.after(from);
+    return from >= this.free && (next === this.count || (this.from[next] ?? 0) >= to);
+  }
+
+  /** When something ends that is left while the unit is away. */
+  endOf(start: number, length: number): number {
+    return endOver(this.away, start, length);
   }
 
   /** How long the unit is set up before a stretch that would begin at a time. */
   setupBefore(time: number, setting: number): number {
     const next = this.after(time);
-    return this.change(next === 0 ? this.first : (this.settings[next - 1] ?? 0), setting);
+    const before = isColdBetween(this.away, this.freeFrom(next), time) ? null : this.settingBefore(next);
+    return this.change(before, setting);
   }
 
   /** Takes the unit, which must be free. What touches a stretch of the same setting makes it longer: few are left to look at. */

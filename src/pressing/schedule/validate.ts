@@ -1,3 +1,4 @@
+import { awayBetween, isColdBetween } from './away';
 import { type Schedule, type ScheduleProblem, setupTime } from './problem';
 
 /** What is wrong with a schedule. */
@@ -5,30 +6,48 @@ export type ScheduleFault =
   | { readonly code: 'too-soon'; readonly task: number }
   | { readonly code: 'before-other'; readonly task: number; readonly other: number }
   | { readonly code: 'wrong-length'; readonly task: number }
-  | { readonly code: 'at-once'; readonly task: number; readonly other: number; readonly resource: number };
+  | { readonly code: 'at-once'; readonly task: number; readonly other: number; readonly resource: number }
+  | { readonly code: 'away'; readonly task: number; readonly resource: number }
+  | { readonly code: 'mixed'; readonly task: number; readonly other: number };
 
-/** Checks a schedule from its times alone: precedence, lengths, and that no unit does two things at once or without set-up. */
+/**
+ * Checks a schedule from its times alone: precedence, lengths, that no unit does two things at once, without set-up or while it is
+ * away, and that no lane is mixed with another.
+ */
 export function validateSchedule(
-  { tasks, resources, now }: ScheduleProblem,
+  { tasks, resources, lanes, now }: ScheduleProblem,
   { starts, ends, units }: Pick<Schedule, 'starts' | 'ends' | 'units'>,
 ): ScheduleFault[] {
   const faults: ScheduleFault[] = [];
-  tasks.forEach(({ duration, after, fixed }, task) => {
+  const awayOf = (task: number, use: number) => {
+    const resource = tasks[task]?.uses[use]?.resource ?? -1;
+    return resources[resource]?.units[units[task]?.[use] ?? 0]?.away ?? [];
+  };
+  tasks.forEach(({ duration, after, fixed, pauses }, task) => {
     const start = starts[task] ?? Number.NaN;
     if (fixed) {
       if (start !== fixed.start || ends[task] !== fixed.end) faults.push({ code: 'wrong-length', task });
       return;
     }
     if (!(start >= now)) faults.push({ code: 'too-soon', task });
-    if (ends[task] !== start + duration) faults.push({ code: 'wrong-length', task });
+    const end = ends[task] ?? Number.NaN;
+    const paused = pauses ? awayBetween(awayOf(task, 0), start, end) : 0;
+    if (end !== start + duration + paused) faults.push({ code: 'wrong-length', task });
     for (const { task: other, lag } of after) {
       if (start < (ends[other] ?? Number.NaN) + lag) faults.push({ code: 'before-other', task, other });
     }
   });
+  for (const [at, one] of lanes.entries()) {
+    for (const other of lanes.slice(at + 1)) {
+      const isFirst = (ends[one.last] ?? 0) <= (starts[other.first] ?? 0) && one.rank <= other.rank;
+      const isSecond = (ends[other.last] ?? 0) <= (starts[one.first] ?? 0) && other.rank <= one.rank;
+      if (!isFirst && !isSecond) faults.push({ code: 'mixed', task: one.first, other: other.first });
+    }
+  }
   resources.forEach(({ units: own, setup }, resource) => {
     own.forEach((unit, index) => {
       const held = tasks
-        .flatMap(({ uses, fixed }, task) =>
+        .flatMap(({ uses, fixed, pauses }, task) =>
           fixed && fixed.end <= now
             ? []
             : uses.flatMap((use, at) =>
@@ -37,9 +56,12 @@ export function validateSchedule(
                       {
                         task,
                         fixed: fixed !== null,
+                        pauses,
                         setting: use.setting,
                         from: (starts[task] ?? 0) + use.from,
-                        to: Math.min(ends[task] ?? 0, (starts[task] ?? 0) + use.to),
+                        to: pauses
+                          ? (ends[task] ?? 0)
+                          : Math.min(ends[task] ?? 0, (starts[task] ?? 0) + use.to),
                       },
                     ]
                   : [],
@@ -47,12 +69,19 @@ export function validateSchedule(
         )
         .filter(({ from, to }) => to > from)
         .sort((a, b) => a.from - b.from);
-      held.forEach(({ task, from, setting, fixed }, at) => {
+      held.forEach(({ task, from, to, setting, fixed, pauses }, at) => {
         if (fixed) return;
         const before = held[at - 1];
-        const change = setup ? setupTime(setup, before?.setting ?? unit.setting, setting) : 0;
-        const free = (before?.to ?? Math.max(unit.free, now)) + change;
-        if (from < free) faults.push({ code: 'at-once', task, other: before?.task ?? task, resource });
+        const end = before?.to ?? Math.max(unit.free, now);
+        const isCold = isColdBetween(unit.away, end, from);
+        const on = isCold
+          ? Math.max(...unit.away.flatMap((gap) => (gap.cold && gap.to <= from ? gap.to : [])))
+          : end;
+        const known = isCold ? null : (before?.setting ?? unit.setting);
+        if (from < on + (setup ? setupTime(setup, known, setting) : 0))
+          faults.push({ code: 'at-once', task, other: before?.task ?? task, resource });
+        if (awayBetween(unit.away, from, pauses ? from + 1 : to) > 0)
+          faults.push({ code: 'away', task, resource });
       });
     });
   });

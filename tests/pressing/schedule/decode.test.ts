@@ -56,7 +56,7 @@ describe('a sequence', () => {
 describe('a schedule with a gap', () => {
   it('is closed by pushing it late and back', () => {
     // Hands do first what could wait, and the printer waits for what they do then.
-    const unit = { free: 0, setting: null };
+    const unit = { free: 0, setting: null, away: [] };
     const problem = {
       now: 0,
       tasks: [taskOn(4, 1), taskOn(1, 1), taskOn(8, 0, [1])],
@@ -65,6 +65,7 @@ describe('a schedule with a gap', () => {
         { units: [unit], setup: null },
       ],
       chains: [],
+      lanes: [],
       dues: [],
     };
     const decoder = decoderOf(problem, blocksOf(problem));

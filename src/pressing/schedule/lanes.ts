@@ -1,0 +1,69 @@
+import { pathsOf } from './paths';
+import type { Lane, Schedule, ScheduleProblem } from './problem';
+
+/** So many lanes of one rank are tried in every order; of more, only orders near that of their dues. */
+const ALL_ORDERS = 4;
+
+/** Every order of a few things. */
+function permutations<Item>(items: readonly Item[]): Item[][] {
+  if (items.length < 2) return [[...items]];
+  return items.flatMap((item, at) =>
+    permutations([...items.slice(0, at), ...items.slice(at + 1)]).map((rest) => [item, ...rest]),
+  );
+}
+
+/** An order, and each in which two of it are exchanged. */
+function nearBy<Item>(items: readonly Item[]): Item[][] {
+  const exchanged = items.flatMap((one, at) =>
+    items
+      .slice(at + 1)
+      .map((other) => items.map((each) => (each === one ? other : each === other ? one : each))),
+  );
+  return [[...items], ...exchanged];
+}
+
+/** For each lane when the soonest of all that waits for it is due. */
+function duesOf(problem: ScheduleProblem): Map<Lane, number> {
+  const { order } = pathsOf(problem);
+  const due = problem.tasks.map(() => Number.POSITIVE_INFINITY);
+  for (const { task, at } of problem.dues) due[task] = Math.min(due[task] ?? at, at);
+  for (const index of order.toReversed()) {
+    for (const { task: before } of problem.tasks[index]?.after ?? []) {
+      due[before] = Math.min(due[before] ?? 0, due[index] ?? 0);
+    }
+  }
+  return new Map(problem.lanes.map((lane) => [lane, due[lane.first] ?? Number.POSITIVE_INFINITY]));
+}
+
+/** The orders in which the lanes of a problem may come, that by their ranks and dues first. */
+export function laneOrders(problem: ScheduleProblem): Lane[][] {
+  const due = duesOf(problem);
+  const ranks = [...new Set(problem.lanes.map(({ rank }) => rank))].sort((a, b) => a - b);
+  return ranks.reduce<Lane[][]>(
+    (orders, rank) => {
+      const own = problem.lanes
+        .filter((lane) => lane.rank === rank)
+        // Of two that are due at one time, and of those without a date, the one that is told first.
+        .sort((a, b) => Math.min(due.get(a) ?? 0, 1e12) - Math.min(due.get(b) ?? 0, 1e12));
+      const ways = own.length > ALL_ORDERS ? nearBy(own) : permutations(own);
+      return ways.flatMap((way) => orders.map((order) => [...order, ...way]));
+    },
+    [[]],
+  );
+}
+
+/** The order in which the lanes come in a schedule of the same tasks. */
+export const laneOrderOf = ({ lanes }: ScheduleProblem, { starts }: Pick<Schedule, 'starts'>): Lane[] =>
+  lanes.toSorted((a, b) => a.rank - b.rank || (starts[a.first] ?? 0) - (starts[b.first] ?? 0));
+
+/** The problem with its lanes one behind the other: each waits for the one before. */
+export function inLaneOrder(problem: ScheduleProblem, order: readonly Lane[]): ScheduleProblem {
+  const before = new Map(order.slice(1).map((lane, at) => [lane.first, order[at]?.last ?? lane.first]));
+  return {
+    ...problem,
+    tasks: problem.tasks.map((task, index) => {
+      const last = before.get(index);
+      return last === undefined ? task : { ...task, after: [...task.after, { task: last, lag: 0 }] };
+    }),
+  };
+}
