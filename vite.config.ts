@@ -30,9 +30,12 @@ const HEADERS = {
   'X-Content-Type-Options': 'nosniff',
 };
 
-/** The policy goes into the built page, so that any plain host serves it; the dev server needs inline scripts. */
-const securityPolicy: Plugin = {
-  name: 'security-policy',
+/**
+ * What a built page begins with. The policy goes into it, so that any plain host serves it; the dev server needs inline scripts. Then
+ * comes what watches over the app's own code, before that is asked for.
+ */
+const beginning: Plugin = {
+  name: 'beginning',
   apply: 'build',
   transformIndexHtml: () => [
     {
@@ -40,6 +43,7 @@ const securityPolicy: Plugin = {
       attrs: { 'http-equiv': 'Content-Security-Policy', content: POLICY },
       injectTo: 'head-prepend',
     },
+    { tag: 'script', attrs: { src: './reopen.js' }, injectTo: 'head-prepend' },
   ],
 };
 
@@ -66,7 +70,7 @@ export default defineConfig({
   base: './',
   plugins: [
     react(),
-    securityPolicy,
+    beginning,
     licences,
     VitePWA({
       strategies: 'injectManifest',
