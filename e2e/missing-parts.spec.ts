@@ -125,12 +125,8 @@ test('a room whose part is gone says so, keeps the others alive, and is there wh
   await expect(said).toBeHidden();
 });
 
-/** Lets the browser give up files when they are asked for first. */
-const giveUpOnce = (page: Page, files: string): Promise<void> =>
-  page.route(files, (route) => route.abort('aborted'), { times: 1 });
-
 test('the app opens although the browser gave up its code once', async ({ page }) => {
-  await giveUpOnce(page, '**/assets/index-*.js');
+  await page.route('**/assets/index-*.js', (route) => route.abort('aborted'), { times: 1 });
   await page.goto('./');
   await expect(sentence(page)).toBeVisible();
 });
@@ -146,11 +142,4 @@ test('code that is not there is not asked for without end', async ({ page }) => 
   await expect.poll(() => asked).toBe(2);
   await page.waitForTimeout(500);
   expect(asked).toBe(2);
-});
-
-test('a room opens although the browser gave up a file of it once', async ({ page }) => {
-  await openShop(page);
-  await giveUpOnce(page, '**/assets/PressRoom-*.js');
-  await page.getByRole('link', { name: 'Press' }).click();
-  await expect(page.getByRole('heading', { name: 'Press', level: 1 })).toBeVisible();
 });
