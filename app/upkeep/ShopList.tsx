@@ -23,7 +23,7 @@ export function ShopList() {
     <details className="upkeep-more">
       <summary>{words.list}</summary>
       <ul className="check-list">
-        {checksOf(own).map((check) => {
+        {checksOf(own, ways.unit).map((check) => {
           const name = checkName(check, catalogue);
           return (
             <li key={check.id}>

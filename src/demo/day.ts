@@ -1,14 +1,14 @@
 import { addOrder, addTransfer, type BookDraft, type EditContext } from '../editing';
 import type { Book, Id } from '../model';
-import { fromMm, fromUnit, type LocalDate, type Micrometres, toInches } from '../units';
+import { fromUnit, type LocalDate, type Micrometres, toMm } from '../units';
 import { boardOf, type DrawingName } from './drawings/boards';
 
 interface DemoTransfer {
   /** What it is called stands in the words, under this name. */
   readonly name: string;
   readonly drawing: DrawingName;
-  /** Printed width in millimetres, another for each of an order; the height follows from the drawing. */
-  readonly width: number;
+  /** Printed width as a shop of either unit orders it, another for each of an order; the height follows from the drawing. */
+  readonly width: Readonly<Record<ShopUnit, number>>;
   readonly count: number;
   readonly fixed?: true;
 }
@@ -26,82 +26,82 @@ const orders = [
     code: 'HR',
     dueIn: 0,
     transfers: [
-      { name: 'crestChest', drawing: 'crossedOars', width: 89, count: 9 },
-      { name: 'rowBack', drawing: 'rowingEight', width: 250, count: 4 },
-      { name: 'sleeveLine', drawing: 'rowingSleeve', width: 120, count: 6 },
-      { name: 'neckTagM', drawing: 'rowingTag', width: 57, count: 6 },
+      { name: 'crestChest', drawing: 'crossedOars', width: { mm: 90, in: 3.5 }, count: 9 },
+      { name: 'rowBack', drawing: 'rowingEight', width: { mm: 250, in: 11 }, count: 4 },
+      { name: 'sleeveLine', drawing: 'rowingSleeve', width: { mm: 120, in: 5.25 }, count: 6 },
+      { name: 'neckTagM', drawing: 'rowingTag', width: { mm: 60, in: 2.5 }, count: 6 },
     ],
   },
   {
     code: 'CO',
     dueIn: 0,
     transfers: [
-      { name: 'badgeApron', drawing: 'bakery', width: 140, count: 4 },
-      { name: 'bakedBack', drawing: 'loafLine', width: 240, count: 3 },
-      { name: 'sleeveLine', drawing: 'bakerySleeve', width: 110, count: 4 },
+      { name: 'badgeApron', drawing: 'bakery', width: { mm: 140, in: 5.5 }, count: 4 },
+      { name: 'bakedBack', drawing: 'loafLine', width: { mm: 240, in: 9.25 }, count: 3 },
+      { name: 'sleeveLine', drawing: 'bakerySleeve', width: { mm: 110, in: 4.375 }, count: 4 },
     ],
   },
   {
     code: 'ML',
     dueIn: 1,
     transfers: [
-      { name: 'cupTote', drawing: 'coffeeCup', width: 190, count: 4, fixed: true },
-      { name: 'cupChest', drawing: 'oneMoreCup', width: 95, count: 5 },
+      { name: 'cupTote', drawing: 'coffeeCup', width: { mm: 190, in: 7.5 }, count: 4, fixed: true },
+      { name: 'cupChest', drawing: 'oneMoreCup', width: { mm: 95, in: 3.75 }, count: 5 },
     ],
   },
   {
     code: 'SF',
     dueIn: 2,
     transfers: [
-      { name: 'starFront', drawing: 'fairStar', width: 216, count: 4 },
-      { name: 'starChest', drawing: 'fairStar', width: 80, count: 6 },
-      { name: 'buntingBack', drawing: 'bunting', width: 279, count: 3, fixed: true },
-      { name: 'sleeveLine', drawing: 'fairSleeve', width: 115, count: 4 },
-      { name: 'crewBack', drawing: 'crewName', width: 200, count: 3 },
+      { name: 'starFront', drawing: 'fairStar', width: { mm: 215, in: 8.5 }, count: 4 },
+      { name: 'starChest', drawing: 'fairStar', width: { mm: 80, in: 3.25 }, count: 6 },
+      { name: 'buntingBack', drawing: 'bunting', width: { mm: 275, in: 10.875 }, count: 3, fixed: true },
+      { name: 'sleeveLine', drawing: 'fairSleeve', width: { mm: 115, in: 4.375 }, count: 4 },
+      { name: 'crewBack', drawing: 'crewName', width: { mm: 200, in: 7.5 }, count: 3 },
     ],
   },
   {
     code: 'NC',
     dueIn: 2,
     transfers: [
-      { name: 'wheelCap', drawing: 'wheel', width: 58, count: 8 },
-      { name: 'hillFront', drawing: 'hillClimb', width: 260, count: 3 },
-      { name: 'neckTagL', drawing: 'cyclingTag', width: 57, count: 4 },
+      { name: 'wheelCap', drawing: 'wheel', width: { mm: 55, in: 2.25 }, count: 8 },
+      { name: 'hillFront', drawing: 'hillClimb', width: { mm: 260, in: 10 }, count: 3 },
+      { name: 'neckTagL', drawing: 'cyclingTag', width: { mm: 60, in: 2.5 }, count: 4 },
     ],
   },
   {
     code: 'OS',
     dueIn: 3,
     transfers: [
-      { name: 'otterChest', drawing: 'otter', width: 84, count: 6 },
-      { name: 'coachBack', drawing: 'otterName', width: 230, count: 1 },
-      { name: 'number7', drawing: 'number7', width: 110, count: 1 },
-      { name: 'number12', drawing: 'number12', width: 175, count: 1 },
-      { name: 'number23', drawing: 'number23', width: 170, count: 1 },
+      { name: 'otterChest', drawing: 'otter', width: { mm: 85, in: 3.25 }, count: 6 },
+      { name: 'coachBack', drawing: 'otterName', width: { mm: 230, in: 8.75 }, count: 1 },
+      { name: 'number7', drawing: 'number7', width: { mm: 110, in: 4.25 }, count: 1 },
+      { name: 'number12', drawing: 'number12', width: { mm: 175, in: 7 }, count: 1 },
+      { name: 'number23', drawing: 'number23', width: { mm: 170, in: 6.5 }, count: 1 },
     ],
   },
   {
     code: 'GT',
     dueIn: 5,
     transfers: [
-      { name: 'seedlingChest', drawing: 'seedling', width: 76, count: 5 },
-      { name: 'plotSleeve', drawing: 'plotLine', width: 105, count: 3 },
+      { name: 'seedlingChest', drawing: 'seedling', width: { mm: 75, in: 3 }, count: 5 },
+      { name: 'plotSleeve', drawing: 'plotLine', width: { mm: 105, in: 3.5 }, count: 3 },
     ],
   },
   {
     code: 'WC',
     dueIn: 6,
     transfers: [
-      { name: 'handsFront', drawing: 'handPrints', width: 203, count: 4 },
-      { name: 'neckTagXS', drawing: 'classTag', width: 48, count: 4 },
+      { name: 'handsFront', drawing: 'handPrints', width: { mm: 205, in: 8.25 }, count: 4 },
+      { name: 'neckTagXS', drawing: 'classTag', width: { mm: 50, in: 1.875 }, count: 4 },
     ],
   },
   {
     code: 'JG',
     dueIn: 8,
     transfers: [
-      { name: 'trumpetFront', drawing: 'trumpet', width: 254, count: 3 },
-      { name: 'jazzSleeve', drawing: 'jazzSleeve', width: 100, count: 3 },
+      { name: 'trumpetFront', drawing: 'trumpet', width: { mm: 250, in: 10 }, count: 3 },
+      { name: 'jazzSleeve', drawing: 'jazzSleeve', width: { mm: 100, in: 3.5 }, count: 3 },
     ],
   },
 ] as const satisfies readonly DemoOrder[];
@@ -114,9 +114,20 @@ export interface DemoWords {
   readonly transfers: Readonly<Record<Day['transfers'][number]['name'], string>>;
 }
 
-/** A size as this shop would have typed it: to 0.1 mm or 0.01 in. */
-const sizeIn = (unit: 'mm' | 'in', mm: number): Micrometres =>
-  fromUnit(unit === 'mm' ? Math.round(10 * mm) / 10 : Math.round(100 * toInches(fromMm(mm))) / 100, unit);
+type ShopUnit = DemoShop['unit'];
+
+/** What a shop measures sizes to: tenths of a millimetre, sixteenths of an inch. */
+const parts: Readonly<Record<ShopUnit, number>> = { mm: 10, in: 16 };
+
+/** The printed size of a transfer in the shop's unit, as its tape has it. */
+function sizeOf({ width, drawing }: DemoTransfer, unit: ShopUnit): Record<'width' | 'height', Micrometres> {
+  const board = boardOf[drawing];
+  const height = (width[unit] * board.height) / board.width;
+  return {
+    width: fromUnit(width[unit], unit),
+    height: fromUnit(Math.round(parts[unit] * height) / parts[unit], unit),
+  };
+}
 
 /** How the shop that shows the demo day counts, measures and speaks. */
 export interface DemoShop {
@@ -135,18 +146,16 @@ export function addDemoDay(
 ): void {
   for (const { code, dueIn, transfers } of orders) {
     const order = addOrder(draft, { name: words.orders[code], code, due: dayFrom(dueIn) }, context);
-    for (const { name, drawing, width, count, ...how } of transfers) {
-      const board = boardOf[drawing];
-      const across = sizeIn(unit, width);
-      const down = sizeIn(unit, (width * board.height) / board.width);
+    for (const each of transfers) {
+      const { width, height } = sizeOf(each, unit);
       const fields = {
-        name: words.transfers[name],
-        width: across,
-        height: down,
-        typed: { width: typed(across), height: typed(down) },
-        turn: 'fixed' in how ? ('fixed' as const) : ('quarter' as const),
+        name: words.transfers[each.name],
+        width,
+        height,
+        typed: { width: typed(width), height: typed(height) },
+        turn: 'fixed' in each ? ('fixed' as const) : ('quarter' as const),
       };
-      addTransfer(draft, order, fields, count, context);
+      addTransfer(draft, order, fields, each.count, context);
     }
   }
 }
@@ -163,9 +172,9 @@ export function missingArtwork(book: Book): MissingArtwork[] {
   return Object.values(book.transfer).flatMap((transfer) => {
     const day = orders.find(({ code }) => code === book.order[transfer.order]?.code);
     const known = day?.transfers.find(({ width }) =>
-      (['mm', 'in'] as const).some((unit) => transfer.width === sizeIn(unit, width)),
+      (['mm', 'in'] as const).some((unit) => transfer.width === fromUnit(width[unit], unit)),
     );
     if (!known || transfer.artwork !== null) return [];
-    return [{ transfer: transfer.id, drawing: known.drawing, widthMm: known.width }];
+    return [{ transfer: transfer.id, drawing: known.drawing, widthMm: toMm(transfer.width) }];
   });
 }

@@ -8,7 +8,7 @@ import {
   type Transfer,
   widestFor,
 } from '../model';
-import { type Micrometres, um } from '../units';
+import { type Micrometres, um, writtenLength } from '../units';
 import type { BookDraft, EditContext } from './step';
 import { addTransfer, editTransfer, removeTransfer, setCount } from './transfers';
 
@@ -124,6 +124,7 @@ export function printedSizes(placement: Placement, garments: readonly Garment[])
 
 /** Makes the transfers that an order's grid calls for, and their counts; one that it no longer calls for goes, unless it is in print. */
 function followGrid(draft: BookDraft, order: Id<'order'>, context: EditContext): void {
+  const unit = draft.settings.shop?.unit ?? 'mm';
   const garments = Object.values(draft.garment).filter((garment) => garment.order === order);
   const shades = new Set(garments.map(({ shade }) => shade));
   const [only = null] = shades.size === 1 ? shades : [];
@@ -140,7 +141,7 @@ function followGrid(draft: BookDraft, order: Id<'order'>, context: EditContext):
         name: `${placement.design}, ${placement.place}${sizes.length > 1 ? ` ${served.join(' ')}` : ''}`,
         width,
         height,
-        typed: { width: typed, height: `${Math.round(height / 100) / 10} mm` },
+        typed: { width: typed, height: writtenLength(height, unit) },
         shade: only,
         grid: { placement: placement.id, width },
       };

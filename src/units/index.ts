@@ -39,6 +39,7 @@ export {
   um,
   unitNamed,
   withUnit,
+  writtenLength,
 } from './length';
 export {
   asMilliMinor,

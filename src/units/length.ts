@@ -33,6 +33,10 @@ export const toMm = (length: Micrometres): number => toUnit(length, 'mm');
 
 export const toInches = (length: Micrometres): number => toUnit(length, 'in');
 
+/** A length as it is typed in a shop of a unit: `203.5 mm`, `8.01 in`. */
+export const writtenLength = (length: Micrometres, unit: 'mm' | 'in'): string =>
+  `${Number(toUnit(length, unit).toFixed(unit === 'mm' ? 1 : 3))} ${unit}`;
+
 /** Why a text is no length: nothing there, not a number with a unit, or not above zero. */
 export type LengthProblem = 'empty' | 'unreadable' | 'not-positive' | 'too-long';
 

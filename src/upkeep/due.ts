@@ -60,12 +60,12 @@ function standingOf(
  * @param today the calendar day, where the shop is
  */
 export function checkStates(
-  { check: own, upkeep }: Pick<Book, 'check' | 'upkeep'>,
+  { check: own, upkeep, settings }: Pick<Book, 'check' | 'upkeep' | 'settings'>,
   today: LocalDate,
   filmSince: FilmSince,
 ): CheckState[] {
   const done = lastDone(Object.values(upkeep));
-  return checksOf(own).flatMap((check) => {
+  return checksOf(own, settings.shop?.unit ?? 'mm').flatMap((check) => {
     if (check.archived) return [];
     const last = done.get(check.id) ?? null;
     return [{ check, last, standing: standingOf(check, last, today, filmSince) }];

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { demo as demoWords } from '../../app/words/en/demo';
 import { addDemoDay, missingArtwork } from '../../src/demo';
 import { drawings, type Pen } from '../../src/demo/drawings';
+import { boardOf } from '../../src/demo/drawings/boards';
 import { setArtwork } from '../../src/editing';
 import { problemOf } from '../../src/layout';
 import { type Artwork, asId, runOf } from '../../src/model';
@@ -34,6 +35,30 @@ describe('the demo day', () => {
       );
       const sizes = drawn.map(({ order, width }) => `${order} ${width}`);
       expect(new Set(sizes).size).toBe(sizes.length);
+    }
+  });
+
+  it.each([
+    // A shop's ruler has sixteenths of an inch; a tape in millimetres is read to five.
+    ['in', 'whole sixteenths of an inch', 25_400 / 16, 25_400 / 8],
+    ['mm', 'fives of millimetres wide, their artwork unstretched', 100, 5000],
+  ] as const)('has sizes that a shop in %s orders: %s', (unit, _, part, widths) => {
+    const off = (length: number, step: number) => Math.abs(length - step * Math.round(length / step));
+    for (const { name, width, height } of Object.values(demo(unit).transfer)) {
+      if (name === 'front' || name === 'tag') continue;
+      // Lengths are whole micrometres.
+      expect([name, off(width, widths) <= 0.5, off(height, part) <= 0.5]).toEqual([name, true, true]);
+    }
+  });
+
+  it('stretches no drawing by more than is found fault with', () => {
+    for (const unit of ['mm', 'in'] as const) {
+      const book = demo(unit);
+      for (const { transfer, drawing } of missingArtwork(book)) {
+        const { width, height } = book.transfer[transfer] ?? expect.fail();
+        const board = boardOf[drawing];
+        expect(Math.abs((height * board.width) / (width * board.height) - 1)).toBeLessThan(0.005);
+      }
     }
   });
 

@@ -426,7 +426,8 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
   ),
   addCheck: any(({ a }) => edits.addCheck({ ...checkFields, name: `${a}` })),
   editCheck: any(({ a }, book) => {
-    const check = checksOf(book.check)[a % checksOf(book.check).length];
+    const all = checksOf(book.check, 'mm');
+    const check = all[a % all.length];
     return check ? edits.editCheck(check, { name: `${a}` }) : null;
   }),
   resetCheck: any(() => edits.resetCheck(checkId)),

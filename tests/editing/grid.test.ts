@@ -56,6 +56,19 @@ function withGrid(): { book: Book; small: Id<'garment'>; youth: Id<'garment'>; f
   return { book, small, youth, front };
 }
 
+it.each([
+  ['mm', '139.7 mm'],
+  ['in', '5.5 in'],
+] as const)('the heights of a grid are written in the shop’s unit, %s', (unit, height) => {
+  const shop = start.settings.shop ?? expect.fail();
+  const book = edited({ ...start, settings: { shop: { ...shop, unit } } }, (draft) => {
+    addGarment(draft, order, line('S', 4), ids);
+    addPlacement(draft, order, { place: 'front', design: 'crest', ratio: 0.5, widths }, ids);
+  });
+  const made = Object.values(book.transfer).find(({ grid }) => grid !== null);
+  expect(made?.typed).toEqual({ width: '11 in', height });
+});
+
 const listed = (book: Book) =>
   Object.values(book.transfer)
     .filter(({ grid }) => grid !== null)

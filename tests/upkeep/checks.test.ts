@@ -11,7 +11,7 @@ import {
   setPlaces,
 } from '../../src/editing';
 import { asId, type Book, type Id, type Instant } from '../../src/model';
-import { fromMm, fromUnit, type LocalDate, um } from '../../src/units';
+import { fromMm, fromUnit, type LocalDate, toUnit, um } from '../../src/units';
 import { checkStates, checksOf, filmSince, type Standing } from '../../src/upkeep';
 import { context, edited, smallBook } from '../editing/book';
 
@@ -82,6 +82,16 @@ describe('a check', () => {
     });
   });
 
+  it.each([
+    ['mm', [50, 150], 'm'],
+    ['in', [150, 500], 'ft'],
+  ] as const)('are due by film in round figures of the shop’s unit, %s', (unit, lengths, per) => {
+    const byFilm = checksOf(book.check, unit).flatMap(({ interval }) =>
+      interval.kind === 'film' ? [toUnit(interval.length, per)] : [],
+    );
+    expect(byFilm).toEqual(lengths);
+  });
+
   it('can be the shop’s own, another interval, given up, and as it was to start with', () => {
     const ids = context();
     let own = '' as Id<'check'>;
@@ -91,14 +101,14 @@ describe('a check', () => {
         { name: 'Bulbs of the oven', interval: { kind: 'days', days: 30 }, hazard: 'heat' },
         ids,
       );
-      const nozzles = checksOf(book.check).find(({ id }) => id === 'nozzles');
-      const blade = checksOf(book.check).find(({ id }) => id === 'blade');
+      const nozzles = checksOf(book.check, 'mm').find(({ id }) => id === 'nozzles');
+      const blade = checksOf(book.check, 'mm').find(({ id }) => id === 'blade');
       if (nozzles) editCheck(draft, nozzles, { interval: { kind: 'days', days: 2 } }, ids);
       if (blade) editCheck(draft, blade, { archived: true }, ids);
     });
     expect(standing(more, own, '2026-11-25')).toEqual({ kind: 'never' });
     expect(standing(more, 'blade', '2026-11-25')).toBeUndefined();
-    expect(checksOf(more.check).find(({ id }) => id === 'blade')?.archived).toBe(true);
+    expect(checksOf(more.check, 'mm').find(({ id }) => id === 'blade')?.archived).toBe(true);
     const done = noted(more, 'nozzles', '2026-11-25T08:00:00.000Z');
     expect(standing(done, 'nozzles', '2026-11-26')).toEqual({ kind: 'done' });
     const reset = edited(done, (draft) => resetCheck(draft, 'nozzles' as Id<'check'>));

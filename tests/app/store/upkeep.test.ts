@@ -7,7 +7,7 @@ import { smallBook } from '../../editing/book';
 
 const bookNow = () => useShop.getState().book;
 const notes = () => Object.values(bookNow().upkeep);
-const checks = checksOf(smallBook().book.check);
+const checks = checksOf(smallBook().book.check, 'mm');
 const [check] = checks;
 if (!check) throw new Error('no checks');
 
