@@ -3,6 +3,7 @@ import type { LaidRun } from '../../src/layout';
 import { spread } from '../parts/labels';
 import { tintOf } from '../parts/tints';
 import { panTo, useCamera } from '../store/camera';
+import { seenLength } from '../store/viewport';
 import { useWords } from '../words';
 import { FONT } from './canvas/theme';
 
@@ -18,7 +19,7 @@ export function RunStrip({ run }: { run: LaidRun }) {
     if (canvas.current && length > 0) paintStrip(canvas.current, run, length);
   }, [run, length]);
 
-  const seen = frame && view.scale > 0 ? frame.pixels.width / view.scale : 0;
+  const seen = frame && view.scale > 0 ? seenLength(view, frame) : 0;
   const alongAt = (event: React.PointerEvent<HTMLDivElement>): number => {
     const box = event.currentTarget.getBoundingClientRect();
     return ((event.clientX - box.left) / box.width) * length;

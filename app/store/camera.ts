@@ -1,6 +1,6 @@
 import { create } from 'zustand';
 import { fromMm } from '../../src/units';
-import { type Frame, type Viewport, within, zoomAbout } from './viewport';
+import { type Frame, seenLength, type Viewport, widthScale, within, zoomAbout } from './viewport';
 
 /** How much film there is to look at beyond the last copy: room to put one down. */
 export const ROOM_AHEAD = fromMm(400);
@@ -20,7 +20,7 @@ export const useCamera = create<Camera>(() => ({
 export function setFrame(frame: Frame): void {
   useCamera.setState(({ view }) => ({
     frame,
-    view: within(view.scale > 0 ? view : { ...view, scale: frame.pixels.height / frame.film.width }, frame),
+    view: within(view.scale > 0 ? view : { ...view, scale: widthScale(frame) }, frame),
   }));
 }
 
@@ -47,8 +47,8 @@ export const zoomTo = (scaleOf: (frame: Frame) => number): void =>
 
 /** Brings a stretch of the film into view, if it is not. */
 export const reveal = (from: number, to: number): void =>
-  change((view, { pixels }) => {
-    const seen = pixels.width / view.scale;
+  change((view, frame) => {
+    const seen = seenLength(view, frame);
     const margin = fromMm(20);
     if (from >= view.along && to <= view.along + seen) return view;
     return { ...view, along: from < view.along ? from - margin : to + margin - seen };

@@ -1,10 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { runScale, toFilm, toScreen, widthScale, within, zoomAbout } from '../../app/store/viewport';
+import {
+  rowsOf,
+  runScale,
+  seenLength,
+  toFilm,
+  toScreen,
+  widthScale,
+  within,
+  zoomAbout,
+} from '../../app/store/viewport';
 import { fromMm } from '../../src/units';
 import { letterF } from '../output/runs';
 
-const frame = { pixels: { width: 1200, height: 330 }, film: { width: fromMm(330), length: fromMm(6000) } };
+const frame = {
+  pixels: { width: 1200, height: 330 },
+  around: 64,
+  film: { width: fromMm(330), length: fromMm(6000) },
+};
 const view = { along: 0, down: 0, scale: widthScale(frame) };
 
 describe('the film on the screen', () => {
@@ -59,5 +72,56 @@ describe('the film on the screen', () => {
         expect(kept.along).toBeLessThanOrEqual(frame.film.length);
       }),
     );
+  });
+
+  const whole = (metres: number) => {
+    const own = { ...frame, film: { ...frame.film, length: fromMm(1000 * metres) } };
+    return { own, view: within({ along: 0, down: 0, scale: runScale(own) }, own) };
+  };
+
+  it.each([5, 6, 12, 30])(
+    'uses the height where %d m are seen whole: the next stretch lies below',
+    (metres) => {
+      const { own, view } = whole(metres);
+      const rows = rowsOf(view, own);
+      expect(rows.length).toBeGreaterThan(1);
+      // Larger than in one row, and no room left for another.
+      expect(view.scale).toBeGreaterThan(1.3 * (own.pixels.width / own.film.length));
+      const [first, second] = rows;
+      if (!first || !second) throw new Error('one row');
+      expect(second.top - first.top).toBeCloseTo(first.pixels.height + own.around, 6);
+      expect(second.view.along).toBeCloseTo(first.view.along + own.pixels.width / view.scale, 3);
+      const last = rows.at(-1) ?? first;
+      expect(last.top + last.pixels.height).toBeLessThanOrEqual(own.pixels.height + 1e-6);
+      expect(seenLength(view, own)).toBeGreaterThanOrEqual(own.film.length - 1);
+      expect(last.view.along).toBeLessThan(own.film.length);
+    },
+  );
+
+  it('shows a short run in one row', () => {
+    const { own, view } = whole(1);
+    expect(rowsOf(view, own)).toHaveLength(1);
+    expect(view.scale).toBe(widthScale(own));
+  });
+
+  it('finds the film under a point of any row again', () => {
+    const { own, view } = whole(12);
+    for (const { top, view: shown, pixels } of rowsOf(view, own)) {
+      const at = toFilm(view, own, { x: 300, y: top + pixels.height / 2 });
+      expect(at.x).toBeCloseTo(own.film.width / 2, -1);
+      expect(at.y).toBeCloseTo(shown.along + 300 / view.scale, -1);
+    }
+  });
+
+  it('zooms in on what is pointed at in a lower row', () => {
+    const { own, view } = whole(12);
+    const row = rowsOf(view, own)[1] ?? expect.fail();
+    const at = { x: 500, y: row.top + row.pixels.height / 2 };
+    const before = toFilm(view, own, at);
+    const near = zoomAbout(view, 40, at, own);
+    expect(rowsOf(near, own)).toHaveLength(1);
+    const after = toFilm(near, own, at);
+    expect(Math.abs(after.y - before.y)).toBeLessThan(2 / near.scale);
+    expect(Math.abs(after.x - before.x)).toBeLessThan(2 / near.scale);
   });
 });

@@ -11,6 +11,7 @@ import { useHeld } from '../../store/held';
 import { usePlanning } from '../../store/planning';
 import { useWays } from '../../store/selectors';
 import { useView } from '../../store/view';
+import { type Row, rowsOf } from '../../store/viewport';
 import { useWords } from '../../words';
 import { area, rulerLength } from '../../words/format';
 import { filmGestures, useFrame } from './film-gestures';
@@ -46,7 +47,7 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
   useEffect(() => {
     if (size) {
       const pixels = { width: size.width, height: size.height - RULER - FLAGS };
-      setFrame({ pixels, film: { width: filmWidth, length: um(length) } });
+      setFrame({ pixels, around: RULER + FLAGS, film: { width: filmWidth, length: um(length) } });
     }
   }, [size, filmWidth, length]);
 
@@ -56,12 +57,13 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
     return () => stopped.abort();
   }, []);
 
-  const scene: Scene | null = size &&
+  const scene: (Scene & { readonly rows: readonly Row[] }) | null = size &&
     frame &&
     colours && {
       run,
       view,
       pixels: { width: size.width, height: size.height - RULER - FLAGS },
+      rows: rowsOf(view, frame),
       colours,
       pictures,
       outlines,
@@ -91,39 +93,44 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
           <Layer listening={false}>
             <Painting
               y={RULER}
-              paint={(context) => {
-                clipToFilm(context, scene);
-                paintFilm(context, scene);
-              }}
+              rows={scene.rows}
+              paint={(context, row) => paintFilm(context, inRow(scene, row))}
+              clip
             />
           </Layer>
           <Layer listening={false}>
-            <Painting y={0} paint={(context) => paintRuler(context, scene, RULER)} />
+            <Painting
+              y={0}
+              rows={scene.rows}
+              paint={(context, row) => paintRuler(context, inRow(scene, row), RULER)}
+            />
             <Painting
               y={RULER}
-              paint={(context) => {
-                clipToFilm(context, scene);
-                paintCodesOf(context, scene, named);
-              }}
+              rows={scene.rows}
+              paint={(context, row) => paintCodesOf(context, inRow(scene, row), named)}
+              clip
             />
             {held && (
               <Painting
                 y={RULER}
-                paint={(context) => {
+                rows={scene.rows}
+                paint={(context, row) => {
                   const hold = held.refusals.length > 0 ? 'refused' : 'held';
-                  for (const copy of held.copies) paintCopy(context, scene, copy, hold);
-                  paintCodesOf(context, scene, held.copies);
+                  const shown = inRow(scene, row);
+                  for (const copy of held.copies) paintCopy(context, shown, copy, hold);
+                  paintCodesOf(context, shown, held.copies);
                 }}
               />
             )}
             <Painting
               y={0}
-              paint={(context) =>
+              rows={scene.rows}
+              paint={(context, row) =>
                 paintKnifeLines(
                   context,
-                  { ...scene, run: shownRun },
+                  { ...inRow(scene, row), run: shownRun },
                   RULER,
-                  size.height - FLAGS,
+                  RULER + row.pixels.height,
                   (index, at) =>
                     run.film.kind === 'roll'
                       ? words.knifeFlag(index + 1, rulerLength(um(at), ways))
@@ -173,15 +180,22 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
   );
 }
 
-/** Nothing painted from here on reaches over the film's part of the canvas. */
-function clipToFilm(context: CanvasRenderingContext2D, { pixels }: Scene): void {
-  context.beginPath();
-  context.rect(0, 0, pixels.width, pixels.height);
-  context.clip();
-}
+/** A scene as a row of it shows it. */
+const inRow = (scene: Scene, { view, pixels }: Row): Scene => ({ ...scene, view, pixels });
 
-/** A shape that paints straight on the canvas; only what is in view is drawn. */
-function Painting({ y, paint }: { y: number; paint: (context: CanvasRenderingContext2D) => void }) {
+/** A shape that paints each row straight on the canvas; only what is in view is drawn. */
+function Painting({
+  y,
+  rows,
+  paint,
+  clip = false,
+}: {
+  y: number;
+  rows: readonly Row[];
+  paint: (context: CanvasRenderingContext2D, row: Row) => void;
+  /** Nothing painted reaches over the row's film. */
+  clip?: boolean;
+}) {
   return (
     <Shape
       y={y}
@@ -189,9 +203,17 @@ function Painting({ y, paint }: { y: number; paint: (context: CanvasRenderingCon
       perfectDrawEnabled={false}
       sceneFunc={(context: KonvaContext) => {
         const native = context._context;
-        native.save();
-        paint(native);
-        native.restore();
+        for (const row of rows) {
+          native.save();
+          native.translate(0, row.top);
+          if (clip) {
+            native.beginPath();
+            native.rect(0, 0, row.pixels.width, row.pixels.height);
+            native.clip();
+          }
+          paint(native, row);
+          native.restore();
+        }
       }}
     />
   );

@@ -1,10 +1,11 @@
 import { create } from 'zustand';
+import type { LaidCopy, LaidRun } from '../../../src/layout';
 import { um } from '../../../src/units';
 import { panBy, useCamera, zoomBy } from '../../store/camera';
 import { carryTo, drop, hold, letGo, useHeld } from '../../store/held';
 import { laidNow } from '../../store/selectors';
 import { select, selectAlso, useView } from '../../store/view';
-import { toFilm } from '../../store/viewport';
+import { rowsOf, toFilm, toScreen } from '../../store/viewport';
 import type { GestureTarget, Point } from './gestures';
 
 /** How near a copy must come to be drawn to a place, in pixels. */
@@ -24,6 +25,27 @@ function copyUnder(point: Point) {
   if (!at) return null;
   return laidNow()?.copies.find(
     (copy) => at.x >= copy.x && at.x < copy.x + copy.width && at.y >= copy.y && at.y < copy.y + copy.length,
+  );
+}
+
+/** The copies that a box on the screen touches, in whatever rows. */
+function copiesIn({ from, to }: { readonly from: Point; readonly to: Point }, run: LaidRun): LaidCopy[] {
+  const { view, frame } = useCamera.getState();
+  const rows = frame ? rowsOf(view, frame) : [];
+  const [left, right] = [Math.min(from.x, to.x), Math.max(from.x, to.x)];
+  const [top, bottom] = [Math.min(from.y, to.y), Math.max(from.y, to.y)];
+  return run.copies.filter((copy) =>
+    rows.some((row) => {
+      const box = toScreen(row.view, run.film.width, copy);
+      const [over, under] = [Math.max(0, box.top), Math.min(row.pixels.height, box.top + box.height)];
+      return (
+        box.left < right &&
+        box.left + box.width > left &&
+        row.top + over < bottom &&
+        row.top + under > top &&
+        over < under
+      );
+    }),
   );
 }
 
@@ -71,16 +93,8 @@ export const filmGestures: GestureTarget = {
   endFrame() {
     const { box } = useFrame.getState();
     useFrame.setState({ box: null });
-    const [a, b] = box ? [filmPoint(box.from), filmPoint(box.to)] : [];
-    if (!a || !b) return;
-    const held = laidNow()?.copies.filter(
-      (copy) =>
-        copy.x < Math.max(a.x, b.x) &&
-        copy.x + copy.width > Math.min(a.x, b.x) &&
-        copy.y < Math.max(a.y, b.y) &&
-        copy.y + copy.length > Math.min(a.y, b.y),
-    );
-    selectAlso(held?.map(({ id }) => id) ?? []);
+    const run = laidNow();
+    if (box && run) selectAlso(copiesIn(box, run).map(({ id }) => id));
   },
   lift(id, from) {
     const at = filmPoint(from);
