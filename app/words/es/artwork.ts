@@ -45,8 +45,8 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
       };
     case 'font':
       return {
-        what: `texto en ${counted(found.names.length, 'letra', 'letras', ways)} que este dispositivo no tiene: ${found.names.join(', ')}`,
-        mend: 'Se imprime con otra letra. Hay que convertir el texto en trazados y exportarlo otra vez, o instalar la letra.',
+        what: `texto en ${counted(found.names.length, 'fuente', 'fuentes', ways)} que este dispositivo no tiene: ${found.names.join(', ')}`,
+        mend: 'Se imprime con otra fuente. Hay que convertir el texto en trazados y exportarlo otra vez, o instalar la fuente.',
       };
     case 'checkerboard':
       return {
@@ -61,7 +61,7 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
     case 'see-through':
       return {
         what: `el ${percent(found.share, ways)} de la tinta es translúcido`,
-        mend: 'El blanco se ve a través como un cerco o una niebla. Hacer opacos los brillos, sombras y bordes suaves, o partirlos en puntos.',
+        mend: 'El blanco se ve a través como un cerco o una niebla. Hay que hacer opacos los brillos, sombras y bordes suaves, o partirlos en puntos.',
       };
     case 'thin-strokes':
       return {
@@ -96,12 +96,12 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
     case 'profile':
       return {
         what: `colores en el perfil «${found.name}», no en sRGB`,
-        mend: 'Se pasan a sRGB, y lo que queda fuera se apaga. Exportarlo como sRGB para ver lo que saldrá.',
+        mend: 'Se pasan a sRGB, y lo que queda fuera se apaga. Hay que exportarlo como sRGB para ver lo que saldrá.',
       };
     case 'gamma':
       return {
         what: `guardado con una gamma de ${number(found.gamma, ways.locale, 0, 3)}`,
-        mend: 'Se muestra y se imprime corregido; otros programas pueden no hacerlo. Exportarlo como sRGB para estar seguros.',
+        mend: 'Se muestra y se imprime corregido; otros programas pueden no hacerlo. Para estar seguros hay que exportarlo como sRGB.',
       };
     case 'animated':
       return {
@@ -132,9 +132,9 @@ export const artwork: Words['artwork'] = {
   notMeant: 'No intencionado',
   named: (act, what) => `${act}: ${what}`,
   picture: (name) => `${name} sobre el color de la prenda`,
-  pictureMissing: 'No se ha podido leer la imagen. Dar otra vez su arte a este transfer.',
+  pictureMissing: 'No se ha podido leer la imagen. Hay que dar otra vez su arte a este transfer.',
   loading: 'Leyendo la imagen…',
-  checking: (share) => `Mirando cada píxel, ${share}…`,
+  checking: (share) => `Revisando cada píxel, ${share}…`,
   stop: 'Parar',
   stopped: 'Este arte no se ha revisado.',
   again: 'Revisarlo',
@@ -162,7 +162,7 @@ export const artwork: Words['artwork'] = {
   outline: 'Contorno, todos los bordes',
   limits: 'Límites de este taller',
   limitsHint:
-    'Trazos y huecos: práctica común, sin fuente; ajustarlos a lo que aguantan la película y el polvo propios. La contracción es lo que el programa de la impresora quita al blanco; Rollwright nunca contrae por su cuenta.',
+    'Trazos y huecos: práctica común, sin fuente. Hay que ajustarlos a lo que aguantan la película y el polvo propios. La contracción es lo que el programa de la impresora quita al blanco; Rollwright nunca contrae por su cuenta.',
   stroke: 'Trazo más fino',
   opening: 'Hueco más estrecho',
   choke: 'Contracción del blanco por lado',

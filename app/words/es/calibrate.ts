@@ -30,9 +30,15 @@ export const calibrate: Words['calibrate'] = {
   },
   drivers,
   range: (low, high) => `${low} – ${high}`,
-  columns: { rate: 'Por', present: 'Ahora', found: 'Hallado', range: 'Intervalo del 95 %', apply: 'Aplicar' },
+  columns: {
+    rate: 'Por',
+    present: 'Ahora',
+    found: 'Calculado',
+    range: 'Intervalo del 95 %',
+    apply: 'Aplicar',
+  },
   belowCleanings:
-    'Menos de lo que se cuenta para las limpiezas de una tirada: bajarlas primero en «Costos del taller».',
+    'Menos de lo que se cuenta para las limpiezas de una tirada. Hay que bajarlas primero en «Costos del taller».',
   fits: 'Lo que hay puesto está dentro del intervalo: estas tiradas no lo contradicen.',
   loose: (more, ways) =>
     more > 200
@@ -59,13 +65,13 @@ export const calibrate: Words['calibrate'] = {
       ? `Aún son pocas tiradas para distinguir del resto: ${list}.`
       : `En estas tiradas no se distingue del resto, porque suben y bajan a la vez: ${list}.`,
   plot: 'Cómo encaja cada tirada',
-  plotTold: (unit) => `según los valores hallados, ${unit}`,
+  plotTold: (unit) => `según los valores calculados, ${unit}`,
   plotOff: (unit) => `diferencia, ${unit}`,
   scatter: (amount) =>
-    `Cada punto es una tirada. A lo ancho, lo que dicen de ella los valores hallados; a lo alto, cuánto se aparta lo medido. Las tiradas varían en ${amount} (desviación típica).`,
+    `Cada punto es una tirada. A lo ancho, lo que dicen de ella los valores calculados; a lo alto, cuánto se aparta lo medido. Las tiradas varían en ${amount} (desviación típica).`,
   allFit: 'Ninguna tirada destaca.',
   misfits: (list) =>
-    `No se parece a las demás: ${list}. Hay que mirar lo que se anotó; dejar fuera una tirada si su cifra se leyó mal.`,
+    `No se parece a las demás: ${list}. Hay que mirar lo que se anotó, y dejar fuera una tirada si su cifra se leyó mal.`,
   leftOutNote: (list) => `Fuera: ${list}.`,
   runs: 'Las tiradas',
   runColumns: {
@@ -78,7 +84,7 @@ export const calibrate: Words['calibrate'] = {
     takenIn: 'Cuenta',
   },
   influenceHint:
-    'Peso: cuánto dobla una sola tirada el resultado. Una que pesa mucho merece una mirada, aunque encaje.',
+    'Influencia: cuánto cambia el resultado por una sola tirada. Una que influye mucho merece una mirada, aunque encaje.',
   takeIn: (run) => `Contar ${run}`,
   changes: 'Cambios hasta ahora',
   noChanges: 'Todavía no se ha cambiado ningún valor según el registro.',

@@ -63,5 +63,5 @@ export const cards: Words['cards'] = {
   stretched: 'estirado, y el estampado aguanta',
   flatAndDry: 'plano, seco y fechado',
   counted: 'contado',
-  packed: (when) => `Hecha el ${when}`,
+  packed: (when) => `Preparada el ${when}`,
 };

@@ -3,9 +3,9 @@ import { counted } from '../format';
 
 export const closing: Words['closing'] = {
   title: (run) => `Cerrar ${run}`,
-  lead: 'En los campos está lo previsto. Hay que poner lo que de verdad se gastó; dejar vacío lo que nadie midió.',
+  lead: 'En los campos está lo previsto. Hay que poner lo que de verdad se gastó y dejar vacío lo que nadie midió.',
   correctTitle: (run) => `Corregir lo que gastó ${run}`,
-  correctLead: 'Lo dicho antes queda abajo con su fecha. Las existencias reciben la diferencia.',
+  correctLead: 'Lo anotado antes queda abajo con su fecha. Las existencias reciben la diferencia.',
   saveCorrection: 'Guardar la corrección',
   corrected: (run) => `${run} está corregida; las existencias tienen la diferencia.`,
   correct: 'Corregir lo que gastó',
@@ -19,7 +19,7 @@ export const closing: Words['closing'] = {
     press: (time) => `plancha ${time}`,
     oven: (time) => `horno ${time}`,
   },
-  earlier: (count, ways) => `Dicho antes (${counted(count, 'vez', 'veces', ways)})`,
+  earlier: (count, ways) => `Anotado antes (${counted(count, 'vez', 'veces', ways)})`,
   film: (unit) => `Película gastada (${unit})`,
   sheets: 'Hojas gastadas',
   colour: 'Tinta de color (ml)',

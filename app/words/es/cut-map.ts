@@ -11,7 +11,7 @@ function feedTold(stretch: number, imageFeed: number, percent: (share: number) =
       : [`Distancias de lo impreso: la película sale ${longer(stretch)} de lo previsto.`]),
     ...(isTrue(imageFeed)
       ? []
-      : [`La imagen se escribe ${longer(1 / imageFeed)}, para que la película salga como se previó.`]),
+      : [`La imagen se guarda ${longer(1 / imageFeed)}, para que la película salga como se previó.`]),
   ];
 }
 
@@ -86,7 +86,7 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
     },
     rule: `esta regla mide ${ruleOf(ways)}: si no, imprimir a tamaño real`,
     closing:
-      'Antes que esta hoja van las fichas técnicas, las normas locales y la práctica autorizada o formada del taller.',
+      'Antes que esta hoja van las fichas técnicas, las normas locales y el personal autorizado o capacitado del taller.',
   };
 }
 

@@ -14,7 +14,7 @@ export const cut: Words['cut'] = {
   frees: (names) => `deja libre ${names}`,
   take: (name) => `Sacar ${name}`,
   done: 'Hecho, siguiente',
-  back: 'Uno atrás',
+  back: 'Paso atrás',
   whole: 'Todo este tramo está cortado',
   wholeBack: 'Desmarcar este tramo',
   allCut: (count, ways) => `Este tramo está cortado: ${counted(count, 'copia', 'copias', ways)}.`,

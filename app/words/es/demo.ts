@@ -38,7 +38,7 @@ export const demo: Words['demo'] = {
     handsFront: 'Manos, frente juvenil',
     neckTagXS: 'Etiqueta de cuello XS',
     trumpetFront: 'Trompeta, frente',
-    jazzSleeve: 'De seis a tarde, manga',
+    jazzSleeve: 'Desde las seis, manga',
   },
 };
 
@@ -47,7 +47,7 @@ export const demoStock: Words['demoStock'] = {
   white: 'Tinta blanca',
   powder: 'Polvo termofusible, medio',
   order: { white: '1 l, al distribuidor de tinta', powder: 'bolsa de 3 kg, grano medio' },
-  usedRoll: 'Rollo, 13 in, gastado',
+  usedRoll: 'Rollo de 13 in, gastado',
   run: (number) => `Tirada anterior ${number}`,
   tee: { style: 'Camiseta', colour: 'azul marino' },
   reasons: {

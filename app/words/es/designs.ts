@@ -12,7 +12,7 @@ export const designs: Words['designs'] = {
   width: 'Ancho',
   height: 'Alto',
   copies: 'Copias',
-  moreCopies: 'Copias más',
+  moreCopies: 'Más copias',
   sizes: {
     adult: 'adulto',
     youth: 'juvenil',
@@ -30,7 +30,7 @@ export const designs: Words['designs'] = {
     `${counted(count, 'copia', 'copias', ways)} de ${name} añadidas. Deshacer una vez las quita todas.`,
   match: {
     title: (count, ways) => `Imágenes para los pedidos: ${counted(count, 'archivo', 'archivos', ways)}`,
-    hint: 'Cada archivo está junto al transfer de nombre más parecido. Cambiar lo que no sea así.',
+    hint: 'Cada archivo está junto al transfer de nombre más parecido. Hay que cambiar lo que no sea así.',
     unmatched: (names, ways) =>
       `No se parecen a ningún transfer, o a varios: ${listedUpTo(6, names, 'más', ways)}. Hay que elegir a mano qué es cada uno.`,
     find: 'Buscar un pedido o transfer para las listas',

@@ -33,7 +33,7 @@ export const film: Words['film'] = {
     'not-staged':
       'Cortando a lo ancho, a lo largo y otra vez a lo ancho ya no se separan estas copias. Hay que distribuir otra vez, o permitir cualquier orden.',
     'not-apart':
-      'Los pedidos ya no quedan separados: algunos comparten un tramo de película. Hay que distribuirlos otra vez para separarlos.',
+      'Los pedidos ya no quedan separados: algunos comparten un trecho de película. Hay que distribuirlos otra vez para separarlos.',
     'not-by-due':
       'Algunas copias quedan detrás de otras con entrega posterior. Distribuir otra vez pone primero lo más próximo.',
   },
@@ -101,10 +101,10 @@ export const film: Words['film'] = {
     `No queda sitio en esta película para ${copies(waiting, ways)} de ${name}. Esperan a esta tirada.`,
   moreOrders: 'más',
   rushPriced: (name) => `El precio de ${name} lleva ahora el recargo por urgencia.`,
-  duesWorking: 'Calculando cuándo está listo cada pedido …',
+  duesWorking: 'Calculando cuándo está listo cada pedido…',
   lateBy: (time) => `${time} de retraso`,
   late: (orders) => `Con retraso: ${orders}.`,
-  rushDone: (order, at) => `${order} (urgente) listo a las ${when(at)}`,
+  rushDone: (order, at) => `${order} (urgente) listo ${when(at)}`,
   allInTime: 'Ningún pedido de esta película llega tarde.',
   inTimeBut: (orders, ways) =>
     `Lo que está en esta película llega a tiempo; ${counted(orders, 'pedido tiene', 'pedidos tienen', ways)} copias fuera de ella.`,
@@ -132,7 +132,7 @@ export const film: Words['film'] = {
   outlines: 'Contornos',
   firstFilm: 'Rollo de 13 in',
   tooLargeSpan: (span, length, ways) =>
-    `El tramo ${whole(span + 1, ways)} (${length}) es mayor que aquello en lo que se cura. Permitir tramos más cortos, o curarlo por partes.`,
+    `El tramo ${whole(span + 1, ways)} (${length}) es mayor que aquello en lo que se cura. Hay que permitir tramos más cortos, o curarlo por partes.`,
   tooLargeTransfer: (code, name) =>
     `${code} ${name} es mayor que la plancha. Hay que plancharlo en dos veces, o hacerlo más pequeño.`,
   costOpens: (cost) => `${cost}: lo que cuesta la tirada`,

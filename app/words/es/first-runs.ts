@@ -22,17 +22,17 @@ export const runs: FirstWords['runs'] = {
   unlock: 'Volver a borrador',
   lockedNote: (name) =>
     `${name} queda bloqueada para imprimir: los cambios posteriores en pedidos y película no la alteran. No se puede deshacer más allá de esto.`,
-  printedTo: 'Impresa hasta …',
+  printedTo: 'Impresa hasta…',
   printedToHere: (length) => `impresa hasta ${length}; solo se planifica lo que viene detrás`,
-  spoiled: 'Estropeada de – a …',
+  spoiled: 'Estropeada de – a…',
   printedNote: (name) => `${name} está impresa; su película se descuenta del rollo.`,
   stepBack: 'Volver a bloqueada',
   leadOn: {
-    draft: 'A la sala Película',
+    draft: 'Ir a la sala Película',
     locked: 'Todo impreso',
     printed: 'Todo curado',
     cured: 'Todo planchado',
     pressed: 'Cerrar la tirada',
-    closed: 'Al registro',
+    closed: 'Ir al registro',
   },
 };

@@ -3,11 +3,11 @@ import type { FirstWords } from '../en';
 export const upkeep: FirstWords['upkeep'] = {
   checks: {
     'white-stirred': 'Tinta blanca removida o agitada',
-    nozzles: 'Prueba de inyectores impresa y mirada',
+    nozzles: 'Prueba de inyectores impresa y revisada',
     'film-square': 'Película derecha en la alimentación',
     'powder-dry': 'Polvo seco y sin grumos',
     blade: 'Cuchilla afilada, ranura limpia',
-    room: 'Temperatura y humedad del taller leídas',
+    room: 'Temperatura y humedad del taller medidas',
     capping: 'Estación de tapado y limpiador limpios',
     filters: 'Filtros y ventiladores sin polvo',
     platen: 'Temperatura de la placa medida con sonda',
@@ -17,6 +17,6 @@ export const upkeep: FirstWords['upkeep'] = {
   },
   line: (list, more) => `Mantenimiento pendiente: ${list}${more > 0 ? `; y ${more} más` : ''}.`,
   lineNever: 'Todavía no hay mantenimiento anotado.',
-  pastDate: (list) => `Pasado de fecha: ${list}.`,
+  pastDate: (list) => `Caducado: ${list}.`,
   open: 'Mantenimiento',
 };

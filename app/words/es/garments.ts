@@ -32,7 +32,7 @@ export const grid: Words['grid'] = {
   adultHeight: 'Alto, adulto',
   printed: (width, count, sizes, ways) => `${width} de ancho: ${copies(count, ways)} para ${sizes}`,
   tooWide: (width, size) =>
-    `${width} es más ancho de lo que admite una prenda de talla ${size} (práctica común). Dar a su grupo un ancho propio.`,
+    `${width} es más ancho de lo que admite una prenda de talla ${size} (práctica común). Hay que dar a su grupo un ancho propio.`,
 };
 
 export const names: Words['names'] = {

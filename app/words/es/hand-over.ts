@@ -15,7 +15,7 @@ export const handOver: Words['handOver'] = {
   whats: { ticks: 'lo que se marcó aquí', run: 'toda la tirada, a un tercer dispositivo' },
   asFile: 'Guardar como archivo',
   asFileHint:
-    'Con imágenes pequeñas de las artes. Llevarlo en una memoria o enviarlo como se envían archivos.',
+    'Con imágenes pequeñas del arte. Se lleva en una memoria USB o se envía como cualquier archivo.',
   asCodes: 'Mostrar como códigos',
   asCodesHint: 'El otro dispositivo los lee de esta pantalla con su cámara.',
   tooMany: 'Es demasiado para doce códigos. Hay que guardarlo como archivo y abrirlo en el otro dispositivo.',
@@ -38,10 +38,10 @@ export const handOver: Words['handOver'] = {
   cameraProblems: {
     'no-camera': 'No se encontró ninguna cámara. Hay que abrir fotos de los códigos, o el archivo.',
     'not-allowed':
-      'Aquí no se permite la cámara. Permitirla para esta página en los ajustes del navegador, o abrir fotos de los códigos, o el archivo.',
+      'Aquí no se permite la cámara. Hay que permitirla para esta página en los ajustes del navegador, o abrir fotos de los códigos, o el archivo.',
     'in-use':
-      'La cámara no da imagen: quizá la usa otro programa. Cerrarlo y probar otra vez, o abrir fotos de los códigos, o el archivo.',
-    lost: 'La cámara se desconectó. Lo leído se conserva; encenderla otra vez, o abrir fotos de los códigos, o el archivo.',
+      'La cámara no da imagen: quizá la usa otro programa. Hay que cerrarlo y probar otra vez, o abrir fotos de los códigos, o el archivo.',
+    lost: 'La cámara se desconectó. Lo leído se conserva. Hay que encenderla otra vez, o abrir fotos de los códigos, o el archivo.',
     'not-secure':
       'El navegador no da cámara a una página que no llegó por HTTPS. Hay que abrir fotos de los códigos, o el archivo.',
   },
@@ -50,23 +50,23 @@ export const handOver: Words['handOver'] = {
   anew: 'Empezar de nuevo con otro traspaso',
   codeProblems: {
     'not-code': 'Es un código, pero no de Rollwright. No se cambió nada.',
-    damaged: 'El código no se leyó entero. No se cambió nada; mostrarlo otra vez.',
+    damaged: 'El código no se leyó entero. No se cambió nada. Hay que mostrarlo otra vez.',
     newer:
-      'El código es de una versión más nueva. No se cambió nada; actualizar este dispositivo y leerlo otra vez.',
+      'El código es de una versión más nueva. No se cambió nada. Hay que actualizar este dispositivo y leerlo otra vez.',
     other:
-      'El código es de otro traspaso. No se cambió nada; seguir con el que se empezó, o empezar de nuevo.',
+      'El código es de otro traspaso. No se cambió nada. Hay que seguir con el que se empezó, o empezar de nuevo.',
   },
   noCode: (file) =>
     `«${file}» no es un traspaso, y no se encontró en él ningún código. No se cambió nada. La foto tiene que mostrar el código entero con su borde blanco, nítido.`,
   sealProblems: {
     'not-hand-over': 'No es un traspaso de Rollwright. No se cambió nada.',
     damaged:
-      'El traspaso está dañado: falta una parte o se alteró. Aquí no se cambió nada; traspasar otra vez.',
+      'El traspaso está dañado: falta una parte o se alteró. Aquí no se cambió nada. Hay que traspasar otra vez.',
     newer:
-      'El traspaso es de una versión más nueva. Aquí no se cambió nada; actualizar este dispositivo y recibirlo después.',
+      'El traspaso es de una versión más nueva. Aquí no se cambió nada. Hay que actualizar este dispositivo y recibirlo después.',
   },
   failed: 'No se pudo traspasar. No se cambió nada.',
-  notWriting: 'Otra pestaña escribe este libro. Hay que recibir allí, o tomar aquí la escritura.',
+  notWriting: 'Los cambios se hacen en otra pestaña. Hay que recibir allí, o pasar el trabajo a esta.',
   taken: {
     run: (run) =>
       `${run} está aquí para cortar y planchar. Hay que marcar lo que está hecho y devolver las marcas.`,

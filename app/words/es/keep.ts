@@ -24,7 +24,7 @@ export const keep: Words['keep'] = {
   title: 'Almacenamiento y copias de seguridad',
   backups: 'Copia de seguridad',
   never:
-    'Todavía no hay ninguna copia de seguridad. Es un solo archivo con todos los pedidos, tiradas y artes; conviene tenerlo en otro dispositivo.',
+    'Todavía no hay ninguna copia de seguridad. Es un solo archivo con todos los pedidos, tiradas y arte; conviene tenerlo en otro dispositivo.',
   last: (when) => `La última copia de seguridad es del ${when}.`,
   restore: 'Recuperar una copia de seguridad',
   restoreHint:
@@ -32,11 +32,11 @@ export const keep: Words['keep'] = {
   restored: (count, ways) =>
     `De vuelta: ${orders(count, ways)}. Lo que había antes es la primera instantánea.`,
   unverified:
-    'Esta copia es de una versión anterior y no lleva lista de imágenes. Conviene mirar si están todas.',
+    'Esta copia de seguridad es de una versión anterior y no lleva lista de imágenes. Conviene mirar si están todas.',
   leftOut: (images) =>
-    `Estas imágenes no están en la copia, porque su archivo falta, está alterado o es demasiado grande: ${images.join(', ')}.`,
+    `Estas imágenes no están en la copia de seguridad, porque su archivo falta, está alterado o es demasiado grande: ${images.join(', ')}.`,
   differs:
-    'Lo que se ha escrito no es lo que había que guardar. No conservar ese archivo; guardar la copia en otro sitio.',
+    'Lo que se ha escrito no es lo que había que guardar. Ese archivo no sirve; hay que guardar la copia de seguridad en otro sitio.',
   problems: (problem) => {
     switch (problem.code) {
       case 'not-backup':
@@ -44,11 +44,11 @@ export const keep: Words['keep'] = {
       case 'damaged':
         return 'Esta copia de seguridad está dañada: le falta una parte o se ha modificado. Aquí no ha cambiado nada.';
       case 'newer':
-        return 'Esta copia de seguridad la hizo una versión más nueva de Rollwright. Recargar la página para tener esa versión y probar otra vez.';
+        return 'Esta copia de seguridad la hizo una versión más nueva de Rollwright. Hay que recargar la página para tener esa versión y probar otra vez.';
       case 'too-much':
-        return `Esta copia contiene ${tooMuch[problem.of]}, más de lo que necesita un taller. Aquí no ha cambiado nada; elegir otro archivo.`;
+        return `Esta copia contiene ${tooMuch[problem.of]}, más de lo que necesita un taller. Aquí no ha cambiado nada. Hay que elegir otro archivo.`;
       case 'not-kept':
-        return 'La copia de seguridad no se ha podido guardar aquí, quizá porque el disco está lleno o escribe otra pestaña. Aquí no ha cambiado nada.';
+        return 'La copia de seguridad no se ha podido guardar: el disco está lleno, o se trabaja en otra pestaña. Aquí no ha cambiado nada.';
     }
   },
   snapshots: 'Instantáneas',
@@ -62,9 +62,9 @@ export const keep: Words['keep'] = {
     damaged: (when) =>
       `La instantánea del ${when} no se puede leer entera. Se ha dejado como está, y aquí no ha cambiado nada.`,
     newer: (when) =>
-      `La instantánea del ${when} es de una versión más nueva de Rollwright. Recargar la página y probar otra vez.`,
+      `La instantánea del ${when} es de una versión más nueva de Rollwright. Hay que recargar la página y probar otra vez.`,
     'not-kept': (when) =>
-      `La instantánea del ${when} no se ha podido recuperar: el disco está lleno o escribe otra pestaña. Aquí no ha cambiado nada.`,
+      `La instantánea del ${when} no se ha podido recuperar: el disco está lleno o se trabaja en otra pestaña. Aquí no ha cambiado nada.`,
   },
   bringBack: 'Recuperar',
   bringBackNamed: (when) => `Recuperar ${when}`,

@@ -7,7 +7,7 @@ const compared: Words['log']['compared'] = {
   colour: 'Tinta de color',
   powder: 'Polvo',
   printer: 'Tiempo de impresora',
-  hands: 'Tiempo de mano de obra',
+  hands: 'Mano de obra',
   press: 'Tiempo de plancha',
 };
 
@@ -15,8 +15,8 @@ export const log: Words['log'] = {
   title: 'Registro',
   head: (runs, ways) => counted(runs, 'tirada cerrada', 'tiradas cerradas', ways),
   empty:
-    'Todavía no hay nada cerrado. Una tirada es una distribución impresa de una vez. La que se cierra en la sala Planchado queda aquí, con lo previsto y lo gastado. Se dicen película, tinta, polvo y tiempo, y qué se estropeó y por qué.',
-  toPress: 'A la sala Planchado',
+    'Todavía no hay nada cerrado. Una tirada es una distribución impresa de una vez. La que se cierra en la sala Planchado queda aquí, con lo previsto y lo gastado. También dice qué se estropeó y por qué.',
+  toPress: 'Ir a la sala Planchado',
   one: 'Hay una tirada cerrada. A partir de dos, aquí se ve cómo evolucionan la merma, la película, lo estropeado y lo previsto.',
   table: 'Tiradas cerradas',
   run: 'Tirada',

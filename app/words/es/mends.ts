@@ -53,17 +53,17 @@ export const mends: Words['mends'] = {
   offer: (code) => {
     switch (code) {
       case 'ground':
-        return 'Calar el fondo …';
+        return 'Calar el fondo…';
       case 'black-on-black':
-        return 'Calar el negro …';
+        return 'Calar el negro…';
       case 'strays':
-        return 'Quitar lo suelto …';
+        return 'Quitar lo suelto…';
       case 'specks':
-        return 'Quitar las motas …';
+        return 'Quitar las motas…';
       case 'fringe':
-        return 'Quitar el cerco …';
+        return 'Quitar el cerco…';
       default:
-        return 'Engrosar los trazos …';
+        return 'Engrosar los trazos…';
     }
   },
   title,
@@ -77,7 +77,7 @@ export const mends: Words['mends'] = {
     `La imagen arreglada está en uso. El diseño conserva su tamaño; lo que queda de la imagen se imprime a ${size}. Deshacer trae la otra de vuelta.`,
   nothingLeft: 'No quedaría nada de la imagen. Hay que quitar menos.',
   tooLarge:
-    'Esta imagen es demasiado grande para arreglarla aquí. Exportarla antes a su tamaño impreso con 300 ppp.',
+    'Esta imagen es demasiado grande para arreglarla aquí. Hay que exportarla antes a su tamaño impreso con 300 ppp.',
   madeFrom: done,
   backToFirst: 'Volver a la imagen de la que salió',
 };

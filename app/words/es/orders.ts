@@ -8,25 +8,26 @@ import { unplaced } from './refusals';
 const artworkProblems: Record<ArtworkProblem, string> = {
   'not-image':
     'no es una imagen PNG, JPEG, WebP ni SVG. Hay que exportar el arte como PNG con fondo transparente y soltar ese archivo.',
-  cmyk: 'es un JPEG en cuatro tintas de imprenta, que un navegador no muestra bien. Exportarlo como PNG en sRGB.',
-  broken: 'está dañado: le falta una parte o ha cambiado. Exportarlo otra vez.',
-  'no-size': 'está dañado: no dice cuánto mide. Exportarlo otra vez.',
+  cmyk: 'es un JPEG en cuatro tintas de imprenta, que un navegador no muestra bien. Hay que exportarlo como PNG en sRGB.',
+  broken: 'está dañado: le falta una parte o ha cambiado. Hay que exportarlo otra vez.',
+  'no-size': 'está dañado: no dice cuánto mide. Hay que exportarlo otra vez.',
   unreadable: 'no se ha podido leer. Hay que comprobar que sigue ahí y probar otra vez.',
-  'too-large': 'tiene más de 150 millones de píxeles. Exportarlo a su tamaño impreso con 300 ppp.',
+  'too-large': 'tiene más de 150 millones de píxeles. Hay que exportarlo a su tamaño impreso con 300 ppp.',
   'too-wide':
     'tiene más de 65.535 píxeles de ancho, que un navegador no muestra. Hay que girarlo, o exportarlo a su tamaño impreso.',
   'many-parts':
-    'consta de más partes de las que una imagen necesita. Abrirlo en un programa de imágenes y guardarlo otra vez.',
+    'tiene más partes de las que una imagen necesita. Hay que abrirlo en un programa de imágenes y guardarlo otra vez.',
   'too-long': 'es un SVG de más de 50 MB. Hay que simplificarlo, o exportarlo como PNG a su tamaño impreso.',
   'too-slow':
-    'tarda más de 20 segundos en dibujarse. Acoplar sus efectos, o exportarlo como PNG a su tamaño impreso.',
+    'tarda más de 20 segundos en dibujarse. Hay que acoplar sus efectos, o exportarlo como PNG a su tamaño impreso.',
   'many-elements':
-    'tiene más de 100.000 formas, contadas tantas veces como se repiten. Exportarlo como PNG a su tamaño impreso.',
+    'tiene más de 100.000 formas, contadas tantas veces como se repiten. Hay que exportarlo como PNG a su tamaño impreso.',
   'many-filters':
-    'tiene más desenfoques, sombras y otros filtros de los que se pueden dibujar. Acoplarlos, o exportarlo como PNG.',
+    'tiene más desenfoques, sombras y otros filtros de los que se pueden dibujar. Hay que acoplarlos, o exportarlo como PNG.',
   nested:
     'tiene grupos o repeticiones unos dentro de otros sin fin. Hay que desagruparlos, o exportarlo como PNG.',
-  indirect: 'contiene otro SVG, o partes dichas solo con rodeos. Exportarlo como SVG sencillo o como PNG.',
+  indirect:
+    'contiene otro SVG, o partes descritas de forma indirecta. Hay que exportarlo como SVG sencillo o como PNG.',
   blank:
     'está en blanco: todos los píxeles son transparentes. Hay que comprobar que se exportó la capa correcta.',
 };
@@ -58,11 +59,11 @@ export const orders: Words['orders'] = {
   archiveNamed: (name) => `Archivar ${name}`,
   archived: 'archivado',
   partDone: (inPrint, lying, waiting, ways) =>
-    `Este pedido no está acabado: copias impresas o enviadas a imprimir: ${whole(inPrint, ways)}; en la película: ${whole(lying, ways)}; en espera: ${whole(waiting, ways)}.`,
+    `Este pedido no está acabado. Copias impresas o enviadas a imprimir: ${whole(inPrint, ways)}; en la película: ${whole(lying, ways)}; en espera: ${whole(waiting, ways)}.`,
   archiveKeeps:
     'Las copias siguen donde están y se imprimen con su tirada. Al buscar se encuentra el pedido.',
-  unarchive: 'Volver a en curso',
-  unarchiveNamed: (name) => `Volver a poner ${name} en curso`,
+  unarchive: 'Sacar del archivo',
+  unarchiveNamed: (name) => `Sacar ${name} del archivo`,
   inPrint: (name) =>
     `${name} tiene copias en impresión, así que se queda. Hay que devolver antes la tirada a borrador, o archivar el pedido.`,
   states: {

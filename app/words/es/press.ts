@@ -101,7 +101,7 @@ export const press: Words['press'] = {
     'no-speed':
       'La velocidad de la impresora es cero. Hay que decir en «Máquinas» cuánta película imprime en una hora.',
   },
-  bound: (least, over) => `Fin más temprano posible ${when(least)}; este llega ${over} después.`,
+  bound: (least, over) => `Fin más temprano posible: ${when(least)}; este llega ${over} después.`,
   proven: 'No se puede acabar antes.',
   bottleneck: (of, busy) =>
     of.kind === 'worker'
@@ -211,17 +211,17 @@ export const press: Words['press'] = {
     clear === null ? `${temperature}, ${time}` : `${temperature}, ${time}, placa suspendida a ${clear}`,
   cureLooks: [
     'Bien: brillante, con textura de piel de naranja.',
-    'Poco: granulado y mate, el polvo se desprende al frotar. Seguir curando.',
+    'Poco: granulado y mate, el polvo se desprende al frotar. Hay que seguir curando.',
     'Demasiado: amarillento y quebradizo. Hay que reimprimirlo.',
-    'Una superficie aceitosa indica humedad: secar la película, el polvo y la sala.',
+    'Una superficie aceitosa indica humedad: hay que secar la película, el polvo y la sala.',
   ],
   fabricCautions: {
     'try-on-scrap': 'Hay que probarlo antes en un retazo de este tejido.',
     'dye-migrates':
-      'El tinte puede subir al estampado: poco calor y poco tiempo, y mirarlo al día siguiente.',
-    coated: 'Un recubrimiento puede impedir que agarre: pedir una ficha técnica.',
-    shrinks: 'Puede encoger o coger brillo: planchar poco tiempo, con hoja protectora.',
-    moisture: 'Retiene humedad: hacerle un buen planchado previo.',
+      'El tinte puede subir al estampado: poco calor, poco tiempo, y hay que mirarlo al día siguiente.',
+    coated: 'Un recubrimiento puede impedir que agarre: hay que pedir una ficha técnica.',
+    shrinks: 'Puede encoger o quedar con brillo: hay que planchar poco tiempo, con hoja protectora.',
+    moisture: 'Retiene humedad: hay que hacerle un buen planchado previo.',
   },
   cautions: {
     press:
@@ -235,7 +235,7 @@ export const press: Words['press'] = {
     print: 'Tinta y líquido de limpieza: leer sus fichas de seguridad, usar guantes.',
   },
   deference:
-    'Antes que esta hoja van las fichas técnicas, las normas locales y la práctica autorizada o formada del taller.',
+    'Antes que esta hoja van las fichas técnicas, las normas locales y el personal autorizado o capacitado del taller.',
   whatIf: 'Qué ayudaría',
   whatIfHint: 'Cada cosa se prueba por sí sola, con todo lo demás como está.',
   tryThem: 'Calcularlo',

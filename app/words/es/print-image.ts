@@ -30,12 +30,12 @@ export const printImage: Words['printImage'] = {
   form: 'Archivo',
   forms: { png: 'PNG', pdf: 'PDF, una página a tamaño real' },
   tooLargeForPdf:
-    'Una página PDF admite hasta 5,08 m y 60 millones de píxeles. Lo que es mayor se escribe como PNG; para PDF, escribir los tramos de uno en uno.',
+    'Una página PDF admite hasta 5,08 m y 60 millones de píxeles. Lo que es mayor se guarda como PNG; para PDF hay que guardar los tramos de uno en uno.',
   mirror: 'Reflejar la imagen',
   mirrorHint:
     'Hay que dejarlo sin marcar si el programa de la impresora ya refleja, como es habitual. La tira de prueba lo dice.',
   wouldRead:
-    'Según la tira de prueba, la película saldría legible con la tinta hacia arriba y al planchar quedaría reflejada. Cambiar el reflejo, o imprimir la tira otra vez.',
+    'Según la tira de prueba, la película saldría legible con la tinta hacia arriba y al planchar quedaría reflejada. Hay que cambiar el reflejo, o imprimir la tira otra vez.',
   turnedRound:
     'Girada media vuelta, porque esta impresora imprime primero el extremo final de la imagen. Así sale primero el inicio de la tirada.',
   feed: 'Compensar el avance en la imagen',
@@ -43,7 +43,7 @@ export const printImage: Words['printImage'] = {
     `Según la tira de prueba el avance de la impresora es ${long} de la longitud. La imagen se divide por él y el plano de corte le sigue.`,
   feedUnknown: 'La tira de prueba no se ha medido, así que no hay nada que compensar.',
   marks: 'Marcas en la merma',
-  marksHint: 'Las marcas toman polvo como todo lo impreso. Se leen con el inicio de la tirada arriba.',
+  marksHint: 'Las marcas retienen polvo como todo lo impreso. Se leen con el inicio de la tirada arriba.',
   ticks: 'Barras en los bordes, donde van las líneas de corte',
   numbers: (tall) => `El número de cada copia en la separación de al lado, de ${tall} de alto`,
   unnumbered: (count, ways) =>
@@ -52,7 +52,7 @@ export const printImage: Words['printImage'] = {
   file: (pixels, size) => `${pixels} píxeles, ${size}`,
   more: (count, ways) => `y ${images(count, ways)} más`,
   about: (bytes, ways) => `Unos ${roughSize(bytes, ways)} en total.`,
-  loading: 'Buscando los artes…',
+  loading: 'Buscando el arte…',
   noArtwork: (names) =>
     `Sin arte: ${names}. Hay que darlo al transfer en la sala Pedidos, o dejar sus copias en blanco.`,
   lostArtwork: (names) =>
@@ -61,7 +61,7 @@ export const printImage: Words['printImage'] = {
   write: 'Guardar la imagen',
   writeAll: (count, ways) => `Guardar ${images(count, ways)}`,
   stop: 'Parar',
-  writing: 'Escribiendo la imagen',
+  writing: 'Guardando la imagen',
   goesOn: 'Mientras tanto se puede seguir trabajando.',
   noFiles:
     'Este navegador no puede guardar una imagen de este tamaño. Hay que abrir Rollwright en un navegador actual, y no en una ventana privada.',
@@ -69,19 +69,19 @@ export const printImage: Words['printImage'] = {
     'Esta pestaña ya solo muestra, así que la imagen no queda anotada en su tirada. Hay que guardarla otra vez en la pestaña de trabajo.',
   saved: (names, ways) =>
     names.length === 1
-      ? `${names[0]} está escrita.`
-      : `${counted(names.length, 'imagen escrita', 'imágenes escritas', ways)}.`,
+      ? `${names[0]} está guardada.`
+      : `${counted(names.length, 'imagen guardada', 'imágenes guardadas', ways)}.`,
   stoppedNote,
   problems: (problem, name) => {
     switch (problem.code) {
       case 'stopped':
         return stoppedNote;
       case 'disk-full':
-        return 'El disco está lleno, así que la imagen no se ha escrito. Hay que liberar espacio, o escribir los tramos de uno en uno, y probar otra vez.';
+        return 'El disco está lleno, así que la imagen no se ha guardado. Hay que liberar espacio, o guardar los tramos de uno en uno, y probar otra vez.';
       case 'not-written':
-        return 'La imagen no se ha podido escribir. Hay que comprobar que se puede escribir en la carpeta y probar otra vez.';
+        return 'La imagen no se ha podido guardar. Hay que comprobar que se puede escribir en la carpeta y probar otra vez.';
       case 'artwork':
-        return `La imagen no se ha escrito: el arte ${name} ya no se puede leer. Hay que soltarlo otra vez en su transfer.`;
+        return `La imagen no se ha guardado: el arte ${name} ya no se puede leer. Hay que soltarlo otra vez en su transfer.`;
     }
   },
   fileName: (run, part, kind) =>

@@ -14,7 +14,7 @@ export const moneyProblems: Words['moneyProblems'] = {
   negative: 'Un precio no puede ser menor que cero.',
   'too-much': 'Esto es más de lo que cuesta cualquier película. Hay que revisar las cifras.',
   'other-currency':
-    'Esa moneda no es la del taller. Aquí no se convierte nada: calcular el importe y escribirlo en la moneda del taller.',
+    'Esa moneda no es la del taller. Aquí no se convierte nada: hay que calcular el importe y escribirlo en la moneda del taller.',
 };
 
 export const rateProblems: Words['rateProblems'] = {
@@ -42,7 +42,7 @@ export const amountProblems: Words['amountProblems'] = {
 
 export const dateProblems: Words['dateProblems'] = {
   empty: 'Falta la fecha.',
-  unreadable: 'Esto no es una fecha. Escribirla como 2026-11-27 o 27 nov 2026.',
+  unreadable: 'Esto no es una fecha. Hay que escribirla como 2026-11-27 o 27 nov 2026.',
   'no-such-day': 'Ese día no existe en el calendario.',
   ambiguous: 'Esto puede ser dos días distintos. Hay que decir abajo si va primero el día o el mes.',
 };

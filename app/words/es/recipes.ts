@@ -10,7 +10,7 @@ function question(asked: Question, unit: TemperatureUnit, ways: Ways): string {
     case 'other-unit':
       return `Esa cifra parece de la otra escala: las planchas se ponen a ${temperature(asked.meant)}. Hay que revisar la unidad.`;
     case 'scorches':
-      return `Por encima de ${temperature(asked.most)} puede quemarse, coger brillo o amarillear.`;
+      return `Por encima de ${temperature(asked.most)} puede quemarse, quedar con brillo o amarillear.`;
     case 'dye-migrates':
       return `Por encima de ${temperature(asked.most)} el tinte del poliéster puede subir al estampado.`;
     case 'melts-nothing':

@@ -13,20 +13,20 @@ export const recovery: typeof en = {
   nothing: 'No hay nada almacenado en este navegador bajo esta dirección.',
   snapshotsTitle: 'Recuperar una instantánea',
   snapshots:
-    'Devuelve el libro a como estaba en ese momento. Lo almacenado ahora se conserva antes como otra instantánea.',
+    'Los datos vuelven a estar como en ese momento. Lo almacenado ahora se conserva antes como otra instantánea.',
   none: 'No hay ninguna instantánea en este navegador.',
   held: (orders, copies) => `pedidos: ${orders}, copias: ${copies}`,
   unreadable: 'no se puede leer aquí; se ha dejado como está',
   bring: 'Recuperar',
   bringNamed: (when) => `Recuperar ${when}`,
   bringAsk: (when) =>
-    `¿Devolver el libro a como estaba el ${when}? Lo almacenado ahora se conserva como instantánea.`,
-  broughtBack: (when) => `El libro está como el ${when}. Hay que abrir la aplicación para seguir.`,
+    `¿Devolver los datos a como estaban el ${when}? Lo almacenado ahora se conserva como instantánea.`,
+  broughtBack: (when) => `Los datos están como el ${when}. Hay que abrir la aplicación para seguir.`,
   writes:
-    'Otra pestaña tiene el libro abierto; no se ha cambiado nada. Hay que cerrar las demás pestañas de Rollwright y repetir.',
+    'Otra pestaña tiene los datos abiertos; no se ha cambiado nada. Hay que cerrar las demás pestañas de Rollwright y repetir.',
   damaged: 'Esta instantánea está dañada; no se ha cambiado nada. Hay que elegir otra.',
   notWritten:
-    'No se ha podido escribir el libro; no se ha cambiado nada. Hay que liberar espacio en el disco y repetir.',
+    'No se han podido guardar los datos; no se ha cambiado nada. Hay que liberar espacio en el disco y repetir.',
   resetTitle: 'Volver a descargar la aplicación',
   reset:
     'Elimina los archivos guardados de la aplicación, no los registros. Después se descarga de nuevo por la red.',

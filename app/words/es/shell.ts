@@ -2,10 +2,10 @@ import type { Words } from '../en';
 
 export const name: Words['name'] = 'Rollwright';
 
-export const skip: Words['skip'] = 'Ir al trabajo';
+export const skip: Words['skip'] = 'Ir al contenido';
 
 export const framed: Words['framed'] =
-  'Rollwright no se abre dentro de otra página. Ábralo en una pestaña propia.';
+  'Rollwright no se abre dentro de otra página. Hay que abrirlo en una pestaña propia.';
 
 export const rooms: Words['rooms'] = {
   orders: 'Pedidos',
@@ -39,9 +39,10 @@ export const bands: Words['bands'] = {
   demo: 'Este es un día de muestra con pedidos inventados. Aquí se puede mirar y probar todo; los pedidos propios se guardan aparte.',
   leaveDemo: 'Empezar con pedidos propios',
   backToDemo: 'Ver el día de muestra',
-  follows: 'Rollwright está abierto en otra pestaña, que es la que escribe. Esta muestra lo que allí ocurre.',
-  takeOver: 'Escribir aquí',
-  readOnly: 'No se ha cambiado nada: escribe otra pestaña. El botón de arriba trae la escritura a esta.',
+  follows: 'Rollwright está abierto en otra pestaña, y allí se hacen los cambios. Esta solo los muestra.',
+  takeOver: 'Trabajar aquí',
+  readOnly:
+    'No se ha cambiado nada: se trabaja en otra pestaña. Con «Trabajar aquí», arriba, se pasa a esta.',
   update: 'Hay una versión nueva lista.',
   updatedElsewhere:
     'Otra pestaña ya usa una versión más nueva. Esta sigue como está hasta que se cargue también aquí.',

@@ -19,5 +19,5 @@ export const spoil: Words['spoil'] = {
   save: 'Reimprimir',
   note: (name) => `${name} vuelve a la lista para otra tirada.`,
   onlyPrinted:
-    'Una copia se da por estropeada cuando la tirada está impresa. Hasta entonces, usar «Estropeada de – a» en la sala Película.',
+    'Una copia se da por estropeada cuando la tirada está impresa. Hasta entonces sirve «Estropeada de – a» en la sala Película.',
 };

@@ -3,7 +3,7 @@ import type { Words } from '../en';
 export const strip: Words['strip'] = {
   title: 'Tira de prueba',
   intro:
-    'Imprimir esta tira una vez en cada impresora, con su propio programa ajustado como para cualquier trabajo. Después, decir qué ha salido; la imagen para imprimir y el plano de corte se adaptan.',
+    'Hay que imprimir esta tira una vez en cada impresora, con su propio programa ajustado como para cualquier trabajo. Después se dice aquí qué ha salido; la imagen para imprimir y el plano de corte se adaptan.',
   save: 'Guardar la tira de prueba',
   fileName: 'rollwright tira de prueba.png',
   firstEnd: '¿Qué extremo salió primero?',

@@ -25,13 +25,13 @@ const columns: Record<Column, string> = {
 function countProblem(problem: Extract<CellProblem, { column: 'count' }>, ways: Ways): string {
   switch (problem.code) {
     case 'unreadable':
-      return 'escribir un número entero en cifras, como 12.';
+      return 'hay que escribir un número entero en cifras, como 12.';
     case 'zero':
       return 'tiene que haber al menos una copia.';
     case 'too-many':
-      return `ningún transfer lleva más de ${whole(MOST_COPIES, ways)} copias; revisar la cifra.`;
+      return `ningún transfer lleva más de ${whole(MOST_COPIES, ways)} copias; hay que revisar la cifra.`;
     case 'too-many-in-all':
-      return `con estas, la tabla traería más de ${whole(MOST_COPIES_IN_ALL, ways)} copias; añadirla por partes.`;
+      return `con estas, la tabla traería más de ${whole(MOST_COPIES_IN_ALL, ways)} copias; hay que añadirla por partes.`;
   }
 }
 
@@ -41,24 +41,24 @@ function cellProblem(problem: CellProblem, ways: Ways): string {
   const name = `${columns[problem.column]}${stands}:`;
   switch (problem.column) {
     case 'order':
-      return `${name} nombrar el pedido; una celda vacía vale por el pedido de arriba, y no lo hay.`;
+      return `${name} hay que nombrar el pedido; una celda vacía vale por el pedido de arriba, y no lo hay.`;
     case 'transfer':
-      return `${name} nombrar el transfer, para distinguir sus copias.`;
+      return `${name} hay que nombrar el transfer, para distinguir sus copias.`;
     case 'width':
     case 'height':
       return `${name} ${lengthProblems[problem.code]}`;
     case 'size':
-      return `${name} ${problem.code === 'unreadable' ? 'escribir ancho por alto, como 28 x 33 cm.' : lengthProblems[problem.code]}`;
+      return `${name} ${problem.code === 'unreadable' ? 'hay que escribir ancho por alto, como 28 x 33 cm.' : lengthProblems[problem.code]}`;
     case 'count':
       return `${name} ${countProblem(problem, ways)}`;
     case 'due':
       return `${name} ${dateProblems[problem.code]}`;
     case 'turn':
-      return `${name} escribir sí o no.`;
+      return `${name} hay que escribir sí o no.`;
   }
 }
 
-/** Lo que impide leer una tabla. */
+/** What keeps a table from being read. */
 function problemOf(problem: NonNullable<TableReading['problem']>, ways: Ways): string {
   switch (problem.code) {
     case 'missing-columns':
@@ -92,7 +92,7 @@ export const table: Words['table'] = {
   limits: (ways) =>
     `Se leen como mucho ${whole(MOST_ROWS, ways)} filas y ${whole(MOST_COLUMNS, ways)} columnas a la vez, con ${whole(LONGEST_CELL, ways)} caracteres por celda.`,
   notShown:
-    'La tabla es demasiado larga para corregirla aquí. Corregirla en la hoja de cálculo y abrirla otra vez.',
+    'La tabla es demasiado larga para corregirla aquí. Hay que corregirla en la hoja de cálculo y abrirla otra vez.',
   isRead: (share) => `Leído el ${share} de la tabla`,
   stop: 'Dejar de leer',
   stopped: 'La tabla no está leída. No se ha añadido nada.',
@@ -108,7 +108,7 @@ export const table: Words['table'] = {
   takeBack: 'Deshacerlo',
   row: 'Fila',
   inDatesSuchAs: (date) => `En fechas como ${date}`,
-  twoDays: (date) => `${date} puede ser dos días distintos. Cambiarlo aquí si es el otro.`,
+  twoDays: (date) => `${date} puede ser dos días distintos. Se puede cambiar aquí si es el otro.`,
   doubts: {
     'past-due': (count, ways) =>
       `${counted(count, 'fila tiene', 'filas tienen', ways)} una fecha de entrega ya pasada.`,
@@ -138,7 +138,7 @@ export const table: Words['table'] = {
     inPrint: (least, count, ways) =>
       `No se puede sustituir por ${whole(count, ways)}: ${counted(least, 'copia está impresa o enviada', 'copias están impresas o enviadas', ways)} a imprimir.`,
     open: (count, ways) =>
-      `Elegir qué hacer con ${counted(count, 'fila que ya está', 'filas que ya están', ways)}.`,
+      `Hay que elegir qué hacer con ${counted(count, 'fila que ya está', 'filas que ya están', ways)}.`,
   },
   add: ({ added, replaced, skipped }, ways) => {
     if (replaced > 0) {

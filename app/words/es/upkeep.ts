@@ -5,7 +5,7 @@ import { upkeep as first } from './first-upkeep';
 export const upkeep: Words['upkeep'] = {
   ...first,
   title: 'Mantenimiento',
-  hint: 'La lista inicial es práctica común, sin fuente. Los manuales de impresora, plancha, tinta, película y polvo van por delante: cambiarla a lo que digan.',
+  hint: 'La lista inicial es práctica común, sin fuente. Los manuales de impresora, plancha, tinta, película y polvo van por delante: hay que adaptarla a lo que digan.',
   due: 'Pendiente',
   nothingDue: 'No hay nada pendiente.',
   doneFor: 'Hecho por ahora',
@@ -25,7 +25,11 @@ export const upkeep: Words['upkeep'] = {
           : `pendiente desde hace ${roundLength(standing.over, ways)} de película`;
     }
   },
-  intervals: { day: 'cada día', days: 'cada tantos días', film: 'cada tanta película' },
+  intervals: {
+    day: 'cada día',
+    days: 'cada cierto número de días',
+    film: 'cada cierta cantidad de película',
+  },
   interval: (interval, ways) => {
     switch (interval.kind) {
       case 'day':
@@ -63,13 +67,13 @@ export const upkeep: Words['upkeep'] = {
     blade: 'Las cuchillas cortan: apagar el cortador antes de meter la mano.',
   },
   deference:
-    'Los manuales y fichas de los fabricantes, las normas locales y la práctica formada van por delante.',
-  air: 'El taller',
+    'Los manuales y fichas de los fabricantes, las normas locales y el personal capacitado van por delante.',
+  air: 'El ambiente del taller',
   airHint:
     'Práctica común: 20–28 °C (68–82 °F) y 40–60 % de humedad relativa. Mandan las fichas de los fabricantes.',
   temperature: (unit) => `Temperatura (${unit})`,
   humidity: 'Humedad relativa (%)',
-  noteAir: 'Anotar el taller',
+  noteAir: 'Anotar el ambiente',
   airNeeded: 'Hay que escribir una temperatura, una humedad o ambas.',
   humidityProblems: {
     unreadable: 'Esto no es una humedad. Hay que escribir un porcentaje, como 52.',
@@ -82,9 +86,9 @@ export const upkeep: Words['upkeep'] = {
     dry: 'Más seco de lo habitual: la película se carga y el polvo se pega donde no debe.',
     damp: 'Más húmedo de lo habitual: película y polvo toman humedad, y el curado sale aceitoso.',
   },
-  lastReading: (when, air, by) => `Última lectura, ${when}: ${air}${by === '' ? '' : `, ${by}`}`,
-  noReading: 'El taller no se ha leído todavía.',
-  reading: 'El taller',
+  lastReading: (when, air, by) => `Última medida, ${when}: ${air}${by === '' ? '' : `, ${by}`}`,
+  noReading: 'Todavía no se ha medido el ambiente.',
+  reading: 'Ambiente del taller',
   list: 'Cambiar la lista',
   change: 'Cambiar',
   changeOf: (check) => `Cambiar: ${check}`,

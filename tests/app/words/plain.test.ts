@@ -51,6 +51,16 @@ const retired = {
     [/colocar lo que espera/i, 'colocar las copias en espera'],
     [/^al final no($| está)/i, 'desmarcar'],
     [/traspasar, recibir/i, 'pasar a otro dispositivo'],
+    [/\btandas?\b/i, 'tirada'],
+    [/\bcostes?\b/i, 'costo'],
+    [/mapa de corte/i, 'plano de corte'],
+    [/\b(los|las) artes\b|y artes\b/i, 'arte'],
+    [/\bcoger\b/i, 'quedar con'],
+    [/estado anterior/i, 'instantánea'],
+    [/\bapuntar(lo)?\b/i, 'anotar'],
+    [/el libro (está|abierto)|este libro|escribe (otra|este)/i, 'los datos, los cambios'],
+    [/a las (a las|el |1[:.])/i, 'a las una vez, a la una'],
+    [/^copias más$/i, 'más copias'],
   ],
 } satisfies Record<string, readonly (readonly [RegExp, string])[]>;
 
@@ -64,6 +74,24 @@ describe.each(['english', 'spanish'] as const)('what is said in %s', (language) 
 
   it.each(retired[language])('says no %s any more, but %s', (word) => {
     expect(told(language, (text) => word.test(text))).toEqual([]);
+  });
+});
+
+describe('advice in Spanish', () => {
+  /** An infinitive that begins a sentence as its subject, or what a card tells the customer and the hand at the press. */
+  const mayBegin =
+    /^(deshacer las|esperar más solo|Transfer:|Deshacer|Distribuir otra vez pone|Recargar la página trae|Dar un paso atrás|Cambiar de moneda no|Hacerlas (nunca )?(es|conviene)|Separar (antes|después)|Imprimir a tamaño real|Planchar juntos)/;
+  const isBare = (sentence: string) =>
+    /^\p{L}+[aei]r(l[oae]s?|se)?\b.*\.$/u.test(sentence) && !mayBegin.test(sentence);
+
+  it('says what has to be done in a whole sentence, not as a bare infinitive', () => {
+    const bare = said.filter(
+      ({ place, spanish }) =>
+        !/^cards\.(care|transferCare)/.test(place) &&
+        spanish.endsWith('.') &&
+        spanish.split(/(?<=[.!?…])["”»)]?\s+(?=\p{Lu})|; /u).some((each, at) => at + 1 > 0 && isBare(each)),
+    );
+    expect(bare.map(({ place, spanish }) => [place, spanish])).toEqual([]);
   });
 });
 
