@@ -52,16 +52,11 @@ export function StationDialog() {
           />
           {form.fields('perHour', 'hands', 'presses')}
           {form.fields('platenWidth', 'platenLength', 'ovenWidth', 'ovenLength')}
-          <div className="field">
-            <label htmlFor="closes">{words.closes}</label>
-            <input
-              id="closes"
-              type="time"
-              required
-              value={record.closes}
-              onChange={(event) => event.target.value !== '' && set({ closes: event.target.value })}
-            />
-          </div>
+        </FieldGroup>
+        <FieldGroup isFolded title={words.groups.hours} told={form.told('monday', 'saturday', 'sunday')}>
+          <p className="quiet small">{words.hoursHint}</p>
+          {form.fields('monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday')}
+          {form.fields('closedDays')}
         </FieldGroup>
         <FieldGroup isFolded title={words.groups.heat} told={form.told('warmUp', 'pressWarmUp', 'wetLimit')}>
           {form.fields('warmUp', 'check', 'pressWarmUp', 'wetLimit', 'rise', 'fall')}

@@ -1,5 +1,6 @@
 import type { Station } from '../../src/model';
 import { type Entry, fieldsIn, formTable } from '../parts/fields/form';
+import { days, hours, onWeekday } from '../parts/fields/hours';
 import { filmLength, shortLength } from '../parts/fields/lengths';
 import { duration, whole } from '../parts/fields/numbers';
 import { placesIn } from '../parts/fields/place';
@@ -10,6 +11,10 @@ const printer = station.to('printer');
 const press = station.to('press');
 const oven = station.when(({ curer }) => curer !== 'press').to('oven');
 const handling = station.to('handling');
+
+const open = station.to('hours');
+const weekday = (day: number) =>
+  field(onWeekday(open.to('week'), day), hours, ({ weekdays }) => weekdays[day] ?? '');
 
 const minutes = duration('min');
 const seconds = duration('s');
@@ -41,6 +46,23 @@ export const stationTable = formTable({
     dress: field(handling.to('dress'), seconds, 'dress'),
     place: field(handling.to('place'), seconds, 'place'),
     pack: field(handling.to('pack'), seconds, 'pack'),
+    monday: weekday(0),
+    tuesday: weekday(1),
+    wednesday: weekday(2),
+    thursday: weekday(3),
+    friday: weekday(4),
+    saturday: weekday(5),
+    sunday: weekday(6),
+    closedDays: field(
+      open.to('closed'),
+      days((words, day) => words.station.noDay(day)),
+      'closedDays',
+      { hint: 'closedHint' },
+    ),
+  },
+  problemsOf({ hours: { week } }, { words }) {
+    const isOpen = week.some((day) => day.length > 0);
+    return isOpen ? {} : { monday: words.station.neverOpen };
   },
 });
 

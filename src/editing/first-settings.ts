@@ -73,6 +73,7 @@ export function firstSettings(locale: string, language: Language): Omit<Settings
       feedCorrected: false,
     },
     station: startingStation(region === 'US' ? 'F' : 'C', unit),
+    runOrder: [],
     shelfFirst: true,
     rates: startingRates[unit],
     costs: startingCosts(currency),

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import type { Temperature } from '../units';
-import { count, figure, id, instant, length, localTime, seconds, size, text } from './fields';
+import { count, figure, id, instant, length, seconds, size, text } from './fields';
+import { hoursSchema } from './hours';
 import { ranges } from './ranges';
 
 /** Records of what happens between printer and bag: recipes, the shop's equipment, what was ticked, spoiled and shelved. */
@@ -125,8 +126,8 @@ export const stationSchema = z.object({
     place: seconds,
     pack: seconds,
   }),
-  /** When the day's orders must be done that have no time of their own. */
-  closes: localTime,
+  /** When the shop is open; an order that has no time of its own is due when its day closes. */
+  hours: hoursSchema,
 });
 
 /** Something ticked off on a run, or taken back; only ever added, so that what two devices have ticked can be put together. */

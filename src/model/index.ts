@@ -53,6 +53,7 @@ export {
   startingWidths,
   widestFor,
 } from './garments';
+export type { Hours, Stretch } from './hours';
 export { readKept, readWritten, recordsOf, writeKept } from './kept';
 export {
   artworkInUse,

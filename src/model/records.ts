@@ -308,6 +308,8 @@ export const settingsSchema = z.object({
     feedCorrected: z.boolean(),
   }),
   station: stationSchema,
+  /** Runs in the order in which they shall be printed; of those that are not listed the planner chooses. */
+  runOrder: z.array(id<'run'>()),
   /** What lies on the shelf is used before more is printed. */
   shelfFirst: z.boolean(),
   rates: ratesSchema,

@@ -1,17 +1,21 @@
 import type { LaidCopy } from '../layout';
 import type { Order, Station } from '../model';
 import type { WorkSource } from './builder';
+import { closingOf } from './calendar';
 import { packKey } from './keys';
 
 /** To check, stretch and count an order before it is bagged. */
 const CHECK = 30;
 
-/** Seconds from an origin to the time at which an order is due; `null` if it has no date. */
+/** Seconds from an origin to the time at which an order is due, when its day closes if it has none; `null` if it has no date. */
 function dueIn(order: Order, station: Station, origin: Date): number | null {
   if (order.due === null) return null;
   const [year = 0, month = 1, day = 1] = order.due.split('-').map(Number);
-  const [hours = 0, minutes = 0] = (order.dueTime ?? station.closes).split(':').map(Number);
-  return Math.round((new Date(year, month - 1, day, hours, minutes).getTime() - origin.getTime()) / 1000);
+  const date = new Date(year, month - 1, day);
+  const [hours = 0, minutes = 0] = (order.dueTime ?? '').split(':').map(Number);
+  const at =
+    order.dueTime === null ? closingOf(station.hours, date) : new Date(year, month - 1, day, hours, minutes);
+  return Math.round((at.getTime() - origin.getTime()) / 1000);
 }
 
 /** Each order checked and packed behind its last tasks, and when it is due. */

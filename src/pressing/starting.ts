@@ -1,4 +1,4 @@
-import type { Curer, CureValues, Fabric, Peel, PressValues, Settings, Station } from '../model';
+import type { Curer, CureValues, Fabric, Hours, Peel, PressValues, Settings, Station } from '../model';
 import {
   asSeconds,
   fromDegrees,
@@ -138,6 +138,19 @@ export const pressSeconds = (
   size: { readonly width: Micrometres; readonly height: Micrometres },
 ): Seconds => (Math.max(size.width, size.height) >= LARGE ? seconds.large : seconds.small);
 
+/** Monday to Friday from 8 to 5 with half an hour at noon (common practice, no source). */
+const startingHours: Hours = {
+  week: Array.from({ length: 7 }, (_, day) =>
+    day < 5
+      ? [
+          { from: '08:00', to: '12:00' },
+          { from: '12:30', to: '17:00' },
+        ]
+      : [],
+  ),
+  closed: [],
+};
+
 /** A desktop printer, one pair of hands and one 16 x 20 in press that also cures (common practice, no source). */
 export const startingStation = (
   temperature: Station['temperature'],
@@ -171,5 +184,5 @@ export const startingStation = (
     place: asSeconds(8),
     pack: asSeconds(15),
   },
-  closes: '17:00',
+  hours: startingHours,
 });

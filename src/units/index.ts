@@ -22,6 +22,7 @@ export {
   utcDay,
 } from './date';
 export { asSeconds, type DurationProblem, fromMinutes, parseDuration, type Seconds } from './duration';
+export { type HoursProblem, parseHours } from './hours';
 export { compareEach, inOrder } from './in-order';
 export { keysOf } from './keys-of';
 export {

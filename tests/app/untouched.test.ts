@@ -32,6 +32,7 @@ import {
   type Rates,
   type Station,
   type StockUnit,
+  type Stretch,
 } from '../../src/model';
 import { startingStation } from '../../src/pressing';
 import type { LocalDate } from '../../src/units';
@@ -181,12 +182,15 @@ const station: fc.Arbitrary<Station> = fc
     bed: length,
     time,
     curer: fc.constantFrom('press' as const, 'oven' as const),
+    sunday: fc.constantFrom<Stretch[][]>([], [{ from: '09:30', to: '13:00' }]),
+    closed: fc.subarray(['2026-12-25', '2027-01-01'] as LocalDate[]),
   })
-  .map(({ perHour, width, bed, time: seconds, curer }) => {
+  .map(({ perHour, width, bed, time: seconds, curer, sunday, closed }) => {
     const starting = startingStation('F');
     return {
       ...starting,
       curer,
+      hours: { week: starting.hours.week.with(6, sunday), closed: [...closed] },
       printer: { ...starting.printer, perHour, warmUp: seconds },
       press: { ...starting.press, platen: { width, length: bed } },
       oven: { width: bed, length: width },

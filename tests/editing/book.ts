@@ -80,6 +80,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
             feedCorrected: false,
           },
           station: startingStation('C'),
+          runOrder: [],
           shelfFirst: true,
           rates: startingRates.mm,
           costs: startingCosts('USD'),

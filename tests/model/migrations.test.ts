@@ -223,7 +223,10 @@ describe('migration', () => {
       wants: 'garments',
     });
     expect(readRecord('copy', migrated?.get('copy/c'))).toMatchObject({ state: 'placed', place });
-    expect(readRecord('settings', migrated?.get('settings/shop'))?.station).toEqual(startingStation('F'));
+    expect(readRecord('settings', migrated?.get('settings/shop'))?.station).toEqual({
+      ...startingStation('F'),
+      hours: expect.objectContaining({ closed: [] }),
+    });
     expect(readRecord('run', migrated?.get('run/r'))).toMatchObject({
       state: 'locked',
       history: [],
@@ -783,6 +786,32 @@ describe('migration', () => {
       other,
     ] as const;
     expect(migrate(new Map<string, unknown>(stored), 27)).toEqual(new Map<string, unknown>(after));
+  });
+
+  it('opens a shop of before version 29 from Monday to Friday until its orders were due, and chooses no run first', () => {
+    const open = (from: string, to: string) => ({
+      week: Array.from({ length: 7 }, (_, day) => (day < 5 ? [{ from, to }] : [])),
+      closed: [],
+    });
+    const add = (value: unknown) => ({ op: 'add', path: ['run', 'r'], value });
+    const station = (closes: string) => ({ hands: 2, closes });
+    const stored = new Map<string, unknown>([
+      ['settings/shop', { station: station('16:30') }],
+      ['run/r', { received: { station: station('06:00') } }],
+      ['run/s', { received: null }],
+      ['step/1', { redo: [add({ received: { station: station('00:00') } })], undo: [] }],
+      other,
+    ]);
+    expect(Object.fromEntries(migrate(stored, 28) ?? [])).toEqual({
+      'settings/shop': { runOrder: [], station: { hands: 2, hours: open('08:00', '16:30') } },
+      'run/r': { received: { station: { hands: 2, hours: open('00:00', '06:00') } } },
+      'run/s': { received: null },
+      'step/1': {
+        redo: [add({ received: { station: { hands: 2, hours: open('08:00', '23:59') } } })],
+        undo: [],
+      },
+      [other[0]]: other[1],
+    });
   });
 
   it('leaves records of the present version alone', () => {

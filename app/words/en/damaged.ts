@@ -47,6 +47,7 @@ const settings: Readonly<Record<SettingsField, string>> = {
   limits: 'artwork limits',
   printImage: 'print-ready image',
   station: 'equipment',
+  runOrder: 'order of the runs',
   shelfFirst: 'use of the shelf',
   rates: 'ink and powder',
   costs: 'costs',

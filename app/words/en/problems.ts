@@ -2,6 +2,7 @@ import type {
   AmountProblem,
   DateProblem,
   DurationProblem,
+  HoursProblem,
   LengthProblem,
   PriceProblem,
   ShareProblem,
@@ -60,6 +61,12 @@ export const temperatureProblems = {
   unreadable: 'This is not a temperature. Type a number with or without C or F.',
   impossible: 'No press or oven gets there. Check the figure.',
 } satisfies Record<TemperatureProblem, string>;
+
+export const hoursProblems: Record<HoursProblem, string> = {
+  unreadable: 'Write hours such as 8:00–12:00, 12:30–17:00.',
+  'ends-first': 'These hours end before they begin. Write the earlier time first, such as 8:00–17:00.',
+  overlap: 'Two of these hours have a time in common. Let each begin when the one before is over.',
+};
 
 export const durationProblems = {
   empty: 'Type a time, such as 15 s or 2.5 min.',

@@ -1,7 +1,12 @@
 export const station = {
   title: 'Equipment and handling',
   hint: 'Starting values are common practice, without a source. Time yourself once and put in your own.',
-  groups: { equipment: 'Equipment', heat: 'Warming up and waiting', handling: 'Time by hand' },
+  groups: {
+    equipment: 'Equipment',
+    hours: 'Opening hours',
+    heat: 'Warming up and waiting',
+    handling: 'Time by hand',
+  },
   cutApart: 'Copies are cut apart',
   cutAparts: { 'after-cure': 'after powder and cure', 'before-powder': 'before powder and cure' },
   oneClosing: 'Placements on one side of a garment are pressed together where they fit',
@@ -26,7 +31,13 @@ export const station = {
   dress: 'Garment on and off the press',
   place: 'Place a transfer, peel it',
   pack: 'Stretch, check, bag a garment',
-  closes: 'The day’s orders are due at',
+  weekdays: ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'],
+  hoursHint:
+    'Write when someone is there, such as 8:00–12:00, 12:30–17:00. Leave a day empty if it is closed. Orders without a time are due when their day closes.',
+  closedDays: 'Closed on',
+  closedHint: 'Holidays as year, month and day, such as 2026-12-25, with commas between them.',
+  noDay: (text: string) => `“${text}” is no day. Write year, month and day, such as 2026-12-25.`,
+  neverOpen: 'The shop is closed on every weekday. Write the hours of one day at least.',
   count: 'Write a whole number from 0 to 20.',
   handsCount: 'Write a whole number from 1 to 20.',
 };

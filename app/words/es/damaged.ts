@@ -46,6 +46,7 @@ const settings: Words['damaged']['settings'] = {
   limits: 'límites del arte',
   printImage: 'imagen para imprimir',
   station: 'máquinas',
+  runOrder: 'orden de las tiradas',
   shelfFirst: 'uso del estante',
   rates: 'tinta y polvo',
   costs: 'costos',

@@ -24,6 +24,7 @@ import {
   amountProblems,
   dateProblems,
   durationProblems,
+  hoursProblems,
   lengthProblems,
   moneyProblems,
   rateProblems,
@@ -84,5 +85,6 @@ export const more: MoreWords = {
   amountProblems,
   dateProblems,
   durationProblems,
+  hoursProblems,
   temperatureProblems,
 };

@@ -53,6 +53,13 @@ export const temperatureProblems: Words['temperatureProblems'] = {
   impossible: 'Ninguna plancha ni horno llega ahí. Hay que revisar la cifra.',
 };
 
+export const hoursProblems: Words['hoursProblems'] = {
+  unreadable: 'Hay que escribir horas como 8:00–12:00, 12:30–17:00.',
+  'ends-first':
+    'Estas horas acaban antes de empezar. Primero va la hora más temprana, por ejemplo 8:00–17:00.',
+  overlap: 'Dos de estas horas coinciden en parte. Cada una empieza cuando acaba la anterior.',
+};
+
 export const durationProblems: Words['durationProblems'] = {
   empty: 'Hay que escribir un tiempo, como 15 s o 2,5 min.',
   unreadable: 'Esto no es una duración. Hay que escribir un número, con s o min o sin ellos.',

@@ -3,7 +3,12 @@ import type { Words } from '../en';
 export const station: Words['station'] = {
   title: 'Máquinas y manejo',
   hint: 'Los valores iniciales son práctica común, sin fuente. Hay que cronometrarse una vez y poner los propios.',
-  groups: { equipment: 'Máquinas', heat: 'Calentamiento y esperas', handling: 'Tiempo a mano' },
+  groups: {
+    equipment: 'Máquinas',
+    hours: 'Horario',
+    heat: 'Calentamiento y esperas',
+    handling: 'Tiempo a mano',
+  },
   cutApart: 'Las copias se separan',
   cutAparts: { 'after-cure': 'después de empolvar y curar', 'before-powder': 'antes de empolvar y curar' },
   oneClosing: 'Las zonas de un mismo lado de la prenda se planchan juntas si caben',
@@ -28,7 +33,13 @@ export const station: Words['station'] = {
   dress: 'Prenda dentro y fuera de la plancha',
   place: 'Colocar un transfer, pelarlo',
   pack: 'Estirar, revisar, embolsar una prenda',
-  closes: 'Los pedidos del día se entregan a las',
+  weekdays: ['Lunes', 'Martes', 'Miércoles', 'Jueves', 'Viernes', 'Sábado', 'Domingo'],
+  hoursHint:
+    'Cuándo hay alguien, por ejemplo 8:00–12:00, 12:30–17:00. Un día vacío está cerrado. Los pedidos sin hora se entregan cuando cierra su día.',
+  closedDays: 'Cerrado el',
+  closedHint: 'Festivos como año, mes y día, por ejemplo 2026-12-25, separados por comas.',
+  noDay: (text: string) => `«${text}» no es un día. Se escribe año, mes y día, por ejemplo 2026-12-25.`,
+  neverOpen: 'El taller está cerrado todos los días. Hay que escribir las horas de un día al menos.',
   count: 'Hay que escribir un número entero de 0 a 20.',
   handsCount: 'Hay que escribir un número entero de 1 a 20.',
 };

@@ -25,6 +25,7 @@ import { letGoOfUnprinted } from './25-unprinted';
 import { correctFeed } from './26-feed';
 import { tellMends } from './27-mends';
 import { tellOrdersApart } from './28-tints';
+import { keepHours } from './29-hours';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -58,6 +59,7 @@ const migrations: readonly Migration[] = [
   correctFeed,
   tellMends,
   tellOrdersApart,
+  keepHours,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;
