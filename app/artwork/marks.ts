@@ -8,7 +8,7 @@ export interface Marks {
 
 /** What is drawn over the artwork for a finding; `null` for one that has no place. */
 export function marksOf(check: ArtworkCheck, code: Finding['code'], { choke, stroke }: Limits): Marks | null {
-  const { strokes, specks, openings, seeThrough, strays } = check;
+  const { strokes, specks, openings, screens, seeThrough, strays } = check;
   switch (code) {
     case 'thin-strokes':
       return { where: strokes.where, places: strokes.list.filter(({ thickness }) => thickness < stroke) };
@@ -16,6 +16,10 @@ export function marksOf(check: ArtworkCheck, code: Finding['code'], { choke, str
       return { where: strokes.where, places: strokes.list.filter(({ thickness }) => thickness <= 2 * choke) };
     case 'specks':
       return { where: strokes.where, places: specks.list };
+    case 'screen-dots':
+      return screens.dots && { where: strokes.where, places: screens.dots.list };
+    case 'screen-holes':
+      return screens.holes && { where: openings.where, places: screens.holes.list };
     case 'strays':
       return strays && { where: null, places: strays.list };
     case 'openings':

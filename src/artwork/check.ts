@@ -8,12 +8,16 @@ import type { Pitch } from './disc';
 import { edgeTaker } from './edge';
 import { type Fringe, fringeFinder } from './fringe';
 import { solidGround } from './ground';
+import { HALF, inkMask } from './ink-mask';
 import { type Limits, largestSpeck, strokeLimit } from './limits';
 import type { MaskRuns } from './mask-runs';
 import { type Outline, outlineOf } from './outline';
+import { printing } from './printing';
+import { type Screen, screenOf } from './screen';
 import { type SeeThrough, seeThrough } from './see-through';
+import { partBoxes } from './small-parts';
 import { strayFinder } from './strays';
-import { inkMask, narrowOpenings, type ThinPlaces, thinStrokes } from './thin';
+import { narrowOpenings, type ThinPlace, thinStrokes } from './thin';
 import type { PixelBox } from './trim';
 
 interface Size {
@@ -31,14 +35,22 @@ export interface Spot {
 
 /** A place of a shape. */
 interface Place extends Spot {
-  /** How thick it is at its thickest. */
+  /** How thick it is at its thinnest. */
   readonly thickness: Micrometres;
 }
 
 interface Places {
+  /** The thinnest first, no more than {@link MOST_PLACES}. */
   readonly list: readonly Place[];
-  readonly count: number;
-  readonly least: Micrometres | null;
+  /** Of all, the least first. */
+  readonly widths: readonly Micrometres[];
+}
+
+/** A screen that stands for a tone, and those of its dots, or holes, that are too small. */
+interface ScreenCheck extends Places {
+  /** From dot to dot. */
+  readonly spacing: Micrometres;
+  readonly dots: number;
 }
 
 /** What the pixels of a trimmed artwork tell at a printed size. */
@@ -51,6 +63,7 @@ export interface RasterCheck {
   /** Dots that small, lying by themselves. */
   readonly specks: Places;
   readonly openings: Places & { readonly where: MaskRuns };
+  readonly screens: { readonly dots: ScreenCheck | null; readonly holes: ScreenCheck | null };
   /** What lies far from all else, and the box of the rest; `null` where there is none. */
   readonly strays: { readonly list: readonly Spot[]; readonly rest: Spot } | null;
   readonly fringe: Fringe | null;
@@ -64,8 +77,9 @@ export interface RasterCheck {
 
 /** Shapes are looked at no finer than this, in micrometres a pixel: 400 ppi. */
 const FINEST = 63.5;
-/** And in no more pixels than this, so that memory stays within some 100 MB. */
+/** And in no more pixels than this, so that memory stays within some 150 MB. */
 const MOST_LOOKED_AT = 20_000_000;
+const MOST_PLACES = 200;
 
 /**
  * Checks a trimmed artwork that comes in strips of pixels, from top to bottom.
@@ -104,18 +118,28 @@ export function startCheck(
     height: box.height / pixels.height,
   });
 
-  /** A place as a share of the box; the raster's last pixels may reach beyond it. */
-  const placesOf = ({ places, count, least }: ThinPlaces): Places => ({
-    list: places.map(({ box, width }) => ({
+  /** Places as shares of the box; the raster's last pixels may reach beyond it. */
+  const placesOf = (places: readonly ThinPlace[]): Places => ({
+    list: places.slice(0, MOST_PLACES).map(({ box, width }) => ({
       x: (box.x * shrink) / pixels.width,
       y: (box.y * shrink) / pixels.height,
       width: (box.width * shrink) / pixels.width,
       height: (box.height * shrink) / pixels.height,
       thickness: um(width),
     })),
-    count,
-    least: least === null ? null : um(least),
+    widths: places.map(({ width }) => um(width)),
   });
+  /** The dots, or holes, of a screen that are among places, and the places that are none of its. */
+  const partedBy = (screen: Screen | null, places: readonly ThinPlace[]) => {
+    if (!screen) return { own: null, others: places };
+    const isOf = ({ apart, box }: ThinPlace) => apart && screen.has(box);
+    const own: ScreenCheck = {
+      ...placesOf(places.filter(isOf)),
+      spacing: screen.spacing,
+      dots: screen.dots.length,
+    };
+    return { own, others: places.filter((place) => !isOf(place)) };
+  };
 
   return {
     add(rgba, top, rows) {
@@ -128,42 +152,69 @@ export function startCheck(
     finish(onStage) {
       const soft = seeThrough(raster);
       onStage(0.2);
-      const ink = inkMask(raster);
-      const thin = thinStrokes(ink, pitch, stroke);
+      const shares = printing(raster);
+      const ink = inkMask(shares, pitch);
+      const thin = thinStrokes(ink, stroke);
       onStage(0.5);
-      const narrow = narrowOpenings(ink, pitch, limits.opening);
+      const narrow = narrowOpenings(ink, limits.opening);
       onStage(0.8);
+      const { width: across, height: down, margin: frame } = raster;
+      const partsOf = (isFilled: (at: number) => boolean) =>
+        boxesWithin(partBoxes(isFilled, across, down), frame);
+      const hasThin = thin.places.length + narrow.places.length > 0;
+      const dots = hasThin
+        ? screenOf(
+            partsOf((at) => (shares.alpha[at] as number) > HALF),
+            pitch,
+          )
+        : null;
+      const holes = hasThin
+        ? screenOf(
+            partsOf((at) => (shares.alpha[at] as number) <= HALF),
+            pitch,
+          )
+        : null;
       const length = outlineLength(contours(raster, 128), pitch);
       onStage(0.9);
       const stray = strays.find();
       const checkerboard = isCheckerboard(edge.lines);
-      const isSpeck = ({ apart, box }: ThinPlaces['places'][number]) =>
+      // What lies between the dots of a screen, or its holes, is no opening and no stroke.
+      const { own: smallDots, others: inked } = partedBy(
+        dots,
+        thin.places.filter(({ box }) => !holes?.spreadsIn(box)),
+      );
+      const { own: smallHoles, others: open } = partedBy(
+        holes,
+        narrow.places.filter(({ box }) => !dots?.spreadsIn(box)),
+      );
+      const isSpeck = ({ apart, box }: ThinPlace) =>
         apart && Math.max(box.width * pitch.x, box.height * pitch.y) <= largestSpeck(stroke);
-      const specks = thin.places.filter(isSpeck);
-      const strokes = thin.places.filter((place) => !isSpeck(place));
-      const least = (places: ThinPlaces['places']) =>
-        places.length === 0 ? null : Math.min(...places.map(({ width }) => width));
-      const part = (places: ThinPlaces['places'], count: number): ThinPlaces => ({
-        places,
-        count,
-        least: least(places),
-        where: thin.where,
-      });
+      const isStray = ({ box }: ThinPlace) =>
+        stray !== null && !holds(stray.rest, { x: box.x * shrink, y: box.y * shrink });
       return {
         pixels,
         sums,
         seeThrough: soft,
-        strokes: { ...placesOf(part(strokes, strokes.length)), where: thin.where },
-        // What the list leaves out is smaller than what it holds.
-        specks: placesOf(part(specks, specks.length + thin.count - thin.places.length)),
-        openings: { ...placesOf(narrow), where: narrow.where },
+        strokes: { ...placesOf(inked.filter((place) => !isSpeck(place))), where: thin.where },
+        specks: placesOf(inked.filter((place) => isSpeck(place) && !isStray(place))),
+        openings: { ...placesOf(open), where: narrow.where },
+        screens: { dots: smallDots, holes: smallHoles },
         strays: stray && { list: stray.boxes.map(spotOf), rest: spotOf(stray.rest) },
         fringe: fringe.find(),
         ground: checkerboard ? null : solidGround(edge.lines),
         checkerboard,
-        outline: outlineOf(raster, printed),
+        outline: outlineOf(shares, printed),
         outlineLength: um(length),
       };
     },
   };
 }
+
+/** Boxes in pixels of a raster, without its margin; the ground around all is none of them. */
+function* boxesWithin(boxes: Iterable<PixelBox>, margin: number): Generator<PixelBox> {
+  for (const box of boxes) if (box.x > 0) yield { ...box, x: box.x - margin, y: box.y - margin };
+}
+
+/** Whether a box holds a point, or has it at its edge. */
+const holds = (box: PixelBox, { x, y }: { x: number; y: number }): boolean =>
+  x >= box.x - 1 && x <= box.x + box.width + 1 && y >= box.y - 1 && y <= box.y + box.height + 1;

@@ -24,8 +24,15 @@ export function discOf(radius: number, pitch: Pitch): Disc {
   return rows;
 }
 
+/** From the middle of a disc to a pixel of it. */
+export interface Step {
+  readonly x: number;
+  readonly y: number;
+  readonly distance: number;
+}
+
 /** The pixels of a disc as steps from its middle, the nearest first. */
-export const stepsOf = (disc: Disc, pitch: Pitch): { x: number; y: number; distance: number }[] =>
+export const stepsOf = (disc: Disc, pitch: Pitch): Step[] =>
   disc
     .flatMap((reach, down) =>
       Array.from({ length: 2 * reach + 1 }, (_, index) => ({

@@ -1,4 +1,4 @@
-import { type Micrometres, toInches, um } from '../units';
+import { fromInches, type Micrometres, toInches, um } from '../units';
 import type { RasterCheck } from './check';
 import type { Rgb } from './colour';
 import type { FileFacts } from './facts';
@@ -18,6 +18,17 @@ export interface ArtworkCheck extends RasterCheck {
 /** How a finding, or a transfer, will print: well, perhaps, or badly. */
 export type Grade = 'good' | 'check' | 'poor';
 
+/** Dots, or holes, of a screen that are smaller than a limit. */
+interface SmallDots {
+  readonly count: number;
+  /** All dots, or holes, that the screen has. */
+  readonly dots: number;
+  readonly least: Micrometres;
+  readonly limit: Micrometres;
+  /** Dots an inch along their rows. */
+  readonly lines: number;
+}
+
 /** Something a shop should know before it prints, and how bad it is. */
 export type Finding = { readonly grade: Grade } & (
   | { readonly code: 'coarse'; readonly x: number; readonly y: number }
@@ -35,6 +46,8 @@ export type Finding = { readonly grade: Grade } & (
     }
   | { readonly code: 'white-lost'; readonly count: number; readonly choke: Micrometres }
   | { readonly code: 'specks'; readonly count: number; readonly limit: Micrometres }
+  | ({ readonly code: 'screen-dots' } & SmallDots)
+  | ({ readonly code: 'screen-holes' } & SmallDots)
   | {
       readonly code: 'strays';
       readonly count: number;
@@ -89,6 +102,16 @@ export function luminance(shade: string): number {
 /** Whether black ink would not be missed on a garment of this shade. */
 const isBlackGarment = (shade: string | null): boolean => shade !== null && luminance(shade) <= BLACK_GARMENT;
 
+const below = (widths: readonly Micrometres[], limit: Micrometres): number =>
+  widths.filter((width) => width < limit).length;
+
+function smallDots(screen: ArtworkCheck['screens']['dots'], limit: Micrometres): SmallDots | null {
+  const [least] = screen?.widths ?? [];
+  if (!screen || least === undefined || least >= limit) return null;
+  const { widths, dots, spacing } = screen;
+  return { count: below(widths, limit), dots, least, limit, lines: fromInches(1) / spacing };
+}
+
 /**
  * What is to be said of an artwork, the worst first.
  * @param printed size and garment it is printed for
@@ -99,7 +122,7 @@ export function findingsOf(
   limits: Limits,
 ): Finding[] {
   const found: Finding[] = [];
-  const { facts, sums, strokes, specks, openings } = check;
+  const { facts, sums, strokes, specks, openings, screens } = check;
   const ppi = effectivePpi(check.pixels, printed);
   if (!check.vector) {
     const least = Math.round(Math.min(ppi.x, ppi.y));
@@ -123,25 +146,25 @@ export function findingsOf(
   if (soft >= SOME_SEE_THROUGH) {
     found.push({ code: 'see-through', grade: gradeOf(soft >= MUCH_SEE_THROUGH), share: soft });
   }
-  const thin = strokes.list.filter(({ thickness }) => thickness < limits.stroke);
-  const least = um(Math.min(...thin.map(({ thickness }) => thickness)));
-  if (thin.length > 0) {
+  const [least] = strokes.widths;
+  if (least !== undefined && least < limits.stroke) {
     found.push({
       code: 'thin-strokes',
       grade: gradeOf(least < limits.stroke / 2),
-      count: thin.length,
+      count: below(strokes.widths, limits.stroke),
       least,
       limit: limits.stroke,
       whiteLeft: Math.max(0, least - 2 * limits.choke),
     });
   }
-  const lost = strokes.list.filter(({ thickness }) => thickness <= 2 * limits.choke);
-  if (lost.length > 0) {
-    found.push({ code: 'white-lost', grade: 'check', count: lost.length, choke: limits.choke });
-  }
-  if (specks.count > 0) {
-    found.push({ code: 'specks', grade: 'check', count: specks.count, limit: limits.stroke });
-  }
+  const lost = strokes.widths.filter((width) => width <= 2 * limits.choke).length;
+  if (lost > 0) found.push({ code: 'white-lost', grade: 'check', count: lost, choke: limits.choke });
+  const tiny = below(specks.widths, limits.stroke);
+  if (tiny > 0) found.push({ code: 'specks', grade: 'check', count: tiny, limit: limits.stroke });
+  const dots = smallDots(screens.dots, limits.stroke);
+  if (dots) found.push({ code: 'screen-dots', grade: 'check', ...dots });
+  const holes = smallDots(screens.holes, limits.opening);
+  if (holes) found.push({ code: 'screen-holes', grade: 'check', ...holes });
   if (check.strays) {
     const { list, rest } = check.strays;
     const { width, height } = printed;
@@ -152,8 +175,9 @@ export function findingsOf(
       found.push({ code: 'strays', grade: gradeOf(isMuch), count: list.length, size, without });
     }
   }
-  if (openings.least !== null) {
-    const { count, least: narrowest } = openings;
+  const [narrowest] = openings.widths;
+  if (narrowest !== undefined) {
+    const count = openings.widths.length;
     found.push({ code: 'openings', grade: 'check', count, least: narrowest, limit: limits.opening });
   }
   const black = sums.bearing === 0 ? 0 : sums.black / sums.bearing;

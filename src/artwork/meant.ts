@@ -17,6 +17,8 @@ function amountsOf(finding: Finding): number[] {
       return [finding.share];
     case 'thin-strokes':
     case 'openings':
+    case 'screen-dots':
+    case 'screen-holes':
       return [finding.count, -finding.least];
     case 'white-lost':
     case 'specks':

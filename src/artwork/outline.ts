@@ -2,7 +2,6 @@ import { EndType, inflatePaths, JoinType, type Path64 } from 'clipper2-ts';
 import { type Micrometres, um } from '../units';
 import type { AlphaRaster } from './alpha';
 import { type Contour, contours, simplify } from './contour';
-import { LEAST_ALPHA } from './trim';
 
 /** The lines around all that prints, and around its holes, in shares of the trimmed box: 0 to 1 on each axis. */
 export type Outline = readonly Contour[];
@@ -16,32 +15,6 @@ interface Printed {
 const TOLERANCE = 20;
 /** An outline of more points is drawn from a coarser raster. */
 const MOST_POINTS = 40_000;
-
-/**
- * How much of each pixel prints, 255 of what prints whole: an outermost pixel as much as it is fainter than what lies beside it,
- * since that is how edges are smoothed. What is faint and even prints whole.
- */
-function printing({ width, height, alpha }: AlphaRaster): Uint8Array {
-  const shares = new Uint8Array(alpha.length);
-  const view = new DataView(alpha.buffer, alpha.byteOffset, alpha.length);
-  for (let y = 1; y < height - 1; y += 1) {
-    for (let at = y * width + 1, end = (y + 1) * width - 1; at < end; at += 1) {
-      while (at + 4 <= end && view.getInt32(at) === 0) at += 4;
-      const own = alpha[at] as number;
-      if (own < LEAST_ALPHA || at >= end) continue;
-      let [most, isOuter] = [own, false];
-      for (let row = own === 255 ? end : at - width; row <= at + width; row += width) {
-        for (let other = row - 1; other <= row + 1; other += 1) {
-          const beside = alpha[other] as number;
-          if (beside > most) most = beside;
-          if (beside < LEAST_ALPHA) isOuter = true;
-        }
-      }
-      shares[at] = isOuter ? Math.round((255 * own) / most) : 255;
-    }
-  }
-  return shares;
-}
 
 /** The most that prints in each block of so many pixels a side. */
 function strongest({ width, height, alpha }: Raster, step: number): Raster {
@@ -68,17 +41,16 @@ interface Raster {
 const HALF = 128;
 
 /**
- * The contour of what prints (alpha of at least 8), holes included: through the middle of smoothed edges, and along the sides of
- * hard pixels. Of thousands of parts, which would be too many points, it is drawn around coarser blocks, so that no ink lies outside.
+ * The contour of what prints, holes included: through the middle of smoothed edges, and along the sides of hard pixels. Of thousands of parts, which would be too many points, it is drawn around coarser blocks, so that no ink lies outside.
+ * @param shares how much of each pixel prints
  * @param printed size of the trimmed box
  */
-export function outlineOf(raster: AlphaRaster, printed: Printed): Outline {
-  const { width, height, margin } = raster;
-  const whole: Raster = { width, height, alpha: printing(raster) };
+export function outlineOf(shares: AlphaRaster, printed: Printed): Outline {
+  const { width, height, margin } = shares;
   const [inkWidth, inkHeight] = [width - 2 * margin, height - 2 * margin];
   const pixel = Math.min(printed.width / inkWidth, printed.height / inkHeight);
   for (let step = 1; ; step *= 2) {
-    const blocks = step === 1 ? whole : strongest(whole, step);
+    const blocks = step === 1 ? shares : strongest(shares, step);
     const lines = contours(blocks, HALF).map((line) => simplify(line, Math.min(0.5, TOLERANCE / pixel)));
     const points = lines.reduce((sum, line) => sum + line.length / 2, 0);
     if (points > MOST_POINTS) continue;

@@ -1,5 +1,8 @@
 import { LEAST_ALPHA, type PixelBox } from './trim';
 
+/** Whether there is something at a pixel, counted row by row. */
+type Filled = (at: number) => boolean;
+
 interface Part {
   /** The part that this one turned out to belong to. */
   into: Part | null;
@@ -42,22 +45,21 @@ const boxOf = ({ x1, y1, x2, y2 }: Part): PixelBox => ({
 });
 
 /**
- * The connected parts of what prints, however faint, one after the other as their last row has gone by: labelling by runs in a
+ * The connected parts of what is filled, one after the other as their last row has gone by: labelling by runs in a
  * single pass (D. G. Bailey and C. T. Johnston, "Single pass connected components analysis", 2007; L. He, Y. Chao and K. Suzuki,
  * "A run-based two-scan labeling algorithm", 2008). Only two rows of runs are held, however large the image. Pixels that touch
  * at corners are connected.
- * @param rgba four bytes a pixel, straight alpha
  */
-function* partsOf(rgba: Uint8ClampedArray, width: number, height: number): Generator<Part> {
+function* labelled(isFilled: Filled, width: number, height: number): Generator<Part> {
   let above: Run[] = [];
   for (let y = 0; y <= height; y += 1) {
     const runs: Run[] = [];
     let next = 0;
     for (let x = 0; y < height && x < width; x += 1) {
       const at = y * width + x;
-      if ((rgba[4 * at + 3] as number) < LEAST_ALPHA) continue;
+      if (!isFilled(at)) continue;
       const first = x;
-      while (x + 1 < width && (rgba[4 * (y * width + x + 1) + 3] as number) >= LEAST_ALPHA) x += 1;
+      while (x + 1 < width && isFilled(y * width + x + 1)) x += 1;
       let part: Part = { into: null, seed: at, x1: first, y1: y, x2: x, y2: y, isTold: false };
       while (next < above.length && (above[next] as Run).last < first - 1) next += 1;
       for (let touching = next; touching < above.length; touching += 1) {
@@ -78,6 +80,11 @@ function* partsOf(rgba: Uint8ClampedArray, width: number, height: number): Gener
   }
 }
 
+/** Boxes around the connected parts of what is filled. */
+export function* partBoxes(isFilled: Filled, width: number, height: number): Generator<PixelBox> {
+  for (const part of labelled(isFilled, width, height)) yield boxOf(part);
+}
+
 /** Clears a part from one of its pixels on. */
 function clearFrom(rgba: Uint8ClampedArray, width: number, height: number, seed: number): void {
   const waiting = [seed];
@@ -94,7 +101,7 @@ function clearFrom(rgba: Uint8ClampedArray, width: number, height: number, seed:
 }
 
 /**
- * Takes off what hangs together with nothing else and fits in a box.
+ * Takes off what prints, however faint, hangs together with nothing else and fits in a box.
  * @param rgba changed in place
  * @param fits whether a part of so many pixels is to go
  * @returns how many were taken off
@@ -106,7 +113,7 @@ export function takeOffParts(
   fits: (box: PixelBox) => boolean,
 ): number {
   let count = 0;
-  for (const part of partsOf(rgba, width, height)) {
+  for (const part of labelled((at) => (rgba[4 * at + 3] as number) >= LEAST_ALPHA, width, height)) {
     if (!fits(boxOf(part))) continue;
     clearFrom(rgba, width, height, part.seed);
     count += 1;

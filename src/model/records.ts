@@ -71,6 +71,8 @@ const findingCodes = [
   'thin-strokes',
   'white-lost',
   'specks',
+  'screen-dots',
+  'screen-holes',
   'strays',
   'openings',
   'ground',

@@ -80,7 +80,7 @@ describe('the check of an artwork', () => {
     const wider = checked(
       n,
       1,
-      shape((x, y) => Math.abs(x - 150) < 2.6 && y > 20 && y < 280),
+      shape((x, y) => Math.abs(x - 150.5) < 2.6 && y > 20 && y < 280),
       { choke: fromMm(0.1) },
     );
     expect(wider.codes()).toEqual(['thin-strokes check']);

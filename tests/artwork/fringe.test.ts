@@ -49,6 +49,17 @@ describe('a fringe', () => {
     expect(found(light)).toMatchObject({ ground: '#000000' });
   });
 
+  it('is found along the upper and lower edges of what reaches from side to side', () => {
+    const stripes = (of: number) =>
+      paint(N, N, (_, y) => {
+        const within = y % 40;
+        if (within > 24) return [0, 0, 0, 0];
+        return within < 1 || within > 23 ? [of, of, of, 255] : [...INK, 255];
+      });
+    expect(found(stripes(255))).toMatchObject({ ground: '#ffffff' });
+    expect(found(stripes(INK[2]))).toBeNull();
+  });
+
   it('is no outline that is wider, as stickers have', () => {
     const sticker = paint(N, N, (x, y) => {
       const r = Math.hypot(x - 60, y - 60);

@@ -1,11 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { type AlphaRaster, alphaBuilder } from '../../src/artwork/alpha';
 import { type Contour, signedArea } from '../../src/artwork/contour';
-import { growOutline, outlineOf } from '../../src/artwork/outline';
+import { growOutline, outlineOf as outlineOfShares } from '../../src/artwork/outline';
+import { printing } from '../../src/artwork/printing';
 import { fromMm, type Micrometres } from '../../src/units';
 
 /** A shape in millimetres by the distance to its edge, negative within it. */
 type Shape = (x: number, y: number) => number;
+
+const outlineOf = (raster: AlphaRaster, printed: Parameters<typeof outlineOfShares>[1]) =>
+  outlineOfShares(printing(raster), printed);
 
 const INCH = 25.4;
 /** How far from the edge of a shape a line may be drawn, in millimetres. */

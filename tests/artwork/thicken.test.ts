@@ -41,7 +41,7 @@ describe.each([150, 300, 600])('thickening strokes at %i pixels an inch', (ppi) 
     (angle) => {
       for (const width of [0.2, 0.3, 0.4]) {
         const { found, area } = thickened(16, ppi, smooth(bar(n, 12 * mm, width * mm, angle)));
-        expect(found.strokes.count).toBe(0);
+        expect(found.strokes.widths).toEqual([]);
         // 12 mm x 0.5 mm with round ends, within two pixels on its width, since a middle line is up to two pixels wide.
         expect(Math.abs(area - 12 * 0.5 - 0.1) / 12).toBeLessThan(2 / mm);
         expect(area).toBeGreaterThan(12 * 0.5 - 0.2);
@@ -67,7 +67,7 @@ describe('thickening', () => {
   it('makes room for a stroke along the edge of the image', () => {
     const { n, after, found } = thickened(10, 300, (_, y) => (y < 2 ? RED : CLEAR));
     expect(after.width).toBeGreaterThan(n);
-    expect(found.strokes.count).toBe(0);
+    expect(found.strokes.widths).toEqual([]);
   });
 
   it('leaves specks: they are taken off, or made larger in the artwork', () => {

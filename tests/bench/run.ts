@@ -1,6 +1,6 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --damage 100000 --cases 100000 --kills 500 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|artwork|frames|image|log|tables|damaged|fuzz|kills|mutation]`: the
- * published sets, strips cut up without waste, the packers of npm, the time to a first layout, random days at the film held against their rules, schedules of the demo day, edits with a long history of undo, intervals of rates found in logs, codes as a camera sees them, and of the built app the check
+ * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --damage 100000 --cases 100000 --kills 500 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|shapes|artwork|frames|image|log|tables|damaged|fuzz|kills|mutation]`: the
+ * published sets, strips cut up without waste, the packers of npm, the time to a first layout, random days at the film held against their rules, schedules of the demo day, edits with a long history of undo, intervals of rates found in logs, codes as a camera sees them, shapes around the limits of film, and of the built app the check
  * of a large artwork, frame times, the writing of a print-ready image, the opening of a long log and of long tables, and
  * pages killed at work. `mutation` takes an hour and more and
  * runs when it is asked for alone; `--folder editing`, MUTATION_SHARE and MUTATION_SEED choose a part of the code.
@@ -22,6 +22,7 @@ import { benchPressing } from './pressing';
 import { benchPrintImage } from './print-image';
 import { benchQuietEdits } from './quiet-edits';
 import { benchPackers, benchSets } from './sets';
+import { benchShapes } from './shapes';
 import { benchTables } from './tables';
 import { benchZeroWaste } from './zero-waste';
 
@@ -47,6 +48,7 @@ if (runs('costs')) benchCosts();
 if (runs('quiet')) benchQuietEdits();
 if (runs('fits')) benchFits();
 if (runs('codes')) benchCodes();
+if (runs('shapes')) benchShapes();
 if (runs('sets')) await benchSets(Number(values.seconds), Number(values.seed));
 if (runs('zero')) benchZeroWaste(2 * Number(values.seconds), Number(values.seed));
 if (runs('packers')) benchPackers(Number(values.seconds), Number(values.seed));

@@ -14,6 +14,9 @@ import {
 
 const places = (count: number, ways: Ways) => counted(count, 'place', 'places', ways);
 
+const lines = (found: { readonly lines: number }, ways: Ways) =>
+  `${number(found.lines, ways.locale, 0, 0)} lines an inch`;
+
 interface Said {
   readonly what: string;
   readonly mend: string;
@@ -66,7 +69,7 @@ function finding(found: Finding, ways: Ways): Said {
       };
     case 'thin-strokes':
       return {
-        what: `strokes thinner than ${fineLength(found.limit, ways)} in ${places(found.count, ways)}, the thinnest ${fineLength(found.least, ways)}`,
+        what: `${counted(found.count, 'stroke', 'strokes', ways)} thinner than ${fineLength(found.limit, ways)}, the thinnest ${fineLength(found.least, ways)}`,
         mend: `They may not hold powder and can wash off; ${fineLength(found.whiteLeft, ways)} of white is left under the thinnest. Thicken them, or print it larger.`,
       };
     case 'white-lost':
@@ -78,6 +81,16 @@ function finding(found: Finding, ways: Ways): Said {
       return {
         what: `${counted(found.count, 'speck', 'specks', ways)} smaller than ${fineLength(found.limit, ways)}`,
         mend: 'Dots that small hold no powder. Remove them, or make them larger.',
+      };
+    case 'screen-dots':
+      return {
+        what: `a screen of ${lines(found, ways)}: ${whole(found.count, ways)} of its ${counted(found.dots, 'dot', 'dots', ways)} smaller than ${fineLength(found.limit, ways)}, the smallest ${fineLength(found.least, ways)}`,
+        mend: 'Dots that small hold no powder, and the palest tones wash off. Use fewer lines, or begin with larger dots.',
+      };
+    case 'screen-holes':
+      return {
+        what: `a screen of ${lines(found, ways)}: ${whole(found.count, ways)} of its ${counted(found.dots, 'hole', 'holes', ways)} narrower than ${fineLength(found.limit, ways)}, the narrowest ${fineLength(found.least, ways)}`,
+        mend: 'Powder may fill holes that narrow, and the darkest tones print solid. Use fewer lines, or end with larger holes.',
       };
     case 'strays':
       return {

@@ -15,6 +15,9 @@ import {
 
 const places = (count: number, ways: Ways) => counted(count, 'lugar', 'lugares', ways);
 
+const lines = (found: { readonly lines: number }, ways: Ways) =>
+  `${number(found.lines, ways.locale, 0, 0)} líneas por pulgada`;
+
 /** What a finding is, and what to do about it. */
 function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said']> {
   switch (found.code) {
@@ -65,7 +68,7 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
       };
     case 'thin-strokes':
       return {
-        what: `trazos más finos que ${fineLength(found.limit, ways)} en ${places(found.count, ways)}, el más fino de ${fineLength(found.least, ways)}`,
+        what: `${counted(found.count, 'trazo más fino', 'trazos más finos', ways)} que ${fineLength(found.limit, ways)}, el más fino de ${fineLength(found.least, ways)}`,
         mend: `Puede que no retengan polvo y se vayan al lavar; bajo el más fino quedan ${fineLength(found.whiteLeft, ways)} de blanco. Hay que engrosarlos, o imprimirlo más grande.`,
       };
     case 'white-lost':
@@ -77,6 +80,16 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
       return {
         what: `${counted(found.count, 'mota', 'motas', ways)} de menos de ${fineLength(found.limit, ways)}`,
         mend: 'Puntos tan pequeños no retienen polvo. Hay que quitarlos, o hacerlos más grandes.',
+      };
+    case 'screen-dots':
+      return {
+        what: `trama de ${lines(found, ways)}: ${whole(found.count, ways)} de ${counted(found.dots, 'punto', 'puntos', ways)}, menores de ${fineLength(found.limit, ways)}, el menor de ${fineLength(found.least, ways)}`,
+        mend: 'Puntos tan pequeños no retienen polvo, y los tonos claros se van al lavar. Usar menos líneas, o empezar con puntos mayores.',
+      };
+    case 'screen-holes':
+      return {
+        what: `trama de ${lines(found, ways)}: ${whole(found.count, ways)} de ${counted(found.dots, 'hueco', 'huecos', ways)}, menores de ${fineLength(found.limit, ways)}, el menor de ${fineLength(found.least, ways)}`,
+        mend: 'El polvo puede cerrar huecos tan estrechos, y los tonos oscuros salen llenos. Usar menos líneas, o acabar con huecos mayores.',
       };
     case 'strays':
       return {

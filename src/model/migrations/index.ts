@@ -26,6 +26,7 @@ import { correctFeed } from './26-feed';
 import { tellMends } from './27-mends';
 import { tellOrdersApart } from './28-tints';
 import { keepHours } from './29-hours';
+import { knowScreens } from './30-screens';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -60,6 +61,7 @@ const migrations: readonly Migration[] = [
   tellMends,
   tellOrdersApart,
   keepHours,
+  knowScreens,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;
