@@ -9,6 +9,7 @@ import { RunChoice } from '../panels/RunChoice';
 import { useThumbnails } from '../panels/useThumbnails';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
+import { Empty } from '../parts/Empty';
 import { RoomHead } from '../parts/RoomHead';
 import { nextRunName } from '../store/next-run';
 import { stationOf, useBenchRun, useWays } from '../store/selectors';
@@ -27,26 +28,24 @@ export function CutRoom() {
   if (!run) return null;
   if (run.copies.length === 0) {
     return (
-      <section className="empty">
-        <h1>{words.title}</h1>
+      <Empty title={words.title}>
         <p>{words.nothing}</p>
         <Button weight="primary" onPress={() => goTo('film')}>
           {runs.leadOn.draft}
         </Button>
         <HandOverButton />
-      </section>
+      </Empty>
     );
   }
   if (run.state === 'closed') {
     return (
-      <section className="empty">
-        <h1>{words.title}</h1>
+      <Empty title={words.title}>
         <p>{words.closed}</p>
         <div className="actions">
           <RunChoice run={run} />
           <Button onPress={() => goTo('cut-map')}>{words.map}</Button>
         </div>
-      </section>
+      </Empty>
     );
   }
   return <Steps key={run.id} run={run} />;

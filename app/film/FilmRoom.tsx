@@ -12,6 +12,7 @@ import { part } from '../offline/part';
 import { DemoButton } from '../panels/DemoButton';
 import { useNextAct } from '../panels/useNextAct';
 import { Button } from '../parts/Button';
+import { Empty } from '../parts/Empty';
 import { useNarrow } from '../parts/useNarrow';
 import { atRest } from '../store/at-rest';
 import { useLaidRun } from '../store/selectors';
@@ -51,8 +52,7 @@ export function FilmRoom() {
   if (!run) return null;
   if (!anyTransfers) {
     return (
-      <section className="empty">
-        <h1>{words.emptyTitle}</h1>
+      <Empty title={words.emptyTitle}>
         <p>{words.empty}</p>
         <div className="actions">
           <Button weight="primary" onPress={() => goTo('orders')}>
@@ -60,7 +60,7 @@ export function FilmRoom() {
           </Button>
           <DemoButton />
         </div>
-      </section>
+      </Empty>
     );
   }
   const acts = (

@@ -2,6 +2,7 @@ import { useDeferredValue, useMemo } from 'react';
 import { type LogRow, logRows } from '../../src/log';
 import { CsvButton } from '../panels/CsvButton';
 import { Button } from '../parts/Button';
+import { Empty } from '../parts/Empty';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { goTo } from '../store/view';
@@ -39,12 +40,12 @@ export function LogRoom() {
         )}
       </div>
       {rows.length === 0 && (
-        <section className="empty">
+        <Empty>
           <p>{words.empty}</p>
           <Button weight="primary" onPress={() => goTo('press')}>
             {words.toPress}
           </Button>
-        </section>
+        </Empty>
       )}
       {rows.length > 0 && <CalibrateOffer />}
       {rows.length === 1 && <p>{words.one}</p>}

@@ -13,6 +13,7 @@ import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
 import { area, typedLength, whole as wholeText } from '../words/format';
 import { sizeAsTyped } from './entries';
+import './orders.css';
 import './design.css';
 
 const OWN = 'own';

@@ -28,6 +28,7 @@ import { Window } from '../windows/Window';
 import { useAllWords } from '../words';
 import { typedLength, whole as wholeText } from '../words/format';
 import { name, sizeAsTyped } from './entries';
+import './orders.css';
 
 const MOST_GARMENTS = 9999;
 const garmentCount = whole(0, MOST_GARMENTS, ({ orders }, ways) =>

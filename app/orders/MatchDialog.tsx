@@ -12,6 +12,7 @@ import { allWordsNow, useAllWords } from '../words';
 import { area } from '../words/format';
 import { searchable } from './order-lines';
 import { fieldsOf, takeIn } from './several-files';
+import './orders.css';
 
 /** What a file is to be: the artwork of a transfer, a new transfer of the order that the files were given to, or nothing. */
 type Meant = string;

@@ -9,6 +9,7 @@ import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { Window } from '../windows/Window';
 import { sizeAsTyped } from './entries';
+import './orders.css';
 
 /** A list of names and numbers, pasted: one garment and one transfer each. */
 export function NamesDialog({ id }: { id: string }) {

@@ -12,6 +12,7 @@ import { openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
 import { useAllWords } from '../words';
+import './orders.css';
 
 /** Whom an order is for, when, what it waits for, and how far it is. */
 export function OrderDialog({ id }: { id: string }) {

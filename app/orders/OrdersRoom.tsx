@@ -8,6 +8,7 @@ import { DemoButton } from '../panels/DemoButton';
 import { useNextAct } from '../panels/useNextAct';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
+import { Empty } from '../parts/Empty';
 import { Field } from '../parts/Field';
 import { FileButton } from '../parts/FileButton';
 import { tintOf } from '../parts/tints';
@@ -50,6 +51,11 @@ export function OrdersRoom() {
     if (added) showNewOrder(added.result);
   };
   const { dropping, target } = useFileDrop((files) => dropFiles(files, null));
+  const paste = (
+    <Button weight={toLay ? 'normal' : 'primary'} onPress={() => openDialog({ kind: 'paste', text: '' })}>
+      {words.paste}
+    </Button>
+  );
   return (
     <section
       aria-label={words.title}
@@ -89,12 +95,7 @@ export function OrdersRoom() {
           <Button writes onPress={addOrder}>
             {words.addOrder}
           </Button>
-          <Button
-            weight={toLay ? 'normal' : 'primary'}
-            onPress={() => openDialog({ kind: 'paste', text: '' })}
-          >
-            {words.paste}
-          </Button>
+          {any && paste}
           {toLay && (
             <Button weight="primary" onPress={() => goTo('film')}>
               {runs.leadOn.draft}
@@ -133,11 +134,13 @@ export function OrdersRoom() {
           <Lines lines={lines} first={first} />
         </>
       ) : (
-        <section className="empty">
-          <h2>{words.emptyTitle}</h2>
+        <Empty title={words.emptyTitle} isPart>
           <p>{words.empty}</p>
-          <DemoButton />
-        </section>
+          <div className="actions">
+            {paste}
+            <DemoButton />
+          </div>
+        </Empty>
       )}
     </section>
   );

@@ -20,6 +20,7 @@ import { MendAll } from './MendAll';
 import { answered, Repeated } from './Repeated';
 import { TableReadingView } from './TableReadingView';
 import { useTableReading } from './useTableReading';
+import './orders.css';
 
 /** A longer text is not put into a box to be typed over, which holds up the page at each change. */
 const LONGEST_SHOWN = 100_000;

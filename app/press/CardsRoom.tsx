@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { RunChoice } from '../panels/RunChoice';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
+import { Empty } from '../parts/Empty';
 import { settingsOrFirst, useBenchRun } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { type DayState, useDay } from '../store/timeline';
@@ -36,7 +37,7 @@ function whyNoDay(state: Exclude<DayState, { kind: 'ready' }>, { press, failures
 /** What is printed for the press side: the run card, the day's chart, pick list, care slips and packing slips. */
 export function CardsRoom() {
   const all = useAllWords();
-  const { cards: words, press } = all;
+  const { cards: words, press, runs } = all;
   const run = useBenchRun();
   const state = useDay(run, 'thorough');
   const { paper } = useShop(({ book }) => settingsOrFirst(book));
@@ -59,12 +60,24 @@ export function CardsRoom() {
             options={kinds.map((value) => ({ value, label: words.kinds[value] }))}
             onChange={setKind}
           />
-          <Button weight="primary" onPress={() => print()}>
+          <Button
+            weight={run.copies.length === 0 ? 'normal' : 'primary'}
+            isDisabled={run.copies.length === 0}
+            onPress={() => print()}
+          >
             {words.print}
           </Button>
         </div>
       </div>
-      <div className="cards-paper">
+      {run.copies.length === 0 && (
+        <Empty>
+          <p>{press.missing['nothing-laid']}</p>
+          <Button weight="primary" onPress={() => goTo('film')}>
+            {runs.leadOn.draft}
+          </Button>
+        </Empty>
+      )}
+      <div className="cards-paper" hidden={run.copies.length === 0}>
         {kind === 'run' && <RunCard {...card} />}
         {kind === 'pick' && <PickList {...card} />}
         {kind === 'care' && <CareSlips {...card} />}

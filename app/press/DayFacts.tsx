@@ -69,7 +69,9 @@ export function OrderTimes({ run, day }: { run: LaidRun; day: Day }) {
             return (
               <tr key={order.id}>
                 <th scope="row">
-                  <OrderCode code={order.code} tint={order.tint} /> {order.name}
+                  <span className="named">
+                    <OrderCode code={order.code} tint={order.tint} /> {order.name}
+                  </span>
                 </th>
                 <td>
                   {timeAndDay(day.origin + 1000 * end, ways)}

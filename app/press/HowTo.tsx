@@ -39,7 +39,7 @@ export function HowTo({ run }: { run: LaidRun }) {
         const { values, origin, notes } = pressRecipe(view, run.film.peel, fabric);
         return (
           <div key={fabric} className="fabric">
-            <p>
+            <p className="fabric-orders">
               {orders.map(({ id, code, tint }) => (
                 <OrderCode key={id} code={code} tint={tint} />
               ))}{' '}

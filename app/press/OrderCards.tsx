@@ -3,12 +3,15 @@ import { fewestGarments, tallyByTransfer } from '../../src/cutting';
 import type { LaidCopy } from '../../src/layout';
 import { garmentsByOrder } from '../../src/model';
 import { sum } from '../../src/units';
+import { Button } from '../parts/Button';
 import { settingsOrFirst, useBeyond, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
+import { openDialog } from '../store/view';
 import { useAllWords } from '../words';
 import { area, dayAndTime, dueDay, whole } from '../words/format';
 import { Card } from './Card';
 import { Boxes, type CardProps, ordersOn } from './RunCard';
+import { ShopMark } from './ShopMark';
 import { sheetsOfSlips } from './slips';
 
 /** The blanks of every order on the run, to be taken from the store. */
@@ -87,12 +90,12 @@ export function CareSlips({ run, paper }: CardProps) {
   ));
 }
 
-/** Boxes that stand beside a transfer's name on a slip. */
+/** Boxes in a row beside a transfer's name on a slip; the name and its size take two lines. */
 const BESIDE = 6;
 
 /** What is in each bag; an order may take several. Slips share sheets, to be cut apart, and go to the customer. */
 export function PackingSlips({ run, paper, made }: CardProps) {
-  const { cards: words, press } = useAllWords();
+  const { cards: words, press, prices } = useAllWords();
   const ways = useWays();
   const { view } = run;
   const garments = garmentsByOrder(view);
@@ -105,10 +108,14 @@ export function PackingSlips({ run, paper, made }: CardProps) {
     const of = bags[order.id] ?? 1;
     return Array.from({ length: of }, (_, index) => ({ order, copies, bag: index + 1, of }));
   });
-  /** A transfer with more boxes than stand beside its name takes two lines. */
+  const isWhole = ({ id }: LaidCopy['order']) => {
+    const { waiting, elsewhere } = beyondOf(id);
+    return waiting + elsewhere === 0;
+  };
   const linesOf = ({ order, copies }: (typeof slips)[number]) =>
-    sum(tallyByTransfer(copies).map(({ numbers }) => (numbers.length > BESIDE ? 2 : 1))) +
-    (garments.get(order.id) ?? []).length;
+    sum(tallyByTransfer(copies).map(({ numbers }) => Math.max(2, Math.ceil(numbers.length / BESIDE)))) +
+    (garments.get(order.id) ?? []).length +
+    (isWhole(order) ? 0 : 2);
   const headOf = ({ order, bag, of }: (typeof slips)[number]) => ({
     title: (
       <>
@@ -117,10 +124,6 @@ export function PackingSlips({ run, paper, made }: CardProps) {
     ),
     facts: <p className="bag">{isWhole(order) ? words.bag(bag, of, ways) : words.partBag(bag, of, ways)}</p>,
   });
-  const isWhole = ({ id }: LaidCopy['order']) => {
-    const { waiting, elsewhere } = beyondOf(id);
-    return waiting + elsewhere === 0;
-  };
   const bodyOf = ({ order, copies }: (typeof slips)[number]) => {
     const record = view.order[order.id];
     return (
@@ -136,7 +139,9 @@ export function PackingSlips({ run, paper, made }: CardProps) {
         <ul>
           {tallyByTransfer(copies).map(({ transfer, name, size, numbers }) => (
             <li key={transfer}>
-              <b>{whole(numbers.length, ways)}</b> × {name}, {area(size.width, size.height, ways)}{' '}
+              <span>
+                <b>{whole(numbers.length, ways)}</b> × {name}, {area(size.width, size.height, ways)}
+              </span>
               <Boxes count={numbers.length} />
             </li>
           ))}
@@ -153,6 +158,14 @@ export function PackingSlips({ run, paper, made }: CardProps) {
   };
   return (
     <>
+      {letterhead.name === '' && (
+        <p className="unnamed">
+          {words.noShopName}{' '}
+          <Button weight="plain" onPress={() => openDialog({ kind: 'prices', back: null })}>
+            {prices.title}
+          </Button>
+        </p>
+      )}
       <div className="bag-counts">
         {orders.map(({ order }) => (
           <label key={order.id}>
@@ -176,7 +189,7 @@ export function PackingSlips({ run, paper, made }: CardProps) {
         // A slip that has a sheet of its own may need another.
         return up === 1 && first ? (
           <Card key={first.key} paper={paper} {...headOf(first.slip)}>
-            {letterhead.name !== '' && <p className="shop">{letterhead.name}</p>}
+            <ShopMark name={letterhead.name} />
             {bodyOf(first.slip)}
           </Card>
         ) : (
@@ -185,7 +198,7 @@ export function PackingSlips({ run, paper, made }: CardProps) {
               const { title, facts } = headOf(slip);
               return (
                 <section key={key}>
-                  {letterhead.name !== '' && <p className="shop">{letterhead.name}</p>}
+                  <ShopMark name={letterhead.name} />
                   <header className="card-head">
                     <h2>{title}</h2>
                     {facts}

@@ -6,6 +6,7 @@ import { HandOverButton } from '../panels/HandOverButton';
 import { RunChoice } from '../panels/RunChoice';
 import { Shelf } from '../panels/Shelf';
 import { Button } from '../parts/Button';
+import { Empty } from '../parts/Empty';
 import { RoomHead } from '../parts/RoomHead';
 import { Tick } from '../parts/Tick';
 import { useNarrow } from '../parts/useNarrow';
@@ -58,11 +59,17 @@ export function PressRoom() {
       <KeptAside />
       {!received && <DueLine />}
       {state.kind === 'missing' &&
-        state.problems.map((problem) => (
-          <p key={problem} className="care">
-            {words.missing[problem]}
-          </p>
-        ))}
+        state.problems.map((problem) =>
+          problem === 'nothing-laid' ? (
+            <Empty key={problem}>
+              <p>{words.missing[problem]}</p>
+            </Empty>
+          ) : (
+            <p key={problem} className="care">
+              {words.missing[problem]}
+            </p>
+          ),
+        )}
       {state.kind === 'working' && <p className="quiet">{words.working}</p>}
       {state.kind === 'failed' && (
         <p className="care">

@@ -1,7 +1,7 @@
 /** Most lines of a slip, where so many slips lie on a sheet; a longer one has a sheet of its own. */
 const rooms = [
-  { up: 4, lines: 5 },
-  { up: 2, lines: 7 },
+  { up: 4, lines: 12 },
+  { up: 2, lines: 18 },
 ] as const;
 
 /** Slips that share a sheet, to be cut apart. */
@@ -27,3 +27,12 @@ export function sheetsOfSlips<Slip>(
     }));
   });
 }
+
+/** At most two letters that a shop is known by: the first of its first words. */
+export const initialsOf = (name: string): string =>
+  name
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((word) => /\p{Lu}|\p{N}/u.test(word.charAt(0)))
+    .slice(0, 2)
+    .map((word) => word.charAt(0))
+    .join('');

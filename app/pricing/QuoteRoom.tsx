@@ -2,6 +2,7 @@ import { useId } from 'react';
 import { edits, isAsPriced } from '../../src/editing';
 import { type Book, type Order, type Quote, quoteNumber, quotesOf } from '../../src/model';
 import { Button } from '../parts/Button';
+import { Empty } from '../parts/Empty';
 import { useHeld } from '../parts/held';
 import { usePriced } from '../store/prices';
 import { settingsOrFirst, useWays } from '../store/selectors';
@@ -28,13 +29,12 @@ export function QuoteRoom() {
   const order = useShop(({ book }) => quote && book.order[quote.order]);
   if (!quote || !order) {
     return (
-      <section className="empty">
-        <h1>{words.title}</h1>
+      <Empty title={words.title}>
         <p>{words.missing}</p>
         <Button weight="primary" onPress={() => goTo('orders')}>
           {words.toOrders}
         </Button>
-      </section>
+      </Empty>
     );
   }
   return <QuotePage order={order} quote={quote} />;

@@ -51,25 +51,23 @@ export function StockTable({
       figure: true,
       cell: ({ item, amount }) => words.amount(amount, unitOf(item), ways),
     },
-    ...(reservedOf
-      ? [
-          {
-            key: 'reserved',
-            label: words.reserved,
-            figure: true,
-            cell: (row: Stocked) => {
-              const wanted = reserved(row);
-              const short = wanted - Math.max(0, row.amount);
-              return (
-                <>
-                  {whole(wanted, ways)}
-                  {short > 0 && <span className="care"> {words.short(short, ways)}</span>}
-                </>
-              );
-            },
-          },
-        ]
-      : []),
+    // Kept free where nothing is reserved, so that the columns of all tables stand below one another.
+    {
+      key: 'reserved',
+      label: reservedOf ? words.reserved : '',
+      figure: true,
+      cell: (row) => {
+        if (!reservedOf) return '';
+        const wanted = reserved(row);
+        const short = wanted - Math.max(0, row.amount);
+        return (
+          <>
+            {whole(wanted, ways)}
+            {short > 0 && <span className="care"> {words.short(short, ways)}</span>}
+          </>
+        );
+      },
+    },
     {
       key: 'reorder',
       label: words.reorderBelow,

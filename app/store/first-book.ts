@@ -17,7 +17,8 @@ export const firstSettingsNow = (): Settings => ({
 /** What a book begins with, in the words and the ways of whoever opens it first. */
 export function firstBookOf(source: Source): Book {
   const words = wordsNow();
-  const settings = firstSettings(navigator.language, languageNow());
+  const first = firstSettings(navigator.language, languageNow());
+  const settings = source === 'demo' ? { ...first, letterhead: words.demoShop } : first;
   const ways = { ...settings, locale: localeNow() };
   return firstBook(
     {

@@ -12,6 +12,7 @@ import type { Initials } from './initials';
 import { PastDates } from './PastDates';
 import { RoomAir } from './RoomAir';
 import { ShopList } from './ShopList';
+import './upkeep.css';
 
 /** What is due, ticked off with a date and initials; the air of the room; the shop's own list; what was noted. */
 export function UpkeepDialog() {

@@ -2,16 +2,22 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { ROOT } from './cruise';
-import { farReaching } from './styles';
+import { farReaching, unstyled } from './styles';
 
 const SHARED = ['app/shell', 'app/parts', 'app/panels'];
 
+/** The files of app with one of some endings, by their paths. */
+function textsOf(ending: RegExp): Record<string, string> {
+  const files = readdirSync(join(ROOT, 'app'), { recursive: true, encoding: 'utf8' })
+    .filter((file) => ending.test(file))
+    .map((file) => `app/${file.replaceAll(sep, '/')}`);
+  return Object.fromEntries(files.map((file) => [file, readFileSync(join(ROOT, file), 'utf8')]));
+}
+
 describe('the stylesheet of a room', () => {
   it('reaches no other room', () => {
-    const files = readdirSync(join(ROOT, 'app'), { recursive: true, encoding: 'utf8' })
-      .filter((file) => /\.(css|tsx)$/.test(file))
-      .map((file) => `app/${file.replaceAll(sep, '/')}`);
-    const texts = Object.fromEntries(files.map((file) => [file, readFileSync(join(ROOT, file), 'utf8')]));
+    const texts = textsOf(/\.(css|tsx)$/);
+    const files = Object.keys(texts);
     expect(files.filter((file) => file.endsWith('.css')).length).toBeGreaterThan(20);
     expect(farReaching(texts, SHARED)).toEqual([]);
   });
@@ -49,5 +55,27 @@ describe('the stylesheet of a room', () => {
     },
   ])('is found out: $name', ({ files, found }) => {
     expect(farReaching(files, SHARED)).toEqual(found);
+  });
+});
+
+describe('a room or a window', () => {
+  it('brings along the stylesheets that it is shown by', () => {
+    expect(unstyled(textsOf(/\.(css|tsx|ts)$/), 'app/main.tsx')).toEqual([]);
+  });
+
+  it.each([
+    ['import { List } from "./List";', []],
+    ["import { List } from './List';", ['app/upkeep/CheckDialog.tsx: app/upkeep/upkeep.css']],
+    ["import { List } from './List';\nimport './upkeep.css';", []],
+    ["const fetch = () => import('./List');", []],
+  ])('that does not is found out: %s', (text, found) => {
+    const files = {
+      'app/main.tsx': "import './shell/base.css';",
+      'app/shell/base.css': '.quiet { color: gray }',
+      'app/upkeep/CheckDialog.tsx': text,
+      'app/upkeep/List.tsx': 'export const List = () => <ul className="check-list quiet" />;',
+      'app/upkeep/upkeep.css': '.check-list li { display: flex }',
+    };
+    expect(unstyled(files, 'app/main.tsx')).toEqual(found);
   });
 });

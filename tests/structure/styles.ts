@@ -59,3 +59,49 @@ export function farReaching(files: Readonly<Record<string, string>>, shared: rea
         .map((selector) => `${file}: ${selector}`);
     });
 }
+
+/** The files that a module takes with it, itself too; what it fetches only when it is asked for is not among them. */
+function takenBy(start: string, files: Readonly<Record<string, string>>): Set<string> {
+  const taken = new Set<string>();
+  const take = (file: string): void => {
+    if (taken.has(file)) return;
+    taken.add(file);
+    for (const [, from] of (files[file] ?? '').matchAll(/^(?:import|export|\})[^;(]*?'(\.[^']+)';/gm)) {
+      const path = new URL(from ?? '', `file:///${file}`).pathname.slice(1);
+      const found = [path, `${path}.tsx`, `${path}.ts`, `${path}/index.ts`].find((each) => each in files);
+      if (found) take(found);
+    }
+  };
+  take(start);
+  return taken;
+}
+
+/**
+ * What a room or a window shows without the stylesheet that its classes stand in.
+ * @param files the modules and stylesheets of app by their paths
+ * @param start the module that every page begins with
+ * @returns `component: stylesheet` of each
+ */
+export function unstyled(files: Readonly<Record<string, string>>, start: string): string[] {
+  const classes = new Map(
+    Object.entries(files)
+      .filter(([file]) => file.endsWith('.css'))
+      .map(([file, text]) => [file, new Set(selectorsOf(text).flatMap(classesIn))]),
+  );
+  const always = takenBy(start, files);
+  const doors = Object.keys(files).filter((file) => /(Dialog|Room)\.tsx$/.test(file));
+  return doors.flatMap((door) => {
+    const taken = takenBy(door, files);
+    const here = [...taken, ...always].flatMap((file) => [...(classes.get(file) ?? [])]);
+    const lacking = [...taken].flatMap((file) =>
+      file.endsWith('.tsx')
+        ? [...classesOf(files[file] ?? '')].flatMap((name) =>
+            here.includes(name)
+              ? []
+              : [...classes].filter(([sheet, own]) => folderOf(sheet) === folderOf(file) && own.has(name)),
+          )
+        : [],
+    );
+    return [...new Set(lacking.map(([sheet]) => `${door}: ${sheet}`))];
+  });
+}

@@ -62,6 +62,7 @@ export const cards = {
   partBag: (number: number, of: number, ways: Ways) =>
     `part of the order, bag ${whole(number, ways)} of ${whole(of, ways)} of this run`,
   bag: (number: number, of: number, ways: Ways) => `bag ${whole(number, ways)} of ${whole(of, ways)}`,
+  noShopName: 'Slips carry the name and the mark of your shop once it is typed under',
   handovers: { collect: 'Is collected.', ship: 'Is shipped.' },
   stretched: 'stretched, and the print holds',
   flatAndDry: 'flat, dry and dated',

@@ -1,6 +1,6 @@
 import { commands } from './commands';
 import { damaged } from './damaged';
-import { demo, demoStock } from './demo';
+import { demo, demoShop, demoStock } from './demo';
 import { failures } from './failures';
 import { film } from './film';
 import { keep } from './first-keep';
@@ -28,6 +28,7 @@ export const first = {
   storage,
   damaged,
   demo,
+  demoShop,
   demoStock,
   orders,
   grade,

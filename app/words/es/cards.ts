@@ -59,6 +59,7 @@ export const cards: Words['cards'] = {
   partBag: (number, of, ways) =>
     `parte del pedido, bolsa ${whole(number, ways)} de ${whole(of, ways)} de esta tirada`,
   bag: (number, of, ways) => `bolsa ${whole(number, ways)} de ${whole(of, ways)}`,
+  noShopName: 'Las notas llevan el nombre y la marca del taller cuando se escribe en',
   handovers: { collect: 'Se recoge.', ship: 'Se envía.' },
   stretched: 'estirado, y el estampado aguanta',
   flatAndDry: 'plano, seco y fechado',

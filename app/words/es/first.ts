@@ -1,7 +1,7 @@
 import type { FirstWords } from '../en';
 import { commands } from './commands';
 import { damaged } from './damaged';
-import { demo, demoStock } from './demo';
+import { demo, demoShop, demoStock } from './demo';
 import { failures } from './failures';
 import { film } from './film';
 import { keep } from './first-keep';
@@ -28,6 +28,7 @@ export const first: FirstWords = {
   storage,
   damaged,
   demo,
+  demoShop,
   demoStock,
   orders,
   grade,
