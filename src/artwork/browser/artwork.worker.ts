@@ -23,11 +23,13 @@ import {
   withDensity,
 } from '..';
 import { startCheck } from '../check';
+import { hasAllBlocks } from '../jpeg-scan';
 import { mended, showsInSmaller } from '../mend';
 import { growOutline } from '../outline';
 import { layWhite } from '../white';
 import type { CheckRequest } from './check-request';
 import { hasFont } from './has-font';
+import { hasAllRows } from './png-rows';
 import {
   type ArtworkProblem,
   context,
@@ -52,6 +54,13 @@ function headerOf(bytes: Uint8Array) {
     return { kind: 'webp' as const, header: readWebpHeader(bytes), whole: isWholeWebp(bytes) };
   return null;
 }
+
+/** Whether the pixels of a file go on to its end; a browser itself refuses a WebP of which some are missing. */
+const hasAllPixels = (
+  kind: 'png' | 'jpeg' | 'webp',
+  bytes: Uint8Array<ArrayBuffer>,
+): boolean | Promise<boolean> =>
+  kind === 'png' ? hasAllRows(bytes) : kind === 'webp' || hasAllBlocks(bytes);
 
 /** Checks the box of an image that is printed. */
 function check(
@@ -119,7 +128,7 @@ const reader = {
       if (!header.ok) return fail(header.problem === 'not-png' ? 'not-image' : header.problem);
       if (header.value.width * header.value.height > MOST_PIXELS) return fail('too-large');
       if (header.value.width > WIDEST) return fail('too-wide');
-      if (!whole) return fail('broken');
+      if (!whole || !(await hasAllPixels(kind, new Uint8Array(bytes)))) return fail('broken');
       const id = await sha256(bytes);
       image = await decodeImage(file).catch(() => null);
       if (!image) return fail('broken');
