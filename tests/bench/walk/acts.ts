@@ -18,9 +18,6 @@ export interface Act {
   readonly act: (page: Page, chance: Chance) => Promise<string | null>;
 }
 
-/** How long a control that is in view may take to answer, in milliseconds: long, since the machine may have other work. */
-const PATIENCE = { timeout: 30_000 };
-
 /** One of what a locator finds, drawn; `null` where it finds nothing. */
 async function drawn(found: Locator, chance: Chance): Promise<Locator | null> {
   const count = await found.count();
@@ -52,7 +49,7 @@ const pressing =
       await drawn(page.getByRole('main').getByRole('button', { name, disabled: false }), chance),
       async (button) => {
         const told = await nameOf(button);
-        await button.click(PATIENCE);
+        await button.click();
         return told;
       },
     );
@@ -68,7 +65,7 @@ const looking =
     await stop.evaluateAll((all) => {
       for (const each of all) if (each instanceof HTMLElement) each.click();
     });
-    await stop.waitFor({ state: 'hidden', ...PATIENCE });
+    await stop.waitFor({ state: 'hidden' });
     return done;
   };
 
@@ -79,8 +76,8 @@ const typing =
     onlyIfThere(await drawn(page.getByRole('main').getByRole('textbox', { name }), chance), async (field) => {
       const typed = text(chance);
       const told = await nameOf(field);
-      await field.fill(typed, PATIENCE);
-      await field.press('Enter', PATIENCE);
+      await field.fill(typed);
+      await field.press('Enter');
       await field.blur();
       return `${told} := ${typed}`;
     });
@@ -93,7 +90,7 @@ const ticking =
       await drawn(page.getByRole('main').getByRole('checkbox', { name, disabled: false }), chance),
       async (box) => {
         const told = await nameOf(box);
-        await box.click({ ...PATIENCE, force: true });
+        await box.click({ force: true });
         return told;
       },
     );
@@ -104,7 +101,7 @@ const key =
   async (page) => {
     const film = page.locator('.film-surface');
     if ((await film.count()) === 0) return null;
-    await film.focus(PATIENCE);
+    await film.focus();
     for (const each of keys) await page.keyboard.press(each);
     return keys.join(' ');
   };
@@ -115,18 +112,17 @@ const inWindow =
   async (page, chance) => {
     if ((await pressing(opens)(page, chance)) === null) return null;
     const window = page.getByRole('dialog');
-    await window.waitFor(PATIENCE);
+    await window.waitFor();
     const told = await fill(window, chance);
     const button = window.getByRole('button', { name: does, disabled: false }).first();
-    if ((await button.count()) > 0) await button.click(PATIENCE);
+    if ((await button.count()) > 0) await button.click();
     if ((await window.count()) > 0) await page.keyboard.press('Escape');
     // What was typed and not taken is asked about before it is thrown away.
     const discard = page
       .getByRole('dialog')
       .getByRole('button', { name: /Leave|Discard|Close|Cancel/ })
       .first();
-    if ((await page.getByRole('dialog').count()) > 0 && (await discard.count()) > 0)
-      await discard.click(PATIENCE);
+    if ((await page.getByRole('dialog').count()) > 0 && (await discard.count()) > 0) await discard.click();
     return told;
   };
 
@@ -134,7 +130,7 @@ const inWindow =
 async function into(window: Locator, name: RegExp, text: string): Promise<string> {
   const field = window.getByRole('textbox', { name }).first();
   if ((await field.count()) === 0) return '';
-  await field.fill(text, PATIENCE);
+  await field.fill(text);
   return `${name.source} := ${text}; `;
 }
 
@@ -181,13 +177,13 @@ export const acts: readonly Act[] = [
           await window
             .getByText(/understood|to mend/)
             .first()
-            .waitFor(PATIENCE);
+            .waitFor();
           // What is there already is asked about.
           const all = window.getByRole('button', {
             name: drawing.of(['Skip all', 'Replace all', 'Add all']),
             disabled: false,
           });
-          if ((await all.count()) > 0) await all.click(PATIENCE);
+          if ((await all.count()) > 0) await all.click();
           return text.replaceAll('\n', ' / ');
         },
         /^(Add|Replace) \d|^Leave all/,
@@ -227,7 +223,7 @@ export const acts: readonly Act[] = [
       const sure = page.getByRole('dialog').getByRole('button', { name: 'Archive' });
       if (told?.startsWith('Archive')) {
         await page.waitForTimeout(300);
-        if ((await sure.count()) > 0) await sure.click(PATIENCE);
+        if ((await sure.count()) > 0) await sure.click();
       }
       return told;
     },
@@ -315,12 +311,12 @@ export const acts: readonly Act[] = [
         .locator('option')
         .evaluateAll((all) => all.map((each) => (each instanceof HTMLOptionElement ? each.value : '')));
       const value = options[chance.below(options.length)] ?? '';
-      await choice.selectOption(value, PATIENCE);
+      await choice.selectOption(value);
       const window = page.getByRole('dialog');
       if (value !== 'new') return `run ${value}`;
-      await window.waitFor(PATIENCE);
+      await window.waitFor();
       for (const box of await window.getByRole('checkbox').all())
-        if (chance.below(2) === 0) await box.click({ ...PATIENCE, force: true });
+        if (chance.below(2) === 0) await box.click({ force: true });
       await page.keyboard.press('Escape');
       return 'a new run';
     },
@@ -334,7 +330,7 @@ export const acts: readonly Act[] = [
       async (window, chance) => {
         await window.getByRole('combobox', { name: 'Include' }).selectOption(chance.of(['all', 'chosen']));
         const box = await drawn(window.getByRole('checkbox'), chance);
-        await box?.click({ ...PATIENCE, force: true });
+        await box?.click({ force: true });
         return 'takes';
       },
       /^Close$/,
@@ -353,7 +349,7 @@ export const acts: readonly Act[] = [
     act: inWindow(
       /^Film and price$/,
       async (window, { of }) => {
-        await window.getByText('Cutting', { exact: true }).click(PATIENCE);
+        await window.getByText('Cutting', { exact: true }).click();
         return into(window, /^Gap/, of(['3', '5', '8']));
       },
       /^Save$/,
@@ -389,7 +385,7 @@ export const acts: readonly Act[] = [
       const jobs = page.locator('.job-list input:not([disabled])');
       const job = await drawn(jobs, chance);
       if (!job) return null;
-      await job.click(PATIENCE);
+      await job.click();
       return 'a job';
     },
   },
@@ -417,7 +413,7 @@ export const acts: readonly Act[] = [
       const options = await choice
         .locator('option')
         .evaluateAll((all) => all.map((each) => (each instanceof HTMLOptionElement ? each.value : '')));
-      await choice.selectOption(options[chance.below(options.length)] ?? '', PATIENCE);
+      await choice.selectOption(options[chance.below(options.length)] ?? '');
       return 'another run';
     },
   },
@@ -428,9 +424,7 @@ export const acts: readonly Act[] = [
     act: inWindow(
       /^Open /,
       async (window, { of }) => {
-        await window
-          .getByRole('combobox', { name: 'What happened' })
-          .selectOption(of(['counted', 'bought']), PATIENCE);
+        await window.getByRole('combobox', { name: 'What happened' }).selectOption(of(['counted', 'bought']));
         return into(window, /^Length/, of(['1', '3', '20', '40']));
       },
       /^Enter it$/,

@@ -11,6 +11,9 @@ import { readStored } from './stored';
 /** What a walk is seen on, in pixels. */
 const SCREEN = { width: 1440, height: 900 };
 
+/** How long anything is waited for, in milliseconds: long, since the machine may have other work. */
+const PATIENCE = 120_000;
+
 const chanceOf = (seed: number): Chance => {
   const random = seededRandom(seed);
   const below = (bound: number) => Math.floor(random() * bound);
@@ -30,8 +33,7 @@ function drawAct({ below }: Chance, present: string | null): Act {
 }
 
 /** Waits until everything is on the disk: long, since the machine may have other work. */
-const kept = (page: Page) =>
-  page.locator('[data-testid=kept][data-saving=saved]').waitFor({ timeout: 60_000 });
+const kept = (page: Page) => page.locator('[data-testid=kept][data-saving=saved]').waitFor();
 
 /** The room that is seen, by its name in the bar at the top. */
 const roomOf = (page: Page): Promise<string | null> =>
@@ -39,7 +41,7 @@ const roomOf = (page: Page): Promise<string | null> =>
 
 /** Goes to a room and waits until it is the one that is seen, as its code may still have to be fetched. */
 async function goTo(page: Page, room: Room): Promise<void> {
-  await page.getByRole('link', { name: room, exact: true }).click({ timeout: 30_000 });
+  await page.getByRole('link', { name: room, exact: true }).click();
   const name = new RegExp(room === 'Film' ? '^(Film|The film is empty)$' : `^${room}$`);
   await page.getByRole('main').getByRole('heading', { level: 1, name }).waitFor();
 }
@@ -107,6 +109,7 @@ async function walk(page: Page, seed: number, steps: number, tell: (line: string
   page.on('console', (message) => {
     if (message.type() === 'error') differences.push(`console: ${message.text()}`);
   });
+  page.setDefaultTimeout(PATIENCE);
   await page.goto('./');
   await page.getByRole('button', { name: 'Start with my own orders' }).click();
   for (let tries = 0; done < steps && tries < 6 * steps && differences.length === 0; tries += 1) {
