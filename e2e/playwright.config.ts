@@ -19,6 +19,7 @@ export default defineConfig({
     timezoneId: 'UTC',
     // A visit would fetch the whole app ahead each time; tests of being offline allow them.
     serviceWorkers: 'block',
+    reuseContext: true,
     screenshot: 'only-on-failure',
     launchOptions: {
       ...(process.env.CHROMIUM ? { executablePath: process.env.CHROMIUM } : {}),

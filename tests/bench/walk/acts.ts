@@ -27,7 +27,10 @@ async function drawn(found: Locator, chance: Chance): Promise<Locator | null> {
 const nameOf = async (control: Locator): Promise<string> =>
   (await control.getAttribute('aria-label')) ?? (await control.textContent()) ?? '';
 
-/** Does something with a control that was drawn; `null` if it is gone meanwhile, as by what is found in the background or by lines out of view. */
+/**
+ * Does something with a control that was drawn; `null` if it is gone meanwhile, as by what is found in the background or by lines out of
+ * view, or lies behind a window that the act before asked for and that came late.
+ */
 async function onlyIfThere(
   control: Locator | null,
   does: (control: Locator) => Promise<string>,
@@ -36,7 +39,8 @@ async function onlyIfThere(
   try {
     return await does(control);
   } catch (error) {
-    if ((await control.count()) === 0) return null;
+    const isBehind = (await control.page().getByRole('dialog').count()) > 0;
+    if (isBehind || (await control.count()) === 0) return null;
     throw error;
   }
 }

@@ -12,7 +12,7 @@ import { readStored } from './stored';
 const SCREEN = { width: 1440, height: 900 };
 
 /** How long anything is waited for, in milliseconds: long, since the machine may have other work. */
-const PATIENCE = 120_000;
+const PATIENCE = 60_000;
 
 const chanceOf = (seed: number): Chance => {
   const random = seededRandom(seed);
