@@ -31,6 +31,10 @@ async function begin(root: HTMLElement): Promise<void> {
   void watchForUpdates(import.meta.url, atRest()).catch(() => undefined);
   offerLayouts();
   void start();
+  void atRest()
+    .then(() => import('./store/folder-backup'))
+    .then(({ followFolder }) => followFolder())
+    .catch(() => undefined);
   // What a tab that died left of an image; the module is needed for nothing else yet.
   void atRest()
     .then(() => import('./print-image/printing'))

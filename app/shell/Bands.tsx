@@ -1,7 +1,10 @@
+import { Suspense } from 'react';
 import type { StorageProblem } from '../../src/storage';
+import { part } from '../offline/part';
 import { useUpdate } from '../offline/update';
 import { Button } from '../parts/Button';
 import { openSource, retrySaving, startAnew, takeOver } from '../store/boot';
+import { useFolder } from '../store/folder';
 import { loadAgain } from '../store/load-again';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
@@ -14,11 +17,15 @@ import { FOLLOWS } from './follows';
 const whyOf = ({ code }: StorageProblem): 'unavailable' | 'blocked' | 'unreadable' =>
   code === 'unavailable' || code === 'blocked' ? code : 'unreadable';
 
+const FolderBand = part(() => import('./FolderBand').then(({ FolderBand: band }) => band));
+
 /** What holds for the whole shop: the demo day, another tab, a new version, trouble with storage. */
 export function Bands() {
   const { bands, keep, storage, trouble } = useWords();
   const { phase, source, follows, saving, inMemory, isGone } = useShop();
   const newer = useUpdate((update) => update.newer);
+  /** Backups do not go to their folder. */
+  const isHeldUp = useFolder(({ folder }) => folder !== null && folder.state !== 'ready');
   const problem = saving.kind === 'failed' && !inMemory ? saving.problem : null;
   return (
     <>
@@ -59,6 +66,11 @@ export function Bands() {
           <p>{bands.newer}</p>
           <Button onPress={() => void loadAgain()}>{bands.updateNow}</Button>
         </Band>
+      )}
+      {source === 'shop' && isHeldUp && (
+        <Suspense>
+          <FolderBand />
+        </Suspense>
       )}
       <Damaged />
       {follows && (

@@ -16,6 +16,7 @@ import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
 import { useAllWords } from '../words';
 import { dayAndTime } from '../words/format';
+import { FolderBackups } from './FolderBackups';
 import { LeftOut } from './LeftOut';
 
 /** How safe the shop's work is: backups, snapshots, and whether the browser may clear it. */
@@ -24,6 +25,7 @@ export function KeepDialog() {
   return (
     <Window title={words.title}>
       <Backups />
+      <FolderBackups />
       <Snapshots />
       <Durable />
       <div className="actions">

@@ -1,11 +1,13 @@
 import { Suspense, useEffect, useRef, useState } from 'react';
+import { settingsOf } from '../../src/model';
 import { part } from '../offline/part';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
+import { dayOf } from '../store/today';
 import { openDialog, useView } from '../store/view';
 import { useWords } from '../words';
-import { clockTime } from '../words/format';
+import { calendarDay, clockTime } from '../words/format';
 
 /** The rooms, and whether all is kept. */
 export function Top() {
@@ -79,6 +81,9 @@ function Kept() {
   const ways = useWays();
   const saving = useShop((shop) => shop.saving);
   const open = useShop((shop) => shop.phase.kind === 'open');
+  const backup = useShop(({ source, book }) =>
+    source === 'shop' && Object.keys(book.order).length > 0 ? (settingsOf(book)?.lastBackup ?? 'none') : null,
+  );
   if (!open) return null;
   return (
     <div className="kept small" data-testid="kept" data-saving={saving.kind}>
@@ -86,6 +91,12 @@ function Kept() {
         {saving.kind === 'saved' && kept.saved(clockTime(saving.at, ways))}
         {saving.kind === 'saving' && kept.saving}
         {saving.kind === 'failed' && <span className="error">{kept.failed}</span>}
+        {saving.kind === 'saved' && backup !== null && (
+          <span className="backup">
+            {' · '}
+            {backup === 'none' ? kept.noBackup : kept.backup(calendarDay(dayOf(backup), ways))}
+          </span>
+        )}
       </Button>
     </div>
   );

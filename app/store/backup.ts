@@ -24,23 +24,30 @@ async function filesOf(book: Book): Promise<{ files: [string, Blob][]; lost: str
 }
 
 /**
- * Saves the open book and its artwork as one file: where the user says, or else with the browser's downloads. What was written is read
- * again before it counts as a backup; a download is read before it is handed over.
+ * Packs the open book and its artwork, writes it to a file or hands it to the browser's downloads under a name, and notes the date. What
+ * was written is read again before it counts as a backup; a download is read before it is handed over.
  * @returns the names of images that could not be put in. `differs`: what was read again is not what was written
  * @throws {WorkerFailed} if it cannot be packed; what the disk says, if it cannot be written
  */
-export async function saveBackup(
-  fileName: string,
-): Promise<Result<readonly string[], 'dismissed' | 'differs'>> {
-  const handle = await askWhere(fileName, { 'application/zip': ['.zip'] });
-  if (handle === 'dismissed') return fail('dismissed');
+export async function handOutBackup(
+  to: FileSystemFileHandle | string,
+): Promise<Result<readonly string[], 'differs'>> {
   const opened = snapshotsNow();
   const { book } = useShop.getState();
   const { files, lost } = await filesOf(book);
   const { file, digest, leftOut } = await packBackup(book, files);
-  const read = await unpackBackup(handle ? await writeAndRead(handle, file) : file, firstSettingsNow());
+  const written = typeof to === 'string' ? file : await writeAndRead(to, file);
+  const read = await unpackBackup(written, firstSettingsNow());
   if (!read.ok || read.value.digest !== digest) return fail('differs');
-  if (!handle) download(file, fileName);
+  if (typeof to === 'string') download(file, to);
   if (snapshotsNow() === opened && mayWrite()) act(edits.editSettings({ lastBackup: editContext().now }));
   return ok([...lost, ...leftOut].map((id) => book.artwork[id]?.fileName ?? id));
+}
+
+/** Saves a backup where the user says, or else with the browser's downloads; see {@link handOutBackup}. */
+export async function saveBackup(
+  fileName: string,
+): Promise<Result<readonly string[], 'dismissed' | 'differs'>> {
+  const handle = await askWhere(fileName, { 'application/zip': ['.zip'] });
+  return handle === 'dismissed' ? fail('dismissed') : handOutBackup(handle ?? fileName);
 }

@@ -1,6 +1,7 @@
 export { artworkInMemory } from './artwork-in-memory';
 export { type ArtworkStore, openArtworkStore } from './artwork-store';
 export { type Epoch, noEpoch } from './epoch';
+export { type BackupFolder, backupFolder, forgetFolder, rememberFolder } from './folder';
 export { browserGround } from './ground';
 export { databases, lastOpened, rememberOpened, type Source } from './names';
 export { ownBook, rememberOwnBook } from './own-book';

@@ -52,6 +52,22 @@ export const keep = {
         return 'The backup could not be stored here, perhaps since the disk is full or another tab writes. Nothing here was changed.';
     }
   },
+  folder: {
+    title: 'Backups by themselves',
+    none: 'Choose a folder, best on another disk: a backup goes there in each hour of work. A file a day, of which thirty are kept.',
+    choose: 'Choose a folder',
+    another: 'Another folder',
+    leave: 'No longer',
+    chosen: (name: string) =>
+      `Backups go to the folder “${name}” in each hour of work. A file a day, of which thirty are kept.`,
+    last: (when: string) => `The last was written on ${when}.`,
+    waits: (name: string) => `Backups to the folder “${name}” wait until you allow them again.`,
+    allow: 'Allow',
+    failed: (name: string) =>
+      `The backup to the folder “${name}” could not be written. Look whether the folder is there and has room.`,
+    cannot: 'This browser cannot write to a folder by itself. Save a backup at the end of each day.',
+    refused: 'The browser does not let this folder be used. Choose another.',
+  },
   snapshots: 'Snapshots',
   noSnapshots:
     'A snapshot is taken in each hour of work. They are kept for a day, and one a day for a month.',

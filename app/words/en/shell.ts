@@ -30,6 +30,8 @@ export const kept = {
   saved: (time: string) => `Kept on this device, ${time}`,
   failed: 'Not kept',
   offline: 'works offline',
+  backup: (when: string) => `backup ${when}`,
+  noBackup: 'no backup yet',
 };
 
 export const bands = {

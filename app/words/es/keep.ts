@@ -51,6 +51,23 @@ export const keep: Words['keep'] = {
         return 'La copia de seguridad no se ha podido guardar: el disco está lleno, o se trabaja en otra pestaña. Aquí no ha cambiado nada.';
     }
   },
+  folder: {
+    title: 'Copias de seguridad automáticas',
+    none: 'Se elige una carpeta, mejor en otro disco: en cada hora de trabajo se guarda allí una copia. Un archivo por día; se conservan treinta.',
+    choose: 'Elegir una carpeta',
+    another: 'Otra carpeta',
+    leave: 'Ya no',
+    chosen: (name) =>
+      `En cada hora de trabajo se guarda una copia en la carpeta «${name}». Un archivo por día; se conservan treinta.`,
+    last: (when) => `La última es del ${when}.`,
+    waits: (name) => `Las copias de seguridad en la carpeta «${name}» esperan un nuevo permiso.`,
+    allow: 'Permitir',
+    failed: (name) =>
+      `La copia de seguridad no se ha podido escribir en la carpeta «${name}». Hay que mirar si la carpeta está y tiene sitio.`,
+    cannot:
+      'Este navegador no puede escribir en una carpeta por su cuenta. Conviene guardar una copia al final de cada día.',
+    refused: 'El navegador no deja usar esta carpeta. Hay que elegir otra.',
+  },
   snapshots: 'Instantáneas',
   noSnapshots:
     'Se toma una instantánea en cada hora de trabajo. Se conservan un día, y una de cada día durante un mes.',

@@ -33,6 +33,8 @@ export const kept: Words['kept'] = {
   saved: (time) => `Guardado en este dispositivo, ${time}`,
   failed: 'Sin guardar',
   offline: 'funciona sin conexión',
+  backup: (when) => `copia ${when}`,
+  noBackup: 'sin copia de seguridad',
 };
 
 export const bands: Words['bands'] = {
