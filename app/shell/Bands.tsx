@@ -10,19 +10,20 @@ import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useWords } from '../words';
 import { Band } from './Band';
-import { Damaged } from './Damaged';
 import { FOLLOWS } from './follows';
 
 /** What of the reasons for working in memory a user can do something about. */
 const whyOf = ({ code }: StorageProblem): 'unavailable' | 'blocked' | 'unreadable' =>
   code === 'unavailable' || code === 'blocked' ? code : 'unreadable';
 
+const Damaged = part(() => import('./Damaged').then(({ Damaged: bands }) => bands));
 const FolderBand = part(() => import('./FolderBand').then(({ FolderBand: band }) => band));
 
 /** What holds for the whole shop: the demo day, another tab, a new version, trouble with storage. */
 export function Bands() {
   const { bands, keep, storage, trouble } = useWords();
-  const { phase, source, follows, saving, inMemory, isGone } = useShop();
+  const { phase, source, follows, saving, inMemory, isGone, setAside, fellBack } = useShop();
+  const isDamaged = setAside.length > 0 || fellBack.length > 0;
   const newer = useUpdate((update) => update.newer);
   /** Backups do not go to their folder. */
   const isHeldUp = useFolder(({ folder }) => folder !== null && folder.state !== 'ready');
@@ -72,7 +73,11 @@ export function Bands() {
           <FolderBand />
         </Suspense>
       )}
-      <Damaged />
+      {isDamaged && (
+        <Suspense>
+          <Damaged />
+        </Suspense>
+      )}
       {follows && (
         <Band tone="care">
           <p id={FOLLOWS}>{bands.follows}</p>

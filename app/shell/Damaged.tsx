@@ -1,6 +1,6 @@
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import { Band } from './Band';
 import { byCollection, namesOf } from './by-collection';
 
@@ -9,7 +9,7 @@ const NAMED = 5;
 
 /** Names what of the stored book could not be read, and says which settings had to be those of a new shop. */
 export function Damaged() {
-  const { damaged: words } = useWords();
+  const { damaged: words } = useAllWords();
   const ways = useWays();
   const setAside = useShop((shop) => shop.setAside);
   const fellBack = useShop((shop) => shop.fellBack);

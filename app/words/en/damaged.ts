@@ -1,5 +1,6 @@
 import type { Collection, SettingsField } from '../../../src/model';
-import { counted, listed, listedUpTo, type Ways } from '../format';
+import { counted, listed, type Ways } from '../format';
+import { damaged as first } from './first-damaged';
 
 const of =
   (one: string, many: string) =>
@@ -62,9 +63,9 @@ const settings: Readonly<Record<SettingsField, string>> = {
 
 /** What of the stored book could not be read. */
 export const damaged = {
+  ...first,
   said: 'Some of what is stored could not be read. It is left untouched in storage; all else is here.',
   which: 'What could not be read',
-  history: 'What could be undone was damaged where it was stored. The book stays as it is; undo begins anew.',
   records,
   other: (count: number, ways: Ways) => counted(count, 'other entry', 'other entries', ways),
   named: (what: string, names: readonly string[], ways: Ways) =>
@@ -72,6 +73,4 @@ export const damaged = {
   settings,
   fellBack: (fields: readonly string[], ways: Ways) =>
     `Settings that could not be read are those of a new shop: ${listed(fields, ways)}. Please look them through.`,
-  reconciled: (films: readonly string[], ways: Pick<Ways, 'locale'>) =>
-    `The stock entries of a film did not add up to what is left of it. An entry of the difference was added. Please count: ${listedUpTo(4, films, 'more', ways)}.`,
 };

@@ -7,6 +7,7 @@ import { costSheet, costsForm } from './costs';
 import { csv } from './csv';
 import { cut } from './cut';
 import { cutMap } from './cut-map';
+import { damaged } from './damaged';
 import { designs } from './designs';
 import { filmForm } from './film-form';
 import { grid, names } from './garments';
@@ -42,6 +43,7 @@ import { upkeep } from './upkeep';
 
 /** What the other rooms and the windows say. */
 export const more = {
+  damaged,
   keep,
   orders,
   runs,

@@ -1,5 +1,6 @@
 import type { Words } from '../en';
-import { counted, listed, listedUpTo, type Ways } from '../format';
+import { counted, listed, type Ways } from '../format';
+import { damaged as first } from './first-damaged';
 
 const of =
   (one: string, many: string) =>
@@ -60,16 +61,13 @@ const settings: Words['damaged']['settings'] = {
 };
 
 export const damaged: Words['damaged'] = {
+  ...first,
   said: 'Parte de lo guardado no se ha podido leer. Queda intacto en el almacenamiento; todo lo demás está aquí.',
   which: 'Lo que no se ha podido leer',
-  history:
-    'Lo que se podía deshacer estaba dañado en el almacenamiento. Todo sigue como está, y se deshace desde aquí.',
   records,
   other: (count, ways) => counted(count, 'otra entrada', 'otras entradas', ways),
   named: (what, names, ways) => (names.length > 0 ? `${what}: ${listed(names, ways)}` : what),
   settings,
   fellBack: (fields, ways) =>
     `Los ajustes que no se han podido leer son los de un taller nuevo: ${listed(fields, ways)}. Conviene revisarlos.`,
-  reconciled: (films, ways) =>
-    `Los movimientos de alguna película no sumaban lo que queda de ella. Se añadió uno con la diferencia. Conviene contar: ${listedUpTo(4, films, 'más', ways)}.`,
 };

@@ -1,9 +1,9 @@
 import type { FirstWords } from '../en';
 import { commands } from './commands';
-import { damaged } from './damaged';
 import { demo, demoShop, demoStock } from './demo';
 import { failures } from './failures';
 import { film } from './film';
+import { damaged } from './first-damaged';
 import { keep } from './first-keep';
 import { orders } from './first-orders';
 import { runs } from './first-runs';
