@@ -45,9 +45,9 @@ test('artwork is graded, its thin strokes are shown over it, and a smaller print
   await expect(grade(page)).toHaveAttribute('data-grade', 'check');
   await grade(page).click();
   const window = page.getByRole('dialog');
-  await expect(window).toContainText('strokes thinner than 0.5 mm in 1 place');
+  await expect(window).toContainText('1 stroke thinner than 0.5 mm');
   await expect(window).toContainText('300 across, 300 down');
-  await expect(window.getByRole('button', { name: /^Hide marks: strokes/ })).toBeVisible();
+  await expect(window.getByRole('button', { name: /^Hide marks: 1 stroke/ })).toBeVisible();
   const marked = await window.locator('canvas').evaluate((canvas: HTMLCanvasElement) => {
     const { data } = canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height) ?? { data: [] };
     let count = 0;
@@ -178,12 +178,12 @@ test('a pale fringe is taken off, and a thin stroke thickened, each in a step of
   await window.getByRole('button', { name: 'Use this image' }).click();
   await expect(window).toContainText('Made here by taking the fringe off.');
   await expect(window).not.toContainText('of the edges have');
-  await expect(window).toContainText('strokes thinner than 0.5 mm');
+  await expect(window).toContainText('1 stroke thinner than 0.5 mm');
   await window.getByRole('button', { name: 'Thicken the strokes' }).first().click();
   await window.getByRole('button', { name: 'Use this image' }).click();
   await expect(window).toContainText('Made here by thickening strokes to 0.5 mm.');
   await expect(window).toContainText('Film that bears ink');
-  await expect(window).not.toContainText('strokes thinner');
+  await expect(window).not.toContainText('thinner than');
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.getByRole('button', { name: 'Undo' }).click();
