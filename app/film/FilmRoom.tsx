@@ -9,20 +9,17 @@ import {
 } from '../commands';
 import { CommandButton } from '../commands/CommandButton';
 import { part } from '../offline/part';
-import { DemoButton } from '../panels/DemoButton';
 import { useNextAct } from '../panels/useNextAct';
-import { Button } from '../parts/Button';
-import { Empty } from '../parts/Empty';
 import { useNarrow } from '../parts/useNarrow';
 import { atRest } from '../store/at-rest';
+import { useOffers } from '../store/offers';
 import { useLaidRun } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { goTo, useView } from '../store/view';
+import { useView } from '../store/view';
 import { CopyTable } from './CopyTable';
 import { FilmCanvas } from './canvas/FilmCanvas';
 import { FilmBar } from './FilmBar';
 import { LayoutProgress } from './LayoutProgress';
-import { Offer } from './Offer';
 import { OrderCards } from './OrderCards';
 import { RunBar } from './RunBar';
 import { RunSentence } from './RunSentence';
@@ -32,6 +29,8 @@ import { useWords } from '../words';
 
 const fetchSheet = () => import('./SelectionSheet').then(({ SelectionSheet: sheet }) => sheet);
 const SelectionSheet = part(fetchSheet);
+const Offer = part(() => import('./Offer').then(({ Offer: offer }) => offer));
+const NoOrders = part(() => import('./NoOrders').then(({ NoOrders: none }) => none));
 
 /** The heart: the run in a sentence, the film across the screen, the whole run under it, the orders below. */
 export function FilmRoom() {
@@ -48,19 +47,14 @@ export function FilmRoom() {
     [],
   );
   const isSelected = useView(({ selected }) => selected.size > 0);
+  const isOffered = useOffers((state) => state.offer !== null);
   const anyTransfers = useShop(({ book }) => Object.keys(book.transfer).length > 0);
   if (!run) return null;
   if (!anyTransfers) {
     return (
-      <Empty title={words.emptyTitle}>
-        <p>{words.empty}</p>
-        <div className="actions">
-          <Button weight="primary" onPress={() => goTo('orders')}>
-            {words.toOrders}
-          </Button>
-          <DemoButton />
-        </div>
-      </Empty>
+      <Suspense>
+        <NoOrders />
+      </Suspense>
     );
   }
   const acts = (
@@ -98,7 +92,11 @@ export function FilmRoom() {
       <RunStrip run={run} />
       {narrow && acts}
       {narrow && <RunBar run={run} next={next} />}
-      <Offer run={run} />
+      {isOffered && (
+        <Suspense>
+          <Offer run={run} />
+        </Suspense>
+      )}
       <FilmBar run={run} />
       <OrderCards run={run} />
       <CopyTable run={run} />

@@ -1,17 +1,25 @@
 import { type LaidRun, type LeftOut, tooLargeFor } from '../../src/layout';
 import { copiesByTransfer, type Order, ordersByDue, type Transfer, transfersByOrder } from '../../src/model';
+import { fetchPart } from '../offline/part';
 import { FirstButton } from '../panels/FirstButton';
 import { GradeButton } from '../panels/GradeButton';
 import { Button } from '../parts/Button';
 import { OrderCode } from '../parts/OrderCode';
 import { reveal } from '../store/camera';
+import { sayFailed } from '../store/failures';
 import { usePlanning } from '../store/planning';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { select } from '../store/view';
 import { useWords } from '../words';
 import { area, dueDay, whole } from '../words/format';
-import { putBack } from './put-back';
+
+/** Puts a copy on the film; what that takes is fetched when it is asked for. */
+const putBack = (transfer: Transfer['id']): Promise<void> =>
+  fetchPart(() => import('./put-back')).then(
+    (fetched) => fetched.putBack(transfer),
+    (error) => sayFailed('layout', error),
+  );
 
 /** The orders as cards, soonest due first: what lies on the film and what still waits for a place. */
 export function OrderCards({ run }: { run: LaidRun }) {

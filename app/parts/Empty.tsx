@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import './empty.css';
 
 /** A room, or a part of one, that has nothing to show yet: one drawing, what is missing, and one act that leads on. */
 export function Empty({

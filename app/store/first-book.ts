@@ -17,8 +17,7 @@ export const firstSettingsNow = (): Settings => ({
 /** What a book begins with, in the words and the ways of whoever opens it first. */
 export function firstBookOf(source: Source): Book {
   const words = wordsNow();
-  const first = firstSettings(navigator.language, languageNow());
-  const settings = source === 'demo' ? { ...first, letterhead: words.demoShop } : first;
+  const settings = firstSettings(navigator.language, languageNow());
   const ways = { ...settings, locale: localeNow() };
   return firstBook(
     {

@@ -37,13 +37,11 @@ function copiesIn({ from, to }: { readonly from: Point; readonly to: Point }, ru
   return run.copies.filter((copy) =>
     rows.some((row) => {
       const box = toScreen(row.view, run.film.width, copy);
-      const [over, under] = [Math.max(0, box.top), Math.min(row.pixels.height, box.top + box.height)];
       return (
         box.left < right &&
         box.left + box.width > left &&
-        row.top + over < bottom &&
-        row.top + under > top &&
-        over < under
+        row.top + box.top < bottom &&
+        row.top + box.top + box.height > top
       );
     }),
   );

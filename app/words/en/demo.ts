@@ -42,9 +42,6 @@ export const demo: DemoWords = {
   },
 };
 
-/** What the shop of the demo day is called, and where it is. */
-export const demoShop = { name: 'Bramble Lane Prints', address: '12 Bramble Lane' };
-
 export const demoStock: DemoStockWords = {
   colour: 'Colour inks',
   white: 'White ink',

@@ -42,11 +42,6 @@ export const demo: Words['demo'] = {
   },
 };
 
-export const demoShop: Words['demoShop'] = {
-  name: 'Estampados La Zarza',
-  address: 'Callejón de la Zarza 12',
-};
-
 export const demoStock: Words['demoStock'] = {
   colour: 'Tintas de color',
   white: 'Tinta blanca',

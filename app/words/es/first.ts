@@ -1,6 +1,6 @@
 import type { FirstWords } from '../en';
 import { commands } from './commands';
-import { demo, demoShop, demoStock } from './demo';
+import { demo, demoStock } from './demo';
 import { failures } from './failures';
 import { film } from './film';
 import { damaged } from './first-damaged';
@@ -28,7 +28,6 @@ export const first: FirstWords = {
   storage,
   damaged,
   demo,
-  demoShop,
   demoStock,
   orders,
   grade,
