@@ -1,3 +1,4 @@
+import { Suspense } from 'react';
 import {
   brokenWishes,
   cleanOffcut,
@@ -8,7 +9,7 @@ import {
   wasteOver,
 } from '../../src/layout';
 import { um } from '../../src/units';
-import { TooLargeNotes } from '../panels/TooLargeNotes';
+import { part } from '../offline/part';
 import { useHeld } from '../store/held';
 import { useWays } from '../store/selectors';
 import { useDay } from '../store/timeline';
@@ -18,6 +19,9 @@ import { area, filmLength, momentOf, money, percent, shortLength } from '../word
 import { Dues } from './Dues';
 import { Outlook } from './Outlook';
 import { useShortest } from './useShortest';
+
+// Known once the day is worked out.
+const TooLargeNotes = part(() => import('../panels/TooLargeNotes').then(({ TooLargeNotes: notes }) => notes));
 
 /** The run as a person would say it, with the figures large; they follow copies that are dragged. */
 export function RunSentence({ run }: { run: LaidRun }) {
@@ -60,7 +64,11 @@ export function RunSentence({ run }: { run: LaidRun }) {
             })}
         </p>
       )}
-      {day.kind === 'ready' && run.state === 'draft' && <TooLargeNotes work={day.day.work} />}
+      {day.kind === 'ready' && run.state === 'draft' && (
+        <Suspense>
+          <TooLargeNotes work={day.day.work} />
+        </Suspense>
+      )}
       <Dues run={run} day={day} />
       <Details run={shown} />
       <Outlook run={run} />
