@@ -29,9 +29,11 @@ const floors = {
     ['shell'],
   ],
   src: [
-    ['units', 'workers'],
+    ['outlines', 'units', 'workers'],
     ['packing', 'model', 'intake'],
-    ['nesting', 'layout', 'storage', 'artwork'],
+    ['nesting'],
+    ['planning'],
+    ['layout', 'storage', 'artwork'],
     ['cutting', 'hand-over'],
     ['pressing'],
     ['costing'],

@@ -8,6 +8,7 @@ import {
   straightCuts,
   wasteOver,
 } from '../../src/layout';
+import { isByOutlines, isCutStraight } from '../../src/model';
 import { um } from '../../src/units';
 import { part } from '../offline/part';
 import { useHeld } from '../store/held';
@@ -88,9 +89,13 @@ function Wishes({ run }: { run: LaidRun }) {
   const { film: words } = useWords();
   const ways = useWays();
   const broken = brokenWishes(run);
-  const cuts = run.film.cutting === 'free' || run.copies.length === 0 ? null : straightCuts(run);
+  const cuts = !isCutStraight(run.film) || run.copies.length === 0 ? null : straightCuts(run);
+  const boxed = isByOutlines(run.view.run, run.film)
+    ? run.copies.filter(({ outline }) => outline === null).length
+    : 0;
   return (
     <>
+      {boxed > 0 && <p className="quiet small">{words.layByOutlines(boxed, ways)}</p>}
       {broken.map((wish) => (
         <p key={wish} className="care small">
           {words.broken[wish]}

@@ -1,7 +1,7 @@
 import { create } from 'zustand';
 import { heightOf } from '../../src/artwork';
-import { edits } from '../../src/editing';
-import { type Artwork, type Book, isFixed, type Transfer } from '../../src/model';
+import { edits, type NewArtwork } from '../../src/editing';
+import { type Book, isFixed, type Transfer } from '../../src/model';
 import { keepArtwork } from '../store/artwork';
 import { readArtwork } from '../store/read-artwork';
 import { waysNow } from '../store/selectors';
@@ -19,7 +19,7 @@ export const useReading = create<{ readonly transfers: ReadonlySet<string> }>(()
 }));
 
 /** Says what a new image of a transfer leaves as it was. */
-function sayReplaced(book: Book, transfer: Transfer, { trim, density }: Omit<Artwork, 'changed'>): void {
+function sayReplaced(book: Book, transfer: Transfer, { trim, density }: NewArtwork): void {
   const copies = Object.values(book.copy).filter((copy) => copy.transfer === transfer.id);
   const fixed = copies.filter((copy) => isFixed(book, copy));
   const placed = copies.filter(({ place }) => place !== null).length - fixed.length;

@@ -1,7 +1,7 @@
 import { heightOf, physicalSize } from '../../src/artwork';
 import type { OpenedArtwork } from '../../src/artwork/browser';
-import { edits } from '../../src/editing';
-import type { Artwork, Id, Transfer } from '../../src/model';
+import { edits, type NewArtwork } from '../../src/editing';
+import type { Id, Transfer } from '../../src/model';
 import { fromMm } from '../../src/units';
 import { keepArtwork } from '../store/artwork';
 import { readArtwork } from '../store/read-artwork';
@@ -26,9 +26,7 @@ function sizeOf({ trim, density }: OpenedArtwork) {
 }
 
 /** Reads an image file and puts it on the disk; says why, if that cannot be. */
-export async function takeIn(
-  file: File,
-): Promise<{ opened: OpenedArtwork; kept: Omit<Artwork, 'changed'> } | null> {
+export async function takeIn(file: File): Promise<{ opened: OpenedArtwork; kept: NewArtwork } | null> {
   const opened = await readArtwork(file);
   if (!opened) return null;
   const kept = await keepArtwork(opened);

@@ -1,4 +1,5 @@
 import type { OpenedArtwork } from '../../src/artwork/browser';
+import type { NewArtwork } from '../../src/editing';
 import { type Artwork, asId } from '../../src/model';
 import {
   type ArtworkStore,
@@ -54,7 +55,7 @@ export const keepFile = (id: string, file: Blob): Promise<Result<void, StoragePr
 export async function keepArtwork(
   opened: OpenedArtwork,
   madeFrom: Artwork['madeFrom'] = null,
-): Promise<Result<Omit<Artwork, 'changed'>, StorageProblem>> {
+): Promise<Result<NewArtwork, StorageProblem>> {
   const { id, kind, file, fileName, thumbnail, pixels, density, trim } = opened;
   const kept = store ? await store.put(id, file, thumbnail) : null;
   if (kept && !kept.ok) return kept;

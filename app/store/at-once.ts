@@ -7,7 +7,7 @@ import { sayFailed } from './failures';
  * @throws {PartMissing} if it cannot be fetched
  */
 export const fetchAtOnce = async (): Promise<AtOnce> =>
-  (await fetchPart(() => import('../../src/packing/at-once'))).atOnce;
+  (await fetchPart(() => import('../../src/planning'))).atOnce;
 
 /** The same; where it cannot be fetched, that is said, and there is none. */
 export async function atOnceOrSaid(): Promise<AtOnce | null> {

@@ -8,7 +8,7 @@ import {
   type Outline,
   strokeLimit,
 } from '../../src/artwork';
-import { type CheckRequest, openArtwork, openChecker } from '../../src/artwork/browser';
+import { type Checker, type CheckRequest, openArtwork, openChecker } from '../../src/artwork/browser';
 import type { CoverageOf } from '../../src/costing';
 import { edits } from '../../src/editing';
 import type { Artwork, Book, Transfer } from '../../src/model';
@@ -84,6 +84,18 @@ async function readAgain(artwork: Artwork, file: Blob): Promise<boolean> {
   return true;
 }
 
+/** Keeps the outline that copies are laid out by, once the pixels are looked at. */
+async function keepOutline(
+  { artwork, request }: Task,
+  { outline }: ArtworkCheck,
+  checker: Checker,
+): Promise<void> {
+  const isAsked = () => useShop.getState().book.artwork[artwork.id]?.outline === null && mayWrite();
+  if (!isAsked()) return;
+  const found = await checker.layoutOutline(outline, request);
+  if (found && isAsked()) act(edits.keepOutline(artwork.id, found));
+}
+
 /** Why a check ends early: someone said so, or its size or file is no longer that of any transfer. */
 const STOPPED = 'stopped';
 const NOT_ASKED_FOR = 'not asked for';
@@ -111,11 +123,15 @@ export function followChecks(): () => void {
   let running: { readonly key: string; readonly stop: AbortController } | null = null;
   let closed = false;
 
-  const run = async ({ key, artwork, request }: Task, signal: AbortSignal): Promise<void> => {
+  const run = async (task: Task, signal: AbortSignal): Promise<void> => {
+    const { key, artwork, request } = task;
     const kept = readKept(await loadCheck(artwork.id));
     const own = key.slice(artwork.id.length + 1);
     const known = kept.checks.find(([size]) => size === own)?.[1];
-    if (known) return setState(key, { kind: 'done', check: known });
+    if (known) {
+      setState(key, { kind: 'done', check: known });
+      return keepOutline(task, known, checker);
+    }
     const file = await loadArtworkFile(artwork.id);
     if (!file) return setState(key, { kind: 'failed' });
     setState(key, { kind: 'running', share: 0 });
@@ -138,6 +154,7 @@ export function followChecks(): () => void {
     const others = kept.checks.filter(([size]) => size !== own);
     const checks = [...others.slice(1 - MOST_KEPT), [own, result.value] as const];
     await keepCheck(artwork.id, { version: CHECK_VERSION, checks } satisfies KeptChecks);
+    await keepOutline(task, result.value, checker);
   };
 
   const next = async (): Promise<void> => {

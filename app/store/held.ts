@@ -1,6 +1,14 @@
 import { create } from 'zustand';
 import { edits } from '../../src/editing';
-import { type LaidCopy, type LaidRun, type Refusal, refusals, snap, withCopies } from '../../src/layout';
+import {
+  type LaidCopy,
+  type LaidRun,
+  quarterTurned,
+  type Refusal,
+  refusals,
+  snap,
+  withCopies,
+} from '../../src/layout';
 import { type Micrometres, um } from '../../src/units';
 import { wordsNow } from '../words';
 import { stopPlanning } from './planning';
@@ -85,5 +93,5 @@ export function move(ids: readonly string[], change: (copy: LaidCopy) => LaidCop
 export function quarterTurn(copy: LaidCopy): LaidCopy {
   const x = um(copy.x + (copy.width - copy.length) / 2);
   const y = um(copy.y + (copy.length - copy.width) / 2);
-  return { ...copy, x, y, width: copy.length, length: copy.width, turned: !copy.turned };
+  return { ...quarterTurned(copy), x, y };
 }

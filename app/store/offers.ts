@@ -11,7 +11,7 @@ import {
 } from '../../src/layout';
 import type { Run } from '../../src/model';
 import type { Plan } from '../../src/packing';
-import { planInWorkers } from '../../src/packing/browser';
+import { planInWorkers } from '../../src/planning/browser';
 import { usePlanning } from './planning';
 import { laidNow, openRunNow } from './selectors';
 import { act, mayWrite, useShop } from './shop';

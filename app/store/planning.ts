@@ -18,7 +18,7 @@ import {
 } from '../../src/layout';
 import type { Film, Run, StoredStep } from '../../src/model';
 import type { AtOnce, Idea, Plan } from '../../src/packing';
-import { planInWorkers } from '../../src/packing/browser';
+import { planInWorkers } from '../../src/planning/browser';
 import { wordsNow } from '../words';
 import { fetchAtOnce } from './at-once';
 import { sayFailed } from './failures';

@@ -11,7 +11,7 @@ import {
 } from '../../src/layout';
 import type { Book, Run } from '../../src/model';
 import { validatePlan } from '../../src/packing';
-import { buildInWorker } from '../../src/packing/browser';
+import { buildInWorker } from '../../src/planning/browser';
 import { sayFailed } from './failures';
 
 /** Layouts built of each: enough to tell two films apart, quick enough to wait for. */

@@ -1,5 +1,6 @@
 import { create } from 'zustand';
-import type { Artwork, Blank, Stage, Transfer } from '../../src/model';
+import type { NewArtwork } from '../../src/editing';
+import type { Blank, Stage, Transfer } from '../../src/model';
 
 /** What a refusal or a success says, until it is read or replaced. */
 export interface Notice {
@@ -15,7 +16,7 @@ export type Room = 'orders' | 'quote' | 'film' | 'cut' | 'cut-map' | 'press' | '
 /** A design that is wanted at several sizes, with or without an image. */
 export interface Design {
   readonly name: string;
-  readonly artwork: Omit<Artwork, 'changed'> | null;
+  readonly artwork: NewArtwork | null;
   /** The size to begin with: as its file says, or as a transfer has it. */
   readonly size: Pick<Transfer, 'width' | 'height'>;
   /** The garment's colour it is looked at on. */

@@ -1,4 +1,5 @@
 import type { LaidCopy, LaidRun } from '../layout';
+import { isCutStraight } from '../model';
 import { type CutTree, cutTree, type Span } from '../packing';
 import { type Micrometres, um } from '../units';
 import { copiesWithin, measured, runSpans } from './cuts';
@@ -151,7 +152,7 @@ function orderOf(run: LaidRun, span: Span, index: number): SpanOrder {
   const copies = copiesWithin(run.copies, span);
   const { from, to } = span;
   const whole: FilmPart = { x: um(0), y: from, width: run.film.width, length: um(to - from) };
-  const tree = run.film.cutting !== 'free' ? cutTree(copies) : null;
+  const tree = isCutStraight(run.film) ? cutTree(copies) : null;
   if (tree) {
     const cuts = cutsOf(run, tree, whole, copies);
     const steps = copies.length === 1 ? copies.map((copy): CutStep => ({ kind: 'copy', copy })) : cuts;

@@ -1,15 +1,16 @@
-import type { Artwork, Id, Meant } from '../model';
+import type { Artwork, ArtworkOutline, Id, Meant } from '../model';
 import type { BookDraft, EditContext } from './step';
 import { addTransfer, editTransfer, type TransferFields } from './transfers';
 
-/** An image that is kept; the edit that uses it says when. */
-export type NewArtwork = Omit<Artwork, 'changed'>;
+/** An image that is kept; the edit that uses it says when, and its outline is found later. */
+export type NewArtwork = Omit<Artwork, 'changed' | 'outline'>;
 
 /** Gives a transfer its artwork; its printed size stays what it was. */
 export function setArtwork(draft: BookDraft, id: string, artwork: NewArtwork, { now }: EditContext): void {
   const transfer = draft.transfer[id];
   if (!transfer) return;
-  draft.artwork[artwork.id] = { ...artwork, changed: now };
+  const outline = draft.artwork[artwork.id]?.outline ?? null;
+  draft.artwork[artwork.id] = { ...artwork, outline, changed: now };
   transfer.artwork = artwork.id;
 }
 
@@ -20,7 +21,13 @@ export function readArtworkAgain(
   artwork: NewArtwork,
   { now }: EditContext,
 ): void {
-  if (draft.artwork[id]) draft.artwork[id] = { ...artwork, id, changed: now };
+  if (draft.artwork[id]) draft.artwork[id] = { ...artwork, id, outline: null, changed: now };
+}
+
+/** Keeps the outline that was found of an image. */
+export function keepOutline(draft: BookDraft, id: Id<'artwork'>, outline: ArtworkOutline): void {
+  const artwork = draft.artwork[id];
+  if (artwork) artwork.outline = outline;
 }
 
 /** Makes an image file a transfer of its order, of the file's name and size, with one copy. */

@@ -2,6 +2,7 @@ import type { Copy, CostBasis, Id } from '../model';
 import {
   addArtworkFile,
   clearMeant,
+  keepOutline,
   readArtworkAgain,
   setArtwork,
   setMadeArtwork,
@@ -142,6 +143,7 @@ export const edits = {
     editCheck,
     resetCheck,
     readArtworkAgain,
+    keepOutline,
     noteImage,
     /** Artwork that a transfer came without, found later. */
     drawArtwork: setArtwork,

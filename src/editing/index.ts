@@ -1,6 +1,7 @@
 export {
   clearMeant,
   type GivenArtwork,
+  type NewArtwork,
   setArtwork,
   setMeant,
 } from './artwork';

@@ -16,7 +16,12 @@ export function drawForRun(draft: BookDraft, id: Id<'run'>): Drawn[] {
 
 /** Puts a layout on a draft's film. Copies that lie on the shelf are taken from there. */
 export function layOut(draft: BookDraft, run: Id<'run'>, places: Places): void {
-  if (draft.run[run]?.state === 'draft') drawForRun(draft, run);
+  const own = draft.run[run];
+  if (own?.state === 'draft') {
+    drawForRun(draft, run);
+    // What of it was printed by outlines lies as it was printed.
+    own.laidBy = 'boxes';
+  }
   setPlaces(draft, run, places);
 }
 

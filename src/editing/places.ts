@@ -14,7 +14,9 @@ export function setPlaces(
   run: Id<'run'>,
   places: Iterable<readonly [Id<'copy'>, Place | null]>,
 ): void {
-  const isDraft = draft.run[run]?.state === 'draft';
+  const own = draft.run[run];
+  const isDraft = own?.state === 'draft';
+  if (isDraft && draft.film[own.film]?.cutting === 'outlines') own.laidBy = 'outlines';
   const off: string[] = [];
   for (const [id, place] of places) {
     const copy = draft.copy[id];

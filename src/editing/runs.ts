@@ -89,6 +89,9 @@ function snapshotOf(
     copies: copies.map(({ copy }) => copy),
     garments: Object.values(garment).filter(({ order }) => isOn.has(order)),
     placements: Object.values(placement).filter(({ order }) => isOn.has(order)),
+    outlines: Object.fromEntries(
+      copies.flatMap(({ transfer, outline }) => (outline ? [[transfer.id, outline]] : [])),
+    ),
   };
 }
 
@@ -108,6 +111,7 @@ export function moveTo(run: Draft<LockedRun>, state: LockedRun['state'], now: In
 const asDraft = (run: Run, now: Instant): DraftRun => ({
   ...draftRun(run),
   history: run.state === 'draft' ? run.history : [...run.history, { state: 'draft', at: now }],
+  laidBy: run.laidBy,
   printed: run.printed,
   spoiled: run.spoiled,
 });

@@ -22,6 +22,7 @@ const trimmedPart = (part: Snapshot, withPictures: boolean): Snapshot => ({
     a.transfer === b.transfer ? a.number - b.number : a.transfer < b.transfer ? -1 : 1,
   ),
   placements: part.placements.map((placement) => ({ ...placement, artwork: null })),
+  outlines: withPictures ? part.outlines : {},
 });
 
 const trimmed = (run: LockedRun, withPictures: boolean): LockedRun => ({

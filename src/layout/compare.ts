@@ -1,5 +1,6 @@
 import { asId, type Book, draftRun, type Film, type Order, type Run, runCost } from '../model';
-import { atOnce, type Plan, type Problem } from '../packing';
+import type { Plan, Problem } from '../packing';
+import { atOnce } from '../planning';
 import type { Micrometres, Minor } from '../units';
 import { filmTaken } from './figures';
 import { type LaidRun, layRun } from './laid';

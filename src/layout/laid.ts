@@ -11,9 +11,11 @@ import {
   runView,
   type Transfer,
 } from '../model';
+import { lyingOutline, type Ring, turned } from '../outlines';
 import { knifeLines, type Span } from '../packing';
 import { type Micrometres, um } from '../units';
 import { sheetAt, sheetStart, sheetsPrinted } from './film-shape';
+import { printedRings } from './printed-rings';
 
 /** A copy as it lies on the film; `width` across it, `length` along it, turned or not. */
 export interface LaidCopy {
@@ -27,6 +29,8 @@ export interface LaidCopy {
   readonly width: Micrometres;
   readonly length: Micrometres;
   readonly turned: boolean;
+  /** Its outline as it lies, from its corner on, if it keeps the gap by it; `null` if by its box. */
+  readonly outline: readonly Ring[] | null;
   readonly pinned: boolean;
   /** Printed, or sent to print: it stays where it is. */
   readonly fixed: boolean;
@@ -64,10 +68,35 @@ export const onFilm = (
 ): { x: number; y: number } =>
   turned ? { x: x + width - down, y: y + across } : { x: x + across, y: y + down };
 
-function layCopy({ copy: { id, number, place }, order, transfer, fixed }: OnRun): LaidCopy {
-  const { x, y, turned, pinned } = place;
-  return { id, order, number, transfer, x, y, ...footprint(transfer, turned), turned, pinned, fixed };
+function layCopy({ copy, order, transfer, outline, fixed }: OnRun): LaidCopy {
+  const { id, number, place } = copy;
+  const { x, y, turned: isTurned, pinned } = place;
+  const rings = outline && lyingOutline(printedRings(outline, transfer), isTurned);
+  return {
+    id,
+    order,
+    number,
+    transfer,
+    x,
+    y,
+    ...footprint(transfer, isTurned),
+    turned: isTurned,
+    outline: rings,
+    pinned,
+    fixed,
+  };
 }
+
+/** A copy turned by a quarter about its corner. */
+export const quarterTurned = <Copy extends Pick<LaidCopy, 'width' | 'length' | 'turned' | 'outline'>>(
+  copy: Copy,
+): Copy => ({
+  ...copy,
+  width: copy.length,
+  length: copy.width,
+  turned: !copy.turned,
+  outline: copy.outline && turned(copy.outline, copy.turned ? -90 : 90).rings,
+});
 
 /** The far end of the copy that reaches furthest along the film; 0 without copies. */
 export const furthestEnd = (copies: readonly Pick<LaidCopy, 'y' | 'length'>[]): number =>

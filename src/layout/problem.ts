@@ -4,7 +4,9 @@ import {
   copiesByTransfer,
   type Film,
   type Id,
+  isByOutlines,
   ordersByDue,
+  outlineOf,
   type Place,
   progressOf,
   type Run,
@@ -22,6 +24,7 @@ import {
 import { type Micrometres, um } from '../units';
 import { shapeOf, sheetAt, sheetStart, untouched } from './film-shape';
 import { type LaidRun, layRun } from './laid';
+import { printedRings } from './printed-rings';
 import { isAsked, keptFrom } from './untaken';
 
 /**
@@ -101,10 +104,10 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
   const progress = progressOf(run);
   for (const copy of layRun(book, run)?.copies ?? []) {
     if (!copy.fixed) continue;
-    // As it was printed, whatever its transfer has become since.
-    const [width, length] = copy.turned ? [copy.length, copy.width] : [copy.width, copy.length];
-    pinned.push(placedOf(pieces.length, copy, film));
-    asked.push({ id: copy.transfer.id, width, length, count: 0, turn: 'quarter', rank: 0 });
+    // As it was printed and lies, whatever its transfer has become since.
+    const { width, length, outline } = copy;
+    pinned.push(placedOf(pieces.length, { ...copy, turned: false }, film));
+    asked.push({ id: copy.transfer.id, width, length, outline, count: 0, turn: 'fixed', rank: 0 });
     pieces.push({ transfer: copy.transfer.id, copies: [], giveWay: [], fixed: true });
   }
   for (const transfer of Object.values(book.transfer)) {
@@ -118,10 +121,12 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
         else (copy.role === 'filler' ? giveWay : toLay).push(copy);
       } else if (isAsked(book, run, copy)) toLay.push(copy);
     }
+    const outline = film.cutting === 'outlines' ? outlineOf(book, transfer) : null;
     asked.push({
       id: transfer.id,
       width: transfer.width,
       length: transfer.height,
+      outline: outline && printedRings(outline, transfer),
       count: toLay.length,
       turn: transfer.turn,
       rank: ranks.get(transfer.order) ?? ranks.size,
@@ -178,16 +183,25 @@ export function problemOfSome(book: Book, run: Run, film: Film, ids: ReadonlySet
 export function problemOnFilm(run: LaidRun): Problem {
   const ranks = new Map<string, number>();
   const pieces = new Map<string, { -readonly [Key in keyof Piece]: Piece[Key] }>();
-  for (const { order, transfer, width, length, turned } of run.copies) {
+  for (const { order, transfer, width, length, turned, outline } of run.copies) {
     const rank = ranks.get(order.id) ?? ranks.size;
     ranks.set(order.id, rank);
     const size = turned ? { width: length, length: width } : { width, length };
     const key = `${transfer.id} ${size.width} ${size.length}`;
-    const piece = pieces.get(key) ?? { id: transfer.id, ...size, count: 0, turn: transfer.turn, rank };
+    const piece = pieces.get(key) ?? {
+      id: transfer.id,
+      ...size,
+      outline,
+      count: 0,
+      turn: transfer.turn,
+      rank,
+    };
     piece.count += 1;
     pieces.set(key, piece);
   }
-  return { ...shapeOf(run.film, untouched), pieces: [...pieces.values()], pinned: [] };
+  const shape = shapeOf(run.film, untouched);
+  const cutting = isByOutlines(run.view.run, run.film) ? 'outlines' : shape.cutting;
+  return { ...shape, cutting, pieces: [...pieces.values()], pinned: [] };
 }
 
 /** Why a transfer has no place anywhere on an empty film; `null` if it has one. */

@@ -37,6 +37,7 @@ export {
 } from './calibration';
 export type { Closing, Rates } from './closing';
 export type { Copy, Place, Whereabouts } from './copy';
+export { isCutStraight } from './cutting';
 export { asId, asInstant, type Id, type Instant, id, instant } from './fields';
 export { ordersOnFilm } from './film-codes';
 export { filmCost, runCost } from './film-cost';
@@ -94,6 +95,7 @@ export { ranges } from './ranges';
 export { bookOf, holds, type Opened, openBook, type SetAside } from './reading';
 export {
   type Artwork,
+  type ArtworkOutline,
   type Film,
   type Garment,
   type Language,
@@ -101,6 +103,7 @@ export {
   type Meant,
   type Mend,
   type Order,
+  OUTLINE_STEPS,
   type Placement,
   type Roll,
   type Settings,
@@ -120,7 +123,15 @@ export {
   runStates,
   type Snapshot,
 } from './run';
-export { chosenFeed, type OnRun, type RunView, runView, runViewOf } from './run-view';
+export {
+  chosenFeed,
+  isByOutlines,
+  type OnRun,
+  outlineOf,
+  type RunView,
+  runView,
+  runViewOf,
+} from './run-view';
 export { type SettingsField, settingsFields } from './settings';
 export type {
   Blank,

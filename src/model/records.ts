@@ -173,6 +173,15 @@ const mendSchema = z.discriminatedUnion('kind', [
 const pixels = whole(ranges.pixels);
 const offset = whole({ least: 0, most: ranges.pixels.most });
 
+/** Steps on each axis from one side of the trimmed box to the other, in which outlines are told. */
+export const OUTLINE_STEPS = 20_000;
+
+/**
+ * Outer lines of all that prints of an image, islands apart from each other: corners, across and down in turn, in steps of the trimmed
+ * box. They touch all four of its sides, and no ink lies outside.
+ */
+export const outlineSchema = z.array(z.array(whole({ least: 0, most: OUTLINE_STEPS })).check(z.minLength(6)));
+
 /** What is known of an image file; its bytes lie in the artwork store under the same id. */
 export const artworkSchema = z.object({
   /** SHA-256 of the file's bytes, in hexadecimal. */
@@ -186,6 +195,8 @@ export const artworkSchema = z.object({
   trim: z.nullable(z.object({ x: offset, y: offset, width: pixels, height: pixels })),
   /** The image this one was made from, and how; `null` for one that was dropped. */
   madeFrom: z.nullable(z.object({ artwork: id<'artwork'>(), by: mendSchema })),
+  /** `null` while it is not looked at, or where it has none that copies could be laid out by. */
+  outline: z.nullable(outlineSchema),
   changed: instant,
 });
 
@@ -197,10 +208,11 @@ const filmFields = {
   /** Least distance between two copies; even, so that half a gap is whole. */
   gap: length,
   /**
-   * Cut apart with scissors along any line, or on a trimmer that cuts from edge to edge only: in any order, or first across the
+   * Cut apart with scissors along any line, copies laid out as boxes; with scissors or a contour cutter, laid out by their outlines; or
+   * on a trimmer that cuts from edge to edge only: in any order, or first across the
    * film, then along it, then across again.
    */
-  cutting: z.enum(['free', 'straight', 'staged']),
+  cutting: z.enum(['free', 'outlines', 'straight', 'staged']),
   /**
    * Whether the copies of one order lie anywhere, near each other for some share of film more, or in a stretch of their own; or all that
    * is due at one time in a stretch of its own, what is due soonest first.
@@ -336,6 +348,7 @@ export type Meant = z.infer<typeof meantSchema>;
 export type Garment = z.infer<typeof garmentSchema>;
 export type Placement = z.infer<typeof placementSchema>;
 export type Artwork = z.infer<typeof artworkSchema>;
+export type ArtworkOutline = z.infer<typeof outlineSchema>;
 export type Mend = z.infer<typeof mendSchema>;
 export type Film = z.infer<typeof filmSchema>;
 export type Roll = z.infer<typeof rollSchema>;

@@ -3,7 +3,7 @@ import type { Book } from './book';
 import type { PlacedCopy } from './copy';
 import { ordersOnFilm } from './film-codes';
 import { byId } from './lookup';
-import type { Film, Order, Settings, Transfer } from './records';
+import type { ArtworkOutline, Film, Order, Settings, Transfer } from './records';
 import { embeddedIn, type Run, type Snapshot } from './run';
 
 /** A copy on a run's film, with its order and its transfer as it is printed, or will be. */
@@ -11,6 +11,8 @@ export interface OnRun {
   readonly copy: PlacedCopy;
   readonly order: Order;
   readonly transfer: Transfer;
+  /** What it keeps the gap by; `null` if that is its box. */
+  readonly outline: ArtworkOutline | null;
   /** Printed, or sent to print: it stays where it is. */
   readonly fixed: boolean;
 }
@@ -46,16 +48,29 @@ const collectionsOf = (snapshots: readonly Snapshot[]): Collections => ({
 const drawn = (
   copies: readonly PlacedCopy[],
   source: Pick<Book, 'order' | 'transfer'>,
+  outlineOf: (transfer: Transfer) => ArtworkOutline | null | undefined,
   fixed: boolean,
 ): OnRun[] =>
   copies.flatMap((copy) => {
     const transfer = source.transfer[copy.transfer];
     const order = transfer && source.order[transfer.order];
-    return order ? [{ copy, order, transfer, fixed }] : [];
+    return order ? [{ copy, order, transfer, outline: outlineOf(transfer) ?? null, fixed }] : [];
   });
 
 const embedded = (run: Run): OnRun[] =>
-  embeddedIn(run).flatMap((snapshot) => drawn(snapshot.copies, collectionsOf([snapshot]), true));
+  embeddedIn(run).flatMap((snapshot) =>
+    drawn(snapshot.copies, collectionsOf([snapshot]), ({ id }) => snapshot.outlines[id], true),
+  );
+
+/** Whether the copies of a run keep the gap by their outlines: it was laid out so, or is to be. */
+export const isByOutlines = (run: Pick<Run, 'laidBy'>, film: Pick<Film, 'cutting'> | undefined): boolean =>
+  run.laidBy === 'outlines' || film?.cutting === 'outlines';
+
+/** The outline that a transfer is laid out by, of the artwork that it has now; `null` if that is its box. */
+export const outlineOf = (
+  { artwork }: Pick<Book, 'artwork'>,
+  transfer: Pick<Transfer, 'artwork'>,
+): ArtworkOutline | null => artwork[transfer.artwork ?? '']?.outline ?? null;
 
 function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed'> {
   const order = ordersOnFilm(book);
@@ -63,13 +78,16 @@ function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed'
   const live = Object.values(book.copy).filter(
     (copy): copy is PlacedCopy => copy.state === 'placed' && copy.run === run.id && !printed.copy[copy.id],
   );
+  const outlines = isByOutlines(run, book.film[run.film])
+    ? (transfer: Transfer) => outlineOf(book, transfer)
+    : () => null;
   return {
     order: { ...printed.order, ...order },
     transfer: { ...printed.transfer, ...book.transfer },
     copy: { ...book.copy, ...printed.copy },
     garment: book.garment,
     placement: book.placement,
-    placed: [...embedded(run), ...drawn(live, { ...book, order }, false)],
+    placed: [...embedded(run), ...drawn(live, { ...book, order }, outlines, false)],
   };
 }
 
@@ -105,6 +123,7 @@ const readFor = (book: Book, run: Run): readonly unknown[] => [
   ...(run.state === 'draft'
     ? [ordersOnFilm(book), book.transfer, book.copy, book.garment, book.placement, book.film[run.film]]
     : []),
+  ...(run.state === 'draft' && isByOutlines(run, book.film[run.film]) ? [book.artwork] : []),
 ];
 
 const known = new WeakMap<Run, { readonly read: readonly unknown[]; readonly view: RunView }>();

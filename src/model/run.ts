@@ -4,7 +4,14 @@ import { recipeSchema, stationSchema } from './bench';
 import { placedSchema } from './copy';
 import { feed, id, instant, length, size, text, within } from './fields';
 import { ranges } from './ranges';
-import { filmSchema, garmentSchema, orderSchema, placementSchema, transferSchema } from './records';
+import {
+  filmSchema,
+  garmentSchema,
+  orderSchema,
+  outlineSchema,
+  placementSchema,
+  transferSchema,
+} from './records';
 import { basisSchema } from './use';
 
 /** What a run embeds of copies on its film, so that later edits cannot change it: all that it takes to draw, print and cut them. */
@@ -16,6 +23,8 @@ const snapshotSchema = z.object({
   copies: z.array(placedSchema),
   garments: z.array(garmentSchema),
   placements: z.array(placementSchema),
+  /** By the transfers' ids, where copies were laid out by them. */
+  outlines: z.record(text, outlineSchema),
 });
 
 /** The states of a run that is sent to print, in order. */
@@ -32,6 +41,8 @@ const fields = {
   history: z.array(z.object({ state: z.enum(runStates), at: instant })),
   /** Which waiting copies it lays out: all of them, or those chosen for it. */
   takes: z.enum(['all', 'chosen']),
+  /** What its copies keep the gap by, wherever they were laid: their boxes or their outlines. */
+  laidBy: z.enum(['boxes', 'outlines']),
   /**
    * How far a run that stopped on the way is on the film already, and what was printed there, as it was each time: what begins before
    * is done, and nothing new is laid there. `null` while nothing is printed, or all of it at once.
@@ -112,6 +123,7 @@ export const draftRun = ({
   changed,
   state: 'draft',
   history: [],
+  laidBy: 'boxes',
   printed: null,
   spoiled: [],
   imageFeed: null,

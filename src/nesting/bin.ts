@@ -16,6 +16,7 @@ const STRETCH = 24;
 /** A bin being filled: each copy goes to the first row that has room for it, there as far left as may be. */
 export class Bin {
   readonly laid: Laid[] = [];
+  private readonly still: readonly Laid[];
   /** By shape: no row before this one has room for it, since nothing is taken out again. */
   private readonly least = new Map<number, number>();
   private near: { readonly clear: Clearance; readonly x: number; readonly row: number }[] = [];
@@ -23,9 +24,13 @@ export class Bin {
   private readonly stock: Stock;
   private readonly reach: number;
 
-  /** @param reach how far grown boxes may reach, micrometres */
-  constructor(stock: Stock, reach: number) {
+  /**
+   * @param reach how far grown boxes may reach, micrometres
+   * @param still what lies there already
+   */
+  constructor(stock: Stock, reach: number, still: readonly Laid[]) {
     this.stock = stock;
+    this.still = still;
     this.reach = reach;
   }
 
@@ -59,9 +64,11 @@ export class Bin {
   /** Collects what may be in a shape's way at some rows. */
   private gather(number: number, { rows }: Shape, from: number, to: number): void {
     this.near = [];
-    for (const { shape, x, row } of this.laid) {
-      if (row - rows >= to || row + (this.stock.all[shape] as Shape).rows <= from) continue;
-      this.near.push({ clear: this.stock.clear(shape, number), x, row });
+    for (const lying of [this.still, this.laid]) {
+      for (const { shape, x, row } of lying) {
+        if (row - rows >= to || row + (this.stock.all[shape] as Shape).rows <= from) continue;
+        this.near.push({ clear: this.stock.clear(shape, number), x, row });
+      }
     }
   }
 

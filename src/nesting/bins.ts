@@ -8,6 +8,8 @@ export interface Bins {
   readonly kind: OutlineFilm['kind'];
   /** Knife lines part the bins. */
   readonly isCut: boolean;
+  /** So many there are. */
+  readonly most: number;
   /** How far copies may reach in the first bin, and in every other. */
   readonly first: number;
   readonly other: number;
@@ -23,16 +25,19 @@ export function binsOf({ film, margins: { lead, tail }, gap }: OutlineProblem): 
   const half = gap / 2;
   if (film.kind === 'sheet') {
     const other = film.length - lead - tail;
-    return { kind: 'sheet', isCut: false, first: other, other, lead, tail, between: 0, beforeKnife: 0 };
+    const most = film.sheetLimit ?? Infinity;
+    return { kind: 'sheet', isCut: false, most, first: other, other, lead, tail, between: 0, beforeKnife: 0 };
   }
-  const { spanMax, cutBlank } = film;
+  const { spanMax, cutBlank, lengthLimit } = film;
   const between = half + cutBlank + half;
   if (spanMax === null) {
+    const whole = (lengthLimit ?? Infinity) - lead - tail;
     return {
       kind: 'roll',
       isCut: false,
-      first: Infinity,
-      other: Infinity,
+      most: 1,
+      first: whole,
+      other: whole,
       lead,
       tail,
       between,
@@ -44,6 +49,7 @@ export function binsOf({ film, margins: { lead, tail }, gap }: OutlineProblem): 
   return {
     kind: 'roll',
     isCut: true,
+    most: Infinity,
     first: spanMax - lead - last,
     other: spanMax - cutBlank - half - last,
     lead,

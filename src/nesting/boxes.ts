@@ -1,7 +1,7 @@
+import { turned } from '../outlines';
 import type { Plan, Problem } from '../packing';
 import { um } from '../units';
 import type { OutlinePlan, OutlineProblem } from './problem';
-import { turned } from './turned';
 
 /** Of a piece's rotations those that a box may take: as it lies, and a quarter turn from that, if there is one. */
 function turnsOf(rotations: readonly number[]): { as: number; quarter: number | undefined } {
@@ -12,10 +12,7 @@ function turnsOf(rotations: readonly number[]): { as: number; quarter: number | 
 /** The same work for a planner of boxes: each outline as its box. Its plans are plans of the outlines too. */
 export function boxesOf({ film, margins, gap, pieces }: OutlineProblem): Problem {
   return {
-    film:
-      film.kind === 'roll'
-        ? { ...film, lengthLimit: null, noPrint: [] }
-        : { ...film, sheetLimit: null, printed: 0 },
+    film: film.kind === 'roll' ? film : { ...film, printed: 0 },
     margins,
     gap,
     cutting: 'free',

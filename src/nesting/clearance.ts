@@ -80,6 +80,18 @@ export function clearance(still: Shape, moving: Shape): Clearance {
   return { before, starts, from: Int32Array.from(from), to: Int32Array.from(to) };
 }
 
+/** Where a shape may not lie for rows that nothing of its box may reach into, whatever of them its outline leaves bare. */
+export function clearOfRows(still: Shape, moving: Shape): Clearance {
+  const before = moving.rows - 1;
+  const steps = still.rows + before;
+  return {
+    before,
+    starts: Int32Array.from({ length: steps + 1 }, (_, step) => step),
+    from: new Int32Array(steps).fill((still.left[0] as number) - moving.width),
+    to: new Int32Array(steps).fill(still.right[0] as number),
+  };
+}
+
 /** The same of the two the other way round: where the one that was still may not lie for the one that moved. */
 export function mirrored({ before, starts, from, to }: Clearance): Clearance {
   const steps = starts.length - 1;

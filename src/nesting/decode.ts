@@ -19,9 +19,15 @@ export interface Sequence {
 export function decode(stock: Stock, { pieces, leaning }: Sequence): Layout {
   const { bins: film, height, growth, all, shapes } = stock;
   const bins: Bin[] = [];
+  let left = 0;
   for (const piece of pieces) {
     for (let at = 0; ; at += 1) {
-      const bin = bins[at] ?? new Bin(stock, (at === 0 ? film.first : film.other) + 2 * growth);
+      if (at >= film.most) {
+        left += 1;
+        break;
+      }
+      const reach = (at === 0 ? film.first : film.other) + 2 * growth;
+      const bin = bins[at] ?? new Bin(stock, reach, at === 0 ? stock.still : []);
       bins[at] = bin;
       let best: Laid | null = null;
       let key = Number.POSITIVE_INFINITY;
@@ -40,5 +46,6 @@ export function decode(stock: Stock, { pieces, leaning }: Sequence): Layout {
   return layoutOf(
     stock,
     bins.map(({ laid }) => laid),
+    left,
   );
 }

@@ -1,5 +1,4 @@
 export { boxesOf, fromBoxes } from './boxes';
-export { createOutlinePlanner } from './planner';
-export type { OutlinePiece, OutlinePlan, OutlineProblem, Ring } from './problem';
-export { areaOf, turned } from './turned';
+export { createOutlinePlanner, type OutlinePlanner } from './planner';
+export type { OutlinePiece, OutlinePlan, OutlineProblem } from './problem';
 export { outlineFaults } from './validate';

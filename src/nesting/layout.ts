@@ -7,7 +7,9 @@ export interface Layout {
   readonly bins: readonly (readonly Laid[])[];
   /** Of each bin how far its copies reach, micrometres. */
   readonly reach: readonly number[];
-  /** Smaller is better; micrometres of film, of sheets too. */
+  /** Copies that had no room. */
+  readonly left: number;
+  /** Smaller is better; micrometres of film, of sheets too, and more than any film for a copy that had no room. */
   readonly cost: number;
 }
 
@@ -24,18 +26,24 @@ function sheetCost(bins: Layout['bins'], { all, bins: { other }, right, left }: 
   return other * (bins.length - 1 + Math.min(...filled) / sheet);
 }
 
+/** Longer than any film, micrometres. */
+const NO_ROOM = 1e12;
+
 /** A layout of what lies in each bin; bins without a copy are left out. */
-export function layoutOf(stock: Stock, laid: Layout['bins']): Layout {
+export function layoutOf(stock: Stock, laid: Layout['bins'], left = 0): Layout {
   const { growth, bins: film } = stock;
   const filled = laid.filter((each) => each.length > 0);
   const by = filled.map((each) => ends(each, stock));
-  const reach = by.map((each) => Math.max(...each) - 2 * growth);
-  if (film.kind === 'sheet') return { bins: filled, reach, cost: sheetCost(filled, stock) };
+  const reach = by.map((each) => Math.max(...each, stock.reached) - 2 * growth);
+  const missed = left * NO_ROOM;
+  if (filled.length === 0) return { bins: filled, reach, left, cost: missed };
+  if (film.kind === 'sheet') return { bins: filled, reach, left, cost: missed + sheetCost(filled, stock) };
   const all = by.flat();
   const length = reach.reduce((sum, each) => sum + each, film.between * (filled.length - 1));
   return {
     bins: filled,
     reach,
-    cost: length + (MEAN * all.reduce((sum, each) => sum + each, 0)) / all.length,
+    left,
+    cost: missed + length + (MEAN * all.reduce((sum, each) => sum + each, 0)) / all.length,
   };
 }

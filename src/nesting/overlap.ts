@@ -38,17 +38,22 @@ export class Overlap {
     along: new Float64Array(64),
     weight: new Float64Array(64),
   };
+  /** Copies that may be moved; what stays where it is comes behind them. */
   readonly length: number;
+  /** All of them. */
+  readonly count: number;
 
   constructor(stock: Stock, spots: readonly Spot[]) {
+    const all = [...spots, ...stock.still];
     this.stock = stock;
     this.length = spots.length;
-    this.shape = Int32Array.from(spots, ({ shape }) => shape);
-    this.x = Int32Array.from(spots, ({ x }) => x);
-    this.row = Int32Array.from(spots, ({ row }) => row);
-    this.depth = new Float64Array(this.length * this.length);
-    this.weight = new Float64Array(this.length * this.length).fill(1);
-    this.order = Int32Array.from(spots.keys()).sort(
+    this.count = all.length;
+    this.shape = Int32Array.from(all, ({ shape }) => shape);
+    this.x = Int32Array.from(all, ({ x }) => x);
+    this.row = Int32Array.from(all, ({ row }) => row);
+    this.depth = new Float64Array(this.count ** 2);
+    this.weight = new Float64Array(this.count ** 2).fill(1);
+    this.order = Int32Array.from(all.keys()).sort(
       (a, b) => (this.row[a] as number) - (this.row[b] as number),
     );
     this.tallest = Math.max(...stock.all.map(({ rows }) => rows));
@@ -73,18 +78,18 @@ export class Overlap {
 
   /** Measures a copy that has moved against all others. */
   private measure(copy: number): void {
-    for (let other = 0; other < this.length; other += 1) {
+    for (let other = 0; other < this.count; other += 1) {
       if (other === copy) continue;
       const depth = this.between(other, copy);
-      this.depth[copy * this.length + other] = depth;
-      this.depth[other * this.length + copy] = depth;
+      this.depth[copy * this.count + other] = depth;
+      this.depth[other * this.count + copy] = depth;
     }
   }
 
   /** The weighed depths of a copy. */
   costOf(copy: number): number {
     let sum = 0;
-    for (let at = copy * this.length; at < (copy + 1) * this.length; at += 1) {
+    for (let at = copy * this.count; at < (copy + 1) * this.count; at += 1) {
       sum += (this.weight[at] as number) * (this.depth[at] as number);
     }
     return sum;
@@ -129,7 +134,7 @@ export class Overlap {
 
   /** Where in the order the copies begin that start in a row or behind it. */
   private firstFrom(start: number): number {
-    let [low, high] = [0, this.length];
+    let [low, high] = [0, this.count];
     while (low < high) {
       const middle = (low + high) >> 1;
       if ((this.row[this.order[middle] as number] as number) < start) low = middle + 1;
@@ -143,7 +148,7 @@ export class Overlap {
     const { stock, order } = this;
     const { rows } = stock.all[shape] as Shape;
     let count = 0;
-    for (let at = this.firstFrom(row - this.tallest); at < this.length; at += 1) {
+    for (let at = this.firstFrom(row - this.tallest); at < this.count; at += 1) {
       const other = order[at] as number;
       const start = this.row[other] as number;
       if (start >= row + rows) break;
@@ -153,7 +158,7 @@ export class Overlap {
       const step = row - start + before;
       const along = Math.min(step + 1, starts.length - 1 - step) * stock.height;
       const origin = this.x[other] as number;
-      const weight = this.weight[copy * this.length + other] as number;
+      const weight = this.weight[copy * this.count + other] as number;
       for (let each = starts[step] as number; each < (starts[step + 1] as number); each += 1) {
         if (count === this.near.from.length) this.widen();
         this.near.from[count] = (from[each] as number) + origin;
@@ -177,8 +182,8 @@ export class Overlap {
   }
 
   spots(): Spot[] {
-    return Array.from(this.shape, (shape, copy) => ({
-      shape,
+    return Array.from({ length: this.length }, (_, copy) => ({
+      shape: this.shape[copy] as number,
       x: this.x[copy] as number,
       row: this.row[copy] as number,
     }));

@@ -9,8 +9,11 @@ import { type Stock, stockOf } from './stock';
 
 /** Finds layouts by outlines, better ones the longer it is let; equal input, seed and iterations give equal plans. */
 export interface OutlinePlanner {
-  /** Builds a layout, or moves a copy of one that is made shorter, so many times. */
-  step(iterations: number): void;
+  /**
+   * Builds a layout, or moves a copy of one that is made shorter, so many times.
+   * @returns whether one of them is the best so far
+   */
+  step(iterations: number): boolean;
   best(): OutlinePlan;
   readonly iterations: number;
 }
@@ -51,17 +54,22 @@ export function createOutlinePlanner(problem: OutlineProblem, seed: number): Out
   let squeeze: Squeeze | null = null;
   let iterations = 1;
 
-  const improve = (): void => {
+  const improve = (): boolean => {
     const sequence = first.shift();
-    if (!sequence) squeeze ??= new Squeeze(stock, best, random);
+    // Film that has no room for all has none to lose.
+    if (!sequence && best.left === 0 && best.bins.length > 0) squeeze ??= new Squeeze(stock, best, random);
     const found = sequence ? decode(stock, sequence) : squeeze?.step();
     iterations += 1;
-    if (found && found.cost < best.cost) best = found;
+    if (!found || found.cost >= best.cost) return false;
+    best = found;
+    return true;
   };
 
   return {
     step(count) {
-      for (let done = 0; done < count; done += 1) improve();
+      let isBetter = false;
+      for (let done = 0; done < count; done += 1) isBetter = improve() || isBetter;
+      return isBetter;
     },
     best: () => planOf(stock, best),
     get iterations() {

@@ -1,11 +1,6 @@
-import type { FilmUsed, Margins } from '../packing';
+import type { Ring } from '../outlines';
+import type { FilmUsed, Margins, Span } from '../packing';
 import type { Micrometres } from '../units';
-
-/**
- * A closed line of corners, x and y in turn, in micrometres, each corner once. Seen with x to the right and y up, outer rings run
- * counter-clockwise and holes clockwise; rings neither cross nor touch.
- */
-export type Ring = Float64Array;
 
 /** An outline to be laid out `count` times. */
 export interface OutlinePiece {
@@ -17,7 +12,7 @@ export interface OutlinePiece {
   readonly rotations: readonly number[];
 }
 
-/** Film without stretches that nothing may be printed on, and as much of it as it takes. */
+/** Film to lay copies on. */
 export type OutlineFilm =
   | {
       readonly kind: 'roll';
@@ -26,8 +21,18 @@ export type OutlineFilm =
       readonly spanMax: Micrometres | null;
       /** Film left blank after each knife line. */
       readonly cutBlank: Micrometres;
+      /** How much there is of a roll that is not cut, lead and tail included; `null` for as much as it takes. */
+      readonly lengthLimit: Micrometres | null;
+      /** Stretches of a roll that is not cut where nothing may be printed. */
+      readonly noPrint: readonly Span[];
     }
-  | { readonly kind: 'sheet'; readonly width: Micrometres; readonly length: Micrometres };
+  | {
+      readonly kind: 'sheet';
+      readonly width: Micrometres;
+      readonly length: Micrometres;
+      /** How many there are; `null` for as many as it takes. */
+      readonly sheetLimit: number | null;
+    };
 
 /**
  * What is to be laid out by outlines: no point of one copy is nearer to another than the gap. A copy may lie in another's hole, and
@@ -38,6 +43,8 @@ export interface OutlineProblem {
   readonly margins: Margins;
   readonly gap: Micrometres;
   readonly pieces: readonly OutlinePiece[];
+  /** Copies on a roll that is not cut that stay where they are, beside each piece's `count`. */
+  readonly pinned: readonly OutlinePlaced[];
 }
 
 /** A copy on the film: the corner, nearest to x = 0 and to the leading edge, of the box of its turned outline. */
@@ -52,7 +59,7 @@ export interface OutlinePlaced {
   readonly rotation: number;
 }
 
-/** Every copy has its place in it. */
+/** Every copy that is not pinned has its place in it, but for those that the film has no room for. */
 export interface OutlinePlan {
   readonly placed: readonly OutlinePlaced[];
   readonly used: FilmUsed;

@@ -54,7 +54,7 @@ export function settle(
       if (row !== null) tryRow(other, row);
     }
     for (let touched = 0; touched < TOUCHED && bound > 0; touched += 1) {
-      const beside = Math.floor(random() * overlap.length);
+      const beside = Math.floor(random() * overlap.count);
       const start = overlap.row[beside] as number;
       for (const row of [start - shape.rows, start + (all[overlap.shape[beside] as number] as Shape).rows]) {
         if (beside !== copy && mayBegin(shape, row, stretches, height)) tryRow(other, row);

@@ -1,6 +1,5 @@
 import { EndType, inflatePaths, JoinType, type Paths64 } from 'clipper2-ts';
-import type { Ring } from './problem';
-import { areaOf, turned } from './turned';
+import { areaOf, type Ring, turned } from '../outlines';
 
 /**
  * An outline in one of its turns, grown by half a gap, as rows of one height (the semi-discrete representation of H. Okano,
@@ -102,17 +101,20 @@ function edges(rings: readonly Ring[], rows: readonly Intervals[], height: numbe
 /**
  * An outline turned, grown for a gap and taken apart into rows.
  * @param height of a row, micrometres
+ * @param behind how far behind the first row's edge it begins, micrometres, for one that lies between rows
  */
 export function shapeOf(
   piece: number,
   outline: readonly Ring[],
   rotation: number,
-  { gap, height }: { gap: number; height: number },
+  { gap, height, behind = 0 }: { gap: number; height: number; behind?: number },
 ): Shape {
   const by = growthOf(gap);
   const lying = turned(outline, rotation);
-  const rings = grown(lying.rings, by).map((ring) => ring.map((value) => value + by));
-  const [width, length] = [lying.width + 2 * by, lying.length + 2 * by];
+  const rings = grown(lying.rings, by).map((ring) =>
+    ring.map((value, at) => value + by + (at % 2 === 1 ? behind : 0)),
+  );
+  const [width, length] = [lying.width + 2 * by, behind + lying.length + 2 * by];
   const rows = Array.from({ length: Math.max(1, Math.ceil(length / height - 1e-9)) }, () => new Intervals());
   rows.forEach((row, at) => {
     inside(rings, at * height, row);

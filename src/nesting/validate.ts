@@ -1,6 +1,6 @@
 import { area, FillRule, intersect, type Paths64 } from 'clipper2-ts';
-import type { OutlinePlaced, OutlinePlan, OutlineProblem, Ring } from './problem';
-import { turned } from './turned';
+import { areNearer, type Ring, turned } from '../outlines';
+import type { OutlinePlaced, OutlinePlan, OutlineProblem } from './problem';
 
 /** What is wrong with a plan; copies are told by their index in it. */
 export type OutlineFault =
@@ -30,76 +30,17 @@ function lyingOf({ pieces }: OutlineProblem, { piece, sheet, x, y, rotation }: O
   return { rings: moved, sheet, left: x, right: x + width, from: y, to: y + length };
 }
 
-/** The square of how far a point is from a stretch between two others. */
-function fromStretch(x: number, y: number, x0: number, y0: number, x1: number, y1: number): number {
-  const [across, along] = [x1 - x0, y1 - y0];
-  const whole = across * across + along * along;
-  const share = whole === 0 ? 0 : Math.max(0, Math.min(1, ((x - x0) * across + (y - y0) * along) / whole));
-  return (x - x0 - share * across) ** 2 + (y - y0 - share * along) ** 2;
-}
-
-/** Calls with both ends of every edge. */
-function eachEdge(
-  rings: readonly Ring[],
-  edge: (x0: number, y0: number, x1: number, y1: number) => void,
-): void {
-  for (const ring of rings) {
-    let [x, y] = [ring.at(-2) as number, ring.at(-1) as number];
-    for (let at = 0; at < ring.length; at += 2) {
-      const [nextX, nextY] = [ring[at] as number, ring[at + 1] as number];
-      edge(x, y, nextX, nextY);
-      [x, y] = [nextX, nextY];
-    }
-  }
-}
-
-const crosses = (
-  x0: number,
-  y0: number,
-  x1: number,
-  y1: number,
-  u0: number,
-  v0: number,
-  u1: number,
-  v1: number,
-) => {
-  const side = (x: number, y: number) => (x1 - x0) * (y - y0) - (y1 - y0) * (x - x0);
-  const other = (x: number, y: number) => (u1 - u0) * (y - v0) - (v1 - v0) * (x - u0);
-  return side(u0, v0) * side(u1, v1) < 0 && other(x0, y0) * other(x1, y1) < 0;
-};
-
-/** Whether a point lies inside an outline, by the edges that a ray from it crosses. */
-function contains(rings: readonly Ring[], x: number, y: number): boolean {
-  let isInside = false;
-  eachEdge(rings, (x0, y0, x1, y1) => {
-    if (y0 <= y !== y1 <= y && x < x0 + ((y - y0) * (x1 - x0)) / (y1 - y0)) isInside = !isInside;
-  });
-  return isInside;
-}
-
-/** Whether the borders of two outlines come nearer than a gap, or one lies in the other's ink. */
-function isNearer(a: readonly Ring[], b: readonly Ring[], gap: number): boolean {
-  const least = gap * gap;
-  let isNear = false;
-  eachEdge(a, (x0, y0, x1, y1) => {
-    if (isNear) return;
-    const [left, right] = [Math.min(x0, x1) - gap, Math.max(x0, x1) + gap];
-    const [low, high] = [Math.min(y0, y1) - gap, Math.max(y0, y1) + gap];
-    eachEdge(b, (u0, v0, u1, v1) => {
-      if (Math.max(u0, u1) < left || Math.min(u0, u1) > right) return;
-      if (Math.max(v0, v1) < low || Math.min(v0, v1) > high) return;
-      isNear ||=
-        crosses(x0, y0, x1, y1, u0, v0, u1, v1) ||
-        fromStretch(x0, y0, u0, v0, u1, v1) < least ||
-        fromStretch(x1, y1, u0, v0, u1, v1) < least ||
-        fromStretch(u0, v0, x0, y0, x1, y1) < least ||
-        fromStretch(u1, v1, x0, y0, x1, y1) < least;
-    });
-  });
-  const first = (rings: readonly Ring[], other: readonly Ring[]) =>
-    rings.some((ring) => contains(other, ring[0] as number, ring[1] as number));
-  return isNear || first(a, b) || first(b, a);
-}
+/** The length of a ring. */
+const around = (ring: Ring): number =>
+  Array.from({ length: ring.length / 2 }, (_, at) => 2 * at).reduce(
+    (sum, at) =>
+      sum +
+      Math.hypot(
+        (ring[at] as number) - (ring.at(at - 2) as number),
+        (ring[at + 1] as number) - (ring.at(at - 1) as number),
+      ),
+    0,
+  );
 
 /** Outlines that may touch: whether they share more than rounding can make. */
 function isOver(a: readonly Ring[], b: readonly Ring[]): boolean {
@@ -110,10 +51,7 @@ function isOver(a: readonly Ring[], b: readonly Ring[]): boolean {
         y: Math.round(ring[2 * at + 1] as number),
       })),
     );
-  let border = 0;
-  eachEdge(a, (x0, y0, x1, y1) => {
-    border += Math.hypot(x1 - x0, y1 - y0);
-  });
+  const border = a.reduce((sum, ring) => sum + around(ring), 0);
   const shared = intersect(paths(a), paths(b), FillRule.NonZero);
   return Math.abs(shared.reduce((sum, path) => sum + area(path), 0)) > TOLERANCE * border;
 }
@@ -165,15 +103,16 @@ function* onSpans(
 
 /**
  * Proves a plan from the outlines alone: every copy once, in a turn that it may have, on the film, between knife lines, and no nearer to any
- * other than the gap. It shares no code with what plans are made by but the turning of an outline.
+ * other than the gap. It shares no code with what plans are made by but the turning of an outline, and how near two come, which plans are not made by.
  */
 export function outlineFaults(problem: OutlineProblem, plan: OutlinePlan): OutlineFault[] {
   const { pieces, gap } = problem;
   const counts = pieces.map((_, piece) => plan.placed.filter((copy) => copy.piece === piece).length);
   const lying = plan.placed.map((placed) => lyingOf(problem, placed));
   const nearest = gap - TOLERANCE;
+  const whole = ({ rings }: Lying) => ({ rings, x: 0, y: 0 });
   const isBad = (a: Lying, b: Lying) =>
-    nearest > 0 ? isNearer(a.rings, b.rings, nearest) : isOver(a.rings, b.rings);
+    nearest > 0 ? areNearer(whole(a), whole(b), nearest) : isOver(a.rings, b.rings);
   return [
     ...pieces.flatMap(({ count }, piece): OutlineFault[] =>
       counts[piece] === count ? [] : [{ code: 'count', piece, placed: counts[piece] ?? 0 }],

@@ -3,7 +3,7 @@ import { knifeLines } from './knife-lines';
 import type { Layout } from './layout';
 import type { FilmAmount, FilmUsed, Placed, Plan, Problem, Unplaced } from './problem';
 import type { Rect } from './rules';
-import { isEmpty, type Strip, tooLarge } from './strip';
+import { isEmpty, type Strip, stripOf, tooLarge } from './strip';
 
 /** The bins of a layout in the order in which they are printed: of spans the first keeps its place, and the
  * shortest comes last, unless copies that lie together would part. */
@@ -73,6 +73,10 @@ function cutInto(problem: Problem, placed: readonly Placed[]): FilmUsed {
   const { spanMax, cutBlank } = film;
   return { ...used, spans: knifeLines(rects, { gap, spanMax, cutBlank, lengthUsed: used.length }) ?? [] };
 }
+
+/** A plan of copies that were placed otherwise, the pinned ones first. */
+export const planOf = (problem: Problem, placed: readonly Placed[]): Plan =>
+  assemble(problem, stripOf(problem), placed);
 
 /**
  * A plan of placed copies; whatever is missing is accounted for.

@@ -1,4 +1,6 @@
+import { areaOf } from '../outlines';
 import { um } from '../units';
+import { tooLargeFor } from './fit';
 import { type FilmAmount, isApart, type Problem } from './problem';
 import { type Strip, stripOf } from './strip';
 
@@ -163,14 +165,31 @@ export function leastOnLastSheet(strip: Strip, sheets: number): number {
   return Math.max(shortest, Math.ceil(area / width - (sheets - 1) * bins.other - 1e-3));
 }
 
+/** Film that copies need at least that keep the gap by their outlines: they share no ink, in what they may lie on. */
+function leastByInk(problem: Problem): FilmAmount {
+  const { film, margins, pieces } = problem;
+  const width = film.width - margins.left - margins.right;
+  const along =
+    pieces.reduce((sum, piece) => {
+      const isTooLarge = tooLargeFor(problem, piece) !== null;
+      const ink = piece.outline ? areaOf(piece.outline) : piece.width * piece.length;
+      return sum + (isTooLarge ? 0 : piece.count * ink);
+    }, 0) / width;
+  if (film.kind === 'sheet') {
+    return { kind: 'sheets', sheets: Math.ceil(along / (film.length - margins.lead - margins.tail) - 1e-6) };
+  }
+  return { kind: 'roll', length: um(along > 0 ? Math.ceil(margins.lead + along + margins.tail) : 0) };
+}
+
 /**
  * Film that any layout of all copies needs at least: the area bound and dual feasible functions over the
  * width (S. Martello, M. Monaci and D. Vigo, An exact approach to the strip-packing problem, INFORMS Journal
  * on Computing 15(3), 310-319, 2003, use such bounds for strips), with each copy counted in the cheaper of the
- * turns it is allowed. Copies too large for the film are left out. Sound with gaps, spans and pinned copies.
+ * turns it is allowed. Copies too large for the film are left out; by outlines, what they print. Sound with gaps, spans and pinned copies.
  * @returns none without copies
  */
 export function leastFilm(problem: Problem): FilmAmount {
+  if (problem.cutting === 'outlines') return leastByInk(problem);
   const strip = stripOf(problem);
   const isBare = itemsOf(strip).length === 0;
   if (strip.bins.kind === 'sheets') return { kind: 'sheets', sheets: isBare ? 0 : leastSheets(strip) };

@@ -86,7 +86,7 @@ function* knifeFaults(
 
 /** Copies that edge-to-edge cuts do not part, each sheet by itself. */
 function* cutFaults({ cutting }: Shape, copies: readonly Indexed[]): Generator<Fault> {
-  if (cutting === 'free') return;
+  if (cutting === 'free' || cutting === 'outlines') return;
   const code = cutting === 'staged' ? 'not-staged' : 'not-straight';
   const bySheet = new Map<number, Indexed[]>();
   for (const copy of copies) {

@@ -1,3 +1,4 @@
+export { planOf } from './assemble';
 export { atOnce } from './at-once';
 export { leastFilm } from './bounds';
 export { type CutTree, cutCount, cutTree } from './cut-tree';

@@ -1,3 +1,4 @@
+import type { Ring } from '../outlines';
 import type { Micrometres } from '../units';
 
 /** May a piece lie only as given, or also turned by 90 degrees? */
@@ -10,6 +11,8 @@ export interface Piece {
   readonly length: Micrometres;
   readonly count: number;
   readonly turn: Turn;
+  /** What its copies keep the gap by where copies are laid out by outlines, as they lie unturned; their box, where none is told. */
+  readonly outline?: readonly Ring[] | null;
   /** Placed first when film is short: the lower the sooner. Pieces of one rank are of one order, or due at one time. */
   readonly rank: number;
 }
@@ -80,8 +83,8 @@ export type Together =
 export const isApart = ({ kind }: Together): boolean => kind === 'apart' || kind === 'by-due';
 
 /**
- * What is to be laid out. Two copies on one film are at least `gap` (an even number of micrometres)
- * apart across or along it.
+ * What is to be laid out. Two copies on one film are at least `gap` (an even number of micrometres) apart across or along it; where they
+ * are laid out by outlines, their outlines are so far apart at least, or their boxes are.
  */
 export interface Problem {
   readonly film: FilmShape;
@@ -89,9 +92,9 @@ export interface Problem {
   readonly gap: Micrometres;
   /**
    * `straight`: cuts from edge to edge alone must separate the copies; `staged`: first across the film, then along it, then
-   * across again. Pinned copies lie as they lie.
+   * across again. Pinned copies lie as they lie. `outlines`: copies may lie in what others leave bare of their boxes.
    */
-  readonly cutting: 'free' | 'straight' | 'staged';
+  readonly cutting: 'free' | 'outlines' | 'straight' | 'staged';
   readonly together: Together;
   readonly pieces: readonly Piece[];
   /** Copies that stay where they are; they come on top of each piece's `count`. */

@@ -1,3 +1,4 @@
+import { areNearer, type Ring } from '../outlines';
 import type { Micrometres } from '../units';
 import type { Margins, Span } from './problem';
 
@@ -7,6 +8,8 @@ export interface Rect {
   readonly y: Micrometres;
   readonly width: Micrometres;
   readonly length: Micrometres;
+  /** Its outline from that corner on, if it keeps the gap by it and not by its box. */
+  readonly outline?: readonly Ring[] | null;
 }
 
 /** What of a film decides where a copy may lie. `end` is how far the film goes, `null` if it has no end. */
@@ -23,12 +26,27 @@ export type PlaceProblem =
   | { readonly code: 'outside-left' | 'outside-right' | 'before-lead' | 'past-end' | 'no-print' }
   | { readonly code: 'too-close'; readonly other: number };
 
-/** Two copies are a gap apart if they are so across or along the film (Chebyshev distance). */
-export const tooClose = (a: Rect, b: Rect, gap: number): boolean =>
+/** Two boxes are a gap apart if they are so across or along the film (Chebyshev distance). */
+const boxesTooClose = (a: Rect, b: Rect, gap: number): boolean =>
   a.x < b.x + b.width + gap &&
   b.x < a.x + a.width + gap &&
   a.y < b.y + b.length + gap &&
   b.y < a.y + a.length + gap;
+
+/** How far rounding may move a corner of an outline, micrometres. */
+const ROUNDED = 1;
+
+const boxRing = ({ width, length }: Rect): Ring => Float64Array.of(0, 0, width, 0, width, length, 0, length);
+
+const lyingOf = (rect: Rect) => ({ rings: rect.outline ?? [boxRing(rect)], x: rect.x, y: rect.y });
+
+/**
+ * Whether two copies lie nearer to each other than the gap. Where one of them keeps it by its outline, it is measured as the crow
+ * flies; boxes that are a gap apart always do.
+ */
+export const tooClose = (a: Rect, b: Rect, gap: number): boolean =>
+  boxesTooClose(a, b, gap) &&
+  (!(a.outline || b.outline) || areNearer(lyingOf(a), lyingOf(b), Math.max(ROUNDED, gap - ROUNDED)));
 
 /** Whether one copy lies within the margins. */
 export function* edgeProblems({ width, end, margins, noPrint }: Ground, rect: Rect): Generator<PlaceProblem> {

@@ -98,7 +98,8 @@ export class SoonestLayout {
     const next = [...copies];
     for (const [index, copy] of moves) next[index] = copy;
     if (!moves.every(([index]) => isClear(problem, next, index))) return null;
-    const isOfSingles = problem.cutting === 'free' && !isApart(problem.together);
+    const isOfSingles =
+      (problem.cutting === 'free' || problem.cutting === 'outlines') && !isApart(problem.together);
     return (isOfSingles ? this.takesNoMore(next) : this.isSound(next)) ? next : null;
   }
 

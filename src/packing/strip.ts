@@ -19,7 +19,8 @@ export interface Strip {
   /** Film before the first grown copy and after the last one beyond their own extents. */
   readonly before: number;
   readonly after: number;
-  readonly cutting: Problem['cutting'];
+  /** How its boxes are parted: the engine of boxes knows no outlines. */
+  readonly cutting: Exclude<Problem['cutting'], 'outlines'>;
   readonly together: Together;
   readonly pins: readonly Pin[];
   readonly noPrint: readonly NoPrint[];
@@ -107,7 +108,7 @@ export function stripOf(problem: Problem): Strip {
       piece.turn === 'quarter' && piece.width !== piece.length ? 1 : 0,
     ),
     rank: Int32Array.from(pieces, (piece) => piece.rank),
-    cutting: problem.cutting,
+    cutting: problem.cutting === 'outlines' ? 'free' : problem.cutting,
     together: problem.together,
     bins: binsOf(problem),
     noPrint: noPrintOf(problem),

@@ -1,3 +1,4 @@
+import { lyingOutline } from '../outlines';
 import { um } from '../units';
 import { type Fault, type Lying, layoutFaults } from './faults';
 import { knifeLines } from './knife-lines';
@@ -12,13 +13,15 @@ export type PlanProblem =
   | { readonly code: 'span-too-long'; readonly span: number };
 
 /** A copy as it lies; `null` if there is no such piece. */
-function lyingOf({ pieces, pinned }: Problem, copy: Placed, index: number): Lying | null {
+function lyingOf({ pieces, pinned, cutting }: Problem, copy: Placed, index: number): Lying | null {
   const piece = pieces[copy.piece];
   if (!piece) return null;
   const { x, y, sheet, turned } = copy;
   const [width, length] = turned ? [piece.length, piece.width] : [piece.width, piece.length];
   const { rank: order, turn } = piece;
+  const outline = cutting === 'outlines' && piece.outline ? lyingOutline(piece.outline, turned) : null;
   return {
+    outline,
     x,
     y,
     width,

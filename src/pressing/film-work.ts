@@ -1,5 +1,6 @@
 import { cutOrder } from '../cutting';
 import type { LaidCopy, LaidRun } from '../layout';
+import { isCutStraight } from '../model';
 import { fromMm, um } from '../units';
 import { degrees, type WorkSource } from './builder';
 import type { TooLarge } from './jobs';
@@ -14,7 +15,7 @@ const MOST_IN_LOAD = 2;
 
 /** What is ticked while each span is cut apart: its copies, or for straight cuts the cuts. */
 export const cutPartsOf = (laid: LaidRun, bySpan: readonly (readonly LaidCopy[])[]): string[][] =>
-  laid.film.cutting === 'free'
+  !isCutStraight(laid.film)
     ? bySpan.map((copies) => copies.map(({ id }) => cutKey.copy(id)))
     : cutOrder(laid).map(({ span, steps }) => {
         const copies = steps.flatMap((step) => (step.kind === 'copy' ? [cutKey.copy(step.copy.id)] : []));

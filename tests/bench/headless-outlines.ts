@@ -1,13 +1,12 @@
 import {
-  areaOf,
   boxesOf,
   createOutlinePlanner,
   fromBoxes,
   type OutlinePlan,
   type OutlineProblem,
   outlineFaults,
-  turned,
 } from '../../src/nesting';
+import { areaOf, turned } from '../../src/outlines';
 import type { OutlineInstance } from './outline-instance';
 import { misfit, planFor } from './plan-for';
 import type { Result } from './result';

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
-import type { OutlineProblem, Ring } from '../../src/nesting';
+import type { OutlineProblem } from '../../src/nesting';
+import type { Ring } from '../../src/outlines';
 import { um } from '../../src/units';
 import { count, filmFields, shaped, size } from './instance';
 
@@ -69,8 +70,11 @@ export function readOutlines(value: unknown): OutlineInstance | null {
                 width: µm(film.width),
                 spanMax: typeof spanMax === 'number' ? µm(spanMax) : null,
                 cutBlank: um(0),
+                lengthLimit: null,
+                noPrint: [],
               }
-            : { kind: 'sheet', width: µm(film.width), length: µm(film.length) },
+            : { kind: 'sheet', width: µm(film.width), length: µm(film.length), sheetLimit: null },
+        pinned: [],
         margins: {
           left: µm(margins.left),
           right: µm(margins.right),
@@ -95,7 +99,15 @@ export function readOutlines(value: unknown): OutlineInstance | null {
     name,
     unit,
     problem: {
-      film: { kind: 'roll', width: um(Math.floor(width * unit)), spanMax: null, cutBlank: none },
+      film: {
+        kind: 'roll',
+        width: um(Math.floor(width * unit)),
+        spanMax: null,
+        cutBlank: none,
+        lengthLimit: null,
+        noPrint: [],
+      },
+      pinned: [],
       margins: { left: none, right: none, lead: none, tail: none },
       gap: none,
       pieces: pieces.map(({ id, count: copies, rotations, polygon }) => ({

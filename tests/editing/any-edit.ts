@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { startingRates } from '../../src/costing';
 import { type Edit, edits, type HandEntry } from '../../src/editing';
 import { proposeClosing } from '../../src/log';
-import { type Book, embeddedIn, type Film, type Id, settingsOf } from '../../src/model';
+import { type Book, embeddedIn, type Film, type Id, OUTLINE_STEPS, settingsOf } from '../../src/model';
 import { atOnce } from '../../src/packing';
 import { priceOf, startingPricing } from '../../src/pricing';
 import {
@@ -434,6 +434,10 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
   readArtworkAgain: on(
     ({ artwork }) => artwork,
     ({ id }, drawn) => edits.readArtworkAgain(id, artwork(drawn)),
+  ),
+  keepOutline: on(
+    ({ artwork }) => artwork,
+    ({ id }, { a }) => edits.keepOutline(id, [[0, a, OUTLINE_STEPS, 0, OUTLINE_STEPS, OUTLINE_STEPS]]),
   ),
   drawArtwork: on(
     ({ transfer }) => transfer,

@@ -6,7 +6,13 @@ const share = fc.nat({ max: 999 }).map((parts) => parts / 1000);
 const mm = (least: number, most: number) =>
   fc.integer({ min: least * 10, max: most * 10 }).map((tenths) => fromMm(tenths / 10));
 const gap = fc.integer({ min: 0, max: 40 }).map((half) => um(half * 200));
-const cutting = fc.constantFrom('free' as const, 'straight' as const, 'staged' as const);
+const cutting = fc.constantFrom(
+  'free' as const,
+  'outlines' as const,
+  'outlines' as const,
+  'straight' as const,
+  'staged' as const,
+);
 const together = fc.constantFrom(
   { kind: 'any' } as const,
   { kind: 'near', share: 0.05 } as const,

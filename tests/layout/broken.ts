@@ -1,4 +1,22 @@
+import { area, EndType, FillRule, inflatePaths, intersect, JoinType, type Paths64 } from 'clipper2-ts';
 import type { LaidCopy, LaidRun } from '../../src/layout';
+
+const pathsOf = ({ x, y, width, length, outline }: LaidCopy): Paths64 =>
+  (outline ?? [[0, 0, width, 0, width, length, 0, length]]).map((ring) =>
+    Array.from({ length: ring.length / 2 }, (_, at) => ({
+      x: Math.round((ring[2 * at] as number) + x),
+      y: Math.round((ring[2 * at + 1] as number) + y),
+    })),
+  );
+
+/** Whether two copies whose boxes are nearer than the gap are so by their outlines too: one grown by the gap shares film with the other. */
+function meet(a: LaidCopy, b: LaidCopy, gap: number): boolean {
+  if (!a.outline && !b.outline) return true;
+  const grown =
+    gap > 4 ? inflatePaths(pathsOf(a), gap - 4, JoinType.Round, EndType.Polygon, 2, 1) : pathsOf(a);
+  const shared = intersect(grown, pathsOf(b), FillRule.NonZero);
+  return Math.abs(shared.reduce((sum, path) => sum + area(path), 0)) > 100;
+}
 
 /** What may not be, found copy by copy and pair by pair, by nothing that the app has. */
 export function broken({ film, copies, printedTo, spoiled, spans }: LaidRun): string[] {
@@ -14,7 +32,7 @@ export function broken({ film, copies, printedTo, spoiled, spans }: LaidRun): st
       const across = Math.max(x, other.x) - Math.min(x + width, other.x + other.width);
       const along = Math.max(y, other.y) - Math.min(y + length, other.y + other.length);
       const isNear = across < film.gap && along < film.gap && sheetOf(copy) === sheetOf(other);
-      if (isNear && !(fixed && other.fixed)) found.push('gap');
+      if (isNear && !(fixed && other.fixed) && meet(copy, other, film.gap)) found.push('gap');
     }
     // Sheets of another length may be chosen when some are printed: what is printed is then told as it lies.
     const isCut = spans?.some(({ to }, at) => at < spans.length - 1 && to > y && to < y + length);

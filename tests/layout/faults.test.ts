@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { faultsOf, holds, type LaidRun, withCopies } from '../../src/layout';
+import { faultsOf, holds, type LaidRun, quarterTurned, withCopies } from '../../src/layout';
 import { um } from '../../src/units';
 import { anyDay } from './any-day';
 import { broken } from './broken';
@@ -57,10 +57,8 @@ describe('the check of a run', () => {
         for (const { which, x, y, turns } of moves) {
           const copy = shown.copies[which];
           if (!copy || copy.fixed) continue;
-          const lies = turns ? { width: copy.length, length: copy.width, turned: !copy.turned } : {};
-          shown = withCopies(shown, [
-            { ...copy, ...lies, x: um(copy.x + x), y: um(Math.max(0, copy.y + y)) },
-          ]);
+          const lies = turns ? quarterTurned(copy) : copy;
+          shown = withCopies(shown, [{ ...lies, x: um(copy.x + x), y: um(Math.max(0, copy.y + y)) }]);
         }
         expect(holds(shown)).toBe(broken(shown).length === 0);
         told[holds(shown) ? 'holds' : 'breaks'] += 1;

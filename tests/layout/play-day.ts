@@ -4,11 +4,14 @@ import {
   applySettled,
   type Edit,
   edits,
+  type NewArtwork,
   redo,
   session,
+  setArtwork,
   setCount,
   undo,
 } from '../../src/editing';
+import { keepOutline } from '../../src/editing/artwork';
 import {
   fillerProblem,
   type Keep,
@@ -18,6 +21,7 @@ import {
   placeFor,
   problemAgain,
   problemOf,
+  quarterTurned,
   type RunProblem,
   refusals,
   sheetAt,
@@ -26,8 +30,18 @@ import {
   withCopies,
 } from '../../src/layout';
 import { furthestEnd } from '../../src/layout/laid';
-import { type Book, type Film, type Run, runOf, settingsOf } from '../../src/model';
-import { atOnce, createPlanner, type Plan, validatePlan } from '../../src/packing';
+import {
+  type ArtworkOutline,
+  asId,
+  type Book,
+  type Film,
+  OUTLINE_STEPS,
+  type Run,
+  runOf,
+  settingsOf,
+} from '../../src/model';
+import { type Plan, validatePlan } from '../../src/packing';
+import { atOnce, createPlanner } from '../../src/planning';
 import { asMinor, fromMm, type Micrometres, um } from '../../src/units';
 import { freshIds, NOW, smallBook } from '../editing/book';
 import type { Act, Day } from './any-day';
@@ -59,6 +73,27 @@ export interface Watch {
   /** A hand has moved a copy, and may lay it there or not. */
   moved?(may: boolean): void;
 }
+
+/** A box, the half of one, three sides of a frame, and two islands: corners in shares of the box. */
+const OUTLINES: readonly (ArtworkOutline | null)[] = [
+  null,
+  [[0, 0, 1, 0, 0, 1]],
+  [[0, 0, 1, 0, 1, 0.2, 0.2, 0.2, 0.2, 1, 0, 1]],
+  [
+    [0, 0, 0.4, 0, 0, 0.4],
+    [1, 1, 0.6, 1, 1, 0.6],
+  ],
+].map((lines) => lines?.map((line) => line.map((by) => by * OUTLINE_STEPS)) ?? null);
+
+const artworkOf = (transfer: string): NewArtwork => ({
+  id: asId(transfer),
+  fileName: 'print.png',
+  kind: 'png',
+  pixels: { width: 10, height: 10 },
+  density: null,
+  trim: null,
+  madeFrom: null,
+});
 
 /** An entry of a list, by a share of it. */
 const at = <Entry>(entries: readonly Entry[], by: number): Entry | undefined =>
@@ -96,6 +131,11 @@ function bookOf(day: Day): Book {
           ids,
         );
         setCount(draft, own, fillers, ids, 'filler');
+        const outline = at(OUTLINES, order) ?? null;
+        if (outline === null) continue;
+        const artwork = artworkOf(own);
+        setArtwork(draft, own, artwork, ids);
+        keepOutline(draft, artwork.id, outline);
       }
     },
     NOW,
@@ -206,8 +246,7 @@ export function playDay(day: Day, { see, planned, moved }: Watch): void {
       case 'move': {
         const copy = held(own.which);
         if (!copy) break;
-        const turned = own.turns && { turned: !copy.turned, width: copy.length, length: copy.width };
-        const lies = { ...copy, ...turned };
+        const lies = own.turns ? quarterTurned(copy) : copy;
         const others = laid.copies.filter(({ id }) => id !== copy.id);
         const to = laidTo(laid, lies, own.to, others);
         if (to) hand(own.kind, { ...lies, ...to });

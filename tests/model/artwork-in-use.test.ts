@@ -10,6 +10,7 @@ const artwork = (id: string, madeFrom: string | null = null): Artwork => ({
   pixels: { width: 10, height: 10 },
   density: null,
   trim: { x: 0, y: 0, width: 10, height: 10 },
+  outline: null,
   madeFrom:
     madeFrom === null
       ? null

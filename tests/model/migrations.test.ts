@@ -617,7 +617,11 @@ describe('migration', () => {
     expect(migrated?.get('run/draft')).toEqual({
       state: 'draft',
       imageFeed: null,
-      printed: { to: 1, as: [{ at: changed, placements: [{ ...placement, on: 'left-chest' }] }] },
+      laidBy: 'boxes',
+      printed: {
+        to: 1,
+        as: [{ at: changed, placements: [{ ...placement, on: 'left-chest' }], outlines: {} }],
+      },
     });
     expect(migrated?.has('step/1')).toBe(false);
   });
@@ -654,10 +658,11 @@ describe('migration', () => {
       'run/locked': {
         state: 'locked',
         imageFeed: 1,
+        laidBy: 'boxes',
         basis: { use: { transfers: [], machines: { ready: 120 } }, rates: 1 },
       },
-      'run/unknown': { state: 'locked', basis: null, imageFeed: 1 },
-      'run/draft': { state: 'draft', imageFeed: null },
+      'run/unknown': { state: 'locked', basis: null, imageFeed: 1, laidBy: 'boxes' },
+      'run/draft': { state: 'draft', imageFeed: null, laidBy: 'boxes' },
       'garment/g': other,
       'step/1': { redo: [], undo: [] },
     });
@@ -666,9 +671,9 @@ describe('migration', () => {
   it('lets copies wait for any run from version 21 on where theirs was locked without them', () => {
     const waiting = (run: string | null) => ({ state: 'waiting', run, place: null });
     const stored = {
-      'run/draft': { state: 'draft', imageFeed: null },
-      'run/locked': { state: 'locked', imageFeed: 1 },
-      'run/closed': { state: 'closed', imageFeed: 1 },
+      'run/draft': { state: 'draft', imageFeed: null, laidBy: 'boxes' },
+      'run/locked': { state: 'locked', imageFeed: 1, laidBy: 'boxes' },
+      'run/closed': { state: 'closed', imageFeed: 1, laidBy: 'boxes' },
       'copy/a': waiting('draft'),
       'copy/b': waiting('locked'),
       'copy/c': waiting('closed'),
@@ -702,16 +707,17 @@ describe('migration', () => {
 
   it('lets copies wait from version 25 on that were put on a run after it was sent to print', () => {
     const placed = (id: string, run: string) => ({ id, state: 'placed', run, place: { x: 0 } });
-    const copies = (...ids: readonly string[]) => ({ copies: ids.map((id) => ({ id })) });
+    const copies = (...ids: readonly string[]) => ({ copies: ids.map((id) => ({ id })), outlines: {} });
     const stored = {
       'run/locked': {
         id: 'locked',
+        laidBy: 'boxes',
         state: 'locked',
         printed: { as: [copies('a')] },
         snapshot: copies('b'),
         imageFeed: 1,
       },
-      'run/draft': { id: 'draft', state: 'draft', printed: null, imageFeed: null },
+      'run/draft': { id: 'draft', state: 'draft', printed: null, imageFeed: null, laidBy: 'boxes' },
       'copy/a': placed('a', 'locked'),
       'copy/b': placed('b', 'locked'),
       'copy/c': placed('c', 'locked'),
@@ -735,10 +741,10 @@ describe('migration', () => {
       other,
     ]);
     expect(Object.fromEntries(migrate(stored, 25) ?? [])).toEqual({
-      'run/draft': { state: 'draft', received: null, imageFeed: null },
-      'run/received': { state: 'locked', received: { known: [], stretch: 1 }, imageFeed: 1 },
+      'run/draft': { state: 'draft', received: null, imageFeed: null, laidBy: 'boxes' },
+      'run/received': { state: 'locked', received: { known: [], stretch: 1 }, imageFeed: 1, laidBy: 'boxes' },
       'settings/shop': { printImage: { ppi: 300, feedCorrected: false } },
-      'step/1': { redo: [name], undo: [patch({ state: 'draft', imageFeed: null })] },
+      'step/1': { redo: [name], undo: [patch({ state: 'draft', imageFeed: null, laidBy: 'boxes' })] },
       [other[0]]: other[1],
     });
   });
@@ -749,7 +755,11 @@ describe('migration', () => {
       artwork: 'a',
       by: { kind: 'knock-out', colour: '#fafafa', tolerance: 24, reach: 'from-edge' },
     };
-    const add = (madeFrom: unknown) => ({ op: 'add', path: ['artwork', 'b'], value: { madeFrom } });
+    const add = (madeFrom: unknown, outline?: null) => ({
+      op: 'add',
+      path: ['artwork', 'b'],
+      value: outline === undefined ? { madeFrom } : { madeFrom, outline },
+    });
     const again = (value: unknown) => ({ op: 'replace', path: ['artwork', 'b', 'madeFrom'], value });
     const remove = { op: 'remove', path: ['artwork', 'b'] };
     const stored = new Map<string, unknown>([
@@ -759,9 +769,9 @@ describe('migration', () => {
       other,
     ]);
     expect(Object.fromEntries(migrate(stored, 26) ?? [])).toEqual({
-      'artwork/a': { madeFrom: null },
-      'artwork/b': { madeFrom: after },
-      'step/1': { redo: [add(after), again(after)], undo: [remove, again(null)] },
+      'artwork/a': { madeFrom: null, outline: null },
+      'artwork/b': { madeFrom: after, outline: null },
+      'step/1': { redo: [add(after, null), again(after)], undo: [remove, again(null)] },
       [other[0]]: other[1],
     });
   });
@@ -804,12 +814,38 @@ describe('migration', () => {
     ]);
     expect(Object.fromEntries(migrate(stored, 28) ?? [])).toEqual({
       'settings/shop': { runOrder: [], station: { hands: 2, hours: open('08:00', '16:30') } },
-      'run/r': { received: { station: { hands: 2, hours: open('00:00', '06:00') } } },
-      'run/s': { received: null },
+      'run/r': { received: { station: { hands: 2, hours: open('00:00', '06:00') } }, laidBy: 'boxes' },
+      'run/s': { received: null, laidBy: 'boxes' },
       'step/1': {
-        redo: [add({ received: { station: { hands: 2, hours: open('08:00', '23:59') } } })],
+        redo: [add({ received: { station: { hands: 2, hours: open('08:00', '23:59') } }, laidBy: 'boxes' })],
         undo: [],
       },
+      [other[0]]: other[1],
+    });
+  });
+
+  it('has all copies laid out by boxes before version 31, also in what was printed and what undo brings back', () => {
+    const before = { state: 'locked', printed: { to: 1, as: [{ at: 'then' }] }, snapshot: { at: 'now' } };
+    const after = {
+      state: 'locked',
+      laidBy: 'boxes',
+      printed: { to: 1, as: [{ at: 'then', outlines: {} }] },
+      snapshot: { at: 'now', outlines: {} },
+    };
+    const add = (value: unknown) => ({ op: 'add', path: ['run', 'r'], value });
+    const name = { op: 'replace', path: ['run', 'r', 'name'], value: 'Run 2' };
+    const stored = new Map<string, unknown>([
+      ['artwork/a', { fileName: 'a.png' }],
+      ['run/draft', { state: 'draft', printed: null }],
+      ['run/locked', before],
+      ['step/1', { redo: [name], undo: [add(before)] }],
+      other,
+    ]);
+    expect(Object.fromEntries(migrate(stored, 30) ?? [])).toEqual({
+      'artwork/a': { fileName: 'a.png', outline: null },
+      'run/draft': { state: 'draft', printed: null, laidBy: 'boxes' },
+      'run/locked': after,
+      'step/1': { redo: [name], undo: [add(after)] },
       [other[0]]: other[1],
     });
   });

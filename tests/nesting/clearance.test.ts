@@ -1,9 +1,9 @@
 import { area, FillRule, intersect, type Paths64 } from 'clipper2-ts';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import type { Ring } from '../../src/nesting';
 import { type Clearance, clearance, mirrored } from '../../src/nesting/clearance';
 import { shapeOf } from '../../src/nesting/shape';
+import type { Ring } from '../../src/outlines';
 import { anyRings, box } from './outlines';
 
 const HEIGHT = 1500;

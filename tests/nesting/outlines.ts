@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import type { OutlinePiece, OutlineProblem, Ring } from '../../src/nesting';
+import type { OutlinePiece, OutlineProblem } from '../../src/nesting';
+import type { Ring } from '../../src/outlines';
 import { um } from '../../src/units';
 
 const mm = (value: number) => um(Math.round(value * 1000));
@@ -45,7 +46,15 @@ export const roll = (
   pieces: readonly OutlinePiece[],
   { gap = 0, side = 0, end = 0, spanMax = null as number | null } = {},
 ): OutlineProblem => ({
-  film: { kind: 'roll', width: mm(width), spanMax: spanMax === null ? null : mm(spanMax), cutBlank: um(0) },
+  film: {
+    kind: 'roll',
+    width: mm(width),
+    spanMax: spanMax === null ? null : mm(spanMax),
+    cutBlank: um(0),
+    lengthLimit: null,
+    noPrint: [],
+  },
+  pinned: [],
   margins: { left: mm(side), right: mm(side), lead: mm(end), tail: mm(end) },
   gap: mm(gap),
   pieces,
@@ -79,10 +88,10 @@ export const anyProblem: fc.Arbitrary<OutlineProblem> = fc
     gap: fc.constantFrom(0, 3, 6),
     film: fc.constantFrom('roll', 'spans', 'sheets'),
   })
-  .map(({ outlines, rotations, gap, film }) => {
+  .map(({ outlines, rotations, gap, film }): OutlineProblem => {
     const pieces = outlines.map(([rings, count], at) => piece(`p${at}`, rings, count, rotations));
     const base = roll(200, pieces, { gap, side: 5, end: 10, spanMax: film === 'spans' ? 220 : null });
     return film === 'sheets'
-      ? { ...base, film: { kind: 'sheet', width: base.film.width, length: mm(210) } }
+      ? { ...base, film: { kind: 'sheet', width: base.film.width, length: mm(210), sheetLimit: null } }
       : base;
   });

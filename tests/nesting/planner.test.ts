@@ -80,7 +80,7 @@ describe('layouts by outlines', () => {
     const triangles = piece('half', [ring([0, 0], [90, 0], [0, 90])], 4, [0, 180]);
     const problem: OutlineProblem = {
       ...roll(100, [triangles]),
-      film: { kind: 'sheet', width: um(100_000), length: um(100_000) },
+      film: { kind: 'sheet', width: um(100_000), length: um(100_000), sheetLimit: null },
     };
     expect(lengthOf(problem, 500)).toBe(2);
   });

@@ -90,7 +90,7 @@ describe('what is wrong with a plan of outlines', () => {
   it('copies on two sheets do not meet', () => {
     const sheets: OutlineProblem = {
       ...roll(60, [piece('square', [box(20, 20)], 2)]),
-      film: { kind: 'sheet', width: um(60_000), length: um(30_000) },
+      film: { kind: 'sheet', width: um(60_000), length: um(30_000), sheetLimit: null },
     };
     const plan = (sheet: number): OutlinePlan => ({
       placed: [at(0, 0, 0), at(0, 0, 0, 0, sheet)],

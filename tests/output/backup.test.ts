@@ -29,6 +29,7 @@ const crest: Artwork = {
   density: null,
   trim: null,
   madeFrom: null,
+  outline: null,
   changed: NOW,
 };
 const small = smallBook();

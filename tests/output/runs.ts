@@ -56,6 +56,7 @@ export function runOf(boxes: readonly Box[], more: Partial<Roll> = {}): LaidRun 
       width: fromMm(width),
       length: fromMm(length),
       turned,
+      outline: null,
       pinned: false,
       fixed: false,
     };

@@ -1,5 +1,6 @@
 import { create } from 'zustand';
 import type { LaidCopy, LaidRun } from '../../../src/layout';
+import { contains } from '../../../src/outlines';
 import { um } from '../../../src/units';
 import { panBy, useCamera, zoomBy } from '../../store/camera';
 import { carryTo, drop, hold, letGo, useHeld } from '../../store/held';
@@ -23,9 +24,12 @@ function filmPoint(point: Point) {
 function copyUnder(point: Point) {
   const at = filmPoint(point);
   if (!at) return null;
-  return laidNow()?.copies.find(
+  const boxes = laidNow()?.copies.filter(
     (copy) => at.x >= copy.x && at.x < copy.x + copy.width && at.y >= copy.y && at.y < copy.y + copy.length,
   );
+  // Where boxes overlap, the copy is meant whose ink is pointed at.
+  const inked = boxes?.find(({ outline, x, y }) => outline && contains({ rings: outline, x, y }, at.x, at.y));
+  return inked ?? boxes?.[0];
 }
 
 /** The copies that a box on the screen touches, in whatever rows. */

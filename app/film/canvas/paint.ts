@@ -111,6 +111,12 @@ export function paintCopy(context: Context, scene: Scene, copy: LaidCopy, hold: 
   if (left > pixels.width || left + width < 0 || top > pixels.height || top + height < 0) return;
   const box = { left, top, width, height };
   const tint = tintOf(copy.order.tint);
+  context.save();
+  // What its outline leaves bare of its box may bear other copies.
+  if (copy.outline) {
+    traceCopy(context, scene, copy);
+    context.clip();
+  }
   context.fillStyle = copy.transfer.shade ?? colours.paper;
   context.fillRect(left, top, width, height);
   const { artwork } = copy.transfer;
@@ -121,14 +127,32 @@ export function paintCopy(context: Context, scene: Scene, copy: LaidCopy, hold: 
     context.fillRect(left, top, width, height);
     context.globalAlpha = 1;
   }
+  context.restore();
   const marked = selected.has(copy.id) || hold !== 'lying';
   if (marked || scene.allOutlines) paintOutline(context, scene, copy);
   context.strokeStyle = hold === 'refused' ? colours.error : marked ? colours.accent : tint;
   context.lineWidth = marked ? 3 : 1;
-  context.strokeRect(left, top, width, height);
+  traceCopy(context, scene, copy);
+  context.stroke();
   if (!isDrawn) paintCode(context, copy, box);
   else paintCodeAbove(context, copy, box, scene.run.film.gap * view.scale);
   if (copy.pinned && !copy.fixed) paintPin(context, colours, left + width, top, Math.min(width, height));
+}
+
+/** Begins a path along what a copy keeps the gap by: its outline, or its box. */
+function traceCopy(context: Context, { view, run }: Scene, copy: LaidCopy): void {
+  const at = (x: number, y: number) =>
+    toScreen(view, run.film.width, { x: copy.x + x, y: copy.y + y, width: 0, length: 0 });
+  const box = Float64Array.of(0, 0, copy.width, 0, copy.width, copy.length, 0, copy.length);
+  context.beginPath();
+  for (const ring of copy.outline ?? [box]) {
+    for (let corner = 0; corner < ring.length; corner += 2) {
+      const { left, top } = at(ring[corner] as number, ring[corner + 1] as number);
+      if (corner === 0) context.moveTo(left, top);
+      else context.lineTo(left, top);
+    }
+    context.closePath();
+  }
 }
 
 /** The copy's true outline, grown by half the gap. */

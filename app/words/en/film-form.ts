@@ -52,6 +52,7 @@ export const filmForm = {
   sheets: (count: number, ways: Ways) => counted(count, 'sheet', 'sheets', ways),
   cuttings: {
     free: 'with scissors, along any line',
+    outlines: 'with scissors or a contour cutter, around each outline',
     straight: 'straight from edge to edge, in any order',
     staged: 'straight, first across the film, then along',
   },

@@ -28,6 +28,8 @@ export const film = {
   leftOfSheets: (count: number, ways: Ways) => `${counted(count, 'sheet', 'sheets', ways)} left`,
   straightCuts: (count: number, ways: Ways) =>
     `${counted(count, 'straight cut parts', 'straight cuts part', ways)} all copies`,
+  layByOutlines: (count: number, ways: Ways) =>
+    `${copies(count, ways)} keep their boxes: no outline of the artwork is known.`,
   broken: {
     'not-straight':
       'Straight cuts alone no longer part these copies. Lay out again, or cut this film with scissors.',

@@ -52,6 +52,7 @@ export const filmForm: Words['filmForm'] = {
   sheets: (count, ways) => counted(count, 'hoja', 'hojas', ways),
   cuttings: {
     free: 'con tijeras, por cualquier línea',
+    outlines: 'con tijeras o un cortador de contornos, alrededor de cada contorno',
     straight: 'recto de lado a lado, en cualquier orden',
     staged: 'recto, primero a lo ancho y después a lo largo',
   },

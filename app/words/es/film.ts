@@ -27,6 +27,8 @@ export const film: Words['film'] = {
   leftOfSheets: (count, ways) => counted(count, 'hoja disponible', 'hojas disponibles', ways),
   straightCuts: (count, ways) =>
     `${counted(count, 'corte recto separa', 'cortes rectos separan', ways)} todas las copias`,
+  layByOutlines: (count, ways) =>
+    `${counted(count, 'copia conserva', 'copias conservan', ways)} su caja: no se conoce el contorno del diseño.`,
   broken: {
     'not-straight':
       'Con cortes rectos solos ya no se separan estas copias. Hay que distribuir otra vez, o cortar esta película con tijeras.',

@@ -1,5 +1,5 @@
 import { expose, transfer } from 'comlink';
-import type { Mend } from '../../model';
+import type { ArtworkOutline, Mend } from '../../model';
 import { fail, type Micrometres, ok, type Result } from '../../units';
 import { sha256 } from '../../units/browser/sha256';
 import {
@@ -24,6 +24,7 @@ import {
 } from '..';
 import { startCheck } from '../check';
 import { hasAllBlocks } from '../jpeg-scan';
+import { layoutOutline } from '../layout-outline';
 import { mended, showsInSmaller } from '../mend';
 import { growOutline } from '../outline';
 import { layWhite } from '../white';
@@ -259,6 +260,11 @@ const reader = {
     const picture = drawing.canvas.transferToImageBitmap();
     return transfer(picture, [picture]);
   },
+
+  layoutOutline: (
+    outline: Outline,
+    { printed, trim }: Pick<CheckRequest, 'printed' | 'trim'>,
+  ): ArtworkOutline | null => layoutOutline(outline, printed, trim),
 
   grow(
     outline: Outline,

@@ -1,5 +1,5 @@
 import { transfer } from 'comlink';
-import type { Mend } from '../../model';
+import type { ArtworkOutline, Mend } from '../../model';
 import { fail, fromInches, type Micrometres, ok, type Result } from '../../units';
 import { closeWorker, runTask, type TaskWorker, taskWorker } from '../../workers/browser';
 import type { ArtworkCheck, Contour, Density, Outline } from '..';
@@ -37,6 +37,11 @@ export interface Checker {
     density: Density | null,
     signal: AbortSignal,
   ): Promise<Blob | null>;
+  /** The outline that copies are laid out by; `null` where that is their box. */
+  layoutOutline(
+    outline: Outline,
+    request: Pick<CheckRequest, 'printed' | 'trim'>,
+  ): Promise<ArtworkOutline | null>;
   /** An outline at its printed size, grown on all sides. */
   grow(outline: Outline, printed: Printed, by: Micrometres): Promise<readonly Contour[]>;
   close(): void;
@@ -91,6 +96,8 @@ export function openChecker(): Checker {
       runTask(own, (remote) => remote.white(transfer(picture, [picture]), printed, choke)),
     mend: (file, { trim, printed }, mend, density, signal) =>
       runTask(own, (remote) => remote.mend(file, trim, printed, mend, density), { signal }),
+    layoutOutline: (outline, { printed, trim }) =>
+      runTask(own, (remote) => remote.layoutOutline(outline, { printed, trim })),
     grow: (outline, printed, by) => runTask(own, (remote) => remote.grow(outline, printed, by)),
     close: () => closeWorker(own),
   };

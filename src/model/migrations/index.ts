@@ -27,6 +27,7 @@ import { tellMends } from './27-mends';
 import { tellOrdersApart } from './28-tints';
 import { keepHours } from './29-hours';
 import { knowScreens } from './30-screens';
+import { layByOutlines } from './31-outlines';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -62,6 +63,7 @@ const migrations: readonly Migration[] = [
   tellOrdersApart,
   keepHours,
   knowScreens,
+  layByOutlines,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

@@ -7,8 +7,22 @@ export type RowsOf<Box> = (box: Box, first: number, count: number) => Uint32Arra
 export const boxesWithin = <Box extends PixelBox>(boxes: readonly Box[], from: number, rows: number): Box[] =>
   boxes.filter(({ y, height }) => y < from + rows && y + height > from);
 
+const overlap = (a: PixelBox, b: PixelBox): boolean =>
+  a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
+
+/** Lays a line of pixels into a row of others: of two on one place the one that hides more stays, whichever came first. */
+function layInto(row: Uint32Array, line: Uint32Array, at: number): void {
+  for (let x = 0; x < line.length; x += 1) {
+    const pixel = line[x] as number;
+    // Little-endian: the fourth byte is how opaque a pixel is.
+    if (pixel >>> 24 > (row[at + x] as number) >>> 24) row[at + x] = pixel;
+  }
+}
+
 /**
- * Fills rows of an image that is `width` pixels wide. Boxes share no pixel, so that each is copied as it is.
+ * Fills rows of an image that is `width` pixels wide. A box that shares no pixel with one before it is copied as it is. Copies that were
+ * laid out by their outlines lie in what is bare of the boxes of others: there each keeps its own pixels, and no see-through pixel of one
+ * takes any of another.
  * @param strip as many rows as it holds, from row `from` of the image on
  */
 export function composeRows<Box extends PixelBox>(
@@ -20,14 +34,18 @@ export function composeRows<Box extends PixelBox>(
 ): void {
   strip.fill(0);
   const rows = strip.length / width;
-  for (const box of boxesWithin(boxes, from, rows)) {
+  const within = boxesWithin(boxes, from, rows);
+  for (const [index, box] of within.entries()) {
     const first = Math.max(0, from - box.y);
     const count = Math.min(box.height, from + rows - box.y) - first;
     const pixels = rowsOf(box, first, count);
     if (!pixels) continue;
+    const isAlone = within.every((other, at) => at >= index || !overlap(box, other));
     for (let row = 0; row < count; row += 1) {
       const line = pixels.subarray(row * box.width, (row + 1) * box.width);
-      strip.set(line, (box.y + first + row - from) * width + box.x);
+      const at = (box.y + first + row - from) * width + box.x;
+      if (isAlone) strip.set(line, at);
+      else layInto(strip, line, at);
     }
   }
 }

@@ -18,7 +18,7 @@ const MOST_PDF_PIXELS = 60_000_000;
 export const fitsPdf = ({ width, height, film }: PrintImage): boolean =>
   width * height <= MOST_PDF_PIXELS && Math.max(film.width, film.length) <= LONGEST_PAGE;
 
-/** A copy's pixels: no other copy or mark has any of them. */
+/** A copy's pixels: no other copy or mark prints any of them, though the boxes of copies laid out by outlines overlap. */
 export interface CopyBox extends PixelBox {
   readonly copy: Id<'copy'>;
   readonly artwork: Id<'artwork'> | null;

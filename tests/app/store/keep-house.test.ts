@@ -25,6 +25,7 @@ const artworkOf = (id: Artwork['id'], madeFrom: Artwork['madeFrom'] = null): Art
   density: null,
   trim: null,
   madeFrom,
+  outline: null,
   changed: NOW,
 });
 

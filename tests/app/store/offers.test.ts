@@ -13,7 +13,7 @@ interface Search {
 }
 
 const searches = vi.hoisted((): Search[] => []);
-vi.mock('../../../src/packing/browser', () => ({
+vi.mock('../../../src/planning/browser', () => ({
   planInWorkers: (problem: Problem, options: Search['options']) => {
     searches.push({ problem, options });
     return new Promise(() => undefined);

@@ -7,7 +7,7 @@ import { edits, session, undo } from '../../../src/editing';
 import { takeOff } from '../../../src/editing/places';
 import type { Book, Copy } from '../../../src/model';
 import { createPlanner, type Idea, type Plan, type Problem } from '../../../src/packing';
-import type { PlanningOptions } from '../../../src/packing/browser';
+import type { PlanningOptions } from '../../../src/planning/browser';
 import { fromMm, type Micrometres, um } from '../../../src/units';
 import { WorkerFailed } from '../../../src/workers/browser';
 import { edited, freshIds, smallBook } from '../../editing/book';
@@ -26,7 +26,7 @@ const worker = (await vi.hoisted(async () => (await import('./calls')).waitingCa
   typeof waitingCalls<Asked, Planned>
 >;
 
-vi.mock('../../../src/packing/browser', () => ({
+vi.mock('../../../src/planning/browser', () => ({
   planInWorkers: (problem: Problem, options: PlanningOptions) =>
     worker.call({ problem, ...options }, options.signal).catch((error: unknown) => {
       if (!options.signal.aborted) throw error;

@@ -18,7 +18,7 @@ interface Asked {
 const worker = (await vi.hoisted(async () => (await import('./calls')).waitingCalls())) as ReturnType<
   typeof waitingCalls<Asked, Plan>
 >;
-vi.mock('../../../src/packing/browser', () => ({
+vi.mock('../../../src/planning/browser', () => ({
   buildInWorker: (
     problem: Problem,
     { onProgress, signal }: Pick<Asked, 'onProgress'> & { signal: AbortSignal },

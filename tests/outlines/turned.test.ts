@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { areaOf, turned } from '../../src/nesting';
-import { anyRings, box, corner, disc, reversed, ring } from './outlines';
+import { areaOf, turned } from '../../src/outlines';
+import { anyRings, box, corner, disc, reversed, ring } from '../nesting/outlines';
 
 describe('an outline', () => {
   // Closed forms of plane geometry.

@@ -1,6 +1,7 @@
 import { expose } from 'comlink';
+import { type Idea, type Plan, type Planner, type Problem, Telling } from '../../packing';
 import { nextTask } from '../../units/browser/next-task';
-import { createPlanner, type Idea, type Plan, type Planner, type Problem, Telling } from '..';
+import { createPlanner } from '..';
 
 /** A slice of work between two looks at the message queue, in milliseconds. */
 const SLICE = 30;

@@ -1,4 +1,4 @@
-import type { Ring } from './problem';
+import type { Ring } from './ring';
 
 /** A turned outline, its box's corner at the origin. */
 export interface Turned {
@@ -41,18 +41,4 @@ export function turned(rings: readonly Ring[], degrees: number): Turned {
     }
   }
   return { rings: all, width: right - left, length: end - top };
-}
-
-/** The area of an outline, holes taken off (the shoelace formula), in square micrometres. */
-export function areaOf(rings: readonly Ring[]): number {
-  let twice = 0;
-  for (const ring of rings) {
-    let [x, y] = [ring.at(-2) as number, ring.at(-1) as number];
-    for (let at = 0; at < ring.length; at += 2) {
-      const [nextX, nextY] = [ring[at] as number, ring[at + 1] as number];
-      twice += x * nextY - nextX * y;
-      [x, y] = [nextX, nextY];
-    }
-  }
-  return twice / 2;
 }

@@ -1,6 +1,6 @@
 import type { Remote } from 'comlink';
+import type { Idea, Plan, Problem } from '../../packing';
 import { runTask, type TaskWorker, taskWorker } from '../../workers/browser';
-import type { Idea, Plan, Problem } from '..';
 import type { Engine, Report } from './planner.worker';
 
 /** How long, and by how many workers, a layout is looked for. */

@@ -1,0 +1,80 @@
+import { area, EndType, inflatePaths, JoinType, type Path64, rectClip } from 'clipper2-ts';
+import { type ArtworkOutline, OUTLINE_STEPS } from '../model';
+import type { Micrometres } from '../units';
+import { simplify } from './contour';
+import type { Outline } from './outline';
+
+/** How far a line may be from what it stands for, as a share of the longer side: coarser, where that takes too many corners. */
+const TOLERANCES = [0.002, 0.004, 0.008, 0.016];
+/** Corners of all lines together: layouts take time with each. */
+const MOST_CORNERS = 120;
+/** Nobody cuts along a line of more: making it simpler would take longer than it is worth. */
+const MOST_READ = 40_000;
+/** How far a corner is from where it would be without rounding, as a share of the growth (Miter). */
+const SHARPEST = 2;
+
+const cornersIn = (paths: readonly Path64[]): number => paths.reduce((sum, { length }) => sum + length, 0);
+
+/** Of an image, in pixels. */
+type PixelSize = { readonly width: number; readonly height: number };
+
+/** Lines of fewer corners around an outline: none of it lies outside them, nor they outside of its box. */
+function around(
+  paths: readonly Path64[],
+  { tolerance, pixel, width, height }: Record<'tolerance' | 'pixel' | 'width' | 'height', number>,
+): Path64[] {
+  const fewer = paths.map((path): Path64 => {
+    const line = simplify(
+      path.flatMap(({ x, y }) => [x, y]),
+      tolerance,
+    );
+    return Array.from({ length: line.length / 2 }, (_, at) => ({
+      x: line[2 * at] as number,
+      y: line[2 * at + 1] as number,
+    }));
+  });
+  // What falls into a line or a point has nothing to grow from, and holes are no room for others.
+  const lines = fewer.filter((path) => area(path) > 0);
+  const grown = inflatePaths(lines, Math.ceil(tolerance + pixel), JoinType.Miter, EndType.Polygon, SHARPEST);
+  return rectClip({ left: 0, top: 0, right: width, bottom: height }, grown).filter(
+    ({ length }) => length > 2,
+  );
+}
+
+/**
+ * The outline that copies are laid out by, of few corners, around all that prints.
+ * @param printed the size that it is simplified for; it holds at any
+ * @param pixels of the trimmed box: outlines run through the middle of edges, and ink reaches a pixel further
+ * @returns `null` where it would take too many corners, or nothing prints: such a copy is laid out as its box
+ */
+export function layoutOutline(
+  outline: Outline,
+  printed: { readonly width: Micrometres; readonly height: Micrometres },
+  pixels: PixelSize,
+): ArtworkOutline | null {
+  const longer = Math.max(printed.width, printed.height);
+  const [width, height] = [printed.width, printed.height].map((side) =>
+    Math.max(1, Math.round((side * OUTLINE_STEPS) / longer)),
+  ) as [number, number];
+  const pixel = Math.max(width / pixels.width, height / pixels.height);
+  const paths = outline.map(
+    (line): Path64 =>
+      Array.from({ length: line.length / 2 }, (_, at) => ({
+        x: Math.round((line[2 * at] as number) * width),
+        y: Math.round((line[2 * at + 1] as number) * height),
+      })),
+  );
+  if (cornersIn(paths) > MOST_READ) return null;
+  for (const tolerance of TOLERANCES) {
+    const found = around(paths, { tolerance: tolerance * OUTLINE_STEPS, pixel, width, height }).filter(
+      (path) => area(path) !== 0,
+    );
+    if (found.length === 0) return null;
+    if (cornersIn(found) > MOST_CORNERS) continue;
+    const steps = (value: number, side: number) => Math.max(0, Math.round((value * OUTLINE_STEPS) / side));
+    return found.map((path) =>
+      (area(path) > 0 ? path : path.toReversed()).flatMap(({ x, y }) => [steps(x, width), steps(y, height)]),
+    );
+  }
+  return null;
+}

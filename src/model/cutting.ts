@@ -1,0 +1,5 @@
+import type { Film } from './records';
+
+/** Whether film is cut apart by lines from edge to edge alone. */
+export const isCutStraight = ({ cutting }: Pick<Film, 'cutting'>): boolean =>
+  cutting === 'straight' || cutting === 'staged';

@@ -1,0 +1,19 @@
+/**
+ * A closed line of corners, x and y in turn, in micrometres, each corner once. Seen with x to the right and y up, outer rings run
+ * counter-clockwise and holes clockwise; rings neither cross nor touch.
+ */
+export type Ring = Float64Array;
+
+/** The area of an outline, holes taken off (the shoelace formula), in square micrometres. */
+export function areaOf(rings: readonly Ring[]): number {
+  let twice = 0;
+  for (const ring of rings) {
+    let [x, y] = [ring.at(-2) as number, ring.at(-1) as number];
+    for (let at = 0; at < ring.length; at += 2) {
+      const [nextX, nextY] = [ring[at] as number, ring[at + 1] as number];
+      twice += x * nextY - nextX * y;
+      [x, y] = [nextX, nextY];
+    }
+  }
+  return twice / 2;
+}

@@ -1,0 +1,159 @@
+import { createOutlinePlanner, type OutlinePlan, type OutlinePlanner, type OutlineProblem } from '../nesting';
+import {
+  createPlanner as createBoxPlanner,
+  type FilmAmount,
+  type Idea,
+  leastFilm,
+  type Piece,
+  type Plan,
+  type Planner,
+  type Problem,
+  planOf,
+  tooLargeFor,
+} from '../packing';
+import { um } from '../units';
+
+/** Copies laid out by outlines are at least so far apart, micrometres: of two that touch it cannot be told whether they overlap. */
+const LEAST_GAP = um(20);
+/** Of so many iterations one is of the boxes, which take less time. */
+const SHARE = 8;
+/** A copy that is left out counts for more than any film. */
+const LEFT_OUT = 1e13;
+
+/** A whole sheet in the terms of a roll's length, micrometres. */
+const SHEET = 1e8;
+
+/** Whether anything of a problem can lie nearer by outlines than by boxes, on film that the engine of outlines knows. */
+export function isForOutlines({ cutting, together, film, pinned, pieces }: Problem): boolean {
+  if (cutting !== 'outlines' || together.kind !== 'any') return false;
+  const isUncut = film.kind === 'roll' && film.spanMax === null;
+  const isBare = pinned.length === 0 && (film.kind === 'sheet' || film.noPrint.length === 0);
+  // Of spans the engine does not know how much film there is in all: what it finds is held against that.
+  return (isUncut || isBare) && pieces.some(({ count, outline }) => count > 0 && outline);
+}
+
+const boxRing = ({ width, length }: Piece) => Float64Array.of(0, 0, width, 0, width, length, 0, length);
+
+/** The same work for the engine of outlines; copies too large for the film are left out. */
+function outlineProblemOf(problem: Problem): OutlineProblem {
+  const { film, margins, gap, pieces, pinned } = problem;
+  return {
+    film:
+      film.kind === 'roll'
+        ? film
+        : {
+            kind: 'sheet',
+            width: film.width,
+            length: film.length,
+            sheetLimit: film.sheetLimit === null ? null : Math.max(0, film.sheetLimit - film.printed),
+          },
+    margins,
+    gap: um(Math.max(gap, LEAST_GAP)),
+    pieces: pieces.map((piece) => ({
+      id: piece.id,
+      rings: piece.outline ?? [boxRing(piece)],
+      count: tooLargeFor(problem, piece) === null ? piece.count : 0,
+      rotations: piece.turn === 'quarter' ? [0, 90] : [0],
+    })),
+    pinned: pinned.map(({ turned, ...place }) => ({ ...place, rotation: turned ? 90 : 0 })),
+  };
+}
+
+/** A plan of outlines as one of the problem; `null` where it takes more film than there is, or knife lines find no place. */
+function planFrom(problem: Problem, { placed }: OutlinePlan): Plan | null {
+  const { film, pinned } = problem;
+  const printed = film.kind === 'sheet' ? film.printed : 0;
+  const laid = placed.map(({ rotation, sheet, ...place }) => ({
+    ...place,
+    sheet: sheet + printed,
+    turned: rotation === 90,
+  }));
+  const plan = planOf(problem, [...pinned, ...laid]);
+  if (plan.used.kind === 'sheets' || film.kind === 'sheet') return plan;
+  const isTooLong = film.lengthLimit !== null && plan.used.length > film.lengthLimit;
+  const isUncuttable = film.spanMax !== null && plan.used.spans.length === 0;
+  return isTooLong || isUncuttable ? null : plan;
+}
+
+function costOf({ used, unplaced }: Plan): number {
+  const left = unplaced.reduce((sum, { count }) => sum + count, 0);
+  return left * LEFT_OUT + (used.kind === 'roll' ? used.length : used.sheets * SHEET);
+}
+
+/** The shorter of two plans of one problem, the first where they are alike. */
+const shorter = (a: Plan | null, b: Plan | null): Plan | null =>
+  a && b ? (costOf(b) < costOf(a) ? b : a) : (a ?? b);
+
+/**
+ * Looks for layouts by outlines and by boxes in turn, and has the shorter one: a layout of boxes is one of the outlines in them, so that
+ * none by outlines is ever longer.
+ */
+export class ByOutlines implements Planner {
+  private readonly problem: Problem;
+  private readonly seed: number;
+  private readonly boxes: Planner;
+  private outlines: OutlinePlanner | null = null;
+  /** Of each engine the best plan; `null` where it has found a better one since. */
+  private ofBoxes: Plan | null = null;
+  private ofOutlines: Plan | null = null;
+  readonly bound: FilmAmount;
+  iterations = 0;
+
+  constructor(problem: Problem, seed: number) {
+    this.problem = problem;
+    this.seed = seed;
+    this.boxes = createBoxPlanner(problem, seed);
+    this.bound = leastFilm(problem);
+  }
+
+  step(iterations: number): boolean {
+    const before = this.cost();
+    for (let done = 0; done < iterations; done += 1) this.next();
+    return this.cost() < before;
+  }
+
+  private next(): void {
+    if (this.iterations % SHARE === 0) {
+      if (this.boxes.step(1)) this.ofBoxes = null;
+    } else if (!this.outlines) {
+      this.outlines = createOutlinePlanner(outlineProblemOf(this.problem), this.seed);
+      this.hear(this.outlines);
+    } else if (this.outlines.step(1)) this.hear(this.outlines);
+    this.iterations += 1;
+  }
+
+  private hear(outlines: OutlinePlanner): void {
+    this.ofOutlines = planFrom(this.problem, outlines.best()) ?? this.ofOutlines;
+  }
+
+  best(): Plan {
+    this.ofBoxes ??= this.boxes.best();
+    return shorter(this.ofBoxes, this.ofOutlines) ?? this.ofBoxes;
+  }
+
+  proven(): boolean {
+    const { used, unplaced } = this.best();
+    if (unplaced.length > 0) return false;
+    return used.kind === 'roll'
+      ? this.bound.kind === 'roll' && used.length <= this.bound.length
+      : this.bound.kind === 'sheets' && used.sheets <= this.bound.sheets;
+  }
+
+  finished(): boolean {
+    return this.proven();
+  }
+
+  idea(): Idea | null {
+    return this.boxes.idea();
+  }
+
+  take(idea: Idea): boolean {
+    const before = this.cost();
+    if (this.boxes.take(idea)) this.ofBoxes = null;
+    return this.cost() < before;
+  }
+
+  cost(): number {
+    return costOf(this.best());
+  }
+}

@@ -1,0 +1,81 @@
+import { area, difference, FillRule, type Paths64 } from 'clipper2-ts';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { layoutOutline } from '../../src/artwork/layout-outline';
+import { type ArtworkOutline, OUTLINE_STEPS } from '../../src/model';
+import { fromMm } from '../../src/units';
+
+const pixels = { width: 1200, height: 800 };
+const printed = { width: fromMm(120), height: fromMm(80) };
+const paths = (lines: readonly (readonly number[])[], scale: number): Paths64 =>
+  lines.map((line) =>
+    Array.from({ length: line.length / 2 }, (_, at) => ({
+      x: Math.round((line[2 * at] as number) * scale),
+      y: Math.round((line[2 * at + 1] as number) * scale),
+    })),
+  );
+
+/** A wheel of so many rays of unlike lengths, that reaches the sides of its box. */
+const wheel = (rays: readonly number[]): number[][] => {
+  const points = rays.map((ray, at): [number, number] => {
+    const turn = (2 * Math.PI * at) / rays.length;
+    return [ray * Math.cos(turn), ray * Math.sin(turn)];
+  });
+  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+  const sharesOf = (all: number[]) => {
+    const [least, most] = [Math.min(...all), Math.max(...all)];
+    return all.map((value) => (value - least) / (most - least));
+  };
+  const [across, down] = [sharesOf(xs), sharesOf(ys)];
+  return [points.flatMap((_, at) => [across[at] ?? 0, down[at] ?? 0])];
+};
+const anyWheel = fc
+  .array(fc.double({ min: 0.3, max: 1, noNaN: true }), { minLength: 8, maxLength: 60 })
+  .map(wheel);
+
+const reach = (outline: ArtworkOutline) => {
+  const [xs, ys] = [0, 1].map((axis) => outline.flatMap((line) => line.filter((_, at) => at % 2 === axis)));
+  return [xs, ys].map((all) => [Math.min(...(all ?? [])), Math.max(...(all ?? []))]);
+};
+
+describe('the outline that copies are laid out by', () => {
+  it('holds all that prints, touches all sides of the box, and has few corners', () => {
+    fc.assert(
+      fc.property(anyWheel, (outline) => {
+        const found = layoutOutline(outline, printed, pixels);
+        if (!found) return;
+        const outside = difference(paths(outline, OUTLINE_STEPS), paths(found, 1), FillRule.NonZero);
+        // Corners are told in steps: half of one may be lost along a border.
+        expect(Math.abs(outside.reduce((sum, path) => sum + area(path), 0))).toBeLessThan(OUTLINE_STEPS * 4);
+        expect(reach(found)).toEqual([
+          [0, OUTLINE_STEPS],
+          [0, OUTLINE_STEPS],
+        ]);
+        expect(found.flat().length / 2).toBeLessThanOrEqual(120);
+        expect(paths(found, 1).every((path) => area(path) > 0)).toBe(true);
+      }),
+    );
+  });
+
+  it.each([
+    ['nothing prints', []],
+    ['one pixel prints', [[0, 0, 1, 0, 1, 1, 0, 1]]],
+    ['its line is a point', [[0.5, 0.5, 0.5, 0.5, 0.5, 0.5]]],
+    ['its line crosses itself', [[0, 0, 1, 1, 1, 0, 0, 1]]],
+    [
+      'it has a hundred thousand corners',
+      wheel(Array.from({ length: 100_000 }, (_, at) => (at % 2 === 0 ? 1 : 0.3))),
+    ],
+    [
+      'it is a thousand specks',
+      Array.from({ length: 1000 }, (_, at) => {
+        const [x, y] = [(at % 40) / 40, Math.floor(at / 40) / 25];
+        return [x, y, x + 0.01, y, x + 0.01, y + 0.01, x, y + 0.01];
+      }),
+    ],
+  ])('is one that holds, or the box, where %s', (_, outline) => {
+    const found = layoutOutline(outline, printed, pixels);
+    expect(found === null || found.flat().length <= 240).toBe(true);
+    if (found) expect(found.flat().every((step) => step >= 0 && step <= OUTLINE_STEPS)).toBe(true);
+  });
+});

@@ -1,0 +1,140 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { createPlanner as createBoxPlanner, type Plan, type Problem, validatePlan } from '../../src/packing';
+import { atOnce, createPlanner } from '../../src/planning';
+import { fromMm, um } from '../../src/units';
+import { corner, disc, ring } from '../nesting/outlines';
+
+const mm = fromMm;
+const lengthOf = ({ used }: Plan): number => (used.kind === 'roll' ? used.length : used.sheets);
+
+const outlines = [
+  null,
+  [corner(40, 8)],
+  [ring([0, 0], [40, 0], [0, 40])],
+  [disc(20, 24)],
+  // Islands in two corners of their box.
+  [ring([0, 0], [14, 0], [0, 14]), ring([40, 40], [26, 40], [40, 26])],
+];
+
+/** Boxes of 40 mm with something bare in most of them. */
+const problem = (
+  which: readonly (readonly [outline: number, count: number, turns?: boolean])[],
+  more: Partial<Problem> = {},
+): Problem => ({
+  film: {
+    kind: 'roll',
+    width: mm(110),
+    lengthLimit: null,
+    spanMax: null,
+    cutBlank: um(0),
+    noPrint: [],
+  },
+  margins: { left: mm(5), right: mm(5), lead: mm(10), tail: mm(5) },
+  gap: mm(4),
+  cutting: 'outlines',
+  together: { kind: 'any' },
+  pieces: which.map(([outline, count, turns = true], index) => ({
+    id: `${index}`,
+    width: mm(40),
+    length: mm(40),
+    outline: outlines[outline] ?? null,
+    count,
+    turn: turns ? 'quarter' : 'fixed',
+    rank: index,
+  })),
+  pinned: [],
+  ...more,
+});
+
+const roll = problem([]).film as Extract<Problem['film'], { kind: 'roll' }>;
+
+const anyProblem = fc
+  .record({
+    which: fc.array(fc.tuple(fc.nat(outlines.length - 1), fc.integer({ min: 1, max: 4 }), fc.boolean()), {
+      minLength: 1,
+      maxLength: 4,
+    }),
+    gap: fc.constantFrom(0, 2, 6),
+    film: fc.oneof(
+      fc.constant(roll),
+      fc.constant({ ...roll, spanMax: mm(150), cutBlank: mm(3) }),
+      fc.constant({ ...roll, lengthLimit: mm(160) }),
+      fc.constant({
+        ...roll,
+        noPrint: [
+          { from: mm(0), to: mm(33) },
+          { from: mm(90), to: mm(97.3) },
+        ],
+      }),
+      fc.constant({ kind: 'sheet', width: mm(110), length: mm(130), sheetLimit: 3, printed: 1 } as const),
+    ),
+    pins: fc.boolean(),
+  })
+  .map(({ which, gap, film, pins }): Problem => {
+    const pinned = [
+      { piece: 0, sheet: 0, x: mm(17), y: mm(31.7), turned: false },
+      { piece: 0, sheet: 0, x: mm(62), y: mm(120.1), turned: false },
+    ];
+    return problem(which, { gap: mm(gap), film, pinned: pins && film.kind === 'roll' ? pinned : [] });
+  });
+
+describe('planning copies by their outlines', () => {
+  it('holds on any film, around what is pinned or may not be printed, and takes no more than boxes do', () => {
+    let shorter = 0;
+    fc.assert(
+      fc.property(anyProblem, fc.nat(50), (any, seed) => {
+        const planner = createPlanner(any, seed);
+        planner.step(64);
+        const plan = planner.best();
+        expect(validatePlan(any, plan)).toEqual([]);
+        const boxes = createBoxPlanner(any, seed);
+        boxes.step(8);
+        const plain = boxes.best();
+        const left = ({ unplaced }: Plan) => unplaced.reduce((sum, { count }) => sum + count, 0);
+        expect(left(plan)).toBeLessThanOrEqual(left(plain));
+        if (left(plan) < left(plain)) return;
+        expect(lengthOf(plan)).toBeLessThanOrEqual(lengthOf(plain));
+        if (lengthOf(plan) < lengthOf(plain)) shorter += 1;
+      }),
+      { numRuns: 60 },
+    );
+    expect(shorter).toBeGreaterThan(5);
+  });
+
+  it.each([
+    ['corner pieces lie in each other', [[1, 2, false]], { width: 64 }],
+    // Three discs where boxes lie in one row of two: the third drops between them.
+    ['a disc lies between two', [[3, 3, false]], { width: 110 }],
+  ] as const)('%s', (_, which, { width }) => {
+    const film = { ...roll, width: mm(width) };
+    const plan = (cutting: Problem['cutting']) => {
+      const planner = createPlanner(problem(which, { film, cutting }), 1);
+      planner.step(400);
+      return lengthOf(planner.best());
+    };
+    expect(plan('outlines')).toBeLessThan(plan('free') - mm(2));
+  });
+
+  it('is told of at once by the boxes, and of a copy put beside what lies there by its outline', () => {
+    const one = problem([[1, 1, false]], {
+      pinned: [{ piece: 0, sheet: 0, x: mm(5), y: mm(10), turned: false }],
+      film: { ...roll, width: mm(64) },
+    });
+    expect(validatePlan(one, atOnce.firstPlan(one))).toEqual([]);
+    expect(lengthOf(atOnce.firstPlan(one))).toBeLessThan(mm(10 + 40 + 4 + 40 + 5));
+  });
+
+  it('is of the boxes alone where orders are to lie apart', () => {
+    const apart = problem(
+      [
+        [1, 2],
+        [3, 2],
+      ],
+      { together: { kind: 'apart' } },
+    );
+    const planner = createPlanner(apart, 1);
+    planner.step(50);
+    expect(validatePlan(apart, planner.best())).toEqual([]);
+  });
+});
