@@ -84,12 +84,12 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
     case 'screen-dots':
       return {
         what: `trama de ${lines(found, ways)}: ${whole(found.count, ways)} de ${counted(found.dots, 'punto', 'puntos', ways)}, menores de ${fineLength(found.limit, ways)}, el menor de ${fineLength(found.least, ways)}`,
-        mend: 'Puntos tan pequeños no retienen polvo, y los tonos claros se van al lavar. Usar menos líneas, o empezar con puntos mayores.',
+        mend: 'Puntos tan pequeños no retienen polvo, y los tonos claros se van al lavar. Hay que usar menos líneas, o empezar con puntos mayores.',
       };
     case 'screen-holes':
       return {
         what: `trama de ${lines(found, ways)}: ${whole(found.count, ways)} de ${counted(found.dots, 'hueco', 'huecos', ways)}, menores de ${fineLength(found.limit, ways)}, el menor de ${fineLength(found.least, ways)}`,
-        mend: 'El polvo puede cerrar huecos tan estrechos, y los tonos oscuros salen llenos. Usar menos líneas, o acabar con huecos mayores.',
+        mend: 'El polvo puede cerrar huecos tan estrechos, y los tonos oscuros salen llenos. Hay que usar menos líneas, o acabar con huecos mayores.',
       };
     case 'strays':
       return {
