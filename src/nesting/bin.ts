@@ -1,14 +1,7 @@
 import type { Clearance } from './clearance';
+import type { Laid } from './laid';
 import type { Shape } from './shape';
 import type { Stock } from './stock';
-
-/** Where a copy lies in a bin: the corner of its grown box, across in micrometres, along in rows. */
-export interface Laid {
-  /** Index into {@link Stock.all}. */
-  readonly shape: number;
-  readonly x: number;
-  readonly row: number;
-}
 
 /** Rows that are looked through before what lies near is collected anew. */
 const STRETCH = 24;

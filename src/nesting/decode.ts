@@ -1,4 +1,5 @@
-import { Bin, type Laid } from './bin';
+import { Bin } from './bin';
+import type { Laid } from './laid';
 import { type Layout, layoutOf } from './layout';
 import type { Shape } from './shape';
 import type { Stock } from './stock';

@@ -1,4 +1,4 @@
-import type { Laid } from './bin';
+import type { Laid } from './laid';
 import type { Shape } from './shape';
 import type { Stock } from './stock';
 

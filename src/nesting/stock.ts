@@ -1,6 +1,6 @@
-import type { Laid } from './bin';
 import type { Bins } from './bins';
 import { type Clearance, clearance, clearOfRows, mirrored } from './clearance';
+import type { Laid } from './laid';
 import type { OutlineProblem } from './problem';
 import { growthOf, type Shape, shapeOf } from './shape';
 
