@@ -19,21 +19,20 @@ export function Dues({ run, day }: { run: LaidRun; day: DayState }) {
     const own = run.view.order[order.id];
     return own !== undefined && (own.due !== null || own.rush);
   });
-  if (!told || day.kind === 'missing' || day.kind === 'failed' || day.kind === 'closed') return null;
+  if (!told || day.kind === 'missing' || day.kind === 'failed' || day.kind === 'none') return null;
   if (day.kind === 'working') return <p className="quiet small dues">{words.duesWorking}</p>;
   const { timeline, origin } = day.day;
-  const rush = timeline.orders.flatMap(({ order, end, late }) =>
+  const isHere = new Set<string>(run.copies.map(({ order }) => order.id));
+  const orders = timeline.orders.filter(({ order }) => isHere.has(order.id));
+  const rush = orders.flatMap(({ order, end, late }) =>
     run.view.order[order.id]?.rush && late === 0
       ? [words.rushDone(`${order.code} ${order.name}`, momentOf(origin + 1000 * end, ways))]
       : [],
   );
-  const late = timeline.orders
+  const late = orders
     .filter((order) => order.late > 0)
     .map(({ order, late: by }) => `${order.code} ${order.name} ${words.lateBy(spoken(by, ways))}`);
-  const short = timeline.orders.filter(({ order }) => {
-    const { waiting, elsewhere } = beyondOf(order.id);
-    return waiting + elsewhere > 0;
-  }).length;
+  const short = orders.filter(({ order }) => beyondOf(order.id).waiting > 0).length;
   return (
     <p className="small dues" data-testid="dues">
       {late.length > 0 && (

@@ -32,13 +32,13 @@ export function RunSentence({ run }: { run: LaidRun }) {
   const shown = held?.run ?? run;
   const { film } = run;
   const { length, sheets, waste, cost } = runFigures(shown);
-  const day = useDay(run, 'quick');
+  const day = useDay('quick');
   // Told as soon as it is known, in the room that is kept for it: nothing below may move under a hand.
+  const own =
+    day.kind === 'ready' ? day.day.timeline.runs.find((other) => other.run.id === run.id) : undefined;
   const known =
-    day.kind === 'ready'
-      ? momentOf(day.day.origin + 1000 * day.day.timeline.end, ways)
-      : { day: null, time: '…' };
-  const doneBy = day.kind === 'ready' || day.kind === 'working' ? known : null;
+    day.kind === 'ready' && own ? momentOf(day.day.origin + 1000 * own.end, ways) : { day: null, time: '…' };
+  const doneBy = own || day.kind === 'working' ? known : null;
   const used = film.kind === 'roll' ? filmLength(length, ways) : words.sheets(sheets, ways);
   return (
     <div className="run-sentence">
@@ -67,7 +67,7 @@ export function RunSentence({ run }: { run: LaidRun }) {
       )}
       {day.kind === 'ready' && run.state === 'draft' && (
         <Suspense>
-          <TooLargeNotes work={day.day.work} />
+          <TooLargeNotes tooLarge={day.day.plan.work.tooLarge.filter((large) => large.run.id === run.id)} />
         </Suspense>
       )}
       <Dues run={run} day={day} />

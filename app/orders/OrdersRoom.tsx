@@ -16,6 +16,7 @@ import { useLaidRun, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { goTo, openDialog, showNewOrder, useView } from '../store/view';
 import { dropFiles } from './drop-files';
+import { LateOrders } from './LateOrders';
 import { NewTransferRow } from './NewTransferRow';
 import { OrderHead } from './OrderHead';
 import { openTable, openTableText } from './open-table';
@@ -131,6 +132,7 @@ export function OrdersRoom() {
             />
           </div>
           {lines.length === 0 && <p className="quiet">{words.noneFound}</p>}
+          <LateOrders />
           <Lines lines={lines} first={first} />
         </>
       ) : (

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { LaidRun } from '../../src/layout';
 import { RunChoice } from '../panels/RunChoice';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
@@ -9,6 +10,7 @@ import { type DayState, useDay } from '../store/timeline';
 import { goTo } from '../store/view';
 import { Card } from './Card';
 import { DayFacts, OrderTimes } from './DayFacts';
+import { whyNotPlanned } from './day-problems';
 import { CareSlips, PackingSlips, PickList } from './OrderCards';
 import { RunCard } from './RunCard';
 import { Chart } from './TimeChart';
@@ -21,14 +23,21 @@ import { useAllWords, type Words } from '../words';
 const kinds = ['run', 'day', 'pick', 'care', 'packing'] as const;
 
 /** Why there is no chart of the day to print. */
-function whyNoDay(state: Exclude<DayState, { kind: 'ready' }>, { press, failures }: Words): string {
+function whyNoDay(
+  run: LaidRun,
+  state: Exclude<DayState, { kind: 'ready' }>,
+  { press, failures }: Words,
+): string {
   switch (state.kind) {
     case 'missing':
-      return state.problems.map((problem) => press.missing[problem]).join(' ');
+    case 'none':
+      return run.state === 'closed'
+        ? press.closed
+        : whyNotPlanned(run, state)
+            .map((problem) => press.missing[problem])
+            .join(' ');
     case 'failed':
       return failures.schedule;
-    case 'closed':
-      return press.closed;
     case 'working':
       return press.working;
   }
@@ -39,7 +48,7 @@ export function CardsRoom() {
   const all = useAllWords();
   const { cards: words, press, runs } = all;
   const run = useBenchRun();
-  const state = useDay(run, 'thorough');
+  const state = useDay('thorough');
   const { paper } = useShop(({ book }) => settingsOrFirst(book));
   const [kind, setKind] = useState<(typeof kinds)[number]>('run');
   const [made] = useState(() => new Date());
@@ -85,12 +94,12 @@ export function CardsRoom() {
         {kind === 'day' && state.kind === 'ready' && (
           <Card paper={`${paper}-landscape`} title={words.dayTitle(run.name)}>
             <Chart day={state.day} width={1280} fits />
-            <DayFacts day={state.day} />
+            <DayFacts run={run} day={state.day} />
             <OrderTimes run={run} day={state.day} />
             <p className="closing">{press.deference}</p>
           </Card>
         )}
-        {kind === 'day' && state.kind !== 'ready' && <p>{whyNoDay(state, all)}</p>}
+        {kind === 'day' && state.kind !== 'ready' && <p>{whyNoDay(run, state, all)}</p>}
       </div>
     </>
   );

@@ -5,13 +5,14 @@ import { OrderCode } from '../parts/OrderCode';
 import { useBeyond, useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
 import { useAllWords } from '../words';
-import { clockTime, dueDay, momentOf, spoken, timeAndDay } from '../words/format';
+import { dayAndTime, momentOf, spoken, timeAndDay } from '../words/format';
 
 /** When all is bagged, what holds it up, and what would go wrong. */
-export function DayFacts({ day }: { day: Day }) {
+export function DayFacts({ run, day }: { run: LaidRun; day: Day }) {
   const { press: words, film } = useAllWords();
   const ways = useWays();
-  const { timeline, work, origin } = day;
+  const { timeline, plan, origin } = day;
+  const of = (id: string) => plan.work.tooLarge.filter((large) => large.run.id === id);
   const { end, least, bottleneck, overWet, changes } = timeline;
   const over = spoken(end - least, ways);
   const late = timeline.orders.filter((order) => order.late > 0);
@@ -19,7 +20,7 @@ export function DayFacts({ day }: { day: Day }) {
     <div className="done-by">
       <p className="sentence" data-testid="done-by">
         {words
-          .sentence(momentOf(origin + 1000 * end, ways), spoken(end, ways))
+          .sentence(momentOf(origin + 1000 * end, ways), timeline.runs.length, ways)
           .map(({ text, figure }) => (figure ? <strong key={text}>{text}</strong> : text))}
       </p>
       <p className="quiet small">
@@ -29,11 +30,20 @@ export function DayFacts({ day }: { day: Day }) {
       </p>
       {late.length > 0 && (
         <p className="care">
-          {late.map(({ order, late: by }) => `${order.code} ${film.lateBy(spoken(by, ways))}`).join(', ')}
+          {late
+            .map(({ order, late: by }) => `${order.code} ${order.name} ${film.lateBy(spoken(by, ways))}`)
+            .join(', ')}
         </p>
       )}
       {overWet > 0 && <p className="care">{words.tooWet(spoken(overWet, ways))}</p>}
-      <TooLargeNotes work={work} />
+      {plan.without
+        .filter((other) => other.run.id !== run.id)
+        .map((other) => (
+          <p key={other.run.id} className="care small">
+            {words.notPlanned(other.run.name)}
+          </p>
+        ))}
+      <TooLargeNotes tooLarge={of(run.id)} />
     </div>
   );
 }
@@ -50,8 +60,10 @@ function MissingCopies({ beyond }: { beyond: Beyond }) {
 export function OrderTimes({ run, day }: { run: LaidRun; day: Day }) {
   const { press: words, film } = useAllWords();
   const ways = useWays();
-  const { order: orders } = run.view;
+  const isSeveral = day.timeline.runs.length > 1;
   const beyondOf = useBeyond(run.id);
+  // Copies on other runs are in the plan with these.
+  const waitingOnly = (order: string): Beyond => ({ ...beyondOf(order), elsewhere: 0 });
   return (
     <section aria-labelledby="times-title">
       <h2 id="times-title">{words.orders}</h2>
@@ -59,13 +71,13 @@ export function OrderTimes({ run, day }: { run: LaidRun; day: Day }) {
         <thead>
           <tr>
             <th scope="col">{words.orders}</th>
+            {isSeveral && <th scope="col">{words.inRuns}</th>}
             <th scope="col">{words.orderDone}</th>
             <th scope="col">{words.due}</th>
           </tr>
         </thead>
         <tbody>
-          {day.timeline.orders.map(({ order, end, due, late }) => {
-            const own = orders[order.id];
+          {day.timeline.orders.map(({ order, runs, end, due, late }) => {
             return (
               <tr key={order.id}>
                 <th scope="row">
@@ -73,14 +85,15 @@ export function OrderTimes({ run, day }: { run: LaidRun; day: Day }) {
                     <OrderCode code={order.code} tint={order.tint} /> {order.name}
                   </span>
                 </th>
+                {isSeveral && <td>{runs.map(({ name }) => name).join(', ')}</td>}
                 <td>
                   {timeAndDay(day.origin + 1000 * end, ways)}
-                  <MissingCopies beyond={beyondOf(order.id)} />
+                  <MissingCopies beyond={waitingOnly(order.id)} />
                 </td>
                 <td>
-                  {own?.due && due !== null
-                    ? `${dueDay(own.due, ways)}, ${clockTime(day.origin + 1000 * due, ways)}`
-                    : words.noDue}
+                  {due === null
+                    ? words.noDue
+                    : dayAndTime(new Date(day.origin + 1000 * due).toISOString(), ways)}
                   {late > 0 && <span className="care"> · {film.lateBy(spoken(late, ways))}</span>}
                 </td>
               </tr>

@@ -1,116 +1,169 @@
-import { edits, ticksOf } from '../../src/editing';
+import { edits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
-import { BEGUN, batchesOf, type Job, ticked } from '../../src/pressing';
+import { BEGUN, batchesOf, type Entry, type Job } from '../../src/pressing';
 import { Button } from '../parts/Button';
 import { useHeld } from '../parts/held';
+import { useNarrow } from '../parts/useNarrow';
 import { nextRunName } from '../store/next-run';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
-import type { Day } from '../store/timeline';
+import { type Day, openRunsOf } from '../store/timeline';
 import { notify, openRun } from '../store/view';
 import { useAllWords } from '../words';
 import { spoken, timeAndDay } from '../words/format';
 import { jobName } from './job-name';
+import { NextCard } from './NextCard';
 import { Together } from './Together';
 
 /** The jobs that were ticked last, all at one instant. */
-function lastTicked(jobs: readonly Job[], done: ReadonlyMap<string, string>): Job[] {
+function lastTicked(jobs: readonly Job[], tickedAt: (job: Job) => string | undefined): Job[] {
   const last = jobs
-    .flatMap(({ key }) => done.get(key) ?? [])
+    .flatMap((job) => tickedAt(job) ?? [])
     .sort()
     .at(-1);
-  return last === undefined ? [] : jobs.filter(({ key }) => done.get(key) === last);
+  return last === undefined ? [] : jobs.filter((job) => tickedAt(job) === last);
 }
 
 /** How many jobs ahead are listed. */
 const AHEAD = 6;
 
-/** What to do now, ticked off with a thumb; the caution stands beside the act. */
+/** Ticks jobs, each on its run, or takes their ticks back. */
+function tick(jobs: readonly Job[], isDone: boolean): void {
+  for (const run of new Set(jobs.map((job) => job.run.id))) {
+    const keys = jobs.flatMap((job) => (job.run.id === run ? [job.key] : []));
+    act(edits.tickJobs(run, keys, isDone, nextRunName()));
+  }
+}
+
+/** Begins a run: its clock goes from now on. */
+function begin(run: Job['run']['id'], note: string): void {
+  // It stays in view, whatever state it comes to.
+  openRun(run);
+  act(edits.tickJobs(run, [BEGUN], true, nextRunName()));
+  notify('plain', note);
+}
+
+/** What to do now, on whatever run, ticked off with a thumb; the caution stands beside the act. */
 export function Next({ run, day }: { run: LaidRun; day: Day }) {
   const { press: words } = useAllWords();
-  const { isHeld, reason } = useHeld(true);
+  const narrow = useNarrow();
   const ways = useWays();
-  const { entries } = day.timeline;
-  const open = entries.filter(({ state }) => state !== 'done');
-  const ticks = useShop(({ book }) => book.tick);
+  const { entries, runs } = day.timeline;
+  const open = useShop(({ book }) => book);
+  const laid = new Map(openRunsOf(open).map((own) => [own.laid.id as string, own]));
+  const ahead = entries.filter(({ state }) => state !== 'done');
   const last = lastTicked(
     entries.map(({ job }) => job),
-    ticked(ticksOf({ tick: ticks }, run.id)),
+    (job) => laid.get(job.run.id)?.done.get(job.key),
   );
-  const mayBegin = run.state !== 'draft' && run.state !== 'closed';
-  const begin = () => {
-    // It stays in view, whatever state it comes to.
-    openRun(run.id);
-    act(edits.tickJobs(run.id, [BEGUN], true, nextRunName()));
-    notify('plain', words.startNote);
-  };
-  const tick = (jobs: readonly Job[], isDone: boolean) =>
-    act(
-      edits.tickJobs(
-        run.id,
-        jobs.map(({ key }) => key),
-        isDone,
-        nextRunName(),
-      ),
-    );
+  const mayTick = (id: string) => day.begun.has(id) && laid.get(id)?.laid.state !== 'draft';
+  const mayBegin = (id: string) => !day.begun.has(id) && (laid.get(id)?.laid.state ?? 'draft') !== 'draft';
+  const shown = ahead.slice(0, AHEAD);
+  const [first] = shown;
+  const own = first && laid.get(first.job.run.id)?.laid;
+  // The run that is looked at, and that which comes next.
+  const toBegin = [...new Set([run.id, ...(first ? [first.job.run.id] : [])])].filter(mayBegin);
+  const cautions = [...new Set(shown.map(({ job }) => words.cautions[job.kind]))].filter(Boolean);
   const [only] = last;
   const lastName = only && last.length === 1 ? jobName(only, ways) : words.jobs(last.length, ways);
-  const shown = open.slice(0, AHEAD);
-  const cautions = [...new Set(shown.map(({ job }) => words.cautions[job.kind]))].filter(Boolean);
   return (
-    <section className="next" aria-labelledby="next-title">
-      <h2 id="next-title">{words.next}</h2>
-      {!day.begun && mayBegin && (
-        <Button writes weight="primary" onPress={begin}>
-          {words.start}
-        </Button>
+    <>
+      {narrow && first && own && (
+        <NextCard
+          job={first.job}
+          run={own}
+          isBegun={mayTick(own.id)}
+          onDone={() => tick([first.job], true)}
+          onBegin={mayBegin(own.id) ? () => begin(own.id, words.startNote) : null}
+        />
       )}
-      {day.begun && (
-        <p className="quiet small">
-          {words.doneJobs(entries.length - open.length, entries.length, ways)} · {words.nextHint}
-        </p>
-      )}
-      <ul className="job-list">
-        {shown.map((entry) => (
-          <li key={entry.job.key}>
-            <label className="tick">
-              <input
-                type="checkbox"
-                checked={false}
-                disabled={isHeld || !day.begun || !mayBegin}
-                {...reason}
-                onChange={() => tick([entry.job], true)}
-              />
-              <span>
-                <b>{timeAndDay(day.origin + 1000 * entry.start, ways)}</b> {jobName(entry.job, ways)}{' '}
-                <span className="quiet small">{spoken(entry.end - entry.start, ways)}</span>
-              </span>
-            </label>
-          </li>
+      <section className="next" aria-labelledby="next-title">
+        <h2 id="next-title">{words.next}</h2>
+        {!narrow &&
+          toBegin.map((id) => (
+            <Button key={id} writes weight="primary" onPress={() => begin(id, words.startNote)}>
+              {runs.length > 1 ? words.startOf(laid.get(id)?.laid.name ?? '') : words.start}
+            </Button>
+          ))}
+        {day.begun.size > 0 && (
+          <p className="quiet small">
+            {words.doneJobs(entries.length - ahead.length, entries.length, ways)} · {words.nextHint}
+          </p>
+        )}
+        <ul className="job-list">
+          {shown.map((entry) => (
+            <JobLine
+              key={`${entry.job.run.id} ${entry.job.key}`}
+              entry={entry}
+              origin={day.origin}
+              names={runs.length > 1}
+              mayTick={mayTick(entry.job.run.id)}
+            />
+          ))}
+        </ul>
+        {mayTick(run.id) && (
+          <Together
+            batches={batchesOf(ahead.flatMap(({ job }) => (job.run.id === run.id ? [job] : [])))}
+            onDone={(jobs) => tick(jobs, true)}
+          />
+        )}
+        {last.length > 0 && (
+          <p className="small">
+            <span className="quiet">{words.lastDone}: </span>
+            {lastName}{' '}
+            <Button
+              writes
+              weight="plain"
+              aria-label={words.undoTick(lastName)}
+              onPress={() => tick(last, false)}
+            >
+              {words.undoShort}
+            </Button>
+          </p>
+        )}
+        {cautions.map((caution) => (
+          <p key={caution} className="caution small">
+            {caution}
+          </p>
         ))}
-      </ul>
-      {day.begun && mayBegin && (
-        <Together batches={batchesOf(open.map(({ job }) => job))} onDone={(jobs) => tick(jobs, true)} />
-      )}
-      {last.length > 0 && day.begun && mayBegin && (
-        <p className="small">
-          <span className="quiet">{words.lastDone}: </span>
-          {lastName}{' '}
-          <Button
-            writes
-            weight="plain"
-            aria-label={words.undoTick(lastName)}
-            onPress={() => tick(last, false)}
-          >
-            {words.undoShort}
-          </Button>
-        </p>
-      )}
-      {cautions.map((caution) => (
-        <p key={caution} className="caution small">
-          {caution}
-        </p>
-      ))}
-    </section>
+      </section>
+    </>
+  );
+}
+
+/** A job ahead, with its time and its run. */
+function JobLine({
+  entry: { job, start, end },
+  origin,
+  names,
+  mayTick,
+}: {
+  entry: Entry;
+  origin: number;
+  /** Whether runs are named, since there are several. */
+  names: boolean;
+  mayTick: boolean;
+}) {
+  const ways = useWays();
+  const { isHeld, reason } = useHeld(true);
+  return (
+    <li>
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={false}
+          disabled={isHeld || !mayTick}
+          {...reason}
+          onChange={() => tick([job], true)}
+        />
+        <span>
+          <b>{timeAndDay(origin + 1000 * start, ways)}</b> {jobName(job, ways)}{' '}
+          <span className="quiet small">
+            {names && `${job.run.name} · `}
+            {spoken(end - start, ways)}
+          </span>
+        </span>
+      </label>
+    </li>
   );
 }

@@ -17,10 +17,12 @@ import { type Day, useDay } from '../store/timeline';
 import { goTo, openDialog, openRun } from '../store/view';
 import { dayAndTime } from '../words/format';
 import { DayFacts, OrderTimes } from './DayFacts';
+import { whyNotPlanned } from './day-problems';
 import { HowTo } from './HowTo';
 import { KeptAside } from './KeptAside';
 import { Next } from './Next';
 import { ReceivedBar } from './ReceivedBar';
+import { RunOrder } from './RunOrder';
 import { TimeChart } from './TimeChart';
 import { WhatIf } from './WhatIf';
 import './press.css';
@@ -31,7 +33,7 @@ export function PressRoom() {
   const { press: words, upkeep, failures } = useAllWords();
   const run = useBenchRun();
   const received = useShop(({ book }) => book.run[run?.id ?? '']?.received ?? null);
-  const state = useDay(run, 'thorough');
+  const state = useDay('thorough');
   const narrow = useNarrow();
   if (!run) return null;
   return (
@@ -58,25 +60,24 @@ export function PressRoom() {
       {received && <ReceivedBar run={run} made={received.made} />}
       <KeptAside />
       {!received && <DueLine />}
-      {state.kind === 'missing' &&
-        state.problems.map((problem) =>
-          problem === 'nothing-laid' ? (
-            <Empty key={problem}>
-              <p>{words.missing[problem]}</p>
-            </Empty>
-          ) : (
-            <p key={problem} className="care">
-              {words.missing[problem]}
-            </p>
-          ),
-        )}
+      {whyNotPlanned(run, state).map((problem) =>
+        problem === 'nothing-laid' ? (
+          <Empty key={problem}>
+            <p>{words.missing[problem]}</p>
+          </Empty>
+        ) : (
+          <p key={problem} className="care">
+            {words.missing[problem]}
+          </p>
+        ),
+      )}
       {state.kind === 'working' && <p className="quiet">{words.working}</p>}
       {state.kind === 'failed' && (
         <p className="care">
           {failures.schedule} <Button onPress={state.again}>{failures.again}</Button>
         </p>
       )}
-      {state.kind === 'closed' && <p>{words.closed}</p>}
+      {run.state === 'closed' && <p>{words.closed}</p>}
       {state.kind === 'ready' && <DayView run={run} day={state.day} />}
       <ShelfSection />
       {narrow && <HandOverButton />}
@@ -91,13 +92,14 @@ function DayView({ run, day }: { run: LaidRun; day: Day }) {
   return (
     <>
       {narrow && <div className="press-columns">{next}</div>}
-      <DayFacts day={day} />
+      <DayFacts run={run} day={day} />
       <TimeChart day={day} />
       <div className="press-columns">
         {!narrow && next}
         <OrderTimes run={run} day={day} />
         <HowTo run={run} />
-        <WhatIf run={run} day={day} />
+        <RunOrder day={day} />
+        <WhatIf day={day} />
       </div>
     </>
   );

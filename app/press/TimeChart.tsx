@@ -6,6 +6,7 @@ import { useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
 import { useAllWords } from '../words';
 import { clockTime, timeAndDay } from '../words/format';
+import { dayAxis } from './day-axis';
 import { axisMarks, type DayRow, dayRows, endLabel, type Lot } from './day-rows';
 import { jobName } from './job-name';
 import { PatternDefs, Patterned } from './patterns';
@@ -71,16 +72,20 @@ export function Chart({
 }) {
   const { press: words } = useAllWords();
   const ways = useWays();
-  const { timeline, origin, now, begun } = day;
+  const { timeline, plan, origin, now } = day;
   const left = NAMES[names];
-  const span = Math.max(60, timeline.end, now);
+  // What was done before today is not of this day.
+  const entries = timeline.entries.filter(({ end, state }) => state !== 'done' || end > 0);
+  const first = Math.min(now, ...entries.map(({ start }) => start));
+  const axis = dayAxis(plan.work, first, Math.max(now + 60, timeline.end));
+  const span = Math.max(60, axis.shown(axis.to));
   // The time at which the last row is done stands behind it, as does half of the axis's last figure.
   const scale = (width - left - TIME - 10) / span;
-  const rows = dayRows(timeline.entries, JOIN / scale);
+  const rows = dayRows(entries, JOIN / scale);
+  const isSeveral = timeline.runs.length > 1;
   const height = HEAD + rows.length * LANE + 4;
-  const at = (seconds: number) => left + seconds * scale;
-  const first = new Date(origin);
-  const sinceMidnight = (first.getHours() * 60 + first.getMinutes()) * 60 + first.getSeconds();
+  const at = (seconds: number) => left + axis.shown(seconds) * scale;
+  const dueOf = new Map(timeline.orders.map(({ order, due }) => [order.id as string, due]));
   return (
     <>
       <svg
@@ -92,7 +97,21 @@ export function Chart({
         aria-label={words.chartLabel}
       >
         <PatternDefs />
-        {axisMarks(sinceMidnight, span, scale, MARK).map(({ time, before }) => (
+        {axis.breaks.map(({ from, to }) => (
+          <rect
+            key={from}
+            className="rest"
+            x={at(from)}
+            y={HEAD - 6}
+            width={at(to) - at(from)}
+            height={height}
+          >
+            <title>
+              {words.restFromTo(clockTime(origin + 1000 * from, ways), clockTime(origin + 1000 * to, ways))}
+            </title>
+          </rect>
+        ))}
+        {axisMarks(axis, scale, MARK).map(({ time, before }) => (
           <g key={time}>
             <line className="axis" x1={at(time)} x2={at(time)} y1={HEAD - 6} y2={height} />
             <text className="axis-text" x={at(time)} y={HEAD - 10} textAnchor="middle">
@@ -104,6 +123,9 @@ export function Chart({
             </text>
           </g>
         ))}
+        {axis.nights.map(({ from }) => (
+          <line key={from} className="night" x1={at(from)} x2={at(from)} y1={HEAD - 6} y2={height} />
+        ))}
         {rows.map((row, lane) => (
           <Row
             key={typeof row.of === 'string' ? row.of : row.of.id}
@@ -112,17 +134,16 @@ export function Chart({
             names={names}
             at={at}
             chart={{ left, right: width }}
+            due={typeof row.of === 'string' ? null : (dueOf.get(row.of.id) ?? null)}
+            isSeveral={isSeveral}
+            origin={origin}
             done={(seconds) => clockTime(origin + 1000 * seconds, ways)}
           />
         ))}
-        {begun && (
-          <>
-            <line className="now" x1={at(now)} x2={at(now)} y1={NOW} y2={height} />
-            <text className="now-text" x={at(now)} y={NOW - 5} textAnchor="middle">
-              {words.nowAt(clockTime(origin + 1000 * now, ways))}
-            </text>
-          </>
-        )}
+        <line className="now" x1={at(now)} x2={at(now)} y1={NOW} y2={height} />
+        <text className="now-text" x={Math.max(left, at(now))} y={NOW - 5} textAnchor="middle">
+          {words.nowAt(clockTime(origin + 1000 * now, ways))}
+        </text>
       </svg>
       <Legend lots={rows.flatMap(({ lots }) => lots)} />
     </>
@@ -136,6 +157,9 @@ function Row({
   names,
   at,
   chart,
+  due,
+  isSeveral,
+  origin,
   done,
 }: {
   row: DayRow;
@@ -143,6 +167,11 @@ function Row({
   names: keyof typeof NAMES;
   at: (seconds: number) => number;
   chart: { readonly left: number; readonly right: number };
+  /** When an order is due, in seconds. */
+  due: number | null;
+  /** Whether there are several runs to be told apart. */
+  isSeveral: boolean;
+  origin: number;
   done: (seconds: number) => string;
 }) {
   const { press: words } = useAllWords();
@@ -181,14 +210,21 @@ function Row({
       )}
       {lots.map((lot) => (
         <Bar
-          key={`${lot.kind} ${lot.from}`}
+          key={`${lot.kind} ${lot.from} ${lot.run.id}`}
           lot={lot}
+          run={isSeveral ? lot.run.name : null}
           fill={typeof of === 'string' ? undefined : tintOf(of.tint)}
           x={at(lot.from)}
           y={middle - BAR / 2}
+          origin={origin}
           width={Math.max(4, at(lot.to) - at(lot.from) - 1)}
         />
       ))}
+      {due !== null && at(due) > chart.left && at(due) < chart.right && (
+        <path className="due-mark" d={`M${at(due)} ${y + 3}v${LANE - 6}m-5 ${6 - LANE}h10`}>
+          <title>{words.dueAt(done(due))}</title>
+        </path>
+      )}
       {end && (
         <text className="axis-text" x={end.x} y={middle + 5} textAnchor={end.anchor}>
           {done(to)}
@@ -204,16 +240,21 @@ const shortened = (name: string): string => (name.length > 20 ? `${name.slice(0,
 /** A lot; checking and packing lies low, under the pressing that it follows. */
 function Bar({
   lot,
+  run,
   fill,
   x,
   y,
   width,
+  origin,
 }: {
   lot: Lot;
+  /** The name of its run, where there are several. */
+  run: string | null;
   fill: string | undefined;
   x: number;
   y: number;
   width: number;
+  origin: number;
 }) {
   const { press: words } = useAllWords();
   const ways = useWays();
@@ -229,10 +270,20 @@ function Bar({
   return (
     <g className="bar" data-kind={lot.kind} data-state={lot.isDone ? 'done' : 'ahead'}>
       <title>
-        {`${name}: ${words.from.toLowerCase()} ${Math.round(lot.from / 60)} ${words.to.toLowerCase()} ${Math.round(lot.to / 60)} min`}
+        {[
+          run,
+          `${name}: ${clockTime(origin + 1000 * lot.from, ways)}–${clockTime(origin + 1000 * lot.to, ways)}`,
+        ]
+          .filter(Boolean)
+          .join(', ')}
       </title>
       <rect {...place} rx={Math.min(3, width / 2)} style={isFilm || isPack ? undefined : { fill }} />
       <Patterned kind={lot.kind} {...place} />
+      {run !== null && lot.kind === 'print' && width > 9 * run.length && (
+        <text className="bar-run" x={x + 5} y={place.y + 15}>
+          {run}
+        </text>
+      )}
     </g>
   );
 }
@@ -278,6 +329,7 @@ function Legend({ lots }: { lots: readonly Lot[] }) {
 function DayTable({ day }: { day: Day }) {
   const { press: words } = useAllWords();
   const ways = useWays();
+  const isSeveral = day.timeline.runs.length > 1;
   return (
     <details>
       <summary>{words.asTable}</summary>
@@ -291,10 +343,10 @@ function DayTable({ day }: { day: Day }) {
         </thead>
         <tbody>
           {day.timeline.entries.map(({ job, start, end }) => (
-            <tr key={job.key}>
+            <tr key={`${job.run.id} ${job.key}`}>
               <td>{timeAndDay(day.origin + 1000 * start, ways)}</td>
               <td>{timeAndDay(day.origin + 1000 * end, ways)}</td>
-              <td>{jobName(job, ways)}</td>
+              <td>{isSeveral ? `${job.run.name}: ${jobName(job, ways)}` : jobName(job, ways)}</td>
             </tr>
           ))}
         </tbody>

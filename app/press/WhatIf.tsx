@@ -1,12 +1,14 @@
 import { useEffect, useRef, useState } from 'react';
 import { type LaidRun, withSpans } from '../../src/layout';
-import type { Station } from '../../src/model';
+import type { Hours, Station, Stretch } from '../../src/model';
+import { dayWork, type OpenRun } from '../../src/pressing';
 import { findMakespan } from '../../src/pressing/browser';
 import { um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { sayFailed } from '../store/failures';
-import { stationOf, useWays } from '../store/selectors';
-import { type Day, workWith } from '../store/timeline';
+import { useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
+import { type Day, openRunsOf, termsOf } from '../store/timeline';
 import { useAllWords, type Words } from '../words';
 import { spoken } from '../words/format';
 
@@ -17,39 +19,74 @@ const SEED = 1;
 /** How long spans would be, were they shorter. */
 const SHORTER = 2 / 3;
 
+/** An hour earlier than a time of day, midnight at the earliest. */
+const earlier = ({ from, to }: Stretch): Stretch => ({
+  from: from < '01:00' ? '00:00' : `${String(Number(from.slice(0, 2)) - 1).padStart(2, '0')}${from.slice(2)}`,
+  to,
+});
+
+const openedEarlier = ({ week, closed }: Hours): Hours => ({
+  week: week.map(([first, ...others]) => (first ? [earlier(first), ...others] : [])),
+  closed,
+});
+
 /** The equipment with one thing more. */
 const more: Readonly<Record<Exclude<Idea, 'spans'>, (station: Station) => Station>> = {
   oven: (station) => ({ ...station, curer: 'oven' }),
   press: (station) => ({ ...station, press: { ...station.press, count: station.press.count + 1 } }),
   hands: (station) => ({ ...station, hands: station.hands + 1 }),
+  earlier: (station) => ({ ...station, hours: openedEarlier(station.hours) }),
 };
 
-/** What one more of something, or shorter spans, would gain; worked out when asked for. */
-export function WhatIf({ run, day }: { run: LaidRun; day: Day }) {
+/** What one more of something, or shorter spans, would gain over all open runs; worked out when asked for. */
+export function WhatIf({ day }: { day: Day }) {
   const { press: words } = useAllWords();
   const ways = useWays();
-  const station = stationOf(run);
+  const book = useShop((shop) => shop.book);
+  const open = openRunsOf(book);
+  const terms = termsOf(book, day);
+  const { station } = terms;
   const [gains, setGains] = useState<ReadonlyMap<Idea, number | null> | null>(null);
   const [busy, setBusy] = useState(false);
   const leaving = useRef<AbortController | null>(null);
   useEffect(() => () => leaving.current?.abort(), []);
-  const ideas: Idea[] = [...(station.curer === 'press' ? ['oven' as const] : []), 'press', 'hands', 'spans'];
+  const ideas: Idea[] = [
+    ...(station.curer === 'press' ? ['oven' as const] : []),
+    'press',
+    'hands',
+    'earlier',
+    'spans',
+  ];
 
-  const endOf = async (laid: LaidRun | null, own: Station, signal: AbortSignal): Promise<number | null> => {
-    const work = laid && workWith(laid, own, day.origin);
-    if (!work?.ok) return null;
-    return findMakespan(work.value.problem, { seed: SEED, iterations: ITERATIONS, signal });
+  const endOf = (runs: readonly OpenRun[], own: Station, signal: AbortSignal): Promise<number> =>
+    findMakespan(dayWork(runs, { ...terms, station: own }).work.problem, {
+      seed: SEED,
+      iterations: ITERATIONS,
+      signal,
+    });
+  /** All runs with an idea; `null` where it is not possible. */
+  const endWith = async (idea: Idea, signal: AbortSignal): Promise<number | null> => {
+    if (idea === 'spans') {
+      const cut = open.flatMap((own) => {
+        const laid = shorter(own.laid);
+        return laid ? [{ ...own, laid }] : [];
+      });
+      return cut.length === open.length ? endOf(cut, station, signal) : null;
+    }
+    const change = more[idea];
+    return endOf(
+      open.map((own) => ({ ...own, station: change(own.station) })),
+      change(station),
+      signal,
+    );
   };
   const tryAll = async (signal: AbortSignal) => {
     const found = new Map<Idea, number | null>();
-    // Like is compared with like: the day as it is, from its start, with the same effort.
-    const now = await endOf(run, station, signal);
+    // Like is compared with like: the day as it is, with the same effort.
+    const now = await endOf(open, station, signal);
     for (const idea of ideas) {
-      const end =
-        idea === 'spans'
-          ? await endOf(shorter(run), station, signal)
-          : await endOf(run, more[idea](station), signal);
-      found.set(idea, end === null || now === null ? null : now - end);
+      const end = await endWith(idea, signal);
+      found.set(idea, end === null ? null : now - end);
       setGains(new Map(found));
     }
   };

@@ -1,4 +1,5 @@
 import type { Entry, Job, JobKind } from '../../src/pressing';
+import type { DayAxis } from './day-axis';
 
 const filmSteps = ['ready', 'print', 'cure', 'apart'] as const;
 type FilmStep = (typeof filmSteps)[number];
@@ -6,9 +7,10 @@ type FilmStep = (typeof filmSteps)[number];
 /** What a lot is of: a step of the film, pressing, or checking and packing. */
 type LotKind = FilmStep | 'press' | 'pack';
 
-/** What is done at one go: jobs of a kind that follow one another so closely that they look like one. */
+/** What is done at one go: jobs of a kind and a run that follow one another so closely that they look like one. */
 export interface Lot {
   readonly kind: LotKind;
+  readonly run: Job['run'];
   readonly from: number;
   readonly to: number;
   readonly isDone: boolean;
@@ -42,11 +44,11 @@ function joined(entries: readonly Entry[], within: number): Lot[] {
   for (const { job, start, end, state } of entries.toSorted((a, b) => a.start - b.start)) {
     const kind = shownAs(job.kind);
     const isDone = state === 'done';
-    const at = lots.findLastIndex((lot) => lot.kind === kind);
+    const at = lots.findLastIndex((lot) => lot.kind === kind && lot.run.id === job.run.id);
     const last = lots[at];
     if (last && last.isDone === isDone && start - last.to <= within) {
       lots[at] = { ...last, to: Math.max(last.to, end), jobs: [...last.jobs, job] };
-    } else lots.push({ kind, from: start, to: end, isDone, jobs: [job] });
+    } else lots.push({ kind, run: job.run, from: start, to: end, isDone, jobs: [job] });
   }
   return lots;
 }
@@ -77,7 +79,7 @@ export function dayRows(entries: readonly Entry[], within: number): readonly Day
 
 const startOf = (entries: readonly Entry[]): number => Math.min(...entries.map(({ start }) => start));
 
-/** A mark of the axis, in seconds from the start of the day. */
+/** A mark of the axis, in seconds from midnight. */
 export interface AxisMark {
   readonly time: number;
   /** The mark before it, if there is one: what it says of the day need not be said again. */
@@ -89,19 +91,25 @@ const DAY = 1440;
 
 /**
  * Marks at whole steps of the clock, no nearer to each other than their figures need.
- * @param from seconds since midnight at which the day starts
- * @param span seconds of the day
+ * @param axis the day, its seconds counted from midnight
  * @param pixels pixels a second
  * @param figure pixels that the figures of a mark need
  */
-export function axisMarks(from: number, span: number, pixels: number, figure: number): readonly AxisMark[] {
+export function axisMarks(
+  axis: Pick<DayAxis, 'from' | 'to' | 'shown' | 'nights'>,
+  pixels: number,
+  figure: number,
+): readonly AxisMark[] {
   const minute = 60 * pixels;
   const minutes = MINUTES.find((step) => step * minute >= figure) ?? DAY * Math.ceil(figure / (DAY * minute));
   const step = 60 * minutes;
-  const offset = from % Math.min(step, 60 * DAY);
   const marks: AxisMark[] = [];
-  for (let time = offset === 0 ? 0 : step - offset; time <= span; time += step)
-    marks.push({ time, before: marks.at(-1)?.time });
+  for (let time = step * Math.ceil(axis.from / step); time <= axis.to; time += step) {
+    const before = marks.at(-1)?.time;
+    const isClosed = axis.nights.some(({ from, to }) => from < time && time < to);
+    const isFree = before === undefined || (axis.shown(time) - axis.shown(before)) * pixels >= figure;
+    if (!isClosed && isFree) marks.push({ time, before });
+  }
   return marks;
 }
 

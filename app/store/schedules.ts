@@ -1,9 +1,8 @@
 import { create } from 'zustand';
-import { type Timeline, timelineOf, type Work } from '../../src/pressing';
+import { type DayWork, type Timeline, timelineOf } from '../../src/pressing';
 import { type Found, findSchedule } from '../../src/pressing/browser';
 import type { Schedule } from '../../src/pressing/schedule';
 import { sayFailed } from './failures';
-import { useShop } from './shop';
 
 const SEED = 1;
 /** Sequences tried at first, then for a better one, and after a tick. */
@@ -13,24 +12,22 @@ const REST = { quick: 800, thorough: 100 };
 
 export type Effort = keyof typeof REST;
 
-/** What is known of a run's schedule: the last one found, and whether the next could not be. */
-interface Known {
-  readonly found: { readonly work: Work; readonly timeline: Timeline } | null;
+/** What is known of the day's schedule: the last one found, and whether the next could not be. */
+export interface Known {
+  readonly found: { readonly day: DayWork; readonly timeline: Timeline } | null;
   readonly failed: boolean;
 }
 
 const UNKNOWN: Known = { found: null, failed: false };
 
-/** By run. Lives until the tab closes, so that a room that is left and come back to finds it. */
-export const useSchedules = create<{ readonly known: ReadonlyMap<string, Known> }>(() => ({
-  known: new Map(),
-}));
+/** Lives until the tab closes, so that a room that is left and come back to finds it. */
+export const useSchedule = create<Known>(() => UNKNOWN);
 
-/** A search for the schedule of a run's work. */
+/** A search for the schedule of a day's work. */
 interface Search {
   readonly key: string;
   /** The work as it was told last: names may change where the problem stays. */
-  work: Work;
+  day: DayWork;
   effort: Effort;
   /** A schedule of the same jobs that was found before this search. */
   readonly earlier: Schedule | null;
@@ -41,22 +38,21 @@ interface Search {
   readonly over: AbortController;
 }
 
-const searches = new Map<string, Search>();
+let last: Search | null = null;
 
-/** Two works of one key have the same schedules. */
-const keyOf = ({ problem }: Work): string => JSON.stringify(problem);
+/** Two days of one key have the same schedules. */
+const keyOf = ({ work }: DayWork): string => JSON.stringify(work.problem);
 
-const hasSameJobs = (a: Work, b: Work): boolean =>
-  a.jobs.length === b.jobs.length && a.jobs.every(({ key }, at) => key === b.jobs[at]?.key);
+const hasSameJobs = ({ work: a }: DayWork, { work: b }: DayWork): boolean =>
+  a.jobs.length === b.jobs.length &&
+  a.jobs.every(({ key, run }, at) => key === b.jobs[at]?.key && run.id === b.jobs[at]?.run.id);
 
-const knownOf = (run: string): Known => useSchedules.getState().known.get(run) ?? UNKNOWN;
-
-const know = (run: string, known: Known): void =>
-  useSchedules.setState((state) => ({ known: new Map(state.known).set(run, known) }));
-
-function show(run: string, { work, found }: Search): void {
+function show({ day, found }: Search): void {
   if (found)
-    know(run, { found: { work, timeline: timelineOf(work, found.schedule, found.bound) }, failed: false });
+    useSchedule.setState({
+      found: { day, timeline: timelineOf(day.work, found.schedule, found.bound) },
+      failed: false,
+    });
 }
 
 /** @throws the signal's reason if it is aborted meanwhile */
@@ -71,15 +67,15 @@ const rest = (milliseconds: number, signal: AbortSignal): Promise<void> =>
   });
 
 /** Finds a first schedule, then a better one if that is asked for, be it meanwhile. */
-async function search(run: string, own: Search): Promise<void> {
+async function search(own: Search): Promise<void> {
   const { signal } = own.over;
   const look = async (iterations: number): Promise<void> => {
     const { earlier } = own;
-    own.found = await findSchedule(own.work.problem, { seed: SEED, iterations, earlier, signal });
-    show(run, own);
+    own.found = await findSchedule(own.day.work.problem, { seed: SEED, iterations, earlier, signal });
+    show(own);
   };
   own.ended = null;
-  know(run, { found: knownOf(run).found, failed: false });
+  useSchedule.setState({ failed: false });
   try {
     await rest(REST[own.effort], signal);
     if (!own.found) await look(own.earlier ? BUDGET.again : BUDGET.first);
@@ -91,52 +87,32 @@ async function search(run: string, own: Search): Promise<void> {
     own.ended = 'failed';
     sayFailed('schedule', error);
     // What is shown is never the schedule of something else.
-    if (!own.found) know(run, { found: null, failed: true });
-  }
-}
-
-/** Ends the searches for runs that are no longer there. */
-function letGo(): void {
-  const { run: runs } = useShop.getState().book;
-  for (const [run, { over }] of searches) {
-    if (runs[run]) continue;
-    over.abort();
-    searches.delete(run);
-    useSchedules.setState(({ known }) => ({ known: new Map([...known].filter(([id]) => id !== run)) }));
+    if (!own.found) useSchedule.setState({ found: null, failed: true });
   }
 }
 
 /**
- * Sees that a run's schedule is looked for; one that is looked for or was found is not begun again, whichever room asks.
+ * Sees that the day's schedule is looked for; one that is looked for or was found is not begun again, whichever room asks.
  * @param keeps whether the schedule of what the work was before is shown until there is another
  */
-export function followSchedule(run: string, work: Work, effort: Effort, keeps: boolean): void {
-  letGo();
-  const key = keyOf(work);
-  const last = searches.get(run);
+export function followSchedule(day: DayWork, effort: Effort, keeps: boolean): void {
+  const key = keyOf(day);
   const isSame = last?.key === key;
-  if (!keeps && !(isSame && last.found)) know(run, UNKNOWN);
-  if (isSame) {
-    last.work = work;
+  if (!keeps && !(isSame && last?.found)) useSchedule.setState(UNKNOWN);
+  if (last && isSame) {
+    last.day = day;
     if (effort === 'thorough') last.effort = effort;
-    show(run, last);
-    if (last.ended !== null && last.ended !== last.effort) void search(run, last);
+    show(last);
+    if (last.ended !== null && last.ended !== last.effort) void search(last);
     return;
   }
   last?.over.abort();
-  const earlier = last && hasSameJobs(last.work, work) ? (last.found?.schedule ?? last.earlier) : null;
-  const over = new AbortController();
-  const own: Search = { key, work, effort, earlier, found: null, ended: null, over };
-  searches.set(run, own);
-  void search(run, own);
+  const earlier = last && hasSameJobs(last.day, day) ? (last.found?.schedule ?? last.earlier) : null;
+  last = { key, day, effort, earlier, found: null, ended: null, over: new AbortController() };
+  void search(last);
 }
 
 /** Looks again for a schedule that could not be found. */
-export function findAgain(run: string): void {
-  const last = searches.get(run);
-  if (last?.ended === 'failed') void search(run, last);
+export function findAgain(): void {
+  if (last?.ended === 'failed') void search(last);
 }
-
-/** What is known of a run's schedule. */
-export const useSchedule = (run: string | null): Known =>
-  useSchedules(({ known }) => (run === null ? UNKNOWN : (known.get(run) ?? UNKNOWN)));

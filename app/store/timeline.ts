@@ -1,48 +1,46 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { ticksOf } from '../../src/editing';
-import type { LaidRun } from '../../src/layout';
-import type { Station } from '../../src/model';
+import { layRun } from '../../src/layout';
+import { type Book, runsAtWork } from '../../src/model';
 import {
-  asTicked,
   BEGUN,
-  printedBefore,
+  type DayTerms,
+  type DayWork,
+  dayWork,
+  type OpenRun,
   type Timeline,
   ticked,
-  type Work,
-  type WorkProblem,
-  workOf,
 } from '../../src/pressing';
-import { ok, type Result } from '../../src/units';
-import { type Effort, findAgain, followSchedule, useSchedule } from './schedules';
-import { stationOf } from './selectors';
+import { type Effort, findAgain, followSchedule, type Known, useSchedule } from './schedules';
+import { settingsOrFirst, stationOf } from './selectors';
 import { useShop } from './shop';
 
-/** A run that is not begun is planned from the last so many minutes on. */
+/** Before anything is begun the day is planned from the last so many minutes on. */
 const ROUNDED = 5;
 const MINUTE = 60_000;
 
-/** A run's day at the bench. */
-export interface Day {
-  readonly work: Work;
+/** The shop's day: all its open runs. */
+export interface Day extends Moment {
+  readonly plan: DayWork;
   readonly timeline: Timeline;
-  /** When it begins, or was begun; milliseconds. */
+}
+
+/** When it is: midnight at which the day begins, in milliseconds, and the seconds since then. */
+export interface Moment {
   readonly origin: number;
-  readonly begun: boolean;
-  /** Seconds from the start. */
   readonly now: number;
+  /** Runs that are begun. */
+  readonly begun: ReadonlySet<string>;
 }
 
 export type DayState =
   | { readonly kind: 'working' }
-  /** The run is closed: nothing of it is still to be done. */
-  | { readonly kind: 'closed' }
-  | { readonly kind: 'missing'; readonly problems: readonly WorkProblem[] }
+  /** There is no open run. */
+  | { readonly kind: 'none' }
+  /** None of the open runs can be planned. */
+  | { readonly kind: 'missing'; readonly without: DayWork['without'] }
   | { readonly kind: 'failed'; readonly again: () => void }
   | { readonly kind: 'ready'; readonly day: Day };
-
-/** What a station change would make of the work. */
-export const workWith = (laid: LaidRun, station: Station, origin: number) =>
-  workOf(laid, station, new Date(origin));
 
 /** The minute that it is, while the page is open. */
 function useMinute(): number {
@@ -54,76 +52,56 @@ function useMinute(): number {
   return minute * MINUTE;
 }
 
-/** When a day begins: its origin, and the seconds since then. */
-type Beginning = Pick<Day, 'origin' | 'begun' | 'now'>;
+/** Runs that are not closed and have something on their film, with what was ticked on them. */
+export const openRunsOf = (book: Book): OpenRun[] =>
+  runsAtWork(book).flatMap((run) => {
+    const laid = layRun(book, run);
+    if (!laid || laid.copies.length === 0) return [];
+    return [{ laid, station: stationOf(laid), done: ticked(ticksOf(book, run.id)) }];
+  });
 
 /**
- * Begun when that was ticked; before that, with the last five minutes.
- * @param done when each subject was ticked
- * @param minute when it is, in milliseconds; no tick is later than now, not even that of a device whose clock is ahead
+ * When it is in a day: to the minute once a run is begun, before that to the last five.
+ * @param minute in milliseconds; no tick is later than now, not even that of a device whose clock is ahead
  */
-export function beginningOf(done: ReadonlyMap<string, string>, minute: number): Beginning {
-  const begunAt = done.get(BEGUN);
-  if (begunAt === undefined) {
-    const step = ROUNDED * MINUTE;
-    return { origin: Math.floor(minute / step) * step, begun: false, now: 0 };
-  }
-  const origin = Math.floor(Date.parse(begunAt) / 1000) * 1000;
-  return { origin, begun: true, now: Math.max(0, secondsFrom(origin, Math.max(minute, latest(done)))) };
+export function momentOfDay(open: readonly Pick<OpenRun, 'laid' | 'done'>[], minute: number): Moment {
+  const begun = new Set(open.flatMap(({ laid, done }) => (done.has(BEGUN) ? [laid.id as string] : [])));
+  const step = ROUNDED * MINUTE;
+  const latest = Math.max(0, ...open.flatMap(({ done }) => [...done.values()].map((at) => Date.parse(at))));
+  const time = begun.size > 0 ? Math.max(minute, latest) : Math.floor(minute / step) * step;
+  const day = new Date(time);
+  const origin = new Date(day.getFullYear(), day.getMonth(), day.getDate()).getTime();
+  return { origin, now: Math.round((time - origin) / 1000), begun };
 }
 
-/** The work of a run from its beginning on; of one that is begun, as it is ticked. */
-export function workAt(
-  laid: LaidRun,
-  done: ReadonlyMap<string, string>,
-  { origin, begun, now }: Beginning,
-): Result<Work, readonly WorkProblem[]> {
-  const work = workWith(laid, stationOf(laid), origin);
-  if (!work.ok) return work;
-  const printed = printedBefore(work.value, laid);
-  if (!begun && printed.size === 0) return work;
-  const seconds = [...done].map(
-    ([subject, at]) => [subject, Math.max(0, secondsFrom(origin, Date.parse(at)))] as const,
-  );
-  return ok(asTicked(work.value, new Map([...printed, ...seconds]), now));
+/** What the shop's day is planned by. */
+export function termsOf(book: Book, { origin, now }: Moment): DayTerms {
+  const { station, runOrder } = settingsOrFirst(book);
+  return { station, runOrder, origin: new Date(origin), now };
 }
 
-/** What there is to show of a run whose work is as it is; none as long as there is no run. */
-export function dayState(
-  laid: Pick<LaidRun, 'id' | 'state'> | null,
-  work: ReturnType<typeof workAt> | null,
-  { found, failed }: ReturnType<typeof useSchedule>,
-  beginning: Beginning,
-): DayState {
-  if (laid?.state === 'closed') return { kind: 'closed' };
-  if (laid === null || !work) return { kind: 'working' };
-  if (!work.ok) return { kind: 'missing', problems: work.problem };
-  if (failed) return { kind: 'failed', again: () => findAgain(laid.id) };
-  return found ? { kind: 'ready', day: { ...found, ...beginning } } : { kind: 'working' };
+/** What there is to show of a day whose work is as it is. */
+export function dayState(plan: DayWork, { found, failed }: Known, moment: Moment): DayState {
+  if (plan.runs.length === 0)
+    return plan.without.length === 0 ? { kind: 'none' } : { kind: 'missing', without: plan.without };
+  if (failed) return { kind: 'failed', again: findAgain };
+  return found
+    ? { kind: 'ready', day: { plan: found.day, timeline: found.timeline, ...moment } }
+    : { kind: 'working' };
 }
 
-/** The schedule of a run, from now on or as it is ticked; a better one follows if asked for. */
-export function useDay(laid: LaidRun | null, effort: Effort): DayState {
-  const tick = useShop(({ book }) => book.tick);
+/** The schedule of the day as it is ticked, from now on; a better one follows if asked for. */
+export function useDay(effort: Effort): DayState {
+  const book = useShop((shop) => shop.book);
   const minute = useMinute();
-  const done = useMemo(() => ticked(laid ? ticksOf({ tick }, laid.id) : []), [tick, laid]);
-  const { origin, begun, now } = beginningOf(done, minute);
-  const work = useMemo(
-    () => (laid && laid.state !== 'closed' ? workAt(laid, done, { origin, begun, now }) : null),
-    [laid, done, origin, begun, now],
-  );
-  const run = laid?.id ?? null;
-  const shown = useRef<string | null>(null);
+  const open = useMemo(() => openRunsOf(book), [book]);
+  const moment = useMemo(() => momentOfDay(open, minute), [open, minute]);
+  const plan = useMemo(() => dayWork(open, termsOf(book, moment)), [open, book, moment]);
+  const shown = useRef(false);
   // Before anything is painted: what the work was when the room was left is not shown.
   useLayoutEffect(() => {
-    if (run !== null && work?.ok) followSchedule(run, work.value, effort, shown.current === run);
-    shown.current = run;
-  }, [run, work, effort]);
-  return dayState(laid, work, useSchedule(run), { origin, begun, now });
+    if (plan.runs.length > 0) followSchedule(plan, effort, shown.current);
+    shown.current = true;
+  }, [plan, effort]);
+  return dayState(plan, useSchedule(), moment);
 }
-
-const secondsFrom = (origin: number, at: number): number => Math.round((at - origin) / 1000);
-
-/** When something was ticked last, in milliseconds. */
-const latest = (done: ReadonlyMap<string, string>): number =>
-  Math.max(0, ...[...done.values()].map((at) => Date.parse(at)));

@@ -73,6 +73,7 @@ export {
   printedRuns,
   quotesOf,
   runOf,
+  runsAtWork,
   settingsOf,
   transfersByOrder,
   turnsOf,

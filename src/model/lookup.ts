@@ -118,6 +118,12 @@ export function filmsAhead(book: Book): Film[] {
 /** Runs that are printed, or further, by name. */
 export const printedRuns = (book: Book): Run[] => ownRuns(book).filter(isPrinted).sort(byName);
 
+/** All runs that are not closed, those received too. */
+export const runsAtWork = (book: Book): Run[] =>
+  Object.values(book.run)
+    .filter(({ state }) => state !== 'closed')
+    .sort(byName);
+
 /** All runs that may be looked at in Cut and Press: open ones, printed ones, and those received. */
 export const benchRuns = (book: Book): Run[] => [
   ...openRuns(book),

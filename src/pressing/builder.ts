@@ -10,6 +10,11 @@ export class Builder {
   readonly jobs: Job[] = [];
   readonly chains: Chain[] = [];
   readonly dues: Due[] = [];
+  readonly run: Job['run'];
+
+  constructor(run: Job['run']) {
+    this.run = run;
+  }
 
   add(
     job: Pick<Job, 'key' | 'kind'> & Partial<Job>,
@@ -30,7 +35,16 @@ export class Builder {
       pauses,
       fixed: null,
     });
-    this.jobs.push({ spans: [], order: null, transfers: [], copies: [], parts: [], fabric: null, ...job });
+    this.jobs.push({
+      run: this.run,
+      spans: [],
+      order: null,
+      transfers: [],
+      copies: [],
+      parts: [],
+      fabric: null,
+      ...job,
+    });
     return this.tasks.length - 1;
   }
 }

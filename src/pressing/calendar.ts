@@ -69,3 +69,16 @@ export function closingOf(hours: Hours, day: Date): Date {
   }
   return dayFrom(day, 1);
 }
+
+/** The longest that the shop is open at a stretch, breaks included, in seconds; a shop that has told no hours is always open. */
+export function longestOpen({ week }: Hours): number {
+  const minutes = (time: string) => {
+    const [hour = 0, minute = 0] = time.split(':').map(Number);
+    return 60 * hour + minute;
+  };
+  const lengths = week.flatMap((day) => {
+    const times = day.flatMap(({ from, to }) => [minutes(from), minutes(to)]);
+    return times.length > 0 ? [60 * (Math.max(...times) - Math.min(...times))] : [];
+  });
+  return lengths.length > 0 ? Math.max(...lengths) : Number.POSITIVE_INFINITY;
+}

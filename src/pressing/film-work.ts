@@ -154,6 +154,7 @@ export function cureWork(
     cured,
     tooLarge: tooLarge.map((span) => ({
       kind: 'span',
+      run: build.run,
       span,
       length: sizes[span]?.length ?? um(0),
     })),
@@ -183,7 +184,7 @@ export function apartWork(
         copies: copies.map(({ id }) => id),
         parts: source.cutParts[index] ?? [],
       },
-      { duration, uses: [use('hands', 0, duration)], after: [cure] },
+      { duration, uses: [use('hands', 0, duration)], after: [cure], pauses: true },
     );
   });
 }

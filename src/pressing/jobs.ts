@@ -1,5 +1,5 @@
 import type { LaidCopy } from '../layout';
-import type { Fabric, Id, Order } from '../model';
+import type { Fabric, Id, Order, Run } from '../model';
 import type { Span } from '../packing';
 import type { Micrometres } from '../units';
 import type { ScheduleProblem } from './schedule';
@@ -17,10 +17,11 @@ export type JobKind =
   | 'again'
   | 'pack';
 
-/** One task of the bench, as a person would name it. */
+/** One task of the bench, as a person would name it; run and key tell it from all others. */
 export interface Job {
   /** Stays the same while the run is locked: what is ticked names it. */
   readonly key: string;
+  readonly run: Pick<Run, 'id' | 'name'>;
   readonly kind: JobKind;
   /** Spans of the film, from 0. */
   readonly spans: readonly number[];
@@ -36,7 +37,7 @@ export interface Job {
 /** What does the work; the press cures as well, where nothing else does. */
 export type Worker = 'printer' | 'hands' | 'press' | 'oven';
 
-/** A day at the bench: the schedule's problem, and what its tasks and resources are. */
+/** Work at the bench: the schedule's problem, and what its tasks and resources are. */
 export interface Work {
   readonly problem: ScheduleProblem;
   /** As long as the problem's tasks, in the same order. */
@@ -48,5 +49,10 @@ export interface Work {
 }
 
 export type TooLarge =
-  | { readonly kind: 'span'; readonly span: number; readonly length: Micrometres }
-  | { readonly kind: 'transfer'; readonly transfer: LaidCopy['transfer']; readonly order: Job['order'] };
+  | { readonly kind: 'span'; readonly run: Job['run']; readonly span: number; readonly length: Micrometres }
+  | {
+      readonly kind: 'transfer';
+      readonly run: Job['run'];
+      readonly transfer: LaidCopy['transfer'];
+      readonly order: Job['order'];
+    };

@@ -33,7 +33,7 @@ export function packWork(
     const duration = CHECK + own.length * station.handling.pack;
     const pack = build.add(
       { key: packKey(id), kind: 'pack', order, copies: own.map((copy) => copy.id) },
-      { duration, uses: [use('hands', 0, duration)], after },
+      { duration, uses: [use('hands', 0, duration)], after, pauses: true },
     );
     const at = dueIn(order, station, origin);
     if (at !== null) build.dues.push({ task: pack, at, weight: order.rush ? 3 : 1 });

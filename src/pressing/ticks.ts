@@ -1,7 +1,7 @@
 import type { Progress, Tick } from '../model';
 import type { Work } from './jobs';
-import { printKey } from './keys';
-import type { Task } from './schedule';
+import { BEGUN, printKey } from './keys';
+import type { Available, ScheduleProblem, Task } from './schedule';
 
 /** When what was ticked last was ticked, by its subject; what was taken back is not in it. */
 export function ticked(ticks: Iterable<Pick<Tick, 'subject' | 'done' | 'at' | 'id'>>): Map<string, string> {
@@ -64,14 +64,21 @@ export const doneAt = (
   );
 
 /**
- * The work as it stands: what is ticked has its times, what it waited for was done before it, the printer is taken to have gone on
- * by itself, and all else begins from now on.
+ * The tasks as they stand: what is ticked has its times, what it waited for was done before it, and what runs by itself is taken to
+ * have gone on.
  * @param done when each job was ticked, by its key, in seconds from the start
  * @param now seconds from the start
+ * @param isPrinting whether the printer is at this run
  */
-export function asTicked(work: Work, done: ReadonlyMap<string, number>, now: number): Work {
-  const { tasks, resources } = work.problem;
+export function fixTicked(
+  work: Pick<Work, 'jobs' | 'problem'>,
+  done: ReadonlyMap<string, number>,
+  now: number,
+  isPrinting: boolean,
+): Task[] {
+  const { tasks } = work.problem;
   const ends = endsOf(work, done, ({ duration }) => duration);
+  const begun = done.get(BEGUN) ?? 0;
   const fixed: Task['fixed'][] = tasks.map(({ duration }, index) => {
     const end = ends[index] ?? null;
     return end === null ? null : { start: Math.max(0, end - duration), end };
@@ -79,41 +86,53 @@ export function asTicked(work: Work, done: ReadonlyMap<string, number>, now: num
   // What runs by itself, once all before it is done.
   tasks.forEach(({ after, duration }, index) => {
     const kind = work.jobs[index]?.kind;
-    if (fixed[index] || (kind !== 'ready' && kind !== 'print' && kind !== 'line')) return;
+    const isAlone = kind === 'line' || (isPrinting && (kind === 'ready' || kind === 'print'));
+    if (fixed[index] || !isAlone) return;
     const before = after.map(({ task }) => fixed[task]?.end ?? null);
     if (before.some((end) => end === null || end > now)) return;
-    const start = Math.max(0, ...before.map((end) => end ?? 0));
+    const start = Math.max(begun, ...before.map((end) => end ?? 0));
     fixed[index] = { start, end: Math.max(start + duration, now) };
   });
-  // The press is as warm as what was last done with it.
+  return tasks.map((task, index) => ({ ...task, fixed: fixed[index] ?? null }));
+}
+
+/**
+ * Machines as warm as what was last done with them.
+ * @param since seconds for which what was switched on is warming up
+ */
+export function asWarm(problem: ScheduleProblem, since: number): ScheduleProblem {
+  const { tasks, resources, now } = problem;
   const last = resources.map(() => ({ end: -1, setting: null as number | null }));
-  tasks.forEach(({ uses }, index) => {
-    const own = fixed[index];
-    if (!own || own.end > now) return;
+  for (const { uses, fixed } of tasks) {
+    if (!fixed || fixed.end > now) continue;
     for (const { resource, setting } of uses) {
       const known = last[resource];
-      if (known && setting > 0 && own.end > known.end) Object.assign(known, { end: own.end, setting });
+      if (known && setting > 0 && fixed.end > known.end) Object.assign(known, { end: fixed.end, setting });
     }
-  });
+  }
   return {
-    ...work,
-    problem: {
-      ...work.problem,
-      now,
-      tasks: tasks.map((task, index) => ({ ...task, fixed: fixed[index] ?? null })),
-      resources: resources.map((resource, index) => ({
+    ...problem,
+    resources: resources.map((resource, index) => {
+      const { end = -1, setting = null } = last[index] ?? {};
+      // One that was switched off since then is cold again.
+      const isOff = ({ away }: Available) => away.some((gap) => gap.cold && gap.to > end && gap.to <= now);
+      return {
         ...resource,
         units: resource.units.map((unit) => ({
           ...unit,
-          // A press that was switched on at the start is warm when its time is over.
-          free: resource.setup && now > 0 ? Math.min(unit.free, now) : unit.free,
-          setting: last[index]?.setting ?? unit.setting,
+          setting: isOff(unit) ? null : (setting ?? unit.setting),
         })),
         setup:
-          resource.setup && last[index]?.setting === null
-            ? { ...resource.setup, cold: Math.max(0, resource.setup.cold - now) }
+          resource.setup && setting === null
+            ? { ...resource.setup, cold: Math.max(0, resource.setup.cold - since) }
             : resource.setup,
-      })),
-    },
+      };
+    }),
   };
 }
+
+/** The work of a run by itself as it stands: see {@link fixTicked}; all that is not done begins from now on. */
+export const asTicked = (work: Work, done: ReadonlyMap<string, number>, now: number): Work => ({
+  ...work,
+  problem: asWarm({ ...work.problem, now, tasks: fixTicked(work, done, now, true) }, now),
+});

@@ -19,13 +19,24 @@ export interface Entry {
   readonly degrees: number | null;
 }
 
-/** An order's time. */
+/** When an order is packed, with its copies of all runs. */
 interface OrderTime {
   readonly order: NonNullable<Job['order']>;
+  /** Its runs, the one that is packed last at the end. */
+  readonly runs: readonly Job['run'][];
   readonly end: number;
   readonly due: number | null;
   /** Seconds after it is due; 0 if it is in time. */
   readonly late: number;
+}
+
+/** When a run is begun and done. */
+interface RunTime {
+  readonly run: Job['run'];
+  readonly start: number;
+  readonly end: number;
+  /** When its first film is printed; `null` if all of it is. */
+  readonly print: number | null;
 }
 
 /** What holds the day up: the longest way of tasks, or what has the most to do. */
@@ -38,6 +49,8 @@ export interface Timeline {
   readonly entries: readonly Entry[];
   /** By the time at which they are done. */
   readonly orders: readonly OrderTime[];
+  /** In the order in which they are printed. */
+  readonly runs: readonly RunTime[];
   readonly end: number;
   /** No schedule ends sooner. */
   readonly least: number;
@@ -57,7 +70,9 @@ export function timelineOf(work: Work, schedule: Schedule, bound: ScheduleBound)
       const start = schedule.starts[task] ?? 0;
       const end = schedule.ends[task] ?? 0;
       const own = tasks[task];
-      const heated = own?.uses.find(({ setting }) => setting > 0)?.setting ?? null;
+      const heated =
+        own?.uses.find(({ resource, setting }) => workers[resource] === 'press' && setting > 0)?.setting ??
+        null;
       return {
         job,
         task,
@@ -74,14 +89,6 @@ export function timelineOf(work: Work, schedule: Schedule, bound: ScheduleBound)
       };
     })
     .sort((a, b) => a.start - b.start || a.task - b.task);
-  const due = new Map(dues.map(({ task, at }) => [task, at]));
-  const orders = entries
-    .flatMap(({ job, end, task }): OrderTime[] => {
-      if (job.kind !== 'pack' || !job.order) return [];
-      const at = due.get(task) ?? null;
-      return [{ order: job.order, end, due: at, late: at === null ? 0 : Math.max(0, end - at) }];
-    })
-    .sort((a, b) => a.end - b.end);
   const { by } = bound;
   const busyOf = (worker: Worker) =>
     entries.reduce(
@@ -99,13 +106,52 @@ export function timelineOf(work: Work, schedule: Schedule, bound: ScheduleBound)
         };
   return {
     entries,
-    orders,
+    orders: orderTimes(entries, new Map(dues.map(({ task, at }) => [task, at]))),
+    runs: runTimes(entries),
     end: schedule.makespan,
     least: bound.seconds,
     bottleneck,
     overWet: schedule.overLimit,
     changes: changesOf(entries),
   };
+}
+
+/** @param due when tasks are due */
+function orderTimes(entries: readonly Entry[], due: ReadonlyMap<number, number>): OrderTime[] {
+  const times = new Map<string, OrderTime>();
+  for (const { job, end, task } of entries.toSorted((a, b) => a.end - b.end)) {
+    if (job.kind !== 'pack' || !job.order) continue;
+    const known = times.get(job.order.id);
+    const at = due.get(task) ?? known?.due ?? null;
+    const late = at === null ? 0 : Math.max(0, end - at);
+    times.set(job.order.id, {
+      order: job.order,
+      runs: [...(known?.runs ?? []), job.run],
+      end,
+      due: at,
+      late,
+    });
+  }
+  return [...times.values()].sort((a, b) => a.end - b.end);
+}
+
+function runTimes(entries: readonly Entry[]): RunTime[] {
+  const byRun = new Map<string, Entry[]>();
+  for (const entry of entries) {
+    const own = byRun.get(entry.job.run.id);
+    if (own) own.push(entry);
+    else byRun.set(entry.job.run.id, [entry]);
+  }
+  const times = [...byRun.values()].flatMap((own): RunTime[] => {
+    const [first] = own;
+    const print = own.find(({ job, state }) => job.kind === 'print' && state !== 'done');
+    const run = first?.job.run;
+    if (!first || !run) return [];
+    return [
+      { run, start: first.start, end: Math.max(...own.map(({ end }) => end)), print: print?.start ?? null },
+    ];
+  });
+  return times.sort((a, b) => (a.print ?? -1) - (b.print ?? -1) || a.end - b.end);
 }
 
 function changesOf(entries: readonly Entry[]): number {

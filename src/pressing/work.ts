@@ -4,7 +4,7 @@ import type { Station } from '../model';
 import { fail, ok, type Result } from '../units';
 import { Builder, type WorkSource } from './builder';
 import { apartWork, cureWork, cutPartsOf, filmWork } from './film-work';
-import type { TooLarge, Work, Worker } from './jobs';
+import type { Job, TooLarge, Work, Worker } from './jobs';
 import { fitsOn } from './loads';
 import { packWork } from './pack-work';
 import { pressedOn, pressWork } from './press-work';
@@ -51,13 +51,13 @@ function readyWork({ station: { printer }, build, use }: WorkSource): number {
 }
 
 /** Transfers larger than the press, each once. */
-function tooLargeFor({ press }: Station, pressed: readonly LaidCopy[]): TooLarge[] {
+function tooLargeFor({ press }: Station, pressed: readonly LaidCopy[], run: Job['run']): TooLarge[] {
   const seen = new Set<string>();
   return pressed.flatMap((copy): TooLarge[] => {
     const { width, height } = uprightSize(copy);
     if (seen.has(copy.transfer.id) || fitsOn({ width, length: height }, press.platen)) return [];
     seen.add(copy.transfer.id);
-    return [{ kind: 'transfer', transfer: copy.transfer, order: copy.order }];
+    return [{ kind: 'transfer', run, transfer: copy.transfer, order: copy.order }];
   });
 }
 
@@ -84,7 +84,7 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
     to,
     setting,
   });
-  const build = new Builder();
+  const build = new Builder({ id: laid.id, name: laid.name });
   const source: WorkSource = { view, station, film, spans, bySpan, cutParts, isPressed, build, use };
   const { powdered, cutEarly } = filmWork(source, readyWork(source));
   const { cured, tooLarge } = cureWork(source, powdered);
@@ -96,7 +96,7 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
     jobs,
     workers,
     spans,
-    tooLarge: [...tooLarge, ...tooLargeFor(station, pressed)],
+    tooLarge: [...tooLarge, ...tooLargeFor(station, pressed, build.run)],
   });
 }
 

@@ -27,6 +27,7 @@ const entry = (
 ): Entry => ({
   job: {
     key,
+    run: { id: asId('run'), name: 'Run 1' },
     kind,
     spans: [],
     order: ['press', 'again', 'pack'].includes(kind) ? { id: asId(code), code, name: code, tint: 0 } : null,
@@ -119,13 +120,19 @@ describe('the figures of the chart', () => {
       fc.property(
         fc.nat(86_399),
         fc.integer({ min: 60, max: 400_000 }),
+        fc.nat(200_000),
         positive(0.005, 2),
-        (from, span, pixels) => {
-          const marks = axisMarks(from, span, pixels, 96);
+        (from, span, night, pixels) => {
+          const to = from + span;
+          const nights = [{ from: from + night, to: from + night + 50_000, cold: true }];
+          const shown = (time: number) => time - from - Math.max(0, Math.min(50_000, time - from - night));
+          const marks = axisMarks({ from, to, shown, nights }, pixels, 96);
           for (const [at, { time, before }] of marks.entries()) {
-            expect((from + time) % 300).toBe(0);
+            expect(time % 300).toBe(0);
+            expect(time <= from + night || time >= from + night + 50_000).toBe(true);
             expect(before).toBe(marks[at - 1]?.time);
-            if (before !== undefined) expect((time - before) * pixels).toBeGreaterThanOrEqual(96 - 1e-6);
+            if (before !== undefined)
+              expect((shown(time) - shown(before)) * pixels).toBeGreaterThanOrEqual(96 - 1e-6);
           }
         },
       ),

@@ -10,6 +10,7 @@ const job = fc
     const isOrders = kind === 'press' || kind === 'pack';
     const code = `O${of}`;
     return {
+      run: { id: asId('run'), name: 'Run 1' },
       kind,
       spans: kind === 'pack' ? [] : [span],
       order: isOrders ? { id: asId(code), code, name: code, tint: 0 } : null,

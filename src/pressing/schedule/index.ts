@@ -1,4 +1,15 @@
 export { type ScheduleBound, scheduleBound } from './bounds';
-export type { Away, Chain, Due, Lane, Resource, Schedule, ScheduleProblem, Task, Use } from './problem';
+export type {
+  Available,
+  Away,
+  Chain,
+  Due,
+  Lane,
+  Resource,
+  Schedule,
+  ScheduleProblem,
+  Task,
+  Use,
+} from './problem';
 export { createScheduler } from './scheduler';
 export { validateSchedule } from './validate';

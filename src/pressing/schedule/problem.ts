@@ -39,7 +39,7 @@ export interface Resource {
 }
 
 /** When a unit can be had. */
-interface Available {
+export interface Available {
   /** Taken until then. */
   readonly free: number;
   /** What it is set to at first; `null` if it is cold. */

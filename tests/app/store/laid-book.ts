@@ -2,7 +2,7 @@ import { setPlaces } from '../../../src/editing';
 import { layRun, placesOf, problemOf } from '../../../src/layout';
 import { type Book, runOf } from '../../../src/model';
 import { createPlanner } from '../../../src/packing';
-import { type Work, workOf } from '../../../src/pressing';
+import { type DayWork, dayWork } from '../../../src/pressing';
 import { edited, smallBook } from '../../editing/book';
 
 /** The small book with all its copies on the film, and the id of its run. */
@@ -15,14 +15,23 @@ export function laidBook(): { book: Book; run: string } {
   return { book: edited(book, (draft) => setPlaces(draft, open.run.id, places)), run: open.run.id };
 }
 
-/** The work of its run with so many hands. */
-export function workOfHands(hands: number): Work {
+/** The day of its run at eight, with so many hands. */
+export function dayOfHands(hands: number): DayWork {
   const { book, run } = laidBook();
   const own = book.run[run];
   const laid = own && layRun(book, own);
   const station = Object.values(book.settings)[0]?.station;
   if (!laid || !station) throw new Error('nothing laid');
-  const work = workOf(laid, { ...station, hands }, new Date('2026-11-25T08:00:00'));
-  if (!work.ok) throw new Error(work.problem.join());
-  return work.value;
+  return dayWork([{ laid, station, done: new Map() }], {
+    station: { ...station, hands },
+    origin: new Date('2026-11-25T00:00:00'),
+    now: 8 * 3600,
+    runOrder: [],
+  });
 }
+
+/** A day on which nothing is to be done. */
+export const emptyDay = (): DayWork => {
+  const { work } = dayOfHands(1);
+  return { work: { ...work, jobs: [], problem: { ...work.problem, tasks: [] } }, runs: [], without: [] };
+};

@@ -1,13 +1,12 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { findAgain, followSchedule, useSchedules } from '../../../app/store/schedules';
-import { useShop } from '../../../app/store/shop';
+import { findAgain, followSchedule, useSchedule } from '../../../app/store/schedules';
 import { useView } from '../../../app/store/view';
 import { en } from '../../../app/words/en';
 import type { Found } from '../../../src/pressing/browser';
 import { createScheduler, type ScheduleProblem } from '../../../src/pressing/schedule';
 import { WorkerFailed } from '../../../src/workers/browser';
 import { settle, type waitingCalls } from './calls';
-import { laidBook, workOfHands } from './laid-book';
+import { dayOfHands, emptyDay } from './laid-book';
 
 interface Asked {
   readonly problem: ScheduleProblem;
@@ -26,10 +25,9 @@ vi.mock('../../../src/pressing/browser', () => ({
   ) => worker.call({ problem, ...options }, signal),
 }));
 
-const [one, two] = [workOfHands(1), workOfHands(2)];
-const { book, run } = laidBook();
+const [one, two] = [dayOfHands(1), dayOfHands(2)];
 
-const known = () => useSchedules.getState().known.get(run);
+const known = () => useSchedule.getState();
 const at = (call: number) => {
   const own = worker.calls[call];
   if (!own) throw new Error(`only ${worker.calls.length} calls`);
@@ -45,82 +43,79 @@ const said = () => useView.getState().notices.map(({ text, reload }) => ({ text,
 
 beforeEach(() => {
   vi.useFakeTimers();
-  useShop.setState({ phase: { kind: 'open' }, book });
   useView.setState({ notices: [] });
   worker.calls.length = 0;
 });
 afterEach(() => {
-  // The run is gone, and what was known of it with it.
-  useShop.setState({ book: { ...book, run: {} } });
-  followSchedule('none', one, 'quick', false);
+  followSchedule(emptyDay(), 'quick', false);
   vi.useRealTimers();
 });
 
-describe('the schedule of a run', () => {
+describe('the schedule of a day', () => {
   it('is looked for after a rest, then a better one if that is asked for', async () => {
-    followSchedule(run, one, 'thorough', false);
+    followSchedule(one, 'thorough', false);
     expect(worker.calls).toHaveLength(0);
     await rest(100);
     expect(at(0).input).toMatchObject({ iterations: 200, earlier: null });
     await answer(0);
-    expect(known()?.found?.work).toBe(one);
+    expect(known().found?.day).toBe(one);
     expect(at(1).input).toMatchObject({ iterations: 1500 });
     await answer(1);
     expect(worker.calls).toHaveLength(2);
   });
 
   it('outlives the room that asked: it is neither stopped nor begun again', async () => {
-    followSchedule(run, one, 'thorough', false);
+    followSchedule(one, 'thorough', false);
     await rest(100);
     // Another room, and the first one again: the work is worked out anew, and is the same.
-    followSchedule(run, workOfHands(1), 'quick', false);
-    followSchedule(run, workOfHands(1), 'thorough', false);
+    followSchedule(dayOfHands(1), 'quick', false);
+    followSchedule(dayOfHands(1), 'thorough', false);
     await rest(2000);
     expect(worker.calls).toHaveLength(1);
     expect(at(0).signal.aborted).toBe(false);
     await answer(0);
     await answer(1);
-    followSchedule(run, workOfHands(1), 'thorough', false);
+    followSchedule(dayOfHands(1), 'thorough', false);
     await rest(2000);
     expect(worker.calls).toHaveLength(2);
-    expect(known()?.found).not.toBeNull();
+    expect(known().found).not.toBeNull();
   });
 
   it('is bettered where a room that wants more comes to it', async () => {
-    followSchedule(run, one, 'quick', false);
+    followSchedule(one, 'quick', false);
     await rest(800);
     await answer(0);
     await rest(2000);
     expect(worker.calls).toHaveLength(1);
-    followSchedule(run, one, 'thorough', true);
+    followSchedule(one, 'thorough', true);
     await rest(100);
     expect(at(1).input).toMatchObject({ iterations: 1500 });
-    expect(known()?.found).not.toBeNull();
+    expect(known().found).not.toBeNull();
   });
 
   it('is looked for anew where the work is another, from the last one if the jobs are the same', async () => {
-    followSchedule(run, one, 'quick', false);
+    followSchedule(one, 'quick', false);
     await rest(800);
     await answer(0);
-    followSchedule(run, two, 'quick', true);
+    followSchedule(two, 'quick', true);
     // What was found stays on the screen until there is another.
-    expect(known()?.found?.work).toBe(one);
+    expect(known().found?.day).toBe(one);
     await rest(800);
     expect(at(1).input).toMatchObject({ iterations: 80, earlier: { starts: expect.anything() } });
-    followSchedule(run, one, 'quick', true);
+    followSchedule(one, 'quick', true);
     expect(at(1).signal.aborted).toBe(true);
     await rest(800);
     await answer(2);
-    expect(known()?.found?.work).toBe(one);
+    expect(known().found?.day).toBe(one);
     expect(said()).toEqual([]);
   });
 
   it('of what the work was is not shown to a room that comes to it', async () => {
-    followSchedule(run, one, 'quick', false);
+    followSchedule(one, 'quick', false);
     await rest(800);
     await answer(0);
-    followSchedule(run, two, 'thorough', false);
-    expect(known()?.found).toBeNull();
+    followSchedule(two, 'thorough', false);
+    expect(known().found).toBeNull();
   });
 
   it.each([
@@ -129,38 +124,27 @@ describe('the schedule of a run', () => {
   ])(
     'that cannot be found as the worker is $why is said, and found when it is asked for again',
     async ({ why, reload }) => {
-      followSchedule(run, one, 'quick', false);
+      followSchedule(one, 'quick', false);
       await rest(800);
       at(0).fail(new WorkerFailed(why));
       await settle();
       expect(known()).toEqual({ found: null, failed: true });
       expect(said()).toEqual([{ text: en.failures.schedule, reload }]);
-      findAgain(run);
-      expect(known()?.failed).toBe(false);
+      findAgain();
+      expect(known().failed).toBe(false);
       await rest(800);
       await answer(1);
-      expect(known()?.found?.work).toBe(one);
+      expect(known().found?.day).toBe(one);
     },
   );
 
   it('stays if only a better one cannot be found', async () => {
-    followSchedule(run, one, 'thorough', false);
+    followSchedule(one, 'thorough', false);
     await rest(100);
     await answer(0);
     at(1).fail(new WorkerFailed('broken'));
     await settle();
-    expect(known()).toMatchObject({ found: { work: one }, failed: false });
+    expect(known()).toMatchObject({ found: { day: one }, failed: false });
     expect(said()).toHaveLength(1);
-  });
-
-  it('is let go of with its run', async () => {
-    followSchedule(run, one, 'thorough', false);
-    await rest(100);
-    useShop.setState({ book: { ...book, run: {} } });
-    followSchedule('none', two, 'quick', false);
-    await settle();
-    expect(at(0).signal.aborted).toBe(true);
-    expect(known()).toBeUndefined();
-    expect(said()).toEqual([]);
   });
 });

@@ -328,6 +328,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
     { waiting: 2, elsewhere: 3 },
   ],
   'press.sentence.0': moments,
+  'press.sentence.1': [1, 3],
   'press.bound.0': moments,
   'press.worker.1': [0, 1],
   'press.worker.2': [1, 2],

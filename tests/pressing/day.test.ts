@@ -1,0 +1,147 @@
+import { describe, expect, it } from 'vitest';
+import { layRun } from '../../src/layout';
+import type { Book, Hours, Station } from '../../src/model';
+import {
+  BEGUN,
+  type DayTerms,
+  dayWork,
+  type OpenRun,
+  packKey,
+  startingStation,
+  timelineOf,
+} from '../../src/pressing';
+import { createScheduler, validateSchedule } from '../../src/pressing/schedule';
+import { edited } from '../editing/book';
+import { dayOfTwoRuns } from './two-runs';
+
+const { book, one, two, order } = dayOfTwoRuns();
+/** A Wednesday; the shop is open from 8 to 12 and from 12:30 to 17. */
+const ORIGIN = new Date(2026, 10, 25);
+const station = startingStation('C');
+const HOUR = 3600;
+
+const openRun = (
+  own: Book,
+  id: string,
+  done: Readonly<Record<string, number>> = {},
+  more: Partial<Station> = {},
+): OpenRun => {
+  const run = own.run[id];
+  const laid = run && layRun(own, run);
+  if (!laid) throw new Error('not laid');
+  const at = (seconds: number) => new Date(ORIGIN.getTime() + 1000 * seconds).toISOString();
+  return {
+    laid,
+    station: { ...station, ...more },
+    done: new Map(Object.entries(done).map(([key, seconds]) => [key, at(seconds)])),
+  };
+};
+
+function planned(open: readonly OpenRun[], terms: Partial<DayTerms> = {}) {
+  const { work } = dayWork(open, { station, origin: ORIGIN, now: 9 * HOUR, runOrder: [], ...terms });
+  const scheduler = createScheduler(work.problem, { seed: 1, cycle: 60, earlier: null });
+  scheduler.step(60);
+  const schedule = scheduler.best();
+  expect(validateSchedule(work.problem, schedule)).toEqual([]);
+  return timelineOf(work, schedule, scheduler.bound);
+}
+
+const both = [openRun(book, one), openRun(book, two)];
+const printsOf = ({ entries }: ReturnType<typeof planned>, run: string) =>
+  entries.filter(({ job }) => job.run.id === run && job.kind === 'print');
+
+describe('a day of two runs', () => {
+  it('prints one behind the other, and the second while the first is pressed', () => {
+    const day = planned(both);
+    const [first, second] = day.runs;
+    const last = printsOf(day, first?.run.id ?? '').at(-1);
+    expect(printsOf(day, second?.run.id ?? '')[0]?.start).toBeGreaterThanOrEqual(last?.end ?? 0);
+    expect(second?.print).toBeLessThan(first?.end ?? 0);
+    const alone = both.map((run) => planned([run]).end - 9 * HOUR);
+    expect(day.end - 9 * HOUR).toBeLessThan((alone[0] ?? 0) + (alone[1] ?? 0));
+  });
+
+  it('prints the run first that is due first, and another if that is wished', () => {
+    expect(planned(both).runs[0]?.run.id).toBe(two);
+    expect(planned(both, { runOrder: [one] }).runs[0]?.run.id).toBe(one);
+  });
+
+  it('has an order done when its last copy of any run is packed', () => {
+    const day = planned(both);
+    const packs = day.entries.filter(({ job }) => job.key === packKey(order));
+    expect(packs).toHaveLength(2);
+    const own = day.orders.find((each) => each.order.id === order);
+    expect(own?.end).toBe(Math.max(...packs.map(({ end }) => end)));
+    expect(own?.runs.map(({ id }) => id).toSorted()).toEqual([one, two].toSorted());
+  });
+
+  it('leaves hands their break, and goes on at the next opening', () => {
+    const day = planned(both, { now: 16.75 * HOUR });
+    const rest = [12 * HOUR, 12.5 * HOUR] as const;
+    for (const { takes, job } of [...day.entries, ...planned(both, { now: 11 * HOUR }).entries]) {
+      for (const { worker, from, to } of takes) {
+        const pauses = job.kind === 'apart' || job.kind === 'pack';
+        if (worker === 'hands' && !pauses) expect(to <= rest[0] || from >= rest[1]).toBe(true);
+        if (!pauses) expect(to <= 17 * HOUR || from >= 32 * HOUR).toBe(true);
+      }
+    }
+    expect(day.end).toBeGreaterThan(32 * HOUR);
+  });
+
+  it('is planned from the next opening in the evening, and always where no hours are told', () => {
+    expect(
+      Math.min(...planned(both, { now: 20 * HOUR }).entries.map(({ start }) => start)),
+    ).toBeGreaterThanOrEqual(32 * HOUR);
+    const hours: Hours = { week: station.hours.week.map(() => []), closed: [] };
+    expect(planned(both, { now: 20 * HOUR, station: { ...station, hours } }).end).toBeLessThan(32 * HOUR);
+  });
+
+  it('is late by its order only, and says by how much', () => {
+    const late = edited(book, (draft) => {
+      const own = draft.order[order];
+      if (own) Object.assign(own, { due: '2026-11-25', dueTime: '09:05' });
+    });
+    const day = planned([openRun(late, one), openRun(late, two)]);
+    expect(day.orders.filter(({ late: by }) => by > 0).map((each) => each.order.id)).toEqual([order]);
+  });
+});
+
+describe('a day that is begun', () => {
+  it('keeps the printer at the run that it is at, whatever is wished', () => {
+    const begun = openRun(book, one, { [BEGUN]: 8.5 * HOUR, ready: 8.7 * HOUR });
+    const day = planned([begun, openRun(book, two)], { runOrder: [two] });
+    expect(day.runs[0]?.run.id).toBe(one);
+    expect(day.entries.find(({ job }) => job.run.id === one && job.key === 'print/0')?.state).not.toBe(
+      'ahead',
+    );
+  });
+
+  it('has the film of a run done that was brought to printed by hand', () => {
+    const laid = openRun(book, one);
+    const { view } = laid.laid;
+    const history = [{ state: 'printed' as const, at: '2026-11-25T08:00:00.000Z' as const }];
+    const printed: OpenRun = {
+      ...laid,
+      laid: {
+        ...laid.laid,
+        state: 'printed',
+        view: { ...view, run: { ...view.run, history: history as unknown as typeof view.run.history } },
+      },
+    };
+    const day = planned([printed]);
+    expect(printsOf(day, one).every(({ state }) => state === 'done')).toBe(true);
+    expect(day.runs[0]?.print).toBeNull();
+  });
+
+  it('names runs that cannot be planned, and plans the others', () => {
+    const still = openRun(book, one, {}, { press: { ...station.press, count: 0 } });
+    const { runs, without } = dayWork([still, openRun(book, two)], {
+      station,
+      origin: ORIGIN,
+      now: 0,
+      runOrder: [],
+    });
+    expect(runs.map(({ run }) => run.id)).toEqual([two]);
+    expect(without).toMatchObject([{ run: { id: one }, problems: ['no-press'] }]);
+  });
+});
