@@ -106,6 +106,19 @@ describe('the thinnest place', () => {
   });
 });
 
+describe('a haze along a block', () => {
+  it.each([40, 100, 120])('of alpha %i is neither an opening nor a stroke where it begins', (alpha) => {
+    const side = 200;
+    const printed = { width: fromMm(20), height: fromMm(20) };
+    const check = startCheck({ width: side, height: side }, printed, limits);
+    const row = new Uint8ClampedArray(4 * side);
+    for (let x = 0; x < side; x += 1) row[4 * x + 3] = x < 60 ? alpha : 255;
+    for (let y = 0; y < side; y += 1) check.add(row, y, 1);
+    const { openings, strokes, specks } = check.finish(() => undefined);
+    expect([openings.widths, strokes.widths, specks.widths]).toEqual([[], [], []]);
+  });
+});
+
 describe('dots', () => {
   it('of 0.6 mm are no specks at a limit of 0.5 mm, and those of 0.4 mm are', () => {
     const dots = (size: number): Shape =>
