@@ -33,6 +33,15 @@ function Drawn({ mark, thumbnails }: { mark: Mark; thumbnails: Thumbnails }) {
           strokeWidth={mark.thick}
         />
       );
+    case 'ring':
+      return (
+        <polygon
+          points={mark.points.map((point) => point.join(' ')).join(' ')}
+          fill="none"
+          stroke={colour}
+          strokeWidth={mark.thick}
+        />
+      );
     case 'picture':
       return (
         <image

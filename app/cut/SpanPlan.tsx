@@ -1,6 +1,7 @@
 import { memo, type RefObject, useEffect, useRef, useState } from 'react';
-import { acrossMap, type CutStep, isMirrored, type SpanOrder } from '../../src/cutting';
+import { acrossMap, type CutStep, isMirrored, nameRoom, type SpanOrder } from '../../src/cutting';
 import type { LaidCopy, LaidRun } from '../../src/layout';
+import type { Ring } from '../../src/outlines';
 import { tintOf } from '../parts/tints';
 import { settingsOrFirst } from '../store/selectors';
 import { useShop } from '../store/shop';
@@ -33,15 +34,30 @@ export const SpanPlan = memo(function SpanPlan({
     step === null ? [] : step.kind === 'copy' ? [step.copy.id] : step.frees.map(({ id }) => id),
   );
   const left = (box: { x: number; width: number }) => mm(acrossMap(mirrored, run.film.width, box));
-  const boxes = order.copies.map((copy) => ({
-    x: left(copy),
-    y: mm(copy.y - order.from),
-    width: mm(copy.width),
-    height: mm(copy.length),
-    name: `${copy.order.code} ${copy.number}`,
-  }));
+  const rooms = order.copies.map((copy) => {
+    const room = nameRoom(copy);
+    return {
+      x: left({ x: copy.x + room.x, width: room.width }),
+      y: mm(copy.y + room.y - order.from),
+      width: mm(room.width),
+      height: mm(room.length),
+      name: `${copy.order.code} ${copy.number}`,
+    };
+  });
+  /** A copy as it is cut out: its outline, or its box. */
+  const shapeOf = ({ x, y, width: wide, length, outline }: LaidCopy): string => {
+    const box = Float64Array.of(0, 0, wide, 0, wide, length, 0, length);
+    const corner = (ring: Ring, at: number) =>
+      `${left({ x: x + (ring[at] ?? 0), width: 0 })} ${mm(y + (ring[at + 1] ?? 0) - order.from)}`;
+    return (outline ?? [box])
+      .map((ring) => {
+        const corners = Array.from({ length: ring.length / 2 }, (_, at) => corner(ring, 2 * at));
+        return `M${corners.join('L')}Z`;
+      })
+      .join('');
+  };
   const svg = useRef<SVGSVGElement>(null);
-  const { side, names } = useNames(svg, boxes, { width, height });
+  const { side, names } = useNames(svg, rooms, { width, height });
   const bottom = Math.max(height, ...names.map(({ y, size }) => y + size));
   return (
     <svg
@@ -76,19 +92,16 @@ export const SpanPlan = memo(function SpanPlan({
           );
         })}
       {order.copies.map((copy, index) => {
-        const [box, name] = [boxes[index], names[index]];
-        if (!box || !name) return null;
+        const name = names[index];
+        if (!name) return null;
         return (
           <g key={copy.id} data-gone={gone.has(copy.id)} data-now={nowTaken.has(copy.id)}>
-            <rect
-              x={box.x}
-              y={box.y}
-              width={box.width}
-              height={box.height}
-              stroke={tintOf(copy.order.tint)}
-            />
+            <path className="shape" d={shapeOf(copy)} stroke={tintOf(copy.order.tint)} />
             {name.leads && (
-              <path d={`M${name.leads.x} ${name.leads.y}L${name.x < 0 ? 0 : width} ${name.y}`} />
+              <path
+                className="lead"
+                d={`M${name.leads.x} ${name.leads.y}L${name.x < 0 ? 0 : width} ${name.y}`}
+              />
             )}
             <text
               className={name.leads ? 'led' : undefined}
@@ -99,7 +112,7 @@ export const SpanPlan = memo(function SpanPlan({
               dominantBaseline="central"
               transform={name.isUpright ? `rotate(-90 ${name.x} ${name.y})` : undefined}
             >
-              {box.name}
+              {rooms[index]?.name}
             </text>
           </g>
         );

@@ -1,4 +1,5 @@
 export { type Cut, copiesWithin, knifeCuts, measured, runSpans } from './cuts';
+export { nameRoom } from './name-room';
 export { type CutStep, cutOrder, type FilmPart, type SpanOrder } from './order';
 export { copiesByStretch, type Stretch, stretches } from './stretches';
 export { fewestGarments, type Tally, tallyByOrder, tallyByTransfer, uprightSize } from './tally';

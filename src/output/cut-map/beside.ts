@@ -1,9 +1,11 @@
 import type { LaidCopy } from '../../layout';
 import { carriesName, SMALLEST } from './copy-label';
-import { copyBox, type FilmScene, filmRight } from './film';
+import { nameBox } from './copy-outline';
+
 import { type Box, line, type Mark, PT, text } from './marks';
 import { crosses } from './obstacles';
 import { BRACKETS } from './plan';
+import { type FilmScene, filmRight } from './scene';
 import { spread } from './spread';
 import { CAP } from './text';
 
@@ -77,7 +79,7 @@ interface Named {
 export function besideFilm(scene: FilmScene, width: number, texts: readonly Box[]): Beside {
   const { page, words, measure, sheet } = scene;
   const small = page.copies
-    .map((copy) => ({ copy, box: copyBox(scene, copy) }))
+    .map((copy) => ({ copy, box: nameBox(scene, copy) }))
     .filter(({ copy, box }) => !carriesName(copy, box, words, measure));
   const edge = filmRight(scene) + 1;
   const x = filmRight(scene) + BRACKETS + 3;

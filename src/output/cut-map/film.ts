@@ -1,58 +1,18 @@
-import { acrossMap, type Cut, runSpans } from '../../cutting';
-import type { LaidCopy, LaidRun } from '../../layout';
+import { type Cut, runSpans } from '../../cutting';
+import type { LaidCopy } from '../../layout';
 import type { Span } from '../../packing';
-import { type Micrometres, toMm } from '../../units';
+import type { Micrometres } from '../../units';
 import { copyLabel } from './copy-label';
-import { type Box, box, line, type Mark, PT, text } from './marks';
-import type { FilmPage } from './plan';
-import type { Sheet } from './sheet';
-import { CAP, type Measure } from './text';
-import type { CutMapWords } from './words';
-
-/** All that a page of film is drawn from. */
-export interface FilmScene {
-  readonly run: LaidRun;
-  readonly mirrored: boolean;
-  readonly words: CutMapWords;
-  readonly measure: Measure;
-  readonly sheet: Sheet;
-  readonly scale: number;
-  readonly page: FilmPage;
-  /** Page numbers and the letter of the strip they share; `null` where the run begins or ends. */
-  readonly before: Neighbour | null;
-  readonly after: Neighbour | null;
-}
-
-interface Neighbour {
-  readonly page: number;
-  readonly strip: (Span & { readonly letter: string }) | null;
-}
+import { nameBox, outlineMarks } from './copy-outline';
+import { box, line, type Mark, PT, text } from './marks';
+import { copyBox, downPage, type FilmScene, filmRight, type Neighbour } from './scene';
+import { CAP } from './text';
 
 const NOTE = 7.5 * PT;
 /** How far knife lines and strip marks stand out of the film. */
 const OVERHANG = 3;
 /** Between the lines of a hatch, in millimetres. */
 const HATCH = 4;
-
-/** A place along the film, on the page. */
-export const downPage = ({ sheet, scale, page }: FilmScene, along: number): number =>
-  sheet.filmTop + (along - page.from) / 1000 / scale;
-
-export const filmRight = ({ sheet, scale, run }: FilmScene): number =>
-  sheet.filmLeft + toMm(run.film.width) / scale;
-
-/** What of a copy is on this page. */
-export function copyBox(scene: FilmScene, copy: LaidCopy): Box {
-  const { sheet, scale, page, run, mirrored } = scene;
-  const from = Math.max(copy.y, page.from);
-  const to = Math.min(copy.y + copy.length, page.to);
-  return {
-    x: sheet.filmLeft + acrossMap(mirrored, run.film.width, copy) / 1000 / scale,
-    y: downPage(scene, from),
-    width: toMm(copy.width) / scale,
-    height: (to - from) / 1000 / scale,
-  };
-}
 
 /** The film's edges, the copies on it and the knife lines across it. */
 export function filmMarks(scene: FilmScene, cuts: readonly Cut[]): Mark[] {
@@ -78,8 +38,9 @@ function copyMarks(scene: FilmScene, copy: LaidCopy): Mark[] {
   const counted = page.copies.includes(copy);
   const seen = copyBox(scene, copy);
   const { x, y, width, height } = seen;
-  const label = counted ? copyLabel(copy, seen, words, measure) : [];
+  const label = counted ? copyLabel(copy, nameBox(scene, copy), words, measure) : [];
   const style = counted ? { thick: 0.3 } : ({ thick: 0.2, tone: 'quiet' } as const);
+  if (copy.outline) return [...outlineMarks(scene, copy, copy.outline, style), ...label];
   const [begins, ends] = [copy.y >= page.from, copy.y + copy.length <= page.to];
   if (begins && ends) return [box(seen, { ...style, copy: copy.id }), ...label];
   // The end of the page cuts it: no line there.

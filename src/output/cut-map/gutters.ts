@@ -1,7 +1,7 @@
 import { type Cut, runSpans } from '../../cutting';
-import { downPage, type FilmScene, filmRight } from './film';
 import { line, type Mark, PT, text } from './marks';
 import { CUT_LABEL } from './plan';
+import { downPage, type FilmScene, filmRight } from './scene';
 import { spread } from './spread';
 import { CAP } from './text';
 

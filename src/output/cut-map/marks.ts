@@ -29,6 +29,16 @@ export interface BoxMark {
   readonly copy: LaidCopy['id'] | null;
 }
 
+/** A closed line through points, its line centred on the edge. */
+export interface RingMark {
+  readonly kind: 'ring';
+  readonly points: readonly (readonly [x: number, y: number])[];
+  readonly thick: number;
+  readonly tone: Tone;
+  /** The copy that it is an outline of. */
+  readonly copy: LaidCopy['id'] | null;
+}
+
 export interface TextMark {
   readonly kind: 'text';
   /** On the baseline, where the text starts, has its middle or ends. */
@@ -55,7 +65,7 @@ interface PictureMark {
 }
 
 /** What is drawn on a page: millimetres from its top left corner, y downwards. */
-export type Mark = LineMark | BoxMark | TextMark | PictureMark;
+export type Mark = LineMark | BoxMark | RingMark | TextMark | PictureMark;
 
 /** A sheet of the printed map. */
 export interface Page {
@@ -93,6 +103,11 @@ export const box = (
   { thick = 0.25, tone = 'ink', copy = null }: Partial<Pick<BoxMark, 'thick' | 'tone' | 'copy'>> = {},
 ): BoxMark => ({ kind: 'box', x, y, width, height, thick, tone, copy });
 
+export const ring = (
+  points: RingMark['points'],
+  { thick = 0.25, tone = 'ink', copy = null }: Partial<Pick<RingMark, 'thick' | 'tone' | 'copy'>> = {},
+): RingMark => ({ kind: 'ring', points, thick, tone, copy });
+
 type TextStyle = Pick<TextMark, 'size'> & Partial<Pick<TextMark, 'weight' | 'anchor' | 'upright' | 'tone'>>;
 
 export const text = (
@@ -120,6 +135,12 @@ export function enlarged(mark: Mark, zoom: number): Mark {
     }
     case 'text':
       return { ...mark, x: mark.x * zoom, y: mark.y * zoom, size: mark.size * zoom };
+    case 'ring':
+      return {
+        ...mark,
+        points: mark.points.map(([x, y]) => [x * zoom, y * zoom] as const),
+        thick: mark.thick * zoom,
+      };
     case 'box':
     case 'picture': {
       const { x, y, width, height } = mark;

@@ -10,7 +10,16 @@ import {
   type TextPicture,
   trueSizeDocument,
 } from '../pdf';
-import { type LineMark, type Mark, type Page, PT, type TextMark, type Tone, type Weight } from './marks';
+import {
+  type LineMark,
+  type Mark,
+  type Page,
+  PT,
+  type RingMark,
+  type TextMark,
+  type Tone,
+  type Weight,
+} from './marks';
 
 /** What texts are set in: font files, and for what none of them has a picture of the text. */
 interface Lettering {
@@ -122,6 +131,17 @@ function drawLine(page: PDFPage, { x1, y1, x2, y2, thick, dash, tone }: LineMark
   });
 }
 
+/** A path, whose own y runs downwards as the page's marks do. */
+function drawRing(page: PDFPage, { points, thick, tone }: RingMark): void {
+  const path = points.map(([x, y], at) => `${at === 0 ? 'M' : 'L'}${pt(x)} ${pt(y)}`).join('');
+  page.drawSvgPath(`${path}Z`, {
+    x: 0,
+    y: page.getHeight(),
+    borderWidth: pt(thick),
+    borderColor: grayscale(GREY[tone]),
+  });
+}
+
 function draw(page: PDFPage, mark: Mark, means: Means): void {
   if (mark.kind === 'picture') {
     const image = means.thumbnails.get(mark.artwork);
@@ -130,6 +150,7 @@ function draw(page: PDFPage, mark: Mark, means: Means): void {
     if (image) page.drawImage(image, at);
   } else if (mark.kind === 'text') drawText(page, mark, means);
   else if (mark.kind === 'line') drawLine(page, mark);
+  else if (mark.kind === 'ring') drawRing(page, mark);
   else
     page.drawRectangle({
       x: pt(mark.x),

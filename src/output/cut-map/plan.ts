@@ -1,4 +1,4 @@
-import { copiesByStretch, type Stretch, stretches } from '../../cutting';
+import { copiesByStretch, nameRoom, type Stretch, stretches } from '../../cutting';
 import type { LaidCopy, LaidRun } from '../../layout';
 import { fromMm, type Micrometres, toMm } from '../../units';
 import { carriesName } from './copy-label';
@@ -52,15 +52,10 @@ function stretchesAt(run: LaidRun, { sheet, perSpan }: DrawingSpace, scale: numb
 }
 
 const tooSmall = (run: LaidRun, scale: number, words: CutMapWords, measure: Measure): number =>
-  run.copies.filter(
-    (copy) =>
-      !carriesName(
-        copy,
-        { width: toMm(copy.width) / scale, height: toMm(copy.length) / scale },
-        words,
-        measure,
-      ),
-  ).length;
+  run.copies.filter((copy) => {
+    const { width, length } = nameRoom(copy);
+    return !carriesName(copy, { width: width / 1000 / scale, height: length / 1000 / scale }, words, measure);
+  }).length;
 
 /** The scales between which the film leaves room for distances and legend, the largest drawing first. */
 function scales(width: Micrometres, sheet: Sheet, beside: number): number[] {

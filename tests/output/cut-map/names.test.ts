@@ -93,6 +93,32 @@ const rowsOn = (width: number, sheet: number | null) =>
       });
     });
 
+/** Pairs of right-angled triangles, one below the other, each of a pair within the box of the other, 7 mm apart. */
+function facingTriangles(sides: readonly number[]): LaidRun {
+  let y = 10;
+  const boxes = sides.flatMap((side, at) => {
+    const pair = [0, 10].map((by, which) => ({
+      code: 'QX',
+      number: 2 * at + which + 1,
+      x: 10 + by,
+      y: y + by,
+      width: side,
+      length: side,
+    }));
+    y += side + 15;
+    return pair;
+  });
+  const run = runOf(boxes);
+  return {
+    ...run,
+    copies: run.copies.map((copy, at) => {
+      const [near, far] = [0, copy.width];
+      const corners = at % 2 === 0 ? [near, near, far, near, near, far] : [far, near, far, far, near, far];
+      return { ...copy, outline: [Float64Array.from(corners)] };
+    }),
+  };
+}
+
 describe('every copy', () => {
   it('is named once on the map with large figures, the smallest too', async () => {
     const large = Array.from({ length: 4 }, (_, index) => ({
@@ -133,6 +159,22 @@ describe('every copy', () => {
         async (run, form, unit, view) => expectNamed(await readMap(run, form, unit, view), run),
       ),
       { numRuns: 60 },
+    );
+  });
+
+  it('is named within its own outline where boxes lie over each other', async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        fc.array(fc.constantFrom(60, 90, 140), { minLength: 1, maxLength: 6 }),
+        forms,
+        fc.constantFrom('ink-up' as const, 'on-screen' as const),
+        async (sides, form, view) => {
+          const run = facingTriangles(sides);
+          const pages = await readMap(run, form, 'mm', view);
+          expectNamed(pages, run);
+        },
+      ),
+      { numRuns: 20 },
     );
   });
 });
