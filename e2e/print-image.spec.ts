@@ -106,9 +106,13 @@ test('a run is written as a PNG of true size, pixel by pixel what lies on the fi
     }
   }
 
-  // Once it is saved it is no longer what is done next.
+  // That was a draft: what is printed is an image of the run as it is locked, and once that is saved it is printed next.
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Lock for print' }).click();
+  await expect(page.locator('main .button.primary:enabled')).toHaveText(['Print-ready image']);
+  await page.getByRole('button', { name: 'Print-ready image' }).click();
+  await written(page);
+  await page.keyboard.press('Escape');
   await expect(page.locator('main .button.primary:enabled')).toHaveText(['All printed']);
 });
 
