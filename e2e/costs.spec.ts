@@ -166,7 +166,7 @@ test('an order is priced, quoted on one page, and quoted anew when it changes', 
   expect(text[0]).not.toMatch(/margin|cost/i);
 
   // More of them: the quote says that it no longer holds, and another is given.
-  await button(page, 'Back').click();
+  await page.getByRole('button', { name: 'Back', exact: true }).click();
   await page.getByRole('textbox', { name: 'Discount (%)' }).fill('10');
   await page.getByRole('textbox', { name: 'Discount (%)' }).press('Enter');
   await page.getByRole('button', { name: 'Quote', exact: true }).click();
