@@ -311,7 +311,7 @@ test('the windows of costs and prices meet WCAG 2.2 AA', async ({ page }) => {
   await page.keyboard.press('Escape');
   await openSheet(page);
   await button(page, 'Compare films').click();
-  await expect(page.locator('.ways tr[data-done="true"]')).toHaveCount(6, { timeout: 30_000 });
+  await expect(page.locator('.ways tr[data-done="true"]')).toHaveCount(7, { timeout: 30_000 });
   await check('compare');
   await page.keyboard.press('Escape');
   await page.getByRole('link', { name: 'Orders' }).click();

@@ -18,6 +18,13 @@ const cornersIn = (paths: readonly Path64[]): number => paths.reduce((sum, { len
 /** Of an image, in pixels. */
 type PixelSize = { readonly width: number; readonly height: number };
 
+/** Lines that all run so that what is printed has a positive area, and holes a negative one: the largest is no hole. */
+function outwards(paths: readonly Path64[]): readonly Path64[] {
+  const areas = paths.map((path) => area(path));
+  const largest = areas.reduce((most, each) => (Math.abs(each) > Math.abs(most) ? each : most), 0);
+  return largest < 0 ? paths.map((path) => path.toReversed()) : paths;
+}
+
 /** Lines of fewer corners around an outline: none of it lies outside them, nor they outside of its box. */
 function around(
   paths: readonly Path64[],
@@ -57,12 +64,14 @@ export function layoutOutline(
     Math.max(1, Math.round((side * OUTLINE_STEPS) / longer)),
   ) as [number, number];
   const pixel = Math.max(width / pixels.width, height / pixels.height);
-  const paths = outline.map(
-    (line): Path64 =>
-      Array.from({ length: line.length / 2 }, (_, at) => ({
-        x: Math.round((line[2 * at] as number) * width),
-        y: Math.round((line[2 * at + 1] as number) * height),
-      })),
+  const paths = outwards(
+    outline.map(
+      (line): Path64 =>
+        Array.from({ length: line.length / 2 }, (_, at) => ({
+          x: Math.round((line[2 * at] as number) * width),
+          y: Math.round((line[2 * at + 1] as number) * height),
+        })),
+    ),
   );
   if (cornersIn(paths) > MOST_READ) return null;
   for (const tolerance of TOLERANCES) {

@@ -1,6 +1,8 @@
 import { area, difference, FillRule, type Paths64 } from 'clipper2-ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Outline } from '../../src/artwork';
+import { startCheck } from '../../src/artwork/check';
 import { layoutOutline } from '../../src/artwork/layout-outline';
 import { type ArtworkOutline, OUTLINE_STEPS } from '../../src/model';
 import { fromMm } from '../../src/units';
@@ -38,7 +40,32 @@ const reach = (outline: ArtworkOutline) => {
   return [xs, ys].map((all) => [Math.min(...(all ?? [])), Math.max(...(all ?? []))]);
 };
 
+/** A ring of hard pixels, as its check outlines it. */
+function checkedRing(): { outline: Outline; pixels: { width: number; height: number } } {
+  const side = 200;
+  const data = new Uint8ClampedArray(4 * side * side);
+  for (let y = 0; y < side; y += 1)
+    for (let x = 0; x < side; x += 1) {
+      const off = Math.hypot(x - 99.5, y - 99.5);
+      if (off < 100 && off > 60) data.set([180, 60, 40, 255], 4 * (y * side + x));
+    }
+  const own = { width: side, height: side };
+  const limits = { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) };
+  const check = startCheck(own, { width: fromMm(50), height: fromMm(50) }, limits);
+  check.add(data, 0, side);
+  return { outline: check.finish(() => undefined).outline, pixels: own };
+}
+
 describe('the outline that copies are laid out by', () => {
+  it('is found from what a check outlines, holes and all', () => {
+    const { outline, pixels: own } = checkedRing();
+    const found = layoutOutline(outline, { width: fromMm(50), height: fromMm(50) }, own);
+    const covered = paths(found ?? [], 1).reduce((sum, path) => sum + area(path), 0) / OUTLINE_STEPS ** 2;
+    // A disc in its box, by the closed form; its hole is no room for others.
+    expect(covered).toBeGreaterThan(Math.PI / 4);
+    expect(covered).toBeLessThan(Math.PI / 4 + 0.05);
+  });
+
   it('holds all that prints, touches all sides of the box, and has few corners', () => {
     fc.assert(
       fc.property(anyWheel, (outline) => {
