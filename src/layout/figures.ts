@@ -1,4 +1,5 @@
 import { runCost } from '../model';
+import { areaOf } from '../outlines';
 import type { FilmAmount } from '../packing';
 import { type Micrometres, type Minor, um } from '../units';
 import { sheetAt, sheetStart } from './film-shape';
@@ -15,8 +16,12 @@ interface RunFigures {
   readonly cost: Minor;
 }
 
+/** Of what lies by its outline, only what is within it: the film beside it is another's, or waste. */
 const copyArea = (run: Pick<LaidRun, 'copies'>): number =>
-  run.copies.reduce((sum, copy) => sum + copy.width * copy.length, 0);
+  run.copies.reduce(
+    (sum, { width, length, outline }) => sum + (outline ? areaOf(outline) : width * length),
+    0,
+  );
 
 /** Share of a length of this film that the run's copies leave unprinted; 0 where there is no film. */
 export function wasteOver(run: Pick<LaidRun, 'copies' | 'film'>, length: Micrometres): number {

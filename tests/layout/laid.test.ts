@@ -100,6 +100,16 @@ describe('a run laid out', () => {
     expect(run.copies[2]).toMatchObject({ width: fromMm(30), length: fromMm(50), turned: true });
   });
 
+  it('takes of a copy that lies by its outline only what is within it from the waste', () => {
+    const run = laid(placed);
+    const halves = run.copies.map((copy) => ({
+      ...copy,
+      outline: [Float64Array.of(0, 0, copy.width, 0, 0, copy.length)],
+    }));
+    const { waste } = runFigures({ ...run, copies: halves });
+    expect(waste).toBeCloseTo(1 - (2 * 100 * 80 + 50 * 30) / 2 / (330 * 155), 10);
+  });
+
   it('tells waste as film minus copies, and cost by length', () => {
     const { waste, cost } = runFigures(laid(placed));
     expect(waste).toBeCloseTo(1 - (2 * 100 * 80 + 50 * 30) / (330 * 155), 10);
