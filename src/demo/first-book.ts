@@ -10,12 +10,25 @@ interface Demo extends DemoShop {
   readonly stockWords: DemoStockWords;
 }
 
+/** The demo shop works every day from early to late: its day is today's, and whoever looks in on a Sunday shall not find all of it late. */
+function openDaily(start: Start): Start {
+  const { station } = start.settings;
+  const week = station.hours.week.map(() => [
+    { from: '07:00', to: '12:00' },
+    { from: '12:30', to: '21:00' },
+  ]);
+  return {
+    ...start,
+    settings: { ...start.settings, station: { ...station, hours: { ...station.hours, week } } },
+  };
+}
+
 /** What a book begins with, and for the demo day its orders and the weeks before, laid out once so that nobody finds it bare. */
 export function firstBook(start: Start, demo: Demo | null, context: EditContext): Book {
   const { book } = applyEdit(
     emptyBook,
     (draft) => {
-      startBook(draft, start, context);
+      startBook(draft, demo ? openDaily(start) : start, context);
       if (demo) {
         addDemoDay(draft, demo, context);
         addDemoWeeks(draft, { words: demo.stockWords, dayFrom: demo.dayFrom }, context);

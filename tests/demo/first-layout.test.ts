@@ -1,8 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { faultsOf, layRun, withPlaces } from '../../src/layout';
+import { settingsOf } from '../../src/model';
 import { demoShop, laidByEngine } from './shop';
 
 describe('the demo day as it is first seen', () => {
+  it('is a day on which the shop is open, whatever the weekday', () => {
+    const week = settingsOf(demoShop('mm'))?.station.hours.week ?? [];
+    expect(week).toHaveLength(7);
+    for (const day of week) expect(day).not.toEqual([]);
+  });
+
   it.each(['mm', 'in'] as const)('lies whole and sound on its film, in %s', (unit) => {
     const book = demoShop(unit);
     const { run } = laidByEngine(book);
