@@ -1,7 +1,7 @@
 import { memo, type RefObject, useEffect, useRef, useState } from 'react';
 import { acrossMap, type CutStep, isMirrored, nameRoom, type SpanOrder } from '../../src/cutting';
 import type { LaidCopy, LaidRun } from '../../src/layout';
-import type { Ring } from '../../src/outlines';
+import { boxRing, type Ring } from '../../src/outlines';
 import { tintOf } from '../parts/tints';
 import { settingsOrFirst } from '../store/selectors';
 import { useShop } from '../store/shop';
@@ -45,11 +45,10 @@ export const SpanPlan = memo(function SpanPlan({
     };
   });
   /** A copy as it is cut out: its outline, or its box. */
-  const shapeOf = ({ x, y, width: wide, length, outline }: LaidCopy): string => {
-    const box = Float64Array.of(0, 0, wide, 0, wide, length, 0, length);
+  const shapeOf = (copy: LaidCopy): string => {
     const corner = (ring: Ring, at: number) =>
-      `${left({ x: x + (ring[at] ?? 0), width: 0 })} ${mm(y + (ring[at + 1] ?? 0) - order.from)}`;
-    return (outline ?? [box])
+      `${left({ x: copy.x + (ring[at] ?? 0), width: 0 })} ${mm(copy.y + (ring[at + 1] ?? 0) - order.from)}`;
+    return (copy.outline ?? [boxRing(copy)])
       .map((ring) => {
         const corners = Array.from({ length: ring.length / 2 }, (_, at) => corner(ring, 2 * at));
         return `M${corners.join('L')}Z`;

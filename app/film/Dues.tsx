@@ -1,8 +1,9 @@
 import type { LaidRun } from '../../src/layout';
+import { lateOrders } from '../panels/late-orders';
 import { useBeyond, useWays } from '../store/selectors';
 import type { DayState } from '../store/timeline';
 import { useWords } from '../words';
-import { listedUpTo, momentOf, spoken } from '../words/format';
+import { listedUpTo, momentOf } from '../words/format';
 
 /** So many orders are named; the others are counted. */
 const NAMED = 3;
@@ -29,9 +30,7 @@ export function Dues({ run, day }: { run: LaidRun; day: DayState }) {
       ? [words.rushDone(`${order.code} ${order.name}`, momentOf(origin + 1000 * end, ways))]
       : [],
   );
-  const late = orders
-    .filter((order) => order.late > 0)
-    .map(({ order, late: by }) => `${order.code} ${order.name} ${words.lateBy(spoken(by, ways))}`);
+  const late = lateOrders(orders, words, ways);
   const short = orders.filter(({ order }) => beyondOf(order.id).waiting > 0).length;
   return (
     <p className="small dues" data-testid="dues">

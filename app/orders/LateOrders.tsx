@@ -1,7 +1,8 @@
+import { lateOrders } from '../panels/late-orders';
 import { useWays } from '../store/selectors';
 import { useDay } from '../store/timeline';
 import { useWords } from '../words';
-import { listedUpTo, spoken } from '../words/format';
+import { listedUpTo } from '../words/format';
 
 /** So many orders are named; the others are counted. */
 const NAMED = 3;
@@ -12,9 +13,7 @@ export function LateOrders() {
   const ways = useWays();
   const day = useDay('quick');
   if (day.kind !== 'ready') return null;
-  const late = day.day.timeline.orders
-    .filter((order) => order.late > 0)
-    .map(({ order, late: by }) => `${order.code} ${order.name} ${words.lateBy(spoken(by, ways))}`);
+  const late = lateOrders(day.day.timeline.orders, words, ways);
   if (late.length === 0) return null;
   return <p className="care">{words.late(listedUpTo(NAMED, late, words.moreOrders, ways))}</p>;
 }

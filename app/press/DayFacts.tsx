@@ -1,5 +1,6 @@
 import type { LaidRun } from '../../src/layout';
 import type { Beyond } from '../../src/model';
+import { lateOrders } from '../panels/late-orders';
 import { TooLargeNotes } from '../panels/TooLargeNotes';
 import { OrderCode } from '../parts/OrderCode';
 import { useBeyond, useWays } from '../store/selectors';
@@ -12,10 +13,9 @@ export function DayFacts({ run, day }: { run: LaidRun; day: Day }) {
   const { press: words, film } = useAllWords();
   const ways = useWays();
   const { timeline, plan, origin } = day;
-  const of = (id: string) => plan.work.tooLarge.filter((large) => large.run.id === id);
   const { end, least, bottleneck, overWet, changes } = timeline;
   const over = spoken(end - least, ways);
-  const late = timeline.orders.filter((order) => order.late > 0);
+  const late = lateOrders(timeline.orders, film, ways);
   return (
     <div className="done-by">
       <p className="sentence" data-testid="done-by">
@@ -28,13 +28,7 @@ export function DayFacts({ run, day }: { run: LaidRun; day: Day }) {
         {end <= least ? words.proven : words.bound(momentOf(origin + 1000 * least, ways), over)}{' '}
         {words.changes(changes, ways)}
       </p>
-      {late.length > 0 && (
-        <p className="care">
-          {late
-            .map(({ order, late: by }) => `${order.code} ${order.name} ${film.lateBy(spoken(by, ways))}`)
-            .join(', ')}
-        </p>
-      )}
+      {late.length > 0 && <p className="care">{late.join(', ')}</p>}
       {overWet > 0 && <p className="care">{words.tooWet(spoken(overWet, ways))}</p>}
       {plan.without
         .filter((other) => other.run.id !== run.id)
@@ -43,7 +37,7 @@ export function DayFacts({ run, day }: { run: LaidRun; day: Day }) {
             {words.notPlanned(other.run.name)}
           </p>
         ))}
-      <TooLargeNotes tooLarge={of(run.id)} />
+      <TooLargeNotes tooLarge={plan.work.tooLarge.filter((large) => large.run.id === run.id)} />
     </div>
   );
 }

@@ -49,8 +49,7 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
   const narrow = useNarrow();
   const ways = useWays();
   const { entries, runs } = day.timeline;
-  const open = useShop(({ book }) => book);
-  const laid = new Map(openRunsOf(open).map((own) => [own.laid.id as string, own]));
+  const laid = new Map(useShop(({ book }) => openRunsOf(book)).map((own) => [own.laid.id as string, own]));
   const ahead = entries.filter(({ state }) => state !== 'done');
   const last = lastTicked(
     entries.map(({ job }) => job),

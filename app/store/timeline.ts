@@ -52,13 +52,20 @@ function useMinute(): number {
   return minute * MINUTE;
 }
 
-/** Runs that are not closed and have something on their film, with what was ticked on them. */
-export const openRunsOf = (book: Book): OpenRun[] =>
-  runsAtWork(book).flatMap((run) => {
+const known = new WeakMap<Book, readonly OpenRun[]>();
+
+/** Runs that are not closed and have something on their film, with what was ticked on them; found once a book. */
+export function openRunsOf(book: Book): readonly OpenRun[] {
+  const last = known.get(book);
+  if (last) return last;
+  const found = runsAtWork(book).flatMap((run): OpenRun[] => {
     const laid = layRun(book, run);
     if (!laid || laid.copies.length === 0) return [];
     return [{ laid, station: stationOf(laid), done: ticked(ticksOf(book, run.id)) }];
   });
+  known.set(book, found);
+  return found;
+}
 
 /**
  * When it is in a day: to the minute once a run is begun, before that to the last five.
@@ -94,7 +101,7 @@ export function dayState(plan: DayWork, { found, failed }: Known, moment: Moment
 export function useDay(effort: Effort): DayState {
   const book = useShop((shop) => shop.book);
   const minute = useMinute();
-  const open = useMemo(() => openRunsOf(book), [book]);
+  const open = openRunsOf(book);
   const moment = useMemo(() => momentOfDay(open, minute), [open, minute]);
   const plan = useMemo(() => dayWork(open, termsOf(book, moment)), [open, book, moment]);
   const shown = useRef(false);

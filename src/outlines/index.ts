@@ -1,5 +1,5 @@
 export { lyingOutline } from './lying-outline';
 export { areNearer, contains } from './near';
-export { areaOf, type Ring } from './ring';
+export { areaOf, boxRing, type Ring } from './ring';
 export { type Room, roomWithin } from './room-within';
 export { turned } from './turned';

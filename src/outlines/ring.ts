@@ -4,6 +4,10 @@
  */
 export type Ring = Float64Array;
 
+/** The ring of a box, from its corner. */
+export const boxRing = ({ width, length }: { readonly width: number; readonly length: number }): Ring =>
+  Float64Array.of(0, 0, width, 0, width, length, 0, length);
+
 /** The area of an outline, holes taken off (the shoelace formula), in square micrometres. */
 export function areaOf(rings: readonly Ring[]): number {
   let twice = 0;

@@ -1,4 +1,4 @@
-import { areNearer, type Ring } from '../outlines';
+import { areNearer, boxRing, type Ring } from '../outlines';
 import type { Micrometres } from '../units';
 import type { Margins, Span } from './problem';
 
@@ -35,8 +35,6 @@ const boxesTooClose = (a: Rect, b: Rect, gap: number): boolean =>
 
 /** How far rounding may move a corner of an outline, micrometres. */
 const ROUNDED = 1;
-
-const boxRing = ({ width, length }: Rect): Ring => Float64Array.of(0, 0, width, 0, width, length, 0, length);
 
 const lyingOf = (rect: Rect) => ({ rings: rect.outline ?? [boxRing(rect)], x: rect.x, y: rect.y });
 

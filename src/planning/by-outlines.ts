@@ -1,10 +1,10 @@
 import { createOutlinePlanner, type OutlinePlan, type OutlinePlanner, type OutlineProblem } from '../nesting';
+import { boxRing } from '../outlines';
 import {
   createPlanner as createBoxPlanner,
   type FilmAmount,
   type Idea,
   leastFilm,
-  type Piece,
   type Plan,
   type Planner,
   type Problem,
@@ -31,8 +31,6 @@ export function isForOutlines({ cutting, together, film, pinned, pieces }: Probl
   // Of spans the engine does not know how much film there is in all: what it finds is held against that.
   return (isUncut || isBare) && pieces.some(({ count, outline }) => count > 0 && outline);
 }
-
-const boxRing = ({ width, length }: Piece) => Float64Array.of(0, 0, width, 0, width, length, 0, length);
 
 /** The same work for the engine of outlines; copies too large for the film are left out. */
 function outlineProblemOf(problem: Problem): OutlineProblem {

@@ -1,4 +1,5 @@
 import { type LaidCopy, type LaidRun, onFilm } from '../../../src/layout';
+import { boxRing } from '../../../src/outlines';
 import { fromInches, fromMm, toMm } from '../../../src/units';
 import { tintOf } from '../../parts/tints';
 import { toScreen, type Viewport } from '../../store/viewport';
@@ -143,9 +144,8 @@ export function paintCopy(context: Context, scene: Scene, copy: LaidCopy, hold: 
 function traceCopy(context: Context, { view, run }: Scene, copy: LaidCopy): void {
   const at = (x: number, y: number) =>
     toScreen(view, run.film.width, { x: copy.x + x, y: copy.y + y, width: 0, length: 0 });
-  const box = Float64Array.of(0, 0, copy.width, 0, copy.width, copy.length, 0, copy.length);
   context.beginPath();
-  for (const ring of copy.outline ?? [box]) {
+  for (const ring of copy.outline ?? [boxRing(copy)]) {
     for (let corner = 0; corner < ring.length; corner += 2) {
       const { left, top } = at(ring[corner] as number, ring[corner + 1] as number);
       if (corner === 0) context.moveTo(left, top);

@@ -1,7 +1,6 @@
 import type { LaidCopy } from '../../layout';
 import { carriesName, SMALLEST } from './copy-label';
 import { nameBox } from './copy-outline';
-
 import { type Box, line, type Mark, PT, text } from './marks';
 import { crosses } from './obstacles';
 import { BRACKETS } from './plan';

@@ -2,21 +2,12 @@ import { nameRoom } from '../../cutting';
 import type { LaidCopy } from '../../layout';
 import type { Ring } from '../../outlines';
 import { type Box, line, type Mark, ring, type Tone } from './marks';
-import { downPage, type FilmScene } from './scene';
+import { acrossPage, downPage, type FilmScene, pageBox } from './scene';
 
 /** What of a copy's room for its name is on this page. */
 export function nameBox(scene: FilmScene, copy: LaidCopy): Box {
-  const { sheet, scale, page, run, mirrored } = scene;
   const room = nameRoom(copy);
-  const x = copy.x + room.x;
-  const from = Math.min(Math.max(copy.y + room.y, page.from), page.to);
-  const to = Math.max(from, Math.min(copy.y + room.y + room.length, page.to));
-  return {
-    x: sheet.filmLeft + (mirrored ? run.film.width - x - room.width : x) / 1000 / scale,
-    y: downPage(scene, from),
-    width: room.width / 1000 / scale,
-    height: (to - from) / 1000 / scale,
-  };
+  return pageBox(scene, { ...room, x: copy.x + room.x, y: copy.y + room.y });
 }
 
 type Point = readonly [x: number, y: number];
@@ -36,18 +27,16 @@ export function outlineMarks(
   outline: readonly Ring[],
   style: { readonly thick: number; readonly tone?: Tone },
 ): Mark[] {
-  const { sheet, scale, run, mirrored, page } = scene;
-  const placed = outline.map((each) => {
-    const points: Point[] = [];
-    for (let at = 0; at < each.length; at += 2) {
-      const x = copy.x + (each[at] ?? 0);
-      points.push([
-        sheet.filmLeft + (mirrored ? run.film.width - x : x) / 1000 / scale,
-        sheet.filmTop + (copy.y + (each[at + 1] ?? 0) - page.from) / 1000 / scale,
-      ]);
-    }
-    return points;
-  });
+  const { page } = scene;
+  const placed = outline.map((each) =>
+    Array.from(
+      { length: each.length / 2 },
+      (_, at): Point => [
+        acrossPage(scene, copy.x + (each[2 * at] ?? 0)),
+        downPage(scene, copy.y + (each[2 * at + 1] ?? 0)),
+      ],
+    ),
+  );
   if (copy.y >= page.from && copy.y + copy.length <= page.to)
     return placed.map((points) => ring(points, { ...style, copy: copy.id }));
   const [top, bottom] = [downPage(scene, page.from), downPage(scene, page.to)];

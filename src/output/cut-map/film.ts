@@ -5,7 +5,7 @@ import type { Micrometres } from '../../units';
 import { copyLabel } from './copy-label';
 import { nameBox, outlineMarks } from './copy-outline';
 import { box, line, type Mark, PT, text } from './marks';
-import { copyBox, downPage, type FilmScene, filmRight, type Neighbour } from './scene';
+import { downPage, type FilmScene, filmRight, type Neighbour, pageBox } from './scene';
 import { CAP } from './text';
 
 const NOTE = 7.5 * PT;
@@ -36,7 +36,7 @@ export function filmMarks(scene: FilmScene, cuts: readonly Cut[]): Mark[] {
 function copyMarks(scene: FilmScene, copy: LaidCopy): Mark[] {
   const { page, words, measure } = scene;
   const counted = page.copies.includes(copy);
-  const seen = copyBox(scene, copy);
+  const seen = pageBox(scene, copy);
   const { x, y, width, height } = seen;
   const label = counted ? copyLabel(copy, nameBox(scene, copy), words, measure) : [];
   const style = counted ? { thick: 0.3 } : ({ thick: 0.2, tone: 'quiet' } as const);

@@ -1,5 +1,6 @@
 import { acrossMap } from '../../cutting';
-import type { LaidCopy, LaidRun } from '../../layout';
+import type { LaidRun } from '../../layout';
+import type { Room } from '../../outlines';
 import type { Span } from '../../packing';
 import { toMm } from '../../units';
 import type { Box } from './marks';
@@ -34,15 +35,19 @@ export const downPage = ({ sheet, scale, page }: FilmScene, along: number): numb
 export const filmRight = ({ sheet, scale, run }: FilmScene): number =>
   sheet.filmLeft + toMm(run.film.width) / scale;
 
-/** What of a copy is on this page. */
-export function copyBox(scene: FilmScene, copy: LaidCopy): Box {
-  const { sheet, scale, page, run, mirrored } = scene;
-  const from = Math.max(copy.y, page.from);
-  const to = Math.min(copy.y + copy.length, page.to);
+/** A place across the film, on the page: the near edge of what is so wide, as the map shows it. */
+export const acrossPage = ({ sheet, scale, run, mirrored }: FilmScene, x: number, width = 0): number =>
+  sheet.filmLeft + acrossMap(mirrored, run.film.width, { x, width }) / 1000 / scale;
+
+/** What of a box on the film is on this page; one beyond it has no height. */
+export function pageBox(scene: FilmScene, { x, y, width, length }: Room): Box {
+  const { page, scale } = scene;
+  const from = Math.min(Math.max(y, page.from), page.to);
+  const to = Math.max(from, Math.min(y + length, page.to));
   return {
-    x: sheet.filmLeft + acrossMap(mirrored, run.film.width, copy) / 1000 / scale,
+    x: acrossPage(scene, x, width),
     y: downPage(scene, from),
-    width: toMm(copy.width) / scale,
+    width: width / 1000 / scale,
     height: (to - from) / 1000 / scale,
   };
 }
