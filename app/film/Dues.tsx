@@ -1,12 +1,15 @@
 import type { LaidRun } from '../../src/layout';
+import type { DayWork } from '../../src/pressing';
 import { lateOrders } from '../panels/late-orders';
-import { useBeyond, useWays } from '../store/selectors';
+import { useBeyondPlan, useWays } from '../store/selectors';
 import type { DayState } from '../store/timeline';
 import { useWords } from '../words';
 import { listedUpTo, momentOf } from '../words/format';
 
 /** So many orders are named; the others are counted. */
 const NAMED = 3;
+
+const ALL_PLANNED: DayWork['without'] = [];
 
 /**
  * Which orders of a run are in a rush, when these are done, and which will be late: in one line that is there from the beginning, so that
@@ -15,7 +18,7 @@ const NAMED = 3;
 export function Dues({ run, day }: { run: LaidRun; day: DayState }) {
   const { film: words } = useWords();
   const ways = useWays();
-  const beyondOf = useBeyond(run.id);
+  const beyondOf = useBeyondPlan(day.kind === 'ready' ? day.day.plan.without : ALL_PLANNED);
   const told = run.copies.some(({ order }) => {
     const own = run.view.order[order.id];
     return own !== undefined && (own.due !== null || own.rush);
@@ -31,7 +34,10 @@ export function Dues({ run, day }: { run: LaidRun; day: DayState }) {
       : [],
   );
   const late = lateOrders(orders, words, ways);
-  const short = orders.filter(({ order }) => beyondOf(order.id).waiting > 0).length;
+  const short = orders.filter(({ order }) => {
+    const { waiting, elsewhere } = beyondOf(order.id);
+    return waiting + elsewhere > 0;
+  }).length;
   return (
     <p className="small dues" data-testid="dues">
       {late.length > 0 && (

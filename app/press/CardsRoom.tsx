@@ -95,7 +95,7 @@ export function CardsRoom() {
           <Card paper={`${paper}-landscape`} title={words.dayTitle(run.name)}>
             <Chart day={state.day} width={1280} fits />
             <DayFacts run={run} day={state.day} />
-            <OrderTimes run={run} day={state.day} />
+            <OrderTimes day={state.day} />
             <p className="closing">{press.deference}</p>
           </Card>
         )}

@@ -3,7 +3,7 @@ import type { Beyond } from '../../src/model';
 import { lateOrders } from '../panels/late-orders';
 import { TooLargeNotes } from '../panels/TooLargeNotes';
 import { OrderCode } from '../parts/OrderCode';
-import { useBeyond, useWays } from '../store/selectors';
+import { useBeyondPlan, useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
 import { useAllWords } from '../words';
 import { dayAndTime, momentOf, spoken, timeAndDay } from '../words/format';
@@ -51,13 +51,11 @@ function MissingCopies({ beyond }: { beyond: Beyond }) {
 }
 
 /** When each order is bagged, against when it is due. */
-export function OrderTimes({ run, day }: { run: LaidRun; day: Day }) {
+export function OrderTimes({ day }: { day: Day }) {
   const { press: words, film } = useAllWords();
   const ways = useWays();
   const isSeveral = day.timeline.runs.length > 1;
-  const beyondOf = useBeyond(run.id);
-  // Copies on other runs are in the plan with these.
-  const waitingOnly = (order: string): Beyond => ({ ...beyondOf(order), elsewhere: 0 });
+  const beyondOf = useBeyondPlan(day.plan.without);
   return (
     <section aria-labelledby="times-title">
       <h2 id="times-title">{words.orders}</h2>
@@ -82,7 +80,7 @@ export function OrderTimes({ run, day }: { run: LaidRun; day: Day }) {
                 {isSeveral && <td>{runs.map(({ name }) => name).join(', ')}</td>}
                 <td>
                   {timeAndDay(day.origin + 1000 * end, ways)}
-                  <MissingCopies beyond={waitingOnly(order.id)} />
+                  <MissingCopies beyond={beyondOf(order.id)} />
                 </td>
                 <td>
                   {due === null

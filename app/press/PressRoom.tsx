@@ -96,7 +96,7 @@ function DayView({ run, day }: { run: LaidRun; day: Day }) {
       <TimeChart day={day} />
       <div className="press-columns">
         {!narrow && next}
-        <OrderTimes run={run} day={day} />
+        <OrderTimes day={day} />
         <HowTo run={run} />
         <RunOrder day={day} />
         <WhatIf day={day} />

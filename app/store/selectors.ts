@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import { mayComeFirst } from '../../src/editing';
 import { firstSettings } from '../../src/editing/first-settings';
 import { type LaidRun, layRun } from '../../src/layout';
@@ -13,6 +14,7 @@ import {
   type Station,
   settingsOf,
 } from '../../src/model';
+import type { DayWork } from '../../src/pressing';
 import { languageNow, localeNow, useLocale } from '../words';
 import type { Ways } from '../words/format';
 import { useShop } from './shop';
@@ -86,11 +88,20 @@ const comeFirstOf = ofBook((book) => mayComeFirst(book));
 export const useMayComeFirst = (order: string): boolean =>
   useShop(({ book, follows }) => !follows && comeFirstOf(book, null).has(order));
 
-const beyondOf = ofBook((book, run: string) => copiesBeyond(book, run));
+const beyondOf = ofBook((book, run: string) => copiesBeyond(book, (meant) => meant === run));
 
 /** What of each order does not come with a run. */
 export const useBeyond = (run: string): ((order: string) => Beyond) =>
   useShop(({ book }) => beyondOf(book, run));
+
+/** What of each order does not come with all runs but those that the plan of the day is without. */
+export function useBeyondPlan(without: DayWork['without']): (order: string) => Beyond {
+  const book = useShop((shop) => shop.book);
+  return useMemo(
+    () => copiesBeyond(book, (run) => !without.some((out) => out.run.id === run)),
+    [book, without],
+  );
+}
 
 /** How the shop reads and prints, whether it has a book yet or not. */
 export const settingsOrFirst = (book: Book): Omit<Settings, 'changed'> =>

@@ -31,7 +31,7 @@ export function orderStates(book: Book): Map<string, OrderState> {
   );
 }
 
-/** Ordered copies that a run does not bring to the bag. */
+/** Ordered copies that some runs do not bring to the bag. */
 export interface Beyond {
   /** Without a place on any film; those that were spoiled among them. */
   readonly waiting: number;
@@ -39,8 +39,8 @@ export interface Beyond {
   readonly elsewhere: number;
 }
 
-/** What of each order does not come with a run; the book is looked through once for all of them. */
-export function copiesBeyond(book: Book, run: string): (order: string) => Beyond {
+/** What of each order does not come with the runs that are meant; the book is looked through once for all orders. */
+export function copiesBeyond(book: Book, isMeant: (run: string) => boolean): (order: string) => Beyond {
   const orderOf = ({ transfer }: Copy): string | undefined => book.transfer[transfer]?.order;
   const ordered = Object.values(book.copy).filter(({ role }) => role === 'ordered');
   const waiting = countBy(
@@ -48,7 +48,7 @@ export function copiesBeyond(book: Book, run: string): (order: string) => Beyond
     orderOf,
   );
   const elsewhere = countBy(
-    ordered.filter((copy) => copy.state === 'placed' && copy.run !== run),
+    ordered.filter((copy) => copy.state === 'placed' && (copy.run === null || !isMeant(copy.run))),
     orderOf,
   );
   return (order) => ({ waiting: waiting.get(order) ?? 0, elsewhere: elsewhere.get(order) ?? 0 });

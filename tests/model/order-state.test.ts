@@ -26,16 +26,20 @@ describe('an order whose copies are on several films', () => {
   });
 
   it('tells of each run what the bag lacks', () => {
-    expect(copiesBeyond(split, first.id)(order)).toEqual({ waiting: 2, elsewhere: 1 });
-    expect(copiesBeyond(split, second)(order)).toEqual({ waiting: 2, elsewhere: 2 });
+    const beyond = (...runs: string[]) => copiesBeyond(split, (run) => runs.includes(run))(order);
+    expect(beyond(first.id)).toEqual({ waiting: 2, elsewhere: 1 });
+    expect(beyond(second)).toEqual({ waiting: 2, elsewhere: 2 });
+    expect(beyond(first.id, second)).toEqual({ waiting: 2, elsewhere: 0 });
+    expect(beyond()).toEqual({ waiting: 2, elsewhere: 3 });
   });
 
   it('lacks nothing once all lie on one film', () => {
     const whole = edited(empty, (draft) =>
       setPlaces(draft, first.id, lying([...copiesOf(front), ...copiesOf(tag)])),
     );
-    expect(copiesBeyond(whole, first.id)(order)).toEqual({ waiting: 0, elsewhere: 0 });
-    expect(copiesBeyond(whole, first.id)('another')).toEqual({ waiting: 0, elsewhere: 0 });
+    const beyond = copiesBeyond(whole, (run) => run === first.id);
+    expect(beyond(order)).toEqual({ waiting: 0, elsewhere: 0 });
+    expect(beyond('another')).toEqual({ waiting: 0, elsewhere: 0 });
   });
 
   it('is in a run as soon as a copy of it lies on one, locked or not', () => {

@@ -181,13 +181,17 @@ const comparePress: Compare = async (page, stored) => {
       acts: [...document.querySelectorAll('main button:not([disabled])')].map(
         (each) => each.textContent ?? '',
       ),
-      orders: [...document.querySelectorAll('main table')].flatMap((table) =>
-        text(table.querySelector('th'))?.startsWith('Orders')
-          ? [...table.querySelectorAll('tbody tr')].map((row) =>
-              [...row.children].map((cell) => cell.textContent ?? ''),
-            )
-          : [],
-      ),
+      unplanned: [...document.querySelectorAll('.done-by .care.small')].map((each) => each.textContent ?? ''),
+      orders: [...document.querySelectorAll('main table')].flatMap((table) => {
+        const heads = [...table.querySelectorAll('thead th')].map((head) => head.textContent ?? '');
+        const done = heads.indexOf('done');
+        return heads[0]?.startsWith('Orders')
+          ? [...table.querySelectorAll('tbody tr')].map(({ children: [name, ...cells] }) => ({
+              name: text(name ?? null) ?? '',
+              done: text(cells[done - 1] ?? null) ?? '',
+            }))
+          : [];
+      }),
     };
   });
   if (seen.state === null) return [];
@@ -205,6 +209,13 @@ const comparePress: Compare = async (page, stored) => {
     pressed: 'Close the run',
     closed: 'To the log',
   };
+  const unplanned = new Set<string | null>(
+    stored.run
+      .filter(({ name }) =>
+        seen.unplanned.some((told) => plain(told).startsWith(`${name} is not in this plan`)),
+      )
+      .map(({ id }) => id),
+  );
   const lead = Object.entries(leads).find(([name]) => name === state)?.[1];
   return [
     ...(run ? differs('state of the run', state, run.state) : []),
@@ -212,7 +223,7 @@ const comparePress: Compare = async (page, stored) => {
       ? [`a run that is ${state} shows no button "${lead}"`]
       : []),
     ...(run
-      ? seen.orders.flatMap(([name = '', done = '']) => {
+      ? seen.orders.flatMap(({ name, done }) => {
           // A locked run goes on calling its orders what they were called then.
           const called = run.snapshot ? [...run.snapshot.orders, ...stored.order] : stored.order;
           const alike = called.filter(
@@ -225,7 +236,7 @@ const comparePress: Compare = async (page, stored) => {
               .flatMap(({ id }) => copiesOf(stored, id))
               .filter(({ role }) => role === 'ordered');
             return own.filter(
-              (copy) => copy.state === 'waiting' || (copy.state === 'placed' && copy.run !== run.id),
+              (copy) => copy.state === 'waiting' || (copy.state === 'placed' && unplanned.has(copy.run)),
             ).length;
           });
           const told = [...plain(done).matchAll(/(\d+) cop(?:y|ies)/g)].reduce(
