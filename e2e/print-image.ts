@@ -58,11 +58,12 @@ export async function storedCopies(page: Page): Promise<FilmCopy[]> {
   return of<{
     transfer: string;
     number: number;
-    place: { x: number; y: number; turned: boolean } | null;
+    place: { x: number; y: number; angle: number } | null;
   }>('copy').flatMap(({ transfer, number, place }) => {
     const own = transfers.get(transfer);
     if (!own || !place) return [];
-    const [width, length] = place.turned ? [own.height, own.width] : [own.width, own.height];
-    return [{ transfer: own.name, number, x: place.x, y: place.y, width, length, turned: place.turned }];
+    const quarters = (place.angle / 900) % 4;
+    const [width, length] = quarters % 2 === 1 ? [own.height, own.width] : [own.width, own.height];
+    return [{ transfer: own.name, number, x: place.x, y: place.y, width, length, quarters }];
   });
 }

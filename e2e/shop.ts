@@ -225,7 +225,7 @@ export async function copyRows(page: Page): Promise<CopyRow[]> {
         length,
         x: number(x),
         y: number(y),
-        turned: turned === 'yes',
+        turned: turned !== '0°',
         pinned: pinned === 'yes',
       };
     }),

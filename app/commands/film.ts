@@ -1,8 +1,8 @@
 import { edits } from '../../src/editing';
-import type { LaidCopy } from '../../src/layout';
-import { fromInches, fromMm, um } from '../../src/units';
+import { type LaidCopy, turnedInPlace } from '../../src/layout';
+import { fromInches, fromMm, turnedBy, um } from '../../src/units';
 import { fitIn, panBy, reveal, zoomBy, zoomTo } from '../store/camera';
-import { move, quarterTurn } from '../store/held';
+import { move } from '../store/held';
 import { layOut, settlePlanning, usePlanning } from '../store/planning';
 import { laidNow, openRunNow, settingsOrFirst } from '../store/selectors';
 import { act, mayWrite, useShop } from '../store/shop';
@@ -75,7 +75,7 @@ export const turnCommand: Command = {
   label: 'turn',
   scope: 'film',
   chords: [{ key: 'r' }],
-  ...onSelected((_, ids) => move(ids, quarterTurn)),
+  ...onSelected((_, ids) => move(ids, (copy) => turnedInPlace(copy, turnedBy(copy.angle, 90)))),
 };
 
 export const pinCommand: Command = {

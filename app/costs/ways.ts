@@ -2,7 +2,7 @@ import { type FilmSize, inOtherSize } from '../../src/costing';
 import type { OtherWay } from '../../src/editing';
 import type { Trial } from '../../src/layout';
 import { asId, type Book, type Film } from '../../src/model';
-import { type Micrometres, um } from '../../src/units';
+import { type Micrometres, mayLieAt, QUARTER, um } from '../../src/units';
 import type { Words } from '../words';
 import { shortLength, type Ways } from '../words/format';
 
@@ -26,7 +26,7 @@ const togethers = ['any', 'apart', 'by-due'] as const;
 export function waysOf(book: Book, film: Film, words: Words, hasOrders: boolean): Way[] {
   const { compare, filmForm } = words;
   const others = Object.values(book.film).filter(({ id, archived }) => !archived && id !== film.id);
-  const isUpright = Object.values(book.transfer).some(({ turn }) => turn === 'fixed');
+  const isUpright = Object.values(book.transfer).some(({ turn }) => !mayLieAt(turn, QUARTER));
   return [
     { label: compare.same(film.name), trial: { film }, takes: 'film' },
     ...others.map(

@@ -3,7 +3,7 @@ import { reveal } from '../store/camera';
 import { useWays } from '../store/selectors';
 import { select, selectAlso, useView } from '../store/view';
 import { useWords } from '../words';
-import { area, rulerLength } from '../words/format';
+import { angle, area, rulerLength } from '../words/format';
 
 /** The rows of the table twin: the keys of the film are heard here too. */
 export function CopyRows({ run }: { run: LaidRun }) {
@@ -67,7 +67,7 @@ function CopyRow({ copy, selected, inTabOrder }: { copy: LaidCopy; selected: boo
       <td>{area(copy.width, copy.length, ways)}</td>
       <td>{rulerLength(copy.x, ways)}</td>
       <td>{rulerLength(copy.y, ways)}</td>
-      <td>{yesNo(copy.turned)}</td>
+      <td>{angle(copy.angle, ways)}</td>
       <td>{yesNo(copy.pinned)}</td>
     </tr>
   );

@@ -4,7 +4,7 @@ import { copiesByTransfer } from '../../src/model';
 import { atOnceOrSaid } from '../store/at-once';
 import { reveal } from '../store/camera';
 import { usePlanning } from '../store/planning';
-import { openRunNow } from '../store/selectors';
+import { laidNow, openRunNow } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { notify, select } from '../store/view';
 import { wordsNow } from '../words';
@@ -31,6 +31,6 @@ export async function putBack(transfer: string): Promise<void> {
   act(edits.setPlaces(open.run.id, [[copy.id, place]]));
   usePlanning.setState({ leftOut: [] });
   select(copy.id);
-  const { width, height } = book.transfer[transfer] ?? { width: 0, height: 0 };
-  reveal(place.y, place.y + (place.turned ? width : height));
+  const laid = laidNow()?.copies.find(({ id }) => id === copy.id);
+  if (laid) reveal(laid.y, laid.y + laid.length);
 }

@@ -1,9 +1,10 @@
 import { edits, inPrint } from '../../src/editing';
 import { tooLargeFor } from '../../src/layout';
 import { filmsAhead } from '../../src/model';
+import { TURNINGS } from '../../src/units';
 import { GradeButton } from '../panels/GradeButton';
 import { Button } from '../parts/Button';
-import { Check } from '../parts/Check';
+import { ChoiceCell } from '../parts/fields/ChoiceCell';
 import { EntryCell } from '../parts/fields/EntryCell';
 import { useReader } from '../store/reader';
 import { act, useShop } from '../store/shop';
@@ -96,12 +97,11 @@ export function TransferRow({
         reader={reader}
         onEntry={(wanted) => act(edits.setCount(transfer.id, wanted, 'ordered'))}
       />
-      <Check
-        writes
+      <ChoiceCell
         label={of(words.mayTurn)}
-        short={words.mayTurn}
-        checked={transfer.turn === 'quarter'}
-        onChange={(may) => act(edits.editTransfer(transfer.id, { turn: may ? 'quarter' : 'fixed' }))}
+        value={transfer.turn}
+        options={TURNINGS.map((value) => ({ value, label: words.turnings[value] }))}
+        onChange={(turn) => act(edits.editTransfer(transfer.id, { turn }))}
       />
       <span className={placed === count + spare ? 'quiet small placed' : 'small placed'}>
         {words.all(placed, count + spare, reader)}

@@ -1,14 +1,6 @@
 import { create } from 'zustand';
 import { edits } from '../../src/editing';
-import {
-  type LaidCopy,
-  type LaidRun,
-  quarterTurned,
-  type Refusal,
-  refusals,
-  snap,
-  withCopies,
-} from '../../src/layout';
+import { type LaidCopy, type LaidRun, type Refusal, refusals, snap, withCopies } from '../../src/layout';
 import { type Micrometres, um } from '../../src/units';
 import { wordsNow } from '../words';
 import { stopPlanning } from './planning';
@@ -74,7 +66,7 @@ function lay(copies: readonly LaidCopy[], refused: readonly Refusal[]): void {
   act(
     edits.setPlaces(
       run.id,
-      copies.map(({ id, x, y, turned, pinned }) => [id, { x, y, turned, pinned }]),
+      copies.map(({ id, x, y, angle, pinned }) => [id, { x, y, angle, pinned }]),
     ),
   );
 }
@@ -87,11 +79,4 @@ export function move(ids: readonly string[], change: (copy: LaidCopy) => LaidCop
   stopPlanning();
   const moved = copies.map(change);
   lay(moved, refusals(withCopies(run, moved), moved));
-}
-
-/** A copy turned by a quarter about its middle. */
-export function quarterTurn(copy: LaidCopy): LaidCopy {
-  const x = um(copy.x + (copy.width - copy.length) / 2);
-  const y = um(copy.y + (copy.length - copy.width) / 2);
-  return { ...quarterTurned(copy), x, y };
 }

@@ -18,8 +18,10 @@ interface Size {
   readonly height: Micrometres;
 }
 
-export const uprightSize = ({ turned, width, length }: LaidCopy): Size =>
-  turned ? { width: length, height: width } : { width, height: length };
+export const uprightSize = ({ transfer: { width, height } }: Pick<LaidCopy, 'transfer'>): Size => ({
+  width,
+  height,
+});
 
 /** Copies counted by transfer, in the order of the orders' codes; within an order as they come out. */
 export function tallyByTransfer(copies: readonly LaidCopy[]): Tally[] {

@@ -1,5 +1,5 @@
 import { type Book, copiesByTransfer, type Id, type Place } from '../model';
-import { um } from '../units';
+import { QUARTER, UPRIGHT, um } from '../units';
 import type { DemoShop } from './day';
 
 /**
@@ -72,7 +72,7 @@ const places: Readonly<Record<DemoShop['unit'], readonly string[]>> = {
 
 function placeOf(told: string): Place {
   const [x = 0, y = 0] = told.split(',').map((part) => Number.parseInt(part, 10));
-  return { x: um(x), y: um(y), turned: told.endsWith('t'), pinned: false };
+  return { x: um(x), y: um(y), angle: told.endsWith('t') ? QUARTER : UPRIGHT, pinned: false };
 }
 
 /** The places of a fresh demo day's copies on the roll that its shop begins with. */

@@ -1,4 +1,5 @@
 import type { Copy, Film, Id, Place } from '../model';
+import { alsoByQuarters } from '../units';
 import { addFilm, editFilm } from './films';
 import { setPlaces } from './places';
 import { editRun } from './runs';
@@ -47,7 +48,10 @@ export function takeWay(
     editRun(draft, run, { film: id });
   }
   if (takes === 'turns') {
-    for (const [copy] of places) editTransfer(draft, draft.copy[copy]?.transfer ?? '', { turn: 'quarter' });
+    for (const [copy] of places) {
+      const transfer = draft.transfer[draft.copy[copy]?.transfer ?? ''];
+      if (transfer) editTransfer(draft, transfer.id, { turn: alsoByQuarters(transfer.turn) });
+    }
   }
   setPlaces(draft, run, places);
 }

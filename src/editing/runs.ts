@@ -18,7 +18,7 @@ import {
   type Snapshot,
 } from '../model';
 import { standing } from '../stock';
-import { type Micrometres, um } from '../units';
+import { type Micrometres, quartersIn, um } from '../units';
 import { counterEntry, enter } from './ledger';
 import { bring, letGo } from './places';
 import { type BookDraft, bookSoFar, type EditContext } from './step';
@@ -90,7 +90,9 @@ function snapshotOf(
     garments: Object.values(garment).filter(({ order }) => isOn.has(order)),
     placements: Object.values(placement).filter(({ order }) => isOn.has(order)),
     outlines: Object.fromEntries(
-      copies.flatMap(({ transfer, outline }) => (outline ? [[transfer.id, outline]] : [])),
+      copies.flatMap(({ copy, transfer, outline, byOutline }) =>
+        outline && (byOutline || quartersIn(copy.place.angle) === null) ? [[transfer.id, outline]] : [],
+      ),
     ),
   };
 }

@@ -1,4 +1,5 @@
-import { type Book, type Instant, type LockedRun, runViewOf, type Snapshot } from '../model';
+import { asId, type Book, type Instant, type LockedRun, runViewOf, type Snapshot } from '../model';
+import { quartersIn } from '../units';
 import type { HandOver, Picture, Records } from './content';
 
 /** All that was ticked and spoiled on a run, as far as this device knows. */
@@ -6,6 +7,14 @@ export function recordsOf(book: Pick<Book, 'tick' | 'spoilage'>, run: string): R
   const of = <Item extends { readonly run: string }>(all: Readonly<Record<string, Item>>): Item[] =>
     Object.values(all).filter((item) => item.run === run);
   return { ticks: of(book.tick), spoilages: of(book.spoilage) };
+}
+
+/** Where copies lie between quarter turns, their places are told by their outlines. */
+function outlinesOfTurned({ copies, outlines }: Snapshot): Snapshot['outlines'] {
+  const turned = new Set(
+    copies.flatMap(({ transfer, place }) => (quartersIn(place.angle) === null ? [transfer] : [])),
+  );
+  return Object.fromEntries(Object.entries(outlines).filter(([transfer]) => turned.has(asId(transfer))));
 }
 
 /** What a press needs not know of an order and of its cost, and what it needs not carry where codes are short. */
@@ -22,7 +31,7 @@ const trimmedPart = (part: Snapshot, withPictures: boolean): Snapshot => ({
     a.transfer === b.transfer ? a.number - b.number : a.transfer < b.transfer ? -1 : 1,
   ),
   placements: part.placements.map((placement) => ({ ...placement, artwork: null })),
-  outlines: withPictures ? part.outlines : {},
+  outlines: withPictures ? part.outlines : outlinesOfTurned(part),
 });
 
 const trimmed = (run: LockedRun, withPictures: boolean): LockedRun => ({

@@ -1,4 +1,4 @@
-import { fail, ok, type Result, withoutAccents } from '../units';
+import { fail, ok, type Result, type Turning, withoutAccents } from '../units';
 
 /** No transfer has more copies than this; more is a slip of the finger. */
 export const MOST_COPIES = 5_000;
@@ -38,9 +38,24 @@ const YES = new Set([
 ]);
 const NO = new Set(['no', 'n', 'false', '0', '-', '–', 'fixed', 'never', 'fijo', 'nunca']);
 
-/** May a transfer be turned by a quarter? It may, where nothing is said. */
-export function readTurn(text: string): Result<'quarter' | 'fixed', 'unreadable'> {
+const HALF = new Set(['half', 'upside down', '180', '180°', 'media vuelta', 'medio giro']);
+const ANY = new Set([
+  'any',
+  'any angle',
+  'free',
+  'freely',
+  '360',
+  '360°',
+  'cualquiera',
+  'cualquier angulo',
+  'libre',
+]);
+
+/** How far may a transfer be turned? By quarters, where nothing is said. */
+export function readTurn(text: string): Result<Turning, 'unreadable'> {
   const plain = withoutAccents(text).trim().toLowerCase();
   if (YES.has(plain)) return ok('quarter');
+  if (HALF.has(plain)) return ok('half');
+  if (ANY.has(plain)) return ok('any');
   return NO.has(plain) ? ok('fixed') : fail('unreadable');
 }

@@ -9,6 +9,7 @@ import {
   ok,
   parseDate,
   type Result,
+  type Turning,
 } from '../units';
 import { type CountProblem, readCount, readTurn } from './cells';
 import type { Columns, Mapped } from './columns';
@@ -39,7 +40,7 @@ export interface TableRow {
   readonly due: LocalDate | null;
   /** What is taken, and may not be meant. */
   readonly doubts: readonly Doubt[];
-  readonly turn: 'quarter' | 'fixed';
+  readonly turn: Turning;
   /** The nearest row above of the same order, transfer and size, and whether all cells of the two are the same. */
   readonly repeats: { readonly line: number; readonly isWhole: boolean } | null;
 }

@@ -1,12 +1,14 @@
 import type { Film, Progress } from '../model';
 import { checkPlace, type PlaceProblem } from '../packing';
-import { type Micrometres, um } from '../units';
+import { type Micrometres, mayLieAt, type Turning, um } from '../units';
 import { groundOf, sheetAt, sheetStart, sheetsPrinted } from './film-shape';
 import type { LaidCopy, LaidRun } from './laid';
 
 /** Why a copy may not lie where it is held. */
 export type Refusal =
-  | { readonly code: Exclude<PlaceProblem['code'], 'too-close'> | 'may-not-turn' }
+  | { readonly code: Exclude<PlaceProblem['code'], 'too-close'> }
+  /** It may be turned so far, and lies at another angle. */
+  | { readonly code: 'may-not-turn'; readonly turning: Turning }
   | { readonly code: 'too-close'; readonly other: LaidCopy; readonly gap: Micrometres }
   | { readonly code: 'no-knife-line'; readonly spanMax: Micrometres };
 
@@ -17,7 +19,7 @@ export function* placeRefusals(
   copy: LaidCopy,
   others: readonly LaidCopy[],
 ): Generator<Refusal> {
-  if (copy.turned && copy.transfer.turn === 'fixed') yield { code: 'may-not-turn' };
+  if (!mayLieAt(copy.transfer.turn, copy.angle)) yield { code: 'may-not-turn', turning: copy.transfer.turn };
   const sheet = sheetAt(film, copy.y);
   if (film.kind === 'sheets') {
     if (sheet >= film.sheetsLeft) yield { code: 'past-end' };

@@ -1,7 +1,7 @@
 import { asId, type Book, draftRun, type Film, type Order, type Run, runCost } from '../model';
 import type { Plan, Problem } from '../packing';
 import { atOnce } from '../planning';
-import type { Micrometres, Minor } from '../units';
+import { alsoByQuarters, type Micrometres, type Minor } from '../units';
 import { filmTaken } from './figures';
 import { type LaidRun, layRun } from './laid';
 import { type Places, withPlaces } from './offered';
@@ -56,7 +56,7 @@ export function candidateOf(
     film: { ...book.film, [film.id]: film },
     run: { ...book.run, [run.id]: own },
     transfer: allTurn
-      ? mapped(book.transfer, (transfer) => ({ ...transfer, turn: 'quarter' }))
+      ? mapped(book.transfer, (transfer) => ({ ...transfer, turn: alsoByQuarters(transfer.turn) }))
       : book.transfer,
     copy: mapped(book.copy, (copy) =>
       copy.run === run.id && copy.state === 'placed'

@@ -4,7 +4,7 @@ import { type Places, soundPlaces } from './offered';
 import { placedOf, type RunProblem } from './problem';
 
 const isSame = (a: Place | null, b: Place | null): boolean =>
-  a?.x === b?.x && a?.y === b?.y && a?.turned === b?.turned;
+  a?.x === b?.x && a?.y === b?.y && a?.angle === b?.angle;
 
 /**
  * What a problem lays, where it lies now, with what is due soonest as near to the front as it goes on the film that the run takes.

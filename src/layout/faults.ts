@@ -20,11 +20,11 @@ export type RunFault =
 export type Wish = 'not-straight' | 'not-staged' | 'not-apart' | 'not-by-due';
 
 const lyingOf = (film: LaidRun['film'], copy: LaidCopy, rank: number): Lying => {
-  const { x, width, length, turned, outline, fixed } = copy;
+  const { x, width, length, angle, outline, fixed } = copy;
   const sheet = sheetAt(film, copy.y);
   const y = um(copy.y - sheetStart(film, sheet));
-  const mayTurn = copy.transfer.turn === 'quarter';
-  return { x, y, width, length, outline, sheet, turned, mayTurn, order: copy.order.id, rank, fixed };
+  const turning = copy.transfer.turn;
+  return { x, y, width, length, outline, sheet, angle, turning, order: copy.order.id, rank, fixed };
 };
 
 function told(fault: Fault, run: LaidRun): RunFault {

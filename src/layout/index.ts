@@ -15,7 +15,16 @@ export { brokenWishes, faultsOf, holds, type Wish } from './faults';
 export { cleanOffcut, orderStretch, runFigures, takenOffRoll, wasteOver } from './figures';
 export { sheetAt, sheetStart } from './film-shape';
 export { staysShorter } from './kept';
-export { type LaidCopy, type LaidRun, layRun, onFilm, quarterTurned, withCopies, withSpans } from './laid';
+export {
+  type LaidCopy,
+  type LaidRun,
+  layRun,
+  onFilm,
+  turnedInPlace,
+  turnedTo,
+  withCopies,
+  withSpans,
+} from './laid';
 export { type Places, soundPlaces, withPlaces } from './offered';
 export {
   copiesToLay,

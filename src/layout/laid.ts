@@ -11,26 +11,34 @@ import {
   runView,
   type Transfer,
 } from '../model';
-import { lyingOutline, type Ring, turned } from '../outlines';
+import { asTurned, type Ring, turnOf } from '../outlines';
 import { knifeLines, type Span } from '../packing';
-import { type Micrometres, um } from '../units';
+import { type Angle, degreesOf, type Micrometres, quartersIn, um } from '../units';
 import { sheetAt, sheetStart, sheetsPrinted } from './film-shape';
 import { printedRings } from './printed-rings';
 
-/** A copy as it lies on the film; `width` across it, `length` along it, turned or not. */
+/** A copy as it lies on the film; `width` across it, `length` along it, as it is turned. */
 export interface LaidCopy {
   readonly id: Id<'copy'>;
   readonly order: Pick<Order, 'id' | 'code' | 'name' | 'tint'>;
   /** Counted within the order: `HB 7` is code and number. */
   readonly number: number;
-  readonly transfer: Pick<Transfer, 'id' | 'name' | 'turn' | 'artwork' | 'shade'>;
+  /** Its size is that of the image as it stands upright. */
+  readonly transfer: Pick<Transfer, 'id' | 'name' | 'width' | 'height' | 'turn' | 'artwork' | 'shade'>;
   readonly x: Micrometres;
   readonly y: Micrometres;
   readonly width: Micrometres;
   readonly length: Micrometres;
-  readonly turned: boolean;
+  /** How far it is turned, clockwise as an image. */
+  readonly angle: Angle;
+  /** Where the left top corner of its image lies, from its own corner on. */
+  readonly origin: { readonly x: number; readonly y: number };
   /** Its outline as it lies, from its corner on, if it keeps the gap by it; `null` if by its box. */
   readonly outline: readonly Ring[] | null;
+  /** The outline of what prints, as it stands upright; `null` while it is not known. */
+  readonly ink: readonly Ring[] | null;
+  /** Whether its run is laid out by outlines. */
+  readonly byOutline: boolean;
   readonly pinned: boolean;
   /** Printed, or sent to print: it stays where it is. */
   readonly fixed: boolean;
@@ -52,26 +60,35 @@ export interface LaidRun extends Progress {
   readonly spans: readonly Span[] | null;
 }
 
-/** How a transfer lies when it is, or is not, turned by a quarter. */
-const footprint = ({ width, height }: Pick<Transfer, 'width' | 'height'>, turned: boolean) =>
-  turned ? { width: height, length: width } : { width, length: height };
+/** How a copy lies at an angle: the box that it takes, and what it keeps the gap by. */
+function lyingAt(
+  { transfer, ink, byOutline }: Pick<LaidCopy, 'transfer' | 'ink' | 'byOutline'>,
+  angle: Angle,
+): Pick<LaidCopy, 'angle' | 'width' | 'length' | 'origin' | 'outline'> {
+  const size = { width: transfer.width, length: transfer.height };
+  const { width, length, origin, rings } = asTurned(size, ink, degreesOf(angle));
+  const keepsByOutline = byOutline || quartersIn(angle) === null;
+  return { angle, width: um(width), length: um(length), origin, outline: keepsByOutline ? rings : null };
+}
 
 /**
- * Where a point of a copy's image lies on the film. A turned copy is turned a quarter clockwise as an image.
- * @param across from the image's left edge, before it is turned
+ * Where a point of a copy's image lies on the film.
+ * @param across from the image's left edge, as it stands upright
  * @param down from its top edge
  */
-export const onFilm = (
-  { x, y, width, turned }: Pick<LaidCopy, 'x' | 'y' | 'width' | 'turned'>,
+export function onFilm(
+  { x, y, angle, origin }: Pick<LaidCopy, 'x' | 'y' | 'angle' | 'origin'>,
   across: number,
   down: number,
-): { x: number; y: number } =>
-  turned ? { x: x + width - down, y: y + across } : { x: x + across, y: y + down };
+): { x: number; y: number } {
+  const { cos, sin } = turnOf(degreesOf(angle));
+  return { x: x + origin.x + across * cos - down * sin, y: y + origin.y + across * sin + down * cos };
+}
 
-function layCopy({ copy, order, transfer, outline, fixed }: OnRun): LaidCopy {
+function layCopy({ copy, order, transfer, outline, byOutline, fixed }: OnRun): LaidCopy {
   const { id, number, place } = copy;
-  const { x, y, turned: isTurned, pinned } = place;
-  const rings = outline && lyingOutline(printedRings(outline, transfer), isTurned);
+  const { x, y, angle, pinned } = place;
+  const ink = outline && printedRings(outline, transfer);
   return {
     id,
     order,
@@ -79,24 +96,27 @@ function layCopy({ copy, order, transfer, outline, fixed }: OnRun): LaidCopy {
     transfer,
     x,
     y,
-    ...footprint(transfer, isTurned),
-    turned: isTurned,
-    outline: rings,
+    ...lyingAt({ transfer, ink, byOutline }, angle),
+    ink,
+    byOutline,
     pinned,
     fixed,
   };
 }
 
-/** A copy turned by a quarter about its corner. */
-export const quarterTurned = <Copy extends Pick<LaidCopy, 'width' | 'length' | 'turned' | 'outline'>>(
-  copy: Copy,
-): Copy => ({
+/** A copy at another angle, where its corner lies. */
+export const turnedTo = <Copy extends LaidCopy>(copy: Copy, angle: Angle): Copy => ({
   ...copy,
-  width: copy.length,
-  length: copy.width,
-  turned: !copy.turned,
-  outline: copy.outline && turned(copy.outline, copy.turned ? -90 : 90).rings,
+  ...lyingAt(copy, angle),
 });
+
+/** A copy at another angle, turned about the middle of its image. */
+export function turnedInPlace(copy: LaidCopy, angle: Angle): LaidCopy {
+  const { width, height } = copy.transfer;
+  const turned = turnedTo(copy, angle);
+  const [from, to] = [onFilm(copy, width / 2, height / 2), onFilm(turned, width / 2, height / 2)];
+  return { ...turned, x: um(copy.x + from.x - to.x), y: um(copy.y + from.y - to.y) };
+}
 
 /** The far end of the copy that reaches furthest along the film; 0 without copies. */
 export const furthestEnd = (copies: readonly Pick<LaidCopy, 'y' | 'length'>[]): number =>

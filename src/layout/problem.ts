@@ -21,7 +21,7 @@ import {
   tooLargeFor as pieceTooLarge,
   type UnplacedReason,
 } from '../packing';
-import { type Micrometres, um } from '../units';
+import { type Micrometres, UPRIGHT, um } from '../units';
 import { shapeOf, sheetAt, sheetStart, untouched } from './film-shape';
 import { type LaidRun, layRun } from './laid';
 import { printedRings } from './printed-rings';
@@ -78,11 +78,11 @@ function laying(
 /** A place in the engine's terms: the sheet, and where on it. */
 export const placedOf = (
   piece: number,
-  { x, y, turned }: Pick<Place, 'x' | 'y' | 'turned'>,
+  { x, y, angle }: Pick<Place, 'x' | 'y' | 'angle'>,
   film: Film,
 ): Placed => {
   const sheet = sheetAt(film, y);
-  return { piece, sheet, x, y: um(y - sheetStart(film, sheet)), turned };
+  return { piece, sheet, x, y: um(y - sheetStart(film, sheet)), angle };
 };
 
 /** Which orders come first on a film, the lower the sooner. */
@@ -106,7 +106,7 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
     if (!copy.fixed) continue;
     // As it was printed and lies, whatever its transfer has become since.
     const { width, length, outline } = copy;
-    pinned.push(placedOf(pieces.length, { ...copy, turned: false }, film));
+    pinned.push(placedOf(pieces.length, { ...copy, angle: UPRIGHT }, film));
     asked.push({ id: copy.transfer.id, width, length, outline, count: 0, turn: 'fixed', rank: 0 });
     pieces.push({ transfer: copy.transfer.id, copies: [], giveWay: [], fixed: true });
   }
@@ -121,7 +121,7 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
         else (copy.role === 'filler' ? giveWay : toLay).push(copy);
       } else if (isAsked(book, run, copy)) toLay.push(copy);
     }
-    const outline = film.cutting === 'outlines' ? outlineOf(book, transfer) : null;
+    const outline = outlineOf(book, transfer);
     asked.push({
       id: transfer.id,
       width: transfer.width,
@@ -183,15 +183,16 @@ export function problemOfSome(book: Book, run: Run, film: Film, ids: ReadonlySet
 export function problemOnFilm(run: LaidRun): Problem {
   const ranks = new Map<string, number>();
   const pieces = new Map<string, { -readonly [Key in keyof Piece]: Piece[Key] }>();
-  for (const { order, transfer, width, length, turned, outline } of run.copies) {
+  for (const { order, transfer, ink } of run.copies) {
     const rank = ranks.get(order.id) ?? ranks.size;
     ranks.set(order.id, rank);
-    const size = turned ? { width: length, length: width } : { width, length };
-    const key = `${transfer.id} ${size.width} ${size.length}`;
+    const { width, height } = transfer;
+    const key = `${transfer.id} ${width} ${height}`;
     const piece = pieces.get(key) ?? {
       id: transfer.id,
-      ...size,
-      outline,
+      width,
+      length: height,
+      outline: ink,
       count: 0,
       turn: transfer.turn,
       rank,
@@ -232,9 +233,9 @@ export function placesOf(
     .slice(problem.pinned.length)
     .map((copy) => ({ ...copy, y: um(copy.y + sheetStart(film, copy.sheet)) }))
     .sort((a, b) => a.y - b.y || a.x - b.x);
-  for (const { piece, x, y, turned } of laid) {
+  for (const { piece, x, y, angle } of laid) {
     const copy = free[piece]?.shift();
-    if (copy) places.push([copy.id, { x, y, turned, pinned: false }]);
+    if (copy) places.push([copy.id, { x, y, angle, pinned: false }]);
   }
   for (const copy of [...free, ...pieces.map(({ giveWay }) => giveWay)].flat()) {
     if (copy.place !== null) places.push([copy.id, null]);

@@ -1,12 +1,13 @@
 import * as z from 'zod/mini';
-import { id, instant, lengthOf, number } from './fields';
+import type { Angle } from '../units';
+import { figure, id, instant, lengthOf, number } from './fields';
 import { ranges } from './ranges';
 
-/** Where a copy lies on its run's film: the corner nearest to x = 0 and to the leading edge. */
+/** Where a copy lies on its run's film: the corner, nearest to x = 0 and to the leading edge, of the box that it takes as it is turned. */
 const placeSchema = z.object({
   x: lengthOf(ranges.across),
   y: lengthOf(ranges.filmLeft),
-  turned: z.boolean(),
+  angle: figure<Angle>(ranges.angle),
   pinned: z.boolean(),
 });
 

@@ -29,6 +29,8 @@ export const ranges = {
   amount: upTo(10_000_000_000_000),
   /** Of all copies and garments of a run together: some three hundred years. */
   seconds: upTo(10_000_000_000),
+  /** Tenths of a degree, less than a whole turn. */
+  angle: upTo(3_599),
   /** Tenths of a degree Celsius: from the coldest there is to hotter than any oven. */
   temperature: { least: -2_731, most: 10_000 },
   /** Degrees Celsius of a room; what a gauge cannot show is not asked to be likely. */

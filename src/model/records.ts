@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { TURNINGS } from '../units';
 import { fabrics, peels, stationSchema } from './bench';
 import { ratesSchema } from './closing';
 import {
@@ -103,7 +104,7 @@ export const transferSchema = z.object({
   height: size,
   /** The size as the user typed it. */
   typed: z.object({ width: text, height: text }),
-  turn: z.enum(['fixed', 'quarter']),
+  turn: z.enum(TURNINGS),
   artwork: z.nullable(id<'artwork'>()),
   /** One of a finding at most. */
   meant: z.array(meantSchema),

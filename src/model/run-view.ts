@@ -11,8 +11,10 @@ export interface OnRun {
   readonly copy: PlacedCopy;
   readonly order: Order;
   readonly transfer: Transfer;
-  /** What it keeps the gap by; `null` if that is its box. */
+  /** The outline of what prints, as it stands upright; `null` while it is not known. */
   readonly outline: ArtworkOutline | null;
+  /** Whether its run is laid out by outlines. Between quarter turns a copy keeps the gap by its outline in any run. */
+  readonly byOutline: boolean;
   /** Printed, or sent to print: it stays where it is. */
   readonly fixed: boolean;
 }
@@ -49,17 +51,21 @@ const drawn = (
   copies: readonly PlacedCopy[],
   source: Pick<Book, 'order' | 'transfer'>,
   outlineOf: (transfer: Transfer) => ArtworkOutline | null | undefined,
-  fixed: boolean,
+  { fixed, byOutline }: Pick<OnRun, 'fixed' | 'byOutline'>,
 ): OnRun[] =>
   copies.flatMap((copy) => {
     const transfer = source.transfer[copy.transfer];
     const order = transfer && source.order[transfer.order];
-    return order ? [{ copy, order, transfer, outline: outlineOf(transfer) ?? null, fixed }] : [];
+    return order ? [{ copy, order, transfer, outline: outlineOf(transfer) ?? null, byOutline, fixed }] : [];
   });
 
 const embedded = (run: Run): OnRun[] =>
   embeddedIn(run).flatMap((snapshot) =>
-    drawn(snapshot.copies, collectionsOf([snapshot]), ({ id }) => snapshot.outlines[id], true),
+    // Outlines are embedded where copies keep the gap by them.
+    drawn(snapshot.copies, collectionsOf([snapshot]), ({ id }) => snapshot.outlines[id], {
+      fixed: true,
+      byOutline: true,
+    }),
   );
 
 /** Whether the copies of a run keep the gap by their outlines: it was laid out so, or is to be. */
@@ -78,16 +84,17 @@ function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed'
   const live = Object.values(book.copy).filter(
     (copy): copy is PlacedCopy => copy.state === 'placed' && copy.run === run.id && !printed.copy[copy.id],
   );
-  const outlines = isByOutlines(run, book.film[run.film])
-    ? (transfer: Transfer) => outlineOf(book, transfer)
-    : () => null;
+  const asLaid = { fixed: false, byOutline: isByOutlines(run, book.film[run.film]) };
   return {
     order: { ...printed.order, ...order },
     transfer: { ...printed.transfer, ...book.transfer },
     copy: { ...book.copy, ...printed.copy },
     garment: book.garment,
     placement: book.placement,
-    placed: [...embedded(run), ...drawn(live, { ...book, order }, outlines, false)],
+    placed: [
+      ...embedded(run),
+      ...drawn(live, { ...book, order }, (transfer) => outlineOf(book, transfer), asLaid),
+    ],
   };
 }
 
@@ -121,9 +128,16 @@ function makeView(book: Book, run: Run): RunView {
 const readFor = (book: Book, run: Run): readonly unknown[] => [
   ...(run.received ? [] : [book.recipe, book.settings.shop?.station, ...Object.values(feedOf(book, run))]),
   ...(run.state === 'draft'
-    ? [ordersOnFilm(book), book.transfer, book.copy, book.garment, book.placement, book.film[run.film]]
+    ? [
+        ordersOnFilm(book),
+        book.transfer,
+        book.copy,
+        book.garment,
+        book.placement,
+        book.artwork,
+        book.film[run.film],
+      ]
     : []),
-  ...(run.state === 'draft' && isByOutlines(run, book.film[run.film]) ? [book.artwork] : []),
 ];
 
 const known = new WeakMap<Run, { readonly read: readonly unknown[]; readonly view: RunView }>();

@@ -1,6 +1,6 @@
 import { turned } from '../outlines';
 import type { Plan, Problem } from '../packing';
-import { um } from '../units';
+import { QUARTER, um } from '../units';
 import type { OutlinePlan, OutlineProblem } from './problem';
 
 /** Of a piece's rotations those that a box may take: as it lies, and a quarter turn from that, if there is one. */
@@ -35,9 +35,9 @@ export function boxesOf({ film, margins, gap, pieces }: OutlineProblem): Problem
 
 /** A plan of boxes as one of the outlines in them. */
 export const fromBoxes = ({ pieces }: OutlineProblem, { placed, used }: Plan): OutlinePlan => ({
-  placed: placed.map(({ piece, sheet, x, y, turned: isTurned }) => {
+  placed: placed.map(({ piece, sheet, x, y, angle }) => {
     const { as, quarter } = turnsOf(pieces[piece]?.rotations ?? [0]);
-    return { piece, sheet, x, y, rotation: isTurned && quarter !== undefined ? quarter : as };
+    return { piece, sheet, x, y, rotation: angle === QUARTER && quarter !== undefined ? quarter : as };
   }),
   used,
 });

@@ -5,20 +5,26 @@ export interface Turned {
   readonly rings: readonly Ring[];
   readonly width: number;
   readonly length: number;
+  /** Where the point that it was turned about has come to. */
+  readonly origin: { readonly x: number; readonly y: number };
+}
+
+const QUARTERS = [
+  { cos: 1, sin: 0 },
+  { cos: 0, sin: 1 },
+  { cos: -1, sin: 0 },
+  { cos: 0, sin: -1 },
+] as const;
+
+/** Cosine and sine of an angle in degrees; those of quarter turns are exact. */
+export function turnOf(degrees: number): { readonly cos: number; readonly sin: number } {
+  const exact = QUARTERS[(((degrees / 90) % 4) + 4) % 4];
+  return exact ?? { cos: Math.cos((degrees * Math.PI) / 180), sin: Math.sin((degrees * Math.PI) / 180) };
 }
 
 /** Turns an outline about its origin, counter-clockwise with x to the right and y up, and moves its box to the origin. */
 export function turned(rings: readonly Ring[], degrees: number): Turned {
-  const quarter = ((degrees / 90) % 4) + 4;
-  // Quarter turns are exact.
-  const [cos, sin] = Number.isInteger(quarter)
-    ? ([
-        [1, 0],
-        [0, 1],
-        [-1, 0],
-        [0, -1],
-      ][quarter % 4] as [number, number])
-    : [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+  const { cos, sin } = turnOf(degrees);
   let [left, top, right, end] = [Infinity, Infinity, -Infinity, -Infinity];
   const all = rings.map((ring) => {
     const out = new Float64Array(ring.length);
@@ -40,5 +46,5 @@ export function turned(rings: readonly Ring[], degrees: number): Turned {
       ring[at + 1] = (ring[at + 1] as number) - top;
     }
   }
-  return { rings: all, width: right - left, length: end - top };
+  return { rings: all, width: right - left, length: end - top, origin: { x: -left, y: -top } };
 }

@@ -1,8 +1,9 @@
-import { um } from '../units';
+import { QUARTER, UPRIGHT, um } from '../units';
 import { knifeLines } from './knife-lines';
 import type { Layout } from './layout';
 import type { FilmAmount, FilmUsed, Placed, Plan, Problem, Unplaced } from './problem';
 import type { Rect } from './rules';
+import { sizeAt } from './size-at';
 import { isEmpty, type Strip, stripOf, tooLarge } from './strip';
 
 /** The bins of a layout in the order in which they are printed: of spans the first keeps its place, and the
@@ -37,17 +38,14 @@ export function placedOf(layout: Layout, strip: Strip, { margins }: Problem): Pl
       sheet: sheet[bin] ?? 0,
       x: um(margins.left + (layout.x[index] ?? 0)),
       y: um(margins.lead + (start[bin] ?? 0) + (layout.y[index] ?? 0)),
-      turned: layout.turned[index] === 1,
+      angle: layout.turned[index] === 1 ? QUARTER : UPRIGHT,
     };
   });
 }
 
-function rectOf({ pieces }: Problem, { piece, x, y, turned }: Placed): Rect | null {
+function rectOf({ pieces }: Problem, { piece, x, y, angle }: Placed): Rect | null {
   const own = pieces[piece];
-  if (!own) return null;
-  return turned
-    ? { x, y, width: own.length, length: own.width }
-    : { x, y, width: own.width, length: own.length };
+  return own ? { x, y, ...sizeAt(own, angle) } : null;
 }
 
 /** The film that placed copies take, as far as how much of it goes. */
@@ -56,9 +54,9 @@ export function filmUsed(problem: Problem, placed: readonly Placed[]): FilmAmoun
     return { kind: 'sheets', sheets: placed.reduce((most, { sheet }) => Math.max(most, sheet + 1), 0) };
   }
   let end = 0;
-  for (const { piece, y, turned } of placed) {
+  for (const { piece, y, angle } of placed) {
     const own = problem.pieces[piece];
-    if (own) end = Math.max(end, y + (turned ? own.width : own.length));
+    if (own) end = Math.max(end, y + sizeAt(own, angle).length);
   }
   return { kind: 'roll', length: um(placed.length > 0 ? end + problem.margins.tail : 0) };
 }

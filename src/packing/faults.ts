@@ -1,4 +1,4 @@
-import { um } from '../units';
+import { type Angle, mayLieAt, type Turning, um } from '../units';
 import { STAGES, unparted } from './cut-tree';
 import type { Problem, Span } from './problem';
 import { edgeProblems, type Ground, type PlaceProblem, type Rect, tooClose } from './rules';
@@ -7,8 +7,8 @@ import { edgeProblems, type Ground, type PlaceProblem, type Rect, tooClose } fro
 export interface Lying extends Rect {
   /** 0 on a roll. */
   readonly sheet: number;
-  readonly turned: boolean;
-  readonly mayTurn: boolean;
+  readonly angle: Angle;
+  readonly turning: Turning;
   /** Copies with the same are of one order. */
   readonly order: string | number;
   /** The lower the sooner it is due. */
@@ -44,7 +44,7 @@ function* ownFaults(shape: Shape, copies: readonly Indexed[]): Generator<Fault> 
   for (const copy of copies) {
     if (copy.fixed) continue;
     const { index } = copy;
-    if (copy.turned && !copy.mayTurn) yield { code: 'turned-but-fixed', copy: index };
+    if (!mayLieAt(copy.turning, copy.angle)) yield { code: 'turned-but-fixed', copy: index };
     for (const { code: problem } of edgeProblems(ground, copy)) yield { code: 'edge', copy: index, problem };
     if (film.kind === 'roll') continue;
     if (copy.sheet < film.printed) yield { code: 'edge', copy: index, problem: 'no-print' };

@@ -1,6 +1,7 @@
 import type { Micrometres } from '../units';
 import type { Lying } from './faults';
 import type { Placed, Problem } from './problem';
+import { sizeAt } from './size-at';
 
 /** A placed copy as it lies. */
 export interface LyingCopy extends Lying {
@@ -12,19 +13,17 @@ export const lyingCopies = ({ pieces, pinned }: Problem, placed: readonly Placed
   placed.flatMap((copy, index) => {
     const piece = pieces[copy.piece];
     if (!piece) return [];
-    const { x, y, sheet, turned } = copy;
-    const [width, length] = turned ? [piece.length, piece.width] : [piece.width, piece.length];
+    const { x, y, sheet, angle } = copy;
     const { rank, turn } = piece;
     return [
       {
         piece: copy.piece,
         x,
         y,
-        width,
-        length,
+        ...sizeAt(piece, angle),
         sheet,
-        turned,
-        mayTurn: turn === 'quarter',
+        angle,
+        turning: turn,
         order: rank,
         rank,
         fixed: index < pinned.length,
@@ -39,10 +38,10 @@ export const moveTo = (
 ): LyingCopy => ({ ...copy, ...to });
 
 /** Where a copy lies, as plans tell it. */
-export const placedOf = ({ piece, sheet, x, y, turned }: LyingCopy): Placed => ({
+export const placedOf = ({ piece, sheet, x, y, angle }: LyingCopy): Placed => ({
   piece,
   sheet,
   x,
   y,
-  turned,
+  angle,
 });

@@ -1,4 +1,4 @@
-import { um } from '../units';
+import { mayLieAt, quartersIn, turnedBy, um } from '../units';
 import { type LyingCopy, moveTo } from './lying';
 import type { Problem } from './problem';
 
@@ -73,7 +73,8 @@ export function nearerPlaces(
   const { film, margins } = problem;
   const copy = copies[index];
   if (!copy) return [];
-  const ways = copy.mayTurn && copy.width !== copy.length ? [copy, quarterTurned(copy)] : [copy];
+  const isTurned = copy.width !== copy.length && mayLieAt(copy.turning, turnedBy(copy.angle, 90));
+  const ways = isTurned && quartersIn(copy.angle) !== null ? [copy, quarterTurned(copy)] : [copy];
   const bySheet: LyingCopy[][] = Array.from({ length: copy.sheet + 1 }, () => []);
   for (const other of copies) if (other !== copy) bySheet[other.sheet]?.push(other);
   const sheetEnd = film.kind === 'sheet' ? film.length - margins.tail + 1 : Number.POSITIVE_INFINITY;
@@ -91,5 +92,6 @@ const quarterTurned = (copy: LyingCopy): LyingCopy => ({
   ...copy,
   width: copy.length,
   length: copy.width,
-  turned: !copy.turned,
+  // Back again where it was turned before, so that few lie upside down.
+  angle: turnedBy(copy.angle, (quartersIn(copy.angle) ?? 0) % 2 === 0 ? 90 : -90),
 });

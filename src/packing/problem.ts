@@ -1,17 +1,14 @@
 import type { Ring } from '../outlines';
-import type { Micrometres } from '../units';
+import type { Angle, Micrometres, Turning } from '../units';
 
-/** May a piece lie only as given, or also turned by 90 degrees? */
-type Turn = 'fixed' | 'quarter';
-
-/** A rectangle to be placed `count` times. `width` lies across the film (x), `length` along it (y). */
+/** A rectangle to be placed `count` times. `width` lies across the film (x), `length` along it (y). Boxes are turned by quarters at most. */
 export interface Piece {
   readonly id: string;
   readonly width: Micrometres;
   readonly length: Micrometres;
   readonly count: number;
-  readonly turn: Turn;
-  /** What its copies keep the gap by where copies are laid out by outlines, as they lie unturned; their box, where none is told. */
+  readonly turn: Turning;
+  /** What its copies keep the gap by where they are laid out by outlines, or lie between quarter turns, as it stands upright; their box, where none is told. */
   readonly outline?: readonly Ring[] | null;
   /** Placed first when film is short: the lower the sooner. Pieces of one rank are of one order, or due at one time. */
   readonly rank: number;
@@ -57,7 +54,7 @@ interface SheetShape {
 
 export type FilmShape = RollShape | SheetShape;
 
-/** A copy on the film: the corner nearest to x = 0 and to the leading edge. */
+/** A copy on the film: the corner, nearest to x = 0 and to the leading edge, of the box that it takes as it is turned. */
 export interface Placed {
   /** Index into {@link Problem.pieces}. */
   readonly piece: number;
@@ -65,7 +62,7 @@ export interface Placed {
   readonly sheet: number;
   readonly x: Micrometres;
   readonly y: Micrometres;
-  readonly turned: boolean;
+  readonly angle: Angle;
 }
 
 /**

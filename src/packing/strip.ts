@@ -1,4 +1,6 @@
+import { mayLieAt, QUARTER } from '../units';
 import type { Problem, Together, UnplacedReason } from './problem';
+import { sizeAt } from './size-at';
 
 /**
  * A problem in the engine's own terms. Every copy is grown by the gap at its far sides, and the
@@ -105,7 +107,7 @@ export function stripOf(problem: Problem): Strip {
     along: Float64Array.from(pieces, (piece) => piece.length + gap),
     count: Int32Array.from(pieces, (piece) => piece.count),
     turns: Uint8Array.from(pieces, (piece) =>
-      piece.turn === 'quarter' && piece.width !== piece.length ? 1 : 0,
+      mayLieAt(piece.turn, QUARTER) && piece.width !== piece.length ? 1 : 0,
     ),
     rank: Int32Array.from(pieces, (piece) => piece.rank),
     cutting: problem.cutting === 'outlines' ? 'free' : problem.cutting,
@@ -117,7 +119,7 @@ export function stripOf(problem: Problem): Strip {
     pins: pinned.flatMap((pin) => {
       const piece = pieces[pin.piece];
       if (!piece) return [];
-      const [width, length] = pin.turned ? [piece.length, piece.width] : [piece.width, piece.length];
+      const { width, length } = sizeAt(piece, pin.angle);
       const { x, y, sheet } = pin;
       return [
         {

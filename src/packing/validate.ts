@@ -1,8 +1,8 @@
-import { lyingOutline } from '../outlines';
-import { um } from '../units';
+import { quartersIn, um } from '../units';
 import { type Fault, type Lying, layoutFaults } from './faults';
 import { knifeLines } from './knife-lines';
 import type { Placed, Plan, Problem, Span } from './problem';
+import { pieceAt } from './size-at';
 
 /** What is wrong with a plan; copies are named by their index among those placed. */
 export type PlanProblem =
@@ -16,19 +16,18 @@ export type PlanProblem =
 function lyingOf({ pieces, pinned, cutting }: Problem, copy: Placed, index: number): Lying | null {
   const piece = pieces[copy.piece];
   if (!piece) return null;
-  const { x, y, sheet, turned } = copy;
-  const [width, length] = turned ? [piece.length, piece.width] : [piece.width, piece.length];
+  const { x, y, sheet, angle } = copy;
   const { rank: order, turn } = piece;
-  const outline = cutting === 'outlines' && piece.outline ? lyingOutline(piece.outline, turned) : null;
+  const { width, length, rings } = pieceAt(piece, angle);
   return {
-    outline,
+    outline: cutting === 'outlines' || quartersIn(angle) === null ? rings : null,
     x,
     y,
-    width,
-    length,
+    width: um(width),
+    length: um(length),
     sheet,
-    turned,
-    mayTurn: turn === 'quarter',
+    angle,
+    turning: turn,
     order,
     rank: order,
     fixed: index < pinned.length,
@@ -86,7 +85,7 @@ function* pinProblems({ pinned }: Problem, { placed }: Plan): Generator<PlanProb
       own.sheet === pin.sheet &&
       own.x === pin.x &&
       own.y === pin.y &&
-      own.turned === pin.turned;
+      own.angle === pin.angle;
     if (!same) yield { code: 'pinned-moved', copy: index };
   }
 }

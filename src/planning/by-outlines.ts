@@ -5,13 +5,14 @@ import {
   type FilmAmount,
   type Idea,
   leastFilm,
+  type Piece,
   type Plan,
   type Planner,
   type Problem,
   planOf,
   tooLargeFor,
 } from '../packing';
-import { um } from '../units';
+import { angleOf, degreesOf, mayLieAt, um } from '../units';
 
 /** Copies laid out by outlines are at least so far apart, micrometres: of two that touch it cannot be told whether they overlap. */
 const LEAST_GAP = um(20);
@@ -30,6 +31,17 @@ export function isForOutlines({ cutting, together, film, pinned, pieces }: Probl
   const isBare = pinned.length === 0 && (film.kind === 'sheet' || film.noPrint.length === 0);
   // Of spans the engine does not know how much film there is in all: what it finds is held against that.
   return (isUncut || isBare) && pieces.some(({ count, outline }) => count > 0 && outline);
+}
+
+/** Degrees between the angles that are tried of a copy that may lie at any. */
+const STEP = 30;
+
+/** The angles that are tried of a piece: of those that it may lie at all that make a difference. */
+function rotationsOf({ turn, outline }: Piece): number[] {
+  // A box lies in as little film at one of its quarter turns as between them, but for film that is hardly wider.
+  const [step, end] = outline ? [turn === 'any' ? STEP : 90, 360] : [90, 180];
+  const all = Array.from({ length: end / step }, (_, at) => at * step);
+  return all.filter((degrees) => mayLieAt(turn, angleOf(degrees)));
 }
 
 /** The same work for the engine of outlines; copies too large for the film are left out. */
@@ -51,9 +63,9 @@ function outlineProblemOf(problem: Problem): OutlineProblem {
       id: piece.id,
       rings: piece.outline ?? [boxRing(piece)],
       count: tooLargeFor(problem, piece) === null ? piece.count : 0,
-      rotations: piece.turn === 'quarter' ? [0, 90] : [0],
+      rotations: rotationsOf(piece),
     })),
-    pinned: pinned.map(({ turned, ...place }) => ({ ...place, rotation: turned ? 90 : 0 })),
+    pinned: pinned.map(({ angle, ...place }) => ({ ...place, rotation: degreesOf(angle) })),
   };
 }
 
@@ -64,7 +76,7 @@ function planFrom(problem: Problem, { placed }: OutlinePlan): Plan | null {
   const laid = placed.map(({ rotation, sheet, ...place }) => ({
     ...place,
     sheet: sheet + printed,
-    turned: rotation === 90,
+    angle: angleOf(rotation),
   }));
   const plan = planOf(problem, [...pinned, ...laid]);
   if (plan.used.kind === 'sheets' || film.kind === 'sheet') return plan;

@@ -11,6 +11,19 @@ export {
   toMass,
   toVolume,
 } from './amount';
+export {
+  type Angle,
+  alsoByQuarters,
+  angleOf,
+  degreesOf,
+  mayLieAt,
+  QUARTER,
+  quartersIn,
+  TURNINGS,
+  type Turning,
+  turnedBy,
+  UPRIGHT,
+} from './angle';
 export { countBy } from './count-by';
 export {
   type DateOrder,

@@ -1,5 +1,5 @@
 import type { FilmAmount, Plan } from '../../src/packing';
-import { toMm } from '../../src/units';
+import { QUARTER, toMm } from '../../src/units';
 import { rollUsed, sheetsUsed as takenSheets } from '../packing/used';
 import type { Instance } from './instance';
 
@@ -34,7 +34,8 @@ export function resultOf(instance: Instance, plan: Plan, least: FilmAmount, seco
   const { film, margins, pieces } = instance;
   const copies = pieces.map(() => 0);
   let end = 0;
-  const placements = plan.placed.map(({ piece, sheet, x, y, turned }) => {
+  const placements = plan.placed.map(({ piece, sheet, x, y, angle }) => {
+    const turned = angle === QUARTER;
     const copy = (copies[piece] ?? 0) + 1;
     copies[piece] = copy;
     const own = pieces[piece];

@@ -14,7 +14,7 @@ import {
 import { layRun } from '../../src/layout';
 import { type Artwork, asId, type Book, copiesByTransfer, type Id, runOf, settingsOf } from '../../src/model';
 import { orderPrice } from '../../src/pricing';
-import { asMilliMinor, asMinor, fromMm } from '../../src/units';
+import { asMilliMinor, asMinor, fromMm, UPRIGHT } from '../../src/units';
 import { context, edited, NOW, smallBook } from '../editing/book';
 
 const ids = { ...context(NOW), newId: <Kind extends string>() => asId<Kind>(crypto.randomUUID()) };
@@ -23,7 +23,7 @@ const [front1, front2, front3] = copiesByTransfer(book).get(front) ?? [];
 const [tag1, tag2] = copiesByTransfer(book).get(tag) ?? [];
 if (!front1 || !front2 || !front3 || !tag1 || !tag2) throw new Error('copies are missing');
 const run = runOf(book, null)?.run.id as Id<'run'>;
-const place = (x: number, y: number) => ({ x: fromMm(x), y: fromMm(y), turned: false, pinned: false });
+const place = (x: number, y: number) => ({ x: fromMm(x), y: fromMm(y), angle: UPRIGHT, pinned: false });
 
 /** All five copies on 195 mm of film: two rows of 80 mm, 5 mm between, ends of 10 mm. */
 const laid = edited(book, (draft) =>

@@ -6,12 +6,14 @@ import { type Book, embeddedIn, type Film, type Id, OUTLINE_STEPS, settingsOf } 
 import { atOnce } from '../../src/packing';
 import { priceOf, startingPricing } from '../../src/pricing';
 import {
+  angleOf,
   asMinor,
   asSeconds,
   fromMm,
   type LocalDate,
   type Microlitres,
   type Temperature,
+  UPRIGHT,
 } from '../../src/units';
 import { checksOf } from '../../src/upkeep';
 import { NOW, smallBook } from './book';
@@ -56,7 +58,7 @@ const size = ({ a, b }: Lot) => ({
 const place = ({ a, b, yes }: Lot) => ({
   x: fromMm(5 + (a % 300)),
   y: fromMm(10 + b),
-  turned: yes,
+  angle: yes ? angleOf(7.5 * a) : UPRIGHT,
   pinned: false,
 });
 const artwork = ({ a }: Lot) => ({

@@ -28,12 +28,12 @@ import {
   startingStation,
   workOf,
 } from '../../src/pressing';
-import { asSeconds, fromMm } from '../../src/units';
+import { asSeconds, fromMm, UPRIGHT } from '../../src/units';
 import { closeIt, edited, freshIds, LATER, NOW, smallBook } from './book';
 
 const { book: empty, order, front } = smallBook();
 const run = Object.keys(empty.run)[0] as Id<'run'>;
-const at = (x: number, y: number): Place => ({ x: fromMm(x), y: fromMm(y), turned: false, pinned: false });
+const at = (x: number, y: number): Place => ({ x: fromMm(x), y: fromMm(y), angle: UPRIGHT, pinned: false });
 /** Three fronts, one over and two tags on film and locked. */
 const locked = edited(
   edited(empty, (draft) => {

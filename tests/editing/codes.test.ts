@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addOrder, codeFlaw, editOrder, lockRun, setPlaces, takenCodes } from '../../src/editing';
 import { type Book, type Copy, emptyBook, type Id } from '../../src/model';
-import { fromMm } from '../../src/units';
+import { fromMm, UPRIGHT } from '../../src/units';
 import { edited, freshIds, smallBook } from './book';
 
 const named = (names: readonly string[]): Book =>
@@ -56,7 +56,7 @@ describe('codes', () => {
     expect(codeOf(rename(edited(book, (draft) => editOrder(draft, order, { code: 'ZED' }))))).toBe('ZED');
     const run = Object.keys(book.run)[0] as Id<'run'>;
     const [copy] = Object.values(book.copy) as [Copy];
-    const place = { x: fromMm(5), y: fromMm(10), turned: false, pinned: false };
+    const place = { x: fromMm(5), y: fromMm(10), angle: UPRIGHT, pinned: false };
     const locked = edited(
       edited(book, (draft) => setPlaces(draft, run, [[copy.id, place]])),
       (draft) => lockRun(draft, run, freshIds()),
@@ -68,7 +68,7 @@ describe('codes', () => {
     const { book, order } = smallBook();
     const run = Object.keys(book.run)[0] as Id<'run'>;
     const [copy] = Object.values(book.copy) as [Copy];
-    const place = { x: fromMm(5), y: fromMm(10), turned: false, pinned: false };
+    const place = { x: fromMm(5), y: fromMm(10), angle: UPRIGHT, pinned: false };
     const printed = edited(
       edited(
         edited(book, (draft) => setPlaces(draft, run, [[copy.id, place]])),

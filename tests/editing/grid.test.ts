@@ -21,7 +21,7 @@ import {
   type Placement,
   widestFor,
 } from '../../src/model';
-import { fromInches } from '../../src/units';
+import { fromInches, UPRIGHT } from '../../src/units';
 import { context, edited, smallBook } from './book';
 
 const { book: start, order } = smallBook();
@@ -156,7 +156,7 @@ describe('the state of an order', () => {
       }),
     ).toBe('waiting');
     const run = Object.values(start.run)[0]?.id ?? null;
-    const place = { x: fromInches(1), y: fromInches(1), turned: false, pinned: false };
+    const place = { x: fromInches(1), y: fromInches(1), angle: UPRIGHT, pinned: false };
     const placeOne = (draft: Parameters<Parameters<typeof edited>[1]>[0]) => {
       const [copy] = Object.values(draft.copy);
       if (copy && run) setPlaces(draft, run, [[copy.id, place]]);

@@ -38,7 +38,7 @@ import {
 import { proposeClosing } from '../../src/log';
 import { type Book, type Film, type Id, type Roll, type Run, settingsOf } from '../../src/model';
 import { blanksOfRun, counterProblem, itemOf, leftOfFilm, sumsOf } from '../../src/stock';
-import { fromMm, type LocalDate, um } from '../../src/units';
+import { fromMm, type LocalDate, UPRIGHT, um } from '../../src/units';
 import { edited, freshIds, NOW, smallBook } from './book';
 
 /** A step of a hand at work: an edit that may be undone, one that begins undo anew, or undo and redo themselves. */
@@ -174,7 +174,7 @@ const anyAct: fc.Arbitrary<Act> = fc.oneof(
           place && on === run.id ? place.y / 1000 + 50 : 0,
         ),
       );
-      const place = (x: number) => ({ x: fromMm(x), y: fromMm(y), turned: false, pinned: false });
+      const place = (x: number) => ({ x: fromMm(x), y: fromMm(y), angle: UPRIGHT, pinned: false });
       setPlaces(
         draft,
         run.id,
@@ -237,7 +237,10 @@ const stockedBook = edited(smallBook().book, (draft) => {
   setPlaces(
     draft,
     run.id,
-    copies.map(({ id }, at) => [id, { x: fromMm(5), y: fromMm(10 + 90 * at), turned: false, pinned: false }]),
+    copies.map(({ id }, at) => [
+      id,
+      { x: fromMm(5), y: fromMm(10 + 90 * at), angle: UPRIGHT, pinned: false },
+    ]),
   );
 });
 

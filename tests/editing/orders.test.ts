@@ -10,7 +10,7 @@ import {
   setPlaces,
 } from '../../src/editing';
 import { type Book, emptyBook, type Id } from '../../src/model';
-import { fromMm, type LocalDate } from '../../src/units';
+import { fromMm, type LocalDate, UPRIGHT } from '../../src/units';
 import { context, edited, freshIds, smallBook } from './book';
 
 describe('orders', () => {
@@ -66,7 +66,7 @@ describe('an order like another', () => {
       setCount(draft, small.tag, 1, freshIds(), 'filler');
       const [copy] = Object.values(draft.copy);
       const [run] = Object.values(draft.run);
-      const place = { x: fromMm(5), y: fromMm(10), turned: false, pinned: false };
+      const place = { x: fromMm(5), y: fromMm(10), angle: UPRIGHT, pinned: false };
       if (copy && run) setPlaces(draft, run.id, [[copy.id, place]]);
       const own = draft.transfer[small.front];
       if (own) own.artwork = 'image' as Id<'artwork'>;

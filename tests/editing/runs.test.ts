@@ -19,7 +19,7 @@ import { takeOff } from '../../src/editing/places';
 import { copiesToLay, fillerProblem, layRun, placesOf, problemOf, refusals } from '../../src/layout';
 import { asId, type Book, type Id, type Place, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
-import { fromMm } from '../../src/units';
+import { fromMm, UPRIGHT } from '../../src/units';
 import { context, edited, freshIds, smallBook } from './book';
 
 const { book: empty, front, tag } = smallBook();
@@ -31,7 +31,7 @@ const [a, b, c] = Object.values(empty.copy)
   .filter((copy) => copy.transfer === front)
   .map(({ id }) => id) as [Id<'copy'>, Id<'copy'>, Id<'copy'>];
 
-const at = (x: number, y: number): Place => ({ x: fromMm(x), y: fromMm(y), turned: false, pinned: false });
+const at = (x: number, y: number): Place => ({ x: fromMm(x), y: fromMm(y), angle: UPRIGHT, pinned: false });
 
 /** Three fronts of 100 x 80 mm one behind the other, the tags waiting. */
 const laid = edited(empty, (draft) =>

@@ -14,7 +14,7 @@ import {
 } from '../../src/editing';
 import { readTable } from '../../src/intake';
 import { type Book, copiesByTransfer, emptyBook, openRuns } from '../../src/model';
-import { fromMm } from '../../src/units';
+import { fromMm, UPRIGHT } from '../../src/units';
 import { today } from '../intake/today';
 import { edited, freshIds, smallBook } from './book';
 
@@ -164,7 +164,7 @@ describe('a line that is there already', () => {
         run,
         copies.map(({ id }, at) => [
           id,
-          { x: fromMm(5), y: fromMm(10 + at * 90), turned: false, pinned: false },
+          { x: fromMm(5), y: fromMm(10 + at * 90), angle: UPRIGHT, pinned: false },
         ]),
       );
       lockRun(open, run, freshIds());

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { applyEdit, checked, edits, historyOf, redo, replaceStep, session, undo } from '../../src/editing';
 import { asId, type Book, filmOf, type Id, type LedgerEntry, type Roll } from '../../src/model';
-import { asMinor, fromMm } from '../../src/units';
+import { asMinor, fromMm, UPRIGHT } from '../../src/units';
 import { anyEdit, type EditFor } from './any-edit';
 import { freshIds, LATER, NOW, smallBook } from './book';
 
@@ -94,7 +94,7 @@ describe('undo', () => {
   const [run] = Object.values(book.run);
   const [a, b] = Object.values(book.copy).filter(({ transfer }) => transfer === front);
   if (!run || !a || !b) throw new Error('the small book lacks copies');
-  const at = (x: number) => ({ x: fromMm(x), y: fromMm(10), turned: false, pinned: false });
+  const at = (x: number) => ({ x: fromMm(x), y: fromMm(10), angle: UPRIGHT, pinned: false });
   const laid = session(
     book,
     edits.setPlaces(run.id, [

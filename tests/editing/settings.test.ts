@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { changeCurrency, lockRun, setPlaces } from '../../src/editing';
 import { embeddedIn, type Id } from '../../src/model';
-import { fromMm, minorDigits } from '../../src/units';
+import { fromMm, minorDigits, UPRIGHT } from '../../src/units';
 import { context, edited, smallBook } from './book';
 
 describe('another currency', () => {
@@ -14,7 +14,7 @@ describe('another currency', () => {
     const { book, front } = smallBook();
     const run = (Object.keys(book.run)[0] ?? '') as Id<'run'>;
     const copies = Object.values(book.copy).filter(({ transfer }) => transfer === front);
-    const place = { x: fromMm(5), y: fromMm(10), turned: false, pinned: false };
+    const place = { x: fromMm(5), y: fromMm(10), angle: UPRIGHT, pinned: false };
     const locked = edited(book, (draft) => {
       setPlaces(
         draft,

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { clearMeant, editTransfer, setCount, setMeant, setPinned, setPlaces } from '../../src/editing';
 import { asId, type Book, type Id, type Meant } from '../../src/model';
-import { um } from '../../src/units';
+import { UPRIGHT, um } from '../../src/units';
 import { context, edited, smallBook } from './book';
 
 const copiesOf = (book: Book, transfer: Id<'transfer'>) =>
@@ -11,7 +11,7 @@ const copiesOf = (book: Book, transfer: Id<'transfer'>) =>
 const place = {
   x: um(5000),
   y: um(10_000),
-  turned: false,
+  angle: UPRIGHT,
   pinned: false,
 };
 

@@ -9,7 +9,7 @@ import {
   undoStep,
 } from '../../src/editing';
 import type { Book } from '../../src/model';
-import { fromMm } from '../../src/units';
+import { fromMm, UPRIGHT } from '../../src/units';
 import { freshIds, LATER, NOW, smallBook } from './book';
 
 const later = freshIds(LATER);
@@ -41,12 +41,12 @@ describe('a draft', () => {
     ): {
       x: ReturnType<typeof fromMm>;
       y: ReturnType<typeof fromMm>;
-      turned: false;
+      angle: typeof UPRIGHT;
       pinned: false;
     } => ({
       x: fromMm(x),
       y: fromMm(10),
-      turned: false,
+      angle: UPRIGHT,
       pinned: false,
     });
     const laid = applySettled(

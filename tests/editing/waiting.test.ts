@@ -10,7 +10,7 @@ import {
   setPlaces,
 } from '../../src/editing';
 import { type Book, type Copy, embeddedIn, type Id, openRuns } from '../../src/model';
-import { fromMm } from '../../src/units';
+import { fromMm, UPRIGHT } from '../../src/units';
 import { anyEdit } from './any-edit';
 import { context, edited, freshIds, smallBook } from './book';
 
@@ -44,7 +44,7 @@ describe('a copy that waits', () => {
   const locked = edited(book, (draft) => {
     run = addRun(draft, { name: 'Rush', film, takes: 'chosen' }, freshIds());
     chooseCopies(draft, run, [first, ...others]);
-    const place = { x: fromMm(5), y: fromMm(10), turned: false, pinned: false };
+    const place = { x: fromMm(5), y: fromMm(10), angle: UPRIGHT, pinned: false };
     setPlaces(draft, run, [[first, place]]);
     lockRun(draft, run, context());
   });
@@ -63,7 +63,7 @@ describe('a copy that waits', () => {
         setPlaces(
           draft,
           to,
-          copy ? [[copy, { x: fromMm(200), y: fromMm(10), turned: false, pinned: false }]] : [],
+          copy ? [[copy, { x: fromMm(200), y: fromMm(10), angle: UPRIGHT, pinned: false }]] : [],
         ),
     ],
   ] satisfies [string, Give][])('cannot be %s a run that is locked', (_, give) => {

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { lockRun, setPlaces } from '../../src/editing';
 import type { Hash } from '../../src/hand-over';
 import { asId, type Book, type Id, type Instant, type Place } from '../../src/model';
-import { fromMm } from '../../src/units';
+import { fromMm, UPRIGHT } from '../../src/units';
 import { edited, NOW, smallBook } from '../editing/book';
 
 export const hash: Hash = async (bytes) => createHash('sha256').update(bytes).digest('hex');
@@ -32,7 +32,12 @@ export const locked: Book = edited(
       run,
       Object.values(draft.copy).map(({ id, transfer }, index): [Id<'copy'>, Place] => [
         id,
-        { x: fromMm(transfer === front ? 5 : 120), y: fromMm(10 + 90 * index), turned: false, pinned: false },
+        {
+          x: fromMm(transfer === front ? 5 : 120),
+          y: fromMm(10 + 90 * index),
+          angle: UPRIGHT,
+          pinned: false,
+        },
       ]),
     );
   }),

@@ -43,7 +43,7 @@ export function broken({ film, copies, printedTo, spoiled, spans }: LaidRun): st
     if (onSheets && sheetOf(copy) >= film.sheetsLeft) found.push('sheets');
     if (y < printedTo) found.push('printed');
     if (stretches.some(({ from, to }) => y < to && y + length > from)) found.push('no-print');
-    if (copy.turned && copy.transfer.turn === 'fixed') found.push('turned');
+    if (copy.angle !== 0 && copy.transfer.turn === 'fixed') found.push('turned');
   }
   if (!onSheets && film.spanMax !== null) {
     const most = film.spanMax;

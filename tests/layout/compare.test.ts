@@ -12,7 +12,7 @@ import {
 } from '../../src/layout';
 import { asId, type Book, copiesByTransfer, type Film, type Run, runOf } from '../../src/model';
 import { createPlanner, validatePlan } from '../../src/packing';
-import { asMinor, fromMm, um } from '../../src/units';
+import { asMinor, fromMm, UPRIGHT, um } from '../../src/units';
 import { context, edited, NOW, smallBook } from '../editing/book';
 
 const { book, front, order } = smallBook();
@@ -63,7 +63,7 @@ describe('a run tried another way', () => {
     if (!first) throw new Error('no copy');
     const pinned = edited(book, (draft) => {
       setPlaces(draft, run.id, [
-        [first.id, { x: fromMm(120), y: fromMm(500), turned: false, pinned: false }],
+        [first.id, { x: fromMm(120), y: fromMm(500), angle: UPRIGHT, pinned: false }],
       ]);
       setPinned(draft, [first.id], true);
     });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { faultsOf, holds, type LaidRun, quarterTurned, withCopies } from '../../src/layout';
-import { um } from '../../src/units';
+import { faultsOf, holds, type LaidRun, turnedTo, withCopies } from '../../src/layout';
+import { turnedBy, um } from '../../src/units';
 import { anyDay } from './any-day';
 import { broken } from './broken';
 import { playDay } from './play-day';
@@ -57,7 +57,7 @@ describe('the check of a run', () => {
         for (const { which, x, y, turns } of moves) {
           const copy = shown.copies[which];
           if (!copy || copy.fixed) continue;
-          const lies = turns ? quarterTurned(copy) : copy;
+          const lies = turns ? turnedTo(copy, turnedBy(copy.angle, 90)) : copy;
           shown = withCopies(shown, [{ ...lies, x: um(copy.x + x), y: um(Math.max(0, copy.y + y)) }]);
         }
         expect(holds(shown)).toBe(broken(shown).length === 0);

@@ -26,7 +26,7 @@ import {
 import { measureRun } from '../../src/layout/laid';
 import { asId, type Book, copiesByTransfer, type Id, type Place, runOf } from '../../src/model';
 import { atOnce, createPlanner, validatePlan } from '../../src/packing';
-import { asMinor, fromMm, um } from '../../src/units';
+import { asMinor, fromMm, QUARTER, UPRIGHT, um } from '../../src/units';
 import { context, edited, NOW, smallBook } from '../editing/book';
 import { rollUsed } from '../packing/used';
 
@@ -73,7 +73,7 @@ const filmFieldsOf = ({
 const placeAt = (x: number, y: number, more: Partial<Place> = {}): Place => ({
   x: fromMm(x),
   y: fromMm(y),
-  turned: false,
+  angle: UPRIGHT,
   pinned: false,
   ...more,
 });
@@ -87,7 +87,7 @@ const placed = edited(book, (draft) =>
   setPlaces(draft, draftIn(book).run.id, [
     [front1, placeAt(5, 10)],
     [front2, placeAt(110, 10)],
-    [tag1, placeAt(5, 95, { turned: true })],
+    [tag1, placeAt(5, 95, { angle: QUARTER })],
   ]),
 );
 
@@ -97,7 +97,7 @@ describe('a run laid out', () => {
     expect(run.copies.map(({ id }) => id)).toEqual([front1, front2, tag1]);
     // The turned tag ends at 95 + 50, the tail is 10.
     expect(run.lengthUsed).toBe(fromMm(155));
-    expect(run.copies[2]).toMatchObject({ width: fromMm(30), length: fromMm(50), turned: true });
+    expect(run.copies[2]).toMatchObject({ width: fromMm(30), length: fromMm(50), angle: QUARTER });
   });
 
   it('takes of a copy that lies by its outline only what is within it from the waste', () => {

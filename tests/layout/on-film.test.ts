@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { onFilm } from '../../src/layout';
-import { fromMm } from '../../src/units';
+import { asTurned } from '../../src/outlines';
+import { angleOf, fromMm } from '../../src/units';
 
 const at = { x: fromMm(20), y: fromMm(100) };
 
@@ -8,10 +9,10 @@ const at = { x: fromMm(20), y: fromMm(100) };
 const F = ['###', '#..', '##.', '#..', '#..'];
 
 /** The F where its cells come to lie on the film, x across and y along, from the copy's corner. */
-function lying(turned: boolean): string[] {
-  const [width, length] = turned ? [5, 3] : [3, 5];
-  const cells = Array.from({ length }, () => new Array<string>(width).fill('.'));
-  const copy = { ...at, width: fromMm(width), turned };
+function lying(degrees: number): string[] {
+  const { width, length, origin } = asTurned({ width: fromMm(3), length: fromMm(5) }, null, degrees);
+  const cells = Array.from({ length: length / 1000 }, () => new Array<string>(width / 1000).fill('.'));
+  const copy = { ...at, origin, angle: angleOf(degrees) };
   F.forEach((row, down) => {
     [...row].forEach((sign, across) => {
       const point = onFilm(copy, fromMm(across + 0.5), fromMm(down + 0.5));
@@ -23,11 +24,12 @@ function lying(turned: boolean): string[] {
 }
 
 describe('a point of an image on the film', () => {
-  it('lies as in the image where the copy is not turned', () => {
-    expect(lying(false)).toEqual(F);
-  });
-
-  it('lies a quarter turn clockwise where it is turned, never mirrored', () => {
-    expect(lying(true)).toEqual(['#####', '..#.#', '....#']);
+  it.each([
+    [0, F],
+    [90, ['#####', '..#.#', '....#']],
+    [180, ['..#', '..#', '.##', '..#', '###']],
+    [270, ['#....', '#.#..', '#####']],
+  ])('lies clockwise by %i degrees, never mirrored', (degrees, cells) => {
+    expect(lying(degrees)).toEqual(cells);
   });
 });

@@ -21,12 +21,12 @@ import {
   placeFor,
   problemAgain,
   problemOf,
-  quarterTurned,
   type RunProblem,
   refusals,
   sheetAt,
   sheetStart,
   soundPlaces,
+  turnedTo,
   withCopies,
 } from '../../src/layout';
 import { furthestEnd } from '../../src/layout/laid';
@@ -42,7 +42,7 @@ import {
 } from '../../src/model';
 import { type Plan, validatePlan } from '../../src/packing';
 import { atOnce, createPlanner } from '../../src/planning';
-import { asMinor, fromMm, type Micrometres, um } from '../../src/units';
+import { asMinor, fromMm, type Micrometres, turnedBy, um } from '../../src/units';
 import { freshIds, NOW, smallBook } from '../editing/book';
 import type { Act, Day } from './any-day';
 
@@ -207,8 +207,8 @@ export function playDay(day: Day, { see, planned, moved }: Watch): void {
     const { run, laid } = open();
     const may = refusals(withCopies(laid, [held]), [held]).length === 0;
     moved?.(may);
-    const { id, x, y, turned, pinned } = held;
-    if (may) make(act, edits.setPlaces(run.id, [[id, { x, y, turned, pinned }]]));
+    const { id, x, y, angle, pinned } = held;
+    if (may) make(act, edits.setPlaces(run.id, [[id, { x, y, angle, pinned }]]));
   };
 
   for (const own of day.acts) {
@@ -246,7 +246,7 @@ export function playDay(day: Day, { see, planned, moved }: Watch): void {
       case 'move': {
         const copy = held(own.which);
         if (!copy) break;
-        const lies = own.turns ? quarterTurned(copy) : copy;
+        const lies = own.turns ? turnedTo(copy, turnedBy(copy.angle, 90)) : copy;
         const others = laid.copies.filter(({ id }) => id !== copy.id);
         const to = laidTo(laid, lies, own.to, others);
         if (to) hand(own.kind, { ...lies, ...to });

@@ -3,7 +3,7 @@ import { edits, session } from '../../src/editing';
 import { candidateOf, holds, laidBy, placesOf, problemOf } from '../../src/layout';
 import { type Copy, runOf } from '../../src/model';
 import { createPlanner } from '../../src/packing';
-import { fromMm, um } from '../../src/units';
+import { fromMm, UPRIGHT, um } from '../../src/units';
 import { freshIds, smallBook } from '../editing/book';
 
 /** A book with a filler of 100 x 80 mm and an ordered copy like it on the film, a row each; others wait. */
@@ -16,7 +16,7 @@ function withFiller(rows: { first: number; filler: number }) {
   const filler = own.find(({ role }) => role === 'filler');
   const [first] = own;
   if (!open || !filler || !first) throw new Error('no filler');
-  const at = (y: number) => ({ x: fromMm(5), y: fromMm(y), turned: false, pinned: false });
+  const at = (y: number) => ({ x: fromMm(5), y: fromMm(y), angle: UPRIGHT, pinned: false });
   const lies: [Copy['id'], ReturnType<typeof at>][] = [
     [first.id, at(rows.first)],
     [filler.id, at(rows.filler)],

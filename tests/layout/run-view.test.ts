@@ -16,7 +16,7 @@ import { type Book, type Id, runOf, runView } from '../../src/model';
 import { knifeLines } from '../../src/packing';
 import { startingStation, workOf } from '../../src/pressing';
 import { blanksOfRun, filmOutlook } from '../../src/stock';
-import { fromMm, type LocalDate } from '../../src/units';
+import { fromMm, type LocalDate, UPRIGHT } from '../../src/units';
 import { edited, freshIds, NOW, smallBook } from '../editing/book';
 
 // Every laying of a run on a roll looks for its knife lines.
@@ -28,7 +28,7 @@ vi.mock('../../src/packing', async (original) => {
 const { book: empty, order, front } = smallBook();
 const run = Object.keys(empty.run)[0] as Id<'run'>;
 const fronts = Object.values(empty.copy).filter(({ transfer }) => transfer === front);
-const at = (mm: number) => ({ x: fromMm(5), y: fromMm(mm), turned: false, pinned: false });
+const at = (mm: number) => ({ x: fromMm(5), y: fromMm(mm), angle: UPRIGHT, pinned: false });
 /** Fronts of 80 mm at 10, 100 and 190 mm. */
 const placed = edited(empty, (draft) =>
   setPlaces(

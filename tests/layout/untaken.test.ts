@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { addRun, chooseCopies, editOrder, editRun, setPlaces } from '../../src/editing';
 import { copiesToLay, isAsked, layRun, problemOf, untakenBy } from '../../src/layout';
 import { type Book, filmOf, type Id } from '../../src/model';
-import { fromMm } from '../../src/units';
+import { fromMm, UPRIGHT } from '../../src/units';
 import { edited, freshIds, smallBook } from '../editing/book';
 import { playedBook } from '../editing/played-book';
 
@@ -48,7 +48,7 @@ describe('what a run leaves waiting', () => {
       edited(book, (draft) => {
         editRun(draft, run, { takes: 'chosen' });
         setPlaces(draft, run, [
-          [copiesOf(front)[0] as Id<'copy'>, { x: fromMm(5), y: fromMm(10), turned: false, pinned: false }],
+          [copiesOf(front)[0] as Id<'copy'>, { x: fromMm(5), y: fromMm(10), angle: UPRIGHT, pinned: false }],
         ]);
       }),
       { elsewhere: 0, unchosen: 4, unready: 0 },

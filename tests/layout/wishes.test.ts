@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { setPlaces } from '../../src/editing';
 import { brokenWishes, faultsOf, holds, layRun, unfitCopies } from '../../src/layout';
 import { type Book, copiesByTransfer, type Film, type Id, runOf } from '../../src/model';
-import { fromMm } from '../../src/units';
+import { fromMm, QUARTER, UPRIGHT } from '../../src/units';
 import { edited, smallBook } from '../editing/book';
 
 const { book, front, tag } = smallBook();
@@ -20,7 +20,7 @@ function laidAt(film: Partial<Film>, places: readonly (readonly [number, number,
       run.id as Id<'run'>,
       places.map(([x, y, turned], index) => [
         copies[index] as Id<'copy'>,
-        { x: fromMm(x), y: fromMm(y), turned, pinned: false },
+        { x: fromMm(x), y: fromMm(y), angle: turned ? QUARTER : UPRIGHT, pinned: false },
       ]),
     );
   });

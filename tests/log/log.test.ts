@@ -16,7 +16,7 @@ import { tickedTime } from '../../src/log/work-time';
 import type { Book, Closing, Id, Instant } from '../../src/model';
 import type { Work } from '../../src/pressing';
 import { leftOfFilm, sumsOf } from '../../src/stock';
-import { asSeconds, fromMm, type LocalDate } from '../../src/units';
+import { asSeconds, fromMm, type LocalDate, UPRIGHT } from '../../src/units';
 import { closeIt, edited, freshIds, NOW, smallBook } from '../editing/book';
 
 const { book: empty } = smallBook();
@@ -26,7 +26,10 @@ const pressed = edited(empty, (draft) => {
   setPlaces(
     draft,
     run,
-    copies.map(({ id }, at) => [id, { x: fromMm(5), y: fromMm(10 + 90 * at), turned: false, pinned: false }]),
+    copies.map(({ id }, at) => [
+      id,
+      { x: fromMm(5), y: fromMm(10 + 90 * at), angle: UPRIGHT, pinned: false },
+    ]),
   );
   lockRun(draft, run, freshIds());
   const record = draft.run[run];

@@ -2,13 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { editSettings, lockRun, noteImage, setPlaces, unlockRun } from '../../src/editing';
 import { handOverRun } from '../../src/hand-over';
 import { type Book, type Id, runViewOf } from '../../src/model';
-import { fromMm } from '../../src/units';
+import { fromMm, UPRIGHT } from '../../src/units';
 import { edited, freshIds, NOW, smallBook } from '../editing/book';
 
 const { book: empty, front } = smallBook();
 const run = Object.keys(empty.run)[0] as Id<'run'>;
 const first = Object.values(empty.copy).find(({ transfer }) => transfer === front) ?? expect.fail();
-const at = { x: fromMm(5), y: fromMm(10), turned: false, pinned: false };
+const at = { x: fromMm(5), y: fromMm(10), angle: UPRIGHT, pinned: false };
 
 const corrected = (book: Book, feedCorrected: boolean) =>
   edited(book, (draft) => {

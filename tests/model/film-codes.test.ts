@@ -3,12 +3,12 @@ import { orderLines } from '../../app/orders/order-lines';
 import { addRun, addTransfer, editOrder, edits, lockRun, session, setPlaces } from '../../src/editing';
 import { layRun } from '../../src/layout';
 import { type Book, type Id, ordersByDue } from '../../src/model';
-import { fromMm } from '../../src/units';
+import { fromMm, UPRIGHT } from '../../src/units';
 import { edited, freshIds, smallBook } from '../editing/book';
 
 const { book: empty, order, front } = smallBook();
 const first = Object.keys(empty.run)[0] as Id<'run'>;
-const at = { x: fromMm(5), y: fromMm(10), turned: false, pinned: false };
+const at = { x: fromMm(5), y: fromMm(10), angle: UPRIGHT, pinned: false };
 const copyOf = (book: Book, transfer: string) =>
   Object.values(book.copy).find((copy) => copy.transfer === transfer && copy.state === 'waiting') ??
   expect.fail();

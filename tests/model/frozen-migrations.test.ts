@@ -42,6 +42,7 @@ const shipped = {
   '29-hours.ts': '4c729b4beee94e058e6510b5e18d5c4d3a537f31dda3192ba38f1ed90bde5a3e',
   '30-screens.ts': 'bd8467b3246fa725847b847af0885fc28e1d752e54fa8f9d9d3db053bae82dd4',
   '31-outlines.ts': '8ded635264dec282de08d1a0ffc0c58870a3ac740a0b17aa12aa5dcd2f6ae5f9',
+  '32-angles.ts': '9f6828001a1119769af2187f8e02b1f7b2c35f5bc55230ccc8c088c6111a1252',
   'stored.ts': '521b36949643db86ab41a1f8f81e07c874feccec408a8406320ebcc749fe44c7',
 } as const;
 

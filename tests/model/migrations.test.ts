@@ -96,7 +96,7 @@ describe('migration', () => {
     expect(readRecord('copy', migrated?.get('copy/c'))).toMatchObject({
       run: 'r',
       role: 'ordered',
-      place: { x: 5000, y: 10_000, turned: false, pinned: true },
+      place: { x: 5000, y: 10_000, angle: 0, pinned: true },
     });
     expect(readRecord('copy', migrated?.get('copy/w'))).toMatchObject({ run: null, place: null });
     expect(readRecord('run', migrated?.get('run/r'))).toMatchObject({
@@ -222,7 +222,10 @@ describe('migration', () => {
       fabric: 'cotton',
       wants: 'garments',
     });
-    expect(readRecord('copy', migrated?.get('copy/c'))).toMatchObject({ state: 'placed', place });
+    expect(readRecord('copy', migrated?.get('copy/c'))).toMatchObject({
+      state: 'placed',
+      place: { x: 5000, y: 10_000, angle: 0, pinned: false },
+    });
     expect(readRecord('settings', migrated?.get('settings/shop'))?.station).toEqual({
       ...startingStation('F'),
       hours: expect.objectContaining({ closed: [] }),
@@ -534,7 +537,11 @@ describe('migration', () => {
     it.each([
       ['waiting', copy('c', null, null), { state: 'waiting', run: null, place: null }],
       ['chosen for a run', copy('c', 'r', null), { state: 'waiting', run: 'r', place: null }],
-      ['placed', first, { state: 'placed', run: 'r', place: at(10_000) }],
+      [
+        'placed',
+        first,
+        { state: 'placed', run: 'r', place: { x: 5000, y: 10_000, angle: 0, pinned: false } },
+      ],
       ['shelved', copy('c', null, null, true), { state: 'shelved', run: null, place: null }],
       ['shelved, and chosen since', copy('c', 'r', null, true), { state: 'shelved', run: null }],
       ['placed, and called shelved', copy('c', 'r', at(0), true), { state: 'placed', run: 'r' }],
@@ -847,6 +854,42 @@ describe('migration', () => {
       'run/locked': after,
       'step/1': { redo: [name], undo: [add(after)] },
       [other[0]]: other[1],
+    });
+  });
+
+  it('lays what was turned by a quarter at 90 degrees from version 32 on, in print, in hand and in what undo brings back', () => {
+    const at = (turned: boolean) => ({ x: 5000, y: 10_000, turned, pinned: false });
+    const as = (angle: number) => ({ x: 5000, y: 10_000, angle, pinned: false });
+    const patch = (path: readonly string[], value: unknown) => ({ op: 'replace', path, value });
+    const run = (copies: readonly unknown[]) => ({
+      printed: { to: 1, as: [{ at: 'then', copies }] },
+      snapshot: { at: 'now', copies },
+      received: null,
+    });
+    const stored = new Map<string, unknown>([
+      ['copy/a', { id: 'a', place: at(true) }],
+      ['copy/b', { id: 'b', place: at(false) }],
+      ['copy/c', { id: 'c', place: null }],
+      ['run/r', run([{ id: 'd', place: at(true) }])],
+      ['order/o', { name: 'a', notes: 'turned' }],
+      [
+        'step/1',
+        {
+          redo: [patch(['copy', 'a'], { place: at(true) }), patch(['copy', 'a', 'place', 'turned'], true)],
+          undo: [patch(['copy', 'a', 'place'], at(false)), patch(['run', 'r'], run([{ place: at(true) }]))],
+        },
+      ],
+    ]);
+    expect(Object.fromEntries(migrate(stored, 31) ?? [])).toEqual({
+      'copy/a': { id: 'a', place: as(900) },
+      'copy/b': { id: 'b', place: as(0) },
+      'copy/c': { id: 'c', place: null },
+      'run/r': run([{ id: 'd', place: as(900) }]),
+      'order/o': { name: 'a', notes: 'turned' },
+      'step/1': {
+        redo: [patch(['copy', 'a'], { place: as(900) }), patch(['copy', 'a', 'place', 'angle'], 900)],
+        undo: [patch(['copy', 'a', 'place'], as(0)), patch(['run', 'r'], run([{ place: as(900) }]))],
+      },
     });
   });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { addRun, lockRun, setCount, setPlaces } from '../../src/editing';
 import { copiesBeyond, type Id, orderStates } from '../../src/model';
-import { fromMm } from '../../src/units';
+import { fromMm, UPRIGHT } from '../../src/units';
 import { edited, freshIds, smallBook } from '../editing/book';
 
 const { book: empty, order, front, tag } = smallBook();
@@ -12,7 +12,7 @@ const copiesOf = (transfer: Id<'transfer'>) =>
   Object.values(empty.copy).flatMap((copy) => (copy.transfer === transfer ? [copy.id] : []));
 const lying = (ids: readonly Id<'copy'>[]) =>
   ids.map(
-    (id, index) => [id, { x: fromMm(5), y: fromMm(10 + 90 * index), turned: false, pinned: false }] as const,
+    (id, index) => [id, { x: fromMm(5), y: fromMm(10 + 90 * index), angle: UPRIGHT, pinned: false }] as const,
   );
 
 describe('an order whose copies are on several films', () => {

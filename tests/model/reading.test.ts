@@ -10,7 +10,7 @@ const lockedBook = () => {
   const [run] = Object.values(small.run);
   const [copy] = Object.values(small.copy);
   if (!run || !copy) throw new Error('the small book lacks a run');
-  const place = { x: 5_000, y: 10_000, turned: false, pinned: false };
+  const place = { x: 5_000, y: 10_000, angle: 0, pinned: false };
   const laid = session(small, edits.setPlaces(run.id, [[copy.id, place as never]]), freshIds()).book;
   return { book: session(laid, edits.lockRun(run.id, null), freshIds()).book, run, copy };
 };
@@ -31,7 +31,7 @@ describe('a record', () => {
   const film = Object.values(small.film)[0];
   const copy = Object.values(small.copy)[0];
   const placed = { ...copy, state: 'placed', run: 'r' };
-  const place = { x: 0, y: 0, turned: false, pinned: false };
+  const place = { x: 0, y: 0, angle: 0, pinned: false };
   it.each([
     ['a day that the calendar has not', 'order', small.order[order], 'due', '2026-99-99'],
     ['a 30th of February', 'order', small.order[order], 'due', '2026-02-30'],
@@ -48,6 +48,8 @@ describe('a record', () => {
     ['a transfer without an end', 'transfer', small.transfer[front], 'width', 9e15],
     ['a place beside any film', 'copy', { ...placed, place }, 'place.x', 9e15],
     ['a place beyond any film', 'copy', { ...placed, place }, 'place.y', 9e15],
+    ['a whole turn', 'copy', { ...placed, place }, 'place.angle', 3600],
+    ['a part of a tenth of a degree', 'copy', { ...placed, place }, 'place.angle', 0.5],
     ['a number beyond what is counted', 'copy', copy, 'number', 9e15],
     ['a name of a book’s length', 'order', small.order[order], 'name', 'x'.repeat(3_000_000)],
   ] as const)('with %s is not read', (_, collection, record, path, value) => {

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { finishRun, lockRun, noteAir, noteCheck, setPlaces } from '../../src/editing';
 import type { Id, Instant } from '../../src/model';
 import { dialectOf, ledgerTable, logTable, upkeepTable, writeCsv } from '../../src/output/csv';
-import { fromMm, type LocalDate } from '../../src/units';
+import { fromMm, type LocalDate, UPRIGHT } from '../../src/units';
 import { closeIt, edited, freshIds, LATER, NOW, smallBook } from '../editing/book';
 
 /** Reads a file back as a table program does. */
@@ -94,7 +94,7 @@ describe('the log and the ledger as tables', () => {
       run,
       copies.map(({ id }, at) => [
         id,
-        { x: fromMm(5), y: fromMm(10 + 90 * at), turned: false, pinned: false },
+        { x: fromMm(5), y: fromMm(10 + 90 * at), angle: UPRIGHT, pinned: false },
       ]),
     );
     lockRun(draft, run, freshIds());

@@ -1,7 +1,7 @@
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { measureRun } from '../../src/layout/laid';
 import { draftRun, emptyBook, type Id, type Roll, runView, type Sheets } from '../../src/model';
-import { asMinor, fromMm } from '../../src/units';
+import { asMinor, fromMm, QUARTER, UPRIGHT } from '../../src/units';
 import { NOW } from '../editing/book';
 
 const film: Roll = {
@@ -47,6 +47,8 @@ export function runOf(boxes: readonly Box[], more: Partial<Roll> = {}): LaidRun 
       transfer: {
         id: `${code} ${name}` as Id<'transfer'>,
         name,
+        width: fromMm(turned ? length : width),
+        height: fromMm(turned ? width : length),
         turn: 'quarter',
         artwork: null,
         shade: null,
@@ -55,7 +57,10 @@ export function runOf(boxes: readonly Box[], more: Partial<Roll> = {}): LaidRun 
       y: fromMm(y),
       width: fromMm(width),
       length: fromMm(length),
-      turned,
+      angle: turned ? QUARTER : UPRIGHT,
+      origin: { x: turned ? fromMm(width) : 0, y: 0 },
+      ink: null,
+      byOutline: false,
       outline: null,
       pinned: false,
       fixed: false,

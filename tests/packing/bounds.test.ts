@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createPlanner, leastFilm, type Problem } from '../../src/packing';
-import { um } from '../../src/units';
+import { QUARTER, um } from '../../src/units';
 import { fewestSheets, shortestStrip } from './exhaustive';
 import { anyRoll, anySheets, bareRoll, piece } from './problems';
 import { rollUsed, sheetsUsed } from './used';
@@ -80,8 +80,8 @@ describe('the least film', () => {
         const ends = planner
           .best()
           .placed.map(
-            ({ piece: own, y, turned }) =>
-              y + (turned ? (pieces[own]?.width ?? 0) : (pieces[own]?.length ?? 0)),
+            ({ piece: own, y, angle }) =>
+              y + (angle === QUARTER ? (pieces[own]?.width ?? 0) : (pieces[own]?.length ?? 0)),
           );
         expect(Math.max(...ends)).toBe(shortestStrip(pieces, gap, 5));
       }),

@@ -1,5 +1,5 @@
 import type { Placed, Plan, Problem } from '../../src/packing';
-import { fromMm } from '../../src/units';
+import { fromMm, UPRIGHT } from '../../src/units';
 import { bareRoll, piece } from './problems';
 
 /** A rectangle cut into squares, all of different sizes, by its Bouwkamp code: each square fills the leftmost of the lowest places. */
@@ -35,7 +35,7 @@ export function squaredPlan({ width, height, code }: SquaredRectangle): { proble
     const y = Math.min(...heights);
     const x = heights.indexOf(y);
     heights.fill(y + side, x, x + side);
-    return { piece: index, sheet: 0, x: fromMm(x), y: fromMm(y), turned: false };
+    return { piece: index, sheet: 0, x: fromMm(x), y: fromMm(y), angle: UPRIGHT };
   });
   const plan: Plan = { placed, unplaced: [], used: { kind: 'roll', length: fromMm(height), spans: [] } };
   return { problem, plan };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createPlanner, type Plan, type Problem, validatePlan } from '../../src/packing';
-import { fromMm, um } from '../../src/units';
+import { fromMm, QUARTER, UPRIGHT, um } from '../../src/units';
 import { anyRoll, anySheets, bareRoll, piece, pinSome } from './problems';
 import { rollUsed, sheetsUsed } from './used';
 
@@ -64,7 +64,7 @@ describe('the planner', () => {
     {
       lies: 'a copy on a sheet further on',
       printed: 0,
-      pinned: [{ piece: 1, sheet: 4, x: um(0), y: um(0), turned: false }],
+      pinned: [{ piece: 1, sheet: 4, x: um(0), y: um(0), angle: UPRIGHT }],
     },
   ])('finds the one copy that it lays a place where there are $lies', ({ printed, pinned }) => {
     const problem: Problem = {
@@ -81,7 +81,7 @@ describe('the planner', () => {
     const free = bareRoll(100, [piece(50, 50, { count: 3 })]);
     const problem: Problem = {
       ...free,
-      pinned: [{ piece: 0, sheet: 0, x: um(50), y: um(50), turned: false }],
+      pinned: [{ piece: 0, sheet: 0, x: um(50), y: um(50), angle: UPRIGHT }],
     };
     expect(rollUsed(planned(problem)).length).toBe(100);
   });
@@ -142,7 +142,7 @@ describe('the planner', () => {
 
   it('turns a piece where that is allowed and needed', () => {
     const lying = bareRoll(100, [piece(150, 80, { turn: 'quarter' })]);
-    expect(planned(lying).placed[0]?.turned).toBe(true);
+    expect(planned(lying).placed[0]?.angle).toBe(QUARTER);
     expect(planned(bareRoll(100, [piece(150, 80)])).unplaced).toEqual([
       { piece: 0, count: 1, reason: 'too-wide' },
     ]);
@@ -235,7 +235,7 @@ describe('the planner', () => {
     expect(validatePlan(problem, plan)).toEqual([]);
     const last = plan.placed.filter(({ sheet }) => sheet === sheetsUsed(plan) - 1);
     expect(last).toHaveLength(6);
-    expect(Math.max(...last.map(({ y, turned }) => y + (turned ? 20 : 50)))).toBe(60);
+    expect(Math.max(...last.map(({ y, angle }) => y + (angle === QUARTER ? 20 : 50)))).toBe(60);
     expect(planner.finished()).toBe(true);
   });
 

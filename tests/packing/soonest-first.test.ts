@@ -11,7 +11,7 @@ import {
   validatePlan,
 } from '../../src/packing';
 import { completionsOf, type Part, soonestComplete } from '../../src/packing/completion';
-import { compareEach, fromMm, um } from '../../src/units';
+import { compareEach, fromMm, QUARTER, UPRIGHT, um } from '../../src/units';
 import { anyRoll, anySheets, bareRoll, piece, pinSome } from './problems';
 import { rollUsed, sheetsUsed } from './used';
 
@@ -24,10 +24,11 @@ const planned = (problem: Problem, iterations = 60): Plan => {
 /** Where each rank's copies end that may be moved, the soonest first; sheet after sheet. */
 function ends({ pieces, film, pinned }: Problem, placed: readonly Placed[]): number[] {
   const far = new Map<number, number>();
-  for (const { piece: index, y, sheet, turned } of placed.slice(pinned.length)) {
+  for (const { piece: index, y, sheet, angle } of placed.slice(pinned.length)) {
     const own = pieces[index];
     if (!own) continue;
-    const end = (film.kind === 'sheet' ? sheet * film.length : 0) + y + (turned ? own.width : own.length);
+    const end =
+      (film.kind === 'sheet' ? sheet * film.length : 0) + y + (angle === QUARTER ? own.width : own.length);
     far.set(own.rank, Math.max(far.get(own.rank) ?? 0, end));
   }
   return [...far].sort(([a], [b]) => a - b).map(([, end]) => end);
@@ -137,7 +138,7 @@ describe('copies of the soonest orders', () => {
         const costs = permutations(pieces.length).flatMap((order) => {
           let y = fromMm(lead);
           const placed = order.map((index): Placed => {
-            const at = { piece: index, sheet: 0, x: um(0), y, turned: false };
+            const at = { piece: index, sheet: 0, x: um(0), y, angle: UPRIGHT };
             y = um(y + (pieces[index]?.length ?? 0) + GAP);
             return at;
           });
@@ -191,7 +192,7 @@ describe('copies of the soonest orders', () => {
         piece(fromMm(200), fromMm(60), { rank: 1 }),
         piece(fromMm(190), fromMm(50), { rank: 0 }),
       ]),
-      pinned: [0, 170, 340].map((mm) => ({ piece: 0, sheet: 0, x: um(0), y: fromMm(mm), turned: false })),
+      pinned: [0, 170, 340].map((mm) => ({ piece: 0, sheet: 0, x: um(0), y: fromMm(mm), angle: UPRIGHT })),
     };
     const plan = planned(problem);
     expect(validatePlan(problem, plan)).toEqual([]);

@@ -10,7 +10,7 @@ import {
   type Rect,
   validatePlan,
 } from '../../src/packing';
-import { um } from '../../src/units';
+import { QUARTER, UPRIGHT, um } from '../../src/units';
 import { squaredPlan, squaredRectangles } from './bouwkamp';
 import { anyRoll, anySheets, bareRoll, piece, pinSome } from './problems';
 import { rollUsed } from './used';
@@ -18,9 +18,9 @@ import { rollUsed } from './used';
 const rectsOf = (problem: Problem, plan: Plan, sheet = 0): Rect[] =>
   plan.placed
     .filter((copy) => copy.sheet === sheet)
-    .map(({ piece: index, x, y, turned }) => {
+    .map(({ piece: index, x, y, angle }) => {
       const own = problem.pieces[index] ?? piece(1, 1);
-      return turned
+      return angle === QUARTER
         ? { x, y, width: own.length, length: own.width }
         : { x, y, width: own.width, length: own.length };
     });
@@ -117,7 +117,7 @@ describe('a layout for straight cuts', () => {
       film: { kind: 'sheet', width: um(100), length: um(60), sheetLimit: 1, printed: 0 },
       cutting: 'staged',
       together: { kind: 'apart' },
-      pinned: [{ piece: 0, sheet: 0, x: um(0), y: um(0), turned: false }],
+      pinned: [{ piece: 0, sheet: 0, x: um(0), y: um(0), angle: UPRIGHT }],
     };
     const plan = createPlanner(problem, 1).best();
     expect(validatePlan(problem, plan)).toEqual([]);
@@ -129,7 +129,7 @@ describe('a layout for straight cuts', () => {
     const problem: Problem = {
       ...bareRoll(100, [piece(60, 50), piece(20, 25, { count: 4 })]),
       cutting: 'staged',
-      pinned: [{ piece: 0, sheet: 0, x: um(0), y: um(0), turned: false }],
+      pinned: [{ piece: 0, sheet: 0, x: um(0), y: um(0), angle: UPRIGHT }],
     };
     const pieces = problem.pieces.map((own, index) => ({ ...own, count: index === 0 ? 0 : own.count }));
     expect(rollUsed(createPlanner({ ...problem, pieces }, 1).best()).length).toBe(50);

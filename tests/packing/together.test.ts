@@ -7,7 +7,7 @@ import {
   type Together,
   validatePlan,
 } from '../../src/packing';
-import { fromMm, um } from '../../src/units';
+import { fromMm, QUARTER, um } from '../../src/units';
 import { bareRoll, piece } from './problems';
 import { rollUsed } from './used';
 
@@ -38,9 +38,9 @@ const planned = (problem: Problem): Plan => {
 function meanStretch(problem: Problem, plan: Plan): number {
   const stretches = [0, 1, 2, 3].map((rank) => {
     const own = plan.placed.filter(({ piece: index }) => problem.pieces[index]?.rank === rank);
-    const ends = own.map(({ piece: index, y, turned }) => {
+    const ends = own.map(({ piece: index, y, angle }) => {
       const { width = 0, length = 0 } = problem.pieces[index] ?? {};
-      return y + (turned ? width : length);
+      return y + (angle === QUARTER ? width : length);
     });
     return Math.max(...ends) - Math.min(...own.map(({ y }) => y));
   });

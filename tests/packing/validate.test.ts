@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Plan, type Problem, validatePlan } from '../../src/packing';
-import { um } from '../../src/units';
+import { QUARTER, UPRIGHT, um } from '../../src/units';
 import { piece } from './problems';
 import { rollUsed } from './used';
 
@@ -23,10 +23,10 @@ const problem: Problem = {
 
 const good: Plan = {
   placed: [
-    { piece: 0, sheet: 0, x: um(5), y: um(10), turned: false },
-    { piece: 0, sheet: 0, x: um(49), y: um(10), turned: false },
-    { piece: 1, sheet: 0, x: um(5), y: um(94), turned: true },
-    { piece: 1, sheet: 0, x: um(5), y: um(128), turned: true },
+    { piece: 0, sheet: 0, x: um(5), y: um(10), angle: UPRIGHT },
+    { piece: 0, sheet: 0, x: um(49), y: um(10), angle: UPRIGHT },
+    { piece: 1, sheet: 0, x: um(5), y: um(94), angle: QUARTER },
+    { piece: 1, sheet: 0, x: um(5), y: um(128), angle: QUARTER },
   ],
   unplaced: [],
   used: {
@@ -59,7 +59,7 @@ const broken: [string, Plan, string][] = [
   ['a copy past the end of the roll', moved(3, { y: um(261) }), 'edge'],
   ['two copies closer than the gap across the film', moved(1, { x: um(48) }), 'too-close'],
   ['two copies closer than the gap along it', moved(2, { y: um(93) }), 'too-close'],
-  ['a fixed piece turned', moved(0, { turned: true }), 'turned-but-fixed'],
+  ['a fixed piece turned', moved(0, { angle: QUARTER }), 'turned-but-fixed'],
   ['a piece there is not', moved(0, { piece: 7 }), 'no-such-piece'],
   ['a copy that is missing', taking({ length: um(134) }, { ...good, placed: short }), 'wrong-count'],
   ['a copy too many', { ...good, unplaced: [{ piece: 0, count: 1, reason: 'no-room' }] }, 'wrong-count'],
@@ -114,7 +114,7 @@ describe('the validator', () => {
       pieces: [piece(60, 40, { count: 2 }), piece(40, 60, { count: 2 }), piece(20, 20)],
     };
     const at = (index: number, x: number, y: number) =>
-      ({ piece: index, sheet: 0, x: um(x), y: um(y), turned: false }) as const;
+      ({ piece: index, sheet: 0, x: um(x), y: um(y), angle: UPRIGHT }) as const;
     const around = [at(0, 0, 0), at(1, 60, 0), at(0, 40, 60), at(1, 0, 40)];
     const plan: Plan = {
       placed: [...around, at(2, 40, 40)],
@@ -204,8 +204,8 @@ describe('the validator', () => {
       pieces: [piece(40, 80, { count: 2 })],
     };
     const chain = [
-      { piece: 0, sheet: 0, x: um(0), y: um(0), turned: false },
-      { piece: 0, sheet: 0, x: um(50), y: um(60), turned: false },
+      { piece: 0, sheet: 0, x: um(0), y: um(0), angle: UPRIGHT },
+      { piece: 0, sheet: 0, x: um(50), y: um(60), angle: UPRIGHT },
     ];
     const plan: Plan = { placed: chain, unplaced: [], used: { kind: 'roll', length: um(140), spans: [] } };
     expect(codes(cut, plan)).toEqual(['broken-spans']);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createPlanner as createBoxPlanner, type Plan, type Problem, validatePlan } from '../../src/packing';
 import { atOnce, createPlanner } from '../../src/planning';
-import { fromMm, um } from '../../src/units';
+import { angleOf, fromMm, mayLieAt, TURNINGS, type Turning, UPRIGHT, um } from '../../src/units';
 import { corner, disc, ring } from '../nesting/outlines';
 
 const mm = fromMm;
@@ -19,7 +19,7 @@ const outlines = [
 
 /** Boxes of 40 mm with something bare in most of them. */
 const problem = (
-  which: readonly (readonly [outline: number, count: number, turns?: boolean])[],
+  which: readonly (readonly [outline: number, count: number, turn?: Turning])[],
   more: Partial<Problem> = {},
 ): Problem => ({
   film: {
@@ -34,13 +34,13 @@ const problem = (
   gap: mm(4),
   cutting: 'outlines',
   together: { kind: 'any' },
-  pieces: which.map(([outline, count, turns = true], index) => ({
+  pieces: which.map(([outline, count, turn = 'quarter'], index) => ({
     id: `${index}`,
     width: mm(40),
     length: mm(40),
     outline: outlines[outline] ?? null,
     count,
-    turn: turns ? 'quarter' : 'fixed',
+    turn,
     rank: index,
   })),
   pinned: [],
@@ -51,10 +51,13 @@ const roll = problem([]).film as Extract<Problem['film'], { kind: 'roll' }>;
 
 const anyProblem = fc
   .record({
-    which: fc.array(fc.tuple(fc.nat(outlines.length - 1), fc.integer({ min: 1, max: 4 }), fc.boolean()), {
-      minLength: 1,
-      maxLength: 4,
-    }),
+    which: fc.array(
+      fc.tuple(fc.nat(outlines.length - 1), fc.integer({ min: 1, max: 4 }), fc.constantFrom(...TURNINGS)),
+      {
+        minLength: 1,
+        maxLength: 4,
+      },
+    ),
     gap: fc.constantFrom(0, 2, 6),
     film: fc.oneof(
       fc.constant(roll),
@@ -73,8 +76,8 @@ const anyProblem = fc
   })
   .map(({ which, gap, film, pins }): Problem => {
     const pinned = [
-      { piece: 0, sheet: 0, x: mm(17), y: mm(31.7), turned: false },
-      { piece: 0, sheet: 0, x: mm(62), y: mm(120.1), turned: false },
+      { piece: 0, sheet: 0, x: mm(17), y: mm(31.7), angle: angleOf(30) },
+      { piece: 0, sheet: 0, x: mm(62), y: mm(120.1), angle: angleOf(180) },
     ];
     return problem(which, { gap: mm(gap), film, pinned: pins && film.kind === 'roll' ? pinned : [] });
   });
@@ -103,9 +106,9 @@ describe('planning copies by their outlines', () => {
   });
 
   it.each([
-    ['corner pieces lie in each other', [[1, 2, false]], { width: 64 }],
+    ['corner pieces lie in each other', [[1, 2, 'fixed']], { width: 64 }],
     // Three discs where boxes lie in one row of two: the third drops between them.
-    ['a disc lies between two', [[3, 3, false]], { width: 110 }],
+    ['a disc lies between two', [[3, 3, 'fixed']], { width: 110 }],
   ] as const)('%s', (_, which, { width }) => {
     const film = { ...roll, width: mm(width) };
     const plan = (cutting: Problem['cutting']) => {
@@ -116,9 +119,23 @@ describe('planning copies by their outlines', () => {
     expect(plan('outlines')).toBeLessThan(plan('free') - mm(2));
   });
 
+  it('turns copies half round where they may: two triangles share one box', () => {
+    const film = { ...roll, width: mm(58) };
+    const lengthFor = (turn: Turning): number => {
+      const planner = createPlanner(problem([[2, 2, turn]], { film }), 1);
+      planner.step(200);
+      const plan = planner.best();
+      expect(plan.placed.every(({ angle }) => mayLieAt(turn, angle))).toBe(true);
+      return lengthOf(plan);
+    };
+    // One behind the other their tips lie between the slopes; half round, slope lies by slope.
+    expect(lengthFor('half')).toBeLessThan(lengthFor('fixed') - mm(10));
+    expect(lengthFor('any')).toBeLessThanOrEqual(lengthFor('fixed'));
+  });
+
   it('is told of at once by the boxes, and of a copy put beside what lies there by its outline', () => {
-    const one = problem([[1, 1, false]], {
-      pinned: [{ piece: 0, sheet: 0, x: mm(5), y: mm(10), turned: false }],
+    const one = problem([[1, 1, 'fixed']], {
+      pinned: [{ piece: 0, sheet: 0, x: mm(5), y: mm(10), angle: UPRIGHT }],
       film: { ...roll, width: mm(64) },
     });
     expect(validatePlan(one, atOnce.firstPlan(one))).toEqual([]);

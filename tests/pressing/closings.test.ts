@@ -4,7 +4,7 @@ import { takeOff } from '../../src/editing/places';
 import { layRun } from '../../src/layout';
 import type { Book, Id, Place, Station } from '../../src/model';
 import { platenClosings, pressedTogether, startingStation, type Work, workOf } from '../../src/pressing';
-import { fromInches, fromMm, type Micrometres } from '../../src/units';
+import { fromInches, fromMm, type Micrometres, UPRIGHT } from '../../src/units';
 import { context, edited, smallBook } from '../editing/book';
 
 const { book: small } = smallBook();
@@ -34,7 +34,7 @@ function shirts(
   return edited(made, (draft) => {
     let y = 10;
     const at = Object.values(draft.copy).map(({ id, transfer }): [Id<'copy'>, Place] => {
-      const place = { x: fromMm(5), y: fromMm(y), turned: false, pinned: false };
+      const place = { x: fromMm(5), y: fromMm(y), angle: UPRIGHT, pinned: false };
       y += (draft.transfer[transfer]?.height ?? 0) / 1000 + 10;
       return [id, place];
     });

@@ -1,9 +1,9 @@
 import { addOrder, addRun, addTransfer, editOrder, setPlaces } from '../../src/editing';
 import type { Book, Id, Place } from '../../src/model';
-import { fromMm, type LocalDate } from '../../src/units';
+import { fromMm, type LocalDate, UPRIGHT } from '../../src/units';
 import { edited, freshIds, smallBook } from '../editing/book';
 
-const at = (x: number, y: number): Place => ({ x: fromMm(x), y: fromMm(y), turned: false, pinned: false });
+const at = (x: number, y: number): Place => ({ x: fromMm(x), y: fromMm(y), angle: UPRIGHT, pinned: false });
 
 /**
  * Two runs: the fronts of an order on the first, its tags on the second beside those of another order, which is due early on a

@@ -13,12 +13,12 @@ import {
   workOf,
 } from '../../src/pressing';
 import { createScheduler, validateSchedule } from '../../src/pressing/schedule';
-import { fromMm, type LocalDate } from '../../src/units';
+import { fromMm, type LocalDate, UPRIGHT } from '../../src/units';
 import { context, edited, smallBook } from '../editing/book';
 
 const { book: empty, order, front, tag } = smallBook();
 const [run] = Object.values(empty.run) as [Run];
-const at = (x: number, y: number): Place => ({ x: fromMm(x), y: fromMm(y), turned: false, pinned: false });
+const at = (x: number, y: number): Place => ({ x: fromMm(x), y: fromMm(y), angle: UPRIGHT, pinned: false });
 const copiesOf = (transfer: string) =>
   Object.values(empty.copy)
     .filter((copy) => copy.transfer === transfer)

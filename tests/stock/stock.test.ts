@@ -37,7 +37,7 @@ import {
   stocked,
   sumsOf,
 } from '../../src/stock';
-import { asMilligrams, fromMass, fromMm, fromVolume, type LocalDate } from '../../src/units';
+import { asMilligrams, fromMass, fromMm, fromVolume, type LocalDate, UPRIGHT } from '../../src/units';
 import { closeIt, closingOf, edited, freshIds, LATER, smallBook } from '../editing/book';
 
 const ids = freshIds;
@@ -67,7 +67,10 @@ const kept = edited(small, (draft) => {
   setPlaces(
     draft,
     run,
-    copies.map(({ id }, at) => [id, { x: fromMm(5), y: fromMm(10 + 90 * at), turned: false, pinned: false }]),
+    copies.map(({ id }, at) => [
+      id,
+      { x: fromMm(5), y: fromMm(10 + 90 * at), angle: UPRIGHT, pinned: false },
+    ]),
   );
 });
 const pressed = edited(

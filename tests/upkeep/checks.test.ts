@@ -11,7 +11,7 @@ import {
   setPlaces,
 } from '../../src/editing';
 import { asId, type Book, type Id, type Instant } from '../../src/model';
-import { fromMm, fromUnit, type LocalDate, toUnit, um } from '../../src/units';
+import { fromMm, fromUnit, type LocalDate, toUnit, UPRIGHT, um } from '../../src/units';
 import { checkStates, checksOf, filmSince, type Standing } from '../../src/upkeep';
 import { context, edited, smallBook } from '../editing/book';
 
@@ -125,7 +125,7 @@ describe('film that went through', () => {
     const copy = Object.values(book.copy).find(({ transfer }) => transfer === front);
     if (!run || !copy) throw new Error('the book is not as expected');
     const at = (hour: string) => ({ ...context(), now: `2026-11-25T${hour}:00:00.000Z` as Instant });
-    const place = { x: fromMm(5), y: fromMm(10), turned: false, pinned: false };
+    const place = { x: fromMm(5), y: fromMm(10), angle: UPRIGHT, pinned: false };
     const printed = edited(book, (draft) => {
       setPlaces(draft, run.id, new Map([[copy.id, place]]));
       lockRun(draft, run.id, at('13'));

@@ -22,17 +22,16 @@ export function createOutlines(
   const checker = openChecker();
   const known = new Map<string, readonly Contour[] | 'growing'>();
   return {
-    get({ transfer, turned, width, length }, gap) {
-      const { artwork } = transfer;
+    get({ transfer }, gap) {
+      const { artwork, width, height } = transfer;
       if (artwork === null) return null;
-      const printed = turned ? { width: length, height: width } : { width, height: length };
-      const key = `${artwork} ${printed.width}x${printed.height} ${gap}`;
+      const key = `${artwork} ${width}x${height} ${gap}`;
       const lines = known.get(key);
       if (lines) return lines === 'growing' ? null : lines;
       const outline = outlineOf(artwork);
       if (!outline) return null;
       known.set(key, 'growing');
-      void checker.grow(outline, printed, um(gap / 2)).then(
+      void checker.grow(outline, { width, height }, um(gap / 2)).then(
         (grown) => {
           known.set(key, grown);
           onChange();

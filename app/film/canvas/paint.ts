@@ -6,7 +6,7 @@ import { toScreen, type Viewport } from '../../store/viewport';
 import { tapeInches } from '../../words/format';
 import { paintCode, paintCodeAbove, paintCodeOf } from './codes';
 import type { Outlines } from './outlines';
-import type { Pictures } from './pictures';
+import type { Lies, Pictures } from './pictures';
 import { type CanvasColours, FONT } from './theme';
 
 /** All that a frame is drawn from. The canvas keeps nothing of its own. */
@@ -121,7 +121,7 @@ export function paintCopy(context: Context, scene: Scene, copy: LaidCopy, hold: 
   context.fillStyle = copy.transfer.shade ?? colours.paper;
   context.fillRect(left, top, width, height);
   const { artwork } = copy.transfer;
-  const isDrawn = artwork !== null && pictures.draw(context, artwork, copy.turned, box);
+  const isDrawn = artwork !== null && pictures.draw(context, artwork, liesOf(scene, copy));
   if (!isDrawn) {
     context.globalAlpha = 0.16;
     context.fillStyle = tint;
@@ -138,6 +138,13 @@ export function paintCopy(context: Context, scene: Scene, copy: LaidCopy, hold: 
   if (!isDrawn) paintCode(context, copy, box);
   else paintCodeAbove(context, copy, box, scene.run.film.gap * view.scale);
   if (copy.pinned && !copy.fixed) paintPin(context, colours, left + width, top, Math.min(width, height));
+}
+
+/** How the picture of a copy lies on the screen. */
+function liesOf({ view, run }: Scene, copy: LaidCopy): Lies {
+  const { width, height } = copy.transfer;
+  const corner = toScreen(view, run.film.width, { ...onFilm(copy, 0, 0), width: 0, length: 0 });
+  return { angle: copy.angle, corner, across: width * view.scale, down: height * view.scale };
 }
 
 /** Begins a path along what a copy keeps the gap by: its outline, or its box. */

@@ -1,16 +1,26 @@
+import { type Angle, degreesOf, QUARTER, quartersIn } from '../../../src/units';
 import { fetchPart } from '../../offline/part';
 import type { Sharp } from './sharp';
 
-/** Draws the picture of an artwork into a box of the canvas, oriented as the film lies on the screen. */
+/** How a picture lies on the canvas, in its pixels. */
+export interface Lies {
+  /** How far it is turned on the film, clockwise; on the screen a quarter less. */
+  readonly angle: Angle;
+  /** Where its left top corner is. */
+  readonly corner: { readonly left: number; readonly top: number };
+  /** Its size as it stands upright. */
+  readonly across: number;
+  readonly down: number;
+}
+
+/** Draws the picture of an artwork as it lies on the film. */
 export interface Pictures {
   /** @returns whether there is one to draw */
-  draw(
-    context: CanvasRenderingContext2D,
-    artwork: string,
-    turned: boolean,
-    box: { readonly left: number; readonly top: number; readonly width: number; readonly height: number },
-  ): boolean;
+  draw(context: CanvasRenderingContext2D, artwork: string, lies: Lies): boolean;
 }
+
+/** It stands upright on the screen. */
+const STANDING = QUARTER;
 
 /** Sizes are rounded up to steps of this ratio, so that zooming makes few pictures. */
 const STEP = 1.5;
@@ -21,23 +31,26 @@ const ENLARGED = 1.2;
 
 const stepUp = (pixels: number) => STEP ** Math.ceil(Math.log(Math.max(8, pixels)) / Math.log(STEP));
 
-/** An unturned copy has its right side at the top, a turned one (a quarter clockwise) stands upright. */
+/** A copy that is not turned has its right side at the top of the screen, one turned by a quarter stands upright. */
 function drawTurned(
   context: CanvasRenderingContext2D,
-  picture: ImageBitmap,
-  turned: boolean,
-  { left, top, width, height }: Parameters<Pictures['draw']>[3],
+  picture: ImageBitmap | HTMLCanvasElement,
+  { angle, corner, across, down }: Lies,
 ): void {
-  context.imageSmoothingQuality = 'high';
-  if (turned) {
-    context.drawImage(picture, left, top, width, height);
-    return;
-  }
   context.save();
-  context.translate(left, top + height);
-  context.rotate(-Math.PI / 2);
-  context.drawImage(picture, 0, 0, height, width);
+  context.imageSmoothingQuality = 'high';
+  context.translate(corner.left, corner.top);
+  context.rotate(((degreesOf(angle) - 90) * Math.PI) / 180);
+  context.drawImage(picture, 0, 0, across, down);
   context.restore();
+}
+
+/** A picture turned by quarters as it lies on the screen, its box at the origin of a canvas of its own. */
+function inItsBox({ angle, across, down }: Lies): { lies: Lies; width: number; height: number } {
+  const quarters = quartersIn(angle) ?? 0;
+  const [width, height] = quarters % 2 === 0 ? [down, across] : [across, down];
+  const corner = { left: quarters >= 2 ? width : 0, top: quarters === 0 || quarters === 3 ? height : 0 };
+  return { lies: { angle, corner, across, down }, width, height };
 }
 
 /**
@@ -77,17 +90,19 @@ export function createPictures(
     onChange();
   };
 
-  const small = (thumbnail: ImageBitmap, artwork: string, turned: boolean, width: number, height: number) => {
-    const across = stepUp(width);
-    const key = `${artwork} ${turned} ${across}`;
+  /** A thumbnail turned by quarters, in some steps of sizes. */
+  const small = (thumbnail: ImageBitmap, artwork: string, { angle, across, down }: Lies) => {
+    const wide = stepUp(across);
+    const key = `${artwork} ${angle} ${wide}`;
     const known = drawn.get(key);
     if (known) return known;
+    const size = { across: Math.round(wide), down: Math.max(1, Math.round((wide * down) / across)) };
+    const { lies, width, height } = inItsBox({ angle, corner: { left: 0, top: 0 }, ...size });
     const canvas = document.createElement('canvas');
-    canvas.width = Math.round(across);
-    canvas.height = Math.round((across * height) / width);
+    canvas.width = width;
+    canvas.height = height;
     const context = canvas.getContext('2d');
-    if (context)
-      drawTurned(context, thumbnail, turned, { left: 0, top: 0, width: canvas.width, height: canvas.height });
+    if (context) drawTurned(context, thumbnail, lies);
     drawn.set(key, canvas);
     if (drawn.size > MOST_KEPT)
       for (const oldest of [...drawn.keys()].slice(0, MOST_KEPT / 2)) drawn.delete(oldest);
@@ -95,18 +110,29 @@ export function createPictures(
   };
 
   return {
-    draw(context, artwork, turned, box) {
+    draw(context, artwork, lies) {
       const thumbnail = thumbnails.get(artwork);
       if (thumbnail === undefined) void fetchThumbnail(artwork);
       if (!(thumbnail instanceof ImageBitmap)) return false;
-      const [width, height] = [box.width * devicePixelRatio, box.height * devicePixelRatio];
-      const longest = Math.max(width, height);
+      const longest = Math.max(lies.across, lies.down) * devicePixelRatio;
       if (longest > ENLARGED * Math.max(thumbnail.width, thumbnail.height)) {
         // What is so large is drawn straight to the canvas: a copy of it for each size would take hundreds of megabytes.
-        drawTurned(context, sharpNow()?.get(artwork, longest) ?? thumbnail, turned, box);
-      } else {
-        const picture = small(thumbnail, artwork, turned, width, height);
-        context.drawImage(picture, box.left, box.top, box.width, box.height);
+        drawTurned(context, sharpNow()?.get(artwork, longest) ?? thumbnail, lies);
+        return true;
+      }
+      const quarters = quartersIn(lies.angle);
+      const picture = small(thumbnail, artwork, {
+        ...lies,
+        // What lies between quarter turns is turned as it is drawn.
+        angle: quarters === null ? STANDING : lies.angle,
+        across: lies.across * devicePixelRatio,
+        down: lies.down * devicePixelRatio,
+      });
+      if (quarters === null) drawTurned(context, picture, lies);
+      else {
+        const box = inItsBox(lies);
+        const left = lies.corner.left - box.lies.corner.left;
+        context.drawImage(picture, left, lies.corner.top - box.lies.corner.top, box.width, box.height);
       }
       return true;
     },

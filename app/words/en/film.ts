@@ -117,7 +117,7 @@ export const film = {
   size: 'Size',
   across: 'From edge',
   along: 'Along',
-  turned: 'Turned',
+  turned: 'Turned by',
   pinned: 'Pinned',
   overview: 'The whole run; the frame is what is in view',
   settings: 'Film and price',

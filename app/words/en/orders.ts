@@ -117,6 +117,7 @@ export const orders = {
   height: 'Height',
   count: 'Qty',
   mayTurn: 'May turn',
+  turnings: { fixed: 'No', half: 'Half round', quarter: 'By quarters', any: 'Any angle' },
   artwork: 'Artwork',
   prints: 'Will print',
   addArtwork: (name: string) => `Choose an image for ${name}`,

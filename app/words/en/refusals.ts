@@ -1,11 +1,19 @@
 import type { Refusal } from '../../../src/layout';
 import type { UnplacedReason } from '../../../src/packing';
+import type { Turning } from '../../../src/units';
 import { rulerLength, type Ways } from '../format';
 
 export const unplaced: Record<UnplacedReason, string> = {
   'too-wide': 'is wider than the printable film, even where it may be turned',
   'too-long': 'is longer than a span or the film allows',
   'no-room': 'found no room: the roll is too short for all of them',
+};
+
+const turned: Record<Turning, string> = {
+  fixed: 'this transfer may not be turned',
+  half: 'this transfer may only be turned half round',
+  quarter: 'this transfer may only be turned by quarters',
+  any: 'it may lie at any angle',
 };
 
 export function refusal(problem: Refusal, ways: Ways): string {
@@ -24,6 +32,6 @@ export function refusal(problem: Refusal, ways: Ways): string {
     case 'no-knife-line':
       return `no straight cut would fit, and spans may be no longer than ${rulerLength(problem.spanMax, ways)}`;
     case 'may-not-turn':
-      return 'this transfer may not be turned';
+      return turned[problem.turning];
   }
 }

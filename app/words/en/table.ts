@@ -53,7 +53,7 @@ function cellProblem(problem: CellProblem, ways: Ways): string {
     case 'due':
       return `${name} ${dateProblems[problem.code]}`;
     case 'turn':
-      return `${name} write yes or no.`;
+      return `${name} write yes, no, half or any.`;
   }
 }
 

@@ -118,7 +118,7 @@ export const film: Words['film'] = {
   size: 'Medida',
   across: 'Desde el borde',
   along: 'A lo largo',
-  turned: 'Girada',
+  turned: 'Giro',
   pinned: 'Fijada',
   overview: 'La tirada entera; el marco es lo que se ve',
   settings: 'Película y precio',

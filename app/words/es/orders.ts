@@ -121,6 +121,7 @@ export const orders: Words['orders'] = {
   height: 'Alto',
   count: 'Cant.',
   mayTurn: 'Se puede girar',
+  turnings: { fixed: 'No', half: 'Media vuelta', quarter: 'Por cuartos', any: 'Cualquier ángulo' },
   artwork: 'Arte',
   prints: 'Cómo saldrá',
   addArtwork: (name) => `Elegir una imagen para ${name}`,

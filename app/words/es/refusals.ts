@@ -1,11 +1,19 @@
 import type { Refusal } from '../../../src/layout';
 import type { UnplacedReason } from '../../../src/packing';
+import type { Turning } from '../../../src/units';
 import { rulerLength, type Ways } from '../format';
 
 export const unplaced: Record<UnplacedReason, string> = {
   'too-wide': 'es más ancho que la zona imprimible, incluso girado donde se permite',
   'too-long': 'es más largo de lo que permite un tramo o la película',
   'no-room': 'no ha encontrado sitio: el rollo es corto para todo',
+};
+
+const turned: Record<Turning, string> = {
+  fixed: 'este transfer no se puede girar',
+  half: 'este transfer solo se puede girar media vuelta',
+  quarter: 'este transfer solo se puede girar por cuartos',
+  any: 'puede estar en cualquier ángulo',
 };
 
 export function refusal(problem: Refusal, ways: Ways): string {
@@ -24,6 +32,6 @@ export function refusal(problem: Refusal, ways: Ways): string {
     case 'no-knife-line':
       return `ya no cabría ningún corte recto, y ningún tramo puede pasar de ${rulerLength(problem.spanMax, ways)}`;
     case 'may-not-turn':
-      return 'este transfer no se puede girar';
+      return turned[problem.turning];
   }
 }

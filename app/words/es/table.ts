@@ -54,7 +54,7 @@ function cellProblem(problem: CellProblem, ways: Ways): string {
     case 'due':
       return `${name} ${dateProblems[problem.code]}`;
     case 'turn':
-      return `${name} hay que escribir sí o no.`;
+      return `${name} hay que escribir sí, no, media vuelta o libre.`;
   }
 }
 

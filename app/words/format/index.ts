@@ -1,4 +1,6 @@
 import {
+  type Angle,
+  degreesOf,
   fromMm,
   fromUnit,
   kilogramsIn,
@@ -227,6 +229,10 @@ export function counted(count: number, one: string, many: string, ways: Pick<Way
   const rule = new Intl.PluralRules(ways.locale).select(count);
   return `${whole(count, ways)} ${rule === 'one' ? one : many}`;
 }
+
+/** How far something is turned: `22.5°`. */
+export const angle = (value: Angle, { locale }: Pick<Ways, 'locale'>): string =>
+  `${number(degreesOf(value), locale, 0, 1)}°`;
 
 /** `330 °F`, `165.5 °C` */
 const degrees = (value: Temperature, unit: TemperatureUnit, locale: string): string =>

@@ -28,6 +28,7 @@ import { tellOrdersApart } from './28-tints';
 import { keepHours } from './29-hours';
 import { knowScreens } from './30-screens';
 import { layByOutlines } from './31-outlines';
+import { layAtAngles } from './32-angles';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -64,6 +65,7 @@ const migrations: readonly Migration[] = [
   keepHours,
   knowScreens,
   layByOutlines,
+  layAtAngles,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

@@ -1,10 +1,12 @@
 import type { PixelBox } from '../../artwork';
 import type { LaidCopy, LaidRun } from '../../layout';
 import type { Id } from '../../model';
-import { fromInches, type Micrometres, um } from '../../units';
+import { turnOf } from '../../outlines';
+import { degreesOf, fromInches, type Micrometres, quartersIn, um } from '../../units';
 import type { Frame, Part } from './frames';
 import { type FilmMark, type MarkChoice, marksOf } from './marks';
 import { laidSize, type Orientation, type PixelSize } from './orientation';
+import type { Slant } from './slant';
 
 /** Pixels an inch that an image may have. */
 export const PPI = { least: 150, start: 300, most: 720 } as const;
@@ -24,6 +26,8 @@ export interface CopyBox extends PixelBox {
   readonly artwork: Id<'artwork'> | null;
   /** The artwork's size in these pixels, as it stands upright. */
   readonly upright: PixelSize;
+  /** How it lies in its box, if that is between quarter turns; the orientation is then the box's. */
+  readonly slant: Slant | null;
   readonly orientation: Orientation;
 }
 
@@ -88,8 +92,12 @@ export function imageOf(run: LaidRun, frame: Frame, choice: ImageChoice): PrintI
   const half = firstEnd === 'tail';
 
   /** Where a box of the film lies in the image. */
-  const boxOf = ({ x, y }: { x: number; y: number }, upright: PixelSize, turned: boolean) => {
-    const orientation = { turned, half, mirrored };
+  const boxOf = (
+    { x, y }: { x: number; y: number },
+    upright: PixelSize,
+    quarters: Orientation['quarters'] = 0,
+  ) => {
+    const orientation = { quarters, half, mirrored };
     const { width, height } = laidSize(upright, orientation);
     const [left, top] = [nearest(x), nearest(alongOf(y - frame.from))];
     return {
@@ -97,14 +105,40 @@ export function imageOf(run: LaidRun, frame: Frame, choice: ImageChoice): PrintI
       y: half ? along - top - height : top,
       width,
       height,
-      upright,
       orientation,
     };
   };
+  const pixelsOf = (value: number) => Math.max(1, sizeOf(value));
   const copyBox = (copy: LaidCopy): CopyBox => {
-    const [width, height] = [Math.max(1, sizeOf(copy.width)), Math.max(1, sizeOf(alongOf(copy.length)))];
-    const upright = copy.turned ? { width: height, height: width } : { width, height };
-    return { copy: copy.id, artwork: copy.transfer.artwork, ...boxOf(copy, upright, copy.turned) };
+    const named = { copy: copy.id, artwork: copy.transfer.artwork };
+    const quarters = quartersIn(copy.angle);
+    if (quarters === null) {
+      const upright = { width: pixelsOf(copy.transfer.width), height: pixelsOf(copy.transfer.height) };
+      // Its ink ends within its box; the last pixels it has a share in are its own too, where the image has them.
+      const box = {
+        width: Math.max(1, Math.min(Math.ceil(copy.width * scale), across - nearest(copy.x))),
+        height: Math.max(
+          1,
+          Math.min(Math.ceil(alongOf(copy.length) * scale), along - nearest(alongOf(copy.y - frame.from))),
+        ),
+      };
+      return { ...named, upright, slant: slantOf(copy, upright, box), ...boxOf(copy, box) };
+    }
+    const [width, height] = [pixelsOf(copy.width), pixelsOf(alongOf(copy.length))];
+    const upright = laidSize({ width, height }, { quarters });
+    return { ...named, upright, slant: null, ...boxOf(copy, upright, quarters) };
+  };
+  /** How a picture lies in its box, as long as the printer takes it to be along the film. */
+  const slantOf = (copy: LaidCopy, upright: PixelSize, box: PixelSize): Slant => {
+    const { cos, sin } = turnOf(degreesOf(copy.angle));
+    const perAcross = (copy.transfer.width * scale) / upright.width;
+    const perDown = (copy.transfer.height * scale) / upright.height;
+    return {
+      box,
+      origin: { x: copy.origin.x * scale, y: alongOf(copy.origin.y) * scale },
+      across: { x: cos * perAcross, y: alongOf(sin * perAcross) },
+      down: { x: -sin * perDown, y: alongOf(cos * perDown) },
+    };
   };
   /** Rounded up, so that no mark is smaller than it should be, and kept within the image. */
   const markBox = ({ text, x, y, width, length: tall }: FilmMark): MarkBox => {
@@ -115,7 +149,7 @@ export function imageOf(run: LaidRun, frame: Frame, choice: ImageChoice): PrintI
       x: inside(x, across, upright.width, 1 / scale),
       y: frame.from + inside(y - frame.from, along, upright.height, feed / scale),
     };
-    return { text, ...boxOf(at, upright, false) };
+    return { text, upright, ...boxOf(at, upright) };
   };
   const { marks, unnumbered } = marksOf(run, frame, choice.marks);
   const fromTop = (a: PixelBox, b: PixelBox) => a.y - b.y || a.x - b.x;

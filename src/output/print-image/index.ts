@@ -9,7 +9,8 @@ export {
   PPI,
   type PrintImage,
 } from './image';
-export { orient, type PixelSize } from './orientation';
+export { lyingTile } from './lying-tile';
+export type { PixelSize } from './orientation';
 export { planesOf } from './planes';
 export { pngChunk, pngEnd, pngHead } from './png';
 export { createResampler } from './resample';

@@ -1,9 +1,9 @@
 /**
- * How an upright picture lies in the image: turned by a quarter clockwise, then half round, then mirrored from side to
+ * How an upright picture lies in the image: turned clockwise by quarters, then half round, then mirrored from side to
  * side. All are permutations of pixels, so no colour changes by them.
  */
 export interface Orientation {
-  readonly turned: boolean;
+  readonly quarters: 0 | 1 | 2 | 3;
   readonly half: boolean;
   readonly mirrored: boolean;
 }
@@ -13,17 +13,22 @@ export interface PixelSize {
   readonly height: number;
 }
 
-export const laidSize = ({ width, height }: PixelSize, { turned }: Orientation): PixelSize =>
-  turned ? { width: height, height: width } : { width, height };
+export const laidSize = (
+  { width, height }: PixelSize,
+  { quarters }: Pick<Orientation, 'quarters'>,
+): PixelSize => (quarters % 2 === 1 ? { width: height, height: width } : { width, height });
 
 /** Which pixel of the upright picture lies at a place of the laid one, as `first + x * across + y * down`. */
-function walk({ width, height }: PixelSize, { turned, half, mirrored }: Orientation) {
-  const laid = laidSize({ width, height }, { turned, half, mirrored });
+function walk({ width, height }: PixelSize, { quarters, half, mirrored }: Orientation) {
+  const laid = laidSize({ width, height }, { quarters });
+  // Two quarter turns are half a turn, and two of these none.
+  const isRound = half !== quarters >= 2;
+  const isTurned = quarters % 2 === 1;
   const indexAt = (x: number, y: number): number => {
-    const flipped = mirrored !== half;
+    const flipped = mirrored !== isRound;
     const across = flipped ? laid.width - 1 - x : x;
-    const down = half ? laid.height - 1 - y : y;
-    return turned ? (laid.width - 1 - across) * width + down : down * width + across;
+    const down = isRound ? laid.height - 1 - y : y;
+    return isTurned ? (laid.width - 1 - across) * width + down : down * width + across;
   };
   const first = indexAt(0, 0);
   return { laid, first, across: indexAt(1, 0) - first, down: indexAt(0, 1) - first };
@@ -38,7 +43,7 @@ export function orient(
   size: PixelSize,
   orientation: Orientation,
 ): Uint32Array<ArrayBuffer> {
-  if (!orientation.turned && !orientation.half && !orientation.mirrored) return pixels;
+  if (orientation.quarters === 0 && !orientation.half && !orientation.mirrored) return pixels;
   const { laid, first, across, down } = walk(size, orientation);
   const moved = new Uint32Array(pixels.length);
   let to = 0;

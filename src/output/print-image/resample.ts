@@ -14,7 +14,7 @@ interface Taps {
  * 29(6), 1153-1160, 1981. Its negative lobe sharpens; having one only, it leaves no faint ring outside of an edge,
  * which would take powder.
  */
-function cubic(distance: number): number {
+export function cubic(distance: number): number {
   const x = Math.abs(distance);
   if (x < 1) return (1.5 * x - 2.5) * x * x + 1;
   if (x < 2) return ((-0.5 * x + 2.5) * x - 4) * x + 2;

@@ -1,10 +1,12 @@
 import type { CopyBox, PrintImage } from './image';
 import type { Orientation, PixelSize } from './orientation';
+import type { Slant } from './slant';
 
 /** An artwork at one printed size and lying one way: the pixels of every copy that looks so. */
 export interface Tile {
   readonly key: string;
   readonly upright: PixelSize;
+  readonly slant: Slant | null;
   readonly orientation: Orientation;
   /** Rows of all images, counted on from one to the next, before which it is not needed, and from which no more. */
   readonly needed: number;
@@ -14,9 +16,10 @@ export interface Tile {
 export const tileKey = ({
   artwork,
   upright,
-  orientation: { turned, half, mirrored },
-}: Pick<CopyBox, 'artwork' | 'upright' | 'orientation'>): string =>
-  [artwork, upright.width, upright.height, turned, half, mirrored].join(' ');
+  slant,
+  orientation: { quarters, half, mirrored },
+}: Pick<CopyBox, 'artwork' | 'upright' | 'slant' | 'orientation'>): string =>
+  [artwork, upright.width, upright.height, quarters, half, mirrored, JSON.stringify(slant)].join(' ');
 
 /** The tiles that images are made of, by artwork, so that each artwork is decoded once and each size of it made once. */
 export function tilesByArtwork(images: readonly PrintImage[]): Map<string, Tile[]> {
@@ -32,6 +35,7 @@ export function tilesByArtwork(images: readonly PrintImage[]): Map<string, Tile[
         key,
         artwork: box.artwork,
         upright: box.upright,
+        slant: box.slant,
         orientation: box.orientation,
         needed: Math.min(known?.needed ?? begins, begins),
         done: Math.max(known?.done ?? 0, ends),

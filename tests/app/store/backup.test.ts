@@ -10,7 +10,7 @@ import { type Book, type Id, type Opened, settingsOf } from '../../../src/model'
 import { bytesOf, unpackBundle } from '../../../src/output/backup';
 import { unsummed } from '../../../src/stock';
 import type { SnapshotProblem, SnapshotReason } from '../../../src/storage';
-import { fail, ok, type Result, um } from '../../../src/units';
+import { fail, ok, type Result, UPRIGHT, um } from '../../../src/units';
 import { sha256 } from '../../../src/units/browser/sha256';
 import { WorkerFailed } from '../../../src/workers/browser';
 import { context, edited, smallBook, smallSettings } from '../../editing/book';
@@ -442,7 +442,7 @@ describe('a snapshot', () => {
   it('is brought back with copies that lie over each other off the film', async () => {
     const over = edited(small.book, (draft) => {
       const [run] = Object.values(draft.run);
-      const place = { x: um(20_000), y: um(20_000), turned: false, pinned: false };
+      const place = { x: um(20_000), y: um(20_000), angle: UPRIGHT, pinned: false };
       for (const copy of Object.values(draft.copy))
         if (run) draft.copy[copy.id] = { ...copy, state: 'placed', run: run.id, place };
     });

@@ -4,7 +4,7 @@ import { act, undo, useShop } from '../../../app/store/shop';
 import { edits, setPlaces } from '../../../src/editing';
 import { copiesByTransfer, runOf } from '../../../src/model';
 import { createPlanner, type Plan, type Problem } from '../../../src/packing';
-import { fromMm, um } from '../../../src/units';
+import { fromMm, UPRIGHT, um } from '../../../src/units';
 import { edited, smallBook } from '../../editing/book';
 
 interface Search {
@@ -34,7 +34,7 @@ const apart = edited(book, (draft) =>
     run,
     (copiesByTransfer(book).get(front) ?? []).map(({ id }, at) => [
       id,
-      { x: fromMm(10), y: fromMm(100 + 300 * at), turned: false, pinned: false },
+      { x: fromMm(10), y: fromMm(100 + 300 * at), angle: UPRIGHT, pinned: false },
     ]),
   ),
 );

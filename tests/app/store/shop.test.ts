@@ -3,7 +3,7 @@ import { act, actInstead, redo, undo, useShop } from '../../../app/store/shop';
 import { useView } from '../../../app/store/view';
 import { edits, historyOf } from '../../../src/editing';
 import type { Id } from '../../../src/model';
-import { fromMm } from '../../../src/units';
+import { fromMm, UPRIGHT } from '../../../src/units';
 import { edited, smallBook } from '../../editing/book';
 
 const { book, front, order } = smallBook();
@@ -76,7 +76,7 @@ describe('the shop', () => {
     const [run] = Object.values(book.run);
     const copies = Object.values(book.copy).filter(({ transfer }) => transfer === front);
     const places = copies.slice(0, 2).map(({ id }, at) => {
-      const place = { x: fromMm(5 + 105 * at), y: fromMm(10), turned: false, pinned: false };
+      const place = { x: fromMm(5 + 105 * at), y: fromMm(10), angle: UPRIGHT, pinned: false };
       return [id, place] as const;
     });
     act(edits.setPlaces(run?.id as Id<'run'>, places));

@@ -105,7 +105,7 @@ const refusals: Record<Refusal['code'], Refusal> = {
   'before-lead': { code: 'before-lead' },
   'past-end': { code: 'past-end' },
   'no-print': { code: 'no-print' },
-  'may-not-turn': { code: 'may-not-turn' },
+  'may-not-turn': { code: 'may-not-turn', turning: 'half' },
   'too-close': { code: 'too-close', other, gap: fromMm(5) },
   'no-knife-line': { code: 'no-knife-line', spanMax: fromMm(480) },
 };

@@ -86,16 +86,17 @@ const typing =
       return `${told} := ${typed}`;
     });
 
-/** Turns one of the switches of a name over. */
-const ticking =
+/** Chooses one of a few. */
+const choosing =
   (name: RegExp): Act['act'] =>
   async (page, chance) =>
     onlyIfThere(
-      await drawn(page.getByRole('main').getByRole('checkbox', { name, disabled: false }), chance),
-      async (box) => {
-        const told = await nameOf(box);
-        await box.click({ force: true });
-        return told;
+      await drawn(page.getByRole('main').getByRole('combobox', { name, disabled: false }), chance),
+      async (list) => {
+        const options = await list.locator('option').allTextContents();
+        const [told, option] = [await nameOf(list), options[chance.below(options.length)] ?? ''];
+        await list.selectOption(option);
+        return `${told} := ${option}`;
       },
     );
 
@@ -213,7 +214,7 @@ export const acts: readonly Act[] = [
     weight: 3,
     act: typing(/^Width: /, ({ of }) => of(['60', '120 mm', '4 in', '330', 'abc'])),
   },
-  { name: 'let a transfer turn', room: 'Orders', weight: 2, act: ticking(/^May turn: /) },
+  { name: 'let a transfer turn', room: 'Orders', weight: 2, act: choosing(/^May turn: /) },
   { name: 'remove a transfer', room: 'Orders', weight: 1, act: pressing(/^Remove (?!order)/) },
   { name: 'remove an order', room: 'Orders', weight: 1, act: pressing(/^Remove order /) },
   { name: 'order again', room: 'Orders', weight: 1, act: pressing(/^Repeat order /) },

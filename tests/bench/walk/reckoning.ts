@@ -61,8 +61,8 @@ export function boxesOf(stored: Stored, run: StoredRun): readonly Box[] {
   return [...seen.values(), ...loose].flatMap((copy) => {
     const size = (seen.has(copy.id) && sizes.get(copy.transfer)) || ofId(stored.transfer, copy.transfer);
     if (copy.place === null || !size) return [];
-    const { x, y, turned } = copy.place;
-    const [width, length] = turned ? [size.height, size.width] : [size.width, size.height];
+    const { x, y, angle } = copy.place;
+    const [width, length] = angle % 1800 === 900 ? [size.height, size.width] : [size.width, size.height];
     return [{ copy, x, y, width, length }];
   });
 }

@@ -41,7 +41,7 @@ export interface StoredCopy {
   readonly role: 'ordered' | 'over' | 'filler';
   readonly state: 'waiting' | 'placed' | 'shelved';
   readonly run: string | null;
-  readonly place: { readonly x: number; readonly y: number; readonly turned: boolean } | null;
+  readonly place: { readonly x: number; readonly y: number; readonly angle: number } | null;
 }
 
 export interface StoredFilm {

@@ -25,7 +25,8 @@ export interface FilmCopy {
   readonly y: number;
   readonly width: number;
   readonly length: number;
-  readonly turned: boolean;
+  /** Quarter turns clockwise. */
+  readonly quarters: number;
 }
 
 /** Keys' cubic convolution with a = -1/2 (IEEE Transactions on Acoustics, Speech and Signal Processing 29(6), 1981). */
@@ -95,7 +96,9 @@ export function composed(
     const picture = pictures[copy.transfer];
     if (!picture) continue;
     const [wide, long] = [pixels(copy.width), pixels(copy.length)];
-    const lying = copy.turned ? quarter(scaled(picture, long, wide)) : scaled(picture, wide, long);
+    const isAcross = copy.quarters % 2 === 1;
+    const upright = isAcross ? scaled(picture, long, wide) : scaled(picture, wide, long);
+    const lying = Array.from({ length: copy.quarters }).reduce<Picture>((turned) => quarter(turned), upright);
     for (let row = 0; row < long; row += 1) {
       const line = lying.data.subarray(4 * wide * row, 4 * wide * (row + 1));
       data.set(line, 4 * ((pixels(copy.y) + row) * width + pixels(copy.x)));

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createResampler, orient } from '../../../src/output/print-image';
+import { createResampler } from '../../../src/output/print-image';
+import { orient } from '../../../src/output/print-image/orientation';
 import { difference, type Picture, paint, quarter, scaled } from './reference';
 
 function resampled(picture: Picture, width: number, height: number): Picture {
@@ -78,7 +79,7 @@ describe('a picture as it lies', () => {
   const size = { width: 3, height: 2 };
 
   it('is turned by a quarter clockwise', () => {
-    const turned = orient(pixelsOf(numbered), size, { turned: true, half: false, mirrored: false });
+    const turned = orient(pixelsOf(numbered), size, { quarters: 1, half: false, mirrored: false });
     expect(turned).toEqual(pixelsOf(quarter(numbered)));
     // Its upper left corner lies at the upper right.
     expect(at(turned, 2, 1, 0)).toEqual([0, 0]);
@@ -86,11 +87,11 @@ describe('a picture as it lies', () => {
   });
 
   it('is turned half round, or mirrored from side to side, turned or not', () => {
-    const half = orient(pixelsOf(numbered), size, { turned: false, half: true, mirrored: false });
+    const half = orient(pixelsOf(numbered), size, { quarters: 0, half: true, mirrored: false });
     expect(at(half, 3, 0, 0)).toEqual([2, 1]);
-    const mirrored = orient(pixelsOf(numbered), size, { turned: false, half: false, mirrored: true });
+    const mirrored = orient(pixelsOf(numbered), size, { quarters: 0, half: false, mirrored: true });
     expect(at(mirrored, 3, 0, 0)).toEqual([2, 0]);
-    const all = orient(pixelsOf(numbered), size, { turned: true, half: true, mirrored: true });
+    const all = orient(pixelsOf(numbered), size, { quarters: 1, half: true, mirrored: true });
     // Turned: (0,0) upper right; half round: lower left; mirrored: lower right.
     expect(at(all, 2, 1, 2)).toEqual([0, 0]);
   });

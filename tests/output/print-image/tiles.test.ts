@@ -39,7 +39,8 @@ const tile = (key: string, done: number) => ({
   needed: 0,
   done,
   upright: { width: 4, height: 3 },
-  orientation: { turned: false, half: false, mirrored: false },
+  slant: null,
+  orientation: { quarters: 0 as const, half: false, mirrored: false },
 });
 const pixelsOf = (start: number) => Uint32Array.from({ length: 12 }, (_, at) => start + at);
 

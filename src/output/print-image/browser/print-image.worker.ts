@@ -7,8 +7,8 @@ import {
   composeRows,
   createTileStore,
   DiskFull,
+  lyingTile,
   type MarkBox,
-  orient,
   type PrintImage,
   stripRows,
   type Tile,
@@ -60,8 +60,8 @@ async function makeTiles(
       const picture = pictures[index];
       for (const tile of tiles) {
         if (!picture || tile.upright.width !== size.width || tile.upright.height !== size.height) continue;
-        const width = tile.orientation.turned ? size.height : size.width;
-        store.put(tile, width, orient(picture, size, tile.orientation));
+        const { width, pixels } = lyingTile(picture, tile);
+        store.put(tile, width, pixels);
       }
     });
   }

@@ -1,5 +1,5 @@
 import type { MarkBox } from '../..';
-import { orient } from '../..';
+import { orient } from '../../orientation';
 
 const BLACK = 0xff000000;
 /** A capital's height over the type size, in common sans serif faces. */
