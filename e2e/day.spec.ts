@@ -105,7 +105,7 @@ test('a copy dropped where it may not lie says why and goes back (rule 1)', asyn
   await page.mouse.down();
   await page.mouse.move((from.x + to.x) / 2, (from.y + to.y) / 2, { steps: 4 });
   await page.mouse.move(to.x + 5, to.y + 5, { steps: 4 });
-  await expect(page.locator('.run-sentence .error')).toContainText('closer than 5 mm');
+  await expect(page.locator('.run-facts .error')).toContainText('closer than 5 mm');
   await page.mouse.up();
   await expect(notices(page)).toContainText(
     /CL \d stays where it was: there it would come closer than 5 mm to CL \d/,

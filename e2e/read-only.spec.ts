@@ -79,7 +79,7 @@ const windows = [
   ['Press', 'Recipes'],
   ['Press', 'Equipment'],
   ['Press', 'Maintenance'],
-  ['Stock', 'Open Roll, 13 in'],
+  ['Stock', 'Open Roll, 330 mm'],
 ] as const;
 
 /** Those of the menu of the shop. */

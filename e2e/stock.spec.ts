@@ -111,8 +111,8 @@ test('a roll is bought, used by a run, and a wrong entry is undone by another: t
       .filter((row) => row[of('item')] === item)
       .reduce((total, row) => total + Number(row[of('change')]), 0);
   expect(sum('Spare roll')).toBeCloseTo(150, 6);
-  const roll = (await present(page, 'Roll, 13 in').textContent()) ?? '';
-  expect(sum('Roll, 13 in')).toBeCloseTo(Number.parseFloat(roll), 2);
+  const roll = (await present(page, 'Roll, 330 mm').textContent()) ?? '';
+  expect(sum('Roll, 330 mm')).toBeCloseTo(Number.parseFloat(roll), 2);
   expect(rows.every((row) => row[of('unit')] === 'm')).toBe(true);
 });
 
@@ -217,28 +217,28 @@ test('closing a run takes ink and powder out of stock and writes the log; going 
 test('what is left of a roll is laid out on as a film of its own, and can be put back', async ({ page }) => {
   await openShop(page);
   await room(page, 'Stock');
-  await openItem(page, 'Roll, 13 in');
+  await openItem(page, 'Roll, 330 mm');
   await page.getByText('Cut off as a film of its own').click();
   await page.getByLabel(/^Length to cut off/).fill('15');
   await page.getByRole('button', { name: 'Make it a film' }).click();
   await expect(dialog(page)).toContainText('A piece must be longer than its margins, 20 mm.');
   await page.getByLabel(/^Length to cut off/).fill('70 cm');
   await page.getByRole('button', { name: 'Make it a film' }).click();
-  await expect(present(page, 'Roll, 13 in')).toHaveText('59.30 m');
-  await expect(present(page, 'Roll, 13 in, offcut')).toHaveText('1 sheet');
+  await expect(present(page, 'Roll, 330 mm')).toHaveText('59.30 m');
+  await expect(present(page, 'Roll, 330 mm, offcut')).toHaveText('1 sheet');
   await pasteTable(page, TABLE);
   await room(page, 'Film');
   await page.getByRole('button', { name: 'Film and price' }).click();
-  await page.getByLabel('Film', { exact: true }).selectOption({ label: 'Roll, 13 in, offcut' });
+  await page.getByLabel('Film', { exact: true }).selectOption({ label: 'Roll, 330 mm, offcut' });
   await page.getByRole('button', { name: 'Save' }).click();
   await layOut(page);
   await expect(page.getByTestId('sentence')).toContainText('1 sheet');
   await room(page, 'Stock');
   await page.keyboard.press('Control+z');
   await page.keyboard.press('Control+z');
-  await openItem(page, 'Roll, 13 in, offcut');
+  await openItem(page, 'Roll, 330 mm, offcut');
   await page.getByRole('button', { name: 'Put it back on its roll' }).click();
-  await expect(present(page, 'Roll, 13 in')).toHaveText('60.00 m');
+  await expect(present(page, 'Roll, 330 mm')).toHaveText('60.00 m');
 });
 
 test('the rooms Stock and Log and their windows meet WCAG 2.2 AA', async ({ page }) => {

@@ -41,7 +41,7 @@ export function RunSentence({ run }: { run: LaidRun }) {
   const doneBy = own || day.kind === 'working' ? known : null;
   const used = film.kind === 'roll' ? filmLength(length, ways) : words.sheets(sheets, ways);
   return (
-    <div className="run-sentence">
+    <>
       {shown.copies.length === 0 ? (
         <p className="sentence">{words.nothingLaid}</p>
       ) : (
@@ -65,22 +65,24 @@ export function RunSentence({ run }: { run: LaidRun }) {
             })}
         </p>
       )}
-      {day.kind === 'ready' && run.state === 'draft' && (
-        <Suspense>
-          <TooLargeNotes tooLarge={day.day.plan.work.tooLarge.filter((large) => large.run.id === run.id)} />
-        </Suspense>
-      )}
-      <Dues run={run} day={day} />
-      <Details run={shown} />
-      <Outlook run={run} />
-      <Offcut run={shown} />
-      <Orders run={shown} />
-      {shown.spans === null && film.kind === 'roll' && film.spanMax !== null && (
-        <p className="care small">{words.uncuttable(shortLength(film.spanMax, ways))}</p>
-      )}
-      <Wishes run={shown} />
-      {held?.refusals[0] && <p className="error small">{words.refusedShort(held.refusals[0], ways)}</p>}
-    </div>
+      <div className="run-facts">
+        {day.kind === 'ready' && run.state === 'draft' && (
+          <Suspense>
+            <TooLargeNotes tooLarge={day.day.plan.work.tooLarge.filter((large) => large.run.id === run.id)} />
+          </Suspense>
+        )}
+        <Dues run={run} day={day} />
+        <Details run={shown} />
+        <Outlook run={run} />
+        <Offcut run={shown} />
+        <Orders run={shown} />
+        {shown.spans === null && film.kind === 'roll' && film.spanMax !== null && (
+          <p className="care small">{words.uncuttable(shortLength(film.spanMax, ways))}</p>
+        )}
+        <Wishes run={shown} />
+        {held?.refusals[0] && <p className="error small">{words.refusedShort(held.refusals[0], ways)}</p>}
+      </div>
+    </>
   );
 }
 

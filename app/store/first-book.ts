@@ -22,7 +22,7 @@ export function firstBookOf(source: Source): Book {
   return firstBook(
     {
       settings,
-      film: firstFilm(words.film.firstFilm, ways.currency, ways.unit),
+      film: firstFilm(words.film.firstFilm[ways.unit], ways.currency, ways.unit),
       runName: words.film.firstRun,
     },
     source === 'demo'

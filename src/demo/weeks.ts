@@ -8,7 +8,7 @@ import {
   type EditContext,
   enter,
 } from '../editing';
-import { asInstant, type Closing, type Stage } from '../model';
+import { asInstant, type Closing, type Settings, type Stage } from '../model';
 import { sumsOf } from '../stock';
 import { asMicrolitres, asMilligrams, asSeconds, fromUnit, type LocalDate, seededRandom, um } from '../units';
 
@@ -18,7 +18,7 @@ export interface DemoStockWords {
   readonly white: string;
   readonly powder: string;
   readonly order: { readonly white: string; readonly powder: string };
-  readonly usedRoll: string;
+  readonly usedRoll: Readonly<Record<Settings['unit'], string>>;
   readonly run: (number: number) => string;
   readonly tee: { readonly style: string; readonly colour: string };
   readonly reasons: Readonly<Record<'crooked' | 'grainy' | 'lifted' | 'banding' | 'scorched', string>>;
@@ -51,6 +51,7 @@ export function addDemoWeeks(
   const [present] = Object.values(draft.film);
   const [first] = Object.values(draft.order);
   if (!shop || present?.kind !== 'roll' || !first) return;
+  const usedRoll = words.usedRoll[shop.unit];
   const random = seededRandom(SEED);
   const between = (least: number, most: number) => least + (most - least) * random();
   const at = (daysAgo: number, hour: number): EditContext => {
@@ -98,7 +99,7 @@ export function addDemoWeeks(
     if (wanted > 0) addGarment(draft, first.id, { style, colour, shade: null, size, count: wanted }, context);
   }
   const { id: _, changed: __, ...fields } = present;
-  const old = addFilm(draft, { ...fields, name: words.usedRoll, lengthLeft: fromUnit(100, 'm') }, begin);
+  const old = addFilm(draft, { ...fields, name: usedRoll, lengthLeft: fromUnit(100, 'm') }, begin);
   const buyBelow = { white: 400_000, colour: 250_000, powder: 1_200_000 };
   const bottle = { white: 1_000_000, colour: 500_000, powder: 3_000_000 };
 
@@ -131,7 +132,7 @@ export function addDemoWeeks(
       name: words.run(index + 1),
       at: by.now,
       day: dayFrom(-daysAgo),
-      film: { id: old, name: words.usedRoll, kind: 'roll', width: present.width },
+      film: { id: old, name: usedRoll, kind: 'roll', width: present.width },
       work: { copies, pressed: copies, spans, platenClosings: 2 * copies + spans, copyArea, coverage },
       planned: {
         film: film.planned,

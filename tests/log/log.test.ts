@@ -187,7 +187,8 @@ describe('the demo weeks', () => {
   const same = <Key extends string>() =>
     new Proxy({}, { get: (_, name) => String(name) }) as Record<Key, string>;
   const words = {
-    ...same<'colour' | 'white' | 'powder' | 'usedRoll'>(),
+    ...same<'colour' | 'white' | 'powder'>(),
+    usedRoll: { mm: 'used', in: 'used' },
     order: { white: '', powder: '' },
     run: (number: number) => `Run ${number}`,
     tee: { style: 'T-shirt', colour: 'navy' },

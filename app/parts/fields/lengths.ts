@@ -18,7 +18,7 @@ const readFilm =
 export const shortLength = (least: Least): Codec<Micrometres> => ({
   show: (length, reader) =>
     reader.unit === 'in' && isOnTape(length)
-      ? rulerLength(length, reader)
+      ? rulerLength(length, reader).replaceAll('\u00a0', ' ')
       : `${typedLength(length, reader)} ${reader.unit}`,
   read: (text, { unit, words }) => told(parseLength(text, unit, least), words.lengthProblems),
 });

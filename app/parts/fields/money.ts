@@ -20,9 +20,11 @@ import {
 import { bulkUnits, typedNumber, type Ways } from '../../words/format';
 import { type Codec, type Reader, told } from './codec';
 
-/** An amount of the shop's currency, without its sign. */
-export const typedMoney = (amount: number, { currency, locale }: Ways): string =>
-  typedNumber(amount / 10 ** minorDigits(currency), locale, 4);
+/** An amount of the shop's currency, without its sign: `2.50`, and `0.0042` where it is finer. */
+export function typedMoney(amount: number, { currency, locale }: Ways): string {
+  const digits = minorDigits(currency);
+  return typedNumber(amount / 10 ** digits, locale, 4, digits);
+}
 
 export const money: Codec<Minor> = {
   show: typedMoney,

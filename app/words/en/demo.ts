@@ -47,7 +47,7 @@ export const demoStock: DemoStockWords = {
   white: 'White ink',
   powder: 'Hot-melt powder, medium',
   order: { white: '1 l, from the ink dealer', powder: '3 kg bag, medium grain' },
-  usedRoll: 'Roll, 13 in, used up',
+  usedRoll: { mm: 'Roll, 330 mm, used up', in: 'Roll, 13 in, used up' },
   run: (number) => `Earlier run ${number}`,
   tee: { style: 'T-shirt', colour: 'navy' },
   reasons: {

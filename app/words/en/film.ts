@@ -129,7 +129,7 @@ export const film = {
   zoom: 'Zoom',
   several: 'Select several',
   outlines: 'Outlines',
-  firstFilm: 'Roll, 13 in',
+  firstFilm: { mm: 'Roll, 330 mm', in: 'Roll, 13 in' },
   tooLargeSpan: (span: number, length: string, ways: Ways) =>
     `Span ${whole(span + 1, ways)} (${length}) is larger than what it is cured on. Allow shorter spans, or cure it in parts.`,
   tooLargeTransfer: (code: string, name: string) =>

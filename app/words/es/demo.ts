@@ -47,7 +47,7 @@ export const demoStock: Words['demoStock'] = {
   white: 'Tinta blanca',
   powder: 'Polvo termofusible, medio',
   order: { white: '1 l, al distribuidor de tinta', powder: 'bolsa de 3 kg, grano medio' },
-  usedRoll: 'Rollo de 13 in, gastado',
+  usedRoll: { mm: 'Rollo de 330 mm, gastado', in: 'Rollo de 13 in, gastado' },
   run: (number) => `Tirada anterior ${number}`,
   tee: { style: 'Camiseta', colour: 'azul marino' },
   reasons: {

@@ -132,7 +132,7 @@ export const film: Words['film'] = {
   zoom: 'Zoom',
   several: 'Seleccionar varias',
   outlines: 'Contornos',
-  firstFilm: 'Rollo de 13 in',
+  firstFilm: { mm: 'Rollo de 330 mm', in: 'Rollo de 13 in' },
   tooLargeSpan: (span, length, ways) =>
     `El tramo ${whole(span + 1, ways)} (${length}) es mayor que aquello en lo que se cura. Hay que permitir tramos más cortos, o curarlo por partes.`,
   tooLargeTransfer: (code, name) =>

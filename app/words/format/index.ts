@@ -51,21 +51,21 @@ const dateFormatOf = madeOnce(
 );
 
 /** A number with so many decimals at least and at most. */
-export const number = (value: number, locale: string, least: number, most: number) =>
-  formatOf(locale, { minimumFractionDigits: least, maximumFractionDigits: most }).format(value);
+export const number = (value: number, locale: string, least: number, most: number, useGrouping = true) =>
+  formatOf(locale, { minimumFractionDigits: least, maximumFractionDigits: most, useGrouping }).format(value);
 
 const inUnit = (length: Micrometres, unit: LengthUnit, locale: string, least: number, most: number) =>
   `${number(toUnit(length, unit), locale, least, most)} ${unit}`;
 
-/** As a tape shows a length, without the unit: `24 1/16`. */
+/** As a tape shows a length, without the unit, in one piece: `24 1/16`. */
 function sixteenths(length: Micrometres): string {
   const { whole, over, under } = nearestSixteenth(length);
   if (over === 0) return `${whole}`;
-  return whole === 0 ? `${over}/${under}` : `${whole} ${over}/${under}`;
+  return whole === 0 ? `${over}/${under}` : `${whole}\u00a0${over}/${under}`;
 }
 
 /** To the nearest sixteenth: `24 1/16 in`. */
-export const tapeInches = (length: Micrometres): string => `${sixteenths(length)} in`;
+export const tapeInches = (length: Micrometres): string => `${sixteenths(length)}\u00a0in`;
 
 const thousandths = (length: Micrometres): number => Math.round(1000 * toUnit(length, 'in'));
 
@@ -194,9 +194,9 @@ export const dayAndTime = (instant: string, { locale }: Ways): string =>
     minute: '2-digit',
   }).format(new Date(instant));
 
-/** A number as it is typed back into a field: without grouping, with so many decimals at most. */
-export const typedNumber = (value: number, locale: string, most: number): string =>
-  formatOf(locale, { maximumFractionDigits: most, useGrouping: false }).format(value);
+/** A number as it is typed back into a field: without grouping, with so many decimals at most, and at least. */
+export const typedNumber = (value: number, locale: string, most: number, least = 0): string =>
+  number(value, locale, least, most, false);
 
 /** A size as it is typed back into a field, in a unit of the reader. */
 export const typedLength = (length: Micrometres, { unit, locale }: Ways): string =>

@@ -6,9 +6,9 @@ import { fromMm } from '../../../src/units';
 
 describe('a length to be measured off', () => {
   it.each([
-    ['mm', 'en-GB', ['450.5 mm', '17 3/4 in']],
-    ['in', 'en-US', ['17 3/4 in', '450.5 mm']],
-    ['in', 'es-US', ['17 3/4 in', '450.5 mm']],
+    ['mm', 'en-GB', ['450.5 mm', '17\u00a03/4\u00a0in']],
+    ['in', 'en-US', ['17\u00a03/4\u00a0in', '450.5 mm']],
+    ['in', 'es-US', ['17\u00a03/4\u00a0in', '450.5 mm']],
   ] as const)('in a shop of %s (%s) is told by its own ruler first', (unit, locale, told) => {
     const ways: Ways = { unit, locale, currency: 'USD' };
     // 450.5 / 25.4 = 17.736, which is 17 and 12 sixteenths to the nearest.

@@ -95,7 +95,7 @@ const compareFilm: Compare = async (page, stored) => {
       options: [...(choice?.options ?? [])].map((option) => option.textContent ?? ''),
       run: choice?.value ?? null,
       sentence: text(document.querySelector('[data-testid=sentence]')),
-      left: text(document.querySelector('.run-sentence p.quiet')),
+      left: text(document.querySelector('.run-facts p.quiet')),
       label: document.querySelector('.film-surface')?.getAttribute('aria-label') ?? null,
       cards: [...document.querySelectorAll('.cards > .card')].map((card) => ({
         name: text(card.querySelector('header strong')),
