@@ -41,9 +41,9 @@ test('rates from the log are offered, applied on request, and taken back', async
   const row = (name: RegExp) => window.getByRole('row', { name });
 
   // Made with 11 ml a square metre and 3 ml a run, set to 9 ml.
-  const area = row(/^a square metre/);
-  await expect(area).toContainText('9.0 ml');
-  await expect(area.getByRole('cell').nth(1)).toContainText(/1[01](\.\d)? ml/);
+  const area = row(/^an area printed/);
+  await expect(area).toContainText('9 ml/m²');
+  await expect(area.getByRole('cell').nth(1)).toContainText(/1[01](\.\d+)? ml/);
   // A cleaning of 3 ml, half of it colour, is all that is counted yet.
   await expect(
     row(/^each run/)
@@ -55,8 +55,8 @@ test('rates from the log are offered, applied on request, and taken back', async
   await area.getByRole('button', { name: 'Apply' }).click();
   const changes = window.getByTestId('changes').getByRole('listitem');
   await expect(changes).toHaveCount(1);
-  await expect(changes).toContainText(/colour ink for a square metre: 9.0 ml → 1[01]\.\d+ ml.*from 20 runs/);
-  await expect(area.getByRole('cell').nth(0)).toContainText(/1[01](\.\d)? ml/);
+  await expect(changes).toContainText(/colour ink: 9 ml\/m² → 1[01](\.\d+)? ml\/m².*from 20 runs/);
+  await expect(area.getByRole('cell').nth(0)).toContainText(/1[01](\.\d+)? ml/);
 
   // It is kept, and taken back later.
   await kept(page);
@@ -64,7 +64,7 @@ test('rates from the log are offered, applied on request, and taken back', async
   await offer.getByRole('button', { name: 'Calibrate' }).click();
   await changes.getByRole('button', { name: 'Take back' }).click();
   await expect(changes).toContainText('taken back');
-  await expect(area.getByRole('cell').nth(0)).toContainText('9.0 ml');
+  await expect(area.getByRole('cell').nth(0)).toContainText('9 ml/m²');
 });
 
 test('a run that does not fit is named, kept in, and left out when the shop says so', async ({
@@ -86,7 +86,7 @@ test('a run that does not fit is named, kept in, and left out when the shop says
   await check.press('Space');
   await expect(check).not.toBeChecked();
   await expect(sentence).toContainText('Left out: Run 4.');
-  await expect(window.getByRole('row', { name: /^a square metre/ })).toContainText(/11\d\.\d g/);
+  await expect(window.getByRole('row', { name: /^an area printed/ })).toContainText(/11\d(\.\d+)? g/);
   await expect(window.getByRole('button', { name: /^Apply/ })).toBeEnabled();
 });
 

@@ -6,7 +6,7 @@ import { OrderCode } from '../parts/OrderCode';
 import { useBeyondPlan, useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
 import { useAllWords } from '../words';
-import { dayAndTime, momentOf, spoken, timeAndDay } from '../words/format';
+import { dayAndTime, lateness, momentOf, spoken, timeAndDay } from '../words/format';
 
 /** When all is bagged, what holds it up, and what would go wrong. */
 export function DayFacts({ run, day }: { run: LaidRun; day: Day }) {
@@ -86,7 +86,7 @@ export function OrderTimes({ day }: { day: Day }) {
                   {due === null
                     ? words.noDue
                     : dayAndTime(new Date(day.origin + 1000 * due).toISOString(), ways)}
-                  {late > 0 && <span className="care"> · {film.lateBy(spoken(late, ways))}</span>}
+                  {late > 0 && <span className="care"> · {film.lateBy(lateness(late, ways))}</span>}
                 </td>
               </tr>
             );

@@ -15,7 +15,7 @@ import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useAllWords } from '../words';
-import { finePercent, shortLength, whole as wholeText } from '../words/format';
+import { finePercent, rulerLength, whole as wholeText } from '../words/format';
 import { Outcome } from './Outcome';
 import { type NamedImage, printImages } from './printing';
 import { useScopes } from './scopes';
@@ -232,7 +232,7 @@ function Marks({
       <Tick writes label={words.ticks} checked={ticks} onChange={(on) => onChange({ ticks: on })} />
       <Tick
         writes
-        label={words.numbers(shortLength(fromMm(4), ways))}
+        label={words.numbers(rulerLength(fromMm(4), ways))}
         checked={numbers}
         onChange={(on) => onChange({ numbers: on })}
       />

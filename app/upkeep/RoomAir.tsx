@@ -1,4 +1,5 @@
 import { edits } from '../../src/editing';
+import { fromDegrees } from '../../src/units';
 import { latestReading } from '../../src/upkeep';
 import { Button } from '../parts/Button';
 import { Form } from '../parts/Form';
@@ -8,10 +9,13 @@ import { settingsOrFirst } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { today } from '../store/today';
 import { checkName, useCheckStates } from '../store/upkeep';
-import { dayAndTime } from '../words/format';
+import { dayAndTime, degreesBetween } from '../words/format';
 import { type Air, airEntry, airTable } from './air-form';
 import { airRemarks, airText } from './air-words';
 import type { Initials } from './initials';
+
+/** The room that ink and powder like: common practice, no source. */
+const AIR = { least: fromDegrees(20, 'C'), most: fromDegrees(28, 'C') };
 
 /** Temperature and humidity of the room, as someone reads them; the check of the room is done with it. */
 export function RoomAir({ initials }: { initials: Initials }) {
@@ -34,7 +38,9 @@ export function RoomAir({ initials }: { initials: Initials }) {
   return (
     <section aria-labelledby="upkeep-air-title">
       <h3 id="upkeep-air-title">{words.air}</h3>
-      <p className="quiet small">{words.airHint}</p>
+      <p className="quiet small">
+        {words.airHint(degreesBetween(AIR.least, AIR.most, station.temperature, reader.locale))}
+      </p>
       <Form onSubmit={() => form.submit(save)}>
         {form.all()}
         <div className="actions">

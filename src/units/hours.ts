@@ -30,7 +30,7 @@ export function parseHours(text: string): Result<Stretch[], HoursProblem> {
     .filter((part) => part !== '');
   const stretches: Stretch[] = [];
   for (const part of parts) {
-    const [begin = '', end = '', ...more] = part.split(/\s*(?:[-–—]|\bto\b|\ba\b)\s*/i);
+    const [begin = '', end = '', ...more] = part.split(/\s*(?:[-–—]|\bto\b|\ba\b(?!\.?\s*m\b))\s*/i);
     const from = readTime(begin);
     const to = readTime(end);
     if (from === null || to === null || more.length > 0) return fail('unreadable');

@@ -152,7 +152,7 @@ describe('an F on the film', () => {
 describe('the map of a run', () => {
   it.each([
     ['mm', ' mm'],
-    ['in', ' in'],
+    ['in', '\u00a0in'],
   ] as const)(
     'gives every knife line its distance from the cut before and from the start, in %s large',
     (unit, own) => {
@@ -166,7 +166,7 @@ describe('the map of a run', () => {
       expect(largest.filter((mark) => mark.kind === 'text' && mark.text.endsWith(own))).not.toEqual([]);
       expect(
         largest.filter(
-          (mark) => mark.kind === 'text' && / (mm|in)$/.test(mark.text) && !mark.text.endsWith(own),
+          (mark) => mark.kind === 'text' && /\s(mm|in)$/.test(mark.text) && !mark.text.endsWith(own),
         ),
       ).toEqual([]);
       const cuts = knifeCuts(run);

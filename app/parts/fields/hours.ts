@@ -1,12 +1,14 @@
 import type { Hours, Stretch } from '../../../src/model';
 import { fail, isDay, type LocalDate, ok, parseHours } from '../../../src/units';
 import type { Words } from '../../words';
+import { timeOfDay } from '../../words/format';
 import { type Codec, told } from './codec';
 import { type Place, place } from './place';
 
 /** The hours of a day: stretches with breaks between them; nothing typed is a day that is closed. */
 export const hours: Codec<Stretch[]> = {
-  show: (stretches) => stretches.map(({ from, to }) => `${from}–${to}`).join(', '),
+  show: (stretches, ways) =>
+    stretches.map(({ from, to }) => `${timeOfDay(from, ways)}–${timeOfDay(to, ways)}`).join(', '),
   read: (text, { words }) => told(parseHours(text), words.hoursProblems),
 };
 

@@ -53,7 +53,12 @@ const finePrice = (
 ): Codec<MilliMinor> => ({
   show(price, reader) {
     const digits = FINER + minorDigits(reader.currency);
-    const figure = typedNumber((price * share(reader)) / 10 ** digits, reader.locale, digits);
+    const figure = typedNumber(
+      (price * share(reader)) / 10 ** digits,
+      reader.locale,
+      digits,
+      minorDigits(reader.currency),
+    );
     return unlikeThousands(figure, reader.currency);
   },
   read(text, reader) {

@@ -5,7 +5,7 @@ import { counted, type Ways } from '../format';
 const runs = (count: number, ways: Ways) => counted(count, 'run', 'runs', ways);
 
 const drivers: Record<Driver, string> = {
-  area: 'a square metre printed in full',
+  area: 'an area printed in full',
   run: 'each run, whatever it prints',
   length: 'an hour of printing',
   span: 'a span',
@@ -92,9 +92,9 @@ export const calibrate = {
   takeBack: 'Take back',
   takeBackOf: (change: string) => `Take back: ${change}`,
   settings: {
-    'rates.colour': 'colour ink for a square metre',
-    'rates.white': 'white ink for a square metre',
-    'rates.powder': 'powder for a square metre',
+    'rates.colour': 'colour ink',
+    'rates.white': 'white ink',
+    'rates.powder': 'powder',
     'start.colour': 'colour ink a run takes to start',
     'start.white': 'white ink a run takes to start',
     'printer.perHour': 'printed in an hour',

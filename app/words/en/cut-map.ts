@@ -55,7 +55,7 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
     span: (of) => `span ${of}`,
     spanDone: (of, many, length) => `span ${of}, ${copies(many)}, ${own(length)}`,
     sheetDone: (of, many) => `sheet ${count(of)}, ${copies(many)}`,
-    order: (name, day) => (day === null ? name : `${name}, due ${due(day)}`),
+    due: (day) => (day === null ? '' : `, due ${due(day)}`),
     numbers: (stretches) =>
       `no. ${stretches.map(([from, to]) => (from === to ? count(from) : `${count(from)}–${count(to)}`)).join(', ')}`,
     pile: (orders) => orders.map(({ code, count: many }) => `${count(many)} × ${code}`).join(' · '),

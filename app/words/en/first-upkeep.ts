@@ -4,7 +4,7 @@ import { counted, type Ways } from '../format';
 /** Checks of printer, press and room, and the air. */
 export const upkeep = {
   checks: {
-    'white-stirred': 'White ink stirred or shaken',
+    'white-stirred': 'White ink stirred or circulated',
     nozzles: 'Nozzle check printed and looked at',
     'film-square': 'Film square in the feed',
     'powder-dry': 'Powder dry and free of lumps',

@@ -65,7 +65,8 @@ export const upkeep = {
   } satisfies Record<Exclude<Hazard, 'none'>, string>,
   deference: 'The makers’ manuals and data sheets, local codes and trained practice come first.',
   air: 'The room',
-  airHint: 'Common practice: 20–28 °C (68–82 °F) and 40–60% relative humidity. The makers’ sheets prevail.',
+  airHint: (warmth: string) =>
+    `Common practice: ${warmth} and 40–60% relative humidity. The makers’ sheets prevail.`,
   temperature: (unit: string) => `Temperature (${unit})`,
   humidity: 'Relative humidity (%)',
   noteAir: 'Note the room',

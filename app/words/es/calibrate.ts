@@ -4,7 +4,7 @@ import { counted, type Ways } from '../format';
 const runs = (count: number, ways: Ways) => counted(count, 'tirada', 'tiradas', ways);
 
 const drivers: Words['calibrate']['drivers'] = {
-  area: 'un metro cuadrado impreso del todo',
+  area: 'una superficie impresa del todo',
   run: 'cada tirada, imprima lo que imprima',
   length: 'una hora de impresión',
   span: 'un tramo',
@@ -95,9 +95,9 @@ export const calibrate: Words['calibrate'] = {
   takeBack: 'Anular',
   takeBackOf: (change) => `Anular: ${change}`,
   settings: {
-    'rates.colour': 'tinta de color por metro cuadrado',
-    'rates.white': 'tinta blanca por metro cuadrado',
-    'rates.powder': 'polvo por metro cuadrado',
+    'rates.colour': 'tinta de color',
+    'rates.white': 'tinta blanca',
+    'rates.powder': 'polvo',
     'start.colour': 'tinta de color que una tirada toma al empezar',
     'start.white': 'tinta blanca que una tirada toma al empezar',
     'printer.perHour': 'impreso en una hora',

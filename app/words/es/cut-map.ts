@@ -56,7 +56,7 @@ function onPaper(ways: Pick<Ways, 'unit' | 'locale'>): CutMapWords {
     span: (of) => `tramo ${of}`,
     spanDone: (of, many, length) => `tramo ${of}, ${copies(many)}, ${own(length)}`,
     sheetDone: (of, many) => `hoja ${count(of)}, ${copies(many)}`,
-    order: (name, day) => (day === null ? name : `${name}, para el ${due(day)}`),
+    due: (day) => (day === null ? '' : `, para el ${due(day)}`),
     numbers: (stretches) =>
       `n.º ${stretches.map(([from, to]) => (from === to ? count(from) : `${count(from)}–${count(to)}`)).join(', ')}`,
     pile: (orders) => orders.map(({ code, count: many }) => `${count(many)} × ${code}`).join(' · '),

@@ -2,7 +2,7 @@ import type { FirstWords } from '../en';
 
 export const upkeep: FirstWords['upkeep'] = {
   checks: {
-    'white-stirred': 'Tinta blanca removida o agitada',
+    'white-stirred': 'Tinta blanca removida o en circulación',
     nozzles: 'Prueba de inyectores impresa y revisada',
     'film-square': 'Película derecha en la alimentación',
     'powder-dry': 'Polvo seco y sin grumos',

@@ -69,8 +69,8 @@ export const upkeep: Words['upkeep'] = {
   deference:
     'Los manuales y fichas de los fabricantes, las normas locales y el personal capacitado van por delante.',
   air: 'El ambiente del taller',
-  airHint:
-    'Práctica común: 20–28 °C (68–82 °F) y 40–60 % de humedad relativa. Mandan las fichas de los fabricantes.',
+  airHint: (warmth) =>
+    `Práctica común: ${warmth} y 40–60 % de humedad relativa. Mandan las fichas de los fabricantes.`,
   temperature: (unit) => `Temperatura (${unit})`,
   humidity: 'Humedad relativa (%)',
   noteAir: 'Anotar el ambiente',

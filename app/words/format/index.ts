@@ -152,10 +152,14 @@ const hourOf = (locale: string) =>
   dateFormatOf(locale, { hour: 'numeric' }).resolvedOptions().hour12 ? 'numeric' : '2-digit';
 
 /** A time of the day in one piece: `09:05`, `9:05 PM`. */
-export const clockTime = (instant: number, { locale }: Ways): string =>
+export const clockTime = (instant: number, { locale }: Pick<Ways, 'locale'>): string =>
   dateFormatOf(locale, { hour: hourOf(locale), minute: '2-digit' })
     .format(instant)
     .replaceAll(/\s/g, '\u00a0');
+
+/** A time of any day, `HH:MM`, as its country writes it: `07:00`, `7:00 AM`. */
+export const timeOfDay = (time: string, ways: Pick<Ways, 'locale'>): string =>
+  clockTime(Date.parse(`2026-01-05T${time}`), ways);
 
 const localDay = (instant: number): string => new Date(instant).toDateString();
 const A_WEEK = 6 * 24 * 60 * 60 * 1000;
@@ -185,14 +189,19 @@ export function timeAndDay(instant: number, ways: Ways, from?: number): string {
   return day === null ? time : `${day} ${time}`;
 }
 
-/** A day and a time of it: `25 Nov, 14:05`. */
+/** A day and a time of it, the time in one piece: `25 Nov, 14:05`. */
 export const dayAndTime = (instant: string, { locale }: Ways): string =>
   dateFormatOf(locale, {
     day: 'numeric',
     month: 'short',
     hour: hourOf(locale),
     minute: '2-digit',
-  }).format(new Date(instant));
+  })
+    .formatToParts(new Date(instant))
+    .map(({ type, value }, at, parts) =>
+      type === 'literal' && parts[at + 1]?.type === 'dayPeriod' ? '\u00a0' : value,
+    )
+    .join('');
 
 /** A number as it is typed back into a field: without grouping, with so many decimals at most, and at least. */
 export const typedNumber = (value: number, locale: string, most: number, least = 0): string =>
@@ -242,6 +251,18 @@ const degrees = (value: Temperature, unit: TemperatureUnit, locale: string): str
 export const bothDegrees = (value: Temperature, unit: TemperatureUnit, locale: string): string =>
   `${degrees(value, unit, locale)} (${degrees(value, unit === 'C' ? 'F' : 'C', locale)})`;
 
+/** A range in both scales, the shop's own first: `68–82 °F (20–28 °C)`. */
+export function degreesBetween(
+  least: Temperature,
+  most: Temperature,
+  unit: TemperatureUnit,
+  locale: string,
+): string {
+  const range = (scale: TemperatureUnit) =>
+    `${whole(Math.round(toDegrees(least, scale)), { locale })}–${degrees(most, scale, locale)}`;
+  return `${range(unit)} (${range(unit === 'C' ? 'F' : 'C')})`;
+}
+
 /** A length of time as it is said: `45 s`, `12 min`, `3 h 35 min`. */
 export function spoken(seconds: number, { locale }: Pick<Ways, 'locale'>): string {
   const count = (value: number) => number(value, locale, 0, 0);
@@ -252,6 +273,16 @@ export function spoken(seconds: number, { locale }: Pick<Ways, 'locale'>): strin
   return rest === 0
     ? `${count(Math.floor(minutes / 60))} h`
     : `${count(Math.floor(minutes / 60))} h ${count(rest)} min`;
+}
+
+const AN_HOUR = 3600;
+
+/** How late something is, in days where it is two of them or more: `45 min`, `40 h 5 min`, `2 d 16 h`. */
+export function lateness(seconds: number, ways: Pick<Ways, 'locale'>): string {
+  const hours = Math.round(seconds / AN_HOUR);
+  if (hours < 48) return spoken(seconds, ways);
+  const days = `${whole(Math.floor(hours / 24), ways)} d`;
+  return hours % 24 === 0 ? days : `${days} ${whole(hours % 24, ways)} h`;
 }
 
 /** Working time that may be minutes or seconds, also less than none: `−95 s`, `4.2 min`, `85 min`. */

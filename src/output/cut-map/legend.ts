@@ -16,11 +16,12 @@ const PICTURE = 9;
 const NAME = 14;
 const FIGURES = 11;
 
-/** What heads an order's transfers: its code, and the order told by name and due day. */
+/** What heads an order's transfers: its code, its name, and the due day that stands behind it. */
 interface OrderLine {
   readonly kind: 'order';
   readonly code: string;
-  readonly told: string;
+  readonly name: string;
+  readonly due: string;
 }
 
 /** A transfer, and how many of it are counted on this page. */
@@ -35,12 +36,19 @@ export type LegendLine = OrderLine | TransferLine;
 /** The transfers counted, each order's under its name. */
 export const legendLines = (
   transfers: readonly Omit<TransferLine, 'kind'>[],
-  orderTold: (order: Tally['order']) => string,
+  dueTold: (order: Tally['order']) => string,
 ): LegendLine[] =>
   transfers.flatMap(({ tally, here }, index): LegendLine[] => [
     ...(transfers[index - 1]?.tally.order.id === tally.order.id
       ? []
-      : [{ kind: 'order', code: tally.order.code, told: orderTold(tally.order) } as const]),
+      : [
+          {
+            kind: 'order',
+            code: tally.order.code,
+            name: tally.order.name,
+            due: dueTold(tally.order),
+          } as const,
+        ]),
     { kind: 'transfer', tally, here },
   ]);
 
@@ -77,13 +85,15 @@ const baseline = (top: number, pitch: number, size: number) => top + (pitch + si
 export const legendLine = (at: Box, line: LegendLine, single: boolean, type: Type): Mark[] =>
   line.kind === 'order' ? orderLine(at, line, type) : transferLine(at, line, single, type);
 
-function orderLine({ x, y, width, height }: Box, { code, told }: OrderLine, { measure }: Type): Mark[] {
+function orderLine({ x, y, width, height }: Box, { code, name, due }: OrderLine, { measure }: Type): Mark[] {
   const size = Math.min(BODY, height * 0.62);
   const base = baseline(y, height, size);
   const bold = { size, weight: 700 } as const;
+  // A long name gives way to the day.
+  const room = width - CODE - measure(due, size, 700);
   return [
     text(x, base, shortened(code, CODE - 1, size, 700, measure), bold),
-    text(x + CODE, base, shortened(told, width - CODE, size, 700, measure), bold),
+    text(x + CODE, base, `${shortened(name, room, size, 700, measure)}${due}`, bold),
     line(x, y + height, x + width, y + height, { thick: 0.15, tone: 'faint' }),
   ];
 }

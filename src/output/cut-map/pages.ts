@@ -203,7 +203,7 @@ function linesOf({ run, words }: Pick<Making, 'run' | 'words'>, copies: readonly
     const count = here.get(tally.transfer);
     return count === undefined ? [] : [{ tally, here: count }];
   });
-  return legendLines(counted, ({ id, name }) => words.order(name, run.view.order[id]?.due ?? null));
+  return legendLines(counted, ({ id }) => words.due(run.view.order[id]?.due ?? null));
 }
 
 function spanRow(run: LaidRun, span: Span, number: number) {

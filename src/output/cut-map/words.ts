@@ -44,8 +44,8 @@ export interface CutMapWords {
   /** Beside a box to tick. */
   readonly spanDone: (number: number, copies: number, length: Micrometres) => string;
   readonly sheetDone: (number: number, copies: number) => string;
-  /** Heads an order's transfers, beside its code. */
-  readonly order: (name: string, due: LocalDate | null) => string;
+  /** What stands behind an order's name: `, due Thu, Dec 3`; nothing where no day is told. */
+  readonly due: (day: LocalDate | null) => string;
   /** The numbers of a transfer's copies, going up: `1–3, 7`. */
   readonly numbers: (stretches: readonly (readonly [from: number, to: number])[]) => string;
   /** What the pile of a span must hold of each order: never written like the name of a copy. */

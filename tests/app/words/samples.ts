@@ -400,7 +400,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
     { unit: 'mm', locale: 'en-GB' },
     { unit: 'in', locale: 'en-US' },
   ],
-  'cutMap.onPaper().order.1': ['2026-12-04', null],
+  'cutMap.onPaper().due.0': ['2026-12-04', null],
   'cutMap.onPaper().numbers.0': [
     [
       [1, 3],
