@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { degrees, PDFDocument, PDFName, rgb } from '@cantoo/pdf-lib';
 import type { Page } from '@playwright/test';
 import { PNG } from 'pngjs';
 import { readPngHeader } from '../src/artwork';
@@ -295,6 +296,57 @@ test('an SVG is drawn at its printed pixels', async ({ page }) => {
   expect(pixel(left + 237, top)).toEqual([0x14, 0x3c, 0x78, 255]);
   expect(pixel(left + 471, top + 235)).toEqual([0x14, 0x3c, 0x78, 255]);
   expect(pixel(left + 472, top)).toEqual([0, 0, 0, 0]);
+});
+
+test('a page of a PDF is drawn at its printed pixels, on a clear ground, and another page is chosen', async ({
+  page,
+}) => {
+  const file = await PDFDocument.create();
+  file.addPage([200, 100]).drawRectangle({ x: 20, y: 20, width: 72, height: 36, color: rgb(0, 0, 1) });
+  const second = file.addPage([100, 200]);
+  second.setRotation(degrees(90));
+  second.drawRectangle({ x: 10, y: 10, width: 36, height: 36, color: rgb(200 / 255, 30 / 255, 50 / 255) });
+  second.drawRectangle({ x: 10, y: 46, width: 36, height: 36, color: rgb(20 / 255, 60 / 255, 120 / 255) });
+  // Half of it shows through a soft mask: a group whose brightness is alpha (ISO 32000-2, 11.5.3).
+  const group = {
+    Type: 'XObject',
+    Subtype: 'Form',
+    BBox: [0, 0, 100, 200],
+    Group: { S: 'Transparency', CS: 'DeviceGray' },
+  };
+  const form = file.context.register(file.context.stream('1 g 10 82 18 36 re f', group));
+  const mask = { Type: 'ExtGState', SMask: { Type: 'Mask', S: 'Luminosity', G: form } };
+  second.node.setExtGState(PDFName.of('Soft'), file.context.register(file.context.obj(mask)));
+  const drawing = file.context.stream('q /Soft gs 0 1 0 rg 10 82 36 36 re f Q');
+  second.node.addContentStream(file.context.register(drawing));
+  await withoutPickers(page);
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,38.1,12.7,1,,no');
+  await giveArtwork(page, 'crest', 'crest.pdf', Buffer.from(await file.save()));
+  await expect(notices(page)).toContainText('crest.pdf has 2 pages; page 1 is taken.');
+  await expect(page.getByText('The file says 25.4 × 12.7 mm')).toBeVisible();
+  await page.locator('.grade-button').click();
+  await page.getByLabel('Page of the PDF').selectOption('2 of 2');
+  await page.keyboard.press('Escape');
+  await expect(page.getByText('The file says 38.1 × 12.7 mm')).toBeVisible();
+  await page.getByRole('button', { name: 'Use that size' }).click();
+  await layOut(page);
+  await page.getByRole('button', { name: 'Print-ready image' }).click();
+  const { picture } = await written(page);
+  const [copy] = await storedCopies(page);
+  if (!copy) throw new Error('no copy');
+  const at = (place: number) => Math.round((place * 300) / 25_400);
+  const pixel = (x: number, y: number) => [
+    ...picture.data.subarray(4 * (y * picture.width + x), 4 * (y * picture.width + x) + 4),
+  ];
+  const [left, top] = [at(copy.x), at(copy.y)];
+  // Turned clockwise, what lies above lies to the right: three squares of 150 pixels, the last clear below its middle.
+  expect(pixel(left + 2, top + 2)).toEqual([200, 30, 50, 255]);
+  expect(pixel(left + 147, top + 147)).toEqual([200, 30, 50, 255]);
+  expect(pixel(left + 152, top + 147)).toEqual([20, 60, 120, 255]);
+  expect(pixel(left + 302, top + 2)).toEqual([0, 255, 0, 255]);
+  expect(pixel(left + 447, top + 72)).toEqual([0, 255, 0, 255]);
+  expect(pixel(left + 447, top + 78)).toEqual([0, 0, 0, 0]);
 });
 
 test('the image follows the test strip: mirrored where the printer does not mirror, turned where it begins at the end', async ({

@@ -214,7 +214,7 @@ test('an SVG is as large as its style says, and its coarse picture and missing f
   const window = page.getByRole('dialog');
   // 100 pixels on a quarter of 80 mm.
   await expect(window).toContainText('a picture within the drawing has 127 pixels an inch at this size');
-  await expect(window).toContainText('text in 1 font that this device lacks: Quillon Nowhere');
+  await expect(window).toContainText('text in 1 font that is not here: Quillon Nowhere');
 });
 
 test('the white is shown on the garment, taken in by the choke', async ({ page }) => {

@@ -41,7 +41,7 @@ test('a file that is no image is refused in a sentence, and the transfer keeps w
     mimeType: 'image/png',
     buffer: Buffer.from('no image at all'),
   });
-  await expect(notices(page)).toContainText('crest.png is not a PNG, JPEG, WebP or SVG image.');
+  await expect(notices(page)).toContainText('crest.png is not a PNG, JPEG, WebP, SVG or PDF.');
   await expect(page.getByRole('textbox', { name: 'Width: crest' })).toHaveValue('80 mm');
 });
 

@@ -16,6 +16,7 @@ import { LimitsForm } from './LimitsForm';
 import { Measures } from './Measures';
 import { MendForm } from './MendForm';
 import { marksOf } from './marks';
+import { PdfPage } from './PdfPage';
 import { type Layer, PrintPicture } from './PrintPicture';
 import { sizeWith } from './take-mended';
 import { useArtworkPicture } from './useArtworkPicture';
@@ -122,6 +123,7 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
             <MadeFrom transfer={transfer} artwork={artwork} />
           </section>
         )}
+        {artwork.kind === 'pdf' && <PdfPage transfer={transfer} artwork={artwork} />}
         <ShadeChoice transfer={transfer} />
         {check && <Measures check={check} transfer={transfer} />}
         <LimitsForm limits={limits} />

@@ -3,12 +3,16 @@ import type { Artwork, Mend } from '../../src/model';
 import { hex } from '../words/format';
 
 /** Where a knock-out starts; the slider takes it from there. Compression leaves noise in a ground, all else keeps it plain. */
-const GROUND_TOLERANCE: Readonly<Record<Artwork['kind'], number>> = { jpeg: 24, webp: 24, png: 8, svg: 8 };
+const GROUND_TOLERANCE: Readonly<Record<Exclude<Artwork['kind'], 'svg' | 'pdf'>, number>> = {
+  jpeg: 24,
+  webp: 24,
+  png: 8,
+};
 const BLACK_TOLERANCE = 40;
 
-/** How a finding in a kind of file can be mended here; `null` where it cannot: an SVG has no pixels of its own. */
+/** How a finding in a kind of file can be mended here; `null` where it cannot: a drawing has no pixels of its own. */
 export function offerOf(finding: Finding, limits: Limits, kind: Artwork['kind']): Mend | null {
-  if (kind === 'svg') return null;
+  if (kind === 'svg' || kind === 'pdf') return null;
   switch (finding.code) {
     case 'ground':
       return {

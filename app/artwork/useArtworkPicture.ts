@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import { type Checker, openChecker } from '../../src/artwork/browser';
+import { type Checker, drawnAs, openChecker } from '../../src/artwork/browser';
 import type { Artwork, Mend, Transfer } from '../../src/model';
 import type { Micrometres } from '../../src/units';
 import { loadArtworkFile } from '../store/artwork';
@@ -46,7 +46,7 @@ export function useArtworkPicture(
         pixels: artwork.pixels,
         trim: artwork.trim,
         printed: { width, height },
-        vector: artwork.kind === 'svg',
+        drawn: drawnAs(artwork.kind),
       };
       const drawn =
         file &&

@@ -32,13 +32,19 @@ export function useSources(artwork: Book['artwork'], ids: readonly string[]): So
   return sources;
 }
 
-/** Bytes of a pixel of an SVG that is drawn: mostly flat colours. */
+/** Bytes of a pixel of a drawing: mostly flat colours. */
 const DRAWN = 0.3;
 /** A photograph grows when it is no longer stored as one. */
-const LOSSLESS: Readonly<Record<ImageSource['kind'], number>> = { png: 1, webp: 2.5, jpeg: 6, svg: 1 };
+const LOSSLESS: Readonly<Record<Exclude<ImageSource['kind'], 'svg' | 'pdf'>, number>> = {
+  png: 1,
+  webp: 2.5,
+  jpeg: 6,
+};
 
 /** About how many bytes the pixels of a copy take, by how densely its file is packed. */
 export function bytesOf(source: ImageSource, pixels: number): number {
   const { kind, file, trim } = source;
-  return kind === 'svg' ? DRAWN * pixels : (LOSSLESS[kind] * file.size * pixels) / (trim.width * trim.height);
+  return kind === 'svg' || kind === 'pdf'
+    ? DRAWN * pixels
+    : (LOSSLESS[kind] * file.size * pixels) / (trim.width * trim.height);
 }

@@ -8,7 +8,13 @@ import {
   type Outline,
   strokeLimit,
 } from '../../src/artwork';
-import { type Checker, type CheckRequest, openArtwork, openChecker } from '../../src/artwork/browser';
+import {
+  type Checker,
+  type CheckRequest,
+  drawnAs,
+  openArtwork,
+  openChecker,
+} from '../../src/artwork/browser';
 import type { CoverageOf } from '../../src/costing';
 import { edits } from '../../src/editing';
 import type { Artwork, Book, Transfer } from '../../src/model';
@@ -61,7 +67,7 @@ function taskFor(
   return {
     key: `${artwork.id} ${sizeKey({ width, height }, limits)}`,
     artwork,
-    request: { pixels, trim, printed: { width, height }, limits, vector: kind === 'svg' },
+    request: { pixels, trim, printed: { width, height }, limits, drawn: drawnAs(kind) },
   };
 }
 

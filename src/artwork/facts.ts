@@ -18,9 +18,9 @@ export interface FileFacts {
   readonly deep: boolean;
   /** Scripts and outside addresses in an SVG. */
   readonly outside: number;
-  /** Fonts that an SVG asks for and does not hold. */
+  /** Fonts that an SVG or a PDF asks for and does not hold. */
   readonly fonts: readonly string[];
-  /** Pixels of the coarsest image in an SVG, across all of the drawing. */
+  /** Pixels of the coarsest image in an SVG or a PDF, across all of the drawing. */
   readonly embedded: number | null;
   /** Pixels on a length across, over those down: 1 where they are square. */
   readonly aspect: number;
@@ -30,7 +30,8 @@ export interface FileFacts {
 const SRGB_GAMMA = 1 / 2.2;
 const SAME_GAMMA = 0.02;
 
-const plain: FileFacts = {
+/** Of a file of which nothing is to be said. */
+export const plainFacts: FileFacts = {
   profile: null,
   gamma: null,
   animated: false,
@@ -47,7 +48,7 @@ function svgFacts(text: string): FileFacts {
   const header = readSvgHeader(text);
   const across = header.ok ? header.value.width * header.value.units : 0;
   return {
-    ...plain,
+    ...plainFacts,
     outside: outsideNeeds(text),
     fonts: fontsNeeded(text),
     embedded: density === null || across === 0 ? null : density * across,
@@ -69,7 +70,7 @@ export function fileFacts(bytes: Uint8Array): FileFacts {
   if (isPng(bytes)) {
     const { bitDepth, animated, profile, gamma } = readPngFacts(bytes);
     return {
-      ...plain,
+      ...plainFacts,
       aspect: aspectOf(readPngHeader(bytes)),
       profile: profile && otherProfile(profile.icc, profile.name),
       gamma: gamma !== null && Math.abs(gamma - SRGB_GAMMA) > SAME_GAMMA ? gamma : null,
@@ -79,12 +80,12 @@ export function fileFacts(bytes: Uint8Array): FileFacts {
   }
   if (isJpeg(bytes)) {
     const aspect = aspectOf(readJpegHeader(bytes));
-    return { ...plain, aspect, profile: otherProfile(jpegProfile(bytes)) };
+    return { ...plainFacts, aspect, profile: otherProfile(jpegProfile(bytes)) };
   }
   if (isWebp(bytes)) {
     const { animated, icc } = readWebpFacts(bytes);
     const aspect = aspectOf(readWebpHeader(bytes));
-    return { ...plain, aspect, animated, profile: otherProfile(icc) };
+    return { ...plainFacts, aspect, animated, profile: otherProfile(icc) };
   }
   return svgFacts(strFromU8(bytes));
 }

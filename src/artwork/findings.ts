@@ -9,7 +9,7 @@ import { effectivePpi } from './size';
 /** All that was found out about an artwork at a printed size; the same for the same file, size and limits. */
 export interface ArtworkCheck extends RasterCheck {
   readonly facts: FileFacts;
-  /** An SVG has no pixels of its own. */
+  /** An SVG or a PDF has no pixels of its own. */
   readonly vector: boolean;
   /** How much of the image's width its trimmed box is. */
   readonly shown: number;

@@ -1,7 +1,7 @@
 export type { Spot } from './check';
 export type { Contour } from './contour';
 export { coverageOf } from './coverage';
-export { type FileFacts, fileFacts } from './facts';
+export { type FileFacts, fileFacts, plainFacts } from './facts';
 export {
   type ArtworkCheck,
   type Finding,

@@ -188,7 +188,7 @@ export const artworkSchema = z.object({
   /** SHA-256 of the file's bytes, in hexadecimal. */
   id: id<'artwork'>(),
   fileName: text,
-  kind: z.enum(['png', 'jpeg', 'webp', 'svg']),
+  kind: z.enum(['png', 'jpeg', 'webp', 'svg', 'pdf']),
   pixels: z.object({ width: pixels, height: pixels }),
   /** Pixels a metre, each axis; `null` if the file does not say. */
   density: z.nullable(z.object({ x: within(ranges.density), y: within(ranges.density) })),

@@ -43,6 +43,7 @@ const shipped = {
   '30-screens.ts': 'bd8467b3246fa725847b847af0885fc28e1d752e54fa8f9d9d3db053bae82dd4',
   '31-outlines.ts': '8ded635264dec282de08d1a0ffc0c58870a3ac740a0b17aa12aa5dcd2f6ae5f9',
   '32-angles.ts': '9f6828001a1119769af2187f8e02b1f7b2c35f5bc55230ccc8c088c6111a1252',
+  '33-pdf.ts': '17ad20ee142eeb5887a801fcfde2b0ef728b0b56799d38bc7595217506c6b29b',
   'stored.ts': '521b36949643db86ab41a1f8f81e07c874feccec408a8406320ebcc749fe44c7',
 } as const;
 

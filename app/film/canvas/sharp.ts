@@ -1,4 +1,4 @@
-import { type Checker, openChecker } from '../../../src/artwork/browser';
+import { type Checker, drawnAs, openChecker } from '../../../src/artwork/browser';
 import { um } from '../../../src/units';
 import { loadArtworkFile } from '../../store/artwork';
 import { useShop } from '../../store/shop';
@@ -31,7 +31,7 @@ const drawnFrom =
     const most = Math.min(longest, Math.floor(Math.sqrt(MOST_DRAWN * shape)));
     // Nothing is mended in it, so that how large it is printed plays no part.
     const printed = { width: um(trim.width), height: um(trim.height) };
-    return checker.picture(file, { pixels, trim, printed, vector: kind === 'svg' }, most, null);
+    return checker.picture(file, { pixels, trim, printed, drawn: drawnAs(kind) }, most, null);
   };
 
 /**

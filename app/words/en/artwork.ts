@@ -49,8 +49,8 @@ function finding(found: Finding, ways: Ways): Said {
       };
     case 'font':
       return {
-        what: `text in ${counted(found.names.length, 'font', 'fonts', ways)} that this device lacks: ${found.names.join(', ')}`,
-        mend: 'It prints in another font. Turn the text into paths and export it again, or install the font.',
+        what: `text in ${counted(found.names.length, 'font', 'fonts', ways)} that is not here: ${found.names.join(', ')}`,
+        mend: 'It prints in another font. Turn the text into paths, or embed the font, and export it again.',
       };
     case 'checkerboard':
       return {
@@ -153,6 +153,8 @@ export const artwork = {
   stop: 'Stop',
   stopped: 'This artwork was not checked.',
   again: 'Check it',
+  page: 'Page of the PDF',
+  pageOf: (page: number, pages: number, ways: Ways) => `${whole(page, ways)} of ${whole(pages, ways)}`,
   layer: 'Show',
   layers: { print: 'what prints', white: 'the white under it' },
   whiteHint: (choke: string) =>
@@ -169,7 +171,7 @@ export const artwork = {
   pixels: 'Pixels, trimmed',
   ppi: 'Pixels an inch',
   perInch: (x: number, y: number, ways: Ways) => `${whole(x, ways)} across, ${whole(y, ways)} down`,
-  vector: 'drawn at any size (SVG)',
+  vector: 'drawn at any size',
   bearing: 'Film that bears ink',
   bearingShare: (mm2: number, share: number, ways: Ways) =>
     `${inkArea(mm2, ways)}, ${percent(share, ways)} of its box`,

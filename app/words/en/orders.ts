@@ -8,7 +8,7 @@ import { unplaced } from './refusals';
 
 const artworkProblems: Record<ArtworkProblem, string> = {
   'not-image':
-    'is not a PNG, JPEG, WebP or SVG image. Export the artwork as PNG with a transparent background and drop that.',
+    'is not a PNG, JPEG, WebP, SVG or PDF. Export the artwork as PNG with a transparent background and drop that.',
   cmyk: 'is a JPEG in four printing inks, which a browser cannot show rightly. Export it as sRGB PNG.',
   broken: 'is damaged: a part of it is cut off or changed. Export it again.',
   'no-size': 'is damaged: it does not say how large it is. Export it again.',
@@ -18,14 +18,20 @@ const artworkProblems: Record<ArtworkProblem, string> = {
     'is more than 65,535 pixels wide, which a browser cannot show. Turn it, or export it at its printed size.',
   'many-parts': 'is made of more parts than an image needs. Open it in an image program and save it again.',
   'too-long': 'is an SVG of more than 50 MB. Simplify it, or export it as PNG at its printed size.',
-  'too-slow':
-    'takes more than 20 seconds to draw. Flatten its effects, or export it as PNG at its printed size.',
+  'too-slow': 'takes too long to draw. Flatten its effects, or export it as PNG at its printed size.',
   'many-elements':
     'has more than 100,000 shapes, each counted as often as it is repeated. Export it as PNG at its printed size.',
   'many-filters':
     'has more blurs, shadows and other filters than can be drawn. Flatten them, or export it as PNG.',
   nested: 'has groups or repeats within each other without an end. Ungroup them, or export it as PNG.',
   indirect: 'holds another SVG, or parts told only in a roundabout way. Export it as plain SVG or as PNG.',
+  locked: 'is a PDF that opens with a password only. Save it again without one, or export it as PNG.',
+  'no-page': 'does not have a page of that number.',
+  'not-whole':
+    'cannot be drawn whole: a part is damaged, or of a kind that is not read here. Export it as PNG at its printed size.',
+  layered:
+    'is kept in layers, or made for a print shop’s press. Hide its background and export it as PNG at its printed size.',
+  postscript: 'is PostScript, which is not run here. Save it as PDF or SVG with its text as paths.',
   blank: 'is blank: every pixel is transparent. See that the right layer was exported.',
 };
 
@@ -136,6 +142,8 @@ export const orders = {
   fileSays: (size: string) => `The file says ${size}, its empty margin trimmed.`,
   useFileSize: 'Use that size',
   otherProportions: 'The artwork has other proportions and would be stretched.',
+  pageTaken: (fileName: string, page: number, pages: number, ways: Ways) =>
+    `${fileName} has ${whole(pages, ways)} pages; page ${whole(page, ways)} is taken. Choose another in the window of what will print.`,
   artworkRefused: (fileName: string, problem: ArtworkProblem) => `${fileName} ${artworkProblems[problem]}`,
   all: (placed: number, total: number, ways: Ways) =>
     placed === total

@@ -48,8 +48,8 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
       };
     case 'font':
       return {
-        what: `texto en ${counted(found.names.length, 'fuente', 'fuentes', ways)} que este dispositivo no tiene: ${found.names.join(', ')}`,
-        mend: 'Se imprime con otra fuente. Hay que convertir el texto en trazados y exportarlo otra vez, o instalar la fuente.',
+        what: `texto en ${counted(found.names.length, 'fuente', 'fuentes', ways)} que aquí no está: ${found.names.join(', ')}`,
+        mend: 'Se imprime con otra fuente. Hay que convertir el texto en trazados, o incrustar la fuente, y exportarlo otra vez.',
       };
     case 'checkerboard':
       return {
@@ -151,6 +151,8 @@ export const artwork: Words['artwork'] = {
   stop: 'Parar',
   stopped: 'Este arte no se ha revisado.',
   again: 'Revisarlo',
+  page: 'Página del PDF',
+  pageOf: (page, pages, ways) => `${whole(page, ways)} de ${whole(pages, ways)}`,
   layer: 'Mostrar',
   layers: { print: 'lo que se imprime', white: 'el blanco de debajo' },
   whiteHint: (choke) =>
@@ -167,7 +169,7 @@ export const artwork: Words['artwork'] = {
   pixels: 'Píxeles, sin margen vacío',
   ppi: 'Píxeles por pulgada',
   perInch: (x, y, ways) => `${whole(x, ways)} a lo ancho, ${whole(y, ways)} a lo alto`,
-  vector: 'dibujado a cualquier tamaño (SVG)',
+  vector: 'dibujado a cualquier tamaño',
   bearing: 'Película con tinta',
   bearingShare: (mm2, share, ways) => `${inkArea(mm2, ways)}, ${percent(share, ways)} de su caja`,
   white: 'Blanco',

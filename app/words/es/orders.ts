@@ -7,7 +7,7 @@ import { unplaced } from './refusals';
 
 const artworkProblems: Record<ArtworkProblem, string> = {
   'not-image':
-    'no es una imagen PNG, JPEG, WebP ni SVG. Hay que exportar el arte como PNG con fondo transparente y soltar ese archivo.',
+    'no es un archivo PNG, JPEG, WebP, SVG ni PDF. Hay que exportar el arte como PNG con fondo transparente y soltar ese archivo.',
   cmyk: 'es un JPEG en cuatro tintas de imprenta, que un navegador no muestra bien. Hay que exportarlo como PNG en sRGB.',
   broken: 'está dañado: le falta una parte o ha cambiado. Hay que exportarlo otra vez.',
   'no-size': 'está dañado: no dice cuánto mide. Hay que exportarlo otra vez.',
@@ -19,7 +19,7 @@ const artworkProblems: Record<ArtworkProblem, string> = {
     'tiene más partes de las que una imagen necesita. Hay que abrirlo en un programa de imágenes y guardarlo otra vez.',
   'too-long': 'es un SVG de más de 50 MB. Hay que simplificarlo, o exportarlo como PNG a su tamaño impreso.',
   'too-slow':
-    'tarda más de 20 segundos en dibujarse. Hay que acoplar sus efectos, o exportarlo como PNG a su tamaño impreso.',
+    'tarda demasiado en dibujarse. Hay que acoplar sus efectos, o exportarlo como PNG a su tamaño impreso.',
   'many-elements':
     'tiene más de 100.000 formas, contadas tantas veces como se repiten. Hay que exportarlo como PNG a su tamaño impreso.',
   'many-filters':
@@ -28,6 +28,14 @@ const artworkProblems: Record<ArtworkProblem, string> = {
     'tiene grupos o repeticiones unos dentro de otros sin fin. Hay que desagruparlos, o exportarlo como PNG.',
   indirect:
     'contiene otro SVG, o partes descritas de forma indirecta. Hay que exportarlo como SVG sencillo o como PNG.',
+  locked: 'es un PDF que pide una contraseña. Hay que guardarlo otra vez sin ella, o exportarlo como PNG.',
+  'no-page': 'no tiene una página con ese número.',
+  'not-whole':
+    'no se puede dibujar entero: una parte está dañada o es de un tipo que aquí no se lee. Hay que exportarlo como PNG a su tamaño impreso.',
+  layered:
+    'está guardado en capas, o es para una imprenta. Hay que ocultar su fondo y exportarlo como PNG a su tamaño impreso.',
+  postscript:
+    'es PostScript, que aquí no se ejecuta. Hay que guardarlo como PDF o SVG con el texto en trazados.',
   blank:
     'está en blanco: todos los píxeles son transparentes. Hay que comprobar que se exportó la capa correcta.',
 };
@@ -139,6 +147,8 @@ export const orders: Words['orders'] = {
   fileSays: (size) => `El archivo dice ${size}, sin su margen vacío.`,
   useFileSize: 'Usar esa medida',
   otherProportions: 'El arte tiene otras proporciones y saldría estirado.',
+  pageTaken: (fileName, page, pages, ways) =>
+    `${fileName} tiene ${whole(pages, ways)} páginas; se ha tomado la ${whole(page, ways)}. Se puede elegir otra en la ventana de lo que se imprimirá.`,
   artworkRefused: (fileName, problem) => `${fileName} ${artworkProblems[problem]}`,
   all: (placed, total, ways) =>
     placed === total

@@ -26,6 +26,7 @@ import { startCheck } from '../check';
 import { hasAllBlocks } from '../jpeg-scan';
 import { layoutOutline } from '../layout-outline';
 import { mended, showsInSmaller } from '../mend';
+import { otherFormat } from '../other-format';
 import { growOutline } from '../outline';
 import { layWhite } from '../white';
 import type { CheckRequest } from './check-request';
@@ -67,7 +68,7 @@ const hasAllPixels = (
 function check(
   image: ImageBitmap,
   box: PixelBox,
-  { pixels, trim, printed, limits, vector }: CheckRequest,
+  { pixels, trim, printed, limits, drawn }: CheckRequest,
   facts: FileFacts,
   onShare: (share: number) => void,
 ): ArtworkCheck {
@@ -79,7 +80,7 @@ function check(
     onShare((0.4 * (top + rows)) / box.height);
   }
   const shown = trim.width / pixels.width;
-  return { ...checking.finish((share) => onShare(0.4 + 0.6 * share)), facts, vector, shown };
+  return { ...checking.finish((share) => onShare(0.4 + 0.6 * share)), facts, vector: drawn !== null, shown };
 }
 
 /** A picture no longer than so many pixels. */
@@ -124,7 +125,7 @@ const reader = {
     try {
       const bytes = await file.arrayBuffer();
       const found = headerOf(new Uint8Array(bytes));
-      if (!found) return fail('not-image');
+      if (!found) return fail(otherFormat(new Uint8Array(bytes)) ?? 'not-image');
       const { kind, header, whole } = found;
       if (!header.ok) return fail(header.problem === 'not-png' ? 'not-image' : header.problem);
       if (header.value.width * header.value.height > MOST_PIXELS) return fail('too-large');
@@ -196,7 +197,7 @@ const reader = {
     }
   },
 
-  /** Checks what was drawn of an SVG: its box alone. */
+  /** Checks what was drawn of an SVG or a PDF: its box alone. */
   checkDrawn(
     image: ImageBitmap,
     request: CheckRequest,

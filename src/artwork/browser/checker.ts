@@ -5,6 +5,7 @@ import { closeWorker, runTask, type TaskWorker, taskWorker } from '../../workers
 import type { ArtworkCheck, Contour, Density, Outline } from '..';
 import type { ArtworkReader } from './artwork.worker';
 import type { CheckRequest } from './check-request';
+import { drawPdf, pdfFacts } from './pdf-image';
 import type { ArtworkProblem, WeighedSvg } from './read-artwork';
 import { drawSvg } from './svg-image';
 
@@ -22,7 +23,7 @@ export interface Checker {
     onShare: (share: number) => void,
     signal: AbortSignal,
   ): Promise<Result<ArtworkCheck, 'unreadable' | 'changed'>>;
-  /** The trimmed box for the screen, mended if it is to be; `null` if it cannot be decoded. An SVG is shown as it is. */
+  /** The trimmed box for the screen, mended if it is to be; `null` if it cannot be decoded. A drawing is shown as it is. */
   picture(file: Blob, of: PrintedBox, longest: number, mend: Mend | null): Promise<ImageBitmap | null>;
   /** The white under a picture of a printed box, which is handed over. */
   white(picture: ImageBitmap, printed: Printed, choke: Micrometres): Promise<ImageBitmap>;
@@ -32,7 +33,7 @@ export interface Checker {
    */
   mend(
     file: Blob,
-    of: Omit<PrintedBox, 'vector'>,
+    of: Omit<PrintedBox, 'drawn'>,
     mend: Mend,
     density: Density | null,
     signal: AbortSignal,
@@ -47,11 +48,11 @@ export interface Checker {
   close(): void;
 }
 
-/** An SVG is looked at in this many pixels an inch, and in no more pixels than {@link MOST_DRAWN}. */
+/** An SVG or a PDF is looked at in this many pixels an inch, and in no more pixels than {@link MOST_DRAWN}. */
 const DRAWN_PPI = 300;
 const MOST_DRAWN = 16_000_000;
 
-/** How many pixels an SVG's box is drawn in for a size. */
+/** How many pixels a drawing's box is drawn in for a size. */
 function drawnSize({ width, height }: Printed): { width: number; height: number } {
   const inch = DRAWN_PPI / fromInches(1);
   const scale = Math.min(inch, Math.sqrt(MOST_DRAWN / (width * height)));
@@ -75,22 +76,25 @@ export function openChecker(): Checker {
       runTask<ArtworkReader, Result<ArtworkCheck, 'unreadable' | 'changed'>, number>(
         own,
         async (remote, told) => {
-          if (!request.vector) return remote.check(file, request, told);
+          if (!request.drawn) return remote.check(file, request, told);
           const { pixels, trim, printed } = request;
-          if (!(await remote.weigh(file)).ok) return fail('unreadable');
-          const facts = await remote.facts(file);
-          const drawn = await drawSvg(file, pixels, trim, drawnSize(printed), signal);
+          const isPdf = request.drawn === 'pdf';
+          if (!isPdf && !(await remote.weigh(file)).ok) return fail('unreadable');
+          const facts = isPdf ? await pdfFacts(file, signal) : await remote.facts(file);
+          const draw = isPdf ? drawPdf : drawSvg;
+          const drawn = facts && (await draw(file, pixels, trim, drawnSize(printed), signal));
           if (!drawn) return fail('unreadable');
           return ok(await remote.checkDrawn(transfer(drawn, [drawn]), request, facts, told));
         },
         { signal, onProgress },
       ),
-    async picture(file, { pixels, trim, printed, vector }, longest, mend) {
-      if (!vector) return runTask(own, (remote) => remote.picture(file, trim, printed, longest, mend));
-      if (!(await weigh(own, file)).ok) return null;
+    async picture(file, { pixels, trim, printed, drawn }, longest, mend) {
+      if (!drawn) return runTask(own, (remote) => remote.picture(file, trim, printed, longest, mend));
+      if (drawn === 'svg' && !(await weigh(own, file)).ok) return null;
       const scale = longest / Math.max(trim.width, trim.height);
       const [width, height] = [Math.round(trim.width * scale), Math.round(trim.height * scale)];
-      return drawSvg(file, pixels, trim, { width: Math.max(1, width), height: Math.max(1, height) });
+      const draw = drawn === 'svg' ? drawSvg : drawPdf;
+      return draw(file, pixels, trim, { width: Math.max(1, width), height: Math.max(1, height) });
     },
     white: (picture, printed, choke) =>
       runTask(own, (remote) => remote.white(transfer(picture, [picture]), printed, choke)),

@@ -1,12 +1,16 @@
 import { ok, type Result } from '../../units';
 import { runTask } from '../../workers/browser';
+import { isPdf } from '../pdf';
 import { artworkWorker, weigh } from './checker';
+import { readPdf } from './pdf-image';
 import type { ArtworkProblem, ReadArtwork } from './read-artwork';
 import { readSvg } from './svg-image';
 
 export type { CheckRequest } from './check-request';
 export { type Checker, openChecker } from './checker';
-export type { ArtworkProblem } from './read-artwork';
+export { drawnAs } from './drawings';
+export { pdfPages } from './pdf-image';
+export type { ArtworkProblem, PdfPages } from './read-artwork';
 
 /** An image file that can be a transfer's artwork. */
 export interface OpenedArtwork extends ReadArtwork {
@@ -24,13 +28,34 @@ async function weighed(file: File): Promise<Result<ReadArtwork, ArtworkProblem>>
   return weight.ok ? readSvg(file, weight.value) : weight;
 }
 
+/** Bytes by which a file is told to be a PDF. */
+const HEAD = 1024;
+
+const isPdfFile = async (file: File): Promise<boolean> =>
+  isPdf(
+    new Uint8Array(
+      await file
+        .slice(0, HEAD)
+        .arrayBuffer()
+        .catch(() => new ArrayBuffer(0)),
+    ),
+  );
+
 const isSvg = (file: File): boolean => file.type === 'image/svg+xml' || /\.svg$/i.test(file.name);
 
 /**
  * Reads an image file: size, density, trimmed box, thumbnail. The file itself is not changed.
+ * @param page of a PDF, from 1; the one that it notes, or its first, where none is given
  * @throws {WorkerFailed} if the worker that reads fails
  */
-export async function openArtwork(file: File): Promise<Result<OpenedArtwork, ArtworkProblem>> {
+export async function openArtwork(
+  file: File,
+  page: number | null = null,
+): Promise<Result<OpenedArtwork, ArtworkProblem>> {
+  if (await isPdfFile(file)) {
+    const read = await readPdf(file, page);
+    return read.ok ? ok({ ...read.value, fileName: file.name }) : read;
+  }
   const read = await (isSvg(file) ? weighed(file) : inWorker(file));
   return read.ok ? ok({ ...read.value, fileName: file.name, file }) : read;
 }

@@ -1,9 +1,11 @@
+import type { Artwork } from '../../model';
 import { type Density, type PixelBox, type SvgHeader, trimBox, type WeightProblem } from '..';
 
 /**
  * Why a file is no artwork. `blank`: no pixel is strong enough to print. `too-wide`: more pixels across than a canvas has.
  * `many-parts`: a PNG of more chunks than an image needs. `too-long`: an SVG of more bytes than are read. `too-slow`: one that
- * is not drawn in time.
+ * is not drawn in time. `locked`: a PDF that wants a password. `no-page`: one without the page that is asked for. `not-whole`: one
+ * of which something cannot be drawn. `layered`: a file of layers. `postscript`: a program that draws.
  */
 export type ArtworkProblem =
   | 'not-image'
@@ -15,21 +17,34 @@ export type ArtworkProblem =
   | 'too-wide'
   | 'many-parts'
   | 'too-long'
+  | 'locked'
+  | 'no-page'
+  | 'not-whole'
+  | 'layered'
+  | 'postscript'
   | 'too-slow'
   | WeightProblem
   | 'blank';
+
+/** The page of a PDF that is the artwork, from 1, and how many it has. */
+export interface PdfPages {
+  readonly number: number;
+  readonly of: number;
+}
 
 /** What is read from an image file. */
 export interface ReadArtwork {
   /** SHA-256 of the file's bytes, in hexadecimal. */
   readonly id: string;
-  readonly kind: 'png' | 'jpeg' | 'webp' | 'svg';
-  /** Of an SVG, the raster it was looked at in. */
+  readonly kind: Artwork['kind'];
+  /** Of a drawing, the raster it was looked at in. */
   readonly pixels: { readonly width: number; readonly height: number };
   readonly density: Density | null;
   readonly trim: PixelBox;
   /** The trimmed box as a small PNG. */
   readonly thumbnail: Blob;
+  /** Of a PDF. */
+  readonly page?: PdfPages;
 }
 
 /** What is known of an SVG before it is drawn. */

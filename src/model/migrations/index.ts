@@ -29,6 +29,7 @@ import { keepHours } from './29-hours';
 import { knowScreens } from './30-screens';
 import { layByOutlines } from './31-outlines';
 import { layAtAngles } from './32-angles';
+import { takePdf } from './33-pdf';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -66,6 +67,7 @@ const migrations: readonly Migration[] = [
   knowScreens,
   layByOutlines,
   layAtAngles,
+  takePdf,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

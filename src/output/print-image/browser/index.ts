@@ -1,8 +1,8 @@
 import { proxy } from 'comlink';
 import type { Result } from '../../../units';
 import { runAlone } from '../../../workers/browser';
+import { drawnBands } from './drawn-band';
 import type { ImageJob, ImageProblem, Printer } from './image-worker/job';
-import { svgBands } from './svg-band';
 
 export type { ImageProblem, ImageSource, ImageTarget } from './image-worker/job';
 export { hasPrivateFiles, openPrivateFolder, sweepPrivateFiles } from './private-files';
@@ -24,7 +24,7 @@ export const writeImages = (
       if (signal.aborted) stop();
       signal.addEventListener('abort', stop);
       try {
-        return await printer.write(job, told, proxy(svgBands(job.sources)));
+        return await printer.write(job, told, proxy(drawnBands(job.sources)));
       } finally {
         signal.removeEventListener('abort', stop);
       }

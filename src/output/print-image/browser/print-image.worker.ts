@@ -16,7 +16,7 @@ import {
   tileKey,
   tilesByArtwork,
 } from '..';
-import type { ImageProblem, ImageSource, ImageTarget, Printer, SvgBand } from './image-worker/job';
+import type { DrawnBand, ImageProblem, ImageSource, ImageTarget, Printer } from './image-worker/job';
 import { markPixels } from './image-worker/number';
 import { createPdfWriter } from './image-worker/pdf-writer';
 import { createPngWriter, type StripWriter } from './image-worker/png-writer';
@@ -45,7 +45,7 @@ async function makeTiles(
   row: number,
   sources: ReadonlyMap<string, ImageSource>,
   store: TileStore,
-  svgBand: SvgBand,
+  drawnBand: DrawnBand,
 ): Promise<void> {
   for (const [artwork, tiles] of waiting) {
     if (tiles.every(({ needed }) => needed >= row)) continue;
@@ -53,7 +53,7 @@ async function makeTiles(
     const source = sources.get(artwork);
     if (!source) continue;
     const sizes = new Map(tiles.map(({ upright }) => [`${upright.width} ${upright.height}`, upright]));
-    const pictures = await picturesOf(source, [...sizes.values()], svgBand).catch(() => {
+    const pictures = await picturesOf(source, [...sizes.values()], drawnBand).catch(() => {
       throw new Undecodable(artwork);
     });
     [...sizes.values()].forEach((size, index) => {
@@ -118,7 +118,7 @@ function problemOf(error: unknown): ImageProblem {
 }
 
 const printer: Printer = {
-  async write({ images, sources, scratch }, onProgress, svgBand) {
+  async write({ images, sources, scratch }, onProgress, drawnBand) {
     const waiting = tilesByArtwork(images.map(({ image }) => image));
     const byId = new Map(sources.map((source) => [source.id, source]));
     const store = createTileStore((await scratch?.createSyncAccessHandle()) ?? null);
@@ -131,7 +131,7 @@ const printer: Printer = {
         const writer = await (form === 'pdf'
           ? createPdfWriter(image, sink, title)
           : createPngWriter(image, sink));
-        const prepare = (row: number) => makeTiles(waiting, row, byId, store, svgBand);
+        const prepare = (row: number) => makeTiles(waiting, row, byId, store, drawnBand);
         try {
           await compose(image, writer, store, before, prepare, (row) =>
             onProgress((done + row * image.width) / total),

@@ -1,19 +1,20 @@
 import type { PixelBox } from '../../../../artwork';
+import type { Artwork } from '../../../../model';
 import type { Result } from '../../../../units';
 import type { PixelSize, PrintImage } from '../..';
 
 /** An artwork that copies are printed from. */
 export interface ImageSource {
   readonly id: string;
-  readonly kind: 'png' | 'jpeg' | 'webp' | 'svg';
+  readonly kind: Artwork['kind'];
   readonly file: Blob;
   /** The size that its trimmed box was found at. */
   readonly pixels: PixelSize;
   readonly trim: PixelBox;
 }
 
-/** Draws rows of an SVG's trimmed box at a size, where that can be done. */
-export type SvgBand = (id: string, size: PixelSize, top: number, rows: number) => Promise<ImageBitmap>;
+/** Draws rows of the trimmed box of an SVG or a PDF at a size, where that can be done. */
+export type DrawnBand = (id: string, size: PixelSize, top: number, rows: number) => Promise<ImageBitmap>;
 
 /** Where an image goes: a file that the user chose, or one of the origin's private file system. */
 export interface ImageTarget {
@@ -48,7 +49,7 @@ export interface Printer {
   write(
     job: ImageJob,
     onProgress: (share: number) => void,
-    svgBand: SvgBand,
+    drawnBand: DrawnBand,
   ): Promise<Result<void, ImageProblem>>;
   stop(): void;
 }

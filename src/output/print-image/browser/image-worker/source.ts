@@ -1,6 +1,6 @@
 import { decodeImage } from '../../../../artwork/browser/read-artwork';
 import { createResampler, type PixelSize } from '../..';
-import type { ImageSource, SvgBand } from './job';
+import type { DrawnBand, ImageSource } from './job';
 
 /** Rows that are read from a canvas together. */
 const BAND = 256;
@@ -47,15 +47,15 @@ async function eachRow(
 export async function picturesOf(
   source: ImageSource,
   sizes: readonly PixelSize[],
-  svgBand: SvgBand,
+  drawnBand: DrawnBand,
 ): Promise<Uint32Array<ArrayBuffer>[]> {
   const { trim } = source;
-  if (source.kind === 'svg') {
+  if (source.kind === 'svg' || source.kind === 'pdf') {
     const pictures: Uint32Array<ArrayBuffer>[] = [];
     for (const size of sizes) {
       const { push, finish } = createResampler(size, size);
       const draw = async (drawing: OffscreenCanvasRenderingContext2D, top: number, rows: number) => {
-        const band = await svgBand(source.id, size, top, rows);
+        const band = await drawnBand(source.id, size, top, rows);
         drawing.drawImage(band, 0, 0);
         band.close();
       };
