@@ -154,7 +154,7 @@ export const artwork = {
   stopped: 'This artwork was not checked.',
   again: 'Check it',
   page: 'Page of the PDF',
-  pageOf: (page: number, pages: number, ways: Ways) => `${whole(page, ways)} of ${whole(pages, ways)}`,
+  pageOf: (page: number, total: number, ways: Ways) => `${whole(page, ways)} of ${whole(total, ways)}`,
   layer: 'Show',
   layers: { print: 'what prints', white: 'the white under it' },
   whiteHint: (choke: string) =>

@@ -142,8 +142,8 @@ export const orders = {
   fileSays: (size: string) => `The file says ${size}, its empty margin trimmed.`,
   useFileSize: 'Use that size',
   otherProportions: 'The artwork has other proportions and would be stretched.',
-  pageTaken: (fileName: string, page: number, pages: number, ways: Ways) =>
-    `${fileName} has ${whole(pages, ways)} pages; page ${whole(page, ways)} is taken. Choose another in the window of what will print.`,
+  pageTaken: (fileName: string, page: number, total: number, ways: Ways) =>
+    `${fileName} has ${whole(total, ways)} pages; page ${whole(page, ways)} is taken. Choose another in the window of what will print.`,
   artworkRefused: (fileName: string, problem: ArtworkProblem) => `${fileName} ${artworkProblems[problem]}`,
   all: (placed: number, total: number, ways: Ways) =>
     placed === total

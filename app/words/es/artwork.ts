@@ -152,7 +152,7 @@ export const artwork: Words['artwork'] = {
   stopped: 'Este arte no se ha revisado.',
   again: 'Revisarlo',
   page: 'Página del PDF',
-  pageOf: (page, pages, ways) => `${whole(page, ways)} de ${whole(pages, ways)}`,
+  pageOf: (page, total, ways) => `${whole(page, ways)} de ${whole(total, ways)}`,
   layer: 'Mostrar',
   layers: { print: 'lo que se imprime', white: 'el blanco de debajo' },
   whiteHint: (choke) =>

@@ -147,8 +147,8 @@ export const orders: Words['orders'] = {
   fileSays: (size) => `El archivo dice ${size}, sin su margen vacío.`,
   useFileSize: 'Usar esa medida',
   otherProportions: 'El arte tiene otras proporciones y saldría estirado.',
-  pageTaken: (fileName, page, pages, ways) =>
-    `${fileName} tiene ${whole(pages, ways)} páginas; se ha tomado la ${whole(page, ways)}. Se puede elegir otra en la ventana de lo que se imprimirá.`,
+  pageTaken: (fileName, page, total, ways) =>
+    `${fileName} tiene ${whole(total, ways)} páginas; se ha tomado la ${whole(page, ways)}. Se puede elegir otra en la ventana de lo que se imprimirá.`,
   artworkRefused: (fileName, problem) => `${fileName} ${artworkProblems[problem]}`,
   all: (placed, total, ways) =>
     placed === total
