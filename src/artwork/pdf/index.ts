@@ -1,3 +1,3 @@
-export { contentsOf, type Matrix, type PageContents, type PageStep } from './contents';
+export { contentsOf, type Matrix, type PageStep } from './contents';
 export { chosenPage, isPdf, withPage } from './page-note';
 export { inMetres, rasterOf } from './raster';

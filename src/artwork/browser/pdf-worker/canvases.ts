@@ -1,6 +1,10 @@
-import { context } from '../read-artwork';
-
 type Drawing = OffscreenCanvasRenderingContext2D;
+
+function context(width: number, height: number): Drawing {
+  const drawing = new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true });
+  if (!drawing) throw new Error('no 2d context');
+  return drawing;
+}
 
 interface Canvas {
   canvas: OffscreenCanvas | null;
