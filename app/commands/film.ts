@@ -75,8 +75,26 @@ export const turnCommand: Command = {
   label: 'turn',
   scope: 'film',
   chords: [{ key: 'r' }],
-  ...onSelected((_, ids) => move(ids, (copy) => turnedInPlace(copy, turnedBy(copy.angle, 90)))),
+  ...onSelected((_, ids) =>
+    move(ids, (copy) => turnedInPlace(copy, turnedBy(copy.angle, copy.transfer.turn === 'half' ? 180 : 90))),
+  ),
 };
+
+/** Degrees that a press of a key turns a copy by that may lie at any angle. */
+const TURN_STEP = 15;
+
+const turnByStep = (
+  id: 'turn-on' | 'turn-back',
+  label: Command['label'],
+  key: string,
+  by: number,
+): Command => ({
+  id,
+  label,
+  scope: 'film',
+  chords: [{ key }],
+  ...onSelected((_, ids) => move(ids, (copy) => turnedInPlace(copy, turnedBy(copy.angle, by)))),
+});
 
 export const pinCommand: Command = {
   id: 'pin',
@@ -242,6 +260,8 @@ export const filmCommands: readonly Command[] = [
   onFilm('next', 'nextCopy', [{ key: 'n' }], () => selectNeighbour(1)),
   onFilm('previous', 'previousCopy', [{ key: 'n', shift: true }], () => selectNeighbour(-1)),
   turnCommand,
+  turnByStep('turn-on', 'turnOn', '.', TURN_STEP),
+  turnByStep('turn-back', 'turnBack', ',', -TURN_STEP),
   pinCommand,
   takeOffCommand,
   selectOrderCommand,

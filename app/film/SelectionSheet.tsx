@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'react';
 import { edits } from '../../src/editing';
-import type { LaidCopy, LaidRun } from '../../src/layout';
+import { type LaidCopy, type LaidRun, turnedInPlace } from '../../src/layout';
 import { openRuns } from '../../src/model';
-import { um } from '../../src/units';
+import { type Angle, degreesOf, parseAngle } from '../../src/units';
 import {
   alignAcrossCommand,
   alignAlongCommand,
@@ -17,6 +17,7 @@ import { CommandButton } from '../commands/CommandButton';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
+import { type Codec, told } from '../parts/fields/codec';
 import { shortLength } from '../parts/fields/lengths';
 import { OrderCode } from '../parts/OrderCode';
 import { useNarrow } from '../parts/useNarrow';
@@ -26,7 +27,7 @@ import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { select, useView } from '../store/view';
 import { useWords } from '../words';
-import { area, typedLength } from '../words/format';
+import { area, typedLength, typedNumber } from '../words/format';
 
 /** What is selected opens from the bottom edge: its place, by figures too, and what can be done with it. */
 export function SelectionSheet({ run }: { run: LaidRun }) {
@@ -90,15 +91,24 @@ function Place({ copy }: { copy: LaidCopy }) {
     <>
       <PlaceField
         key={`x ${copy.id}`}
-        label={words.across}
+        label={`${words.across} (${ways.unit})`}
         value={typedLength(copy.x, ways)}
-        onPlace={(x) => move([copy.id], (now) => ({ ...now, x: um(x) }))}
+        codec={shortLength('zero')}
+        onPlace={(x) => move([copy.id], (now) => ({ ...now, x }))}
       />
       <PlaceField
         key={`y ${copy.id}`}
-        label={words.along}
+        label={`${words.along} (${ways.unit})`}
         value={typedLength(copy.y, ways)}
-        onPlace={(y) => move([copy.id], (now) => ({ ...now, y: um(y) }))}
+        codec={shortLength('zero')}
+        onPlace={(y) => move([copy.id], (now) => ({ ...now, y }))}
+      />
+      <PlaceField
+        key={`angle ${copy.id}`}
+        label={`${words.turned} (°)`}
+        value={typedNumber(degreesOf(copy.angle), ways.locale, 1)}
+        codec={angleCodec}
+        onPlace={(angle) => move([copy.id], (now) => turnedInPlace(now, angle))}
       />
     </>
   );
@@ -134,20 +144,26 @@ function MoveToRun({ run, copies }: { run: LaidRun; copies: readonly LaidCopy[] 
   );
 }
 
-/** One coordinate of the copy, typed and taken over with Enter or when the field is left. */
-function PlaceField({
+const angleCodec: Pick<Codec<Angle>, 'read'> = {
+  read: (text, { words }) => told(parseAngle(text), words.film.angleProblems),
+};
+
+/** One figure of where the copy lies, typed and taken over with Enter or when the field is left. */
+function PlaceField<Value>({
   label,
   value,
+  codec,
   onPlace,
 }: {
   label: string;
   value: string;
-  onPlace: (place: number) => void;
+  codec: Pick<Codec<Value>, 'read'>;
+  onPlace: (place: Value) => void;
 }) {
   const reader = useReader();
   const [text, setText] = useState(value);
   useEffect(() => setText(value), [value]);
-  const read = shortLength('zero').read(text, reader);
+  const read = codec.read(text, reader);
   const place = () => {
     if (text === value) return;
     if (read.ok) onPlace(read.value);
@@ -165,7 +181,7 @@ function PlaceField({
     >
       <Field
         writes
-        label={`${label} (${reader.unit})`}
+        label={label}
         value={text}
         onChange={setText}
         inputMode="decimal"

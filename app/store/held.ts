@@ -1,7 +1,15 @@
 import { create } from 'zustand';
 import { edits } from '../../src/editing';
-import { type LaidCopy, type LaidRun, type Refusal, refusals, snap, withCopies } from '../../src/layout';
-import { type Micrometres, um } from '../../src/units';
+import {
+  type LaidCopy,
+  type LaidRun,
+  type Refusal,
+  refusals,
+  snap,
+  turnedInPlace,
+  withCopies,
+} from '../../src/layout';
+import { type Angle, type Micrometres, um } from '../../src/units';
 import { wordsNow } from '../words';
 import { stopPlanning } from './planning';
 import { laidNow, waysNow } from './selectors';
@@ -40,6 +48,17 @@ export function carryTo(x: number, y: number, reach: Micrometres): void {
   const place = snap(around, { ...first, x: um(x), y: um(y) }, reach);
   const [byX, byY] = [place.x - first.x, place.y - first.y];
   const copies = held.copies.map((copy) => ({ ...copy, x: um(copy.x + byX), y: um(copy.y + byY) }));
+  const next = withCopies(run, copies);
+  useHeld.setState({ held: { copies, refusals: refusals(next, copies), run: next } });
+}
+
+/** Turns the one copy in the hand about the middle of its image, as it lay when it was taken. */
+export function turnHeld(angle: Angle): void {
+  const run = laidNow();
+  const { held } = useHeld.getState();
+  const lying = run?.copies.find(({ id }) => id === held?.copies[0]?.id);
+  if (!run || !held || !lying) return;
+  const copies = [turnedInPlace(lying, angle)];
   const next = withCopies(run, copies);
   useHeld.setState({ held: { copies, refusals: refusals(next, copies), run: next } });
 }

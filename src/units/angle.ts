@@ -1,3 +1,6 @@
+import { readAmount } from './read-amount';
+import { fail, ok, type Result } from './result';
+
 declare const tenths: unique symbol;
 /** An angle in whole tenths of a degree, from 0 to 3599, clockwise as an image is looked at. */
 export type Angle = number & { readonly [tenths]: true };
@@ -8,6 +11,17 @@ const WHOLE_TURN = 360 * TENTHS;
 /** The nearest tenth of a degree, whole turns taken off: -90 is 270. */
 export const angleOf = (degrees: number): Angle =>
   (((Math.round(degrees * TENTHS) % WHOLE_TURN) + WHOLE_TURN) % WHOLE_TURN) as Angle;
+
+/** Why a text is no angle. */
+export type AngleProblem = 'empty' | 'unreadable';
+
+/** Reads an angle in degrees as a person types it: `30`, `22,5°`, `-15 deg`. */
+export function parseAngle(text: string): Result<Angle, AngleProblem> {
+  const plain = text.trim().replace('−', '-');
+  if (plain === '') return fail('empty');
+  const degrees = readAmount(plain.replace(/\s*(°|º|deg(rees?)?\.?|grados?)$/i, ''));
+  return degrees === null ? fail('unreadable') : ok(angleOf(degrees));
+}
 
 export const degreesOf = (angle: Angle): number => angle / TENTHS;
 

@@ -13,10 +13,12 @@ export {
 } from './amount';
 export {
   type Angle,
+  type AngleProblem,
   alsoByQuarters,
   angleOf,
   degreesOf,
   mayLieAt,
+  parseAngle,
   QUARTER,
   quartersIn,
   TURNINGS,

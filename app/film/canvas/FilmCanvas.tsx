@@ -10,6 +10,7 @@ import { outlineNow, useDoneChecks } from '../../store/checks';
 import { useHeld } from '../../store/held';
 import { usePlanning } from '../../store/planning';
 import { useWays } from '../../store/selectors';
+import { mayWrite } from '../../store/shop';
 import { useView } from '../../store/view';
 import { type Row, rowsOf } from '../../store/viewport';
 import { useWords } from '../../words';
@@ -20,6 +21,7 @@ import { createOutlines, type Outlines } from './outlines';
 import { paintCodesOf, paintCopy, paintFilm, paintKnifeLines, paintRuler, type Scene } from './paint';
 import { createPictures, type Pictures } from './pictures';
 import { readColours } from './theme';
+import { hasHandle, paintHandle } from './turning';
 
 const RULER = 30;
 const FLAGS = 34;
@@ -120,6 +122,16 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
                   for (const copy of held.copies) paintCopy(context, shown, copy, hold);
                   paintCodesOf(context, shown, held.copies);
                 }}
+              />
+            )}
+            {hasHandle(chosen) && mayWrite() && (
+              <Painting
+                y={RULER}
+                rows={scene.rows}
+                paint={(context, row) => {
+                  for (const copy of held?.copies ?? chosen) paintHandle(context, inRow(scene, row), copy);
+                }}
+                clip
               />
             )}
             <Painting

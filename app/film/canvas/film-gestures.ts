@@ -1,13 +1,15 @@
 import { create } from 'zustand';
 import type { LaidCopy, LaidRun } from '../../../src/layout';
 import { contains } from '../../../src/outlines';
-import { um } from '../../../src/units';
+import { degreesOf, um } from '../../../src/units';
 import { panBy, useCamera, zoomBy } from '../../store/camera';
-import { carryTo, drop, hold, letGo, useHeld } from '../../store/held';
+import { carryTo, drop, hold, letGo, turnHeld, useHeld } from '../../store/held';
 import { laidNow } from '../../store/selectors';
+import { mayWrite } from '../../store/shop';
 import { select, selectAlso, useView } from '../../store/view';
 import { rowsOf, toFilm, toScreen } from '../../store/viewport';
 import type { GestureTarget, Point } from './gestures';
+import { directionOf, GRIP, handleOf, hasHandle, meantAngle, middleOf } from './turning';
 
 /** How near a copy must come to be drawn to a place, in pixels. */
 const REACH = 8;
@@ -50,6 +52,16 @@ function copiesIn({ from, to }: { readonly from: Point; readonly to: Point }, ru
     }),
   );
 }
+
+/** The copy that has a handle, where it lies. */
+function turnable(): LaidCopy | null {
+  const { selected } = useView.getState();
+  const chosen = laidNow()?.copies.filter(({ id }) => selected.has(id)) ?? [];
+  return hasHandle(chosen) && mayWrite() ? (chosen[0] ?? null) : null;
+}
+
+/** From the direction of the pointer to the angle of the copy that is turned, in degrees. */
+let turned = 0;
 
 /** From the pointer to the held copy's corner, on the film. */
 let grip = { x: 0, y: 0 };
@@ -97,6 +109,24 @@ export const filmGestures: GestureTarget = {
     useFrame.setState({ box: null });
     const run = laidNow();
     if (box && run) selectAlso(copiesIn(box, run).map(({ id }) => id));
+  },
+  handleAt(point) {
+    const at = filmPoint(point);
+    const { scale } = useCamera.getState().view;
+    const [copy, film] = [turnable(), laidNow()?.film];
+    if (!at || !copy || !film) return false;
+    const handle = handleOf(copy, scale, film);
+    return Math.hypot(at.x - handle.x, at.y - handle.y) * scale <= GRIP;
+  },
+  startTurn(from) {
+    const [at, copy] = [filmPoint(from), turnable()];
+    if (!at || !copy || !hold([copy.id])) return;
+    turned = degreesOf(copy.angle) - directionOf(middleOf(copy), at);
+  },
+  turn(to) {
+    const [at, copy] = [filmPoint(to), turnable()];
+    if (at && copy && useHeld.getState().held)
+      turnHeld(meantAngle(turned + directionOf(middleOf(copy), at), copy.transfer.turn));
   },
   lift(id, from) {
     const at = filmPoint(from);

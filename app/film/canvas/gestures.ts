@@ -14,6 +14,11 @@ export interface GestureTarget {
   frame(box: { from: Point; to: Point } | null): void;
   /** What the frame holds is selected. */
   endFrame(): void;
+  /** Whether the handle that the selected copy is turned by is under a point. */
+  handleAt(point: Point): boolean;
+  /** Takes the copy by its handle. */
+  startTurn(from: Point): void;
+  turn(to: Point): void;
   lift(id: string, from: Point): void;
   carry(to: Point): void;
   drop(): void;
@@ -31,6 +36,7 @@ type Gesture =
   | { kind: 'press'; start: Point; copy: string | null; extend: boolean }
   | { kind: 'frame'; start: Point }
   | { kind: 'carry' }
+  | { kind: 'turn' }
   | { kind: 'pan'; last: Point }
   | { kind: 'pinch'; distance: number; middle: Point };
 
@@ -51,7 +57,7 @@ export function listenForGestures(element: HTMLElement, target: GestureTarget, s
   };
 
   const breakOff = (): void => {
-    if (gesture.kind === 'carry') target.putBack();
+    if (gesture.kind === 'carry' || gesture.kind === 'turn') target.putBack();
     if (gesture.kind === 'frame') target.frame(null);
     gesture = { kind: 'none' };
   };
@@ -69,6 +75,11 @@ export function listenForGestures(element: HTMLElement, target: GestureTarget, s
     if (pointers.size === 2) startPinch();
     if (pointers.size > 1) return;
     const start = pointOf(event);
+    if (target.handleAt(start)) {
+      target.startTurn(start);
+      gesture = { kind: 'turn' };
+      return;
+    }
     const copy = target.copyAt(start);
     const lifts = copy !== null && (event.pointerType === 'mouse' || copy.liftable);
     gesture = { kind: 'press', start, copy: lifts ? copy.id : null, extend: event.shiftKey };
@@ -85,7 +96,8 @@ export function listenForGestures(element: HTMLElement, target: GestureTarget, s
         gesture = { kind: 'carry' };
       } else gesture = { kind: 'pan', last: gesture.start };
     }
-    if (gesture.kind === 'carry') target.carry(point);
+    if (gesture.kind === 'turn') target.turn(point);
+    else if (gesture.kind === 'carry') target.carry(point);
     else if (gesture.kind === 'frame') target.frame({ from: gesture.start, to: point });
     else if (gesture.kind === 'pan') {
       target.pan(gesture.last.x - point.x, gesture.last.y - point.y);
@@ -104,7 +116,7 @@ export function listenForGestures(element: HTMLElement, target: GestureTarget, s
     if (!pointers.delete(event.pointerId)) return;
     if (gesture.kind === 'press') target.tap(pointOf(event), gesture.extend);
     if (gesture.kind === 'frame') target.endFrame();
-    if (gesture.kind === 'carry') target.drop();
+    if (gesture.kind === 'carry' || gesture.kind === 'turn') target.drop();
     gesture = { kind: 'none' };
   };
 
@@ -122,7 +134,7 @@ export function listenForGestures(element: HTMLElement, target: GestureTarget, s
   };
 
   const onKey = (event: KeyboardEvent): void => {
-    if (event.key === 'Escape' && (gesture.kind === 'carry' || gesture.kind === 'frame')) {
+    if (event.key === 'Escape' && ['carry', 'turn', 'frame'].includes(gesture.kind)) {
       event.stopPropagation();
       breakOff();
     }

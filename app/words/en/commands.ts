@@ -3,6 +3,8 @@ export const commands = {
   placeWaiting: 'Place waiting copies',
   stop: 'Stop',
   turn: 'Turn',
+  turnOn: 'Turn on by 15°',
+  turnBack: 'Turn back by 15°',
   pin: 'Pin here',
   unpin: 'Unpin',
   takeOff: 'Take off',

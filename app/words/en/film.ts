@@ -86,7 +86,7 @@ export const film = {
   knifeFlag: (number: number, distance: string) => `knife ${number}, ${distance}`,
   filmLabel: (count: number, ways: Ways) => `Film with ${copies(count, ways)}`,
   filmKeys: (step: string) =>
-    `N selects the next copy, arrows move it by ${step}, R turns it, P pins it, Delete takes it off. Question mark shows every key. The same copies are in the table below.`,
+    `N selects the next copy, arrows move it by ${step}, R turns it, full stop and comma by 15°, P pins it, Delete takes it off. Question mark shows every key. The same copies are in the table below.`,
   ordersOnFilm: 'Orders for this film',
   soonestFirst: 'rush first, then soonest due',
   keysHint: '? shows every key',
@@ -118,6 +118,10 @@ export const film = {
   across: 'From edge',
   along: 'Along',
   turned: 'Turned by',
+  angleProblems: {
+    empty: 'Type degrees, such as 30.',
+    unreadable: 'These are no degrees. Type a number, such as 30 or 22.5.',
+  },
   pinned: 'Pinned',
   overview: 'The whole run; the frame is what is in view',
   settings: 'Film and price',

@@ -5,6 +5,8 @@ export const commands: Words['commands'] = {
   placeWaiting: 'Colocar las copias en espera',
   stop: 'Parar',
   turn: 'Girar',
+  turnOn: 'Girar 15° más',
+  turnBack: 'Girar 15° atrás',
   pin: 'Fijar aquí',
   unpin: 'Soltar',
   takeOff: 'Quitar',
