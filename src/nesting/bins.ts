@@ -28,7 +28,7 @@ export function binsOf({ film, margins: { lead, tail }, gap }: OutlineProblem): 
     const most = film.sheetLimit ?? Infinity;
     return { kind: 'sheet', isCut: false, most, first: other, other, lead, tail, between: 0, beforeKnife: 0 };
   }
-  const { spanMax, cutBlank, lengthLimit } = film;
+  const { spanMax, cutBlank, lengthLimit, lines } = film;
   const between = half + cutBlank + half;
   if (spanMax === null) {
     const whole = (lengthLimit ?? Infinity) - lead - tail;
@@ -46,11 +46,13 @@ export function binsOf({ film, margins: { lead, tail }, gap }: OutlineProblem): 
   }
   // Any span may come to be the last, but the first is the last only where it is the only one.
   const last = Math.max(half, tail);
+  const drawn = lines.at(-1);
   return {
     kind: 'roll',
     isCut: true,
     most: Infinity,
-    first: spanMax - lead - last,
+    // Spans whose lines are drawn are one bin with the span behind them: it alone may end anywhere.
+    first: (drawn ?? 0) + spanMax - lead - last,
     other: spanMax - cutBlank - half - last,
     lead,
     tail,

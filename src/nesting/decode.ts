@@ -28,7 +28,7 @@ export function decode(stock: Stock, { pieces, leaning }: Sequence): Layout {
         break;
       }
       const reach = (at === 0 ? film.first : film.other) + 2 * growth;
-      const bin = bins[at] ?? new Bin(stock, reach, at === 0 ? stock.still : []);
+      const bin = bins[at] ?? new Bin(stock, reach, stock.still[at] ?? []);
       bins[at] = bin;
       let best: Laid | null = null;
       let key = Number.POSITIVE_INFINITY;

@@ -1,4 +1,4 @@
 export { boxesOf, fromBoxes } from './boxes';
 export { createOutlinePlanner, type OutlinePlanner } from './planner';
-export type { OutlinePiece, OutlinePlan, OutlineProblem } from './problem';
+export type { OutlineFilm, OutlinePiece, OutlinePlan, OutlineProblem } from './problem';
 export { outlineFaults } from './validate';

@@ -43,8 +43,9 @@ export class Overlap {
   /** All of them. */
   readonly count: number;
 
-  constructor(stock: Stock, spots: readonly Spot[]) {
-    const all = [...spots, ...stock.still];
+  /** @param still what stays where it is, its rows counted through all bins */
+  constructor(stock: Stock, spots: readonly Spot[], still: readonly Spot[]) {
+    const all = [...spots, ...still];
     this.stock = stock;
     this.length = spots.length;
     this.count = all.length;

@@ -5,7 +5,10 @@ import type { Shape } from './shape';
 import type { Stock } from './stock';
 
 /** A layout in the terms of the film. */
-export function planOf({ all, height, growth, bins: film }: Stock, { bins, reach }: Layout): OutlinePlan {
+export function planOf(
+  { all, height, growth, bins: film, lines }: Stock,
+  { bins, reach }: Layout,
+): OutlinePlan {
   const placed: OutlinePlaced[] = [];
   const spans: { from: number; to: number }[] = [];
   let start = film.lead;
@@ -18,6 +21,11 @@ export function planOf({ all, height, growth, bins: film }: Stock, { bins, reach
     }
     if (film.kind === 'sheet') return;
     const end = start + Math.ceil(reach[bin] as number);
+    for (const line of bin === 0 ? lines : []) {
+      if (line >= end) break;
+      spans.push({ from: knife, to: line });
+      knife = line;
+    }
     const isLast = bin === bins.length - 1;
     const to = isLast ? end + film.tail : end + film.beforeKnife;
     spans.push({ from: knife, to });

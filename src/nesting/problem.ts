@@ -21,9 +21,11 @@ export type OutlineFilm =
       readonly spanMax: Micrometres | null;
       /** Film left blank after each knife line. */
       readonly cutBlank: Micrometres;
+      /** Knife lines of a roll that is cut that are drawn already, around what stays where it is; others come behind the last of them. */
+      readonly lines: readonly Micrometres[];
       /** How much there is of a roll that is not cut, lead and tail included; `null` for as much as it takes. */
       readonly lengthLimit: Micrometres | null;
-      /** Stretches of a roll that is not cut where nothing may be printed. */
+      /** Stretches of a roll where nothing may be printed; of one that is cut, before the last line that is drawn or in the span behind it. */
       readonly noPrint: readonly Span[];
     }
   | {
@@ -43,7 +45,7 @@ export interface OutlineProblem {
   readonly margins: Margins;
   readonly gap: Micrometres;
   readonly pieces: readonly OutlinePiece[];
-  /** Copies on a roll that is not cut that stay where they are, beside each piece's `count`. */
+  /** Copies that stay where they are, beside each piece's `count`; on a roll that is cut, where `noPrint` may be too. */
   readonly pinned: readonly OutlinePlaced[];
 }
 

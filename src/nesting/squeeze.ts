@@ -40,7 +40,7 @@ export class Squeeze {
     this.stock = stock;
     this.random = random;
     this.kept = layout;
-    this.overlap = new Overlap(stock, this.shorten());
+    this.overlap = this.laying(this.shorten());
   }
 
   /** Moves one copy. @returns a shorter layout, where this has come to be one */
@@ -91,8 +91,16 @@ export class Squeeze {
     return isDone ? this.kept : null;
   }
 
+  /** Copies where they may overlap, around what stays where it is. */
+  private laying(spots: readonly Spot[]): Overlap {
+    const still = this.stretches.flatMap(({ from }, bin) =>
+      (this.stock.still[bin] ?? []).map((laid) => ({ ...laid, row: laid.row + from })),
+    );
+    return new Overlap(this.stock, spots, still);
+  }
+
   private begin(spots: readonly Spot[]): void {
-    this.overlap = new Overlap(this.stock, spots);
+    this.overlap = this.laying(spots);
     this.waiting = [];
     this.least = null;
     this.calm = 0;
@@ -155,6 +163,9 @@ export class Squeeze {
     const taken = Math.ceil(this.share * kept.reach.reduce((sum, each) => sum + each, 0));
     const last = kept.bins.length - 1;
     const rest = (kept.reach[last] as number) - taken;
+    // A sheet that something stays on is not lost, and film is not made shorter than what stays on it.
+    if (last < stock.still.length && (film.kind === 'sheet' || rest < stock.reached - 2 * growth))
+      return { stretches: [], lost: -1 };
     const lost = film.kind === 'sheet' || (last > 0 && rest <= 0) ? last : -1;
     const stretches: Stretch[] = [];
     let from = 0;

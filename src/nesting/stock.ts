@@ -7,6 +7,8 @@ import { growthOf, type Shape, shapeOf } from './shape';
 /** What layouts of one problem are built from. */
 export interface Stock {
   readonly bins: Bins;
+  /** Knife lines that are drawn already. */
+  readonly lines: readonly number[];
   /** Height of a row, micrometres. */
   readonly height: number;
   /** Micrometres that shapes are grown by. */
@@ -17,9 +19,9 @@ export interface Stock {
   /** By piece: its shapes, one a turn that fits the film. */
   readonly shapes: readonly (readonly number[])[];
   readonly all: readonly Shape[];
-  /** What lies in the first bin already and stays there: pinned copies, stretches where nothing may be printed. */
-  readonly still: readonly Laid[];
-  /** How far the pinned copies of it reach, micrometres; 0 without any. */
+  /** By bin what lies there already and stays: pinned copies, stretches where nothing may be printed, knife lines. None behind them is told. */
+  readonly still: readonly (readonly Laid[])[];
+  /** How far that of the first bin reaches that its film must reach too, micrometres; 0 without any. */
   readonly reached: number;
   /** Where a shape may not lie for another, both by their numbers. */
   readonly clear: (still: number, moving: number) => Clearance;
@@ -41,6 +43,13 @@ const acrossAll = (left: number, right: number, rows: number, height: number): S
   right: new Int32Array(rows).fill(right + 1),
 });
 
+/** Stretches of a roll that no copy may lie in: where nothing may be printed, and around knife lines that are drawn. */
+function bareOf({ film, gap }: OutlineProblem): readonly { readonly from: number; readonly to: number }[] {
+  if (film.kind === 'sheet') return [];
+  const behind = gap / 2 + film.cutBlank;
+  return [...film.noPrint, ...film.lines.map((line) => ({ from: line - gap / 2, to: line + behind }))];
+}
+
 /** Cuts every piece into shapes. */
 export function stockOf(problem: OutlineProblem, bins: Bins, height: number): Stock {
   const growth = growthOf(problem.gap);
@@ -54,10 +63,14 @@ export function stockOf(problem: OutlineProblem, bins: Bins, height: number): St
       return fits ? [all.push(shape) - 1] : [];
     }),
   );
-  const still: Laid[] = [];
+  const still: Laid[][] = [];
+  const keep = (laid: Laid, bin = 0): void => {
+    while (still.length <= bin) still.push([]);
+    still[bin]?.push(laid);
+  };
   let reached = 0;
   const { lead } = bins;
-  for (const { piece, x, y, rotation } of problem.pinned) {
+  for (const { piece, sheet, x, y, rotation } of problem.pinned) {
     const row = Math.floor((y - lead) / height);
     const behind = y - lead - row * height;
     const shape = shapeOf(piece, problem.pieces[piece]?.rings ?? [], rotation, {
@@ -65,17 +78,20 @@ export function stockOf(problem: OutlineProblem, bins: Bins, height: number): St
       height,
       behind,
     });
-    still.push({ shape: all.push(shape) - 1, x: x - growth, row });
+    keep({ shape: all.push(shape) - 1, x: x - growth, row }, sheet);
     reached = Math.max(reached, row * height + shape.length);
   }
-  for (const { from, to } of problem.film.kind === 'roll' ? problem.film.noPrint : []) {
+  for (const { from, to } of bareOf(problem)) {
     const row = Math.floor((from - lead + 2 * growth) / height);
     const rows = Math.ceil((to - lead) / height) - row;
-    if (rows > 0) still.push({ shape: all.push(acrossAll(left, right, rows, height)) - 1, x: 0, row });
+    if (rows > 0) keep({ shape: all.push(acrossAll(left, right, rows, height)) - 1, x: 0, row });
+    // Spans follow one another by how far each reaches.
+    if (bins.isCut) reached = Math.max(reached, to - lead + 2 * growth);
   }
   const known: (Clearance | undefined)[] = new Array(all.length ** 2).fill(undefined);
   return {
     bins,
+    lines: problem.film.kind === 'roll' ? problem.film.lines : [],
     height,
     growth,
     left,

@@ -1,4 +1,10 @@
-import { createOutlinePlanner, type OutlinePlan, type OutlinePlanner, type OutlineProblem } from '../nesting';
+import {
+  createOutlinePlanner,
+  type OutlineFilm,
+  type OutlinePlan,
+  type OutlinePlanner,
+  type OutlineProblem,
+} from '../nesting';
 import { boxRing } from '../outlines';
 import {
   createPlanner as createBoxPlanner,
@@ -24,14 +30,11 @@ const LEFT_OUT = 1e13;
 /** A whole sheet in the terms of a roll's length, micrometres. */
 const SHEET = 1e8;
 
-/** Whether anything of a problem can lie nearer by outlines than by boxes, on film that the engine of outlines knows. */
-export function isForOutlines({ cutting, together, film, pinned, pieces }: Problem): boolean {
-  if (cutting !== 'outlines' || together.kind !== 'any') return false;
-  const isUncut = film.kind === 'roll' && film.spanMax === null;
-  const isBare = pinned.length === 0 && (film.kind === 'sheet' || film.noPrint.length === 0);
-  // Of spans the engine does not know how much film there is in all: what it finds is held against that.
-  return (isUncut || isBare) && pieces.some(({ count, outline }) => count > 0 && outline);
-}
+/** Whether anything of a problem can lie nearer by outlines than by boxes, and where is not wished for but by film. */
+export const isForOutlines = ({ cutting, together, pieces }: Problem): boolean =>
+  cutting === 'outlines' &&
+  together.kind === 'any' &&
+  pieces.some(({ count, outline }) => count > 0 && outline);
 
 /** Degrees between the angles that are tried of a copy that may lie at any. */
 const STEP = 30;
@@ -44,18 +47,33 @@ function rotationsOf({ turn, outline }: Piece): number[] {
   return all.filter((degrees) => mayLieAt(turn, angleOf(degrees)));
 }
 
-/** The same work for the engine of outlines; copies too large for the film are left out. */
-function outlineProblemOf(problem: Problem): OutlineProblem {
+/** What stays where it is on a roll that is cut: as far as a layout of boxes goes, and how its knife lines part it. */
+function aroundWhatStays(
+  problem: Problem,
+  film: Extract<Problem['film'], { kind: 'roll' }>,
+  { used }: Plan,
+): Pick<Extract<OutlineFilm, { kind: 'roll' }>, 'lines' | 'noPrint'> {
+  if (film.spanMax === null || used.kind !== 'roll') return { lines: [], noPrint: film.noPrint };
+  // A shorter layout comes to none of what lies further along.
+  const noPrint = film.noPrint.filter(({ from }) => from < used.length);
+  const reached = planOf(problem, problem.pinned).used;
+  const end = Math.max(reached.kind === 'roll' ? reached.length : 0, ...noPrint.map(({ to }) => to));
+  return { noPrint, lines: used.spans.slice(0, -1).flatMap(({ to }) => (to < end ? [to] : [])) };
+}
+
+/** The same work for the engine of outlines, beside a layout of boxes; copies too large for the film are left out. */
+function outlineProblemOf(problem: Problem, boxes: Plan): OutlineProblem {
   const { film, margins, gap, pieces, pinned } = problem;
+  const printed = film.kind === 'sheet' ? film.printed : 0;
   return {
     film:
       film.kind === 'roll'
-        ? film
+        ? { ...film, ...aroundWhatStays(problem, film, boxes) }
         : {
             kind: 'sheet',
             width: film.width,
             length: film.length,
-            sheetLimit: film.sheetLimit === null ? null : Math.max(0, film.sheetLimit - film.printed),
+            sheetLimit: film.sheetLimit === null ? null : Math.max(0, film.sheetLimit - printed),
           },
     margins,
     gap: um(Math.max(gap, LEAST_GAP)),
@@ -65,7 +83,13 @@ function outlineProblemOf(problem: Problem): OutlineProblem {
       count: tooLargeFor(problem, piece) === null ? piece.count : 0,
       rotations: rotationsOf(piece),
     })),
-    pinned: pinned.map(({ angle, ...place }) => ({ ...place, rotation: degreesOf(angle) })),
+    pinned: pinned
+      .filter(({ sheet }) => sheet >= printed)
+      .map(({ angle, sheet, ...place }) => ({
+        ...place,
+        sheet: sheet - printed,
+        rotation: degreesOf(angle),
+      })),
   };
 }
 
@@ -126,7 +150,7 @@ export class ByOutlines implements Planner {
     if (this.iterations % SHARE === 0) {
       if (this.boxes.step(1)) this.ofBoxes = null;
     } else if (!this.outlines) {
-      this.outlines = createOutlinePlanner(outlineProblemOf(this.problem), this.seed);
+      this.outlines = createOutlinePlanner(outlineProblemOf(this.problem, this.boxes.best()), this.seed);
       this.hear(this.outlines);
     } else if (this.outlines.step(1)) this.hear(this.outlines);
     this.iterations += 1;

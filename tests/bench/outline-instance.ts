@@ -71,6 +71,7 @@ export function readOutlines(value: unknown): OutlineInstance | null {
                 spanMax: typeof spanMax === 'number' ? µm(spanMax) : null,
                 cutBlank: um(0),
                 lengthLimit: null,
+                lines: [],
                 noPrint: [],
               }
             : { kind: 'sheet', width: µm(film.width), length: µm(film.length), sheetLimit: null },
@@ -105,6 +106,7 @@ export function readOutlines(value: unknown): OutlineInstance | null {
         spanMax: null,
         cutBlank: none,
         lengthLimit: null,
+        lines: [],
         noPrint: [],
       },
       pinned: [],

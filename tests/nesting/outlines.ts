@@ -52,6 +52,7 @@ export const roll = (
     spanMax: spanMax === null ? null : mm(spanMax),
     cutBlank: um(0),
     lengthLimit: null,
+    lines: [],
     noPrint: [],
   },
   pinned: [],

@@ -62,6 +62,7 @@ const anyProblem = fc
     film: fc.oneof(
       fc.constant(roll),
       fc.constant({ ...roll, spanMax: mm(150), cutBlank: mm(3) }),
+      fc.constant({ ...roll, spanMax: mm(150), cutBlank: mm(3), noPrint: [{ from: mm(160), to: mm(181) }] }),
       fc.constant({ ...roll, lengthLimit: mm(160) }),
       fc.constant({
         ...roll,
@@ -77,9 +78,10 @@ const anyProblem = fc
   .map(({ which, gap, film, pins }): Problem => {
     const pinned = [
       { piece: 0, sheet: 0, x: mm(17), y: mm(31.7), angle: angleOf(30) },
-      { piece: 0, sheet: 0, x: mm(62), y: mm(120.1), angle: angleOf(180) },
+      // On sheets of which the first is printed, and two are left; the other lies on the printed one.
+      { piece: 0, sheet: film.kind === 'sheet' ? 2 : 0, x: mm(62), y: mm(80.1), angle: angleOf(180) },
     ];
-    return problem(which, { gap: mm(gap), film, pinned: pins && film.kind === 'roll' ? pinned : [] });
+    return problem(which, { gap: mm(gap), film, pinned: pins ? pinned : [] });
   });
 
 describe('planning copies by their outlines', () => {
@@ -131,6 +133,26 @@ describe('planning copies by their outlines', () => {
     // One behind the other their tips lie between the slopes; half round, slope lies by slope.
     expect(lengthFor('half')).toBeLessThan(lengthFor('fixed') - mm(10));
     expect(lengthFor('any')).toBeLessThanOrEqual(lengthFor('fixed'));
+  });
+
+  const cut = { ...roll, spanMax: mm(190), cutBlank: mm(3) };
+  it.each([
+    ['spans around a pinned copy', cut, [{ piece: 0, sheet: 0, x: mm(9), y: mm(31), angle: angleOf(10) }]],
+    ['spans behind what is printed', { ...cut, noPrint: [{ from: mm(0), to: mm(120) }] }, []],
+    [
+      'sheets around a pinned copy',
+      { kind: 'sheet', width: mm(110), length: mm(180), sheetLimit: null, printed: 0 } as const,
+      [{ piece: 0, sheet: 1, x: mm(40), y: mm(70), angle: angleOf(10) }],
+    ],
+  ])('takes less film than boxes do on %s', (_, film, pinned) => {
+    const plan = (cutting: Problem['cutting']) => {
+      const laid = problem([[1, 21, 'fixed']], { film, pinned, cutting });
+      const planner = createPlanner(laid, 1);
+      planner.step(3000);
+      expect(validatePlan(laid, planner.best())).toEqual([]);
+      return lengthOf(planner.best());
+    };
+    expect(plan('outlines')).toBeLessThan(plan('free'));
   });
 
   it('is told of at once by the boxes, and of a copy put beside what lies there by its outline', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { angleOf, degreesOf, mayLieAt, quartersIn, TURNINGS, turnedBy } from '../../src/units';
+import { angleOf, degreesOf, mayLieAt, parseAngle, quartersIn, TURNINGS, turnedBy } from '../../src/units';
 
 describe('an angle', () => {
   it.each([
@@ -13,6 +13,22 @@ describe('an angle', () => {
     [725.25, 5.3],
   ])('of %f degrees is kept as %f', (degrees, kept) => {
     expect(degreesOf(angleOf(degrees))).toBe(kept);
+  });
+
+  it.each([
+    ['30', 30],
+    ['22,5°', 22.5],
+    ['-15 deg', 345],
+    ['−90', 270],
+    ['7 1/2 degrees', 7.5],
+    ['450', 90],
+    ['45 grados', 45],
+  ])('is read from “%s”', (text, degrees) => {
+    expect(parseAngle(text)).toEqual({ ok: true, value: angleOf(degrees) });
+  });
+
+  it.each(['', '  ', 'a quarter', '30 mm', '1/0'])('is not read from “%s”', (text) => {
+    expect(parseAngle(text).ok).toBe(false);
   });
 
   it('is in whole tenths within a whole turn, whatever it is turned by', () => {

@@ -27,12 +27,23 @@ export const hasHandle = (copies: readonly LaidCopy[]): boolean =>
 export const middleOf = (copy: LaidCopy): FilmPoint =>
   onFilm(copy, copy.transfer.width / 2, copy.transfer.height / 2);
 
-/** Where the handle of a copy is on the film: above the top of its image, or below its foot where that is off the film. */
-export function handleOf(copy: LaidCopy, scale: number, film: { readonly width: number }): FilmPoint {
+/**
+ * Where the handle of a copy is on the film, above the top of its image, or below its foot where that is off the film; and where the
+ * line to it begins.
+ */
+export function handleOf(
+  copy: LaidCopy,
+  scale: number,
+  film: { readonly width: number },
+): FilmPoint & { readonly from: FilmPoint } {
   const { width, height } = copy.transfer;
   const isOnFilm = ({ x, y }: FilmPoint) => x >= 0 && x <= film.width && y >= 0;
-  const above = onFilm(copy, width / 2, -AWAY / scale);
-  return isOnFilm(above) ? above : onFilm(copy, width / 2, height + AWAY / scale);
+  const at = (edge: number, away: number) => ({
+    ...onFilm(copy, width / 2, edge + away / scale),
+    from: onFilm(copy, width / 2, edge),
+  });
+  const above = at(0, -AWAY);
+  return isOnFilm(above) ? above : at(height, AWAY);
 }
 
 /** In which direction a point lies from another on the film, in degrees clockwise from the near end of the film. */
@@ -49,14 +60,15 @@ export function meantAngle(degrees: number, turning: Turning): Angle {
   return angleOf(Math.abs(rest - degrees) <= NEAR ? rest : Math.round(degrees));
 }
 
-/** The handle, on a line from the middle of its copy. */
+/** The handle, on a line from its copy. */
 export function paintHandle(
   context: CanvasRenderingContext2D,
   { view, run, colours }: { view: Viewport; run: { film: { width: number } }; colours: CanvasColours },
   copy: LaidCopy,
 ): void {
   const at = (point: FilmPoint) => toScreen(view, run.film.width, { ...point, width: 0, length: 0 });
-  const [from, knob] = [at(middleOf(copy)), at(handleOf(copy, view.scale, run.film))];
+  const handle = handleOf(copy, view.scale, run.film);
+  const [from, knob] = [at(handle.from), at(handle)];
   context.strokeStyle = colours.accent;
   context.lineWidth = 1.5;
   context.beginPath();

@@ -86,7 +86,7 @@ export const film = {
   knifeFlag: (number: number, distance: string) => `knife ${number}, ${distance}`,
   filmLabel: (count: number, ways: Ways) => `Film with ${copies(count, ways)}`,
   filmKeys: (step: string) =>
-    `N selects the next copy, arrows move it by ${step}, R turns it, full stop and comma by 15°, P pins it, Delete takes it off. Question mark shows every key. The same copies are in the table below.`,
+    `N selects the next copy, arrows move it by ${step}, R turns it, P pins it, Delete takes it off. Full stop and comma turn it by 15°. Question mark shows every key. The same copies are in the table below.`,
   ordersOnFilm: 'Orders for this film',
   soonestFirst: 'rush first, then soonest due',
   keysHint: '? shows every key',

@@ -10,9 +10,9 @@ export const unplaced: Record<UnplacedReason, string> = {
 };
 
 const turned: Record<Turning, string> = {
-  fixed: 'this transfer may not be turned',
-  half: 'this transfer may only be turned half round',
-  quarter: 'this transfer may only be turned by quarters',
+  fixed: '“May turn” in Orders does not let this transfer turn',
+  half: '“May turn” in Orders lets this transfer turn half round only',
+  quarter: '“May turn” in Orders lets this transfer turn by quarters only',
   any: 'it may lie at any angle',
 };
 

@@ -87,7 +87,7 @@ export const film: Words['film'] = {
   knifeFlag: (number, distance) => `corte ${number}, ${distance}`,
   filmLabel: (count, ways) => `Película con ${copies(count, ways)}`,
   filmKeys: (step) =>
-    `N selecciona la copia siguiente, las flechas la mueven ${step}, R la gira, el punto y la coma 15°, P la fija, Supr la quita. El signo de interrogación muestra todas las teclas. Las mismas copias están en la tabla de abajo.`,
+    `N selecciona la copia siguiente, las flechas la mueven ${step}, R la gira, P la fija, Supr la quita. El punto y la coma la giran 15°. El signo de interrogación muestra todas las teclas. Las mismas copias están en la tabla de abajo.`,
   ordersOnFilm: 'Pedidos para esta película',
   soonestFirst: 'primero los urgentes, luego los que antes se entregan',
   keysHint: '? muestra todas las teclas',

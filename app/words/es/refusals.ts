@@ -10,9 +10,9 @@ export const unplaced: Record<UnplacedReason, string> = {
 };
 
 const turned: Record<Turning, string> = {
-  fixed: 'este transfer no se puede girar',
-  half: 'este transfer solo se puede girar media vuelta',
-  quarter: 'este transfer solo se puede girar por cuartos',
+  fixed: 'en Pedidos, «Se puede girar» dice que este transfer no gira',
+  half: 'en Pedidos, «Se puede girar» le permite solo media vuelta',
+  quarter: 'en Pedidos, «Se puede girar» le permite solo cuartos',
   any: 'puede estar en cualquier ángulo',
 };
 

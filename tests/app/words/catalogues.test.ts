@@ -7,6 +7,7 @@ import { inEn, inEs, inSpanish, isCatalogue, said } from './said';
 const same = new Set([
   'name',
   'common.no',
+  'orders.turnings.fixed',
   'orders.newTransfer',
   'orders.transfer',
   'damaged.records.transfer',
