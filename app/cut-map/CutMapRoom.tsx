@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { edits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
-import { garmentsByOrder, type Settings } from '../../src/model';
+import { garmentsByOrder, isByOutlines, type Settings } from '../../src/model';
 import { cutMapPages } from '../../src/output/cut-map';
 import { useThumbnails } from '../panels/useThumbnails';
 import { Button } from '../parts/Button';
@@ -42,7 +42,7 @@ const namesOn = (run: LaidRun, words: Words['cutMap'], locale: string): string =
 
 /** The cut map as it is printed, and what it may be printed on. */
 export function CutMapRoom() {
-  const { cutMap: words } = useAllWords();
+  const { cutMap: words, cutFile } = useAllWords();
   const ways = useWays();
   const { locale, unit } = ways;
   const run = useMapRun();
@@ -113,6 +113,9 @@ export function CutMapRoom() {
           <Button weight="plain" onPress={() => openDialog({ kind: 'test-strip' })}>
             {words.strip}
           </Button>
+          {isByOutlines(run.view.run, run.film) && run.copies.length > 0 && (
+            <Button onPress={() => openDialog({ kind: 'cut-file' })}>{cutFile.title}</Button>
+          )}
           <Button onPress={() => void save()} isPending={saving} isDisabled={pages.length === 0}>
             {saving ? words.saving : words.save}
           </Button>

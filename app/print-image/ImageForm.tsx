@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import { edits } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
-import { chosenFeed, type Settings } from '../../src/model';
+import { chosenFeed, isByOutlines, type Settings } from '../../src/model';
 import { fitsPdf, framesOf, imageOf, PPI, type Scope } from '../../src/output/print-image';
 import { fromMm } from '../../src/units';
 import { safeName } from '../files/file-name';
@@ -32,8 +32,8 @@ function useImages(
 ) {
   const { printImage: words } = useAllWords();
   return useMemo((): NamedImage[] => {
-    const { ppi, mirrored, ticks, numbers, form: wanted } = printImage;
-    const choice = { ppi, mirrored, firstEnd: printer.firstEnd, feed, marks: { ticks, numbers } };
+    const { ppi, mirrored, ticks, numbers, corners, form: wanted } = printImage;
+    const choice = { ppi, mirrored, firstEnd: printer.firstEnd, feed, marks: { ticks, numbers, corners } };
     return framesOf(run, scope).map((frame) => {
       const image = imageOf(run, frame, choice);
       const form = wanted === 'pdf' && fitsPdf(image) ? 'pdf' : 'png';
@@ -46,7 +46,7 @@ const WHOLE_RUN: Scope = { kind: 'run' };
 
 /** What is to be written and how; it says what comes of it before anything is written. */
 export function ImageForm({ run }: { run: LaidRun }) {
-  const { common, printImage: words } = useAllWords();
+  const { common, cutFile, printImage: words } = useAllWords();
   const ways = useWays();
   const artwork = useShop(({ book }) => book.artwork);
   const settings = useShop(({ book }) => settingsOrFirst(book));
@@ -111,6 +111,11 @@ export function ImageForm({ run }: { run: LaidRun }) {
       )}
       <p className="quiet small">{words.ink}</p>
       <div className="actions">
+        {isByOutlines(run.view.run, run.film) && (
+          <Button weight="plain" onPress={() => openDialog({ kind: 'cut-file' })}>
+            {cutFile.title}
+          </Button>
+        )}
         <Button onPress={() => openDialog(null)}>{common.cancel}</Button>
         <Button
           weight="primary"
@@ -216,7 +221,7 @@ function Feed({
 }
 
 function Marks({
-  choices: { ticks, numbers },
+  choices: { ticks, numbers, corners },
   unnumbered,
   onChange,
 }: {
@@ -236,6 +241,7 @@ function Marks({
         checked={numbers}
         onChange={(on) => onChange({ numbers: on })}
       />
+      <Tick writes label={words.corners} checked={corners} onChange={(on) => onChange({ corners: on })} />
       <p className="hint">{words.marksHint}</p>
       {unnumbered > 0 && <p className="care small">{words.unnumbered(unnumbered, ways)}</p>}
     </fieldset>

@@ -1,3 +1,4 @@
+import { Suspense } from 'react';
 import { ArtworkDialog } from '../artwork/ArtworkDialog';
 import { CalibrateDialog } from '../calibrate/CalibrateDialog';
 import { CompareDialog, CompareOrderDialog } from '../costs/CompareDialog';
@@ -9,6 +10,7 @@ import { FilmDialog } from '../film/FilmDialog';
 import { PrintedDialog, SpoiledDialog } from '../film/ProgressDialogs';
 import { RunDialog } from '../film/RunDialog';
 import { HandOverDialog } from '../hand-over/HandOverDialog';
+import { part } from '../offline/part';
 import { ArchiveDialog } from '../orders/ArchiveDialog';
 import { DesignDialog } from '../orders/DesignDialog';
 import { GridDialog } from '../orders/GridDialog';
@@ -33,6 +35,11 @@ import { KeepDialog } from './KeepDialog';
 import { KeysDialog } from './KeysDialog';
 import { ShopDialog } from './ShopDialog';
 import { SnapshotDialog } from './SnapshotDialog';
+
+/** Apart from the others: it brings along what grows outlines. */
+const CutFileDialog = part(() =>
+  import('../cut-file/CutFileDialog').then(({ CutFileDialog: dialog }) => dialog),
+);
 
 /** The window that lies over the room; loaded when the first is opened. */
 export function Dialogs() {
@@ -66,6 +73,12 @@ export function Dialogs() {
       return <SpoiledDialog />;
     case 'print-image':
       return <PrintImageDialog />;
+    case 'cut-file':
+      return (
+        <Suspense>
+          <CutFileDialog />
+        </Suspense>
+      );
     case 'cost-sheet':
       return <CostSheetDialog id={dialog.run} />;
     case 'compare':

@@ -29,7 +29,7 @@ export type Saved = 'log' | 'ledger' | 'upkeep';
 /** A window that lies over the room. */
 export type Dialog =
   | { readonly kind: 'paste'; readonly text: string }
-  | { readonly kind: 'film' | 'run' | 'printed' | 'spoiled' | 'print-image' }
+  | { readonly kind: 'film' | 'run' | 'printed' | 'spoiled' | 'print-image' | 'cut-file' }
   | { readonly kind: 'order' | 'grid' | 'names' | 'archive'; readonly order: string }
   | { readonly kind: 'transfer' | 'artwork'; readonly transfer: string }
   | { readonly kind: 'close-run'; readonly run: string }

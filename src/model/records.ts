@@ -319,9 +319,13 @@ export const settingsSchema = z.object({
     ticks: z.boolean(),
     /** Each copy's number in the gap beside it. */
     numbers: z.boolean(),
+    /** Registration corners for a contour cutter, which its file holds too. */
+    corners: z.boolean(),
     /** Made shorter, or longer, along the film by what the printer feeds long, or short, so that prints come out true. */
     feedCorrected: z.boolean(),
   }),
+  /** How the lines for a contour cutter are written, and how the film lies under it: see {@link settingsSchema.mapView}. */
+  cutFile: z.object({ form: z.enum(['svg', 'dxf']), view: z.enum(['ink-up', 'on-screen']) }),
   station: stationSchema,
   /** Runs in the order in which they shall be printed; of those that are not listed the planner chooses. */
   runOrder: z.array(id<'run'>()),

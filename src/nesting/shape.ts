@@ -1,5 +1,5 @@
-import { EndType, inflatePaths, JoinType, type Paths64 } from 'clipper2-ts';
 import { areaOf, type Ring, turned } from '../outlines';
+import { ARC, grown } from '../outlines/grown';
 
 /**
  * An outline in one of its turns, grown by half a gap, as rows of one height (the semi-discrete representation of H. Okano,
@@ -22,24 +22,8 @@ export interface Shape {
   readonly right: Int32Array;
 }
 
-/** How far a round corner may be from its arc, in micrometres: so much more is grown, so that no corner comes too near. */
-const ARC = 20;
-
-/** By how much an outline is grown on all sides for a gap, in micrometres. Its box then begins so far before the outline's own. */
+/** By how much an outline is grown on all sides for a gap, in micrometres: by more than its half, so that no round corner comes too near. Its box then begins so far before the outline's own. */
 export const growthOf = (gap: number): number => (gap > 0 ? gap / 2 + ARC : 0);
-
-function grown(rings: readonly Ring[], by: number): readonly Ring[] {
-  if (by === 0) return rings;
-  const paths: Paths64 = rings.map((ring) =>
-    Array.from({ length: ring.length / 2 }, (_, at) => ({
-      x: Math.round(ring[2 * at] as number),
-      y: Math.round(ring[2 * at + 1] as number),
-    })),
-  );
-  return inflatePaths(paths, by, JoinType.Round, EndType.Polygon, 2, ARC / 2).map((path) =>
-    Float64Array.from(path.flatMap(({ x, y }) => [x, y])),
-  );
-}
 
 /** Intervals that are kept apart: one that meets others is joined with them. */
 class Intervals {

@@ -21,3 +21,6 @@ export function areaOf(rings: readonly Ring[]): number {
   }
   return twice / 2;
 }
+
+/** Whether a ring runs around what is printed, and not around a hole. */
+export const isOuter = (ring: Ring): boolean => areaOf([ring]) > 0;

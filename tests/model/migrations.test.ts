@@ -169,6 +169,7 @@ describe('migration', () => {
         mirrored,
         ticks: false,
         numbers: false,
+        corners: false,
         feedCorrected: false,
       });
       expect(read?.printer.feed).toBe(1.002);
@@ -750,7 +751,10 @@ describe('migration', () => {
     expect(Object.fromEntries(migrate(stored, 25) ?? [])).toEqual({
       'run/draft': { state: 'draft', received: null, imageFeed: null, laidBy: 'boxes' },
       'run/received': { state: 'locked', received: { known: [], stretch: 1 }, imageFeed: 1, laidBy: 'boxes' },
-      'settings/shop': { printImage: { ppi: 300, feedCorrected: false } },
+      'settings/shop': {
+        printImage: { ppi: 300, feedCorrected: false, corners: false },
+        cutFile: { form: 'svg', view: 'ink-up' },
+      },
       'step/1': { redo: [name], undo: [patch({ state: 'draft', imageFeed: null, laidBy: 'boxes' })] },
       [other[0]]: other[1],
     });
@@ -891,6 +895,20 @@ describe('migration', () => {
         undo: [patch(['copy', 'a', 'place'], as(0)), patch(['run', 'r'], run([{ place: as(900) }]))],
       },
     });
+  });
+
+  it('writes cut files as the map is seen, and no registration corners, before version 34', () => {
+    const of = (mapView: string) =>
+      new Map<string, unknown>([['settings/shop', { mapView, printImage: { ppi: 300 } }], other]);
+    for (const view of ['ink-up', 'on-screen'])
+      expect(Object.fromEntries(migrate(of(view), 33) ?? [])).toEqual({
+        'settings/shop': {
+          mapView: view,
+          printImage: { ppi: 300, corners: false },
+          cutFile: { form: 'svg', view },
+        },
+        [other[0]]: other[1],
+      });
   });
 
   it('leaves records of the present version alone', () => {

@@ -34,11 +34,13 @@ interface Box {
   readonly width: number;
   readonly length: number;
   readonly turned?: boolean;
+  /** As it lies, micrometres from its corner; its box, where none is told. */
+  readonly outline?: LaidCopy['outline'];
 }
 
 /** A run of boxes, in millimetres; each size of an order is a transfer of its own. */
 export function runOf(boxes: readonly Box[], more: Partial<Roll> = {}): LaidRun {
-  const copies = boxes.map(({ code, number, x, y, width, length, turned = false }): LaidCopy => {
+  const copies = boxes.map(({ code, number, x, y, width, length, turned = false, outline = null }): LaidCopy => {
     const name = turned ? `${length} x ${width}` : `${width} x ${length}`;
     return {
       id: `${code}-${number}` as Id<'copy'>,
@@ -60,8 +62,8 @@ export function runOf(boxes: readonly Box[], more: Partial<Roll> = {}): LaidRun 
       angle: turned ? QUARTER : UPRIGHT,
       origin: { x: turned ? fromMm(width) : 0, y: 0 },
       ink: null,
-      byOutline: false,
-      outline: null,
+      byOutline: outline !== null,
+      outline,
       pinned: false,
       fixed: false,
     };

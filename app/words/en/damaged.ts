@@ -47,6 +47,7 @@ const settings: Readonly<Record<SettingsField, string>> = {
   printer: 'printer',
   limits: 'artwork limits',
   printImage: 'print-ready image',
+  cutFile: 'how cut files are written',
   station: 'equipment',
   runOrder: 'order of the runs',
   shelfFirst: 'use of the shelf',

@@ -44,6 +44,7 @@ export const printImage = {
   feedUnknown: 'The test strip has not been measured, so there is nothing to make up for.',
   marks: 'Marks in the waste',
   marksHint: 'Marks take powder as everything printed does. They read with the run’s start at the top.',
+  corners: 'Registration corners for a contour cutter, in the waste of each span',
   ticks: 'Bars at the edges where the knife lines are',
   numbers: (tall: string) => `Each copy’s number in the gap beside it, ${tall} tall`,
   unnumbered: (count: number, ways: Ways) =>

@@ -46,6 +46,7 @@ const settings: Words['damaged']['settings'] = {
   printer: 'impresora',
   limits: 'límites del arte',
   printImage: 'imagen para imprimir',
+  cutFile: 'cómo se escriben los archivos de corte',
   station: 'máquinas',
   runOrder: 'orden de las tiradas',
   shelfFirst: 'uso del estante',

@@ -7,6 +7,7 @@ import { closing } from './closing';
 import { costSheet, costsForm } from './costs';
 import { csv } from './csv';
 import { cut } from './cut';
+import { cutFile } from './cut-file';
 import { cutMap } from './cut-map';
 import { damaged } from './damaged';
 import { designs } from './designs';
@@ -58,6 +59,7 @@ export const more: MoreWords = {
   filmForm,
   keys,
   cutMap,
+  cutFile,
   strip,
   printImage,
   cut,

@@ -44,6 +44,7 @@ export const printImage: Words['printImage'] = {
   feedUnknown: 'La tira de prueba no se ha medido, así que no hay nada que compensar.',
   marks: 'Marcas en la merma',
   marksHint: 'Las marcas retienen polvo como todo lo impreso. Se leen con el inicio de la tirada arriba.',
+  corners: 'Esquinas de registro para un cortador de contornos, en la merma de cada tramo',
   ticks: 'Barras en los bordes, donde van las líneas de corte',
   numbers: (tall) => `El número de cada copia en la separación de al lado, de ${tall} de alto`,
   unnumbered: (count, ways) =>

@@ -30,6 +30,7 @@ import { knowScreens } from './30-screens';
 import { layByOutlines } from './31-outlines';
 import { layAtAngles } from './32-angles';
 import { takePdf } from './33-pdf';
+import { writeCutFiles } from './34-cut-files';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -68,6 +69,7 @@ const migrations: readonly Migration[] = [
   layByOutlines,
   layAtAngles,
   takePdf,
+  writeCutFiles,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

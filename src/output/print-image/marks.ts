@@ -1,4 +1,4 @@
-import { runSpans } from '../../cutting';
+import { runSpans, spanCorners } from '../../cutting';
 import type { LaidRun } from '../../layout';
 import { fromMm, type Micrometres, um } from '../../units';
 import type { Frame } from './frames';
@@ -9,6 +9,8 @@ export interface MarkChoice {
   readonly ticks: boolean;
   /** Each copy's number in the gap beside it. */
   readonly numbers: boolean;
+  /** Registration corners for a contour cutter, at the corners of each span or sheet. */
+  readonly corners: boolean;
 }
 
 /** A mark on the film: black, or a text that reads with the run's start at the top. */
@@ -55,6 +57,15 @@ function ticksOf(run: LaidRun, { from, to }: Frame): FilmMark[] {
     });
 }
 
+/** The registration corners of all spans within a frame; copies printed as a job of their own have none. */
+const cornersOf = (run: LaidRun, { part, from, to }: Frame): FilmMark[] =>
+  part.kind === 'chosen'
+    ? []
+    : runSpans(run)
+        .flatMap((span) => spanCorners(run, span).flatMap(({ bars }) => bars))
+        .filter(({ y, length }) => y >= from && y + length <= to)
+        .map((bar) => ({ text: null, ...bar }));
+
 /** The marks of a frame that have room, none nearer than half a millimetre to a copy or to another. */
 export function marksOf(
   run: LaidRun,
@@ -63,7 +74,8 @@ export function marksOf(
 ): { readonly marks: readonly FilmMark[]; readonly unnumbered: number } {
   const { film } = run;
   const { left, right } = film.margins;
-  const marks: FilmMark[] = [];
+  // Where the cut file has them.
+  const marks: FilmMark[] = choice.corners ? cornersOf(run, frame) : [];
   const isFree = (area: Area): boolean =>
     area.x >= left &&
     area.x + area.width <= film.width - right &&

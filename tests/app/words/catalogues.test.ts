@@ -25,6 +25,7 @@ const same = new Set([
   'keys.names.ArrowUp',
   'keys.names.ArrowDown',
   'keys.names.Escape',
+  'cutFile.forms.svg',
   'cutMap.papers.a4',
   'quote.total',
   'printImage.forms.png',

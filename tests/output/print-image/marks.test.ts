@@ -27,7 +27,7 @@ describe('a number in the gap', () => {
             mirrored: false,
             firstEnd: 'lead',
             feed: 1,
-            marks: { ticks: false, numbers: true },
+            marks: { ticks: false, numbers: true, corners: false },
           });
           for (const { to } of run.spans ?? []) {
             const line = (to / fromInches(1)) * 300;
