@@ -173,6 +173,16 @@ function orderOf(run: LaidRun, span: Span, index: number): SpanOrder {
   return { span: index, from, to, copies, steps: numbered(all) };
 }
 
-/** How a run is taken apart, span by span: by the cut tree where straight cuts alone do it, else strip by strip and copy by copy. */
-export const cutOrder = (run: LaidRun): SpanOrder[] =>
-  runSpans(run).map((span, index) => orderOf(run, span, index));
+const known = new WeakMap<LaidRun, readonly SpanOrder[]>();
+
+/**
+ * How a run is taken apart, span by span: by the cut tree where straight cuts alone do it, else strip by strip and copy by copy. Found
+ * once a run.
+ */
+export function cutOrder(run: LaidRun): readonly SpanOrder[] {
+  const last = known.get(run);
+  if (last) return last;
+  const orders = runSpans(run).map((span, index) => orderOf(run, span, index));
+  known.set(run, orders);
+  return orders;
+}

@@ -1,5 +1,6 @@
 export { type AsTurned, asTurned } from './as-turned';
-export { areNearer, contains } from './near';
+export { areNearer, contains, type Lying } from './near';
 export { areaOf, boxRing, isOuter, type Ring } from './ring';
 export { type Room, roomWithin } from './room-within';
+export { type SweepTurn, sweptInto } from './sweep';
 export { turned, turnOf } from './turned';
