@@ -79,7 +79,7 @@ test('what a run costs sums from every copy to the total, opens to its formulas,
   await page.locator('.cost-part').first().click();
   expect(sum(await amounts(page, '.cost-lines'))).toBe(minor((await total.textContent()) ?? ''));
   // A line that is open stays open on the way down.
-  await expect(filmLine.getByText(/of the run × .*shared by the film its rectangles take/)).toBeVisible();
+  await expect(filmLine.getByText(/of the run × .*shared by the film its copies take/)).toBeVisible();
   await button(page, 'Run 1').click();
   // No artwork: what is assumed is said.
   await expect(page.getByText(/White and colour are taken to cover all of 3 transfers/)).toBeVisible();

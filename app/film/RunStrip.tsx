@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import type { LaidRun } from '../../src/layout';
+import { contains } from '../../src/outlines';
 import { spread } from '../parts/labels';
 import { tintOf } from '../parts/tints';
 import { panTo, useCamera } from '../store/camera';
@@ -50,7 +51,7 @@ export function RunStrip({ run }: { run: LaidRun }) {
 const CODES = 14;
 const TEXT = 10;
 
-/** The copies as boxes of their orders' tints, lying as on the film above, with their codes; film that was spoiled is ruled. */
+/** The copies, by their outlines or boxes, in their orders' tints, lying as on the film above, with their codes; film that was spoiled is ruled. */
 function paintStrip(canvas: HTMLCanvasElement, run: LaidRun, length: number): void {
   const box = canvas.getBoundingClientRect();
   canvas.width = box.width * devicePixelRatio;
@@ -75,12 +76,25 @@ function paintStrip(canvas: HTMLCanvasElement, run: LaidRun, length: number): vo
     const [width, height] = [Math.max(1, copy.length * along - 1), Math.max(1, copy.width * across - 1)];
     const [left, top] = [copy.y * along, (run.film.width - copy.x - copy.width) * across];
     context.fillStyle = tintOf(tint);
-    context.fillRect(left, top, width, height);
+    if (copy.outline) {
+      context.beginPath();
+      for (const ring of copy.outline) {
+        for (let at = 0; at < ring.length; at += 2) {
+          const [x, y] = [copy.x + (ring[at] ?? 0), copy.y + (ring[at + 1] ?? 0)];
+          context[at === 0 ? 'moveTo' : 'lineTo'](y * along, (run.film.width - x) * across);
+        }
+        context.closePath();
+      }
+      context.fill();
+    } else context.fillRect(left, top, width, height);
     const order = orders.get(id) ?? { code, tint, at: left + width / 2, isNamed: false };
     orders.set(id, order);
     const text = context.measureText(code).width + 2;
     const isUpright = text > width;
     if ((isUpright ? TEXT : text) > width || (isUpright ? text : TEXT) > height) continue;
+    // What an outline leaves bare of the middle may bear another.
+    if (copy.outline && !contains({ rings: copy.outline, x: 0, y: 0 }, copy.width / 2, copy.length / 2))
+      continue;
     context.save();
     context.translate(left + width / 2, top + height / 2);
     if (isUpright) context.rotate(-Math.PI / 2);

@@ -3,7 +3,7 @@ import { areaOf } from '../outlines';
 import type { FilmAmount } from '../packing';
 import { type Micrometres, type Minor, um } from '../units';
 import { sheetAt, sheetStart } from './film-shape';
-import { furthestEnd, type LaidRun } from './laid';
+import { furthestEnd, type LaidCopy, type LaidRun } from './laid';
 
 /** What the sentence over the film says. Shares are between 0 and 1. */
 interface RunFigures {
@@ -16,12 +16,19 @@ interface RunFigures {
   readonly cost: Minor;
 }
 
-/** Of what lies by its outline, only what is within it: the film beside it is another's, or waste. */
-const copyArea = (run: Pick<LaidRun, 'copies'>): number =>
-  run.copies.reduce(
-    (sum, { width, length, outline }) => sum + (outline ? areaOf(outline) : width * length),
-    0,
-  );
+/**
+ * The film that a copy takes, in square micrometres: its box; of what lies by its outline, only what is within it, since the film beside it
+ * is another's, or waste.
+ */
+export const areaTaken = ({
+  width,
+  length,
+  outline,
+}: Pick<LaidCopy, 'width' | 'length' | 'outline'>): number => (outline ? areaOf(outline) : width * length);
+
+/** The film that all copies of a run take, in square micrometres. */
+export const copyArea = ({ copies }: Pick<LaidRun, 'copies'>): number =>
+  copies.reduce((sum, copy) => sum + areaTaken(copy), 0);
 
 /** Share of a length of this film that the run's copies leave unprinted; 0 where there is no film. */
 export function wasteOver(run: Pick<LaidRun, 'copies' | 'film'>, length: Micrometres): number {

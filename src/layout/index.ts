@@ -12,7 +12,15 @@ export {
 } from './compare';
 export { inDueOrder } from './due-order';
 export { brokenWishes, faultsOf, holds, type Wish } from './faults';
-export { cleanOffcut, orderStretch, runFigures, takenOffRoll, wasteOver } from './figures';
+export {
+  areaTaken,
+  cleanOffcut,
+  copyArea,
+  orderStretch,
+  runFigures,
+  takenOffRoll,
+  wasteOver,
+} from './figures';
 export { sheetAt, sheetStart } from './film-shape';
 export { staysShorter } from './kept';
 export {

@@ -1,6 +1,6 @@
 import { type Consumption, type CoverageOf, runConsumption } from '../costing';
 import { runSpans } from '../cutting';
-import { type LaidRun, layRun, runFigures } from '../layout';
+import { copyArea, type LaidRun, layRun, runFigures } from '../layout';
 import type { Book, Closing, Run, Settings, Spoilage } from '../model';
 import { pressedOn, pressRecipe, ticked, type Work, workOf } from '../pressing';
 import { boxOf, inUse, takenByRun } from '../stock';
@@ -130,7 +130,7 @@ export function proposeClosing(
       pressed: laid.copies.filter(pressedOn(view)).length,
       spans: runSpans(laid).length,
       platenClosings: platenClosingsCount(laid, work, settings.station),
-      copyArea: laid.copies.reduce((sum, { width, length: along }) => sum + (width * along) / 1e6, 0),
+      copyArea: copyArea(laid) / 1e6,
       coverage,
     },
     planned: {

@@ -11,11 +11,11 @@ import {
   setPlaces,
   spoilCopy,
 } from '../../src/editing';
-import { layRun } from '../../src/layout';
+import { layRun, runFigures } from '../../src/layout';
 import { type Artwork, asId, type Book, copiesByTransfer, type Id, runOf, settingsOf } from '../../src/model';
 import { orderPrice } from '../../src/pricing';
 import { asMilliMinor, asMinor, fromMm, UPRIGHT } from '../../src/units';
-import { context, edited, NOW, smallBook } from '../editing/book';
+import { closingOf, context, edited, NOW, smallBook } from '../editing/book';
 
 const ids = { ...context(NOW), newId: <Kind extends string>() => asId<Kind>(crypto.randomUUID()) };
 const { book, order, front, tag } = smallBook();
@@ -71,6 +71,48 @@ describe('what a run takes', () => {
     expect(use.machines?.printer).toEqual({ on: 194 + 240 + 120 + 30, warmUp: 240 });
     expect(use.machines?.press.on).toBeGreaterThan(720 + 150);
     expect(use.machines?.oven).toEqual({ on: 0, warmUp: 0 });
+  });
+
+  it('parts film and its waste by the outlines of copies that are laid by them, and adds up to the whole', () => {
+    // A triangle takes half of its box.
+    const outline = [[0, 0, 20_000, 0, 0, 20_000]];
+    const outlined = edited(laid, (draft) => {
+      const { film, transfer } = draft;
+      for (const roll of Object.values(film)) roll.cutting = 'outlines';
+      const own = transfer[front];
+      if (!own) return;
+      const pixels = { width: 10, height: 10 };
+      const artwork: Artwork = {
+        id: asId<'artwork'>('triangle'),
+        fileName: 'triangle.png',
+        kind: 'png',
+        pixels,
+        density: null,
+        trim: { x: 0, y: 0, ...pixels },
+        madeFrom: null,
+        outline,
+        changed: NOW,
+      };
+      draft.artwork[artwork.id] = { ...artwork, outline };
+      own.artwork = artwork.id;
+    });
+    const [boxed, cut] = [costsOf(laid), costsOf(outlined)];
+    const footprint = ({ use }: typeof cut) => use.transfers.find(({ id }) => id === front)?.footprint;
+    expect(footprint(boxed)).toBe(8000);
+    expect(footprint(cut)).toBeCloseTo(4000, 6);
+    const film = ({ sheet }: typeof cut) => sheet.lines.find(({ kind }) => kind === 'film');
+    expect(film(cut)?.exact).toBe(film(boxed)?.exact);
+    // 3 of 4000 and 2 of 1500 square millimetres: the first take twelve parts of fifteen, of the film all of it.
+    const at = cut.sheet.lines.findIndex(({ kind }) => kind === 'film');
+    const shares = cut.sheet.orders.flatMap(({ transfers }) => transfers);
+    const share = (id: string) => shares.find((own) => own.id === id)?.exact[at] ?? 0;
+    expect(share(front) / share(tag)).toBeCloseTo(12 / 3, 6);
+    expect(share(front) + share(tag)).toBeCloseTo(film(cut)?.exact ?? 0, 6);
+    expect(shares.reduce((sum, { amount }) => sum + amount, 0)).toBe(cut.sheet.amount);
+    // The log, and the sentence over the film, count the same.
+    const own = layRun(outlined, outlined.run[run] ?? expect.fail()) ?? expect.fail();
+    expect(runFigures(own).waste).toBeCloseTo(1 - 15_000 / (330 * 135), 9);
+    expect(closingOf(outlined, run).work.copyArea).toBeCloseTo(15_000, 6);
   });
 
   it('knows the garments of an order by their price, and asks none that the customer brings', () => {

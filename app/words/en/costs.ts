@@ -29,7 +29,7 @@ const gaps: Record<Gap, string> = {
 };
 
 const sharedBys: Record<SharedBy, string> = {
-  footprint: 'by the film its rectangles take',
+  footprint: 'by the film its copies take',
   ink: 'by the area it prints',
   time: 'by the time it takes',
   copies: 'by its copies, within each order',
@@ -68,7 +68,7 @@ export const costSheet = {
   eachOne: (price: string) => `${price} each`,
   allElse: (amount: string) => `${amount} of all above`,
   filmBy: 'Film is shared',
-  filmBys: { footprint: 'by the rectangles copies take', ink: 'by the ink they bear' },
+  filmBys: { footprint: 'by the film copies take', ink: 'by the ink they bear' },
   kept: 'Reckoned with the prices and times of the day on which it was locked.',
   assumed: (names: readonly string[], count: number, ways: Ways) =>
     `White and colour are taken to cover all of ${counted(count, 'transfer', 'transfers', ways)} without a finished artwork check: ${names.join(', ')}. Ink and powder are at most this.`,

@@ -29,7 +29,7 @@ const gaps: Record<Gap, string> = {
 };
 
 const sharedBys: Record<SharedBy, string> = {
-  footprint: 'según la película que toman sus rectángulos',
+  footprint: 'según la película que toman sus copias',
   ink: 'según la superficie que imprime',
   time: 'según el tiempo que toma',
   copies: 'según sus copias, dentro de cada pedido',
@@ -67,7 +67,7 @@ export const costSheet: Words['costSheet'] = {
   eachOne: (price) => `${price} cada una`,
   allElse: (amount) => `${amount} de todo lo anterior`,
   filmBy: 'La película se reparte',
-  filmBys: { footprint: 'según los rectángulos de las copias', ink: 'según la tinta que llevan' },
+  filmBys: { footprint: 'según la película que toman las copias', ink: 'según la tinta que llevan' },
   kept: 'Calculado con los precios y tiempos del día en que se bloqueó.',
   assumed: (names, count, ways) =>
     `Se supone que blanco y color cubren por completo ${counted(count, 'transfer', 'transfers', ways)} sin revisión de arte terminada: ${names.join(', ')}. La tinta y el polvo son a lo sumo estos.`,

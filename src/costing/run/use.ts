@@ -1,4 +1,4 @@
-import { type LaidRun, sheetAt, takenOffRoll } from '../../layout';
+import { areaTaken, type LaidRun, sheetAt, takenOffRoll } from '../../layout';
 import {
   type Book,
   type Costs,
@@ -11,7 +11,7 @@ import {
   type Transfer,
 } from '../../model';
 import { workOf } from '../../pressing';
-import { asMinor, asSeconds, countBy, type Minor, toMm } from '../../units';
+import { asMinor, asSeconds, countBy, type Minor } from '../../units';
 import type { CoverageOf } from '..';
 import { newDesigns } from './designs';
 import { type TimeTaken, timeTaken } from './time-taken';
@@ -37,7 +37,7 @@ function transferUse(
   const [first] = own;
   if (!first) return null;
   // A transfer that was resized after some of it was printed has copies of two sizes.
-  const footprint = own.reduce((sum, { width, length }) => sum + toMm(width) * toMm(length), 0) / own.length;
+  const footprint = own.reduce((sum, copy) => sum + areaTaken(copy) / 1e6, 0) / own.length;
   const printed = transfer ? coverageOf(transfer) : null;
   const hands = time?.hands.get(first.transfer.id);
   const all = { colour: footprint, white: footprint };
