@@ -16,6 +16,7 @@ const floors = {
       'film',
       'cut',
       'cut-map',
+      'cut-file',
       'print-image',
       'press',
       'costs',
@@ -44,7 +45,7 @@ const floors = {
   ],
   'src/output': [
     ['deflate', 'pdf', 'paging', 'csv', 'backup', 'test-strip'],
-    ['cut-map', 'print-image'],
+    ['cut-map', 'cut-file', 'print-image'],
   ],
 };
 

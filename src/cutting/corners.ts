@@ -5,7 +5,7 @@ import { fromMm, type Micrometres, um } from '../units';
 import { copiesWithin } from './cuts';
 
 /** A bar of black on the film. */
-export interface Bar {
+interface Bar {
   readonly x: Micrometres;
   readonly y: Micrometres;
   readonly width: Micrometres;
@@ -13,7 +13,7 @@ export interface Bar {
 }
 
 /** A registration corner: an L of two bars whose angle is outwards, to the side and the end of its span that it is nearest to. */
-export interface Corner {
+interface Corner {
   readonly bars: readonly [across: Bar, along: Bar];
   /** Its six corners on the film. */
   readonly ring: Ring;

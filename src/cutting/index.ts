@@ -1,4 +1,4 @@
-export { type Bar, type Corner, spanCorners } from './corners';
+export { spanCorners } from './corners';
 export { type Cut, copiesWithin, knifeCuts, measured, runSpans } from './cuts';
 export { nameRoom } from './name-room';
 export { type CutStep, cutOrder, type FilmPart, type SpanOrder } from './order';

@@ -40,34 +40,36 @@ interface Box {
 
 /** A run of boxes, in millimetres; each size of an order is a transfer of its own. */
 export function runOf(boxes: readonly Box[], more: Partial<Roll> = {}): LaidRun {
-  const copies = boxes.map(({ code, number, x, y, width, length, turned = false, outline = null }): LaidCopy => {
-    const name = turned ? `${length} x ${width}` : `${width} x ${length}`;
-    return {
-      id: `${code}-${number}` as Id<'copy'>,
-      order: { id: code as Id<'order'>, code, name: code, tint: 0 },
-      number,
-      transfer: {
-        id: `${code} ${name}` as Id<'transfer'>,
-        name,
-        width: fromMm(turned ? length : width),
-        height: fromMm(turned ? width : length),
-        turn: 'quarter',
-        artwork: null,
-        shade: null,
-      },
-      x: fromMm(x),
-      y: fromMm(y),
-      width: fromMm(width),
-      length: fromMm(length),
-      angle: turned ? QUARTER : UPRIGHT,
-      origin: { x: turned ? fromMm(width) : 0, y: 0 },
-      ink: null,
-      byOutline: outline !== null,
-      outline,
-      pinned: false,
-      fixed: false,
-    };
-  });
+  const copies = boxes.map(
+    ({ code, number, x, y, width, length, turned = false, outline = null }): LaidCopy => {
+      const name = turned ? `${length} x ${width}` : `${width} x ${length}`;
+      return {
+        id: `${code}-${number}` as Id<'copy'>,
+        order: { id: code as Id<'order'>, code, name: code, tint: 0 },
+        number,
+        transfer: {
+          id: `${code} ${name}` as Id<'transfer'>,
+          name,
+          width: fromMm(turned ? length : width),
+          height: fromMm(turned ? width : length),
+          turn: 'quarter',
+          artwork: null,
+          shade: null,
+        },
+        x: fromMm(x),
+        y: fromMm(y),
+        width: fromMm(width),
+        length: fromMm(length),
+        angle: turned ? QUARTER : UPRIGHT,
+        origin: { x: turned ? fromMm(width) : 0, y: 0 },
+        ink: null,
+        byOutline: outline !== null,
+        outline,
+        pinned: false,
+        fixed: false,
+      };
+    },
+  );
   const own = { ...film, ...more };
   const run = draftRun({ id: 'run' as Id<'run'>, name: 'Run 1', film: own.id, takes: 'all', changed: NOW });
   const progress = { printedTo: fromMm(0), spoiled: [] };

@@ -9,7 +9,7 @@ import type { Span } from '../../packing';
 export type CutRing = readonly (readonly [x: number, y: number])[];
 
 /** What a knife follows to take one copy out: what lies in its holes is out by then, holes are cut first, what is around it last. */
-export interface CutCopy {
+interface CutCopy {
   readonly code: string;
   readonly number: number;
   readonly rings: readonly CutRing[];
