@@ -97,7 +97,7 @@ export default defineConfig({
       },
       injectManifest: {
         globIgnores: ['screenshots/**'],
-        globPatterns: ['**/*.{js,css,html,svg,png,txt,woff,woff2}'],
+        globPatterns: ['**/*.{js,css,html,svg,png,txt,woff,woff2,icc}'],
         maximumFileSizeToCacheInBytes: 4_000_000,
         manifestTransforms: [(entries) => ({ manifest: entries.map(withIntegrity) })],
       },

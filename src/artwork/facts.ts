@@ -1,7 +1,8 @@
 import { strFromU8 } from 'fflate';
 import type { Result } from '../units';
 import { isSrgb, readProfile } from './icc';
-import { isJpeg, jpegProfile, readJpegHeader } from './jpeg';
+import { readInks } from './inks';
+import { isJpeg, jpegInks, jpegProfile, readJpegHeader } from './jpeg';
 import { isPng, readPngFacts, readPngHeader } from './png';
 import { fontsNeeded, outsideNeeds, readSvgHeader } from './svg';
 import { coarsestImage } from './svg-images';
@@ -11,6 +12,8 @@ import { isWebp, readWebpFacts, readWebpHeader } from './webp';
 export interface FileFacts {
   /** The name of a colour profile that is not sRGB. */
   readonly profile: string | null;
+  /** Of an image in four inks, where that profile is from. */
+  readonly inks?: 'held' | 'assumed';
   /** A gamma other than that of sRGB. */
   readonly gamma: number | null;
   readonly animated: boolean;
@@ -65,6 +68,14 @@ function otherProfile(icc: Uint8Array | null, nameInFile = ''): string | null {
   return nameInFile !== '' && !/srgb/i.test(nameInFile) ? nameInFile : null;
 }
 
+/** What four inks are taken to look like where a file does not say: web offset in North America, by its characterization data. */
+const ASSUMED_INKS = 'CGATS TR 001';
+
+const inksFacts = (icc: Uint8Array | null): Pick<FileFacts, 'profile' | 'inks'> =>
+  icc && readInks(icc)
+    ? { profile: readProfile(icc)?.name || 'CMYK', inks: 'held' }
+    : { profile: ASSUMED_INKS, inks: 'assumed' };
+
 /** Reads them from the file's bytes, by what it is and not by its name. */
 export function fileFacts(bytes: Uint8Array): FileFacts {
   if (isPng(bytes)) {
@@ -80,6 +91,8 @@ export function fileFacts(bytes: Uint8Array): FileFacts {
   }
   if (isJpeg(bytes)) {
     const aspect = aspectOf(readJpegHeader(bytes));
+    const inks = jpegInks(bytes);
+    if (inks) return { ...plainFacts, aspect, ...inksFacts(inks.icc) };
     return { ...plainFacts, aspect, profile: otherProfile(jpegProfile(bytes)) };
   }
   if (isWebp(bytes)) {

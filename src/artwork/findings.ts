@@ -65,7 +65,7 @@ export type Finding = { readonly grade: Grade } & (
   | { readonly code: 'checkerboard' }
   | { readonly code: 'fringe'; readonly share: number; readonly ground: Fringe['ground'] }
   | { readonly code: 'black-on-black'; readonly share: number }
-  | { readonly code: 'profile'; readonly name: string }
+  | { readonly code: 'profile'; readonly name: string; readonly inks: FileFacts['inks'] | null }
   | { readonly code: 'gamma'; readonly gamma: number }
   | { readonly code: 'animated' }
   | { readonly code: 'deep' }
@@ -184,7 +184,9 @@ export function findingsOf(
   if (isBlackGarment(printed.shade) && black >= SOME_BLACK) {
     found.push({ code: 'black-on-black', grade: 'check', share: black });
   }
-  if (facts.profile !== null) found.push({ code: 'profile', grade: 'check', name: facts.profile });
+  if (facts.profile !== null) {
+    found.push({ code: 'profile', grade: 'check', name: facts.profile, inks: facts.inks ?? null });
+  }
   if (facts.gamma !== null) found.push({ code: 'gamma', grade: 'check', gamma: facts.gamma });
   if (facts.animated) found.push({ code: 'animated', grade: 'check' });
   if (facts.outside > 0) found.push({ code: 'outside', grade: 'check', count: facts.outside });

@@ -9,7 +9,7 @@ export {
   luminance,
   worstGrade,
 } from './findings';
-export { isJpeg, isWholeJpeg, readJpegHeader } from './jpeg';
+export { isJpeg, isWholeJpeg, jpegInks, readJpegHeader } from './jpeg';
 export { type Limits, largestSpeck, strokeLimit } from './limits';
 export type { MaskRuns } from './mask-runs';
 export { isMeant, meantSo, type Verdict, verdictOn } from './meant';

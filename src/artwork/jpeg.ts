@@ -11,13 +11,13 @@ export interface RasterHeader {
   readonly aspect: number;
 }
 
-/** `cmyk`: four inks, which browsers show in colours of their own. */
-export type JpegProblem = 'broken' | 'no-size' | 'cmyk';
+export type JpegProblem = 'broken' | 'no-size';
 
 const MARKER = 0xff;
 const APP0 = 0xe0;
 const APP1 = 0xe1;
 const APP2 = 0xe2;
+const APP14 = 0xee;
 const SCAN = 0xda;
 const END = 0xd9;
 const CENTIMETRES_PER_METRE = 100;
@@ -83,13 +83,39 @@ export function readJpegHeader(bytes: Uint8Array): Result<RasterHeader, JpegProb
     const view = new DataView(data.buffer, data.byteOffset, data.byteLength);
     if (data.length < 6) return fail('broken');
     const [height, width] = [view.getUint16(1), view.getUint16(3)];
-    if (data[5] === 4) return fail('cmyk');
     if (width === 0 || height === 0) return fail('no-size');
     const density = jfif?.density ?? exif?.density ?? null;
     const aspect = density ? density.x / density.y : (jfif?.aspect ?? 1);
     return ok(turnedBy(exif?.orientation ?? 1, { width, height, density, aspect }));
   }
   return fail('broken');
+}
+
+/** How the four inks of a JPEG are stored. */
+export interface JpegInks {
+  /** 255 stands for no ink. */
+  readonly inverted: boolean;
+  readonly orientation: number;
+  readonly icc: Uint8Array | null;
+}
+
+/**
+ * What a JPEG says of its four inks; `null` of one that has none. One that bears the mark of ISO/IEC 10918-6, 6.5.3 (APP14) has them
+ * inverted (common practice, and what libjpeg's users do).
+ */
+export function jpegInks(bytes: Uint8Array): JpegInks | null {
+  let inverted = false;
+  let exif: Exif | null = null;
+  for (const segment of segments(bytes)) {
+    if (segment === 'broken') return null;
+    const { marker, data } = segment;
+    if (marker === APP14 && startsWith(data, 'Adobe')) inverted = true;
+    if (marker === APP1 && startsWith(data, EXIF)) exif ??= readExif(data.subarray(EXIF.length));
+    if (!isFrame(marker)) continue;
+    if (data[5] !== 4) return null;
+    return { inverted, orientation: exif?.orientation ?? 1, icc: jpegProfile(bytes) };
+  }
+  return null;
 }
 
 /** From orientation 5 on, an image lies on its side. */

@@ -1,7 +1,7 @@
 import { fromBase64 } from './base64';
 import { isJpeg, readJpegHeader } from './jpeg';
 import { isPng, readPngHeader } from './png';
-import { Cursor, type Piece, piecesOf } from './svg';
+import { styledPieces } from './svg';
 import { isWebp, readWebpHeader } from './webp';
 
 /** How much longer one unit along each axis is drawn. */
@@ -40,18 +40,17 @@ function pixelsOf(address: string): { width: number; height: number } | null {
 }
 
 /** Pixels of an image on a unit of the drawing; `null` where it cannot be told. */
-function densityOf({ attributes }: Extract<Piece, { kind: 'open' }>, { x, y }: Scale): number | null {
-  const read = (name: string) => attributes.find(([own]) => own === name)?.[1];
-  const pixels = pixelsOf(read('href') ?? '');
+function densityOf(declared: ReadonlyMap<string, string>, { x, y }: Scale): number | null {
+  const pixels = pixelsOf(declared.get('href') ?? '');
   if (!pixels) return null;
   const side = (name: 'width' | 'height') => {
-    const text = read(name);
-    return text === undefined ? pixels[name] : Number(text.replace(/px\s*$/, ''));
+    const text = declared.get(name);
+    return text === undefined || /^\s*auto/.test(text) ? pixels[name] : Number(text.replace(/px\s*$/, ''));
   };
   const [across, down] = [pixels.width / (side('width') * x), pixels.height / (side('height') * y)];
   if (!(across > 0 && down > 0 && Number.isFinite(across * down))) return null;
   // By what is fitted into its box, or fills it (SVG 2, 8.7).
-  const aspect = read('preserveAspectRatio') ?? '';
+  const aspect = declared.get('preserveAspectRatio') ?? '';
   return /none|slice/.test(aspect) ? Math.min(across, down) : Math.max(across, down);
 }
 
@@ -61,15 +60,15 @@ function densityOf({ attributes }: Extract<Piece, { kind: 'open' }>, { x, y }: S
  */
 export function coarsestImage(text: string): number | null {
   let coarsest: number | null = null;
-  const scales: Scale[] = [{ x: 1, y: 1 }];
-  for (const piece of piecesOf(new Cursor(text))) {
-    if (piece.kind === 'close' && scales.length > 1) scales.pop();
+  const scales: Scale[] = [];
+  for (const piece of styledPieces(text)) {
+    if (piece.kind === 'close') scales.pop();
     if (piece.kind !== 'open') continue;
     const around = scales.at(-1) ?? { x: 1, y: 1 };
-    const written = piece.attributes.find(([name]) => name === 'transform')?.[1] ?? '';
+    const written = piece.declared.get('transform') ?? '';
     const scale = written === '' ? around : scaleOf(written, around);
-    if (!piece.isEmpty) scales.push(scale);
-    const density = piece.name === 'image' ? densityOf(piece, scale) : null;
+    scales.push(scale);
+    const density = piece.name === 'image' ? densityOf(piece.declared, scale) : null;
     if (density !== null) coarsest = Math.min(coarsest ?? density, density);
   }
   return coarsest;

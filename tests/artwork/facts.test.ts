@@ -206,7 +206,43 @@ describe('the fonts that an SVG needs', () => {
       '<style>@font-face { font-family: Quillon; src: url(q.woff2) }</style><text font-family="Quillon">Zq</text>',
       ['Quillon'],
     ],
+    ['<style>.a { font-family: Quillon }</style><text class="b">Zq</text>', []],
+    ['<style>.a { font-family: Quillon }</style><g class="a"><text>Zq</text></g>', ['Quillon']],
+    ['<style>text { font-family: Quillon } .b { font: 9px serif }</style><text class="b">Zq</text>', []],
+    ['<style>text { font: italic 9px/1.2 "Quillon Bold", serif }</style><text>Zq</text>', ['Quillon Bold']],
+    ['<style>g > .a { font-family: Quillon }</style><g><text class="b a">Zq</text></g>', ['Quillon']],
+    ['<style>g > .a { font-family: Quillon }</style><g><a><text class="a">Zq</text></a></g>', []],
+    ['<style>g .a { font-family: Quillon }</style><g><a><text class="a">Zq</text></a></g>', ['Quillon']],
+    [
+      '<style>/* text { font-family: Old } */ @media screen { #t { font-family: Quillon } }</style><text id="t">Zq</text>',
+      ['Quillon'],
+    ],
+    [
+      '<style>.a { font-family: Quillon !important }</style><text class="a" style="font-family: Marrow">Zq</text>',
+      ['Quillon'],
+    ],
+    [
+      '<style>.a { font-family: Quillon }</style><text class="a" style="font-family: Marrow">Zq</text>',
+      ['Marrow'],
+    ],
+    ['<style>.a { font-family: Quillon }</style><text class="a" font-family="Marrow">Zq</text>', ['Quillon']],
+    [
+      '<style><![CDATA[.a{font-family:Quillon}]]></style><text class="a"><tspan>Zq</tspan></text>',
+      ['Quillon'],
+    ],
+    ['<text font-family="Quillon"></text><text>Zq</text>', []],
   ])('%s', (inner, names) => expect(fonts(inner)).toEqual(names));
+});
+
+describe('the style sheets of an SVG', () => {
+  it('take no longer the deeper it is and the longer their selectors are', () => {
+    const deep = `${'<g>'.repeat(200)}<text>Zq</text>${'</g>'.repeat(200)}`;
+    const rules = Array.from({ length: 300 }, () => `${'g '.repeat(40)}b text { font-family: Quillon }`);
+    const svg = `<svg viewBox="0 0 9 9"><style>${rules.join('')}</style>${deep}</svg>`;
+    const started = performance.now();
+    expect(fileFacts(new TextEncoder().encode(svg)).fonts).toEqual([]);
+    expect(performance.now() - started).toBeLessThan(5_000);
+  });
 });
 
 describe('the coarsest image in an SVG', () => {
@@ -225,6 +261,10 @@ describe('the coarsest image in an SVG', () => {
     [image('width="80" height="20" preserveAspectRatio="none"'), 50],
     [image('width="20" height="10"') + image('width="50" height="25"'), 80],
     [image(''), 100],
+    // By styles and style sheets as by attributes (SVG 2, 7.2 and 8.7).
+    [`<style>.p { width: 20px; height: 10px }</style>${image('class="p" width="80" height="20"')}`, 200],
+    [image('style="width: 20px; height: 10px" width="80" height="20"'), 200],
+    [`<style>.s { transform: scale(2) }</style><g class="s">${image('width="20" height="10"')}</g>`, 100],
     ['<path d="M0 0"/>', null],
     ['<image href="photo.png" width="20" height="10"/>', null],
     ['<image href="data:image/png;base64,AAAA" width="20" height="10"/>', null],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { isJpeg, isWebp, readJpegHeader, readSvgHeader, readWebpHeader } from '../../src/artwork';
+import { isJpeg, isWebp, jpegInks, readJpegHeader, readSvgHeader, readWebpHeader } from '../../src/artwork';
 
 const ascii = (text: string) => [...text].map((letter) => letter.charCodeAt(0));
 const uint16 = (value: number) => [value >> 8, value & 0xff];
@@ -50,7 +50,8 @@ describe('a JPEG', () => {
   });
 
   it('in four inks is named, and one cut off is', () => {
-    expect(readJpegHeader(jpeg({ components: 4 }))).toEqual({ ok: false, problem: 'cmyk' });
+    expect(jpegInks(jpeg({ components: 4 }))).toEqual({ inverted: false, orientation: 1, icc: null });
+    expect(jpegInks(jpeg())).toBeNull();
     expect(readJpegHeader(jpeg().slice(0, 30))).toEqual({ ok: false, problem: 'broken' });
     expect(isJpeg(jpeg())).toBe(true);
     expect(isJpeg(Uint8Array.from(ascii('PNG')))).toBe(false);

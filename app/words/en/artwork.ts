@@ -108,6 +108,18 @@ function finding(found: Finding, ways: Ways): Said {
         mend: 'The garment itself can be that black: knock it out here, and the print is softer and takes less ink.',
       };
     case 'profile':
+      if (found.inks === 'held') {
+        return {
+          what: `colours in four printing inks, by the profile “${found.name}”`,
+          mend: 'They are brought to sRGB by that profile. Compare the preview with what the customer expects.',
+        };
+      }
+      if (found.inks === 'assumed') {
+        return {
+          what: `colours in four printing inks, without a profile: ${found.name} is assumed`,
+          mend: 'Colours may differ from what the customer sees. Ask for the file in sRGB, or with its profile.',
+        };
+      }
       return {
         what: `colours in the profile “${found.name}”, not in sRGB`,
         mend: 'They are brought to sRGB, and what lies outside of it is dulled. Export it as sRGB to see what will print.',

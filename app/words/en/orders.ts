@@ -9,7 +9,7 @@ import { unplaced } from './refusals';
 const artworkProblems: Record<ArtworkProblem, string> = {
   'not-image':
     'is not a PNG, JPEG, WebP, SVG or PDF. Export the artwork as PNG with a transparent background and drop that.',
-  cmyk: 'is a JPEG in four printing inks, which a browser cannot show rightly. Export it as sRGB PNG.',
+  'large-inks': 'is a JPEG in four printing inks with more than 40 million pixels. Export it as sRGB PNG.',
   broken: 'is damaged: a part of it is cut off or changed. Export it again.',
   'no-size': 'is damaged: it does not say how large it is. Export it again.',
   unreadable: 'could not be read. See that it is still there and try again.',

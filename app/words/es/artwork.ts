@@ -107,6 +107,18 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
         mend: 'Ese negro puede ponerlo la propia prenda: calarlo aquí, y el estampado queda más suave y gasta menos tinta.',
       };
     case 'profile':
+      if (found.inks === 'held') {
+        return {
+          what: `colores en cuatro tintas de imprenta, según el perfil «${found.name}»`,
+          mend: 'Se pasan a sRGB con ese perfil. Hay que comparar la vista previa con lo que espera el cliente.',
+        };
+      }
+      if (found.inks === 'assumed') {
+        return {
+          what: `colores en cuatro tintas de imprenta, sin perfil: se supone ${found.name}`,
+          mend: 'Los colores pueden diferir de los que ve el cliente. Hay que pedir el archivo en sRGB, o con su perfil.',
+        };
+      }
       return {
         what: `colores en el perfil «${found.name}», no en sRGB`,
         mend: 'Se pasan a sRGB, y lo que queda fuera se apaga. Hay que exportarlo como sRGB para ver lo que saldrá.',

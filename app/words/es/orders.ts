@@ -8,7 +8,8 @@ import { unplaced } from './refusals';
 const artworkProblems: Record<ArtworkProblem, string> = {
   'not-image':
     'no es un archivo PNG, JPEG, WebP, SVG ni PDF. Hay que exportar el arte como PNG con fondo transparente y soltar ese archivo.',
-  cmyk: 'es un JPEG en cuatro tintas de imprenta, que un navegador no muestra bien. Hay que exportarlo como PNG en sRGB.',
+  'large-inks':
+    'es un JPEG en cuatro tintas de imprenta con más de 40 millones de píxeles. Hay que exportarlo como PNG en sRGB.',
   broken: 'está dañado: le falta una parte o ha cambiado. Hay que exportarlo otra vez.',
   'no-size': 'está dañado: no dice cuánto mide. Hay que exportarlo otra vez.',
   unreadable: 'no se ha podido leer. Hay que comprobar que sigue ahí y probar otra vez.',

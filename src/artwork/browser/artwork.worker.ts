@@ -13,6 +13,7 @@ import {
   isWholeJpeg,
   isWholePng,
   isWholeWebp,
+  jpegInks,
   type Outline,
   type PixelBox,
   readJpegHeader,
@@ -37,6 +38,7 @@ import {
   context,
   decodeImage,
   LONGEST_SVG,
+  MOST_INKS,
   MOST_PIXELS,
   type ReadArtwork,
   stripsOf,
@@ -129,6 +131,8 @@ const reader = {
       const { kind, header, whole } = found;
       if (!header.ok) return fail(header.problem === 'not-png' ? 'not-image' : header.problem);
       if (header.value.width * header.value.height > MOST_PIXELS) return fail('too-large');
+      const isInks = kind === 'jpeg' && jpegInks(new Uint8Array(bytes)) !== null;
+      if (isInks && header.value.width * header.value.height > MOST_INKS) return fail('large-inks');
       if (header.value.width > WIDEST) return fail('too-wide');
       if (!whole || !(await hasAllPixels(kind, new Uint8Array(bytes)))) return fail('broken');
       const id = await sha256(bytes);

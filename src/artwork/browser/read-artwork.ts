@@ -1,8 +1,17 @@
 import type { Artwork } from '../../model';
-import { type Density, type PixelBox, type SvgHeader, trimBox, type WeightProblem } from '..';
+import {
+  type Density,
+  isJpeg,
+  jpegInks,
+  type PixelBox,
+  type SvgHeader,
+  trimBox,
+  type WeightProblem,
+} from '..';
+import { decodeInks } from './jpeg-inks';
 
 /**
- * Why a file is no artwork. `blank`: no pixel is strong enough to print. `too-wide`: more pixels across than a canvas has.
+ * Why a file is no artwork. `blank`: no pixel is strong enough to print. `large-inks`: more pixels in four inks than can be converted. `too-wide`: more pixels across than a canvas has.
  * `many-parts`: a PNG of more chunks than an image needs. `too-long`: an SVG of more bytes than are read. `too-slow`: one that
  * is not drawn in time. `locked`: a PDF that wants a password. `no-page`: one without the page that is asked for. `not-whole`: one
  * of which something cannot be drawn. `layered`: a file of layers. `postscript`: a program that draws.
@@ -11,7 +20,7 @@ export type ArtworkProblem =
   | 'not-image'
   | 'broken'
   | 'no-size'
-  | 'cmyk'
+  | 'large-inks'
   | 'unreadable'
   | 'too-large'
   | 'too-wide'
@@ -61,6 +70,8 @@ export const WIDEST = 65_535;
 
 /** Pixels a tab can hold beside everything else. */
 export const MOST_PIXELS = 150_000_000;
+/** Pixels whose inks can be decoded beside everything else: some 12 bytes each. */
+export const MOST_INKS = 40_000_000;
 /** Rows looked at together: a strip of a large image takes some megabytes. */
 const STRIP = 512;
 const THUMBNAIL = 640;
@@ -93,8 +104,14 @@ export function context(width: number, height: number): OffscreenCanvasRendering
  * Decodes a raster image as it is meant to be looked at: turned as its Exif says, with straight alpha. Everything that shows,
  * measures or prints artwork decodes it by this.
  */
-export const decodeImage = (file: Blob): Promise<ImageBitmap> =>
-  createImageBitmap(file, { premultiplyAlpha: 'none', imageOrientation: 'from-image' });
+export async function decodeImage(file: Blob): Promise<ImageBitmap> {
+  if (isJpeg(new Uint8Array(await file.slice(0, 2).arrayBuffer()))) {
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    const inks = jpegInks(bytes);
+    if (inks) return decodeInks(bytes, inks);
+  }
+  return createImageBitmap(file, { premultiplyAlpha: 'none', imageOrientation: 'from-image' });
+}
 
 /** The pixels of what `draw` puts on a canvas, strip by strip from the top. */
 export function* stripsOf(

@@ -1,5 +1,4 @@
-import { Cursor } from './cursor';
-import { piecesOf } from './markup';
+import { styledPieces, styleTextOf } from './cascade';
 
 /** Families that every browser has something for (CSS Fonts 4, 2.1.3), and keywords that name none. */
 const GENERIC =
@@ -18,51 +17,32 @@ function firstOf(list: string): string | null {
   return first === '' || GENERIC.test(first) || /^var\(/i.test(first) ? null : first;
 }
 
-/** The families of a style's declarations; of the shorthand, what stands behind the size (CSS Fonts 4, 2.7). */
-function inStyle(style: string): string[] {
-  const found: string[] = [];
-  for (const [, property = '', value = ''] of style.matchAll(
-    /(?:^|[;{\s])(font(?:-family)?)\s*:\s*([^;}]+)/gi,
-  )) {
-    const list =
-      property.toLowerCase() === 'font'
-        ? (/(?:^|\s)[\d.]+(?:[a-z]+|%)(?:\s*\/\s*\S+)?\s+(.+)$/is.exec(value)?.[1] ?? '')
-        : value;
-    const first = firstOf(list);
-    if (first !== null) found.push(first);
-  }
-  return found;
-}
-
-/** The families that a style sheet brings along within itself. */
+/** The families that style sheets bring along within themselves. */
 const brought = (css: string): string[] =>
-  [...css.matchAll(/@font-face\s*\{([^}]*)\}/gi)].flatMap(([, face = '']) =>
-    /url\(\s*["']?data:/i.test(face) ? inStyle(face) : [],
-  );
+  [...css.matchAll(/@font-face\s*\{([^}]*)\}/gi)].flatMap(([, face = '']) => {
+    const family = /font-family\s*:\s*([^;}]+)/i.exec(face)?.[1];
+    const first = family === undefined || !/url\(\s*["']?data:/i.test(face) ? null : firstOf(family);
+    return first === null ? [] : [first];
+  });
 
-/**
- * The fonts that an SVG asks for by name and does not hold; none where it has no text. Any that is asked for anywhere counts,
- * whichever text it is for.
- */
+/** The fonts that the text of an SVG is drawn in and that it does not hold, told by attributes, styles or style sheets. */
 export function fontsNeeded(text: string): string[] {
+  const held = new Set(brought(styleTextOf(text)));
   const asked = new Set<string>();
-  const held = new Set<string>();
-  let hasText = false;
-  let within = '';
-  for (const piece of piecesOf(new Cursor(text))) {
+  const open: { readonly name: string; readonly family: string }[] = [];
+  for (const piece of styledPieces(text)) {
+    if (piece.kind === 'close') open.pop();
     if (piece.kind === 'open') {
-      within = piece.name;
-      for (const [name, value] of piece.attributes) {
-        const first = name === 'font-family' ? firstOf(value) : null;
-        if (first !== null) asked.add(first);
-        if (name === 'style') for (const family of inStyle(value)) asked.add(family);
-      }
+      const { declared, name } = piece;
+      const own = declared.get('font-family');
+      const above = open.at(-1)?.family ?? '';
+      open.push({ name, family: own === undefined || /^\s*(inherit|unset)\s*$/i.test(own) ? above : own });
     }
-    if (piece.kind !== 'text') continue;
-    if (DRAWS_TEXT.test(within) && piece.text.trim() !== '') hasText = true;
-    if (within !== 'style') continue;
-    for (const family of brought(piece.text)) held.add(family);
-    for (const family of inStyle(piece.text.replace(/@font-face\s*\{[^}]*\}/gi, ''))) asked.add(family);
+    const within = open.at(-1);
+    if (piece.kind !== 'text' || !within || !DRAWS_TEXT.test(within.name) || piece.text.trim() === '')
+      continue;
+    const first = firstOf(within.family);
+    if (first !== null && !held.has(first)) asked.add(first);
   }
-  return hasText ? [...asked].filter((family) => !held.has(family)) : [];
+  return [...asked];
 }

@@ -76,7 +76,7 @@ function namesOf(selector: string): string[] {
   return marked ?? [last === '' ? '*' : last];
 }
 
-function withoutComments(css: string): string {
+export function withoutComments(css: string): string {
   const cursor = new Cursor(css);
   const parts: string[] = [];
   while (!cursor.isAtEnd) {

@@ -83,7 +83,7 @@ const findings: Record<Finding['code'], Finding> = {
   fringe: { grade: 'check', code: 'fringe', share: 0.4, ground: '#ffffff' },
   ground: { grade: 'poor', code: 'ground', colour: [10, 20, 250] },
   'black-on-black': { grade: 'check', code: 'black-on-black', share: 0.4 },
-  profile: { grade: 'check', code: 'profile', name: 'Zq' },
+  profile: { grade: 'check', code: 'profile', name: 'Zq', inks: null },
   gamma: { grade: 'check', code: 'gamma', gamma: 0.5 },
   animated: { grade: 'check', code: 'animated' },
   deep: { grade: 'good', code: 'deep' },
@@ -237,7 +237,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'keep.snapshot.0': ['hour', 'day', 'before-restoring', 'before-migrating'] satisfies SnapshotReason[],
   'orders.artworkRefused.1': [
     'not-image',
-    'cmyk',
+    'large-inks',
     'broken',
     'no-size',
     'unreadable',

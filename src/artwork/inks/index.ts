@@ -1,0 +1,2 @@
+export { type InksToLab, readInks } from './profile';
+export { inksToRgba, srgbOf } from './srgb';
