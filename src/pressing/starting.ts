@@ -151,7 +151,13 @@ const startingHours: Hours = {
   closed: [],
 };
 
-/** A desktop printer, one pair of hands and one 16 x 20 in press that also cures (common practice, no source). */
+/** A press for shirts, as it is sold in each unit (common practice, no source). */
+const platens = {
+  mm: { width: fromMm(400), length: fromMm(500) },
+  in: { width: fromUnit(16, 'in'), length: fromUnit(20, 'in') },
+} as const;
+
+/** A desktop printer, one pair of hands and one press that also cures (common practice, no source). */
 export const startingStation = (
   temperature: Station['temperature'],
   unit: Settings['unit'] = 'mm',
@@ -166,14 +172,14 @@ export const startingStation = (
   hands: 1,
   press: {
     count: 1,
-    platen: { width: fromUnit(16, 'in'), length: fromUnit(20, 'in') },
+    platen: platens[unit],
     warmUp: fromMinutes(12),
     rise: asSeconds(3),
     fall: asSeconds(8),
   },
   oneClosing: true,
   curer: 'press',
-  oven: { width: fromUnit(16, 'in'), length: fromUnit(20, 'in') },
+  oven: platens[unit],
   wetLimit: fromMinutes(5),
   handling: {
     cutOff: asSeconds(30),

@@ -227,8 +227,12 @@ describe('migration', () => {
       state: 'placed',
       place: { x: 5000, y: 10_000, angle: 0, pinned: false },
     });
+    const { platen } = startingStation('F', 'in').press;
+    const { press, ...station } = startingStation('F');
     expect(readRecord('settings', migrated?.get('settings/shop'))?.station).toEqual({
-      ...startingStation('F'),
+      ...station,
+      press: { ...press, platen },
+      oven: platen,
       hours: expect.objectContaining({ closed: [] }),
     });
     expect(readRecord('run', migrated?.get('run/r'))).toMatchObject({
