@@ -3,6 +3,7 @@ import { fewestGarments, tallyByTransfer } from '../../src/cutting';
 import type { LaidCopy } from '../../src/layout';
 import { garmentsByOrder } from '../../src/model';
 import { sum } from '../../src/units';
+import { ShopMark } from '../panels/shop-mark/ShopMark';
 import { Button } from '../parts/Button';
 import { settingsOrFirst, useBeyond, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
@@ -11,7 +12,6 @@ import { useAllWords } from '../words';
 import { area, dayAndTime, dueDay, whole } from '../words/format';
 import { Card } from './Card';
 import { Boxes, type CardProps, ordersOn } from './RunCard';
-import { ShopMark } from './ShopMark';
 import { sheetsOfSlips } from './slips';
 
 /** The blanks of every order on the run, to be taken from the store. */
@@ -189,7 +189,7 @@ export function PackingSlips({ run, paper, made }: CardProps) {
         // A slip that has a sheet of its own may need another.
         return up === 1 && first ? (
           <Card key={first.key} paper={paper} {...headOf(first.slip)}>
-            <ShopMark name={letterhead.name} />
+            <ShopMark />
             {bodyOf(first.slip)}
           </Card>
         ) : (
@@ -198,7 +198,7 @@ export function PackingSlips({ run, paper, made }: CardProps) {
               const { title, facts } = headOf(slip);
               return (
                 <section key={key}>
-                  <ShopMark name={letterhead.name} />
+                  <ShopMark />
                   <header className="card-head">
                     <h2>{title}</h2>
                     {facts}

@@ -10,6 +10,7 @@ import { type Dialog, openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
 import { useAllWords } from '../words';
+import { MarkField } from './MarkField';
 import { pricesEntry, pricesTable, taxOf } from './prices-form';
 import './pricing.css';
 
@@ -71,6 +72,7 @@ export function PricesDialog({ back }: { back: Dialog | null }) {
           told={form.told('name', 'validDays')}
         >
           {form.fields('name', 'address', 'validDays')}
+          <MarkField mark={form.record.mark} onChange={(mark) => form.choose({ ...form.record, mark })} />
         </FieldGroup>
         <FormActions save={common.save} back={back} />
       </Form>

@@ -1,6 +1,9 @@
 import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
 import { type PriceLine, type Quote, quoteNumber } from '../../src/model';
 import { pagesOf } from '../../src/output/paging';
+import { MarkPicture } from '../panels/shop-mark/ShopMark';
+import { settingsOrFirst } from '../store/selectors';
+import { useShop } from '../store/shop';
 import { useWordsOf, type Words } from '../words';
 import { dayOf, money, type Ways, whole } from '../words/format';
 import { PriceTable } from './PriceLines';
@@ -156,11 +159,15 @@ function Page({
 
 /** Who it comes from, what it is and for whom. */
 function Head({ quote, words: { quote: words }, ways }: Pick<Writing, 'quote' | 'words' | 'ways'>) {
+  const { mark, letterhead } = useShop(({ book }) => settingsOrFirst(book));
   return (
     <>
       <header className="quote-from">
-        <strong>{quote.from.name}</strong>
-        <p>{quote.from.address}</p>
+        {quote.from.name === letterhead.name && <MarkPicture mark={mark} />}
+        <div>
+          <strong>{quote.from.name}</strong>
+          <p>{quote.from.address}</p>
+        </div>
       </header>
       <div className="quote-head">
         <h2>{words.heading(quoteNumber(quote))}</h2>

@@ -10,7 +10,7 @@ import type { Words } from '../words';
 import { bulkUnits, type Ways } from '../words/format';
 
 /** How a shop prices its work, and who its quotes come from. */
-type ShopPrices = Pick<Settings, 'pricing' | 'letterhead'>;
+type ShopPrices = Pick<Settings, 'pricing' | 'letterhead' | 'mark'>;
 
 type Aim = Pricing['aim'];
 
@@ -94,8 +94,8 @@ export const pricesTable = formTable({
 
 type PriceField = keyof typeof pricesTable.fields;
 
-export const pricesEntry = ({ pricing, letterhead }: ShopPrices): Entry<ShopPrices, PriceField> => ({
-  record: { pricing, letterhead },
+export const pricesEntry = ({ pricing, letterhead, mark }: ShopPrices): Entry<ShopPrices, PriceField> => ({
+  record: { pricing, letterhead, mark },
   typed: {},
 });
 

@@ -82,6 +82,7 @@ export function firstSettings(locale: string, language: Language): Omit<Settings
     pricing: startingPricing(currency, unit),
     alternatives: [],
     letterhead: { name: '', address: '' },
+    mark: null,
     lastBackup: null,
     columns: {},
     tables: {},

@@ -62,7 +62,7 @@ export function signQuotes(draft: BookDraft): void {
 /** Sets what the shop asks for and signs with. */
 export function editPrices(
   draft: BookDraft,
-  fields: Partial<Pick<Settings, 'pricing' | 'letterhead'>>,
+  fields: Partial<Pick<Settings, 'pricing' | 'letterhead' | 'mark'>>,
 ): void {
   editSettings(draft, fields);
   signQuotes(draft);

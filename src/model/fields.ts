@@ -67,6 +67,9 @@ export const area = within(ranges.area);
 /** What somebody typed. */
 export const text = z.string().check(z.maxLength(ranges.text.most));
 
+/** A small picture, a PNG in base64. */
+export const picture = z.string().check(z.maxLength(ranges.mark.most), z.regex(/^[A-Za-z0-9+/]+={0,2}$/));
+
 /** A day that the calendar has. */
 export const localDate = z.custom<LocalDate>((value) => typeof value === 'string' && isDay(value));
 

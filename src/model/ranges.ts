@@ -59,4 +59,6 @@ export const ranges = {
   /** Characters: more than anyone types in a field. */
   text: upTo(1_000_000),
   id: oneTo(500),
+  /** Characters of base64: a PNG of 90 kB, many times what a mark of a few hundred pixels takes. */
+  mark: oneTo(120_000),
 } as const satisfies Record<string, Range>;

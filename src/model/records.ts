@@ -14,6 +14,7 @@ import {
   localTime,
   money,
   number,
+  picture,
   shade,
   share,
   size,
@@ -338,6 +339,8 @@ export const settingsSchema = z.object({
   alternatives: z.array(alternativeSchema),
   /** Who a quote comes from. */
   letterhead: z.object({ name: text, address: text }),
+  /** The shop's mark beside its name; `null`: its initials. */
+  mark: z.nullable(picture),
   /** When a backup was last saved. */
   lastBackup: z.nullable(instant),
   /** Headings that mean nothing by themselves, in lower case, and the column that the shop has said each is in any table. */

@@ -80,11 +80,12 @@ describe('costs as typed', () => {
 });
 
 describe('prices as typed', () => {
-  type Shop = Pick<Settings, 'pricing' | 'letterhead'>;
+  type Shop = Pick<Settings, 'pricing' | 'letterhead' | 'mark'>;
   const letterhead = { name: 'Barn', address: '2 Mill Lane' };
   const shop = (fields: Partial<Settings['pricing']> = {}): Shop => ({
     pricing: { ...startingPricing('USD', 'mm'), aim: { kind: 'margin', share: 0.5 }, ...fields },
     letterhead,
+    mark: null,
   });
   const read = reading(pricesTable);
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { initialsOf, sheetsOfSlips } from '../../app/press/slips';
+import { initialsOf } from '../../app/panels/shop-mark/initials';
+import { sheetsOfSlips } from '../../app/press/slips';
 
 const sheets = (lines: readonly number[]) =>
   sheetsOfSlips(lines, (each) => each).map(({ up, slips }) => [up, ...slips]);

@@ -348,7 +348,16 @@ const forms: Readonly<Record<FormName, readonly ReturnType<typeof drawn>[]>> = {
   film: [drawn(filmTable, film)],
   limits: [drawn(limitsTable, limits)],
   pressing: degrees.map((unit) => drawn(pressTable(unit), pressing)),
-  prices: [drawn(pricesTable, fc.record({ pricing, letterhead: fc.record({ name: text, address: text }) }))],
+  prices: [
+    drawn(
+      pricesTable,
+      fc.record({
+        pricing,
+        letterhead: fc.record({ name: text, address: text }),
+        mark: fc.constantFrom(null, 'iVBORw=='),
+      }),
+    ),
+  ],
   station: [drawn(stationTable, station)],
 };
 

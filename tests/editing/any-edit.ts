@@ -374,7 +374,9 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
   editSettings: any(({ a, yes }) =>
     edits.editSettings({ shelfFirst: yes, rates: { ...startingRates.mm, white: a as Microlitres } }),
   ),
-  editPrices: any(({ a }) => edits.editPrices({ letterhead: { name: `${a}`, address: '' } })),
+  editPrices: any(({ a }) =>
+    edits.editPrices({ letterhead: { name: `${a}`, address: '' }, mark: a % 2 ? null : 'iVBORw==' }),
+  ),
   changeCurrency: any(({ a }) => edits.changeCurrency(['USD', 'JPY', 'TND'][a % 3] ?? 'USD')),
   editStation: any(({ yes }) => edits.editStation({ temperature: yes ? 'C' : 'F' })),
   setPress: any(({ a }) =>

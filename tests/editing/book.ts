@@ -89,6 +89,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           pricing: startingPricing('USD', 'mm'),
           alternatives: [],
           letterhead: { name: '', address: '' },
+          mark: null,
           lastBackup: null,
           columns: {},
           tables: {},

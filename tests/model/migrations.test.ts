@@ -712,7 +712,7 @@ describe('migration', () => {
   it('keeps what was said of tables from version 23 on', () => {
     const stored = new Map<string, unknown>([['settings/shop', { columns: { klant: 'order' } }], other]);
     expect(Object.fromEntries(migrate(stored, 22) ?? [])).toEqual({
-      'settings/shop': { columns: { klant: 'order' }, tables: {} },
+      'settings/shop': { columns: { klant: 'order' }, tables: {}, mark: null },
       [other[0]]: other[1],
     });
   });
@@ -758,6 +758,7 @@ describe('migration', () => {
       'settings/shop': {
         printImage: { ppi: 300, feedCorrected: false, corners: false },
         cutFile: { form: 'svg', view: 'ink-up' },
+        mark: null,
       },
       'step/1': { redo: [name], undo: [patch({ state: 'draft', imageFeed: null, laidBy: 'boxes' })] },
       [other[0]]: other[1],
@@ -828,7 +829,7 @@ describe('migration', () => {
       other,
     ]);
     expect(Object.fromEntries(migrate(stored, 28) ?? [])).toEqual({
-      'settings/shop': { runOrder: [], station: { hands: 2, hours: open('08:00', '16:30') } },
+      'settings/shop': { runOrder: [], station: { hands: 2, hours: open('08:00', '16:30') }, mark: null },
       'run/r': { received: { station: { hands: 2, hours: open('00:00', '06:00') } }, laidBy: 'boxes' },
       'run/s': { received: null, laidBy: 'boxes' },
       'step/1': {
@@ -910,9 +911,15 @@ describe('migration', () => {
           mapView: view,
           printImage: { ppi: 300, corners: false },
           cutFile: { form: 'svg', view },
+          mark: null,
         },
         [other[0]]: other[1],
       });
+  });
+
+  it('keeps no mark of a shop that had none before version 35', () => {
+    const migrated = migrate(new Map([['settings/shop', { letterhead: { name: 'Barn' } }]]), 34);
+    expect(migrated?.get('settings/shop')).toEqual({ letterhead: { name: 'Barn' }, mark: null });
   });
 
   it('leaves records of the present version alone', () => {

@@ -56,6 +56,7 @@ const settings: Readonly<Record<SettingsField, string>> = {
   pricing: 'prices',
   alternatives: 'bought-in prints',
   letterhead: 'letterhead',
+  mark: 'shop’s mark',
   lastBackup: 'date of the last backup',
   columns: 'headings of tables',
   tables: 'what headings of tables mean',

@@ -55,7 +55,7 @@ export const price = {
 export const prices = {
   title: 'Prices of this shop',
   hint: 'Starting values are common practice, without a source.',
-  groups: { aim: 'What a print costs the customer', order: 'On top of an order', quote: 'Quotes' },
+  groups: { aim: 'What a print costs the customer', order: 'On top of an order', quote: 'Quotes and slips' },
   by: 'A print’s price is made',
   bys: { cost: 'from what it costs', placement: 'for each placement', length: 'by running length of film' },
   aim: 'Target',
@@ -81,6 +81,12 @@ export const prices = {
   daysProblem: 'Write a whole number of days from 1 to 365.',
   name: 'Shop’s name',
   address: 'Shop’s address',
+  mark: 'Shop’s mark',
+  chooseMark: 'Choose a picture',
+  otherMark: 'Choose another picture',
+  noMark: 'Use the initials',
+  markHint: 'A small picture for slips and quotes. Without one, the initials of the name stand there.',
+  markRefused: 'This file cannot be shown as a picture. Choose a PNG, JPEG, WebP or SVG.',
   zeroPrice: 'At a price of zero every print would be given away. Type what it costs the customer.',
 };
 

@@ -55,6 +55,7 @@ const settings: Words['damaged']['settings'] = {
   pricing: 'precios',
   alternatives: 'estampados comprados',
   letterhead: 'membrete',
+  mark: 'marca del taller',
   lastBackup: 'fecha de la última copia de seguridad',
   columns: 'títulos de las tablas',
   tables: 'qué significan los títulos de las tablas',

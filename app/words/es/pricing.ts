@@ -88,6 +88,12 @@ export const prices: Words['prices'] = {
   daysProblem: 'Hay que escribir un número entero de días, de 1 a 365.',
   name: 'Nombre del taller',
   address: 'Dirección del taller',
+  mark: 'Marca del taller',
+  chooseMark: 'Elegir una imagen',
+  otherMark: 'Elegir otra imagen',
+  noMark: 'Usar las iniciales',
+  markHint: 'Una imagen pequeña para notas y presupuestos. Sin ella quedan las iniciales del nombre.',
+  markRefused: 'Este archivo no se puede mostrar como imagen. Hay que elegir un PNG, JPEG, WebP o SVG.',
   zeroPrice: 'Con precio cero se regalaría cada estampado. Hay que escribir lo que cuesta al cliente.',
 };
 

@@ -31,6 +31,7 @@ import { layByOutlines } from './31-outlines';
 import { layAtAngles } from './32-angles';
 import { takePdf } from './33-pdf';
 import { writeCutFiles } from './34-cut-files';
+import { keepMark } from './35-mark';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -70,6 +71,7 @@ const migrations: readonly Migration[] = [
   layAtAngles,
   takePdf,
   writeCutFiles,
+  keepMark,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

@@ -23,6 +23,7 @@ vi.mock('../../../src/artwork/browser', () => ({
       worker.call(request, signal),
     close: () => undefined,
   }),
+  drawnAs: () => null,
 }));
 vi.mock('../../../app/store/artwork', () => ({
   loadCheck: async () => null,

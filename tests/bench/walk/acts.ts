@@ -224,12 +224,15 @@ export const acts: readonly Act[] = [
     weight: 2,
     async act(page, chance) {
       const told = await pressing(/^(Archive|Bring .* back)/)(page, chance);
-      // What is not done is asked about.
+      if (!told?.startsWith('Archive')) return told;
+      // What is not done is asked about, in a window that may be on its way; what is done is gone.
       const sure = page.getByRole('dialog').getByRole('button', { name: 'Archive' });
-      if (told?.startsWith('Archive')) {
-        await page.waitForTimeout(300);
-        if ((await sure.count()) > 0) await sure.click();
+      const pressed = page.getByRole('button', { name: told, exact: true });
+      for (let tries = 0; tries < 100 && (await sure.count()) === 0; tries += 1) {
+        if ((await pressed.count()) === 0) return told;
+        await page.waitForTimeout(100);
       }
+      if ((await sure.count()) > 0) await sure.click();
       return told;
     },
   },

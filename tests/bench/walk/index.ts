@@ -41,6 +41,7 @@ const roomOf = (page: Page): Promise<string | null> =>
 
 /** Goes to a room and waits until it is the one that is seen, as its code may still have to be fetched. */
 async function goTo(page: Page, room: Room): Promise<void> {
+  await leaveWindows(page);
   await page.getByRole('link', { name: room, exact: true }).click();
   const name = new RegExp(room === 'Film' ? '^(Film|The film is empty)$' : `^${room}$`);
   await page.getByRole('main').getByRole('heading', { level: 1, name }).waitFor();
