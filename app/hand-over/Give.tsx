@@ -5,14 +5,14 @@ import { download } from '../files/download';
 import { safeName } from '../files/file-name';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { type HandOverKind, handOverCodes, handOverFile } from '../store/hand-over';
+import { type HandedCodes, type HandOverKind, handOverCodes, handOverFile } from '../store/hand-over';
 import { useShop } from '../store/shop';
 import { clearNotices, notify } from '../store/view';
 import { useAllWords } from '../words';
 import { Codes } from './Codes';
 
 /** What is handed over at the moment: codes on the screen, or the news that they would be too many. */
-type Shown = { readonly kind: 'codes'; readonly codes: readonly string[] } | { readonly kind: 'too-many' };
+type Shown = ({ readonly kind: 'codes' } & HandedCodes) | { readonly kind: 'too-many' };
 
 /** A run, or what was ticked on one that was received, as a file or as codes. */
 export function Give({ run }: { run: Run }) {
@@ -38,9 +38,9 @@ export function Give({ run }: { run: Run }) {
     });
   const show = () =>
     during(async () => {
-      const codes = await handOverCodes(run.id, kind);
+      const handed = await handOverCodes(run.id, kind);
       clearNotices();
-      setShown(codes ? { kind: 'codes', codes } : { kind: 'too-many' });
+      setShown(handed ? { kind: 'codes', ...handed } : { kind: 'too-many' });
     });
   const nothing = kind === 'ticks' && !isNews;
   return (
@@ -71,6 +71,11 @@ export function Give({ run }: { run: Run }) {
       {shown?.kind === 'too-many' && (
         <p className="care" role="alert">
           {words.tooMany}
+        </p>
+      )}
+      {shown?.kind === 'codes' && shown.carried === 'boxes' && (
+        <p className="care small" role="alert">
+          {words.boxesAlone}
         </p>
       )}
       {shown?.kind === 'codes' && <Codes key={shown.codes[0]} codes={shown.codes} />}

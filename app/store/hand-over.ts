@@ -1,5 +1,6 @@
 import { type AsideReason, asideReason, edits, type TakenIn } from '../../src/editing';
 import {
+  type Carried,
   codesOf,
   type HandOver,
   handBackTicks,
@@ -47,10 +48,11 @@ function handOverOf(
   run: string,
   kind: HandOverKind,
   pictures: Record<string, Picture> | null,
+  carried: Carried = 'outlines',
 ): HandOver | null {
   const { book } = useShop.getState();
   const made = asInstant(new Date());
-  return kind === 'run' ? handOverRun(book, run, pictures, made) : handBackTicks(book, run, made);
+  return kind === 'run' ? handOverRun(book, run, pictures, made, carried) : handBackTicks(book, run, made);
 }
 
 /** A run, or what was ticked on it, as a file; `null` if it cannot be handed over. */
@@ -59,10 +61,20 @@ export async function handOverFile(run: string, kind: HandOverKind): Promise<Blo
   return handOver && new Blob([await writeHandOver(handOver, sha256)], { type: 'application/octet-stream' });
 }
 
-/** The same as the texts of codes; `null` if they would be too many. */
-export async function handOverCodes(run: string, kind: HandOverKind): Promise<readonly string[] | null> {
-  const handOver = handOverOf(run, kind, null);
-  return handOver && codesOf(await writeHandOver(handOver, sha256));
+/** The texts of codes, and whether they carry the outlines that copies are laid by. */
+export interface HandedCodes {
+  readonly codes: readonly string[];
+  readonly carried: Carried;
+}
+
+/** The same as codes, without outlines where these would take too many; `null` if there would be too many all the same. */
+export async function handOverCodes(run: string, kind: HandOverKind): Promise<HandedCodes | null> {
+  for (const carried of ['outlines', 'boxes'] as const) {
+    const handOver = handOverOf(run, kind, null, carried);
+    const codes = handOver && codesOf(await writeHandOver(handOver, sha256));
+    if (codes) return { codes, carried };
+  }
+  return null;
 }
 
 /** What came of a hand-over, and of which run it is. */

@@ -17,8 +17,11 @@ function outlinesOfTurned({ copies, outlines }: Snapshot): Snapshot['outlines'] 
   return Object.fromEntries(Object.entries(outlines).filter(([transfer]) => turned.has(asId(transfer))));
 }
 
+/** The outlines that go with a run: all of them, or of copies alone that lie between quarter turns, the others being told by their boxes. */
+export type Carried = 'outlines' | 'boxes';
+
 /** What a press needs not know of an order and of its cost, and what it needs not carry where codes are short. */
-const trimmedPart = (part: Snapshot, withPictures: boolean): Snapshot => ({
+const trimmedPart = (part: Snapshot, withPictures: boolean, carried: Carried): Snapshot => ({
   ...part,
   orders: part.orders.map((order) => ({ ...order, notes: '' })),
   garments: part.garments.map((garment) => ({ ...garment, price: null })),
@@ -31,22 +34,23 @@ const trimmedPart = (part: Snapshot, withPictures: boolean): Snapshot => ({
     a.transfer === b.transfer ? a.number - b.number : a.transfer < b.transfer ? -1 : 1,
   ),
   placements: part.placements.map((placement) => ({ ...placement, artwork: null })),
-  outlines: withPictures ? part.outlines : outlinesOfTurned(part),
+  outlines: carried === 'outlines' ? part.outlines : outlinesOfTurned(part),
 });
 
-const trimmed = (run: LockedRun, withPictures: boolean): LockedRun => ({
+const trimmed = (run: LockedRun, withPictures: boolean, carried: Carried): LockedRun => ({
   ...run,
   basis: null,
-  snapshot: trimmedPart(run.snapshot, withPictures),
+  snapshot: trimmedPart(run.snapshot, withPictures, carried),
   printed: run.printed && {
     ...run.printed,
-    as: run.printed.as.map((part) => trimmedPart(part, withPictures)),
+    as: run.printed.as.map((part) => trimmedPart(part, withPictures, carried)),
   },
 });
 
 /**
  * A run to be handed over, with what Cut and Press need: its snapshot, the shop's recipes and equipment, what is ticked.
  * @param pictures of its artwork, by id; none where codes carry it
+ * @param carried `boxes` where codes have no room for the outlines of copies that are laid by them
  * @returns `null` for a run that is not locked: it could still change
  */
 export function handOverRun(
@@ -54,6 +58,7 @@ export function handOverRun(
   id: string,
   pictures: Readonly<Record<string, Picture>> | null,
   made: Instant,
+  carried: Carried = 'outlines',
 ): HandOver | null {
   const view = runViewOf(book, id);
   if (!view?.station || view.run.state === 'draft') return null;
@@ -70,7 +75,7 @@ export function handOverRun(
   return {
     kind: 'run',
     run: {
-      ...trimmed(run, pictures !== null),
+      ...trimmed(run, pictures !== null, carried),
       imageFeed,
       received: { made, recipes, station, stretch, known: [] },
     },

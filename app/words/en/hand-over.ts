@@ -20,6 +20,8 @@ export const handOver = {
   asFileHint: 'With small pictures of the artwork. Bring it over on a stick, or send it as you send files.',
   asCodes: 'Show as codes',
   asCodesHint: 'The other device reads them from this screen with its camera.',
+  boxesAlone:
+    'The outlines of copies are too much for twelve codes: the other device shows and orders boxes. A file carries them.',
   tooMany: 'This is too much for twelve codes. Save it as a file instead and open that on the other device.',
   nothingTicked: 'Nothing was ticked or spoiled here yet that the other device does not know.',
   fileName: (run: string, kind: 'run' | 'ticks') =>

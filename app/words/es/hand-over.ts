@@ -18,6 +18,8 @@ export const handOver: Words['handOver'] = {
     'Con imágenes pequeñas del arte. Se lleva en una memoria USB o se envía como cualquier archivo.',
   asCodes: 'Mostrar como códigos',
   asCodesHint: 'El otro dispositivo los lee de esta pantalla con su cámara.',
+  boxesAlone:
+    'Los contornos de las copias no caben en doce códigos: el otro dispositivo muestra y ordena rectángulos. Un archivo los lleva.',
   tooMany: 'Es demasiado para doce códigos. Hay que guardarlo como archivo y abrirlo en el otro dispositivo.',
   nothingTicked: 'Aquí todavía no se marcó ni se estropeó nada que el otro dispositivo no sepa.',
   fileName: (run, kind) => (kind === 'run' ? `${run}.rollwright` : `${run} marcas.rollwright`),

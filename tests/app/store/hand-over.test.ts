@@ -58,7 +58,7 @@ describe('a run handed over', () => {
   });
 
   it('has codes and a file; a run that is not there has neither', async () => {
-    expect((await handOverCodes(run, 'run'))?.length).toBeGreaterThan(0);
+    expect((await handOverCodes(run, 'run'))?.codes.length).toBeGreaterThan(0);
     expect(await handOverCodes('none', 'run')).toBeNull();
     expect(await handOverFile('none', 'run')).toBeNull();
   });
