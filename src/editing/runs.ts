@@ -215,8 +215,10 @@ export function spoil(
     },
     spoiled: [...view.run.spoiled, { from, to, copies, at: now }],
   };
-  letGo(draft, copies);
-  return copies.length;
+  // One that was spoiled before may lie on another film by now.
+  const own = copies.filter((copy) => draft.copy[copy]?.run === id);
+  letGo(draft, own);
+  return own.length;
 }
 
 /** What a run takes of its film, in the film's base unit. */

@@ -13,6 +13,7 @@ import {
   setCount,
   setPlaces,
   spoil,
+  spoilCopy,
   unlockRun,
 } from '../../src/editing';
 import { takeOff } from '../../src/editing/places';
@@ -188,6 +189,29 @@ describe('a jam', () => {
     for (const copy of plan.placed.slice(problem.pinned.length)) {
       expect(copy.y).toBeGreaterThanOrEqual(fromMm(185));
     }
+  });
+});
+
+describe('a jam in a run of which a copy was printed anew', () => {
+  it('leaves that copy on the film of the other run', () => {
+    let other = '' as Id<'run'>;
+    const anew = edited(locked, (draft) => {
+      const by = freshIds();
+      finishRun(draft, run, by);
+      spoilCopy(draft, { run, copy: a, stage: 'press', garment: false, reason: '' }, by);
+      other = addRun(draft, { name: 'Anew', film, takes: 'chosen' }, by);
+      chooseCopies(draft, other, [a]);
+      setPlaces(draft, other, [[a, at(5, 10)]]);
+      lockRun(draft, other, by);
+      reopenRun(draft, run, by);
+    });
+    let back = 0;
+    const jammed = edited(anew, (draft) => {
+      back = spoil(draft, run, { from: fromMm(10), to: fromMm(185) }, context());
+    });
+    expect(back).toBe(1);
+    expect(jammed.copy[a]).toMatchObject({ state: 'placed', run: other });
+    expect(jammed.copy[b]).toMatchObject({ state: 'waiting', run: null });
   });
 });
 
