@@ -47,7 +47,12 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
   const [chosen, setChosen] = useState<Finding['code'] | 'none' | null>(null);
   const [mend, setMend] = useState<Mend | null>(null);
   const [layer, setLayer] = useState<Layer>('print');
-  const picture = useArtworkPicture(transfer, artwork, mend, layer === 'white' ? limits.choke : null);
+  const { picture, ink } = useArtworkPicture(
+    transfer,
+    artwork,
+    mend,
+    layer === 'white' ? limits.choke : null,
+  );
   const check = state?.kind === 'done' ? state.check : null;
   const findings = check ? findingsFor(check, transfer, limits) : [];
   // The worst that has places is shown until another is chosen.
@@ -74,6 +79,7 @@ function Looked({ transfer, artwork }: { transfer: Transfer; artwork: Artwork })
             transfer={transfer}
             artwork={artwork}
             mend={mend}
+            ink={ink}
             onChange={setMend}
             onClose={() => setMend(null)}
           />

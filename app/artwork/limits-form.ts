@@ -15,5 +15,6 @@ export const limitsTable = formTable({
     stroke: field(limits.to('stroke'), width, 'stroke'),
     opening: field(limits.to('opening'), width, 'opening'),
     choke: field(limits.to('choke'), width, 'choke'),
+    white: field(limits.to('white'), width, 'thinnestWhite'),
   },
 });

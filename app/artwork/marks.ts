@@ -1,4 +1,11 @@
-import type { ArtworkCheck, Finding, Limits, MaskRuns, Spot } from '../../src/artwork';
+import {
+  type ArtworkCheck,
+  type Finding,
+  type Limits,
+  type MaskRuns,
+  type Spot,
+  whitePlaces,
+} from '../../src/artwork';
 
 /** Where in an artwork something was found: its pixels where they are known, and places to ring. */
 export interface Marks {
@@ -7,13 +14,18 @@ export interface Marks {
 }
 
 /** What is drawn over the artwork for a finding; `null` for one that has no place. */
-export function marksOf(check: ArtworkCheck, code: Finding['code'], { choke, stroke }: Limits): Marks | null {
+export function marksOf(check: ArtworkCheck, code: Finding['code'], limits: Limits): Marks | null {
   const { strokes, specks, openings, screens, seeThrough, strays } = check;
   switch (code) {
     case 'thin-strokes':
-      return { where: strokes.where, places: strokes.list.filter(({ thickness }) => thickness < stroke) };
+      return {
+        where: strokes.where,
+        places: strokes.list.filter(({ thickness }) => thickness < limits.stroke),
+      };
     case 'white-lost':
-      return { where: strokes.where, places: strokes.list.filter(({ thickness }) => thickness <= 2 * choke) };
+      return { where: strokes.where, places: whitePlaces(check, limits).lost };
+    case 'thin-white':
+      return { where: strokes.where, places: whitePlaces(check, limits).thin };
     case 'specks':
       return { where: strokes.where, places: specks.list };
     case 'screen-dots':
@@ -24,6 +36,8 @@ export function marksOf(check: ArtworkCheck, code: Finding['code'], { choke, str
       return strays && { where: null, places: strays.list };
     case 'openings':
       return { where: openings.where, places: openings.list };
+    case 'profile':
+      return check.clipped && check.clipped.share > 0 ? { where: check.clipped.where, places: [] } : null;
     case 'see-through':
       return { where: seeThrough.where, places: [] };
     default:

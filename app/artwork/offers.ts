@@ -1,4 +1,4 @@
-import { type Finding, type Limits, largestSpeck, strokeLimit } from '../../src/artwork';
+import { type Finding, type Limits, largestSpeck, mostLines, strokeLimit } from '../../src/artwork';
 import type { Artwork, Mend } from '../../src/model';
 import { hex } from '../words/format';
 
@@ -9,6 +9,12 @@ const GROUND_TOLERANCE: Readonly<Record<Exclude<Artwork['kind'], 'svg' | 'pdf'>,
   png: 8,
 };
 const BLACK_TOLERANCE = 40;
+
+/** A screen whose smallest dots hold powder and white, as fine as leaves them half as much room again. */
+export function screenOf(limits: Limits): Extract<Mend, { kind: 'screen' }> {
+  const least = strokeLimit(limits);
+  return { kind: 'screen', lines: Math.max(5, Math.floor(mostLines(least) / 1.25)), least };
+}
 
 /** How a finding in a kind of file can be mended here; `null` where it cannot: a drawing has no pixels of its own. */
 export function offerOf(finding: Finding, limits: Limits, kind: Artwork['kind']): Mend | null {
@@ -34,7 +40,10 @@ export function offerOf(finding: Finding, limits: Limits, kind: Artwork['kind'])
       return { kind: 'defringe', ground: finding.ground };
     case 'thin-strokes':
     case 'white-lost':
+    case 'thin-white':
       return { kind: 'thicken', to: strokeLimit(limits) };
+    case 'see-through':
+      return { kind: 'threshold', from: 0.5 };
     default:
       return null;
   }

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import type { InkChange } from '../../src/artwork';
 import { type Checker, drawnAs, openChecker } from '../../src/artwork/browser';
 import type { Artwork, Mend, Transfer } from '../../src/model';
 import type { Micrometres } from '../../src/units';
@@ -8,6 +9,12 @@ import { loadArtworkFile } from '../store/artwork';
 const LONGEST = 1600;
 
 export type Picture = ImageBitmap | 'loading' | 'missing';
+
+interface Shown {
+  readonly picture: Picture;
+  /** What the mend that is tried changes in ink; `null` while that is not known. */
+  readonly ink: InkChange | null;
+}
 
 /**
  * The trimmed artwork for the screen, mended as soon as that is tried. While a slider moves, only the last of what it asked for
@@ -19,9 +26,9 @@ export function useArtworkPicture(
   artwork: Artwork,
   mend: Mend | null,
   choke: Micrometres | null,
-): Picture {
+): Shown {
   const { width, height } = transfer;
-  const [picture, setPicture] = useState<Picture>('loading');
+  const [shown, setShown] = useState<Shown>({ picture: 'loading', ink: null });
   const wanted = useRef({ mend, choke });
   const drawing = useRef<{ checker: Checker; busy: boolean; closed: boolean } | null>(null);
 
@@ -53,17 +60,19 @@ export function useArtworkPicture(
         of &&
         (await own.checker
           .picture(file, of, LONGEST, asked.mend)
-          .then((picture) =>
-            picture && asked.choke !== null ? own.checker.white(picture, of.printed, asked.choke) : picture,
+          .then(async (drawn) =>
+            drawn && asked.choke !== null
+              ? { ...drawn, picture: await own.checker.white(drawn.picture, of.printed, asked.choke) }
+              : drawn,
           )
           .catch(() => null));
       own.busy = false;
       if (own.closed) return;
-      setPicture(drawn ?? 'missing');
+      setShown(drawn ?? { picture: 'missing', ink: null });
       if (wanted.current !== asked) void draw();
     };
     void draw();
   }, [artwork, width, height, mend, choke]);
 
-  return picture;
+  return shown;
 }

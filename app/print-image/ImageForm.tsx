@@ -2,15 +2,21 @@ import { useMemo, useState } from 'react';
 import { edits } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { chosenFeed, isByOutlines, type Settings } from '../../src/model';
-import { fitsPdf, framesOf, imageOf, PPI, type Scope } from '../../src/output/print-image';
+import {
+  fitsPdf,
+  fitsTiff,
+  framesOf,
+  imageOf,
+  PPI,
+  type PrintImage,
+  type Scope,
+} from '../../src/output/print-image';
 import { fromMm } from '../../src/units';
 import { safeName } from '../files/file-name';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { Field } from '../parts/Field';
 import { whole } from '../parts/fields/numbers';
 import { Tick } from '../parts/Tick';
-import { useReader } from '../store/reader';
 import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
@@ -20,6 +26,8 @@ import { Outcome } from './Outcome';
 import { type NamedImage, printImages } from './printing';
 import { useScopes } from './scopes';
 import { useSources } from './sources';
+import { TypedField } from './TypedField';
+import { White } from './White';
 
 type Choices = Settings['printImage'];
 
@@ -28,19 +36,29 @@ function useImages(
   run: LaidRun,
   scope: Scope,
   feed: number,
-  { printer, printImage }: Omit<Settings, 'changed'>,
+  { printer, printImage, limits }: Omit<Settings, 'changed'>,
 ) {
   const { printImage: words } = useAllWords();
   return useMemo((): NamedImage[] => {
-    const { ppi, mirrored, ticks, numbers, corners, form: wanted } = printImage;
+    const { ppi, mirrored, ticks, numbers, corners } = printImage;
     const choice = { ppi, mirrored, firstEnd: printer.firstEnd, feed, marks: { ticks, numbers, corners } };
     return framesOf(run, scope).map((frame) => {
       const image = imageOf(run, frame, choice);
-      const form = wanted === 'pdf' && fitsPdf(image) ? 'pdf' : 'png';
-      return { image, form, name: safeName(words.fileName(run.name, frame.part, form)) };
+      const form = FITS[printImage.form](image) ? printImage.form : 'png';
+      const name = safeName(words.fileName(run.name, frame.part, form === 'tiff' ? 'tif' : form));
+      const file = form === 'png' ? words.whiteFile(name) : null;
+      const white = printImage.white ? { choke: limits.choke, name: printImage.whiteName, file } : null;
+      return { image, form, name, white };
     });
-  }, [run, scope, feed, printer, printImage, words]);
+  }, [run, scope, feed, printer, printImage, limits, words]);
 }
+
+/** Whether an image is small enough for a form. */
+const FITS: Readonly<Record<Choices['form'], (image: PrintImage) => boolean>> = {
+  png: () => true,
+  pdf: fitsPdf,
+  tiff: fitsTiff,
+};
 
 const WHOLE_RUN: Scope = { kind: 'run' };
 
@@ -54,7 +72,7 @@ export function ImageForm({ run }: { run: LaidRun }) {
   const feed = chosenFeed(settings);
   const [chosen, setChosen] = useState('run');
   const [blank, setBlank] = useState(false);
-  const [isPpi, setIsPpi] = useState(true);
+  const [unread, setUnread] = useState<ReadonlySet<'ppi' | 'choke' | 'name'>>(new Set());
   // Copies printed anew are a job of their own, with a film of their own; of a draft the image is still to come.
   const noted = chosen === 'chosen' || run.state === 'draft' ? null : { run: run.id, feed };
   const scopes = useScopes(run);
@@ -66,10 +84,18 @@ export function ImageForm({ run }: { run: LaidRun }) {
   const sources = useSources(artwork, [...new Set(shown.flatMap(({ transfer }) => transfer.artwork ?? []))]);
   const bare = named(shown, (id) => id === null);
   const lost = sources ? named(shown, (id) => id !== null && !sources.has(id)) : [];
+  const setRead = (field: 'ppi' | 'choke' | 'name', isRead: boolean) =>
+    setUnread((before) => {
+      const after = new Set(before);
+      if (isRead) after.delete(field);
+      else after.add(field);
+      return after;
+    });
   const set = (fields: Partial<Choices>) =>
     act(edits.editSettings({ printImage: { ...printImage, ...fields } }));
+  const files = images.reduce((sum, { white }) => sum + (white?.file ? 2 : 1), 0);
   const isWhole = bare.length === 0 && lost.length === 0;
-  const ready = sources !== null && isPpi && images.length > 0 && (isWhole || blank);
+  const ready = sources !== null && unread.size === 0 && images.length > 0 && (isWhole || blank);
   return (
     <>
       <div className="fields">
@@ -86,16 +112,28 @@ export function ImageForm({ run }: { run: LaidRun }) {
           options={[
             { value: 'png', label: words.forms.png },
             { value: 'pdf', label: words.forms.pdf },
+            { value: 'tiff', label: words.forms.tiff },
           ]}
-          onChange={(form) => set({ form })}
+          onChange={(form) => {
+            set({ form });
+            setRead('name', true);
+          }}
         />
-        <PpiField ppi={printImage.ppi} onPpi={(ppi) => set({ ppi })} onRead={setIsPpi} />
+        <TypedField
+          label={words.ppi}
+          hint={words.ppiHint}
+          codec={pixelsAnInch}
+          value={printImage.ppi}
+          onValue={(ppi) => set({ ppi })}
+          onRead={(isRead) => setRead('ppi', isRead)}
+        />
         <Mirror settings={settings} onMirror={(mirrored) => set({ mirrored })} />
         <Feed settings={settings} onFeed={(feedCorrected) => set({ feedCorrected })} />
       </div>
-      {printImage.form === 'pdf' && images.some(({ form }) => form === 'png') && (
-        <p className="care small">{words.tooLargeForPdf}</p>
+      {printImage.form !== 'png' && images.some(({ form }) => form === 'png') && (
+        <p className="care small">{words.tooLarge[printImage.form]}</p>
       )}
+      <White settings={settings} onChange={set} onRead={setRead} />
       <Marks
         choices={printImage}
         unnumbered={images.reduce((sum, { image }) => sum + image.unnumbered, 0)}
@@ -109,7 +147,7 @@ export function ImageForm({ run }: { run: LaidRun }) {
           <Tick label={words.leaveBlank} checked={blank} onChange={setBlank} />
         </div>
       )}
-      <p className="quiet small">{words.ink}</p>
+      <p className="quiet small">{printImage.white ? words.inkWithWhite : words.ink}</p>
       <div className="actions">
         {isByOutlines(run.view.run, run.film) && (
           <Button weight="plain" onPress={() => openDialog({ kind: 'cut-file' })}>
@@ -126,7 +164,7 @@ export function ImageForm({ run }: { run: LaidRun }) {
             void printImages(images, [...sources.values()], noted);
           }}
         >
-          {images.length > 1 ? words.writeAll(images.length, ways) : words.write}
+          {files > 1 ? words.writeAll(files, ways) : words.write}
         </Button>
       </div>
     </>
@@ -145,40 +183,6 @@ const named = (copies: readonly LaidCopy[], isSo: (artwork: string | null) => bo
 const pixelsAnInch = whole(PPI.least, PPI.most, ({ printImage }, ways) =>
   printImage.ppiProblem(wholeText(PPI.least, ways), wholeText(PPI.most, ways)),
 );
-
-/** Pixels an inch as typed; what cannot be used stays in the field with the reason. */
-function PpiField({
-  ppi,
-  onPpi,
-  onRead,
-}: {
-  ppi: number;
-  onPpi: (ppi: number) => void;
-  onRead: (isPpi: boolean) => void;
-}) {
-  const reader = useReader();
-  const { printImage: words } = reader.words;
-  const [typed, setTyped] = useState(String(ppi));
-  const [problem, setProblem] = useState<string | null>(null);
-  const type = (text: string) => {
-    const read = pixelsAnInch.read(text, reader);
-    setTyped(text);
-    setProblem(read.ok ? null : read.problem);
-    onRead(read.ok);
-    if (read.ok) onPpi(read.value);
-  };
-  return (
-    <Field
-      writes
-      label={words.ppi}
-      hint={words.ppiHint}
-      value={typed}
-      inputMode="numeric"
-      onChange={type}
-      problem={problem}
-    />
-  );
-}
 
 /** Whether the image is mirrored, and what the test strip says to it. */
 function Mirror({

@@ -6,6 +6,7 @@ import {
   type ImageProblem,
   type ImageSource,
   sweepPrivateFiles,
+  type WhiteChoice,
   writeImages,
 } from '../../src/output/print-image/browser';
 import { WorkerFailed } from '../../src/workers/browser';
@@ -28,7 +29,9 @@ export const usePrinting = create<{ readonly printing: Printing }>(() => ({ prin
 export interface NamedImage {
   readonly image: PrintImage;
   readonly name: string;
-  readonly form: 'png' | 'pdf';
+  readonly form: 'png' | 'pdf' | 'tiff';
+  /** The white that is written with it; `file`: where that is a file of its own. */
+  readonly white: (WhiteChoice & { readonly file: string | null }) | null;
 }
 
 /** A tab that is closed takes a half written image with it: the browser asks first. */
@@ -44,7 +47,8 @@ export async function printImages(
   noted: { readonly run: Id<'run'>; readonly feed: number } | null,
 ): Promise<void> {
   if (usePrinting.getState().printing.kind === 'writing') return;
-  const names = named.map(({ name }) => name);
+  const filesOf = ({ name, white }: NamedImage) => (white?.file ? [name, white.file] : [name]);
+  const names = named.flatMap(filesOf);
   const opened = await openTargets(names);
   if (opened === 'dismissed') return;
   if (opened === 'unable') {
@@ -57,9 +61,11 @@ export async function printImages(
   const stop = () => stopped.abort();
   usePrinting.setState({ printing: { kind: 'writing', share: 0, stop } });
   addEventListener('beforeunload', askFirst, { signal: done.signal });
-  const images = named.flatMap(({ image, name, form }, index) => {
-    const target = opened.targets[index];
-    return target ? [{ image, target, form, title: name }] : [];
+  const targets = [...opened.targets];
+  const images = named.flatMap((each) => {
+    const { image, name, form, white } = each;
+    const [target, whiteTarget = null] = targets.splice(0, filesOf(each).length);
+    return target ? [{ image, target, form, title: name, white, whiteTarget }] : [];
   });
   // Told through a channel of its own, it may come after the end.
   const onProgress = (share: number) =>

@@ -19,6 +19,9 @@ export type NoTargets = 'dismissed' | 'unable';
 /** Downloads of private files are read from them for a while after they were asked for. */
 const GRACE = 300_000;
 
+/** What files are, by how their names end. */
+const KINDS: Readonly<Record<string, string>> = { '.pdf': 'application/pdf', '.tif': 'image/tiff' };
+
 /** A file of a folder, numbered on where its name is taken: nothing that lies there is written over. */
 async function newFile(folder: FileSystemDirectoryHandle, name: string): Promise<FileSystemFileHandle> {
   const [, stem = name, ending = ''] = /^(.*?)(\.[a-z]+)$/.exec(name) ?? [];
@@ -37,7 +40,7 @@ async function chosen(names: readonly string[]): Promise<FileSystemFileHandle[] 
   const [only] = names;
   if (names.length === 1 && only !== undefined && showSaveFilePicker) {
     const ending = only.slice(only.lastIndexOf('.'));
-    const accept = { [ending === '.pdf' ? 'application/pdf' : 'image/png']: [ending] };
+    const accept = { [KINDS[ending] ?? 'image/png']: [ending] };
     return [await showSaveFilePicker({ suggestedName: only, types: [{ accept }] })];
   }
   if (names.length > 1 && showDirectoryPicker) {

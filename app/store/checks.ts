@@ -37,7 +37,7 @@ export const useChecks = create<{ readonly states: ReadonlyMap<string, CheckStat
 }));
 
 /** Counted up when a check finds something else in the same pixels. */
-const CHECK_VERSION = 4;
+const CHECK_VERSION = 5;
 /** Checks of one artwork at other sizes that are kept with it. */
 const MOST_KEPT = 6;
 

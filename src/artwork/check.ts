@@ -58,7 +58,7 @@ export interface RasterCheck {
   readonly pixels: Size;
   readonly sums: InkSums;
   readonly seeThrough: SeeThrough;
-  /** Thinner than a stroke should be, or so thin that the choke leaves no white under them. */
+  /** Thinner than a stroke should be, or so thin that the choke leaves too little white under them. */
   readonly strokes: Places & { readonly where: MaskRuns };
   /** Dots that small, lying by themselves. */
   readonly specks: Places;

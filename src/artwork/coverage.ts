@@ -62,3 +62,9 @@ export function coverageOf(
   const pixel = (toMm(printed.width) * toMm(printed.height)) / (pixels.width * pixels.height);
   return { bearing: sums.bearing * pixel, white: sums.white * pixel, colour: sums.colour * pixel };
 }
+
+/** What a copy takes before a mend and after it. */
+export interface InkChange {
+  readonly before: Coverage;
+  readonly after: Coverage;
+}

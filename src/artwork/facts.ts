@@ -102,3 +102,16 @@ export function fileFacts(bytes: Uint8Array): FileFacts {
   }
   return svgFacts(strFromU8(bytes));
 }
+
+/** The colour profile that lies in a raster file, its bytes as they are; `null` without one, or where it is that of sRGB. */
+export function wideProfile(bytes: Uint8Array): Uint8Array | null {
+  const icc = isPng(bytes)
+    ? readPngFacts(bytes).profile?.icc
+    : isJpeg(bytes)
+      ? jpegProfile(bytes)
+      : isWebp(bytes)
+        ? readWebpFacts(bytes).icc
+        : null;
+  const profile = icc && readProfile(icc);
+  return icc && profile && !isSrgb(profile) ? icc : null;
+}

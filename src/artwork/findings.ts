@@ -5,6 +5,8 @@ import type { FileFacts } from './facts';
 import type { Fringe } from './fringe';
 import type { Limits } from './limits';
 import { effectivePpi } from './size';
+import { whitesOf } from './thin-white';
+import type { Clipped } from './wide-gamut';
 
 /** All that was found out about an artwork at a printed size; the same for the same file, size and limits. */
 export interface ArtworkCheck extends RasterCheck {
@@ -13,6 +15,8 @@ export interface ArtworkCheck extends RasterCheck {
   readonly vector: boolean;
   /** How much of the image's width its trimmed box is. */
   readonly shown: number;
+  /** What sRGB does not hold of an image in a wider space; `null` where it is in sRGB, or its profile tells no matrix. */
+  readonly clipped: Clipped | null;
 }
 
 /** How a finding, or a transfer, will print: well, perhaps, or badly. */
@@ -41,10 +45,16 @@ export type Finding = { readonly grade: Grade } & (
       readonly count: number;
       readonly least: Micrometres;
       readonly limit: Micrometres;
-      /** White left in the middle of the thinnest, once both sides are choked. */
-      readonly whiteLeft: number;
     }
   | { readonly code: 'white-lost'; readonly count: number; readonly choke: Micrometres }
+  | {
+      readonly code: 'thin-white';
+      readonly count: number;
+      /** White left in the middle of the thinnest, once both sides are choked. */
+      readonly least: Micrometres;
+      readonly limit: Micrometres;
+      readonly choke: Micrometres;
+    }
   | { readonly code: 'specks'; readonly count: number; readonly limit: Micrometres }
   | ({ readonly code: 'screen-dots' } & SmallDots)
   | ({ readonly code: 'screen-holes' } & SmallDots)
@@ -65,7 +75,13 @@ export type Finding = { readonly grade: Grade } & (
   | { readonly code: 'checkerboard' }
   | { readonly code: 'fringe'; readonly share: number; readonly ground: Fringe['ground'] }
   | { readonly code: 'black-on-black'; readonly share: number }
-  | { readonly code: 'profile'; readonly name: string; readonly inks: FileFacts['inks'] | null }
+  | {
+      readonly code: 'profile';
+      readonly name: string;
+      readonly inks: FileFacts['inks'] | null;
+      /** Share of the ink that sRGB does not hold; `null` where that is not known. */
+      readonly clipped: number | null;
+    }
   | { readonly code: 'gamma'; readonly gamma: number }
   | { readonly code: 'animated' }
   | { readonly code: 'deep' }
@@ -81,6 +97,8 @@ const MUCH_SEE_THROUGH = 0.1;
 /** Axes that differ by more than this stretch the artwork visibly. */
 const STRETCHED = 0.015;
 const SOME_BLACK = 0.01;
+/** Less of the ink may lie outside of sRGB without being missed (ours, no source). */
+const SOME_CLIPPED = 0.001;
 /** A design that strays make larger by less, in micrometres, is no larger to the eye; from this share on it is spoiled (ours, no source). */
 const LARGER = 200;
 const MUCH_LARGER = 0.05;
@@ -154,11 +172,16 @@ export function findingsOf(
       count: below(strokes.widths, limits.stroke),
       least,
       limit: limits.stroke,
-      whiteLeft: Math.max(0, least - 2 * limits.choke),
     });
   }
-  const lost = strokes.widths.filter((width) => width <= 2 * limits.choke).length;
-  if (lost > 0) found.push({ code: 'white-lost', grade: 'check', count: lost, choke: limits.choke });
+  const { thin, lost } = whitesOf(check, limits);
+  const { choke } = limits;
+  if (lost > 0) found.push({ code: 'white-lost', grade: 'check', count: lost, choke });
+  const [thinnest] = thin;
+  if (thinnest !== undefined) {
+    const white = { count: thin.length, least: thinnest, limit: limits.white, choke };
+    found.push({ code: 'thin-white', grade: 'check', ...white });
+  }
   const tiny = below(specks.widths, limits.stroke);
   if (tiny > 0) found.push({ code: 'specks', grade: 'check', count: tiny, limit: limits.stroke });
   const dots = smallDots(screens.dots, limits.stroke);
@@ -185,7 +208,10 @@ export function findingsOf(
     found.push({ code: 'black-on-black', grade: 'check', share: black });
   }
   if (facts.profile !== null) {
-    found.push({ code: 'profile', grade: 'check', name: facts.profile, inks: facts.inks ?? null });
+    const clipped = check.clipped?.share ?? null;
+    const isKept = clipped !== null && clipped < SOME_CLIPPED;
+    const { profile: name, inks = null } = facts;
+    found.push({ code: 'profile', grade: isKept ? 'good' : 'check', name, inks, clipped });
   }
   if (facts.gamma !== null) found.push({ code: 'gamma', grade: 'check', gamma: facts.gamma });
   if (facts.animated) found.push({ code: 'animated', grade: 'check' });

@@ -1,6 +1,6 @@
 export type { Spot } from './check';
 export type { Contour } from './contour';
-export { coverageOf } from './coverage';
+export { coverageOf, type InkChange } from './coverage';
 export { type FileFacts, fileFacts, plainFacts } from './facts';
 export {
   type ArtworkCheck,
@@ -15,7 +15,9 @@ export type { MaskRuns } from './mask-runs';
 export { isMeant, meantSo, type Verdict, verdictOn } from './meant';
 export type { Outline } from './outline';
 export { type Density, isPng, isWholePng, readPngHeader, withDensity } from './png';
+export { mostLines } from './screening';
 export { effectivePpi, heightOf, physicalSize, sameScale } from './size';
 export { readSvgHeader, type SvgHeader, type WeightProblem, weighSvg } from './svg';
+export { whitePlaces } from './thin-white';
 export { LEAST_ALPHA, type PixelBox, trimBox } from './trim';
 export { isWebp, isWholeWebp, readWebpHeader } from './webp';

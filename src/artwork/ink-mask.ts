@@ -22,8 +22,14 @@ const MOST = 80_000_000;
 /** From here on a point is ink. */
 export const HALF = 127.5;
 
+/** How much finer than a raster its shapes are told apart. */
+export const finenessAt = (pitch: Pitch): Pitch => ({
+  x: Math.ceil(pitch.x / FINE),
+  y: Math.ceil(pitch.y / FINE),
+});
+
 function finerThan({ width, height }: AlphaRaster, pitch: Pitch): Pitch {
-  const [x, y] = [Math.ceil(pitch.x / FINE), Math.ceil(pitch.y / FINE)];
+  const { x, y } = finenessAt(pitch);
   const over = Math.max(1, Math.sqrt((width * height * x * y) / MOST));
   return { x: Math.max(1, Math.floor(x / over)), y: Math.max(1, Math.floor(y / over)) };
 }

@@ -6,6 +6,8 @@ function amountsOf(finding: Finding): number[] {
   switch (finding.code) {
     case 'coarse':
       return [-Math.floor(finding.x), -Math.floor(finding.y)];
+    case 'profile':
+      return [finding.clipped ?? 0];
     case 'coarse-image':
       return [-finding.ppi];
     case 'font':
@@ -16,6 +18,7 @@ function amountsOf(finding: Finding): number[] {
     case 'black-on-black':
       return [finding.share];
     case 'thin-strokes':
+    case 'thin-white':
     case 'openings':
     case 'screen-dots':
     case 'screen-holes':

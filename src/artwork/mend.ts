@@ -6,7 +6,9 @@ import { FRINGE } from './fringe';
 import { knockOut } from './ground';
 import type { Pixels } from './pixels';
 import { unmixRim } from './rim';
+import { screenSoft } from './screening';
 import { takeOffParts } from './small-parts';
+import { solidify } from './solidify';
 import { strayFinder } from './strays';
 import { thicken } from './thicken';
 import { LEAST_ALPHA, type PixelBox } from './trim';
@@ -62,6 +64,12 @@ export function mended(image: Pixels, mend: Mend, box: PixelBox, pitch: Pitch): 
       return image;
     case 'thicken':
       return thicken(image, pitch, mend.to);
+    case 'threshold':
+      solidify(image, mend.from);
+      return image;
+    case 'screen':
+      screenSoft(image, mend, box, pitch);
+      return image;
   }
 }
 

@@ -1,5 +1,6 @@
-import type { AlphaRaster } from './alpha';
+import { type AlphaRaster, alphaBuilder } from './alpha';
 import { type MaskRuns, markSheet } from './mask-runs';
+import type { Pixels } from './pixels';
 import { LEAST_ALPHA } from './trim';
 
 export interface SeeThrough {
@@ -51,4 +52,34 @@ export function seeThrough(raster: AlphaRaster): SeeThrough {
     }
   }
   return { share: bearing === 0 ? 0 : soft / bearing, where: marks.runs() };
+}
+
+/** An image as it was, and its pixels that are see-through, those left out that smooth an edge. */
+export interface SoftPixels {
+  /** 0 beyond the image. */
+  alphaAt(x: number, y: number): number;
+  /** @param visit told each, counted row by row, with its alpha */
+  each(visit: (at: number, alpha: number) => void): void;
+}
+
+/** Finds what is see-through in an image that may be changed afterwards. */
+export function softPixels({ rgba, width, height }: Pixels): SoftPixels {
+  const { raster, add } = alphaBuilder(width, height, 1, EDGE);
+  add(rgba, 0, height);
+  const { alpha, width: wide } = raster;
+  const view = new DataView(alpha.buffer, alpha.byteOffset, alpha.length);
+  return {
+    alphaAt: (x, y) =>
+      x >= 0 && y >= 0 && x < width && y < height ? (alpha[(y + EDGE) * wide + x + EDGE] as number) : 0,
+    each(visit) {
+      for (let y = 0; y < height; y += 1) {
+        for (let x = 0; x < width; x += 1) {
+          const at = (y + EDGE) * wide + x + EDGE;
+          const own = alpha[at] as number;
+          if (own === 0 || own === 255 || smoothsEdge(alpha, view, wide, at)) continue;
+          visit(y * width + x, own);
+        }
+      }
+    },
+  };
 }

@@ -1,30 +1,61 @@
 import type { Micrometres } from '../units';
-import { bitMask, isIn, outOf } from './bit-mask';
+import { type AlphaRaster, alphaBuilder } from './alpha';
+import { isIn, outOf } from './bit-mask';
 import { discOf, grow, type Pitch } from './disc';
+import { finenessAt, inkMask } from './ink-mask';
 import type { Pixels } from './pixels';
-import { LEAST_ALPHA } from './trim';
+import { printing } from './printing';
+
+/** Rows, and columns, of a raster around a place that its white depends on: as far as the choke reaches, and what tells an edge. */
+export const whiteReach = (pitch: Pitch, choke: Micrometres): number =>
+  Math.ceil(choke / Math.min(pitch.x, pitch.y)) + 3;
 
 /**
- * Puts the white in place of the colours: as dense as they are, and taken in from every edge by the choke, which is an erosion by
- * a disc (J. Serra, "Image Analysis and Mathematical Morphology", 1982).
- * @param image changed in place; what lies beyond it is clear
+ * How dense the white is under each pixel: as dense as the ink, and taken in from every edge by the choke, which is an erosion by a
+ * disc (J. Serra, "Image Analysis and Mathematical Morphology", 1982) of what prints, at 600 ppi and finer; a pixel that the edge of the white crosses
+ * has its share.
+ * @param raster with a margin of {@link whiteReach} on both sides, clear or of the rows above and below; the white within it is not told
+ * @param pitch micrometres a pixel, as it is printed
+ */
+export function whiteOf(raster: AlphaRaster, pitch: Pitch, choke: Micrometres): Uint8Array {
+  const { width, height, margin, alpha } = raster;
+  const shares = printing(raster);
+  const { ink, finer, pitch: fine } = inkMask(shares, pitch, finenessAt(pitch));
+  // From centre to centre: the edge lies half a pixel from the centre of a clear pixel.
+  const taken = grow(outOf(ink), discOf(choke + Math.sqrt(fine.x * fine.y) / 2, fine));
+  const white = new Uint8Array(alpha.length);
+  const parts = finer.x * finer.y;
+  for (let y = margin; y < height - margin; y += 1) {
+    for (let x = margin; x < width - margin; x += 1) {
+      const at = y * width + x;
+      const own = alpha[at] as number;
+      const share = shares.alpha[at] as number;
+      if (share === 0) continue;
+      let left = 0;
+      for (let part = 0; part < parts; part += 1) {
+        if (!isIn(taken, x * finer.x + (part % finer.x), y * finer.y + Math.floor(part / finer.x))) left += 1;
+      }
+      // What smooths an edge is as dense as the ink that it smooths.
+      white[at] = Math.round(Math.min(255, (255 * own) / share) * Math.min(left / parts, share / 255));
+    }
+  }
+  return white;
+}
+
+/**
+ * Puts the white in place of the colours.
+ * @param image changed in place
  * @param pitch micrometres a pixel, as it is printed
  */
 export function layWhite({ rgba, width, height }: Pixels, pitch: Pitch, choke: Micrometres): void {
-  const pixel = Math.sqrt(pitch.x * pitch.y);
-  // From centre to centre: the edge lies half a pixel from the centre of a clear pixel.
-  const disc = discOf(choke + pixel / 2, pitch);
-  const margin = Math.max(1, disc.length, ...disc);
-  const inked = bitMask(width + 2 * margin, height + 2 * margin);
+  const margin = whiteReach(pitch, choke);
+  const { raster, add } = alphaBuilder(width, height, 1, margin);
+  add(rgba, 0, height);
+  const white = whiteOf(raster, pitch, choke);
   for (let at = 0; at < width * height; at += 1) {
-    if ((rgba[4 * at + 3] as number) < LEAST_ALPHA) continue;
-    const [x, y] = [(at % width) + margin, Math.floor(at / width) + margin];
-    (inked.words[y * inked.span + (x >> 5)] as number) |= 1 << (x & 31);
-  }
-  const taken = grow(outOf(inked), disc);
-  for (let at = 0; at < width * height; at += 1) {
-    const isTaken = isIn(taken, (at % width) + margin, Math.floor(at / width) + margin);
     rgba.fill(255, 4 * at, 4 * at + 3);
-    if (isTaken) rgba[4 * at + 3] = 0;
+    rgba[4 * at + 3] = white[
+      (Math.floor(at / width) + margin) * raster.width + (at % width) + margin
+    ] as number;
   }
 }

@@ -45,8 +45,13 @@ const currencies: Readonly<Record<string, string>> = {
 
 /** From which widths on film is trusted, in round figures of the unit (common practice, no source). */
 const limits: Readonly<Record<Settings['unit'], Settings['limits']>> = {
-  mm: { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) },
-  in: { stroke: fromInches(0.02), opening: fromInches(0.032), choke: fromInches(0.008) },
+  mm: { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2), white: fromMm(0.2) },
+  in: {
+    stroke: fromInches(0.02),
+    opening: fromInches(0.032),
+    choke: fromInches(0.008),
+    white: fromInches(0.008),
+  },
 };
 
 /** How a shop of this region most likely measures and pays; all of it can be changed. */
@@ -72,6 +77,8 @@ export function firstSettings(locale: string, language: Language): Omit<Settings
       numbers: false,
       corners: false,
       feedCorrected: false,
+      white: false,
+      whiteName: 'White',
     },
     cutFile: { form: 'svg', view: 'ink-up' },
     station: startingStation(region === 'US' ? 'F' : 'C', unit),

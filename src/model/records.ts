@@ -72,6 +72,7 @@ const findingCodes = [
   'see-through',
   'thin-strokes',
   'white-lost',
+  'thin-white',
   'specks',
   'screen-dots',
   'screen-holes',
@@ -152,7 +153,8 @@ export const placementSchema = z.object({
 /**
  * How an image is mended. `knock-out`: a colour is made transparent, from the edge inwards or wherever it is. `take-off`: what lies
  * by itself is cleared, far from all else or anywhere. `thicken`: strokes are made no thinner than a width.
- * `defringe`: a colour that edges were mixed with is unmixed from them.
+ * `defringe`: a colour that edges were mixed with is unmixed from them. `threshold`: what is see-through is made solid or cleared.
+ * `screen`: it is broken into dots.
  */
 const mendSchema = z.discriminatedUnion('kind', [
   z.object({
@@ -170,6 +172,18 @@ const mendSchema = z.discriminatedUnion('kind', [
   }),
   z.object({ kind: z.literal('thicken'), to: size }),
   z.object({ kind: z.literal('defringe'), ground: shade }),
+  z.object({
+    kind: z.literal('threshold'),
+    /** Solid from this share of opacity on. */
+    from: z.number().check(z.positive(), z.maximum(1)),
+  }),
+  z.object({
+    kind: z.literal('screen'),
+    /** Dots an inch along their rows. */
+    lines: z.number().check(z.minimum(5), z.maximum(150)),
+    /** Across the smallest dot, and the smallest hole, as it is printed. */
+    least: size,
+  }),
 ]);
 
 const pixels = whole(ranges.pixels);
@@ -307,11 +321,11 @@ export const settingsSchema = z.object({
     /** Measured length over the length printed: distances along the film are multiplied by it. */
     feed,
   }),
-  /** From which widths on this shop trusts its film, and what its printer's software takes off the white on each side. */
-  limits: z.object({ stroke: length, opening: length, choke: length }),
+  /** From which widths on this shop trusts its film, and what the white is taken in by on each side. */
+  limits: z.object({ stroke: length, opening: length, choke: length, white: length }),
   /** How print-ready images are written. */
   printImage: z.object({
-    form: z.enum(['png', 'pdf']),
+    form: z.enum(['png', 'pdf', 'tiff']),
     /** Pixels an inch. */
     ppi: z.int().check(z.minimum(150), z.maximum(720)),
     /** From side to side, for a printer whose own software does not mirror. */
@@ -324,6 +338,10 @@ export const settingsSchema = z.object({
     corners: z.boolean(),
     /** Made shorter, or longer, along the film by what the printer feeds long, or short, so that prints come out true. */
     feedCorrected: z.boolean(),
+    /** With the choked white as a plane of its own. */
+    white: z.boolean(),
+    /** What that plane is called where it is a spot colour or a channel. */
+    whiteName: text,
   }),
   /** How the lines for a contour cutter are written, and how the film lies under it: see {@link settingsSchema.mapView}. */
   cutFile: z.object({ form: z.enum(['svg', 'dxf']), view: z.enum(['ink-up', 'on-screen']) }),

@@ -254,7 +254,7 @@ const pressing = fc.record({
 const curing = fc.record({ ...noted, values: fc.record({ ...values, seconds: time, clear: margin }) });
 
 const limit = whole<Limits['stroke']>(0, 5000);
-const limits: fc.Arbitrary<Limits> = fc.record({ stroke: limit, opening: limit, choke: limit });
+const limits: fc.Arbitrary<Limits> = fc.record({ stroke: limit, opening: limit, choke: limit, white: limit });
 
 const day = fc.constantFrom(null, '2026-11-25' as LocalDate);
 const stock = { pieces: 999_999, sheets: 999_999, length: 99_000_000, volume: 20_000_000, mass: 20_000_000 };

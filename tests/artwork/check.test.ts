@@ -5,7 +5,7 @@ import { luminance } from '../../src/artwork/findings';
 import { fromInches, fromMm } from '../../src/units';
 import { paint, RED, shape } from './pixels';
 
-const limits: Limits = { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) };
+const limits: Limits = { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2), white: fromMm(0) };
 const facts = {
   profile: null,
   gamma: null,
@@ -27,7 +27,7 @@ function checked(n: number, inches: number, ink: Parameters<typeof paint>[2], ot
     const rows = Math.min(50, n - top);
     check.add(rgba.subarray(4 * n * top, 4 * n * (top + rows)), top, rows);
   }
-  const result = { ...check.finish(() => undefined), facts, vector: false, shown: 1 };
+  const result = { ...check.finish(() => undefined), facts, vector: false, shown: 1, clipped: null };
   return {
     check: result,
     printed,
@@ -89,7 +89,7 @@ describe('the check of an artwork', () => {
       1,
       shape((x, y) => Math.hypot(x - 150, y - 150) < 80 || Math.hypot(x - 62, y - 150) < 2),
     );
-    expect(specked.codes()).toEqual(['specks check']);
+    expect(specked.codes()).toEqual(['white-lost check', 'specks check']);
     const holed = checked(
       n,
       1,
@@ -147,7 +147,7 @@ describe('the check of an artwork', () => {
       const r = Math.hypot(x - 150, y - 150);
       return r < 1 || (r > 110 && r < 150);
     });
-    expect(checked(300, 1, inside).codes()).toEqual(['specks check']);
+    expect(checked(300, 1, inside).codes()).toEqual(['white-lost check', 'specks check']);
   });
 
   it('smoothed edges are not see-through', () => {

@@ -50,7 +50,7 @@ function checkedRing(): { outline: Outline; pixels: { width: number; height: num
       if (off < 100 && off > 60) data.set([180, 60, 40, 255], 4 * (y * side + x));
     }
   const own = { width: side, height: side };
-  const limits = { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) };
+  const limits = { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2), white: fromMm(0) };
   const check = startCheck(own, { width: fromMm(50), height: fromMm(50) }, limits);
   check.add(data, 0, side);
   return { outline: check.finish(() => undefined).outline, pixels: own };

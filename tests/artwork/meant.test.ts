@@ -16,7 +16,6 @@ const strokes = (count: number, mm: number): Finding => ({
   count,
   least: fromMm(mm),
   limit: fromMm(0.5),
-  whiteLeft: 0,
 });
 const openings = (count: number, mm: number): Finding => ({
   code: 'openings',

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { findingsOf, type Limits } from '../../src/artwork';
+import { findingsOf, type Limits, whitePlaces } from '../../src/artwork';
 import { startCheck } from '../../src/artwork/check';
 import { fromMm } from '../../src/units';
 
-const limits: Limits = { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.1) };
+const usual: Limits = { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.1), white: fromMm(0) };
 const facts = {
   profile: null,
   gamma: null,
@@ -20,7 +20,7 @@ const INCH = 25.4;
 type Shape = (x: number, y: number) => number;
 
 /** Checks a shape drawn with smoothed edges, and of some opacity. */
-function checked(width: number, height: number, ppi: number, shape: Shape, opacity = 1) {
+function checked(width: number, height: number, ppi: number, shape: Shape, opacity = 1, limits = usual) {
   const [across, down] = [Math.round((width * ppi) / INCH), Math.round((height * ppi) / INCH)];
   const pixel = INCH / ppi;
   const printed = { width: fromMm(across * pixel), height: fromMm(down * pixel), shade: null };
@@ -33,7 +33,7 @@ function checked(width: number, height: number, ppi: number, shape: Shape, opaci
     }
     check.add(row, y, 1);
   }
-  const found = { ...check.finish(() => undefined), facts, vector: false, shown: 1 };
+  const found = { ...check.finish(() => undefined), facts, vector: false, shown: 1, clipped: null };
   return { found, findings: findingsOf(found, printed, limits), size: { width, height } };
 }
 
@@ -106,11 +106,59 @@ describe('the thinnest place', () => {
   });
 });
 
+/** Strokes of so many millimetres on their sides of a block, which is broad. */
+const strokesOn = (...widths: readonly number[]): Shape =>
+  union(box(3, 10, 4, 18), ...widths.map((width, row) => box(11, 2 + 3 * row, 12, width)));
+
+describe('the white that the choke leaves', () => {
+  const own: Limits = { stroke: fromMm(0.2), opening: fromMm(0.8), choke: fromMm(0.2), white: fromMm(0.3) };
+  const whiteOf = (shape: Shape, ppi: number, limits = own) =>
+    checked(20, 20, ppi, shape, 1, limits).findings.filter(({ code }) => /white/.test(code));
+
+  it.each([150, 300, 600])(
+    'is told where it is thinner than the film holds, and apart where there is none, at %i ppi',
+    (ppi) => {
+      // 0.2 mm off each side: 0.4, 0.2, 0.1 and nothing are left, and nothing of 0.3 mm.
+      const found = whiteOf(strokesOn(0.8, 0.6, 0.5, 0.38, 0.3), ppi);
+      const [thin, lost] = ['thin-white', 'white-lost'].map((code) =>
+        found.find((each) => each.code === code),
+      );
+      expect(thin).toMatchObject({ count: 2, limit: fromMm(0.3), grade: 'check' });
+      expect(lost).toMatchObject({ count: 2, choke: fromMm(0.2) });
+      const least = thin?.code === 'thin-white' ? thin.least / 1000 : Number.NaN;
+      expect(Math.abs(least - 0.1)).toBeLessThan(0.05);
+    },
+  );
+
+  it('is told under dots as under strokes, with the places of each', () => {
+    const dot: Shape = (x, y) => Math.hypot(x - 5.8, y - 10) - 0.3;
+    const bare: Shape = (x, y) => Math.hypot(x - 5.8, y - 14) - 0.17;
+    const shape = union(box(3, 10, 4, 18), dot, bare);
+    const { found } = checked(20, 20, 300, shape, 1, own);
+    expect(whiteOf(shape, 300).map(({ code }) => code)).toEqual(['white-lost', 'thin-white']);
+    const [thin] = whitePlaces(found, own).thin;
+    expect((thin?.x ?? 0) + (thin?.width ?? 0) / 2).toBeCloseTo(5.8 / 20, 2);
+    expect((thin?.y ?? 0) + (thin?.height ?? 0) / 2).toBeCloseTo(10 / 20, 2);
+    const [lost] = whitePlaces(found, own).lost;
+    expect((lost?.y ?? 0) + (lost?.height ?? 0) / 2).toBeCloseTo(14 / 20, 2);
+  });
+
+  it('is judged at the printed size, and by the choke and the limit of the shop', () => {
+    const shape = strokesOn(0.6);
+    expect(whiteOf(shape, 300, { ...own, white: fromMm(0.15) })).toEqual([]);
+    expect(whiteOf(shape, 300, { ...own, choke: fromMm(0.1) })).toEqual([]);
+    const larger: Shape = (x, y) => 2 * shape(x / 2, y / 2);
+    expect(checked(40, 40, 300, larger, 1, own).findings.filter(({ code }) => /white/.test(code))).toEqual(
+      [],
+    );
+  });
+});
+
 describe('a haze along a block', () => {
   it.each([40, 100, 120])('of alpha %i is neither an opening nor a stroke where it begins', (alpha) => {
     const side = 200;
     const printed = { width: fromMm(20), height: fromMm(20) };
-    const check = startCheck({ width: side, height: side }, printed, limits);
+    const check = startCheck({ width: side, height: side }, printed, usual);
     const row = new Uint8ClampedArray(4 * side);
     for (let x = 0; x < side; x += 1) row[4 * x + 3] = x < 60 ? alpha : 255;
     for (let y = 0; y < side; y += 1) check.add(row, y, 1);
@@ -143,8 +191,8 @@ describe('a screen of dots', () => {
   it('is one finding, whose dots are told with their number and the least', () => {
     const { found, findings } = checked(30, 30, 300, screen(0.2, 0.9));
     const told = findings.filter(({ code }) => code !== 'see-through');
-    expect(told.map(({ code }) => code)).toEqual(['screen-dots']);
-    const [dots] = told;
+    expect(told.map(({ code }) => code)).toEqual(['white-lost', 'screen-dots']);
+    const [, dots] = told;
     if (dots?.code !== 'screen-dots') throw new Error('no screen');
     expect(Math.abs(dots.lines - 25)).toBeLessThan(1);
     // Over 28 x 28 mm there is one a square of the spacing; some are cut at the edge.

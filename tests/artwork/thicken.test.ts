@@ -6,7 +6,7 @@ import { fromMm, type Micrometres, um } from '../../src/units';
 import { CLEAR, paint, RED, smooth } from './pixels';
 
 const LIMIT = fromMm(0.5);
-const limits: Limits = { stroke: LIMIT, opening: fromMm(0.8), choke: fromMm(0.1) };
+const limits: Limits = { stroke: LIMIT, opening: fromMm(0.8), choke: fromMm(0.1), white: fromMm(0) };
 const angles = [0, 0.3, Math.PI / 4, 1.2, Math.PI / 2];
 
 /** A square of so many millimetres at a resolution, thickened, and checked again at the same scale. */

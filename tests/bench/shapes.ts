@@ -3,7 +3,7 @@ import { startCheck } from '../../src/artwork/check';
 import { fromMm } from '../../src/units';
 import { printTable } from './table';
 
-const limits: Limits = { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0) };
+const limits: Limits = { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0), white: fromMm(0) };
 const INCH = 25.4;
 /** An image's side in millimetres, and its resolutions. */
 const SIDE = 9;

@@ -70,7 +70,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           mapView: 'ink-up',
           mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
           printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
-          limits: { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2) },
+          limits: { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2), white: fromMm(0.2) },
           printImage: {
             form: 'png',
             ppi: 300,
@@ -79,6 +79,8 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
             numbers: false,
             corners: false,
             feedCorrected: false,
+            white: false,
+            whiteName: 'White',
           },
           cutFile: { form: 'svg', view: 'ink-up' },
           station: startingStation('C'),

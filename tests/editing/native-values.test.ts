@@ -57,7 +57,7 @@ describe('a book begun in millimetres', () => {
     expect(film.price).toEqual({ amount: 840, per: 1_000_000 });
     expect(costOf(um(1_000_000), film.price)).toBe(840);
     const { limits, rates } = firstSettings('de-DE', 'en');
-    expect(limits).toEqual({ stroke: 500, opening: 800, choke: 200 });
+    expect(limits).toEqual({ stroke: 500, opening: 800, choke: 200, white: 200 });
     expect(rates).toEqual(startingRates.mm);
     expect(toVolume(rates.colour, 'ml')).toBe(9);
   });

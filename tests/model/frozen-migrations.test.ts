@@ -46,6 +46,7 @@ const shipped = {
   '33-pdf.ts': '17ad20ee142eeb5887a801fcfde2b0ef728b0b56799d38bc7595217506c6b29b',
   '34-cut-files.ts': 'ebf34099c9f5b3c28dbcd43a44c76e03cf5b9700572f81a42b6f5bdd96affae8',
   '35-mark.ts': '627bc5cf25175ee51f1088da18810d499f269690204b61ef4cffa842fbff63a8',
+  '36-white.ts': '7a8a2a1e15c0256a8e6ae0988dea873ed520069146f5714bd27c9352a69ae101',
   'stored.ts': '521b36949643db86ab41a1f8f81e07c874feccec408a8406320ebcc749fe44c7',
 } as const;
 

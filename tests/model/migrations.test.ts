@@ -149,6 +149,7 @@ describe('migration', () => {
       stroke: 500,
       opening: 800,
       choke: 200,
+      white: 200,
     });
   });
 
@@ -171,6 +172,8 @@ describe('migration', () => {
         numbers: false,
         corners: false,
         feedCorrected: false,
+        white: false,
+        whiteName: 'White',
       });
       expect(read?.printer.feed).toBe(1.002);
     }
@@ -756,7 +759,7 @@ describe('migration', () => {
       'run/draft': { state: 'draft', received: null, imageFeed: null, laidBy: 'boxes' },
       'run/received': { state: 'locked', received: { known: [], stretch: 1 }, imageFeed: 1, laidBy: 'boxes' },
       'settings/shop': {
-        printImage: { ppi: 300, feedCorrected: false, corners: false },
+        printImage: { ppi: 300, feedCorrected: false, corners: false, white: false, whiteName: 'White' },
         cutFile: { form: 'svg', view: 'ink-up' },
         mark: null,
       },
@@ -909,7 +912,7 @@ describe('migration', () => {
       expect(Object.fromEntries(migrate(of(view), 33) ?? [])).toEqual({
         'settings/shop': {
           mapView: view,
-          printImage: { ppi: 300, corners: false },
+          printImage: { ppi: 300, corners: false, white: false, whiteName: 'White' },
           cutFile: { form: 'svg', view },
           mark: null,
         },
@@ -925,6 +928,24 @@ describe('migration', () => {
   it('leaves records of the present version alone', () => {
     const records = new Map<string, unknown>([other]);
     expect(migrate(records, MODEL_VERSION)).toEqual(records);
+  });
+
+  it('trusts 0.2 mm of white before version 36, in the units of the shop, and writes no plane of it', () => {
+    const shop = (unit: string) => ({ unit, limits: { choke: 100 }, printImage: { form: 'pdf' } });
+    for (const [unit, white] of [
+      ['mm', 200],
+      ['in', 203],
+    ] as const) {
+      const stored = new Map<string, unknown>([['settings/shop', shop(unit)], other]);
+      expect(Object.fromEntries(migrate(stored, 35) ?? [])).toEqual({
+        'settings/shop': {
+          unit,
+          limits: { choke: 100, white },
+          printImage: { form: 'pdf', white: false, whiteName: 'White' },
+        },
+        [other[0]]: other[1],
+      });
+    }
   });
 
   it('lets nothing of a newer version, or of none, be taken for ours', () => {

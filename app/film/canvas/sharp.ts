@@ -31,7 +31,8 @@ const drawnFrom =
     const most = Math.min(longest, Math.floor(Math.sqrt(MOST_DRAWN * shape)));
     // Nothing is mended in it, so that how large it is printed plays no part.
     const printed = { width: um(trim.width), height: um(trim.height) };
-    return checker.picture(file, { pixels, trim, printed, drawn: drawnAs(kind) }, most, null);
+    const drawn = await checker.picture(file, { pixels, trim, printed, drawn: drawnAs(kind) }, most, null);
+    return drawn?.picture ?? null;
   };
 
 /**

@@ -65,17 +65,22 @@ function finding(found: Finding, ways: Ways): Said {
     case 'see-through':
       return {
         what: `${percent(found.share, ways)} of the ink is semi-transparent`,
-        mend: 'White shows through it as a fringe or haze. Make glows, shadows and soft edges solid, or break them into dots.',
+        mend: 'White shows through it as a fringe or haze. Make glows, shadows and soft edges solid, or break them into dots, here or in the file.',
       };
     case 'thin-strokes':
       return {
         what: `${counted(found.count, 'stroke', 'strokes', ways)} thinner than ${fineLength(found.limit, ways)}, the thinnest ${fineLength(found.least, ways)}`,
-        mend: `They may not hold powder and can wash off; ${fineLength(found.whiteLeft, ways)} of white is left under the thinnest. Thicken them, or print it larger.`,
+        mend: 'They may not hold powder and can wash off. Thicken them, or print it larger.',
       };
     case 'white-lost':
       return {
-        what: `no white left under strokes in ${places(found.count, ways)}`,
+        what: `no white left under strokes or dots in ${places(found.count, ways)}`,
         mend: `The white is taken in by ${fineLength(found.choke, ways)} on each side, so colour there lies on the bare garment. Thicken the strokes, or choke less.`,
+      };
+    case 'thin-white':
+      return {
+        what: `white thinner than ${fineLength(found.limit, ways)} in ${places(found.count, ways)}, the thinnest ${fineLength(found.least, ways)}`,
+        mend: `It is what the choke of ${fineLength(found.choke, ways)} a side leaves, and may not hold. Thicken the strokes, choke less, or print it larger.`,
       };
     case 'specks':
       return {
@@ -118,6 +123,18 @@ function finding(found: Finding, ways: Ways): Said {
         return {
           what: `colours in four printing inks, without a profile: ${found.name} is assumed`,
           mend: 'Colours may differ from what the customer sees. Ask for the file in sRGB, or with its profile.',
+        };
+      }
+      if (found.clipped !== null && found.grade === 'good') {
+        return {
+          what: `colours in the profile “${found.name}”, all of them within sRGB`,
+          mend: 'Nothing needs to be done: they are brought to sRGB as they are.',
+        };
+      }
+      if (found.clipped !== null) {
+        return {
+          what: `colours in the profile “${found.name}”: ${percent(found.clipped, ways)} of the ink lies outside of sRGB`,
+          mend: 'It is clipped to sRGB and prints duller than it was drawn. Choose colours within sRGB where that matters.',
         };
       }
       return {
@@ -192,9 +209,10 @@ export const artwork = {
   outline: 'Outline, all edges',
   limits: 'Limits of this shop',
   limitsHint:
-    'Strokes and openings: common practice, no source; set them by what your own film and powder hold. The choke is what your printer’s software takes off the white; Rollwright never chokes by itself.',
+    'Strokes and openings: common practice, no source; set them by what your own film and powder hold. The choke is what your printer’s software takes off the white, and a white plane that is saved here.',
   stroke: 'Thinnest stroke',
   opening: 'Narrowest opening',
   choke: 'White choke a side',
+  thinnestWhite: 'Thinnest white',
   tooWide: (most: string) => `That is wider than ${most}, more than any such limit.`,
 };

@@ -1,6 +1,9 @@
-import type { Finding } from '../../../src/artwork';
+import type { Finding, InkChange } from '../../../src/artwork';
 import type { Mend } from '../../../src/model';
-import { fineLength, type Ways } from '../format';
+import { fineLength, inkArea, number, type Ways, wholePercent } from '../format';
+
+const lines = (screen: { readonly lines: number }, ways: Ways) =>
+  `${number(screen.lines, ways.locale, 0, 0)} lines an inch`;
 
 function title(mend: Mend, ways: Ways): string {
   switch (mend.kind) {
@@ -12,6 +15,10 @@ function title(mend: Mend, ways: Ways): string {
       return `Thickening strokes to ${fineLength(mend.to, ways)}`;
     case 'defringe':
       return mend.ground === '#ffffff' ? 'Taking a pale fringe off' : 'Taking a dark fringe off';
+    case 'threshold':
+      return 'Making what is semi-transparent solid';
+    case 'screen':
+      return 'Breaking what is semi-transparent into dots';
   }
 }
 
@@ -25,6 +32,10 @@ function hint({ kind }: Mend): string {
       return 'Thin strokes grow to that width in their own colour. Look that no opening beside them closes. The image you gave is kept.';
     case 'defringe':
       return 'Edges take the colour of what lies behind them. The image you gave is kept.';
+    case 'threshold':
+      return 'What is fainter goes, what is stronger prints solid. Smooth edges stay. The image you gave is kept.';
+    case 'screen':
+      return 'Dots of full ink stand for the tone, and cover as much. Smooth edges stay. The image you gave is kept.';
   }
 }
 
@@ -38,6 +49,10 @@ function done(mend: Mend, ways: Ways): string {
       return `Made here by thickening strokes to ${fineLength(mend.to, ways)}.`;
     case 'defringe':
       return 'Made here by taking the fringe off.';
+    case 'threshold':
+      return `Made here by making solid from ${wholePercent(mend.from, ways)} of opacity on.`;
+    case 'screen':
+      return `Made here by a screen of ${lines(mend, ways)} with dots from ${fineLength(mend.least, ways)} on.`;
   }
 }
 
@@ -46,6 +61,8 @@ const names: Readonly<Record<Mend['kind'], string>> = {
   'take-off': 'cleaned',
   thicken: 'thickened',
   defringe: 'fringe off',
+  threshold: 'solid',
+  screen: 'screened',
 };
 
 /** What is said of mending an artwork. */
@@ -63,6 +80,8 @@ export const mends = {
         return 'Take the specks off …';
       case 'fringe':
         return 'Take the fringe off …';
+      case 'see-through':
+        return 'Make it solid, or dots …';
       default:
         return 'Thicken the strokes …';
     }
@@ -72,6 +91,13 @@ export const mends = {
   tolerance: 'Tolerance',
   enclosed: 'also where it is enclosed, as in letters',
   specksToo: 'also specks within the design',
+  softHow: 'Semi-transparent ink',
+  softHows: { threshold: 'solid or gone', screen: 'a screen of dots' },
+  threshold: 'Solid from an opacity of',
+  lines: 'Lines an inch',
+  dots: (least: string) => `No dot and no hole smaller than ${least}: the limits of this shop.`,
+  ink: ({ before, after }: InkChange, ways: Ways) =>
+    `White ink ${inkArea(before.white, ways)}, then ${inkArea(after.white, ways)}; colour ${inkArea(before.colour, ways)}, then ${inkArea(after.colour, ways)}.`,
   use: 'Use this image',
   fileName: (fileName: string, kind: Mend['kind']) =>
     `${fileName.replace(/\.[a-z0-9]+$/i, '')}, ${names[kind]}.png`,

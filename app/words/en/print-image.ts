@@ -29,9 +29,24 @@ export const printImage = {
   ppiHint: '300 for most work; never above what the printer prints at.',
   ppiProblem: (least: string, most: string) => `Write a whole number from ${least} to ${most}.`,
   form: 'File',
-  forms: { png: 'PNG', pdf: 'PDF, one page of true size' },
-  tooLargeForPdf:
-    'A PDF page holds up to 5.08 m and 60 million pixels. What is larger is saved as PNG; save one span at a time for PDF.',
+  forms: { png: 'PNG', pdf: 'PDF, one page of true size', tiff: 'TIFF' },
+  tooLarge: {
+    pdf: 'A PDF page holds up to 5.08 m and 60 million pixels. What is larger is saved as PNG; save one span at a time for PDF.',
+    tiff: 'A TIFF holds up to 4 GB, some 850 million pixels. What is larger is saved as PNG; save one span at a time for TIFF.',
+  },
+  whiteTitle: 'White ink',
+  white: 'Save the white too, choked',
+  whiteHints: {
+    png: 'As a grey PNG of the same size beside the image. It is white where white ink is full, black where there is none.',
+    pdf: 'As a spot colour of its own, set to overprint. Its tint is how much white there is.',
+    tiff: 'As an extra channel behind the colours and their transparency: 255 where white ink is full.',
+  },
+  choke: 'White choke a side',
+  chokeHint: 'The same as in the limits of this shop.',
+  whiteName: 'Name of the white',
+  whiteNameHint: 'As your printer’s software looks for it.',
+  whiteNameProblem: 'Write up to 60 plain letters or figures, and no name of a process colour.',
+  whiteFile: (name: string): string => name.replace(/\.png$/, ' white.png'),
   mirror: 'Mirror the image',
   mirrorHint: 'Leave this off where the printer’s own software mirrors, as is usual. The test strip tells.',
   wouldRead:
@@ -50,6 +65,8 @@ export const printImage = {
   unnumbered: (count: number, ways: Ways) =>
     `${counted(count, 'copy has', 'copies have', ways)} no room for a number in the gap.`,
   ink: 'The image holds the colours on a transparent background. White ink and its choke are made by the printer’s own software.',
+  inkWithWhite:
+    'Switch off the white and the choke that your printer’s software makes by itself, and print a test strip first.',
   file: (pixels: string, size: string) => `${pixels} pixels, ${size}`,
   more: (count: number, ways: Ways) => `and ${images(count, ways)} more`,
   about: (bytes: number, ways: Ways) => `About ${roughSize(bytes, ways)} in all.`,

@@ -64,17 +64,22 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
     case 'see-through':
       return {
         what: `el ${percent(found.share, ways)} de la tinta es translúcido`,
-        mend: 'El blanco se ve a través como un cerco o una niebla. Hay que hacer opacos los brillos, sombras y bordes suaves, o partirlos en puntos.',
+        mend: 'El blanco se ve a través como un cerco o una niebla. Hay que hacer opacos los brillos, sombras y bordes suaves, o partirlos en puntos, aquí o en el archivo.',
       };
     case 'thin-strokes':
       return {
         what: `${counted(found.count, 'trazo más fino', 'trazos más finos', ways)} que ${fineLength(found.limit, ways)}, el más fino de ${fineLength(found.least, ways)}`,
-        mend: `Puede que no retengan polvo y se vayan al lavar; bajo el más fino quedan ${fineLength(found.whiteLeft, ways)} de blanco. Hay que engrosarlos, o imprimirlo más grande.`,
+        mend: 'Puede que no retengan polvo y se vayan al lavar. Hay que engrosarlos, o imprimirlo más grande.',
       };
     case 'white-lost':
       return {
-        what: `no queda blanco bajo los trazos en ${places(found.count, ways)}`,
+        what: `no queda blanco bajo trazos o puntos en ${places(found.count, ways)}`,
         mend: `El blanco se contrae ${fineLength(found.choke, ways)} por lado, y ahí el color cae sobre la prenda desnuda. Hay que engrosar los trazos, o contraer menos.`,
+      };
+    case 'thin-white':
+      return {
+        what: `blanco de menos de ${fineLength(found.limit, ways)} en ${places(found.count, ways)}, el más fino de ${fineLength(found.least, ways)}`,
+        mend: `Es lo que deja la contracción de ${fineLength(found.choke, ways)} por lado, y puede no aguantar. Hay que engrosar los trazos, contraer menos, o imprimirlo más grande.`,
       };
     case 'specks':
       return {
@@ -117,6 +122,18 @@ function finding(found: Finding, ways: Ways): ReturnType<Words['artwork']['said'
         return {
           what: `colores en cuatro tintas de imprenta, sin perfil: se supone ${found.name}`,
           mend: 'Los colores pueden diferir de los que ve el cliente. Hay que pedir el archivo en sRGB, o con su perfil.',
+        };
+      }
+      if (found.clipped !== null && found.grade === 'good') {
+        return {
+          what: `colores en el perfil «${found.name}», todos dentro de sRGB`,
+          mend: 'No hay que hacer nada: se pasan a sRGB tal como son.',
+        };
+      }
+      if (found.clipped !== null) {
+        return {
+          what: `colores en el perfil «${found.name}»: el ${percent(found.clipped, ways)} de la tinta queda fuera de sRGB`,
+          mend: 'Se recorta a sRGB y se imprime más apagado que el dibujo. Hay que elegir colores de sRGB donde importe.',
         };
       }
       return {
@@ -189,9 +206,10 @@ export const artwork: Words['artwork'] = {
   outline: 'Contorno, todos los bordes',
   limits: 'Límites de este taller',
   limitsHint:
-    'Trazos y huecos: práctica común, sin fuente. Hay que ajustarlos a lo que aguantan la película y el polvo propios. La contracción es lo que el programa de la impresora quita al blanco; Rollwright nunca contrae por su cuenta.',
+    'Trazos y huecos: práctica común, sin fuente. Hay que ajustarlos a lo que aguantan la película y el polvo propios. La contracción es lo que el programa de la impresora quita al blanco. También la lleva el plano de blanco que se guarda aquí.',
   stroke: 'Trazo más fino',
   opening: 'Hueco más estrecho',
   choke: 'Contracción del blanco por lado',
+  thinnestWhite: 'Blanco más fino',
   tooWide: (most) => `Eso es más de ${most}, más que cualquier límite de este tipo.`,
 };

@@ -1,6 +1,9 @@
 import type { Mend } from '../../../src/model';
 import type { Words } from '../en';
-import { fineLength, type Ways } from '../format';
+import { fineLength, inkArea, number, type Ways, wholePercent } from '../format';
+
+const lines = (screen: { readonly lines: number }, ways: Ways) =>
+  `${number(screen.lines, ways.locale, 0, 0)} líneas por pulgada`;
 
 function title(mend: Mend, ways: Ways): string {
   switch (mend.kind) {
@@ -12,6 +15,10 @@ function title(mend: Mend, ways: Ways): string {
       return `Engrosar los trazos a ${fineLength(mend.to, ways)}`;
     case 'defringe':
       return mend.ground === '#ffffff' ? 'Quitar el cerco claro' : 'Quitar el cerco oscuro';
+    case 'threshold':
+      return 'Hacer opaco lo translúcido';
+    case 'screen':
+      return 'Partir en puntos lo translúcido';
   }
 }
 
@@ -25,6 +32,10 @@ function hint({ kind }: Mend): string {
       return 'Los trazos finos crecen hasta ese ancho en su propio color. Conviene mirar que no se cierre ningún hueco. La imagen original se conserva.';
     case 'defringe':
       return 'Los bordes toman el color de lo que hay detrás. La imagen original se conserva.';
+    case 'threshold':
+      return 'Lo más tenue desaparece y lo demás se imprime opaco. Los bordes suaves quedan. La imagen original se conserva.';
+    case 'screen':
+      return 'Puntos de tinta plena forman el tono y cubren lo mismo. Los bordes suaves quedan. La imagen original se conserva.';
   }
 }
 
@@ -38,6 +49,10 @@ function done(mend: Mend, ways: Ways): string {
       return `Hecha aquí engrosando los trazos a ${fineLength(mend.to, ways)}.`;
     case 'defringe':
       return 'Hecha aquí quitando el cerco.';
+    case 'threshold':
+      return `Hecha aquí haciendo opaco lo que pasa del ${wholePercent(mend.from, ways)} de opacidad.`;
+    case 'screen':
+      return `Hecha aquí con una trama de ${lines(mend, ways)} y puntos desde ${fineLength(mend.least, ways)}.`;
   }
 }
 
@@ -46,6 +61,8 @@ const names: Readonly<Record<Mend['kind'], string>> = {
   'take-off': 'limpio',
   thicken: 'engrosado',
   defringe: 'sin cerco',
+  threshold: 'opaco',
+  screen: 'tramado',
 };
 
 /** What is said of mending an artwork. */
@@ -62,6 +79,8 @@ export const mends: Words['mends'] = {
         return 'Quitar las motas…';
       case 'fringe':
         return 'Quitar el cerco…';
+      case 'see-through':
+        return 'Hacerlo opaco, o puntos…';
       default:
         return 'Engrosar los trazos…';
     }
@@ -71,6 +90,13 @@ export const mends: Words['mends'] = {
   tolerance: 'Tolerancia',
   enclosed: 'también donde está encerrado, como en las letras',
   specksToo: 'también las motas dentro del diseño',
+  softHow: 'Tinta translúcida',
+  softHows: { threshold: 'opaca o nada', screen: 'una trama de puntos' },
+  threshold: 'Opaca desde una opacidad de',
+  lines: 'Líneas por pulgada',
+  dots: (least) => `Ningún punto ni hueco menor de ${least}: los límites de este taller.`,
+  ink: ({ before, after }, ways) =>
+    `Tinta blanca ${inkArea(before.white, ways)}, después ${inkArea(after.white, ways)}; color ${inkArea(before.colour, ways)}, después ${inkArea(after.colour, ways)}.`,
   use: 'Usar esta imagen',
   fileName: (fileName, kind) => `${fileName.replace(/\.[a-z0-9]+$/i, '')}, ${names[kind]}.png`,
   inUse: (size) =>

@@ -28,9 +28,24 @@ export const printImage: Words['printImage'] = {
   ppiHint: '300 para casi todo; nunca más de lo que imprime la impresora.',
   ppiProblem: (least, most) => `Hay que escribir un número entero de ${least} a ${most}.`,
   form: 'Archivo',
-  forms: { png: 'PNG', pdf: 'PDF, una página a tamaño real' },
-  tooLargeForPdf:
-    'Una página PDF admite hasta 5,08 m y 60 millones de píxeles. Lo que es mayor se guarda como PNG; para PDF hay que guardar los tramos de uno en uno.',
+  forms: { png: 'PNG', pdf: 'PDF, una página a tamaño real', tiff: 'TIFF' },
+  tooLarge: {
+    pdf: 'Una página PDF admite hasta 5,08 m y 60 millones de píxeles. Lo que es mayor se guarda como PNG; para PDF hay que guardar los tramos de uno en uno.',
+    tiff: 'Un TIFF admite hasta 4 GB, unos 850 millones de píxeles. Lo que es mayor se guarda como PNG; para TIFF hay que guardar los tramos de uno en uno.',
+  },
+  whiteTitle: 'Tinta blanca',
+  white: 'Guardar también el blanco, contraído',
+  whiteHints: {
+    png: 'Como PNG gris del mismo tamaño junto a la imagen. Es blanco donde va toda la tinta blanca, negro donde no va.',
+    pdf: 'Como tinta plana propia, con sobreimpresión. Su tono dice cuánto blanco hay.',
+    tiff: 'Como canal extra tras los colores y su transparencia: 255 donde va toda la tinta blanca.',
+  },
+  choke: 'Contracción del blanco por lado',
+  chokeHint: 'La misma que en los límites de este taller.',
+  whiteName: 'Nombre del blanco',
+  whiteNameHint: 'Como lo busca el programa de la impresora.',
+  whiteNameProblem: 'Hay que escribir hasta 60 letras o cifras sin acentos, y no un color de proceso.',
+  whiteFile: (name) => name.replace(/\.png$/, ' blanco.png'),
   mirror: 'Reflejar la imagen',
   mirrorHint:
     'Hay que dejarlo sin marcar si el programa de la impresora ya refleja, como es habitual. La tira de prueba lo dice.',
@@ -50,6 +65,8 @@ export const printImage: Words['printImage'] = {
   unnumbered: (count, ways) =>
     `${counted(count, 'copia no tiene', 'copias no tienen', ways)} sitio para un número en la separación.`,
   ink: 'La imagen lleva los colores sobre fondo transparente. La tinta blanca y su contracción las hace el programa de la impresora.',
+  inkWithWhite:
+    'Hay que apagar el blanco y la contracción que el programa de la impresora hace por sí mismo. Antes conviene imprimir una tira de prueba.',
   file: (pixels, size) => `${pixels} píxeles, ${size}`,
   more: (count, ways) => `y ${images(count, ways)} más`,
   about: (bytes, ways) => `Unos ${roughSize(bytes, ways)} en total.`,

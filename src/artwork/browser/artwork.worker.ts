@@ -5,8 +5,10 @@ import { sha256 } from '../../units/browser/sha256';
 import {
   type ArtworkCheck,
   type Contour,
+  coverageOf,
   type FileFacts,
   fileFacts,
+  type InkChange,
   isJpeg,
   isPng,
   isWebp,
@@ -24,19 +26,23 @@ import {
   withDensity,
 } from '..';
 import { startCheck } from '../check';
+import { addInk, noInk } from '../coverage';
+import { wideProfile } from '../facts';
 import { hasAllBlocks } from '../jpeg-scan';
 import { layoutOutline } from '../layout-outline';
 import { mended, showsInSmaller } from '../mend';
 import { otherFormat } from '../other-format';
 import { growOutline } from '../outline';
 import { layWhite } from '../white';
-import type { CheckRequest } from './check-request';
+import { type Clipped, clipFinder, readMatrixProfile } from '../wide-gamut';
+import type { CheckRequest, MendedPicture } from './check-request';
 import { hasFont } from './has-font';
 import { hasAllRows } from './png-rows';
 import {
   type ArtworkProblem,
   context,
   decodeImage,
+  decodeUnconverted,
   LONGEST_SVG,
   MOST_INKS,
   MOST_PIXELS,
@@ -66,12 +72,30 @@ const hasAllPixels = (
 ): boolean | Promise<boolean> =>
   kind === 'png' ? hasAllRows(bytes) : kind === 'webp' || hasAllBlocks(bytes);
 
+/** What of the box that is printed sRGB does not hold, where its file has a profile that tells. */
+async function clippedOf(file: Blob, bytes: Uint8Array, box: PixelBox): Promise<Clipped | null> {
+  const icc = wideProfile(bytes);
+  const profile = icc && readMatrixProfile(icc);
+  if (!profile) return null;
+  const image = await decodeUnconverted(file);
+  try {
+    const finder = clipFinder(box, profile);
+    const draw = (drawing: OffscreenCanvasRenderingContext2D, top: number) =>
+      drawing.drawImage(image, -box.x, -box.y - top);
+    for (const { rgba, top, rows } of stripsOf(box, draw)) finder.add(rgba, top, rows);
+    return finder.find();
+  } finally {
+    image.close();
+  }
+}
+
 /** Checks the box of an image that is printed. */
 function check(
   image: ImageBitmap,
   box: PixelBox,
   { pixels, trim, printed, limits, drawn }: CheckRequest,
   facts: FileFacts,
+  clipped: Clipped | null,
   onShare: (share: number) => void,
 ): ArtworkCheck {
   const checking = startCheck(box, printed, limits);
@@ -82,7 +106,8 @@ function check(
     onShare((0.4 * (top + rows)) / box.height);
   }
   const shown = trim.width / pixels.width;
-  return { ...checking.finish((share) => onShare(0.4 + 0.6 * share)), facts, vector: drawn !== null, shown };
+  const result = checking.finish((share) => onShare(0.4 + 0.6 * share));
+  return { ...result, facts, vector: drawn !== null, shown, clipped };
 }
 
 /** A picture no longer than so many pixels. */
@@ -105,19 +130,26 @@ function drawnBox(
   return drawing;
 }
 
+/** Mends what is drawn, and tells what ink that changes. */
 function mendOn(
   drawing: OffscreenCanvasRenderingContext2D,
   mend: Mend,
   box: PixelBox,
   printed: CheckRequest['printed'],
-): OffscreenCanvasRenderingContext2D {
+): { readonly drawing: OffscreenCanvasRenderingContext2D; readonly ink: InkChange } {
   const { width, height } = drawing.canvas;
   const pitch = { x: printed.width / box.width, y: printed.height / box.height };
   const { data } = drawing.getImageData(0, 0, width, height);
+  const inkOf = (rgba: Uint8ClampedArray) => {
+    const sums = noInk();
+    addInk(sums, rgba);
+    return coverageOf(sums, box, printed);
+  };
+  const before = inkOf(data);
   const image = mended({ rgba: data, width, height }, mend, box, pitch);
   const out = image.width === width && image.height === height ? drawing : context(image.width, image.height);
   out.putImageData(new ImageData(image.rgba, image.width, image.height), 0, 0);
-  return out;
+  return { drawing: out, ink: { before, after: inkOf(image.rgba) } };
 }
 
 const reader = {
@@ -188,12 +220,14 @@ const reader = {
   ): Promise<Result<ArtworkCheck, 'unreadable' | 'changed'>> {
     let image: ImageBitmap | null = null;
     try {
-      const facts = fileFacts(new Uint8Array(await file.arrayBuffer()));
+      const bytes = new Uint8Array(await file.arrayBuffer());
+      const facts = fileFacts(bytes);
       image = await decodeImage(file);
       if (image.width !== request.pixels.width || image.height !== request.pixels.height) {
         return fail('changed');
       }
-      return ok(check(image, request.trim, request, facts, onShare));
+      const clipped = await clippedOf(file, bytes, request.trim);
+      return ok(check(image, request.trim, request, facts, clipped, onShare));
     } catch {
       return fail('unreadable');
     } finally {
@@ -210,7 +244,7 @@ const reader = {
   ): ArtworkCheck {
     const { width, height } = image;
     try {
-      return check(image, { x: 0, y: 0, width, height }, request, facts, onShare);
+      return check(image, { x: 0, y: 0, width, height }, request, facts, null, onShare);
     } finally {
       image.close();
     }
@@ -223,16 +257,17 @@ const reader = {
     printed: CheckRequest['printed'],
     longest: number,
     mend: Mend | null,
-  ): Promise<ImageBitmap | null> {
+  ): Promise<MendedPicture | null> {
     const image = await decodeImage(file).catch(() => null);
     if (!image) return null;
     const isSmall = mend === null || showsInSmaller(mend);
     const drawing = drawnBox(image, box, isSmall ? longest : Number.POSITIVE_INFINITY);
     image.close();
     const whole = { x: 0, y: 0, width: drawing.canvas.width, height: drawing.canvas.height };
-    const done = mend ? mendOn(drawing, mend, whole, printed) : drawing;
-    const picture = isSmall ? done.canvas.transferToImageBitmap() : drawnSmaller(done.canvas, longest);
-    return transfer(picture, [picture]);
+    const done = mend ? mendOn(drawing, mend, whole, printed) : { drawing, ink: null };
+    const { canvas } = done.drawing;
+    const picture = isSmall ? canvas.transferToImageBitmap() : drawnSmaller(canvas, longest);
+    return transfer({ picture, ink: done.ink }, [picture]);
   },
 
   /** The whole image, mended, as a PNG of the same physical size. */
@@ -248,7 +283,8 @@ const reader = {
     const whole = { x: 0, y: 0, width: image.width, height: image.height };
     const drawing = drawnBox(image, whole, Number.POSITIVE_INFINITY);
     image.close();
-    const png = await mendOn(drawing, mend, box, printed).canvas.convertToBlob({ type: 'image/png' });
+    const { canvas } = mendOn(drawing, mend, box, printed).drawing;
+    const png = await canvas.convertToBlob({ type: 'image/png' });
     if (!density) return png;
     return new Blob([withDensity(new Uint8Array(await png.arrayBuffer()), density)], { type: 'image/png' });
   },

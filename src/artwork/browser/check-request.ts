@@ -1,5 +1,5 @@
 import type { Micrometres } from '../../units';
-import type { Limits, PixelBox } from '..';
+import type { InkChange, Limits, PixelBox } from '..';
 import type { Drawn } from './drawings';
 
 /** What is checked: the trimmed box of an image of so many pixels, at the size it is printed in. */
@@ -10,4 +10,10 @@ export interface CheckRequest {
   readonly limits: Limits;
   /** What draws it, where it has no pixels of its own. */
   readonly drawn: Drawn | null;
+}
+
+/** A printed box for the screen, and what a mend changes in its ink; `null` where none is tried. */
+export interface MendedPicture {
+  readonly picture: ImageBitmap;
+  readonly ink: InkChange | null;
 }

@@ -4,7 +4,7 @@ import { fail, fromInches, type Micrometres, ok, type Result } from '../../units
 import { closeWorker, runTask, type TaskWorker, taskWorker } from '../../workers/browser';
 import type { ArtworkCheck, Contour, Density, Outline } from '..';
 import type { ArtworkReader } from './artwork.worker';
-import type { CheckRequest } from './check-request';
+import type { CheckRequest, MendedPicture } from './check-request';
 import { drawPdf, pdfFacts } from './pdf-image';
 import type { ArtworkProblem, WeighedSvg } from './read-artwork';
 import { drawSvg } from './svg-image';
@@ -24,7 +24,7 @@ export interface Checker {
     signal: AbortSignal,
   ): Promise<Result<ArtworkCheck, 'unreadable' | 'changed'>>;
   /** The trimmed box for the screen, mended if it is to be; `null` if it cannot be decoded. A drawing is shown as it is. */
-  picture(file: Blob, of: PrintedBox, longest: number, mend: Mend | null): Promise<ImageBitmap | null>;
+  picture(file: Blob, of: PrintedBox, longest: number, mend: Mend | null): Promise<MendedPicture | null>;
   /** The white under a picture of a printed box, which is handed over. */
   white(picture: ImageBitmap, printed: Printed, choke: Micrometres): Promise<ImageBitmap>;
   /**
@@ -94,7 +94,9 @@ export function openChecker(): Checker {
       const scale = longest / Math.max(trim.width, trim.height);
       const [width, height] = [Math.round(trim.width * scale), Math.round(trim.height * scale)];
       const draw = drawn === 'svg' ? drawSvg : drawPdf;
-      return draw(file, pixels, trim, { width: Math.max(1, width), height: Math.max(1, height) });
+      const size = { width: Math.max(1, width), height: Math.max(1, height) };
+      const picture = await draw(file, pixels, trim, size);
+      return picture && { picture, ink: null };
     },
     white: (picture, printed, choke) =>
       runTask(own, (remote) => remote.white(transfer(picture, [picture]), printed, choke)),

@@ -113,6 +113,14 @@ export async function decodeImage(file: Blob): Promise<ImageBitmap> {
   return createImageBitmap(file, { premultiplyAlpha: 'none', imageOrientation: 'from-image' });
 }
 
+/** The same with its colours as the file has them, whatever space they are in. */
+export const decodeUnconverted = (file: Blob): Promise<ImageBitmap> =>
+  createImageBitmap(file, {
+    premultiplyAlpha: 'none',
+    imageOrientation: 'from-image',
+    colorSpaceConversion: 'none',
+  });
+
 /** The pixels of what `draw` puts on a canvas, strip by strip from the top. */
 export function* stripsOf(
   { width, height }: { readonly width: number; readonly height: number },

@@ -32,6 +32,7 @@ import { layAtAngles } from './32-angles';
 import { takePdf } from './33-pdf';
 import { writeCutFiles } from './34-cut-files';
 import { keepMark } from './35-mark';
+import { layWhite } from './36-white';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -72,6 +73,7 @@ const migrations: readonly Migration[] = [
   takePdf,
   writeCutFiles,
   keepMark,
+  layWhite,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

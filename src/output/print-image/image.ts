@@ -20,6 +20,12 @@ const MOST_PDF_PIXELS = 60_000_000;
 export const fitsPdf = ({ width, height, film }: PrintImage): boolean =>
   width * height <= MOST_PDF_PIXELS && Math.max(film.width, film.length) <= LONGEST_PAGE;
 
+/** Addresses in a TIFF have 32 bits; deflate makes what it cannot press longer by less than a thousandth. */
+const MOST_TIFF_BYTES = 0.998 * 2 ** 32;
+
+/** Whether an image with its white is small enough for a TIFF, however little it is compressed. */
+export const fitsTiff = ({ width, height }: PrintImage): boolean => 5 * width * height <= MOST_TIFF_BYTES;
+
 /** A copy's pixels: no other copy or mark prints any of them, though the boxes of copies laid out by outlines overlap. */
 export interface CopyBox extends PixelBox {
   readonly copy: Id<'copy'>;

@@ -3,6 +3,7 @@ export { framesBySpan, framesOf, type Part, type Scope } from './frames';
 export {
   type CopyBox,
   fitsPdf,
+  fitsTiff,
   type ImageChoice,
   imageOf,
   type MarkBox,
@@ -11,9 +12,12 @@ export {
 } from './image';
 export { lyingTile } from './lying-tile';
 export type { PixelSize } from './orientation';
-export { planesOf } from './planes';
+export { filteredBytes, planesOf } from './planes';
 export { pngChunk, pngEnd, pngHead } from './png';
 export { createResampler } from './resample';
 export { filterRows } from './scanlines';
+export { isSpotName } from './spot-name';
+export { tiffDirectory, tiffHead, tiffStrip, tiffStripRows } from './tiff';
 export { createTileStore, DiskFull, type TileStore } from './tile-store';
 export { type Tile, tileKey, tilesByArtwork } from './tiles';
+export { createWhitePlane } from './white-plane';

@@ -32,3 +32,20 @@ export function planesOf(pixels: Uint32Array, above: Uint32Array, width: number)
   }
   return { colours, alpha };
 }
+
+/**
+ * Rows of one byte a pixel, each behind its filter type and filtered by the row above.
+ * @param above the row above the first; zeros for the first of an image
+ */
+export function filteredBytes(bytes: Uint8Array, above: Uint8Array, width: number): Uint8Array<ArrayBuffer> {
+  const filtered = new Uint8Array(bytes.length + bytes.length / width);
+  let to = 0;
+  for (let from = 0; from < bytes.length; from += width) {
+    filtered[to++] = UP;
+    for (let at = from; at < from + width; at += 1) {
+      const over = at < width ? (above[at] as number) : (bytes[at - width] as number);
+      filtered[to++] = (bytes[at] as number) - over;
+    }
+  }
+  return filtered;
+}

@@ -3,8 +3,8 @@ import type { PixelSize } from './orientation';
 
 const SIGNATURE = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a);
 const METRES_PER_INCH = 0.0254;
-/** 8 bits a sample, truecolour with alpha, deflate, adaptive filters, not interlaced (11.2.1). */
-const FORM = [8, 6, 0, 0, 0];
+/** 8 bits a sample, truecolour with alpha or grey, deflate, adaptive filters, not interlaced (11.2.1). */
+const FORMS = { colours: [8, 6, 0, 0, 0], grey: [8, 0, 0, 0, 0] } as const;
 const PERCEPTUAL = 0;
 const METRE = 1;
 
@@ -19,12 +19,19 @@ export function pngChunk(type: string, data: Uint8Array): Uint8Array<ArrayBuffer
   return chunk;
 }
 
-/** All that comes before the pixels: signature, IHDR, sRGB and pHYs (11.2.1, 11.3.2.5, 11.3.4.3). */
-export function pngHead({ width, height }: PixelSize, ppi: number): Uint8Array<ArrayBuffer>[] {
+/**
+ * All that comes before the pixels: signature, IHDR, sRGB and pHYs (11.2.1, 11.3.2.5, 11.3.4.3). Grey is a coverage, and in no space
+ * of colours.
+ */
+export function pngHead(
+  { width, height }: PixelSize,
+  ppi: number,
+  form: keyof typeof FORMS = 'colours',
+): Uint8Array<ArrayBuffer>[] {
   const header = new DataView(new ArrayBuffer(13));
   header.setUint32(0, width);
   header.setUint32(4, height);
-  FORM.forEach((value, index) => {
+  FORMS[form].forEach((value, index) => {
     header.setUint8(8 + index, value);
   });
   const density = new DataView(new ArrayBuffer(9));
@@ -35,7 +42,7 @@ export function pngHead({ width, height }: PixelSize, ppi: number): Uint8Array<A
   return [
     SIGNATURE,
     pngChunk('IHDR', new Uint8Array(header.buffer)),
-    pngChunk('sRGB', Uint8Array.of(PERCEPTUAL)),
+    ...(form === 'colours' ? [pngChunk('sRGB', Uint8Array.of(PERCEPTUAL))] : []),
     pngChunk('pHYs', new Uint8Array(density.buffer)),
   ];
 }

@@ -29,6 +29,7 @@ const same = new Set([
   'cutMap.papers.a4',
   'quote.total',
   'printImage.forms.png',
+  'printImage.forms.tiff',
   'quote.total',
 ]);
 

@@ -1,5 +1,5 @@
 import type { Ways } from '../../../app/words/format';
-import type { Finding } from '../../../src/artwork';
+import type { Finding, InkChange } from '../../../src/artwork';
 import type { SharedBy } from '../../../src/costing';
 import type { CellProblem } from '../../../src/intake';
 import type { LaidCopy, Refusal } from '../../../src/layout';
@@ -49,9 +49,16 @@ const findings: Record<Finding['code'], Finding> = {
     count: 3,
     least: fromMm(0.2),
     limit: fromMm(0.5),
-    whiteLeft: 100,
   },
   'white-lost': { grade: 'check', code: 'white-lost', count: 1, choke: fromMm(0.2) },
+  'thin-white': {
+    grade: 'check',
+    code: 'thin-white',
+    count: 4,
+    least: fromMm(0.1),
+    limit: fromMm(0.2),
+    choke: fromMm(0.2),
+  },
   specks: { grade: 'check', code: 'specks', count: 2, limit: fromMm(0.5) },
   'screen-dots': {
     grade: 'check',
@@ -83,7 +90,7 @@ const findings: Record<Finding['code'], Finding> = {
   fringe: { grade: 'check', code: 'fringe', share: 0.4, ground: '#ffffff' },
   ground: { grade: 'poor', code: 'ground', colour: [10, 20, 250] },
   'black-on-black': { grade: 'check', code: 'black-on-black', share: 0.4 },
-  profile: { grade: 'check', code: 'profile', name: 'Zq', inks: null },
+  profile: { grade: 'check', code: 'profile', name: 'Zq', inks: null, clipped: 0.2 },
   gamma: { grade: 'check', code: 'gamma', gamma: 0.5 },
   animated: { grade: 'check', code: 'animated' },
   deep: { grade: 'good', code: 'deep' },
@@ -95,6 +102,8 @@ const mendOf: { readonly [Kind in Mend['kind']]: Extract<Mend, { kind: Kind }> }
   'take-off': { kind: 'take-off', largest: fromMm(0.75), reach: 'strays' },
   thicken: { kind: 'thicken', to: fromMm(0.5) },
   defringe: { kind: 'defringe', ground: '#ffffff' },
+  threshold: { kind: 'threshold', from: 0.5 },
+  screen: { kind: 'screen', lines: 25, least: fromMm(0.5) },
 };
 const mends = Object.values(mendOf);
 
@@ -288,6 +297,12 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'mends.offer.0': Object.keys(findings),
   'mends.title.0': mends,
   'mends.hint.0': mends,
+  'mends.ink.0': [
+    {
+      before: { bearing: 900, white: 800, colour: 500 },
+      after: { bearing: 800, white: 700, colour: 400 },
+    },
+  ] satisfies InkChange[],
   'mends.madeFrom.0': mends,
   'mends.fileName.1': mends.map(({ kind }) => kind),
   'artwork.perInch.0': [300],

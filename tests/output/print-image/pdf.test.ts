@@ -35,7 +35,10 @@ async function written(image: PrintImage, rows: number) {
   const facts = { title: 'Run 1', made: new Date('2026-11-26T12:00:00Z') };
   const [colourStream, alphaStream] = [colours, alpha].map((parts) => deflateSync(Buffer.concat(parts)));
   if (!colourStream || !alphaStream) throw new Error('no streams');
-  return { pixels, pdf: await imagePdf(image, colourStream, alphaStream, facts) };
+  return {
+    pixels,
+    pdf: await imagePdf(image, { colours: colourStream, alpha: alphaStream, white: null }, facts),
+  };
 }
 
 /** Undoes the filters of rows as ISO 32000-1, 7.4.4.4 has them. */

@@ -4,7 +4,7 @@ import { runAlone } from '../../../workers/browser';
 import { drawnBands } from './drawn-band';
 import type { ImageJob, ImageProblem, Printer } from './image-worker/job';
 
-export type { ImageProblem, ImageSource, ImageTarget } from './image-worker/job';
+export type { ImageProblem, ImageSource, ImageTarget, WhiteChoice } from './image-worker/job';
 export { hasPrivateFiles, openPrivateFolder, sweepPrivateFiles } from './private-files';
 
 /**

@@ -16,12 +16,22 @@ import {
   tileKey,
   tilesByArtwork,
 } from '..';
-import type { DrawnBand, ImageProblem, ImageSource, ImageTarget, Printer } from './image-worker/job';
+import { chosenFile, privateFile } from './image-worker/files';
+import type {
+  DrawnBand,
+  ImageJob,
+  ImageProblem,
+  ImageSource,
+  ImageTarget,
+  Printer,
+} from './image-worker/job';
 import { markPixels } from './image-worker/number';
 import { createPdfWriter } from './image-worker/pdf-writer';
 import { createPngWriter, type StripWriter } from './image-worker/png-writer';
-import { chosenFile, privateFile, type Sink } from './image-worker/sink';
+import type { Sink } from './image-worker/sink';
 import { picturesOf } from './image-worker/source';
+import { createTiffWriter } from './image-worker/tiff-writer';
+import { createWhiteWriter, together } from './image-worker/white-writer';
 
 /** An artwork that failed, on its way to the caller. */
 class Undecodable extends Error {
@@ -69,6 +79,29 @@ async function makeTiles(
 
 const sinkOf = ({ kind, handle }: ImageTarget): Promise<Sink> =>
   kind === 'chosen' ? chosenFile(handle) : privateFile(handle);
+
+/** Writes an image in its form, with its white. */
+async function writerOf({
+  image,
+  target,
+  form,
+  title,
+  white,
+  whiteTarget,
+}: ImageJob['images'][number]): Promise<StripWriter> {
+  const sink = await sinkOf(target);
+  switch (form) {
+    case 'pdf':
+      return createPdfWriter(image, sink, title, white);
+    case 'tiff':
+      return createTiffWriter(image, sink, white);
+    case 'png': {
+      const png = await createPngWriter(image, sink);
+      if (!white || !whiteTarget) return png;
+      return together(png, await createWhiteWriter(image, await sinkOf(whiteTarget), white.choke));
+    }
+  }
+}
 
 /** Composes an image strip by strip. `before`: rows of the images that went before it. */
 async function compose(
@@ -126,11 +159,9 @@ const printer: Printer = {
     let done = 0;
     let before = 0;
     try {
-      for (const { image, target, form, title } of images) {
-        const sink = await sinkOf(target);
-        const writer = await (form === 'pdf'
-          ? createPdfWriter(image, sink, title)
-          : createPngWriter(image, sink));
+      for (const job of images) {
+        const { image } = job;
+        const writer = await writerOf(job);
         const prepare = (row: number) => makeTiles(waiting, row, byId, store, drawnBand);
         try {
           await compose(image, writer, store, before, prepare, (row) =>

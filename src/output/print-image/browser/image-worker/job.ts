@@ -1,6 +1,6 @@
 import type { PixelBox } from '../../../../artwork';
 import type { Artwork } from '../../../../model';
-import type { Result } from '../../../../units';
+import type { Micrometres, Result } from '../../../../units';
 import type { PixelSize, PrintImage } from '../..';
 
 /** An artwork that copies are printed from. */
@@ -22,14 +22,23 @@ export interface ImageTarget {
   readonly handle: FileSystemFileHandle;
 }
 
+/** The white as a plane of its own: what is taken off it at edges, and what it is called. */
+export interface WhiteChoice {
+  readonly choke: Micrometres;
+  readonly name: string;
+}
+
 /** What is to be written, each image to its target, and what the copies are printed from. */
 export interface ImageJob {
   readonly images: readonly {
     readonly image: PrintImage;
     readonly target: ImageTarget;
-    readonly form: 'png' | 'pdf';
+    readonly form: 'png' | 'pdf' | 'tiff';
     /** Of a PDF, what viewers call it. */
     readonly title: string;
+    /** The choked white; beside a PNG it is a file of its own. */
+    readonly white: WhiteChoice | null;
+    readonly whiteTarget: ImageTarget | null;
   }[];
   readonly sources: readonly ImageSource[];
   /** A private file for pixels that memory has no room for. */

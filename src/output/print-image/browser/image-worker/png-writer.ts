@@ -14,7 +14,7 @@ export interface StripWriter {
 const CHUNK = 262_144;
 
 /** Gathers small pieces into chunks of one size. */
-function gather(write: (data: Uint8Array<ArrayBuffer>) => Promise<void>) {
+export function gather(write: (data: Uint8Array<ArrayBuffer>) => Promise<void>) {
   const buffer = new Uint8Array(CHUNK);
   let filled = 0;
   const flush = async (): Promise<void> => {
