@@ -92,11 +92,11 @@ function Wishes({ run }: { run: LaidRun }) {
   const ways = useWays();
   const broken = brokenWishes(run);
   const cuts = !isCutStraight(run.film) || run.copies.length === 0 ? null : straightCuts(run);
-  const boxed = isByOutlines(run.view.run, run.film)
-    ? run.copies.filter(({ outline }) => outline === null).length
-    : 0;
+  const byOutlines = isByOutlines(run.view.run, run.film);
+  const boxed = byOutlines ? run.copies.filter(({ outline }) => outline === null).length : 0;
   return (
     <>
+      {byOutlines && run.film.together.kind !== 'any' && <p className="quiet small">{words.boxesTogether}</p>}
       {boxed > 0 && <p className="quiet small">{words.layByOutlines(boxed, ways)}</p>}
       {broken.map((wish) => (
         <p key={wish} className="care small">
@@ -128,6 +128,8 @@ function Details({ run }: { run: LaidRun }) {
     shortest.film.kind === 'roll'
       ? filmLength(shortest.film.length, ways)
       : words.sheets(shortest.film.sheets, ways);
+  if (film.kind === 'roll' && isByOutlines(run.view.run, film))
+    return <p className="quiet small">{words.detailsByOutlines(left, least)}</p>;
   return (
     <p className="quiet small" title={words.gapsAreWaste}>
       {(film.kind === 'roll' ? words.details : words.detailsOfSheets)(

@@ -183,6 +183,7 @@ export function problemOfSome(book: Book, run: Run, film: Film, ids: ReadonlySet
 export function problemOnFilm(run: LaidRun): Problem {
   const ranks = new Map<string, number>();
   const pieces = new Map<string, { -readonly [Key in keyof Piece]: Piece[Key] }>();
+  const byOutlines = isByOutlines(run.view.run, run.film);
   for (const { order, transfer, ink } of run.copies) {
     const rank = ranks.get(order.id) ?? ranks.size;
     ranks.set(order.id, rank);
@@ -192,7 +193,7 @@ export function problemOnFilm(run: LaidRun): Problem {
       id: transfer.id,
       width,
       length: height,
-      outline: ink,
+      outline: byOutlines ? ink : null,
       count: 0,
       turn: transfer.turn,
       rank,
@@ -201,7 +202,7 @@ export function problemOnFilm(run: LaidRun): Problem {
     pieces.set(key, piece);
   }
   const shape = shapeOf(run.film, untouched);
-  const cutting = isByOutlines(run.view.run, run.film) ? 'outlines' : shape.cutting;
+  const cutting = byOutlines ? 'outlines' : shape.cutting;
   return { ...shape, cutting, pieces: [...pieces.values()], pinned: [] };
 }
 

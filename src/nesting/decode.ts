@@ -39,9 +39,15 @@ export function decode(stock: Stock, { pieces, leaning }: Sequence): Layout {
         key = found.row * height + lies;
         best = { shape, ...found };
       }
-      if (!best) continue;
-      bin.lay(best);
-      break;
+      if (best) {
+        bin.lay(best);
+        break;
+      }
+      // What does not fit a bin that is bare fits none behind it: all of these are alike.
+      if (at > 0 && at >= stock.still.length && bin.laid.length === 0) {
+        left += 1;
+        break;
+      }
     }
   }
   return layoutOf(

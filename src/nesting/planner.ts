@@ -25,7 +25,8 @@ const LEANINGS = [1, 0.5, 0] as const;
 
 /** Every copy, the largest first by a measure of its shape. */
 function ordered(problem: OutlineProblem, stock: Stock, measure: (shape: Shape) => number): Int32Array {
-  const size = stock.shapes.map((shapes) => measure(stock.all[shapes[0] as number] as Shape));
+  // What fits no film in any turn comes last, and finds no room.
+  const size = stock.shapes.map(([shape]) => (shape === undefined ? 0 : measure(stock.all[shape] as Shape)));
   return Int32Array.from(
     problem.pieces
       .flatMap(({ count }, piece) => Array.from({ length: count }, () => piece))
@@ -45,7 +46,7 @@ const firstOf = (problem: OutlineProblem, stock: Stock): Sequence[] =>
     MEASURES.map((measure) => ({ pieces: ordered(problem, stock, measure), leaning })),
   );
 
-/** Begins to lay out; every piece must fit the film in one of its turns. */
+/** Begins to lay out. */
 export function createOutlinePlanner(problem: OutlineProblem, seed: number): OutlinePlanner {
   const stock = stockOf(problem, binsOf(problem), ROW);
   const random = seededRandom(seed);

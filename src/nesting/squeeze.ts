@@ -127,10 +127,17 @@ export class Squeeze {
           row: Math.min(row, stretch.from + most),
         };
       };
+      if (!this.fits(a, b) || !this.fits(b, a)) continue;
       next[one] = at(a, b);
       next[other] = at(b, a);
     }
     return next;
+  }
+
+  /** Whether a copy is short enough for the stretch that another lies in. */
+  private fits({ shape }: Spot, { row }: Spot): boolean {
+    const stretch = this.stretches.findLast(({ from }) => from <= row) as Stretch;
+    return (this.stock.all[shape] as Shape).length <= stretch.reach;
   }
 
   /** The copies as they lie, bin by bin, the one that reaches least at the end. */

@@ -59,7 +59,8 @@ export function stockOf(problem: OutlineProblem, bins: Bins, height: number): St
   const shapes = problem.pieces.map(({ rings, rotations }, piece) =>
     rotations.flatMap((rotation) => {
       const shape = shapeOf(piece, rings, rotation, { gap: problem.gap, height });
-      const fits = left + shape.width <= right && shape.length - 2 * growth <= bins.other;
+      const fits =
+        left + shape.width <= right && shape.length - 2 * growth <= Math.max(bins.first, bins.other);
       return fits ? [all.push(shape) - 1] : [];
     }),
   );

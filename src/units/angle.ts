@@ -13,7 +13,7 @@ export const angleOf = (degrees: number): Angle =>
   (((Math.round(degrees * TENTHS) % WHOLE_TURN) + WHOLE_TURN) % WHOLE_TURN) as Angle;
 
 /** Why a text is no angle. */
-export type AngleProblem = 'empty' | 'unreadable';
+type AngleProblem = 'empty' | 'unreadable';
 
 /** Reads an angle in degrees as a person types it: `30`, `22,5°`, `-15 deg`. */
 export function parseAngle(text: string): Result<Angle, AngleProblem> {

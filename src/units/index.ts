@@ -13,7 +13,6 @@ export {
 } from './amount';
 export {
   type Angle,
-  type AngleProblem,
   alsoByQuarters,
   angleOf,
   degreesOf,

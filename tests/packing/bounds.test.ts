@@ -89,6 +89,31 @@ describe('the least film', () => {
     );
   });
 
+  it('counts the film within half a gap of each copy that keeps it by its outline', () => {
+    const side = 40_000;
+    const square = Float64Array.of(0, 0, side, 0, side, side, 0, side);
+    const half = Float64Array.of(0, 0, side, 0, 0, side);
+    const [width, gap, count] = [200_000, 8_001, 30];
+    const lengthOf = (outline: readonly Float64Array[] | null): number => {
+      const own = piece(side, side, { count });
+      const problem = {
+        ...bareRoll(width, [{ ...own, outline }]),
+        gap: um(gap),
+        cutting: 'outlines' as const,
+      };
+      const film = leastFilm(problem);
+      return film.kind === 'roll' ? film.length : Number.NaN;
+    };
+    const apart = gap - 1;
+    const along = (area: number) => Math.floor((count * area) / (width + apart) - apart);
+    // The area within r of a convex figure is A + P r + pi r^2 (Steiner); of one of area A it is least of a disc.
+    expect(lengthOf(null)).toBe(along(side ** 2 + 2 * side * apart + (Math.PI * apart ** 2) / 4));
+    const least = (area: number) => (Math.sqrt(area) + (Math.sqrt(Math.PI) * apart) / 2) ** 2;
+    expect(lengthOf([square])).toBe(along(least(side ** 2)));
+    expect(lengthOf([half])).toBe(along(least(side ** 2 / 2)));
+    expect(lengthOf([half])).toBeGreaterThan(along(side ** 2 / 2));
+  });
+
   it('sees that copies too wide to lie beside each other must follow one another', () => {
     // Each takes 60% of the width: the area bound alone says 120, they need 200.
     expect(leastFilm(bareRoll(100, [piece(60, 100, { count: 2 })]))).toEqual({ kind: 'roll', length: 200 });

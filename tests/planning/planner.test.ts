@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createPlanner as createBoxPlanner, type Plan, type Problem, validatePlan } from '../../src/packing';
+import {
+  createPlanner as createBoxPlanner,
+  leastFilm,
+  type Plan,
+  type Problem,
+  validatePlan,
+} from '../../src/packing';
 import { atOnce, createPlanner } from '../../src/planning';
 import { angleOf, fromMm, mayLieAt, TURNINGS, type Turning, UPRIGHT, um } from '../../src/units';
 import { corner, disc, ring } from '../nesting/outlines';
@@ -47,6 +53,7 @@ const problem = (
   ...more,
 });
 
+const FLUSH = { left: mm(0), right: mm(0), lead: mm(0), tail: mm(0) };
 const roll = problem([]).film as Extract<Problem['film'], { kind: 'roll' }>;
 
 const anyProblem = fc
@@ -93,6 +100,11 @@ describe('planning copies by their outlines', () => {
         planner.step(64);
         const plan = planner.best();
         expect(validatePlan(any, plan)).toEqual([]);
+        if (plan.unplaced.length === 0) {
+          const { kind, ...least } = leastFilm(any);
+          expect(kind === plan.used.kind).toBe(true);
+          expect(Object.values(least)[0]).toBeLessThanOrEqual(lengthOf(plan));
+        }
         const boxes = createBoxPlanner(any, seed);
         boxes.step(8);
         const plain = boxes.best();
@@ -153,6 +165,16 @@ describe('planning copies by their outlines', () => {
       return lengthOf(planner.best());
     };
     expect(plan('outlines')).toBeLessThan(plan('free'));
+  });
+
+  it('has room for a copy in the first span alone, which begins without blank film', () => {
+    const film = { ...roll, spanMax: mm(46), cutBlank: mm(14) };
+    const tight = problem([[3, 5]], { film, gap: mm(0), margins: FLUSH });
+    const planner = createPlanner(tight, 1);
+    planner.step(40);
+    const plan = planner.best();
+    expect(validatePlan(tight, plan)).toEqual([]);
+    expect(plan.unplaced).toEqual([{ piece: 0, count: 3, reason: 'no-room' }]);
   });
 
   it('is told of at once by the boxes, and of a copy put beside what lies there by its outline', () => {

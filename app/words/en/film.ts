@@ -24,10 +24,13 @@ export const film = {
     `${left} · fewest possible ${fewest} · ${unavoidable} no layout can avoid`,
   details: (left: string, shortest: string, unavoidable: string) =>
     `${left} · shortest possible ${shortest} · ${unavoidable} no layout can avoid`,
+  detailsByOutlines: (left: string, least: string) => `${left} · no layout takes less than ${least}`,
   sheets: (count: number, ways: Ways) => counted(count, 'sheet', 'sheets', ways),
   leftOfSheets: (count: number, ways: Ways) => `${counted(count, 'sheet', 'sheets', ways)} left`,
   straightCuts: (count: number, ways: Ways) =>
     `${counted(count, 'straight cut parts', 'straight cuts part', ways)} all copies`,
+  boxesTogether:
+    'Orders lie near or apart, or by due date: such layouts go by boxes. Film settings tell which.',
   layByOutlines: (count: number, ways: Ways) =>
     `${copies(count, ways)} keep their boxes: no outline of the artwork is known.`,
   broken: {
@@ -49,6 +52,8 @@ export const film = {
   leftOnRoll: (left: string) => `${left} left on the roll after it`,
   gapsAreWaste: 'Gaps and margins count as waste.',
   atMost: (share: string) => `at most ${share} longer than the shortest possible`,
+  covered: (share: string) =>
+    `copies cover ${share} of the film; the shortest layout by outlines is not known`,
   atMostSheets: (more: number, ways: Ways) =>
     `at most ${counted(more, 'sheet', 'sheets', ways)} more than the fewest possible`,
   offer: (less: string, cost: string) => `A layout that takes ${less} less is ready: it saves ${cost}.`,

@@ -23,10 +23,13 @@ export const film: Words['film'] = {
     `${left} · mínimo posible ${fewest} · ${unavoidable} que ninguna distribución evita`,
   details: (left, shortest, unavoidable) =>
     `${left} · mínimo posible ${shortest} · ${unavoidable} que ninguna distribución evita`,
+  detailsByOutlines: (left, least) => `${left} · ninguna distribución ocupa menos de ${least}`,
   sheets: (count, ways) => counted(count, 'hoja', 'hojas', ways),
   leftOfSheets: (count, ways) => counted(count, 'hoja disponible', 'hojas disponibles', ways),
   straightCuts: (count, ways) =>
     `${counted(count, 'corte recto separa', 'cortes rectos separan', ways)} todas las copias`,
+  boxesTogether:
+    'Los pedidos van juntos, aparte o por fecha: esas distribuciones van por cajas. Los ajustes de la película lo dicen.',
   layByOutlines: (count, ways) =>
     `${counted(count, 'copia conserva', 'copias conservan', ways)} su caja: no se conoce el contorno del diseño.`,
   broken: {
@@ -48,6 +51,8 @@ export const film: Words['film'] = {
   leftOnRoll: (left) => `después quedan ${left} en el rollo`,
   gapsAreWaste: 'Separaciones y márgenes cuentan como merma.',
   atMost: (share) => `como mucho un ${share} más larga que la mínima posible`,
+  covered: (share) =>
+    `las copias cubren el ${share} de la película; no se conoce la distribución por contornos más corta`,
   atMostSheets: (more, ways) =>
     `como mucho ${counted(more, 'hoja', 'hojas', ways)} más que el mínimo posible`,
   offer: (less, cost) => `Hay lista una distribución que gasta ${less} menos: ahorra ${cost}.`,

@@ -267,6 +267,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'film.uncuttable.0': texts,
   'film.details.0': texts,
   'film.detailsOfSheets.0': texts,
+  'film.detailsByOutlines.0': texts,
   'film.leftOnRoll.0': texts,
   'film.nothingToLay.0': [
     { elsewhere: 0, unchosen: 0, unready: 0 },
