@@ -1,27 +1,14 @@
-import { create } from 'zustand';
-import { type DayWork, type Timeline, timelineOf } from '../../src/pressing';
+import { type DayWork, timelineOf } from '../../src/pressing';
 import { type Found, findSchedule } from '../../src/pressing/browser';
 import type { Schedule } from '../../src/pressing/schedule';
 import { sayFailed } from './failures';
+import { type Effort, UNKNOWN, useSchedule } from './known-schedule';
 
 const SEED = 1;
 /** Sequences tried at first, then for a better one, and after a tick. */
 const BUDGET = { first: 200, better: 1500, again: 80 };
 /** Milliseconds without a change before a schedule is looked for; the Film room waits until a layout has come to rest. */
-const REST = { quick: 800, thorough: 100 };
-
-export type Effort = keyof typeof REST;
-
-/** What is known of the day's schedule: the last one found, and whether the next could not be. */
-export interface Known {
-  readonly found: { readonly day: DayWork; readonly timeline: Timeline } | null;
-  readonly failed: boolean;
-}
-
-const UNKNOWN: Known = { found: null, failed: false };
-
-/** Lives until the tab closes, so that a room that is left and come back to finds it. */
-export const useSchedule = create<Known>(() => UNKNOWN);
+const REST: Readonly<Record<Effort, number>> = { quick: 800, thorough: 100 };
 
 /** A search for the schedule of a day's work. */
 interface Search {

@@ -2,18 +2,11 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { ticksOf } from '../../src/editing';
 import { layRun } from '../../src/layout';
 import { type Book, runsAtWork } from '../../src/model';
-import {
-  BEGUN,
-  type DayTerms,
-  type DayWork,
-  dayWork,
-  type OpenRun,
-  type Timeline,
-  ticked,
-} from '../../src/pressing';
-import { type Effort, findAgain, followSchedule, type Known, useSchedule } from './schedules';
+import { BEGUN, type DayTerms, type DayWork, type OpenRun, type Timeline, ticked } from '../../src/pressing';
+import { type Effort, type Known, useSchedule } from './known-schedule';
 import { settingsOrFirst, stationOf } from './selectors';
 import { useShop } from './shop';
+import { fetchDayPlanner, useDayPlanner } from './use-day-planner';
 
 /** Before anything is begun the day is planned from the last so many minutes on. */
 const ROUNDED = 5;
@@ -88,7 +81,12 @@ export function termsOf(book: Book, { origin, now }: Moment): DayTerms {
 }
 
 /** What there is to show of a day whose work is as it is. */
-export function dayState(plan: DayWork, { found, failed }: Known, moment: Moment): DayState {
+export function dayState(
+  plan: DayWork,
+  { found, failed }: Known,
+  moment: Moment,
+  findAgain: () => void,
+): DayState {
   if (plan.runs.length === 0)
     return plan.without.length === 0 ? { kind: 'none' } : { kind: 'missing', without: plan.without };
   if (failed) return { kind: 'failed', again: findAgain };
@@ -103,12 +101,21 @@ export function useDay(effort: Effort): DayState {
   const minute = useMinute();
   const open = openRunsOf(book);
   const moment = useMemo(() => momentOfDay(open, minute), [open, minute]);
-  const plan = useMemo(() => dayWork(open, termsOf(book, moment)), [open, book, moment]);
+  const fetched = useDayPlanner();
+  const planner = fetched.kind === 'here' ? fetched.planner : null;
+  const plan = useMemo(
+    () => planner?.dayWork(open, termsOf(book, moment)),
+    [planner, open, book, moment],
+  );
   const shown = useRef(false);
   // Before anything is painted: what the work was when the room was left is not shown.
   useLayoutEffect(() => {
-    if (plan.runs.length > 0) followSchedule(plan, effort, shown.current);
+    if (!planner || !plan) return;
+    if (plan.runs.length > 0) planner.followSchedule(plan, effort, shown.current);
     shown.current = true;
-  }, [plan, effort]);
-  return dayState(plan, useSchedule(), moment);
+  }, [planner, plan, effort]);
+  const schedule = useSchedule();
+  if (planner && plan) return dayState(plan, schedule, moment, planner.findAgain);
+  if (open.length === 0) return { kind: 'none' };
+  return fetched.kind === 'missing' ? { kind: 'failed', again: fetchDayPlanner } : { kind: 'working' };
 }

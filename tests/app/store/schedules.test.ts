@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { findAgain, followSchedule, useSchedule } from '../../../app/store/schedules';
+import { useSchedule } from '../../../app/store/known-schedule';
+import { findAgain, followSchedule } from '../../../app/store/schedules';
 import { useView } from '../../../app/store/view';
 import { en } from '../../../app/words/en';
 import type { Found } from '../../../src/pressing/browser';

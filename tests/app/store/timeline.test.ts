@@ -51,15 +51,15 @@ describe('what is shown of a day', () => {
   const timeline = timelineOf(plan.work, scheduler.best(), scheduler.bound);
 
   it('is the schedule that was found, with the work that it is of', () => {
-    expect(dayState(plan, { found: null, failed: false }, moment)).toEqual({ kind: 'working' });
-    expect(dayState(plan, { found: { day: plan, timeline }, failed: false }, moment)).toEqual({
+    expect(dayState(plan, { found: null, failed: false }, moment, findAgain)).toEqual({ kind: 'working' });
+    expect(dayState(plan, { found: { day: plan, timeline }, failed: false }, moment, findAgain)).toEqual({
       kind: 'ready',
       day: { plan, timeline, ...moment },
     });
   });
 
   it('is that it could not be found', () => {
-    expect(dayState(plan, { found: null, failed: true }, moment)).toEqual({
+    expect(dayState(plan, { found: null, failed: true }, moment, findAgain)).toEqual({
       kind: 'failed',
       again: findAgain,
     });
@@ -68,14 +68,14 @@ describe('what is shown of a day', () => {
   it('is nothing where there is no open run, and what is missing where none can be planned', () => {
     const known = { found: { day: plan, timeline }, failed: false };
     const none = dayWork([], termsOf(book, moment));
-    expect(dayState(none, known, moment)).toEqual({ kind: 'none' });
+    expect(dayState(none, known, moment, findAgain)).toEqual({ kind: 'none' });
     const { printer } = open.station;
     const still = {
       ...open,
       station: { ...open.station, printer: { ...printer, perHour: 0 as typeof printer.perHour } },
     };
     const without = dayWork([still], termsOf(book, moment));
-    expect(dayState(without, known, moment)).toMatchObject({
+    expect(dayState(without, known, moment, findAgain)).toMatchObject({
       kind: 'missing',
       without: [{ run: { id: runOf(book, null)?.run.id }, problems: ['no-speed'] }],
     });
