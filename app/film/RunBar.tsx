@@ -1,16 +1,16 @@
 import { edits, filmForNextRun } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { openRuns, printedRuns, type Run } from '../../src/model';
+import { fetchPart } from '../offline/part';
 import { DueLine } from '../panels/DueLine';
 import type { NextAct } from '../panels/useNextAct';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { costsOf } from '../store/costs';
+import { sayFailed } from '../store/failures';
 import { finishPrinting, nextRunName } from '../store/next-run';
-import { stopPlanning } from '../store/planning';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
-import { goTo, notify, openDialog, openRun } from '../store/view';
+import { goTo, openDialog, openRun } from '../store/view';
 import { useWords } from '../words';
 import { rulerLength } from '../words/format';
 
@@ -58,16 +58,16 @@ export function RunBar({ run, next }: { run: LaidRun; next: NextAct | null }) {
   );
 }
 
-/** The transfers on a run's film that have no artwork, by name. */
-const withoutArtwork = ({ copies }: LaidRun): string[] => [
-  ...new Set(copies.flatMap(({ transfer }) => (transfer.artwork === null ? [transfer.name] : []))),
-];
+/** What it takes is fetched when it is asked for. */
+const lock = (): Promise<void> =>
+  fetchPart(() => import('./lock')).then(
+    (fetched) => fetched.lockRun(),
+    (error) => sayFailed('lock', error),
+  );
 
 /** The steps that a run can take from where it is. */
 function RunSteps({ run, next }: { run: LaidRun; next: NextAct | null }) {
   const { runs: words, rooms } = useWords();
-  const ways = useWays();
-  const book = useShop((shop) => shop.book);
   const toPress = (
     <Button weight="primary" onPress={() => goTo('press')}>
       {rooms.press}
@@ -86,14 +86,7 @@ function RunSteps({ run, next }: { run: LaidRun; next: NextAct | null }) {
           writes
           weight={next === 'lock' ? 'primary' : 'normal'}
           isDisabled={run.copies.length === 0 || run.spans === null}
-          onPress={() => {
-            stopPlanning();
-            const { use, costs, rates } = costsOf(book, run);
-            act(edits.lockRun(run.id, { use, costs, rates }));
-            notify('plain', words.lockedNote(run.name));
-            const bare = withoutArtwork(run);
-            if (bare.length > 0) notify('care', words.withoutArtwork(bare, ways));
-          }}
+          onPress={() => void lock()}
         >
           {words.lock}
         </Button>

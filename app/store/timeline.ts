@@ -103,10 +103,7 @@ export function useDay(effort: Effort): DayState {
   const moment = useMemo(() => momentOfDay(open, minute), [open, minute]);
   const fetched = useDayPlanner();
   const planner = fetched.kind === 'here' ? fetched.planner : null;
-  const plan = useMemo(
-    () => planner?.dayWork(open, termsOf(book, moment)),
-    [planner, open, book, moment],
-  );
+  const plan = useMemo(() => planner?.dayWork(open, termsOf(book, moment)), [planner, open, book, moment]);
   const shown = useRef(false);
   // Before anything is painted: what the work was when the room was left is not shown.
   useLayoutEffect(() => {

@@ -1,6 +1,7 @@
 /** What failed, and what was kept. */
 export const failures = {
   layout: 'The layout could not be worked out. What lay on the film is still there; try again.',
+  lock: 'The run could not be locked. It is a draft as before; try again.',
   trials: 'The layouts could not be tried. What lies on the film is as it was; try again.',
   schedule: 'The schedule could not be worked out. The run and all its ticks are kept.',
   check: 'The artwork could not be checked. The image is kept; look at it and check it again.',

@@ -3,6 +3,7 @@ import type { Words } from '../en';
 export const failures: Words['failures'] = {
   layout:
     'No se ha podido calcular la distribución. Lo que había en la película sigue ahí. Hay que probar otra vez.',
+  lock: 'La tirada no se pudo bloquear. Sigue como borrador; hay que intentarlo de nuevo.',
   trials:
     'No se han podido probar las distribuciones. La película sigue como estaba. Hay que probar otra vez.',
   schedule: 'No se ha podido calcular el plan del día. La tirada y sus marcas se conservan.',

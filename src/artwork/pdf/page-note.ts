@@ -23,7 +23,10 @@ export const chosenPage = (bytes: Uint8Array): number => Number(noteOf(bytes)?.[
  */
 export function withPage(bytes: Uint8Array, page: number): Uint8Array<ArrayBuffer> {
   const made = bytes.subarray(0, bytes.length - (noteOf(bytes)?.[0].length ?? 0));
-  const note = page === 1 ? new Uint8Array() : Uint8Array.from(`\n%artwork-page ${page}\n`, (sign) => sign.charCodeAt(0));
+  const note =
+    page === 1
+      ? new Uint8Array()
+      : Uint8Array.from(`\n%artwork-page ${page}\n`, (sign) => sign.charCodeAt(0));
   const whole = new Uint8Array(made.length + note.length);
   whole.set(made);
   whole.set(note, made.length);
