@@ -40,8 +40,14 @@ function useImages(
 ) {
   const { printImage: words } = useAllWords();
   return useMemo((): NamedImage[] => {
-    const { ppi, mirrored, ticks, numbers, corners } = printImage;
-    const choice = { ppi, mirrored, firstEnd: printer.firstEnd, feed, marks: { ticks, numbers, corners } };
+    const { ppi, mirrored, ticks, numbers, names, corners } = printImage;
+    const choice = {
+      ppi,
+      mirrored,
+      firstEnd: printer.firstEnd,
+      feed,
+      marks: { ticks, numbers, names, corners },
+    };
     return framesOf(run, scope).map((frame) => {
       const image = imageOf(run, frame, choice);
       const form = FITS[printImage.form](image) ? printImage.form : 'png';
@@ -225,7 +231,7 @@ function Feed({
 }
 
 function Marks({
-  choices: { ticks, numbers, corners },
+  choices: { ticks, numbers, names, corners },
   unnumbered,
   onChange,
 }: {
@@ -245,6 +251,7 @@ function Marks({
         checked={numbers}
         onChange={(on) => onChange({ numbers: on })}
       />
+      <Tick writes label={words.names} checked={names} onChange={(on) => onChange({ names: on })} />
       <Tick writes label={words.corners} checked={corners} onChange={(on) => onChange({ corners: on })} />
       <p className="hint">{words.marksHint}</p>
       {unnumbered > 0 && <p className="care small">{words.unnumbered(unnumbered, ways)}</p>}

@@ -75,6 +75,7 @@ export function firstSettings(locale: string, language: Language): Omit<Settings
       mirrored: false,
       ticks: false,
       numbers: false,
+      names: false,
       corners: false,
       feedCorrected: false,
       white: false,

@@ -334,6 +334,8 @@ export const settingsSchema = z.object({
     ticks: z.boolean(),
     /** Each copy's number in the gap beside it. */
     numbers: z.boolean(),
+    /** The order's and the transfer's name before it, where there is room. */
+    names: z.boolean(),
     /** Registration corners for a contour cutter, which its file holds too. */
     corners: z.boolean(),
     /** Made shorter, or longer, along the film by what the printer feeds long, or short, so that prints come out true. */

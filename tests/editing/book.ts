@@ -77,6 +77,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
             mirrored: false,
             ticks: false,
             numbers: false,
+            names: false,
             corners: false,
             feedCorrected: false,
             white: false,

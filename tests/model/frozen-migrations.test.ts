@@ -47,6 +47,7 @@ const shipped = {
   '34-cut-files.ts': 'ebf34099c9f5b3c28dbcd43a44c76e03cf5b9700572f81a42b6f5bdd96affae8',
   '35-mark.ts': '627bc5cf25175ee51f1088da18810d499f269690204b61ef4cffa842fbff63a8',
   '36-white.ts': '7a8a2a1e15c0256a8e6ae0988dea873ed520069146f5714bd27c9352a69ae101',
+  '37-copy-names.ts': 'b367d345ee3265d702bbc9ccacb9e963675c8f776f289768a4c07934adf2df37',
   'stored.ts': '521b36949643db86ab41a1f8f81e07c874feccec408a8406320ebcc749fe44c7',
 } as const;
 

@@ -170,6 +170,7 @@ describe('migration', () => {
         mirrored,
         ticks: false,
         numbers: false,
+        names: false,
         corners: false,
         feedCorrected: false,
         white: false,
@@ -759,7 +760,14 @@ describe('migration', () => {
       'run/draft': { state: 'draft', received: null, imageFeed: null, laidBy: 'boxes' },
       'run/received': { state: 'locked', received: { known: [], stretch: 1 }, imageFeed: 1, laidBy: 'boxes' },
       'settings/shop': {
-        printImage: { ppi: 300, feedCorrected: false, corners: false, white: false, whiteName: 'White' },
+        printImage: {
+          ppi: 300,
+          feedCorrected: false,
+          corners: false,
+          white: false,
+          whiteName: 'White',
+          names: false,
+        },
         cutFile: { form: 'svg', view: 'ink-up' },
         mark: null,
       },
@@ -912,7 +920,7 @@ describe('migration', () => {
       expect(Object.fromEntries(migrate(of(view), 33) ?? [])).toEqual({
         'settings/shop': {
           mapView: view,
-          printImage: { ppi: 300, corners: false, white: false, whiteName: 'White' },
+          printImage: { ppi: 300, corners: false, white: false, whiteName: 'White', names: false },
           cutFile: { form: 'svg', view },
           mark: null,
         },
@@ -941,7 +949,7 @@ describe('migration', () => {
         'settings/shop': {
           unit,
           limits: { choke: 100, white },
-          printImage: { form: 'pdf', white: false, whiteName: 'White' },
+          printImage: { form: 'pdf', white: false, whiteName: 'White', names: false },
         },
         [other[0]]: other[1],
       });

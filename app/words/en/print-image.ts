@@ -62,6 +62,7 @@ export const printImage = {
   corners: 'Registration corners for a contour cutter, in the waste of each span',
   ticks: 'Bars at the edges where the knife lines are',
   numbers: (tall: string) => `Each copy’s number in the gap beside it, ${tall} tall`,
+  names: 'The names of order and transfer with it, where there is room',
   unnumbered: (count: number, ways: Ways) =>
     `${counted(count, 'copy has', 'copies have', ways)} no room for a number in the gap.`,
   ink: 'The image holds the colours on a transparent background. White ink and its choke are made by the printer’s own software.',

@@ -62,6 +62,7 @@ export const printImage: Words['printImage'] = {
   corners: 'Esquinas de registro para un cortador de contornos, en la merma de cada tramo',
   ticks: 'Barras en los bordes, donde van las líneas de corte',
   numbers: (tall) => `El número de cada copia en la separación de al lado, de ${tall} de alto`,
+  names: 'Los nombres del pedido y del transfer con él, donde quepan',
   unnumbered: (count, ways) =>
     `${counted(count, 'copia no tiene', 'copias no tienen', ways)} sitio para un número en la separación.`,
   ink: 'La imagen lleva los colores sobre fondo transparente. La tinta blanca y su contracción las hace el programa de la impresora.',

@@ -33,6 +33,7 @@ import { takePdf } from './33-pdf';
 import { writeCutFiles } from './34-cut-files';
 import { keepMark } from './35-mark';
 import { layWhite } from './36-white';
+import { nameCopies } from './37-copy-names';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -74,6 +75,7 @@ const migrations: readonly Migration[] = [
   writeCutFiles,
   keepMark,
   layWhite,
+  nameCopies,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

@@ -1,5 +1,5 @@
 import { runSpans, spanCorners } from '../../cutting';
-import type { LaidRun } from '../../layout';
+import type { LaidCopy, LaidRun } from '../../layout';
 import { fromMm, type Micrometres, um } from '../../units';
 import type { Frame } from './frames';
 
@@ -9,6 +9,8 @@ export interface MarkChoice {
   readonly ticks: boolean;
   /** Each copy's number in the gap beside it. */
   readonly numbers: boolean;
+  /** The names of order and transfer with it, where there is room; else its code and number. */
+  readonly names: boolean;
   /** Registration corners for a contour cutter, at the corners of each span or sheet. */
   readonly corners: boolean;
 }
@@ -66,6 +68,12 @@ const cornersOf = (run: LaidRun, { part, from, to }: Frame): FilmMark[] =>
         .filter(({ y, length }) => y >= from && y + length <= to)
         .map((bar) => ({ text: null, ...bar }));
 
+/** What a copy may be called beside it, the longest first. */
+function namesOf({ order, transfer, number }: LaidCopy, isNamed: boolean): string[] {
+  const code = `${order.code} ${number}`;
+  return isNamed ? [`${order.name}, ${transfer.name} ${number}`, `${transfer.name} ${number}`, code] : [code];
+}
+
 /** The marks of a frame that have room, none nearer than half a millimetre to a copy or to another. */
 export function marksOf(
   run: LaidRun,
@@ -87,11 +95,17 @@ export function marksOf(
   const isWhole = ({ y, length }: Area): boolean =>
     lines.every((at) => y >= at + CLEAR || y + length + CLEAR <= at);
   if (choice.ticks) for (const tick of ticksOf(run, frame)) if (isFree(tick)) marks.push(tick);
-  if (!choice.numbers) return { marks, unnumbered: 0 };
-  let unnumbered = 0;
-  for (const copy of frame.copies) {
-    const text = `${copy.order.code} ${copy.number}`;
-    const size = { width: um(HEIGHT * FIGURE * text.length), length: HEIGHT };
+  if (!choice.numbers && !choice.names) return { marks, unnumbered: 0 };
+  /** The longest of a copy's names that has room beside it. */
+  const labelOf = (copy: LaidCopy): FilmMark | null => {
+    for (const text of namesOf(copy, choice.names)) {
+      const found = placeFor(copy, text);
+      if (found) return found;
+    }
+    return null;
+  };
+  const placeFor = (copy: LaidCopy, text: string): FilmMark | null => {
+    const size = { width: um(HEIGHT * FIGURE * [...text].length), length: HEIGHT };
     const behind = um(copy.y + copy.length + CLEAR);
     const before = um(copy.y - CLEAR - HEIGHT);
     const last = um(copy.x + copy.width - size.width);
@@ -101,7 +115,12 @@ export function marksOf(
       { x: um(copy.x - CLEAR - size.width), y: copy.y },
     ];
     const place = places.find((at) => isFree({ ...at, ...size }) && isWhole({ ...at, ...size }));
-    if (place) marks.push({ text, ...place, ...size });
+    return place ? { text, ...place, ...size } : null;
+  };
+  let unnumbered = 0;
+  for (const copy of frame.copies) {
+    const label = labelOf(copy);
+    if (label) marks.push(label);
     else unnumbered += 1;
   }
   return { marks, unnumbered };

@@ -11,7 +11,7 @@ const plain: ImageChoice = {
   mirrored: false,
   firstEnd: 'lead',
   feed: 1,
-  marks: { ticks: false, numbers: false, corners: false },
+  marks: { ticks: false, numbers: false, names: false, corners: false },
 };
 
 function wholeImage(run: LaidRun, choice: Partial<ImageChoice> = {}): PrintImage {
@@ -79,7 +79,12 @@ const choices = fc.record({
   ppi: fc.integer({ min: 150, max: 720 }),
   mirrored: fc.boolean(),
   firstEnd: fc.constantFrom('lead' as const, 'tail' as const),
-  marks: fc.record({ ticks: fc.boolean(), numbers: fc.boolean(), corners: fc.boolean() }),
+  marks: fc.record({
+    ticks: fc.boolean(),
+    numbers: fc.boolean(),
+    names: fc.boolean(),
+    corners: fc.boolean(),
+  }),
 });
 
 describe('the boxes of an image', () => {
@@ -249,7 +254,7 @@ describe('marks', () => {
     return wholeImage(
       runOf(boxes, { gap: fromMm(gap), spanMax: spanMax === null ? null : fromMm(spanMax) }),
       {
-        marks: { ticks: true, numbers: true, corners: false },
+        marks: { ticks: true, numbers: true, names: false, corners: false },
       },
     );
   };
