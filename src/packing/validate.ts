@@ -1,3 +1,4 @@
+import { boxRing } from '../outlines';
 import { quartersIn, um } from '../units';
 import { type Fault, type Lying, layoutFaults } from './faults';
 import { knifeLines } from './knife-lines';
@@ -19,8 +20,10 @@ function lyingOf({ pieces, pinned, cutting }: Problem, copy: Placed, index: numb
   const { x, y, sheet, angle } = copy;
   const { rank: order, turn } = piece;
   const { width, length, rings } = pieceAt(piece, angle);
+  // Among outlines a box keeps the gap as they do, as the crow flies.
+  const asOutline = rings ?? (cutting === 'outlines' ? [boxRing({ width, length })] : null);
   return {
-    outline: cutting === 'outlines' || quartersIn(angle) === null ? rings : null,
+    outline: cutting === 'outlines' || quartersIn(angle) === null ? asOutline : null,
     x,
     y,
     width: um(width),

@@ -56,6 +56,34 @@ const problem = (
 const FLUSH = { left: mm(0), right: mm(0), lead: mm(0), tail: mm(0) };
 const roll = problem([]).film as Extract<Problem['film'], { kind: 'roll' }>;
 
+/** A day of boxes of many sizes, some of whose outlines are known. */
+const mixedDay = (outlined: readonly number[]): Problem =>
+  problem([], {
+    film: { ...roll, width: mm(330) },
+    margins: { left: mm(5), right: mm(5), lead: mm(10), tail: mm(10) },
+    gap: mm(5),
+    pieces: (
+      [
+        [260, 149, 3],
+        [170, 147, 4],
+        [55, 55, 8],
+        [95, 16, 9],
+        [120, 17, 6],
+        [115, 16, 4],
+        [220, 220, 2],
+        [66, 51, 5],
+      ] as const
+    ).map(([width, length, count], rank) => ({
+      id: `${rank}`,
+      width: mm(width),
+      length: mm(length),
+      outline: outlined.includes(rank) ? [ring([0, 0], [width, 0], [0, length])] : null,
+      count,
+      turn: 'quarter',
+      rank,
+    })),
+  });
+
 const anyProblem = fc
   .record({
     which: fc.array(
@@ -197,5 +225,16 @@ describe('planning copies by their outlines', () => {
     const planner = createPlanner(apart, 1);
     planner.step(50);
     expect(validatePlan(apart, planner.best())).toEqual([]);
+  });
+});
+
+describe('a day of which some outlines are not known yet', () => {
+  it.each([[[0]], [[2, 6]], [[1, 3, 5]], [[0, 1, 6]]])('is laid out soundly with those of %j', (outlined) => {
+    const day = mixedDay(outlined);
+    const planner = createPlanner(day, 1);
+    for (let round = 0; round < 12; round += 1) {
+      planner.step(10);
+      expect(validatePlan(day, planner.best())).toEqual([]);
+    }
   });
 });
