@@ -228,6 +228,18 @@ describe('planning copies by their outlines', () => {
   });
 });
 
+describe('film of which none may be printed', () => {
+  it('stays bare, also where it is cut', () => {
+    const bare = problem([[1, 1]], {
+      film: { ...roll, spanMax: mm(150), lengthLimit: mm(60), noPrint: [{ from: mm(0), to: mm(60) }] },
+    });
+    const planner = createPlanner(bare, 1);
+    planner.step(20);
+    expect(validatePlan(bare, planner.best())).toEqual([]);
+    expect(planner.best().placed).toEqual([]);
+  });
+});
+
 describe('a day of which some outlines are not known yet', () => {
   it.each([[[0]], [[2, 6]], [[1, 3, 5]], [[0, 1, 6]]])('is laid out soundly with those of %j', (outlined) => {
     const day = mixedDay(outlined);
