@@ -19,11 +19,11 @@ test('what is due is said before a run is locked, and holds nothing up', async (
 
   // Nothing is noted without initials.
   const window = page.getByRole('dialog', { name: 'Maintenance' });
-  await window.getByRole('button', { name: 'Done: White ink stirred or shaken' }).click();
+  await window.getByRole('button', { name: 'Done: White ink stirred or circulated' }).click();
   await expect(window.getByText('Type the initials of who did it.')).toBeVisible();
   await window.getByRole('textbox', { name: 'Initials' }).fill('MK');
   await window.getByRole('textbox', { name: 'Note' }).fill('one can nearly empty');
-  await window.getByRole('button', { name: 'Done: White ink stirred or shaken' }).click();
+  await window.getByRole('button', { name: 'Done: White ink stirred or circulated' }).click();
   await window.getByRole('button', { name: 'Done: Nozzle check printed and looked at' }).click();
   await expect(window.getByTestId('done-checks').getByRole('listitem')).toHaveCount(2);
 
@@ -33,7 +33,7 @@ test('what is due is said before a run is locked, and holds nothing up', async (
   await window.getByText('What was noted').click();
   const history = window.getByTestId('upkeep-history');
   await expect(history.getByRole('listitem')).toHaveCount(3);
-  await expect(history).toContainText('White ink stirred or shaken · one can nearly empty');
+  await expect(history).toContainText('White ink stirred or circulated · one can nearly empty');
   await expect(history).toContainText('Nozzle check printed and looked at: taken back');
   await page.keyboard.press('Escape');
 

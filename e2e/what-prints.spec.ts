@@ -146,7 +146,7 @@ test('strays are taken off with a preview, the design keeps its size, and one st
   await window.getByRole('button', { name: 'Take the strays off' }).click();
   await expect.poll(corner).toEqual([255, 255, 255, 255]);
   await window.getByRole('button', { name: 'Use this image' }).click();
-  await expect(window).toContainText('Made here by taking off what is smaller than 0.75 mm.');
+  await expect(window).toContainText('Made here by taking off what is smaller than 0.9 mm.');
   await expect(window).toContainText('Nothing to mend');
   await expect(window).toContainText('25.4 × 25.4 mm');
   await page.keyboard.press('Escape');
@@ -181,7 +181,7 @@ test('a pale fringe is taken off, and a thin stroke thickened, each in a step of
   await expect(window).toContainText('1 stroke thinner than 0.5 mm');
   await window.getByRole('button', { name: 'Thicken the strokes' }).first().click();
   await window.getByRole('button', { name: 'Use this image' }).click();
-  await expect(window).toContainText('Made here by thickening strokes to 0.5 mm.');
+  await expect(window).toContainText('Made here by thickening strokes to 0.6 mm.');
   await expect(window).toContainText('Film that bears ink');
   await expect(window).not.toContainText('thinner than');
   await page.keyboard.press('Escape');
