@@ -55,8 +55,7 @@ function aroundWhatStays(
 ): Pick<Extract<OutlineFilm, { kind: 'roll' }>, 'lines' | 'noPrint'> {
   if (film.spanMax === null || used.kind !== 'roll') return { lines: [], noPrint: film.noPrint };
   // A shorter layout of as many copies comes to none of what lies further along.
-  const noPrint =
-    unplaced.length > 0 ? film.noPrint : film.noPrint.filter(({ from }) => from < used.length);
+  const noPrint = unplaced.length > 0 ? film.noPrint : film.noPrint.filter(({ from }) => from < used.length);
   const reached = planOf(problem, problem.pinned).used;
   const end = Math.max(reached.kind === 'roll' ? reached.length : 0, ...noPrint.map(({ to }) => to));
   return { noPrint, lines: used.spans.slice(0, -1).flatMap(({ to }) => (to < end ? [to] : [])) };
