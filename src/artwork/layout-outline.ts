@@ -1,4 +1,14 @@
-import { area, EndType, inflatePaths, JoinType, type Path64, rectClip } from 'clipper2-ts';
+import {
+  area,
+  EndType,
+  FillRule,
+  getBounds,
+  inflatePaths,
+  JoinType,
+  type Path64,
+  rectClip,
+  union,
+} from 'clipper2-ts';
 import { type ArtworkOutline, OUTLINE_STEPS } from '../model';
 import type { Micrometres } from '../units';
 import { simplify } from './contour';
@@ -25,6 +35,17 @@ function outwards(paths: readonly Path64[]): readonly Path64[] {
   return largest < 0 ? paths.map((path) => path.toReversed()) : paths;
 }
 
+/** The box around a line, so much wider on all sides. */
+function boxAround(path: Path64, by: number): Path64 {
+  const { left, top, right, bottom } = getBounds(path);
+  return [
+    { x: left - by, y: top - by },
+    { x: right + by, y: top - by },
+    { x: right + by, y: bottom + by },
+    { x: left - by, y: bottom + by },
+  ];
+}
+
 /** Lines of fewer corners around an outline: none of it lies outside them, nor they outside of its box. */
 function around(
   paths: readonly Path64[],
@@ -40,12 +61,24 @@ function around(
       y: line[2 * at + 1] as number,
     }));
   });
-  // What falls into a line or a point has nothing to grow from, and holes are no room for others.
-  const lines = fewer.filter((path) => area(path) > 0);
-  const grown = inflatePaths(lines, Math.ceil(tolerance + pixel), JoinType.Miter, EndType.Polygon, SHARPEST);
-  return rectClip({ left: 0, top: 0, right: width, bottom: height }, grown).filter(
-    ({ length }) => length > 2,
+  const by = Math.ceil(tolerance + pixel);
+  // Holes are no room for others.
+  const isInk = (_: Path64, at: number) => area(paths[at] as Path64) > 0;
+  const ink = fewer.filter(isInk);
+  const grown = inflatePaths(
+    ink.filter((path) => area(path) > 0),
+    by,
+    JoinType.Miter,
+    EndType.Polygon,
+    SHARPEST,
   );
+  // A thin rule falls into a line, which is no polygon that could grow: it stands in the box around it.
+  const fallen = paths.filter((path, at) => isInk(path, at) && area(fewer[at] as Path64) <= 0);
+  const all =
+    fallen.length === 0
+      ? grown
+      : union([...grown, ...fallen.map((path) => boxAround(path, by))], FillRule.NonZero);
+  return rectClip({ left: 0, top: 0, right: width, bottom: height }, all).filter(({ length }) => length > 2);
 }
 
 /**

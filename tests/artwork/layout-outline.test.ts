@@ -31,6 +31,16 @@ const wheel = (rays: readonly number[]): number[][] => {
   const [across, down] = [sharesOf(xs), sharesOf(ys)];
   return [points.flatMap((_, at) => [across[at] ?? 0, down[at] ?? 0])];
 };
+/** A line as a tracer of pixels has it: with corners on its way. */
+const asTraced = (line: readonly number[]): number[] =>
+  Array.from({ length: line.length / 2 }, (_, at) => at).flatMap((at) =>
+    [0, 1 / 3, 2 / 3].flatMap((part) =>
+      [0, 1].map((axis) => {
+        const [from = 0, to = 0] = [line[2 * at + axis], line[(2 * at + 2 + axis) % line.length]];
+        return from + part * (to - from);
+      }),
+    ),
+  );
 const anyWheel = fc
   .array(fc.double({ min: 0.3, max: 1, noNaN: true }), { minLength: 8, maxLength: 60 })
   .map(wheel);
@@ -80,6 +90,38 @@ describe('the outline that copies are laid out by', () => {
         ]);
         expect(found.flat().length / 2).toBeLessThanOrEqual(120);
         expect(paths(found, 1).every((path) => area(path) > 0)).toBe(true);
+      }),
+    );
+  });
+
+  it('holds rules and dots that are thinner than it is told finely, beside lines of many corners', () => {
+    const share = fc.double({ min: 0.02, max: 0.98, noNaN: true });
+    const thin = fc.double({ min: 0.0005, max: 0.01, noNaN: true });
+    const strip = (x: number, y: number, width: number, height: number) => [
+      [x, y, x + width, y, x + width, y + height, x, y + height],
+    ];
+    const slanted = fc
+      .tuple(share, share, thin)
+      .map(([x, y, width]) => [[0.02, y * 0.9, 0.02 + width, y * 0.9, x * 0.9 + width, 0.95, x * 0.9, 0.95]]);
+    const any = fc.oneof(
+      fc.tuple(share, thin).map(([y, height]) => strip(0, y * 0.98, 1, height)),
+      fc.tuple(share, thin).map(([x, width]) => strip(x * 0.98, 0, width, 1)),
+      fc.tuple(share, share, thin).map(([x, y, side]) => strip(x * 0.98, y * 0.98, side, side)),
+      slanted,
+    );
+    fc.assert(
+      fc.property(anyWheel, fc.array(any, { minLength: 1, maxLength: 4 }), (round, thins) => {
+        // The wheel lies in the middle: what is thin reaches the sides.
+        const inner = round.map((line) => line.map((at) => 0.2 + 0.6 * at));
+        const outline = [...inner, ...thins.flat().map(asTraced)];
+        const found = layoutOutline(outline, printed, pixels);
+        if (!found) return;
+        for (const line of outline) {
+          const outside = difference(paths([line], OUTLINE_STEPS), paths(found, 1), FillRule.NonZero);
+          expect(Math.abs(outside.reduce((sum, path) => sum + area(path), 0))).toBeLessThan(
+            OUTLINE_STEPS * 4,
+          );
+        }
       }),
     );
   });
