@@ -1,8 +1,8 @@
 import type { Film, Progress } from '../model';
-import { checkPlace, type PlaceProblem } from '../packing';
+import { checkPlace, keepsGapBy, type PlaceProblem } from '../packing';
 import { type Micrometres, mayLieAt, type Turning, um } from '../units';
 import { groundOf, sheetAt, sheetStart, sheetsPrinted } from './film-shape';
-import { keepsGapBy, type LaidCopy, type LaidRun } from './laid';
+import type { LaidCopy, LaidRun } from './laid';
 
 /** Why a copy may not lie where it is held. */
 export type Refusal =
@@ -27,11 +27,10 @@ export function* placeRefusals(
   }
   const beside = film.kind === 'sheets' ? others.filter(({ y }) => sheetAt(film, y) === sheet) : others;
   const start = sheetStart(film, sheet);
-  const local = (lying: LaidCopy) => ({
-    ...lying,
-    y: um(lying.y - start),
-    outline: keepsGapBy(lying),
-  });
+  const local = (lying: LaidCopy) =>
+    start === 0 && !lying.byOutline
+      ? lying
+      : { ...lying, y: um(lying.y - start), outline: keepsGapBy(lying.outline, lying, lying.byOutline) };
   for (const problem of checkPlace(groundOf(film, progress), local(copy), beside.map(local))) {
     if (problem.code !== 'too-close') yield { code: problem.code };
     else {

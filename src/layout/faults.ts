@@ -1,8 +1,8 @@
 import { turnsOf } from '../model';
-import { type Fault, type Lying, layoutFaults, type PlaceProblem } from '../packing';
+import { type Fault, keepsGapBy, type Lying, layoutFaults, type PlaceProblem } from '../packing';
 import { um } from '../units';
 import { shapeOf, sheetAt, sheetStart } from './film-shape';
-import { keepsGapBy, type LaidCopy, type LaidRun, measureRun } from './laid';
+import { type LaidCopy, type LaidRun, measureRun } from './laid';
 
 /** Something wrong with a run where it lies. */
 export type RunFault =
@@ -21,7 +21,7 @@ export type Wish = 'not-straight' | 'not-staged' | 'not-apart' | 'not-by-due';
 
 const lyingOf = (film: LaidRun['film'], copy: LaidCopy, rank: number): Lying => {
   const { x, width, length, angle, fixed } = copy;
-  const outline = keepsGapBy(copy);
+  const outline = keepsGapBy(copy.outline, copy, copy.byOutline);
   const sheet = sheetAt(film, copy.y);
   const y = um(copy.y - sheetStart(film, sheet));
   const turning = copy.transfer.turn;

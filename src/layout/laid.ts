@@ -11,7 +11,7 @@ import {
   runView,
   type Transfer,
 } from '../model';
-import { asTurned, boxRing, type Ring, turnOf } from '../outlines';
+import { asTurned, type Ring, turnOf } from '../outlines';
 import { knifeLines, type Span } from '../packing';
 import { type Angle, degreesOf, type Micrometres, quartersIn, um } from '../units';
 import { sheetAt, sheetStart, sheetsPrinted } from './film-shape';
@@ -103,11 +103,6 @@ function layCopy({ copy, order, transfer, outline, byOutline, fixed }: OnRun): L
     fixed,
   };
 }
-
-/** What a copy keeps the gap by: among copies laid out by their outlines a box does so as they do, as the crow flies. */
-export const keepsGapBy = (
-  copy: Pick<LaidCopy, 'outline' | 'byOutline' | 'width' | 'length'>,
-): readonly Ring[] | null => copy.outline ?? (copy.byOutline ? [boxRing(copy)] : null);
 
 /** A copy at another angle, where its corner lies. */
 export const turnedTo = <Copy extends LaidCopy>(copy: Copy, angle: Angle): Copy => ({

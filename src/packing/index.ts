@@ -19,7 +19,7 @@ export type {
   Together,
   UnplacedReason,
 } from './problem';
-export { checkPlace, type Ground, type PlaceProblem, type Rect, tooClose } from './rules';
+export { checkPlace, type Ground, keepsGapBy, type PlaceProblem, type Rect, tooClose } from './rules';
 export type { Idea } from './search';
 export { Telling } from './telling';
 export { validatePlan } from './validate';

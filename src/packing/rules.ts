@@ -33,6 +33,13 @@ const boxesTooClose = (a: Rect, b: Rect, gap: number): boolean =>
   a.y < b.y + b.length + gap &&
   b.y < a.y + a.length + gap;
 
+/** What a box or an outline keeps the gap by: among outlines a box does so as they do, as the crow flies. */
+export const keepsGapBy = (
+  outline: readonly Ring[] | null,
+  box: Pick<Rect, 'width' | 'length'>,
+  amongOutlines: boolean,
+): readonly Ring[] | null => outline ?? (amongOutlines ? [boxRing(box)] : null);
+
 /** How far rounding may move a corner of an outline, micrometres. */
 const ROUNDED = 1;
 

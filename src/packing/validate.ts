@@ -1,8 +1,8 @@
-import { boxRing } from '../outlines';
 import { quartersIn, um } from '../units';
 import { type Fault, type Lying, layoutFaults } from './faults';
 import { knifeLines } from './knife-lines';
 import type { Placed, Plan, Problem, Span } from './problem';
+import { keepsGapBy } from './rules';
 import { pieceAt } from './size-at';
 
 /** What is wrong with a plan; copies are named by their index among those placed. */
@@ -20,10 +20,10 @@ function lyingOf({ pieces, pinned, cutting }: Problem, copy: Placed, index: numb
   const { x, y, sheet, angle } = copy;
   const { rank: order, turn } = piece;
   const { width, length, rings } = pieceAt(piece, angle);
-  // Among outlines a box keeps the gap as they do, as the crow flies.
-  const asOutline = rings ?? (cutting === 'outlines' ? [boxRing({ width, length })] : null);
+  const amongOutlines = cutting === 'outlines';
+  const own = amongOutlines || quartersIn(angle) === null ? rings : null;
   return {
-    outline: cutting === 'outlines' || quartersIn(angle) === null ? asOutline : null,
+    outline: keepsGapBy(own, { width: um(width), length: um(length) }, amongOutlines),
     x,
     y,
     width: um(width),

@@ -1,21 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { coverageOf, findingsOf, type Limits, worstGrade } from '../../src/artwork';
 import { startCheck } from '../../src/artwork/check';
+import { plainFacts } from '../../src/artwork/facts';
 import { luminance } from '../../src/artwork/findings';
 import { fromInches, fromMm } from '../../src/units';
 import { paint, RED, shape } from './pixels';
 
 const limits: Limits = { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2), white: fromMm(0) };
-const facts = {
-  profile: null,
-  gamma: null,
-  animated: false,
-  deep: false,
-  outside: 0,
-  fonts: [],
-  embedded: null,
-  aspect: 1,
-};
 
 /** A square image of a printed inch count, checked in strips of 50 rows. */
 function checked(n: number, inches: number, ink: Parameters<typeof paint>[2], other: Partial<Limits> = {}) {
@@ -27,7 +18,13 @@ function checked(n: number, inches: number, ink: Parameters<typeof paint>[2], ot
     const rows = Math.min(50, n - top);
     check.add(rgba.subarray(4 * n * top, 4 * n * (top + rows)), top, rows);
   }
-  const result = { ...check.finish(() => undefined), facts, vector: false, shown: 1, clipped: null };
+  const result = {
+    ...check.finish(() => undefined),
+    facts: plainFacts,
+    vector: false,
+    shown: 1,
+    clipped: null,
+  };
   return {
     check: result,
     printed,
@@ -100,7 +97,7 @@ describe('the check of an artwork', () => {
 
   it('takes pixels for as the file says they are, and tells the height that goes with them', () => {
     const { check, printed } = checked(300, 1, disc(300));
-    const shaped = { ...check, facts: { ...facts, aspect: 2 } };
+    const shaped = { ...check, facts: { ...plainFacts, aspect: 2 } };
     const [stretched] = findingsOf(shaped, printed, limits);
     // Pixels half as wide as high: 25.4 mm across are 50.8 mm down.
     expect(stretched).toMatchObject({ code: 'stretched', height: fromMm(50.8) });
@@ -112,7 +109,7 @@ describe('the check of an artwork', () => {
     const { check, printed } = checked(300, 1, disc(300));
     const drawing = { ...check, vector: true, shown: 0.5 };
     const grades = (embedded: number, fonts: readonly string[] = []) =>
-      findingsOf({ ...drawing, facts: { ...facts, embedded, fonts } }, printed, limits).map(
+      findingsOf({ ...drawing, facts: { ...plainFacts, embedded, fonts } }, printed, limits).map(
         ({ code, grade }) => `${code} ${grade}`,
       );
     // Half of the drawing is an inch wide: 600 pixels across all of it are 300 an inch.
@@ -186,7 +183,7 @@ describe('the check of an artwork', () => {
     const found = findingsOf(
       {
         ...checked(140, 1, disc(140)).check,
-        facts: { ...facts, profile: 'Wide RGB', deep: true, animated: true },
+        facts: { ...plainFacts, profile: 'Wide RGB', deep: true, animated: true },
       },
       { width: fromInches(1), height: fromInches(1), shade: null },
       limits,

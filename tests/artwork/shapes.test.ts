@@ -1,19 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { findingsOf, type Limits, whitePlaces } from '../../src/artwork';
 import { startCheck } from '../../src/artwork/check';
+import { plainFacts } from '../../src/artwork/facts';
 import { fromMm } from '../../src/units';
 
 const usual: Limits = { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.1), white: fromMm(0) };
-const facts = {
-  profile: null,
-  gamma: null,
-  animated: false,
-  deep: false,
-  outside: 0,
-  fonts: [],
-  embedded: null,
-  aspect: 1,
-};
 const INCH = 25.4;
 
 /** A shape in millimetres by the distance to its edge, negative within it. */
@@ -33,7 +24,13 @@ function checked(width: number, height: number, ppi: number, shape: Shape, opaci
     }
     check.add(row, y, 1);
   }
-  const found = { ...check.finish(() => undefined), facts, vector: false, shown: 1, clipped: null };
+  const found = {
+    ...check.finish(() => undefined),
+    facts: plainFacts,
+    vector: false,
+    shown: 1,
+    clipped: null,
+  };
   return { found, findings: findingsOf(found, printed, limits), size: { width, height } };
 }
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { findingsOf, type Limits } from '../../src/artwork';
 import { startCheck } from '../../src/artwork/check';
 import { addInk, noInk } from '../../src/artwork/coverage';
+import { plainFacts } from '../../src/artwork/facts';
 import { mended } from '../../src/artwork/mend';
 import { mostLines } from '../../src/artwork/screening';
 import type { Mend } from '../../src/model';
@@ -38,17 +39,13 @@ function found(image: { rgba: Uint8ClampedArray; width: number; height: number }
   const printed = { width: mm, height: mm, shade: null };
   const check = startCheck(image, printed, limits);
   check.add(image.rgba, 0, image.height);
-  const facts = {
-    profile: null,
-    gamma: null,
-    animated: false,
-    deep: false,
-    outside: 0,
-    fonts: [],
-    embedded: null,
-    aspect: 1,
+  const result = {
+    ...check.finish(() => undefined),
+    facts: plainFacts,
+    vector: false,
+    shown: 1,
+    clipped: null,
   };
-  const result = { ...check.finish(() => undefined), facts, vector: false, shown: 1, clipped: null };
   return { result, codes: findingsOf(result, printed, limits).map(({ code }) => code) };
 }
 

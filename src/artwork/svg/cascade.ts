@@ -1,6 +1,6 @@
 import { Cursor } from './cursor';
 import { piecesOf } from './markup';
-import { withoutComments } from './styles';
+import { rulesWithin, withoutComments } from './styles';
 
 /** What is asked of an element by which rules are chosen. */
 interface Element {
@@ -103,16 +103,7 @@ function selectorOf(text: string): { compounds: Compound[]; weight: number } | n
 function styleSheetOf(css: string): StyleSheet {
   const rules = new Map<string, Rule[]>();
   let order = 0;
-  const cursor = new Cursor(withoutComments(css).replace(/<!--|-->/g, ' '));
-  while (!cursor.isAtEnd) {
-    let selector = cursor.until('{}');
-    cursor.at += 1;
-    let body = cursor.until('{}');
-    while (cursor.text.charAt(cursor.at) === '{') {
-      cursor.at += 1;
-      selector = body;
-      body = cursor.until('{}');
-    }
+  for (const [selector, body] of rulesWithin(withoutComments(css).replace(/<!--|-->/g, ' '))) {
     const declarations = declarationsOf(body);
     for (const each of selector.slice(selector.lastIndexOf(';') + 1).split(',')) {
       const read = declarations.size > 0 && !/^\s*@/.test(selector) ? selectorOf(each) : null;

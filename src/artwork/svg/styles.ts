@@ -88,10 +88,9 @@ export function withoutComments(css: string): string {
   return parts.join(' ');
 }
 
-/** The rules of a style sheet that draw by something else, wider than they are rather than narrower. */
-export function rulesIn(css: string): Rules {
-  const rules = new Map<string, Map<string, Drawn>>();
-  const cursor = new Cursor(unescaped(withoutComments(css)));
+/** Each rule of a style sheet without comments: what chooses, and what stands between its braces. */
+export function* rulesWithin(css: string): Generator<readonly [selector: string, body: string]> {
+  const cursor = new Cursor(css);
   while (!cursor.isAtEnd) {
     let selector = cursor.until('{}');
     cursor.at += 1;
@@ -102,6 +101,14 @@ export function rulesIn(css: string): Rules {
       selector = body;
       body = cursor.until('{}');
     }
+    yield [selector, body];
+  }
+}
+
+/** The rules of a style sheet that draw by something else, wider than they are rather than narrower. */
+export function rulesIn(css: string): Rules {
+  const rules = new Map<string, Map<string, Drawn>>();
+  for (const [selector, body] of rulesWithin(unescaped(withoutComments(css)))) {
     const declarations = declarationsIn(body);
     if (declarations.size === 0) continue;
     for (const name of selector.split(',').flatMap(namesOf)) {
