@@ -60,7 +60,7 @@ export const prices: Words['prices'] = {
   groups: {
     aim: 'Lo que un estampado cuesta al cliente',
     order: 'Además, por pedido',
-    quote: 'Presupuestos',
+    quote: 'Presupuestos y notas',
   },
   by: 'El precio de un estampado sale',
   bys: { cost: 'de lo que cuesta', placement: 'de cada zona', length: 'del largo de película' },
