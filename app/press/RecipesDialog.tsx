@@ -106,10 +106,10 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
   const book = useShop((shop) => shop.book);
   const recipe = pressRecipe(book, peel, fabric);
   const known = book.recipe[pressKey(peel, fabric)];
-  const { temperature: unit } = useStation();
+  const station = useStation();
   const ways = useWays();
   const { values, set, field, fields, told, origin, questions, save } = useRecipeForm(
-    pressTable(unit),
+    pressTable(station),
     recipe,
     (next) => questionPress(fabric, next),
     (next) => edits.setPress({ peel, fabric }, next),
@@ -151,7 +151,7 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
         <History
           lines={known.history.map(({ until, values: before, origin }) => ({
             until,
-            text: `${press.line(before, bothDegrees(before.temperature, unit, ways.locale), ways)} · ${press.origins[origin]}`,
+            text: `${press.line(before, bothDegrees(before.temperature, station.temperature, ways.locale), ways)} · ${press.origins[origin]}`,
           }))}
         />
       )}

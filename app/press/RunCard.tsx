@@ -136,7 +136,7 @@ export function RunCard({ run, paper, made }: CardProps) {
                     </span>
                     <span>
                       {name}, {area(size.width, size.height, ways)}
-                      {isPressed && `, ${pressSeconds(recipe, size)} s`}
+                      {isPressed && `, ${pressSeconds(recipe, size, station)} s`}
                     </span>
                     <Boxes count={numbers.length} />
                   </li>

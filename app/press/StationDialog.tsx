@@ -51,7 +51,7 @@ export function StationDialog() {
             onChange={(oneClosing) => set({ oneClosing })}
           />
           {form.fields('perHour', 'hands', 'presses')}
-          {form.fields('platenWidth', 'platenLength', 'ovenWidth', 'ovenLength')}
+          {form.fields('platenWidth', 'platenLength', 'large', 'ovenWidth', 'ovenLength')}
         </FieldGroup>
         <FieldGroup isFolded title={words.groups.hours} told={form.told('monday', 'saturday', 'sunday')}>
           <p className="quiet small">{words.hoursHint}</p>

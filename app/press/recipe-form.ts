@@ -1,5 +1,4 @@
-import type { Curer, CureValues, Origin, PressValues } from '../../src/model';
-import { LARGE } from '../../src/pressing';
+import type { Curer, CureValues, Origin, PressValues, Station } from '../../src/model';
 import { parseTemperature, type Temperature, type TemperatureUnit, toDegrees } from '../../src/units';
 import { type Codec, told } from '../parts/fields/codec';
 import { fieldsIn, formTable } from '../parts/fields/form';
@@ -26,8 +25,8 @@ const field = fieldsIn(({ recipeForm }) => recipeForm);
 const pressing = placesIn<Recipe<PressValues>>();
 const curing = placesIn<Recipe<CureValues>>();
 
-/** How a fabric is pressed. */
-export const pressTable = (unit: TemperatureUnit) => {
+/** How a fabric is pressed at a station. */
+export const pressTable = ({ temperature: unit, press: { large } }: Station) => {
   const values = pressing.to('values');
   const time = values.to('seconds');
   return formTable({
@@ -37,7 +36,7 @@ export const pressTable = (unit: TemperatureUnit) => {
         words.temperature(unit),
       ),
       small: field(time.to('small'), seconds, 'small'),
-      large: field(time.to('large'), seconds, (words, ways) => words.large(rulerLength(LARGE, ways))),
+      large: field(time.to('large'), seconds, (words, ways) => words.large(rulerLength(large, ways))),
       prePress: field(values.to('prePress'), seconds, 'prePress'),
       wait: field(values.to('wait'), seconds, 'wait'),
       second: field(values.to('secondPress'), seconds, 'second'),

@@ -31,6 +31,7 @@ export const stationTable = formTable({
     presses: field(press.to('count'), presses, 'presses'),
     platenWidth: field(press.to('platen').to('width'), size, 'platenWidth'),
     platenLength: field(press.to('platen').to('length'), size, 'platenLength'),
+    large: field(press.to('large'), size, 'large', { hint: 'largeHint' }),
     ovenWidth: field(oven.to('width'), size, 'ovenWidth'),
     ovenLength: field(oven.to('length'), size, 'ovenLength'),
     warmUp: field(printer.to('warmUp'), minutes, 'warmUp'),

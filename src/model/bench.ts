@@ -104,6 +104,8 @@ export const stationSchema = z.object({
   press: z.object({
     count: z.int().check(z.minimum(0), z.maximum(20)),
     platen: area,
+    /** A transfer is pressed as a large one when its longer side is at least so long. */
+    large: size,
     warmUp: seconds,
     /** For each degree Celsius, up and down. */
     rise: seconds,

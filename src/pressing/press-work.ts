@@ -52,13 +52,16 @@ function alike(source: WorkSource, closings: readonly PlatenClosing[]): Alike[] 
 
 /** How long one closing takes of hands and press: all of it, or what is before the wait and what is behind it. */
 function closingTimes(
-  { handling }: Station,
+  station: Station,
   values: PressValues,
   { copies: [first, ...others] }: PlatenClosing,
   isFirst: boolean,
 ): { cycle: number; second: number | null } {
+  const { handling } = station;
   const place = handling.place * (1 + others.length);
-  const seconds = Math.max(...[first, ...others].map((copy) => pressSeconds(values, uprightSize(copy))));
+  const seconds = Math.max(
+    ...[first, ...others].map((copy) => pressSeconds(values, uprightSize(copy), station)),
+  );
   const closed = handling.dress + (isFirst ? values.prePress : 0) + place + seconds;
   if (values.wait < LEAVE) return { cycle: closed + values.wait + place + values.secondPress, second: null };
   const more = handling.place * others.length;

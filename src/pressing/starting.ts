@@ -129,14 +129,12 @@ export function startingCure(by: Curer): CureValues {
   };
 }
 
-/** A transfer is large when its longer side is at least so long: common practice, no source. */
-export const LARGE = fromMm(200);
-
-/** How long a transfer is pressed. */
+/** How long a transfer of a size is pressed at a station. */
 export const pressSeconds = (
   { seconds }: Pick<PressValues, 'seconds'>,
   size: { readonly width: Micrometres; readonly height: Micrometres },
-): Seconds => (Math.max(size.width, size.height) >= LARGE ? seconds.large : seconds.small);
+  { press: { large } }: Pick<Station, 'press'>,
+): Seconds => (Math.max(size.width, size.height) >= large ? seconds.large : seconds.small);
 
 /** Monday to Friday from 8 to 5 with half an hour at noon (common practice, no source). */
 const startingHours: Hours = {
@@ -157,6 +155,9 @@ const platens = {
   in: { width: fromUnit(16, 'in'), length: fromUnit(20, 'in') },
 } as const;
 
+/** From where a transfer is pressed longer (common practice, no source). */
+const larges = { mm: fromMm(200), in: fromUnit(8, 'in') } as const;
+
 /** A desktop printer, one pair of hands and one press that also cures (common practice, no source). */
 export const startingStation = (
   temperature: Station['temperature'],
@@ -173,6 +174,7 @@ export const startingStation = (
   press: {
     count: 1,
     platen: platens[unit],
+    large: larges[unit],
     warmUp: fromMinutes(12),
     rise: asSeconds(3),
     fall: asSeconds(8),

@@ -347,7 +347,7 @@ const forms: Readonly<Record<FormName, readonly ReturnType<typeof drawn>[]>> = {
   curing: curers.flatMap((by) => degrees.map((unit) => drawn(cureTable(unit, by), curing))),
   film: [drawn(filmTable, film)],
   limits: [drawn(limitsTable, limits)],
-  pressing: degrees.map((unit) => drawn(pressTable(unit), pressing)),
+  pressing: degrees.map((unit) => drawn(pressTable(startingStation(unit)), pressing)),
   prices: [
     drawn(
       pricesTable,

@@ -231,11 +231,11 @@ describe('migration', () => {
       state: 'placed',
       place: { x: 5000, y: 10_000, angle: 0, pinned: false },
     });
-    const { platen } = startingStation('F', 'in').press;
+    const { platen, large } = startingStation('F', 'in').press;
     const { press, ...station } = startingStation('F');
     expect(readRecord('settings', migrated?.get('settings/shop'))?.station).toEqual({
       ...station,
-      press: { ...press, platen },
+      press: { ...press, platen, large },
       oven: platen,
       hours: expect.objectContaining({ closed: [] }),
     });
@@ -926,6 +926,32 @@ describe('migration', () => {
         },
         [other[0]]: other[1],
       });
+  });
+
+  it('presses as large from 200 mm before version 38, in inch shops from 8 in; a received run goes on as it did', () => {
+    const station = (large: object) => ({ press: { count: 1, ...large }, hands: 1 });
+    const run = (large: object) => ({ state: 'locked', received: { station: station(large) } });
+    const step = (large: object) => {
+      const back = [{ op: 'add', path: ['run', 'r'], value: run(large) }];
+      return { redo: back, undo: back };
+    };
+    for (const [unit, large] of [
+      ['mm', 200_000],
+      ['in', 203_200],
+    ] as const) {
+      const stored = new Map<string, unknown>([
+        ['settings/shop', { unit, station: station({}) }],
+        ['run/r', run({})],
+        ['step/1', step({})],
+        other,
+      ]);
+      expect(Object.fromEntries(migrate(stored, 37) ?? [])).toEqual({
+        'settings/shop': { unit, station: station({ large }) },
+        'run/r': run({ large: 200_000 }),
+        'step/1': step({ large: 200_000 }),
+        [other[0]]: other[1],
+      });
+    }
   });
 
   it('keeps no mark of a shop that had none before version 35', () => {

@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { curers, fabrics, peels } from '../../src/model';
-import { pressSeconds, questionCure, questionPress, startingCure, startingPress } from '../../src/pressing';
+import {
+  pressSeconds,
+  questionCure,
+  questionPress,
+  startingCure,
+  startingPress,
+  startingStation,
+} from '../../src/pressing';
 import { asSeconds, fromDegrees, fromMm, toDegrees } from '../../src/units';
 
 const degrees = (value: Parameters<typeof toDegrees>[0]) => Math.round(toDegrees(value, 'F'));
@@ -26,8 +33,11 @@ describe('recipes to start with', () => {
 
   it('press large transfers longer, and wait longer the colder the film is peeled', () => {
     const recipe = startingPress('hot', 'cotton');
-    const seconds = (mm: number) => pressSeconds(recipe, { width: fromMm(mm), height: fromMm(20) });
-    expect(seconds(89)).toBeLessThan(seconds(280));
+    const seconds = (mm: number, unit: 'mm' | 'in') =>
+      pressSeconds(recipe, { width: fromMm(mm), height: fromMm(20) }, startingStation('C', unit));
+    const { small, large } = recipe.seconds;
+    expect([89, 199.9, 200, 280].map((mm) => seconds(mm, 'mm'))).toEqual([small, small, large, large]);
+    expect([200, 203.1, 203.2].map((mm) => seconds(mm, 'in'))).toEqual([small, small, large]);
     const waits = peels.map((peel) => startingPress(peel, 'cotton').wait);
     expect(waits[0]).toBe(0);
     expect(waits.toSorted((a, b) => a - b)).toEqual(waits);

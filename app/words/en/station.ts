@@ -17,6 +17,8 @@ export const station = {
   presses: 'Presses',
   platenWidth: 'Platen, width',
   platenLength: 'Platen, length',
+  large: 'A transfer is large from',
+  largeHint: 'Its longer side. Recipes give small and large transfers their own seconds.',
   pressWarmUp: 'Press’s warm-up',
   rise: 'Seconds for each °C up',
   fall: 'Seconds for each °C down',

@@ -19,6 +19,8 @@ export const station: Words['station'] = {
   presses: 'Planchas',
   platenWidth: 'Placa, ancho',
   platenLength: 'Placa, largo',
+  large: 'Un transfer es grande desde',
+  largeHint: 'Su lado más largo. Las recetas dan sus propios segundos a transfers pequeños y grandes.',
   pressWarmUp: 'Calentamiento de la plancha',
   rise: 'Segundos por cada °C de subida',
   fall: 'Segundos por cada °C de bajada',

@@ -34,6 +34,7 @@ import { writeCutFiles } from './34-cut-files';
 import { keepMark } from './35-mark';
 import { layWhite } from './36-white';
 import { nameCopies } from './37-copy-names';
+import { askForLarge } from './38-large';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -76,6 +77,7 @@ const migrations: readonly Migration[] = [
   keepMark,
   layWhite,
   nameCopies,
+  askForLarge,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;
