@@ -390,11 +390,12 @@ export const acts: readonly Act[] = [
     room: 'Press',
     weight: 8,
     async act(page, chance) {
+      // The day is planned anew behind the list, which is another one then.
       const jobs = page.locator('.job-list input:not([disabled])');
-      const job = await drawn(jobs, chance);
-      if (!job) return null;
-      await job.click();
-      return 'a job';
+      return onlyIfThere(await drawn(jobs, chance), async (job) => {
+        await job.click({ timeout: 5_000 });
+        return 'a job';
+      });
     },
   },
   { name: 'untick a job', room: 'Press', weight: 2, act: pressing(/^Untick: /) },
