@@ -7,6 +7,9 @@ import { useWords } from '../words';
 /** For how long a notice stays, in milliseconds: what needs care longer than what went well, what failed until it is read. */
 const READ = { plain: 7000, care: 20_000, error: null } as const;
 
+/** Between the news and what stands above them, in pixels. */
+const CLEAR = 8;
+
 /** Tells the page how much room the news takes at its foot, so that what lies under them can be scrolled clear of them. */
 function useRoomForNews() {
   const place = useRef<HTMLDivElement>(null);
@@ -14,7 +17,7 @@ function useRoomForNews() {
     const { current } = place;
     if (!current) return;
     const sizes = new ResizeObserver(() =>
-      document.body.style.setProperty('--news', `${current.offsetHeight}px`),
+      document.body.style.setProperty('--news', `${current.offsetHeight && current.offsetHeight + CLEAR}px`),
     );
     sizes.observe(current);
     return () => sizes.disconnect();

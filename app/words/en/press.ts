@@ -1,7 +1,7 @@
 import type { Beyond, Curer, Fabric, Origin, Peel, PressValues, Run } from '../../../src/model';
 import type { Batch, Bottleneck, FabricCaution, JobKind, Worker, WorkProblem } from '../../../src/pressing';
 import { counted, type Moment, type Ways, whole } from '../format';
-import { figure, type SentencePart, say } from '../format/sentence';
+import { figure, type SentencePart, say, stopAfter } from '../format/sentence';
 import { when } from './when';
 
 const workers: Record<Worker, string> = {
@@ -93,7 +93,7 @@ export const press = {
   sentence: (end: Moment, runs: number, ways: Ways): SentencePart[] => [
     say('Done by '),
     figure(when(end)),
-    say(runs > 1 ? `, all ${counted(runs, 'open run', 'open runs', ways)}.` : '.'),
+    runs > 1 ? say(`, all ${counted(runs, 'open run', 'open runs', ways)}.`) : stopAfter(when(end)),
   ],
   notPlanned: (run: string) => `${run} is not in this plan. Look at it here to see why.`,
   inRuns: 'runs',

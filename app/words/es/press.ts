@@ -2,7 +2,7 @@ import type { PressValues } from '../../../src/model';
 import type { JobKind, Worker } from '../../../src/pressing';
 import type { Words } from '../en';
 import { counted, type Ways, whole } from '../format';
-import { figure, say } from '../format/sentence';
+import { figure, say, stopAfter } from '../format/sentence';
 import { when } from './when';
 
 const workers: Record<Worker, string> = {
@@ -92,7 +92,9 @@ export const press: Words['press'] = {
   sentence: (end, runs, ways) => [
     say('Lista '),
     figure(when(end)),
-    say(runs > 1 ? `, con ${counted(runs, 'tirada abierta', 'tiradas abiertas', ways)}.` : '.'),
+    runs > 1
+      ? say(`, con ${counted(runs, 'tirada abierta', 'tiradas abiertas', ways)}.`)
+      : stopAfter(when(end)),
   ],
   notPlanned: (run) => `${run} no está en este plan. Al elegirla aquí se ve por qué.`,
   inRuns: 'tiradas',

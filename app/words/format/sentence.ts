@@ -10,7 +10,7 @@ export const say = (text: string): SentencePart => ({ text, figure: false, opens
 
 export const figure = (text: string): SentencePart => ({ text, figure: true, opens: false });
 
-/** The full stop of a sentence; a time that ends in one, `9:48 p. m.`, needs no other. */
-export const stopAfter = (text: string): SentencePart => say(text.endsWith('.') ? '' : '.');
+/** The full stop of a sentence; a time that ends in one, `9:48 p. m.`, needs no other, nor one that is still worked out, `…`. */
+export const stopAfter = (text: string): SentencePart => say(/[.…]$/.test(text) ? '' : '.');
 
 export const opening = (text: string): SentencePart => ({ text, figure: true, opens: true });

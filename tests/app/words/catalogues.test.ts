@@ -77,6 +77,17 @@ describe('Spanish', () => {
     ).toEqual([]);
   });
 
+  it.each([
+    ['English', 'english'],
+    ['Spanish', 'spanish'],
+  ] as const)('ends no sentence twice, also after a time as 9:48 p. m.: %s', (_, language) => {
+    expect(
+      said
+        .filter((each) => /\.\s?\./.test(each[language]))
+        .map(({ place, ...each }) => [place, each[language]]),
+    ).toEqual([]);
+  });
+
   it('writes every count as the language does: 1,234 and never 1234', () => {
     // Numbers that name something, as a copy's or a span's, are no counts and have small samples.
     expect(

@@ -33,6 +33,12 @@ function say(message: unknown, list: readonly unknown[]): unknown {
   }
 }
 
+/** A sentence in pieces is said as a whole. */
+const joined = (value: unknown): unknown =>
+  Array.isArray(value) && value.every((part) => isCatalogue(part) && typeof part.text === 'string')
+    ? value.map(({ text }) => text).join('')
+    : value;
+
 /** Walks both catalogues at once and says every message in both languages. */
 function sayAll(english: unknown, spanish: unknown, place = ''): Said[] {
   if (typeof english === 'string') return [{ place, english, spanish: String(spanish) }];
@@ -40,7 +46,7 @@ function sayAll(english: unknown, spanish: unknown, place = ''): Said[] {
     const lists = argumentsFor(place, english as never, inEnglish);
     const spanishLists = argumentsFor(place, english as never, inSpanish);
     return lists.flatMap((list, index) =>
-      sayAll(say(english, list), say(spanish, spanishLists[index] ?? []), `${place}()`),
+      sayAll(joined(say(english, list)), joined(say(spanish, spanishLists[index] ?? [])), `${place}()`),
     );
   }
   if (!isCatalogue(english) || !isCatalogue(spanish)) return [];
