@@ -20,14 +20,14 @@ import { Form } from '../parts/Form';
 import { shortLength } from '../parts/fields/lengths';
 import { type FormOf, useForm } from '../parts/fields/useForm';
 import { TryButton } from '../parts/TryButton';
-import { useOpenRun, useWays } from '../store/selectors';
+import { settingsOrFirst, useOpenRun, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { useTrials } from '../store/trials';
 import { openDialog } from '../store/view';
 import { Window } from '../windows/Window';
 import { useAllWords, type Words } from '../words';
-import { filmLength, money, percent, type Ways } from '../words/format';
-import { type FilmField, filmEntry, filmTable, newFilm, SPARE, togetherOf } from './film-form';
+import { filmLength, money, percent, rulerLength, type Ways } from '../words/format';
+import { type FilmField, filmEntry, filmTable, newFilm, nineCuts, SPARE, togetherOf } from './film-form';
 
 const sheetNames = keysOf(sheetSizes);
 
@@ -43,6 +43,7 @@ function FilmForm({ run, film: ofRun }: { run: Run; film: Film }) {
   const { filmForm: words, common } = useAllWords();
   const ways = useWays();
   const films = useShop(({ book }) => book.film);
+  const { printer } = useShop(({ book }) => settingsOrFirst(book).station);
   const [chosen, setChosen] = useState<string>(ofRun.id);
   const form = useForm(filmTable, () => filmEntry(ofRun), ways);
 
@@ -52,7 +53,7 @@ function FilmForm({ run, film: ofRun }: { run: Run; film: Film }) {
     form.begin(
       film
         ? filmEntry(film)
-        : newFilm(id === 'new-sheets' ? 'sheets' : 'roll', firstFilm('', ways.currency, ways.unit)),
+        : newFilm(id === 'new-sheets' ? 'sheets' : 'roll', firstFilm('', ways.currency, ways.unit), printer),
     );
   };
   const save = (fields: FilmFields) => {
@@ -78,7 +79,7 @@ function FilmForm({ run, film: ofRun }: { run: Run; film: Film }) {
           />
         )}
         {!locked && Object.keys(films).length > 1 && <FilmsTried onChoose={choose} />}
-        <FilmFieldset form={form} />
+        <FilmFieldset form={form} isNew={!films[chosen]} />
         <div className="actions">
           {films[chosen] && chosen !== run.film && (
             <Button
@@ -104,7 +105,8 @@ function FilmForm({ run, film: ofRun }: { run: Run; film: Film }) {
 
 type FormOfFilm = FormOf<FilmFields, FilmField>;
 
-function FilmFieldset({ form }: { form: FormOfFilm }) {
+/** @param isNew whether what must be asked of new film stands open */
+function FilmFieldset({ form, isNew }: { form: FormOfFilm; isNew: boolean }) {
   const { filmForm: words, press } = useAllWords();
   const { record, field } = form;
   return (
@@ -120,7 +122,12 @@ function FilmFieldset({ form }: { form: FormOfFilm }) {
           onChange={(peel) => form.choose({ ...record, peel })}
         />
       </FieldGroup>
-      <FieldGroup isFolded title={words.groups.cutting} told={form.told('gap', 'spanMax')}>
+      <FieldGroup
+        key={isNew ? 'new' : 'known'}
+        isFolded={!isNew}
+        title={words.groups.cutting}
+        told={form.told('gap', 'spanMax', 'cutBlank')}
+      >
         {field('gap')}
         <Choice
           label={words.cutting}
@@ -152,9 +159,19 @@ function FilmFieldset({ form }: { form: FormOfFilm }) {
           <SpanHelp onSpan={(span) => form.type({ spanMax: size.show(span, form.reader) })} />
         )}
         {field('cutBlank')}
+        {record.kind === 'roll' && <CutsTake form={form} roll={record} />}
       </FieldGroup>
       <FieldGroup isFolded title={words.groups.printing} told={form.told('lead', 'tail', 'left', 'right')}>
-        {form.fields('left', 'right', 'lead', 'tail', 'curl', 'jobBlank', 'unreached')}
+        {form.fields('left', 'right', 'lead', 'tail', 'curl', 'jobBlank')}
+        {record.kind === 'roll' && (
+          <Choice
+            label={words.jobs}
+            value={record.jobs}
+            options={(['run', 'span'] as const).map((value) => ({ value, label: words.jobsOf[value] }))}
+            onChange={(jobs) => form.choose({ ...record, jobs })}
+          />
+        )}
+        {field('unreached')}
       </FieldGroup>
       {record.kind === 'roll' && (
         <FieldGroup isFolded={record.noPrint.length === 0} title={words.groups.damage}>
@@ -162,6 +179,25 @@ function FilmFieldset({ form }: { form: FormOfFilm }) {
         </FieldGroup>
       )}
     </>
+  );
+}
+
+/** What the blank per cut takes of a run, and what the shop has said of its printer. */
+function CutsTake({ form, roll }: { form: FormOfFilm; roll: Extract<FilmFields, { kind: 'roll' }> }) {
+  const { filmForm: words } = useAllWords();
+  const ways = useWays();
+  const { feedsBack } = useShop(({ book }) => settingsOrFirst(book).station.printer);
+  const typed = form.textOf('cutBlank') ?? '';
+  const { cut, film, cost } = nineCuts(roll, typed, form.reader);
+  const read = shortLength('zero').read(typed, form.reader);
+  const isNothing = read.ok && read.value === 0;
+  if (feedsBack) return isNothing ? null : <p className="hint">{words.drawnBack}</p>;
+  return (
+    <div className={feedsBack === false && isNothing ? 'hint care' : 'hint'}>
+      <p>{words.nineCuts(rulerLength(cut, ways), filmLength(film, ways), money(cost, ways))}</p>
+      {feedsBack === null && <p>{words.askDrawnBack}</p>}
+      {feedsBack === false && isNothing && <p>{words.notDrawnBack}</p>}
+    </div>
   );
 }
 

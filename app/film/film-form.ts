@@ -1,17 +1,18 @@
-import type { FilmFields } from '../../src/editing';
-import { type Film, type Roll, ranges } from '../../src/model';
+import { type FilmFields, jobsBy } from '../../src/editing';
+import { type Film, filmCost, type Roll, ranges, type Station } from '../../src/model';
 import {
   asMinor,
   fail,
   fromInches,
   fromMm,
   type Micrometres,
+  type Minor,
   ok,
   parseLength,
   parseShare,
   um,
 } from '../../src/units';
-import { type Codec, optional } from '../parts/fields/codec';
+import { type Codec, optional, type Reader } from '../parts/fields/codec';
 import { type Entry, fieldsIn, formTable } from '../parts/fields/form';
 import { filmLength, shortLength } from '../parts/fields/lengths';
 import { money } from '../parts/fields/money';
@@ -38,6 +39,29 @@ const gap: Codec<Micrometres> = {
     return read.ok ? ok(um(2 * Math.ceil(read.value / 2))) : read;
   },
 };
+
+/** Nobody may leave it open: not every printer draws its film back. */
+const cutBlank: Codec<Micrometres> = {
+  ...length,
+  read: (typed, reader) =>
+    typed.trim() === '' ? fail(reader.words.filmForm.cutBlankNeeded) : length.read(typed, reader),
+};
+
+/** From head to knife where nobody has measured it yet: an inch or so (common practice, no source). */
+const USUAL_CUT = { mm: fromMm(25), in: fromInches(1) } as const;
+const CUTS = 9;
+
+/** What nine cuts of a roll take: its blank per cut as typed, or a usual one while that is nothing; the film, and what it costs. */
+export function nineCuts(
+  roll: Pick<Roll, 'price'>,
+  typed: string,
+  reader: Reader,
+): { readonly cut: Micrometres; readonly film: Micrometres; readonly cost: Minor } {
+  const read = length.read(typed, reader);
+  const cut = read.ok && read.value > 0 ? read.value : USUAL_CUT[reader.unit];
+  const film = um(CUTS * cut);
+  return { cut, film, cost: filmCost(film, roll) };
+}
 
 const nearShare: Codec<number> = {
   ...share(),
@@ -106,7 +130,7 @@ export const filmTable = formTable({
       hint: ({ spanHint }, ways) => spanHint(rulerLength(SPARE[ways.unit], ways)),
     }),
     jobBlank: field(roll.to('jobBlank'), length, 'jobBlank'),
-    cutBlank: field(roll.to('cutBlank'), length, 'cutBlank', {
+    cutBlank: field(roll.to('cutBlank'), cutBlank, 'cutBlank', {
       hint: 'cutBlankHint',
     }),
     unreached: field(roll.to('unreached'), length, 'unreached'),
@@ -154,8 +178,19 @@ export type FilmField = keyof typeof filmTable.fields;
 
 export const filmEntry = (record: FilmFields): Entry<FilmFields, FilmField> => ({ record, typed: {} });
 
-/** A new film that is like another one, but for what is asked for anew. What a roll costs says nothing of a sheet. */
-export function newFilm(kind: Film['kind'], like: FilmFields): Entry<FilmFields, FilmField> {
+/**
+ * A new film that is like another one, but for what is asked for anew. What a roll costs says nothing of a sheet.
+ * @param printer how it takes a roll, as far as the shop has said
+ */
+export function newFilm(
+  kind: Film['kind'],
+  like: FilmFields,
+  { sends, feedsBack }: Pick<Station['printer'], 'sends' | 'feedsBack'>,
+): Entry<FilmFields, FilmField> {
+  if (kind === 'roll' && like.kind === 'roll') {
+    const record = { ...like, jobs: sends === null ? like.jobs : jobsBy(sends) };
+    return { record, typed: { name: '', ...(feedsBack ? {} : { cutBlank: '' }) } };
+  }
   if (kind === like.kind) return { record: like, typed: { name: '' } };
   const { width, margins, gap, cutting, together, peel, curl, archived } = like;
   const common = { name: '', width, margins, gap, cutting, together, peel, curl, archived };

@@ -1,4 +1,4 @@
-import { type LaidRun, problemOnFilm, sheetStart, takenOffRoll } from '../../src/layout';
+import { type LaidRun, leastOffRoll, problemOnFilm, sheetStart } from '../../src/layout';
 import { type FilmAmount, leastFilm } from '../../src/packing';
 import type { Micrometres } from '../../src/units';
 import { useLaidRun } from '../store/selectors';
@@ -11,9 +11,10 @@ interface Shortest {
   readonly length: Micrometres;
 }
 
-function shortestOn(film: LaidRun['film'], least: FilmAmount): Shortest {
+function shortestOn(run: LaidRun, least: FilmAmount): Shortest {
+  const { film } = run;
   if (least.kind === 'roll') {
-    const length = takenOffRoll({ film, lengthUsed: least.length });
+    const length = leastOffRoll(film, least.length, run);
     return { film: { kind: 'roll', length }, length };
   }
   return { film: least, length: sheetStart(film, least.sheets) };
@@ -26,7 +27,7 @@ function shortestOf(run: LaidRun): Shortest | null {
   const problem = problemOnFilm(run);
   if (problem.pieces.length === 0) return null;
   const key = JSON.stringify(problem);
-  if (last?.key !== key) last = { key, shortest: shortestOn(run.film, leastFilm(problem)) };
+  if (last?.key !== key) last = { key, shortest: shortestOn(run, leastFilm(problem)) };
   return last.shortest;
 }
 

@@ -1,9 +1,10 @@
 import type { LaidRun } from '../../src/layout';
 import type { Beyond } from '../../src/model';
+import { wetWhenWhole } from '../../src/pressing';
 import { lateOrders } from '../panels/late-orders';
 import { TooLargeNotes } from '../panels/TooLargeNotes';
 import { OrderCode } from '../parts/OrderCode';
-import { useBeyondPlan, useWays } from '../store/selectors';
+import { stationOf, useBeyondPlan, useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
 import { useAllWords } from '../words';
 import { dayAndTime, lateness, momentOf, spoken, timeAndDay } from '../words/format';
@@ -13,7 +14,10 @@ export function DayFacts({ run, day }: { run: LaidRun; day: Day }) {
   const { press: words, film } = useAllWords();
   const ways = useWays();
   const { timeline, plan, origin } = day;
-  const { end, least, bottleneck, overWet, changes } = timeline;
+  const { end, least, bottleneck, overWet, overPowdered, changes } = timeline;
+  const station = stationOf(run);
+  const wet = wetWhenWhole(run, station);
+  const isHeld = wet !== null && wet > station.wetLimit;
   const over = spoken(end - least, ways);
   const late = lateOrders(timeline.orders, film, ways);
   return (
@@ -29,7 +33,14 @@ export function DayFacts({ run, day }: { run: LaidRun; day: Day }) {
         {words.changes(changes, ways)}
       </p>
       {late.length > 0 && <p className="care">{late.join(', ')}</p>}
+      {isHeld && (
+        <p className="care">{words.liesWet(run.name, spoken(wet, ways), spoken(station.wetLimit, ways))}</p>
+      )}
       {overWet > 0 && <p className="care">{words.tooWet(spoken(overWet, ways))}</p>}
+      {overPowdered > 0 && <p className="care">{words.tooLongPowdered(spoken(overPowdered, ways))}</p>}
+      {station.printer.sends === null && run.film.kind === 'roll' && (
+        <p className="quiet small">{words.askSends}</p>
+      )}
       {plan.without
         .filter((other) => other.run.id !== run.id)
         .map((other) => (

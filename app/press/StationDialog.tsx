@@ -1,5 +1,5 @@
 import { edits } from '../../src/editing';
-import { curers, type Station } from '../../src/model';
+import { curers, type Station, sendings } from '../../src/model';
 import { Choice } from '../parts/Choice';
 import { FieldGroup } from '../parts/FieldGroup';
 import { Form } from '../parts/Form';
@@ -13,6 +13,12 @@ import { Window } from '../windows/Window';
 import { useAllWords } from '../words';
 import { stationEntry, stationTable } from './station-form';
 
+/** What may be chosen, and that nothing has been said yet. */
+const orUntold = <Value extends string>(values: readonly Value[]): readonly (Value | 'untold')[] => [
+  'untold',
+  ...values,
+];
+
 /** What the shop works with and how long its hands take. Nothing is taken over before "Save". */
 export function StationDialog() {
   const { station: words, press, common } = useAllWords();
@@ -21,6 +27,9 @@ export function StationDialog() {
   const form = useForm(stationTable, () => stationEntry(station), ways);
   const { record } = form;
   const set = (chosen: Partial<Station>) => form.choose({ ...record, ...chosen });
+  const setPrinter = (chosen: Partial<Station['printer']>) =>
+    set({ printer: { ...record.printer, ...chosen } });
+  const { feedsBack } = record.printer;
   const save = (read: Station) => {
     act(edits.editStation(read));
     openDialog(null);
@@ -45,6 +54,18 @@ export function StationDialog() {
             options={curers.map((value) => ({ value, label: press.curers[value] }))}
             onChange={(curer) => set({ curer })}
           />
+          <Choice
+            label={words.sends}
+            value={record.printer.sends ?? 'untold'}
+            options={orUntold(sendings).map((value) => ({ value, label: words.sendings[value] }))}
+            onChange={(sends) => setPrinter({ sends: sends === 'untold' ? null : sends })}
+          />
+          <Choice
+            label={words.feedsBack}
+            value={feedsBack === null ? 'untold' : feedsBack ? 'yes' : 'no'}
+            options={orUntold(['yes', 'no']).map((value) => ({ value, label: words.feedsBacks[value] }))}
+            onChange={(chosen) => setPrinter({ feedsBack: chosen === 'untold' ? null : chosen === 'yes' })}
+          />
           <Tick
             label={words.oneClosing}
             checked={record.oneClosing}
@@ -59,14 +80,14 @@ export function StationDialog() {
           {form.fields('closedDays')}
         </FieldGroup>
         <FieldGroup isFolded title={words.groups.heat} told={form.told('warmUp', 'pressWarmUp', 'wetLimit')}>
-          {form.fields('warmUp', 'check', 'pressWarmUp', 'wetLimit', 'rise', 'fall')}
+          {form.fields('warmUp', 'check', 'pressWarmUp', 'rise', 'fall', 'wetLimit', 'powderLimit', 'trays')}
         </FieldGroup>
         <FieldGroup
           isFolded
           title={words.groups.handling}
           told={form.told('apart', 'dress', 'place', 'pack')}
         >
-          {form.fields('cutOff', 'powder', 'load', 'apart', 'dress', 'place', 'pack')}
+          {form.fields('cutOff', 'powder', 'load', 'loose', 'apart', 'dress', 'place', 'pack')}
         </FieldGroup>
         <FormActions save={common.save} />
       </Form>

@@ -11,6 +11,10 @@ const printer = station.to('printer');
 const press = station.to('press');
 const oven = station.when(({ curer }) => curer !== 'press').to('oven');
 const handling = station.to('handling');
+const loose = station
+  .when(({ cutApart }) => cutApart === 'before-powder')
+  .to('handling')
+  .to('loose');
 
 const open = station.to('hours');
 const weekday = (day: number) =>
@@ -20,6 +24,7 @@ const minutes = duration('min');
 const seconds = duration('s');
 const size = shortLength('above-zero');
 const hands = whole(1, 20, (words) => words.station.handsCount);
+const trays = whole(1, 100, (words) => words.station.traysCount);
 const presses = whole(0, 20, (words) => words.station.count);
 
 /** What the shop works with and how long its hands take, in the order it is asked for. */
@@ -38,11 +43,14 @@ export const stationTable = formTable({
     check: field(printer.to('check'), minutes, 'check'),
     pressWarmUp: field(press.to('warmUp'), minutes, 'pressWarmUp'),
     wetLimit: field(station.to('wetLimit'), minutes, 'wetLimit'),
+    powderLimit: field(station.to('powderLimit'), minutes, 'powderLimit'),
+    trays: field(station.to('trays'), trays, 'trays'),
     rise: field(press.to('rise'), seconds, 'rise'),
     fall: field(press.to('fall'), seconds, 'fall'),
     cutOff: field(handling.to('cutOff'), seconds, 'cutOff'),
     powder: field(handling.to('powder'), seconds, 'powder'),
     load: field(handling.to('load'), seconds, 'load'),
+    loose: field(loose, seconds, 'loose'),
     apart: field(handling.to('cutApart'), seconds, 'apart'),
     dress: field(handling.to('dress'), seconds, 'dress'),
     place: field(handling.to('place'), seconds, 'place'),

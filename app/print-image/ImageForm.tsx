@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import { edits } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
-import { chosenFeed, isByOutlines, type Settings } from '../../src/model';
+import { chosenFeed, isByOutlines, type Settings, sendings } from '../../src/model';
 import {
   fitsPdf,
   fitsTiff,
@@ -11,6 +11,7 @@ import {
   type PrintImage,
   type Scope,
 } from '../../src/output/print-image';
+import { wetWhenWhole } from '../../src/pressing';
 import { fromMm } from '../../src/units';
 import { safeName } from '../files/file-name';
 import { Button } from '../parts/Button';
@@ -21,7 +22,7 @@ import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useAllWords } from '../words';
-import { finePercent, rulerLength, whole as wholeText } from '../words/format';
+import { finePercent, rulerLength, spoken, whole as wholeText } from '../words/format';
 import { Outcome } from './Outcome';
 import { type NamedImage, printImages } from './printing';
 import { useScopes } from './scopes';
@@ -76,12 +77,14 @@ export function ImageForm({ run }: { run: LaidRun }) {
   const settings = useShop(({ book }) => settingsOrFirst(book));
   const { printImage } = settings;
   const feed = chosenFeed(settings);
-  const [chosen, setChosen] = useState('run');
+  const [picked, setPicked] = useState<string | null>(null);
   const [blank, setBlank] = useState(false);
   const [unread, setUnread] = useState<ReadonlySet<'ppi' | 'choke' | 'name'>>(new Set());
+  const scopes = useScopes(run);
+  const usual = settings.station.printer.sends === 'by-span' && scopes.has('spans') ? 'spans' : 'run';
+  const chosen = picked !== null && scopes.has(picked) ? picked : usual;
   // Copies printed anew are a job of their own, with a film of their own; of a draft the image is still to come.
   const noted = chosen === 'chosen' || run.state === 'draft' ? null : { run: run.id, feed };
-  const scopes = useScopes(run);
   const images = useImages(run, scopes.get(chosen)?.scope ?? WHOLE_RUN, feed, settings);
   const shown = useMemo(() => {
     const copies = new Set(images.flatMap(({ image }) => image.copies.map(({ copy }) => copy)));
@@ -104,12 +107,13 @@ export function ImageForm({ run }: { run: LaidRun }) {
   const ready = sources !== null && unread.size === 0 && images.length > 0 && (isWhole || blank);
   return (
     <>
+      {run.film.kind === 'roll' && <Sending run={run} isWhole={chosen === 'run'} />}
       <div className="fields">
         <Choice
           label={words.what}
-          value={scopes.has(chosen) ? chosen : 'run'}
+          value={chosen}
           options={[...scopes].map(([value, { label }]) => ({ value, label }))}
-          onChange={setChosen}
+          onChange={setPicked}
         />
         <Choice
           writes
@@ -173,6 +177,39 @@ export function ImageForm({ run }: { run: LaidRun }) {
           {files > 1 ? words.writeAll(files, ways) : words.write}
         </Button>
       </div>
+    </>
+  );
+}
+
+/** How runs reach the printer, asked until it is said; and how long the first ink of this one would lie wet. */
+function Sending({ run, isWhole }: { run: LaidRun; isWhole: boolean }) {
+  const { printImage: words, station: names } = useAllWords();
+  const ways = useWays();
+  const { station } = useShop(({ book }) => settingsOrFirst(book));
+  const { printer } = station;
+  const wet = wetWhenWhole(run, station);
+  return (
+    <>
+      {printer.sends === null && (
+        <div className="fields">
+          <Choice
+            writes
+            label={names.sends}
+            value="untold"
+            options={(['untold', ...sendings] as const).map((value) => ({
+              value,
+              label: names.sendings[value],
+            }))}
+            onChange={(sends) =>
+              sends !== 'untold' && act(edits.editStation({ printer: { ...printer, sends } }))
+            }
+          />
+          <p className="hint">{words.askedOnce}</p>
+        </div>
+      )}
+      {isWhole && wet !== null && wet > station.wetLimit && (
+        <p className="care">{words.liesWet(spoken(wet, ways), spoken(station.wetLimit, ways))}</p>
+      )}
     </>
   );
 }

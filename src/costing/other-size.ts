@@ -45,9 +45,10 @@ const priceOfArea = (film: Film): number =>
     : film.price / film.length / film.width;
 
 /** What a roll adds to film of sheets; what a printer loses of a roll cannot be known from sheets. */
-const plainRoll: Pick<Roll, 'spanMax' | 'jobBlank' | 'cutBlank' | 'unreached' | 'noPrint'> = {
+const plainRoll: Pick<Roll, 'spanMax' | 'jobBlank' | 'jobs' | 'cutBlank' | 'unreached' | 'noPrint'> = {
   spanMax: null,
   jobBlank: um(0),
+  jobs: 'run',
   cutBlank: um(0),
   unreached: um(0),
   noPrint: [],

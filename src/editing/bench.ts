@@ -10,8 +10,10 @@ import {
   type Origin,
   type Peel,
   type PressValues,
+  type Roll,
   type Run,
   runStates,
+  type Sending,
   type Settings,
   type Spoilage,
 } from '../model';
@@ -68,10 +70,19 @@ export function setCure(
   draft.recipe[key] = { id: asId(key), kind: 'cure', by, ...set, history, changed: now };
 }
 
+/** Changes the shop's equipment. Once it is said how runs reach the printer, it is known what of a roll is a job. */
 export function editStation(draft: BookDraft, fields: Partial<Settings['station']>): void {
   const { shop } = draft.settings;
-  if (shop) Object.assign(shop.station, fields);
+  if (!shop) return;
+  const before = shop.station.printer.sends;
+  Object.assign(shop.station, fields);
+  const { sends } = shop.station.printer;
+  if (sends === null || sends === before) return;
+  for (const film of Object.values(draft.film)) if (film.kind === 'roll') film.jobs = jobsBy(sends);
 }
+
+/** What of a roll is a job, as runs are sent to the printer. */
+export const jobsBy = (sends: Sending): Roll['jobs'] => (sends === 'by-span' ? 'span' : 'run');
 
 /** How far a state is. */
 export const rank = (state: Run['state']): number => runStates.indexOf(state);

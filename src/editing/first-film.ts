@@ -46,6 +46,7 @@ export function firstFilm(name: string, currency: string, unit: Settings['unit']
     spanMax: span,
     curl: fromMm(0),
     jobBlank: fromMm(0),
+    jobs: 'run',
     cutBlank: fromMm(0),
     unreached,
     noPrint: [],

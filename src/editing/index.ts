@@ -7,6 +7,8 @@ export {
 } from './artwork';
 export {
   advanceRun,
+  editStation,
+  jobsBy,
   setPress,
   spoilCopy,
   stepRunBack,

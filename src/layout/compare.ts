@@ -3,6 +3,7 @@ import type { Plan, Problem } from '../packing';
 import { atOnce } from '../planning';
 import { alsoByQuarters, type Micrometres, type Minor } from '../units';
 import { filmTaken } from './figures';
+import { untouched } from './film-shape';
 import { type LaidRun, layRun } from './laid';
 import { type Places, withPlaces } from './offered';
 import { placesOf, problemOf, type RunProblem } from './problem';
@@ -108,7 +109,7 @@ export function laidBy(
 
 /** What a plan takes of a candidate's film. */
 export function filmTried({ film }: Candidate, { used, unplaced }: Plan): FilmTried {
-  const taken = filmTaken(film, used);
+  const taken = filmTaken(film, used, untouched);
   const leftOut = unplaced.reduce((sum, { count }) => sum + count, 0);
   return { film, ...taken, cost: runCost(film, taken), leftOut };
 }

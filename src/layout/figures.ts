@@ -1,8 +1,8 @@
 import { runCost } from '../model';
 import { areaOf } from '../outlines';
-import type { FilmAmount } from '../packing';
+import type { FilmUsed } from '../packing';
 import { type Micrometres, type Minor, um } from '../units';
-import { sheetAt, sheetStart } from './film-shape';
+import { fewestJobs, sheetAt, sheetStart } from './film-shape';
 import { furthestEnd, type LaidCopy, type LaidRun } from './laid';
 
 /** What the sentence over the film says. Shares are between 0 and 1. */
@@ -35,17 +35,41 @@ export function wasteOver(run: Pick<LaidRun, 'copies' | 'film'>, length: Microme
   return length > 0 ? 1 - copyArea(run) / (run.film.width * length) : 0;
 }
 
-/** Film that is taken off a roll by so much of a run: what the printer feeds blank for the job comes on top. */
-export const takenOffRoll = ({ film, lengthUsed }: Pick<LaidRun, 'film' | 'lengthUsed'>): Micrometres =>
-  um(film.kind === 'roll' && lengthUsed > 0 ? lengthUsed + film.jobBlank : lengthUsed);
+/** Film that is taken off a roll by a run: what the printer feeds blank for each of its jobs comes on top. */
+export const takenOffRoll = ({
+  film,
+  lengthUsed,
+  printedTo,
+  spans,
+}: Pick<LaidRun, 'film' | 'lengthUsed' | 'printedTo' | 'spans'>): Micrometres =>
+  film.kind === 'roll'
+    ? um(lengthUsed + film.jobBlank * fewestJobs(film, lengthUsed, { printedTo }, spans?.length))
+    : lengthUsed;
 
-/** Film that is taken for an amount that a run, or a plan of it, lies on. */
+/** Film that so much of a roll takes at the least, into as few spans as it may be cut. */
+export const leastOffRoll = (
+  film: LaidRun['film'],
+  lengthUsed: Micrometres,
+  { printedTo }: Pick<LaidRun, 'printedTo'>,
+): Micrometres => takenOffRoll({ film, lengthUsed, printedTo, spans: null });
+
+/** Film that is taken by a plan. */
 export const filmTaken = (
   film: LaidRun['film'],
-  used: FilmAmount,
+  used: FilmUsed,
+  { printedTo }: Pick<LaidRun, 'printedTo'>,
 ): { readonly length: Micrometres; readonly sheets: number } =>
   used.kind === 'roll'
-    ? { length: takenOffRoll({ film, lengthUsed: used.length }), sheets: 0 }
+    ? {
+        // Of film that is not cut a plan tells no spans.
+        length: takenOffRoll({
+          film,
+          lengthUsed: used.length,
+          printedTo,
+          spans: used.spans.length > 0 ? used.spans : null,
+        }),
+        sheets: 0,
+      }
     : { length: um(0), sheets: used.sheets };
 
 export function runFigures(run: LaidRun): RunFigures {

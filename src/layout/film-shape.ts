@@ -1,4 +1,4 @@
-import type { Film, Progress } from '../model';
+import type { Film, Progress, Roll } from '../model';
 import type { Ground, Problem } from '../packing';
 import { type Micrometres, um } from '../units';
 
@@ -7,11 +7,33 @@ export const untouched: Progress = { printedTo: um(0), spoiled: [] };
 
 const marginsOf = ({ margins, curl }: Film) => ({ ...margins, lead: um(margins.lead + curl) });
 
-/** Film of a roll that a run may use, from its leading edge. */
-const usable = (film: Extract<Film, { kind: 'roll' }>): Micrometres =>
-  um(Math.max(0, film.lengthLeft - film.unreached - film.jobBlank));
+/**
+ * Jobs as which so much of a roll is printed, at the least, behind what is printed of it already.
+ * @param spans how many it is cut into, where that is known
+ */
+export function fewestJobs(
+  { jobs, spanMax }: Pick<Roll, 'jobs' | 'spanMax'>,
+  lengthUsed: Micrometres,
+  { printedTo }: Pick<Progress, 'printedTo'>,
+  spans: number | null = null,
+): number {
+  if (lengthUsed === 0) return 0;
+  if (jobs === 'span') return spans ?? (spanMax === null ? 1 : Math.ceil(lengthUsed / spanMax));
+  // What lies behind where the run stopped is another job.
+  return printedTo > 0 && lengthUsed > printedTo ? 2 : 1;
+}
 
-const noPrintOf = (film: Extract<Film, { kind: 'roll' }>, { printedTo, spoiled }: Progress) => [
+/** Film of a roll that a run may use, from its leading edge, the blank of all its jobs left over. */
+function usable(film: Roll, { printedTo }: Pick<Progress, 'printedTo'>): Micrometres {
+  const { spanMax, jobBlank, jobs } = film;
+  const reached = Math.max(0, film.lengthLeft - film.unreached);
+  if (jobs === 'run' || spanMax === null || jobBlank === 0)
+    return um(Math.max(0, reached - jobBlank * (jobs === 'run' && printedTo > 0 ? 2 : 1)));
+  const whole = Math.floor(reached / (spanMax + jobBlank));
+  return um(whole * spanMax + Math.max(0, reached - whole * (spanMax + jobBlank) - jobBlank));
+}
+
+const noPrintOf = (film: Roll, { printedTo, spoiled }: Progress) => [
   ...film.noPrint,
   ...spoiled,
   ...(printedTo > 0 ? [{ from: um(0), to: printedTo }] : []),
@@ -48,7 +70,7 @@ export function shapeOf(
   const { spanMax, cutBlank } = film;
   const noPrint = noPrintOf(film, progress);
   return {
-    film: { kind: 'roll', width, lengthLimit: usable(film), spanMax, cutBlank, noPrint },
+    film: { kind: 'roll', width, lengthLimit: usable(film, progress), spanMax, cutBlank, noPrint },
     margins,
     gap,
     cutting,
@@ -62,7 +84,7 @@ export function groundOf(film: Film, progress: Progress): Ground {
   const onRoll = film.kind === 'roll';
   return {
     width,
-    end: onRoll ? usable(film) : film.length,
+    end: onRoll ? usable(film, progress) : film.length,
     margins: marginsOf(film),
     gap,
     noPrint: onRoll ? noPrintOf(film, progress) : [],

@@ -16,6 +16,7 @@ export {
   areaTaken,
   cleanOffcut,
   copyArea,
+  leastOffRoll,
   orderStretch,
   runFigures,
   takenOffRoll,

@@ -20,7 +20,7 @@ export function savings(run: LaidRun, plan: Plan): Savings | null {
   const { film } = run;
   if (plan.unplaced.length > 0) return null;
   const now = runFigures(run);
-  const taken = filmTaken(film, plan.used);
+  const taken = filmTaken(film, plan.used, run);
   const saved = {
     length: um(film.kind === 'roll' ? Math.max(0, now.length - taken.length) : 0),
     sheets: Math.max(0, now.sheets - taken.sheets),

@@ -87,6 +87,12 @@ export const recipeSchema = z.discriminatedUnion('kind', [
 
 const area = z.object({ width: size, length: size });
 
+/**
+ * How a run on a roll reaches the printer: each span as a job of its own, the whole run as one job that waits at each cut, or as one
+ * that goes through to its end.
+ */
+export const sendings = ['by-span', 'whole-pausing', 'whole-through'] as const;
+
 /** What the shop works with beyond the film, and how long its hands take. */
 export const stationSchema = z.object({
   temperature: z.enum(['C', 'F']),
@@ -98,6 +104,10 @@ export const stationSchema = z.object({
     warmUp: seconds,
     /** Nozzle check, with someone to look at it. */
     check: seconds,
+    /** `null` until the shop has said. */
+    sends: z.nullable(z.enum(sendings)),
+    /** Whether it draws film back to its head after a cut; `null` until the shop has said. */
+    feedsBack: z.nullable(z.boolean()),
   }),
   /** Pairs of hands. */
   hands: z.int().check(z.minimum(1), z.maximum(20)),
@@ -116,13 +126,21 @@ export const stationSchema = z.object({
   curer: z.enum(curers),
   /** Of the oven, or as wide as the line takes. */
   oven: area,
-  /** The longest that wet print may wait for its powder. */
+  /** The longest from the first ink of a span to its powder. */
   wetLimit: seconds,
-  /** How long hands take: for a cut across, to powder a span, to load or unload a cure, and for each copy or garment. */
+  /** The longest that powdered film may wait for its cure. */
+  powderLimit: seconds,
+  /** Trays, or other level places, on which powdered spans of a run wait for the cure. */
+  trays: z.int().check(z.minimum(1), z.maximum(100)),
+  /**
+   * How long hands take: for a cut across, to powder a span, to load or unload a cure, and for each copy or garment. `loose`: for each
+   * copy more that is powdered, laid under the cure or taken from it by itself, where copies are cut apart before.
+   */
   handling: z.object({
     cutOff: seconds,
     powder: seconds,
     load: seconds,
+    loose: seconds,
     cutApart: seconds,
     dress: seconds,
     place: seconds,
@@ -193,6 +211,7 @@ export const shelfSchema = z.object({
 
 export type Peel = (typeof peels)[number];
 export type Fabric = (typeof fabrics)[number];
+export type Sending = (typeof sendings)[number];
 export type Curer = (typeof curers)[number];
 export type Origin = (typeof origins)[number];
 export type Stage = (typeof stages)[number];

@@ -12,9 +12,11 @@ export {
   type PressValues,
   peels,
   pressures,
+  type Sending,
   type Spoilage,
   type Stage,
   type Station,
+  sendings,
   stages,
   type Tick,
 } from './bench';

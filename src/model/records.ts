@@ -255,6 +255,8 @@ const rollSchema = z.object({
   spanMax: z.nullable(size),
   /** Film the printer feeds blank for each job. */
   jobBlank: length,
+  /** What is a job: the run, or each of its spans. */
+  jobs: z.enum(['run', 'span']),
   /** Film from the print head to the knife, lost at each cut unless the printer feeds it back. */
   cutBlank: length,
   /** The end of the roll that the printer cannot reach. */

@@ -2,13 +2,14 @@ import type { LaidCopy, LaidRun } from '../layout';
 import type { RunView, Station } from '../model';
 import type { Span } from '../packing';
 import type { Job, Worker } from './jobs';
-import type { Chain, Due, Task, Use } from './schedule';
+import type { Chain, Due, Task, Use, Wait } from './schedule';
 
 /** Where the tasks of a run are put down, each with the job that it is. */
 export class Builder {
   readonly tasks: Task[] = [];
   readonly jobs: Job[] = [];
   readonly chains: Chain[] = [];
+  readonly waits: Wait[] = [];
   readonly dues: Due[] = [];
   readonly run: Job['run'];
 
@@ -46,6 +47,12 @@ export class Builder {
       ...job,
     });
     return this.tasks.length - 1;
+  }
+
+  /** Lets a task begin no sooner than so long after the end of another; before it, where that is below 0. */
+  startAfter(index: number, task: number, lag: number): void {
+    const own = this.tasks[index];
+    if (own) this.tasks[index] = { ...own, after: [...own.after, { task, lag }] };
   }
 }
 

@@ -3,7 +3,7 @@ import { type Hours, runStates, type Station } from '../model';
 import { awayTimes, longestOpen } from './calendar';
 import type { Job, JobKind, Work, Worker } from './jobs';
 import { BEGUN } from './keys';
-import type { Available, Chain, Due, Lane, Resource, Task } from './schedule';
+import type { Available, Chain, Due, Lane, Resource, Task, Wait } from './schedule';
 import { asWarm, fixTicked, printedBefore } from './ticks';
 import { type WorkProblem, workOf } from './work';
 
@@ -150,6 +150,7 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
   const tasks: Task[] = [];
   const jobs: Job[] = [];
   const chains: Chain[] = [];
+  const waits: Wait[] = [];
   const lanes: Lane[] = [];
   const dues: Due[] = [];
   for (const { own, work, done } of made) {
@@ -167,6 +168,9 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
     chains.push(
       ...work.problem.chains.map((chain) => ({ ...chain, tasks: chain.tasks.map((task) => task + base) })),
     );
+    waits.push(
+      ...work.problem.waits.map((wait) => ({ ...wait, from: wait.from + base, to: wait.to + base })),
+    );
     dues.push(...work.problem.dues.map((due) => ({ ...due, task: due.task + base })));
     const left = printingOf(work, told);
     const [first] = left;
@@ -181,6 +185,7 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
     tasks,
     resources: resourcesOf(station, workers, station.hours, origin),
     chains,
+    waits,
     lanes,
     dues,
   };

@@ -1,11 +1,12 @@
 import { cutOrder } from '../cutting';
 import type { LaidCopy, LaidRun } from '../layout';
-import { isCutStraight } from '../model';
-import { fromMm, um } from '../units';
+import { isCutStraight, type Station } from '../model';
+import { asSeconds, fromMm, type Seconds, sum, um } from '../units';
 import { degrees, type WorkSource } from './builder';
-import type { TooLarge } from './jobs';
+import { longestOpen } from './calendar';
+import type { Job, TooLarge } from './jobs';
 import { apartKey, cutKey, printKey } from './keys';
-import { bedOf, loadsOf } from './loads';
+import { bedOf, loadsOf, type Sized } from './loads';
 import { cureRecipe } from './recipes';
 
 /** Two pieces of film on a bed lie so far apart (common practice, no source). */
@@ -25,131 +26,226 @@ export const cutPartsOf = (laid: LaidRun, bySpan: readonly (readonly LaidCopy[])
           : steps.flatMap((step) => (step.kind === 'cut' ? [cutKey.cut(span, step.number)] : []));
       });
 
-/** Film up to the powder, in the order in which it comes out: the last task of each span, and its cutting apart if that comes first. */
-export function filmWork(
+/** How long a length of film is printed, in seconds. */
+const printTime = ({ printer }: Station, length: number): number =>
+  Math.max(1, Math.round((3600 * length) / printer.perHour));
+
+/** Whether all of a run is printed before any of it can be cut off and powdered. */
+const isThrough = ({ printer, curer }: Station, film: LaidRun['film']): boolean =>
+  film.kind === 'roll' && printer.sends === 'whole-through' && curer !== 'line';
+
+/**
+ * How long the first ink of a run lies wet before its powder where the run goes through the printer as a whole; `null` where each span
+ * is powdered before the next, or a line powders it.
+ */
+export function wetWhenWhole(
+  { film, lengthUsed, printedTo }: Pick<LaidRun, 'film' | 'lengthUsed' | 'printedTo'>,
+  station: Station,
+): Seconds | null {
+  const left = lengthUsed - printedTo;
+  if (!isThrough(station, film) || station.printer.perHour <= 0 || left <= 0) return null;
+  return asSeconds(printTime(station, left) + station.handling.cutOff);
+}
+
+/** What is told of a span by each of its jobs. */
+const spanJob = ({ bySpan }: WorkSource, span: number): Pick<Job, 'spans' | 'copies'> => ({
+  spans: [span],
+  copies: (bySpan[span] ?? []).map(({ id }) => id),
+});
+
+/** A span printed behind what the printer did before. */
+function printSpan(source: WorkSource, span: number, before: number): number {
+  const { from, to } = source.spans[span] ?? { from: 0, to: 0 };
+  const time = printTime(source.station, to - from);
+  return source.build.add(
+    { key: printKey(span), kind: 'print', ...spanJob(source, span) },
+    { duration: time, uses: [source.use('printer', 0, time)], after: [before] },
+  );
+}
+
+/** A span cut off the roll: the printer stands still meanwhile. */
+function cutOffSpan(source: WorkSource, span: number, after: readonly number[]): number {
+  const { cutOff } = source.station.handling;
+  return source.build.add(
+    { key: `cut-off/${span}`, kind: 'cut-off', ...spanJob(source, span) },
+    {
+      duration: cutOff,
+      uses: [source.use('printer', 0, cutOff), source.use('hands', 0, cutOff)],
+      after,
+    },
+  );
+}
+
+/** Spans printed without a stop between them, if the shop is ever open for so long. */
+function printThrough({ build, spans, station }: WorkSource, prints: readonly number[]): void {
+  const times = spans.map(({ from, to }) => printTime(station, to - from));
+  if (prints.length < 2 || sum(times) > longestOpen(station.hours)) return;
+  build.chains.push({ tasks: prints, limit: sum(times.slice(1, -1)) });
+}
+
+/** A span cut apart and powdered behind its cut: the last task, and its cutting apart if that comes first. */
+function powderSpan(
   source: WorkSource,
-  ready: number,
-): { powdered: number[]; cutEarly: (number | null)[] } {
-  const { view, station, spans, bySpan, film, build, use } = source;
-  const { handling, printer } = station;
+  span: number,
+  before: number,
+): { readonly powder: number; readonly apart: number | null } {
+  const { station, cutParts, build, use } = source;
+  const { handling } = station;
+  const own = spanJob(source, span);
+  const count = own.copies.length;
+  const early = station.cutApart === 'before-powder';
+  const cutting = count * handling.cutApart;
+  const apart = early
+    ? build.add(
+        { key: apartKey(span), kind: 'apart', parts: cutParts[span] ?? [], ...own },
+        { duration: cutting, uses: [use('hands', 0, cutting)], after: [before] },
+      )
+    : null;
+  const duration = handling.powder + (early ? count * handling.loose : 0);
+  const powder = build.add(
+    { key: `powder/${span}`, kind: 'powder', ...own },
+    { duration, uses: [use('hands', 0, duration)], after: [apart ?? before] },
+  );
+  return { powder, apart };
+}
+
+/** What becomes of each span on its way to the cure. */
+interface FilmWork {
+  /** The last task of each. */
+  readonly powdered: readonly number[];
+  /** Its cutting apart, if that comes before the powder. */
+  readonly cutEarly: readonly (number | null)[];
+}
+
+/** Film that a line powders and cures as it comes out of the printer. */
+function lineWork(source: WorkSource, ready: number): FilmWork {
+  const { view, spans, build } = source;
+  const { seconds } = cureRecipe(view, 'line').values;
+  let before = ready;
+  const powdered = spans.map((_, span) => {
+    before = printSpan(source, span, before);
+    return build.add(
+      { key: `line/${span}`, kind: 'line', ...spanJob(source, span) },
+      { duration: seconds, uses: [], after: [before] },
+    );
+  });
+  return { powdered, cutEarly: spans.map(() => null) };
+}
+
+/**
+ * Film up to the powder, in the order in which it comes out. Its wet time counts from the first ink of a span: what is left of it once
+ * the span is printed is what its powder may wait.
+ */
+export function filmWork(source: WorkSource, ready: number): FilmWork {
+  const { station, spans, bySpan, film, build } = source;
+  if (station.curer === 'line') return lineWork(source, ready);
+  const through = isThrough(station, film);
   const powdered: number[] = [];
   const cutEarly: (number | null)[] = [];
   let before = ready;
-  spans.forEach((span, index) => {
-    const own = { spans: [index], copies: (bySpan[index] ?? []).map(({ id }) => id) };
-    const count = own.copies.length;
-    const time = Math.max(1, Math.round((3600 * (span.to - span.from)) / printer.perHour));
-    const print = build.add(
-      { key: printKey(index), kind: 'print', ...own },
-      { duration: time, uses: [use('printer', 0, time)], after: [before] },
-    );
-    before = print;
-    if (station.curer === 'line') {
-      const cure = cureRecipe(view, 'line').values.seconds;
-      powdered.push(
-        build.add(
-          { key: `line/${index}`, kind: 'line', ...own },
-          { duration: cure, uses: [], after: [print] },
-        ),
-      );
-      cutEarly.push(null);
-      return;
-    }
-    const chain = [print];
-    if (film.kind === 'roll') {
-      before = build.add(
-        { key: `cut-off/${index}`, kind: 'cut-off', ...own },
-        {
-          duration: handling.cutOff,
-          uses: [use('printer', 0, handling.cutOff), use('hands', 0, handling.cutOff)],
-          after: [print],
-        },
-      );
-      chain.push(before);
-    }
+  const printNext = (span: number): number => {
+    before = printSpan(source, span, before);
+    return before;
+  };
+  const whole = through ? spans.map((_, span) => printNext(span)) : null;
+  if (whole) printThrough(source, whole);
+  spans.forEach(({ from, to }, span) => {
+    const print = whole?.[span] ?? printNext(span);
+    const first = build.tasks.length;
+    if (film.kind === 'roll') before = cutOffSpan(source, span, [print, before]);
     // Film that bears nothing, such as what was spoiled, is cut off and thrown away.
-    if (count === 0) {
+    if ((bySpan[span] ?? []).length === 0) {
       powdered.push(before);
       cutEarly.push(null);
       return;
     }
-    const early = station.cutApart === 'before-powder';
-    const apart = early
-      ? build.add(
-          { key: apartKey(index), kind: 'apart', parts: source.cutParts[index] ?? [], ...own },
-          {
-            duration: count * handling.cutApart,
-            uses: [use('hands', 0, count * handling.cutApart)],
-            after: [before],
-          },
-        )
-      : null;
-    if (apart !== null) chain.push(apart);
-    cutEarly.push(apart);
-    const powder = build.add(
-      { key: `powder/${index}`, kind: 'powder', ...own },
-      { duration: handling.powder, uses: [use('hands', 0, handling.powder)], after: [apart ?? before] },
-    );
-    chain.push(powder);
+    const { powder, apart } = powderSpan(source, span, before);
     powdered.push(powder);
-    build.chains.push({ tasks: chain, limit: station.wetLimit });
+    cutEarly.push(apart);
+    const limit = station.wetLimit - printTime(station, to - from);
+    if (through) build.waits.push({ from: print, to: powder, limit });
+    else {
+      const behind = Array.from({ length: build.tasks.length - first }, (_, at) => first + at);
+      build.chains.push({ tasks: [print, ...behind], limit });
+    }
   });
   return { powdered, cutEarly };
+}
+
+/** How often a bed is loaded for a piece that is larger than it, laid in the better of both ways. */
+function goesOn({ width, length }: Sized, bed: Sized): number {
+  const goes = (across: number, along: number) =>
+    Math.ceil(across / bed.width) * Math.ceil(along / bed.length);
+  return Math.min(goes(width, length), goes(length, width));
+}
+
+/** A span is powdered when a tray is free for it: that of the span so many before it, once that one lies under the cure. */
+function takeTurns(
+  { station, build }: WorkSource,
+  bearing: readonly number[],
+  powdered: readonly number[],
+  laidDown: ReadonlyMap<number, { readonly cure: number; readonly behindEnd: number }>,
+): void {
+  bearing.forEach((span, at) => {
+    const before = laidDown.get(bearing[at - station.trays] ?? -1);
+    if (before) build.startAfter(powdered[span] ?? 0, before.cure, before.behindEnd);
+  });
 }
 
 /** Cures, each of the spans that lie together on the bed: the cure of each span, and the spans that are larger than the bed. */
 export function cureWork(
   source: WorkSource,
-  powdered: readonly number[],
+  { powdered, cutEarly }: FilmWork,
 ): { cured: readonly number[]; tooLarge: TooLarge[] } {
   const { view, station, spans, bySpan, film, build, use } = source;
   if (station.curer === 'line') return { cured: powdered, tooLarge: [] };
-  const { handling } = station;
+  const { handling, trays } = station;
   const sizes = spans.map(({ from, to }) => ({ width: film.width, length: um(to - from) }));
   const bed = bedOf(station);
   const bearing = spans.flatMap((_, index) => ((bySpan[index] ?? []).length > 0 ? [index] : []));
   const found = loadsOf(
     bearing.flatMap((index) => sizes[index] ?? []),
     bed,
-    { apart: APART, most: MOST_IN_LOAD },
+    { apart: APART, most: Math.min(MOST_IN_LOAD, trays) },
   );
   const spansOf = (pieces: readonly number[]) => pieces.flatMap((piece) => bearing[piece] ?? []);
   const tooLarge = spansOf(found.tooLarge);
   const cured = [...powdered];
+  const laidDown = new Map<number, { cure: number; behindEnd: number }>();
   const recipe = cureRecipe(view, station.curer).values;
   const beds = [...found.loads.map(spansOf), ...tooLarge.map((index) => [index])].sort(
     (a, b) => (a[0] ?? 0) - (b[0] ?? 0),
   );
   for (const load of beds) {
+    const copies = load.flatMap((index) => spanJob(source, index).copies);
+    const loose = load.some((index) => cutEarly[index] !== null) ? copies.length * handling.loose : 0;
+    const hands = handling.load + loose;
     // What is larger than the bed is cured in as many goes as it takes.
     const goes = Math.max(
-      ...load.map((index) =>
-        tooLarge.includes(index) ? Math.ceil((sizes[index]?.length ?? 0) / bed.length) : 1,
-      ),
+      ...load.map((index) => (tooLarge.includes(index) && sizes[index] ? goesOn(sizes[index], bed) : 1)),
     );
-    const each = recipe.seconds + 2 * handling.load;
-    const duration = goes * each;
+    const duration = goes * (recipe.seconds + 2 * hands);
     const cure = build.add(
-      {
-        key: `cure/${load[0]}`,
-        kind: 'cure',
-        spans: load,
-        copies: load.flatMap((index) => (bySpan[index] ?? []).map(({ id }) => id)),
-      },
+      { key: `cure/${load[0]}`, kind: 'cure', spans: load, copies },
       {
         duration,
         uses: [
           station.curer === 'press'
             ? use('press', 0, duration, degrees(recipe.temperature))
             : use('oven', 0, duration),
-          use('hands', 0, handling.load),
-          use('hands', duration - handling.load, duration),
+          use('hands', 0, hands),
+          use('hands', duration - hands, duration),
         ],
         after: load.map((index) => powdered[index] ?? null),
       },
     );
-    for (const index of load) cured[index] = cure;
+    for (const index of load) {
+      cured[index] = cure;
+      laidDown.set(index, { cure, behindEnd: hands - duration });
+      build.waits.push({ from: powdered[index] ?? 0, to: cure, limit: station.powderLimit });
+    }
   }
+  takeTurns(source, bearing, powdered, laidDown);
   return {
     cured,
     tooLarge: tooLarge.map((span) => ({
@@ -165,7 +261,7 @@ export function cureWork(
 export function apartWork(
   source: WorkSource,
   cured: readonly number[],
-  cutEarly: readonly (number | null)[],
+  { cutEarly }: FilmWork,
 ): readonly number[] {
   const { station, bySpan, film, build, use } = source;
   const { handling } = station;

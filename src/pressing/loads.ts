@@ -2,7 +2,7 @@ import type { Station } from '../model';
 import { type Micrometres, sum } from '../units';
 
 /** A rectangle of film that is cured whole, or a transfer that is pressed. */
-interface Sized {
+export interface Sized {
   readonly width: Micrometres;
   readonly length: Micrometres;
 }

@@ -158,7 +158,10 @@ const platens = {
 /** From where a transfer is pressed longer (common practice, no source). */
 const larges = { mm: fromMm(200), in: fromUnit(8, 'in') } as const;
 
-/** A desktop printer, one pair of hands and one press that also cures (common practice, no source). */
+/**
+ * A desktop printer, one pair of hands and one press that also cures (common practice, no source). How runs reach the printer is asked:
+ * no shop is like another in that.
+ */
 export const startingStation = (
   temperature: Station['temperature'],
   unit: Settings['unit'] = 'mm',
@@ -169,6 +172,8 @@ export const startingStation = (
     perHour: unit === 'mm' ? fromUnit(2.5, 'm') : fromUnit(8, 'ft'),
     warmUp: fromMinutes(4),
     check: fromMinutes(2),
+    sends: null,
+    feedsBack: null,
   },
   hands: 1,
   press: {
@@ -182,11 +187,14 @@ export const startingStation = (
   oneClosing: true,
   curer: 'press',
   oven: platens[unit],
-  wetLimit: fromMinutes(5),
+  wetLimit: fromMinutes(20),
+  powderLimit: fromMinutes(30),
+  trays: 3,
   handling: {
     cutOff: asSeconds(30),
     powder: asSeconds(75),
     load: asSeconds(20),
+    loose: asSeconds(8),
     cutApart: asSeconds(10),
     dress: asSeconds(15),
     place: asSeconds(8),

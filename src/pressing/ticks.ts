@@ -40,7 +40,9 @@ function endsOf(
     const end = ends[index];
     const task = tasks[index];
     if (end === null || end === undefined || !task) continue;
-    for (const { task: before } of task.after) {
+    for (const { task: before, lag } of task.after) {
+      // What need only have begun may not be done yet.
+      if (lag < 0) continue;
       const begin = Math.max(0, end - lasts(task));
       ends[before] = Math.min(ends[before] ?? begin, begin);
     }

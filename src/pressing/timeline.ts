@@ -1,3 +1,4 @@
+import { sum } from '../units';
 import type { Job, JobKind, Work, Worker } from './jobs';
 import type { Schedule, ScheduleBound } from './schedule';
 
@@ -55,8 +56,9 @@ export interface Timeline {
   /** No schedule ends sooner. */
   readonly least: number;
   readonly bottleneck: Bottleneck;
-  /** Seconds by which wet print waits longer than it should, in all. */
+  /** Seconds by which wet print, and powdered film, wait longer than they should, in all. */
   readonly overWet: number;
+  readonly overPowdered: number;
   /** How often a press is brought to another temperature. */
   readonly changes: number;
 }
@@ -111,9 +113,33 @@ export function timelineOf(work: Work, schedule: Schedule, bound: ScheduleBound)
     end: schedule.makespan,
     least: bound.seconds,
     bottleneck,
-    overWet: schedule.overLimit,
+    ...overOf(work, schedule),
     changes: changesOf(entries),
   };
+}
+
+/** By how much film waits too long: wet where it waits for its powder, powdered where it waits for its cure. */
+function overOf(
+  { jobs, problem: { tasks, chains, waits } }: Work,
+  { starts, ends }: Schedule,
+): Pick<Timeline, 'overWet' | 'overPowdered'> {
+  const all = [
+    ...chains.map((chain) => ({
+      from: chain.tasks[0] ?? 0,
+      to: chain.tasks.at(-1) ?? 0,
+      limit: chain.limit,
+    })),
+    ...waits,
+  ];
+  const over = (kind: JobKind) =>
+    sum(
+      all.map(({ from, to, limit }) =>
+        jobs[to]?.kind !== kind || tasks[to]?.fixed
+          ? 0
+          : Math.max(0, (starts[to] ?? 0) - (ends[from] ?? 0) - limit),
+      ),
+    );
+  return { overWet: over('powder'), overPowdered: over('cure') };
 }
 
 /** @param due when tasks are due */

@@ -63,8 +63,9 @@ function tooLargeFor({ press }: Station, pressed: readonly LaidCopy[], run: Job[
 
 /**
  * The work of a run: warm up and check the nozzles, then for each span print, cut off, powder, cure and cut apart, then for each
- * transfer of it pre-press, press, peel and press again, then check and pack each order. Cutting across stops the printer; powder
- * follows print within the longest wait; a press is brought from one temperature to another in between.
+ * transfer of it pre-press, press, peel and press again, then check and pack each order. Cutting across stops the printer, unless the
+ * run goes through it as a whole; powder follows the first ink, and the cure the powder, within the longest wait, and no more is
+ * powdered than there are trays for; a press is brought from one temperature to another in between.
  * @param origin when the work begins: dues are counted from it
  */
 export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Work, readonly WorkProblem[]> {
@@ -86,13 +87,13 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
   });
   const build = new Builder({ id: laid.id, name: laid.name });
   const source: WorkSource = { view, station, film, spans, bySpan, cutParts, isPressed, build, use };
-  const { powdered, cutEarly } = filmWork(source, readyWork(source));
-  const { cured, tooLarge } = cureWork(source, powdered);
-  packWork(source, laid.copies, pressWork(source, apartWork(source, cured, cutEarly)), origin);
+  const printed = filmWork(source, readyWork(source));
+  const { cured, tooLarge } = cureWork(source, printed);
+  packWork(source, laid.copies, pressWork(source, apartWork(source, cured, printed)), origin);
 
-  const { tasks, jobs, chains, dues } = build;
+  const { tasks, jobs, chains, waits, dues } = build;
   return ok({
-    problem: { now: 0, tasks, resources, chains, lanes: [], dues },
+    problem: { now: 0, tasks, resources, chains, waits, lanes: [], dues },
     jobs,
     workers,
     spans,

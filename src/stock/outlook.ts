@@ -1,5 +1,5 @@
 import type { Consumption } from '../costing';
-import { copiesToLay, type LaidRun, layRun, problemOf, runFigures, takenOffRoll } from '../layout';
+import { copiesToLay, type LaidRun, layRun, leastOffRoll, problemOf, runFigures } from '../layout';
 import type { Book, Film } from '../model';
 import { leastFilm } from '../packing';
 import { leftOfFilm, sumsOf } from './amount';
@@ -24,7 +24,7 @@ function leastWanted(book: Book, run: LaidRun, film: Film): number {
   // Where nothing waits the layout tells; the bound takes its time, and a layout comes many times a second.
   if (copiesToLay(wanted).length === 0) return taken(run);
   const least = leastFilm(wanted.problem);
-  return least.kind === 'sheets' ? least.sheets : takenOffRoll({ film, lengthUsed: least.length });
+  return least.kind === 'sheets' ? least.sheets : leastOffRoll(film, least.length, run);
 }
 
 /** What an open run still takes of its film: what is printed part of the way is taken when all is printed. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type FilmField, filmTable, newFilm } from '../../app/film/film-form';
+import { type FilmField, filmTable, newFilm, nineCuts } from '../../app/film/film-form';
 import { codeBeside, copiesFrom, name, sizeAsTyped } from '../../app/orders/entries';
 import { decodeTable } from '../../app/orders/open-table';
 import { readForm, type Typed } from '../../app/parts/fields/form';
@@ -7,7 +7,7 @@ import { en } from '../../app/words/en';
 import type { Ways } from '../../app/words/format';
 import type { FilmFields } from '../../src/editing';
 import { runOf } from '../../src/model';
-import { fromMm } from '../../src/units';
+import { asMinor, fromMm } from '../../src/units';
 import { smallBook } from '../editing/book';
 
 const metric: Ways = { unit: 'mm', currency: 'USD', locale: 'en-GB' };
@@ -87,7 +87,8 @@ describe('the film form', () => {
   const film = runOf(smallBook().book, null)?.film;
   if (film?.kind !== 'roll') throw new Error('no roll');
   const { id: _id, changed: _changed, ...roll } = film;
-  const sheets = newFilm('sheets', roll).record;
+  const untold = { sends: null, feedsBack: null };
+  const sheets = newFilm('sheets', roll, untold).record;
   const read = (record: FilmFields, typed: Typed<FilmField>, ways: Ways = metric) =>
     readForm(filmTable, { record, typed }, reading(ways));
 
@@ -125,14 +126,33 @@ describe('the film form', () => {
     });
   });
 
-  it('asks for the name of new film, and for the price of new sheets', () => {
-    const found = (kind: 'roll' | 'sheets') => {
-      const { record, typed } = newFilm(kind, roll);
+  it('asks for the name of new film, what a cut loses unless the printer draws film back, and the price of new sheets', () => {
+    const found = (kind: 'roll' | 'sheets', printer: Parameters<typeof newFilm>[2] = untold) => {
+      const { record, typed } = newFilm(kind, roll, printer);
       const answer = read(record, typed);
       return answer.ok ? [] : Object.keys(answer.problem).sort();
     };
-    expect(found('roll')).toEqual(['name']);
+    expect(found('roll')).toEqual(['cutBlank', 'name']);
+    expect(found('roll', { sends: null, feedsBack: false })).toEqual(['cutBlank', 'name']);
+    expect(found('roll', { sends: null, feedsBack: true })).toEqual(['name']);
     expect(found('sheets')).toEqual(['name', 'sheetPrice']);
+  });
+});
+
+describe('what nine cuts of a roll take', () => {
+  const price = { amount: asMinor(840), per: fromMm(1000) };
+
+  it('is nine times the blank per cut, at the price of the roll', () => {
+    expect(nineCuts({ price }, '20', reading(metric))).toEqual({
+      cut: fromMm(20),
+      film: fromMm(180),
+      cost: 151,
+    });
+  });
+
+  it('is told of a usual blank while none is typed', () => {
+    for (const typed of ['', '0', 'wide'])
+      expect(nineCuts({ price }, typed, reading(inches)).film).toBe(9 * 25_400);
   });
 });
 

@@ -157,6 +157,7 @@ const film: fc.Arbitrary<FilmFields> = fc.oneof(
     price: fc.record({ amount: money, per: length }),
     spanMax: fc.option(whole<FilmFields['gap']>(400_000, 900_000)),
     jobBlank: margin,
+    jobs: fc.constantFrom('run' as const, 'span' as const),
     cutBlank: margin,
     unreached: whole<FilmFields['gap']>(0, 400_000),
     noPrint: fc.array(

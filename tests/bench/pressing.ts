@@ -132,6 +132,7 @@ function madeDay({ runs, spans, lots, hands: handCount, presses, rest }: MadeDay
       { units: units(presses), setup: { cold: 720, rise: 3, fall: 8 } },
     ],
     chains,
+    waits: [],
     lanes: runs > 1 ? lanes : [],
     dues: [],
   };

@@ -4,6 +4,7 @@ import {
   applySettled,
   drawFromShelf,
   duplicateOrder,
+  editStation,
   finishRun,
   lockRun,
   removeTransfer,
@@ -19,7 +20,16 @@ import {
 } from '../../src/editing';
 import { setCure } from '../../src/editing/bench';
 import { copiesToLay, layRun, problemOf } from '../../src/layout';
-import { type Book, draftRun, type Id, orderStates, type Place, type Run, runOf } from '../../src/model';
+import {
+  type Book,
+  draftRun,
+  type Id,
+  orderStates,
+  type Place,
+  type Run,
+  runOf,
+  type Sending,
+} from '../../src/model';
 import {
   cureRecipe,
   pressRecipe,
@@ -253,5 +263,25 @@ describe('a recipe that is set', () => {
       begun,
       { until: NOW, values: cure, origin: 'own' },
     ]);
+  });
+});
+
+describe('equipment', () => {
+  const sent = (sends: Sending | null) => (book: Book) =>
+    edited(book, (draft) => editStation(draft, { printer: { ...startingStation('C').printer, sends } }));
+  const jobsOn = (book: Book) =>
+    Object.values(book.film).flatMap((film) => (film.kind === 'roll' ? [film.jobs] : []));
+
+  it('tells of every roll what a job is, once it is said how runs are sent', () => {
+    expect(jobsOn(empty)).toEqual(['run']);
+    expect(jobsOn(sent('by-span')(empty))).toEqual(['span']);
+    expect(jobsOn(sent('whole-through')(sent('by-span')(empty)))).toEqual(['run']);
+    // Nothing said tells nothing.
+    expect(jobsOn(sent(null)(sent('by-span')(empty)))).toEqual(['span']);
+  });
+
+  it('leaves a run that is locked with what it was locked with', () => {
+    const own = sent('by-span')(locked).run[run];
+    expect(own?.state === 'locked' && own.snapshot.film).toMatchObject({ jobs: 'run' });
   });
 });

@@ -111,6 +111,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           spanMax: null,
           curl: fromMm(0),
           jobBlank: fromMm(0),
+          jobs: 'run',
           cutBlank: fromMm(0),
           unreached: fromMm(0),
           noPrint: [],

@@ -8,6 +8,7 @@ const film: Roll = {
   kind: 'roll',
   curl: fromMm(0),
   jobBlank: fromMm(0),
+  jobs: 'run',
   cutBlank: fromMm(0),
   unreached: fromMm(0),
   noPrint: [],

@@ -257,6 +257,7 @@ describe('a chain', () => {
     ],
     tasks: [taskOn(100, 0), taskOn(10, 1, [0]), taskOn(20, 1, [1])],
     chains: [{ tasks: [0, 1, 2], limit: 60 }],
+    waits: [],
     lanes: [],
     dues: [{ task: 2, at: 100, weight: 1 }],
   };
@@ -282,6 +283,7 @@ describe('a problem that cannot be', () => {
       now: 0,
       resources: [],
       chains: [],
+      waits: [],
       lanes: [],
       dues: [],
       tasks: [

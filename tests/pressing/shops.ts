@@ -22,6 +22,7 @@ export function jobShop(jobs: readonly (readonly (readonly [number, number])[])[
       setup: null,
     })),
     chains: [],
+    waits: [],
     lanes: [],
     dues: [],
   };
@@ -103,6 +104,7 @@ export const smallShop = fc
         fixed: null,
       })),
       chains: [],
+      waits: [],
       lanes: [],
       dues: [],
     }),
@@ -181,6 +183,7 @@ export const smallDay = fc
         { units: [{ free: 0, setting: null, away }], setup: { cold: 2, rise: 1, fall: 2 } },
       ],
       chains: [],
+      waits: [],
       lanes,
       dues,
     };

@@ -1,19 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { editOrder, lockRun, printedTo, setPlaces, spoil } from '../../src/editing';
 import { layRun } from '../../src/layout';
-import type { Book, Id, Place, Run, Station } from '../../src/model';
+import type { Book, Id, Place, Run, Sending, Station } from '../../src/model';
+import type { Span } from '../../src/packing';
 import {
   asTicked,
   loadsOf,
   printedBefore,
+  startingCure,
   startingStation,
   ticked,
   timelineOf,
   type Work,
+  wetWhenWhole,
   workOf,
 } from '../../src/pressing';
 import { createScheduler, validateSchedule } from '../../src/pressing/schedule';
-import { fromMm, type LocalDate, UPRIGHT } from '../../src/units';
+import { asSeconds, fromMm, type LocalDate, UPRIGHT } from '../../src/units';
 import { context, edited, smallBook } from '../editing/book';
 
 const { book: empty, order, front, tag } = smallBook();
@@ -92,7 +95,7 @@ describe('the work of a run', () => {
     };
     expect(of('cut-off/0').start).toBeGreaterThanOrEqual(of('print/0').end);
     expect(of('print/1').start).toBeGreaterThanOrEqual(of('cut-off/0').end);
-    expect(of('powder/0').start - of('print/0').end).toBeLessThanOrEqual(300);
+    expect(of('powder/0').start - of('print/0').start).toBeLessThanOrEqual(startingStation('C').wetLimit);
     expect(of('cure/0').start).toBeGreaterThanOrEqual(of('powder/0').end);
     expect(of(`pack/${order}`).end).toBe(timeline(work).end);
   });
@@ -193,6 +196,113 @@ describe('the work of a run', () => {
     const { orders } = timeline(workIn(due));
     expect(orders).toMatchObject([{ order: { code: 'HB' }, due: 600 }]);
     expect(orders[0]?.late).toBe((orders[0]?.end ?? 0) - 600);
+  });
+});
+
+describe('film on its way to the cure', () => {
+  const station = startingStation('C');
+  const sent = (sends: Sending, more: Partial<Station> = {}) =>
+    workIn(laidBook, { ...more, printer: { ...station.printer, sends } });
+  const entriesOf = (work: Work) => {
+    const { entries } = timeline(work);
+    return (key: string) => entries.find(({ job }) => job.key === key) ?? expect.fail(key);
+  };
+  const taskOf = (work: Work, key: string) => work.jobs.findIndex((job) => job.key === key);
+
+  it('has its powder within the longest wait from the first ink on, not from the last', () => {
+    const { problem, jobs } = sent('by-span');
+    for (const { tasks, limit } of problem.chains) {
+      const [print = 0] = tasks;
+      expect(jobs[print]?.kind).toBe('print');
+      expect(limit).toBe(station.wetLimit - (problem.tasks[print]?.duration ?? 0));
+    }
+    expect(problem.chains).toHaveLength(sent('by-span').spans.length);
+    const slow = timeline(sent('by-span', { wetLimit: asSeconds(30) }));
+    // No span is printed in half a minute: all of them wait too long, whatever the order of work.
+    expect(slow.overWet).toBeGreaterThan(0);
+    expect(timeline(sent('by-span')).overWet).toBe(0);
+  });
+
+  it('waits for its cure no longer than it may, and is told where it does', () => {
+    expect(timeline(sent('by-span'))).toMatchObject({ overWet: 0, overPowdered: 0 });
+    // The press is cold when the first span is powdered.
+    const cold = { ...station.press, warmUp: asSeconds(3600) };
+    expect(timeline(sent('by-span', { press: cold })).overPowdered).toBeGreaterThan(0);
+  });
+
+  it.each([1, 2, 3])('is powdered on no more than %i trays at once', (trays) => {
+    const cold = { ...station.press, warmUp: asSeconds(7200) };
+    const { entries } = timeline(sent('by-span', { trays, press: cold }));
+    const powders = entries.filter(({ job }) => job.kind === 'powder');
+    expect(powders.length).toBeGreaterThan(1);
+    for (const { start } of powders) {
+      const taken = powders.filter((powder) => {
+        const [span] = powder.job.spans;
+        const cure = entries.find(({ job }) => job.kind === 'cure' && job.spans.includes(span ?? -1));
+        const free = (cure?.start ?? 0) + station.handling.load;
+        return powder.start <= start && free > start;
+      });
+      expect(taken.length).toBeLessThanOrEqual(trays);
+    }
+  });
+
+  it('is printed at a stretch and cut off behind all of it where the run is sent without a pause', () => {
+    const through = sent('whole-through');
+    const of = entriesOf(through);
+    const last = through.spans.length - 1;
+    for (let span = 1; span <= last; span += 1)
+      expect(of(`print/${span}`).start).toBe(of(`print/${span - 1}`).end);
+    expect(of('cut-off/0').start).toBeGreaterThanOrEqual(of(`print/${last}`).end);
+    expect(of('cut-off/1').start).toBeGreaterThanOrEqual(of('cut-off/0').end);
+    // Its wet time is told from its own first ink.
+    const wait = through.problem.waits.find(({ to }) => to === taskOf(through, 'powder/0'));
+    expect(wait).toMatchObject({ from: taskOf(through, 'print/0') });
+    const paused = entriesOf(sent('whole-pausing'));
+    expect(paused('print/1').start).toBeGreaterThanOrEqual(paused('cut-off/0').end);
+  });
+
+  it('asks how long the first ink of a run that is sent without a pause lies wet, but not on a line', () => {
+    const laid = layRun(laidBook, run) ?? expect.fail();
+    const wetWith = (sends: Sending | null, curer: Station['curer'] = 'press') =>
+      wetWhenWhole(laid, { ...station, curer, printer: { ...station.printer, sends } });
+    // 0.28 m at 2.5 m an hour, and the cut behind it.
+    expect(laid.lengthUsed).toBe(280_000);
+    expect(wetWith('whole-through')).toBe(403 + 30);
+    for (const sends of [null, 'by-span', 'whole-pausing'] as const) expect(wetWith(sends)).toBeNull();
+    expect(wetWith('whole-through', 'line')).toBeNull();
+  });
+
+  it('takes hands for every loose copy where copies are cut apart before the powder', () => {
+    const early = (loose: number) => {
+      const { problem, jobs } = workIn(laidBook, {
+        cutApart: 'before-powder',
+        handling: { ...station.handling, loose: asSeconds(loose) },
+      });
+      const lasts = (key: string) =>
+        problem.tasks[jobs.findIndex((job) => job.key === key)]?.duration ?? Number.NaN;
+      return { powder: lasts('powder/0'), cure: lasts('cure/0'), jobs };
+    };
+    const [plain, slow] = [early(0), early(10)];
+    const copiesOfJob = (key: string) => plain.jobs.find((job) => job.key === key)?.copies.length ?? 0;
+    expect(slow.powder - plain.powder).toBe(10 * copiesOfJob('powder/0'));
+    // Laid down, and taken up again.
+    expect(slow.cure - plain.cure).toBe(2 * 10 * copiesOfJob('cure/0'));
+    expect(copiesOfJob('powder/0')).toBeGreaterThan(0);
+  });
+
+  it.each([
+    ['longer than two beds', 400, 40, 3],
+    ['wider than the bed as well', 200, 40, 6],
+    ['such that it fits better turned', 50, 340, 2],
+  ])('is cured in as many goes as it takes when it is %s', (_, width, length, goes) => {
+    const platen = { width: fromMm(width), length: fromMm(length) };
+    const one = workIn(laidBook, { press: { ...station.press, platen } });
+    const [{ from, to }] = one.spans as [Span];
+    // The film is 330 mm wide.
+    expect(to - from).toBeGreaterThan(fromMm(80));
+    expect(to - from).toBeLessThanOrEqual(fromMm(100));
+    const { duration } = one.problem.tasks[taskOf(one, 'cure/0')] ?? expect.fail();
+    expect(duration).toBe(goes * (startingCure('press').seconds + 2 * station.handling.load));
   });
 });
 

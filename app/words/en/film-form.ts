@@ -1,3 +1,4 @@
+import type { Roll } from '../../../src/model';
 import { counted, type Ways } from '../format';
 import { copies } from './counts';
 
@@ -69,7 +70,15 @@ export const filmForm = {
   curlHint: 'a longer leading margin, where a cut end curls up',
   jobBlank: 'Blank the printer adds per job',
   cutBlank: 'Blank per cut',
-  cutBlankHint: 'from the print head to the knife; 0 if the printer feeds it back',
+  cutBlankHint: 'from the print head to the knife; 0 if the printer draws it back',
+  cutBlankNeeded: 'Write the length from print head to knife, or 0 if the printer draws the film back.',
+  nineCuts: (cut: string, film: string, cost: string) =>
+    `With ${cut} a cut, a run of nine cuts takes ${film} more film: ${cost}.`,
+  drawnBack: 'By “Equipment” this printer draws the film back: 0 is enough.',
+  notDrawnBack: 'By “Equipment” this printer does not draw the film back: each cut takes some.',
+  askDrawnBack: 'Say in “Equipment” whether this printer draws the film back after a cut.',
+  jobs: 'A job of the printer is',
+  jobsOf: { run: 'the whole run', span: 'a span' } satisfies Record<Roll['jobs'], string>,
   unreached: 'End the printer cannot reach',
   noPrint: 'No-print stretches',
   noPrintHint: 'scuffs and splices from the leading edge, such as 1200 – 1260; 3000 – 3050',

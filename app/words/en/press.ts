@@ -128,6 +128,11 @@ export const press = {
       : `What holds the day up: one thing after the other, from ${kinds[of.through[0] ?? 'ready'].toLowerCase()} to ${kinds[of.through.at(-1) ?? 'pack'].toLowerCase()}.`,
   tooWet: (time: string) =>
     `Wet print waits ${time} too long in all. Shorter spans, more operators or a longer wait in “Equipment” would mend it.`,
+  tooLongPowdered: (time: string) =>
+    `Powdered film waits ${time} too long for its cure in all. Another oven or press, or shorter spans, would mend it.`,
+  liesWet: (run: string, time: string, limit: string) =>
+    `${run} is sent without a pause: its first ink lies wet for ${time}, not ${limit} at most. Send it span by span, or a shorter run.`,
+  askSends: 'Say in “Equipment” how runs are sent to the printer: one job, or one a span.',
   changes: (count: number, ways: Ways) =>
     count === 0
       ? 'One press temperature all day.'

@@ -25,6 +25,9 @@ export const printImage = {
     chosen: (count: number, ways: Ways) =>
       `${counted(count, 'copy that is selected', 'copies that are selected', ways)}`,
   },
+  askedOnce: 'Asked once: what is saved here, the day’s plan and the blank film follow it.',
+  liesWet: (time: string, limit: string) =>
+    `Sent without a pause, its first ink would lie wet for ${time}, not ${limit} at most. Save each span by itself, or lock a shorter run.`,
   ppi: 'Pixels an inch',
   ppiHint: '300 for most work; never above what the printer prints at.',
   ppiProblem: (least: string, most: string) => `Write a whole number from ${least} to ${most}.`,

@@ -1,3 +1,5 @@
+import type { Sending } from '../../../src/model';
+
 export const station = {
   title: 'Equipment and handling',
   hint: 'Starting values are common practice, without a source. Time yourself once and put in your own.',
@@ -25,10 +27,27 @@ export const station = {
   curer: 'Powder is cured',
   ovenWidth: 'Oven, width',
   ovenLength: 'Oven, length',
-  wetLimit: 'Wet print waits for powder at most',
+  sends: 'A run on a roll is sent to the printer',
+  sendings: {
+    untold: 'not said yet',
+    'by-span': 'span by span, each as a job',
+    'whole-pausing': 'as one job that pauses at each cut',
+    'whole-through': 'as one job without a pause',
+  } satisfies Record<Sending | 'untold', string>,
+  feedsBack: 'After a cut the printer',
+  feedsBacks: {
+    untold: 'not said yet',
+    yes: 'draws the film back to the print head',
+    no: 'goes on where the film stands',
+  },
+  wetLimit: 'From first ink to powder at most',
+  powderLimit: 'Powdered film waits for its cure at most',
+  trays: 'Trays for powdered film',
+  traysCount: 'Write a whole number from 1 to 100.',
   cutOff: 'Cut off a span',
   powder: 'Powder a span',
   load: 'Load or unload a cure',
+  loose: 'Powder, lay down or take up a loose copy',
   apart: 'Cut a copy out',
   dress: 'Garment on and off the press',
   place: 'Place a transfer, peel it',

@@ -70,6 +70,15 @@ export const filmForm: Words['filmForm'] = {
   jobBlank: 'Blanco que añade la impresora por trabajo',
   cutBlank: 'Blanco por corte',
   cutBlankHint: 'del cabezal a la cuchilla; 0 si la impresora lo recoge',
+  cutBlankNeeded:
+    'Hay que escribir el largo del cabezal a la cuchilla, o 0 si la impresora recoge la película.',
+  nineCuts: (cut, film, cost) =>
+    `Con ${cut} por corte, una tirada de nueve cortes gasta ${film} más de película: ${cost}.`,
+  drawnBack: 'Según «Máquinas» esta impresora recoge la película: basta 0.',
+  notDrawnBack: 'Según «Máquinas» esta impresora no recoge la película: cada corte gasta algo.',
+  askDrawnBack: 'Hay que decir en «Máquinas» si esta impresora recoge la película después de un corte.',
+  jobs: 'Un trabajo de la impresora es',
+  jobsOf: { run: 'la tirada entera', span: 'un tramo' },
   unreached: 'Final al que no llega la impresora',
   noPrint: 'Trechos sin imprimir',
   noPrintHint: 'roces y empalmes desde el borde de inicio, como 1200 – 1260; 3000 – 3050',

@@ -131,6 +131,12 @@ export const press: Words['press'] = {
       : `Lo que marca el ritmo: una cosa detrás de otra, desde «${kinds[of.through[0] ?? 'ready'].toLowerCase()}» hasta «${kinds[of.through.at(-1) ?? 'pack'].toLowerCase()}».`,
   tooWet: (time) =>
     `La impresión húmeda espera ${time} de más en total. Tramos más cortos, más operadores o una espera mayor en «Máquinas» lo arreglan.`,
+  tooLongPowdered: (time) =>
+    `La película empolvada espera el curado ${time} de más en total. Otro horno u otra plancha, o tramos más cortos, lo arreglan.`,
+  liesWet: (run, time, limit) =>
+    `${run} se envía sin pausa: su primera tinta queda húmeda ${time}, no ${limit} como mucho. Mejor tramo a tramo, o una tirada más corta.`,
+  askSends:
+    'Hay que decir en «Máquinas» cómo llegan las tiradas a la impresora: un trabajo, o uno por tramo.',
   changes: (count, ways) =>
     count === 0
       ? 'Una sola temperatura de plancha en todo el día.'

@@ -24,6 +24,9 @@ export const printImage: Words['printImage'] = {
     sheet: (count) => `solo la hoja ${count}`,
     chosen: (count, ways) => counted(count, 'copia seleccionada', 'copias seleccionadas', ways),
   },
+  askedOnce: 'Se pregunta una vez: lo que se guarda aquí, el plan del día y el blanco lo siguen.',
+  liesWet: (time, limit) =>
+    `Enviada sin pausa, su primera tinta quedaría húmeda ${time}, no ${limit} como mucho. Mejor guardar cada tramo aparte, o bloquear una tirada más corta.`,
   ppi: 'Píxeles por pulgada',
   ppiHint: '300 para casi todo; nunca más de lo que imprime la impresora.',
   ppiProblem: (least, most) => `Hay que escribir un número entero de ${least} a ${most}.`,

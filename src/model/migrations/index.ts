@@ -35,6 +35,7 @@ import { keepMark } from './35-mark';
 import { layWhite } from './36-white';
 import { nameCopies } from './37-copy-names';
 import { askForLarge } from './38-large';
+import { tellJobs } from './39-jobs';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -78,6 +79,7 @@ const migrations: readonly Migration[] = [
   layWhite,
   nameCopies,
   askForLarge,
+  tellJobs,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

@@ -124,19 +124,19 @@ function scheduleOf(
 }
 
 function judge(
-  { tasks, chains, dues, now }: ScheduleProblem,
+  { tasks, chains, waits, dues, now }: ScheduleProblem,
   starts: readonly number[],
   ends: readonly number[],
 ): Pick<Schedule, 'makespan' | 'overLimit' | 'late' | 'cost'> {
   let makespan = now;
   for (const end of ends) makespan = Math.max(makespan, end);
   let overLimit = 0;
-  for (const { tasks: chained, limit } of chains) {
-    const last = chained.at(-1) ?? 0;
+  const count = (from: number, to: number, limit: number) => {
     // What has been powdered already cannot be powdered sooner.
-    if (tasks[last]?.fixed) continue;
-    overLimit += Math.max(0, (starts[last] ?? 0) - (ends[chained[0] ?? 0] ?? 0) - limit);
-  }
+    if (!tasks[to]?.fixed) overLimit += Math.max(0, (starts[to] ?? 0) - (ends[from] ?? 0) - limit);
+  };
+  for (const { tasks: chained, limit } of chains) count(chained[0] ?? 0, chained.at(-1) ?? 0, limit);
+  for (const { from, to, limit } of waits) count(from, to, limit);
   let late = 0;
   let sum = 0;
   for (const { task, at, weight } of dues) {

@@ -10,6 +10,7 @@ export type {
   ScheduleProblem,
   Task,
   Use,
+  Wait,
 } from './problem';
 export { createScheduler } from './scheduler';
 export { validateSchedule } from './validate';

@@ -6,7 +6,7 @@ import type { Schedule, ScheduleProblem } from './problem';
 
 /**
  * The same work told from its end: what waits is waited for, what holds a unit from a task's start holds it to the end. Tasks
- * and blocks keep their numbers. What is fixed, and when units are free and away, is left out: an order is found by it, not times.
+ * and blocks keep their numbers. What is fixed, when units are free and away, and what should not wait is left out: an order is found by it, not times.
  */
 function mirrored({ tasks, resources, chains }: ScheduleProblem): ScheduleProblem {
   const followers = followersOf(tasks);
@@ -24,6 +24,7 @@ function mirrored({ tasks, resources, chains }: ScheduleProblem): ScheduleProble
       setup: setup && { cold: 0, rise: setup.fall, fall: setup.rise },
     })),
     chains: chains.map(({ tasks: chained, limit }) => ({ tasks: chained.toReversed(), limit })),
+    waits: [],
     lanes: [],
     dues: [],
   };

@@ -9,6 +9,7 @@ export interface ScheduleProblem {
   readonly tasks: readonly Task[];
   readonly resources: readonly Resource[];
   readonly chains: readonly Chain[];
+  readonly waits: readonly Wait[];
   readonly lanes: readonly Lane[];
   readonly dues: readonly Due[];
 }
@@ -71,6 +72,13 @@ export interface Chain {
   readonly limit: number;
 }
 
+/** From the end of one task to the start of another no more than `limit` should pass; tasks of others may come between. */
+export interface Wait {
+  readonly from: number;
+  readonly to: number;
+  readonly limit: number;
+}
+
 /** Tasks that no other lane's come between, none of them fixed: a lane is through to its last before another's first begins. */
 export interface Lane {
   readonly first: number;
@@ -95,7 +103,7 @@ export interface Schedule {
   readonly sequence: readonly number[];
   /** When the last task ends. */
   readonly makespan: number;
-  /** Seconds by which chains take longer than they should, and tasks end after they are due, weighted. */
+  /** Seconds by which chains and waits take longer than they should, and tasks end after they are due, weighted. */
   readonly overLimit: number;
   readonly late: number;
   /** What the search makes small. */

@@ -65,6 +65,7 @@ describe('a schedule with a gap', () => {
         { units: [unit], setup: null },
       ],
       chains: [],
+      waits: [],
       lanes: [],
       dues: [],
     };
