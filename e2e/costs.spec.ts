@@ -2,7 +2,7 @@ import type { Page } from '@playwright/test';
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
 import { expectAccessible } from './accessible';
-import { expect, kept, layOut, openShop, pasteTable, sentence, test } from './shop';
+import { expect, kept, layOut, lockRun, openShop, pasteTable, sentence, test } from './shop';
 import { beginFrom, type State } from './states';
 
 const TABLE = `order,transfer,width,height,count,due,may turn
@@ -281,7 +281,7 @@ test('making is held against buying, with the count at which it pays', async ({ 
 
 test('a locked run keeps its costs when prices change', async ({ page }) => {
   await laidRun(page);
-  await button(page, 'Lock for print').click();
+  await lockRun(page);
   await openSheet(page);
   const before = await page.getByTestId('cost-total').textContent();
   await expect(page.getByText(/Reckoned with the prices and times of the day/)).toBeVisible();

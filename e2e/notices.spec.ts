@@ -1,4 +1,4 @@
-import { expect, layOut, notices, openShop, pasteTable, test } from './shop';
+import { expect, layOut, lockRun, notices, openShop, pasteTable, test } from './shop';
 
 const fairs = Array.from({ length: 9 }, (_, at) => `Fair ${at + 1},front,95,60,2,2027-01-08,yes`);
 
@@ -12,7 +12,7 @@ for (const [width, height] of [
     await page.getByRole('link', { name: 'Film', exact: true }).click();
     await layOut(page);
     await page.setViewportSize({ width, height });
-    await page.getByRole('button', { name: 'Lock for print' }).click();
+    await lockRun(page);
     await expect(notices(page)).toContainText('Without artwork');
 
     const { height: told, covered } = await page.evaluate(() => {

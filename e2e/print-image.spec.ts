@@ -7,7 +7,7 @@ import { seededRandom } from '../src/units';
 import { composed, difference, type Picture, paint } from '../tests/output/print-image/reference';
 import { readPdf } from '../tests/output/read-pdf';
 import { giveArtwork, pngOf, storedCopies } from './print-image';
-import { expect, kept, layOut, notices, openShop, pasteTable, test } from './shop';
+import { expect, kept, layOut, lockRun, notices, openShop, pasteTable, test } from './shop';
 import { openBlank } from './states';
 
 /** No picker can be answered in a test; without one the image is downloaded. */
@@ -109,7 +109,7 @@ test('a run is written as a PNG of true size, pixel by pixel what lies on the fi
 
   // That was a draft: what is printed is an image of the run as it is locked, and once that is saved it is printed next.
   await page.keyboard.press('Escape');
-  await page.getByRole('button', { name: 'Lock for print' }).click();
+  await lockRun(page);
   await expect(page.locator('main .button.primary:enabled')).toHaveText(['Print-ready image']);
   await page.getByRole('button', { name: 'Print-ready image' }).click();
   await written(page);
@@ -419,7 +419,7 @@ test('a locked run is written as it was locked, whatever its transfers are given
   await layOut(page);
   await kept(page);
   const copies = await storedCopies(page);
-  await page.getByRole('button', { name: 'Lock for print' }).click();
+  await lockRun(page);
   await page.getByRole('link', { name: 'Orders' }).click();
   const plain = paint(50, 50, () => [1, 2, 3, 255]);
   await giveArtwork(page, 'crest', 'other.png', pngOf(plain));

@@ -1,5 +1,5 @@
 import type { Locator, Page } from '@playwright/test';
-import { expect, kept, layOut, leaveWindows, notices, openShop, pasteTable, test } from './shop';
+import { expect, kept, layOut, leaveWindows, lockRun, notices, openShop, pasteTable, test } from './shop';
 
 const rooms = ['Orders', 'Film', 'Cut', 'Press', 'Stock', 'Log'] as const;
 
@@ -52,7 +52,7 @@ test('a tab that only shows has nothing that looks as if it could change the boo
   await pasteTable(page, TABLE);
   await page.getByRole('link', { name: 'Film', exact: true }).click();
   await layOut(page);
-  await page.getByRole('button', { name: 'Lock for print' }).click();
+  await lockRun(page);
   await kept(page);
   const second = await context.newPage();
   await second.goto('./#/orders');

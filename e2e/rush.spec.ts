@@ -1,5 +1,16 @@
 import type { Page } from '@playwright/test';
-import { copyRows, expect, layOut, notices, openShop, pasteTable, sentence, test, unfold } from './shop';
+import {
+  copyRows,
+  expect,
+  layOut,
+  lockRun,
+  notices,
+  openShop,
+  pasteTable,
+  sentence,
+  test,
+  unfold,
+} from './shop';
 
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
 const today = new Date();
@@ -54,7 +65,7 @@ test('a rush has a run of its own where the present one is sent to print', async
   await page.getByRole('link', { name: 'Orders', exact: true }).click();
   await pasteTable(page, `East Fair,back,252,122,3,${date(9)},yes`);
   await page.getByRole('link', { name: 'Film', exact: true }).click();
-  await button(page, 'Lock for print').click();
+  await lockRun(page);
   await button(page, 'Print East Fair first').click();
   expect(await copyRows(page)).toHaveLength(3);
   await expect(sentence(page)).toContainText('of film');

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Locator, Page } from '@playwright/test';
 import Papa from 'papaparse';
 import { expectAccessible } from './accessible';
-import { beginDemo, expect, kept, layOut, notices, openShop, pasteTable, test } from './shop';
+import { beginDemo, expect, kept, layOut, lockRun, notices, openShop, pasteTable, test } from './shop';
 
 const TABLE = `order,transfer,width,height,count,due,may turn
 Harbour Rowing,Crest left chest,89,89,3,,yes
@@ -44,7 +44,7 @@ async function enter(page: Page, what: string, amount: string): Promise<void> {
 async function printRun(page: Page): Promise<void> {
   await pasteTable(page, TABLE);
   await layOut(page);
-  await page.getByRole('button', { name: 'Lock for print' }).click();
+  await lockRun(page);
   await page.getByRole('button', { name: 'All printed' }).click();
 }
 

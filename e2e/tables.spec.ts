@@ -1,4 +1,4 @@
-import { expect, kept, layOut, notices, openShop, pasteTable, test } from './shop';
+import { expect, kept, layOut, lockRun, notices, openShop, pasteTable, test } from './shop';
 
 const HEADING = 'Order #,Item,Motif,Width,Height,Qty,Due';
 
@@ -44,7 +44,7 @@ test('a line that is there already is asked about: skipped, replaced or added, a
   await pasteTable(page, rows(4, 2, '2026-12-03'));
   await page.getByRole('link', { name: 'Film' }).click();
   await layOut(page);
-  await page.getByRole('button', { name: 'Lock for print' }).click();
+  await lockRun(page);
   await page.getByRole('link', { name: 'Orders' }).click();
   const copies = (name: string) => page.getByRole('textbox', { name: `Qty: ${name}` });
 

@@ -1,5 +1,17 @@
 import type { Page } from '@playwright/test';
-import { copyRows, expect, figures, kept, layOut, notices, openShop, pasteTable, test, unfold } from './shop';
+import {
+  copyRows,
+  expect,
+  figures,
+  kept,
+  layOut,
+  lockRun,
+  notices,
+  openShop,
+  pasteTable,
+  test,
+  unfold,
+} from './shop';
 
 /** Fourteen orders of a Tuesday, some with more than one transfer. */
 const TUESDAY = [
@@ -23,7 +35,7 @@ test('a Tuesday: fourteen orders, a rush at noon, a jam at 1.2 m, a roll that ru
   expect(morning.metres).toBeGreaterThan(2);
 
   // Locked, it does not change, whatever happens to the orders.
-  await button(page, 'Lock for print').click();
+  await lockRun(page);
   await expect(notices(page)).toContainText('Run 1 is locked for print');
   await page.getByRole('link', { name: 'Orders' }).click();
   const width = page.getByRole('textbox', { name: 'Width: front' }).first();
@@ -45,7 +57,7 @@ test('a Tuesday: fourteen orders, a rush at noon, a jam at 1.2 m, a roll that ru
 
   // A jam: what it touched is back on the list, and a new plan has a place for it.
   const before = await copyRows(page);
-  await button(page, 'Lock for print').click();
+  await lockRun(page);
   await button(page, 'Spoiled from – to …').click();
   await page.getByRole('textbox', { name: 'From (mm)' }).fill('1000');
   await page.getByRole('textbox', { name: 'To (mm)' }).fill('1200');
@@ -70,7 +82,7 @@ test('a Tuesday: fourteen orders, a rush at noon, a jam at 1.2 m, a roll that ru
   expect((await figures(page)).metres).toBeLessThanOrEqual(used - 1.19);
 
   // What fits is printed, the film is off the roll, and a new run takes what waits.
-  await button(page, 'Lock for print').click();
+  await lockRun(page);
   await button(page, 'All printed').click();
   await expect(notices(page)).toContainText('Run 1 is printed; its film is off the roll.');
   await expect(page.getByLabel('Run', { exact: true })).toContainText('Run 2 · draft');
@@ -137,7 +149,7 @@ test('cut sheets are laid out, counted and taken off the stack', async ({ page }
   expect(rows).toHaveLength(7);
   // No copy lies over the border between two sheets.
   for (const { y, length } of rows) expect(Math.floor(y / 420)).toBe(Math.floor((y + length) / 420));
-  await button(page, 'Lock for print').click();
+  await lockRun(page);
   await button(page, 'All printed').click();
   await expect(page.getByText('7 sheets left')).toBeVisible();
 });

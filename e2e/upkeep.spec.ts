@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { expectAccessible } from './accessible';
-import { expect, kept, layOut, notices, openShop, pasteTable, test } from './shop';
+import { expect, kept, layOut, lockRun, notices, openShop, pasteTable, test } from './shop';
 
 /** Opens the window from the Press room of an empty shop. */
 async function openUpkeep(page: Page): Promise<void> {
@@ -40,7 +40,7 @@ test('what is due is said before a run is locked, and holds nothing up', async (
   await expect(due).toContainText(
     'Maintenance due: Nozzle check printed and looked at; Film square in the feed;',
   );
-  await page.getByRole('button', { name: 'Lock for print' }).click();
+  await lockRun(page);
   await expect(notices(page)).toContainText('is locked for print');
   await page.goto('./#/press');
   await expect(page.getByTestId('upkeep-due')).toContainText('Maintenance due: Nozzle check');

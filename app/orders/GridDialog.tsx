@@ -13,6 +13,7 @@ import {
   startingWidths,
 } from '../../src/model';
 import { keysOf, um } from '../../src/units';
+import { FabricCell } from '../panels/FabricChoice';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { EntryCell } from '../parts/fields/EntryCell';
@@ -60,16 +61,18 @@ export function GridDialog({ id }: { id: string }) {
 function Garments({ order, garments }: { order: Order; garments: readonly Garment[] }) {
   const reader = useReader();
   const { isHeld, reason } = useHeld(true);
-  const { grid: words } = reader.words;
+  const { grid: words, press } = reader.words;
   const last = garments.at(-1);
   return (
     <section>
       <h3>{words.garments}</h3>
       {garments.length > 0 && (
         <div className="grid-row grid-titles" aria-hidden="true">
-          {[words.style, words.colour, words.shade, words.size, words.howMany, ''].map((title) => (
-            <span key={title}>{title}</span>
-          ))}
+          {[words.style, words.colour, words.shade, words.size, press.fabric, words.howMany, ''].map(
+            (title) => (
+              <span key={title}>{title}</span>
+            ),
+          )}
         </div>
       )}
       <ul className="grid-list">
@@ -107,6 +110,11 @@ function Garments({ order, garments }: { order: Order; garments: readonly Garmen
                 reader={reader}
                 onEntry={(size) => edit({ size })}
               />
+              <FabricCell
+                label={press.fabric}
+                fabric={garment.fabric}
+                onTell={(fabric) => edit({ fabric })}
+              />
               <EntryCell
                 label={words.howMany}
                 value={garment.count}
@@ -135,6 +143,7 @@ function Garments({ order, garments }: { order: Order; garments: readonly Garmen
               colour: last?.colour ?? '',
               shade: last?.shade ?? null,
               size: nextSize(last?.size),
+              fabric: last?.fabric ?? null,
               count: 1,
             }),
           )

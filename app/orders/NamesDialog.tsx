@@ -2,6 +2,8 @@ import { useState } from 'react';
 import { Label, TextArea, TextField } from 'react-aria-components';
 import { edits } from '../../src/editing';
 import { readNames } from '../../src/intake';
+import type { Fabric } from '../../src/units';
+import { FabricChoice } from '../panels/FabricChoice';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
 import { useReader } from '../store/reader';
@@ -14,13 +16,14 @@ import './orders.css';
 /** A list of names and numbers, pasted: one garment and one transfer each. */
 export function NamesDialog({ id }: { id: string }) {
   const reader = useReader();
-  const { names: words, orders, common } = reader.words;
+  const { names: words, orders, press, common } = reader.words;
   const order = useShop(({ book }) => book.order[id]);
   const [text, setText] = useState('');
   const start =
     reader.unit === 'mm' ? { width: '250 mm', height: '300 mm' } : { width: '10 in', height: '12 in' };
   const [size, setSize] = useState(start);
   const [style, setStyle] = useState('');
+  const [fabric, setFabric] = useState<Fabric | null>(null);
   if (!order) return null;
   const { rows, bad } = readNames(text);
   const width = sizeAsTyped.read(size.width, reader);
@@ -33,6 +36,7 @@ export function NamesDialog({ id }: { id: string }) {
         height: height.value.length,
         typed: { width: width.value.typed, height: height.value.typed },
         style: style.trim(),
+        fabric,
       }),
     );
     notify('plain', words.added(rows.length, reader));
@@ -59,6 +63,7 @@ export function NamesDialog({ id }: { id: string }) {
           problem={height.ok ? null : height.problem}
         />
         <Field label={words.style} value={style} onChange={setStyle} />
+        <FabricChoice label={press.fabric} fabric={fabric} onTell={setFabric} />
       </div>
       <ul className="small">
         {rows.slice(0, 12).map(({ line, name, number, size: garment }) => (

@@ -1,6 +1,14 @@
 import { useState } from 'react';
 import { edits, type OrderFields } from '../../src/editing';
-import { fabrics, type Order } from '../../src/model';
+import {
+  commonFabric,
+  type FabricLine,
+  garmentsByOrder,
+  type Order,
+  tellsFabric,
+  transfersByOrder,
+} from '../../src/model';
+import { FABRICS, type Fabric } from '../../src/units';
 import { QuotesGiven } from '../panels/QuotesGiven';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
@@ -59,13 +67,7 @@ function OrderForm({ order }: { order: Order }) {
           ]}
           onChange={(wants) => edit({ wants })}
         />
-        <Choice
-          writes
-          label={press.fabric}
-          value={order.fabric}
-          options={fabrics.map((value) => ({ value, label: press.fabrics[value] }))}
-          onChange={(fabric) => edit({ fabric })}
-        />
+        <LineFabrics order={order} />
         <Choice
           writes
           label={words.status}
@@ -108,6 +110,43 @@ function OrderForm({ order }: { order: Order }) {
         <CloseButton />
       </div>
     </Window>
+  );
+}
+
+const NONE = 'none';
+
+/** One fabric for all lines of an order: its garments, and transfers that no garments call for. */
+function LineFabrics({ order }: { order: Order }) {
+  const { press } = useAllWords();
+  const book = useShop((shop) => shop.book);
+  const lines: FabricLine[] = [
+    ...(garmentsByOrder(book).get(order.id) ?? []),
+    ...(transfersByOrder(book).get(order.id) ?? []).filter(tellsFabric),
+  ];
+  if (lines.length === 0) return null;
+  const fabric = commonFabric(lines);
+  const isUntold = lines.every((line) => line.fabric === null);
+  return (
+    <Choice<Fabric | typeof NONE>
+      writes
+      label={press.fabricOfLines}
+      value={fabric ?? NONE}
+      options={[
+        ...(fabric === null
+          ? [{ value: NONE as typeof NONE, label: isUntold ? press.untold : press.severalFabrics }]
+          : []),
+        ...FABRICS.map((value) => ({ value, label: press.fabrics[value] })),
+      ]}
+      onChange={(told) =>
+        told !== NONE &&
+        act(
+          edits.tellFabric(
+            lines.map((line) => line.id),
+            told,
+          ),
+        )
+      }
+    />
   );
 }
 

@@ -44,7 +44,7 @@ export function OrderHead({
 }) {
   const reader = useReader();
   const { isHeld, reason } = useHeld(true);
-  const { orders: words } = reader.words;
+  const { orders: words, press } = reader.words;
   const book = useShop((shop) => shop.book);
   const { dropping, target } = useFileDrop((files) => dropFiles(files, order.id));
   const ownCode = codeBeside(() => takenCodes(book, order.id));
@@ -107,6 +107,7 @@ export function OrderHead({
           <span>{words.height}</span>
           <span>{words.count}</span>
           <span>{words.mayTurn}</span>
+          <span>{press.fabric}</span>
         </div>
       )}
     </section>

@@ -67,14 +67,15 @@ function BadRows({ bad }: { bad: TableReading['bad'] }) {
 }
 
 function GoodRows({ rows }: { rows: TableReading['rows'] }) {
-  const { table: words, orders } = useAllWords();
+  const { table: words, orders, press } = useAllWords();
   const ways = useWays();
+  const told = rows.some(({ fabric }) => fabric !== null);
   const box = useRef<HTMLDivElement>(null);
   const { shown, before, after, measure } = useBoxRows<HTMLTableRowElement>(box, rows.length, 34);
   const spacer = (height: number) =>
     height > 0 && (
       <tr aria-hidden>
-        <td colSpan={6} style={{ height, padding: 0 }} />
+        <td colSpan={told ? 7 : 6} style={{ height, padding: 0 }} />
       </tr>
     );
   return (
@@ -89,6 +90,7 @@ function GoodRows({ rows }: { rows: TableReading['rows'] }) {
             <th>{words.size}</th>
             <th>{orders.count}</th>
             <th>{orders.due}</th>
+            {told && <th>{press.fabric}</th>}
           </tr>
         </thead>
         <tbody>
@@ -104,6 +106,7 @@ function GoodRows({ rows }: { rows: TableReading['rows'] }) {
                   <td>{area(row.width, row.height, ways)}</td>
                   <td>{row.count}</td>
                   <td>{row.due ? dueDay(row.due, ways) : ''}</td>
+                  {told && <td>{row.fabric === null ? press.untold : press.fabrics[row.fabric]}</td>}
                 </tr>
               )
             );

@@ -1,7 +1,8 @@
 import { edits, inPrint } from '../../src/editing';
 import { tooLargeFor } from '../../src/layout';
-import { filmsAhead } from '../../src/model';
+import { filmsAhead, garmentsByOrder, linesFor, type Transfer, tellsFabric } from '../../src/model';
 import { TURNINGS } from '../../src/units';
+import { FabricCell } from '../panels/FabricChoice';
 import { GradeButton } from '../panels/GradeButton';
 import { Button } from '../parts/Button';
 import { ChoiceCell } from '../parts/fields/ChoiceCell';
@@ -9,6 +10,7 @@ import { EntryCell } from '../parts/fields/EntryCell';
 import { useReader } from '../store/reader';
 import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
+import { useAllWords } from '../words';
 import { ArtworkAdvice } from './ArtworkAdvice';
 import { ArtworkCell } from './ArtworkCell';
 import { giveArtwork } from './artwork';
@@ -103,6 +105,7 @@ export function TransferRow({
         options={TURNINGS.map((value) => ({ value, label: words.turnings[value] }))}
         onChange={(turn) => act(edits.editTransfer(transfer.id, { turn }))}
       />
+      <LineFabric transfer={transfer} />
       <span className={placed === count + spare ? 'quiet small placed' : 'small placed'}>
         {words.all(placed, count + spare, reader)}
       </span>
@@ -122,4 +125,24 @@ export function TransferRow({
       <ArtworkAdvice transfer={transfer} />
     </section>
   );
+}
+
+/** What a transfer goes on: told here where it was listed by hand, else by the lines of garments that call for it. */
+function LineFabric({ transfer }: { transfer: Transfer }) {
+  const { press } = useAllWords();
+  const book = useShop((shop) => shop.book);
+  if (tellsFabric(transfer)) {
+    return (
+      <FabricCell
+        label={`${press.fabric}: ${transfer.name}`}
+        fabric={transfer.fabric}
+        onTell={(fabric) => act(edits.tellFabric([transfer.id], fabric))}
+      />
+    );
+  }
+  const lines = linesFor(book, transfer, garmentsByOrder(book).get(transfer.order) ?? []) ?? [];
+  const told = [
+    ...new Set(lines.map(({ fabric }) => (fabric === null ? press.untold : press.fabrics[fabric]))),
+  ];
+  return <span className="small quiet line-fabric">{told.join(', ')}</span>;
 }

@@ -1,10 +1,9 @@
 import type { LaidRun } from '../../src/layout';
-import { cautionsFor, cureRecipe, pressRecipe } from '../../src/pressing';
+import { cautionsFor, cureRecipe, fabricsOn, pressRecipe } from '../../src/pressing';
 import { OrderCode } from '../parts/OrderCode';
 import { stationOf, useWays } from '../store/selectors';
 import { useAllWords } from '../words';
 import { bothDegrees, rulerLength, spoken } from '../words/format';
-import { fabricsOf } from './fabrics-of';
 
 /** How this run is cured and pressed: a line a fabric, its cautions, and how a cure should look. */
 export function HowTo({ run }: { run: LaidRun }) {
@@ -35,15 +34,15 @@ export function HowTo({ run }: { run: LaidRun }) {
         ))}
       </ul>
       <h2>{words.pressing}</h2>
-      {fabricsOf(run).map(({ fabric, orders }) => {
+      {fabricsOn(run).map(({ fabric, orders }) => {
         const { values, origin, notes } = pressRecipe(view, run.film.peel, fabric);
         return (
-          <div key={fabric} className="fabric">
+          <div key={fabric ?? ''} className="fabric">
             <p className="fabric-orders">
               {orders.map(({ id, code, tint }) => (
                 <OrderCode key={id} code={code} tint={tint} />
               ))}{' '}
-              {words.fabrics[fabric]}
+              {fabric === null ? words.untold : words.fabrics[fabric]}
             </p>
             <p>
               <b>{words.line(values, bothDegrees(values.temperature, unit, ways.locale), ways)}</b>
@@ -57,7 +56,8 @@ export function HowTo({ run }: { run: LaidRun }) {
               ].join(', ')}
             </p>
             <p className="quiet small">{[words.origins[origin], notes].filter(Boolean).join(' · ')}</p>
-            {cautionsFor(fabric).map((caution) => (
+            {fabric === null && <p className="caution small">{words.untoldCaution}</p>}
+            {cautionsFor(fabric ?? 'other').map((caution) => (
               <p key={caution} className="caution small">
                 {words.fabricCautions[caution]}
               </p>

@@ -11,6 +11,7 @@ import { openDialog } from '../store/view';
 import { useAllWords } from '../words';
 import { area, dayAndTime, dueDay, whole } from '../words/format';
 import { Card } from './Card';
+import { garmentName } from './garment-name';
 import { Boxes, type CardProps, ordersOn } from './RunCard';
 import { sheetsOfSlips } from './slips';
 
@@ -38,9 +39,9 @@ export function PickList({ run, paper, made }: CardProps) {
             <h3>
               {order.code} <span>{order.name}</span>
             </h3>
-            {own.map(({ id, style, colour, size, count }) => (
-              <p key={id}>
-                ☐ <b>{whole(count, ways)}</b> × {[style, colour, size].filter(Boolean).join(', ')}
+            {own.map((garment) => (
+              <p key={garment.id}>
+                ☐ <b>{whole(garment.count, ways)}</b> × {garmentName(garment, press)}
               </p>
             ))}
             {own.length === 0 && (

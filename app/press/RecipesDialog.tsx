@@ -1,15 +1,6 @@
 import { useState } from 'react';
 import { edits } from '../../src/editing';
-import {
-  type Curer,
-  covers,
-  curers,
-  type Fabric,
-  fabrics,
-  type Peel,
-  peels,
-  pressures,
-} from '../../src/model';
+import { type Curer, covers, curers, type Peel, peels, pressures } from '../../src/model';
 import {
   cautionsFor,
   cureKey,
@@ -20,6 +11,7 @@ import {
   questionCure,
   questionPress,
 } from '../../src/pressing';
+import { FABRICS, type Fabric } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { FieldGroup } from '../parts/FieldGroup';
@@ -49,7 +41,7 @@ export function RecipesDialog() {
           label={words.which}
           value={which}
           options={[
-            ...fabrics.map((value) => ({
+            ...FABRICS.map((value) => ({
               value,
               label: `${words.pressing}: ${press.fabrics[value]}`,
             })),

@@ -4,6 +4,8 @@ import { garmentsByOrder, type Settings } from '../../src/model';
 import {
   cautionsFor,
   cureRecipe,
+  fabricOfCopy,
+  fabricsOn,
   platenClosings,
   pressedTogether,
   pressRecipe,
@@ -11,10 +13,10 @@ import {
 } from '../../src/pressing';
 import { type Thumbnail, useThumbnails } from '../panels/useThumbnails';
 import { stationOf, useWays } from '../store/selectors';
-import { useAllWords } from '../words';
+import { useAllWords, type Words } from '../words';
 import { area, bothDegrees, dayAndTime, dueDay, rulerLength, spoken } from '../words/format';
 import { Card } from './Card';
-import { fabricsOf } from './fabrics-of';
+import { garmentName } from './garment-name';
 
 /** What every printed card is made from. */
 export interface CardProps {
@@ -47,6 +49,24 @@ export const Boxes = ({ count }: { count: number }) => (
 /** A small picture, by which a transfer is known in the hand. */
 const Picture = ({ of }: { of: Thumbnail | undefined }) =>
   of && <img className="picture" src={of.url} alt="" />;
+
+/** How long copies of a transfer are pressed: on each fabric that they go on, where the times differ. */
+function secondsOf(
+  run: LaidRun,
+  copies: readonly LaidCopy[],
+  size: Parameters<typeof pressSeconds>[1],
+  press: Words['press'],
+): string {
+  const fabrics = [...new Set(copies.map((copy) => fabricOfCopy(run, copy)))];
+  const times = fabrics.map((fabric) => {
+    const seconds = pressSeconds(pressRecipe(run.view, run.film.peel, fabric).values, size, stationOf(run));
+    return { name: fabric === null ? press.untold : press.fabrics[fabric], seconds };
+  });
+  const [first] = times;
+  return times.every(({ seconds }) => seconds === first?.seconds)
+    ? `${first?.seconds} s`
+    : times.map(({ name, seconds }) => `${name} ${seconds} s`).join(', ');
+}
 
 /** One page for the press side: what, on which garments, how, and where to tick it off. */
 export function RunCard({ run, paper, made }: CardProps) {
@@ -93,12 +113,13 @@ export function RunCard({ run, paper, made }: CardProps) {
           )}
           . {words.cureLook}
         </p>
-        {fabricsOf(run).map(({ fabric, orders }) => {
+        {fabricsOn(run).map(({ fabric, orders }) => {
           const { values, origin, notes } = pressRecipe(view, run.film.peel, fabric);
           return (
-            <p key={fabric}>
+            <p key={fabric ?? ''}>
               <b>
-                {press.fabrics[fabric]} ({orders.map(({ code }) => code).join(', ')})
+                {fabric === null ? press.untold : press.fabrics[fabric]} (
+                {orders.map(({ code }) => code).join(', ')})
               </b>{' '}
               {[
                 ...(values.prePress > 0 ? [press.prePress(values.prePress, ways)] : []),
@@ -107,7 +128,12 @@ export function RunCard({ run, paper, made }: CardProps) {
                 press.peelAfter(run.film.peel, values.wait, ways),
                 ...(values.secondPress > 0 ? [press.secondPress(values.secondPress, ways)] : []),
               ].join(', ')}
-              . {[...cautionsFor(fabric).map((caution) => press.fabricCautions[caution]), notes].join(' ')}{' '}
+              .{' '}
+              {[
+                ...(fabric === null ? [press.untoldCaution] : []),
+                ...cautionsFor(fabric ?? 'other').map((caution) => press.fabricCautions[caution]),
+                notes,
+              ].join(' ')}{' '}
               <i>{press.origins[origin]}</i>
             </p>
           );
@@ -117,7 +143,6 @@ export function RunCard({ run, paper, made }: CardProps) {
         {ordersOn(run).map(({ order, copies }) => {
           const record = view.order[order.id];
           const isPressed = record?.wants !== 'transfers';
-          const recipe = pressRecipe(view, run.film.peel, record?.fabric ?? 'other').values;
           return (
             <section key={order.id}>
               <h3>
@@ -125,8 +150,8 @@ export function RunCard({ run, paper, made }: CardProps) {
                 {record?.due && <small> {dueDay(record.due, ways)}</small>}
               </h3>
               {!isPressed && <p>{words.transfersOnly}</p>}
-              {(garments.get(order.id) ?? []).map(({ id, style, colour, size, count }) => (
-                <p key={id}>{words.garment([style, colour, size].filter(Boolean).join(', '), count, ways)}</p>
+              {(garments.get(order.id) ?? []).map((garment) => (
+                <p key={garment.id}>{words.garment(garmentName(garment, press), garment.count, ways)}</p>
               ))}
               <ul>
                 {tallyByTransfer(copies).map(({ transfer, name, artwork, size, numbers }) => (
@@ -136,7 +161,13 @@ export function RunCard({ run, paper, made }: CardProps) {
                     </span>
                     <span>
                       {name}, {area(size.width, size.height, ways)}
-                      {isPressed && `, ${pressSeconds(recipe, size, station)} s`}
+                      {isPressed &&
+                        `, ${secondsOf(
+                          run,
+                          copies.filter((copy) => copy.transfer.id === transfer),
+                          size,
+                          press,
+                        )}`}
                     </span>
                     <Boxes count={numbers.length} />
                   </li>

@@ -6,6 +6,7 @@ import { CostSheetDialog } from '../costs/CostSheetDialog';
 import { CostsDialog } from '../costs/CostsDialog';
 import { MakeOrBuyDialog } from '../costs/MakeOrBuyDialog';
 import { TestStripDialog } from '../cut-map/TestStripDialog';
+import { FabricsDialog } from '../film/FabricsDialog';
 import { FilmDialog } from '../film/FilmDialog';
 import { PrintedDialog, SpoiledDialog } from '../film/ProgressDialogs';
 import { RunDialog } from '../film/RunDialog';
@@ -67,6 +68,8 @@ export function Dialogs() {
       return <FilmDialog />;
     case 'run':
       return <RunDialog />;
+    case 'fabrics':
+      return <FabricsDialog id={dialog.run} />;
     case 'printed':
       return <PrintedDialog />;
     case 'spoiled':

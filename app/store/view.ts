@@ -32,7 +32,7 @@ export type Dialog =
   | { readonly kind: 'film' | 'run' | 'printed' | 'spoiled' | 'print-image' | 'cut-file' }
   | { readonly kind: 'order' | 'grid' | 'names' | 'archive'; readonly order: string }
   | { readonly kind: 'transfer' | 'artwork'; readonly transfer: string }
-  | { readonly kind: 'close-run'; readonly run: string }
+  | { readonly kind: 'fabrics' | 'close-run'; readonly run: string }
   | { readonly kind: 'cost-sheet' | 'compare' | 'make-or-buy'; readonly run: string }
   | { readonly kind: 'compare-order'; readonly order: string }
   | { readonly kind: 'price'; readonly order: string }

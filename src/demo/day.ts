@@ -154,6 +154,7 @@ export function addDemoDay(
         height,
         typed: { width: typed(width), height: typed(height) },
         turn: 'fixed' in each ? ('fixed' as const) : ('quarter' as const),
+        fabric: 'cotton' as const,
       };
       addTransfer(draft, order, fields, each.count, context);
     }

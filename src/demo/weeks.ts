@@ -96,7 +96,13 @@ export function addDemoWeeks(
     const blank = { kind: 'blank', style, colour, shade: null, size } as const;
     const noBox = { lot: '', bestBefore: null, opened: null, reorder: 4, order: '' };
     addSupply(draft, { ...blank, name: `${style}, ${colour}, ${size}`, ...noBox }, there, begin);
-    if (wanted > 0) addGarment(draft, first.id, { style, colour, shade: null, size, count: wanted }, context);
+    if (wanted > 0)
+      addGarment(
+        draft,
+        first.id,
+        { style, colour, shade: null, size, fabric: 'cotton', count: wanted },
+        context,
+      );
   }
   const { id: _, changed: __, ...fields } = present;
   const old = addFilm(draft, { ...fields, name: usedRoll, lengthLeft: fromUnit(100, 'm') }, begin);

@@ -3,7 +3,6 @@ import {
   type Curer,
   type CureValues,
   embeddedIn,
-  type Fabric,
   type Id,
   type Instant,
   isPrinted,
@@ -18,6 +17,7 @@ import {
   type Spoilage,
 } from '../model';
 import { cureKey, cureRecipe, pressKey, pressRecipe } from '../pressing';
+import type { Fabric } from '../units';
 import { takeBackClosing } from './closing';
 import { bring } from './places';
 import { moveTo, reopenRun } from './runs';

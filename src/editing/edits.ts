@@ -33,7 +33,7 @@ import { addRows } from './import';
 import { drawForRun, layOut, takeWay } from './lay-out';
 import { counterByHand } from './ledger';
 import { finishRunAndGoOn, tickJobsAndGoOn } from './next-run';
-import { addOrder, duplicateOrder, editOrder, removeOrder } from './orders';
+import { addOrder, duplicateOrder, editOrder, removeOrder, tellFabric } from './orders';
 import { setPinned, setPlaces, takeOff } from './places';
 import { addQuote, editPrices, editQuoteNotes } from './quotes';
 import {
@@ -72,6 +72,7 @@ export const edits = {
     editOrder,
     removeOrder,
     duplicateOrder,
+    tellFabric,
     bringOrders,
     addRows,
     addTransfer,

@@ -13,7 +13,7 @@ import type { BookDraft, EditContext } from './step';
 import { addTransfer, editTransfer, removeTransfer, setCount } from './transfers';
 
 export type GarmentFields = Pick<Garment, 'style' | 'colour' | 'shade' | 'size' | 'count'> &
-  Partial<Pick<Garment, 'price'>>;
+  Partial<Pick<Garment, 'fabric' | 'price'>>;
 export type PlacementFields = Pick<Placement, 'place' | 'design' | 'ratio' | 'widths'>;
 
 export function addGarment(
@@ -23,7 +23,7 @@ export function addGarment(
   context: EditContext,
 ): Id<'garment'> {
   const id = context.newId<'garment'>();
-  draft.garment[id] = { id, order, price: null, ...fields, changed: context.now };
+  draft.garment[id] = { id, order, fabric: null, price: null, ...fields, changed: context.now };
   followGrid(draft, order, context);
   return id;
 }
@@ -169,13 +169,13 @@ export function addNames(
   draft: BookDraft,
   order: Id<'order'>,
   names: readonly NamedGarment[],
-  print: Pick<Transfer, 'width' | 'height' | 'typed'> & { readonly style: string },
+  print: Pick<Transfer, 'width' | 'height' | 'typed'> & Pick<Garment, 'style' | 'fabric'>,
   context: EditContext,
 ): void {
-  const { style, ...size } = print;
+  const { style, fabric, ...size } = print;
   for (const { name, number, size: garmentSize } of names) {
     const garment = context.newId<'garment'>();
-    const fields = { style, colour: '', shade: null, size: garmentSize, count: 1, price: null };
+    const fields = { style, colour: '', shade: null, size: garmentSize, fabric, count: 1, price: null };
     draft.garment[garment] = { id: garment, order, ...fields, changed: context.now };
     const title = [name, number, garmentSize && `(${garmentSize})`].filter(Boolean).join(' ');
     addTransfer(draft, order, { name: title, ...size, turn: 'quarter', garment }, 1, context);

@@ -1,6 +1,6 @@
 import type { TableRow } from '../intake';
 import { copiesByTransfer, type Id, isFixed } from '../model';
-import { addMarkedOrder, orderMarks } from './orders';
+import { addMarkedOrder, orderMarks, tellFabric } from './orders';
 import { OrdersByName } from './orders-by-name';
 import { type BookDraft, bookSoFar, type EditContext } from './step';
 import { addTransfer, setCountOf } from './transfers';
@@ -19,7 +19,8 @@ function withSaid(had: string, said: string, between: string): string {
 /**
  * Adds the rows of a table as transfers. A row joins the order of its name, letters' case aside, or of its number; one from the
  * archive is at work again, and one that is not there yet is added. Its due date is the soonest of its rows; contact and notes are added
- * to what it has. A row that replaces a transfer sets its count, unless more are in print, and the order's date, also to a later one.
+ * to what it has. A row that replaces a transfer sets its count, unless more are in print, its fabric where it tells one, and the
+ * order's date, also to a later one.
  */
 export function addRows(draft: BookDraft, rows: readonly RowToAdd[], context: EditContext): void {
   const orders = new OrdersByName(Object.values(draft.order));
@@ -31,8 +32,8 @@ export function addRows(draft: BookDraft, rows: readonly RowToAdd[], context: Ed
     const id = orders.of(row) ?? addMarkedOrder(draft, { name, due: row.due }, context, marks);
     orders.add({ id, name });
     tell(draft, id, row);
-    const { transfer, width, height, typed, turn, count } = row;
-    addTransfer(draft, id, { name: transfer, width, height, typed, turn }, count, context);
+    const { transfer, width, height, typed, turn, fabric, count } = row;
+    addTransfer(draft, id, { name: transfer, width, height, typed, turn, fabric }, count, context);
   }
 }
 
@@ -48,6 +49,7 @@ function replaceByRows(draft: BookDraft, rows: readonly RowToAdd[], context: Edi
     const own = (copies.get(transfer.id) ?? []).filter(({ role }) => role === 'ordered');
     if (own.filter((copy) => isFixed(book, copy)).length > row.count) continue;
     if (row.due !== null) order.due = row.due;
+    if (row.fabric !== null) tellFabric(draft, [transfer.id], row.fabric);
     tell(draft, order.id, row);
     setCountOf(draft, transfer.id, own, row.count, context, 'ordered');
   }

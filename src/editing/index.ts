@@ -48,7 +48,7 @@ export { drawForRun, type OtherWay } from './lay-out';
 export { counterEntry, enter } from './ledger';
 export { matchArtwork } from './match-artwork';
 export { filmForNextRun } from './next-run';
-export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder } from './orders';
+export { addOrder, duplicateOrder, editOrder, type OrderFields, removeOrder, tellFabric } from './orders';
 export { setPinned, setPlaces } from './places';
 export { addQuote, editQuoteNotes, isAsPriced, signQuotes } from './quotes';
 export { reconciled } from './reconcile';

@@ -1,4 +1,14 @@
-import { type Id, type Order, TINTS } from '../model';
+import {
+  commonFabric,
+  type FabricLineId,
+  type Garment,
+  type Id,
+  linesFor,
+  type Order,
+  TINTS,
+  type Transfer,
+  tellsFabric,
+} from '../model';
 import { Codes, isMadeFor, takenCodes } from './codes';
 import type { BookDraft, EditContext } from './step';
 import { addTransfer, countOf, inPrint, removeTransfer, setCount } from './transfers';
@@ -62,7 +72,6 @@ export function addMarkedOrder(
     rush: false,
     awaits: { proof: false, blanks: false },
     handover: 'collect',
-    fabric: 'cotton',
     wants: 'garments',
     supplied: false,
     pricing: { aim: null, newDesigns: null, discount: 0 },
@@ -111,6 +120,26 @@ export function removeOrder(draft: BookDraft, id: string): void {
   delete draft.order[id];
 }
 
+/** What a transfer goes on: what it tells by itself, or what all garments do that it is for. */
+function fabricOf(draft: BookDraft, transfer: Transfer): Transfer['fabric'] {
+  const lines = Object.values(draft.garment).filter(({ order }) => order === transfer.order);
+  const own = linesFor(draft, transfer, lines);
+  return own ? commonFabric(own) : transfer.fabric;
+}
+
+/** Tells what lines are made of, garments of orders or transfers that are listed by hand. */
+export function tellFabric(
+  draft: BookDraft,
+  lines: readonly FabricLineId[],
+  fabric: Garment['fabric'],
+): void {
+  for (const id of lines) {
+    const transfer = draft.transfer[id];
+    const line = draft.garment[id] ?? (transfer && tellsFabric(transfer) ? transfer : undefined);
+    if (line) line.fabric = fabric;
+  }
+}
+
 /**
  * Adds an order like another: its transfers and as many copies, none of them placed.
  * @returns the order that was added; `null` if there is none like it
@@ -123,13 +152,12 @@ export function duplicateOrder(
 ): Id<'order'> | null {
   const order = draft.order[id];
   if (!order) return null;
-  const { contact, notes, handover, fabric, wants, supplied, pricing } = order;
+  const { contact, notes, handover, wants, supplied, pricing } = order;
   const copyOf = addOrder(draft, { name, due: null }, context);
   editOrder(draft, copyOf, {
     contact,
     notes,
     handover,
-    fabric,
     wants,
     supplied,
     // Its designs are no longer new.
@@ -138,7 +166,9 @@ export function duplicateOrder(
   for (const transfer of Object.values(draft.transfer)) {
     if (transfer.order !== id) continue;
     const { name: title, width, height, typed, turn, artwork, shade } = transfer;
-    const added = addTransfer(draft, copyOf, { name: title, width, height, typed, turn, shade }, 0, context);
+    const fabric = fabricOf(draft, transfer);
+    const fields = { name: title, width, height, typed, turn, shade, fabric };
+    const added = addTransfer(draft, copyOf, fields, 0, context);
     const own = draft.transfer[added];
     if (own) own.artwork = artwork;
     for (const role of ['ordered', 'over', 'filler'] as const) {

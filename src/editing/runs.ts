@@ -16,6 +16,8 @@ import {
   type RunView,
   runViewOf,
   type Snapshot,
+  takenBefore,
+  takes,
 } from '../model';
 import { standing } from '../stock';
 import { type Micrometres, quartersIn, um } from '../units';
@@ -72,12 +74,21 @@ export function moveToRun(draft: BookDraft, run: Id<'run'>, ids: Iterable<string
   }
 }
 
-/** All that it takes to draw, print and cut some copies of a run as they are now. */
+/** All that it takes to draw, print, cut and press some copies of a run as they are now. */
 function snapshotOf(
-  { film, garment, placement }: RunView & { readonly film: Film },
+  draft: BookDraft,
+  view: RunView & { readonly film: Film },
   copies: readonly OnRun[],
   now: Instant,
 ): Snapshot {
+  const { run, film, garment, placement } = view;
+  const { onto } = view.dealt();
+  const first = takes(
+    view,
+    copies.map(({ copy }) => copy),
+    onto,
+    takenBefore(bookSoFar(draft), run),
+  );
   const each = <Entry>(entryOf: (copy: OnRun) => Entry): Entry[] => [...new Set(copies.map(entryOf))];
   const orders = each(({ order }) => order);
   const isOn = new Set(orders.map(({ id }) => id));
@@ -86,8 +97,10 @@ function snapshotOf(
     film,
     orders,
     transfers: each(({ transfer }) => transfer),
-    copies: copies.map(({ copy }) => copy),
-    garments: Object.values(garment).filter(({ order }) => isOn.has(order)),
+    copies: copies.map(({ copy }) => ({ ...copy, onto: onto.get(copy.id) ?? null })),
+    garments: Object.values(garment).flatMap((line) =>
+      isOn.has(line.order) ? [{ ...line, takes: first.get(line.id) ?? 0 }] : [],
+    ),
     placements: Object.values(placement).filter(({ order }) => isOn.has(order)),
     outlines: Object.fromEntries(
       copies.flatMap(({ copy, transfer, outline, byOutline }) =>
@@ -139,7 +152,7 @@ export function lockRun(
     imageFeed: null,
     state: 'locked',
     history: [...run.history, { state: 'locked', at: now }],
-    snapshot: snapshotOf(view, rest, now),
+    snapshot: snapshotOf(draft, view, rest, now),
     basis,
   };
   for (const copy of copiesOf(draft, id)) {
@@ -155,6 +168,7 @@ export function unlockRun(draft: BookDraft, id: string, { now }: EditContext): v
 
 /** What is printed of a run that stopped at a place: what was before, and what begins before that place, as it is now. */
 function printedAt(
+  draft: BookDraft,
   view: RunView & { readonly film: Film },
   to: Micrometres,
   now: Instant,
@@ -165,7 +179,7 @@ function printedAt(
   const more = view.placed.filter(({ copy }) => copy.place.y < to && !known.has(copy.id));
   return {
     to: um(Math.max(printed?.to ?? 0, to)),
-    as: more.length > 0 ? [...before, snapshotOf(view, more, now)] : before,
+    as: more.length > 0 ? [...before, snapshotOf(draft, view, more, now)] : before,
   };
 }
 
@@ -182,7 +196,7 @@ export function noteImage(draft: BookDraft, id: string, feed: number): void {
 export function printedTo(draft: BookDraft, id: string, to: Micrometres, { now }: EditContext): void {
   const view = viewOf(draft, id);
   if (view?.run.state !== 'locked' || view.run.received || to <= 0) return;
-  draft.run[id] = { ...asDraft(view.run, now), printed: printedAt(view, to, now) };
+  draft.run[id] = { ...asDraft(view.run, now), printed: printedAt(draft, view, to, now) };
 }
 
 /**
@@ -203,7 +217,7 @@ export function spoil(
     .filter((copy) => copy.y < to && copy.y + copy.length > from)
     .map((copy) => copy.id);
   const touched = new Set(copies);
-  const printed = printedAt(view, to, now);
+  const printed = printedAt(draft, view, to, now);
   draft.run[id] = {
     ...asDraft(view.run, now),
     printed: {

@@ -1,6 +1,6 @@
 import type { TableRow } from '../intake';
 import { sameTransfer } from '../intake/repeats';
-import { asEntered, type Book, copiesByTransfer, type Id, isFixed } from '../model';
+import { asEntered, type Book, copiesByTransfer, type Id, isFixed, type Transfer } from '../model';
 import type { LocalDate } from '../units';
 import type { RowToAdd } from './import';
 import { OrdersByName } from './orders-by-name';
@@ -39,6 +39,10 @@ export const answerKey = ({ line, order, transfer, count, due }: TableRow): stri
 const sooner = (a: LocalDate | null | undefined, b: LocalDate | null): LocalDate | null =>
   a && (b === null || a < b) ? a : b;
 
+/** Whether two may be of one fabric: one that is not told may be any. */
+const isOneFabric = (a: Transfer['fabric'], b: Transfer['fabric']): boolean =>
+  a === null || b === null || a === b;
+
 /**
  * The rows of a table that are there already. Of several lines that are the same, the first row is held against the first in the book
  * and so on, and a row beyond those in the book against the row above. The time is linear in book and table.
@@ -46,39 +50,41 @@ const sooner = (a: LocalDate | null | undefined, b: LocalDate | null): LocalDate
 export function repeatedRows(book: Book, rows: readonly TableRow[]): RepeatedRow[] {
   const orders = new OrdersByName(Object.values(book.order));
   const copies = copiesByTransfer(book);
-  const inBook = new Map<string, Id<'transfer'>[]>();
+  const inBook = new Map<string, Transfer[]>();
   const keyOf = (order: string, transfer: string) => `${order} ${transfer}`;
   for (const transfer of asEntered(Object.values(book.transfer))) {
     const key = keyOf(transfer.order, sameTransfer(transfer));
     const same = inBook.get(key);
-    if (same) same.push(transfer.id);
-    else inBook.set(key, [transfer.id]);
+    if (same) same.push(transfer);
+    else inBook.set(key, [transfer]);
   }
   const dues = new Map<string, LocalDate | null>();
   const orderKey = (row: TableRow) => orders.of(row) ?? row.order;
   for (const row of rows) dues.set(orderKey(row), sooner(dues.get(orderKey(row)), row.due));
-  const met = new Map<string, number>();
   const byLine = new Map<number, TableRow>();
   return rows.flatMap((row): RepeatedRow[] => {
     byLine.set(row.line, row);
     const id = orders.of(row);
     const order = id && book.order[id];
     const key = keyOf(orderKey(row), sameTransfer({ ...row, name: row.transfer }));
-    const at = met.get(key) ?? 0;
-    met.set(key, at + 1);
     const due = dues.get(orderKey(row)) ?? null;
-    const transfer = inBook.get(key)?.[at];
+    const same = inBook.get(key) ?? [];
+    const transfer = same.find(({ fabric }) => isOneFabric(fabric, row.fabric));
+    if (transfer) same.splice(same.indexOf(transfer), 1);
     if (order && transfer) {
-      const ordered = (copies.get(transfer) ?? []).filter(({ role }) => role === 'ordered');
+      const ordered = (copies.get(transfer.id) ?? []).filter(({ role }) => role === 'ordered');
       const { archived } = order;
       return [
         {
           row,
           was: { row: null, count: ordered.length, due: order.due, archived },
-          transfer,
+          transfer: transfer.id,
           due: due ?? order.due,
           least: ordered.filter((copy) => isFixed(book, copy)).length,
-          isEqual: ordered.length === row.count && (due === null || due === order.due),
+          isEqual:
+            ordered.length === row.count &&
+            (due === null || due === order.due) &&
+            (row.fabric === null || row.fabric === transfer.fabric),
         },
       ];
     }

@@ -4,7 +4,7 @@ import type { BookDraft, EditContext } from './step';
 
 /** What is entered for a transfer; the count becomes copies. */
 export type TransferFields = Pick<Transfer, 'name' | 'width' | 'height' | 'typed' | 'turn'> &
-  Partial<Pick<Transfer, 'shade' | 'garment' | 'grid'>>;
+  Partial<Pick<Transfer, 'shade' | 'fabric' | 'garment' | 'grid'>>;
 
 export function addTransfer(
   draft: BookDraft,
@@ -18,6 +18,7 @@ export function addTransfer(
     id,
     order,
     shade: null,
+    fabric: null,
     garment: null,
     grid: null,
     ...fields,

@@ -1,4 +1,4 @@
-import { asId, type Book, type Instant, type LockedRun, runViewOf, type Snapshot } from '../model';
+import { asId, type Book, fabricOn, type Instant, type LockedRun, runViewOf, type Snapshot } from '../model';
 import { quartersIn } from '../units';
 import type { HandOver, Picture, Records } from './content';
 
@@ -62,9 +62,10 @@ export function handOverRun(
 ): HandOver | null {
   const view = runViewOf(book, id);
   if (!view?.station || view.run.state === 'draft') return null;
-  const { run, film, station, order, imageFeed, stretch } = view;
+  const { run, film, station, imageFeed, stretch } = view;
   const records = recordsOf(book, id);
-  const fabrics = new Set(Object.values(order).map(({ fabric }) => fabric));
+  // One that nobody has told is pressed as one that is not in the list.
+  const fabrics = new Set(view.placed.map(({ copy }) => fabricOn(view, copy) ?? 'other'));
   const recipes = Object.values(view.recipe)
     .filter((recipe) =>
       recipe.kind === 'cure'

@@ -14,6 +14,7 @@ export const columnNames = [
   'count',
   'due',
   'turn',
+  'fabric',
   'notes',
 ] as const;
 
@@ -187,6 +188,24 @@ const synonyms: Record<Column, readonly string[]> = {
     'giro',
     'rotar',
     'rotacion',
+  ],
+  fabric: [
+    'fabric',
+    'material',
+    'cloth',
+    'textile',
+    'fabric content',
+    'fiber content',
+    'fibre content',
+    'composition',
+    'fabric composition',
+    'garment fabric',
+    'garment material',
+    'tejido',
+    'tela',
+    'composicion',
+    'tejido de la prenda',
+    'material de la prenda',
   ],
   notes: [
     'notes',

@@ -25,7 +25,8 @@ export function repeatedAbove(): (
   const above = new Map<string, { readonly line: number; readonly record: readonly string[] }>();
   return (row, record) => {
     const order = row.number === '' ? `name ${sameName(row.order)}` : `number ${sameNumber(row.number)}`;
-    const key = `${sameTransfer({ ...row, name: row.transfer })} ${order}`;
+    // The same print on another fabric is another line.
+    const key = `${sameTransfer({ ...row, name: row.transfer })} ${row.fabric} ${order}`;
     const had = above.get(key);
     above.set(key, { line: row.line, record });
     if (!had) return null;

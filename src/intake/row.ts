@@ -1,6 +1,7 @@
 import {
   type DateOrder,
   type DateProblem,
+  type Fabric,
   isAmbiguous,
   type LengthProblem,
   type LengthUnit,
@@ -13,6 +14,7 @@ import {
 } from '../units';
 import { type CountProblem, readCount, readTurn } from './cells';
 import type { Columns, Mapped } from './columns';
+import { readFabric } from './fabric';
 import type { Column } from './headings';
 import type { Left } from './left';
 import { contactOf, type OrderHead, orderName } from './order-head';
@@ -41,6 +43,8 @@ export interface TableRow {
   /** What is taken, and may not be meant. */
   readonly doubts: readonly Doubt[];
   readonly turn: Turning;
+  /** What it goes on; `null` where that is not told. */
+  readonly fabric: Fabric | null;
   /** The nearest row above of the same order, transfer and size, and whether all cells of the two are the same. */
   readonly repeats: { readonly line: number; readonly isWhole: boolean } | null;
 }
@@ -51,7 +55,7 @@ export type CellProblem =
   | { readonly column: 'width' | 'height' | 'size'; readonly code: LengthProblem; readonly text: string }
   | { readonly column: 'count'; readonly code: CountProblem | 'too-many-in-all'; readonly text: string }
   | { readonly column: 'due'; readonly code: DateProblem; readonly text: string }
-  | { readonly column: 'turn'; readonly code: 'unreadable'; readonly text: string };
+  | { readonly column: 'turn' | 'fabric'; readonly code: 'unreadable'; readonly text: string };
 
 /** What is read instead, wherever a text stands in a column. */
 export interface Mend {
@@ -154,7 +158,9 @@ export function readRecord(
   if (!due.ok) problems.push({ column: 'due', code: due.problem, text: shown(cell('due')) });
   const turn = readTurn(cell('turn'));
   if (!turn.ok) problems.push({ column: 'turn', code: turn.problem, text: shown(cell('turn')) });
-  if (problems.length > 0 || !width.ok || !height.ok || !count.ok || !due.ok || !turn.ok) {
+  const fabric = figure(cell('fabric'), readFabric);
+  if (!fabric.ok) problems.push({ column: 'fabric', code: fabric.problem, text: shown(cell('fabric')) });
+  if (problems.length > 0 || !width.ok || !height.ok || !count.ok || !due.ok || !turn.ok || !fabric.ok) {
     return { ok: false, problem: problems };
   }
   const doubts: Doubt[] = [];
@@ -174,5 +180,6 @@ export function readRecord(
     due: due.value,
     doubts,
     turn: turn.value,
+    fabric: fabric.value,
   });
 }

@@ -1,7 +1,7 @@
 import { type Consumption, type CoverageOf, runConsumption } from '../costing';
 import { runSpans } from '../cutting';
 import { copyArea, type LaidRun, layRun, runFigures } from '../layout';
-import type { Book, Closing, Run, Settings, Spoilage } from '../model';
+import { type Book, type Closing, fabricOn, type Run, type Settings, type Spoilage } from '../model';
 import { pressedOn, pressRecipe, ticked, type Work, workOf } from '../pressing';
 import { boxOf, inUse, takenByRun } from '../stock';
 import { asSeconds, type LocalDate, um } from '../units';
@@ -15,8 +15,8 @@ function platenClosingsCount(
   work: Work | null,
   { curer }: Settings['station'],
 ): number {
-  const presses = copies.filter(pressedOn(view)).reduce((sum, { order }) => {
-    const { values } = pressRecipe(view, film.peel, view.order[order.id]?.fabric ?? 'other');
+  const presses = copies.filter(pressedOn(view)).reduce((sum, { id, transfer }) => {
+    const { values } = pressRecipe(view, film.peel, fabricOn(view, { id, transfer: transfer.id }));
     return sum + 1 + Number(values.prePress > 0) + Number(values.secondPress > 0);
   }, 0);
   const cures = curer === 'press' ? (work?.jobs.filter(({ kind }) => kind === 'cure').length ?? 0) : 0;

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import type { Temperature } from '../units';
+import { FABRICS, type Temperature } from '../units';
 import { count, figure, id, instant, length, seconds, size, text } from './fields';
 import { hoursSchema } from './hours';
 import { ranges } from './ranges';
@@ -10,18 +10,6 @@ const temperature = figure<Temperature>(ranges.temperature);
 
 /** How a film wants to be peeled; its maker's data sheet says so. */
 export const peels = ['hot', 'warm', 'cold'] as const;
-
-/** What a garment is made of, as far as heat is concerned. */
-export const fabrics = [
-  'cotton',
-  'blend',
-  'polyester',
-  'nylon',
-  'rayon',
-  'canvas',
-  'leather',
-  'other',
-] as const;
 
 export const pressures = ['light', 'medium', 'firm'] as const;
 
@@ -71,7 +59,7 @@ export const recipeSchema = z.discriminatedUnion('kind', [
     ...recipeFields,
     kind: z.literal('press'),
     peel: z.enum(peels),
-    fabric: z.enum(fabrics),
+    fabric: z.enum(FABRICS),
     values: pressValues,
     /** What it was before, and until when; the latest last. */
     history: z.array(z.object({ until: instant, values: pressValues, origin: z.enum(origins) })),
@@ -210,7 +198,6 @@ export const shelfSchema = z.object({
 });
 
 export type Peel = (typeof peels)[number];
-export type Fabric = (typeof fabrics)[number];
 export type Sending = (typeof sendings)[number];
 export type Curer = (typeof curers)[number];
 export type Origin = (typeof origins)[number];

@@ -4,8 +4,6 @@ export {
   type CureValues,
   covers,
   curers,
-  type Fabric,
-  fabrics,
   type Origin,
   origins,
   type Peel,
@@ -40,6 +38,15 @@ export {
 export type { Closing, Rates } from './closing';
 export type { Copy, Place, Whereabouts } from './copy';
 export { isCutStraight } from './cutting';
+export { linesFor, takenBefore, takes } from './dealing';
+export {
+  commonFabric,
+  type FabricLine,
+  type FabricLineId,
+  fabricOn,
+  tellsFabric,
+  untoldLines,
+} from './fabric-on';
 export { asId, asInstant, type Id, type Instant, id, instant } from './fields';
 export { ordersOnFilm } from './film-codes';
 export { filmCost, runCost } from './film-cost';

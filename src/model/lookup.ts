@@ -1,4 +1,4 @@
-import { inOrder } from '../units';
+import { groupBy, inOrder } from '../units';
 import type { Book } from './book';
 import type { Copy } from './copy';
 import { ordersOnFilm } from './film-codes';
@@ -33,18 +33,6 @@ export const ordersByDue = (book: Book): Order[] =>
   Object.values(ordersOnFilm(book))
     .filter((order) => !order.archived)
     .sort(byDue);
-
-/** Groups by a key, in the order of the list. */
-function groupBy<Item, Key>(items: Iterable<Item>, keyOf: (item: Item) => Key): Map<Key, Item[]> {
-  const groups = new Map<Key, Item[]>();
-  for (const item of items) {
-    const key = keyOf(item);
-    const group = groups.get(key);
-    if (group) group.push(item);
-    else groups.set(key, [item]);
-  }
-  return groups;
-}
 
 /** Whether an id begins with the time at which it was given, as those of version 7 do (RFC 9562, 5.7). */
 const tellsTime = (id: string): boolean => id.length === 36 && id[14] === '7';

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { TURNINGS } from '../units';
-import { fabrics, peels, stationSchema } from './bench';
+import { FABRICS, TURNINGS } from '../units';
+import { peels, stationSchema } from './bench';
 import { ratesSchema } from './closing';
 import {
   count,
@@ -29,6 +29,9 @@ import { ranges } from './ranges';
 /** Orders at work are told apart by tints, of which there are this many; the code of every copy is the other sign. */
 export const TINTS = 1000;
 
+/** What garments are made of, as far as heat is concerned; `null` while nobody has told, which is asked before a run is locked. */
+const fabric = z.nullable(z.enum(FABRICS));
+
 /** A width as it is printed and as the user typed it. */
 const printedWidth = z.object({ width: size, typed: text });
 
@@ -47,8 +50,6 @@ export const orderSchema = z.object({
   /** What the order still waits for before it may be printed. */
   awaits: z.object({ proof: z.boolean(), blanks: z.boolean() }),
   handover: z.enum(['collect', 'ship']),
-  /** What the garments are made of, as far as heat is concerned. */
-  fabric: z.enum(fabrics),
   /** Pressed garments, or transfers that the customer presses. */
   wants: z.enum(['garments', 'transfers']),
   /** The customer brings the garments. */
@@ -114,6 +115,8 @@ export const transferSchema = z.object({
   shade: z.nullable(shade),
   /** The garment of a named or numbered transfer. */
   garment: z.nullable(id<'garment'>()),
+  /** What it goes on, where no line of garments calls for it and tells. */
+  fabric,
   /** Where the grid of an order made it; `null` for one that was listed by hand. */
   grid: z.nullable(z.object({ placement: id<'placement'>(), width: size })),
   changed: instant,
@@ -128,6 +131,7 @@ export const garmentSchema = z.object({
   shade: z.nullable(shade),
   /** As the trade writes it: `S`, `XL`, `YM`, `4T`. */
   size: text,
+  fabric,
   count,
   /** What one costs the shop; `null` for what its style costs. */
   price: z.nullable(money),

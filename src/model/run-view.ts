@@ -1,6 +1,7 @@
 import type { Station } from './bench';
 import type { Book } from './book';
 import type { PlacedCopy } from './copy';
+import { embeddedOnto, embeddedTakes, type Onto, ontoOf, takenBefore, takes } from './dealing';
 import { ordersOnFilm } from './film-codes';
 import { byId } from './lookup';
 import type { ArtworkOutline, Film, Order, Settings, Transfer } from './records';
@@ -19,6 +20,13 @@ export interface OnRun {
   readonly fixed: boolean;
 }
 
+/** How the copies of a run are dealt to garments. */
+interface Dealt {
+  readonly onto: Onto;
+  /** How many garments of each line the run is the first to take from the store; lines of which it takes none may lack. */
+  readonly takes: ReadonlyMap<string, number>;
+}
+
 type Collections = Pick<Book, 'order' | 'transfer' | 'copy' | 'garment' | 'placement'>;
 
 /**
@@ -32,6 +40,8 @@ export interface RunView extends Collections, Pick<Book, 'recipe'> {
   /** `undefined` before the shop has settings. */
   readonly station: Station | undefined;
   readonly placed: readonly OnRun[];
+  /** Which garments its copies go on, worked out when it is asked for first. */
+  readonly dealt: () => Dealt;
   /** What the run's image is made shorter by along the film. */
   readonly imageFeed: number;
   /** Length along the film as a ruler shows it once it is printed, over length as it is planned. */
@@ -78,7 +88,29 @@ export const outlineOf = (
   transfer: Pick<Transfer, 'artwork'>,
 ): ArtworkOutline | null => artwork[transfer.artwork ?? '']?.outline ?? null;
 
-function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed'> {
+/** Works something out once, when it is asked for first. */
+function once<Found>(find: () => Found): () => Found {
+  let found: { readonly value: Found } | null = null;
+  return () => {
+    found ??= { value: find() };
+    return found.value;
+  };
+}
+
+/** Of a draft: what is printed of it as it was noted, and the rest as the book deals it. */
+function dealtOfDraft(book: Book, run: Run, live: readonly PlacedCopy[]): Dealt {
+  const all = ontoOf(book);
+  const onto = new Map(embeddedOnto(run));
+  for (const { id } of live) {
+    const line = all.get(id);
+    if (line !== undefined) onto.set(id, line);
+  }
+  const first = new Map(takes(book, live, onto, takenBefore(book, run)));
+  for (const [line, count] of embeddedTakes(run)) first.set(line, count + (first.get(line) ?? 0));
+  return { onto, takes: first };
+}
+
+function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed' | 'dealt'> {
   const order = ordersOnFilm(book);
   const printed = collectionsOf(embeddedIn(run));
   const live = Object.values(book.copy).filter(
@@ -89,8 +121,9 @@ function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed'
     order: { ...printed.order, ...order },
     transfer: { ...printed.transfer, ...book.transfer },
     copy: { ...book.copy, ...printed.copy },
-    garment: book.garment,
-    placement: book.placement,
+    garment: { ...printed.garment, ...book.garment },
+    placement: { ...printed.placement, ...book.placement },
+    dealt: once(() => dealtOfDraft(book, run, live)),
     placed: [
       ...embedded(run),
       ...drawn(live, { ...book, order }, (transfer) => outlineOf(book, transfer), asLaid),
@@ -117,7 +150,12 @@ function makeView(book: Book, run: Run): RunView {
   const own =
     run.state === 'draft'
       ? { ...viewOfDraft(book, run), film: book.film[run.film] }
-      : { ...collectionsOf(embeddedIn(run)), placed: embedded(run), film: run.snapshot.film };
+      : {
+          ...collectionsOf(embeddedIn(run)),
+          placed: embedded(run),
+          dealt: once(() => ({ onto: embeddedOnto(run), takes: embeddedTakes(run) })),
+          film: run.snapshot.film,
+        };
   const bench = run.received
     ? { recipe: byId(run.received.recipes), station: run.received.station }
     : { recipe: book.recipe, station: book.settings.shop?.station };
@@ -136,6 +174,8 @@ const readFor = (book: Book, run: Run): readonly unknown[] => [
         book.placement,
         book.artwork,
         book.film[run.film],
+        // What other runs have printed of an order is not dealt again.
+        book.run,
       ]
     : []),
 ];

@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { type Micrometres, um } from '../units';
 import { recipeSchema, stationSchema } from './bench';
 import { placedSchema } from './copy';
-import { feed, id, instant, length, size, text, within } from './fields';
+import { count, feed, id, instant, length, size, text, within } from './fields';
 import { ranges } from './ranges';
 import {
   filmSchema,
@@ -20,8 +20,10 @@ const snapshotSchema = z.object({
   film: filmSchema,
   orders: z.array(orderSchema),
   transfers: z.array(transferSchema),
-  copies: z.array(placedSchema),
-  garments: z.array(garmentSchema),
+  /** Each with the line of garments that it goes on; `null` where none calls for it. */
+  copies: z.array(z.extend(placedSchema, { onto: z.nullable(id<'garment'>()) })),
+  /** Each with how many of its garments this is the first to take from the store: others were taken for prints that came before. */
+  garments: z.array(z.extend(garmentSchema, { takes: count })),
   placements: z.array(placementSchema),
   /** By the transfers' ids, where copies were laid out by them. */
   outlines: z.record(text, outlineSchema),

@@ -1,15 +1,15 @@
 import { uprightSize } from '../cutting';
 import type { LaidCopy } from '../layout';
 import {
-  type Book,
-  type Garment,
+  fabricOn,
   type GarmentPlace,
+  garmentsByOrder,
   groupOfSize,
-  type Placement,
+  type RunView,
   type SizeGroup,
   type Station,
 } from '../model';
-import { fromInches, fromMm, type Micrometres, um } from '../units';
+import { type Fabric, fromInches, fromMm, groupBy, type Micrometres, um } from '../units';
 import { fitsOn } from './loads';
 
 /** What is pressed on a garment at once: one copy, or several on one side of it. */
@@ -17,6 +17,8 @@ export interface PlatenClosing {
   readonly copies: readonly [LaidCopy, ...LaidCopy[]];
   /** The garment's first: it is pre-pressed here. */
   readonly isFirst: boolean;
+  /** What the garment is made of; `null` while nobody has told. */
+  readonly fabric: Fabric | null;
 }
 
 /** The side of a garment's body that each place lies on; what lies on none, or nobody knows where, is pressed by itself. */
@@ -105,72 +107,68 @@ function parted(prints: readonly Placed[], group: SizeGroup, { press, oneClosing
   return closings;
 }
 
-/** The records that tell which copies go on one garment. */
-export type GarmentSource = Pick<Book, 'transfer' | 'garment' | 'placement'>;
-
 /** How far along the film the last of some prints lies: none of them is there to be pressed before it. */
 const reach = (prints: readonly Placed[]): number => Math.max(...prints.map(({ copy }) => copy.y));
 
-const closingsOfOne = (prints: readonly Placed[], group: SizeGroup, station: Station): PlatenClosing[] =>
+const closingsOfOne = (
+  prints: readonly Placed[],
+  group: SizeGroup,
+  fabric: PlatenClosing['fabric'],
+  station: Station,
+): PlatenClosing[] =>
   parted(prints, group, station)
     .sort((a, b) => reach(a) - reach(b))
     .flatMap((closing, index): PlatenClosing[] => {
       const [first, ...others] = closing.map(({ copy }) => copy);
-      return first ? [{ copies: [first, ...others], isFirst: index === 0 }] : [];
+      return first ? [{ copies: [first, ...others], isFirst: index === 0, fabric }] : [];
     });
 
-/** Copies of one transfer, in the order in which they lie on the film. */
-function queues(copies: readonly LaidCopy[]): Map<string, LaidCopy[]> {
-  const byTransfer = new Map<string, LaidCopy[]>();
-  for (const copy of copies) {
-    const queue = byTransfer.get(copy.transfer.id);
-    if (queue) queue.push(copy);
-    else byTransfer.set(copy.transfer.id, [copy]);
-  }
-  return byTransfer;
-}
-
-/** The group and the places of every garment of an order, one by one. */
-function* garmentsOf(
-  { garment, placement }: GarmentSource,
-  order: string,
-): Generator<{ group: SizeGroup; places: readonly { place: Placement; width: Micrometres }[] }> {
-  const places = Object.values(placement).filter((own) => own.order === order);
-  const garments: readonly Garment[] = Object.values(garment).filter((own) => own.order === order);
-  for (const { size, count } of garments) {
-    const group = groupOfSize(size);
-    const own = places.map((place) => ({ place, width: place.widths[group].width }));
-    for (let one = 0; one < count; one += 1) yield { group, places: own };
-  }
+/** The prints of the garments of one line, garment by garment: of each place the copies in their order along the film. */
+function garmentsOf({ transfer, placement }: RunView, copies: readonly LaidCopy[]): Placed[][] {
+  const byPlace = groupBy(copies, (copy): string => {
+    const place = transfer[copy.transfer.id]?.grid?.placement ?? '';
+    return placement[place] ? place : '';
+  });
+  const places = [...Object.values(placement), undefined].flatMap((place) =>
+    (byPlace.get(place?.id ?? '') ?? []).length === 0 ? [] : [place],
+  );
+  const garments = Math.max(0, ...[...byPlace.values()].map(({ length }) => length));
+  return Array.from({ length: garments }, (_, at) =>
+    places.flatMap((place): Placed[] => {
+      const copy = byPlace.get(place?.id ?? '')?.[at];
+      return copy ? [{ copy, on: place?.on ?? 'other' }] : [];
+    }),
+  );
 }
 
 /**
- * What is pressed, closing by closing. Copies that an order's garments and places call for are put together garment by garment, as
- * far as they are on this run; every other copy is a closing of its own.
+ * What is pressed, closing by closing. Copies that go on the garments of a line are put together garment by garment, as far as they are
+ * on this run; every other copy is a closing of its own.
  * @param copies all that are pressed, along the film
  */
 export function platenClosings(
-  source: GarmentSource,
+  view: RunView,
   copies: readonly LaidCopy[],
   station: Station,
 ): PlatenClosing[] {
-  const left = queues(copies);
-  const transfers = Object.values(source.transfer);
-  const closings: PlatenClosing[] = [];
-  for (const order of new Set(copies.map((copy) => copy.order.id))) {
-    for (const { group, places } of garmentsOf(source, order)) {
-      const prints = places.flatMap(({ place, width }): Placed[] => {
-        const transfer = transfers.find(({ grid }) => grid?.placement === place.id && grid.width === width);
-        const copy = transfer && left.get(transfer.id)?.shift();
-        return copy ? [{ copy, on: place.on }] : [];
-      });
-      closings.push(...closingsOfOne(prints, group, station));
-    }
-  }
-  for (const queue of left.values()) {
-    closings.push(...queue.map((copy): PlatenClosing => ({ copies: [copy], isFirst: true })));
-  }
-  return closings;
+  const { onto } = view.dealt();
+  const lines = garmentsByOrder(view);
+  const byLine = groupBy(copies, ({ id }) => onto.get(id));
+  const closings = [...new Set(copies.map(({ order }) => order.id))].flatMap((order) =>
+    (lines.get(order) ?? []).flatMap(({ id, size, fabric }) =>
+      garmentsOf(view, byLine.get(id) ?? []).flatMap((prints) =>
+        closingsOfOne(prints, groupOfSize(size), fabric, station),
+      ),
+    ),
+  );
+  const others = copies.filter(({ id }) => !view.garment[onto.get(id) ?? '']);
+  return [
+    ...closings,
+    ...others.map((copy): PlatenClosing => {
+      const fabric = fabricOn(view, { id: copy.id, transfer: copy.transfer.id });
+      return { copies: [copy], isFirst: true, fabric };
+    }),
+  ];
 }
 
 /** Transfers that are pressed in one closing, and on how many garments. */

@@ -1,6 +1,7 @@
 export { type Batch, batchesOf } from './batches';
 export { platenClosings, pressedTogether } from './closings';
 export { type DayTerms, type DayWork, dayWork, type OpenRun } from './day';
+export { fabricOfCopy, fabricsOn } from './fabrics';
 export { wetWhenWhole } from './film-work';
 export type { Job, JobKind, Work, Worker } from './jobs';
 export { apartKey, BEGUN, cutKey, orderOfPack, packKey } from './keys';

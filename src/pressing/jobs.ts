@@ -1,7 +1,7 @@
 import type { LaidCopy } from '../layout';
-import type { Fabric, Id, Order, Run } from '../model';
+import type { Id, Order, Run } from '../model';
 import type { Span } from '../packing';
-import type { Micrometres } from '../units';
+import type { Fabric, Micrometres } from '../units';
 import type { ScheduleProblem } from './schedule';
 
 /** What is done to a run from the printer to the bag. `again` is the second press, or the peeling of cold film before it. */
@@ -31,6 +31,7 @@ export interface Job {
   readonly copies: readonly Id<'copy'>[];
   /** What is ticked one by one on the way: when all of it is, the job is done. */
   readonly parts: readonly string[];
+  /** What is pressed on; `null` while nobody has told, and for all other work. */
   readonly fabric: Fabric | null;
 }
 

@@ -23,9 +23,10 @@ const inParts = <Item>(items: readonly Item[], size: number): Item[][] =>
     items.slice(part * size, (part + 1) * size),
   );
 
-/** Closings that are alike: the same transfers, out of the same spans, all of them pre-pressed or none. */
+/** Closings that are alike: the same transfers on the same fabric, out of the same spans, all of them pre-pressed or none. */
 interface Alike {
   readonly name: string;
+  readonly fabric: PlatenClosing['fabric'];
   readonly spans: readonly number[];
   readonly isFirst: boolean;
   readonly closings: PlatenClosing[];
@@ -37,13 +38,13 @@ function alike(source: WorkSource, closings: readonly PlatenClosing[]): Alike[] 
   );
   const groups = new Map<string, Alike>();
   for (const closing of closings) {
-    const { copies, isFirst } = closing;
+    const { copies, isFirst, fabric } = closing;
     const spans = [...new Set(copies.map(({ id }) => spanOf.get(id) ?? 0))].sort((a, b) => a - b);
     const name = `${copies.map(({ transfer }) => transfer.id).join('+')}/${spans.join('+')}`;
-    const key = `${name} ${isFirst}`;
+    const key = `${name} ${isFirst} ${fabric}`;
     const group = groups.get(key);
     if (group) group.closings.push(closing);
-    else groups.set(key, { name, spans, isFirst, closings: [closing] });
+    else groups.set(key, { name, fabric, spans, isFirst, closings: [closing] });
   }
   // What can be pressed first comes first.
   const last = ({ spans }: Alike) => spans.at(-1) ?? 0;
@@ -87,14 +88,13 @@ export function pressWork(
     for (const copy of copies) if (!isPressed(copy)) note(copy.order.id, apart[index] ?? 0);
   });
   const parts = new Map<string, number>();
-  for (const { name, spans, isFirst, closings } of alike(
+  for (const { name, fabric, spans, isFirst, closings } of alike(
     source,
     platenClosings(view, bySpan.flat().filter(isPressed), station),
   )) {
     const [some] = closings;
     if (!some) continue;
     const [{ order }] = some.copies;
-    const fabric = view.order[order.id]?.fabric ?? 'other';
     const { values } = pressRecipe(view, film.peel, fabric);
     const setting = degrees(values.temperature);
     const { cycle, second } = closingTimes(station, values, some, isFirst);

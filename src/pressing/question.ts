@@ -1,5 +1,13 @@
-import type { Curer, CureValues, Fabric, PressValues } from '../model';
-import { asSeconds, fromDegrees, fromMm, type Micrometres, type Seconds, type Temperature } from '../units';
+import type { Curer, CureValues, PressValues } from '../model';
+import {
+  asSeconds,
+  type Fabric,
+  fromDegrees,
+  fromMm,
+  type Micrometres,
+  type Seconds,
+  type Temperature,
+} from '../units';
 
 /**
  * Why a value of a recipe is questioned. It can be kept all the same: the maker's data sheet knows better.

@@ -1,4 +1,5 @@
-import type { Book, Curer, CureValues, Fabric, Origin, Peel, PressValues } from '../model';
+import type { Book, Curer, CureValues, Origin, Peel, PressValues } from '../model';
+import type { Fabric } from '../units';
 import { startingCure, startingPress } from './starting';
 
 export const pressKey = (peel: Peel, fabric: Fabric): string => `press/${peel}/${fabric}`;
@@ -12,8 +13,12 @@ interface Found<Values> {
   readonly notes: string;
 }
 
-/** The press recipe for a film and a fabric: the shop's, or the one to start with. */
-export function pressRecipe(book: Pick<Book, 'recipe'>, peel: Peel, fabric: Fabric): Found<PressValues> {
+/**
+ * The press recipe for a film and a fabric: the shop's, or the one to start with.
+ * @param told `null` while nobody has told the fabric: it is pressed as gently as one that is not in the list
+ */
+export function pressRecipe(book: Pick<Book, 'recipe'>, peel: Peel, told: Fabric | null): Found<PressValues> {
+  const fabric = told ?? 'other';
   const set = book.recipe[pressKey(peel, fabric)];
   if (set?.kind === 'press') return set;
   return { values: startingPress(peel, fabric), origin: 'common-practice', notes: '' };

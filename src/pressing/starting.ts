@@ -1,6 +1,7 @@
-import type { Curer, CureValues, Fabric, Hours, Peel, PressValues, Settings, Station } from '../model';
+import type { Curer, CureValues, Hours, Peel, PressValues, Settings, Station } from '../model';
 import {
   asSeconds,
+  type Fabric,
   fromDegrees,
   fromMinutes,
   fromMm,

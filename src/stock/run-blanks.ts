@@ -2,13 +2,11 @@ import {
   type Blank,
   type Book,
   type Garment,
-  groupOfSize,
   type Id,
+  linesFor,
   type Order,
   type Run,
-  type RunView,
   runView,
-  type Transfer,
 } from '../model';
 import { countBy } from '../units';
 import { standing } from './counter';
@@ -20,19 +18,6 @@ export interface RunBlanks {
   readonly order: Pick<Order, 'id' | 'code' | 'name'>;
   readonly used: number;
   readonly spoiled: number;
-}
-
-/** The lines of an order whose garments a transfer goes on: its own, those of its printed size, or any where nobody has said. */
-function linesOf(
-  { placement: places }: RunView,
-  transfer: Transfer,
-  lines: readonly Garment[],
-): readonly Garment[] {
-  if (transfer.garment !== null) return lines.filter(({ id }) => id === transfer.garment);
-  const { grid } = transfer;
-  const placement = grid && places[grid.placement];
-  if (!placement) return lines;
-  return lines.filter(({ size }) => placement.widths[groupOfSize(size)].width === grid.width);
 }
 
 /**
@@ -56,7 +41,8 @@ export function blanksOfRun(book: Book, run: Run): RunBlanks[] {
     const used = new Map<Blank, number>();
     const spoiled = new Map<Blank, number>();
     for (const transfer of Object.values(view.transfer).filter((each) => each.order === order.id)) {
-      const own = linesOf(view, transfer, lines);
+      // Listed by hand, it may go on any of them.
+      const own = linesFor(view, transfer, lines) ?? lines;
       const wanted = new Map<Blank, number>();
       for (const line of own) {
         const blank = blankOf(line);

@@ -36,6 +36,8 @@ export {
   utcDay,
 } from './date';
 export { asSeconds, type DurationProblem, fromMinutes, parseDuration, type Seconds } from './duration';
+export { FABRICS, type Fabric } from './fabric';
+export { groupBy } from './group-by';
 export { type HoursProblem, parseHours } from './hours';
 export { compareEach, inOrder } from './in-order';
 export { keysOf } from './keys-of';

@@ -106,6 +106,14 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
     ({ order }) => order,
     ({ id }, { a }) => edits.duplicateOrder(id, `Again ${a}`),
   ),
+  tellFabric: any(({ a, yes }, book) =>
+    edits.tellFabric(
+      [...Object.values(book.garment), ...Object.values(book.transfer)]
+        .slice(0, 1 + (a % 4))
+        .map(({ id }) => id),
+      yes ? 'polyester' : null,
+    ),
+  ),
   // From the very book, as from a snapshot of a moment ago: all ids are taken.
   bringOrders: any(({ a, yes }, book) =>
     edits.bringOrders(yes ? smallBook().book : book, Object.keys(book.order).slice(0, 1 + (a % 2))),
@@ -126,6 +134,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
         count: 2,
         due: day,
         turn: 'quarter',
+        fabric: drawn.yes ? 'polyester' : null,
       },
     ]),
   ),
@@ -223,6 +232,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
       edits.addNames(id, [{ name: 'Ann', number: `${drawn.a}`, size: 'M' }], {
         ...size(drawn),
         style: 'Tee',
+        fabric: drawn.yes ? 'nylon' : null,
       }),
   ),
   addQuote: on(

@@ -134,12 +134,13 @@ describe('names', () => {
       height: fromInches(12),
       typed: { width: '10 in', height: '12 in' },
       style: 'Jersey',
+      fabric: 'polyester' as const,
     };
     const book = edited(start, (draft) => addNames(draft, order, names, print, ids));
     const added = Object.values(book.transfer).filter(({ garment }) => garment !== null);
     expect(added.map(({ name }) => name)).toEqual(['FINN 7 (L)', 'ADA (YM)']);
     for (const { garment } of added)
-      expect(book.garment[garment ?? '']).toMatchObject({ style: 'Jersey', count: 1 });
+      expect(book.garment[garment ?? '']).toMatchObject({ style: 'Jersey', fabric: 'polyester', count: 1 });
   });
 });
 

@@ -24,6 +24,7 @@ const row = (order: string, due: LocalDate | null, other: Partial<RowToAdd> = {}
   due,
   replaces: null,
   turn: 'fixed',
+  fabric: null,
   ...other,
 });
 /** The orders that rows make of a book, by name, with when they are due. */

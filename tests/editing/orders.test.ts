@@ -44,7 +44,6 @@ describe('an order like another', () => {
     contact: 'a friend',
     notes: 'fold twice',
     handover: 'ship',
-    fabric: 'polyester',
     wants: 'transfers',
     supplied: true,
   } as const;

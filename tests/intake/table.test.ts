@@ -35,6 +35,7 @@ describe('a table of orders', () => {
         due: '2026-11-27',
         doubts: [],
         turn: 'quarter',
+        fabric: null,
       },
       {
         line: 3,
@@ -51,6 +52,7 @@ describe('a table of orders', () => {
         due: '2026-11-27',
         doubts: [],
         turn: 'fixed',
+        fabric: null,
       },
     ]);
   });
@@ -134,6 +136,7 @@ describe('a table of orders', () => {
           count: 4,
           due: '2026-12-01',
           turn: 'quarter',
+          fabric: null,
         },
         { order: 'Remo del Puerto', transfer: 'manga', width: fromMm(76.2), turn: 'fixed' },
       ],

@@ -50,6 +50,7 @@ const shipped = {
   '37-copy-names.ts': 'b367d345ee3265d702bbc9ccacb9e963675c8f776f289768a4c07934adf2df37',
   '38-large.ts': 'd5fdf2c53a87387599c91fe5274e0af94e2cdb7adf638961068472d66414613c',
   '39-jobs.ts': 'd231174951cf4e81c4b31550ca0a62fb1e055540cc3d5e129efe998d06ed8c83',
+  '40-fabrics.ts': '7179f1b6f48fcffa15c05fe80f52175afa279152cddee6221eb192fdb0b67708',
   'stored.ts': '521b36949643db86ab41a1f8f81e07c874feccec408a8406320ebcc749fe44c7',
 } as const;
 

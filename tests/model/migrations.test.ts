@@ -226,7 +226,6 @@ describe('migration', () => {
     const migrated = migrate(six, 6);
     expect(readRecord('film', migrated?.get('film/film-1'))).toMatchObject({ peel: 'hot' });
     expect(readRecord('order', migrated?.get('order/o'))).toMatchObject({
-      fabric: 'cotton',
       wants: 'garments',
     });
     expect(readRecord('copy', migrated?.get('copy/c'))).toMatchObject({
@@ -246,7 +245,7 @@ describe('migration', () => {
     expect(readRecord('run', migrated?.get('run/r'))).toMatchObject({
       state: 'locked',
       history: [],
-      snapshot: { film: { peel: 'hot' }, orders: [{ fabric: 'cotton' }], copies: [{ state: 'placed' }] },
+      snapshot: { film: { peel: 'hot' }, orders: [{ wants: 'garments' }], copies: [{ state: 'placed' }] },
     });
   });
 
@@ -272,7 +271,7 @@ describe('migration', () => {
       shelfFirst: true,
     };
     const changed = '2026-11-24T08:00:00.000Z';
-    const order = { id: 'o', fabric: 'cotton', wants: 'garments', changed };
+    const order = { id: 'o', wants: 'garments', changed };
     const garment = {
       id: 'g',
       order: 'o',
@@ -359,7 +358,11 @@ describe('migration', () => {
       other,
     ]);
     const migrated = migrate(ten, 10);
-    expect(readRecord('transfer', migrated?.get('transfer/t'))).toEqual({ ...transfer, meant: [] });
+    expect(readRecord('transfer', migrated?.get('transfer/t'))).toEqual({
+      ...transfer,
+      meant: [],
+      fabric: null,
+    });
     expect(migrated?.get('run/r')).toMatchObject({ snapshot: { transfers: [{ ...transfer, meant: [] }] } });
     expect(migrated?.get('run/d')).toMatchObject({ id: 'd', state: 'draft' });
     expect(migrated?.has('step/1')).toBe(false);
@@ -469,7 +472,6 @@ describe('migration', () => {
       rush: false,
       awaits: { proof: false, blanks: false },
       handover: 'collect',
-      fabric: 'cotton',
       wants: 'garments',
       supplied: false,
       pricing: { aim: null, newDesigns: null, discount: 0 },
@@ -686,7 +688,7 @@ describe('migration', () => {
       },
       'run/unknown': { state: 'locked', basis: null, imageFeed: 1, laidBy: 'boxes' },
       'run/draft': { state: 'draft', imageFeed: null, laidBy: 'boxes' },
-      'garment/g': other,
+      'garment/g': { ...other, fabric: null },
       'step/1': { redo: [], undo: [] },
     });
   });
@@ -730,7 +732,10 @@ describe('migration', () => {
 
   it('lets copies wait from version 25 on that were put on a run after it was sent to print', () => {
     const placed = (id: string, run: string) => ({ id, state: 'placed', run, place: { x: 0 } });
-    const copies = (...ids: readonly string[]) => ({ copies: ids.map((id) => ({ id })), outlines: {} });
+    const copies = (...ids: readonly string[]) => ({
+      copies: ids.map((id) => ({ id, onto: null })),
+      outlines: {},
+    });
     const stored = {
       'run/locked': {
         id: 'locked',
@@ -888,6 +893,7 @@ describe('migration', () => {
     const at = (turned: boolean) => ({ x: 5000, y: 10_000, turned, pinned: false });
     const as = (angle: number) => ({ x: 5000, y: 10_000, angle, pinned: false });
     const patch = (path: readonly string[], value: unknown) => ({ op: 'replace', path, value });
+    const onto = (copy: object) => ({ ...copy, onto: null });
     const run = (copies: readonly unknown[]) => ({
       printed: { to: 1, as: [{ at: 'then', copies }] },
       snapshot: { at: 'now', copies },
@@ -911,11 +917,11 @@ describe('migration', () => {
       'copy/a': { id: 'a', place: as(900) },
       'copy/b': { id: 'b', place: as(0) },
       'copy/c': { id: 'c', place: null },
-      'run/r': run([{ id: 'd', place: as(900) }]),
+      'run/r': run([onto({ id: 'd', place: as(900) })]),
       'order/o': { name: 'a', notes: 'turned' },
       'step/1': {
         redo: [patch(['copy', 'a'], { place: as(900) }), patch(['copy', 'a', 'place', 'angle'], 900)],
-        undo: [patch(['copy', 'a', 'place'], as(0)), patch(['run', 'r'], run([{ place: as(900) }]))],
+        undo: [patch(['copy', 'a', 'place'], as(0)), patch(['run', 'r'], run([onto({ place: as(900) })]))],
       },
     });
   });
@@ -1007,6 +1013,62 @@ describe('migration', () => {
         [other[0]]: other[1],
       });
     }
+  });
+
+  it('has one fabric an order before version 40: its lines have it then, in the book, in what runs embed and in what undo brings back', () => {
+    const order = (id: string, fabric: string | undefined) => ({
+      id,
+      ...(fabric ? { fabric } : {}),
+      wants: 'garments',
+    });
+    const listed = (own: object) => ({ id: 't', order: 'o', garment: null, grid: null, ...own });
+    const called = (own: object) => ({
+      id: 'u',
+      order: 'o',
+      garment: null,
+      grid: { placement: 'p', width: 80 },
+      ...own,
+    });
+    const garment = (own: object) => ({ id: 'g', order: 'o', count: 3, ...own });
+    const gone = (own: object) => ({ id: 'h', order: 'q', count: 1, ...own });
+    const snapshot = (fabric: string | undefined, told: object, onto: object, takes: object) => ({
+      orders: [order('o', fabric)],
+      transfers: [listed(told), called('fabric' in told ? { fabric: null } : {})],
+      copies: [{ id: 'c', ...onto }],
+      garments: [garment({ ...told, ...takes })],
+    });
+    const run = (of: (fabric: string) => object) => ({
+      id: 'r',
+      snapshot: of('nylon'),
+      printed: { to: 90, as: [of('leather')] },
+    });
+    const step = (fabric: string | undefined, told: object) => [
+      { op: 'add', path: ['order', 'q'], value: order('q', fabric) },
+      { op: 'add', path: ['garment', 'h'], value: gone(told) },
+      { op: 'replace', path: ['order', 'o', 'name'], value: 'Barn' },
+    ];
+    const change = { op: 'replace', path: ['order', 'o', 'fabric'], value: 'cotton' };
+    const migrated = migrate(
+      new Map<string, unknown>([
+        ['order/o', order('o', 'polyester')],
+        ['transfer/t', listed({})],
+        ['transfer/u', called({})],
+        ['garment/g', garment({})],
+        ['run/r', run((fabric) => snapshot(fabric, {}, {}, {}))],
+        ['step/1', { redo: [change], undo: [...step('canvas', {}), change] }],
+        other,
+      ]),
+      39,
+    );
+    expect(Object.fromEntries(migrated ?? [])).toEqual({
+      'order/o': order('o', undefined),
+      'transfer/t': listed({ fabric: 'polyester' }),
+      'transfer/u': called({ fabric: null }),
+      'garment/g': garment({ fabric: 'polyester' }),
+      'run/r': run((fabric) => snapshot(undefined, { fabric }, { onto: null }, { takes: 3 })),
+      'step/1': { redo: [], undo: step(undefined, { fabric: 'canvas' }) },
+      [other[0]]: other[1],
+    });
   });
 
   it('keeps no mark of a shop that had none before version 35', () => {

@@ -182,10 +182,12 @@ describe('the work of garments with several places', () => {
 
   it('is told on the card: what goes together, and on how many garments', () => {
     const station = startingStation('C');
-    const together = pressedTogether(platenClosings(book, laidOf(book).copies, station));
+    const together = pressedTogether(platenClosings(laidOf(book).view, laidOf(book).copies, station));
     expect(together).toMatchObject([{ garments: 3, transfers: [{}, {}] }]);
     expect(
-      pressedTogether(platenClosings(book, laidOf(book).copies, { ...station, oneClosing: false })),
+      pressedTogether(
+        platenClosings(laidOf(book).view, laidOf(book).copies, { ...station, oneClosing: false }),
+      ),
     ).toEqual([]);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { curers, fabrics, peels } from '../../src/model';
+import { curers, peels } from '../../src/model';
 import {
   pressSeconds,
   questionCure,
@@ -8,7 +8,7 @@ import {
   startingPress,
   startingStation,
 } from '../../src/pressing';
-import { asSeconds, fromDegrees, fromMm, toDegrees } from '../../src/units';
+import { asSeconds, FABRICS, fromDegrees, fromMm, toDegrees } from '../../src/units';
 
 const degrees = (value: Parameters<typeof toDegrees>[0]) => Math.round(toDegrees(value, 'F'));
 
@@ -24,7 +24,7 @@ describe('recipes to start with', () => {
   });
 
   it('are questioned nowhere', () => {
-    for (const fabric of fabrics) {
+    for (const fabric of FABRICS) {
       for (const peel of peels)
         expect(questionPress(fabric, startingPress(peel, fabric)), fabric).toEqual([]);
     }

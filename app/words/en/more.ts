@@ -40,6 +40,7 @@ import { stock } from './stock';
 import { strip } from './strip';
 import { table } from './table';
 import { unavailable } from './unavailable';
+import { untold } from './untold';
 import { upkeep } from './upkeep';
 
 /** What the other rooms and the windows say. */
@@ -64,6 +65,7 @@ export const more = {
   printImage,
   cut,
   press,
+  untold,
   handOver,
   station,
   recipeForm,

@@ -1,5 +1,6 @@
-import type { Beyond, Curer, Fabric, Origin, Peel, PressValues, Run } from '../../../src/model';
+import type { Beyond, Curer, Origin, Peel, PressValues, Run } from '../../../src/model';
 import type { Batch, Bottleneck, FabricCaution, JobKind, Worker, WorkProblem } from '../../../src/pressing';
+import type { Fabric } from '../../../src/units';
 import { counted, type Moment, type Ways, whole } from '../format';
 import { figure, type SentencePart, say, stopAfter } from '../format/sentence';
 import { when } from './when';
@@ -64,6 +65,11 @@ export const press = {
     leather: 'treated leather',
     other: 'something else',
   } satisfies Record<Fabric, string>,
+  untold: 'not told',
+  severalFabrics: 'several',
+  fabricOfLines: 'Fabric of all lines',
+  untoldCaution:
+    'Nobody has told the fabric: ask before it is pressed. Until then it counts as the gentlest.',
   wants: 'The customer gets',
   wantsOf: { garments: 'pressed garments', transfers: 'transfers only' },
   workers,

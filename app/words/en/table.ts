@@ -18,6 +18,7 @@ const columns: Record<Column, string> = {
   count: 'Qty',
   due: 'Due',
   turn: 'May turn',
+  fabric: 'Fabric',
   notes: 'Notes',
 };
 
@@ -54,6 +55,8 @@ function cellProblem(problem: CellProblem, ways: Ways): string {
       return `${name} ${dateProblems[problem.code]}`;
     case 'turn':
       return `${name} write yes, no, half or any.`;
+    case 'fabric':
+      return `${name} write what it is made of, such as cotton, 50/50, polyester or other.`;
   }
 }
 
@@ -90,7 +93,7 @@ export const table = {
   notUsed: 'not used',
   columns,
   title: 'Paste a table of orders',
-  hint: 'One transfer a row: order, transfer, width, height, qty, due, may turn. With a heading, also order number, customer, contact, e-mail and notes, in any order. Sizes may be written as 89 mm, 8,9 cm, 3.5in, 3 1/2" or 11 x 13 in.',
+  hint: 'One transfer a row: order, transfer, width, height, qty, due, may turn. With a heading, also order number, customer, contact, e-mail, fabric and notes, in any order. Sizes may be written as 89 mm, 8,9 cm, 3.5in, 3 1/2" or 11 x 13 in.',
   label: 'Table',
   empty: 'Paste a table, or type rows separated by commas, semicolons or tabs.',
   size: 'Size',

@@ -41,6 +41,7 @@ import { stock } from './stock';
 import { strip } from './strip';
 import { table } from './table';
 import { unavailable } from './unavailable';
+import { untold } from './untold';
 import { upkeep } from './upkeep';
 
 export const more: MoreWords = {
@@ -64,6 +65,7 @@ export const more: MoreWords = {
   printImage,
   cut,
   press,
+  untold,
   handOver,
   station,
   recipeForm,

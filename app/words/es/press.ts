@@ -72,6 +72,11 @@ export const press: Words['press'] = {
     leather: 'cuero tratado',
     other: 'otra cosa',
   },
+  untold: 'sin indicar',
+  severalFabrics: 'varios',
+  fabricOfLines: 'Tejido de todas las líneas',
+  untoldCaution:
+    'Nadie ha indicado el tejido: hay que preguntarlo antes de planchar. Hasta entonces vale el más delicado.',
   wants: 'El cliente recibe',
   wantsOf: { garments: 'prendas planchadas', transfers: 'solo transfers' },
   workers,

@@ -19,6 +19,7 @@ const columns: Record<Column, string> = {
   count: 'Cantidad',
   due: 'Entrega',
   turn: 'Se puede girar',
+  fabric: 'Tejido',
   notes: 'Notas',
 };
 
@@ -55,6 +56,8 @@ function cellProblem(problem: CellProblem, ways: Ways): string {
       return `${name} ${dateProblems[problem.code]}`;
     case 'turn':
       return `${name} hay que escribir sí, no, media vuelta o libre.`;
+    case 'fabric':
+      return `${name} hay que escribir de qué es, como algodón, 50/50, poliéster u otro.`;
   }
 }
 
@@ -84,7 +87,7 @@ export const table: Words['table'] = {
   notUsed: 'sin usar',
   columns,
   title: 'Pegar una tabla de pedidos',
-  hint: 'Un transfer por fila: pedido, transfer, ancho, alto, cantidad, entrega, se puede girar. Con títulos, también número de pedido, cliente, contacto, correo y notas, en cualquier orden. Las medidas pueden escribirse como 89 mm, 8,9 cm, 3.5in, 3 1/2" o 28 x 33 cm.',
+  hint: 'Un transfer por fila: pedido, transfer, ancho, alto, cantidad, entrega, se puede girar. Con títulos, también número de pedido, cliente, contacto, correo, tejido y notas, en cualquier orden. Las medidas pueden escribirse como 89 mm, 8,9 cm, 3.5in, 3 1/2" o 28 x 33 cm.',
   label: 'Tabla',
   empty: 'Hay que pegar una tabla, o escribir filas separadas por comas, puntos y comas o tabuladores.',
   size: 'Medida',

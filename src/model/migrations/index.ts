@@ -36,6 +36,7 @@ import { layWhite } from './36-white';
 import { nameCopies } from './37-copy-names';
 import { askForLarge } from './38-large';
 import { tellJobs } from './39-jobs';
+import { tellFabrics } from './40-fabrics';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -80,6 +81,7 @@ const migrations: readonly Migration[] = [
   nameCopies,
   askForLarge,
   tellJobs,
+  tellFabrics,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

@@ -92,6 +92,7 @@ const row = (line: number) => ({
   count: 2,
   due: null,
   turn: 'quarter' as const,
+  fabric: null,
 });
 
 const image = 'a'.repeat(64);

@@ -111,6 +111,22 @@ const key =
     return keys.join(' ');
   };
 
+/** Locks the run, whatever it is pressed on. */
+const lock: Act['act'] = async (page, chance) => {
+  const pressed = await pressing(/^Lock for print$/)(page, chance);
+  if (pressed === null) return null;
+  const asked = page.getByRole('dialog', { name: 'What is it pressed on?' });
+  await asked
+    .or(page.getByRole('button', { name: 'Back to draft' }))
+    .first()
+    .waitFor();
+  if (await asked.isHidden()) return pressed;
+  const fabric = chance.of(['cotton', 'polyester', 'nylon', 'other']);
+  await asked.getByLabel('For all lines').selectOption(fabric);
+  await asked.getByRole('button', { name: 'Lock for print' }).click();
+  return `${pressed} on ${fabric}`;
+};
+
 /** Opens a window by a button, fills its fields, and presses the button that does it; closes what stays open since it was refused. */
 const inWindow =
   (opens: RegExp, fill: (window: Locator, chance: Chance) => Promise<string>, does: RegExp): Act['act'] =>
@@ -283,7 +299,7 @@ export const acts: readonly Act[] = [
   { name: 'undo', room: 'Film', weight: 5, act: pressing(/^Undo$/) },
   { name: 'redo', room: 'Film', weight: 2, act: pressing(/^Redo$/) },
   { name: 'undo an order’s change', room: 'Orders', weight: 3, act: pressing(/^Undo$/) },
-  { name: 'lock', room: 'Film', weight: 5, act: pressing(/^Lock for print$/) },
+  { name: 'lock', room: 'Film', weight: 5, act: lock },
   { name: 'back to draft', room: 'Film', weight: 2, act: pressing(/^(Back to draft|Step back to locked)$/) },
   { name: 'all printed', room: 'Film', weight: 3, act: pressing(/^All printed$/) },
   {

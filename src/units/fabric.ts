@@ -1,0 +1,13 @@
+/** What a garment is made of, as far as heat is concerned. */
+export const FABRICS = [
+  'cotton',
+  'blend',
+  'polyester',
+  'nylon',
+  'rayon',
+  'canvas',
+  'leather',
+  'other',
+] as const;
+
+export type Fabric = (typeof FABRICS)[number];
