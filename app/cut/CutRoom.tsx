@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { type CutStep, cutOrder, type SpanOrder } from '../../src/cutting';
-import { edits, ticksOf } from '../../src/editing';
+import { benchEdits } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { isPrinted } from '../../src/model';
-import { apartKey, cutKey, ticked } from '../../src/pressing';
+import { apartKey, cutKey, ticked, ticksOf } from '../../src/pressing';
 import { HandOverButton } from '../panels/HandOverButton';
 import { RunChoice } from '../panels/RunChoice';
 import { useThumbnails } from '../panels/useThumbnails';
@@ -89,7 +89,7 @@ function Steps({ run }: { run: LaidRun }) {
   const out = cutOut(span, done);
   const allOut = orders.flatMap((order) => cutOut(order, done));
   const tick = (subject: string, isDone: boolean) =>
-    act(edits.tickJobs(run.id, [subject], isDone, nextRunName()));
+    act(benchEdits.tickJobs(run.id, [subject], isDone, nextRunName()));
   // A span that was ticked whole is taken back whole.
   const takeBack = () => {
     if (done.has(apartKey(span.span))) tick(apartKey(span.span), false);

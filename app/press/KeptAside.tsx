@@ -1,4 +1,4 @@
-import { asideReason, edits, mayTakeIn } from '../../src/editing';
+import { asideReason, benchEdits, mayTakeIn } from '../../src/editing';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
@@ -32,7 +32,7 @@ export function KeptAside() {
                   writes
                   isDisabled={!mayTakeIn(why)}
                   onPress={() => {
-                    act(edits.takeAside(id));
+                    act(benchEdits.takeAside(id));
                     notify('plain', words.asideTaken);
                   }}
                 >
@@ -42,7 +42,7 @@ export function KeptAside() {
                   writes
                   weight="plain"
                   onPress={() => {
-                    act(edits.dropAside(id));
+                    act(benchEdits.dropAside(id));
                     notify('plain', words.dropped);
                   }}
                 >

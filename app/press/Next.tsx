@@ -1,4 +1,4 @@
-import { edits } from '../../src/editing';
+import { benchEdits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { BEGUN, batchesOf, type Entry, type Job } from '../../src/pressing';
 import { Button } from '../parts/Button';
@@ -31,7 +31,7 @@ const AHEAD = 6;
 function tick(jobs: readonly Job[], isDone: boolean): void {
   for (const run of new Set(jobs.map((job) => job.run.id))) {
     const keys = jobs.flatMap((job) => (job.run.id === run ? [job.key] : []));
-    act(edits.tickJobs(run, keys, isDone, nextRunName()));
+    act(benchEdits.tickJobs(run, keys, isDone, nextRunName()));
   }
 }
 
@@ -39,7 +39,7 @@ function tick(jobs: readonly Job[], isDone: boolean): void {
 function begin(run: Job['run']['id'], note: string): void {
   // It stays in view, whatever state it comes to.
   openRun(run);
-  act(edits.tickJobs(run, [BEGUN], true, nextRunName()));
+  act(benchEdits.tickJobs(run, [BEGUN], true, nextRunName()));
   notify('plain', note);
 }
 

@@ -1,4 +1,4 @@
-import { edits } from '../../src/editing';
+import { benchEdits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
@@ -13,7 +13,7 @@ export function ReceivedBar({ run, made }: { run: LaidRun; made: string }) {
   const { handOver: words } = useAllWords();
   const ways = useWays();
   const remove = () => {
-    act(edits.removeReceived(run.id));
+    act(benchEdits.removeReceived(run.id));
     notify('plain', words.removed(run.name));
   };
   return (

@@ -1,4 +1,4 @@
-import { type AsideReason, asideReason, edits, type TakenIn } from '../../src/editing';
+import { type AsideReason, asideReason, benchEdits, type TakenIn } from '../../src/editing';
 import {
   type Carried,
   codesOf,
@@ -100,6 +100,6 @@ export async function takeInBytes(bytes: Uint8Array): Promise<Result<Arrived, Se
     handOver.kind === 'run' ? [handOver.run.id, handOver.run.name] : [handOver.run, handOver.name];
   const locked = handOver.kind === 'run' ? handOver.run.snapshot.at : handOver.locked;
   const why = asideReason(useShop.getState().book, { run, locked });
-  const taken = act(edits.takeIn(handOver));
+  const taken = act(benchEdits.takeIn(handOver));
   return taken ? ok({ ...taken.result, run, name, why }) : fail('not-writing');
 }

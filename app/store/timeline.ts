@@ -1,8 +1,15 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
-import { ticksOf } from '../../src/editing';
 import { layRun } from '../../src/layout';
 import { type Book, runsAtWork } from '../../src/model';
-import { BEGUN, type DayTerms, type DayWork, type OpenRun, type Timeline, ticked } from '../../src/pressing';
+import {
+  BEGUN,
+  type DayTerms,
+  type DayWork,
+  type OpenRun,
+  type Timeline,
+  ticked,
+  ticksOf,
+} from '../../src/pressing';
 import { type Effort, type Known, useSchedule } from './known-schedule';
 import { settingsOrFirst, stationOf } from './selectors';
 import { useShop } from './shop';

@@ -28,11 +28,10 @@ import {
   removeGarment,
   removePlacement,
 } from './grid';
-import { dropAside, removeReceived, takeAside, takeIn } from './hand-over';
 import { addRows } from './import';
 import { drawForRun, layOut, takeWay } from './lay-out';
 import { counterByHand } from './ledger';
-import { finishRunAndGoOn, tickJobsAndGoOn } from './next-run';
+import { finishRunAndGoOn } from './next-run';
 import { addOrder, duplicateOrder, editOrder, removeOrder, tellFabric } from './orders';
 import { setPinned, setPlaces, takeOff } from './places';
 import { addQuote, editPrices, editQuoteNotes } from './quotes';
@@ -65,7 +64,7 @@ import {
 import { addTransfer, editTransfer, removeTransfer, setCount } from './transfers';
 import { addCheck, editCheck, noteCheck, noteRoom, resetCheck } from './upkeep';
 
-/** All that can be done to a book, by what it is to history. This is decided here, and nowhere else. */
+/** All that can be done to a book, but for what Cut and Press add in `benchEdits`, by what it is to history. This is decided here and there, and nowhere else. */
 export const edits = {
   ...editsOf('step', {
     addOrder,
@@ -125,7 +124,6 @@ export const edits = {
     counterEntry: counterByHand,
     cutOffcut,
     putOffcutBack,
-    dropAside,
   }),
   ...editsOf('none', {
     editSettings,
@@ -163,11 +161,5 @@ export const edits = {
     spoilCopy,
     closeRun,
     correctClosing,
-    removeReceived,
-  }),
-  ...editsOf('forget-if-film-moved', {
-    tickJobs: tickJobsAndGoOn,
-    takeIn,
-    takeAside,
   }),
 };

@@ -13,6 +13,7 @@ export {
   spoilCopy,
   stepRunBack,
 } from './bench';
+export { benchEdits } from './bench-edits';
 export { mayComeFirst } from './bring-first';
 export { calibrate, isInForce, leaveRunOut, takeBackCalibration } from './calibration';
 export { closeRun, correctClosing } from './closing';
@@ -91,7 +92,7 @@ export {
   noteFilmBox,
   putOffcutBack,
 } from './stock';
-export { tickJobs, ticksOf } from './ticks';
+export { tickJobs } from './ticks';
 export {
   addTransfer,
   editTransfer,

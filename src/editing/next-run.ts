@@ -4,7 +4,6 @@ import { leftOfFilm } from '../stock';
 import { compareEach } from '../units';
 import { addRun, finishRun } from './runs';
 import { type BookDraft, bookSoFar, type EditContext } from './step';
-import { tickJobs } from './ticks';
 
 const waitingIn = (book: Book): Copy[] => Object.values(book.copy).filter(({ state }) => state === 'waiting');
 
@@ -37,7 +36,7 @@ export function filmForNextRun(
 }
 
 /** Begins the next run on the fullest film of a run's kind, if the last one open is printed now: there is always a film to lay copies on. */
-function openNextRun(draft: BookDraft, printed: string, name: string, context: EditContext): void {
+export function openNextRun(draft: BookDraft, printed: string, name: string, context: EditContext): void {
   const { film, received = null } = draft.run[printed] ?? {};
   if (!film || received || openRuns(draft).length > 0) return;
   addRun(draft, { name, film: filmForNextRun(bookSoFar(draft), film) }, context);
@@ -49,21 +48,5 @@ function openNextRun(draft: BookDraft, printed: string, name: string, context: E
  */
 export function finishRunAndGoOn(draft: BookDraft, id: Id<'run'>, next: string, context: EditContext): void {
   finishRun(draft, id, context);
-  openNextRun(draft, id, next, context);
-}
-
-/**
- * Ticks jobs of a run at once, or takes their ticks back.
- * @param next the name of the run that is begun if the tick closes the printing and no other is open
- */
-export function tickJobsAndGoOn(
-  draft: BookDraft,
-  id: Id<'run'>,
-  subjects: readonly string[],
-  done: boolean,
-  next: string,
-  context: EditContext,
-): void {
-  tickJobs(draft, id, subjects, done, context);
   openNextRun(draft, id, next, context);
 }

@@ -1,6 +1,6 @@
 import { layRun } from '../layout';
 import { asInstant, type Book, type Id, type Instant, type LockedRun, type Tick } from '../model';
-import { doneAt, type JobKind, orderOfPack, packKey, ticked, workInHand } from '../pressing';
+import { doneAt, type JobKind, orderOfPack, packKey, ticked, ticksOf, workInHand } from '../pressing';
 import { rank, stepRunBack } from './bench';
 import { finishRun, moveTo } from './runs';
 import { type BookDraft, bookSoFar, type EditContext } from './step';
@@ -117,7 +117,3 @@ export function followPacking(draft: BookDraft, run: string, subject: string): v
   if (isPacked(book, id)) order.progress = 'packed';
   else if (order.progress === 'packed' && !ticked(ticksOf(book, run)).has(subject)) order.progress = 'open';
 }
-
-/** All that was ticked on a run. */
-export const ticksOf = (book: Pick<Book, 'tick'>, run: string): Tick[] =>
-  Object.values(book.tick).filter((tick) => tick.run === run);

@@ -1,4 +1,4 @@
-import type { Progress, Tick } from '../model';
+import type { Book, Progress, Tick } from '../model';
 import type { Work } from './jobs';
 import { BEGUN, printKey } from './keys';
 import type { Available, ScheduleProblem, Task } from './schedule';
@@ -14,6 +14,10 @@ export function ticked(ticks: Iterable<Pick<Tick, 'subject' | 'done' | 'at' | 'i
   }
   return new Map([...last].filter(([, { done }]) => done).map(([subject, { at }]) => [subject, at]));
 }
+
+/** All that was ticked on a run. */
+export const ticksOf = (book: Pick<Book, 'tick'>, run: string): Tick[] =>
+  Object.values(book.tick).filter((tick) => tick.run === run);
 
 /** What of the work is printed before it begins, since the run stopped on the way: done at the start, in the terms of {@link asTicked}. */
 export const printedBefore = ({ spans }: Pick<Work, 'spans'>, { printedTo }: Progress): Map<string, number> =>

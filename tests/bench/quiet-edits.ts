@@ -1,4 +1,4 @@
-import { addOrder, addTransfer, applyEdit, edits, historyOf, session } from '../../src/editing';
+import { addOrder, addTransfer, applyEdit, benchEdits, edits, historyOf, session } from '../../src/editing';
 import { placesOf, problemOf } from '../../src/layout';
 import { type Book, runOf } from '../../src/model';
 import { createPlanner } from '../../src/packing';
@@ -69,8 +69,8 @@ export function benchQuietEdits(): void {
   const order = Object.values(book.order)[0];
   if (!run || !order) throw new Error('no run');
   const quiet = [
-    ['a tick on the way', edits.tickJobs(run.id, ['begun'], true, 'Next')],
-    ['an order ticked as packed', edits.tickJobs(run.id, [packKey(order.id)], true, 'Next')],
+    ['a tick on the way', benchEdits.tickJobs(run.id, ['begun'], true, 'Next')],
+    ['an order ticked as packed', benchEdits.tickJobs(run.id, [packKey(order.id)], true, 'Next')],
     ['a setting', edits.editSettings({ shelfFirst: false })],
     ['another currency', edits.changeCurrency('JPY')],
   ] as const;

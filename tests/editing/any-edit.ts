@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { startingRates } from '../../src/costing';
-import { type Edit, edits, type HandEntry } from '../../src/editing';
+import { benchEdits, type Edit, edits, type HandEntry } from '../../src/editing';
 import { proposeClosing } from '../../src/log';
 import { type Book, embeddedIn, type Film, type Id, OUTLINE_STEPS, settingsOf } from '../../src/model';
 import { atOnce } from '../../src/packing';
@@ -92,7 +92,7 @@ const placesFor = (book: Book, drawn: Lot) =>
 const kinds = ['bought', 'returned', 'weighed-out', 'discarded', 'spoiled', 'counted'] as const;
 
 /** Draws every edit there is: one that is missing here does not compile. */
-const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
+const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Arbitrary<EditFor>>> = {
   addOrder: any(({ a }) => edits.addOrder({ name: `Order ${a}`, due: null })),
   editOrder: on(
     ({ order }) => order,
@@ -376,7 +376,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
   ),
   dropAside: on(
     ({ aside }) => aside,
-    ({ id }) => edits.dropAside(id),
+    ({ id }) => benchEdits.dropAside(id),
   ),
   mapHeading: any(({ a, yes }) =>
     edits.mapHeading(['Order', `Column ${a}`], `Column ${a}`, yes ? 'notes' : 'none', a % 2 === 0),
@@ -524,7 +524,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
   ),
   removeReceived: on(
     ({ run }) => run,
-    ({ id }) => edits.removeReceived(id),
+    ({ id }) => benchEdits.removeReceived(id),
   ),
   tickJobs: on(
     ({ run }) => run,
@@ -532,7 +532,7 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
       const { id, state } = run;
       const order = embeddedIn(run).at(-1)?.orders[0]?.id ?? '';
       const subject = [`pack/${order}`, 'print/0', 'begun'][a % 3] ?? '';
-      return state === 'draft' ? null : edits.tickJobs(id, [subject], yes, 'Next');
+      return state === 'draft' ? null : benchEdits.tickJobs(id, [subject], yes, 'Next');
     },
   ),
   takeIn: on(
@@ -549,12 +549,12 @@ const table: Readonly<Record<keyof typeof edits, fc.Arbitrary<EditFor>>> = {
       };
       const locked = embeddedIn(run).at(-1)?.at ?? NOW;
       const records = { ticks: [tick], spoilages: [] };
-      return edits.takeIn({ kind: 'ticks', run: id, name, locked, made: NOW, records });
+      return benchEdits.takeIn({ kind: 'ticks', run: id, name, locked, made: NOW, records });
     },
   ),
   takeAside: on(
     ({ aside }) => aside,
-    ({ id }) => edits.takeAside(id),
+    ({ id }) => benchEdits.takeAside(id),
   ),
 };
 

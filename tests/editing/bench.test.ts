@@ -14,7 +14,6 @@ import {
   spoilCopy,
   stepRunBack,
   tickJobs,
-  ticksOf,
   undoStep,
   waitingFor,
 } from '../../src/editing';
@@ -36,6 +35,7 @@ import {
   startingCure,
   startingPress,
   startingStation,
+  ticksOf,
   workOf,
 } from '../../src/pressing';
 import { asSeconds, fromMm, UPRIGHT } from '../../src/units';

@@ -11,13 +11,12 @@ import {
   takeAside,
   takeIn,
   tickJobs,
-  ticksOf,
   unlockRun,
 } from '../../src/editing';
 import { type HandOver, handBackTicks, handOverRun } from '../../src/hand-over';
 import { layRun } from '../../src/layout';
 import { type Book, benchRunOf, type Instant, openRuns, orderStates, runOf } from '../../src/model';
-import { packKey, startingStation, ticked, workOf } from '../../src/pressing';
+import { packKey, startingStation, ticked, ticksOf, workOf } from '../../src/pressing';
 import { locked, order, run, uuids } from '../hand-over/shop';
 import { closeIt, edited, LATER, NOW, smallBook } from './book';
 

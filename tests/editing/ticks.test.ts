@@ -1,19 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  editOrder,
-  lockRun,
-  printedTo,
-  setCount,
-  setPlaces,
-  spoil,
-  tickJobs,
-  ticksOf,
-} from '../../src/editing';
+import { editOrder, lockRun, printedTo, setCount, setPlaces, spoil, tickJobs } from '../../src/editing';
 import { layRun, problemOf, soundPlaces } from '../../src/layout';
 import { type Book, curers, type Film, type Id, type Run, runOf } from '../../src/model';
 import { createPlanner } from '../../src/packing';
-import { asTicked, printedBefore, ticked, workOf } from '../../src/pressing';
+import { asTicked, printedBefore, ticked, ticksOf, workOf } from '../../src/pressing';
 import { asMinor, fromMm, um } from '../../src/units';
 import { edited, freshIds, NOW, smallBook } from './book';
 

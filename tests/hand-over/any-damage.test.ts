@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { edits, session } from '../../src/editing';
+import { benchEdits, session } from '../../src/editing';
 import {
   type Collected,
   codesOf,
@@ -42,7 +42,7 @@ describe('any damage to a hand-over', () => {
       fc.asyncProperty(damagedValue(content), async (value) => {
         const read = await readAll(await seal(JSON.stringify(value) ?? '', hash));
         if (!read.ok) return;
-        const taken = session(book, edits.takeIn(read.value), freshIds()).book;
+        const taken = session(book, benchEdits.takeIn(read.value), freshIds()).book;
         const kept = readKept(recordsOf(taken), MODEL_VERSION);
         expect(kept).toMatchObject({ ok: true, value: { setAside: [] } });
         // Nothing of the book that was there is lost.
