@@ -30,7 +30,7 @@ export function TableReadingView({ reading: { rows, bad, problem } }: { reading:
   );
 }
 
-const DOUBTS: readonly Doubt[] = ['past-due', 'no-count'];
+const DOUBTS: readonly Doubt[] = ['past-due', 'no-count', 'no-height'];
 /** More lines are not named one by one. */
 const MOST_NAMED = 6;
 

@@ -1,17 +1,23 @@
+import { heightOf } from '../artwork';
 import type { Artwork, ArtworkOutline, Id, Meant } from '../model';
+import { writtenLength } from '../units';
 import type { BookDraft, EditContext } from './step';
 import { addTransfer, editTransfer, type TransferFields } from './transfers';
 
 /** An image that is kept; the edit that uses it says when, and its outline is found later. */
 export type NewArtwork = Omit<Artwork, 'changed' | 'outline'>;
 
-/** Gives a transfer its artwork; its printed size stays what it was. */
+/** Gives a transfer its artwork; its printed size stays what it was, but for a height that nobody typed, which follows. */
 export function setArtwork(draft: BookDraft, id: string, artwork: NewArtwork, { now }: EditContext): void {
   const transfer = draft.transfer[id];
   if (!transfer) return;
   const outline = draft.artwork[artwork.id]?.outline ?? null;
   draft.artwork[artwork.id] = { ...artwork, outline, changed: now };
   transfer.artwork = artwork.id;
+  if (transfer.typed.height !== '' || !artwork.trim) return;
+  const height = heightOf(artwork.trim, transfer.width, artwork.density);
+  const unit = draft.settings.shop?.unit ?? 'mm';
+  editTransfer(draft, id, { height, typed: { ...transfer.typed, height: writtenLength(height, unit) } });
 }
 
 /** Puts what a file tells of itself in place of what an older version read of it. */

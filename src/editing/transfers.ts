@@ -32,7 +32,9 @@ export function addTransfer(
 
 export function editTransfer(draft: BookDraft, id: string, fields: Partial<TransferFields>): void {
   const transfer = draft.transfer[id];
-  if (transfer) Object.assign(transfer, fields);
+  if (!transfer) return;
+  Object.assign(transfer, fields);
+  if (transfer.typed.height === '') transfer.height = transfer.width;
 }
 
 const copiesOf = (draft: BookDraft, transfer: string): Copy[] =>

@@ -12,9 +12,9 @@ export interface Columns {
   readonly isHeading: boolean;
 }
 
-/** Columns without which there is nothing to print, and which these lack. */
+/** Columns without which there is nothing to print, and which these lack; a height that is told nowhere follows the artwork. */
 export function missingColumns({ at }: Columns): Column[] {
-  const needed: Column[] = at.size === undefined ? ['transfer', 'width', 'height'] : ['transfer'];
+  const needed: Column[] = at.size === undefined ? ['transfer', 'width'] : ['transfer'];
   return needed.filter((column) => at[column] === undefined);
 }
 
@@ -43,9 +43,9 @@ export function columnsOf(
   const ofTable = mapped.tables[tableKey(firstRow)];
   const cells = firstRow.map((cell, index) => {
     const key = headingKey(cell);
-    const { column, unit, isVague } = headingOf(cell);
+    const { column, unit, isVague, otherwise } = headingOf(cell);
     const said = [ofTable?.[key], mapped.columns[key]].map(columnSaid);
-    return { index, unit, ranked: [...said, isVague ? undefined : column, column] };
+    return { index, unit, ranked: [...said, isVague ? undefined : column, column], otherwise };
   });
   const at: Partial<Record<Column, number>> = {};
   const units: Partial<Record<Column, LengthUnit>> = {};
@@ -58,6 +58,11 @@ export function columnsOf(
     for (const { index, unit, ranked } of cells) {
       if (ranked.findIndex((column) => column !== undefined) === rank) take(ranked[rank], index, unit);
     }
+  }
+  const namesOrder = at.order !== undefined || at.number !== undefined;
+  for (const { index, ranked, otherwise } of cells) {
+    const isFree = ranked[0] === undefined && ranked[1] === undefined && !Object.values(at).includes(index);
+    if (otherwise && isFree && !namesOrder) take(otherwise, index, null);
   }
   const words = firstRow.filter((cell) => cell.trim() !== '');
   const onlyWords = words.length >= 3 && words.every((cell) => !/\d/.test(cell));

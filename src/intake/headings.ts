@@ -59,10 +59,17 @@ const synonyms: Record<Column, readonly string[]> = {
     'client name',
     'company',
     'buyer',
+    'shipping name',
+    'billing name',
+    'ship to',
+    'ship to name',
+    'recipient',
     'cliente',
     'nombre del cliente',
     'empresa',
     'comprador',
+    'destinatario',
+    'nombre de envio',
   ],
   contact: [
     'contact',
@@ -253,6 +260,8 @@ const VAGUE: ReadonlySet<string> = new Set([
   'title',
 ]);
 
+const NAMES: ReadonlySet<string> = new Set(['name', 'nombre']);
+
 const columnByName = new Map(
   columnNames.flatMap((column) => synonyms[column].map((name) => [name, column] as const)),
 );
@@ -286,11 +295,13 @@ interface HeadingTold {
   readonly unit: LengthUnit | null;
   /** Whether it might as well head something else. */
   readonly isVague: boolean;
+  /** What it means where another column is what it names first: a `Name` beside a `Line item name` is the order’s number. */
+  readonly otherwise: 'number' | null;
 }
 
 /** The column that a heading names, and the unit it gives to bare numbers: `Width (mm)` is a width in millimetres. */
 export function headingOf(cell: string): HeadingTold {
-  if (cell.length > LONGEST_NAME) return { column: undefined, unit: null, isVague: false };
+  if (cell.length > LONGEST_NAME) return { column: undefined, unit: null, isVague: false, otherwise: null };
   const plain = withoutAccents(cell)
     .toLowerCase()
     .replace(/#|n\.?\s*[º°]/g, ' no ')
@@ -301,5 +312,10 @@ export function headingOf(cell: string): HeadingTold {
   const match = /^(.*?)\s*(?:[([/,]\s*|\b(?:in|en)\s+|\s)(\S+?)[)\]]?$/.exec(plain);
   const unit = match ? unitNamed(match[2] ?? '') : null;
   const name = unit && match ? (match[1] ?? '').trim() : plain;
-  return { column: columnNamed(name), unit, isVague: VAGUE.has(name) };
+  return {
+    column: columnNamed(name),
+    unit,
+    isVague: VAGUE.has(name),
+    otherwise: NAMES.has(name) ? 'number' : null,
+  };
 }

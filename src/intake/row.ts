@@ -20,8 +20,8 @@ import type { Left } from './left';
 import { contactOf, type OrderHead, orderName } from './order-head';
 import { isSize, readSide, readSize, type Side } from './size';
 
-/** A due date before today; no count, which is taken for one. */
-export type Doubt = 'past-due' | 'no-count';
+/** A due date before today; no count, which is taken for one; no height, which follows the artwork. */
+export type Doubt = 'past-due' | 'no-count' | 'no-height';
 
 /** A row that was understood: one transfer. */
 export interface TableRow {
@@ -36,7 +36,7 @@ export interface TableRow {
   readonly transfer: string;
   readonly width: Micrometres;
   readonly height: Micrometres;
-  /** The size as it was typed, with a unit. */
+  /** The size as it was typed, with a unit; a height that was not is empty, and as much as the width until the artwork comes. */
   readonly typed: { readonly width: string; readonly height: string };
   readonly count: number;
   readonly due: LocalDate | null;
@@ -121,7 +121,11 @@ function readSides(cell: Cell, columns: Columns, unit: LengthUnit): Record<'widt
     return read.ok ? read : problem(column, read.problem);
   };
   const where = whereSize(cell, columns);
-  if (where === 'apart') return { width: side('width'), height: side('height') };
+  if (where === 'apart') {
+    const width = side('width');
+    const follows = width.ok && cell('height') === '';
+    return { width, height: follows ? ok({ length: width.value.length, typed: '' }) : side('height') };
+  }
   const read = figure(cell(where), (short) => readSize(short, unitOf(where)));
   if (!read.ok) return { width: problem(where, read.problem), height: problem(where, read.problem) };
   return { width: ok(read.value.width), height: ok(read.value.height) };
@@ -166,6 +170,7 @@ export function readRecord(
   const doubts: Doubt[] = [];
   if (due.value !== null && due.value < today) doubts.push('past-due');
   if (cell('count') === '') doubts.push('no-count');
+  if (height.value.typed === '') doubts.push('no-height');
   return ok({
     line,
     order,

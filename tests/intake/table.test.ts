@@ -146,8 +146,43 @@ describe('a table of orders', () => {
   it('says which columns a heading lacks', () => {
     expect(read('order,transfer,count\nFair,Star,3').problem).toEqual({
       code: 'missing-columns',
-      columns: ['width', 'height'],
+      columns: ['width'],
     });
+  });
+
+  it('takes a width alone, of one row or of all, and says so: the height follows the artwork', () => {
+    const told = (text: string) =>
+      read(text).rows.map(({ width, height, typed, doubts }) => ({ width, height, typed, doubts }));
+    const follows = {
+      width: fromMm(89),
+      height: fromMm(89),
+      typed: { width: '89 mm', height: '' },
+      doubts: ['no-height'],
+    };
+    expect(told('order,transfer,print width,count\nFair,Star,89 mm,3')).toEqual([follows]);
+    expect(told('order,transfer,width,height,count\nFair,Star,89 mm,,3\nFair,Moon,89 mm,40 mm,3')).toEqual([
+      follows,
+      { ...follows, height: fromMm(40), typed: { width: '89 mm', height: '40 mm' }, doubts: [] },
+    ]);
+    expect(read('order,transfer,width,height\nFair,Star,,40 mm').bad).toMatchObject([
+      { problems: [{ column: 'width', code: 'empty' }] },
+    ]);
+  });
+
+  it.each([
+    [
+      'an order',
+      'Name,Lineitem name,Width,Height,Shipping Name',
+      { order: '#2101 Ana Field', transfer: 'Crest' },
+    ],
+    ['its transfer', 'Order,Name,Width,Height', { order: '#2101', transfer: 'Crest' }],
+    [
+      'nothing where the order has a column',
+      'Name,Order,Width,Height,Design',
+      { order: 'Crest', transfer: 'Ana Field' },
+    ],
+  ])('reads a name as %s, by what other columns there are', (_, heading, told) => {
+    expect(read(`${heading}\n#2101,Crest,90 mm,80 mm,Ana Field`).rows).toMatchObject([told]);
   });
 
   it('is not swallowed by a quote that is never closed', () => {

@@ -122,6 +122,8 @@ export const table = {
       `${counted(count, 'row has', 'rows have', ways)} a due date that is past.`,
     'no-count': (count: number, ways: Ways) =>
       `${counted(count, 'row has', 'rows have', ways)} no quantity; one copy is taken.`,
+    'no-height': (count: number, ways: Ways) =>
+      `${counted(count, 'row has', 'rows have', ways)} no height; it follows the artwork, and until then is as much as the width.`,
   },
   onLines: (lines: readonly number[], more: number, ways: Ways) =>
     more > 0

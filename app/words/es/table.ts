@@ -117,6 +117,8 @@ export const table: Words['table'] = {
       `${counted(count, 'fila tiene', 'filas tienen', ways)} una fecha de entrega ya pasada.`,
     'no-count': (count, ways) =>
       `${counted(count, 'fila no tiene', 'filas no tienen', ways)} cantidad; se toma una copia.`,
+    'no-height': (count, ways) =>
+      `${counted(count, 'fila no tiene', 'filas no tienen', ways)} alto; lo da el arte, y hasta entonces es como el ancho.`,
   },
   onLines: (lines, more, ways) =>
     more > 0
