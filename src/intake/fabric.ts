@@ -10,8 +10,12 @@ const words: readonly (readonly [Fabric, RegExp])[] = [
   ['blend', /blend|mezcla|poly ?cotton|cotton ?poly|\bcvc\b|\bt ?c\b|\d ?\/ ?\d/],
   ['rayon', /rayon|viscos|modal|lyocell|bamb[ou]/],
   ['polyester', /polyester|poliester|\bpoly\b|\bpes\b|microfi(?:ber|bre|bra)|performance/],
+  ['elastane', /elastan|spandex|\bstretch\b/],
+  ['acrylic', /acrylic|acrilic/],
   ['nylon', /nylon|nailon|polyamid|poliamid/],
+  ['shell', /coated|\bshell\b|softshell|waterproof|impermeabl|recubiert/],
   ['leather', /leather|cuero|\bpiel\b|polipiel/],
+  ['non-woven', /non ?woven|polypropylen|polipropilen|no tejid/],
 ];
 
 const UNTOLD = new Set(['', '-', '–', '?', 'not told', 'unknown', 'n/a', 'tbd', 'no se sabe', 'sin indicar']);

@@ -25,8 +25,8 @@ export type Question =
 
 const f = (degrees: number) => fromDegrees(degrees, 'F');
 
-/** Above it the fabric may scorch, glaze or shrink. */
-const scorch: Readonly<Record<Fabric, Temperature>> = {
+/** Above it the fabric may scorch, glaze, melt or shrink. */
+const known: Readonly<Record<Exclude<Fabric, 'other'>, Temperature>> = {
   cotton: f(350),
   blend: f(330),
   polyester: f(310),
@@ -34,11 +34,20 @@ const scorch: Readonly<Record<Fabric, Temperature>> = {
   rayon: f(310),
   canvas: f(350),
   leather: f(280),
-  other: f(350),
+  acrylic: f(285),
+  elastane: f(300),
+  'non-woven': f(265),
+  shell: f(280),
 };
 
-/** Above it the dye of a polyester may rise into the print. */
-const MIGRATES = f(285);
+/** What is not in the list, or not told, may be the most delicate of all. */
+const scorch: Readonly<Record<Fabric, Temperature>> = {
+  ...known,
+  other: Object.values(known).reduce((least, most) => (most < least ? most : least)),
+};
+
+/** Above it the dye of a polyester may rise into the print. Blends are pressed a little hotter as a rule, and watched. */
+const migrates: Partial<Record<Fabric, Temperature>> = { polyester: f(285), elastane: f(285), blend: f(305) };
 /** Below it hot-melt powder hardly softens. */
 const MELTS = f(225);
 const PRESS = { least: 5, most: 40 };
@@ -65,15 +74,12 @@ export function questionPress(fabric: Fabric, values: PressValues): Question[] {
   const questions: Question[] = [];
   const { temperature, seconds, prePress, secondPress, wait } = values;
   const most = scorch[fabric];
+  const cool = migrates[fabric];
   const meant = meantOtherwise(temperature, MELTS, most);
   if (meant !== null) questions.push({ code: 'other-unit', meant });
   else if (temperature > most) questions.push({ code: 'scorches', most });
   else if (temperature < MELTS) questions.push({ code: 'melts-nothing', least: MELTS });
-  else if (temperature > MIGRATES && (fabric === 'polyester' || fabric === 'blend')) {
-    // Blends are pressed a little hotter as a rule, and watched.
-    if (fabric === 'polyester' || temperature > f(305))
-      questions.push({ code: 'dye-migrates', most: MIGRATES });
-  }
+  else if (cool !== undefined && temperature > cool) questions.push({ code: 'dye-migrates', most: cool });
   const times = [seconds.small, seconds.large];
   const limits = { least: asSeconds(PRESS.least), most: asSeconds(PRESS.most) };
   if (times.some((time) => time < PRESS.least)) questions.push({ code: 'too-short', ...limits });
@@ -102,7 +108,7 @@ export function questionCure(by: Curer, { temperature, seconds, clear }: CureVal
 }
 
 /** Fabrics that take harm from heat, and what to do about it before the first garment. */
-export type FabricCaution = 'try-on-scrap' | 'dye-migrates' | 'coated' | 'shrinks' | 'moisture';
+export type FabricCaution = 'try-on-scrap' | 'dye-migrates' | 'coated' | 'shrinks' | 'melts' | 'moisture';
 
 const cautions: Readonly<Record<Fabric, readonly FabricCaution[]>> = {
   cotton: [],
@@ -111,7 +117,11 @@ const cautions: Readonly<Record<Fabric, readonly FabricCaution[]>> = {
   nylon: ['try-on-scrap', 'coated'],
   rayon: ['shrinks', 'try-on-scrap'],
   canvas: ['moisture'],
-  leather: ['try-on-scrap'],
+  leather: ['shrinks', 'try-on-scrap'],
+  acrylic: ['melts', 'try-on-scrap'],
+  elastane: ['dye-migrates', 'try-on-scrap'],
+  'non-woven': ['melts', 'try-on-scrap'],
+  shell: ['coated', 'try-on-scrap'],
   other: ['try-on-scrap'],
 };
 

@@ -88,9 +88,45 @@ const byFabric: Readonly<Record<Fabric, FabricValues>> = {
     secondPress: 5,
     cover: 'silicone',
   },
+  acrylic: {
+    degreesF: 265,
+    pressure: 'light',
+    small: 10,
+    large: 12,
+    prePress: 3,
+    secondPress: 5,
+    cover: 'paper',
+  },
+  elastane: {
+    degreesF: 275,
+    pressure: 'light',
+    small: 10,
+    large: 12,
+    prePress: 3,
+    secondPress: 5,
+    cover: 'paper',
+  },
+  'non-woven': {
+    degreesF: 245,
+    pressure: 'light',
+    small: 6,
+    large: 8,
+    prePress: 0,
+    secondPress: 0,
+    cover: 'silicone',
+  },
+  shell: {
+    degreesF: 260,
+    pressure: 'light',
+    small: 8,
+    large: 10,
+    prePress: 0,
+    secondPress: 5,
+    cover: 'silicone',
+  },
   other: {
-    degreesF: 280,
-    pressure: 'medium',
+    degreesF: 255,
+    pressure: 'light',
     small: 10,
     large: 12,
     prePress: 3,
@@ -99,8 +135,23 @@ const byFabric: Readonly<Record<Fabric, FabricValues>> = {
   },
 };
 
-/** Seconds before peeling: a warm film is still lukewarm to the hand, a cold one as cool as the room (common practice, no source). */
-const waits: Readonly<Record<Peel, number>> = { hot: 0, warm: 10, cold: 60 };
+/** Seconds before a film is peeled that is still lukewarm to the hand (common practice, no source). */
+const WARM = 10;
+/** Seconds until a print is cool to the touch, and until it is on what is thick and holds its heat (common practice, no source). */
+const COOL = 120;
+const COOL_WHEN_THICK = 180;
+const thick: ReadonlySet<Fabric> = new Set(['canvas', 'leather', 'shell', 'other']);
+
+function waitFor(peel: Peel, fabric: Fabric): number {
+  switch (peel) {
+    case 'hot':
+      return 0;
+    case 'warm':
+      return WARM;
+    case 'cold':
+      return thick.has(fabric) ? COOL_WHEN_THICK : COOL;
+  }
+}
 
 /** The press recipe that a shop begins with. */
 export function startingPress(peel: Peel, fabric: Fabric): PressValues {
@@ -109,7 +160,7 @@ export function startingPress(peel: Peel, fabric: Fabric): PressValues {
     temperature: fromDegrees(degreesF, 'F'),
     pressure,
     seconds: { small: asSeconds(small), large: asSeconds(large) },
-    wait: asSeconds(waits[peel]),
+    wait: asSeconds(waitFor(peel, fabric)),
     prePress: asSeconds(prePress),
     secondPress: asSeconds(secondPress),
     cover,

@@ -7,6 +7,10 @@ export const FABRICS = [
   'rayon',
   'canvas',
   'leather',
+  'acrylic',
+  'elastane',
+  'non-woven',
+  'shell',
   'other',
 ] as const;
 

@@ -21,6 +21,12 @@ describe('a fabric in a table', () => {
     ['lona', 'canvas'],
     ['cotton canvas', 'cotton'],
     ['piel', 'leather'],
+    ['95% cotton, 5% elastane', 'elastane'],
+    ['algodón y elastano', 'elastane'],
+    ['acrílico', 'acrylic'],
+    ['Non-woven PP', 'non-woven'],
+    ['polipropileno no tejido', 'non-woven'],
+    ['coated nylon shell', 'shell'],
     ['other', 'other'],
     ['Otra cosa', 'other'],
   ] as const)('“%s” is %s', (text, fabric) => expect(readFabric(text)).toEqual({ ok: true, value: fabric }));

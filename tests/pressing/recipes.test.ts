@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { curers, peels } from '../../src/model';
 import {
+  cautionsFor,
   pressSeconds,
   questionCure,
   questionPress,
@@ -8,7 +9,7 @@ import {
   startingPress,
   startingStation,
 } from '../../src/pressing';
-import { asSeconds, FABRICS, fromDegrees, fromMm, toDegrees } from '../../src/units';
+import { asSeconds, FABRICS, type Fabric, fromDegrees, fromMm, toDegrees } from '../../src/units';
 
 const degrees = (value: Parameters<typeof toDegrees>[0]) => Math.round(toDegrees(value, 'F'));
 
@@ -22,6 +23,58 @@ describe('recipes to start with', () => {
     expect(degrees(startingPress('hot', fabric).temperature)).toBeGreaterThanOrEqual(least);
     expect(degrees(startingPress('hot', fabric).temperature)).toBeLessThanOrEqual(most);
   });
+
+  it('are cooler for what nobody knows than any fabric of the list may take', () => {
+    const hottest = (fabric: Fabric) =>
+      Array.from({ length: 200 }, (_, at) => fromDegrees(225 + at, 'F'))
+        .filter((temperature) =>
+          questionPress(fabric, { ...startingPress('hot', fabric), temperature }).every(
+            ({ code }) => code !== 'scorches',
+          ),
+        )
+        .at(-1) ?? 0;
+    const limits = FABRICS.map(hottest);
+    expect(hottest('other')).toBe(Math.min(...limits));
+    // 285 F at the most: common practice, no source.
+    expect(degrees(hottest('other') as Parameters<typeof degrees>[0])).toBeLessThanOrEqual(285);
+    for (const limit of limits) expect(startingPress('hot', 'other').temperature).toBeLessThanOrEqual(limit);
+  });
+
+  it.each([
+    // Common practice, no source.
+    ['acrylic', 255, 275, 'melts'],
+    ['elastane', 260, 285, 'dye-migrates'],
+    ['non-woven', 235, 260, 'melts'],
+    ['shell', 250, 270, 'coated'],
+    ['leather', 245, 265, 'shrinks'],
+  ] as const)('%s is pressed between %d and %d F, and warned of: %s', (fabric, least, most, caution) => {
+    const start = degrees(startingPress('hot', fabric).temperature);
+    expect(start).toBeGreaterThanOrEqual(least);
+    expect(start).toBeLessThanOrEqual(most);
+    expect(cautionsFor(fabric)).toContain(caution);
+  });
+
+  it('peel cold film once it is cool to the touch: from 120 s on, later on what is thick', () => {
+    for (const fabric of FABRICS)
+      expect(startingPress('cold', fabric).wait, fabric).toBeGreaterThanOrEqual(120);
+    expect(startingPress('cold', 'canvas').wait).toBeGreaterThan(startingPress('cold', 'cotton').wait);
+  });
+
+  it.each(['blend', 'polyester', 'elastane'] as const)(
+    'ask of %s only beyond what they say its dye takes',
+    (fabric) => {
+      const at = (temperature: number) =>
+        questionPress(fabric, { ...startingPress('hot', fabric), temperature: temperature as never });
+      const asked = Array.from({ length: 900 }, (_, step) => at(1100 + step)).flatMap((questions) =>
+        questions.filter(({ code }) => code === 'dye-migrates'),
+      );
+      const [first] = asked;
+      if (first?.code !== 'dye-migrates') throw new Error('never asked');
+      expect(startingPress('hot', fabric).temperature).toBeLessThanOrEqual(first.most);
+      expect(at(first.most)).toEqual([]);
+      expect(at(first.most + 1)).toEqual([first]);
+    },
+  );
 
   it('are questioned nowhere', () => {
     for (const fabric of FABRICS) {

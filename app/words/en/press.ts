@@ -63,13 +63,17 @@ export const press = {
     rayon: 'rayon, viscose',
     canvas: 'canvas',
     leather: 'treated leather',
+    acrylic: 'acrylic',
+    elastane: 'stretch, with elastane',
+    'non-woven': 'non-woven polypropylene',
+    shell: 'coated shell',
     other: 'something else',
   } satisfies Record<Fabric, string>,
   untold: 'not told',
   severalFabrics: 'several',
   fabricOfLines: 'Fabric of all lines',
   untoldCaution:
-    'Nobody has told the fabric: ask before it is pressed. Until then it counts as the gentlest.',
+    'Nobody has told the fabric: ask before it is pressed. Until then it is planned cool enough for all.',
   wants: 'The customer gets',
   wantsOf: { garments: 'pressed garments', transfers: 'transfers only' },
   workers,
@@ -208,7 +212,9 @@ export const press = {
     ].join(', '),
   prePress: (seconds: number, ways: Ways) => `pre-press ${whole(seconds, ways)} s`,
   peelAfter: (peel: Peel, wait: number, ways: Ways) =>
-    wait === 0 ? `peel ${peel}` : `peel ${peel}, after ${whole(wait, ways)} s`,
+    wait === 0
+      ? `peel ${peel}`
+      : `peel ${peel}, ${peel === 'cold' ? 'cool to the touch, ' : ''}after ${whole(wait, ways)} s`,
   secondPress: (seconds: number, ways: Ways) => `then ${whole(seconds, ways)} s more`,
   cover: (cover: PressValues['cover']) =>
     ({
@@ -251,6 +257,7 @@ export const press = {
     'dye-migrates': 'Dye may rise into the print: keep it cool and short, look again a day later.',
     coated: 'A coating may keep the print from holding: ask for a data sheet.',
     shrinks: 'May shrink or shine: press it short, under a cover.',
+    melts: 'Softens at little heat: press it cool and short, under a cover.',
     moisture: 'Holds moisture: pre-press it well.',
   } satisfies Record<FabricCaution, string>,
   cautions: {

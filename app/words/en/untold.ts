@@ -7,5 +7,5 @@ export const untold = {
     `${counted(count, 'line does', 'lines do', ways)} not tell the fabric, which decides how hot the press may be.`,
   all: 'For all lines',
   choose: 'choose',
-  other: 'If nobody knows, choose “something else”: it is pressed the gentlest.',
+  other: 'If nobody knows, choose “something else”: it is pressed cool enough for every fabric here.',
 };

@@ -70,13 +70,17 @@ export const press: Words['press'] = {
     rayon: 'rayón, viscosa',
     canvas: 'lona',
     leather: 'cuero tratado',
+    acrylic: 'acrílico',
+    elastane: 'elástico, con elastano',
+    'non-woven': 'polipropileno no tejido',
+    shell: 'tejido recubierto',
     other: 'otra cosa',
   },
   untold: 'sin indicar',
   severalFabrics: 'varios',
   fabricOfLines: 'Tejido de todas las líneas',
   untoldCaution:
-    'Nadie ha indicado el tejido: hay que preguntarlo antes de planchar. Hasta entonces vale el más delicado.',
+    'Nadie ha indicado el tejido: hay que preguntarlo antes de planchar. Hasta entonces se planifica con poco calor.',
   wants: 'El cliente recibe',
   wantsOf: { garments: 'prendas planchadas', transfers: 'solo transfers' },
   workers,
@@ -213,7 +217,9 @@ export const press: Words['press'] = {
     ].join(', '),
   prePress: (seconds, ways) => `planchado previo ${whole(seconds, ways)} s`,
   peelAfter: (peel, wait, ways) =>
-    wait === 0 ? `pelar ${peeled[peel]}` : `pelar ${peeled[peel]}, a los ${whole(wait, ways)} s`,
+    wait === 0
+      ? `pelar ${peeled[peel]}`
+      : `pelar ${peeled[peel]}, ${peel === 'cold' ? 'fría al tacto, ' : ''}a los ${whole(wait, ways)} s`,
   secondPress: (seconds, ways) => `después ${whole(seconds, ways)} s más`,
   cover: (cover) =>
     ({
@@ -254,6 +260,7 @@ export const press: Words['press'] = {
       'El tinte puede subir al estampado: poco calor, poco tiempo, y hay que mirarlo al día siguiente.',
     coated: 'Un recubrimiento puede impedir que agarre: hay que pedir una ficha técnica.',
     shrinks: 'Puede encoger o quedar con brillo: hay que planchar poco tiempo, con hoja protectora.',
+    melts: 'Se ablanda con poco calor: planchar con poco calor y poco tiempo, con hoja protectora.',
     moisture: 'Retiene humedad: hay que hacerle un buen planchado previo.',
   },
   cautions: {

@@ -7,5 +7,5 @@ export const untold: Words['untold'] = {
     `${counted(count, 'línea no indica', 'líneas no indican', ways)} el tejido, del que depende cuánto puede calentar la plancha.`,
   all: 'Para todas las líneas',
   choose: 'elegir',
-  other: 'Si nadie lo sabe, hay que elegir «otra cosa»: se plancha con lo más delicado.',
+  other: 'Si nadie lo sabe, hay que elegir «otra cosa»: se plancha con un calor que todos aguantan.',
 };
