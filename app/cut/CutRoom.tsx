@@ -11,6 +11,7 @@ import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Empty } from '../parts/Empty';
 import { RoomHead } from '../parts/RoomHead';
+import { initialsNow } from '../store/initials';
 import { nextRunName } from '../store/next-run';
 import { stationOf, useBenchRun, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
@@ -89,7 +90,7 @@ function Steps({ run }: { run: LaidRun }) {
   const out = cutOut(span, done);
   const allOut = orders.flatMap((order) => cutOut(order, done));
   const tick = (subject: string, isDone: boolean) =>
-    act(benchEdits.tickJobs(run.id, [subject], isDone, nextRunName()));
+    act(benchEdits.tickJobs(run.id, [subject], { done: isDone, by: initialsNow() }, nextRunName()));
   // A span that was ticked whole is taken back whole.
   const takeBack = () => {
     if (done.has(apartKey(span.span))) tick(apartKey(span.span), false);

@@ -1,19 +1,22 @@
 import { benchEdits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { BEGUN, batchesOf, type Entry, type Job } from '../../src/pressing';
+import { InitialsField } from '../panels/InitialsField';
 import { Button } from '../parts/Button';
 import { useHeld } from '../parts/held';
 import { useNarrow } from '../parts/useNarrow';
+import { initialsNow } from '../store/initials';
 import { nextRunName } from '../store/next-run';
 import { useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { type Day, openRunsOf } from '../store/timeline';
-import { notify, openRun } from '../store/view';
+import { notify, openDialog, openRun } from '../store/view';
 import { useAllWords } from '../words';
 import { spoken, timeAndDay } from '../words/format';
 import { jobName } from './job-name';
 import { NextCard } from './NextCard';
 import { Together } from './Together';
+import { useDoneBy } from './useDoneBy';
 
 /** The jobs that were ticked last, all at one instant. */
 function lastTicked(jobs: readonly Job[], tickedAt: (job: Job) => string | undefined): Job[] {
@@ -31,7 +34,7 @@ const AHEAD = 6;
 function tick(jobs: readonly Job[], isDone: boolean): void {
   for (const run of new Set(jobs.map((job) => job.run.id))) {
     const keys = jobs.flatMap((job) => (job.run.id === run ? [job.key] : []));
-    act(benchEdits.tickJobs(run, keys, isDone, nextRunName()));
+    act(benchEdits.tickJobs(run, keys, { done: isDone, by: initialsNow() }, nextRunName()));
   }
 }
 
@@ -39,7 +42,7 @@ function tick(jobs: readonly Job[], isDone: boolean): void {
 function begin(run: Job['run']['id'], note: string): void {
   // It stays in view, whatever state it comes to.
   openRun(run);
-  act(benchEdits.tickJobs(run, [BEGUN], true, nextRunName()));
+  act(benchEdits.tickJobs(run, [BEGUN], { done: true, by: initialsNow() }, nextRunName()));
   notify('plain', note);
 }
 
@@ -64,6 +67,7 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
   const toBegin = [...new Set([run.id, ...(first ? [first.job.run.id] : [])])].filter(mayBegin);
   const cautions = [...new Set(shown.map(({ job }) => words.cautions[job.kind]))].filter(Boolean);
   const [only] = last;
+  const doneBy = useDoneBy();
   const lastName = only && last.length === 1 ? jobName(only, ways) : words.jobs(last.length, ways);
   return (
     <>
@@ -89,6 +93,12 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
             {words.doneJobs(entries.length - ahead.length, entries.length, ways)} · {words.nextHint}
           </p>
         )}
+        {day.begun.size > 0 && <InitialsField />}
+        {first?.job.kind === 'ready' && (
+          <Button weight="plain" onPress={() => openDialog({ kind: 'upkeep' })}>
+            {words.nozzlesFailed}
+          </Button>
+        )}
         <ul className="job-list">
           {shown.map((entry) => (
             <JobLine
@@ -109,7 +119,8 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
         {last.length > 0 && (
           <p className="small">
             <span className="quiet">{words.lastDone}: </span>
-            {lastName}{' '}
+            {lastName}
+            {only && doneBy(only) !== '' && <span className="quiet"> · {doneBy(only)}</span>}{' '}
             <Button
               writes
               weight="plain"

@@ -87,7 +87,8 @@ export function StationDialog() {
           title={words.groups.handling}
           told={form.told('apart', 'dress', 'place', 'pack')}
         >
-          {form.fields('cutOff', 'powder', 'load', 'loose', 'apart', 'dress', 'place', 'pack')}
+          {form.fields('cutOff', 'powder', 'load', 'loose', 'apart', 'cutMetre')}
+          {form.fields('dress', 'place', 'pack', 'allowance')}
         </FieldGroup>
         <FormActions save={common.save} />
       </Form>

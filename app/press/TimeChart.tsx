@@ -10,6 +10,7 @@ import { dayAxis } from './day-axis';
 import { axisMarks, type DayRow, dayRows, endLabel, type Lot } from './day-rows';
 import { jobName } from './job-name';
 import { PatternDefs, Patterned } from './patterns';
+import { useDoneBy } from './useDoneBy';
 
 const LANE = 34;
 const BAR = 22;
@@ -330,6 +331,8 @@ function DayTable({ day }: { day: Day }) {
   const { press: words } = useAllWords();
   const ways = useWays();
   const isSeveral = day.timeline.runs.length > 1;
+  const doneBy = useDoneBy();
+  const isSigned = day.timeline.entries.some(({ job }) => doneBy(job) !== '');
   return (
     <details>
       <summary>{words.asTable}</summary>
@@ -339,6 +342,7 @@ function DayTable({ day }: { day: Day }) {
             <th scope="col">{words.from}</th>
             <th scope="col">{words.to}</th>
             <th scope="col">{words.what}</th>
+            {isSigned && <th scope="col">{words.by}</th>}
           </tr>
         </thead>
         <tbody>
@@ -347,6 +351,7 @@ function DayTable({ day }: { day: Day }) {
               <td>{timeAndDay(day.origin + 1000 * start, ways)}</td>
               <td>{timeAndDay(day.origin + 1000 * end, ways)}</td>
               <td>{isSeveral ? `${job.run.name}: ${jobName(job, ways)}` : jobName(job, ways)}</td>
+              {isSigned && <td>{doneBy(job)}</td>}
             </tr>
           ))}
         </tbody>

@@ -2,7 +2,7 @@ import type { Station } from '../../src/model';
 import { type Entry, fieldsIn, formTable } from '../parts/fields/form';
 import { days, hours, onWeekday } from '../parts/fields/hours';
 import { filmLength, shortLength } from '../parts/fields/lengths';
-import { duration, whole } from '../parts/fields/numbers';
+import { duration, share, whole } from '../parts/fields/numbers';
 import { placesIn } from '../parts/fields/place';
 
 const field = fieldsIn(({ station }) => station);
@@ -52,9 +52,11 @@ export const stationTable = formTable({
     load: field(handling.to('load'), seconds, 'load'),
     loose: field(loose, seconds, 'loose'),
     apart: field(handling.to('cutApart'), seconds, 'apart'),
+    cutMetre: field(handling.to('cutMetre'), seconds, (words, { unit }) => words.cutMetre[unit]),
     dress: field(handling.to('dress'), seconds, 'dress'),
     place: field(handling.to('place'), seconds, 'place'),
     pack: field(handling.to('pack'), seconds, 'pack'),
+    allowance: field(station.to('allowance'), share(), 'allowance', { hint: 'allowanceHint' }),
     monday: weekday(0),
     tuesday: weekday(1),
     wednesday: weekday(2),

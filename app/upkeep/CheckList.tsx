@@ -1,12 +1,16 @@
 import { useState } from 'react';
 import type { Hazard } from '../../src/model';
-import type { CheckState } from '../../src/upkeep';
+import type { CheckState, StartingCheck } from '../../src/upkeep';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { checkName, noteDone, useCheckStates } from '../store/upkeep';
 import { useAllWords } from '../words';
 import { dayAndTime } from '../words/format';
 import type { Initials } from './initials';
+import { NozzlesFailed } from './NozzlesFailed';
+
+/** The check that may fail, and then takes time and ink. */
+const NOZZLES = 'nozzles' satisfies StartingCheck;
 
 /** The checks that are due, each with its button; below, those that are done for now and can be taken back. */
 export function CheckList({
@@ -33,6 +37,17 @@ export function CheckList({
     if (isDone) onNoted();
     setSaid(isDone ? words.noted(name) : words.tookBack(name));
   };
+  const failedOf = ({ check }: CheckState) => (
+    <NozzlesFailed
+      check={check}
+      initials={initials}
+      note={note}
+      onNoted={(told) => {
+        onNoted();
+        setSaid(told);
+      }}
+    />
+  );
   const hazards = [...new Set(due.map(({ check }) => check.hazard))].filter(
     (hazard): hazard is Exclude<Hazard, 'none'> => hazard !== 'none',
   );
@@ -60,6 +75,7 @@ export function CheckList({
               <Button writes aria-label={words.doneOf(name)} onPress={() => tell(state, true)}>
                 {words.done}
               </Button>
+              {state.check.id === NOZZLES && failedOf(state)}
             </li>
           );
         })}
@@ -94,6 +110,7 @@ export function CheckList({
                   >
                     {words.takeBack}
                   </Button>
+                  {state.check.id === NOZZLES && failedOf(state)}
                 </li>
               );
             })}

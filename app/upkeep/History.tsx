@@ -17,11 +17,20 @@ export function History() {
   const checks = Object.values(book.upkeep)
     // A reading tells it already.
     .filter(({ check }) => check !== 'room')
-    .map(({ id, at, by, name, done, note }) => ({
+    .map(({ id, at, by, name, done, note, failed }) => ({
       id: id as string,
       at,
       by,
-      text: [done ? name : `${name}: ${words.historyTakenBack}`, note].filter(Boolean).join(' · '),
+      text: [
+        failed
+          ? `${name}: ${words.failedTold(failed, ways)}`
+          : done
+            ? name
+            : `${name}: ${words.historyTakenBack}`,
+        note,
+      ]
+        .filter(Boolean)
+        .join(' · '),
     }));
   const readings = Object.values(book.reading).map((reading) => ({
     id: reading.id as string,

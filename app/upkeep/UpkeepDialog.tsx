@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Button } from '../parts/Button';
 import { Field } from '../parts/Field';
+import { initialsNow, sayInitials } from '../store/initials';
 import { useShop } from '../store/shop';
 import { lastInitials } from '../store/upkeep';
 import { openDialog } from '../store/view';
@@ -17,11 +18,12 @@ import './upkeep.css';
 /** What is due, ticked off with a date and initials; the air of the room; the shop's own list; what was noted. */
 export function UpkeepDialog() {
   const { upkeep: words, common } = useAllWords();
-  const [by, setBy] = useState(() => lastInitials(useShop.getState().book));
+  const [by, setBy] = useState(() => initialsNow() || lastInitials(useShop.getState().book));
   const [note, setNote] = useState('');
   const [asked, setAsked] = useState(false);
   const initials: Initials = () => {
     setAsked(by.trim() === '');
+    if (by.trim() !== '') sayInitials(by);
     return by.trim() || null;
   };
   return (

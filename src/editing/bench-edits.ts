@@ -3,7 +3,7 @@ import { editsOf } from './edit';
 import { dropAside, removeReceived, takeAside, takeIn } from './hand-over';
 import { openNextRun } from './next-run';
 import type { BookDraft, EditContext } from './step';
-import { tickJobs } from './ticks';
+import { type Ticking, tickJobs } from './ticks';
 
 /**
  * Ticks jobs of a run at once, or takes their ticks back.
@@ -13,11 +13,11 @@ function tickJobsAndGoOn(
   draft: BookDraft,
   id: Id<'run'>,
   subjects: readonly string[],
-  done: boolean,
+  ticking: Ticking,
   next: string,
   context: EditContext,
 ): void {
-  tickJobs(draft, id, subjects, done, context);
+  tickJobs(draft, id, subjects, ticking, context);
   openNextRun(draft, id, next, context);
 }
 

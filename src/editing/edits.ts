@@ -62,7 +62,7 @@ import {
   putOffcutBack,
 } from './stock';
 import { addTransfer, editTransfer, removeTransfer, setCount } from './transfers';
-import { addCheck, editCheck, noteCheck, noteRoom, resetCheck } from './upkeep';
+import { addCheck, editCheck, noteCheck, noteFailedCheck, noteRoom, resetCheck } from './upkeep';
 
 /** All that can be done to a book, but for what Cut and Press add in `benchEdits`, by what it is to history. This is decided here and there, and nowhere else. */
 export const edits = {
@@ -137,6 +137,7 @@ export const edits = {
     takeBackCalibration,
     leaveRunOut,
     noteCheck,
+    noteFailedCheck,
     noteRoom,
     addCheck,
     editCheck,

@@ -101,4 +101,13 @@ export {
   setCount,
 } from './transfers';
 export { redoStep, undoStep } from './undo';
-export { addCheck, editCheck, type Note, noteAir, noteCheck, resetCheck } from './upkeep';
+export {
+  addCheck,
+  editCheck,
+  type Failed,
+  type Note,
+  noteAir,
+  noteCheck,
+  noteFailedCheck,
+  resetCheck,
+} from './upkeep';

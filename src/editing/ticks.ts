@@ -12,6 +12,12 @@ const comesTo: readonly { readonly state: LockedRun['state']; readonly kinds: re
   { state: 'pressed', kinds: ['press', 'again'] },
 ];
 
+/** Whether something is ticked or taken back, and the initials of who does it. */
+export interface Ticking {
+  readonly done: boolean;
+  readonly by: string;
+}
+
 /** Now, or just behind what was ticked of the same subjects last: another device's clock may be ahead. */
 function instantAfter(now: Instant, before: readonly Tick[]): Instant {
   const last = Math.max(...before.map(({ at }) => Date.parse(at)));
@@ -26,7 +32,7 @@ export function tickJobs(
   draft: BookDraft,
   id: Id<'run'>,
   subjects: readonly string[],
-  done: boolean,
+  { done, by }: Ticking,
   context: EditContext,
 ): void {
   const own = new Set(subjects);
@@ -34,7 +40,7 @@ export function tickJobs(
   const at = instantAfter(context.now, before);
   for (const subject of own) {
     const tick = context.newId<'tick'>();
-    draft.tick[tick] = { id: tick, run: id, subject, done, at, changed: context.now };
+    draft.tick[tick] = { id: tick, run: id, subject, done, at, by, changed: context.now };
   }
   if (done) followTicks(draft, id, context);
   else leaveStates(draft, id, new Set(ticked(before).values()), context);

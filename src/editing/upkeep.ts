@@ -1,6 +1,8 @@
 import type { Check, Id, Reading, UpkeepEntry } from '../model';
+import { inUse, shared } from '../stock';
 import type { LocalDate } from '../units';
 import { type ShopCheck, startingCheck } from '../upkeep';
+import { enter } from './ledger';
 import type { BookDraft, EditContext } from './step';
 
 /** Who did something, and on which day of the shop's calendar. */
@@ -11,6 +13,9 @@ interface Doer {
 
 /** What is noted of a check. */
 export type Note = Pick<UpkeepEntry, 'check' | 'name' | 'done' | 'note'>;
+
+/** What mending took that a check had failed for. */
+export type Failed = NonNullable<UpkeepEntry['failed']>;
 
 /**
  * Notes that a check was done, or takes the last such note back: entries are only ever added.
@@ -23,7 +28,26 @@ export function noteCheck(
   { newId, now }: EditContext,
 ): void {
   const id = newId<'upkeep'>();
-  draft.upkeep[id] = { id, check, name, done, at: now, day, by, note, changed: now };
+  draft.upkeep[id] = { id, check, name, done, at: now, day, by, note, failed: null, changed: now };
+}
+
+/** Notes a check that failed, and takes the ink that mending took out of stock: it is due until it passes. */
+export function noteFailedCheck(
+  draft: BookDraft,
+  { check, name, note }: Omit<Note, 'done'>,
+  failed: Failed,
+  { by, day }: Doer,
+  context: EditContext,
+): void {
+  const { newId, now } = context;
+  const id = newId<'upkeep'>();
+  draft.upkeep[id] = { id, check, name, done: false, at: now, day, by, note, failed, changed: now };
+  for (const kind of ['colour', 'white'] as const) {
+    const items = inUse(draft, kind);
+    shared(failed[kind], items.length).forEach((part, at) => {
+      enter(draft, items[at]?.id ?? '', -part, { kind: 'used', note: name }, context);
+    });
+  }
 }
 
 /** Notes the air of the room. */

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { FABRICS, type Temperature } from '../units';
-import { count, figure, id, instant, length, seconds, size, text } from './fields';
+import { count, figure, id, instant, length, seconds, share, size, text } from './fields';
 import { hoursSchema } from './hours';
 import { ranges } from './ranges';
 
@@ -122,7 +122,8 @@ export const stationSchema = z.object({
   trays: z.int().check(z.minimum(1), z.maximum(100)),
   /**
    * How long hands take: for a cut across, to powder a span, to load or unload a cure, and for each copy or garment. `loose`: for each
-   * copy more that is powdered, laid under the cure or taken from it by itself, where copies are cut apart before.
+   * copy more that is powdered, laid under the cure or taken from it by itself, where copies are cut apart before. `cutMetre`: for each metre of line along which copies are cut out, by outline or box; straight
+   * cuts take a blade across at once.
    */
   handling: z.object({
     cutOff: seconds,
@@ -130,10 +131,13 @@ export const stationSchema = z.object({
     load: seconds,
     loose: seconds,
     cutApart: seconds,
+    cutMetre: seconds,
     dress: seconds,
     place: seconds,
     pack: seconds,
   }),
+  /** What rest and hitches add to all that is done by hand, as a share. */
+  allowance: share,
   /** When the shop is open; an order that has no time of its own is due when its day closes. */
   hours: hoursSchema,
 });
@@ -146,6 +150,8 @@ export const tickSchema = z.object({
   subject: text,
   done: z.boolean(),
   at: instant,
+  /** Initials of who ticked it; empty where nobody said. */
+  by: text,
   changed: instant,
 });
 

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { id, instant, localDate, share, size, text, within } from './fields';
+import { id, instant, localDate, seconds, share, size, text, volume, within } from './fields';
 import { ranges } from './ranges';
 
 /** When a check is due again: each working day, after so many days, after so much film. */
@@ -39,6 +39,8 @@ export const upkeepSchema = z.object({
   /** Initials of who did it. */
   by: text,
   note: text,
+  /** What it took to mend what the check found; `null` where it found nothing, or nobody said. A check that failed is still due. */
+  failed: z.nullable(z.object({ seconds, colour: volume, white: volume })),
   changed: instant,
 });
 

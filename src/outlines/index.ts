@@ -1,6 +1,6 @@
 export { type AsTurned, asTurned } from './as-turned';
 export { areNearer, contains, type Lying } from './near';
-export { areaOf, boxRing, isOuter, type Ring } from './ring';
+export { areaOf, boxRing, isOuter, lengthOf, type Ring } from './ring';
 export { type Room, roomWithin } from './room-within';
 export { type SweepTurn, sweptInto } from './sweep';
 export { turned, turnOf } from './turned';

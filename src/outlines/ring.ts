@@ -22,5 +22,19 @@ export function areaOf(rings: readonly Ring[]): number {
   return twice / 2;
 }
 
+/** The length of an outline, around its holes too, in micrometres. */
+export function lengthOf(rings: readonly Ring[]): number {
+  let length = 0;
+  for (const ring of rings) {
+    let [x, y] = [ring.at(-2) as number, ring.at(-1) as number];
+    for (let at = 0; at < ring.length; at += 2) {
+      const [nextX, nextY] = [ring[at] as number, ring[at + 1] as number];
+      length += Math.hypot(nextX - x, nextY - y);
+      [x, y] = [nextX, nextY];
+    }
+  }
+  return length;
+}
+
 /** Whether a ring runs around what is printed, and not around a hole. */
 export const isOuter = (ring: Ring): boolean => areaOf([ring]) > 0;

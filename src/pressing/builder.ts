@@ -56,6 +56,10 @@ export class Builder {
   }
 }
 
+/** How long hands are at what takes so many seconds, with what rest and hitches add (common practice, no source). */
+export const byHand = ({ allowance }: Pick<Station, 'allowance'>, seconds: number): number =>
+  Math.round(seconds * (1 + allowance));
+
 /** A whole degree is the step of a press's setting. */
 export const degrees = (temperature: number): number => Math.round(temperature / 10);
 

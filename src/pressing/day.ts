@@ -1,5 +1,6 @@
 import type { LaidRun } from '../layout';
 import { type Hours, runStates, type Station } from '../model';
+import { byHand } from './builder';
 import { awayTimes, longestOpen } from './calendar';
 import type { Job, JobKind, Work, Worker } from './jobs';
 import { BEGUN } from './keys';
@@ -102,9 +103,10 @@ function resourcesOf(station: Station, workers: readonly Worker[], hours: Hours,
 function inTheDay(
   { jobs, workers }: Work,
   tasks: readonly Task[],
-  { check }: Station['printer'],
+  station: Station,
   opening: number,
 ): Task[] {
+  const check = byHand(station, station.printer.check);
   const printer = workers.indexOf('printer');
   return tasks.map((task, index) => {
     const uses = task.uses.map((use) => (use.resource === printer ? { ...use, setting: 1 } : use));
@@ -157,7 +159,7 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
     const base = tasks.length;
     const told = isBegun(own) ? fixTicked(work, done, now, own === printing) : work.problem.tasks;
     const resource = (index: number) => workers.indexOf(work.workers[index] ?? 'hands');
-    for (const task of inTheDay(work, told, station.printer, opening)) {
+    for (const task of inTheDay(work, told, station, opening)) {
       tasks.push({
         ...task,
         uses: task.uses.map((use) => ({ ...use, resource: resource(use.resource) })),

@@ -1,8 +1,9 @@
 import { cutOrder } from '../cutting';
 import type { LaidCopy, LaidRun } from '../layout';
 import { isCutStraight, type Station } from '../model';
+import { boxRing, lengthOf } from '../outlines';
 import { asSeconds, fromMm, type Seconds, sum, um } from '../units';
-import { degrees, type WorkSource } from './builder';
+import { byHand, degrees, type WorkSource } from './builder';
 import { longestOpen } from './calendar';
 import type { Job, TooLarge } from './jobs';
 import { apartKey, cutKey, printKey } from './keys';
@@ -44,7 +45,7 @@ export function wetWhenWhole(
 ): Seconds | null {
   const left = lengthUsed - printedTo;
   if (!isThrough(station, film) || station.printer.perHour <= 0 || left <= 0) return null;
-  return asSeconds(printTime(station, left) + station.handling.cutOff);
+  return asSeconds(printTime(station, left) + byHand(station, station.handling.cutOff));
 }
 
 /** What is told of a span by each of its jobs. */
@@ -65,7 +66,7 @@ function printSpan(source: WorkSource, span: number, before: number): number {
 
 /** A span cut off the roll: the printer stands still meanwhile. */
 function cutOffSpan(source: WorkSource, span: number, after: readonly number[]): number {
-  const { cutOff } = source.station.handling;
+  const cutOff = byHand(source.station, source.station.handling.cutOff);
   return source.build.add(
     { key: `cut-off/${span}`, kind: 'cut-off', ...spanJob(source, span) },
     {
@@ -83,6 +84,20 @@ function printThrough({ build, spans, station }: WorkSource, prints: readonly nu
   build.chains.push({ tasks: prints, limit: sum(times.slice(1, -1)) });
 }
 
+/** In micrometres. */
+const METRE = 1_000_000;
+
+/** How long it takes to cut the copies of a span out; along their lines, unless a blade cuts straight from edge to edge. */
+function cuttingTime({ station: { handling }, bySpan, film }: WorkSource, span: number): number {
+  const copies = bySpan[span] ?? [];
+  const line = isCutStraight(film) ? 0 : sum(copies.map(lineAround));
+  return copies.length * handling.cutApart + (line / METRE) * handling.cutMetre;
+}
+
+/** The line along which a copy is cut out: around its outline if it lies by that, else around its box. */
+const lineAround = ({ outline, width, length }: LaidCopy): number =>
+  lengthOf(outline ?? [boxRing({ width, length })]);
+
 /** A span cut apart and powdered behind its cut: the last task, and its cutting apart if that comes first. */
 function powderSpan(
   source: WorkSource,
@@ -94,14 +109,14 @@ function powderSpan(
   const own = spanJob(source, span);
   const count = own.copies.length;
   const early = station.cutApart === 'before-powder';
-  const cutting = count * handling.cutApart;
+  const cutting = byHand(station, cuttingTime(source, span));
   const apart = early
     ? build.add(
         { key: apartKey(span), kind: 'apart', parts: cutParts[span] ?? [], ...own },
         { duration: cutting, uses: [use('hands', 0, cutting)], after: [before] },
       )
     : null;
-  const duration = handling.powder + (early ? count * handling.loose : 0);
+  const duration = byHand(station, handling.powder + (early ? count * handling.loose : 0));
   const powder = build.add(
     { key: `powder/${span}`, kind: 'powder', ...own },
     { duration, uses: [use('hands', 0, duration)], after: [apart ?? before] },
@@ -219,7 +234,7 @@ export function cureWork(
   for (const load of beds) {
     const copies = load.flatMap((index) => spanJob(source, index).copies);
     const loose = load.some((index) => cutEarly[index] !== null) ? copies.length * handling.loose : 0;
-    const hands = handling.load + loose;
+    const hands = byHand(station, handling.load + loose);
     // What is larger than the bed is cured in as many goes as it takes.
     const goes = Math.max(
       ...load.map((index) => (tooLarge.includes(index) && sizes[index] ? goesOn(sizes[index], bed) : 1)),
@@ -271,7 +286,7 @@ export function apartWork(
     if (copies.length === 0 || isEarly) return cure;
     // A line cures before anything is cut.
     const first = station.curer === 'line' && film.kind === 'roll' ? handling.cutOff : 0;
-    const duration = first + copies.length * handling.cutApart;
+    const duration = byHand(station, first + cuttingTime(source, index));
     return build.add(
       {
         key: apartKey(index),

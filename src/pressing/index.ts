@@ -10,6 +10,6 @@ export { pressedOn } from './press-work';
 export { cautionsFor, type FabricCaution, type Question, questionCure, questionPress } from './question';
 export { cureKey, cureRecipe, pressKey, pressRecipe } from './recipes';
 export { pressSeconds, startingCure, startingPress, startingStation } from './starting';
-export { asTicked, doneAt, printedBefore, ticked, ticksOf } from './ticks';
+export { asTicked, doneAt, printedBefore, ticked, tickedBy, ticksOf } from './ticks';
 export { type Bottleneck, type Entry, type Timeline, timelineOf } from './timeline';
 export { type WorkProblem, workInHand, workOf } from './work';

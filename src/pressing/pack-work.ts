@@ -1,11 +1,15 @@
 import type { LaidCopy } from '../layout';
 import type { Order, Station } from '../model';
-import type { WorkSource } from './builder';
+import { sum } from '../units';
+import { byHand, type WorkSource } from './builder';
 import { closingOf } from './calendar';
+import type { PlatenClosing } from './closings';
 import { packKey } from './keys';
 
-/** To check, stretch and count an order before it is bagged. */
+/** To check and count an order before it is bagged. */
 const CHECK = 30;
+/** To count a transfer that goes with it unpressed (common practice, no source). */
+const COUNT = 2;
 
 /** Seconds from an origin to the time at which an order is due, when its day closes if it has none; `null` if it has no date. */
 function dueIn(order: Order, station: Station, origin: Date): number | null {
@@ -18,10 +22,14 @@ function dueIn(order: Order, station: Station, origin: Date): number | null {
   return Math.round((at.getTime() - origin.getTime()) / 1000);
 }
 
-/** Each order checked and packed behind its last tasks, and when it is due. */
+/**
+ * Each order checked and packed behind its last tasks, garment by garment however many prints each bears, and when it is due.
+ * @param closings what is pressed, closing by closing
+ */
 export function packWork(
   source: WorkSource,
   copies: readonly LaidCopy[],
+  closings: readonly PlatenClosing[],
   endsOf: ReadonlyMap<string, readonly number[]>,
   origin: Date,
 ): void {
@@ -30,7 +38,10 @@ export function packWork(
     const order = view.order[id];
     if (!order) continue;
     const own = copies.filter((copy) => copy.order.id === id);
-    const duration = CHECK + own.length * station.handling.pack;
+    const pressed = closings.filter(({ copies: [first] }) => first.order.id === id);
+    const garments = pressed.filter(({ isFirst }) => isFirst).length;
+    const unpressed = own.length - sum(pressed.map((closing) => closing.copies.length));
+    const duration = byHand(station, CHECK + garments * station.handling.pack + unpressed * COUNT);
     const pack = build.add(
       { key: packKey(id), kind: 'pack', order, copies: own.map((copy) => copy.id) },
       { duration, uses: [use('hands', 0, duration)], after, pauses: true },

@@ -1,8 +1,8 @@
 import { uprightSize } from '../cutting';
 import type { LaidCopy } from '../layout';
 import type { PressValues, RunView, Station } from '../model';
-import { degrees, type WorkSource } from './builder';
-import { type PlatenClosing, platenClosings } from './closings';
+import { byHand, degrees, type WorkSource } from './builder';
+import type { PlatenClosing } from './closings';
 import { pressRecipe } from './recipes';
 import { pressSeconds } from './starting';
 
@@ -64,18 +64,27 @@ function closingTimes(
     ...[first, ...others].map((copy) => pressSeconds(values, uprightSize(copy), station)),
   );
   const closed = handling.dress + (isFirst ? values.prePress : 0) + place + seconds;
-  if (values.wait < LEAVE) return { cycle: closed + values.wait + place + values.secondPress, second: null };
+  if (values.wait < LEAVE)
+    return { cycle: byHand(station, closed + values.wait + place + values.secondPress), second: null };
   const more = handling.place * others.length;
   return {
-    cycle: closed,
-    second: more + (values.secondPress > 0 ? handling.dress + values.secondPress : handling.place),
+    cycle: byHand(station, closed),
+    second: byHand(
+      station,
+      more + (values.secondPress > 0 ? handling.dress + values.secondPress : handling.place),
+    ),
   };
 }
 
-/** Copies onto the garments: the last tasks of each order. */
+/**
+ * Copies onto the garments: the last tasks of each order.
+ * @param apart the last task of each span before
+ * @param all what is pressed, closing by closing
+ */
 export function pressWork(
   source: WorkSource,
   apart: readonly number[],
+  all: readonly PlatenClosing[],
 ): ReadonlyMap<string, readonly number[]> {
   const { view, station, bySpan, film, isPressed, build, use } = source;
   const endsOf = new Map<string, number[]>();
@@ -88,10 +97,7 @@ export function pressWork(
     for (const copy of copies) if (!isPressed(copy)) note(copy.order.id, apart[index] ?? 0);
   });
   const parts = new Map<string, number>();
-  for (const { name, fabric, spans, isFirst, closings } of alike(
-    source,
-    platenClosings(view, bySpan.flat().filter(isPressed), station),
-  )) {
+  for (const { name, fabric, spans, isFirst, closings } of alike(source, all)) {
     const [some] = closings;
     if (!some) continue;
     const [{ order }] = some.copies;

@@ -247,10 +247,12 @@ export const startingStation = (
     powder: asSeconds(75),
     load: asSeconds(20),
     loose: asSeconds(8),
-    cutApart: asSeconds(10),
+    cutApart: asSeconds(5),
+    cutMetre: asSeconds(10),
     dress: asSeconds(15),
     place: asSeconds(8),
     pack: asSeconds(15),
   },
+  allowance: 0.12,
   hours: startingHours,
 });

@@ -3,17 +3,27 @@ import type { Work } from './jobs';
 import { BEGUN, printKey } from './keys';
 import type { Available, ScheduleProblem, Task } from './schedule';
 
-/** When what was ticked last was ticked, by its subject; what was taken back is not in it. */
-export function ticked(ticks: Iterable<Pick<Tick, 'subject' | 'done' | 'at' | 'id'>>): Map<string, string> {
-  const last = new Map<string, Pick<Tick, 'subject' | 'done' | 'at' | 'id'>>();
+type Ticked = Pick<Tick, 'subject' | 'done' | 'at' | 'id'>;
+
+/** The tick that holds for each subject; of one that was taken back there is none. */
+function standing<One extends Ticked>(ticks: Iterable<One>): One[] {
+  const last = new Map<string, One>();
   for (const tick of ticks) {
     const other = last.get(tick.subject);
     // The later tick holds; of two at once, the same one on every device.
     if (!other || tick.at > other.at || (tick.at === other.at && tick.id > other.id))
       last.set(tick.subject, tick);
   }
-  return new Map([...last].filter(([, { done }]) => done).map(([subject, { at }]) => [subject, at]));
+  return [...last.values()].filter(({ done }) => done);
 }
+
+/** When what was ticked last was ticked, by its subject; what was taken back is not in it. */
+export const ticked = (ticks: Iterable<Ticked>): Map<string, string> =>
+  new Map(standing(ticks).map(({ subject, at }) => [subject, at]));
+
+/** The initials of who ticked it, by its subject; empty where nobody said. */
+export const tickedBy = (ticks: Iterable<Ticked & Pick<Tick, 'by'>>): Map<string, string> =>
+  new Map(standing(ticks).map(({ subject, by }) => [subject, by]));
 
 /** All that was ticked on a run. */
 export const ticksOf = (book: Pick<Book, 'tick'>, run: string): Tick[] =>

@@ -2,7 +2,8 @@ import { copiesWithin, runSpans, uprightSize } from '../cutting';
 import type { LaidCopy, LaidRun } from '../layout';
 import type { Station } from '../model';
 import { fail, ok, type Result } from '../units';
-import { Builder, type WorkSource } from './builder';
+import { Builder, byHand, type WorkSource } from './builder';
+import { platenClosings } from './closings';
 import { apartWork, cureWork, cutPartsOf, filmWork } from './film-work';
 import type { Job, TooLarge, Work, Worker } from './jobs';
 import { fitsOn } from './loads';
@@ -43,8 +44,9 @@ function resourcesOf({ curer, hands, press }: Station): Pick<Work, 'workers'> & 
 }
 
 /** The printer warmed up and its nozzles checked, by hand. */
-function readyWork({ station: { printer }, build, use }: WorkSource): number {
-  const { warmUp, check } = printer;
+function readyWork({ station, build, use }: WorkSource): number {
+  const { warmUp } = station.printer;
+  const check = byHand(station, station.printer.check);
   const duration = warmUp + check;
   const uses = [use('printer', 0, duration), use('hands', warmUp, duration)];
   return build.add({ key: 'ready', kind: 'ready' }, { duration, uses, after: [] });
@@ -89,7 +91,14 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
   const source: WorkSource = { view, station, film, spans, bySpan, cutParts, isPressed, build, use };
   const printed = filmWork(source, readyWork(source));
   const { cured, tooLarge } = cureWork(source, printed);
-  packWork(source, laid.copies, pressWork(source, apartWork(source, cured, printed)), origin);
+  const closings = platenClosings(view, pressed, station);
+  packWork(
+    source,
+    laid.copies,
+    closings,
+    pressWork(source, apartWork(source, cured, printed), closings),
+    origin,
+  );
 
   const { tasks, jobs, chains, waits, dues } = build;
   return ok({

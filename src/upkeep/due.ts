@@ -32,6 +32,8 @@ export type FilmSince = (at: string) => Micrometres;
 function lastDone(entries: Iterable<UpkeepEntry>): ReadonlyMap<string, UpkeepEntry> {
   const done = new Map<string, UpkeepEntry[]>();
   for (const entry of [...entries].sort((a, b) => a.at.localeCompare(b.at) || a.id.localeCompare(b.id))) {
+    // One that failed says nothing of those that passed before.
+    if (entry.failed) continue;
     const own = done.get(entry.check) ?? [];
     if (entry.done) own.push(entry);
     else own.pop();

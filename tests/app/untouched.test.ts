@@ -14,11 +14,12 @@ import { type Added, addTable } from '../../app/stock/add-form';
 import { boxTable } from '../../app/stock/box-form';
 import { type Air, airTable } from '../../app/upkeep/air-form';
 import { type CheckFields, checkTable } from '../../app/upkeep/check-form';
+import { failedTable } from '../../app/upkeep/failed-form';
 import { en } from '../../app/words/en';
 import { es } from '../../app/words/es';
 import type { Ways } from '../../app/words/format';
 import type { Limits } from '../../src/artwork';
-import type { FilmFields } from '../../src/editing';
+import type { Failed, FilmFields } from '../../src/editing';
 import {
   type Alternative,
   type Costs,
@@ -195,6 +196,7 @@ const station: fc.Arbitrary<Station> = fc
       printer: { ...starting.printer, perHour, warmUp: seconds },
       press: { ...starting.press, platen: { width, length: bed } },
       oven: { width: bed, length: width },
+      allowance: sunday.length === 0 ? 0.12 : 0.155,
     };
   });
 
@@ -289,6 +291,12 @@ const added = (unit: StockUnit): fc.Arbitrary<Added> =>
   );
 
 /** Air that people work in; one figure of it may be left out. */
+const failed: fc.Arbitrary<Failed> = fc.record({
+  seconds: whole<Failed['seconds']>(1, 80_000),
+  colour: whole<Failed['colour']>(0, 90_000_000),
+  white: whole<Failed['white']>(0, 90_000_000),
+});
+
 const degreesOfAir = fc.double({ min: -9.9, max: 49.9, noNaN: true });
 const damp = fc.double({ min: 0.06, max: 1, noNaN: true });
 const air: fc.Arbitrary<Air> = fc.oneof(
@@ -346,6 +354,7 @@ const forms: Readonly<Record<FormName, readonly ReturnType<typeof drawn>[]>> = {
   ),
   costs: [drawn(costsTable, fc.record({ costs: shopCosts, rates }))],
   curing: curers.flatMap((by) => degrees.map((unit) => drawn(cureTable(unit, by), curing))),
+  failed: [drawn(failedTable, failed)],
   film: [drawn(filmTable, film)],
   limits: [drawn(limitsTable, limits)],
   pressing: degrees.map((unit) => drawn(pressTable(startingStation(unit)), pressing)),

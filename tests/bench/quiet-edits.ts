@@ -69,8 +69,11 @@ export function benchQuietEdits(): void {
   const order = Object.values(book.order)[0];
   if (!run || !order) throw new Error('no run');
   const quiet = [
-    ['a tick on the way', benchEdits.tickJobs(run.id, ['begun'], true, 'Next')],
-    ['an order ticked as packed', benchEdits.tickJobs(run.id, [packKey(order.id)], true, 'Next')],
+    ['a tick on the way', benchEdits.tickJobs(run.id, ['begun'], { done: true, by: 'AB' }, 'Next')],
+    [
+      'an order ticked as packed',
+      benchEdits.tickJobs(run.id, [packKey(order.id)], { done: true, by: 'AB' }, 'Next'),
+    ],
     ['a setting', edits.editSettings({ shelfFirst: false })],
     ['another currency', edits.changeCurrency('JPY')],
   ] as const;

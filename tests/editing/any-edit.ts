@@ -431,6 +431,13 @@ const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Ar
     ({ id }, { yes }) => edits.leaveRunOut('white', id, yes),
   ),
   noteCheck: any(({ yes }) => edits.noteCheck({ check: checkId, name: '', done: yes, note: '' }, doer)),
+  noteFailedCheck: any(({ a }) =>
+    edits.noteFailedCheck(
+      { check: checkId, name: '', note: '' },
+      { seconds: asSeconds(60 + a), colour: (100 * a) as Microlitres, white: a as Microlitres },
+      doer,
+    ),
+  ),
   noteRoom: any(({ a, yes }) =>
     edits.noteRoom(
       { temperature: (100 + a) as Temperature, humidity: 0.5 },
@@ -532,7 +539,7 @@ const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Ar
       const { id, state } = run;
       const order = embeddedIn(run).at(-1)?.orders[0]?.id ?? '';
       const subject = [`pack/${order}`, 'print/0', 'begun'][a % 3] ?? '';
-      return state === 'draft' ? null : benchEdits.tickJobs(id, [subject], yes, 'Next');
+      return state === 'draft' ? null : benchEdits.tickJobs(id, [subject], { done: yes, by: 'AB' }, 'Next');
     },
   ),
   takeIn: on(
@@ -545,6 +552,7 @@ const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Ar
         subject: 'begun',
         done: true,
         at: NOW,
+        by: 'AB',
         changed: NOW,
       };
       const locked = embeddedIn(run).at(-1)?.at ?? NOW;

@@ -74,7 +74,11 @@ describe('ticks', () => {
   const tickAll = (book: Book, kinds: readonly string[]) =>
     jobsOf(book)
       .filter(({ kind }) => kinds.includes(kind))
-      .reduce((now, { key }) => edited(now, (draft) => tickJobs(draft, run, [key], true, freshIds())), book);
+      .reduce(
+        (now, { key }) =>
+          edited(now, (draft) => tickJobs(draft, run, [key], { done: true, by: '' }, freshIds())),
+        book,
+      );
 
   it('bring a run from print to press, each state with its date, and its film off the roll', () => {
     const isPrinted = tickAll(locked, ['print']);
@@ -93,14 +97,18 @@ describe('ticks', () => {
   it('wait until all of a kind is done', () => {
     const [first] = jobsOf(locked).filter(({ kind }) => kind === 'press');
     const some = edited(tickAll(locked, ['print', 'cure']), (draft) =>
-      tickJobs(draft, run, [first?.key ?? ''], true, freshIds()),
+      tickJobs(draft, run, [first?.key ?? ''], { done: true, by: '' }, freshIds()),
     );
     expect(stateOf(some)).toBe('cured');
   });
 
   it('are only ever added: one taken back is another', () => {
-    const once = edited(locked, (draft) => tickJobs(draft, run, ['print/0'], true, freshIds()));
-    const back = edited(once, (draft) => tickJobs(draft, run, ['print/0'], false, freshIds()));
+    const once = edited(locked, (draft) =>
+      tickJobs(draft, run, ['print/0'], { done: true, by: '' }, freshIds()),
+    );
+    const back = edited(once, (draft) =>
+      tickJobs(draft, run, ['print/0'], { done: false, by: '' }, freshIds()),
+    );
     expect(ticksOf(back, run).map(({ done }) => done)).toEqual([true, false]);
   });
 });

@@ -54,7 +54,7 @@ function taken(book: Book, handOver: HandOver): { book: Book; result: TakenIn | 
   return { book: next, result };
 }
 const tick = (book: Book, subject: string, done = true, now: Instant = NOW) =>
-  edited(book, (draft) => tickJobs(draft, run, [subject], done, fresh(now)));
+  edited(book, (draft) => tickJobs(draft, run, [subject], { done, by: '' }, fresh(now)));
 const doneOn = (book: Book) => [...ticked(ticksOf(book, run)).keys()].sort();
 
 const jobs = (() => {

@@ -125,7 +125,7 @@ describe('ticks', () => {
           const key = open[(lots.next().value ?? 0) % open.length];
           if (key === undefined) break;
           const at = new Date(Date.parse(NOW) + 60_000 * minute).toISOString() as typeof NOW;
-          book = edited(book, (draft) => tickJobs(draft, run, [key], true, freshIds(at)));
+          book = edited(book, (draft) => tickJobs(draft, run, [key], { done: true, by: '' }, freshIds(at)));
         }
         expect(openJobs(book, 60 * 300)).toEqual([]);
         expect(book.run[run]?.state).toBe('pressed');
@@ -141,7 +141,7 @@ describe('ticks', () => {
         fc.pre(openOf(book).run.state === 'locked');
         const tick = (minute: number, keys: readonly string[], done: boolean) => {
           const at = new Date(Date.parse(NOW) + 60_000 * minute).toISOString() as typeof NOW;
-          book = edited(book, (draft) => tickJobs(draft, run, keys, done, freshIds(at)));
+          book = edited(book, (draft) => tickJobs(draft, run, keys, { done, by: '' }, freshIds(at)));
         };
         tick(1, openJobs(book, 0).slice(0, few), true);
         const before = book;

@@ -185,7 +185,9 @@ describe('codes', () => {
 });
 
 describe('a hand-over', () => {
-  const ticked = edited(locked, (draft) => tickJobs(draft, run, ['print/0'], true, uuids(900)));
+  const ticked = edited(locked, (draft) =>
+    tickJobs(draft, run, ['print/0'], { done: true, by: '' }, uuids(900)),
+  );
   const handOver = handOverRun(ticked, run, null, NOW);
   if (!handOver) throw new Error('not locked');
 

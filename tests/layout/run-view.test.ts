@@ -83,7 +83,9 @@ describe('a run', () => {
   });
 
   it('is laid anew when one of its records changes, and not for a tick', () => {
-    const ticked = edited(placed, (draft) => tickJobs(draft, run, ['print/0'], true, freshIds()));
+    const ticked = edited(placed, (draft) =>
+      tickJobs(draft, run, ['print/0'], { done: true, by: '' }, freshIds()),
+    );
     expect(laidIn(ticked)).toBe(laidIn(placed));
     const [first] = fronts;
     const moved = edited(placed, (draft) => setPlaces(draft, run, [[first?.id as Id<'copy'>, at(400)]]));

@@ -46,8 +46,8 @@ const settingsSix = {
   ...settingsFive,
   printImage: { form: 'png', ppi: 300, mirrored: false, ticks: false, numbers: false },
 };
-/** Equipment as shops of any version have it, but for its wet time, which a later one counts otherwise. */
-const { wetLimit: _, ...untimed } = startingStation('C');
+/** Equipment as shops of any version have it, but for times, which later ones count otherwise. */
+const { wetLimit: _wet, handling: _handling, allowance: _allowance, ...untimed } = startingStation('C');
 const other = ['order/1', { id: '1', code: 'HB' }] as const;
 
 describe('migration', () => {
@@ -390,7 +390,7 @@ describe('migration', () => {
   });
 
   it('keeps every record as it was where upkeep and calibration are new, in version 14', () => {
-    const thirteen = new Map<string, unknown>([other, ['tick/t', { id: 't' }]]);
+    const thirteen = new Map<string, unknown>([other, ['order/2', { id: '2' }]]);
     expect(migrate(thirteen, 13)).toEqual(thirteen);
   });
 
@@ -941,6 +941,47 @@ describe('migration', () => {
       });
   });
 
+  it('allows for rest from version 41 on where the shop put in no time of its own, and knows who ticked', () => {
+    const handling = {
+      cutOff: 30,
+      powder: 75,
+      load: 20,
+      cutApart: 10,
+      dress: 15,
+      place: 8,
+      pack: 15,
+      loose: 8,
+    };
+    const changed = '2026-11-20T08:00:00.000Z';
+    const tick = { id: 't', run: 'r', subject: 'print/0', done: true, at: changed };
+    const entry = { id: 'u', check: 'nozzles', done: true };
+    const step = (value: object) => {
+      const back = [{ op: 'add', path: ['run', 'r'], value }];
+      return { redo: back, undo: back };
+    };
+    const run = (own: object) => ({ state: 'locked', received: { station: own } });
+    const stored = new Map<string, unknown>([
+      ['settings/shop', { station: { handling } }],
+      ['run/r', run({ handling: { ...handling, pack: 12 } })],
+      ['tick/t', tick],
+      ['aside/a', { id: 'a', ticks: [tick] }],
+      ['upkeep/u', entry],
+      ['step/1', step(run({ handling: { ...handling, cutApart: 9 } }))],
+      other,
+    ]);
+    const began = { ...handling, cutApart: 5, cutMetre: 10 };
+    expect(Object.fromEntries(migrate(stored, 40) ?? [])).toEqual({
+      'settings/shop': { station: { handling: began, allowance: 0.12 } },
+      // What was measured holds its rests already.
+      'run/r': run({ handling: { ...began, pack: 12 }, allowance: 0 }),
+      'tick/t': { ...tick, by: '' },
+      'aside/a': { id: 'a', ticks: [{ ...tick, by: '' }] },
+      'upkeep/u': { ...entry, failed: null },
+      'step/1': step(run({ handling: { ...handling, cutApart: 9, cutMetre: 0 }, allowance: 0 })),
+      [other[0]]: other[1],
+    });
+  });
+
   it('counts wet time from the first ink from version 39 on, asks how runs are sent, and takes a run for one job', () => {
     const perHour = 2_500_000;
     const station = (more: object = {}, printer: object = {}, handling: object = {}) => ({
@@ -951,9 +992,9 @@ describe('migration', () => {
     });
     // The longest span of the book, 400 mm, is printed in 576 s.
     const known = station(
-      { wetLimit: 876, powderLimit: 1800, trays: 3 },
+      { wetLimit: 876, powderLimit: 1800, trays: 3, allowance: 0 },
       { sends: null, feedsBack: null },
-      { loose: 8 },
+      { loose: 8, cutMetre: 0 },
     );
     const roll = (more: object = {}) => ({ kind: 'roll', spanMax: 400_000, jobBlank: 0, ...more });
     const sheets = { kind: 'sheets', length: 297_000 };

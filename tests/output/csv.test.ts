@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { finishRun, lockRun, noteAir, noteCheck, setPlaces } from '../../src/editing';
+import { finishRun, lockRun, noteAir, noteCheck, noteFailedCheck, setPlaces } from '../../src/editing';
 import type { Id, Instant } from '../../src/model';
 import { dialectOf, ledgerTable, logTable, upkeepTable, writeCsv } from '../../src/output/csv';
-import { fromMm, type LocalDate, UPRIGHT } from '../../src/units';
+import { fromMinutes, fromMm, fromVolume, type LocalDate, UPRIGHT } from '../../src/units';
 import { closeIt, edited, freshIds, LATER, NOW, smallBook } from '../editing/book';
 
 /** Reads a file back as a table program does. */
@@ -130,10 +130,17 @@ describe('the log and the ledger as tables', () => {
       noteAir(draft, { temperature: 22.44, humidity: 0.473 }, { by: 'CD', day }, freshIds(LATER));
       const later = freshIds('2026-11-25T13:00:00.000Z' as Instant);
       noteCheck(draft, { ...check, done: false, note: '' }, doer, later);
+      noteFailedCheck(
+        draft,
+        { check: 'nozzles' as Id<'check'>, name: 'Nozzles', note: '' },
+        { seconds: fromMinutes(12), colour: fromVolume(8, 'ml'), white: fromVolume(0, 'ml') },
+        doer,
+        freshIds('2026-11-25T14:00:00.000Z' as Instant),
+      );
     });
     const table = upkeepTable(noted, {
       columns: same(),
-      states: { done: 'done', takenBack: 'taken back' },
+      states: { done: 'done', failed: 'failed', takenBack: 'taken back' },
       reading: 'room',
     });
     const [headings, ...rows] = readBack(writeCsv(table, 'comma'), ';');
@@ -144,14 +151,18 @@ describe('the log and the ledger as tables', () => {
       'state',
       'temperature',
       'humidity',
+      'minutes',
+      'colour',
+      'white',
       'by',
       'note',
       'entry',
     ]);
-    expect(rows.map((row) => row.slice(0, 8))).toEqual([
-      [NOW, day, "'=cmd()", 'done', '', '', 'AB', '\'@first; "quoted"'],
-      [LATER, day, 'room', '', '22,4', '47,3', 'CD', ''],
-      ['2026-11-25T13:00:00.000Z', day, "'=cmd()", 'taken back', '', '', 'AB', ''],
+    expect(rows.map((row) => row.slice(0, 11))).toEqual([
+      [NOW, day, "'=cmd()", 'done', '', '', '', '', '', 'AB', '\'@first; "quoted"'],
+      [LATER, day, 'room', '', '22,4', '47,3', '', '', '', 'CD', ''],
+      ['2026-11-25T13:00:00.000Z', day, "'=cmd()", 'taken back', '', '', '', '', '', 'AB', ''],
+      ['2026-11-25T14:00:00.000Z', day, 'Nozzles', 'failed', '', '', '12', '8', '0', 'AB', ''],
     ]);
   });
 

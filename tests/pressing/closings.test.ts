@@ -156,7 +156,7 @@ describe('the work of garments with several places', () => {
     ['right chest', 3, 1],
   ]);
   const workWith = (more: Partial<Station>): Work => {
-    const work = workOf(laidOf(book), { ...startingStation('C'), ...more }, ORIGIN);
+    const work = workOf(laidOf(book), { ...startingStation('C'), allowance: 0, ...more }, ORIGIN);
     if (!work.ok) throw new Error(work.problem.join());
     return work.value;
   };

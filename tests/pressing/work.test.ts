@@ -5,11 +5,13 @@ import type { Book, Id, Place, Run, Sending, Station } from '../../src/model';
 import type { Span } from '../../src/packing';
 import {
   asTicked,
+  type JobKind,
   loadsOf,
   printedBefore,
   startingCure,
   startingStation,
   ticked,
+  tickedBy,
   timelineOf,
   type Work,
   wetWhenWhole,
@@ -200,9 +202,9 @@ describe('the work of a run', () => {
 });
 
 describe('film on its way to the cure', () => {
-  const station = startingStation('C');
+  const station = { ...startingStation('C'), allowance: 0 };
   const sent = (sends: Sending, more: Partial<Station> = {}) =>
-    workIn(laidBook, { ...more, printer: { ...station.printer, sends } });
+    workIn(laidBook, { ...more, allowance: 0, printer: { ...station.printer, sends } });
   const entriesOf = (work: Work) => {
     const { entries } = timeline(work);
     return (key: string) => entries.find(({ job }) => job.key === key) ?? expect.fail(key);
@@ -276,6 +278,7 @@ describe('film on its way to the cure', () => {
     const early = (loose: number) => {
       const { problem, jobs } = workIn(laidBook, {
         cutApart: 'before-powder',
+        allowance: 0,
         handling: { ...station.handling, loose: asSeconds(loose) },
       });
       const lasts = (key: string) =>
@@ -296,13 +299,67 @@ describe('film on its way to the cure', () => {
     ['such that it fits better turned', 50, 340, 2],
   ])('is cured in as many goes as it takes when it is %s', (_, width, length, goes) => {
     const platen = { width: fromMm(width), length: fromMm(length) };
-    const one = workIn(laidBook, { press: { ...station.press, platen } });
+    const one = workIn(laidBook, { allowance: 0, press: { ...station.press, platen } });
     const [{ from, to }] = one.spans as [Span];
     // The film is 330 mm wide.
     expect(to - from).toBeGreaterThan(fromMm(80));
     expect(to - from).toBeLessThanOrEqual(fromMm(100));
     const { duration } = one.problem.tasks[taskOf(one, 'cure/0')] ?? expect.fail();
     expect(duration).toBe(goes * (startingCure('press').seconds + 2 * station.handling.load));
+  });
+});
+
+describe('the time that hands take', () => {
+  const station = startingStation('C');
+  const plain = { ...station, allowance: 0 };
+  const lasts = (book: Book, kind: JobKind, more: Partial<Station> = {}) => {
+    const { problem, jobs } = workIn(book, { ...plain, ...more });
+    return jobs.flatMap((job, at) => (job.kind === kind ? [problem.tasks[at]?.duration ?? 0] : []));
+  };
+  const total = (times: readonly number[]) => times.reduce((all, time) => all + time, 0);
+
+  it('grows by the allowance for rest and hitches, and that of machines does not', () => {
+    for (const kind of ['cut-off', 'powder', 'apart', 'press', 'pack'] as const)
+      for (const [at, time] of lasts(laidBook, kind, { allowance: 0.5 }).entries())
+        expect(Math.abs(time - 1.5 * (lasts(laidBook, kind)[at] ?? 0))).toBeLessThanOrEqual(1);
+    expect(lasts(laidBook, 'print', { allowance: 0.5 })).toEqual(lasts(laidBook, 'print'));
+    // Of a cure only the loading.
+    const { load } = station.handling;
+    const more = lasts(laidBook, 'cure', { allowance: 0.5 }).map(
+      (time, at) => time - (lasts(laidBook, 'cure')[at] ?? 0),
+    );
+    for (const time of more) expect(time).toBe(load);
+  });
+
+  it('is by the line along which a copy is cut out with scissors, and by the cut on a trimmer', () => {
+    const handling = { ...station.handling, cutApart: asSeconds(0), cutMetre: asSeconds(100) };
+    // Three fronts of 100 by 80 mm and two tags of 50 by 30 mm: 1.4 m.
+    expect(total(lasts(laidBook, 'apart', { handling }))).toBeCloseTo(140, -1);
+    const straight = edited(laidBook, (draft) => {
+      for (const film of Object.values(draft.film)) film.cutting = 'straight';
+    });
+    expect(total(lasts(straight, 'apart', { handling }))).toBe(0);
+    const laid = layRun(laidBook, run) ?? expect.fail();
+    // A triangle of 30, 40 and 50 mm each.
+    const outline = [Float64Array.of(0, 0, 30_000, 0, 0, 40_000)];
+    const cut = workOf(
+      { ...laid, copies: laid.copies.map((copy) => ({ ...copy, outline })) },
+      { ...plain, handling },
+      ORIGIN,
+    );
+    if (!cut.ok) throw new Error(cut.problem.join());
+    const { problem, jobs } = cut.value;
+    const times = jobs.flatMap(({ kind }, at) =>
+      kind === 'apart' ? [problem.tasks[at]?.duration ?? 0] : [],
+    );
+    expect(total(times)).toBe(5 * 12);
+  });
+
+  it('is by the garment in packing, and little for a transfer that is only counted', () => {
+    // Transfers listed by hand are pressed each on a garment of its own.
+    expect(lasts(laidBook, 'pack')).toEqual([30 + 5 * station.handling.pack]);
+    const only = edited(laidBook, (draft) => editOrder(draft, order, { wants: 'transfers' }));
+    expect(lasts(only, 'pack')).toEqual([30 + 5 * 2]);
   });
 });
 
@@ -335,10 +392,11 @@ describe('loads', () => {
 });
 
 describe('ticks', () => {
-  const tick = (subject: string, done: boolean, minute: number, id = 'a') => ({
+  const tick = (subject: string, done: boolean, minute: number, id = 'a', by = '') => ({
     id: id as Id<'tick'>,
     subject,
     done,
+    by,
     at: `2026-11-25T08:${String(minute).padStart(2, '0')}:00.000Z` as never,
   });
 
@@ -348,6 +406,19 @@ describe('ticks', () => {
     expect(ticked(list.toReversed())).toEqual(ticked(list));
     const same = [tick('print/0', true, 10, 'a'), tick('print/0', false, 10, 'b')];
     expect(ticked(same)).toEqual(ticked(same.toReversed()));
+  });
+
+  it('tell who made them', () => {
+    const list = [
+      tick('print/0', true, 10, 'a', 'MR'),
+      tick('cure/0', true, 11, 'b', 'JT'),
+      tick('cure/0', false, 12, 'c', 'MR'),
+      tick('print/1', true, 13, 'd'),
+    ];
+    expect([...tickedBy(list)]).toEqual([
+      ['print/0', 'MR'],
+      ['print/1', ''],
+    ]);
   });
 
   const work = workIn(laidBook);

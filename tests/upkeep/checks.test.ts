@@ -7,13 +7,24 @@ import {
   finishRun,
   lockRun,
   noteCheck,
+  noteFailedCheck,
   resetCheck,
   setPlaces,
 } from '../../src/editing';
+import { addSupply } from '../../src/editing/stock';
 import { asId, type Book, type Id, type Instant } from '../../src/model';
-import { fromMm, fromUnit, type LocalDate, toUnit, UPRIGHT, um } from '../../src/units';
+import {
+  fromMinutes,
+  fromMm,
+  fromUnit,
+  fromVolume,
+  type LocalDate,
+  toUnit,
+  UPRIGHT,
+  um,
+} from '../../src/units';
 import { checkStates, checksOf, filmSince, type Standing } from '../../src/upkeep';
-import { context, edited, smallBook } from '../editing/book';
+import { context, edited, freshIds, smallBook } from '../editing/book';
 
 const day = (date: string) => date as LocalDate;
 const noFilm = () => um(0);
@@ -33,6 +44,48 @@ const noted = (book: Book, check: string, at: string, done = true): Book =>
 
 const standing = (book: Book, check: string, today: string, film = noFilm): Standing | undefined =>
   checkStates(book, day(today), film).find((state) => state.check.id === check)?.standing;
+
+describe('a nozzle check that failed', () => {
+  const withInk = edited(smallBook().book, (draft) => {
+    for (const kind of ['colour', 'white'] as const)
+      addSupply(
+        draft,
+        { kind, name: kind, lot: '', bestBefore: null, opened: null, reorder: null, order: '' },
+        1_000_000,
+        freshIds(),
+      );
+  });
+  const failed = { seconds: fromMinutes(12), colour: fromVolume(8, 'ml'), white: fromVolume(0, 'ml') };
+  const at = '2026-11-05T08:00:00.000Z' as Instant;
+  const failedIn = (book: Book) =>
+    edited(book, (draft) =>
+      noteFailedCheck(
+        draft,
+        { check: 'nozzles' as Id<'check'>, name: 'Nozzles', note: '' },
+        failed,
+        { by: 'MK', day: day('2026-11-05') },
+        { ...freshIds(), now: at },
+      ),
+    );
+
+  it('keeps its minutes and takes its ink out of stock', () => {
+    const book = failedIn(withInk);
+    expect(Object.values(book.upkeep)).toMatchObject([{ done: false, failed, by: 'MK' }]);
+    const used = Object.values(book.entry).filter(({ kind }) => kind === 'used');
+    expect(used).toMatchObject([{ name: 'colour', amount: -8000, note: 'Nozzles' }]);
+  });
+
+  it('is due until it passes, and says nothing of the one that passed before', () => {
+    expect(standing(failedIn(withInk), 'nozzles', '2026-11-05')).toEqual({ kind: 'never' });
+    const passed = noted(withInk, 'nozzles', '2026-11-04T07:00:00.000Z');
+    expect(standing(failedIn(passed), 'nozzles', '2026-11-05')).toEqual({ kind: 'days', over: 0 });
+    expect(
+      standing(noted(failedIn(passed), 'nozzles', '2026-11-05T09:00:00.000Z'), 'nozzles', '2026-11-05'),
+    ).toEqual({
+      kind: 'done',
+    });
+  });
+});
 
 describe('a check', () => {
   const { book } = smallBook();

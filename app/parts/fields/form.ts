@@ -14,6 +14,7 @@ export type FormName =
   | 'closing'
   | 'costs'
   | 'curing'
+  | 'failed'
   | 'film'
   | 'limits'
   | 'pressing'

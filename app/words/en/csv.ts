@@ -69,11 +69,14 @@ export const csv = {
     state: 'noted as',
     temperature: 'room (°C)',
     humidity: 'relative humidity (%)',
+    minutes: 'minutes it took',
+    colour: 'colour ink (ml)',
+    white: 'white ink (ml)',
     by: 'by',
     note: 'note',
     entry: 'entry',
   } satisfies Record<UpkeepColumn, string>,
-  states: { done: 'done', takenBack: 'taken back' },
+  states: { done: 'done', failed: 'failed', takenBack: 'taken back' },
   units: (film: string) =>
     ({ length: film, sheets: 'sheets', volume: 'ml', mass: 'g', pieces: 'pieces' }) satisfies Record<
       StockUnit,

@@ -1,6 +1,7 @@
+import type { Failed } from '../../../src/editing';
 import type { Hazard, Interval } from '../../../src/model';
 import type { AirRemark, Standing } from '../../../src/upkeep';
-import { counted, roundLength, type Ways } from '../format';
+import { counted, inkVolume, roundLength, spoken, type Ways } from '../format';
 import { upkeep as first } from './first-upkeep';
 
 /** Checks of printer, press and room, and the air. */
@@ -40,6 +41,20 @@ export const upkeep = {
   lastDone: (when: string, by: string) => `${when}, ${by}`,
   done: 'Done',
   doneOf: (check: string) => `Done: ${check}`,
+  failed: 'It failed',
+  failedMinutes: 'Minutes it took',
+  failedColour: 'Colour ink (ml)',
+  failedWhite: 'White ink (ml)',
+  failedNeeded: 'Type how many minutes cleaning took.',
+  failedHint: 'The ink leaves the stock. Note the check as done once all nozzles print.',
+  noteFailed: 'Note the failure',
+  notedFailed: (check: string) => `Noted as failed: ${check}. It stays due until it passes.`,
+  failedTold: ({ seconds, colour, white }: Failed, ways: Ways): string =>
+    [
+      `failed, ${spoken(seconds, ways)}`,
+      ...(colour > 0 ? [`${inkVolume(colour, ways)} of colour`] : []),
+      ...(white > 0 ? [`${inkVolume(white, ways)} of white`] : []),
+    ].join(', '),
   takeBack: 'Take back',
   takeBackOf: (check: string) => `Take back: ${check}`,
   by: 'Initials',

@@ -1,5 +1,5 @@
 import type { Words } from '../en';
-import { counted, roundLength } from '../format';
+import { counted, inkVolume, roundLength, spoken } from '../format';
 import { upkeep as first } from './first-upkeep';
 
 export const upkeep: Words['upkeep'] = {
@@ -43,6 +43,21 @@ export const upkeep: Words['upkeep'] = {
   lastDone: (when, by) => `${when}, ${by}`,
   done: 'Hecho',
   doneOf: (check) => `Hecho: ${check}`,
+  failed: 'Ha fallado',
+  failedMinutes: 'Minutos que ha llevado',
+  failedColour: 'Tinta de color (ml)',
+  failedWhite: 'Tinta blanca (ml)',
+  failedNeeded: 'Hay que escribir cuántos minutos ha llevado la limpieza.',
+  failedHint:
+    'La tinta sale del almacén. La prueba se anota como hecha cuando todos los inyectores imprimen.',
+  noteFailed: 'Anotar el fallo',
+  notedFailed: (check) => `Anotado como fallo: ${check}. Sigue pendiente hasta que salga bien.`,
+  failedTold: ({ seconds, colour, white }, ways) =>
+    [
+      `ha fallado, ${spoken(seconds, ways)}`,
+      ...(colour > 0 ? [`${inkVolume(colour, ways)} de color`] : []),
+      ...(white > 0 ? [`${inkVolume(white, ways)} de blanco`] : []),
+    ].join(', '),
   takeBack: 'Anular',
   takeBackOf: (check) => `Anular: ${check}`,
   by: 'Iniciales',

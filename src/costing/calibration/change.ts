@@ -26,13 +26,11 @@ const handling: Readonly<
     { setting: 'handling.powder', often: 1 },
     { setting: 'handling.load', often: 2 },
   ],
-  copy: [
-    { setting: 'handling.cutApart', often: 1 },
-    { setting: 'handling.pack', often: 1 },
-  ],
+  copy: [{ setting: 'handling.cutApart', often: 1 }],
   pressed: [
     { setting: 'handling.dress', often: 1 },
     { setting: 'handling.place', often: 2 },
+    { setting: 'handling.pack', often: 1 },
   ],
 };
 
@@ -134,7 +132,7 @@ function handChanges(
       return { setting, before, total: often * amount(driver) * before };
     }),
   );
-  const inHand = times.reduce((total, { total: own }) => total + own, 0);
+  const inHand = (1 + settings.station.allowance) * times.reduce((total, { total: own }) => total + own, 0);
   const factor = inHand > 0 ? (inHand + measured - planned) / inHand : 0;
   if (factor < 1 / MOST_AT_ONCE || factor > MOST_AT_ONCE) return [];
   return times.map(({ setting, before }) => ({ setting, before, after: Math.round(before * factor) }));

@@ -37,6 +37,7 @@ import { nameCopies } from './37-copy-names';
 import { askForLarge } from './38-large';
 import { tellJobs } from './39-jobs';
 import { tellFabrics } from './40-fabrics';
+import { timeTruly } from './41-true-times';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -82,6 +83,7 @@ const migrations: readonly Migration[] = [
   askForLarge,
   tellJobs,
   tellFabrics,
+  timeTruly,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

@@ -127,6 +127,9 @@ const upkeepColumns = [
   'state',
   'temperature',
   'humidity',
+  'minutes',
+  'colour',
+  'white',
   'by',
   'note',
   'entry',
@@ -139,21 +142,26 @@ export function upkeepTable(
   book: Pick<Book, 'upkeep' | 'reading'>,
   words: {
     readonly columns: Readonly<Record<UpkeepColumn, string>>;
-    readonly states: Readonly<Record<'done' | 'takenBack', string>>;
+    readonly states: Readonly<Record<'done' | 'failed' | 'takenBack', string>>;
     readonly reading: string;
   },
 ): CsvTable {
-  const checks = Object.values(book.upkeep).map(({ id, at, day, name, done, by, note }): CsvCell[] => [
-    at,
-    day,
-    name,
-    done ? words.states.done : words.states.takenBack,
-    null,
-    null,
-    by,
-    note,
-    id,
-  ]);
+  const checks = Object.values(book.upkeep).map(
+    ({ id, at, day, name, done, by, note, failed }): CsvCell[] => [
+      at,
+      day,
+      name,
+      words.states[failed ? 'failed' : done ? 'done' : 'takenBack'],
+      null,
+      null,
+      failed && decimals(failed.seconds / 60, 1),
+      failed && decimals(toVolume(failed.colour, 'ml'), 1),
+      failed && decimals(toVolume(failed.white, 'ml'), 1),
+      by,
+      note,
+      id,
+    ],
+  );
   const readings = Object.values(book.reading).map(
     ({ id, at, day, temperature, humidity, by }): CsvCell[] => [
       at,
@@ -162,6 +170,9 @@ export function upkeepTable(
       null,
       temperature === null ? null : decimals(temperature, 1),
       humidity === null ? null : decimals(100 * humidity, 1),
+      null,
+      null,
+      null,
       by,
       null,
       id,

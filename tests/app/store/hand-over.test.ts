@@ -39,7 +39,9 @@ describe('a run handed over', () => {
   });
 
   it('gets its ticks back', async () => {
-    const ticked = edited(locked, (draft) => tickJobs(draft, run, ['print/0'], true, uuids(50)));
+    const ticked = edited(locked, (draft) =>
+      tickJobs(draft, run, ['print/0'], { done: true, by: '' }, uuids(50)),
+    );
     const bytes = await handedOver(ticked, 'ticks');
     open(locked);
     expect(await takeInBytes(bytes)).toMatchObject({ ok: true, value: { kind: 'ticks', ticks: 1 } });

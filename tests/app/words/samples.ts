@@ -398,6 +398,10 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'stock.amount.1': stockUnits,
   'stock.change.0': [1500, -1500],
   'stock.change.1': stockUnits,
+  'upkeep.failedTold.0': [
+    { seconds: seconds(720), colour: 0, white: 0 },
+    { seconds: seconds(90), colour: 8000, white: 12_500 },
+  ],
   'stock.lastsAll.1': numbers,
   'stock.filmTooShortForAll.1': numbers,
   'log.wasteTold.1': numbers,

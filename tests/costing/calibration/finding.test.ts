@@ -185,9 +185,9 @@ describe('a change to what runs tell', () => {
 
   it('has the times of a span take up all that spans took beyond the plan', () => {
     const { handling } = change(book, 'hands', 'span').settings.shop?.station ?? startingStation('C');
-    // Planned 145 s a span, measured 240 s: 95 s on the 145 s that 30 s + 75 s + 2 x 20 s are.
-    expect(handling.cutOff + handling.powder + 2 * handling.load).toBeGreaterThan(225);
-    expect(handling.cutOff + handling.powder + 2 * handling.load).toBeLessThan(265);
+    // Planned 145 s a span, measured 240 s: 95 s, of which 12% are rest, on the 145 s that 30 s + 75 s + 2 x 20 s are.
+    expect(handling.cutOff + handling.powder + 2 * handling.load).toBeGreaterThan(215);
+    expect(handling.cutOff + handling.powder + 2 * handling.load).toBeLessThan(250);
     expect(handling.dress).toBe(15);
   });
 
@@ -200,7 +200,7 @@ describe('a change to what runs tell', () => {
     const rate = rateOf(finding, 'plan');
     const set = changesFor(finding, rate, shop, same);
     expect(set.map(({ setting }) => setting)).toEqual(
-      ['cutOff', 'powder', 'load', 'cutApart', 'pack', 'dress', 'place'].map((name) => `handling.${name}`),
+      ['cutOff', 'powder', 'load', 'cutApart', 'dress', 'place', 'pack'].map((name) => `handling.${name}`),
     );
     expect(set.every(({ before, after }) => after > before === rate.value > 1)).toBe(true);
   });
