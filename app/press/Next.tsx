@@ -1,13 +1,14 @@
 import { benchEdits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
-import { BEGUN, batchesOf, type Entry, type Job } from '../../src/pressing';
+import { actOf, BEGUN, batchesOf, type Entry, isDusty, type Job } from '../../src/pressing';
+import { Cautions } from '../panels/Cautions';
 import { InitialsField } from '../panels/InitialsField';
 import { Button } from '../parts/Button';
 import { useHeld } from '../parts/held';
 import { useNarrow } from '../parts/useNarrow';
 import { initialsNow } from '../store/initials';
 import { nextRunName } from '../store/next-run';
-import { useWays } from '../store/selectors';
+import { stationOf, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { type Day, openRunsOf } from '../store/timeline';
 import { notify, openDialog, openRun } from '../store/view';
@@ -65,7 +66,14 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
   const own = first && laid.get(first.job.run.id)?.laid;
   // The run that is looked at, and that which comes next.
   const toBegin = [...new Set([run.id, ...(first ? [first.job.run.id] : [])])].filter(mayBegin);
-  const cautions = [...new Set(shown.map(({ job }) => words.cautions[job.kind]))].filter(Boolean);
+  const acts = [
+    ...new Set(
+      shown.flatMap(({ job }) => {
+        const of = laid.get(job.run.id)?.laid;
+        return (of && actOf(job.kind, stationOf(of).curer)) ?? [];
+      }),
+    ),
+  ];
   const [only] = last;
   const doneBy = useDoneBy();
   const lastName = only && last.length === 1 ? jobName(only, ways) : words.jobs(last.length, ways);
@@ -131,11 +139,7 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
             </Button>
           </p>
         )}
-        {cautions.map((caution) => (
-          <p key={caution} className="caution small">
-            {caution}
-          </p>
-        ))}
+        <Cautions small cautions={acts.map((act) => words.cautions[act])} dusty={acts.some(isDusty)} />
       </section>
     </>
   );

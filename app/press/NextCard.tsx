@@ -1,5 +1,6 @@
 import type { LaidRun } from '../../src/layout';
-import { cureRecipe, type Job, pressRecipe } from '../../src/pressing';
+import { actOf, cureRecipe, isDusty, type Job, pressRecipe } from '../../src/pressing';
+import { Cautions } from '../panels/Cautions';
 import { Button } from '../parts/Button';
 import { stationOf, useWays } from '../store/selectors';
 import { useAllWords, type Words } from '../words';
@@ -41,7 +42,7 @@ export function NextCard({
   const { press: words } = useAllWords();
   const ways = useWays();
   const recipe = recipeOf(job, run, words, ways);
-  const caution = words.cautions[job.kind];
+  const act = actOf(job.kind, stationOf(run).curer);
   return (
     <section className="next-card" aria-label={words.doNow}>
       <p className="quiet small">{run.name}</p>
@@ -51,7 +52,7 @@ export function NextCard({
           <b>{recipe}</b>
         </p>
       )}
-      {caution && <p className="caution">{caution}</p>}
+      {act && <Cautions cautions={[words.cautions[act]]} dusty={isDusty(act)} />}
       {isBegun ? (
         <Button writes weight="primary" onPress={onDone}>
           {words.done}

@@ -2,9 +2,11 @@ import { useState } from 'react';
 import { edits } from '../../src/editing';
 import { type Curer, covers, curers, type Peel, peels, pressures } from '../../src/model';
 import {
+  type Act,
   cautionsFor,
   cureKey,
   cureRecipe,
+  isDusty,
   pressKey,
   pressRecipe,
   type Question,
@@ -12,6 +14,7 @@ import {
   questionPress,
 } from '../../src/pressing';
 import { FABRICS, type Fabric } from '../../src/units';
+import { Cautions } from '../panels/Cautions';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { FieldGroup } from '../parts/FieldGroup';
@@ -151,6 +154,9 @@ function PressForm({ peel, fabric }: { peel: Peel; fabric: Fabric }) {
   );
 }
 
+/** What is done where something is cured. */
+const CURING: Readonly<Record<Curer, Act>> = { press: 'cure-press', oven: 'cure-oven', line: 'line' };
+
 function CureForm({ by }: { by: Curer }) {
   const { press } = useAllWords();
   const book = useShop((shop) => shop.book);
@@ -166,7 +172,7 @@ function CureForm({ by }: { by: Curer }) {
   );
   return (
     <>
-      <p className="caution small">{press.cautions.cure}</p>
+      <Cautions small cautions={[press.cautions[CURING[by]]]} dusty={isDusty(CURING[by])} />
       <Form onSubmit={save}>
         {fields('temperature', 'seconds', 'clear')}
         {origin}

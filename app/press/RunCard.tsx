@@ -2,10 +2,12 @@ import { tallyByTransfer } from '../../src/cutting';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { garmentsByOrder, type Settings } from '../../src/model';
 import {
+  actsOn,
   cautionsFor,
   cureRecipe,
   fabricOfCopy,
   fabricsOn,
+  isDusty,
   platenClosings,
   pressedTogether,
   pressRecipe,
@@ -76,6 +78,7 @@ export function RunCard({ run, paper, made }: CardProps) {
   const pictures = useThumbnails(run);
   const station = stationOf(run);
   const unit = station.temperature;
+  const acts = actsOn(run, station);
   const cure = cureRecipe(view, station.curer).values;
   const garments = garmentsByOrder(view);
   const named = [
@@ -195,7 +198,12 @@ export function RunCard({ run, paper, made }: CardProps) {
         </p>
       )}
       <p className="card-cautions">
-        <b>{press.cautions.press}</b> {press.cautions.powder}
+        {acts.map((act) => (
+          <span key={act}>
+            <b>{press.acts[act]}:</b> {press.cautions[act]}{' '}
+          </span>
+        ))}
+        {acts.some(isDusty) && press.dust}
       </p>
       <p className="closing">{press.deference}</p>
     </Card>

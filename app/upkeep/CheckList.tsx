@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Hazard } from '../../src/model';
 import type { CheckState, StartingCheck } from '../../src/upkeep';
+import { Cautions } from '../panels/Cautions';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { checkName, noteDone, useCheckStates } from '../store/upkeep';
@@ -80,11 +81,11 @@ export function CheckList({
           );
         })}
       </ul>
-      {hazards.map((hazard) => (
-        <p key={hazard} className="caution small">
-          {words.cautions[hazard]}
-        </p>
-      ))}
+      <Cautions
+        small
+        cautions={hazards.map((hazard) => words.cautions[hazard])}
+        dusty={hazards.includes('powder')}
+      />
       {hazards.length > 0 && <p className="quiet small">{words.deference}</p>}
       {done.length > 0 && (
         <>

@@ -1,3 +1,4 @@
+export { type Act, actOf, actsOn, isDusty } from './acts';
 export { type Batch, batchesOf } from './batches';
 export { platenClosings, pressedTogether } from './closings';
 export { type DayTerms, type DayWork, dayWork, type OpenRun } from './day';

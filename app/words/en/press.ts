@@ -1,5 +1,13 @@
 import type { Beyond, Curer, Origin, Peel, PressValues, Run } from '../../../src/model';
-import type { Batch, Bottleneck, FabricCaution, JobKind, Worker, WorkProblem } from '../../../src/pressing';
+import type {
+  Act,
+  Batch,
+  Bottleneck,
+  FabricCaution,
+  JobKind,
+  Worker,
+  WorkProblem,
+} from '../../../src/pressing';
 import type { Fabric } from '../../../src/units';
 import { counted, type Moment, type Ways, whole } from '../format';
 import { figure, type SentencePart, say, stopAfter } from '../format/sentence';
@@ -265,16 +273,35 @@ export const press = {
     moisture: 'Holds moisture: pre-press it well.',
   } satisfies Record<FabricCaution, string>,
   cautions: {
-    press:
-      'Hot platen and hot film: keep hands clear, wear gloves, let the garment cool before it is folded.',
-    cure: 'Hot platen: nothing may touch it. Open a window, keep your face away from the fumes.',
-    powder:
-      'Powder: shake it off away from people and flames, wear a mask, ventilate. Nuisance dust limits: 29 CFR 1910.1000, Table Z-1.',
+    print: 'Ink and cleaning fluid: nitrile gloves and eye protection. Read their safety data sheets first.',
     'cut-off':
       'Blade in the slot, film held flat, no scissors near the print head: lifted film can touch it.',
     apart: 'Blades are sharp: cut away from the hand that holds the film.',
-    print: 'Ink and cleaning fluid: read their safety data sheets, wear gloves.',
-  } as Partial<Record<JobKind, string>>,
+    powder:
+      'Powder flies: wear an N95 or FFP2 mask. Shake it off away from people and flames, under extraction.',
+    'cure-press':
+      'Hot platen over the film: nothing may touch it. Heat-resistant gloves; thin ones melt. Extract fumes at the press: an open window lets damp air in.',
+    'cure-oven':
+      'Hot chamber and trays: heat-resistant gloves; thin ones melt. Extract fumes at the oven: an open window lets damp air in.',
+    line: 'Moving and hot parts: keep hands, hair and sleeves out while it runs. Fill powder with an N95 or FFP2 mask on. Extraction runs for powder and fumes.',
+    press:
+      'Hot platen and hot film: hands clear, heat-resistant gloves; thin ones melt. Extraction at the press. Let the garment cool before it is folded.',
+    again:
+      'Second press: the platen is as hot, the print lies bare. Cover on, hands clear, heat-resistant gloves.',
+  } satisfies Record<Act, string>,
+  acts: {
+    print: 'Print',
+    'cut-off': 'Cut off',
+    apart: 'Cut apart',
+    powder: 'Powder',
+    'cure-press': 'Cure',
+    'cure-oven': 'Cure',
+    line: 'Shaker line',
+    press: 'Press',
+    again: 'Press again',
+  } satisfies Record<Act, string>,
+  dustLimits: 'Limits for dust',
+  dust: 'Nuisance dust over 8 hours: 15 mg/m³ in all, 5 mg/m³ of it respirable (US, 29 CFR 1910.1000, Table Z-1). Your country may have others.',
   deference:
     'The makers’ data sheets, local codes and your shop’s own licensed or trained practice come before anything on this sheet.',
   whatIf: 'What would help',

@@ -72,10 +72,10 @@ export const upkeep = {
     blade: 'a blade',
   } satisfies Record<Hazard, string>,
   cautions: {
-    ink: 'Ink and cleaning fluid: read their safety data sheets, wear gloves and eye protection.',
-    heat: 'Hot platen: keep hands clear, use a probe made for it, let the press cool before you wipe it.',
+    ink: 'Ink and cleaning fluid: nitrile gloves and eye protection. Read their safety data sheets first.',
+    heat: 'Hot platen: hands clear, heat-resistant gloves, a probe made for it. Let the press cool before you wipe it.',
     powder:
-      'Powder: keep it out of the air and away from flames, wear a mask, ventilate. Nuisance dust limits: 29 CFR 1910.1000, Table Z-1.',
+      'Powder: keep it out of the air and away from flames, wear an N95 or FFP2 mask, work under extraction.',
     blade: 'Blades are sharp: switch the cutter off before you reach in.',
   } satisfies Record<Exclude<Hazard, 'none'>, string>,
   deference: 'The makers’ manuals and data sheets, local codes and trained practice come first.',

@@ -268,16 +268,35 @@ export const press: Words['press'] = {
     moisture: 'Retiene humedad: hay que hacerle un buen planchado previo.',
   },
   cautions: {
-    press:
-      'Placa y película calientes: manos lejos, guantes puestos, y dejar enfriar la prenda antes de doblarla.',
-    cure: 'Placa caliente: nada puede tocarla. Hay que abrir una ventana y apartar la cara de los humos.',
-    powder:
-      'Polvo: sacudirlo lejos de personas y llamas, con mascarilla y ventilación. Límites de polvo molesto: 29 CFR 1910.1000, tabla Z-1.',
+    print:
+      'Tinta y líquido de limpieza: guantes de nitrilo y protección para los ojos. Antes se leen sus fichas de seguridad.',
     'cut-off':
       'Cuchilla en la ranura, película plana, sin tijeras cerca del cabezal: la película levantada puede tocarlo.',
     apart: 'Las cuchillas cortan: alejarlas de la mano que sujeta la película.',
-    print: 'Tinta y líquido de limpieza: leer sus fichas de seguridad, usar guantes.',
+    powder: 'El polvo vuela: mascarilla N95 o FFP2. Se sacude lejos de personas y llamas, bajo extracción.',
+    'cure-press':
+      'Placa caliente sobre la película: nada puede tocarla. Guantes resistentes al calor; los finos se funden. Extracción junto a la plancha: una ventana abierta deja entrar humedad.',
+    'cure-oven':
+      'Cámara y bandejas calientes: guantes resistentes al calor; los finos se funden. Extracción junto al horno: una ventana abierta deja entrar humedad.',
+    line: 'Partes móviles y calientes: manos, pelo y mangas fuera mientras funciona. El polvo se carga con mascarilla N95 o FFP2. La extracción se lleva polvo y humos.',
+    press:
+      'Placa y película calientes: manos lejos, guantes resistentes al calor; los finos se funden. Extracción junto a la plancha. La prenda se enfría antes de doblarla.',
+    again:
+      'Segundo planchado: la placa sigue igual de caliente y la impresión queda al aire. Hoja protectora puesta, manos lejos, guantes resistentes al calor.',
   },
+  acts: {
+    print: 'Imprimir',
+    'cut-off': 'Cortar',
+    apart: 'Separar',
+    powder: 'Empolvar',
+    'cure-press': 'Curar',
+    'cure-oven': 'Curar',
+    line: 'Línea con sacudidor',
+    press: 'Planchar',
+    again: 'Segundo planchado',
+  },
+  dustLimits: 'Límites de polvo',
+  dust: 'Polvo molesto en 8 horas: 15 mg/m³ en total, 5 mg/m³ respirable (EE. UU., 29 CFR 1910.1000, tabla Z-1). Cada país puede tener otros.',
   deference:
     'Antes que esta hoja van las fichas técnicas, las normas locales y el personal autorizado o capacitado del taller.',
   whatIf: 'Qué ayudaría',

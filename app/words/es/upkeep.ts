@@ -75,10 +75,9 @@ export const upkeep: Words['upkeep'] = {
     blade: 'una cuchilla',
   },
   cautions: {
-    ink: 'Tinta y líquido de limpieza: leer sus fichas de datos de seguridad, usar guantes y protección para los ojos.',
-    heat: 'Placa caliente: apartar las manos, usar una sonda hecha para ello, dejar enfriar la plancha antes de limpiarla.',
-    powder:
-      'Polvo: que no llegue al aire ni a las llamas, usar mascarilla, ventilar. Límites de polvo molesto: 29 CFR 1910.1000, tabla Z-1.',
+    ink: 'Tinta y líquido de limpieza: guantes de nitrilo y protección para los ojos. Antes se leen sus fichas de seguridad.',
+    heat: 'Placa caliente: manos lejos, guantes resistentes al calor, una sonda hecha para ello. La plancha se enfría antes de limpiarla.',
+    powder: 'Polvo: que no llegue al aire ni a las llamas, con mascarilla N95 o FFP2, bajo extracción.',
     blade: 'Las cuchillas cortan: apagar el cortador antes de meter la mano.',
   },
   deference:
