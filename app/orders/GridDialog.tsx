@@ -3,6 +3,7 @@ import { type editGarment, edits, type PlacementFields, printedSizes } from '../
 import {
   type Garment,
   garmentsByOrder,
+  groupOf,
   type Id,
   type Order,
   type Placement,
@@ -10,7 +11,9 @@ import {
   placementsByOrder,
   type SizeGroup,
   sizeGroups,
+  sizeKey,
   startingWidths,
+  widthFor,
 } from '../../src/model';
 import { keysOf, um } from '../../src/units';
 import { FabricCell } from '../panels/FabricChoice';
@@ -28,7 +31,7 @@ import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
 import { useAllWords } from '../words';
 import { typedLength, whole as wholeText } from '../words/format';
-import { name, sizeAsTyped } from './entries';
+import { name, type Sized, sizeAsTyped } from './entries';
 import './orders.css';
 
 const MOST_GARMENTS = 9999;
@@ -155,11 +158,19 @@ function Garments({ order, garments }: { order: Order; garments: readonly Garmen
   );
 }
 
-const SIZES = ['S', 'M', 'L', 'XL', '2XL', '3XL'];
+/** Sizes one after the other, of adults, youths and toddlers, and children's body heights (EN 13402-3, from memory). */
+const SIZES: readonly (readonly string[])[] = [
+  ['S', 'M', 'L', 'XL', '2XL', '3XL'],
+  ['YXS', 'YS', 'YM', 'YL', 'YXL'],
+  ['2T', '3T', '4T', '5T'],
+  Array.from({ length: 19 }, (_, step) => String(56 + 6 * step)),
+];
 
-/** The size after a line's, since lines are typed by size. */
-const nextSize = (size: string | undefined): string =>
-  SIZES[(size === undefined ? -1 : SIZES.indexOf(size)) + 1] ?? 'M';
+/** The size after a line's, since lines are typed by size; the same where none is known to follow. */
+const nextSize = (size: string | undefined): string => {
+  const own = SIZES.find((sizes) => sizes.includes(size ?? ''));
+  return own?.[own.indexOf(size ?? '') + 1] ?? size ?? 'S';
+};
 
 function Placements({
   order,
@@ -279,6 +290,7 @@ function PlacementRow({ placement, garments }: { placement: Placement; garments:
           ✕
         </Button>
       </div>
+      <SizeWidths placement={placement} garments={garments} onChange={(own) => edit({ sizes: own })} />
       <p className="quiet small">
         {sizes
           .map(({ typed, count, sizes: served }) => words.printed(typed, count, served.join(' '), reader))
@@ -293,5 +305,51 @@ function PlacementRow({ placement, garments }: { placement: Placement; garments:
           ),
       )}
     </li>
+  );
+}
+
+/** The width of each size among the garments, its group's until it is given one of its own. */
+function SizeWidths({
+  placement,
+  garments,
+  onChange,
+}: {
+  placement: Placement;
+  garments: readonly Garment[];
+  onChange: (sizes: Placement['sizes']) => void;
+}) {
+  const reader = useReader();
+  const { grid: words } = reader.words;
+  const sizes = new Map(garments.map((garment) => [sizeKey(garment), garment]));
+  if (sizes.size < 2) return null;
+  const enter = (key: string, group: SizeGroup, { length, typed }: Sized) => {
+    const { [key]: _, ...others } = placement.sizes;
+    const isOwn = length !== placement.widths[group].width;
+    onChange(isOwn ? { ...others, [key]: { width: length, typed } } : others);
+  };
+  return (
+    <details open={Object.keys(placement.sizes).length > 0}>
+      <summary>{words.sizeWidths}</summary>
+      <div className="grid-row">
+        {[...sizes].map(([key, garment]) => {
+          const group = groupOf(garment);
+          const { width, typed } = widthFor(placement, garment);
+          return (
+            <div key={key} className="size-width small">
+              <span aria-hidden="true">
+                {garment.size} <span className="quiet">{words.groups[group]}</span>
+              </span>
+              <EntryCell
+                label={words.widthFor(`${garment.size}, ${words.groups[group]}`)}
+                value={{ length: width, typed }}
+                codec={sizeAsTyped}
+                reader={reader}
+                onEntry={(sized) => enter(key, group, sized)}
+              />
+            </div>
+          );
+        })}
+      </div>
+    </details>
   );
 }

@@ -19,6 +19,7 @@ import { useAllWords, type Words } from '../words';
 import { area, bothDegrees, dayAndTime, dueDay, rulerLength, spoken } from '../words/format';
 import { Card } from './Card';
 import { garmentName } from './garment-name';
+import { placeMeasures } from './place-measures';
 
 /** What every printed card is made from. */
 export interface CardProps {
@@ -72,7 +73,8 @@ function secondsOf(
 
 /** One page for the press side: what, on which garments, how, and where to tick it off. */
 export function RunCard({ run, paper, made }: CardProps) {
-  const { cards: words, press } = useAllWords();
+  const all = useAllWords();
+  const { cards: words, press } = all;
   const ways = useWays();
   const { view } = run;
   const pictures = useThumbnails(run);
@@ -81,13 +83,7 @@ export function RunCard({ run, paper, made }: CardProps) {
   const acts = actsOn(run, station);
   const cure = cureRecipe(view, station.curer).values;
   const garments = garmentsByOrder(view);
-  const named = [
-    ...Object.values(view.placement).flatMap(({ order, place }) =>
-      run.copies.some((copy) => copy.order.id === order) ? [place] : [],
-    ),
-    ...run.copies.map(({ transfer }) => transfer.name),
-  ];
-  const places = words.placements(named);
+  const places = placeMeasures(run, all, ways);
   return (
     <Card
       paper={paper}
@@ -194,7 +190,7 @@ export function RunCard({ run, paper, made }: CardProps) {
       </div>
       {places.length > 0 && (
         <p className="small-print">
-          {places.map(([place, measure]) => `${place}: ${measure}`).join(' ')} {words.commonPractice}
+          {places.join(' ')} {words.commonPractice}
         </p>
       )}
       <p className="card-cautions">

@@ -1,20 +1,22 @@
 import {
   type Garment,
   garmentPlaceOf,
-  groupOfSize,
+  groupOf,
   type Id,
   type Placement,
   sizeGroups,
   type Transfer,
   widestFor,
+  widthFor,
 } from '../model';
-import { type Micrometres, um, writtenLength } from '../units';
+import { groupBy, type Micrometres, um, writtenLength } from '../units';
 import type { BookDraft, EditContext } from './step';
 import { addTransfer, editTransfer, removeTransfer, setCount } from './transfers';
 
 export type GarmentFields = Pick<Garment, 'style' | 'colour' | 'shade' | 'size' | 'count'> &
   Partial<Pick<Garment, 'fabric' | 'price'>>;
-export type PlacementFields = Pick<Placement, 'place' | 'design' | 'ratio' | 'widths'>;
+export type PlacementFields = Pick<Placement, 'place' | 'design' | 'ratio' | 'widths'> &
+  Partial<Pick<Placement, 'sizes'>>;
 
 export function addGarment(
   draft: BookDraft,
@@ -65,7 +67,7 @@ export function addPlacement(
 ): Id<'placement'> {
   const id = context.newId<'placement'>();
   const on = garmentPlaceOf(fields.place);
-  draft.placement[id] = { id, order, ...fields, on, artwork: null, changed: context.now };
+  draft.placement[id] = { id, order, sizes: {}, ...fields, on, artwork: null, changed: context.now };
   followGrid(draft, order, context);
   return id;
 }
@@ -101,25 +103,33 @@ export interface PrintedSize {
   readonly tooWideFor: string | null;
 }
 
-/** The sizes that a placement is printed at for some garments: groups of one width share a size. */
+/** A garment's size as it is named among others: with its style, where that tells that it is a child's. */
+const nameOfSize = (garment: Garment): string =>
+  groupOf({ style: '', size: garment.size }) === groupOf(garment)
+    ? garment.size
+    : `${garment.style} ${garment.size}`;
+
+/** The sizes that a placement is printed at for some garments, those of the smallest groups last: what has one width shares a size. */
 export function printedSizes(placement: Placement, garments: readonly Garment[]): PrintedSize[] {
-  const sizes = new Map<number, PrintedSize>();
-  for (const group of sizeGroups) {
-    const own = garments.filter((garment) => garment.count > 0 && groupOfSize(garment.size) === group);
-    if (own.length === 0) continue;
-    const { width, typed } = placement.widths[group];
-    const before = sizes.get(width);
-    const all = [...new Set([...(before?.sizes ?? []), ...own.map(({ size }) => size)])];
-    const narrow = placement.on !== 'off-body' ? all.filter((size) => width > widestFor(size)) : [];
-    sizes.set(width, {
-      width,
-      typed: before?.typed ?? typed,
-      count: (before?.count ?? 0) + own.reduce((sum, { count }) => sum + count, 0),
-      sizes: all,
-      tooWideFor: narrow[0] ?? null,
-    });
-  }
-  return [...sizes.values()];
+  const own = sizeGroups.flatMap((group) =>
+    garments.filter((garment) => garment.count > 0 && groupOf(garment) === group),
+  );
+  return [...groupBy(own, (garment): number => widthFor(placement, garment).width)].flatMap(([, alike]) => {
+    const [first] = alike;
+    if (!first) return [];
+    const { width, typed } = widthFor(placement, first);
+    const narrow =
+      placement.on === 'off-body' ? undefined : alike.find((garment) => width > widestFor(garment));
+    return [
+      {
+        width,
+        typed,
+        count: alike.reduce((sum, { count }) => sum + count, 0),
+        sizes: [...new Set(alike.map(nameOfSize))],
+        tooWideFor: narrow ? nameOfSize(narrow) : null,
+      },
+    ];
+  });
 }
 
 /** Makes the transfers that an order's grid calls for, and their counts; one that it no longer calls for goes, unless it is in print. */

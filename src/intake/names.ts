@@ -17,7 +17,7 @@ export interface NamesReading {
 
 /** A garment size as the trade writes it. */
 const SIZE =
-  /^(\d?X{0,3}[SML]|[2-6]XL|Y\s?X{0,2}[SML]|[2-6]\s?T|(?:youth|juvenil)\s.+|\d{1,2}\s?[-/]\s?\d{1,2})$/i;
+  /^(\d?X{0,3}[SML]|[2-6]XL|Y\s?X{0,2}[SML]|[2-6]\s?T|(?:youth|juvenil)\s.+|\d{1,3}\s?[-/]\s?\d{1,3}|\d{1,2}(?:-\d{1,2})?\s?(?:M|MONTHS?|MESES|Y|YEARS?|A[NÑ]OS)|NB|6X|\d{2,3})$/i;
 
 /** Reads a list of names, numbers and garment sizes, in any order of the three: a number is figures, a size is a size. */
 export function readNames(text: string): NamesReading {

@@ -1,7 +1,7 @@
 import type { Book } from './book';
 import type { Copy } from './copy';
 import type { Id } from './fields';
-import { groupOfSize } from './garments';
+import { widthFor } from './garments';
 import { byId, garmentsByOrder } from './lookup';
 import type { Garment, Transfer } from './records';
 import { embeddedIn, type Run, type Snapshot } from './run';
@@ -25,7 +25,7 @@ export function linesFor(
   if (garment !== null) return lines.filter(({ id }) => id === garment);
   const placement = grid && places[grid.placement];
   if (!placement) return null;
-  return lines.filter(({ size }) => placement.widths[groupOfSize(size)].width === grid.width);
+  return lines.filter((line) => widthFor(placement, line).width === grid.width);
 }
 
 /**

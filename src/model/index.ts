@@ -51,17 +51,18 @@ export { asId, asInstant, type Id, type Instant, id, instant } from './fields';
 export { ordersOnFilm } from './film-codes';
 export { filmCost, runCost } from './film-cost';
 export { isSameSize, type RollSize, rollSizes, rollWidth, type SheetSize, sheetSizes } from './film-sizes';
-export { type GarmentPlace, garmentPlaceOf } from './garment-place';
+export { type GarmentPlace, garmentPlaceOf, type PlaceName, placeNamed } from './garment-place';
 export {
   bySize,
   type DesignSize,
   designWidths,
-  groupOfSize,
-  type PlaceName,
+  groupOf,
   type SizeGroup,
   sizeGroups,
+  sizeKey,
   startingWidths,
   widestFor,
+  widthFor,
 } from './garments';
 export type { Hours, Stretch } from './hours';
 export { readKept, readWritten, recordsOf, writeKept } from './kept';

@@ -56,7 +56,7 @@ export const garmentsByOrder = (book: Pick<Book, 'garment'>): Map<string, Garmen
   const kinds = groupBy(asEntered(Object.values(book.garment)), ({ order, style, colour }) =>
     JSON.stringify([order, style, colour]),
   );
-  const lines = [...kinds.values()].flatMap((kind) => kind.sort((a, b) => bySize(a.size, b.size)));
+  const lines = [...kinds.values()].flatMap((kind) => kind.sort(bySize));
   return groupBy(lines, (garment) => garment.order);
 };
 

@@ -151,6 +151,8 @@ export const placementSchema = z.object({
   ratio: within(ranges.shape),
   artwork: z.nullable(id<'artwork'>()),
   widths: z.object({ adult: printedWidth, youth: printedWidth, toddler: printedWidth }),
+  /** Of sizes that are printed at another width than their group, by `sizeKey`. */
+  sizes: z.record(text, printedWidth),
   changed: instant,
 });
 
@@ -380,6 +382,7 @@ export type Order = z.infer<typeof orderSchema>;
 export type Transfer = z.infer<typeof transferSchema>;
 export type Meant = z.infer<typeof meantSchema>;
 export type Garment = z.infer<typeof garmentSchema>;
+export type PrintedWidth = z.infer<typeof printedWidth>;
 export type Placement = z.infer<typeof placementSchema>;
 export type Artwork = z.infer<typeof artworkSchema>;
 export type ArtworkOutline = z.infer<typeof outlineSchema>;

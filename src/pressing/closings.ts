@@ -4,7 +4,7 @@ import {
   fabricOn,
   type GarmentPlace,
   garmentsByOrder,
-  groupOfSize,
+  groupOf,
   type RunView,
   type SizeGroup,
   type Station,
@@ -155,9 +155,9 @@ export function platenClosings(
   const lines = garmentsByOrder(view);
   const byLine = groupBy(copies, ({ id }) => onto.get(id));
   const closings = [...new Set(copies.map(({ order }) => order.id))].flatMap((order) =>
-    (lines.get(order) ?? []).flatMap(({ id, size, fabric }) =>
-      garmentsOf(view, byLine.get(id) ?? []).flatMap((prints) =>
-        closingsOfOne(prints, groupOfSize(size), fabric, station),
+    (lines.get(order) ?? []).flatMap((line) =>
+      garmentsOf(view, byLine.get(line.id) ?? []).flatMap((prints) =>
+        closingsOfOne(prints, groupOf(line), line.fabric, station),
       ),
     ),
   );

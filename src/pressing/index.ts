@@ -7,6 +7,7 @@ export { wetWhenWhole } from './film-work';
 export type { Job, JobKind, Work, Worker } from './jobs';
 export { apartKey, BEGUN, cutKey, orderOfPack, packKey } from './keys';
 export { loadsOf } from './loads';
+export { type Inches, measures, placesPressed } from './measures';
 export { pressedOn } from './press-work';
 export { cautionsFor, type FabricCaution, type Question, questionCure, questionPress } from './question';
 export { cureKey, cureRecipe, pressKey, pressRecipe } from './recipes';

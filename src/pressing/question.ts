@@ -43,7 +43,7 @@ const known: Readonly<Record<Exclude<Fabric, 'other'>, Temperature>> = {
 /** What is not in the list, or not told, may be the most delicate of all. */
 const scorch: Readonly<Record<Fabric, Temperature>> = {
   ...known,
-  other: Object.values(known).reduce((least, most) => (most < least ? most : least)),
+  other: Object.values(known).toSorted((a, b) => a - b)[0] ?? known['non-woven'],
 };
 
 /** Above it the dye of a polyester may rise into the print. Blends are pressed a little hotter as a rule, and watched. */

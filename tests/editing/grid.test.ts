@@ -15,7 +15,7 @@ import {
   asId,
   type Book,
   type Garment,
-  groupOfSize,
+  groupOf,
   type Id,
   orderStates,
   type Placement,
@@ -107,19 +107,43 @@ describe('garments crossed with places', () => {
     const placement = same.placement[front] as Placement;
     const [size] = printedSizes(placement, Object.values(same.garment) as Garment[]);
     expect(size?.tooWideFor).toBe('YM');
-    expect(widestFor('YM')).toBeLessThan(fromInches(11));
+    expect(widestFor({ style: 'tee', size: 'YM' })).toBeLessThan(fromInches(11));
   });
 
   it('know the group of a garment size', () => {
-    expect(['S', '2XL', 'YM', 'Youth L', '10-12', '4T', '18M'].map(groupOfSize)).toEqual([
-      'adult',
-      'adult',
-      'youth',
-      'youth',
-      'youth',
-      'toddler',
-      'toddler',
+    expect(
+      ['S', '2XL', 'YM', 'Youth L', '10-12', '4T', '18M'].map((size) => groupOf({ style: '', size })),
+    ).toEqual(['adult', 'adult', 'youth', 'youth', 'youth', 'toddler', 'toddler']);
+  });
+});
+
+describe('widths of single sizes', () => {
+  const xl = 'adult XL';
+
+  it('make a transfer of their own, and go back with their group’s', () => {
+    const { book, front } = withGrid();
+    const own = edited(book, (draft) => editPlacement(draft, front, { sizes: { [xl]: width(12.5) } }, ids));
+    expect(listed(own)).toEqual([
+      ['crest, front S', fromInches(11), 4],
+      ['crest, front YM', fromInches(8.5), 3],
+      ['crest, front XL', fromInches(12.5), 6],
     ]);
+    const back = edited(own, (draft) => editPlacement(draft, front, { sizes: {} }, ids));
+    expect(listed(back)).toEqual(listed(book));
+  });
+
+  it('of a child’s M are not those of an adult’s', () => {
+    const { book, front } = withGrid();
+    const both = edited(book, (draft) => {
+      addGarment(
+        draft,
+        Object.values(draft.garment)[0]?.order ?? expect.fail(),
+        { ...line('M', 2), style: 'Youth tee' },
+        ids,
+      );
+      editPlacement(draft, front, { sizes: { 'youth M': width(7) } }, ids);
+    });
+    expect(listed(both)).toContainEqual(['crest, front Youth tee M', fromInches(7), 2]);
   });
 });
 

@@ -634,7 +634,7 @@ describe('migration', () => {
       ]),
       17,
     );
-    expect(migrated?.get('placement/p')).toEqual({ ...placement, on: 'left-chest' });
+    expect(migrated?.get('placement/p')).toEqual({ ...placement, on: 'left-chest', sizes: {} });
     expect(migrated?.get('placement/q')).toMatchObject({ on: 'off-body' });
     expect(migrated?.get('run/locked')).toMatchObject({
       snapshot: { at: changed, placements: [{ ...placement, on: 'left-chest' }] },
@@ -645,7 +645,7 @@ describe('migration', () => {
       laidBy: 'boxes',
       printed: {
         to: 1,
-        as: [{ at: changed, placements: [{ ...placement, on: 'left-chest' }], outlines: {} }],
+        as: [{ at: changed, placements: [{ ...placement, on: 'left-chest', sizes: {} }], outlines: {} }],
       },
     });
     expect(migrated?.has('step/1')).toBe(false);
@@ -1110,6 +1110,29 @@ describe('migration', () => {
       'step/1': { redo: [], undo: step(undefined, { fabric: 'canvas' }) },
       [other[0]]: other[1],
     });
+  });
+
+  it('prints all sizes of a place at their group’s widths before version 42, in print and in what undo brings back', () => {
+    const place = (own: object) => ({ id: 'p', place: 'front', ...own });
+    const run = (own: object) => ({
+      id: 'r',
+      snapshot: { placements: [place(own)] },
+      printed: { to: 9, as: [{ placements: [place(own)] }] },
+    });
+    const undo = (own: object) => [
+      { op: 'add', path: ['placement', 'p'], value: place(own) },
+      { op: 'add', path: ['run', 'r'], value: run(own) },
+      { op: 'replace', path: ['placement', 'p', 'place'], value: 'back' },
+    ];
+    const stored = (own: object): Record<string, unknown> => ({
+      'placement/p': place(own),
+      'run/r': run(own),
+      'step/1': { redo: [], undo: undo(own) },
+      [other[0]]: other[1],
+    });
+    expect(Object.fromEntries(migrate(new Map(Object.entries(stored({}))), 41) ?? [])).toEqual(
+      stored({ sizes: {} }),
+    );
   });
 
   it('keeps no mark of a shop that had none before version 35', () => {

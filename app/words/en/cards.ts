@@ -1,14 +1,5 @@
+import type { PlaceName } from '../../../src/model';
 import { counted, listed, type Ways, whole } from '../format';
-
-/** Where the middle of a print lies on an adult's garment (common practice, no source). */
-const placements: Readonly<Record<string, string>> = {
-  'left chest':
-    'centre 7–9 in (18–23 cm) below the shoulder seam at the collar, 4–6 in (10–15 cm) off the middle.',
-  front: 'top edge 3 in (8 cm) below the collar, centred.',
-  back: 'top edge 4 in (10 cm) below the collar, centred.',
-  sleeve: 'centred on the fold, 1–2 in (3–5 cm) above the hem.',
-  'neck tag': 'inside, 1 in (2.5 cm) below the collar seam, centred.',
-};
 
 /** The printed cards' part of the catalogue. */
 export const cards = {
@@ -39,9 +30,22 @@ export const cards = {
   /** Where no garments are entered: as many as the most frequent transfer asks for. */
   garmentsAtLeast: (count: number, transfers: readonly string[], ways: Ways) =>
     `${counted(count, 'garment', 'garments', ways)} at least, for ${listed(transfers, ways)}`,
-  /** The places that names of placements and transfers speak of, with their measures. */
-  placements: (names: readonly string[]): [string, string][] =>
-    Object.entries(placements).filter(([place]) => names.some((name) => name.toLowerCase().includes(place))),
+  /** Where a print lies: so far along from what the place is measured from, and so far off the middle. */
+  measures: {
+    'left chest': (along: string, aside: string) =>
+      `centre ${along} below the shoulder seam at the collar, ${aside} off the middle.`,
+    'right chest': (along: string, aside: string) =>
+      `centre ${along} below the shoulder seam at the collar, ${aside} off the middle.`,
+    front: (along: string) => `top edge ${along} below the collar, centred.`,
+    back: (along: string) => `top edge ${along} below the collar, centred.`,
+    sleeve: (along: string) => `centred on the fold, ${along} above the hem.`,
+    'neck tag': (along: string) => `inside, ${along} below the collar seam, centred.`,
+    pocket: (along: string) => `top edge ${along} below the pocket’s upper hem, centred on it.`,
+    hood: (along: string) => `flat on its side, ${along} from the edge of the opening.`,
+    leg: (along: string) => `on the thigh, top edge ${along} below the waistband.`,
+    cap: (along: string) => `on the front panel, lower edge ${along} above the brim, centred.`,
+    tote: (along: string) => `top edge ${along} below the opening, centred.`,
+  } satisfies Record<PlaceName, (along: string, aside: string) => string>,
   commonPractice: 'Common practice, no source.',
   pickTitle: (run: string) => `Pick list · ${run}`,
   replacement: (count: number, ways: Ways) =>

@@ -1,16 +1,6 @@
 import type { Words } from '../en';
 import { counted, listed, whole } from '../format';
 
-/** Where the middle of a print lies on an adult's garment (common practice, no source). */
-const placements: Readonly<Record<string, string>> = {
-  'pecho izquierdo':
-    'centro a 18–23 cm (7–9 in) bajo la costura del hombro junto al cuello, a 10–15 cm (4–6 in) del medio.',
-  frente: 'borde superior a 8 cm (3 in) bajo el cuello, centrado.',
-  espalda: 'borde superior a 10 cm (4 in) bajo el cuello, centrado.',
-  manga: 'centrado en el doblez, a 3–5 cm (1–2 in) sobre el dobladillo.',
-  etiqueta: 'por dentro, a 2,5 cm (1 in) bajo la costura del cuello, centrado.',
-};
-
 export const cards: Words['cards'] = {
   title: 'Fichas para imprimir',
   back: 'Atrás',
@@ -38,8 +28,21 @@ export const cards: Words['cards'] = {
   garment: (name, count, ways) => `${name} × ${whole(count, ways)}`,
   garmentsAtLeast: (count, transfers, ways) =>
     `${counted(count, 'prenda', 'prendas', ways)} como mínimo, para ${listed(transfers, ways)}`,
-  placements: (names) =>
-    Object.entries(placements).filter(([place]) => names.some((name) => name.toLowerCase().includes(place))),
+  measures: {
+    'left chest': (along, aside) =>
+      `centro a ${along} bajo la costura del hombro junto al cuello, a ${aside} del medio.`,
+    'right chest': (along, aside) =>
+      `centro a ${along} bajo la costura del hombro junto al cuello, a ${aside} del medio.`,
+    front: (along) => `borde superior a ${along} bajo el cuello, centrado.`,
+    back: (along) => `borde superior a ${along} bajo el cuello, centrado.`,
+    sleeve: (along) => `centrado en el doblez, a ${along} sobre el dobladillo.`,
+    'neck tag': (along) => `por dentro, a ${along} bajo la costura del cuello, centrado.`,
+    pocket: (along) => `borde superior a ${along} bajo el dobladillo del bolsillo, centrado en él.`,
+    hood: (along) => `plano en un lado, a ${along} del borde de la abertura.`,
+    leg: (along) => `en el muslo, borde superior a ${along} bajo la cintura.`,
+    cap: (along) => `en el panel frontal, borde inferior a ${along} sobre la visera, centrado.`,
+    tote: (along) => `borde superior a ${along} bajo la abertura, centrado.`,
+  },
   commonPractice: 'Práctica común, sin fuente.',
   pickTitle: (run) => `Lista de preparación · ${run}`,
   replacement: (count, ways) => `${counted(count, 'prenda', 'prendas', ways)} más, por las estropeadas`,

@@ -38,6 +38,7 @@ import { askForLarge } from './38-large';
 import { tellJobs } from './39-jobs';
 import { tellFabrics } from './40-fabrics';
 import { timeTruly } from './41-true-times';
+import { widenSizes } from './42-sizes';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -84,6 +85,7 @@ const migrations: readonly Migration[] = [
   tellJobs,
   tellFabrics,
   timeTruly,
+  widenSizes,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

@@ -68,6 +68,7 @@ function withImages() {
       order,
       place: 'front',
       on: 'front',
+      sizes: {},
       design: 'crest',
       ratio: 1,
       artwork: placed,
