@@ -7,11 +7,19 @@ import { shortLength } from '../words/format';
 export function TooLargeNotes({ tooLarge }: { tooLarge: Work['tooLarge'] }) {
   const { film: words } = useWords();
   const ways = useWays();
+  const said = (large: Work['tooLarge'][number]): string => {
+    switch (large.kind) {
+      case 'film':
+        return words.tooWideFilm(shortLength(large.width, ways), shortLength(large.takes, ways));
+      case 'span':
+        return words.tooLargeSpan(large.span, shortLength(large.length, ways), ways);
+      case 'transfer':
+        return words.tooLargeTransfer(large.order?.code ?? '', large.transfer.name);
+    }
+  };
   return tooLarge.map((large) => (
-    <p className="care small" key={large.kind === 'span' ? large.span : large.transfer.id}>
-      {large.kind === 'span'
-        ? words.tooLargeSpan(large.span, shortLength(large.length, ways), ways)
-        : words.tooLargeTransfer(large.order?.code ?? '', large.transfer.name)}
+    <p className="care small" key={said(large)}>
+      {said(large)}
     </p>
   ));
 }

@@ -102,11 +102,6 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
           </p>
         )}
         {day.begun.size > 0 && <InitialsField />}
-        {first?.job.kind === 'ready' && (
-          <Button weight="plain" onPress={() => openDialog({ kind: 'upkeep' })}>
-            {words.nozzlesFailed}
-          </Button>
-        )}
         <ul className="job-list">
           {shown.map((entry) => (
             <JobLine
@@ -118,6 +113,13 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
             />
           ))}
         </ul>
+        {first?.job.kind === 'ready' && (
+          <p>
+            <Button weight="plain" onPress={() => openDialog({ kind: 'upkeep' })}>
+              {words.nozzlesFailed}
+            </Button>
+          </p>
+        )}
         {mayTick(run.id) && (
           <Together
             batches={batchesOf(ahead.flatMap(({ job }) => (job.run.id === run.id ? [job] : [])))}

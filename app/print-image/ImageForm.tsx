@@ -187,26 +187,40 @@ function Sending({ run, isWhole }: { run: LaidRun; isWhole: boolean }) {
   const ways = useWays();
   const { station } = useShop(({ book }) => settingsOrFirst(book));
   const { printer } = station;
+  // What is answered stays in view until the window is left.
+  const [isAsked] = useState(printer.sends === null || printer.feedsBack === null);
+  const tell = (told: Partial<Settings['station']['printer']>) =>
+    act(edits.editStation({ printer: { ...printer, ...told } }));
+  const isLost = printer.feedsBack === false && run.film.kind === 'roll' && run.film.cutBlank === 0;
   const wet = wetWhenWhole(run, station);
   return (
     <>
-      {printer.sends === null && (
+      {isAsked && (
         <div className="fields">
           <Choice
             writes
             label={names.sends}
-            value="untold"
+            value={printer.sends ?? 'untold'}
             options={(['untold', ...sendings] as const).map((value) => ({
               value,
               label: names.sendings[value],
             }))}
-            onChange={(sends) =>
-              sends !== 'untold' && act(edits.editStation({ printer: { ...printer, sends } }))
-            }
+            onChange={(sends) => tell({ sends: sends === 'untold' ? null : sends })}
+          />
+          <Choice
+            writes
+            label={names.feedsBack}
+            value={printer.feedsBack === null ? 'untold' : printer.feedsBack ? 'yes' : 'no'}
+            options={(['untold', 'yes', 'no'] as const).map((value) => ({
+              value,
+              label: names.feedsBacks[value],
+            }))}
+            onChange={(told) => tell({ feedsBack: told === 'untold' ? null : told === 'yes' })}
           />
           <p className="hint">{words.askedOnce}</p>
         </div>
       )}
+      {isLost && (run.spans?.length ?? 0) > 1 && <p className="care">{words.cutsLose}</p>}
       {isWhole && wet !== null && wet > station.wetLimit && (
         <p className="care">{words.liesWet(spoken(wet, ways), spoken(station.wetLimit, ways))}</p>
       )}

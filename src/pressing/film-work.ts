@@ -7,7 +7,7 @@ import { byHand, degrees, type WorkSource } from './builder';
 import { longestOpen } from './calendar';
 import type { Job, TooLarge } from './jobs';
 import { apartKey, cutKey, printKey } from './keys';
-import { bedOf, loadsOf, type Sized } from './loads';
+import { bedOf, loadsOf, type Sized, widestCured } from './loads';
 import { cureRecipe } from './recipes';
 
 /** Two pieces of film on a bed lie so far apart (common practice, no source). */
@@ -213,7 +213,10 @@ export function cureWork(
   { powdered, cutEarly }: FilmWork,
 ): { cured: readonly number[]; tooLarge: TooLarge[] } {
   const { view, station, spans, bySpan, film, build, use } = source;
-  if (station.curer === 'line') return { cured: powdered, tooLarge: [] };
+  const takes = widestCured(station);
+  const tooWide: TooLarge[] =
+    film.width > takes ? [{ kind: 'film', run: build.run, width: film.width, takes }] : [];
+  if (station.curer === 'line') return { cured: powdered, tooLarge: tooWide };
   const { handling, trays } = station;
   const sizes = spans.map(({ from, to }) => ({ width: film.width, length: um(to - from) }));
   const bed = bedOf(station);
@@ -261,6 +264,7 @@ export function cureWork(
     }
   }
   takeTurns(source, bearing, powdered, laidDown);
+  if (tooWide.length > 0) return { cured, tooLarge: tooWide };
   return {
     cured,
     tooLarge: tooLarge.map((span) => ({

@@ -45,11 +45,18 @@ export interface Work {
   readonly jobs: readonly Job[];
   readonly workers: readonly Worker[];
   readonly spans: readonly Span[];
-  /** Spans larger than what they are cured on, and transfers larger than the press. */
+  /** Film wider than what it is cured on, spans larger than that, and transfers larger than the press. */
   readonly tooLarge: readonly TooLarge[];
 }
 
 export type TooLarge =
+  /** Wider, however it is laid, than what it is cured on takes. */
+  | {
+      readonly kind: 'film';
+      readonly run: Job['run'];
+      readonly width: Micrometres;
+      readonly takes: Micrometres;
+    }
   | { readonly kind: 'span'; readonly run: Job['run']; readonly span: number; readonly length: Micrometres }
   | {
       readonly kind: 'transfer';

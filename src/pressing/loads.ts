@@ -1,5 +1,5 @@
 import type { Station } from '../model';
-import { type Micrometres, sum } from '../units';
+import { type Micrometres, sum, um } from '../units';
 
 /** A rectangle of film that is cured whole, or a transfer that is pressed. */
 export interface Sized {
@@ -9,6 +9,12 @@ export interface Sized {
 
 /** The bed that a curer heats at once. */
 export const bedOf = ({ curer, press, oven }: Station): Sized => (curer === 'press' ? press.platen : oven);
+
+/** The widest film that can be cured whole: a line takes it in along itself, on a bed it may lie either way. */
+export function widestCured(station: Station): Micrometres {
+  const { width, length } = bedOf(station);
+  return station.curer === 'line' ? width : um(Math.max(width, length));
+}
 
 /** Whether something lies wholly on a bed, turned or not. */
 export const fitsOn = ({ width, length }: Sized, bed: Sized): boolean =>

@@ -183,13 +183,36 @@ describe('the work of a run', () => {
   });
 
   it('names what is larger than the press and its bed', () => {
-    const small = { width: fromMm(90), length: fromMm(70) };
+    const small = { width: fromMm(340), length: fromMm(70) };
     const station = startingStation('C');
     const { tooLarge } = workIn(laidBook, { press: { ...station.press, platen: small } });
     expect(tooLarge.filter(({ kind }) => kind === 'span')).toHaveLength(work.spans.length);
     expect(tooLarge.filter(({ kind }) => kind === 'transfer')).toMatchObject([{ transfer: { id: front } }]);
     expect(work.tooLarge).toEqual([]);
   });
+
+  it.each([
+    // Film of 22 in on a platen of 16 by 20 in, on one of 16 by 24 in, and through a line of 16 in and of 24 in.
+    ['press', 406, 508, true],
+    ['press', 406, 610, false],
+    ['line', 406, 610, true],
+    ['line', 610, 406, false],
+  ] as const)(
+    'says where film of 22 in is too wide for its cure: %s, %i by %i mm',
+    (curer, width, length, isSaid) => {
+      const wide = edited(laidBook, (draft) => {
+        for (const film of Object.values(draft.film)) film.width = fromMm(559);
+      });
+      const bed = { width: fromMm(width), length: fromMm(length) };
+      const station = startingStation('C');
+      const { tooLarge } = workIn(wide, { curer, oven: bed, press: { ...station.press, platen: bed } });
+      const told = tooLarge.filter(({ kind }) => kind !== 'transfer');
+      const takes = curer === 'line' ? bed.width : bed.length;
+      expect(told).toEqual(
+        isSaid ? [expect.objectContaining({ kind: 'film', width: fromMm(559), takes })] : [],
+      );
+    },
+  );
 
   it('names an order that will be late', () => {
     const due = edited(laidBook, (draft) => {

@@ -26,6 +26,8 @@ export const printImage = {
       `${counted(count, 'copy that is selected', 'copies that are selected', ways)}`,
   },
   askedOnce: 'Asked once: what is saved here, the day’s plan and the blank film follow it.',
+  cutsLose:
+    'Each cut loses the film from print head to knife, and this run is laid out without it. Put it in as “Blank per cut” of the film.',
   liesWet: (time: string, limit: string) =>
     `Sent without a pause, its first ink would lie wet for ${time}, not ${limit} at most. Save each span by itself, or lock a shorter run.`,
   ppi: 'Pixels an inch',

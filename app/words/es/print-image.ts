@@ -25,6 +25,8 @@ export const printImage: Words['printImage'] = {
     chosen: (count, ways) => counted(count, 'copia seleccionada', 'copias seleccionadas', ways),
   },
   askedOnce: 'Se pregunta una vez: lo que se guarda aquí, el plan del día y el blanco lo siguen.',
+  cutsLose:
+    'Cada corte gasta la película del cabezal a la cuchilla, y esta tirada no la tiene en cuenta. Hay que ponerla como «Blanco por corte» de la película.',
   liesWet: (time, limit) =>
     `Enviada sin pausa, su primera tinta quedaría húmeda ${time}, no ${limit} como mucho. Mejor guardar cada tramo aparte, o bloquear una tirada más corta.`,
   ppi: 'Píxeles por pulgada',
