@@ -124,6 +124,7 @@ export const edits = {
     counterEntry: counterByHand,
     cutOffcut,
     putOffcutBack,
+    noteFailedCheck,
   }),
   ...editsOf('none', {
     editSettings,
@@ -137,7 +138,6 @@ export const edits = {
     takeBackCalibration,
     leaveRunOut,
     noteCheck,
-    noteFailedCheck,
     noteRoom,
     addCheck,
     editCheck,

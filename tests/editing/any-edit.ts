@@ -2,8 +2,17 @@ import fc from 'fast-check';
 import { startingRates } from '../../src/costing';
 import { benchEdits, type Edit, edits, type HandEntry } from '../../src/editing';
 import { proposeClosing } from '../../src/log';
-import { type Book, embeddedIn, type Film, type Id, OUTLINE_STEPS, settingsOf } from '../../src/model';
+import {
+  type Book,
+  embeddedIn,
+  type Film,
+  type Id,
+  OUTLINE_STEPS,
+  sendings,
+  settingsOf,
+} from '../../src/model';
 import { atOnce } from '../../src/packing';
+import { startingStation } from '../../src/pressing';
 import { priceOf, startingPricing } from '../../src/pricing';
 import {
   angleOf,
@@ -388,7 +397,12 @@ const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Ar
     edits.editPrices({ letterhead: { name: `${a}`, address: '' }, mark: a % 2 ? null : 'iVBORw==' }),
   ),
   changeCurrency: any(({ a }) => edits.changeCurrency(['USD', 'JPY', 'TND'][a % 3] ?? 'USD')),
-  editStation: any(({ yes }) => edits.editStation({ temperature: yes ? 'C' : 'F' })),
+  editStation: any(({ a, yes }) =>
+    edits.editStation({
+      temperature: yes ? 'C' : 'F',
+      printer: { ...startingStation('C').printer, sends: [null, ...sendings][a % 4] ?? null },
+    }),
+  ),
   setPress: any(({ a }) =>
     edits.setPress(
       { peel: 'hot', fabric: 'cotton' },
