@@ -11,7 +11,15 @@ import { allWordsNow, wordsNow } from '../words';
 import { differs } from './proportions';
 
 /** Files that can be artwork. */
-export const artworkTypes = ['image/png', 'image/jpeg', 'image/webp', 'image/svg+xml', 'application/pdf'];
+export const artworkTypes = [
+  'image/png',
+  'image/jpeg',
+  'image/webp',
+  'image/svg+xml',
+  'application/pdf',
+  'image/tiff',
+  '.psd',
+];
 
 /** The transfers whose new artwork is being read. Lives until the tab closes. */
 export const useReading = create<{ readonly transfers: ReadonlySet<string> }>(() => ({

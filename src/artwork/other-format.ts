@@ -1,11 +1,15 @@
-import { strFromU8 } from 'fflate';
+const headOf = (bytes: Uint8Array): string => String.fromCharCode(...bytes.subarray(0, 16));
 
 /**
- * What a file is that is no image here, but often holds artwork, by how its format begins. `layered`: a picture in layers, which a
- * program of its own puts together. `postscript`: a program for a printer that draws when it is run.
+ * Whether a file is a picture in layers, by how its format begins, and of which kind: `layers`, which holds the picture that they make
+ * too; `tiff` (TIFF 6.0, section 2); or one that only a program of its own puts together.
  */
-export function otherFormat(bytes: Uint8Array): 'layered' | 'postscript' | null {
-  const head = strFromU8(bytes.subarray(0, 16), true);
-  if (/^8BPS|^gimp xcf|^II\*\0|^MM\0\*/.test(head)) return 'layered';
-  return /^%!PS|^\xc5\xd0\xd3\xc6/.test(head) ? 'postscript' : null;
+export function layeredFormat(bytes: Uint8Array): 'layers' | 'tiff' | 'other' | null {
+  const head = headOf(bytes);
+  if (head.startsWith('8BPS\0\x01')) return 'layers';
+  if (/^II\*\0|^MM\0\*/.test(head)) return 'tiff';
+  return /^8BPS|^gimp xcf/.test(head) ? 'other' : null;
 }
+
+/** Whether a file is a program for a printer that draws when it is run. */
+export const isPostScript = (bytes: Uint8Array): boolean => /^%!PS|^\xc5\xd0\xd3\xc6/.test(headOf(bytes));

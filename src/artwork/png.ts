@@ -1,6 +1,7 @@
 import { unzlibSync } from 'fflate';
 import { fail, ok, type Result } from '../units';
 import { crc32 } from './crc';
+import { densityChunk, METRE, PNG_SIGNATURE } from './png-parts';
 
 /** Pixels a metre on each axis. */
 export interface Density {
@@ -24,11 +25,10 @@ interface PngHeader {
  */
 type PngProblem = 'not-png' | 'broken' | 'no-size' | 'many-parts';
 
-const SIGNATURE = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
-export const isPng = (bytes: Uint8Array): boolean => SIGNATURE.every((byte, index) => bytes[index] === byte);
+export const isPng = (bytes: Uint8Array): boolean =>
+  PNG_SIGNATURE.every((byte, index) => bytes[index] === byte);
 
 const CHUNK_FRAME = 12;
-const METRE = 1;
 
 /** An image of 800 MB in the usual chunks of 8 KiB has as many. */
 const MOST_CHUNKS = 100_000;
@@ -41,7 +41,7 @@ interface Chunk {
 /** The chunks up to the pixels, each with its checksum verified. */
 function* chunksBeforePixels(bytes: Uint8Array): Generator<Chunk | 'broken' | 'many-parts'> {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  let at = SIGNATURE.length;
+  let at = PNG_SIGNATURE.length;
   for (let count = 0; ; count += 1) {
     if (count > MOST_CHUNKS) return yield 'many-parts';
     if (at + CHUNK_FRAME > bytes.length) return yield 'broken';
@@ -130,7 +130,7 @@ const IEND = 0x49454e44;
 function chunkCount(bytes: Uint8Array): number | null {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   let count = 0;
-  for (let at = SIGNATURE.length; at + CHUNK_FRAME <= bytes.length; count += 1) {
+  for (let at = PNG_SIGNATURE.length; at + CHUNK_FRAME <= bytes.length; count += 1) {
     if (view.getUint32(at + 4) === IEND) return count;
     at += CHUNK_FRAME + view.getUint32(at);
   }
@@ -142,23 +142,10 @@ export function isWholePng(bytes: Uint8Array): boolean {
   return chunkCount(bytes) !== null;
 }
 
-/** A pHYs chunk of so many pixels a metre, ready to stand between IHDR and the pixels. */
-function physChunk({ x, y }: Density): Uint8Array {
-  const chunk = new Uint8Array(CHUNK_FRAME + 9);
-  const view = new DataView(chunk.buffer);
-  view.setUint32(0, 9);
-  chunk.set([0x70, 0x48, 0x59, 0x73], 4);
-  view.setUint32(8, Math.round(x));
-  view.setUint32(12, Math.round(y));
-  view.setUint8(16, METRE);
-  view.setUint32(17, crc32(chunk.subarray(4, 17)));
-  return chunk;
-}
-
 /** Gives a PNG that has no pHYs chunk a physical size, as pixels a metre. */
 export function withDensity(png: Uint8Array, density: Density): Uint8Array<ArrayBuffer> {
-  const afterHeader = SIGNATURE.length + CHUNK_FRAME + 13;
-  const chunk = physChunk(density);
+  const afterHeader = PNG_SIGNATURE.length + CHUNK_FRAME + 13;
+  const chunk = densityChunk(density);
   const sized = new Uint8Array(png.length + chunk.length);
   sized.set(png.subarray(0, afterHeader));
   sized.set(chunk, afterHeader);

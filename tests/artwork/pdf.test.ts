@@ -4,7 +4,7 @@ import { PNG } from 'pngjs';
 import { afterEach, describe, expect, it } from 'vitest';
 import { type OpenPage, openPage } from '../../src/artwork/browser/pdf-worker/open';
 import { stepsOf } from '../../src/artwork/browser/pdf-worker/steps';
-import { otherFormat } from '../../src/artwork/other-format';
+import { isPostScript, layeredFormat } from '../../src/artwork/other-format';
 import { chosenPage, contentsOf, inMetres, isPdf, rasterOf, withPage } from '../../src/artwork/pdf';
 
 /** PDFs are written here by a library that shares nothing with the one that reads them. */
@@ -216,12 +216,16 @@ describe('what a page draws', () => {
 
 describe('files of other formats', () => {
   it.each([
-    ['8BPS\0\u0001', 'layered'],
-    ['gimp xcf v011', 'layered'],
-    ['II*\0', 'layered'],
-    ['%!PS-Adobe-3.0 EPSF-3.0', 'postscript'],
-    ['GIF89a', null],
-  ])('%j is told for what it is', (head, format) => {
-    expect(otherFormat(Uint8Array.from(head, (sign) => sign.charCodeAt(0)))).toBe(format);
+    ['8BPS\0\u0001', 'layers', false],
+    // The large kind, of 64-bit lengths.
+    ['8BPS\0\u0002', 'other', false],
+    ['gimp xcf v011', 'other', false],
+    ['II*\0', 'tiff', false],
+    ['MM\0*', 'tiff', false],
+    ['%!PS-Adobe-3.0 EPSF-3.0', null, true],
+    ['GIF89a', null, false],
+  ])('%j is told for what it is', (head, layered, postScript) => {
+    const bytes = Uint8Array.from(head, (sign) => sign.charCodeAt(0));
+    expect([layeredFormat(bytes), isPostScript(bytes)]).toEqual([layered, postScript]);
   });
 });

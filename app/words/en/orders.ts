@@ -30,7 +30,7 @@ const artworkProblems: Record<ArtworkProblem, string> = {
   'not-whole':
     'cannot be drawn whole: a part is damaged, or of a kind that is not read here. Export it as PNG at its printed size.',
   layered:
-    'is kept in layers, or made for a print shop’s press. Hide its background and export it as PNG at its printed size.',
+    'holds no picture that is read here: it has layers alone, or printing inks. Hide its background and export it as PNG at its printed size.',
   postscript: 'is PostScript, which is not run here. Save it as PDF or SVG with its text as paths.',
   blank: 'is blank: every pixel is transparent. See that the right layer was exported.',
 };

@@ -34,7 +34,7 @@ const artworkProblems: Record<ArtworkProblem, string> = {
   'not-whole':
     'no se puede dibujar entero: una parte está dañada o es de un tipo que aquí no se lee. Hay que exportarlo como PNG a su tamaño impreso.',
   layered:
-    'está guardado en capas, o es para una imprenta. Hay que ocultar su fondo y exportarlo como PNG a su tamaño impreso.',
+    'no trae una imagen que aquí se lea: solo tiene capas, o tintas de imprenta. Hay que ocultar su fondo y exportarlo como PNG a su tamaño impreso.',
   postscript:
     'es PostScript, que aquí no se ejecuta. Hay que guardarlo como PDF o SVG con el texto en trazados.',
   blank:

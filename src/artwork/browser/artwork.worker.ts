@@ -31,12 +31,13 @@ import { wideProfile } from '../facts';
 import { hasAllBlocks } from '../jpeg-scan';
 import { layoutOutline } from '../layout-outline';
 import { mended, showsInSmaller } from '../mend';
-import { otherFormat } from '../other-format';
+import { isPostScript } from '../other-format';
 import { growOutline } from '../outline';
 import { layWhite } from '../white';
 import { type Clipped, clipFinder, readMatrixProfile } from '../wide-gamut';
 import type { CheckRequest, MendedPicture } from './check-request';
 import { hasFont } from './has-font';
+import { MOST_PIXELS, WIDEST } from './most-pixels';
 import { hasAllRows } from './png-rows';
 import {
   type ArtworkProblem,
@@ -45,13 +46,11 @@ import {
   decodeUnconverted,
   LONGEST_SVG,
   MOST_INKS,
-  MOST_PIXELS,
   type ReadArtwork,
   stripsOf,
   thumbnailOf,
   trimOf,
   type WeighedSvg,
-  WIDEST,
 } from './read-artwork';
 
 /** Reads the header by what the file is, not by its name. */
@@ -159,7 +158,7 @@ const reader = {
     try {
       const bytes = await file.arrayBuffer();
       const found = headerOf(new Uint8Array(bytes));
-      if (!found) return fail(otherFormat(new Uint8Array(bytes)) ?? 'not-image');
+      if (!found) return fail(isPostScript(new Uint8Array(bytes)) ? 'postscript' : 'not-image');
       const { kind, header, whole } = found;
       if (!header.ok) return fail(header.problem === 'not-png' ? 'not-image' : header.problem);
       if (header.value.width * header.value.height > MOST_PIXELS) return fail('too-large');

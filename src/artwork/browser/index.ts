@@ -1,7 +1,10 @@
+import type { Remote } from 'comlink';
 import { ok, type Result } from '../../units';
-import { runTask } from '../../workers/browser';
+import { runAlone, runTask } from '../../workers/browser';
+import { layeredFormat } from '../other-format';
 import { isPdf } from '../pdf';
 import { artworkWorker, weigh } from './checker';
+import type { Flattener } from './layered.worker';
 import { readPdf } from './pdf-image';
 import type { ArtworkProblem, ReadArtwork } from './read-artwork';
 import { readSvg } from './svg-image';
@@ -20,7 +23,7 @@ export interface OpenedArtwork extends ReadArtwork {
 
 const reader = artworkWorker();
 
-const inWorker = (file: File): Promise<Result<ReadArtwork, ArtworkProblem>> =>
+const inWorker = (file: Blob): Promise<Result<ReadArtwork, ArtworkProblem>> =>
   runTask(reader, (remote): Promise<Result<ReadArtwork, ArtworkProblem>> => remote.read(file));
 
 async function weighed(file: File): Promise<Result<ReadArtwork, ArtworkProblem>> {
@@ -28,23 +31,29 @@ async function weighed(file: File): Promise<Result<ReadArtwork, ArtworkProblem>>
   return weight.ok ? readSvg(file, weight.value) : weight;
 }
 
-/** Bytes by which a file is told to be a PDF. */
+/** Bytes by which a file is told to be a PDF, or of layers. */
 const HEAD = 1024;
 
-const isPdfFile = async (file: File): Promise<boolean> =>
-  isPdf(
-    new Uint8Array(
-      await file
-        .slice(0, HEAD)
-        .arrayBuffer()
-        .catch(() => new ArrayBuffer(0)),
-    ),
+const headOf = async (file: File): Promise<Uint8Array> =>
+  new Uint8Array(
+    await file
+      .slice(0, HEAD)
+      .arrayBuffer()
+      .catch(() => new ArrayBuffer(0)),
+  );
+
+/** The worker, and what reads layers, are fetched when the first such file comes in. */
+const flatten = (file: File): Promise<Result<Blob, ArtworkProblem>> =>
+  runAlone(
+    () => new Worker(new URL('./layered.worker.ts', import.meta.url), { type: 'module' }),
+    (remote: Remote<Flattener>): Promise<Result<Blob, ArtworkProblem>> => remote.flatten(file),
   );
 
 const isSvg = (file: File): boolean => file.type === 'image/svg+xml' || /\.svg$/i.test(file.name);
 
 /**
- * Reads an image file: size, density, trimmed box, thumbnail. The file itself is not changed.
+ * Reads an image file: size, density, trimmed box, thumbnail. The file itself is not changed; of one in layers, or a TIFF, the picture
+ * is kept as a PNG.
  * @param page of a PDF, from 1; the one that it notes, or its first, where none is given
  * @throws {WorkerFailed} if the worker that reads fails
  */
@@ -52,9 +61,16 @@ export async function openArtwork(
   file: File,
   page: number | null = null,
 ): Promise<Result<OpenedArtwork, ArtworkProblem>> {
-  if (await isPdfFile(file)) {
+  const head = await headOf(file);
+  if (isPdf(head)) {
     const read = await readPdf(file, page);
     return read.ok ? ok({ ...read.value, fileName: file.name }) : read;
+  }
+  if (layeredFormat(head)) {
+    const flat = await flatten(file);
+    if (!flat.ok) return flat;
+    const read = await inWorker(flat.value);
+    return read.ok ? ok({ ...read.value, fileName: file.name, file: flat.value }) : read;
   }
   const read = await (isSvg(file) ? weighed(file) : inWorker(file));
   return read.ok ? ok({ ...read.value, fileName: file.name, file }) : read;

@@ -65,11 +65,6 @@ export interface WeighedSvg {
 
 /** The longest SVG that is read, in bytes. */
 export const LONGEST_SVG = 50_000_000;
-/** A canvas that is wider is blank. */
-export const WIDEST = 65_535;
-
-/** Pixels a tab can hold beside everything else. */
-export const MOST_PIXELS = 150_000_000;
 /** Pixels whose inks can be decoded beside everything else: some 12 bytes each. */
 export const MOST_INKS = 40_000_000;
 /** Rows looked at together: a strip of a large image takes some megabytes. */

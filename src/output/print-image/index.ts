@@ -13,7 +13,7 @@ export {
 export { lyingTile } from './lying-tile';
 export type { PixelSize } from './orientation';
 export { filteredBytes, planesOf } from './planes';
-export { pngChunk, pngEnd, pngHead } from './png';
+export { pngEnd, pngHead } from './png';
 export { createResampler } from './resample';
 export { filterRows } from './scanlines';
 export { isSpotName } from './spot-name';

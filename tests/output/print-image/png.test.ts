@@ -4,7 +4,8 @@ import { PNG } from 'pngjs';
 import { describe, expect, it } from 'vitest';
 import { readPngHeader } from '../../../src/artwork';
 import { crc32 } from '../../../src/artwork/crc';
-import { filterRows, pngChunk, pngEnd, pngHead } from '../../../src/output/print-image';
+import { pngChunk } from '../../../src/artwork/png-parts';
+import { filterRows, pngEnd, pngHead } from '../../../src/output/print-image';
 
 const hex = (bytes: Uint8Array) => Buffer.from(bytes).toString('hex');
 

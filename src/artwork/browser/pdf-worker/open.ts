@@ -3,6 +3,7 @@ import { getDocument, type PDFPageProxy, PDFWorker } from 'pdfjs-dist/legacy/bui
 import { WorkerMessageHandler } from 'pdfjs-dist/legacy/build/pdf.worker.mjs';
 import { fail, ok, type Result } from '../../../units';
 import { chosenPage } from '../../pdf';
+import { MOST_PIXELS } from '../most-pixels';
 import { Canvases, Masks } from './canvases';
 
 /** `locked`: it opens with a password only. `no-page`: it has no page of the number that is the artwork. */
@@ -18,8 +19,6 @@ export interface OpenPage {
   close(): Promise<void>;
 }
 
-/** Pixels of an image within a page that a tab can hold beside everything else. */
-const MOST_PIXELS = 150_000_000;
 /** How the library's messages tell that what is drawn of a page ends in an error. */
 const STREAM_FAILED = 5;
 

@@ -1,5 +1,6 @@
+import { pngChunk } from '../../../../artwork/png-parts';
 import { createZlibStream } from '../../../deflate';
-import { filterRows, type PrintImage, pngChunk, pngEnd, pngHead } from '../..';
+import { filterRows, type PrintImage, pngEnd, pngHead } from '../..';
 import type { Sink } from './sink';
 
 /** Takes an image strip by strip. */

@@ -1,6 +1,7 @@
+import { pngChunk } from '../../../../artwork/png-parts';
 import type { Micrometres } from '../../../../units';
 import { createZlibStream } from '../../../deflate';
-import { createWhitePlane, filteredBytes, type PrintImage, pngChunk, pngEnd, pngHead } from '../..';
+import { createWhitePlane, filteredBytes, type PrintImage, pngEnd, pngHead } from '../..';
 import { gather, type StripWriter } from './png-writer';
 import type { Sink } from './sink';
 
