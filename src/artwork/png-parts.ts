@@ -1,5 +1,10 @@
 import { crc32 } from './crc';
-import type { Density } from './png';
+
+/** Pixels a metre on each axis. */
+export interface Density {
+  readonly x: number;
+  readonly y: number;
+}
 
 export const PNG_SIGNATURE = Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a);
 /** 8 bits a sample, truecolour with alpha or grey, deflate, adaptive filters, not interlaced (11.2.1). */

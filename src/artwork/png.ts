@@ -1,13 +1,9 @@
 import { unzlibSync } from 'fflate';
 import { fail, ok, type Result } from '../units';
 import { crc32 } from './crc';
-import { densityChunk, METRE, PNG_SIGNATURE } from './png-parts';
+import { type Density, densityChunk, METRE, PNG_SIGNATURE } from './png-parts';
 
-/** Pixels a metre on each axis. */
-export interface Density {
-  readonly x: number;
-  readonly y: number;
-}
+export type { Density } from './png-parts';
 
 /** What a PNG says of itself before its pixels. */
 interface PngHeader {

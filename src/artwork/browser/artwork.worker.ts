@@ -31,13 +31,13 @@ import { wideProfile } from '../facts';
 import { hasAllBlocks } from '../jpeg-scan';
 import { layoutOutline } from '../layout-outline';
 import { mended, showsInSmaller } from '../mend';
+import { MOST_PIXELS, WIDEST } from '../most-pixels';
 import { isPostScript } from '../other-format';
 import { growOutline } from '../outline';
 import { layWhite } from '../white';
 import { type Clipped, clipFinder, readMatrixProfile } from '../wide-gamut';
 import type { CheckRequest, MendedPicture } from './check-request';
 import { hasFont } from './has-font';
-import { MOST_PIXELS, WIDEST } from './most-pixels';
 import { hasAllRows } from './png-rows';
 import {
   type ArtworkProblem,

@@ -1,5 +1,5 @@
 import { fail, fromUnit, ok, type Result } from '../../../units';
-import { MOST_PIXELS, WIDEST } from '../most-pixels';
+import { MOST_PIXELS, WIDEST } from '../../most-pixels';
 import type { Flat, FlatProblem } from './flat';
 
 /**

@@ -1,6 +1,6 @@
 import { decode, type TiffIfd } from 'tiff';
 import { fail, fromUnit, ok, type Result } from '../../../units';
-import { MOST_PIXELS, WIDEST } from '../most-pixels';
+import { MOST_PIXELS, WIDEST } from '../../most-pixels';
 import { eightBits, type Flat, type FlatProblem } from './flat';
 
 /** PhotometricInterpretation (TIFF 6.0, section 8): 0 and 1 are greys, 2 is RGB, 3 a table of colours. */

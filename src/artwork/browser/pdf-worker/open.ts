@@ -2,8 +2,8 @@
 import { getDocument, type PDFPageProxy, PDFWorker } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { WorkerMessageHandler } from 'pdfjs-dist/legacy/build/pdf.worker.mjs';
 import { fail, ok, type Result } from '../../../units';
+import { MOST_PIXELS } from '../../most-pixels';
 import { chosenPage } from '../../pdf';
-import { MOST_PIXELS } from '../most-pixels';
 import { Canvases, Masks } from './canvases';
 
 /** `locked`: it opens with a password only. `no-page`: it has no page of the number that is the artwork. */
