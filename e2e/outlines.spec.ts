@@ -3,11 +3,13 @@ import { PNG } from 'pngjs';
 import { withDensity } from '../src/artwork';
 import { giveArtwork } from './print-image';
 import {
+  copyRows,
   expect,
   figures,
   filmSurface,
   kept,
   layOut,
+  onScreen,
   openShop,
   pasteTable,
   sentence,
@@ -61,4 +63,39 @@ test('copies are laid out by their outlines, at a price told before, drawn so on
   await expect(page.getByText(/came off the film/)).toBeHidden();
   await page.goto('./#/cut-map');
   await expect(page.locator('.sheet polygon')).toHaveCount(6);
+});
+
+test('a copy is turned by its handle, as far as the hand goes about its middle, in one step of undo (rule 2)', async ({
+  page,
+}) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,1,,any angle');
+  await layOut(page);
+  const [laid] = await copyRows(page);
+  if (!laid) throw new Error('no copy');
+  const before = await onScreen(page, laid);
+  await page.mouse.click(before.x, before.y);
+  // Away from the edges, where it has room to be turned.
+  for (const name of ['From edge (mm)', 'Along (mm)']) {
+    await page.getByRole('textbox', { name }).fill('120');
+    await page.keyboard.press('Enter');
+  }
+  const [copy = laid] = await copyRows(page);
+  const middle = await onScreen(page, copy);
+  const angle = page.getByRole('textbox', { name: 'Turned by (°)' });
+  await expect(angle).toHaveValue('0');
+  // The handle stands over the top of the image, which lies towards the start of the film.
+  const away = (copy.length / 2) * middle.scale + 30;
+  await page.mouse.move(middle.x - away, middle.y);
+  await page.mouse.down();
+  for (const degrees of [15, 30, 44]) {
+    const turn = (degrees * Math.PI) / 180;
+    await page.mouse.move(middle.x - away * Math.cos(turn), middle.y - away * Math.sin(turn));
+  }
+  // Near to a rest it is drawn there.
+  await expect(angle).toHaveValue('45');
+  await page.mouse.up();
+  await expect(angle).toHaveValue('45');
+  await page.keyboard.press('Control+z');
+  await expect(angle).toHaveValue('0');
 });

@@ -10,14 +10,17 @@ import {
   union,
 } from 'clipper2-ts';
 import { type ArtworkOutline, OUTLINE_STEPS } from '../model';
-import type { Micrometres } from '../units';
+import { fromMm, type Micrometres } from '../units';
 import { simplify } from './contour';
+import { joined } from './joined';
 import type { Outline } from './outline';
 
 /** How far a line may be from what it stands for, as a share of the longer side: coarser, where that takes too many corners. */
 const TOLERANCES = [0.002, 0.004, 0.008, 0.016];
 /** Corners of all lines together: layouts take time with each. */
 const MOST_CORNERS = 120;
+/** Islands are tied by bars of film so wide, beside what the gap adds: narrower ones tear (common practice, no source). */
+const BAR = fromMm(3);
 /** Nobody cuts along a line of more: making it simpler would take longer than it is worth. */
 const MOST_READ = 40_000;
 /** How far a corner is from where it would be without rounding, as a share of the growth (Miter). */
@@ -49,7 +52,13 @@ function boxAround(path: Path64, by: number): Path64 {
 /** Lines of fewer corners around an outline: none of it lies outside them, nor they outside of its box. */
 function around(
   paths: readonly Path64[],
-  { tolerance, pixel, width, height }: Record<'tolerance' | 'pixel' | 'width' | 'height', number>,
+  {
+    tolerance,
+    pixel,
+    bar,
+    width,
+    height,
+  }: Record<'tolerance' | 'pixel' | 'bar' | 'width' | 'height', number>,
 ): Path64[] {
   const fewer = paths.map((path): Path64 => {
     const line = simplify(
@@ -78,11 +87,17 @@ function around(
     fallen.length === 0
       ? grown
       : union([...grown, ...fallen.map((path) => boxAround(path, by))], FillRule.NonZero);
-  return rectClip({ left: 0, top: 0, right: width, bottom: height }, all).filter(({ length }) => length > 2);
+  const inBox = (paths: Path64[]) =>
+    rectClip({ left: 0, top: 0, right: width, bottom: height }, paths).filter(
+      (path) => path.length > 2 && area(path) !== 0,
+    );
+  const islands = inBox(all);
+  // Corners that are too many as they are get no fewer.
+  return cornersIn(islands) > MOST_CORNERS ? islands : inBox(joined(islands, bar));
 }
 
 /**
- * The outline that copies are laid out by, of few corners, around all that prints.
+ * The outline that copies are laid out by, of few corners, around all that prints, in one piece.
  * @param printed the size that it is simplified for; it holds at any
  * @param pixels of the trimmed box: outlines run through the middle of edges, and ink reaches a pixel further
  * @returns `null` where it would take too many corners, or nothing prints: such a copy is laid out as its box
@@ -96,6 +111,7 @@ export function layoutOutline(
   const [width, height] = [printed.width, printed.height].map((side) =>
     Math.max(1, Math.round((side * OUTLINE_STEPS) / longer)),
   ) as [number, number];
+  const bar = (BAR * OUTLINE_STEPS) / longer;
   const pixel = Math.max(width / pixels.width, height / pixels.height);
   const paths = outwards(
     outline.map(
@@ -108,9 +124,7 @@ export function layoutOutline(
   );
   if (cornersIn(paths) > MOST_READ) return null;
   for (const tolerance of TOLERANCES) {
-    const found = around(paths, { tolerance: tolerance * OUTLINE_STEPS, pixel, width, height }).filter(
-      (path) => area(path) !== 0,
-    );
+    const found = around(paths, { tolerance: tolerance * OUTLINE_STEPS, pixel, bar, width, height });
     if (found.length === 0) return null;
     if (cornersIn(found) > MOST_CORNERS) continue;
     const steps = (value: number, side: number) => Math.max(0, Math.round((value * OUTLINE_STEPS) / side));

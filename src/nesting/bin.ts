@@ -1,4 +1,5 @@
 import type { Clearance } from './clearance';
+import { FreeRows } from './free-rows';
 import type { Laid } from './laid';
 import type { Shape } from './shape';
 import type { Stock } from './stock';
@@ -14,6 +15,7 @@ export class Bin {
   private readonly least = new Map<number, number>();
   private near: { readonly clear: Clearance; readonly x: number; readonly row: number }[] = [];
 
+  private readonly free: FreeRows;
   private readonly stock: Stock;
   private readonly reach: number;
 
@@ -25,6 +27,8 @@ export class Bin {
     this.stock = stock;
     this.still = still;
     this.reach = reach;
+    this.free = new FreeRows(stock.left, stock.right);
+    for (const laid of still) this.free.take(stock.all[laid.shape] as Shape, laid);
   }
 
   /**
@@ -36,15 +40,16 @@ export class Bin {
     const shape = all[number] as Shape;
     const last = Math.min(Math.floor((this.reach - shape.length) / height), past);
     let row = this.least.get(number) ?? 0;
-    while (row <= last) {
-      const stop = Math.min(last, row + STRETCH - 1);
-      this.gather(number, shape, row, stop);
-      for (; row <= stop; row += 1) {
-        const x = this.clearAt(row, right - shape.width);
-        if (x === null) continue;
-        this.least.set(number, row);
-        return { x, row };
+    for (let gathered = -1; row <= last; row += 1) {
+      if (this.free.isTooNarrow(shape, row)) continue;
+      if (row > gathered) {
+        gathered = Math.min(last, row + STRETCH - 1);
+        this.gather(number, shape, row, gathered);
       }
+      const x = this.clearAt(row, right - shape.width);
+      if (x === null) continue;
+      this.least.set(number, row);
+      return { x, row };
     }
     this.least.set(number, row);
     return null;
@@ -52,6 +57,7 @@ export class Bin {
 
   lay(laid: Laid): void {
     this.laid.push(laid);
+    this.free.take(this.stock.all[laid.shape] as Shape, laid);
   }
 
   /** Collects what may be in a shape's way at some rows. */

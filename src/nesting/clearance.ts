@@ -20,9 +20,12 @@ class Union {
   count = 0;
 
   add(from: number, to: number): void {
-    let [low, high, kept] = [from, to, 0];
+    let low = from;
+    let high = to;
+    let kept = 0;
     for (let at = 0; at < this.count; at += 1) {
-      const [own, end] = [this.from[at] as number, this.to[at] as number];
+      const own = this.from[at] as number;
+      const end = this.to[at] as number;
       if (own <= low && high <= end) return;
       if (own >= high || end <= low) {
         this.from[kept] = own;
@@ -48,8 +51,34 @@ class Union {
   }
 }
 
+/** Of two shapes that are plain, of which each step has one interval. */
+function plainClearance(still: Shape, moving: Shape): Clearance {
+  const before = moving.rows - 1;
+  const steps = still.rows + before;
+  const from = new Int32Array(steps);
+  const to = new Int32Array(steps);
+  const { left, right } = still;
+  const { left: ownLeft, right: ownRight } = moving;
+  for (let step = 0; step < steps; step += 1) {
+    const offset = step - before;
+    const last = Math.min(still.rows, offset + moving.rows);
+    let low = Number.POSITIVE_INFINITY;
+    let high = Number.NEGATIVE_INFINITY;
+    for (let row = Math.max(0, offset); row < last; row += 1) {
+      const begin = (left[row] as number) - (ownRight[row - offset] as number);
+      const end = (right[row] as number) - (ownLeft[row - offset] as number);
+      if (begin < low) low = begin;
+      if (end > high) high = end;
+    }
+    from[step] = low;
+    to[step] = high;
+  }
+  return { before, starts: Int32Array.from({ length: steps + 1 }, (_, step) => step), from, to };
+}
+
 /** Works out where a shape may not lie for one that is still. */
 export function clearance(still: Shape, moving: Shape): Clearance {
+  if (still.isPlain && moving.isPlain) return plainClearance(still, moving);
   const before = moving.rows - 1;
   const steps = still.rows + before;
   const starts = new Int32Array(steps + 1);
@@ -61,9 +90,11 @@ export function clearance(still: Shape, moving: Shape): Clearance {
     const last = Math.min(still.rows, offset + moving.rows);
     union.count = 0;
     for (let row = Math.max(0, offset); row < last; row += 1) {
-      const [first, end] = [moving.starts[row - offset] as number, moving.starts[row - offset + 1] as number];
+      const first = moving.starts[row - offset] as number;
+      const end = moving.starts[row - offset + 1] as number;
       for (let a = still.starts[row] as number; a < (still.starts[row + 1] as number); a += 1) {
-        const [left, right] = [still.left[a] as number, still.right[a] as number];
+        const left = still.left[a] as number;
+        const right = still.right[a] as number;
         for (let b = first; b < end; b += 1) {
           const low = left - (moving.right[b] as number);
           const high = right - (moving.left[b] as number);

@@ -10,6 +10,8 @@ export interface Sequence {
   readonly pieces: Int32Array;
   /** Of the turns that a copy may lie in the one is taken whose start (0), middle (0.5) or end (1) lies first. */
   readonly leaning: number;
+  /** Whether copies lie in any of their turns, or in the first that fits the film: a layout is built sooner so. */
+  readonly turns: 'all' | 'first';
 }
 
 /**
@@ -17,7 +19,7 @@ export interface Sequence {
  * fill; B. S. Baker, E. G. Coffman and R. L. Rivest, Orthogonal packings in two dimensions, SIAM Journal on Computing 9(4), 846-855, 1980,
  * here on rows of outlines).
  */
-export function decode(stock: Stock, { pieces, leaning }: Sequence): Layout {
+export function decode(stock: Stock, { pieces, leaning, turns }: Sequence): Layout {
   const { bins: film, height, growth, all, shapes } = stock;
   const bins: Bin[] = [];
   let left = 0;
@@ -32,7 +34,8 @@ export function decode(stock: Stock, { pieces, leaning }: Sequence): Layout {
       bins[at] = bin;
       let best: Laid | null = null;
       let key = Number.POSITIVE_INFINITY;
-      for (const shape of shapes[piece] as readonly number[]) {
+      const own = shapes[piece] as readonly number[];
+      for (const shape of turns === 'all' ? own : own.slice(0, 1)) {
         const lies = leaning * (all[shape] as Shape).length;
         const found = bin.find(shape, Math.floor((key - lies) / height));
         if (!found || found.row * height + lies >= key) continue;

@@ -1,6 +1,10 @@
 import type { Shape } from './shape';
 import type { Stock } from './stock';
 
+/** What a pair weighs more for overlapping as little as can be, and its share where it does not overlap. */
+const LEAST_MORE = 0.2;
+const LESS = 0.95;
+
 /** Where a copy lies, or may come to lie: its shape, how far across, and its row, counted through all bins. */
 export interface Spot {
   readonly shape: number;
@@ -30,6 +34,8 @@ export class Overlap {
   private readonly stock: Stock;
   /** Copies in the order of their rows. */
   private readonly order: Int32Array;
+  /** Rows of each shape, and of the tallest. */
+  private readonly tall: Int32Array;
   private readonly tallest: number;
   /** What may be in a copy's way in a row: where it may not lie, and what that weighs. */
   private near = {
@@ -57,7 +63,8 @@ export class Overlap {
     this.order = Int32Array.from(all.keys()).sort(
       (a, b) => (this.row[a] as number) - (this.row[b] as number),
     );
-    this.tallest = Math.max(...stock.all.map(({ rows }) => rows));
+    this.tall = Int32Array.from(stock.all, ({ rows }) => rows);
+    this.tallest = Math.max(...this.tall);
     for (let copy = 0; copy < this.length; copy += 1) this.measure(copy);
   }
 
@@ -70,7 +77,8 @@ export class Overlap {
     const along = Math.min(step + 1, clear.starts.length - 1 - step) * this.stock.height;
     let deepest = 0;
     for (let at = clear.starts[step] as number; at < (clear.starts[step + 1] as number); at += 1) {
-      const [from, to] = [clear.from[at] as number, clear.to[at] as number];
+      const from = clear.from[at] as number;
+      const to = clear.to[at] as number;
       if (from < across && across < to)
         deepest = Math.max(deepest, Math.min(across - from, to - across, along));
     }
@@ -108,8 +116,10 @@ export class Overlap {
     const deepest = this.depth.reduce((most, depth) => Math.max(most, depth), 0);
     if (deepest === 0) return;
     for (let at = 0; at < this.depth.length; at += 1) {
-      const [depth, weight] = [this.depth[at] as number, this.weight[at] as number];
-      this.weight[at] = depth > 0 ? weight * (1.2 + 0.8 * (depth / deepest)) : Math.max(1, weight * 0.95);
+      const depth = this.depth[at] as number;
+      const weight = this.weight[at] as number;
+      this.weight[at] =
+        depth > 0 ? weight + LEAST_MORE + (1 - LEAST_MORE) * (depth / deepest) : Math.max(1, weight * LESS);
     }
   }
 
@@ -135,7 +145,8 @@ export class Overlap {
 
   /** Where in the order the copies begin that start in a row or behind it. */
   private firstFrom(start: number): number {
-    let [low, high] = [0, this.count];
+    let low = 0;
+    let high = this.count;
     while (low < high) {
       const middle = (low + high) >> 1;
       if ((this.row[this.order[middle] as number] as number) < start) low = middle + 1;
@@ -146,33 +157,35 @@ export class Overlap {
 
   /** Collects what is in a copy's way as a shape in a row. @returns how much there is */
   private gather(copy: number, shape: number, row: number): number {
-    const { stock, order } = this;
-    const { rows } = stock.all[shape] as Shape;
+    const { stock, order, tall, row: begins } = this;
+    const end = row + (tall[shape] as number);
+    let near = this.near;
     let count = 0;
-    for (let at = this.firstFrom(row - this.tallest); at < this.count; at += 1) {
+    for (let at = this.firstFrom(row - this.tallest + 1); at < this.count; at += 1) {
       const other = order[at] as number;
-      const start = this.row[other] as number;
-      if (start >= row + rows) break;
+      const start = begins[other] as number;
+      if (start >= end) break;
       const own = this.shape[other] as number;
-      if (other === copy || start + (stock.all[own] as Shape).rows <= row) continue;
+      if (start + (tall[own] as number) <= row || other === copy) continue;
       const { starts, from, to, before } = stock.clear(own, shape);
       const step = row - start + before;
       const along = Math.min(step + 1, starts.length - 1 - step) * stock.height;
       const origin = this.x[other] as number;
       const weight = this.weight[copy * this.count + other] as number;
-      for (let each = starts[step] as number; each < (starts[step + 1] as number); each += 1) {
-        if (count === this.near.from.length) this.widen();
-        this.near.from[count] = (from[each] as number) + origin;
-        this.near.to[count] = (to[each] as number) + origin;
-        this.near.along[count] = along;
-        this.near.weight[count] = weight;
+      const last = starts[step + 1] as number;
+      for (let each = starts[step] as number; each < last; each += 1) {
+        if (count === near.from.length) near = this.widen();
+        near.from[count] = (from[each] as number) + origin;
+        near.to[count] = (to[each] as number) + origin;
+        near.along[count] = along;
+        near.weight[count] = weight;
         count += 1;
       }
     }
     return count;
   }
 
-  private widen(): void {
+  private widen(): typeof this.near {
     const twice = (values: Float64Array): Float64Array<ArrayBuffer> => {
       const wider = new Float64Array(2 * values.length);
       wider.set(values);
@@ -180,6 +193,7 @@ export class Overlap {
     };
     const { from, to, along, weight } = this.near;
     this.near = { from: twice(from), to: twice(to), along: twice(along), weight: twice(weight) };
+    return this.near;
   }
 
   spots(): Spot[] {
@@ -219,12 +233,14 @@ export class Overlap {
   private costAt(x: number, count: number, limit: number): number {
     const { from, to, along, weight } = this.near;
     let cost = 0;
-    for (let at = 0; at < count && cost < limit; at += 1) {
+    for (let at = 0; at < count; at += 1) {
       const before = x - (from[at] as number);
+      if (before <= 0) continue;
       const behind = (to[at] as number) - x;
-      if (before > 0 && behind > 0)
-        cost += (weight[at] as number) * Math.min(before, behind, along[at] as number);
+      if (behind <= 0) continue;
+      cost += (weight[at] as number) * Math.min(before, behind, along[at] as number);
+      if (cost >= limit) return limit;
     }
-    return Math.min(cost, limit);
+    return cost;
   }
 }

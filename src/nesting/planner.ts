@@ -1,8 +1,10 @@
 import { seededRandom } from '../units';
 import { binsOf } from './bins';
-import { decode, type Sequence } from './decode';
+import type { Sequence } from './decode';
+import type { Layout } from './layout';
 import { planOf } from './plan';
 import type { OutlinePlan, OutlineProblem } from './problem';
+import { Sequences } from './sequences';
 import type { Shape } from './shape';
 import { Squeeze } from './squeeze';
 import { type Stock, stockOf } from './stock';
@@ -40,26 +42,33 @@ const MEASURES: readonly ((shape: Shape) => number)[] = [
   ({ width, length }) => width * length,
 ];
 
-/** The sequences that are built first. */
-const firstOf = (problem: OutlineProblem, stock: Stock): Sequence[] =>
-  LEANINGS.flatMap((leaning) =>
-    MEASURES.map((measure) => ({ pieces: ordered(problem, stock, measure), leaning })),
-  );
+/** The sequences that are built first, and before them one that takes little time. */
+function firstOf(problem: OutlineProblem, stock: Stock): Sequence[] {
+  const all = MEASURES.map((measure) => ordered(problem, stock, measure));
+  const [byLonger] = all;
+  return [
+    ...(byLonger ? [{ pieces: byLonger, leaning: 1, turns: 'first' as const }] : []),
+    ...LEANINGS.flatMap((leaning) => all.map((pieces) => ({ pieces, leaning, turns: 'all' as const }))),
+  ];
+}
 
 /** Begins to lay out. */
 export function createOutlinePlanner(problem: OutlineProblem, seed: number): OutlinePlanner {
   const stock = stockOf(problem, binsOf(problem), ROW);
   const random = seededRandom(seed);
-  const first = firstOf(problem, stock);
-  let best = decode(stock, first.shift() as Sequence);
+  const sequences = new Sequences(stock, firstOf(problem, stock), random);
+  let best = sequences.next() as Layout;
   let squeeze: Squeeze | null = null;
   let iterations = 1;
 
   const improve = (): boolean => {
-    const sequence = first.shift();
+    let found = squeeze ? null : sequences.next();
     // Film that has no room for all has none to lose.
-    if (!sequence && best.left === 0 && best.bins.length > 0) squeeze ??= new Squeeze(stock, best, random);
-    const found = sequence ? decode(stock, sequence) : squeeze?.step();
+    if (!found && best.left === 0 && best.bins.length > 0) {
+      squeeze ??= new Squeeze(stock, best, random);
+      found = squeeze.step();
+      if (squeeze.isSpent) squeeze = null;
+    }
     iterations += 1;
     if (!found || found.cost >= best.cost) return false;
     best = found;

@@ -1,4 +1,4 @@
-import { areaOf, type Ring, turned } from '../outlines';
+import { areaOf, type Ring, turned, turnOf } from '../outlines';
 import { ARC, grown } from '../outlines/grown';
 
 /**
@@ -20,10 +20,41 @@ export interface Shape {
   readonly starts: Int32Array;
   readonly left: Int32Array;
   readonly right: Int32Array;
+  /** Each row has one interval, which meets those of the rows beside it: what such shapes may not do for each other is one interval too. */
+  readonly isPlain: boolean;
+  /** Rows in which it is widest, one of each third, and how wide there: film without so wide a stretch in them has no room for it. Two figures each. */
+  readonly probes: Int32Array;
+}
+
+/** Where a shape is widest, in each third of its rows. */
+function probesOf({ starts, left, right }: Pick<Shape, 'starts' | 'left' | 'right'>): Int32Array {
+  const rows = starts.length - 1;
+  const all = [0, 1, 2].flatMap((third) => {
+    let best = { row: 0, width: 0 };
+    for (let row = Math.floor((third * rows) / 3); row < Math.floor(((third + 1) * rows) / 3); row += 1) {
+      for (let at = starts[row] as number; at < (starts[row + 1] as number); at += 1) {
+        const width = (right[at] as number) - (left[at] as number);
+        if (width > best.width) best = { row, width };
+      }
+    }
+    return best.width > 0 ? [best.row, best.width] : [];
+  });
+  return Int32Array.from(all);
 }
 
 /** By how much an outline is grown on all sides for a gap, in micrometres: by more than its half, so that no round corner comes too near. Its box then begins so far before the outline's own. */
 export const growthOf = (gap: number): number => (gap > 0 ? gap / 2 + ARC : 0);
+
+const known = new WeakMap<readonly Ring[], Map<number, readonly Ring[]>>();
+
+/** An outline grown, once for all turns that it may lie in. */
+function grownOnce(outline: readonly Ring[], by: number): readonly Ring[] {
+  const own = known.get(outline) ?? new Map<number, readonly Ring[]>();
+  known.set(outline, own);
+  const rings = own.get(by) ?? grown(outline, by);
+  own.set(by, rings);
+  return rings;
+}
 
 /** Intervals that are kept apart: one that meets others is joined with them. */
 class Intervals {
@@ -44,8 +75,8 @@ class Intervals {
   }
 }
 
-/** The intervals of a line across that lie within an outline: between each two crossings of its edges. */
-function inside(rings: readonly Ring[], y: number, row: Intervals): void {
+/** Where a line across enters and leaves an outline, in turn. */
+function crossingsAt(rings: readonly Ring[], y: number): readonly number[] {
   const crossings: number[] = [];
   for (const ring of rings) {
     let [x0, y0] = [ring.at(-2) as number, ring.at(-1) as number];
@@ -55,10 +86,7 @@ function inside(rings: readonly Ring[], y: number, row: Intervals): void {
       [x0, y0] = [x1, y1];
     }
   }
-  crossings.sort((a, b) => a - b);
-  for (let at = 0; at + 1 < crossings.length; at += 2) {
-    row.add(crossings[at] as number, crossings[at + 1] as number);
-  }
+  return crossings.sort((a, b) => a - b);
 }
 
 /** What the edges of an outline take across in each row. */
@@ -95,20 +123,31 @@ export function shapeOf(
 ): Shape {
   const by = growthOf(gap);
   const lying = turned(outline, rotation);
-  const rings = grown(lying.rings, by).map((ring) =>
-    ring.map((value, at) => value + by + (at % 2 === 1 ? behind : 0)),
+  const { cos, sin } = turnOf(rotation);
+  const [across, down] = [lying.origin.x + by, lying.origin.y + by + behind];
+  const rings = grownOnce(outline, by).map((ring) =>
+    ring.map((value, at) =>
+      at % 2 === 0
+        ? value * cos - (ring[at + 1] as number) * sin + across
+        : (ring[at - 1] as number) * sin + value * cos + down,
+    ),
   );
   const [width, length] = [lying.width + 2 * by, behind + lying.length + 2 * by];
   const rows = Array.from({ length: Math.max(1, Math.ceil(length / height - 1e-9)) }, () => new Intervals());
-  rows.forEach((row, at) => {
-    inside(rings, at * height, row);
-    inside(rings, (at + 1) * height, row);
-  });
+  for (let line = 0; line <= rows.length; line += 1) {
+    const crossings = crossingsAt(rings, line * height);
+    for (let at = 0; at + 1 < crossings.length; at += 2) {
+      for (const row of [rows[line - 1], rows[line]])
+        row?.add(crossings[at] as number, crossings[at + 1] as number);
+    }
+  }
   edges(rings, rows, height);
   const starts = new Int32Array(rows.length + 1);
   rows.forEach((row, at) => {
     starts[at + 1] = (starts[at] as number) + row.from.length;
   });
+  const left = Int32Array.from(rows.flatMap((row) => row.from.map((from) => Math.floor(from))));
+  const right = Int32Array.from(rows.flatMap((row) => row.to.map((to) => Math.ceil(to))));
   return {
     piece,
     rotation,
@@ -117,7 +156,15 @@ export function shapeOf(
     rows: rows.length,
     area: areaOf(outline),
     starts,
-    left: Int32Array.from(rows.flatMap((row) => row.from.map((from) => Math.floor(from)))),
-    right: Int32Array.from(rows.flatMap((row) => row.to.map((to) => Math.ceil(to)))),
+    left,
+    right,
+    probes: probesOf({ starts, left, right }),
+    isPlain:
+      rows.every(({ from }) => from.length === 1) &&
+      left.every(
+        (from, row) =>
+          row === 0 ||
+          (from < (right[row - 1] as number) && (left[row - 1] as number) < (right[row] as number)),
+      ),
   };
 }

@@ -5,12 +5,12 @@ import type { Shape } from './shape';
 import type { Stock } from './stock';
 
 /** By which share the film is made shorter: at first and at most, by how much more after it went well and less after it was too much, at least. */
-const SHARES = { first: 0.01, more: 1.3, less: 0.6, least: 0.001 };
+const SHARES = { first: 0.01, more: 1.3, less: 0.5, least: 0.001 };
 /** Rounds without less overlap after which a try is given up. */
-const PATIENCE = 40;
+const PATIENCE = 30;
 /** Tries, each from where copies overlapped least with some of them swapped, after which a film is held to be too short. */
-const TRIES = 6;
-const SWAPS = 2;
+const TRIES = 2;
+const SWAPS = 1;
 /** A round has less overlap than before if it has at most so much of it. */
 const LESS = 0.98;
 
@@ -35,6 +35,7 @@ export class Squeeze {
   private least: { readonly total: number; readonly spots: readonly Spot[] } | null = null;
   private calm = 0;
   private tries = 0;
+  private spent = false;
 
   constructor(stock: Stock, layout: Layout, random: () => number) {
     this.stock = stock;
@@ -43,10 +44,14 @@ export class Squeeze {
     this.overlap = this.laying(this.shorten());
   }
 
+  /** Whether even the least film was too much to take away. */
+  get isSpent(): boolean {
+    return this.spent || this.stretches.length === 0;
+  }
+
   /** Moves one copy. @returns a shorter layout, where this has come to be one */
   step(): Layout | null {
-    // There is no less film than this.
-    if (this.stretches.length === 0) return null;
+    if (this.isSpent) return null;
     const copy = this.next();
     if (copy === null) return this.end();
     if (this.overlap.costOf(copy) > 0)
@@ -83,6 +88,7 @@ export class Squeeze {
       this.begin(this.swapped(this.least.spots));
       return null;
     }
+    this.spent = !isDone && this.share === SHARES.least;
     this.share = isDone
       ? Math.min(SHARES.first, this.share * SHARES.more)
       : Math.max(SHARES.least, this.share * SHARES.less);

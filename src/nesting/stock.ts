@@ -41,6 +41,8 @@ const acrossAll = (left: number, right: number, rows: number, height: number): S
   starts: Int32Array.from({ length: rows + 1 }, (_, row) => row),
   left: new Int32Array(rows).fill(left - 1),
   right: new Int32Array(rows).fill(right + 1),
+  isPlain: true,
+  probes: new Int32Array(0),
 });
 
 /** Stretches of a roll that no copy may lie in: where nothing may be printed, and around knife lines that are drawn. */

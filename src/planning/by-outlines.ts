@@ -23,7 +23,7 @@ import { angleOf, degreesOf, mayLieAt, um } from '../units';
 /** Copies laid out by outlines are at least so far apart, micrometres: of two that touch it cannot be told whether they overlap. */
 const LEAST_GAP = um(20);
 /** Of so many iterations one is of the boxes, which take less time. */
-const SHARE = 8;
+const SHARE = 24;
 /** A copy that is left out counts for more than any film. */
 const LEFT_OUT = 1e13;
 

@@ -94,6 +94,22 @@ describe('the outline that copies are laid out by', () => {
     );
   });
 
+  it('is one piece, so that the letters of a name do not fall apart when they are cut', () => {
+    const letters = Array.from({ length: 6 }, (_, at) =>
+      [0.17, 0, 0.17, 1, 0, 1, 0, 0].map((value, axis) =>
+        axis % 2 === 0 ? (at * 1) / 6 + value * (at === 5 ? 0.98 : 0.6) : value,
+      ),
+    );
+    const found = layoutOutline(letters, printed, pixels);
+    expect(found).toHaveLength(1);
+    const outside = difference(paths(letters, OUTLINE_STEPS), paths(found ?? [], 1), FillRule.NonZero);
+    expect(Math.abs(outside.reduce((sum, path) => sum + area(path), 0))).toBeLessThan(OUTLINE_STEPS * 4);
+    // What ties them takes little: five bars between strokes 10 to 20 mm apart.
+    const covered = paths(found ?? [], 1).reduce((sum, path) => sum + area(path), 0);
+    const ink = Math.abs(paths(letters, OUTLINE_STEPS).reduce((sum, path) => sum + area(path), 0));
+    expect(covered).toBeLessThan(1.15 * ink);
+  });
+
   it('holds rules and dots that are thinner than it is told finely, beside lines of many corners', () => {
     const share = fc.double({ min: 0.02, max: 0.98, noNaN: true });
     const thin = fc.double({ min: 0.0005, max: 0.01, noNaN: true });
