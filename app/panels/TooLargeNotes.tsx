@@ -13,6 +13,8 @@ export function TooLargeNotes({ tooLarge }: { tooLarge: Work['tooLarge'] }) {
         return words.tooWideFilm(shortLength(large.width, ways), shortLength(large.takes, ways));
       case 'span':
         return words.tooLargeSpan(large.span, shortLength(large.length, ways), ways);
+      case 'cap':
+        return words.capOnFlat(large.order?.code ?? '', large.transfer.name);
       case 'transfer':
         return words.tooLargeTransfer(large.order?.code ?? '', large.transfer.name);
     }

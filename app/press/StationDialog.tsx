@@ -71,6 +71,11 @@ export function StationDialog() {
             checked={record.oneClosing}
             onChange={(oneClosing) => set({ oneClosing })}
           />
+          <Tick
+            label={words.caps}
+            checked={record.press.caps}
+            onChange={(caps) => set({ press: { ...record.press, caps } })}
+          />
           {form.fields('perHour', 'hands', 'presses')}
           {form.fields('platenWidth', 'platenLength', 'large', 'ovenWidth', 'ovenLength')}
         </FieldGroup>

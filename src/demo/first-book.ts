@@ -19,7 +19,10 @@ function openDaily(start: Start): Start {
   ]);
   return {
     ...start,
-    settings: { ...start.settings, station: { ...station, hours: { ...station.hours, week } } },
+    settings: {
+      ...start.settings,
+      station: { ...station, press: { ...station.press, caps: true }, hours: { ...station.hours, week } },
+    },
   };
 }
 

@@ -102,6 +102,8 @@ export const stationSchema = z.object({
   press: z.object({
     count: z.int().check(z.minimum(0), z.maximum(20)),
     platen: area,
+    /** A curved platen for caps is there as well: no flat one takes them. */
+    caps: z.boolean(),
     /** A transfer is pressed as a large one when its longer side is at least so long. */
     large: size,
     warmUp: seconds,

@@ -45,7 +45,7 @@ export interface Work {
   readonly jobs: readonly Job[];
   readonly workers: readonly Worker[];
   readonly spans: readonly Span[];
-  /** Film wider than what it is cured on, spans larger than that, and transfers larger than the press. */
+  /** Film wider than what it is cured on, spans larger than that, and transfers that the press does not take. */
   readonly tooLarge: readonly TooLarge[];
 }
 
@@ -59,7 +59,8 @@ export type TooLarge =
     }
   | { readonly kind: 'span'; readonly run: Job['run']; readonly span: number; readonly length: Micrometres }
   | {
-      readonly kind: 'transfer';
+      /** Larger than the press, or on a cap, which no flat platen takes. */
+      readonly kind: 'transfer' | 'cap';
       readonly run: Job['run'];
       readonly transfer: LaidCopy['transfer'];
       readonly order: Job['order'];

@@ -1,5 +1,5 @@
-import type { LaidRun } from '../layout';
-import { groupOf, type PlaceName, placeNamed, type SizeGroup } from '../model';
+import type { LaidCopy, LaidRun } from '../layout';
+import { groupOf, type PlaceName, placeNamed, type RunView, type SizeGroup } from '../model';
 import { pressedOn } from './press-work';
 
 /** From the least to the most, in inches. */
@@ -40,6 +40,17 @@ export interface PressedPlace {
   readonly group: SizeGroup;
 }
 
+/** The place that a transfer is pressed at: that of the grid it comes from, or the one its name tells. */
+function placeOf(view: RunView, { id, name }: LaidCopy['transfer']): PlaceName | null {
+  const placement = view.placement[view.transfer[id]?.grid?.placement ?? ''];
+  return placeNamed(placement?.place ?? name);
+}
+
+/** Whether a copy goes on a cap: its place says so, or the garment it is dealt to. */
+export const isOnCap = (view: RunView, { id, transfer }: LaidCopy): boolean =>
+  placeOf(view, transfer) === 'cap' ||
+  placeNamed(view.garment[view.dealt().onto.get(id) ?? '']?.style ?? '') === 'cap';
+
 /**
  * The places that a run is pressed at, each with the groups of garments that get a print there and no other. A transfer that was listed
  * by hand tells both by its name, and is an adult's where it says nothing else.
@@ -49,8 +60,7 @@ export function placesPressed({ view, copies }: Pick<LaidRun, 'view' | 'copies'>
   const found = new Map<string, PressedPlace>();
   for (const { id, transfer } of copies.filter(pressedOn(view))) {
     const line = view.garment[onto.get(id) ?? ''];
-    const placement = view.placement[view.transfer[transfer.id]?.grid?.placement ?? ''];
-    const place = placeNamed(placement?.place ?? transfer.name);
+    const place = placeOf(view, transfer);
     const group = groupOf(line ?? { style: transfer.name, size: '' });
     if (place) found.set(`${place} ${group}`, { place, group });
   }

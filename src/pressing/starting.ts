@@ -231,6 +231,7 @@ export const startingStation = (
   press: {
     count: 1,
     platen: platens[unit],
+    caps: false,
     large: larges[unit],
     warmUp: fromMinutes(12),
     rise: asSeconds(3),

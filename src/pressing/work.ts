@@ -1,12 +1,13 @@
 import { copiesWithin, runSpans, uprightSize } from '../cutting';
 import type { LaidCopy, LaidRun } from '../layout';
-import type { Station } from '../model';
+import type { RunView, Station } from '../model';
 import { fail, ok, type Result } from '../units';
 import { Builder, byHand, type WorkSource } from './builder';
 import { platenClosings } from './closings';
 import { apartWork, cureWork, cutPartsOf, filmWork } from './film-work';
 import type { Job, TooLarge, Work, Worker } from './jobs';
 import { fitsOn } from './loads';
+import { isOnCap } from './measures';
 import { packWork } from './pack-work';
 import { pressedOn, pressWork } from './press-work';
 import type { Resource } from './schedule';
@@ -52,14 +53,20 @@ function readyWork({ station, build, use }: WorkSource): number {
   return build.add({ key: 'ready', kind: 'ready' }, { duration, uses, after: [] });
 }
 
-/** Transfers larger than the press, each once. */
-function tooLargeFor({ press }: Station, pressed: readonly LaidCopy[], run: Job['run']): TooLarge[] {
+/** Transfers that the press does not take, each once: those larger than it, and those on caps where no platen is made for these. */
+function tooLargeFor(
+  view: RunView,
+  { press }: Station,
+  pressed: readonly LaidCopy[],
+  run: Job['run'],
+): TooLarge[] {
   const seen = new Set<string>();
   return pressed.flatMap((copy): TooLarge[] => {
     const { width, height } = uprightSize(copy);
-    if (seen.has(copy.transfer.id) || fitsOn({ width, length: height }, press.platen)) return [];
+    const isCap = !press.caps && isOnCap(view, copy);
+    if (seen.has(copy.transfer.id) || (!isCap && fitsOn({ width, length: height }, press.platen))) return [];
     seen.add(copy.transfer.id);
-    return [{ kind: 'transfer', run, transfer: copy.transfer, order: copy.order }];
+    return [{ kind: isCap ? 'cap' : 'transfer', run, transfer: copy.transfer, order: copy.order }];
   });
 }
 
@@ -106,7 +113,7 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
     jobs,
     workers,
     spans,
-    tooLarge: [...tooLarge, ...tooLargeFor(station, pressed, build.run)],
+    tooLarge: [...tooLarge, ...tooLargeFor(view, station, pressed, build.run)],
   });
 }
 

@@ -53,6 +53,7 @@ const shipped = {
   '40-fabrics.ts': '7179f1b6f48fcffa15c05fe80f52175afa279152cddee6221eb192fdb0b67708',
   '41-true-times.ts': '65b511ebfb4b3726b49ac035ff771dd768e361bf173ef19b8fa1defe4c509a35',
   '42-sizes.ts': '5ca6ac45752ccb2d943a493d2bcb95ad9c336e9af281103485cebf24f863e01b',
+  '43-caps.ts': '91c0d0743cadf17e0c5c1db5276f57f64eef4985ab00bb1c4fe3afc829f586a8',
   'stored.ts': '521b36949643db86ab41a1f8f81e07c874feccec408a8406320ebcc749fe44c7',
 } as const;
 

@@ -941,6 +941,27 @@ describe('migration', () => {
       });
   });
 
+  it('asks for a platen for caps from version 43 on', () => {
+    const station = (caps: object) => ({ press: { count: 1, ...caps } });
+    const run = (caps: object) => ({ state: 'locked', received: { station: station(caps) } });
+    const step = (caps: object) => {
+      const back = [{ op: 'add', path: ['run', 'r'], value: run(caps) }];
+      return { redo: back, undo: back };
+    };
+    const stored = new Map<string, unknown>([
+      ['settings/shop', { station: station({}) }],
+      ['run/r', run({})],
+      ['step/1', step({})],
+      other,
+    ]);
+    expect(Object.fromEntries(migrate(stored, 42) ?? [])).toEqual({
+      'settings/shop': { station: station({ caps: false }) },
+      'run/r': run({ caps: false }),
+      'step/1': step({ caps: false }),
+      [other[0]]: other[1],
+    });
+  });
+
   it('allows for rest from version 41 on where the shop put in no time of its own, and knows who ticked', () => {
     const handling = {
       cutOff: 30,
@@ -1048,9 +1069,9 @@ describe('migration', () => {
         other,
       ]);
       expect(Object.fromEntries(migrate(stored, 37) ?? [])).toEqual({
-        'settings/shop': { unit, station: station({ large }) },
-        'run/r': run({ large: 200_000 }),
-        'step/1': step({ large: 200_000 }),
+        'settings/shop': { unit, station: station({ large, caps: false }) },
+        'run/r': run({ large: 200_000, caps: false }),
+        'step/1': step({ large: 200_000, caps: false }),
         [other[0]]: other[1],
       });
     }

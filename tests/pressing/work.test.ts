@@ -214,6 +214,18 @@ describe('the work of a run', () => {
     },
   );
 
+  it('names what goes on caps, unless there is a platen for these', () => {
+    const onCaps = edited(laidBook, (draft) => {
+      const own = draft.transfer[tag];
+      if (own) own.name = 'badge, cap';
+    });
+    const station = startingStation('C');
+    const toldWith = (caps: boolean) =>
+      workIn(onCaps, { press: { ...station.press, caps } }).tooLarge.map(({ kind }) => kind);
+    expect(toldWith(false)).toEqual(['cap']);
+    expect(toldWith(true)).toEqual([]);
+  });
+
   it('names an order that will be late', () => {
     const due = edited(laidBook, (draft) => {
       editOrder(draft, order, { due: '2026-11-25' as LocalDate, dueTime: '08:10' });

@@ -143,6 +143,8 @@ export const film = {
     `This film is ${width} wide, and what it is cured on takes ${takes} at most. Cure it in parts, or choose narrower film.`,
   tooLargeSpan: (span: number, length: string, ways: Ways) =>
     `Span ${whole(span + 1, ways)} (${length}) is larger than what it is cured on. Allow shorter spans, or cure it in parts.`,
+  capOnFlat: (code: string, name: string) =>
+    `${code} ${name} goes on caps, which no flat platen takes. Say in “Equipment” if there is a platen for caps.`,
   tooLargeTransfer: (code: string, name: string) =>
     `${code} ${name} is larger than the press. It has to be pressed in two goes, or made smaller.`,
   costOpens: (cost: string) => `${cost}: what the run costs`,

@@ -19,6 +19,7 @@ export const station = {
   presses: 'Presses',
   platenWidth: 'Platen, width',
   platenLength: 'Platen, length',
+  caps: 'There is a curved platen for caps',
   large: 'A transfer is large from',
   largeHint: 'Its longer side. Recipes give small and large transfers their own seconds.',
   pressWarmUp: 'Press’s warm-up',

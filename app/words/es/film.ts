@@ -146,6 +146,8 @@ export const film: Words['film'] = {
     `Esta película mide ${width} de ancho, y donde se cura caben ${takes} como mucho. Hay que curarla por partes, o elegir otra más estrecha.`,
   tooLargeSpan: (span, length, ways) =>
     `El tramo ${whole(span + 1, ways)} (${length}) es mayor que aquello en lo que se cura. Hay que permitir tramos más cortos, o curarlo por partes.`,
+  capOnFlat: (code, name) =>
+    `${code} ${name} va en gorras, que ninguna placa plana acepta. Hay que decir en «Máquinas» si hay una placa para gorras.`,
   tooLargeTransfer: (code, name) =>
     `${code} ${name} es mayor que la plancha. Hay que plancharlo en dos veces, o hacerlo más pequeño.`,
   costOpens: (cost) => `${cost}: lo que cuesta la tirada`,

@@ -19,6 +19,7 @@ export const station: Words['station'] = {
   presses: 'Planchas',
   platenWidth: 'Placa, ancho',
   platenLength: 'Placa, largo',
+  caps: 'Hay una placa curva para gorras',
   large: 'Un transfer es grande desde',
   largeHint: 'Su lado más largo. Las recetas dan sus propios segundos a transfers pequeños y grandes.',
   pressWarmUp: 'Calentamiento de la plancha',

@@ -39,6 +39,7 @@ import { tellJobs } from './39-jobs';
 import { tellFabrics } from './40-fabrics';
 import { timeTruly } from './41-true-times';
 import { widenSizes } from './42-sizes';
+import { askForCaps } from './43-caps';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -86,6 +87,7 @@ const migrations: readonly Migration[] = [
   tellFabrics,
   timeTruly,
   widenSizes,
+  askForCaps,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;
