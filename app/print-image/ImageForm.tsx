@@ -7,6 +7,7 @@ import {
   fitsTiff,
   framesOf,
   imageOf,
+  LONGEST_PAGE,
   PPI,
   type PrintImage,
   type Scope,
@@ -22,7 +23,7 @@ import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useAllWords } from '../words';
-import { finePercent, rulerLength, spoken, whole as wholeText } from '../words/format';
+import { filmLength, finePercent, rulerLength, spoken, whole as wholeText } from '../words/format';
 import { Outcome } from './Outcome';
 import { type NamedImage, printImages } from './printing';
 import { useScopes } from './scopes';
@@ -141,7 +142,7 @@ export function ImageForm({ run }: { run: LaidRun }) {
         <Feed settings={settings} onFeed={(feedCorrected) => set({ feedCorrected })} />
       </div>
       {printImage.form !== 'png' && images.some(({ form }) => form === 'png') && (
-        <p className="care small">{words.tooLarge[printImage.form]}</p>
+        <p className="care small">{words.tooLarge[printImage.form](filmLength(LONGEST_PAGE, ways))}</p>
       )}
       <White settings={settings} onChange={set} onRead={setRead} />
       <Marks

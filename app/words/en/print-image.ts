@@ -36,8 +36,10 @@ export const printImage = {
   form: 'File',
   forms: { png: 'PNG', pdf: 'PDF, one page of true size', tiff: 'TIFF' },
   tooLarge: {
-    pdf: 'A PDF page holds up to 5.08 m and 60 million pixels. What is larger is saved as PNG; save one span at a time for PDF.',
-    tiff: 'A TIFF holds up to 4 GB, some 850 million pixels. What is larger is saved as PNG; save one span at a time for TIFF.',
+    pdf: (longest: string) =>
+      `A PDF page holds up to ${longest} and 60 million pixels. What is larger is saved as PNG; save one span at a time for PDF.`,
+    tiff: () =>
+      'A TIFF holds up to 4 GB, some 850 million pixels. What is larger is saved as PNG; save one span at a time for TIFF.',
   },
   whiteTitle: 'White ink',
   white: 'Save the white too, choked',

@@ -35,8 +35,10 @@ export const printImage: Words['printImage'] = {
   form: 'Archivo',
   forms: { png: 'PNG', pdf: 'PDF, una página a tamaño real', tiff: 'TIFF' },
   tooLarge: {
-    pdf: 'Una página PDF admite hasta 5,08 m y 60 millones de píxeles. Lo que es mayor se guarda como PNG; para PDF hay que guardar los tramos de uno en uno.',
-    tiff: 'Un TIFF admite hasta 4 GB, unos 850 millones de píxeles. Lo que es mayor se guarda como PNG; para TIFF hay que guardar los tramos de uno en uno.',
+    pdf: (longest) =>
+      `Una página PDF admite hasta ${longest} y 60 millones de píxeles. Lo que es mayor se guarda como PNG; para PDF hay que guardar los tramos de uno en uno.`,
+    tiff: () =>
+      'Un TIFF admite hasta 4 GB, unos 850 millones de píxeles. Lo que es mayor se guarda como PNG; para TIFF hay que guardar los tramos de uno en uno.',
   },
   whiteTitle: 'Tinta blanca',
   white: 'Guardar también el blanco, contraído',

@@ -12,7 +12,7 @@ import type { Slant } from './slant';
 export const PPI = { least: 150, start: 300, most: 720 } as const;
 
 /** A page of PDF is no longer than 14,400 points (ISO 32000-1, annex C). */
-const LONGEST_PAGE = 200 * fromInches(1);
+export const LONGEST_PAGE = fromInches(200);
 /** Its pixels are held in memory, compressed, until all of them are there. */
 const MOST_PDF_PIXELS = 60_000_000;
 

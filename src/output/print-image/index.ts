@@ -6,6 +6,7 @@ export {
   fitsTiff,
   type ImageChoice,
   imageOf,
+  LONGEST_PAGE,
   type MarkBox,
   PPI,
   type PrintImage,
