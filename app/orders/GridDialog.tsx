@@ -15,7 +15,7 @@ import {
   startingWidths,
   widthFor,
 } from '../../src/model';
-import { keysOf, um } from '../../src/units';
+import { fromMm, keysOf, type Micrometres, toMm, um } from '../../src/units';
 import { FabricCell } from '../panels/FabricChoice';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
@@ -30,9 +30,13 @@ import { act, useShop } from '../store/shop';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
 import { useAllWords } from '../words';
-import { typedLength, whole as wholeText } from '../words/format';
+import { typedLength, type Ways, whole as wholeText } from '../words/format';
 import { name, type Sized, sizeAsTyped } from './entries';
 import './orders.css';
+
+/** A width to start with as the shop's tape has it: in a metric shop to 5 mm. */
+const native = (width: Micrometres, { unit }: Ways): Micrometres =>
+  unit === 'in' ? width : fromMm(5 * Math.round(toMm(width) / 5));
 
 const MOST_GARMENTS = 9999;
 const garmentCount = whole(0, MOST_GARMENTS, ({ orders }, ways) =>
@@ -186,7 +190,7 @@ function Placements({
   const [place, setPlace] = useState<PlaceName>('front');
   const widthsOf = (name: PlaceName): PlacementFields['widths'] => {
     const width = (group: SizeGroup) => {
-      const length = startingWidths[name][group];
+      const length = native(startingWidths[name][group], ways);
       return { width: length, typed: `${typedLength(length, ways)} ${ways.unit}` };
     };
     return { adult: width('adult'), youth: width('youth'), toddler: width('toddler') };
@@ -293,7 +297,7 @@ function PlacementRow({ placement, garments }: { placement: Placement; garments:
       <SizeWidths placement={placement} garments={garments} onChange={(own) => edit({ sizes: own })} />
       <p className="quiet small">
         {sizes
-          .map(({ typed, count, sizes: served }) => words.printed(typed, count, served.join(' '), reader))
+          .map(({ typed, count, sizes: served }) => words.printed(typed, count, served.join(', '), reader))
           .join(' · ')}
       </p>
       {sizes.map(

@@ -4,6 +4,7 @@ import { OrderCode } from '../parts/OrderCode';
 import { stationOf, useWays } from '../store/selectors';
 import { useAllWords } from '../words';
 import { bothDegrees, rulerLength, spoken } from '../words/format';
+import { fabricName } from './recipe-line';
 
 /** How this run is cured and pressed: a line a fabric, its cautions, and how a cure should look. */
 export function HowTo({ run }: { run: LaidRun }) {
@@ -42,7 +43,7 @@ export function HowTo({ run }: { run: LaidRun }) {
               {orders.map(({ id, code, tint }) => (
                 <OrderCode key={id} code={code} tint={tint} />
               ))}{' '}
-              {fabric === null ? words.untold : words.fabrics[fabric]}
+              {fabricName(fabric, words)}
             </p>
             <p>
               <b>{words.line(values, bothDegrees(values.temperature, unit, ways.locale), ways)}</b>

@@ -1,18 +1,20 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { fewestGarments, tallyByTransfer } from '../../src/cutting';
-import type { LaidCopy } from '../../src/layout';
-import { garmentsByOrder } from '../../src/model';
-import { sum } from '../../src/units';
+import type { LaidCopy, LaidRun } from '../../src/layout';
+import { garmentsByOrder, restBeside } from '../../src/model';
+import { fabricOfCopy, garmentsPressed } from '../../src/pressing';
+import { type Fabric, sum } from '../../src/units';
 import { ShopMark } from '../panels/shop-mark/ShopMark';
 import { Button } from '../parts/Button';
-import { settingsOrFirst, useBeyond, useWays } from '../store/selectors';
+import { settingsOrFirst, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
-import { useAllWords } from '../words';
-import { area, dayAndTime, dueDay, whole } from '../words/format';
+import { useAllWords, type Words } from '../words';
+import { area, dayAndTime, dueDay, type Ways, whole } from '../words/format';
 import { Card } from './Card';
 import { garmentName } from './garment-name';
 import { Boxes, type CardProps, ordersOn } from './RunCard';
+import { recipeLine } from './recipe-line';
 import { sheetsOfSlips } from './slips';
 
 /** The blanks of every order on the run, to be taken from the store. */
@@ -21,6 +23,8 @@ export function PickList({ run, paper, made }: CardProps) {
   const ways = useWays();
   const { view } = run;
   const garments = garmentsByOrder(view);
+  const { takes } = view.dealt();
+  const restOf = useRest(run);
   const spoilage = useShop(({ book }) => book.spoilage);
   const spoiled = Object.values(spoilage).filter((each) => each.run === run.id && each.garment);
   const orders = ordersOn(run).filter(({ order }) => view.order[order.id]?.wants !== 'transfers');
@@ -31,20 +35,24 @@ export function PickList({ run, paper, made }: CardProps) {
       facts={<p>{dayAndTime(made.toISOString(), ways)}</p>}
     >
       {orders.map(({ order, copies }) => {
-        const own = garments.get(order.id) ?? [];
+        const lines = garments.get(order.id) ?? [];
+        const own = lines.filter(({ id }) => (takes.get(id) ?? 0) > 0);
         const ids = new Set<string>(copies.map(({ id }) => id));
         const again = spoiled.filter(({ copy }) => ids.has(copy)).length;
+        const rest = words.rest(restOf(order.id), ways);
         return (
           <section key={order.id} className="pick">
             <h3>
               {order.code} <span>{order.name}</span>
             </h3>
+            {rest !== '' && <p>{rest}</p>}
             {own.map((garment) => (
               <p key={garment.id}>
-                ☐ <b>{whole(garment.count, ways)}</b> × {garmentName(garment, press)}
+                ☐ <b>{whole(takes.get(garment.id) ?? 0, ways)}</b> × {garmentName(garment, press)}
               </p>
             ))}
-            {own.length === 0 && (
+            {lines.length > 0 && own.length === 0 && <p>{words.allTaken}</p>}
+            {lines.length === 0 && (
               <p>
                 ☐{' '}
                 {words.garmentsAtLeast(
@@ -65,11 +73,43 @@ export function PickList({ run, paper, made }: CardProps) {
   );
 }
 
+/** The fabrics that transfers are sold for most, where nobody has told theirs (common practice, no source). */
+const SOLD_FOR: readonly Fabric[] = ['cotton', 'blend', 'polyester'];
+
+/** How transfers that are sold alone are pressed, on each fabric that they are for. */
+function pressLines(
+  run: LaidRun,
+  copies: readonly LaidCopy[],
+  words: Words['cards'],
+  press: Words['press'],
+  ways: Ways,
+): string[] {
+  const fabrics = new Set(
+    copies.flatMap((copy): readonly Fabric[] => {
+      const fabric = fabricOfCopy(run, copy);
+      return fabric === null ? SOLD_FOR : [fabric];
+    }),
+  );
+  return [
+    ...[...fabrics].map((fabric) =>
+      words.pressOn(press.fabrics[fabric], recipeLine(run, fabric, press, ways)),
+    ),
+    words.pressTry,
+  ];
+}
+
+/** What of each order on a run comes with others. */
+const useRest = ({ view: { run } }: LaidRun) => {
+  const book = useShop((shop) => shop.book);
+  return useMemo(() => restBeside(book, run), [book, run]);
+};
+
 const SLIPS_ON_PAGE = 8;
 
 /** How the customer keeps the print: a slip an order, several on a page to be cut apart. */
 export function CareSlips({ run, paper }: CardProps) {
-  const { cards: words } = useAllWords();
+  const { cards: words, press } = useAllWords();
+  const ways = useWays();
   const { order: orders } = run.view;
   const all = ordersOn(run);
   const pages = Array.from({ length: Math.ceil(all.length / SLIPS_ON_PAGE) }, (_, page) =>
@@ -77,11 +117,14 @@ export function CareSlips({ run, paper }: CardProps) {
   );
   return pages.map((slips) => (
     <article key={slips[0]?.order.id} className="card-page slips" data-paper={paper}>
-      {slips.map(({ order }) => (
+      {slips.map(({ order, copies }) => (
         <section key={order.id}>
           <h3>{order.name}</h3>
           <ul>
-            {(orders[order.id]?.wants === 'transfers' ? words.transferCare : words.care).map((line) => (
+            {(orders[order.id]?.wants === 'transfers'
+              ? [...pressLines(run, copies, words, press, ways), ...words.transferCare]
+              : words.care
+            ).map((line) => (
               <li key={line}>{line}</li>
             ))}
           </ul>
@@ -100,22 +143,28 @@ export function PackingSlips({ run, paper, made }: CardProps) {
   const ways = useWays();
   const { view } = run;
   const garments = garmentsByOrder(view);
+  const onRun = garmentsPressed(view, run.copies);
+  const linesOn = ({ id }: LaidCopy['order']) =>
+    (garments.get(id) ?? []).filter((line) => (onRun.get(line.id) ?? 0) > 0);
   const [bags, setBags] = useState<Readonly<Record<string, number>>>({});
   const orders = ordersOn(run);
   const book = useShop((shop) => shop.book);
-  const beyondOf = useBeyond(run.id);
+  const restOf = useRest(run);
   const { letterhead } = settingsOrFirst(book);
   const slips = orders.flatMap(({ order, copies }) => {
     const of = bags[order.id] ?? 1;
     return Array.from({ length: of }, (_, index) => ({ order, copies, bag: index + 1, of }));
   });
   const isWhole = ({ id }: LaidCopy['order']) => {
-    const { waiting, elsewhere } = beyondOf(id);
-    return waiting + elsewhere === 0;
+    const { came, follows, waiting } = restOf(id);
+    return came.length + follows.length + waiting === 0;
   };
   const linesOf = ({ order, copies }: (typeof slips)[number]) =>
     sum(tallyByTransfer(copies).map(({ numbers }) => Math.max(2, Math.ceil(numbers.length / BESIDE)))) +
-    (garments.get(order.id) ?? []).length +
+    linesOn(order).length +
+    (view.order[order.id]?.wants === 'transfers'
+      ? 3 * pressLines(run, copies, words, press, ways).length
+      : 0) +
     (isWhole(order) ? 0 : 2);
   const headOf = ({ order, bag, of }: (typeof slips)[number]) => ({
     title: (
@@ -129,7 +178,7 @@ export function PackingSlips({ run, paper, made }: CardProps) {
     const record = view.order[order.id];
     return (
       <>
-        {!isWhole(order) && <p>{press.beyond(beyondOf(order.id), ways)}</p>}
+        {!isWhole(order) && <p>{words.rest(restOf(order.id), ways)}</p>}
         {record?.contact && <p>{record.contact}</p>}
         {record?.due && (
           <p>
@@ -147,9 +196,13 @@ export function PackingSlips({ run, paper, made }: CardProps) {
             </li>
           ))}
         </ul>
-        {(garments.get(order.id) ?? []).map(({ id, style, colour, size, count }) => (
-          <p key={id}>{words.garment([style, colour, size].filter(Boolean).join(', '), count, ways)}</p>
+        {linesOn(order).map((garment) => (
+          <p key={garment.id}>
+            {words.garmentPart(garmentName(garment, press), onRun.get(garment.id) ?? 0, garment.count, ways)}
+          </p>
         ))}
+        {record?.wants === 'transfers' &&
+          pressLines(run, copies, words, press, ways).map((line) => <p key={line}>{line}</p>)}
         <p>
           ☐ {record?.wants === 'transfers' ? words.flatAndDry : words.stretched} · ☐ {words.counted}
         </p>

@@ -7,6 +7,7 @@ import {
   cureRecipe,
   fabricOfCopy,
   fabricsOn,
+  garmentsPressed,
   isDusty,
   platenClosings,
   pressedTogether,
@@ -20,6 +21,7 @@ import { area, bothDegrees, dayAndTime, dueDay, rulerLength, spoken } from '../w
 import { Card } from './Card';
 import { garmentName } from './garment-name';
 import { placeMeasures } from './place-measures';
+import { fabricName, recipeLine } from './recipe-line';
 
 /** What every printed card is made from. */
 export interface CardProps {
@@ -63,12 +65,12 @@ function secondsOf(
   const fabrics = [...new Set(copies.map((copy) => fabricOfCopy(run, copy)))];
   const times = fabrics.map((fabric) => {
     const seconds = pressSeconds(pressRecipe(run.view, run.film.peel, fabric).values, size, stationOf(run));
-    return { name: fabric === null ? press.untold : press.fabrics[fabric], seconds };
+    return { name: fabricName(fabric, press), seconds };
   });
   const [first] = times;
   return times.every(({ seconds }) => seconds === first?.seconds)
-    ? `${first?.seconds} s`
-    : times.map(({ name, seconds }) => `${name} ${seconds} s`).join(', ');
+    ? `${first?.seconds}\u00a0s`
+    : times.map(({ name, seconds }) => `${name} ${seconds}\u00a0s`).join(', ');
 }
 
 /** One page for the press side: what, on which garments, how, and where to tick it off. */
@@ -83,6 +85,7 @@ export function RunCard({ run, paper, made }: CardProps) {
   const acts = actsOn(run, station);
   const cure = cureRecipe(view, station.curer).values;
   const garments = garmentsByOrder(view);
+  const onRun = garmentsPressed(view, run.copies);
   const places = placeMeasures(run, all, ways);
   return (
     <Card
@@ -113,21 +116,13 @@ export function RunCard({ run, paper, made }: CardProps) {
           . {words.cureLook}
         </p>
         {fabricsOn(run).map(({ fabric, orders }) => {
-          const { values, origin, notes } = pressRecipe(view, run.film.peel, fabric);
+          const { origin, notes } = pressRecipe(view, run.film.peel, fabric);
           return (
             <p key={fabric ?? ''}>
               <b>
-                {fabric === null ? press.untold : press.fabrics[fabric]} (
-                {orders.map(({ code }) => code).join(', ')})
+                {fabricName(fabric, press)} ({orders.map(({ code }) => code).join(', ')})
               </b>{' '}
-              {[
-                ...(values.prePress > 0 ? [press.prePress(values.prePress, ways)] : []),
-                press.line(values, bothDegrees(values.temperature, unit, ways.locale), ways),
-                press.cover(values.cover),
-                press.peelAfter(run.film.peel, values.wait, ways),
-                ...(values.secondPress > 0 ? [press.secondPress(values.secondPress, ways)] : []),
-              ].join(', ')}
-              .{' '}
+              {recipeLine(run, fabric, press, ways)}.{' '}
               {[
                 ...(fabric === null ? [press.untoldCaution] : []),
                 ...cautionsFor(fabric ?? 'other').map((caution) => press.fabricCautions[caution]),
@@ -149,9 +144,16 @@ export function RunCard({ run, paper, made }: CardProps) {
                 {record?.due && <small> {dueDay(record.due, ways)}</small>}
               </h3>
               {!isPressed && <p>{words.transfersOnly}</p>}
-              {(garments.get(order.id) ?? []).map((garment) => (
-                <p key={garment.id}>{words.garment(garmentName(garment, press), garment.count, ways)}</p>
-              ))}
+              {(garments.get(order.id) ?? []).flatMap((garment) => {
+                const here = onRun.get(garment.id) ?? 0;
+                return here === 0
+                  ? []
+                  : [
+                      <p key={garment.id}>
+                        {words.garmentPart(garmentName(garment, press), here, garment.count, ways)}
+                      </p>,
+                    ];
+              })}
               <ul>
                 {tallyByTransfer(copies).map(({ transfer, name, artwork, size, numbers }) => (
                   <li key={transfer}>

@@ -88,12 +88,6 @@ const comeFirstOf = ofBook((book) => mayComeFirst(book));
 export const useMayComeFirst = (order: string): boolean =>
   useShop(({ book, follows }) => !follows && comeFirstOf(book, null).has(order));
 
-const beyondOf = ofBook((book, run: string) => copiesBeyond(book, (meant) => meant === run));
-
-/** What of each order does not come with a run. */
-export const useBeyond = (run: string): ((order: string) => Beyond) =>
-  useShop(({ book }) => beyondOf(book, run));
-
 /** What of each order does not come with all runs but those that the plan of the day is without. */
 export function useBeyondPlan(without: DayWork['without']): (order: string) => Beyond {
   const book = useShop((shop) => shop.book);

@@ -155,20 +155,32 @@ export function takenBefore(book: Book, run: Run): Taken {
   return { placed, taken };
 }
 
-/** How many garments of each line some copies are the first to take, behind what was taken before. */
+/**
+ * How many garments of each line some copies are the first to take, behind what was taken before. Of a line that no transfer calls for,
+ * what is printed first of its order takes all.
+ */
 export function takes(
-  { garment: lines, transfer: transfers }: Pick<Book, 'garment' | 'transfer'>,
+  source: GarmentSource,
   copies: readonly Pick<Copy, 'id' | 'transfer'>[],
   onto: Onto,
   before: Taken,
 ): ReadonlyMap<string, number> {
+  const { garment: lines, transfer: transfers } = source;
   const counts: Counts = new Map([...before.placed].map(([line, own]) => [line, new Map(own)]));
   countOnto(counts, copies, onto, transfers);
   const here = new Set(copies.map(({ id }) => onto.get(id)));
+  const own = new Set(copies.map(({ transfer }) => transfers[transfer]?.order));
+  const called = new Set(
+    Object.values(transfers).flatMap((transfer) =>
+      own.has(transfer.order)
+        ? (linesFor(source, transfer, Object.values(lines)) ?? []).map(({ id }) => id)
+        : [],
+    ),
+  );
   return new Map(
-    Object.values(lines).flatMap(({ id, count: all }) => {
-      if (!here.has(id)) return [];
-      const needed = Math.min(all, Math.max(...(counts.get(id)?.values() ?? [])));
+    Object.values(lines).flatMap(({ id, order, count: all }) => {
+      if (!here.has(id) && !(own.has(order) && !called.has(id))) return [];
+      const needed = called.has(id) ? Math.min(all, Math.max(...(counts.get(id)?.values() ?? []))) : all;
       return [[id as string, Math.max(0, needed - (before.taken.get(id) ?? 0))] as const];
     }),
   );

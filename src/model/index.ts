@@ -89,7 +89,14 @@ export {
   turnsOf,
 } from './lookup';
 export { MODEL_VERSION, migrate, type StoredRecords } from './migrations';
-export { type Beyond, copiesBeyond, type OrderState, orderStates } from './order-state';
+export {
+  type Beyond,
+  copiesBeyond,
+  type OrderState,
+  orderStates,
+  type Rest,
+  restBeside,
+} from './order-state';
 export {
   type Aim,
   type Alternative,

@@ -2,6 +2,7 @@ import { countBy } from '../units';
 import type { Book } from './book';
 import type { Copy } from './copy';
 import { copiesByTransfer, isFixed, isPrinted, transfersByOrder } from './lookup';
+import { type Run, runStates } from './run';
 
 /** How far an order is. `ready` may be laid out; `part-done` has some copies printed, `printed` all. */
 export type OrderState = 'waiting' | 'ready' | 'in-run' | 'part-done' | 'printed' | 'packed' | 'collected';
@@ -52,4 +53,42 @@ export function copiesBeyond(book: Book, isMeant: (run: string) => boolean): (or
     orderOf,
   );
   return (order) => ({ waiting: waiting.get(order) ?? 0, elsewhere: elsewhere.get(order) ?? 0 });
+}
+
+/** What of an order does not come with a run. */
+export interface Rest {
+  /** Names of runs that are ahead of it, and of those that follow. */
+  readonly came: readonly string[];
+  readonly follows: readonly string[];
+  /** Copies without a place on any film. */
+  readonly waiting: number;
+}
+
+/** What of each order does not come with a run, and which runs bring it. */
+export function restBeside(book: Book, run: Pick<Run, 'id' | 'name' | 'state'>): (order: string) => Rest {
+  const beyond = copiesBeyond(book, (id) => id === run.id);
+  const runsOf = new Map<string, Set<Run>>();
+  for (const copy of Object.values(book.copy)) {
+    const other = copy.state === 'placed' && copy.run !== run.id ? book.run[copy.run] : undefined;
+    const order = book.transfer[copy.transfer]?.order;
+    if (!other || order === undefined || copy.role !== 'ordered') continue;
+    runsOf.set(order, (runsOf.get(order) ?? new Set<Run>()).add(other));
+  }
+  // The further on, the sooner it came.
+  const isAhead = (other: Run) => {
+    const [own, its] = [run, other].map(({ state }) => runStates.indexOf(state));
+    if (own !== its) return (its ?? 0) > (own ?? 0);
+    return other.name.localeCompare(run.name, undefined, { numeric: true }) < 0;
+  };
+  return (order) => {
+    const others = [...(runsOf.get(order) ?? [])].sort((a, b) =>
+      a.name.localeCompare(b.name, undefined, { numeric: true }),
+    );
+    const names = (isMeant: (other: Run) => boolean) => others.filter(isMeant).map(({ name }) => name);
+    return {
+      came: names(isAhead),
+      follows: names((other) => !isAhead(other)),
+      waiting: beyond(order).waiting,
+    };
+  };
 }

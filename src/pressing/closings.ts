@@ -142,6 +142,24 @@ function garmentsOf({ transfer, placement }: RunView, copies: readonly LaidCopy[
 }
 
 /**
+ * How many garments of each line get a print from some copies of a run; of a line that no transfer calls for, those that the run takes.
+ * @param copies along the film
+ */
+export function garmentsPressed(view: RunView, copies: readonly LaidCopy[]): ReadonlyMap<string, number> {
+  const { onto, takes } = view.dealt();
+  const orders = new Set<string>(copies.map(({ order }) => order.id));
+  const byLine = groupBy(copies, ({ id }) => onto.get(id));
+  const used = new Set<string>(onto.values());
+  return new Map(
+    Object.values(view.garment).flatMap(({ id, order }) => {
+      const own = byLine.get(id);
+      const count = own ? garmentsOf(view, own).length : used.has(id) ? 0 : (takes.get(id) ?? 0);
+      return orders.has(order) && count > 0 ? [[id as string, count] as const] : [];
+    }),
+  );
+}
+
+/**
  * What is pressed, closing by closing. Copies that go on the garments of a line are put together garment by garment, as far as they are
  * on this run; every other copy is a closing of its own.
  * @param copies all that are pressed, along the film

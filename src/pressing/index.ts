@@ -1,6 +1,6 @@
 export { type Act, actOf, actsOn, isDusty } from './acts';
 export { type Batch, batchesOf } from './batches';
-export { platenClosings, pressedTogether } from './closings';
+export { garmentsPressed, platenClosings, pressedTogether } from './closings';
 export { type DayTerms, type DayWork, dayWork, type OpenRun } from './day';
 export { fabricOfCopy, fabricsOn } from './fabrics';
 export { wetWhenWhole } from './film-work';

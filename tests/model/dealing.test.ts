@@ -5,9 +5,11 @@ import {
   addOrder,
   addPlacement,
   addRun,
+  addTransfer,
   lockRun,
   moveToRun,
   printedTo,
+  removePlacement,
   setPlaces,
   spoil,
   unlockRun,
@@ -131,6 +133,27 @@ describe('the garments that copies go on', () => {
     const sum = (run: Id<'run'>) =>
       Object.values(dealing(renewed, run).taken).reduce((total, count) => total + count, 0);
     expect(sum(a) + sum(b)).toBe(10);
+  });
+
+  it('that no print is called for on are taken once, by what is printed first of their order', () => {
+    const { book, a, b } = shop(lines);
+    const bare = edited(book, (draft) => {
+      const [order] = Object.values(draft.order);
+      if (order)
+        addGarment(
+          draft,
+          order.id,
+          { style: 'cap', colour: '', shade: null, size: 'one', count: 7 },
+          context(),
+        );
+      const size = { width: fromMm(20), height: fromMm(20), typed: { width: '', height: '' } };
+      if (order) addTransfer(draft, order.id, { name: 'badge', ...size, turn: 'fixed' }, 7, context());
+      for (const placement of Object.keys(draft.placement)) removePlacement(draft, placement, context());
+    });
+    const badges = copiesOf(bare);
+    const first = locked(laid(bare, a, badges.slice(0, 3)), a);
+    expect(dealing(first, a)).toEqual({ prints: { none: 3 }, taken: { S: 4, M: 6, one: 7 } });
+    expect(dealing(locked(laid(first, b, badges.slice(3)), b), b).taken).toEqual({});
   });
 
   it('add up to the order over any two runs: no garment is taken twice, none is left, and every line gets its prints', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { addRun, lockRun, setCount, setPlaces } from '../../src/editing';
-import { copiesBeyond, type Id, orderStates } from '../../src/model';
+import { copiesBeyond, type Id, orderStates, restBeside } from '../../src/model';
 import { fromMm, UPRIGHT } from '../../src/units';
 import { edited, freshIds, smallBook } from '../editing/book';
 
@@ -31,6 +31,15 @@ describe('an order whose copies are on several films', () => {
     expect(beyond(second)).toEqual({ waiting: 2, elsewhere: 2 });
     expect(beyond(first.id, second)).toEqual({ waiting: 2, elsewhere: 0 });
     expect(beyond()).toEqual({ waiting: 2, elsewhere: 3 });
+  });
+
+  it('names the runs that bring the rest: those behind follow, one that is further on came', () => {
+    const rest = (book: typeof split, run: string) => restBeside(book, book.run[run] ?? expect.fail())(order);
+    expect(rest(split, first.id)).toEqual({ came: [], follows: ['Run 2'], waiting: 2 });
+    expect(rest(split, second)).toEqual({ came: [first.name], follows: [], waiting: 2 });
+    const ahead = edited(split, (draft) => lockRun(draft, second, freshIds()));
+    expect(rest(ahead, first.id)).toEqual({ came: ['Run 2'], follows: [], waiting: 2 });
+    expect(rest(ahead, second)).toEqual({ came: [], follows: [first.name], waiting: 2 });
   });
 
   it('lacks nothing once all lie on one film', () => {

@@ -10,7 +10,14 @@ import {
 } from '../../src/editing';
 import { layRun } from '../../src/layout';
 import { type Book, type Id, type Place, untoldLines } from '../../src/model';
-import { fabricsOn, startingPress, startingStation, workOf } from '../../src/pressing';
+import {
+  fabricsOn,
+  garmentsPressed,
+  placesPressed,
+  startingPress,
+  startingStation,
+  workOf,
+} from '../../src/pressing';
 import { type Fabric, fromMm, UPRIGHT } from '../../src/units';
 import { context, edited, smallBook } from '../editing/book';
 
@@ -137,5 +144,49 @@ describe('a fabric that nobody has told', () => {
         line.fabric = 'cotton';
     });
     expect(pressings(later)).toEqual(pressings(locked));
+  });
+});
+
+describe('the garments that get a print on a run', () => {
+  it('are its own share of each line, counted once where several places are printed', () => {
+    const book = mixed(['cotton', 'polyester'], 'cotton');
+    const laid = laidOf(book);
+    const share = (copies: typeof laid.copies) =>
+      [...garmentsPressed(laid.view, copies)].map(([line, count]) => [
+        laid.view.garment[line]?.fabric,
+        count,
+      ]);
+    expect(share(laid.copies)).toEqual([
+      ['cotton', 2],
+      ['polyester', 2],
+    ]);
+    const off = edited(book, (draft) =>
+      setPlaces(
+        draft,
+        run,
+        laid.copies.slice(0, 1).map(({ id }) => [id, null] as const),
+      ),
+    );
+    const less = laidOf(off);
+    expect([...garmentsPressed(less.view, less.copies).values()]).toEqual([1, 2]);
+  });
+});
+
+describe('the places that a run is pressed at', () => {
+  it('are those of the groups that get a print, and no other', () => {
+    const book = edited(mixed(['cotton'], 'cotton'), (draft) => {
+      for (const garment of Object.values(draft.garment)) garment.style = 'Youth tee';
+      for (const transfer of Object.values(draft.transfer)) {
+        if (transfer.name === 'label') transfer.name = 'pecho izquierdo';
+      }
+    });
+    expect(placesPressed(laidOf(book))).toEqual([
+      { place: 'front', group: 'youth' },
+      { place: 'left chest', group: 'adult' },
+    ]);
+    const sold = edited(book, (draft) => {
+      for (const order of Object.values(draft.order)) order.wants = 'transfers';
+    });
+    expect(placesPressed(laidOf(sold))).toEqual([]);
   });
 });

@@ -1,4 +1,4 @@
-import type { PlaceName } from '../../../src/model';
+import type { PlaceName, Rest } from '../../../src/model';
 import { counted, listed, type Ways, whole } from '../format';
 
 /** The printed cards' part of the catalogue. */
@@ -27,6 +27,17 @@ export const cards = {
   together: (names: readonly string[], garments: number, ways: Ways) =>
     `Press together: ${names.join(' + ')}, ${counted(garments, 'garment', 'garments', ways)}.`,
   garment: (name: string, count: number, ways: Ways) => `${name} × ${whole(count, ways)}`,
+  /** Garments of a line that are on a run, and how many there are in all where that is more. */
+  garmentPart: (name: string, count: number, of: number, ways: Ways) =>
+    count < of ? `${name} × ${whole(count, ways)} of ${whole(of, ways)}` : `${name} × ${whole(count, ways)}`,
+  /** What of an order does not come with a run. */
+  rest: ({ came, follows, waiting }: Rest, ways: Ways) =>
+    [
+      ...(came.length > 0 ? [`A part came in ${listed(came, ways)}.`] : []),
+      ...(follows.length > 0 ? [`The rest follows in ${listed(follows, ways)}.`] : []),
+      ...(waiting > 0 ? [`${counted(waiting, 'copy waits', 'copies wait', ways)} for a run.`] : []),
+    ].join(' '),
+  allTaken: 'Nothing to take: these garments were taken for an earlier run.',
   /** Where no garments are entered: as many as the most frequent transfer asks for. */
   garmentsAtLeast: (count: number, transfers: readonly string[], ways: Ways) =>
     `${counted(count, 'garment', 'garments', ways)} at least, for ${listed(transfers, ways)}`,
@@ -57,11 +68,11 @@ export const cards = {
     'Dry in the air or cool.',
     'No iron on the print.',
   ],
-  transferCare: [
-    'Keep flat, dry and dark, in its bag.',
-    'Press by the values on your film’s data sheet; try one on a scrap first.',
-    'Hot platen: keep hands clear.',
-  ],
+  transferCare: ['Keep flat, dry and dark, in its bag.', 'Hot platen: keep hands clear.'],
+  /** For who presses transfers that are sold alone. */
+  pressOn: (fabric: string, recipe: string) => `On ${fabric}: ${recipe}.`,
+  pressTry:
+    'Common practice or the values of this shop: try one on a scrap first. The film maker’s data sheet prevails.',
   bagsFor: (code: string) => `Bags, ${code}`,
   partBag: (number: number, of: number, ways: Ways) =>
     `part of the order, bag ${whole(number, ways)} of ${whole(of, ways)} of this run`,

@@ -26,6 +26,15 @@ export const cards: Words['cards'] = {
   together: (names, garments, ways) =>
     `Planchar juntos: ${names.join(' + ')}, ${counted(garments, 'prenda', 'prendas', ways)}.`,
   garment: (name, count, ways) => `${name} × ${whole(count, ways)}`,
+  garmentPart: (name, count, of, ways) =>
+    count < of ? `${name} × ${whole(count, ways)} de ${whole(of, ways)}` : `${name} × ${whole(count, ways)}`,
+  rest: ({ came, follows, waiting }, ways) =>
+    [
+      ...(came.length > 0 ? [`Una parte vino en ${listed(came, ways)}.`] : []),
+      ...(follows.length > 0 ? [`El resto sigue en ${listed(follows, ways)}.`] : []),
+      ...(waiting > 0 ? [`${counted(waiting, 'copia espera', 'copias esperan', ways)} una tirada.`] : []),
+    ].join(' '),
+  allTaken: 'Nada que preparar: estas prendas ya se tomaron para una tirada anterior.',
   garmentsAtLeast: (count, transfers, ways) =>
     `${counted(count, 'prenda', 'prendas', ways)} como mínimo, para ${listed(transfers, ways)}`,
   measures: {
@@ -53,11 +62,10 @@ export const cards: Words['cards'] = {
     'Secar al aire o en frío.',
     'No planchar sobre el estampado.',
   ],
-  transferCare: [
-    'Guardar planos, secos y a oscuras, en su bolsa.',
-    'Planchar con los valores de la ficha técnica de la película; probar antes uno en un retazo.',
-    'Placa caliente: manos lejos.',
-  ],
+  transferCare: ['Guardar planos, secos y a oscuras, en su bolsa.', 'Placa caliente: manos lejos.'],
+  pressOn: (fabric, recipe) => `Sobre ${fabric}: ${recipe}.`,
+  pressTry:
+    'Práctica común o valores de este taller: probar antes uno en un retazo. Manda la ficha técnica de la película.',
   bagsFor: (code) => `Bolsas, ${code}`,
   partBag: (number, of, ways) =>
     `parte del pedido, bolsa ${whole(number, ways)} de ${whole(of, ways)} de esta tirada`,

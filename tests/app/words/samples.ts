@@ -419,7 +419,11 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'recipeForm.temperature.0': ['C', 'F'],
   'recipeForm.question.0': Object.values(questions),
   'recipeForm.question.1': ['C', 'F'],
-  'cards.placements.0': [[]],
+  'cards.rest.0': [
+    { came: ['Zq'], follows: [], waiting: 0 },
+    { came: [], follows: ['Zq', 'Zr'], waiting: 1 },
+    { came: ['Zq'], follows: ['Zr'], waiting: 1234 },
+  ],
   'cards.runFacts.0': counts,
   'cutMap.onPaper.0': [
     { unit: 'mm', locale: 'en-GB' },
