@@ -61,11 +61,20 @@ export function createOutlinePlanner(problem: OutlineProblem, seed: number): Out
   let squeeze: Squeeze | null = null;
   let iterations = 1;
 
+  let squeezed: Layout | null = null;
+  /** What the order of copies has come to, if that is new, though it may be longer: it may get shorter than the best. */
+  const nextToSqueeze = (): Layout => {
+    const built = sequences.layout;
+    if (built === null || built === squeezed) return best;
+    squeezed = built;
+    return built;
+  };
+
   const improve = (): boolean => {
     let found = squeeze ? null : sequences.next();
     // Film that has no room for all has none to lose.
     if (!found && best.left === 0 && best.bins.length > 0) {
-      squeeze ??= new Squeeze(stock, best, random);
+      squeeze ??= new Squeeze(stock, nextToSqueeze(), random);
       found = squeeze.step();
       if (squeeze.isSpent) squeeze = null;
     }

@@ -8,15 +8,14 @@ const NEAR = 6;
 /** How often copies are leant another way. */
 const LEANT = 0.1;
 /** Sequences in a row that were no better, for each copy, and at least, after which it rests. */
-const PATIENCE = { each: 2, least: 60 };
+const PATIENCE = { each: 1, least: 60 };
 
 /** Looks for a sequence whose layout is shorter: changes the best one a little, and keeps what is no worse (hill climbing). */
 export class Sequences {
   private readonly stock: Stock;
   private readonly random: () => number;
   private waiting: readonly Sequence[];
-  private best: Sequence | null = null;
-  private cost = Number.POSITIVE_INFINITY;
+  private best: { readonly sequence: Sequence; readonly layout: Layout } | null = null;
   private calm = 0;
 
   /** @param first what is built before any other; one at least */
@@ -33,16 +32,20 @@ export class Sequences {
     if (!sequence) return null;
     this.waiting = others;
     const layout = decode(this.stock, sequence);
-    this.calm = layout.cost < this.cost ? 0 : this.calm + 1;
-    if (layout.cost <= this.cost) {
-      this.cost = layout.cost;
-      this.best = sequence;
-    }
+    const least = this.best?.layout.cost ?? Number.POSITIVE_INFINITY;
+    this.calm = layout.cost < least ? 0 : this.calm + 1;
+    if (layout.cost <= least) this.best = { sequence, layout };
     return layout;
   }
 
+  /** The best of those that it has built; `null` before the first. */
+  get layout(): Layout | null {
+    return this.best?.layout ?? null;
+  }
+
   private varied(): Sequence | null {
-    const { best, random } = this;
+    const { random } = this;
+    const best = this.best?.sequence;
     if (!best || best.pieces.length < 2) return null;
     if (this.calm > Math.max(PATIENCE.least, PATIENCE.each * best.pieces.length)) {
       this.calm = 0;
