@@ -1,3 +1,4 @@
+import { changeRecords, inReceived, inSettings, inSnapshots } from './change-records';
 import { isObject, type Migration } from './stored';
 
 const HOUR = 3600;
@@ -36,47 +37,16 @@ const completedFilm = (film: unknown): unknown =>
 const completedSnapshot = (snapshot: unknown): unknown =>
   isObject(snapshot) ? { ...snapshot, film: completedFilm(snapshot.film) } : snapshot;
 
-const completedRun = (run: Record<string, unknown>, span: number): Record<string, unknown> => ({
-  ...run,
-  ...('snapshot' in run ? { snapshot: completedSnapshot(run.snapshot) } : {}),
-  ...(isObject(run.printed) && Array.isArray(run.printed.as)
-    ? { printed: { ...run.printed, as: run.printed.as.map(completedSnapshot) } }
-    : {}),
-  ...(isObject(run.received)
-    ? { received: { ...run.received, station: completedStation(run.received.station, span) } }
-    : {}),
-});
-
-/** A step may bring a film or a run back. */
-const completedPatches = (patches: unknown, span: number): unknown =>
-  Array.isArray(patches)
-    ? patches.map((patch) => {
-        if (!isObject(patch) || !Array.isArray(patch.path) || patch.path.length !== 2) return patch;
-        if (!isObject(patch.value)) return patch;
-        if (patch.path[0] === 'run') return { ...patch, value: completedRun(patch.value, span) };
-        return patch.path[0] === 'film' ? { ...patch, value: completedFilm(patch.value) } : patch;
-      })
-    : patches;
-
 /**
  * Version 39 knows how runs reach the printer, of a roll what is a job, how long powdered film may wait and on how many trays, and
  * counts wet time from the first ink.
  */
 export const tellJobs: Migration = (records) => {
   const span = longestSpan(records);
-  return new Map(
-    [...records].map(([key, value]) => {
-      if (!isObject(value)) return [key, value];
-      if (key.startsWith('settings/') && isObject(value.station))
-        return [key, { ...value, station: completedStation(value.station, span) }];
-      if (key.startsWith('film/')) return [key, completedFilm(value)];
-      if (key.startsWith('run/')) return [key, completedRun(value, span)];
-      return key.startsWith('step/')
-        ? [
-            key,
-            { ...value, redo: completedPatches(value.redo, span), undo: completedPatches(value.undo, span) },
-          ]
-        : [key, value];
-    }),
-  );
+  const completed = (station: unknown) => completedStation(station, span);
+  return changeRecords({
+    settings: (settings) => inSettings(settings, completed),
+    film: completedFilm,
+    run: (run) => inReceived(inSnapshots(run, completedSnapshot), completed),
+  })(records);
 };
