@@ -7,6 +7,8 @@ export default defineConfig({
   test: {
     testTimeout: 30_000,
     pool: 'threads',
+    // Left to itself it leaves one core free, which is half of a small machine.
+    maxWorkers: '100%',
     setupFiles: ['tests/property-seed.ts'],
     projects: [
       {
@@ -14,7 +16,8 @@ export default defineConfig({
         // Pure code keeps nothing between tests: modules are read once a worker, not once a file.
         test: { name: 'pure', include: ['tests/**/*.test.{ts,tsx}'], exclude: APART, isolate: false },
       },
-      { extends: true, test: { name: 'apart', include: APART } },
+      // In a process each: threads of one would hear each other’s tabs.
+      { extends: true, test: { name: 'apart', include: APART, pool: 'forks' } },
     ],
   },
 });
