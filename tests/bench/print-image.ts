@@ -32,7 +32,9 @@ export async function benchPrintImage(): Promise<void> {
 
 async function benchImage(isWhite: boolean): Promise<void> {
   await withBuiltApp('Print-ready image', async (context, browser) => {
-    await context.addInitScript('delete globalThis.showSaveFilePicker');
+    await context.addInitScript(
+      'delete globalThis.showSaveFilePicker; delete globalThis.showDirectoryPicker',
+    );
     const setting = await context.newPage();
     await startShop(setting);
     const rows = DAY.map(([name, width, height, count]) => `Club,${name},${width},${height},${count},,yes`);
