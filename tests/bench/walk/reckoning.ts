@@ -55,11 +55,16 @@ export const filmOf = (stored: Stored, run: StoredRun): StoredFilm | undefined =
 /** Every copy that lies on a run's film, by what was embedded when it was printed or locked, else by what the book says now. */
 export function boxesOf(stored: Stored, run: StoredRun): readonly Box[] {
   const embedded = [...(run.printed?.as ?? []), ...(run.snapshot ? [run.snapshot] : [])];
-  const sizes = new Map(embedded.flatMap(({ transfers }) => transfers.map((each) => [each.id, each])));
-  const seen = new Map(embedded.flatMap(({ copies }) => copies.map((copy) => [copy.id, copy])));
+  // A copy is as large as its transfer was when it was embedded: what was printed before may have had another size.
+  const seen = new Map(
+    embedded.flatMap(({ copies, transfers }) =>
+      copies.map((copy) => [copy.id, { copy, size: ofId(transfers, copy.transfer) }] as const),
+    ),
+  );
   const loose = stored.copy.filter((copy) => copy.run === run.id && !seen.has(copy.id));
-  return [...seen.values(), ...loose].flatMap((copy) => {
-    const size = (seen.has(copy.id) && sizes.get(copy.transfer)) || ofId(stored.transfer, copy.transfer);
+  return [...seen.values(), ...loose.map((copy) => ({ copy, size: undefined }))].flatMap((each) => {
+    const { copy } = each;
+    const size = each.size ?? ofId(stored.transfer, copy.transfer);
     if (copy.place === null || !size) return [];
     const { x, y, angle } = copy.place;
     const [width, length] = angle % 1800 === 900 ? [size.height, size.width] : [size.width, size.height];
