@@ -64,7 +64,10 @@ import {
 import { addTransfer, editTransfer, removeTransfer, setCount } from './transfers';
 import { addCheck, editCheck, noteCheck, noteFailedCheck, noteRoom, resetCheck } from './upkeep';
 
-/** All that can be done to a book, but for what Cut and Press add in `benchEdits`, by what it is to history. This is decided here and there, and nowhere else. */
+/**
+ * All that can be done to a book, but for what Cut and Press add in `benchEdits`, by what it is to history. This is decided here and
+ * there, and nowhere else.
+ */
 export const edits = {
   ...editsOf('step', {
     addOrder,

@@ -1,7 +1,7 @@
 import type { TableRow } from '../intake';
 import { sameTransfer } from '../intake/repeats';
 import { asEntered, type Book, copiesByTransfer, type Id, isFixed, type Transfer } from '../model';
-import type { LocalDate } from '../units';
+import { groupBy, type LocalDate } from '../units';
 import type { RowToAdd } from './import';
 import { OrdersByName } from './orders-by-name';
 
@@ -50,14 +50,10 @@ const isOneFabric = (a: Transfer['fabric'], b: Transfer['fabric']): boolean =>
 export function repeatedRows(book: Book, rows: readonly TableRow[]): RepeatedRow[] {
   const orders = new OrdersByName(Object.values(book.order));
   const copies = copiesByTransfer(book);
-  const inBook = new Map<string, Transfer[]>();
   const keyOf = (order: string, transfer: string) => `${order} ${transfer}`;
-  for (const transfer of asEntered(Object.values(book.transfer))) {
-    const key = keyOf(transfer.order, sameTransfer(transfer));
-    const same = inBook.get(key);
-    if (same) same.push(transfer);
-    else inBook.set(key, [transfer]);
-  }
+  const inBook = groupBy(asEntered(Object.values(book.transfer)), (transfer) =>
+    keyOf(transfer.order, sameTransfer(transfer)),
+  );
   const dues = new Map<string, LocalDate | null>();
   const orderKey = (row: TableRow) => orders.of(row) ?? row.order;
   for (const row of rows) dues.set(orderKey(row), sooner(dues.get(orderKey(row)), row.due));

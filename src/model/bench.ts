@@ -124,8 +124,8 @@ export const stationSchema = z.object({
   trays: z.int().check(z.minimum(1), z.maximum(100)),
   /**
    * How long hands take: for a cut across, to powder a span, to load or unload a cure, and for each copy or garment. `loose`: for each
-   * copy more that is powdered, laid under the cure or taken from it by itself, where copies are cut apart before. `cutMetre`: for each metre of line along which copies are cut out, by outline or box; straight
-   * cuts take a blade across at once.
+   * copy more that is powdered, laid under the cure or taken from it by itself, where copies are cut apart before. `cutMetre`: for each
+   * metre of line along which copies are cut out, by outline or box; straight cuts take a blade across at once.
    */
   handling: z.object({
     cutOff: seconds,

@@ -85,14 +85,17 @@ function ontoIn(snapshot: Snapshot): Onto {
 export const embeddedOnto = (run: Run): Onto =>
   new Map(embeddedIn(run).flatMap((snapshot) => [...ontoIn(snapshot)]));
 
-/** How many garments of each line a run takes for what it embeds. */
-export function embeddedTakes(run: Run): ReadonlyMap<string, number> {
+/** How many garments of each line some snapshots take. */
+function takenIn(snapshots: readonly Snapshot[]): ReadonlyMap<string, number> {
   const taken = new Map<string, number>();
-  for (const { id, takes: own } of embeddedIn(run).flatMap(({ garments }) => garments)) {
+  for (const { id, takes: own } of snapshots.flatMap(({ garments }) => garments)) {
     taken.set(id, (taken.get(id) ?? 0) + own);
   }
   return taken;
 }
+
+/** How many garments of each line a run takes for what it embeds. */
+export const embeddedTakes = (run: Run): ReadonlyMap<string, number> => takenIn(embeddedIn(run));
 
 const ownRuns = ({ run }: Pick<Book, 'run'>): Run[] =>
   Object.values(run).filter(({ received }) => received === null);
@@ -144,15 +147,13 @@ function countOnto(
 /** What was taken for what other runs embed, and for what was printed of a run before. */
 export function takenBefore(book: Book, run: Run): Taken {
   const placed: Counts = new Map();
-  const taken = new Map<string, number>();
   const before = ownRuns(book).flatMap((other) =>
     other.id === run.id ? (run.printed?.as ?? []) : embeddedIn(other),
   );
   for (const snapshot of before) {
     countOnto(placed, snapshot.copies, ontoIn(snapshot), byId(snapshot.transfers));
-    for (const { id, takes } of snapshot.garments) taken.set(id, (taken.get(id) ?? 0) + takes);
   }
-  return { placed, taken };
+  return { placed, taken: takenIn(before) };
 }
 
 /**

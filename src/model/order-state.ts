@@ -74,16 +74,16 @@ export function restBeside(book: Book, run: Pick<Run, 'id' | 'name' | 'state'>):
     if (!other || order === undefined || copy.role !== 'ordered') continue;
     runsOf.set(order, (runsOf.get(order) ?? new Set<Run>()).add(other));
   }
+  const byName = (a: Pick<Run, 'name'>, b: Pick<Run, 'name'>) =>
+    a.name.localeCompare(b.name, undefined, { numeric: true });
   // The further on, the sooner it came.
   const isAhead = (other: Run) => {
     const [own, its] = [run, other].map(({ state }) => runStates.indexOf(state));
     if (own !== its) return (its ?? 0) > (own ?? 0);
-    return other.name.localeCompare(run.name, undefined, { numeric: true }) < 0;
+    return byName(other, run) < 0;
   };
   return (order) => {
-    const others = [...(runsOf.get(order) ?? [])].sort((a, b) =>
-      a.name.localeCompare(b.name, undefined, { numeric: true }),
-    );
+    const others = [...(runsOf.get(order) ?? [])].sort(byName);
     const names = (isMeant: (other: Run) => boolean) => others.filter(isMeant).map(({ name }) => name);
     return {
       came: names(isAhead),
