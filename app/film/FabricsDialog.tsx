@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { edits } from '../../src/editing';
-import { type FabricLine, runViewOf, untoldLines } from '../../src/model';
+import { commonFabric, type FabricLine, runViewOf, untoldLines } from '../../src/model';
 import { FABRICS, type Fabric } from '../../src/units';
 import { FabricChoice } from '../panels/FabricChoice';
 import { Button } from '../parts/Button';
@@ -29,8 +29,7 @@ export function FabricsDialog({ id }: { id: string }) {
   // Those that are told stay in view.
   const [asked] = useState(() => untold.map((line) => line.id));
   const lines = asked.flatMap((line) => book.garment[line] ?? book.transfer[line] ?? []);
-  const [first] = lines;
-  const all = lines.every(({ fabric }) => fabric === first?.fabric) ? (first?.fabric ?? null) : null;
+  const all = commonFabric(lines);
   const lock = () => {
     openDialog(null);
     lockRun();
