@@ -349,6 +349,64 @@ test('a page of a PDF is drawn at its printed pixels, on a clear ground, and ano
   expect(pixel(left + 447, top + 78)).toEqual([0, 0, 0, 0]);
 });
 
+test('names beside copies stand whole on bare film, as any type sets them', async ({ page }) => {
+  await withoutPickers(page);
+  await openShop(page);
+  await pasteTable(page, 'Jolly,gypsy,120,30,2,,no');
+  await giveArtwork(page, 'gypsy', 'gypsy.png', pngOf(letterF(1417, 354)));
+  await layOut(page);
+  await kept(page);
+  await page.getByRole('button', { name: 'Print-ready image' }).click();
+  await page.getByText('The names of order and transfer with it').click();
+  const { picture } = await written(page);
+  const at = (place: number) => Math.round((place * 300) / 25_400);
+  const copies = (await storedCopies(page)).map(({ number, x, y, width, length }) => ({
+    number,
+    box: { left: at(x), top: at(y), right: at(x + width), bottom: at(y + length) },
+  }));
+  const inked = ({
+    left,
+    top,
+    right,
+    bottom,
+  }: {
+    left: number;
+    top: number;
+    right: number;
+    bottom: number;
+  }) => {
+    const found: { x: number; y: number }[] = [];
+    for (let y = Math.max(0, top); y < Math.min(picture.height, bottom); y += 1) {
+      for (let x = Math.max(0, left); x < Math.min(picture.width, right); x += 1) {
+        if (picture.data[4 * (y * picture.width + x) + 3] !== 0) found.push({ x, y });
+      }
+    }
+    return found;
+  };
+  for (const { number, box } of copies) {
+    // Half a millimetre stays bare behind the copy; the next five hold its name.
+    const near = { ...box, top: box.bottom, bottom: box.bottom + at(500) - 1 };
+    expect(inked(near)).toEqual([]);
+    const ink = inked({ ...near, top: near.bottom, bottom: box.bottom + at(4900) });
+    const [xs, ys] = [ink.map(({ x }) => x), ink.map(({ y }) => y)];
+    const spread = (values: readonly number[]) => Math.max(...values) - Math.min(...values) + 1;
+    const seen = { width: spread(xs), height: spread(ys) };
+    // Four millimetres from the top of its J to the foot of its y.
+    expect(Math.abs(seen.height - at(4000))).toBeLessThanOrEqual(2);
+    const wanted = await page.evaluate((text) => {
+      const drawing = new OffscreenCanvas(1, 1).getContext('2d');
+      if (!drawing) throw new Error('no 2d context');
+      drawing.font = 'bold 200px sans-serif';
+      const set = drawing.measureText(text);
+      return {
+        width: set.actualBoundingBoxRight + set.actualBoundingBoxLeft,
+        height: set.actualBoundingBoxAscent + set.actualBoundingBoxDescent,
+      };
+    }, `Jolly, gypsy ${number}`);
+    expect(seen.width / seen.height / (wanted.width / wanted.height)).toBeCloseTo(1, 1);
+  }
+});
+
 test('the image follows the test strip: mirrored where the printer does not mirror, turned where it begins at the end', async ({
   page,
 }) => {

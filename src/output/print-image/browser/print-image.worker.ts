@@ -25,7 +25,7 @@ import type {
   ImageTarget,
   Printer,
 } from './image-worker/job';
-import { markPixels } from './image-worker/number';
+import { markPixels } from './image-worker/mark';
 import { createPdfWriter } from './image-worker/pdf-writer';
 import { createPngWriter, type StripWriter } from './image-worker/png-writer';
 import type { Sink } from './image-worker/sink';
