@@ -1,7 +1,11 @@
+import { deflateSync } from 'node:zlib';
 import type { Locator, Page } from '@playwright/test';
 import { PNG } from 'pngjs';
-import { chunkBytes, jpegBytes } from '../tests/artwork/files';
+import { chunkBytes, jpegBytes, pngWith } from '../tests/artwork/files';
 import { inkJpeg } from '../tests/artwork/ink-jpeg';
+import { layersFile, RESOLUTION, tiffOf } from '../tests/artwork/layered-files';
+import { matrixProfile } from '../tests/artwork/profiles';
+import { encoded, published, spaces, transposed } from '../tests/artwork/spaces';
 import { decoded, type ImageFile, otherKinds, suiteFiles } from './png-files';
 import { expect, notices, openShop, pasteTable, test } from './shop';
 
@@ -106,6 +110,72 @@ test('a JPEG of four inks is shown as its inks print', async ({ page }) => {
   }
   await page.locator('.grade-button').click();
   await expect(page.getByRole('dialog')).toContainText('without a profile: CGATS TR 001 is assumed');
+});
+
+/** A wide space, and colours of it that sRGB holds and does not. */
+function wideSpace() {
+  const space = spaces['a P3 with the curve of sRGB'];
+  if (!space) throw new Error('no such space');
+  return space;
+}
+const INSIDE = [180, 90, 60];
+const OUTSIDE = [0, 255, 0];
+
+/** Half of its columns inside of sRGB and half outside. */
+function wideFile(): Buffer {
+  const { curve, toXyz } = wideSpace();
+  const [width, height] = [60, 40];
+  const png = new PNG({ width, height });
+  for (let at = 0; at < width * height; at += 1)
+    png.data.set([...(at % width < width / 2 ? INSIDE : OUTSIDE), 255], 4 * at);
+  const icc = deflateSync(matrixProfile('Wide', transposed(toXyz), curve));
+  const name = [...'icc'].map((letter) => letter.charCodeAt(0));
+  return Buffer.from(pngWith([{ type: 'iCCP', data: [...name, 0, 0, ...icc] }], PNG.sync.write(png)));
+}
+
+test('a layered file, a TIFF and colours that sRGB does not hold are shown as they print', async ({
+  page,
+}) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,2,,no');
+  const side = 40;
+  const plane = (value: number) => Array<number>(side * side).fill(value);
+  const colours = [200, 30, 60];
+  const files = [
+    {
+      name: 'layers.psd',
+      bytes: layersFile({ width: side, height: side, resources: RESOLUTION }, colours.map(plane)),
+    },
+    {
+      name: 'flat.tif',
+      bytes: tiffOf(3, Array.from({ length: side * side }, () => colours).flat(), [], 2, { height: side }),
+    },
+    { name: 'wide.png', bytes: wideFile() },
+  ].map(({ name, bytes }) => ({ name, bytes: Buffer.from(bytes) }));
+  await drop(page.getByRole('region', { name: 'Club' }).locator('.order-head'), files);
+  await page.getByRole('button', { name: `Take in ${files.length} files` }).click();
+  await expect(notices(page)).toContainText(`${files.length} files are taken in.`);
+  for (const name of ['layers', 'flat']) {
+    const { rgba } = await thumbnail(rowOf(page, name));
+    expect(rgba.slice(0, 4), name).toEqual([...colours, 255]);
+  }
+  // 40 pixels at 300 to the inch.
+  await expect(page.getByRole('textbox', { name: 'Width: layers' })).toHaveValue('3.39 mm');
+
+  const { width, rgba } = await thumbnail(rowOf(page, 'wide'));
+  const space = wideSpace();
+  for (const [x, colour] of [
+    [0, INSIDE],
+    [width - 1, OUTSIDE],
+  ] as const) {
+    // By the matrices of CSS Color Module Level 4, cut to what sRGB holds.
+    published(space, colour).forEach((light, channel) => {
+      const wanted = 255 * encoded(Math.min(1, Math.max(0, light)));
+      expect(Math.abs((rgba[4 * x + channel] as number) - wanted)).toBeLessThanOrEqual(ROUNDING);
+    });
+  }
+  await rowOf(page, 'wide').locator('.grade-button').click();
+  await expect(page.getByRole('dialog')).toContainText('“Wide”: 50.0% of the ink lies outside of sRGB');
 });
 
 const small = PNG.sync.write(

@@ -4,114 +4,12 @@ import { describe, expect, it } from 'vitest';
 import { flatten } from '../../src/artwork/browser/layered-worker/flatten';
 import { pngOf } from '../../src/artwork/browser/layered-worker/png-of';
 import { readPngFacts, readPngHeader } from '../../src/artwork/png';
+import { big, layersFile, PROFILE, RESOLUTION, resource, signs, tiffOf } from './layered-files';
 
-const big = (bytes: number, value: number): number[] =>
-  Array.from({ length: bytes }, (_, at) => (value / 2 ** (8 * (bytes - 1 - at))) & 255);
-const signs = (text: string): number[] => Array.from(text, (sign) => sign.charCodeAt(0));
-
-/** A resource: a sign, its number, a name that is empty, and its data, of even length. */
-const resource = (number: number, data: readonly number[]): number[] => [
-  ...signs('8BIM'),
-  ...big(2, number),
-  ...[0, 0],
-  ...big(4, data.length),
-  ...data,
-  ...(data.length % 2 ? [0] : []),
-];
-/** 300 to the inch, shown by the centimetre: fixed point, and the units that it is shown in. */
-const RESOLUTION = resource(1005, [
-  ...big(4, 300 * 65_536),
-  ...big(2, 2),
-  ...big(2, 2),
-  ...big(4, 300 * 65_536),
-  ...big(2, 2),
-  ...big(2, 2),
-]);
-const PROFILE = [9, 8, 7, 6, 5];
-
-/**
- * A file of layers, of which there are none, and the picture that they make, as its format is published: planes without compression,
- * an alpha that is the whole picture's where the count of layers is negative.
- */
-function layersFile(
-  { width = 2, height = 1, depth = 8, mode = 3, hasAlpha = false, resources = [] as readonly number[] },
-  planes: readonly (readonly number[])[],
-): Uint8Array<ArrayBuffer> {
-  // One layer, without a box, channels or a name: blended as usual, in full.
-  const layer = [...big(18, 0), ...signs('8BIMnorm'), 255, 0, 0, 0, ...big(4, 12), ...big(12, 0)];
-  const layers = [...big(2, 65_535), ...layer];
-  const info = hasAlpha ? [...big(4, layers.length), ...layers] : [];
-  return Uint8Array.from([
-    ...signs('8BPS'),
-    ...big(2, 1),
-    ...big(6, 0),
-    ...big(2, planes.length),
-    ...big(4, height),
-    ...big(4, width),
-    ...big(2, depth),
-    ...big(2, mode),
-    ...big(4, 0),
-    ...big(4, resources.length),
-    ...resources,
-    ...big(4, info.length),
-    ...info,
-    ...big(2, 0),
-    ...planes.flat(),
-  ]);
-}
-
-/** A TIFF of one strip without compression (TIFF 6.0, section 2), each entry a tag, a type and values. */
-function tiffFile(
-  entries: readonly (readonly [tag: number, type: 3 | 4 | 5 | 7, ...values: number[]])[],
-  pixels: readonly number[],
-): Uint8Array<ArrayBuffer> {
-  const sizes = { 3: 2, 4: 4, 5: 8, 7: 1 };
-  const head = 8;
-  const table = 2 + (entries.length + 1) * 12 + 4;
-  let beyond = head + table + pixels.length;
-  const after: number[] = [];
-  const all = [...entries, [273, 4, head + table] as const].sort(([a], [b]) => a - b);
-  const lines = all.flatMap(([tag, type, ...values]) => {
-    const count = type === 5 ? values.length / 2 : values.length;
-    const data = values.flatMap((value) => big(type === 5 ? 4 : sizes[type], value));
-    const line = [...big(2, tag), ...big(2, type), ...big(4, count)];
-    if (data.length <= 4) return [...line, ...data, ...Array(4 - data.length).fill(0)];
-    const at = beyond;
-    beyond += data.length;
-    after.push(...data);
-    return [...line, ...big(4, at)];
-  });
-  return Uint8Array.from([
-    ...signs('MM'),
-    ...big(2, 42),
-    ...big(4, head),
-    ...big(2, all.length),
-    ...lines,
-    ...big(4, 0),
-    ...pixels,
-    ...after,
-  ]);
-}
-
-const tiffOf = (
-  samples: number,
-  pixels: readonly number[],
-  more: Parameters<typeof tiffFile>[0] = [],
-  kind = samples >= 3 ? 2 : 1,
-) =>
-  tiffFile(
-    [
-      [256, 3, pixels.length / samples],
-      [257, 3, 1],
-      [258, 3, ...Array(samples).fill(8)],
-      [259, 3, 1],
-      [262, 3, kind],
-      [277, 3, samples],
-      [278, 3, 1],
-      [279, 4, pixels.length],
-      ...more,
-    ],
-    pixels,
+/** 256 colours of 16 bits, of which the first are told. */
+const colourMap = (...colours: readonly (readonly number[])[]): number[] =>
+  [0, 1, 2].flatMap((channel) =>
+    Array.from({ length: 256 }, (_, index) => 257 * (colours[index]?.[channel] ?? 0)),
   );
 
 const rgbaOf = (file: Uint8Array<ArrayBuffer>) => {
@@ -226,6 +124,23 @@ describe('a TIFF', () => {
     ['colours times alpha', tiffOf(4, [100, 15, 30, 128], [[338, 3, 1]]), [199, 30, 60, 128]],
     ['greys', tiffOf(1, [7, 250]), [7, 7, 7, 255, 250, 250, 250, 255]],
     ['greys from white', tiffOf(1, [0, 255], [], 0), [255, 255, 255, 255, 0, 0, 0, 255]],
+    // A colour map of 16 bits, all reds before all greens (section 5).
+    [
+      'a table of colours',
+      tiffOf(1, [1, 0], [[320, 3, ...colourMap([200, 30, 60], [1, 2, 3])]], 3),
+      [1, 2, 3, 255, 200, 30, 60, 255],
+    ],
+    [
+      'a single bit',
+      tiffOf(1, [0b0100_0000], [], 1, { width: 2, bits: 1 }),
+      [0, 0, 0, 255, 255, 255, 255, 255],
+    ],
+    [
+      'colours, alpha and a selection',
+      tiffOf(5, [200, 30, 60, 128, 7], [[338, 3, 2, 0]], 2),
+      [200, 30, 60, 128],
+    ],
+    ['planes one after the other', tiffOf(3, [200, 1, 30, 2, 60, 3], [[284, 3, 2]]), 'layered'],
     ['four inks', tiffOf(4, [1, 2, 3, 4], [], 5), 'layered'],
     ['no strip', tiffOf(3, [1, 2, 3]).subarray(0, 60), 'layered'],
   ])('of %s is read as far as it can be', (_, file, rgba) => {

@@ -43,6 +43,9 @@ export function matrixProfile(
   header.splice(12, 4, ...ascii('mntr'));
   header.splice(16, 8, ...ascii('RGB XYZ '));
   header.splice(36, 4, ...ascii('acsp'));
+  // Version 4.3, under D50 (7.2.4 and 7.2.16).
+  header.splice(8, 4, 4, 0x30, 0, 0);
+  header.splice(68, 12, ...[0.9642, 1, 0.8249].flatMap(fixed));
   const table = u32(tags.length);
   const data: number[] = [];
   for (const [tag, bytes] of tags) {
@@ -50,5 +53,6 @@ export function matrixProfile(
     data.push(...bytes);
     while (data.length % 4 !== 0) data.push(0);
   }
+  header.splice(0, 4, ...u32(header.length + table.length + data.length));
   return Uint8Array.from([...header, ...table, ...data]);
 }
