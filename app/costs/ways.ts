@@ -16,7 +16,7 @@ export interface Way {
 /** A film that is not in stock: no record has its id. */
 const NEW = asId<'film'>('tried');
 
-const cuttings = ['free', 'outlines', 'straight', 'staged'] as const;
+const cuttings = ['free', 'outlines', 'in-holes', 'straight', 'staged'] as const;
 const togethers = ['any', 'apart', 'by-due'] as const;
 
 /**

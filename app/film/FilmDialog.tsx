@@ -242,7 +242,7 @@ function TradeSize({ form }: { form: FormOfFilm }) {
   );
 }
 
-const cuttings = ['free', 'outlines', 'straight', 'staged'] as const;
+const cuttings = ['free', 'outlines', 'in-holes', 'straight', 'staged'] as const;
 const togethers = ['any', 'near', 'apart', 'by-due'] as const;
 
 const takes = ({ film, length, sheets }: FilmTried, words: Words['filmForm'], ways: Ways): string =>

@@ -90,16 +90,22 @@ async function readAgain(artwork: Artwork, file: Blob): Promise<boolean> {
   return true;
 }
 
+/** Counted up when other outlines are found in the same pixels: those that are kept are found again when their artwork is looked at. */
+const OUTLINE_VERSION = 2;
+
 /** Keeps the outline that copies are laid out by, once the pixels are looked at. */
 async function keepOutline(
   { artwork, request }: Task,
   { outline }: ArtworkCheck,
   checker: Checker,
 ): Promise<void> {
-  const isAsked = () => useShop.getState().book.artwork[artwork.id]?.outline === null && mayWrite();
+  const isAsked = (): boolean => {
+    const own = useShop.getState().book.artwork[artwork.id];
+    return own !== undefined && own.outlinedBy !== OUTLINE_VERSION && mayWrite();
+  };
   if (!isAsked()) return;
   const found = await checker.layoutOutline(outline, request);
-  if (found && isAsked()) act(edits.keepOutline(artwork.id, found));
+  if (isAsked()) act(edits.keepOutline(artwork.id, found, OUTLINE_VERSION));
 }
 
 /** Why a check ends early: someone said so, or its size or file is no longer that of any transfer. */

@@ -1,5 +1,6 @@
 import {
   area,
+  difference,
   EndType,
   FillRule,
   getBounds,
@@ -10,6 +11,7 @@ import {
   union,
 } from 'clipper2-ts';
 import { type ArtworkOutline, OUTLINE_STEPS } from '../model';
+import { contains } from '../outlines';
 import { fromMm, type Micrometres } from '../units';
 import { simplify } from './contour';
 import { joined } from './joined';
@@ -17,8 +19,12 @@ import type { Outline } from './outline';
 
 /** How far a line may be from what it stands for, as a share of the longer side: coarser, where that takes too many corners. */
 const TOLERANCES = [0.002, 0.004, 0.008, 0.016];
-/** Corners of all lines together: layouts take time with each. */
+/** Corners of all outer lines together: layouts take time with each. */
 const MOST_CORNERS = 120;
+/** The same of all holes: of more, the largest are told. */
+const MOST_IN_HOLES = 60;
+/** A hole is told that is no narrower than this share of the longer side: no copy is so small beside it as to lie in a smaller one. */
+const LEAST_HOLE = 0.1;
 /** Islands are tied by bars of film so wide, beside what the gap adds: narrower ones tear (common practice, no source). */
 const BAR = fromMm(3);
 /** Nobody cuts along a line of more: making it simpler would take longer than it is worth. */
@@ -49,29 +55,28 @@ function boxAround(path: Path64, by: number): Path64 {
   ];
 }
 
+const flat = (path: Path64): number[] => path.flatMap(({ x, y }) => [x, y]);
+
+/** A line of fewer corners, none of which is further from it than the tolerance. */
+function simpler(path: Path64, tolerance: number): Path64 {
+  const line = simplify(flat(path), tolerance);
+  return Array.from({ length: line.length / 2 }, (_, at) => ({
+    x: line[2 * at] as number,
+    y: line[2 * at + 1] as number,
+  }));
+}
+
+/** How finely lines are told, in steps of the box: see {@link layoutOutline}. */
+type Fineness = Record<'tolerance' | 'pixel' | 'bar' | 'width' | 'height', number>;
+
+/** By how much lines are moved away from what prints, so that none of it lies beyond them. */
+const growthOf = ({ tolerance, pixel }: Fineness): number => Math.ceil(tolerance + pixel);
+
 /** Lines of fewer corners around an outline: none of it lies outside them, nor they outside of its box. */
-function around(
-  paths: readonly Path64[],
-  {
-    tolerance,
-    pixel,
-    bar,
-    width,
-    height,
-  }: Record<'tolerance' | 'pixel' | 'bar' | 'width' | 'height', number>,
-): Path64[] {
-  const fewer = paths.map((path): Path64 => {
-    const line = simplify(
-      path.flatMap(({ x, y }) => [x, y]),
-      tolerance,
-    );
-    return Array.from({ length: line.length / 2 }, (_, at) => ({
-      x: line[2 * at] as number,
-      y: line[2 * at + 1] as number,
-    }));
-  });
-  const by = Math.ceil(tolerance + pixel);
-  // Holes are no room for others.
+function around(paths: readonly Path64[], fineness: Fineness): Path64[] {
+  const { tolerance, bar, width, height } = fineness;
+  const fewer = paths.map((path) => simpler(path, tolerance));
+  const by = growthOf(fineness);
   const isInk = (_: Path64, at: number) => area(paths[at] as Path64) > 0;
   const ink = fewer.filter(isInk);
   const grown = inflatePaths(
@@ -97,7 +102,41 @@ function around(
 }
 
 /**
- * The outline that copies are laid out by, of few corners, around all that prints, in one piece.
+ * Lines of fewer corners within the holes in which a copy may lie, the largest first: what prints within one would fall out with it,
+ * so that a hole with an island in it is none.
+ */
+function holesIn(paths: readonly Path64[], fineness: Fineness): Path64[] {
+  const ink = paths.filter((path) => area(path) > 0);
+  const isBare = (hole: Path64): boolean => {
+    const lying = { rings: [Float64Array.from(flat(hole))], x: 0, y: 0 };
+    return !ink.some(([first]) => first !== undefined && contains(lying, first.x, first.y));
+  };
+  const isWide = (path: Path64): boolean => {
+    const { left, top, right, bottom } = getBounds(path);
+    return Math.min(right - left, bottom - top) >= LEAST_HOLE * OUTLINE_STEPS;
+  };
+  const bare = paths.filter((path) => area(path) < 0 && isWide(path) && isBare(path));
+  const inner = bare.flatMap((hole) =>
+    inflatePaths(
+      [simpler(hole.toReversed(), fineness.tolerance)],
+      -growthOf(fineness),
+      JoinType.Miter,
+      EndType.Polygon,
+      SHARPEST,
+    ),
+  );
+  let corners = 0;
+  return inner
+    .filter(isWide)
+    .sort((a, b) => area(b) - area(a))
+    .filter(({ length }) => {
+      corners += length;
+      return corners <= MOST_IN_HOLES;
+    });
+}
+
+/**
+ * The outline that copies are laid out by, of few corners, around all that prints, in one piece, with the holes that others may lie in.
  * @param printed the size that it is simplified for; it holds at any
  * @param pixels of the trimmed box: outlines run through the middle of edges, and ink reaches a pixel further
  * @returns `null` where it would take too many corners, or nothing prints: such a copy is laid out as its box
@@ -124,13 +163,16 @@ export function layoutOutline(
   );
   if (cornersIn(paths) > MOST_READ) return null;
   for (const tolerance of TOLERANCES) {
-    const found = around(paths, { tolerance: tolerance * OUTLINE_STEPS, pixel, bar, width, height });
+    const fineness = { tolerance: tolerance * OUTLINE_STEPS, pixel, bar, width, height };
+    const found = around(paths, fineness);
     if (found.length === 0) return null;
     if (cornersIn(found) > MOST_CORNERS) continue;
     const steps = (value: number, side: number) => Math.max(0, Math.round((value * OUTLINE_STEPS) / side));
-    return found.map((path) =>
-      (area(path) > 0 ? path : path.toReversed()).flatMap(({ x, y }) => [steps(x, width), steps(y, height)]),
-    );
+    const outer = found.map((path) => (area(path) > 0 ? path : path.toReversed()));
+    const holes = holesIn(paths, fineness);
+    // The bars that tie islands may reach into a hole, and go no further than its edge.
+    const whole = holes.length === 0 ? outer : difference(outer, holes, FillRule.NonZero);
+    return whole.map((path) => path.flatMap(({ x, y }) => [steps(x, width), steps(y, height)]));
   }
   return null;
 }

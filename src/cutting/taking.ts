@@ -1,7 +1,8 @@
 import type { LaidCopy } from '../layout';
 import type { Film } from '../model';
-import { areNearer, boxRing, contains, isOuter, type Lying, type SweepTurn, sweptInto } from '../outlines';
+import { areNearer, boxRing, type Lying, type SweepTurn, sweptInto } from '../outlines';
 import { fromMm } from '../units';
+import { hostsOf } from './holes';
 
 type Placed = Pick<LaidCopy, 'x' | 'y' | 'width' | 'length' | 'outline'>;
 
@@ -96,26 +97,6 @@ const distance = (a: Placed, b: Placed): number =>
 
 /** The corner at the leading edge and the near side, where the first cut begins. */
 const corner = { x: 0, y: 0, width: 0, length: 0 } as LaidCopy;
-
-/** Of each copy that lies in another's hole, the smallest one it lies in. */
-function hostsOf(copies: readonly LaidCopy[]): Map<LaidCopy, LaidCopy> {
-  const hosts = new Map<LaidCopy, LaidCopy>();
-  const bySize = copies.toSorted((a, b) => a.width * a.length - b.width * b.length);
-  for (const host of bySize) {
-    const holes = (host.outline ?? []).filter((ring) => !isOuter(ring));
-    if (holes.length === 0) continue;
-    for (const copy of copies) {
-      if (copy === host || hosts.has(copy)) continue;
-      const { rings, x, y } = lyingOf(copy);
-      const [across = 0, along = 0] = rings[0] ?? [];
-      const isWithin = holes.some((hole) =>
-        contains({ rings: [hole], x: host.x, y: host.y }, x + across, y + along),
-      );
-      if (isWithin) hosts.set(copy, host);
-    }
-  }
-  return hosts;
-}
 
 /**
  * The order in which to take copies out of a piece of film with scissors, from the outside in: always one that has a free way out, as long

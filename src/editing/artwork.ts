@@ -5,14 +5,14 @@ import type { BookDraft, EditContext } from './step';
 import { addTransfer, editTransfer, type TransferFields } from './transfers';
 
 /** An image that is kept; the edit that uses it says when, and its outline is found later. */
-export type NewArtwork = Omit<Artwork, 'changed' | 'outline'>;
+export type NewArtwork = Omit<Artwork, 'changed' | 'outline' | 'outlinedBy'>;
 
 /** Gives a transfer its artwork; its printed size stays what it was, but for a height that nobody typed, which follows. */
 export function setArtwork(draft: BookDraft, id: string, artwork: NewArtwork, { now }: EditContext): void {
   const transfer = draft.transfer[id];
   if (!transfer) return;
-  const outline = draft.artwork[artwork.id]?.outline ?? null;
-  draft.artwork[artwork.id] = { ...artwork, outline, changed: now };
+  const { outline, outlinedBy } = draft.artwork[artwork.id] ?? { outline: null, outlinedBy: 0 };
+  draft.artwork[artwork.id] = { ...artwork, outline, outlinedBy, changed: now };
   transfer.artwork = artwork.id;
   if (transfer.typed.height !== '' || !artwork.trim) return;
   const height = heightOf(artwork.trim, transfer.width, artwork.density);
@@ -27,13 +27,21 @@ export function readArtworkAgain(
   artwork: NewArtwork,
   { now }: EditContext,
 ): void {
-  if (draft.artwork[id]) draft.artwork[id] = { ...artwork, id, outline: null, changed: now };
+  if (draft.artwork[id]) draft.artwork[id] = { ...artwork, id, outline: null, outlinedBy: 0, changed: now };
 }
 
-/** Keeps the outline that was found of an image. */
-export function keepOutline(draft: BookDraft, id: Id<'artwork'>, outline: ArtworkOutline): void {
+/**
+ * Keeps the outline that was found of an image, or that it has none.
+ * @param by the way of finding outlines
+ */
+export function keepOutline(
+  draft: BookDraft,
+  id: Id<'artwork'>,
+  outline: ArtworkOutline | null,
+  by: number,
+): void {
   const artwork = draft.artwork[id];
-  if (artwork) artwork.outline = outline;
+  if (artwork) Object.assign(artwork, { outline, outlinedBy: by });
 }
 
 /** Makes an image file a transfer of its order, of the file's name and size, with one copy. */

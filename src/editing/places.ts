@@ -1,5 +1,5 @@
 import type { Draft } from 'immer';
-import { type Copy, type Id, isFixed, type Place, type Whereabouts } from '../model';
+import { type Copy, type Id, isCutByOutline, isFixed, type Place, type Whereabouts } from '../model';
 import type { BookDraft } from './step';
 
 /** Says where a copy is. */
@@ -16,7 +16,8 @@ export function setPlaces(
 ): void {
   const own = draft.run[run];
   const isDraft = own?.state === 'draft';
-  if (isDraft && draft.film[own.film]?.cutting === 'outlines') own.laidBy = 'outlines';
+  const film = draft.film[own?.film ?? ''];
+  if (isDraft && film && isCutByOutline(film)) own.laidBy = 'outlines';
   const off: string[] = [];
   for (const [id, place] of places) {
     const copy = draft.copy[id];

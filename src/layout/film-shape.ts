@@ -50,7 +50,9 @@ export function shapeOf(
   film: Film,
   progress: Progress,
 ): Pick<Problem, 'film' | 'margins' | 'gap' | 'cutting' | 'together'> {
-  const { width, gap, cutting, together } = film;
+  const { width, gap, together } = film;
+  // Whether holes are room is told by the outlines.
+  const cutting = film.cutting === 'in-holes' ? 'outlines' : film.cutting;
   const margins = marginsOf(film);
   if (film.kind === 'sheets') {
     return {

@@ -121,7 +121,7 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
         else (copy.role === 'filler' ? giveWay : toLay).push(copy);
       } else if (isAsked(book, run, copy)) toLay.push(copy);
     }
-    const outline = outlineOf(book, transfer);
+    const outline = outlineOf(book, transfer, film);
     asked.push({
       id: transfer.id,
       width: transfer.width,

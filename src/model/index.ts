@@ -37,7 +37,7 @@ export {
 } from './calibration';
 export type { Closing, Rates } from './closing';
 export type { Copy, Place, Whereabouts } from './copy';
-export { isCutStraight } from './cutting';
+export { isCutByOutline, isCutStraight } from './cutting';
 export { linesFor, takenBefore, takes } from './dealing';
 export {
   commonFabric,

@@ -199,8 +199,8 @@ const offset = whole({ least: 0, most: ranges.pixels.most });
 export const OUTLINE_STEPS = 20_000;
 
 /**
- * Outer lines of all that prints of an image, islands apart from each other: corners, across and down in turn, in steps of the trimmed
- * box. They touch all four of its sides, and no ink lies outside.
+ * Lines around all that prints of an image: corners, across and down in turn, in steps of the trimmed box, clockwise as the image is looked
+ * at; and around its holes, the other way. They touch all four of its sides, and no ink lies outside of them or in a hole.
  */
 export const outlineSchema = z.array(z.array(whole({ least: 0, most: OUTLINE_STEPS })).check(z.minLength(6)));
 
@@ -219,6 +219,8 @@ export const artworkSchema = z.object({
   madeFrom: z.nullable(z.object({ artwork: id<'artwork'>(), by: mendSchema })),
   /** `null` while it is not looked at, or where it has none that copies could be laid out by. */
   outline: z.nullable(outlineSchema),
+  /** Which way of finding outlines it was looked at by, counted up with each better one; 0 while it is not looked at. */
+  outlinedBy: whole(ranges.count),
   changed: instant,
 });
 
@@ -230,11 +232,11 @@ const filmFields = {
   /** Least distance between two copies; even, so that half a gap is whole. */
   gap: length,
   /**
-   * Cut apart with scissors along any line, copies laid out as boxes; with scissors or a contour cutter, laid out by their outlines; or
-   * on a trimmer that cuts from edge to edge only: in any order, or first across the
+   * Cut apart with scissors along any line, copies laid out as boxes; with scissors or a contour cutter, laid out by their outlines,
+   * those that have room in others' holes lying there too where the shop cuts them out; or on a trimmer that cuts from edge to edge only: in any order, or first across the
    * film, then along it, then across again.
    */
-  cutting: z.enum(['free', 'outlines', 'straight', 'staged']),
+  cutting: z.enum(['free', 'outlines', 'in-holes', 'straight', 'staged']),
   /**
    * Whether the copies of one order lie anywhere, near each other for some share of film more, or in a stretch of their own; or all that
    * is due at one time in a stretch of its own, what is due soonest first.

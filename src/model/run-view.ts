@@ -1,6 +1,8 @@
+import { isOuter } from '../outlines';
 import type { Station } from './bench';
 import type { Book } from './book';
 import type { PlacedCopy } from './copy';
+import { isCutByOutline } from './cutting';
 import { embeddedOnto, embeddedTakes, type Onto, ontoOf, takenBefore, takes } from './dealing';
 import { ordersOnFilm } from './film-codes';
 import { byId } from './lookup';
@@ -80,13 +82,32 @@ const embedded = (run: Run): OnRun[] =>
 
 /** Whether the copies of a run keep the gap by their outlines: it was laid out so, or is to be. */
 export const isByOutlines = (run: Pick<Run, 'laidBy'>, film: Pick<Film, 'cutting'> | undefined): boolean =>
-  run.laidBy === 'outlines' || film?.cutting === 'outlines';
+  run.laidBy === 'outlines' || (film !== undefined && isCutByOutline(film));
 
-/** The outline that a transfer is laid out by, of the artwork that it has now; `null` if that is its box. */
-export const outlineOf = (
+const solids = new WeakMap<ArtworkOutline, ArtworkOutline>();
+
+/** An outline without its holes; the same for the same one. */
+function solid(outline: ArtworkOutline): ArtworkOutline {
+  const last = solids.get(outline);
+  if (last) return last;
+  const outer = outline.filter((line) => isOuter(Float64Array.from(line)));
+  const found = outer.length === outline.length ? outline : outer;
+  solids.set(outline, found);
+  return found;
+}
+
+/**
+ * The outline that a transfer is laid out by, of the artwork that it has now; `null` if that is its box. Its holes are no room for others
+ * but on film whose shop cuts them out.
+ */
+export function outlineOf(
   { artwork }: Pick<Book, 'artwork'>,
   transfer: Pick<Transfer, 'artwork'>,
-): ArtworkOutline | null => artwork[transfer.artwork ?? '']?.outline ?? null;
+  film: Pick<Film, 'cutting'> | undefined,
+): ArtworkOutline | null {
+  const outline = artwork[transfer.artwork ?? '']?.outline ?? null;
+  return outline && film?.cutting !== 'in-holes' ? solid(outline) : outline;
+}
 
 /** Works something out once, when it is asked for first. */
 function once<Found>(find: () => Found): () => Found {
@@ -126,7 +147,12 @@ function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed'
     dealt: once(() => dealtOfDraft(book, run, live)),
     placed: [
       ...embedded(run),
-      ...drawn(live, { ...book, order }, (transfer) => outlineOf(book, transfer), asLaid),
+      ...drawn(
+        live,
+        { ...book, order },
+        (transfer) => outlineOf(book, transfer, book.film[run.film]),
+        asLaid,
+      ),
     ],
   };
 }

@@ -1,7 +1,7 @@
-import { cutOrder } from '../cutting';
+import { cutAround, cutOrder } from '../cutting';
 import type { LaidCopy, LaidRun } from '../layout';
 import { isCutStraight, type Station } from '../model';
-import { boxRing, lengthOf } from '../outlines';
+import { lengthOf } from '../outlines';
 import { asSeconds, fromMm, type Seconds, sum, um } from '../units';
 import { byHand, degrees, type WorkSource } from './builder';
 import { longestOpen } from './calendar';
@@ -90,13 +90,9 @@ const METRE = 1_000_000;
 /** How long it takes to cut the copies of a span out; along their lines, unless a blade cuts straight from edge to edge. */
 function cuttingTime({ station: { handling }, bySpan, film }: WorkSource, span: number): number {
   const copies = bySpan[span] ?? [];
-  const line = isCutStraight(film) ? 0 : sum(copies.map(lineAround));
+  const line = isCutStraight(film) ? 0 : sum(copies.map((copy) => lengthOf(cutAround(copy, copies))));
   return copies.length * handling.cutApart + (line / METRE) * handling.cutMetre;
 }
-
-/** The line along which a copy is cut out: around its outline if it lies by that, else around its box. */
-const lineAround = ({ outline, width, length }: LaidCopy): number =>
-  lengthOf(outline ?? [boxRing({ width, length })]);
 
 /** A span cut apart and powdered behind its cut: the last task, and its cutting apart if that comes first. */
 function powderSpan(

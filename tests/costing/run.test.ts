@@ -92,6 +92,7 @@ describe('what a run takes', () => {
         trim: { x: 0, y: 0, ...pixels },
         madeFrom: null,
         outline,
+        outlinedBy: 1,
         changed: NOW,
       };
       draft.artwork[artwork.id] = { ...artwork, outline };

@@ -472,7 +472,7 @@ const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Ar
   ),
   keepOutline: on(
     ({ artwork }) => artwork,
-    ({ id }, { a }) => edits.keepOutline(id, [[0, a, OUTLINE_STEPS, 0, OUTLINE_STEPS, OUTLINE_STEPS]]),
+    ({ id }, { a }) => edits.keepOutline(id, [[0, a, OUTLINE_STEPS, 0, OUTLINE_STEPS, OUTLINE_STEPS]], 1),
   ),
   drawArtwork: on(
     ({ transfer }) => transfer,

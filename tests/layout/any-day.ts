@@ -9,7 +9,7 @@ const gap = fc.integer({ min: 0, max: 40 }).map((half) => um(half * 200));
 const cutting = fc.constantFrom(
   'free' as const,
   'outlines' as const,
-  'outlines' as const,
+  'in-holes' as const,
   'straight' as const,
   'staged' as const,
 );

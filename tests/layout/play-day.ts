@@ -74,7 +74,7 @@ export interface Watch {
   moved?(may: boolean): void;
 }
 
-/** A box, the half of one, three sides of a frame, and two islands: corners in shares of the box. */
+/** A box, the half of one, three sides of a frame, two islands, and a frame around a hole: corners in shares of the box. */
 const OUTLINES: readonly (ArtworkOutline | null)[] = [
   null,
   [[0, 0, 1, 0, 0, 1]],
@@ -82,6 +82,10 @@ const OUTLINES: readonly (ArtworkOutline | null)[] = [
   [
     [0, 0, 0.4, 0, 0, 0.4],
     [1, 1, 0.6, 1, 1, 0.6],
+  ],
+  [
+    [0, 0, 1, 0, 1, 1, 0, 1],
+    [0.1, 0.1, 0.1, 0.9, 0.9, 0.9, 0.9, 0.1],
   ],
 ].map((lines) => lines?.map((line) => line.map((by) => by * OUTLINE_STEPS)) ?? null);
 
@@ -135,7 +139,7 @@ function bookOf(day: Day): Book {
         if (outline === null) continue;
         const artwork = artworkOf(own);
         setArtwork(draft, own, artwork, ids);
-        keepOutline(draft, artwork.id, outline);
+        keepOutline(draft, artwork.id, outline, 1);
       }
     },
     NOW,

@@ -49,6 +49,26 @@ describe('a copy that is dragged among outlines', () => {
     expect(away(place)).toBeLessThanOrEqual(REACH);
   });
 
+  it('lies in the hole of another where that has room, and is pushed off its rim', () => {
+    const hole = ring(
+      ...Array.from({ length: 90 }, (_, at): [number, number] => {
+        const turn = (-2 * Math.PI * at) / 90;
+        return [60 + 45 * Math.cos(turn), 60 + 45 * Math.sin(turn)];
+      }),
+    );
+    const frame = { ...round(1, 50, 50), width: 120, length: 120, outline: [disc(60, 180), hole] };
+    const inHole = (x: number) => {
+      const run = runOf([frame, round(2, x, 90)], { cutting: 'in-holes', gap: fromMm(GAP), spanMax: null });
+      const copy = run.copies[1] as LaidCopy;
+      const [across, along] = middleOf(snap({ ...run, copies: run.copies.slice(0, 1) }, copy, REACH));
+      return Math.hypot(across - 110, along - 110);
+    };
+    // Middles of a disc in a hole are no further apart than its radius less the disc's and the gap: 45 - 20 - 4.
+    expect(inHole(95)).toBeLessThanOrEqual(21);
+    expect(inHole(114)).toBeLessThanOrEqual(21);
+    expect(inHole(114)).toBeGreaterThan(20.8);
+  });
+
   it('stays in the hand where nothing within reach is free, and goes to margins as it did', () => {
     const { run, copy } = held([50, 100], [55, 105]);
     expect(snap(run, copy, fromMm(2))).toEqual({ x: copy.x, y: copy.y });

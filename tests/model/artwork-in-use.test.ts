@@ -11,6 +11,7 @@ const artwork = (id: string, madeFrom: string | null = null): Artwork => ({
   density: null,
   trim: { x: 0, y: 0, width: 10, height: 10 },
   outline: null,
+  outlinedBy: 0,
   madeFrom:
     madeFrom === null
       ? null

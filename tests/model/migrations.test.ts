@@ -797,7 +797,7 @@ describe('migration', () => {
     const add = (madeFrom: unknown, outline?: null) => ({
       op: 'add',
       path: ['artwork', 'b'],
-      value: outline === undefined ? { madeFrom } : { madeFrom, outline },
+      value: outline === undefined ? { madeFrom } : { madeFrom, outline, outlinedBy: 0 },
     });
     const again = (value: unknown) => ({ op: 'replace', path: ['artwork', 'b', 'madeFrom'], value });
     const remove = { op: 'remove', path: ['artwork', 'b'] };
@@ -808,8 +808,8 @@ describe('migration', () => {
       other,
     ]);
     expect(Object.fromEntries(migrate(stored, 26) ?? [])).toEqual({
-      'artwork/a': { madeFrom: null, outline: null },
-      'artwork/b': { madeFrom: after, outline: null },
+      'artwork/a': { madeFrom: null, outline: null, outlinedBy: 0 },
+      'artwork/b': { madeFrom: after, outline: null, outlinedBy: 0 },
       'step/1': { redo: [add(after, null), again(after)], undo: [remove, again(null)] },
       [other[0]]: other[1],
     });
@@ -881,7 +881,7 @@ describe('migration', () => {
       other,
     ]);
     expect(Object.fromEntries(migrate(stored, 30) ?? [])).toEqual({
-      'artwork/a': { fileName: 'a.png', outline: null },
+      'artwork/a': { fileName: 'a.png', outline: null, outlinedBy: 0 },
       'run/draft': { state: 'draft', printed: null, laidBy: 'boxes' },
       'run/locked': after,
       'step/1': { redo: [name], undo: [add(after)] },
@@ -958,6 +958,27 @@ describe('migration', () => {
       'settings/shop': { station: station({ caps: false }) },
       'run/r': run({ caps: false }),
       'step/1': step({ caps: false }),
+      [other[0]]: other[1],
+    });
+  });
+
+  it('looks for outlines again from version 44 on, which found no holes before', () => {
+    const outlined = { fileName: 'a.png', outline: [[0, 0, 20_000, 0, 0, 20_000]] };
+    const bare = { fileName: 'b.png', outline: null };
+    const step = (value: object) => {
+      const back = [{ op: 'add', path: ['artwork', 'a'], value }];
+      return { redo: back, undo: back };
+    };
+    const stored = new Map<string, unknown>([
+      ['artwork/a', outlined],
+      ['artwork/b', bare],
+      ['step/1', step(outlined)],
+      other,
+    ]);
+    expect(Object.fromEntries(migrate(stored, 43) ?? [])).toEqual({
+      'artwork/a': { ...outlined, outlinedBy: 1 },
+      'artwork/b': { ...bare, outlinedBy: 0 },
+      'step/1': step({ ...outlined, outlinedBy: 1 }),
       [other[0]]: other[1],
     });
   });

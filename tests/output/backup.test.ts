@@ -30,6 +30,7 @@ const crest: Artwork = {
   trim: null,
   madeFrom: null,
   outline: null,
+  outlinedBy: 0,
   changed: NOW,
 };
 const small = smallBook();

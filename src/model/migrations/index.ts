@@ -40,6 +40,7 @@ import { tellFabrics } from './40-fabrics';
 import { timeTruly } from './41-true-times';
 import { widenSizes } from './42-sizes';
 import { askForCaps } from './43-caps';
+import { findHoles } from './44-holes';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -88,6 +89,7 @@ const migrations: readonly Migration[] = [
   timeTruly,
   widenSizes,
   askForCaps,
+  findHoles,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

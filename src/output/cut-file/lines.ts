@@ -1,7 +1,7 @@
 import { rectClip } from 'clipper2-ts';
-import { acrossMap, copiesWithin, cutOrder, runSpans, spanCorners } from '../../cutting';
+import { acrossMap, copiesWithin, cutOrder, liesWithin, runSpans, spanCorners } from '../../cutting';
 import type { LaidCopy, LaidRun } from '../../layout';
-import { boxRing, contains, isOuter, type Ring } from '../../outlines';
+import { boxRing, isOuter, type Ring } from '../../outlines';
 import { grown } from '../../outlines/grown';
 import type { Span } from '../../packing';
 
@@ -68,19 +68,11 @@ interface Taken {
 
 function takenOf(copy: LaidCopy, lines: readonly Ring[], others: readonly LaidCopy[]): Taken {
   const holes = lines.filter((ring) => !isOuter(ring));
-  const liesIn = (hole: Ring, other: LaidCopy): boolean => {
-    const [ring = boxRing(other)] = other.outline ?? [];
-    return contains(
-      { rings: [hole], x: 0, y: 0 },
-      other.x + (ring[0] as number),
-      other.y + (ring[1] as number),
-    );
-  };
   return {
     copy,
     outer: lines.filter(isOuter),
     holes: holes.flatMap((ring) => {
-      const within = others.filter((other) => other !== copy && liesIn(ring, other));
+      const within = others.filter((other) => other !== copy && liesWithin(other, ring, { x: 0, y: 0 }));
       // A hole that bears nothing stays: cutting it would take time, and leave less to hold the film by.
       return within.length > 0 ? [{ ring, within }] : [];
     }),

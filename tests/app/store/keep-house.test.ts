@@ -26,6 +26,7 @@ const artworkOf = (id: Artwork['id'], madeFrom: Artwork['madeFrom'] = null): Art
   trim: null,
   madeFrom,
   outline: null,
+  outlinedBy: 0,
   changed: NOW,
 });
 
