@@ -148,6 +148,7 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
   const printing = runAtPrinter(made);
   const used = new Set(made.flatMap(({ work }) => work.workers));
   const workers = ALL_WORKERS.filter((worker) => used.has(worker));
+  const printer = workers.indexOf('printer');
   const opening = longestOpen(station.hours);
   const tasks: Task[] = [];
   const jobs: Job[] = [];
@@ -180,7 +181,7 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
     const wished = runOrder.indexOf(own.laid.id);
     const rank = own === printing ? 0 : wished < 0 ? ANY_RANK : wished + 1;
     if (first !== undefined && last !== undefined)
-      lanes.push({ first: first + base, last: last + base, rank });
+      lanes.push({ resource: printer, first: first + base, last: last + base, rank });
   }
   const problem = {
     now,

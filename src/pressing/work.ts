@@ -92,6 +92,7 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
     resource: workers.indexOf(worker),
     from,
     to,
+    units: null,
     setting,
   });
   const build = new Builder({ id: laid.id, name: laid.name });

@@ -92,6 +92,7 @@ function madeDay({ runs, spans, lots, hands: handCount, presses, rest }: MadeDay
     resource,
     from,
     to,
+    units: null,
     setting,
   });
   for (let run = 0; run < runs; run += 1) {
@@ -119,7 +120,7 @@ function madeDay({ runs, spans, lots, hands: handCount, presses, rest }: MadeDay
       chains.push({ tasks: [print, cut, powder], limit: 300 });
       before = [cut];
     }
-    lanes.push({ first, last: before[0] ?? first, rank: 0 });
+    lanes.push({ resource: printer, first, last: before[0] ?? first, rank: 0 });
   }
   const units = (count: number, away: Away[] = []) =>
     Array.from({ length: count }, () => ({ free: 0, setting: null, away }));

@@ -13,8 +13,11 @@ import {
   flowShop,
   jobShop,
   johnson,
+  mostLoadedSet,
+  onSome,
   smallDay,
   smallShop,
+  smallShopOfUnlike,
   smallShopWithBreak,
   taillard,
   taskOn,
@@ -111,6 +114,7 @@ describe('small problems', () => {
   it.each([
     { what: 'always open', shops: smallShop },
     { what: 'closed for a time', shops: smallShopWithBreak },
+    { what: 'with hands and presses that do not take everything', shops: smallShopOfUnlike },
   ])('$what are solved as well as by trying everything, and the bound is never above', ({ shops }) => {
     fc.assert(
       fc.property(shops, (problem) => {
@@ -131,6 +135,57 @@ describe('small problems', () => {
       }),
       { numRuns: 20 },
     );
+  });
+});
+
+describe('machines of which not each takes every job', () => {
+  const machines = 3;
+  const job = fc.uniqueArray(fc.nat(machines - 1), { minLength: 1, maxLength: machines });
+
+  it('are done with jobs of one length as soon as the most loaded set of them (Hall 1935)', () => {
+    fc.assert(
+      fc.property(fc.array(job, { minLength: 1, maxLength: 12 }), (jobs) => {
+        const { schedule, bound } = searched(onSome(machines, jobs), 300);
+        expect(validateSchedule(onSome(machines, jobs), schedule)).toEqual([]);
+        expect(schedule.makespan).toBe(mostLoadedSet(machines, jobs));
+        expect(bound).toBeLessThanOrEqual(schedule.makespan);
+      }),
+      { numRuns: 100, seed: 1935 },
+    );
+  });
+
+  it('take the job that fewest can take first, where sets lie in one another (Pinedo, Scheduling, from memory)', () => {
+    // Machine 1 is the only one for three jobs, 1 and 2 for two more, any of the three for four: 3 is the least for nine jobs.
+    const jobs = [[0], [0], [0], [0, 1], [0, 1], [0, 1, 2], [0, 1, 2], [0, 1, 2], [0, 1, 2]];
+    const { schedule, bound } = searched(onSome(machines, jobs.toReversed()), 100);
+    expect(schedule.makespan).toBe(3);
+    expect(bound).toBe(3);
+    const few = [[0], [0], [0], [0], [0, 1], [0, 1, 2]];
+    expect(searched(onSome(machines, few), 100)).toMatchObject({ schedule: { makespan: 4 }, bound: 4 });
+  });
+
+  it('are refused where none takes a job', () => {
+    expect(() => searched(onSome(machines, [[]]), 1)).toThrow(RangeError);
+    expect(() => searched(onSome(machines, [[machines]]), 1)).toThrow(RangeError);
+  });
+
+  it('do not take what they may not: a schedule that has it so is wrong', () => {
+    const times = { starts: [0], ends: [1], units: [[0]] };
+    expect(validateSchedule(onSome(2, [[0]]), times)).toEqual([]);
+    expect(validateSchedule(onSome(2, [[1]]), times)).toEqual([{ code: 'wrong-unit', task: 0, resource: 0 }]);
+  });
+
+  it('give what may be left to who is there to end it', () => {
+    const units = [
+      { free: 0, setting: null, away: [{ from: 5, to: 90, cold: false }] },
+      { free: 0, setting: null, away: [{ from: 20, to: 90, cold: false }] },
+    ];
+    const problem = {
+      ...onSome(2, []),
+      tasks: [{ ...taskOn(10, 0), pauses: true }],
+      resources: [{ units, setup: null }],
+    };
+    expect(searched(problem, 1).schedule).toMatchObject({ ends: [10], units: [[1]] });
   });
 });
 
@@ -181,6 +236,21 @@ describe('a day with breaks', () => {
   });
 });
 
+/** The second run of a small day on a printer of its own. */
+function onTwoPrinters(day: ScheduleProblem): ScheduleProblem {
+  const printer = day.resources.length;
+  const [, second] = day.lanes;
+  const isMoved = (index: number) => second && index >= second.first && index <= second.last;
+  return {
+    ...day,
+    resources: [...day.resources, ...day.resources.slice(0, 1)],
+    tasks: day.tasks.map((task, index) =>
+      isMoved(index) ? { ...task, uses: task.uses.map((use) => ({ ...use, resource: printer })) } : task,
+    ),
+    lanes: day.lanes.map((lane) => (lane === second ? { ...lane, resource: printer } : lane)),
+  };
+}
+
 describe('small days of two runs', () => {
   it('are never mixed at the printer, and late only where every schedule is as late', () => {
     fc.assert(
@@ -194,6 +264,19 @@ describe('small days of two runs', () => {
       { numRuns: 200, seed: 12 },
     );
   }, 60_000);
+
+  it('are printed at once by two printers', () => {
+    fc.assert(
+      fc.property(smallDay, (day) => {
+        const problem = onTwoPrinters(day);
+        const { schedule, bound } = searched(problem, 200);
+        expect(validateSchedule(problem, schedule)).toEqual([]);
+        expect(bound).toBeLessThanOrEqual(schedule.makespan);
+        for (const { first } of problem.lanes) expect(schedule.starts[first]).toBe(0);
+      }),
+      { numRuns: 50 },
+    );
+  });
 
   it('come in the order of their ranks', () => {
     fc.assert(

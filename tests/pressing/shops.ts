@@ -8,7 +8,7 @@ export function jobShop(jobs: readonly (readonly (readonly [number, number])[])[
     const first = jobs.slice(0, job).reduce((sum, other) => sum + other.length, 0);
     return route.map(([machine, time], at) => ({
       duration: time,
-      uses: [{ resource: machine, from: 0, to: time, setting: 0 }],
+      uses: [{ resource: machine, from: 0, to: time, units: null, setting: 0 }],
       after: at === 0 ? [] : [{ task: first + at - 1, lag: 0 }],
       pauses: false,
       fixed: null,
@@ -61,7 +61,7 @@ export function johnson(times: readonly (readonly [number, number])[]): number {
 /** A task that holds one resource all the time, behind others. */
 export const taskOn = (duration: number, resource: number, after: number[] = []): Task => ({
   duration,
-  uses: [{ resource, from: 0, to: duration, setting: 0 }],
+  uses: [{ resource, from: 0, to: duration, units: null, setting: 0 }],
   after: after.map((before) => ({ task: before, lag: 0 })),
   pauses: false,
   fixed: null,
@@ -96,8 +96,12 @@ export const smallShop = fc
         duration: task.duration,
         uses: [
           // The hands are free again before the press is.
-          ...(task.hands ? [{ resource: 0, from: 0, to: Math.min(1, task.duration), setting: 0 }] : []),
-          ...(task.press ? [{ resource: 1, from: 0, to: task.duration, setting: task.setting }] : []),
+          ...(task.hands
+            ? [{ resource: 0, from: 0, to: Math.min(1, task.duration), units: null, setting: 0 }]
+            : []),
+          ...(task.press
+            ? [{ resource: 1, from: 0, to: task.duration, units: null, setting: task.setting }]
+            : []),
         ],
         after: task.after.filter((before) => before.task < index),
         pauses: false,
@@ -109,6 +113,59 @@ export const smallShop = fc
       dues: [],
     }),
   );
+
+/** Which of two units may take something. */
+const eligible = fc.constantFrom(null, [0], [1], [0, 1]);
+
+/** Small problems of two pairs of hands and two presses, not all of which may take everything. */
+export const smallShopOfUnlike = fc
+  .tuple(smallShop, fc.array(eligible, { minLength: 10, maxLength: 10 }))
+  .map(
+    ([problem, own]): ScheduleProblem => ({
+      ...problem,
+      resources: problem.resources.map(({ units: [unit], setup }) => ({
+        units: unit ? [unit, unit] : [],
+        setup,
+      })),
+      tasks: problem.tasks.map((task, index) => ({
+        ...task,
+        uses: task.uses.map((use) => ({ ...use, units: own[2 * index + use.resource] ?? null })),
+      })),
+    }),
+  );
+
+/** Jobs of one length that each go to some machines of a kind. */
+export const onSome = (machines: number, jobs: readonly (readonly number[])[]): ScheduleProblem => ({
+  now: 0,
+  tasks: jobs.map((units) => ({
+    duration: 1,
+    uses: [{ resource: 0, from: 0, to: 1, units, setting: 0 }],
+    after: [],
+    pauses: false,
+    fixed: null,
+  })),
+  resources: [
+    { units: Array.from({ length: machines }, () => ({ free: 0, setting: null, away: [] })), setup: null },
+  ],
+  chains: [],
+  waits: [],
+  lanes: [],
+  dues: [],
+});
+
+/**
+ * The shortest makespan of such jobs: the most loaded set of machines, jobs that go to no other (P. Hall, "On representatives of
+ * subsets", Journal of the London Mathematical Society 10, 26-30, 1935: slots of machines are matched to jobs).
+ */
+export function mostLoadedSet(machines: number, jobs: readonly (readonly number[])[]): number {
+  let most = 0;
+  for (let set = 1; set < 2 ** machines; set += 1) {
+    const isIn = (machine: number) => (set >> machine) % 2 === 1;
+    const size = Array.from({ length: machines }, (_, machine) => machine).filter(isIn).length;
+    most = Math.max(most, Math.ceil(jobs.filter((own) => own.every(isIn)).length / size));
+  }
+  return most;
+}
 
 /** A break of everybody, and perhaps a night in which the press goes cold. */
 const closed = fc
@@ -166,9 +223,9 @@ export const smallDay = fc
         tasks.push(taskOn(print, 0, at === 0 ? [] : [tasks.length - 1]));
         return tasks.length - 1;
       });
-      lanes.push({ first: prints[0] ?? 0, last: prints.at(-1) ?? 0, rank: 0 });
+      lanes.push({ resource: 0, first: prints[0] ?? 0, last: prints.at(-1) ?? 0, rank: 0 });
       spans.forEach(({ press, setting }, at) => {
-        const uses = [1, 2].map((resource) => ({ resource, from: 0, to: press, setting }));
+        const uses = [1, 2].map((resource) => ({ resource, from: 0, to: press, units: null, setting }));
         const after = [{ task: prints[at] ?? 0, lag: 0 }];
         tasks.push({ duration: press, uses, after, pauses: false, fixed: null });
         dues.push({ task: tasks.length - 1, at: due, weight });

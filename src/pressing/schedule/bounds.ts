@@ -1,7 +1,7 @@
 import { awayBetween, endOfWork } from './away';
 import { type Paths, pathsOf } from './paths';
 import { Placing } from './placing';
-import type { Resource, ScheduleProblem } from './problem';
+import { mayTake, type Resource, type ScheduleProblem, type Use } from './problem';
 
 /** No schedule ends sooner, and why: one path of tasks is as long, or one resource has as much to do. */
 export interface ScheduleBound {
@@ -52,6 +52,13 @@ function loadBound(loads: readonly Load[], { units, setup }: Resource): number {
   return most;
 }
 
+/** Sets of units of a resource, by their places, that have work of their own: all of them, and those that alone may take some use. */
+function unitSets({ units }: Resource, uses: readonly Use[]): number[][] {
+  const all = units.map((_, place) => place);
+  const sets = [all, ...uses.map((use) => all.filter((place) => mayTake(use, place)))];
+  return [...new Map(sets.map((places) => [places.join(), places])).values()];
+}
+
 /** The longest path: the last task of it has no tail, and each waits for the one before. */
 function longestPath({ tasks, now }: ScheduleProblem, { ends, tails }: Paths): number[] {
   const through = (index: number) => (ends[index] ?? 0) + (tails[index] ?? 0);
@@ -73,35 +80,49 @@ function longestPath({ tasks, now }: ScheduleProblem, { ends, tails }: Paths): n
   return path;
 }
 
+/** What some uses ask of the units that they are on. */
+function loadsOf(
+  { tasks, now }: ScheduleProblem,
+  { heads, tails }: Paths,
+  { units }: Resource,
+  isOwn: (use: Use) => boolean,
+): Load[] {
+  const away = (from: number, to: number) =>
+    Math.max(0, ...units.map((unit) => awayBetween(unit.away, from, to)));
+  return tasks.flatMap(({ uses, fixed, duration }, index) =>
+    uses.filter(isOwn).flatMap(({ from, to, setting }): Load[] => {
+      const tail = Math.max(0, (fixed ? fixed.end - fixed.start : duration) - to) + (tails[index] ?? 0);
+      if (!fixed) return [{ head: (heads[index] ?? 0) + from, length: to - from, tail, setting }];
+      const begin = Math.max(now, fixed.start + from);
+      const end = Math.min(fixed.end, fixed.start + to);
+      // What is begun may go on while others are away.
+      const length = end - begin - away(begin, end);
+      return length > 0 ? [{ head: begin, length, tail, setting }] : [];
+    }),
+  );
+}
+
 /** A proven lower bound on the end of any schedule, and what it comes from. */
 export function scheduleBound(problem: ScheduleProblem): ScheduleBound {
   const { tasks, resources, now } = problem;
   const placing = new Placing(problem);
   const paths = pathsOf(problem, (task, time) => placing.soonest(task, time));
-  const { heads, ends, tails } = paths;
+  const { ends, tails } = paths;
   let bound: ScheduleBound = { seconds: now, by: { kind: 'path', tasks: [] } };
   tasks.forEach((_, index) => {
     const end = (ends[index] ?? 0) + (tails[index] ?? 0);
     if (end > bound.seconds) bound = { seconds: end, by: { kind: 'path', tasks: [] } };
   });
-  resources.forEach((own, resource) => {
-    const away = (from: number, to: number) =>
-      Math.max(0, ...own.units.map((unit) => awayBetween(unit.away, from, to)));
-    const loads = tasks.flatMap(({ uses, fixed, duration }, index): Load[] =>
-      uses.flatMap((use): Load[] => {
-        const { from, to, setting } = use;
-        if (use.resource !== resource) return [];
-        const tail = Math.max(0, (fixed ? fixed.end - fixed.start : duration) - to) + (tails[index] ?? 0);
-        if (!fixed) return [{ head: (heads[index] ?? 0) + from, length: to - from, tail, setting }];
-        const begin = Math.max(now, fixed.start + from);
-        const end = Math.min(fixed.end, fixed.start + to);
-        // What is begun may go on while others are away.
-        const length = end - begin - away(begin, end);
-        return length > 0 ? [{ head: begin, length, tail, setting }] : [];
-      }),
-    );
-    const seconds = loadBound(loads, own);
-    if (seconds > bound.seconds) bound = { seconds, by: { kind: 'resource', resource } };
+  resources.forEach((whole, resource) => {
+    const uses = tasks.flatMap((task) => task.uses.filter((use) => use.resource === resource));
+    for (const places of unitSets(whole, uses)) {
+      const own = { ...whole, units: places.flatMap((place) => whole.units[place] ?? []) };
+      const isOwn = (use: Use) =>
+        use.resource === resource &&
+        whole.units.every((_, place) => places.includes(place) || !mayTake(use, place));
+      const seconds = loadBound(loadsOf(problem, paths, own, isOwn), own);
+      if (seconds > bound.seconds) bound = { seconds, by: { kind: 'resource', resource } };
+    }
   });
   return bound.by.kind === 'path'
     ? { ...bound, by: { kind: 'path', tasks: longestPath(problem, paths) } }

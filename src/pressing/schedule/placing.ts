@@ -1,8 +1,21 @@
 import type { Block } from './blocks';
-import type { Schedule, ScheduleProblem, Task, Use } from './problem';
+import { mayTake, type Schedule, type ScheduleProblem, type Task, type Use } from './problem';
 import { Unit } from './unit';
 
 const NONE: Pick<Task, 'uses' | 'pauses'> = { uses: [], pauses: false };
+
+/** The places of each resource's units, those first to which the fewest uses are bound: the others are left to these. */
+function placesByNeed({ tasks, resources }: ScheduleProblem): number[][] {
+  const need = resources.map(() => new Map<number, number>());
+  for (const { resource, units, from, to } of tasks.flatMap(({ uses }) => uses)) {
+    for (const place of units ?? [])
+      need[resource]?.set(place, (need[resource].get(place) ?? 0) + (to - from) / (units?.length ?? 1));
+  }
+  return resources.map(({ units }, resource) => {
+    const needOf = (place: number) => need[resource]?.get(place) ?? 0;
+    return units.map((_, place) => place).sort((a, b) => needOf(a) - needOf(b));
+  });
+}
 
 /**
  * Times for the tasks of a problem, given block by block. One is made for a problem and used again for each of its schedules:
@@ -15,7 +28,10 @@ export class Placing {
   readonly taken: (readonly number[])[];
   private readonly problem: ScheduleProblem;
   private readonly units: readonly (readonly Unit[])[];
+  /** The places of each resource's units, those that the fewest uses are bound to first. */
+  private readonly places: readonly (readonly number[])[];
 
+  /** @throws RangeError if no unit may take a use */
   constructor(problem: ScheduleProblem) {
     const { tasks, resources, now } = problem;
     const uses = resources.map(() => 0);
@@ -25,10 +41,27 @@ export class Placing {
     this.units = resources.map(({ units, setup }, resource) =>
       units.map((unit) => new Unit({ ...unit, free: Math.max(unit.free, now) }, setup, uses[resource] ?? 0)),
     );
+    this.places = placesByNeed(problem);
+    for (const { uses } of tasks) {
+      for (const use of uses)
+        if (this.placesFor(use).length === 0)
+          throw new RangeError(`no unit of resource ${use.resource} may take what uses it`);
+    }
     this.starts = tasks.map(({ fixed }) => fixed?.start ?? 0);
     this.ends = tasks.map(({ fixed }) => fixed?.end ?? 0);
     this.taken = tasks.map((task) => task.uses.map(() => 0));
     this.clear();
+  }
+
+  /** The places of the units that may take a use. */
+  private placesFor(use: Use): number[] {
+    return (this.places[use.resource] ?? []).filter((place) => mayTake(use, place));
+  }
+
+  /** The units that may take a use. */
+  private unitsFor({ resource, units }: Use): readonly Unit[] {
+    const own = this.units[resource] ?? [];
+    return units === null ? own : units.flatMap((place) => own[place] ?? []);
   }
 
   /** Takes back all that is not fixed. */
@@ -41,14 +74,13 @@ export class Placing {
   private hold({ fixed, uses }: Task, index: number): void {
     const { now } = this.problem;
     if (!fixed || fixed.end <= now) return;
-    this.taken[index] = uses.map(({ resource, from, to, setting }) => {
+    this.taken[index] = uses.map((use) => {
+      const { resource, from, to, setting } = use;
       const begin = Math.max(now, fixed.start + from);
       const end = Math.min(fixed.end, Math.max(begin, fixed.start + to));
       const own = this.units[resource] ?? [];
-      const free = Math.max(
-        0,
-        own.findIndex((unit) => unit.isFree(begin, end)),
-      );
+      const places = this.placesFor(use);
+      const free = places.find((place) => own[place]?.isFree(begin, end)) ?? places[0] ?? 0;
       own[free]?.take(begin, end, setting);
       return free;
     });
@@ -59,9 +91,10 @@ export class Placing {
     let start = time;
     for (let moved = true; moved; ) {
       moved = false;
-      for (const { resource, from, to, setting } of uses) {
+      for (const use of uses) {
+        const { from, to, setting } = use;
         let earliest = Number.POSITIVE_INFINITY;
-        for (const unit of this.units[resource] ?? []) {
+        for (const unit of this.unitsFor(use)) {
           earliest = Math.min(earliest, unit.earliest(start + from, to - from, setting, pauses) - from);
           if (earliest <= start) break;
         }
@@ -74,40 +107,48 @@ export class Placing {
     return start;
   }
 
-  /** Of a resource's units that are free at a time the one that takes least to set up. */
-  private unitFor({ resource, from, to, setting }: Use, start: number, pauses: boolean): number {
+  /** Of the units that may take a use and are free at a time the one that takes least to set up, or of what pauses ends it soonest. */
+  private unitFor(use: Use, start: number, pauses: boolean): number {
+    const { resource, from, to, setting } = use;
     const own = this.units[resource] ?? [];
     if (own.length === 1) return 0;
-    let best = 0;
+    const places = this.placesFor(use);
+    let [best = 0] = places;
     let least = Number.POSITIVE_INFINITY;
-    own.forEach((unit, index) => {
-      if (unit.earliest(start + from, to - from, setting, pauses) > start + from) return;
-      const setup = unit.setupBefore(start + from, setting);
-      if (setup < least) {
-        least = setup;
-        best = index;
+    for (const place of places) {
+      const unit = own[place];
+      if (!unit || unit.earliest(start + from, to - from, setting, pauses) > start + from) continue;
+      const cost = pauses ? unit.endOf(start, to) : unit.setupBefore(start + from, setting);
+      if (cost < least) {
+        least = cost;
+        best = place;
       }
-    });
+    }
     return best;
   }
 
-  /** When a task ends that begins at a time at which its units are free. */
-  private endOf({ duration, uses: [only], pauses }: Task, start: number): number {
-    if (!pauses || !only) return start + duration;
-    const own = this.units[only.resource] ?? [];
-    return own[this.unitFor(only, start, pauses)]?.endOf(start, duration) ?? start + duration;
+  /** When a task that pauses ends the soonest, and when it then begins. */
+  private soonestEnd({ duration }: Task, use: Use, time: number): { start: number; end: number } {
+    let best = { start: time, end: Number.POSITIVE_INFINITY };
+    for (const unit of this.unitsFor(use)) {
+      const start = unit.earliest(time, duration, use.setting, true);
+      const end = unit.endOf(start, duration);
+      if (end < best.end) best = { start, end };
+    }
+    return best;
   }
 
-  /** When a task begins and ends at the soonest from a time on, with what is taken so far. */
-  soonest(task: Task, time: number): { start: number; end: number } {
+  /** When a task begins and ends from a time on, with what is taken so far. */
+  private timesOf(task: Task, time: number): { start: number; end: number } {
+    const [only] = task.uses;
+    if (task.pauses && only) return this.soonestEnd(task, only, time);
     const start = this.earliest(task, time);
-    const { duration, uses, pauses } = task;
-    const [only] = uses;
-    if (!pauses || !only) return { start, end: start + duration };
-    const ends = (this.units[only.resource] ?? []).map((unit) =>
-      unit.endOf(unit.earliest(time, duration, only.setting, pauses), duration),
-    );
-    return { start, end: Math.min(...ends) };
+    return { start, end: start + task.duration };
+  }
+
+  /** The least time at which a task may begin and that at which it may end from a time on, with what is taken so far. */
+  soonest(task: Task, time: number): { start: number; end: number } {
+    return { start: this.earliest(task, time), end: this.timesOf(task, time).end };
   }
 
   /** Gives a block's tasks the earliest times, one after the other, from a time on. */
@@ -121,10 +162,10 @@ export class Placing {
       for (const { task: before, lag } of task.after) {
         earliest = Math.max(earliest, (this.ends[before] ?? 0) + lag);
       }
-      const start = this.earliest(task, earliest);
-      reached = this.endOf(task, start);
+      const { start, end } = this.timesOf(task, earliest);
+      reached = end;
       this.starts[index] = start;
-      this.ends[index] = reached;
+      this.ends[index] = end;
     }
   }
 

@@ -30,6 +30,8 @@ export interface Use {
   readonly resource: number;
   readonly from: number;
   readonly to: number;
+  /** Which units of the resource may take it, by their places, at least one; `null` for any. */
+  readonly units: readonly number[] | null;
   /** What the unit must be set to; only where the resource has a {@link Setup}. */
   readonly setting: number;
 }
@@ -79,8 +81,12 @@ export interface Wait {
   readonly limit: number;
 }
 
-/** Tasks that no other lane's come between, none of them fixed: a lane is through to its last before another's first begins. */
+/**
+ * Tasks on a resource that no other lane's of it come between, none of them fixed: a lane is through to its last before another's
+ * first begins. Lanes of two resources have nothing to do with each other.
+ */
 export interface Lane {
+  readonly resource: number;
   readonly first: number;
   readonly last: number;
   /** Lanes of a lower rank come first; the order of those of one rank is free. */
@@ -109,6 +115,9 @@ export interface Schedule {
   /** What the search makes small. */
   readonly cost: number;
 }
+
+/** Whether a unit of its resource may take a use. */
+export const mayTake = ({ units }: Use, unit: number): boolean => units === null || units.includes(unit);
 
 export const setupTime = (setup: Setup, from: number | null, to: number): number =>
   from === null ? setup.cold : to > from ? (to - from) * setup.rise : (from - to) * setup.fall;

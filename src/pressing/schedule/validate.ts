@@ -1,5 +1,5 @@
 import { awayBetween, isColdBetween } from './away';
-import { type Schedule, type ScheduleProblem, setupTime } from './problem';
+import { mayTake, type Schedule, type ScheduleProblem, setupTime } from './problem';
 
 /** What is wrong with a schedule. */
 export type ScheduleFault =
@@ -7,12 +7,12 @@ export type ScheduleFault =
   | { readonly code: 'before-other'; readonly task: number; readonly other: number }
   | { readonly code: 'wrong-length'; readonly task: number }
   | { readonly code: 'at-once'; readonly task: number; readonly other: number; readonly resource: number }
-  | { readonly code: 'away'; readonly task: number; readonly resource: number }
+  | { readonly code: 'away' | 'wrong-unit'; readonly task: number; readonly resource: number }
   | { readonly code: 'mixed'; readonly task: number; readonly other: number };
 
 /**
- * Checks a schedule from its times alone: precedence, lengths, that no unit does two things at once, without set-up or while it is
- * away, and that no lane is mixed with another.
+ * Checks a schedule from its times alone: precedence, lengths, that each use is on a unit that may take it, that no unit does two
+ * things at once, without set-up or while it is away, and that no lane is mixed with another of its resource.
  */
 export function validateSchedule(
   { tasks, resources, lanes, now }: ScheduleProblem,
@@ -23,8 +23,12 @@ export function validateSchedule(
     const resource = tasks[task]?.uses[use]?.resource ?? -1;
     return resources[resource]?.units[units[task]?.[use] ?? 0]?.away ?? [];
   };
-  tasks.forEach(({ duration, after, fixed, pauses }, task) => {
+  tasks.forEach(({ duration, uses, after, fixed, pauses }, task) => {
     const start = starts[task] ?? Number.NaN;
+    for (const [at, use] of uses.entries()) {
+      const { resource } = use;
+      if (!mayTake(use, units[task]?.[at] ?? -1)) faults.push({ code: 'wrong-unit', task, resource });
+    }
     if (fixed) {
       if (start !== fixed.start || ends[task] !== fixed.end) faults.push({ code: 'wrong-length', task });
       return;
@@ -39,6 +43,7 @@ export function validateSchedule(
   });
   for (const [at, one] of lanes.entries()) {
     for (const other of lanes.slice(at + 1)) {
+      if (other.resource !== one.resource) continue;
       const isFirst = (ends[one.last] ?? 0) <= (starts[other.first] ?? 0) && one.rank <= other.rank;
       const isSecond = (ends[other.last] ?? 0) <= (starts[one.first] ?? 0) && other.rank <= one.rank;
       if (!isFirst && !isSecond) faults.push({ code: 'mixed', task: one.first, other: other.first });
