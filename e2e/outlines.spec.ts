@@ -94,6 +94,14 @@ test('a copy is turned by its handle, as far as the hand goes about its middle, 
   }
   // Near to a rest it is drawn there.
   await expect(angle).toHaveValue('45');
+  // Far away from the film the hand goes on.
+  await page.mouse.move(middle.x, 4);
+  await expect(angle).toHaveValue('90');
+  await page.mouse.move(4, middle.y);
+  await expect(angle).toHaveValue('0');
+  const away45 = Math.min(middle.x, middle.y) - 4;
+  await page.mouse.move(middle.x - away45, middle.y - away45);
+  await expect(angle).toHaveValue('45');
   await page.mouse.up();
   await expect(angle).toHaveValue('45');
   await page.keyboard.press('Control+z');

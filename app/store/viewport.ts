@@ -118,9 +118,16 @@ export function zoomAbout(
   );
 }
 
-/** The film's point under a point of the screen, in micrometres: x across, y along. */
-export function toFilm(view: Viewport, frame: Frame, at: { x: number; y: number }) {
-  const { row } = rowAt(view, frame, at.y);
+/** The number of the row that a height of the screen is nearest to. */
+export const rowUnder = (view: Viewport, frame: Frame, y: number): number => rowAt(view, frame, y).index;
+
+/**
+ * The film's point under a point of the screen, in micrometres: x across, y along.
+ * @param held the number of the row that it is told by, however far beyond its film; the nearest, where none is told
+ */
+export function toFilm(view: Viewport, frame: Frame, at: { x: number; y: number }, held?: number) {
+  const nearest = rowAt(view, frame, at.y).row;
+  const row = held === undefined ? nearest : (rowsOf(view, frame)[held] ?? nearest);
   return {
     x: um(frame.film.width - (row.view.down + (at.y - row.top) / view.scale)),
     y: um(row.view.along + at.x / view.scale),

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   rowsOf,
+  rowUnder,
   runScale,
   seenLength,
   toFilm,
@@ -111,6 +112,18 @@ describe('the film on the screen', () => {
       expect(at.x).toBeCloseTo(own.film.width / 2, -1);
       expect(at.y).toBeCloseTo(shown.along + 300 / view.scale, -1);
     }
+  });
+
+  it('tells points beyond a row, and in others, by the row that is held', () => {
+    const { own, view } = whole(12);
+    const rows = rowsOf(view, own);
+    const [first, second] = [rows[0] ?? expect.fail(), rows[1] ?? expect.fail()];
+    const below = { x: 300, y: second.top + 10 };
+    expect(rowUnder(view, own, below.y)).toBe(1);
+    const at = toFilm(view, own, below, 0);
+    expect(at.y).toBeCloseTo(first.view.along + 300 / view.scale, -1);
+    expect(own.film.width - at.x).toBeCloseTo((below.y - first.top) / view.scale, -1);
+    expect(toFilm(view, own, { x: -5000, y: -5000 }, 1).x).toBeGreaterThan(own.film.width);
   });
 
   it('zooms in on what is pointed at in a lower row', () => {

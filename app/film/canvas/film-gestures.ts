@@ -7,7 +7,7 @@ import { carryTo, drop, hold, letGo, turnHeld, useHeld } from '../../store/held'
 import { laidNow } from '../../store/selectors';
 import { mayWrite } from '../../store/shop';
 import { select, selectAlso, useView } from '../../store/view';
-import { rowsOf, toFilm, toScreen } from '../../store/viewport';
+import { rowsOf, rowUnder, toFilm, toScreen } from '../../store/viewport';
 import type { GestureTarget, Point } from './gestures';
 import { directionOf, GRIP, handleOf, hasHandle, meantAngle, middleOf } from './turning';
 
@@ -18,9 +18,10 @@ const EDGE = 36;
 /** How far the film moves on in a frame, in pixels. */
 const EDGE_PAN = 10;
 
-function filmPoint(point: Point) {
+/** @param row the one that it is told by, if not the nearest */
+function filmPoint(point: Point, row?: number) {
   const { view, frame } = useCamera.getState();
-  return frame && toFilm(view, frame, point);
+  return frame && toFilm(view, frame, point, row);
 }
 
 function copyUnder(point: Point) {
@@ -29,8 +30,10 @@ function copyUnder(point: Point) {
   const boxes = laidNow()?.copies.filter(
     (copy) => at.x >= copy.x && at.x < copy.x + copy.width && at.y >= copy.y && at.y < copy.y + copy.length,
   );
-  // Where boxes overlap, the copy is meant whose ink is pointed at.
-  const inked = boxes?.find(({ outline, x, y }) => outline && contains({ rings: outline, x, y }, at.x, at.y));
+  // Where boxes overlap, the copy is meant that is pointed at, and not one that leaves its box bare there.
+  const inked = boxes?.find(
+    ({ outline, x, y }) => !outline || contains({ rings: outline, x, y }, at.x, at.y),
+  );
   return inked ?? boxes?.[0];
 }
 
@@ -60,8 +63,8 @@ function turnable(): LaidCopy | null {
   return hasHandle(chosen) && mayWrite() ? (chosen[0] ?? null) : null;
 }
 
-/** From the direction of the pointer to the angle of the copy that is turned, in degrees. */
-let turned = 0;
+/** From the direction of the pointer to the angle of the copy that is turned, in degrees, and the row that its handle was taken in. */
+let turned = { by: 0, row: 0 };
 
 /** From the pointer to the held copy's corner, on the film. */
 let grip = { x: 0, y: 0 };
@@ -120,13 +123,17 @@ export const filmGestures: GestureTarget = {
   },
   startTurn(from) {
     const [at, copy] = [filmPoint(from), turnable()];
-    if (!at || !copy || !hold([copy.id])) return;
-    turned = degreesOf(copy.angle) - directionOf(middleOf(copy), at);
+    const { view, frame } = useCamera.getState();
+    if (!at || !frame || !copy || !hold([copy.id])) return;
+    turned = {
+      by: degreesOf(copy.angle) - directionOf(middleOf(copy), at),
+      row: rowUnder(view, frame, from.y),
+    };
   },
   turn(to) {
-    const [at, copy] = [filmPoint(to), turnable()];
+    const [at, copy] = [filmPoint(to, turned.row), turnable()];
     if (at && copy && useHeld.getState().held)
-      turnHeld(meantAngle(turned + directionOf(middleOf(copy), at), copy.transfer.turn));
+      turnHeld(meantAngle(turned.by + directionOf(middleOf(copy), at), copy.transfer.turn));
   },
   lift(id, from) {
     const at = filmPoint(from);
