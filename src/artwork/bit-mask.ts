@@ -15,6 +15,17 @@ export function bitMask(width: number, height: number): BitMask {
 export const isIn = ({ span, words }: BitMask, x: number, y: number): boolean =>
   (((words[y * span + (x >> 5)] as number) >>> (x & 31)) & 1) === 1;
 
+/** Whether no pixel of a row is in, from one up to another that does not count. */
+export function isRunOut({ span, words }: BitMask, y: number, from: number, to: number): boolean {
+  const row = y * span;
+  for (let x = from; x < to; ) {
+    const count = Math.min(32 - (x & 31), to - x);
+    if (((words[row + (x >> 5)] as number) & ((-1 >>> (32 - count)) << (x & 31))) !== 0) return false;
+    x += count;
+  }
+  return true;
+}
+
 /** Puts the pixels of a row in, from one up to another that is not. */
 export function setRun({ span, words }: BitMask, y: number, from: number, to: number): void {
   const row = y * span;

@@ -1,6 +1,6 @@
 import type { Micrometres } from '../units';
 import { type AlphaRaster, alphaBuilder } from './alpha';
-import { isIn, outOf } from './bit-mask';
+import { isIn, isRunOut, outOf } from './bit-mask';
 import { discOf, grow, type Pitch } from './disc';
 import { finenessAt, inkMask } from './ink-mask';
 import type { Pixels } from './pixels';
@@ -24,10 +24,28 @@ export function whiteOf(raster: AlphaRaster, pitch: Pitch, choke: Micrometres): 
   // From centre to centre: the edge lies half a pixel from the centre of a clear pixel.
   const taken = grow(outOf(ink), discOf(choke + Math.sqrt(fine.x * fine.y) / 2, fine));
   const white = new Uint8Array(alpha.length);
+  const viewOf = ({ buffer, byteOffset, length }: Uint8Array) => new DataView(buffer, byteOffset, length);
+  const [own4, share4, white4] = [viewOf(alpha), viewOf(shares.alpha), viewOf(white)];
   const parts = finer.x * finer.y;
+  /** Whether the choke takes nothing of four pixels of a row. */
+  const isLeft = (x: number, y: number): boolean => {
+    for (let part = 0; part < finer.y; part += 1) {
+      if (!isRunOut(taken, y * finer.y + part, x * finer.x, (x + 4) * finer.x)) return false;
+    }
+    return true;
+  };
   for (let y = margin; y < height - margin; y += 1) {
     for (let x = margin; x < width - margin; x += 1) {
       const at = y * width + x;
+      // Stretches of nothing, and of what prints whole, are passed over four pixels at a time.
+      if (x + 4 <= width - margin) {
+        const four = share4.getInt32(at);
+        if (four === 0 || (four === -1 && isLeft(x, y))) {
+          if (four === -1) white4.setInt32(at, own4.getInt32(at));
+          x += 3;
+          continue;
+        }
+      }
       const own = alpha[at] as number;
       const share = shares.alpha[at] as number;
       if (share === 0) continue;
