@@ -125,22 +125,25 @@ export function unmixRim(image: Image, out: Uint8Array, ground: Rgb, reach: numb
     return [mean(0), mean(1), mean(2)];
   };
 
-  const clean = rim.map((at): { rgb: Rgb; share: number } => {
+  // All are told before any is changed: each looks at those beside it.
+  const clean = new Uint8ClampedArray(4 * rim.length);
+  for (const [index, at] of rim.entries()) {
     const own = colourAt(rgba, at);
     const design = designAt(at);
     const share = shareOf(own, ground, design);
-    if (share < WHOLE) return { rgb: design, share: share < NOTHING ? 0 : share };
-    const held = (channel: 0 | 1 | 2) =>
-      ground[channel] >= design[channel]
-        ? Math.min(own[channel], design[channel])
-        : Math.max(own[channel], design[channel]);
-    return { rgb: [held(0), held(1), held(2)], share: 1 };
-  });
-  for (const [index, at] of rim.entries()) {
-    const { rgb, share } = clean[index] as (typeof clean)[number];
     const alpha = rgba[4 * at + 3] as number;
+    for (let channel = 0; channel < 3; channel += 1) {
+      const [told, pure] = [own[channel] as number, design[channel] as number];
+      const held = (ground[channel] as number) >= pure ? Math.min(told, pure) : Math.max(told, pure);
+      clean[4 * index + channel] = share < WHOLE ? pure : held;
+    }
     // One that is see-through has its share as alpha already.
-    const left = alpha < OPAQUE && share > 0 ? alpha : Math.round(alpha * share);
-    rgba.set(left === 0 ? [0, 0, 0, 0] : [...rgb, left], 4 * at);
+    const left = share >= WHOLE ? 1 : share < NOTHING ? 0 : share;
+    clean[4 * index + 3] = alpha < OPAQUE && left > 0 ? alpha : Math.round(alpha * left);
+  }
+  for (const [index, at] of rim.entries()) {
+    const isLeft = clean[4 * index + 3] !== 0;
+    for (let channel = 0; channel < 4; channel += 1)
+      rgba[4 * at + channel] = isLeft ? (clean[4 * index + channel] as number) : 0;
   }
 }
