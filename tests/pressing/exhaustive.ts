@@ -5,7 +5,8 @@ type Times = Pick<Schedule, 'starts' | 'ends' | 'units'>;
 
 /**
  * The least of a measure over all schedules of a small problem, by trying every start time of every task and every unit; knows
- * nothing of priority lists. Tasks must come after those that they wait for, and none may pause.
+ * nothing of priority lists. Chains are held within their limits, or as near as their tasks allow. Tasks must come after those that
+ * they wait for, and none may pause.
  * @param measure never less when a task ends later, or one is added
  */
 function leastOf(
@@ -19,6 +20,13 @@ function leastOf(
   const times = { starts: [] as number[], ends: [] as number[], units: [] as number[][] };
   const isSound = () => {
     const count = times.starts.length;
+    const isTooLong = problem.chains.some(({ tasks: chained, limit }) => {
+      const [first = 0] = chained;
+      const last = chained.at(-1) ?? first;
+      const between = chained.slice(1, -1).reduce((sum, task) => sum + (tasks[task]?.duration ?? 0), 0);
+      return last < count && (times.starts[last] ?? 0) - (times.ends[first] ?? 0) > Math.max(limit, between);
+    });
+    if (isTooLong) return false;
     const lanes = problem.lanes.filter(({ first, last }) => first < count && last < count);
     const part = { ...problem, lanes, tasks: tasks.slice(0, count) };
     return validateSchedule(part, times).length === 0;

@@ -19,8 +19,10 @@ import {
   smallShop,
   smallShopOfUnlike,
   smallShopWithBreak,
+  smallWetFilm,
   taillard,
   taskOn,
+  wetFilm,
 } from './shops';
 
 function searched(problem: ScheduleProblem, iterations: number) {
@@ -115,6 +117,7 @@ describe('small problems', () => {
     { what: 'always open', shops: smallShop },
     { what: 'closed for a time', shops: smallShopWithBreak },
     { what: 'with hands and presses that do not take everything', shops: smallShopOfUnlike },
+    { what: 'of wet film that hands leave for a break', shops: smallWetFilm },
   ])('$what are solved as well as by trying everything, and the bound is never above', ({ shops }) => {
     fc.assert(
       fc.property(shops, (problem) => {
@@ -356,6 +359,20 @@ describe('a chain', () => {
   it('says by how much it cannot be held', () => {
     const tight = { ...problem, chains: [{ tasks: [0, 1, 2], limit: 4 }] };
     expect(searched(tight, 10).schedule.overLimit).toBe(6);
+  });
+});
+
+describe('the bound', () => {
+  it('knows that a printer stands still while nobody is there to take its film off', () => {
+    const prints = Array.from({ length: 3 }, () => ({ print: 10, cut: 1, powder: 1 }));
+    const inTurn = wetFilm(prints, 3, [{ from: 20, to: 60, cold: false }]);
+    // In any order, so that no path tells it.
+    const tasks = inTurn.tasks.map((task, index) => (index % 3 === 0 ? { ...task, after: [] } : task));
+    const problem = { ...inTurn, tasks };
+    // By hand: film that comes out from 20 to 60 must be powdered by 3 later, cut at 60 and powdered at 61, so is not begun before 48.
+    // Of 33 at the printer 13 are left at 20; powder comes last.
+    expect(scheduleBound(problem).seconds).toBe(48 + 13 + 1);
+    expect(searched(problem, 20).schedule.makespan).toBe(60 + 1 + 10 + 1 + 1);
   });
 });
 

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Due, Lane, ScheduleProblem, Task } from '../../src/pressing/schedule';
+import type { Away, Due, Lane, ScheduleProblem, Task } from '../../src/pressing/schedule';
 
 /** Jobs over machines, one unit each: every job a route of (machine, time), one operation after the other. */
 export function jobShop(jobs: readonly (readonly (readonly [number, number])[])[]): ScheduleProblem {
@@ -114,6 +114,55 @@ export const smallShop = fc
     }),
   );
 
+/** A break of everybody, and perhaps a night in which the press goes cold. */
+const closed = fc
+  .record({
+    from: fc.integer({ min: 1, max: 6 }),
+    length: fc.integer({ min: 1, max: 3 }),
+    cold: fc.boolean(),
+  })
+  .map(({ from, length, cold }) => [{ from, to: from + length, cold }]);
+
+/** Film by a printer that is cut off, behind what is printed, and powdered by hand before it has lain wet too long; nobody is there in a break. */
+export function wetFilm(
+  prints: readonly { print: number; cut: number; powder: number }[],
+  limit: number,
+  away: Away[],
+): ScheduleProblem {
+  const held = (duration: number, resources: readonly number[], after: readonly number[]): Task => ({
+    ...taskOn(duration, 0, [...after]),
+    uses: resources.map((resource) => ({ resource, from: 0, to: duration, units: null, setting: 0 })),
+  });
+  const tasks = prints.flatMap(({ print, cut, powder }, at) => [
+    held(print, [0], at === 0 ? [] : [3 * at - 2]),
+    held(cut, [0, 1], [3 * at]),
+    held(powder, [1], [3 * at + 1]),
+  ]);
+  return {
+    now: 0,
+    tasks,
+    resources: [[], away].map((own) => ({ units: [{ free: 0, setting: 0, away: own }], setup: null })),
+    chains: prints.map((_, at) => ({ tasks: [3 * at, 3 * at + 1, 3 * at + 2], limit })),
+    waits: [],
+    lanes: [],
+    dues: [],
+  };
+}
+
+const short = fc.integer({ min: 1, max: 2 });
+
+/** Small days of wet film, with a break of the hands. */
+export const smallWetFilm = fc
+  .record({
+    prints: fc.array(fc.record({ print: fc.integer({ min: 1, max: 4 }), cut: short, powder: short }), {
+      minLength: 1,
+      maxLength: 2,
+    }),
+    limit: fc.integer({ min: 1, max: 4 }),
+    away: closed,
+  })
+  .map(({ prints, limit, away }) => wetFilm(prints, limit, away));
+
 /** Which of two units may take something. */
 const eligible = fc.constantFrom(null, [0], [1], [0, 1]);
 
@@ -166,15 +215,6 @@ export function mostLoadedSet(machines: number, jobs: readonly (readonly number[
   }
   return most;
 }
-
-/** A break of everybody, and perhaps a night in which the press goes cold. */
-const closed = fc
-  .record({
-    from: fc.integer({ min: 1, max: 6 }),
-    length: fc.integer({ min: 1, max: 3 }),
-    cold: fc.boolean(),
-  })
-  .map(({ from, length, cold }) => [{ from, to: from + length, cold }]);
 
 /** Small problems whose hands, press or both are away for a time. */
 export const smallShopWithBreak = fc

@@ -12,8 +12,13 @@ export function endOver(away: readonly Away[], from: number, length: number): nu
 }
 
 /** Whether a unit is switched off between two times. */
-export const isColdBetween = (away: readonly Away[], from: number, to: number): boolean =>
-  away.some((gap) => gap.cold && gap.to > from && gap.to <= to);
+export function isColdBetween(away: readonly Away[], from: number, to: number): boolean {
+  for (const gap of away) {
+    if (gap.to > to) return false;
+    if (gap.cold && gap.to > from) return true;
+  }
+  return false;
+}
 
 /** How long a unit is away between two times. */
 export const awayBetween = (away: readonly Away[], from: number, to: number): number =>

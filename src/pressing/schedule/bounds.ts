@@ -1,7 +1,8 @@
 import { awayBetween, endOfWork } from './away';
 import { type Paths, pathsOf } from './paths';
 import { Placing } from './placing';
-import { mayTake, type Resource, type ScheduleProblem, type Use } from './problem';
+import { type Away, mayTake, type Resource, type ScheduleProblem, type Use } from './problem';
+import { standstillOf } from './standstill';
 
 /** No schedule ends sooner, and why: one path of tasks is as long, or one resource has as much to do. */
 export interface ScheduleBound {
@@ -85,34 +86,45 @@ function loadsOf(
   { tasks, now }: ScheduleProblem,
   { heads, tails }: Paths,
   { units }: Resource,
-  isOwn: (use: Use) => boolean,
+  isOwn: (use: Use, task: number) => boolean,
 ): Load[] {
   const away = (from: number, to: number) =>
     Math.max(0, ...units.map((unit) => awayBetween(unit.away, from, to)));
   return tasks.flatMap(({ uses, fixed, duration }, index) =>
-    uses.filter(isOwn).flatMap(({ from, to, setting }): Load[] => {
-      const tail = Math.max(0, (fixed ? fixed.end - fixed.start : duration) - to) + (tails[index] ?? 0);
-      if (!fixed) return [{ head: (heads[index] ?? 0) + from, length: to - from, tail, setting }];
-      const begin = Math.max(now, fixed.start + from);
-      const end = Math.min(fixed.end, fixed.start + to);
-      // What is begun may go on while others are away.
-      const length = end - begin - away(begin, end);
-      return length > 0 ? [{ head: begin, length, tail, setting }] : [];
-    }),
+    uses
+      .filter((use) => isOwn(use, index))
+      .flatMap(({ from, to, setting }): Load[] => {
+        const tail = Math.max(0, (fixed ? fixed.end - fixed.start : duration) - to) + (tails[index] ?? 0);
+        if (!fixed) return [{ head: (heads[index] ?? 0) + from, length: to - from, tail, setting }];
+        const begin = Math.max(now, fixed.start + from);
+        const end = Math.min(fixed.end, fixed.start + to);
+        // What is begun may go on while others are away.
+        const length = end - begin - away(begin, end);
+        return length > 0 ? [{ head: begin, length, tail, setting }] : [];
+      }),
   );
 }
+
+/** A resource that is away at other times, too. */
+const alsoAway = ({ units, setup }: Resource, more: readonly Away[]): Resource => ({
+  units: units.map((unit) => ({ ...unit, away: [...unit.away, ...more] })),
+  setup,
+});
 
 /** A proven lower bound on the end of any schedule, and what it comes from. */
 export function scheduleBound(problem: ScheduleProblem): ScheduleBound {
   const { tasks, resources, now } = problem;
   const placing = new Placing(problem);
-  const paths = pathsOf(problem, (task, time) => placing.soonest(task, time));
+  const paths = pathsOf(problem, (index, time) => placing.soonest(index, time));
   const { ends, tails } = paths;
   let bound: ScheduleBound = { seconds: now, by: { kind: 'path', tasks: [] } };
   tasks.forEach((_, index) => {
     const end = (ends[index] ?? 0) + (tails[index] ?? 0);
     if (end > bound.seconds) bound = { seconds: end, by: { kind: 'path', tasks: [] } };
   });
+  const take = (resource: number, seconds: number) => {
+    if (seconds > bound.seconds) bound = { seconds, by: { kind: 'resource', resource } };
+  };
   resources.forEach((whole, resource) => {
     const uses = tasks.flatMap((task) => task.uses.filter((use) => use.resource === resource));
     for (const places of unitSets(whole, uses)) {
@@ -120,8 +132,14 @@ export function scheduleBound(problem: ScheduleProblem): ScheduleBound {
       const isOwn = (use: Use) =>
         use.resource === resource &&
         whole.units.every((_, place) => places.includes(place) || !mayTake(use, place));
-      const seconds = loadBound(loadsOf(problem, paths, own, isOwn), own);
-      if (seconds > bound.seconds) bound = { seconds, by: { kind: 'resource', resource } };
+      take(resource, loadBound(loadsOf(problem, paths, own, isOwn), own));
+      for (const [other] of resources.entries()) {
+        if (other === resource) continue;
+        const { away, isHeld } = standstillOf(problem, resource, other);
+        if (away.length === 0) continue;
+        const loads = loadsOf(problem, paths, own, (use, task) => isOwn(use) && isHeld(task));
+        take(resource, loadBound(loads, alsoAway(own, away)));
+      }
     }
   });
   return bound.by.kind === 'path'

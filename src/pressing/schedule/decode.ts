@@ -30,31 +30,44 @@ export const decoderOf = (problem: ScheduleProblem, blocks: readonly Block[]): D
   tails: pathsOf(problem).tails,
 });
 
+/** A sequence with its times as they are placed, and how good they are: thousands are made and few are told. */
+export interface Decoded extends Pick<Placing, 'starts' | 'ends' | 'taken'>, Measures {
+  readonly sequence: readonly number[];
+}
+
+type Measures = Pick<Schedule, 'makespan' | 'overLimit' | 'late' | 'cost'>;
+
 /**
  * Gives every task the earliest time at which it can be done, blocks in the order of a sequence (the serial generation scheme:
  * Kolisch, European Journal of Operational Research 90(2), 320-333, 1996).
  * @param sequence blocks, each after those that it waits for
- * @param near a schedule whose sequence begins alike: so far its times are taken over
+ * @param near one whose sequence begins alike: so far its times are taken over
+ * @returns where the times stand until the next sequence is placed
  */
-export function decode(
-  { problem, blocks, placing }: Decoder,
+export function place(
+  { blocks, placing }: Decoder,
   sequence: readonly number[],
-  near: Schedule | null = null,
-): Schedule {
+  near: Decoded | null = null,
+): Placing {
   placing.clear();
-  let isAlike = true;
-  sequence.forEach((number, at) => {
+  let isAlike = near !== null;
+  for (let at = 0; at < sequence.length; at += 1) {
+    const number = sequence[at] ?? 0;
     const block = blocks[number];
-    if (!block) return;
+    if (!block) continue;
     isAlike &&= near?.sequence[at] === number;
     if (near && isAlike) placing.takeAs(block, near);
     else {
       placing.set(block);
       placing.take(block);
     }
-  });
-  return scheduleOf(problem, placing, sequence);
+  }
+  return placing;
 }
+
+/** Decodes a sequence: {@link place}. */
+export const decode = (decoder: Decoder, sequence: readonly number[], near: Decoded | null = null): Decoded =>
+  decoded(decoder.problem, place(decoder, sequence, near), sequence);
 
 /**
  * Decodes a sequence unless its schedule costs too much: `null` as soon as that is plain.
@@ -64,7 +77,7 @@ export function decodeWithin(
   { problem, blocks, placing, tails }: Decoder,
   sequence: readonly number[],
   atMost: number,
-): Schedule | null {
+): Decoded | null {
   placing.clear();
   for (const number of sequence) {
     const block = blocks[number];
@@ -75,8 +88,7 @@ export function decodeWithin(
     }
     placing.take(block);
   }
-  const schedule = scheduleOf(problem, placing, sequence);
-  return schedule.cost > atMost ? null : schedule;
+  return measure(problem, placing).cost > atMost ? null : decoded(problem, placing, sequence);
 }
 
 /**
@@ -113,21 +125,35 @@ export function dispatch(
   });
 }
 
-/** What was placed, and how good it is. */
-function scheduleOf(
-  problem: ScheduleProblem,
-  { starts, ends, taken }: Placing,
-  sequence: readonly number[],
-): Schedule {
-  const times = { starts: starts.slice(), ends: ends.slice() };
-  return { ...times, units: taken.slice(), sequence, ...judge(problem, times.starts, times.ends) };
-}
+/** What was placed, kept. */
+const decoded = (problem: ScheduleProblem, placing: Placing, sequence: readonly number[]): Decoded => ({
+  starts: placing.starts.slice(),
+  ends: placing.ends.slice(),
+  taken: placing.taken.slice(),
+  sequence,
+  ...measure(problem, placing),
+});
 
-function judge(
+/** Tells a schedule in plain data. */
+export const scheduleOf = (
+  { placing }: Decoder,
+  { starts, ends, taken, sequence, makespan, overLimit, late, cost }: Decoded,
+): Schedule => ({
+  starts: [...starts],
+  ends: [...ends],
+  units: placing.placesOf(taken),
+  sequence,
+  makespan,
+  overLimit,
+  late,
+  cost,
+});
+
+/** How good times are. */
+function measure(
   { tasks, chains, waits, dues, now }: ScheduleProblem,
-  starts: readonly number[],
-  ends: readonly number[],
-): Pick<Schedule, 'makespan' | 'overLimit' | 'late' | 'cost'> {
+  { starts, ends }: Pick<Placing, 'starts' | 'ends'>,
+): Measures {
   let makespan = now;
   for (const end of ends) makespan = Math.max(makespan, end);
   let overLimit = 0;

@@ -18,7 +18,7 @@ export function ancestors(blocks: readonly Block[], sequence: readonly number[])
 /**
  * A sequence put in the order of the places given to its blocks, none before what it waits for.
  * @param sequence blocks, each after those that it waits for
- * @param places a place for each block; changed to the one it gets
+ * @param places a place for each block, a whole number; changed to the one it gets
  */
 export function inPlaces(
   blocks: readonly Block[],
@@ -26,11 +26,18 @@ export function inPlaces(
   places: Float64Array,
 ): number[] {
   for (const block of sequence) {
-    for (const before of blocks[block]?.before ?? []) {
-      places[block] = Math.max(places[block] ?? 0, places[before] ?? 0);
-    }
+    let least = places[block] ?? 0;
+    for (const before of blocks[block]?.before ?? []) least = Math.max(least, places[before] ?? 0);
+    places[block] = least;
   }
-  return sequence.toSorted((a, b) => (places[a] ?? 0) - (places[b] ?? 0));
+  // Numbers are sorted several times as fast without a comparison of our own: its turn is what is left over of a key.
+  const count = sequence.length;
+  const keys = new Float64Array(count);
+  for (let at = 0; at < count; at += 1) keys[at] = (places[sequence[at] ?? 0] ?? 0) * count + at;
+  keys.sort();
+  const sorted: number[] = [];
+  for (const key of keys) sorted.push(sequence[key - Math.floor(key / count) * count] ?? 0);
+  return sorted;
 }
 
 /** Moves one block forward or back by some places, and with it all on the way that it waits for, or that waits for it. */
@@ -64,11 +71,11 @@ export function movedWhole(
 ): number[] {
   const count = sequence.length;
   const block = Math.floor(random() * count);
-  const shift = (random() - 0.5) * count;
+  const shift = 2 * Math.round((random() - 0.5) * count) + 1;
   const places = new Float64Array(count);
   sequence.forEach((other, at) => {
     const isKin = other === block || waitsFor[block * count + other] || waitsFor[other * count + block];
-    places[other] = at + (isKin ? shift : 0);
+    places[other] = 2 * at + (isKin ? shift : 0);
   });
   return inPlaces(blocks, sequence, places);
 }

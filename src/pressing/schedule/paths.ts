@@ -1,4 +1,4 @@
-import type { ScheduleProblem, Task } from './problem';
+import type { ScheduleProblem } from './problem';
 
 /** The longest paths through the tasks; of resources no more is taken into account than when each can be had. */
 export interface Paths {
@@ -27,15 +27,13 @@ export function followersOf(tasks: ScheduleProblem['tasks']): { task: number; la
 }
 
 /** When a task begins and ends at the soonest from a time on. */
-type Soonest = (task: Task, time: number) => { readonly start: number; readonly end: number };
-
-const atOnce: Soonest = ({ duration }, time) => ({ start: time, end: time + duration });
+type Soonest = (index: number, time: number) => { readonly start: number; readonly end: number };
 
 /**
  * Heads and tails of all tasks.
  * @throws RangeError if tasks wait for one another in a circle, or for one that is not there
  */
-export function pathsOf({ tasks, now }: ScheduleProblem, soonest: Soonest = atOnce): Paths {
+export function pathsOf({ tasks, now }: ScheduleProblem, soonest?: Soonest): Paths {
   const waiting = tasks.map(({ after }) => after.length);
   const followers = followersOf(tasks);
   const order = tasks.flatMap((_, index) => (waiting[index] === 0 ? [index] : []));
@@ -55,7 +53,8 @@ export function pathsOf({ tasks, now }: ScheduleProblem, soonest: Soonest = atOn
     for (const { task: before, lag } of task.after) {
       heads[index] = Math.max(heads[index] ?? 0, (ends[before] ?? 0) + lag);
     }
-    const { start, end } = soonest(task, heads[index] ?? 0);
+    const head = heads[index] ?? 0;
+    const { start, end } = soonest?.(index, head) ?? { start: head, end: head + task.duration };
     heads[index] = start;
     ends[index] = end;
   }

@@ -1,8 +1,28 @@
 import type { Block } from './blocks';
-import { mayTake, type Schedule, type ScheduleProblem, type Task, type Use } from './problem';
+import { mayTake, type Schedule, type ScheduleProblem, type Task } from './problem';
 import { Unit } from './unit';
 
-const NONE: Pick<Task, 'uses' | 'pauses'> = { uses: [], pauses: false };
+/** A use made ready: thousands of times a second it is asked for the units that may take it. */
+interface Hold {
+  readonly from: number;
+  readonly to: number;
+  readonly setting: number;
+  /** Where it is noted which unit it takes: a place of its own among all uses. */
+  readonly slot: number;
+  /** The units that may take it, those that the fewest uses are bound to first, and their places among those of the resource. */
+  readonly units: readonly Unit[];
+  readonly places: readonly number[];
+  /** Whether one of several units is chosen by what it takes to set it up. */
+  readonly isChosenBySetup: boolean;
+}
+
+/** A task made ready. */
+interface Ready {
+  readonly duration: number;
+  readonly pauses: boolean;
+  readonly holds: readonly Hold[];
+  readonly after: Task['after'];
+}
 
 /** The places of each resource's units, those first to which the fewest uses are bound: the others are left to these. */
 function placesByNeed({ tasks, resources }: ScheduleProblem): number[][] {
@@ -17,155 +37,161 @@ function placesByNeed({ tasks, resources }: ScheduleProblem): number[][] {
   });
 }
 
+/** All units of a problem, each of which is taken by every use of its resource at the most. */
+function unitsOf({ tasks, resources, now }: ScheduleProblem): Unit[][] {
+  const uses = resources.map(() => 0);
+  for (const task of tasks) for (const { resource } of task.uses) uses[resource] = (uses[resource] ?? 0) + 1;
+  return resources.map(({ units, setup }, resource) =>
+    units.map((unit) => new Unit({ ...unit, free: Math.max(unit.free, now) }, setup, uses[resource] ?? 0)),
+  );
+}
+
 /**
  * Times for the tasks of a problem, given block by block. One is made for a problem and used again for each of its schedules:
  * thousands are built in a second.
  */
 export class Placing {
-  readonly starts: number[];
-  readonly ends: number[];
-  /** Which unit each use of each task takes. */
-  readonly taken: (readonly number[])[];
+  readonly starts: Float64Array;
+  readonly ends: Float64Array;
+  /** Which of the units that may take it each use takes, by its slot: uses are counted through all tasks. */
+  readonly taken: Int32Array;
   private readonly problem: ScheduleProblem;
-  private readonly units: readonly (readonly Unit[])[];
-  /** The places of each resource's units, those that the fewest uses are bound to first. */
-  private readonly places: readonly (readonly number[])[];
+  private readonly units: readonly Unit[];
+  private readonly tasks: readonly Ready[];
+  /** Tasks that are begun and not done yet. */
+  private readonly begun: readonly number[];
 
   /** @throws RangeError if no unit may take a use */
   constructor(problem: ScheduleProblem) {
     const { tasks, resources, now } = problem;
-    const uses = resources.map(() => 0);
-    for (const task of tasks)
-      for (const { resource } of task.uses) uses[resource] = (uses[resource] ?? 0) + 1;
+    const units = unitsOf(problem);
+    const byNeed = placesByNeed(problem);
+    let slots = 0;
     this.problem = problem;
-    this.units = resources.map(({ units, setup }, resource) =>
-      units.map((unit) => new Unit({ ...unit, free: Math.max(unit.free, now) }, setup, uses[resource] ?? 0)),
-    );
-    this.places = placesByNeed(problem);
-    for (const { uses } of tasks) {
-      for (const use of uses)
-        if (this.placesFor(use).length === 0)
-          throw new RangeError(`no unit of resource ${use.resource} may take what uses it`);
-    }
-    this.starts = tasks.map(({ fixed }) => fixed?.start ?? 0);
-    this.ends = tasks.map(({ fixed }) => fixed?.end ?? 0);
-    this.taken = tasks.map((task) => task.uses.map(() => 0));
+    this.units = units.flat();
+    this.tasks = tasks.map(({ duration, pauses, uses, after }) => ({
+      duration,
+      pauses,
+      after,
+      holds: uses.map((use): Hold => {
+        const { resource, from, to, setting } = use;
+        const places = (byNeed[resource] ?? []).filter((place) => mayTake(use, place));
+        if (places.length === 0)
+          throw new RangeError(`no unit of resource ${resource} may take what uses it`);
+        slots += 1;
+        return {
+          from,
+          to,
+          setting,
+          slot: slots - 1,
+          units: places.flatMap((place) => units[resource]?.[place] ?? []),
+          places,
+          isChosenBySetup: places.length > 1 && resources[resource]?.setup !== null,
+        };
+      }),
+    }));
+    this.starts = Float64Array.from(tasks, ({ fixed }) => fixed?.start ?? 0);
+    this.ends = Float64Array.from(tasks, ({ fixed }) => fixed?.end ?? 0);
+    this.taken = new Int32Array(slots);
+    this.begun = tasks.flatMap(({ fixed }, index) => (fixed && fixed.end > now ? [index] : []));
     this.clear();
-  }
-
-  /** The places of the units that may take a use. */
-  private placesFor(use: Use): number[] {
-    return (this.places[use.resource] ?? []).filter((place) => mayTake(use, place));
-  }
-
-  /** The units that may take a use. */
-  private unitsFor({ resource, units }: Use): readonly Unit[] {
-    const own = this.units[resource] ?? [];
-    return units === null ? own : units.flatMap((place) => own[place] ?? []);
   }
 
   /** Takes back all that is not fixed. */
   clear(): void {
-    for (const own of this.units) for (const unit of own) unit.clear();
-    for (const [index, task] of this.problem.tasks.entries()) this.hold(task, index);
+    for (const unit of this.units) unit.clear();
+    for (const index of this.begun) this.keep(index);
   }
 
   /** What is begun and not done yet keeps its units to its end. */
-  private hold({ fixed, uses }: Task, index: number): void {
+  private keep(index: number): void {
     const { now } = this.problem;
-    if (!fixed || fixed.end <= now) return;
-    this.taken[index] = uses.map((use) => {
-      const { resource, from, to, setting } = use;
-      const begin = Math.max(now, fixed.start + from);
-      const end = Math.min(fixed.end, Math.max(begin, fixed.start + to));
-      const own = this.units[resource] ?? [];
-      const places = this.placesFor(use);
-      const free = places.find((place) => own[place]?.isFree(begin, end)) ?? places[0] ?? 0;
-      own[free]?.take(begin, end, setting);
-      return free;
-    });
+    const [start, last] = [this.starts[index] ?? 0, this.ends[index] ?? 0];
+    for (const { from, to, setting, slot, units } of this.tasks[index]?.holds ?? []) {
+      const begin = Math.max(now, start + from);
+      const end = Math.min(last, Math.max(begin, start + to));
+      const free = Math.max(
+        0,
+        units.findIndex((unit) => unit.isFree(begin, end)),
+      );
+      units[free]?.take(begin, end, setting);
+      this.taken[slot] = free;
+    }
+  }
+
+  /** The earliest time from one on at which a use of a task that would begin then is free; notes the unit. */
+  private earliestOf({ from, to, setting, slot, units }: Hold, time: number, pauses: boolean): number {
+    let earliest = Number.POSITIVE_INFINITY;
+    for (let at = 0; at < units.length; at += 1) {
+      const own = (units[at]?.earliest(time + from, to - from, setting, pauses) ?? 0) - from;
+      if (own >= earliest) continue;
+      earliest = own;
+      this.taken[slot] = at;
+      if (own <= time) return time;
+    }
+    return earliest;
   }
 
   /** The earliest time from a time on at which all uses of a task are free together. */
-  private earliest({ uses, pauses }: Task, time: number): number {
+  private earliest({ holds, pauses }: Ready, time: number): number {
     let start = time;
-    for (let moved = true; moved; ) {
-      moved = false;
-      for (const use of uses) {
-        const { from, to, setting } = use;
-        let earliest = Number.POSITIVE_INFINITY;
-        for (const unit of this.unitsFor(use)) {
-          earliest = Math.min(earliest, unit.earliest(start + from, to - from, setting, pauses) - from);
-          if (earliest <= start) break;
-        }
-        if (earliest > start) {
-          start = earliest;
-          moved = true;
-        }
-      }
+    let agreed = 0;
+    for (let at = 0; agreed < holds.length; at = at + 1 < holds.length ? at + 1 : 0) {
+      const hold = holds[at];
+      const earliest = hold ? this.earliestOf(hold, start, pauses) : start;
+      agreed = earliest > start ? 1 : agreed + 1;
+      start = earliest;
     }
     return start;
   }
 
-  /** Of the units that may take a use and are free at a time the one that takes least to set up, or of what pauses ends it soonest. */
-  private unitFor(use: Use, start: number, pauses: boolean): number {
-    const { resource, from, to, setting } = use;
-    const own = this.units[resource] ?? [];
-    if (own.length === 1) return 0;
-    const places = this.placesFor(use);
-    let [best = 0] = places;
-    let least = Number.POSITIVE_INFINITY;
-    for (const place of places) {
-      const unit = own[place];
-      if (!unit || unit.earliest(start + from, to - from, setting, pauses) > start + from) continue;
-      const cost = pauses ? unit.endOf(start, to) : unit.setupBefore(start + from, setting);
-      if (cost < least) {
-        least = cost;
-        best = place;
-      }
-    }
-    return best;
-  }
-
-  /** When a task that pauses ends the soonest, and when it then begins. */
-  private soonestEnd({ duration }: Task, use: Use, time: number): { start: number; end: number } {
-    let best = { start: time, end: Number.POSITIVE_INFINITY };
-    for (const unit of this.unitsFor(use)) {
-      const start = unit.earliest(time, duration, use.setting, true);
+  /** When a task that pauses ends the soonest from a time on, and when it then begins; notes the unit. */
+  private setPausing(index: number, duration: number, hold: Hold, time: number): void {
+    this.ends[index] = Number.POSITIVE_INFINITY;
+    for (let at = 0; at < hold.units.length; at += 1) {
+      const unit = hold.units[at];
+      if (!unit) continue;
+      const start = unit.earliest(time, duration, hold.setting, true);
       const end = unit.endOf(start, duration);
-      if (end < best.end) best = { start, end };
+      if (end >= (this.ends[index] ?? 0)) continue;
+      this.starts[index] = start;
+      this.ends[index] = end;
+      this.taken[hold.slot] = at;
     }
-    return best;
   }
 
-  /** When a task begins and ends from a time on, with what is taken so far. */
-  private timesOf(task: Task, time: number): { start: number; end: number } {
-    const [only] = task.uses;
-    if (task.pauses && only) return this.soonestEnd(task, only, time);
-    const start = this.earliest(task, time);
-    return { start, end: start + task.duration };
+  /** Gives a task the earliest times from a time on, with what is taken so far; notes which units it takes but for those chosen by set-up. */
+  private setTask(index: number, task: Ready, time: number): void {
+    const [only] = task.holds;
+    if (task.pauses && only) this.setPausing(index, task.duration, only, time);
+    else {
+      const start = this.earliest(task, time);
+      this.starts[index] = start;
+      this.ends[index] = start + task.duration;
+    }
   }
 
   /** The least time at which a task may begin and that at which it may end from a time on, with what is taken so far. */
-  soonest(task: Task, time: number): { start: number; end: number } {
-    return { start: this.earliest(task, time), end: this.timesOf(task, time).end };
+  soonest(index: number, time: number): { start: number; end: number } {
+    const task = this.tasks[index];
+    if (!task) return { start: time, end: time };
+    this.setTask(index, task, time);
+    return { start: this.earliest(task, time), end: this.ends[index] ?? 0 };
   }
 
   /** Gives a block's tasks the earliest times, one after the other, from a time on. */
   private setFrom(block: Block, from: number): void {
-    const { tasks, now } = this.problem;
-    let reached = Math.max(now, from);
+    let reached = from;
     for (const index of block.tasks) {
-      const task = tasks[index];
+      const task = this.tasks[index];
       if (!task) continue;
       let earliest = reached;
       for (const { task: before, lag } of task.after) {
-        earliest = Math.max(earliest, (this.ends[before] ?? 0) + lag);
+        const ready = (this.ends[before] ?? 0) + lag;
+        if (ready > earliest) earliest = ready;
       }
-      const { start, end } = this.timesOf(task, earliest);
-      reached = end;
-      this.starts[index] = start;
-      this.ends[index] = end;
+      this.setTask(index, task, earliest);
+      reached = this.ends[index] ?? 0;
     }
   }
 
@@ -174,9 +200,9 @@ export class Placing {
    * @returns when its first task begins
    */
   set(block: Block): number {
-    const { limit, between } = block;
-    const [first = 0] = block.tasks;
-    const last = block.tasks.at(-1) ?? first;
+    const { limit, between, tasks } = block;
+    const first = tasks[0] ?? 0;
+    const last = tasks[tasks.length - 1] ?? first;
     const longest = limit === null ? Number.POSITIVE_INFINITY : Math.max(limit, between);
     for (let from = this.problem.now; ; ) {
       this.setFrom(block, from);
@@ -187,44 +213,67 @@ export class Placing {
     }
   }
 
+  /** Of the units that may take a use and are free then the one that takes least to set up. */
+  private chooseBySetup({ from, to, setting, slot, units }: Hold, start: number, pauses: boolean): void {
+    let least = Number.POSITIVE_INFINITY;
+    for (let at = 0; at < units.length; at += 1) {
+      const unit = units[at];
+      if (!unit || unit.earliest(start + from, to - from, setting, pauses) > start + from) continue;
+      const setup = unit.setupBefore(start + from, setting);
+      if (setup >= least) continue;
+      least = setup;
+      this.taken[slot] = at;
+    }
+  }
+
+  private unitOf({ slot, units }: Hold): Unit | undefined {
+    return units[this.taken[slot] ?? 0];
+  }
+
   /**
-   * Takes the units of a block at the times that are set.
+   * Takes the units of a block at the times that are set just before.
    * @returns whether one had to be set up for it
    */
   take(block: Block): boolean {
     let isSetUp = false;
     for (const index of block.tasks) {
-      const { uses, pauses } = this.problem.tasks[index] ?? NONE;
+      const task = this.tasks[index];
+      if (!task) continue;
       const start = this.starts[index] ?? 0;
-      const taken = uses.map((use) => this.unitFor(use, start, pauses));
-      this.taken[index] = taken;
       // All are chosen before the first is taken: two uses may be of one resource, one behind the other.
-      for (const [use, { resource, from, setting }] of uses.entries()) {
-        const unit = this.units[resource]?.[taken[use] ?? 0];
-        isSetUp ||= setting > 0 && (unit?.setupBefore(start + from, setting) ?? 0) > 0;
+      for (const hold of task.holds) {
+        const { setting, from, isChosenBySetup } = hold;
+        if (isChosenBySetup && !task.pauses) this.chooseBySetup(hold, start, task.pauses);
+        isSetUp ||= setting > 0 && (this.unitOf(hold)?.setupBefore(start + from, setting) ?? 0) > 0;
       }
-      this.takeAt(index, start, this.ends[index] ?? 0);
+      this.takeNoted(task, start, this.ends[index] ?? 0);
     }
     return isSetUp;
   }
 
-  /** Takes the units that are chosen for a task; one that pauses keeps its unit to the end. */
-  private takeAt(index: number, start: number, end: number): void {
-    const { uses, pauses } = this.problem.tasks[index] ?? NONE;
-    for (const [use, { resource, from, to, setting }] of uses.entries()) {
-      const unit = this.units[resource]?.[this.taken[index]?.[use] ?? 0];
-      unit?.take(start + from, pauses ? end : start + to, setting);
+  /** Takes the units that are noted for a task; one that pauses keeps its unit to the end. */
+  private takeNoted({ holds, pauses }: Ready, start: number, end: number): void {
+    for (const hold of holds) {
+      this.unitOf(hold)?.take(start + hold.from, pauses ? end : start + hold.to, hold.setting);
     }
   }
 
-  /** Takes for a block what it has in a schedule of the same problem. */
-  takeAs(block: Block, { starts, ends, units }: Pick<Schedule, 'starts' | 'ends' | 'units'>): void {
+  /** Takes for a block what it had in another schedule of the same problem. */
+  takeAs(block: Block, { starts, ends, taken }: Pick<Placing, 'starts' | 'ends' | 'taken'>): void {
     for (const index of block.tasks) {
+      const task = this.tasks[index];
+      if (!task) continue;
       const start = starts[index] ?? 0;
+      const end = ends[index] ?? 0;
       this.starts[index] = start;
-      this.ends[index] = ends[index] ?? 0;
-      this.taken[index] = units[index] ?? [];
-      this.takeAt(index, start, ends[index] ?? 0);
+      this.ends[index] = end;
+      for (const { slot } of task.holds) this.taken[slot] = taken[slot] ?? 0;
+      this.takeNoted(task, start, end);
     }
+  }
+
+  /** The places of the units that the uses of each task take. */
+  placesOf(taken: Int32Array): Schedule['units'] {
+    return this.tasks.map(({ holds }) => holds.map(({ slot, places }) => places[taken[slot] ?? 0] ?? 0));
   }
 }

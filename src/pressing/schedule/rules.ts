@@ -36,8 +36,44 @@ function mostUsed(tasks: ScheduleProblem['tasks']): number {
   return [...times].reduce((most, each) => (each[1] > most[1] ? each : most))[0];
 }
 
-/** Sequences by priority rules (Kolisch 1996): longest way to go, soonest due, soonest possible, longest first, like settings together. */
-export function* starts(decoder: Decoder): Generator<number[]> {
+/** What rules go by: of each block what is least among its tasks. */
+interface Traits {
+  readonly head: number;
+  /** The longest way to go, as a number below 0: the longest comes first. */
+  readonly toGo: number;
+  readonly due: number;
+  readonly longest: number;
+  readonly setting: number;
+  /** 0 for the setting that is asked for the longest. */
+  readonly unusual: number;
+}
+
+/** Longest way to go, soonest due, soonest possible, longest first, like settings together. */
+const keys: readonly ((traits: Traits) => readonly number[])[] = [
+  ({ toGo }) => [toGo],
+  ({ due, toGo }) => [due, toGo],
+  ({ head, toGo }) => [head, toGo],
+  ({ due, setting, toGo }) => [due, setting, toGo],
+  ({ setting, due, toGo }) => [setting, due, toGo],
+  ({ unusual, toGo }) => [unusual, toGo],
+  ({ longest, toGo }) => [longest, toGo],
+  ({ head, toGo }) => [head + toGo],
+];
+
+/** By which key blocks come, and whether they are put in a row by it or dispatched. */
+export interface Rule {
+  readonly key: (traits: Traits) => readonly number[];
+  readonly isDispatched: boolean;
+}
+
+/** All priority rules there are (Kolisch 1996). */
+export const everyRule: readonly Rule[] = keys.flatMap((key) => [
+  { key, isDispatched: false },
+  { key, isDispatched: true },
+]);
+
+/** Sequences of a problem by priority rules. */
+export function sequencesBy(decoder: Decoder): (rule: Rule) => number[] {
   const { problem, blocks } = decoder;
   const { tasks, dues } = problem;
   const { heads, tails, order } = pathsOf(problem);
@@ -48,28 +84,21 @@ export function* starts(decoder: Decoder): Generator<number[]> {
       due[before] = Math.min(due[before] ?? 0, due[index] ?? 0);
     }
   }
-  const of = (pick: (task: number) => number) => (block: number) => {
-    const own = blocks[block]?.tasks ?? [];
-    return Math.min(...own.map(pick));
-  };
-  const head = of((task) => heads[task] ?? 0);
-  const toGo = of((task) => -((tasks[task]?.duration ?? 0) + (tails[task] ?? 0)));
-  const soonest = of((task) => Math.min(due[task] ?? 0, 1e9));
-  const longest = of((task) => -(tasks[task]?.duration ?? 0));
-  const setting = of((task) => tasks[task]?.uses.find((use) => use.setting > 0)?.setting ?? 0);
   const usual = mostUsed(tasks);
-  const rules: readonly Key[] = [
-    (block) => [toGo(block)],
-    (block) => [soonest(block), toGo(block)],
-    (block) => [head(block), toGo(block)],
-    (block) => [soonest(block), setting(block), toGo(block)],
-    (block) => [setting(block), soonest(block), toGo(block)],
-    (block) => [setting(block) === usual ? 0 : setting(block), toGo(block)],
-    (block) => [longest(block), toGo(block)],
-    (block) => [head(block) + toGo(block)],
-  ];
-  for (const rule of rules) {
-    yield inOrder(blocks, rule);
-    yield dispatch(decoder, byKey(blocks, rule));
-  }
+  const traits = blocks.map((block): Traits => {
+    const least = (pick: (task: number) => number) => Math.min(...block.tasks.map(pick));
+    const setting = least((task) => tasks[task]?.uses.find((use) => use.setting > 0)?.setting ?? 0);
+    return {
+      head: least((task) => heads[task] ?? 0),
+      toGo: least((task) => -((tasks[task]?.duration ?? 0) + (tails[task] ?? 0))),
+      due: least((task) => Math.min(due[task] ?? 0, 1e9)),
+      longest: least((task) => -(tasks[task]?.duration ?? 0)),
+      setting,
+      unusual: setting === usual ? 0 : setting,
+    };
+  });
+  return ({ key, isDispatched }) => {
+    const keyOf: Key = (block) => (traits[block] ? key(traits[block]) : []);
+    return isDispatched ? dispatch(decoder, byKey(blocks, keyOf)) : inOrder(blocks, keyOf);
+  };
 }

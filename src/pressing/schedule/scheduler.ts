@@ -1,13 +1,16 @@
 import { type ScheduleBound, scheduleBound } from './bounds';
 import { inLaneOrder, laneOrderOf, laneOrders } from './lanes';
 import type { ScheduleProblem } from './problem';
+import { everyRule } from './rules';
 import { type Search, type SearchOptions, searchOf } from './search';
 
 /** Looks for good schedules of a problem. */
-export interface Scheduler extends Search {
+export interface Scheduler extends Pick<Search, 'best' | 'step' | 'finished'> {
   readonly bound: ScheduleBound;
 }
 
+/** So many priority rules are tried in every order of lanes. */
+const RULES = 4;
 /** Of the sequences of a cycle this share is tried before the last order of lanes is chosen. */
 const CHOOSING = 0.4;
 
@@ -20,7 +23,11 @@ const CHOOSING = 0.4;
 export function createScheduler(problem: ScheduleProblem, options: SearchOptions): Scheduler {
   const bound = scheduleBound(problem);
   const orders = options.earlier ? [laneOrderOf(problem, options.earlier)] : laneOrders(problem);
-  let searches = orders.map((order) => searchOf(inLaneOrder(problem, order), bound, options));
+  const [first = problem, ...others] = orders.map((order) => inLaneOrder(problem, order));
+  const firstSearch = searchOf(first, bound, everyRule, options);
+  // What is good in one order is good in most.
+  const rules = firstSearch.rules.slice(0, RULES);
+  let searches = [firstSearch, ...others.map((other) => searchOf(other, bound, rules, options))];
   const rounds = Math.ceil(Math.log2(searches.length));
   /** Sequences for each search of this round, and how many are tried already. */
   const each = () =>
@@ -28,9 +35,9 @@ export function createScheduler(problem: ScheduleProblem, options: SearchOptions
   let tried = 0;
   let turn = 0;
 
-  const best = () => searches.map((search) => search.best()).reduce((a, b) => (b.cost < a.cost ? b : a));
+  const best = () => searches.reduce((a, b) => (b.cost() < a.cost() ? b : a));
   const choose = () => {
-    const byCost = searches.toSorted((a, b) => a.best().cost - b.best().cost);
+    const byCost = searches.toSorted((a, b) => a.cost() - b.cost());
     searches = byCost.slice(0, Math.ceil(byCost.length / 2));
     tried = 0;
     turn = 0;
@@ -38,7 +45,7 @@ export function createScheduler(problem: ScheduleProblem, options: SearchOptions
   const finished = () => searches.some((search) => search.finished());
   return {
     bound,
-    best,
+    best: () => best().best(),
     finished,
     step(iterations) {
       for (let count = 0; count < iterations && !finished(); count += 1) {

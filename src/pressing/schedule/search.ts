@@ -1,16 +1,20 @@
 import { seededRandom } from '../../units';
 import { blocksOf } from './blocks';
 import type { ScheduleBound } from './bounds';
-import { decode, decoderOf, decodeWithin } from './decode';
+import { type Decoded, decode, decoderOf, decodeWithin, scheduleOf } from './decode';
 import { justifier } from './justify';
 import { ancestors, moved, movedWhole } from './moves';
 import type { Schedule, ScheduleProblem } from './problem';
-import { inOrder, starts } from './rules';
+import { inOrder, type Rule, sequencesBy } from './rules';
 
 /** Looks for good sequences, one an iteration. */
 export interface Search {
   /** The best schedule so far. */
   best(): Schedule;
+  /** What it costs. */
+  cost(): number;
+  /** The rules of the first sequences, that with the best schedule first. */
+  readonly rules: readonly Rule[];
   /** Tries so many sequences more. */
   step(iterations: number): void;
   /** Nothing better is left to find. */
@@ -36,23 +40,33 @@ const WHOLE = 0.5;
  * Gelatt & Vecchi, Science 220, 671-680, 1983), each move justified: the better of its schedule as it comes, and pushed late and
  * back, is what counts.
  * Deterministic for (problem, options, iterations).
+ * @param rules those of the first sequences, where there is no earlier schedule; at least one
  * @throws RangeError if tasks wait for one another in a circle
  */
 export function searchOf(
   problem: ScheduleProblem,
   bound: ScheduleBound,
+  rules: readonly Rule[],
   { seed, cycle, earlier }: SearchOptions,
 ): Search {
   const random = seededRandom(seed);
   const blocks = blocksOf(problem);
   const decoder = decoderOf(problem, blocks);
   const justified = justifier(decoder);
+  const by = sequencesBy(decoder);
   const first = earlier
-    ? [inOrder(blocks, (block) => [earlier.starts[blocks[block]?.tasks[0] ?? 0] ?? 0])]
-    : [...starts(decoder)];
-  const [sequence = [], ...others] = first;
-  let found = decode(decoder, sequence);
-  for (const other of others) found = decodeWithin(decoder, other, found.cost) ?? found;
+    ? [
+        decode(
+          decoder,
+          inOrder(blocks, (block) => [earlier.starts[blocks[block]?.tasks[0] ?? 0] ?? 0]),
+        ),
+      ]
+    : rules.map((rule) => decode(decoder, by(rule)));
+  const ranked = rules
+    .map((rule, at) => ({ rule, cost: first[at]?.cost ?? 0 }))
+    .sort((a, b) => a.cost - b.cost)
+    .map(({ rule }) => rule);
+  let found = first.reduce((best, other) => (other.cost < best.cost ? other : best));
   let current = found;
   const waitsFor = ancestors(blocks, found.sequence);
   const mean = problem.tasks.reduce((sum, { duration }) => sum + duration, 0) / problem.tasks.length;
@@ -60,7 +74,7 @@ export function searchOf(
   let iteration = 0;
 
   /** A schedule near the present one, if it costs no more than it may. */
-  const neighbour = (atMost: number): Schedule | null => {
+  const neighbour = (atMost: number): Decoded | null => {
     const plain = decode(
       decoder,
       random() < WHOLE
@@ -74,7 +88,9 @@ export function searchOf(
   const finished = () =>
     blocks.length < 2 || (found.makespan <= bound.seconds && found.late === 0 && found.overLimit === 0);
   return {
-    best: () => found,
+    best: () => scheduleOf(decoder, found),
+    cost: () => found.cost,
+    rules: ranked,
     finished,
     step(iterations) {
       for (let count = 0; count < iterations && !finished(); count += 1) {

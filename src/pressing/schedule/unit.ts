@@ -24,17 +24,16 @@ export class Unit {
     this.settings = new Float64Array(most);
   }
 
-  private change(before: number | null, after: number): number {
-    return this.setup === null ? 0 : setupTime(this.setup, before, after);
-  }
-
   /** The first stretch that ends after a time. */
   private after(time: number): number {
+    const { count, to } = this;
+    // Most is added behind all the rest.
+    if (count === 0 || (to[count - 1] ?? 0) <= time) return count;
     let low = 0;
-    let high = this.count;
+    let high = count - 1;
     while (low < high) {
       const middle = (low + high) >> 1;
-      if ((this.to[middle] ?? 0) > time) high = middle;
+      if ((to[middle] ?? 0) > time) high = middle;
       else low = middle + 1;
     }
     return low;
@@ -44,8 +43,10 @@ export class Unit {
     return next === 0 ? this.free : (this.to[next - 1] ?? 0);
   }
 
-  private settingBefore(next: number): number | null {
-    return next === 0 ? this.first : (this.settings[next - 1] ?? 0);
+  /** How long it takes to set the unit up behind what comes before a stretch, if it is not switched off meanwhile. */
+  private changeFrom(next: number, setting: number): number {
+    if (this.setup === null) return 0;
+    return setupTime(this.setup, next === 0 ? this.first : (this.settings[next - 1] ?? 0), setting);
   }
 
   /** The earliest start from one on behind what ends at a time, past all that the unit is away. */
@@ -54,15 +55,16 @@ export class Unit {
     for (const { from, to, cold } of this.away) {
       if (to <= freeFrom) continue;
       if (from >= past + length) break;
-      past = Math.max(past, cold ? to + this.change(null, setting) : to);
+      const on = cold && this.setup !== null ? to + setupTime(this.setup, null, setting) : to;
+      if (on > past) past = on;
     }
     return past;
   }
 
-  /** How long it takes to set the unit up from one stretch for the next; one that was switched off between them is set up anyhow. */
+  /** How long it takes to set the unit up from what ends at a time for the stretch behind it; one that was switched off between them is set up anyhow. */
   private changeBehind(end: number, setting: number, next: number): number {
-    const begin = this.from[next] ?? 0;
-    return isColdBetween(this.away, end, begin) ? 0 : this.change(setting, this.settings[next] ?? 0);
+    if (this.setup === null || isColdBetween(this.away, end, this.from[next] ?? 0)) return 0;
+    return setupTime(this.setup, setting, this.settings[next] ?? 0);
   }
 
   /**
@@ -72,12 +74,14 @@ export class Unit {
   earliest(time: number, length: number, setting: number, pauses: boolean): number {
     for (let next = this.after(time); ; next += 1) {
       const freeFrom = this.freeFrom(next);
-      const soonest = Math.max(time, freeFrom + this.change(this.settingBefore(next), setting));
+      const setUp = freeFrom + this.changeFrom(next, setting);
+      const soonest = Math.max(setUp, time);
       // Whoever is away for good would never come back to it: what may be left needs no more than a moment.
       const start = this.pastAway(soonest, freeFrom, pauses ? 1 : length, setting);
       if (next === this.count) return start;
       const end = pauses ? this.endOf(start, length) : start + length;
-      if (end + this.changeBehind(end, setting, next) <= (this.from[next] ?? 0)) return start;
+      const begin = this.from[next] ?? 0;
+      if (end <= begin && end + this.changeBehind(end, setting, next) <= begin) return start;
     }
   }
 
@@ -94,9 +98,10 @@ export class Unit {
 
   /** How long the unit is set up before a stretch that would begin at a time. */
   setupBefore(time: number, setting: number): number {
+    if (this.setup === null) return 0;
     const next = this.after(time);
-    const before = isColdBetween(this.away, this.freeFrom(next), time) ? null : this.settingBefore(next);
-    return this.change(before, setting);
+    if (isColdBetween(this.away, this.freeFrom(next), time)) return setupTime(this.setup, null, setting);
+    return this.changeFrom(next, setting);
   }
 
   /** Takes the unit, which must be free. What touches a stretch of the same setting makes it longer: few are left to look at. */

@@ -2,17 +2,18 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { validateSchedule } from '../../../src/pressing/schedule';
 import { blocksOf } from '../../../src/pressing/schedule/blocks';
-import { decode, decoderOf, decodeWithin } from '../../../src/pressing/schedule/decode';
+import { decode, decoderOf, decodeWithin, scheduleOf } from '../../../src/pressing/schedule/decode';
 import { justifier } from '../../../src/pressing/schedule/justify';
 import { inPlaces } from '../../../src/pressing/schedule/moves';
-import { starts } from '../../../src/pressing/schedule/rules';
+import { everyRule, sequencesBy } from '../../../src/pressing/schedule/rules';
 import { smallShop, taskOn } from '../shops';
 
 /** A small shop made ready, and two sequences of its blocks by places drawn at random. */
 const sequences = fc.tuple(smallShop, fc.infiniteStream(fc.nat(100))).map(([problem, places]) => {
   const blocks = blocksOf(problem);
   const decoder = decoderOf(problem, blocks);
-  const [rule = []] = starts(decoder);
+  const [first] = everyRule;
+  const rule = first ? sequencesBy(decoder)(first) : [];
   const drawn = () =>
     inPlaces(
       blocks,
@@ -47,7 +48,7 @@ describe('a sequence', () => {
       fc.property(sequences, ({ problem, decoder, one }) => {
         const justified = justifier(decoder)(decode(decoder, one));
         expect(justified.toSorted()).toEqual(one.toSorted());
-        expect(validateSchedule(problem, decode(decoder, justified))).toEqual([]);
+        expect(validateSchedule(problem, scheduleOf(decoder, decode(decoder, justified)))).toEqual([]);
       }),
     );
   });
