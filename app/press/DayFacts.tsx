@@ -14,7 +14,7 @@ export function DayFacts({ run, day }: { run: LaidRun; day: Day }) {
   const { press: words, film } = useAllWords();
   const ways = useWays();
   const { timeline, plan, origin } = day;
-  const { end, least, bottleneck, overWet, overPowdered, changes } = timeline;
+  const { end, least, bottleneck, overWet, overPowdered, wetOverClosing, changes } = timeline;
   const station = stationOf(run);
   const wet = wetWhenWhole(run, station);
   const isHeld = wet !== null && wet > station.wetLimit;
@@ -36,7 +36,12 @@ export function DayFacts({ run, day }: { run: LaidRun; day: Day }) {
       {isHeld && (
         <p className="care">{words.liesWet(run.name, spoken(wet, ways), spoken(station.wetLimit, ways))}</p>
       )}
-      {overWet > 0 && <p className="care">{words.tooWet(spoken(overWet, ways))}</p>}
+      {wetOverClosing !== null && (
+        <p className="care">{words.wetOverClosing(momentOf(origin + 1000 * wetOverClosing, ways))}</p>
+      )}
+      {overWet > 0 && wetOverClosing === null && (
+        <p className="care">{words.tooWet(spoken(overWet, ways))}</p>
+      )}
       {overPowdered > 0 && <p className="care">{words.tooLongPowdered(spoken(overPowdered, ways))}</p>}
       {station.printer.sends === null && run.film.kind === 'roll' && (
         <p className="quiet small">{words.askSends}</p>

@@ -1,7 +1,7 @@
 import type { LaidRun } from '../layout';
-import { type Hours, runStates, type Station } from '../model';
+import { runStates, type Station } from '../model';
 import { byHand } from './builder';
-import { awayTimes, longestOpen } from './calendar';
+import { type AwayTimes, awayTimes, longestOpen } from './calendar';
 import type { Job, JobKind, Work, Worker } from './jobs';
 import { BEGUN } from './keys';
 import type { Available, Chain, Due, Lane, Resource, Task, Wait } from './schedule';
@@ -82,9 +82,8 @@ function runAtPrinter(runs: readonly { own: OpenRun; work: Work; done: ReadonlyM
 }
 
 /** Who does the work of the day, and when each is there. */
-function resourcesOf(station: Station, workers: readonly Worker[], hours: Hours, origin: Date): Resource[] {
+function resourcesOf(station: Station, workers: readonly Worker[], away: AwayTimes): Resource[] {
   const { hands, press, printer } = station;
-  const away = awayTimes(hours, origin);
   const units = (count: number, own: Available['away']) =>
     Array.from({ length: count }, () => ({ free: 0, setting: null, away: own }));
   const of: Readonly<Record<Worker, Resource>> = {
@@ -150,6 +149,7 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
   const workers = ALL_WORKERS.filter((worker) => used.has(worker));
   const printer = workers.indexOf('printer');
   const opening = longestOpen(station.hours);
+  const away = awayTimes(station.hours, origin);
   const tasks: Task[] = [];
   const jobs: Job[] = [];
   const chains: Chain[] = [];
@@ -158,7 +158,7 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
   const dues: Due[] = [];
   for (const { own, work, done } of made) {
     const base = tasks.length;
-    const told = isBegun(own) ? fixTicked(work, done, now, own === printing) : work.problem.tasks;
+    const told = isBegun(own) ? fixTicked(work, done, now, own === printing, away.hands) : work.problem.tasks;
     const resource = (index: number) => workers.indexOf(work.workers[index] ?? 'hands');
     for (const task of inTheDay(work, told, station, opening)) {
       tasks.push({
@@ -186,7 +186,7 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
   const problem = {
     now,
     tasks,
-    resources: resourcesOf(station, workers, station.hours, origin),
+    resources: resourcesOf(station, workers, away),
     chains,
     waits,
     lanes,

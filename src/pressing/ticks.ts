@@ -1,7 +1,8 @@
 import type { Book, Progress, Tick } from '../model';
+import { sum } from '../units';
 import type { Work } from './jobs';
 import { BEGUN, printKey } from './keys';
-import type { Available, ScheduleProblem, Task } from './schedule';
+import type { Available, Away, ScheduleProblem, Task } from './schedule';
 
 type Ticked = Pick<Tick, 'subject' | 'done' | 'at' | 'id'>;
 
@@ -80,17 +81,40 @@ export const doneAt = (
   );
 
 /**
+ * Whether what begins a chain would lie too long for it if it ended at a time: the hands that all the rest takes are away.
+ * @param away when all hands are
+ */
+function liesTooLong(
+  { tasks, chains }: ScheduleProblem,
+  first: number,
+  end: number,
+  away: readonly Away[],
+): boolean {
+  const chain = chains.find((own) => own.tasks[0] === first && own.tasks.length > 2);
+  if (!chain) return false;
+  const rest = chain.tasks.slice(1).map((index) => tasks[index]?.duration ?? 0);
+  let time = end;
+  for (const [at, duration] of rest.entries()) {
+    for (const gap of away) if (gap.to > time && gap.from < time + duration) time = gap.to;
+    if (at < rest.length - 1) time += duration;
+  }
+  return time - end > Math.max(chain.limit, sum(rest.slice(0, -1)));
+}
+
+/**
  * The tasks as they stand: what is ticked has its times, what it waited for was done before it, and what runs by itself is taken to
- * have gone on.
+ * have gone on, but for film that would lie wet too long, since nobody is there to powder it.
  * @param done when each job was ticked, by its key, in seconds from the start
  * @param now seconds from the start
  * @param isPrinting whether the printer is at this run
+ * @param away when all hands are
  */
 export function fixTicked(
   work: Pick<Work, 'jobs' | 'problem'>,
   done: ReadonlyMap<string, number>,
   now: number,
   isPrinting: boolean,
+  away: readonly Away[],
 ): Task[] {
   const { tasks } = work.problem;
   const ends = endsOf(work, done, ({ duration }) => duration);
@@ -107,6 +131,7 @@ export function fixTicked(
     const before = after.map(({ task }) => fixed[task]?.end ?? null);
     if (before.some((end) => end === null || end > now)) return;
     const start = Math.max(begun, ...before.map((end) => end ?? 0));
+    if (liesTooLong(work.problem, index, start + duration, away)) return;
     fixed[index] = { start, end: Math.max(start + duration, now) };
   });
   return tasks.map((task, index) => ({ ...task, fixed: fixed[index] ?? null }));
@@ -150,5 +175,5 @@ export function asWarm(problem: ScheduleProblem, since: number): ScheduleProblem
 /** The work of a run by itself as it stands: see {@link fixTicked}; all that is not done begins from now on. */
 export const asTicked = (work: Work, done: ReadonlyMap<string, number>, now: number): Work => ({
   ...work,
-  problem: asWarm({ ...work.problem, now, tasks: fixTicked(work, done, now, true) }, now),
+  problem: asWarm({ ...work.problem, now, tasks: fixTicked(work, done, now, true, []) }, now),
 });

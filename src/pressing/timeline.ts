@@ -59,6 +59,8 @@ export interface Timeline {
   /** Seconds by which wet print, and powdered film, wait longer than they should, in all. */
   readonly overWet: number;
   readonly overPowdered: number;
+  /** When film is powdered that lies wet while the shop is closed, the first of it; `null` where none does. */
+  readonly wetOverClosing: number | null;
   /** How often a press is brought to another temperature. */
   readonly changes: number;
 }
@@ -118,11 +120,11 @@ export function timelineOf(work: Work, schedule: Schedule, bound: ScheduleBound)
   };
 }
 
-/** By how much film waits too long: wet where it waits for its powder, powdered where it waits for its cure. */
+/** By how much film waits too long: wet where it waits for its powder, powdered where it waits for its cure; and whether it does wet over closing time. */
 function overOf(
-  { jobs, problem: { tasks, chains, waits } }: Work,
+  { jobs, problem: { tasks, chains, waits, resources } }: Work,
   { starts, ends }: Schedule,
-): Pick<Timeline, 'overWet' | 'overPowdered'> {
+): Pick<Timeline, 'overWet' | 'overPowdered' | 'wetOverClosing'> {
   const all = [
     ...chains.map((chain) => ({
       from: chain.tasks[0] ?? 0,
@@ -139,7 +141,19 @@ function overOf(
           : Math.max(0, (starts[to] ?? 0) - (ends[from] ?? 0) - limit),
       ),
     );
-  return { overWet: over('powder'), overPowdered: over('cure') };
+  const overClosing = all.flatMap(({ from, to }) => {
+    const [printed, powdered] = [ends[from] ?? 0, starts[to] ?? 0];
+    const isWet = jobs[to]?.kind === 'powder' && !tasks[to]?.fixed;
+    // The printer is switched off when the shop closes.
+    const [printer] = resources[tasks[from]?.uses[0]?.resource ?? -1]?.units ?? [];
+    const isClosed = printer?.away.some((gap) => gap.to > printed && gap.to <= powdered) ?? false;
+    return isWet && isClosed ? [powdered] : [];
+  });
+  return {
+    overWet: over('powder'),
+    overPowdered: over('cure'),
+    wetOverClosing: overClosing.length > 0 ? Math.min(...overClosing) : null,
+  };
 }
 
 /** @param due when tasks are due */

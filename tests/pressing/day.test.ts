@@ -11,6 +11,7 @@ import {
   timelineOf,
 } from '../../src/pressing';
 import { createScheduler, validateSchedule } from '../../src/pressing/schedule';
+import { fromMinutes } from '../../src/units';
 import { edited } from '../editing/book';
 import { dayOfTwoRuns } from './two-runs';
 
@@ -103,6 +104,42 @@ describe('a day of two runs', () => {
     });
     const day = planned([openRun(late, one), openRun(late, two)]);
     expect(day.orders.filter(({ late: by }) => by > 0).map((each) => each.order.id)).toEqual([order]);
+  });
+});
+
+describe('film that would lie wet over closing time', () => {
+  const weekday: Hours['week'][number] = [
+    { from: '08:00', to: '12:00' },
+    { from: '12:30', to: '17:00' },
+  ];
+  const hours: Hours = { week: [weekday, weekday, weekday, weekday, weekday, [], []], closed: [] };
+  const own = { ...station, hours };
+  const dayWith = (done: Readonly<Record<string, number>>, now: number) =>
+    planned([openRun(book, one, done, own)], { station: own, now });
+  const printing = (day: ReturnType<typeof planned>) => day.entries.find(({ job }) => job.key === 'print/0');
+
+  it('is printed the next morning, though the printer was ready just before', () => {
+    const day = dayWith({ [BEGUN]: 16 * HOUR, ready: 16.97 * HOUR }, 16.98 * HOUR);
+    expect(printing(day)).toMatchObject({ state: 'ahead' });
+    expect(printing(day)?.start).toBeGreaterThanOrEqual(32 * HOUR);
+    expect(day).toMatchObject({ overWet: 0, wetOverClosing: null });
+  });
+
+  it('is not begun before a break in which it would lie too long, and is where it comes out late in it', () => {
+    const limit = { ...own, wetLimit: fromMinutes(7) };
+    const at = (now: number) => {
+      const run = openRun(book, one, { [BEGUN]: 9 * HOUR, ready: now }, limit);
+      return printing(planned([run], { station: limit, now }));
+    };
+    expect(at(11 * HOUR)).toMatchObject({ state: 'begun' });
+    expect(at(11.97 * HOUR)).toMatchObject({ state: 'ahead' });
+    expect(at(11.97 * HOUR)?.start).toBeGreaterThan(12.25 * HOUR);
+  });
+
+  it('is told where it is printed already: until when it lies wet', () => {
+    const day = dayWith({ [BEGUN]: 16 * HOUR, 'print/0': 16.99 * HOUR }, 16.995 * HOUR);
+    expect(day.wetOverClosing).toBeGreaterThanOrEqual(32 * HOUR);
+    expect(dayWith({ [BEGUN]: 10 * HOUR, 'print/0': 11 * HOUR }, 11 * HOUR).wetOverClosing).toBeNull();
   });
 });
 

@@ -146,6 +146,8 @@ export const press = {
       : `What holds the day up: one thing after the other, from ${kinds[of.through[0] ?? 'ready'].toLowerCase()} to ${kinds[of.through.at(-1) ?? 'pack'].toLowerCase()}.`,
   tooWet: (time: string) =>
     `Wet print waits ${time} too long in all. Shorter spans, more operators or a longer wait in “Equipment” would mend it.`,
+  wetOverClosing: (powdered: Moment) =>
+    `Film lies wet until ${when(powdered)}, over closing time. Powder it before you go, or print it later.`,
   tooLongPowdered: (time: string) =>
     `Powdered film waits ${time} too long for its cure in all. Another oven or press, or shorter spans, would mend it.`,
   liesWet: (run: string, time: string, limit: string) =>

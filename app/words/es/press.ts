@@ -140,6 +140,8 @@ export const press: Words['press'] = {
       : `Lo que marca el ritmo: una cosa detrás de otra, desde «${kinds[of.through[0] ?? 'ready'].toLowerCase()}» hasta «${kinds[of.through.at(-1) ?? 'pack'].toLowerCase()}».`,
   tooWet: (time) =>
     `La impresión húmeda espera ${time} de más en total. Tramos más cortos, más operadores o una espera mayor en «Máquinas» lo arreglan.`,
+  wetOverClosing: (powdered) =>
+    `Queda película húmeda con el taller cerrado: se empolva ${when(powdered)} y no antes. Hay que empolvarla antes de cerrar, o imprimirla después.`,
   tooLongPowdered: (time) =>
     `La película empolvada espera el curado ${time} de más en total. Otro horno u otra plancha, o tramos más cortos, lo arreglan.`,
   liesWet: (run, time, limit) =>

@@ -346,6 +346,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'press.sentence.0': moments,
   'press.sentence.1': [1, 3],
   'press.bound.0': moments,
+  'press.wetOverClosing.0': moments,
   'press.worker.1': [0, 1],
   'press.worker.2': [1, 2],
   'press.line.0': [values('light', 10), values('medium', 15), values('firm', 15)],
