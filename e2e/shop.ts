@@ -1,5 +1,6 @@
 import { test as base, type ConsoleMessage, expect, type Locator, type Page } from '@playwright/test';
 import { ADDRESS } from './addresses';
+import { typeAsKeysDo } from './firefox/typing';
 import { beginFrom, desktop, type State } from './states';
 
 /** Fails on an error in the console of a page: a refused style, a broken promise, a lost file. */
@@ -23,6 +24,10 @@ interface Own {
 
 /** Every test fails on an error in the console of its page. */
 export const test = base.extend<Own, { readonly sharedDemo: Page }>({
+  async context({ context }, use) {
+    await typeAsKeysDo(context);
+    await use(context);
+  },
   quietConsole: [({ page }, use) => quiet(page, () => use(undefined)), { auto: true }],
   sharedDemo: [
     async ({ browser }, use) => {

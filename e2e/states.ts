@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { type Page, test } from '@playwright/test';
 import { fileOfState, STATES, STATES_FOLDER } from './addresses';
+import { typeAsKeysDo } from './firefox/typing';
 
 /** What the browser keeps when a test begins; made once a run of all tests, by driving the built app. */
 export interface State {
@@ -109,6 +110,7 @@ async function make(page: Page, state: State, name: string): Promise<void> {
   const context = await page.context().browser()?.newContext(desktop);
   if (!context) throw new Error('no browser to make a state in');
   try {
+    await typeAsKeysDo(context);
     const own = await context.newPage();
     await state.make(own);
     await openBlank(own);
