@@ -33,7 +33,7 @@ const damage = async (page: Page, changes: readonly Change[]) => {
 };
 
 const settings = [
-  ['half a hand', 'equipment', ['station', 'hands'], 0.5],
+  ['half a tray', 'equipment', ['station', 'trays'], 0.5],
   ['an unknown unit', 'unit of length', ['unit'], 'furlong'],
   ['a currency of no letters', 'currency', ['currency'], '!!!'],
 ] as const;

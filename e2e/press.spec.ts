@@ -122,7 +122,8 @@ test('a recipe in the wrong unit is questioned, and no press says what is missin
   await page.keyboard.press('Escape');
   await expect(page.locator('.how-to')).toContainText('166 °C (330 °F), 12–15 s');
   await page.getByRole('button', { name: 'Equipment' }).click();
-  await page.getByLabel('Presses', { exact: true }).fill('0');
+  await page.locator('summary', { hasText: 'Presses' }).click();
+  await page.getByRole('button', { name: 'Remove Press 1' }).click();
   await page.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByText('There is no press to press on')).toBeVisible();
 });

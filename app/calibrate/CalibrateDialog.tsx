@@ -1,9 +1,10 @@
 import { useMemo, useState } from 'react';
 import { type Finding, findRates, toldQuantities } from '../../src/costing/calibration';
-import { type Quantity, quantities } from '../../src/model';
+import { type Printer, printerOf, type Quantity, quantities, type Run } from '../../src/model';
+import { printerChoices } from '../panels/machine-name';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { useWays } from '../store/selectors';
+import { settingsOrFirst, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { Window } from '../windows/Window';
@@ -15,17 +16,27 @@ import { ResidualPlot } from './ResidualPlot';
 import { RunTable } from './RunTable';
 import './calibrate.css';
 
+/** The film that a run was locked with; `undefined` for one that is gone. */
+const filmAsLocked = (run: Run | undefined) =>
+  run === undefined || run.state === 'draft' ? undefined : run.snapshot.film;
+
 /** What the log tells of one quantity at a time: its rates, how each run fits, and what was changed so far. */
 export function CalibrateDialog() {
-  const { calibrate: words, common } = useAllWords();
-  const { closing, leftOut, calibration } = useShop((shop) => shop.book);
+  const { calibrate: words, common, station: machines } = useAllWords();
+  const { closing, leftOut, calibration, run: runs } = useShop((shop) => shop.book);
+  const { station } = useShop(({ book }) => settingsOrFirst(book));
+  const [chosen, setChosen] = useState<Printer['id']>(station.printers[0].id);
+  const isOfPrinter = station.printers.length > 1;
   const [quantity, setQuantity] = useState<Quantity>(
     () => toldQuantities(Object.values(closing), Object.values(calibration))[0] ?? 'colour',
   );
-  const finding = useMemo(
-    () => findRates(Object.values(closing), quantity, Object.values(leftOut), Object.values(calibration)),
-    [closing, quantity, leftOut, calibration],
-  );
+  const finding = useMemo(() => {
+    const of = quantity === 'printer' ? printerOf(station, { printer: chosen }).id : null;
+    const told = Object.values(closing).filter(
+      ({ id }) => of === null || printerOf(station, filmAsLocked(runs[id])).id === of,
+    );
+    return findRates(told, quantity, Object.values(leftOut), Object.values(calibration), of);
+  }, [closing, quantity, leftOut, calibration, runs, station, chosen]);
   return (
     <Window title={words.title} wide>
       <p className="quiet">{words.hint}</p>
@@ -36,6 +47,14 @@ export function CalibrateDialog() {
           options={quantities.map((value) => ({ value, label: words.quantities[value] }))}
           onChange={setQuantity}
         />
+        {isOfPrinter && quantity === 'printer' && (
+          <Choice
+            label={machines.printer}
+            value={chosen}
+            options={printerChoices(station)}
+            onChange={setChosen}
+          />
+        )}
       </div>
       <Told finding={finding} />
       <Changes />

@@ -35,17 +35,17 @@ function RateRow({ finding, rate, runs }: { finding: Finding; rate: Rate; runs: 
   const ways = useWays();
   const { closing } = useShop((shop) => shop.book);
   const settings = useShop(({ book }) => settingsOrFirst(book));
-  const { quantity } = finding;
+  const { quantity, printer } = finding;
   const { driver, value, low, high, verdict } = rate;
   const say = (amount: number) => rateText(quantity, driver, amount, ways);
-  const present = presentRate(quantity, rate, settings);
+  const present = presentRate(finding, rate, settings);
   const changes = changesFor(finding, rate, settings, closing);
   const name = words.drivers[driver];
   // Film in an hour is more where seconds for a metre are less.
   const [from, to] = driver === 'length' ? [high, low] : [low, high];
   const isSet = changes.length > 0 && changes.every(({ before, after }) => before === after);
   const apply = () =>
-    act(edits.calibrate({ quantity, driver, found: { value, low, high }, runs, set: changes }));
+    act(edits.calibrate({ quantity, driver, printer, found: { value, low, high }, runs, set: changes }));
   const remark = () => {
     if (verdict.kind === 'nothing') return words.nothing;
     if (changes.length === 0) return driver === 'run' ? words.belowCleanings : words.tooFar;

@@ -7,7 +7,7 @@ import { cutFiles } from '../../src/output/cut-file';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Tick } from '../parts/Tick';
-import { settingsOrFirst, useMapRun, useWays } from '../store/selectors';
+import { printerOfRun, settingsOrFirst, useMapRun, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { Window } from '../windows/Window';
@@ -30,8 +30,9 @@ function CutFileForm({ run }: { run: LaidRun }) {
   const { common, cutFile: words, cutMap } = useAllWords();
   const ways = useWays();
   const settings = useShop(({ book }) => settingsOrFirst(book));
-  const { cutFile, printImage, printer } = settings;
-  const mirrored = isMirrored(cutFile.view, printer.inkUp, printImage.mirrored);
+  const { cutFile, printImage } = settings;
+  const printer = printerOfRun(run);
+  const mirrored = isMirrored(cutFile.view, printer.inkUp, printer.mirrored);
   const withCorners = printImage.corners;
   const files = useMemo(() => cutFiles(run, { mirrored, withCorners }), [run, mirrored, withCorners]);
   const set = (fields: Partial<Settings['cutFile']>) =>

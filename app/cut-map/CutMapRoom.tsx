@@ -6,7 +6,7 @@ import { cutMapPages } from '../../src/output/cut-map';
 import { useThumbnails } from '../panels/useThumbnails';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
-import { settingsOrFirst, useMapRun, useWays } from '../store/selectors';
+import { printerOfRun, settingsOrFirst, useMapRun, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { goTo, openDialog } from '../store/view';
 import { CutTable } from './CutTable';
@@ -55,16 +55,17 @@ export function CutMapRoom() {
   useEffect(() => {
     void fontsReady(names).finally(() => setReady(names));
   }, [names]);
-  const { paper, mapView: view, mapPaper, printer, printImage } = settings;
+  const { paper, mapView: view, mapPaper } = settings;
+  const printer = run ? printerOfRun(run) : null;
   const { landscape, large, perSpan, pictures } = mapPaper;
   const thumbnails = useThumbnails(pictures ? run : null);
   const pages = useMemo(
     () =>
-      run && ready === names
+      run && printer && ready === names
         ? cutMapPages(run, {
             form: { paper, landscape, large, perSpan },
             view,
-            printer: { inkUp: printer.inkUp, imageMirrored: printImage.mirrored },
+            printer: { inkUp: printer.inkUp, imageMirrored: printer.mirrored },
             pictures: new Set(thumbnails.keys()),
             garments: garmentLines(run, words, locale),
             words: words.onPaper({ unit, locale }),
@@ -83,7 +84,6 @@ export function CutMapRoom() {
       perSpan,
       view,
       printer,
-      printImage.mirrored,
       thumbnails,
       made,
       words,

@@ -1,10 +1,11 @@
 import { useState } from 'react';
 import { withDensity } from '../../src/artwork';
 import { edits } from '../../src/editing';
-import type { Film, Settings } from '../../src/model';
+import { type Film, type Printer, printerOf } from '../../src/model';
 import { drawStrip, MEASURE, stripSize } from '../../src/output/test-strip';
 import { um } from '../../src/units';
 import { download } from '../files/download';
+import { printerChoices } from '../panels/machine-name';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
@@ -14,6 +15,7 @@ import { settingsOrFirst, useOpenRun } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { CloseButton } from '../windows/CloseButton';
 import { Window } from '../windows/Window';
+import { useAllWords } from '../words';
 import { number, onRulers } from '../words/format';
 
 const PPI = 150;
@@ -40,32 +42,46 @@ const size = shortLength('above-zero');
 
 /** Prints a strip once per printer and tells what it showed: which end comes first, how it lies, how far it feeds. */
 export function TestStripDialog() {
-  const reader = useReader();
-  const { strip: words } = reader.words;
+  const { strip: words, station: names } = useAllWords();
   const open = useOpenRun();
-  const { printer, printImage } = useShop(({ book }) => settingsOrFirst(book));
-  const shown = printer.feed === 1 ? '' : size.show(um(MEASURE * printer.feed), reader);
-  const [measured, setMeasured] = useState(shown);
+  const { station } = useShop(({ book }) => settingsOrFirst(book));
+  const [chosen, setChosen] = useState<string | null>(null);
   if (!open) return null;
-  const set = (fields: Partial<Settings['printer']>) =>
-    act(edits.editSettings({ printer: { ...printer, ...fields } }));
-  /** A printer that lays an image down as it is needs it mirrored. */
-  const setInkUp = (inkUp: Settings['printer']['inkUp']) => {
-    set({ inkUp });
-    act(edits.editSettings({ printImage: { ...printImage, mirrored: inkUp === 'plain' } }));
-  };
-  const length = reader.words.cutMap.cuts.both(...onRulers(MEASURE, reader));
-  const read = size.read(measured, reader);
-  const feed = read.ok ? read.value / MEASURE : null;
-  const plausible = feed !== null && feed >= PLAUSIBLE.least && feed <= PLAUSIBLE.most;
+  const printer = station.printers.find(({ id }) => id === chosen) ?? printerOf(station, open.film);
   return (
     <Window title={words.title}>
       <p>{words.intro}</p>
+      {station.printers.length > 1 && (
+        <Choice
+          label={names.printer}
+          value={printer.id}
+          options={printerChoices(station)}
+          onChange={setChosen}
+        />
+      )}
       <div className="actions">
         <Button onPress={() => void stripImage(open.film).then((png) => download(png, words.fileName))}>
           {words.save}
         </Button>
       </div>
+      <Told key={printer.id} printer={printer} />
+    </Window>
+  );
+}
+
+/** What the strip of a printer showed; of no other anything is changed. */
+function Told({ printer }: { printer: Printer }) {
+  const reader = useReader();
+  const { strip: words } = reader.words;
+  const shown = printer.feed === 1 ? '' : size.show(um(MEASURE * printer.feed), reader);
+  const [measured, setMeasured] = useState(shown);
+  const set = (fields: Partial<Omit<Printer, 'id'>>) => act(edits.editPrinter(printer.id, fields));
+  const length = reader.words.cutMap.cuts.both(...onRulers(MEASURE, reader));
+  const read = size.read(measured, reader);
+  const feed = read.ok ? read.value / MEASURE : null;
+  const plausible = feed !== null && feed >= PLAUSIBLE.least && feed <= PLAUSIBLE.most;
+  return (
+    <>
       <div className="fields">
         <Choice
           writes
@@ -85,7 +101,8 @@ export function TestStripDialog() {
             { value: 'mirrored', label: words.shows.mirrored },
             { value: 'plain', label: words.shows.plain },
           ]}
-          onChange={setInkUp}
+          // A printer that lays an image down as it is needs it mirrored.
+          onChange={(inkUp) => set({ inkUp, mirrored: inkUp === 'plain' })}
         />
         <Field
           writes
@@ -104,8 +121,7 @@ export function TestStripDialog() {
           writes
           weight="plain"
           onPress={() => {
-            set({ firstEnd: 'lead', feed: 1 });
-            setInkUp('mirrored');
+            set({ firstEnd: 'lead', feed: 1, inkUp: 'mirrored', mirrored: false });
             setMeasured('');
           }}
         >
@@ -113,6 +129,6 @@ export function TestStripDialog() {
         </Button>
         <CloseButton />
       </div>
-    </Window>
+    </>
   );
 }

@@ -3,7 +3,7 @@ import { acrossMap, type CutStep, isMirrored, nameRoom, type SpanOrder } from '.
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { boxRing, type Ring } from '../../src/outlines';
 import { tintOf } from '../parts/tints';
-import { settingsOrFirst } from '../store/selectors';
+import { printerOfRun, settingsOrFirst } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { useAllWords } from '../words';
 import { NAMES, type PlanBox, type PlanName, planNames } from './plan-names';
@@ -24,8 +24,9 @@ export const SpanPlan = memo(function SpanPlan({
   out: readonly LaidCopy[];
 }) {
   const { cut } = useAllWords();
-  const { mapView, printer, printImage } = useShop(({ book }) => settingsOrFirst(book));
-  const mirrored = isMirrored(mapView, printer.inkUp, printImage.mirrored);
+  const { mapView } = useShop(({ book }) => settingsOrFirst(book));
+  const printer = printerOfRun(run);
+  const mirrored = isMirrored(mapView, printer.inkUp, printer.mirrored);
   const mm = (length: number) => length / 1000;
   const width = mm(run.film.width);
   const height = mm(order.to - order.from);

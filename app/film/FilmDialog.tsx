@@ -4,7 +4,9 @@ import { byThrift, type FilmTried } from '../../src/layout';
 import {
   type Film,
   isSameSize,
+  type Printer,
   peels,
+  printerOf,
   type Run,
   rollSizes,
   rollWidth,
@@ -12,6 +14,7 @@ import {
   sheetSizes,
 } from '../../src/model';
 import { keysOf, type Micrometres, um } from '../../src/units';
+import { printerChoices } from '../panels/machine-name';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Field } from '../parts/Field';
@@ -27,7 +30,16 @@ import { openDialog } from '../store/view';
 import { Window } from '../windows/Window';
 import { useAllWords, type Words } from '../words';
 import { filmLength, money, percent, rulerLength, type Ways } from '../words/format';
-import { type FilmField, filmEntry, filmTable, newFilm, nineCuts, SPARE, togetherOf } from './film-form';
+import {
+  type FilmField,
+  filmEntry,
+  filmTable,
+  lastRollOf,
+  newFilm,
+  nineCuts,
+  SPARE,
+  togetherOf,
+} from './film-form';
 
 const sheetNames = keysOf(sheetSizes);
 
@@ -43,18 +55,35 @@ function FilmForm({ run, film: ofRun }: { run: Run; film: Film }) {
   const { filmForm: words, common } = useAllWords();
   const ways = useWays();
   const films = useShop(({ book }) => book.film);
-  const { printer } = useShop(({ book }) => settingsOrFirst(book).station);
+  const { station } = useShop(({ book }) => settingsOrFirst(book));
   const [chosen, setChosen] = useState<string>(ofRun.id);
   const form = useForm(filmTable, () => filmEntry(ofRun), ways);
 
+  const newIn = (id: string, printer: Printer) =>
+    newFilm(
+      id === 'new-sheets' ? 'sheets' : 'roll',
+      firstFilm('', ways.currency, ways.unit),
+      printer,
+      lastRollOf(Object.values(films), station, printer.id),
+    );
   const choose = (id: string) => {
     const film = films[id];
     setChosen(id);
-    form.begin(
-      film
-        ? filmEntry(film)
-        : newFilm(id === 'new-sheets' ? 'sheets' : 'roll', firstFilm('', ways.currency, ways.unit), printer),
-    );
+    form.begin(film ? filmEntry(film) : newIn(id, printerOf(station, ofRun)));
+  };
+  /** A film that is there keeps what it loses; a new one takes over what its printer's last roll lost. */
+  const toPrinter = (printer: Printer) => {
+    const { record, entry } = form;
+    const next = newIn(chosen, printer);
+    if (films[chosen] || record.kind !== 'roll' || next.record.kind !== 'roll')
+      return form.choose({ ...record, printer: printer.id });
+    const { jobs, jobBlank, cutBlank } = next.record;
+    const { jobBlank: _, cutBlank: __, ...typed } = entry.typed;
+    const asked = next.typed.cutBlank === undefined ? {} : { cutBlank: next.typed.cutBlank };
+    form.begin({
+      record: { ...record, printer: printer.id, jobs, jobBlank, cutBlank },
+      typed: { ...typed, ...asked },
+    });
   };
   const save = (fields: FilmFields) => {
     act(edits.chooseFilm(run.id, films[chosen]?.id ?? null, fields));
@@ -79,7 +108,7 @@ function FilmForm({ run, film: ofRun }: { run: Run; film: Film }) {
           />
         )}
         {!locked && Object.keys(films).length > 1 && <FilmsTried onChoose={choose} />}
-        <FilmFieldset form={form} isNew={!films[chosen]} />
+        <FilmFieldset form={form} isNew={!films[chosen]} onPrinter={toPrinter} />
         <div className="actions">
           {films[chosen] && chosen !== run.film && (
             <Button
@@ -106,13 +135,30 @@ function FilmForm({ run, film: ofRun }: { run: Run; film: Film }) {
 type FormOfFilm = FormOf<FilmFields, FilmField>;
 
 /** @param isNew whether what must be asked of new film stands open */
-function FilmFieldset({ form, isNew }: { form: FormOfFilm; isNew: boolean }) {
-  const { filmForm: words, press } = useAllWords();
+function FilmFieldset({
+  form,
+  isNew,
+  onPrinter,
+}: {
+  form: FormOfFilm;
+  isNew: boolean;
+  onPrinter: (printer: Printer) => void;
+}) {
+  const { filmForm: words, press, station: machines } = useAllWords();
+  const { station } = useShop(({ book }) => settingsOrFirst(book));
   const { record, field } = form;
   return (
     <>
       <FieldGroup title={words.groups.size}>
         {field('name')}
+        {station.printers.length > 1 && (
+          <Choice
+            label={machines.printer}
+            value={printerOf(station, record).id}
+            options={printerChoices(station)}
+            onChange={(id) => onPrinter(printerOf(station, { printer: id }))}
+          />
+        )}
         <TradeSize form={form} />
         {form.fields('width', 'lengthLeft', 'length', 'sheetsLeft', 'price', 'pricePer', 'sheetPrice')}
         <Choice
@@ -186,7 +232,8 @@ function FilmFieldset({ form, isNew }: { form: FormOfFilm; isNew: boolean }) {
 function CutsTake({ form, roll }: { form: FormOfFilm; roll: Extract<FilmFields, { kind: 'roll' }> }) {
   const { filmForm: words } = useAllWords();
   const ways = useWays();
-  const { feedsBack } = useShop(({ book }) => settingsOrFirst(book).station.printer);
+  const { station } = useShop(({ book }) => settingsOrFirst(book));
+  const { feedsBack } = printerOf(station, roll);
   const typed = form.textOf('cutBlank') ?? '';
   const { cut, film, cost } = nineCuts(roll, typed, form.reader);
   const read = shortLength('zero').read(typed, form.reader);

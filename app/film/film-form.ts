@@ -1,10 +1,19 @@
 import { type FilmFields, jobsBy } from '../../src/editing';
-import { type Film, filmCost, type Roll, ranges, type Station } from '../../src/model';
+import {
+  type Film,
+  filmCost,
+  type Printer,
+  printerOf,
+  type Roll,
+  ranges,
+  type Station,
+} from '../../src/model';
 import {
   asMinor,
   fail,
   fromInches,
   fromMm,
+  inOrder,
   type Micrometres,
   type Minor,
   ok,
@@ -178,27 +187,40 @@ export type FilmField = keyof typeof filmTable.fields;
 
 export const filmEntry = (record: FilmFields): Entry<FilmFields, FilmField> => ({ record, typed: {} });
 
+/** What a roll loses at each job and cut of its printer. */
+const blanksOf = ({ jobBlank, cutBlank }: Roll) => ({ jobBlank, cutBlank });
+
 /**
  * A new film that is like another one, but for what is asked for anew. What a roll costs says nothing of a sheet.
- * @param printer how it takes a roll, as far as the shop has said
+ * @param printer that it goes into, and how that takes a roll, as far as the shop has said
+ * @param last the roll that this printer had last: what that lost at a job and a cut, a new one does too
  */
 export function newFilm(
   kind: Film['kind'],
   like: FilmFields,
-  { sends, feedsBack }: Pick<Station['printer'], 'sends' | 'feedsBack'>,
+  { id: printer, sends, feedsBack }: Pick<Printer, 'id' | 'sends' | 'feedsBack'>,
+  last: Roll | null = null,
 ): Entry<FilmFields, FilmField> {
   if (kind === 'roll' && like.kind === 'roll') {
-    const record = { ...like, jobs: sends === null ? like.jobs : jobsBy(sends) };
-    return { record, typed: { name: '', ...(feedsBack ? {} : { cutBlank: '' }) } };
+    const jobs = sends === null ? like.jobs : jobsBy(sends);
+    const record = { ...like, printer, jobs, ...(last && blanksOf(last)) };
+    return { record, typed: { name: '', ...(feedsBack || last ? {} : { cutBlank: '' }) } };
   }
-  if (kind === like.kind) return { record: like, typed: { name: '' } };
+  if (kind === like.kind) return { record: { ...like, printer }, typed: { name: '' } };
   const { width, margins, gap, cutting, together, peel, curl, archived } = like;
-  const common = { name: '', width, margins, gap, cutting, together, peel, curl, archived };
+  const common = { name: '', printer, width, margins, gap, cutting, together, peel, curl, archived };
   return {
     record: { kind: 'sheets', ...common, length: fromMm(483), sheetsLeft: 100, price: asMinor(0) },
     typed: { name: '', sheetPrice: '' },
   };
 }
+
+/** The roll that came last into a printer; ids tell when they were given. */
+export const lastRollOf = (films: Iterable<Film>, station: Station, printer: string): Roll | null =>
+  [...films]
+    .filter((film): film is Roll => film.kind === 'roll' && printerOf(station, film).id === printer)
+    .sort((a, b) => inOrder(a.id, b.id))
+    .at(-1) ?? null;
 
 /** How the copies of one order lie; what was there before comes back when it is chosen again. */
 export const togetherOf = (kind: Film['together']['kind'], opened: Film['together']): Film['together'] =>

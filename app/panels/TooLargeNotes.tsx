@@ -10,7 +10,11 @@ export function TooLargeNotes({ tooLarge }: { tooLarge: Work['tooLarge'] }) {
   const said = (large: Work['tooLarge'][number]): string => {
     switch (large.kind) {
       case 'film':
-        return words.tooWideFilm(shortLength(large.width, ways), shortLength(large.takes, ways));
+        return words.tooWideFilm(
+          shortLength(large.width, ways),
+          shortLength(large.takes, ways),
+          large.machine?.name ?? '',
+        );
       case 'span':
         return words.tooLargeSpan(large.span, shortLength(large.length, ways), ways);
       case 'cap':

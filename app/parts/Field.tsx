@@ -1,3 +1,4 @@
+import { useId } from 'react';
 import { FieldError, Input, Label, Text, TextArea, TextField } from 'react-aria-components';
 import { useHeld, type Writing } from './held';
 
@@ -10,6 +11,7 @@ export function Field({
   hint,
   inputMode,
   rows,
+  suggestions = [],
   onBlur,
   writes = false,
 }: Writing & {
@@ -20,9 +22,12 @@ export function Field({
   hint?: string;
   inputMode?: 'decimal' | 'numeric';
   rows?: number;
+  /** What may be chosen instead of typed. */
+  suggestions?: readonly string[];
   onBlur?: () => void;
 }) {
   const { isHeld, reason } = useHeld(writes);
+  const list = useId();
   return (
     <TextField
       className="field"
@@ -36,7 +41,18 @@ export function Field({
       {...(onBlur ? { onBlur } : {})}
     >
       <Label>{label}</Label>
-      {rows ? <TextArea rows={rows} /> : <Input inputMode={inputMode} autoComplete="off" />}
+      {rows ? (
+        <TextArea rows={rows} />
+      ) : (
+        <Input inputMode={inputMode} autoComplete="off" {...(suggestions.length > 0 ? { list } : {})} />
+      )}
+      {suggestions.length > 0 && (
+        <datalist id={list}>
+          {suggestions.map((each) => (
+            <option key={each} value={each} />
+          ))}
+        </datalist>
+      )}
       {hint && (
         <Text slot="description" className="hint">
           {hint}

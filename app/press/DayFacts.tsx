@@ -1,7 +1,8 @@
 import type { LaidRun } from '../../src/layout';
 import type { Beyond } from '../../src/model';
-import { wetWhenWhole } from '../../src/pressing';
+import { printerFor, wetWhenWhole } from '../../src/pressing';
 import { lateOrders } from '../panels/late-orders';
+import { machineName } from '../panels/machine-name';
 import { TooLargeNotes } from '../panels/TooLargeNotes';
 import { OrderCode } from '../parts/OrderCode';
 import { stationOf, useBeyondPlan, useWays } from '../store/selectors';
@@ -28,7 +29,11 @@ export function DayFacts({ run, day }: { run: LaidRun; day: Day }) {
           .map(({ text, figure }) => (figure ? <strong key={text}>{text}</strong> : text))}
       </p>
       <p className="quiet small">
-        {words.bottleneck(bottleneck, bottleneck.kind === 'worker' ? spoken(bottleneck.busy, ways) : '')}{' '}
+        {words.bottleneck(
+          bottleneck,
+          bottleneck.kind === 'worker' ? spoken(bottleneck.busy, ways) : '',
+          bottleneck.kind === 'worker' && bottleneck.machine ? machineName(bottleneck.machine) : null,
+        )}{' '}
         {end <= least ? words.proven : words.bound(momentOf(origin + 1000 * least, ways), over)}{' '}
         {words.changes(changes, ways)}
       </p>
@@ -43,7 +48,7 @@ export function DayFacts({ run, day }: { run: LaidRun; day: Day }) {
         <p className="care">{words.tooWet(spoken(overWet, ways))}</p>
       )}
       {overPowdered > 0 && <p className="care">{words.tooLongPowdered(spoken(overPowdered, ways))}</p>}
-      {station.printer.sends === null && run.film.kind === 'roll' && (
+      {printerFor(run, station).sends === null && run.film.kind === 'roll' && (
         <p className="quiet small">{words.askSends}</p>
       )}
       {plan.without

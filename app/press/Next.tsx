@@ -3,6 +3,7 @@ import type { LaidRun } from '../../src/layout';
 import { actOf, BEGUN, batchesOf, type Entry, isDusty, type Job } from '../../src/pressing';
 import { Cautions } from '../panels/Cautions';
 import { InitialsField } from '../panels/InitialsField';
+import { machineName } from '../panels/machine-name';
 import { Button } from '../parts/Button';
 import { useHeld } from '../parts/held';
 import { useNarrow } from '../parts/useNarrow';
@@ -14,6 +15,7 @@ import { type Day, openRunsOf } from '../store/timeline';
 import { notify, openDialog, openRun } from '../store/view';
 import { useAllWords } from '../words';
 import { spoken, timeAndDay } from '../words/format';
+import { machinesOf } from './day-rows';
 import { jobName } from './job-name';
 import { NextCard } from './NextCard';
 import { Together } from './Together';
@@ -82,6 +84,7 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
       {narrow && first && own && (
         <NextCard
           job={first.job}
+          machines={machinesOf(first)}
           run={own}
           isBegun={mayTick(own.id)}
           onDone={() => tick([first.job], true)}
@@ -149,7 +152,7 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
 
 /** A job ahead, with its time and its run. */
 function JobLine({
-  entry: { job, start, end },
+  entry,
   origin,
   names,
   mayTick,
@@ -161,6 +164,7 @@ function JobLine({
   mayTick: boolean;
 }) {
   const ways = useWays();
+  const { job, start, end } = entry;
   const { isHeld, reason } = useHeld(true);
   return (
     <li>
@@ -175,8 +179,11 @@ function JobLine({
         <span>
           <b>{timeAndDay(origin + 1000 * start, ways)}</b> {jobName(job, ways)}{' '}
           <span className="quiet small">
-            {names && `${job.run.name} · `}
-            {spoken(end - start, ways)}
+            {[
+              ...(names ? [job.run.name] : []),
+              ...machinesOf(entry).map(machineName),
+              spoken(end - start, ways),
+            ].join(' · ')}
           </span>
         </span>
       </label>

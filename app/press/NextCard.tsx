@@ -1,6 +1,7 @@
 import type { LaidRun } from '../../src/layout';
-import { actOf, cureRecipe, isDusty, type Job, pressRecipe } from '../../src/pressing';
+import { actOf, cureRecipe, isDusty, type Job, type Machine, pressRecipe } from '../../src/pressing';
 import { Cautions } from '../panels/Cautions';
+import { machineName } from '../panels/machine-name';
 import { Button } from '../parts/Button';
 import { stationOf, useWays } from '../store/selectors';
 import { useAllWords, type Words } from '../words';
@@ -27,12 +28,15 @@ function recipeOf({ kind, fabric }: Job, run: LaidRun, words: Words['press'], wa
 /** On a phone, held at the bench: what to do next, how, what to mind, and one large button. */
 export function NextCard({
   job,
+  machines,
   run,
   isBegun,
   onDone,
   onBegin,
 }: {
   job: Job;
+  /** Where it is done, as far as there are several of a kind. */
+  machines: readonly Machine[];
   run: LaidRun;
   isBegun: boolean;
   onDone: () => void;
@@ -45,7 +49,7 @@ export function NextCard({
   const act = actOf(job.kind, stationOf(run).curer);
   return (
     <section className="next-card" aria-label={words.doNow}>
-      <p className="quiet small">{run.name}</p>
+      <p className="quiet small">{[run.name, ...machines.map(machineName)].join(' · ')}</p>
       <p className="sentence">{jobName(job, ways)}</p>
       {recipe !== null && (
         <p>

@@ -9,13 +9,15 @@ import {
   fabricsOn,
   garmentsPressed,
   isDusty,
+  numbered,
   platenClosings,
   pressedTogether,
   pressRecipe,
   pressSeconds,
 } from '../../src/pressing';
+import { machineName } from '../panels/machine-name';
 import { type Thumbnail, useThumbnails } from '../panels/useThumbnails';
-import { stationOf, useWays } from '../store/selectors';
+import { printerOfRun, stationOf, useWays } from '../store/selectors';
 import { useAllWords, type Words } from '../words';
 import { area, bothDegrees, dayAndTime, dueDay, rulerLength, spoken } from '../words/format';
 import { Card } from './Card';
@@ -82,6 +84,8 @@ export function RunCard({ run, paper, made }: CardProps) {
   const pictures = useThumbnails(run);
   const station = stationOf(run);
   const unit = station.temperature;
+  const [one, ...more] = numbered('printer', station.printers);
+  const printer = more.length > 0 ? [one, ...more].find((each) => each?.id === printerOfRun(run).id) : null;
   const acts = actsOn(run, station);
   const cure = cureRecipe(view, station.curer).values;
   const garments = garmentsByOrder(view);
@@ -99,6 +103,7 @@ export function RunCard({ run, paper, made }: CardProps) {
             dayAndTime(made.toISOString(), ways),
             ways,
           )}
+          {printer && ` · ${machineName(printer)}`}
         </p>
       }
     >

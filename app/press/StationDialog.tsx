@@ -1,5 +1,5 @@
 import { edits } from '../../src/editing';
-import { curers, type Station, sendings } from '../../src/model';
+import { curers, type Station } from '../../src/model';
 import { Choice } from '../parts/Choice';
 import { FieldGroup } from '../parts/FieldGroup';
 import { Form } from '../parts/Form';
@@ -11,13 +11,8 @@ import { openDialog } from '../store/view';
 import { FormActions } from '../windows/FormActions';
 import { Window } from '../windows/Window';
 import { useAllWords } from '../words';
+import { Machines } from './Machines';
 import { stationEntry, stationTable } from './station-form';
-
-/** What may be chosen, and that nothing has been said yet. */
-const orUntold = <Value extends string>(values: readonly Value[]): readonly (Value | 'untold')[] => [
-  'untold',
-  ...values,
-];
 
 /** What the shop works with and how long its hands take. Nothing is taken over before "Save". */
 export function StationDialog() {
@@ -27,9 +22,6 @@ export function StationDialog() {
   const form = useForm(stationTable, () => stationEntry(station), ways);
   const { record } = form;
   const set = (chosen: Partial<Station>) => form.choose({ ...record, ...chosen });
-  const setPrinter = (chosen: Partial<Station['printer']>) =>
-    set({ printer: { ...record.printer, ...chosen } });
-  const { feedsBack } = record.printer;
   const save = (read: Station) => {
     act(edits.editStation(read));
     openDialog(null);
@@ -54,38 +46,21 @@ export function StationDialog() {
             options={curers.map((value) => ({ value, label: press.curers[value] }))}
             onChange={(curer) => set({ curer })}
           />
-          <Choice
-            label={words.sends}
-            value={record.printer.sends ?? 'untold'}
-            options={orUntold(sendings).map((value) => ({ value, label: words.sendings[value] }))}
-            onChange={(sends) => setPrinter({ sends: sends === 'untold' ? null : sends })}
-          />
-          <Choice
-            label={words.feedsBack}
-            value={feedsBack === null ? 'untold' : feedsBack ? 'yes' : 'no'}
-            options={orUntold(['yes', 'no']).map((value) => ({ value, label: words.feedsBacks[value] }))}
-            onChange={(chosen) => setPrinter({ feedsBack: chosen === 'untold' ? null : chosen === 'yes' })}
-          />
           <Tick
             label={words.oneClosing}
             checked={record.oneClosing}
             onChange={(oneClosing) => set({ oneClosing })}
           />
-          <Tick
-            label={words.caps}
-            checked={record.press.caps}
-            onChange={(caps) => set({ press: { ...record.press, caps } })}
-          />
-          {form.fields('perHour', 'hands', 'presses')}
-          {form.fields('platenWidth', 'platenLength', 'large', 'ovenWidth', 'ovenLength')}
+          {form.field('large')}
         </FieldGroup>
+        <Machines form={form} />
         <FieldGroup isFolded title={words.groups.hours} told={form.told('monday', 'saturday', 'sunday')}>
           <p className="quiet small">{words.hoursHint}</p>
           {form.fields('monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday')}
           {form.fields('closedDays')}
         </FieldGroup>
-        <FieldGroup isFolded title={words.groups.heat} told={form.told('warmUp', 'pressWarmUp', 'wetLimit')}>
-          {form.fields('warmUp', 'check', 'pressWarmUp', 'rise', 'fall', 'wetLimit', 'powderLimit', 'trays')}
+        <FieldGroup isFolded title={words.groups.heat} told={form.told('wetLimit', 'powderLimit', 'trays')}>
+          {form.fields('wetLimit', 'powderLimit', 'trays')}
         </FieldGroup>
         <FieldGroup
           isFolded

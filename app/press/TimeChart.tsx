@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { machineName } from '../panels/machine-name';
 import { Choice } from '../parts/Choice';
 import { tintOf } from '../parts/tints';
 import { useNarrow } from '../parts/useNarrow';
@@ -7,7 +8,7 @@ import type { Day } from '../store/timeline';
 import { useAllWords } from '../words';
 import { clockTime, timeAndDay } from '../words/format';
 import { dayAxis } from './day-axis';
-import { axisMarks, type DayRow, dayRows, endLabel, type Lot } from './day-rows';
+import { axisMarks, type DayRow, dayRows, endLabel, type Lot, machinesOf } from './day-rows';
 import { jobName } from './job-name';
 import { PatternDefs, Patterned } from './patterns';
 import { useDoneBy } from './useDoneBy';
@@ -129,7 +130,7 @@ export function Chart({
         ))}
         {rows.map((row, lane) => (
           <Row
-            key={typeof row.of === 'string' ? row.of : row.of.id}
+            key={typeof row.of === 'string' ? `${row.of} ${row.printer?.id}` : row.of.id}
             row={row}
             y={HEAD + lane * LANE}
             names={names}
@@ -153,7 +154,7 @@ export function Chart({
 
 /** A step of the film, or an order: its name, its lots, and when it is done. */
 function Row({
-  row: { of, lots },
+  row: { of, printer, lots },
   y,
   names,
   at,
@@ -184,7 +185,9 @@ function Row({
       <line className="axis" x1={0} x2={chart.right} y1={y + LANE} y2={y + LANE} />
       {typeof of === 'string' ? (
         <text className="lane" x={0} y={middle + 5}>
-          {names === 'narrow' ? words.shortSteps[of] : words.filmSteps[of]}
+          {names === 'narrow'
+            ? `${words.shortSteps[of]}${printer ? ` ${printer.number}` : ''}`
+            : shortened([words.filmSteps[of], ...(printer ? [machineName(printer)] : [])].join(', '), 27)}
         </text>
       ) : (
         <>
@@ -236,7 +239,8 @@ function Row({
 }
 
 /** As much of a name as stands beside its row. */
-const shortened = (name: string): string => (name.length > 20 ? `${name.slice(0, 19).trimEnd()}…` : name);
+const shortened = (name: string, most = 20): string =>
+  name.length > most ? `${name.slice(0, most - 1).trimEnd()}…` : name;
 
 /** A lot; checking and packing lies low, under the pressing that it follows. */
 function Bar({
@@ -273,7 +277,7 @@ function Bar({
       <title>
         {[
           run,
-          `${name}: ${clockTime(origin + 1000 * lot.from, ways)}–${clockTime(origin + 1000 * lot.to, ways)}`,
+          `${[name, ...lot.machines.map(machineName)].join(', ')}: ${clockTime(origin + 1000 * lot.from, ways)}–${clockTime(origin + 1000 * lot.to, ways)}`,
         ]
           .filter(Boolean)
           .join(', ')}
@@ -346,14 +350,20 @@ function DayTable({ day }: { day: Day }) {
           </tr>
         </thead>
         <tbody>
-          {day.timeline.entries.map(({ job, start, end }) => (
-            <tr key={`${job.run.id} ${job.key}`}>
-              <td>{timeAndDay(day.origin + 1000 * start, ways)}</td>
-              <td>{timeAndDay(day.origin + 1000 * end, ways)}</td>
-              <td>{isSeveral ? `${job.run.name}: ${jobName(job, ways)}` : jobName(job, ways)}</td>
-              {isSigned && <td>{doneBy(job)}</td>}
-            </tr>
-          ))}
+          {day.timeline.entries.map((entry) => {
+            const { job, start, end } = entry;
+            return (
+              <tr key={`${job.run.id} ${job.key}`}>
+                <td>{timeAndDay(day.origin + 1000 * start, ways)}</td>
+                <td>{timeAndDay(day.origin + 1000 * end, ways)}</td>
+                <td>
+                  {isSeveral && `${job.run.name}: `}
+                  {[jobName(job, ways), ...machinesOf(entry).map(machineName)].join(', ')}
+                </td>
+                {isSigned && <td>{doneBy(job)}</td>}
+              </tr>
+            );
+          })}
         </tbody>
       </table>
     </details>

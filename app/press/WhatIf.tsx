@@ -1,7 +1,13 @@
 import { useEffect, useRef, useState } from 'react';
 import { type LaidRun, withSpans } from '../../src/layout';
-import type { Hours, Station, Stretch } from '../../src/model';
-import { dayWork, type OpenRun } from '../../src/pressing';
+import { asId, type Hours, type Station, type Stretch } from '../../src/model';
+import {
+  dayWork,
+  type OpenRun,
+  startingHeatPress,
+  startingPerson,
+  withAnotherPrinter,
+} from '../../src/pressing';
 import { findMakespan } from '../../src/pressing/browser';
 import { um } from '../../src/units';
 import { Button } from '../parts/Button';
@@ -30,11 +36,17 @@ const openedEarlier = ({ week, closed }: Hours): Hours => ({
   closed,
 });
 
+/** The id of what the shop does not have. */
+const ANOTHER = 'another';
+
 /** The equipment with one thing more. */
-const more: Readonly<Record<Exclude<Idea, 'spans'>, (station: Station) => Station>> = {
+const more: Readonly<Record<Exclude<Idea, 'spans' | 'printer'>, (station: Station) => Station>> = {
   oven: (station) => ({ ...station, curer: 'oven' }),
-  press: (station) => ({ ...station, press: { ...station.press, count: station.press.count + 1 } }),
-  hands: (station) => ({ ...station, hands: station.hands + 1 }),
+  press: (station) => {
+    const like = station.presses.at(-1) ?? startingHeatPress(asId(''));
+    return { ...station, presses: [...station.presses, { ...like, id: asId(ANOTHER), name: '' }] };
+  },
+  hands: (station) => ({ ...station, people: [...station.people, startingPerson(asId(ANOTHER))] }),
   earlier: (station) => ({ ...station, hours: openedEarlier(station.hours) }),
 };
 
@@ -54,6 +66,7 @@ export function WhatIf({ day }: { day: Day }) {
     ...(station.curer === 'press' ? ['oven' as const] : []),
     'press',
     'hands',
+    'printer',
     'earlier',
     'spans',
   ];
@@ -72,6 +85,10 @@ export function WhatIf({ day }: { day: Day }) {
         return laid ? [{ ...own, laid }] : [];
       });
       return cut.length === open.length ? endOf(cut, station, signal) : null;
+    }
+    if (idea === 'printer') {
+      const other = withAnotherPrinter(open, station, asId(ANOTHER));
+      return endOf(other.open, other.station, signal);
     }
     const change = more[idea];
     return endOf(

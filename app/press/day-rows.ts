@@ -1,4 +1,4 @@
-import type { Entry, Job, JobKind } from '../../src/pressing';
+import type { Entry, Job, JobKind, Machine } from '../../src/pressing';
 import type { DayAxis } from './day-axis';
 
 const filmSteps = ['ready', 'print', 'cure', 'apart'] as const;
@@ -15,11 +15,15 @@ export interface Lot {
   readonly to: number;
   readonly isDone: boolean;
   readonly jobs: readonly Job[];
+  /** Where, as far as there are several of a kind. */
+  readonly machines: readonly Machine[];
 }
 
 /** A row of the day's chart: a step that the film takes as a whole, or what an order takes from then on. */
 export interface DayRow {
   readonly of: FilmStep | NonNullable<Job['order']>;
+  /** Of several printers the one whose row it is. */
+  readonly printer: Machine | null;
   /** The earliest first. */
   readonly lots: readonly Lot[];
 }
@@ -38,43 +42,70 @@ const stepOf: Partial<Record<JobKind, FilmStep>> = {
 /** The second press belongs to the first. */
 const shownAs = (kind: JobKind): LotKind => stepOf[kind] ?? (kind === 'pack' ? 'pack' : 'press');
 
+/** Each machine once. */
+const distinct = (machines: readonly Machine[]): Machine[] => [
+  ...new Map(machines.map((machine) => [machine.id, machine])).values(),
+];
+
+/** The machines that a job takes, as far as there are several of their kind. */
+export const machinesOf = ({ takes }: Pick<Entry, 'takes'>): readonly Machine[] =>
+  distinct(takes.flatMap(({ machine }) => machine ?? []));
+
 /** Joins what follows within some seconds; what is done stays apart from what is not. */
 function joined(entries: readonly Entry[], within: number): Lot[] {
   const lots: Lot[] = [];
-  for (const { job, start, end, state } of entries.toSorted((a, b) => a.start - b.start)) {
+  for (const entry of entries.toSorted((a, b) => a.start - b.start)) {
+    const { job, start, end, state } = entry;
+    const machines = machinesOf(entry);
     const kind = shownAs(job.kind);
     const isDone = state === 'done';
     const at = lots.findLastIndex((lot) => lot.kind === kind && lot.run.id === job.run.id);
     const last = lots[at];
     if (last && last.isDone === isDone && start - last.to <= within) {
-      lots[at] = { ...last, to: Math.max(last.to, end), jobs: [...last.jobs, job] };
-    } else lots.push({ kind, run: job.run, from: start, to: end, isDone, jobs: [job] });
+      lots[at] = {
+        ...last,
+        to: Math.max(last.to, end),
+        jobs: [...last.jobs, job],
+        machines: distinct([...last.machines, ...machines]),
+      };
+    } else lots.push({ kind, run: job.run, from: start, to: end, isDone, jobs: [job], machines });
   }
   return lots;
 }
 
 /**
- * The day as rows: the steps of the film first, then its orders by the time at which they begin.
+ * The day as rows: the steps of the film first, those of each printer by itself, then its orders by the time at which they begin.
  * @param within two lots of a kind no further apart than this are one, in seconds
  */
 export function dayRows(entries: readonly Entry[], within: number): readonly DayRow[] {
-  const rows = new Map<string, { of: DayRow['of']; entries: Entry[] }>();
-  const put = (key: string, of: DayRow['of'], entry: Entry) => {
-    const row = rows.get(key) ?? { of, entries: [] };
+  const rows = new Map<string, Pick<DayRow, 'of' | 'printer'> & { entries: Entry[] }>();
+  const put = (key: string, { of, printer }: Pick<DayRow, 'of' | 'printer'>, entry: Entry) => {
+    const row = rows.get(key) ?? { of, printer, entries: [] };
     row.entries.push(entry);
     rows.set(key, row);
   };
   for (const entry of entries) {
     const { kind, order } = entry.job;
     const step = stepOf[kind];
-    if (step) put(step, step, entry);
-    else if (order) put(order.id, order, entry);
+    if (step === 'ready' || step === 'print') {
+      const printer = machinesOf(entry).find((machine) => machine.kind === 'printer') ?? null;
+      put(`${step} ${printer?.id}`, { of: step, printer }, entry);
+    } else if (step) put(step, { of: step, printer: null }, entry);
+    else if (order) put(order.id, { of: order, printer: null }, entry);
   }
-  const steps = filmSteps.flatMap((step) => rows.get(step) ?? []);
+  const byNumber = (a: Pick<DayRow, 'printer'>, b: Pick<DayRow, 'printer'>) =>
+    (a.printer?.number ?? 0) - (b.printer?.number ?? 0);
+  const steps = filmSteps.flatMap((step) =>
+    [...rows.values()].filter(({ of }) => of === step).sort(byNumber),
+  );
   const orders = [...rows.values()]
     .filter(({ of }) => typeof of !== 'string')
     .toSorted((a, b) => startOf(a.entries) - startOf(b.entries));
-  return [...steps, ...orders].map(({ of, entries: own }) => ({ of, lots: joined(own, within) }));
+  return [...steps, ...orders].map(({ of, printer, entries: own }) => ({
+    of,
+    printer,
+    lots: joined(own, within),
+  }));
 }
 
 const startOf = (entries: readonly Entry[]): number => Math.min(...entries.map(({ start }) => start));

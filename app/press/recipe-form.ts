@@ -26,7 +26,7 @@ const pressing = placesIn<Recipe<PressValues>>();
 const curing = placesIn<Recipe<CureValues>>();
 
 /** How a fabric is pressed at a station. */
-export const pressTable = ({ temperature: unit, press: { large } }: Station) => {
+export const pressTable = ({ temperature: unit, large }: Pick<Station, 'temperature' | 'large'>) => {
   const values = pressing.to('values');
   const time = values.to('seconds');
   return formTable({

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import { edits } from '../../src/editing';
 import type { LaidCopy, LaidRun } from '../../src/layout';
-import { chosenFeed, isByOutlines, type Settings, sendings } from '../../src/model';
+import { chosenFeed, isByOutlines, type Printer, type Settings, sendings } from '../../src/model';
 import {
   fitsPdf,
   fitsTiff,
@@ -19,7 +19,7 @@ import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { whole } from '../parts/fields/numbers';
 import { Tick } from '../parts/Tick';
-import { settingsOrFirst, useWays } from '../store/selectors';
+import { printerOfRun, settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useAllWords } from '../words';
@@ -37,15 +37,15 @@ type Choices = Settings['printImage'];
 function useImages(
   run: LaidRun,
   scope: Scope,
-  feed: number,
-  { printer, printImage, limits }: Omit<Settings, 'changed'>,
+  { feed, printer }: { feed: number; printer: Printer },
+  { printImage, limits }: Omit<Settings, 'changed'>,
 ) {
   const { printImage: words } = useAllWords();
   return useMemo((): NamedImage[] => {
-    const { ppi, mirrored, ticks, numbers, names, corners } = printImage;
+    const { ppi, ticks, numbers, names, corners } = printImage;
     const choice = {
       ppi,
-      mirrored,
+      mirrored: printer.mirrored,
       firstEnd: printer.firstEnd,
       feed,
       marks: { ticks, numbers, names, corners },
@@ -77,16 +77,17 @@ export function ImageForm({ run }: { run: LaidRun }) {
   const artwork = useShop(({ book }) => book.artwork);
   const settings = useShop(({ book }) => settingsOrFirst(book));
   const { printImage } = settings;
-  const feed = chosenFeed(settings);
+  const printer = printerOfRun(run);
+  const feed = chosenFeed(settings, printer);
   const [picked, setPicked] = useState<string | null>(null);
   const [blank, setBlank] = useState(false);
   const [unread, setUnread] = useState<ReadonlySet<'ppi' | 'choke' | 'name'>>(new Set());
   const scopes = useScopes(run);
-  const usual = settings.station.printer.sends === 'by-span' && scopes.has('spans') ? 'spans' : 'run';
+  const usual = printer.sends === 'by-span' && scopes.has('spans') ? 'spans' : 'run';
   const chosen = picked !== null && scopes.has(picked) ? picked : usual;
   // Copies printed anew are a job of their own, with a film of their own; of a draft the image is still to come.
   const noted = chosen === 'chosen' || run.state === 'draft' ? null : { run: run.id, feed };
-  const images = useImages(run, scopes.get(chosen)?.scope ?? WHOLE_RUN, feed, settings);
+  const images = useImages(run, scopes.get(chosen)?.scope ?? WHOLE_RUN, { feed, printer }, settings);
   const shown = useMemo(() => {
     const copies = new Set(images.flatMap(({ image }) => image.copies.map(({ copy }) => copy)));
     return run.copies.filter(({ id }) => copies.has(id));
@@ -138,8 +139,8 @@ export function ImageForm({ run }: { run: LaidRun }) {
           onValue={(ppi) => set({ ppi })}
           onRead={(isRead) => setRead('ppi', isRead)}
         />
-        <Mirror settings={settings} onMirror={(mirrored) => set({ mirrored })} />
-        <Feed settings={settings} onFeed={(feedCorrected) => set({ feedCorrected })} />
+        <Mirror printer={printer} />
+        <Feed settings={settings} printer={printer} onFeed={(feedCorrected) => set({ feedCorrected })} />
       </div>
       {printImage.form !== 'png' && images.some(({ form }) => form === 'png') && (
         <p className="care small">{words.tooLarge[printImage.form](filmLength(LONGEST_PAGE, ways))}</p>
@@ -187,11 +188,11 @@ function Sending({ run, isWhole }: { run: LaidRun; isWhole: boolean }) {
   const { printImage: words, station: names } = useAllWords();
   const ways = useWays();
   const { station } = useShop(({ book }) => settingsOrFirst(book));
-  const { printer } = station;
+  const printer = printerOfRun(run);
   // What is answered stays in view until the window is left.
   const [isAsked] = useState(printer.sends === null || printer.feedsBack === null);
-  const tell = (told: Partial<Settings['station']['printer']>) =>
-    act(edits.editStation({ printer: { ...printer, ...told } }));
+  const tell = (told: Partial<Pick<Printer, 'sends' | 'feedsBack'>>) =>
+    act(edits.editPrinter(printer.id, told));
   const isLost = printer.feedsBack === false && run.film.kind === 'roll' && run.film.cutBlank === 0;
   const wet = wetWhenWhole(run, station);
   return (
@@ -243,18 +244,17 @@ const pixelsAnInch = whole(PPI.least, PPI.most, ({ printImage }, ways) =>
 );
 
 /** Whether the image is mirrored, and what the test strip says to it. */
-function Mirror({
-  settings: { printer, printImage },
-  onMirror,
-}: {
-  settings: Omit<Settings, 'changed'>;
-  onMirror: (mirrored: boolean) => void;
-}) {
+function Mirror({ printer }: { printer: Printer }) {
   const { printImage: words } = useAllWords();
-  const readsInkUp = (printer.inkUp === 'mirrored') === printImage.mirrored;
+  const readsInkUp = (printer.inkUp === 'mirrored') === printer.mirrored;
   return (
     <div>
-      <Tick writes label={words.mirror} checked={printImage.mirrored} onChange={onMirror} />
+      <Tick
+        writes
+        label={words.mirror}
+        checked={printer.mirrored}
+        onChange={(mirrored) => act(edits.editPrinter(printer.id, { mirrored }))}
+      />
       <p className="hint">{words.mirrorHint}</p>
       {readsInkUp && <p className="care small">{words.wouldRead}</p>}
       {printer.firstEnd === 'tail' && <p className="quiet small">{words.turnedRound}</p>}
@@ -264,10 +264,12 @@ function Mirror({
 
 /** Whether the image makes up for what the printer feeds long or short. */
 function Feed({
-  settings: { printer, printImage },
+  settings: { printImage },
+  printer,
   onFeed,
 }: {
   settings: Omit<Settings, 'changed'>;
+  printer: Printer;
   onFeed: (corrected: boolean) => void;
 }) {
   const { printImage: words } = useAllWords();

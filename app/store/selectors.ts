@@ -8,6 +8,7 @@ import {
   benchRunOf,
   copiesBeyond,
   type Film,
+  type Printer,
   type Run,
   runOf,
   type Settings,
@@ -63,6 +64,9 @@ export function useBenchRun(): LaidRun | null {
 /** What a run is cured and pressed with: the shop's equipment, or what another device handed over with it. */
 export const stationOf = ({ view }: LaidRun): Station =>
   view.station ?? firstSettings(navigator.language, languageNow()).station;
+
+/** The printer that a run's film is in. */
+export const printerOfRun = (run: LaidRun): Printer => run.view.printer ?? stationOf(run).printers[0];
 
 /** The run whose cut map is looked at: one received has no place in the Film room. */
 export function useMapRun(): LaidRun | null {

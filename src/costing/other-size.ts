@@ -59,8 +59,8 @@ export function inOtherSize(film: Film, size: FilmSize): Film {
   const { width } = size;
   const price = priceOfArea(film);
   const area = film.width * (film.kind === 'roll' ? film.lengthLeft : film.length * film.sheetsLeft);
-  const { id, name, margins, gap, cutting, together, peel, curl, archived, changed } = film;
-  const common = { id, name, width, margins, gap, cutting, together, peel, curl, archived, changed };
+  const { id, name, printer, margins, gap, cutting, together, peel, curl, archived, changed } = film;
+  const common = { id, name, printer, width, margins, gap, cutting, together, peel, curl, archived, changed };
   if (size.kind === 'sheets') {
     const { length } = size;
     return {

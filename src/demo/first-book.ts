@@ -21,7 +21,11 @@ function openDaily(start: Start): Start {
     ...start,
     settings: {
       ...start.settings,
-      station: { ...station, press: { ...station.press, caps: true }, hours: { ...station.hours, week } },
+      station: {
+        ...station,
+        presses: station.presses.map((press) => ({ ...press, caps: true })),
+        hours: { ...station.hours, week },
+      },
     },
   };
 }

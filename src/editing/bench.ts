@@ -9,12 +9,15 @@ import {
   type Origin,
   type Peel,
   type PressValues,
+  type Printer,
+  printerOf,
   type Roll,
   type Run,
   runStates,
   type Sending,
   type Settings,
   type Spoilage,
+  withPrinter,
 } from '../model';
 import { cureKey, cureRecipe, pressKey, pressRecipe } from '../pressing';
 import type { Fabric } from '../units';
@@ -74,11 +77,24 @@ export function setCure(
 export function editStation(draft: BookDraft, fields: Partial<Settings['station']>): void {
   const { shop } = draft.settings;
   if (!shop) return;
-  const before = shop.station.printer.sends;
+  const before = new Map(shop.station.printers.map(({ id, sends }) => [id, sends]));
   Object.assign(shop.station, fields);
-  const { sends } = shop.station.printer;
-  if (sends === null || sends === before) return;
-  for (const film of Object.values(draft.film)) if (film.kind === 'roll') film.jobs = jobsBy(sends);
+  for (const printer of shop.station.printers) {
+    const { id, sends } = printer;
+    if (sends === null || sends === before.get(id)) continue;
+    for (const film of Object.values(draft.film)) {
+      if (film.kind === 'roll' && printerOf(shop.station, film).id === id) film.jobs = jobsBy(sends);
+    }
+  }
+}
+
+/** Changes one printer of the shop, and tells nothing of any other. */
+export function editPrinter(draft: BookDraft, id: string, fields: Partial<Omit<Printer, 'id'>>): void {
+  const { shop } = draft.settings;
+  if (!shop) return;
+  const { printers } = shop.station;
+  const own = printers.find((printer) => printer.id === id);
+  if (own) editStation(draft, { printers: withPrinter(printers, { ...own, ...fields }) });
 }
 
 /** What of a roll is a job, as runs are sent to the printer. */

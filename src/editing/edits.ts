@@ -9,7 +9,7 @@ import {
   setMeant,
   takeArtwork,
 } from './artwork';
-import { advanceRun, editStation, setCure, setPress, spoilCopy, stepRunBack } from './bench';
+import { advanceRun, editPrinter, editStation, setCure, setPress, spoilCopy, stepRunBack } from './bench';
 import { bringOrders } from './bring-back';
 import { bringFirst } from './bring-first';
 import { calibrate, leaveRunOut, takeBackCalibration } from './calibration';
@@ -134,6 +134,7 @@ export const edits = {
     mapHeading,
     editPrices,
     changeCurrency,
+    editPrinter,
     editStation,
     setPress,
     setCure,

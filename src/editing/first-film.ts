@@ -1,4 +1,4 @@
-import { rollWidth, type Settings } from '../model';
+import { firstOf, rollWidth, type Settings } from '../model';
 import { asMinor, fromInches, fromMm, fromUnit, type LengthUnit, minorDigits, um } from '../units';
 import type { FilmFields } from './films';
 
@@ -35,6 +35,7 @@ export function firstFilm(name: string, currency: string, unit: Settings['unit']
   return {
     kind: 'roll',
     name,
+    printer: firstOf('printer'),
     width: rollWidth('roll-13in', unit),
     margins: { left: side, right: side, lead: end, tail: end },
     lengthLeft: whole,

@@ -67,12 +67,10 @@ export function firstSettings(locale: string, language: Language): Omit<Settings
     paper: ['US', 'CA', 'MX'].includes(region) ? 'letter' : 'a4',
     mapView: 'ink-up',
     mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
-    printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
     limits: limits[unit],
     printImage: {
       form: 'png',
       ppi: 300,
-      mirrored: false,
       ticks: false,
       numbers: false,
       names: false,

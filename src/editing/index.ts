@@ -7,6 +7,7 @@ export {
 } from './artwork';
 export {
   advanceRun,
+  editPrinter,
   editStation,
   jobsBy,
   setPress,

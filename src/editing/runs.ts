@@ -95,6 +95,7 @@ function snapshotOf(
   return {
     at: now,
     film,
+    printer: view.printer ?? null,
     orders,
     transfers: each(({ transfer }) => transfer),
     copies: copies.map(({ copy }) => ({ ...copy, onto: onto.get(copy.id) ?? null })),

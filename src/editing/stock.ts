@@ -133,6 +133,7 @@ export function cutOffcut(
   const fields = {
     kind: 'sheets' as const,
     name,
+    printer: film.printer,
     width,
     margins: { ...margins },
     gap,

@@ -33,6 +33,7 @@ const trimmedPart = (part: Snapshot, withPictures: boolean, carried: Carried): S
   copies: part.copies.toSorted((a, b) =>
     a.transfer === b.transfer ? a.number - b.number : a.transfer < b.transfer ? -1 : 1,
   ),
+  printer: null,
   placements: part.placements.map((placement) => ({ ...placement, artwork: null })),
   outlines: carried === 'outlines' ? part.outlines : outlinesOfTurned(part),
 });
@@ -61,8 +62,8 @@ export function handOverRun(
   carried: Carried = 'outlines',
 ): HandOver | null {
   const view = runViewOf(book, id);
-  if (!view?.station || view.run.state === 'draft') return null;
-  const { run, film, station, imageFeed, stretch } = view;
+  if (!view?.station || !view.printer || view.run.state === 'draft') return null;
+  const { run, film, station, printer, imageFeed, stretch } = view;
   const records = recordsOf(book, id);
   // One that nobody has told is pressed as one that is not in the list.
   const fabrics = new Set(view.placed.map(({ copy }) => fabricOn(view, copy) ?? 'other'));
@@ -78,7 +79,8 @@ export function handOverRun(
     run: {
       ...trimmed(run, pictures !== null, carried),
       imageFeed,
-      received: { made, recipes, station, stretch, known: [] },
+      // A press needs no other printer than the run's.
+      received: { made, recipes, station: { ...station, printers: [printer] }, stretch, known: [] },
     },
     made,
     records,

@@ -144,7 +144,7 @@ export function proposeClosing(
       ...inks,
       powder: usedPowder(book, run.id, byRates),
       time: work
-        ? plausibleTime(tickedTime(work, done, settings.station.hands), time)
+        ? plausibleTime(tickedTime(work, done, settings.station.people.length), time)
         : { printer: null, hands: null, press: null, oven: null },
     },
     spoiled: spoiledOf(book, run),

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { FABRICS, type Temperature } from '../units';
 import { count, figure, id, instant, length, seconds, share, size, text } from './fields';
 import { hoursSchema } from './hours';
+import { ovenSchema, personSchema, pressSchema, printerSchema } from './machines';
 import { ranges } from './ranges';
 
 /** Records of what happens between printer and bag: recipes, the shop's equipment, what was ticked, spoiled and shelved. */
@@ -73,49 +74,24 @@ export const recipeSchema = z.discriminatedUnion('kind', [
   }),
 ]);
 
-const area = z.object({ width: size, length: size });
-
-/**
- * How a run on a roll reaches the printer: each span as a job of its own, the whole run as one job that waits at each cut, or as one
- * that goes through to its end.
- */
-export const sendings = ['by-span', 'whole-pausing', 'whole-through'] as const;
+/** The most machines of a kind, and people. */
+const MOST = 20;
 
 /** What the shop works with beyond the film, and how long its hands take. */
 export const stationSchema = z.object({
   temperature: z.enum(['C', 'F']),
   /** Copies are cut apart before powder and cure, or after. */
   cutApart: z.enum(['before-powder', 'after-cure']),
-  printer: z.object({
-    /** Film printed in an hour. */
-    perHour: length,
-    warmUp: seconds,
-    /** Nozzle check, with someone to look at it. */
-    check: seconds,
-    /** `null` until the shop has said. */
-    sends: z.nullable(z.enum(sendings)),
-    /** Whether it draws film back to its head after a cut; `null` until the shop has said. */
-    feedsBack: z.nullable(z.boolean()),
-  }),
-  /** Pairs of hands. */
-  hands: z.int().check(z.minimum(1), z.maximum(20)),
-  press: z.object({
-    count: z.int().check(z.minimum(0), z.maximum(20)),
-    platen: area,
-    /** A curved platen for caps is there as well: no flat one takes them. */
-    caps: z.boolean(),
-    /** A transfer is pressed as a large one when its longer side is at least so long. */
-    large: size,
-    warmUp: seconds,
-    /** For each degree Celsius, up and down. */
-    rise: seconds,
-    fall: seconds,
-  }),
+  printers: z.tuple([printerSchema], printerSchema),
+  presses: z.array(pressSchema).check(z.maxLength(MOST)),
+  /** A transfer is pressed as a large one when its longer side is at least so long. */
+  large: size,
   /** Places on one side of a garment are pressed in one closing, where they lie on the platen together. */
   oneClosing: z.boolean(),
   curer: z.enum(curers),
-  /** Of the oven, or as wide as the line takes. */
-  oven: area,
+  /** What cures film where no press does. */
+  ovens: z.array(ovenSchema).check(z.minLength(1), z.maxLength(MOST)),
+  people: z.array(personSchema).check(z.minLength(1), z.maxLength(MOST)),
   /** The longest from the first ink of a span to its powder. */
   wetLimit: seconds,
   /** The longest that powdered film may wait for its cure. */
@@ -206,7 +182,6 @@ export const shelfSchema = z.object({
 });
 
 export type Peel = (typeof peels)[number];
-export type Sending = (typeof sendings)[number];
 export type Curer = (typeof curers)[number];
 export type Origin = (typeof origins)[number];
 export type Stage = (typeof stages)[number];

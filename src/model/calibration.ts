@@ -30,6 +30,8 @@ export const calibrationSchema = z.object({
   id: id<'calibration'>(),
   quantity: z.enum(quantities),
   driver: z.enum(drivers),
+  /** The printer whose rate it is; `null` for what is the whole shop's. */
+  printer: z.nullable(id<'printer'>()),
   at: instant,
   /** The rate found and the ends of its 95% interval, in the unit of its driver. */
   found: z.object({ value: z.number(), low: z.number(), high: z.number() }),

@@ -10,11 +10,9 @@ export {
   type PressValues,
   peels,
   pressures,
-  type Sending,
   type Spoilage,
   type Stage,
   type Station,
-  sendings,
   stages,
   type Tick,
 } from './bench';
@@ -64,7 +62,7 @@ export {
   widestFor,
   widthFor,
 } from './garments';
-export type { Hours, Stretch } from './hours';
+export type { Hours, Stretch, Week } from './hours';
 export { readKept, readWritten, recordsOf, writeKept } from './kept';
 export {
   artworkInUse,
@@ -88,6 +86,18 @@ export {
   transfersByOrder,
   turnsOf,
 } from './lookup';
+export {
+  daysAlone,
+  firstOf,
+  type Oven,
+  type Person,
+  type Press,
+  type Printer,
+  printerOf,
+  type Sending,
+  sendings,
+  withPrinter,
+} from './machines';
 export { MODEL_VERSION, migrate, type StoredRecords } from './migrations';
 export {
   type Beyond,

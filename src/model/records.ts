@@ -5,7 +5,6 @@ import { ratesSchema } from './closing';
 import {
   count,
   currency,
-  feed,
   id,
   instant,
   length,
@@ -227,6 +226,8 @@ export const artworkSchema = z.object({
 const filmFields = {
   id: id<'film'>(),
   name: text,
+  /** The printer that it is in, or goes into. */
+  printer: id<'printer'>(),
   width: lengthOf(ranges.filmWidth),
   margins: z.object({ left: length, right: length, lead: length, tail: length }),
   /** Least distance between two copies; even, so that half a gap is whole. */
@@ -322,15 +323,6 @@ export const settingsSchema = z.object({
     perSpan: z.boolean(),
     pictures: z.boolean(),
   }),
-  /** What a printed test strip told of the printer. */
-  printer: z.object({
-    /** The end of the image that comes out first. */
-    firstEnd: z.enum(['lead', 'tail']),
-    /** How the film shows, ink up: mirrored, as is usual, or as on the screen. */
-    inkUp: z.enum(['mirrored', 'plain']),
-    /** Measured length over the length printed: distances along the film are multiplied by it. */
-    feed,
-  }),
   /** From which widths on this shop trusts its film, and what the white is taken in by on each side. */
   limits: z.object({ stroke: length, opening: length, choke: length, white: length }),
   /** How print-ready images are written. */
@@ -338,8 +330,6 @@ export const settingsSchema = z.object({
     form: z.enum(['png', 'pdf', 'tiff']),
     /** Pixels an inch. */
     ppi: z.int().check(z.minimum(150), z.maximum(720)),
-    /** From side to side, for a printer whose own software does not mirror. */
-    mirrored: z.boolean(),
     /** Marks where knife lines are, at the film's edges. */
     ticks: z.boolean(),
     /** Each copy's number in the gap beside it. */

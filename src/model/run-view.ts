@@ -6,6 +6,7 @@ import { isCutByOutline } from './cutting';
 import { embeddedOnto, embeddedTakes, type Onto, ontoOf, takenBefore, takes } from './dealing';
 import { ordersOnFilm } from './film-codes';
 import { byId } from './lookup';
+import { type Printer, printerOf } from './machines';
 import type { ArtworkOutline, Film, Order, Settings, Transfer } from './records';
 import { embeddedIn, type Run, type Snapshot } from './run';
 
@@ -41,6 +42,8 @@ export interface RunView extends Collections, Pick<Book, 'recipe'> {
   readonly film: Film | undefined;
   /** `undefined` before the shop has settings. */
   readonly station: Station | undefined;
+  /** The printer that its film is in. */
+  readonly printer: Printer | undefined;
   readonly placed: readonly OnRun[];
   /** Which garments its copies go on, worked out when it is asked for first. */
   readonly dealt: () => Dealt;
@@ -157,19 +160,34 @@ function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed'
   };
 }
 
-/** What an image that is written now is made shorter by along the film, by the shop's choice. */
-export const chosenFeed = ({ printer, printImage }: Pick<Settings, 'printer' | 'printImage'>): number =>
-  printImage.feedCorrected ? printer.feed : 1;
+/** What an image that is written now for a printer is made shorter by along the film, by the shop's choice. */
+export const chosenFeed = (
+  { printImage }: Pick<Settings, 'printImage'>,
+  { feed }: Pick<Printer, 'feed'>,
+): number => (printImage.feedCorrected ? feed : 1);
 
-/** How the printer feeds a run: its film is longer than planned by what the image does not make up for. */
-function feedOf(book: Book, run: Run): Pick<RunView, 'imageFeed' | 'stretch'> {
+/** The equipment that holds for a run: the shop's, or that of the device that handed it over. */
+const stationOfRun = (book: Book, { received }: Run): Station | undefined =>
+  received ? received.station : book.settings.shop?.station;
+
+/** The printer that a run's film is in, or was when it was locked. */
+function printerOfRun(book: Book, run: Run): Printer | undefined {
+  const station = stationOfRun(book, run);
+  if (!station) return undefined;
+  return run.state === 'draft'
+    ? printerOf(station, book.film[run.film])
+    : printerOf(station, run.snapshot.film, run.snapshot.printer);
+}
+
+/** How its printer feeds a run: its film is longer than planned by what the image does not make up for. */
+function feedOf(book: Book, run: Run, printer: Printer | undefined): Pick<RunView, 'imageFeed' | 'stretch'> {
   const { received } = run;
   if (received) return { imageFeed: run.imageFeed ?? 1, stretch: received.stretch };
   const { shop } = book.settings;
   // Of a draft an image is still to be written, though one may have been.
   const written = run.state === 'draft' ? null : run.imageFeed;
-  const imageFeed = written ?? (shop ? chosenFeed(shop) : 1);
-  return { imageFeed, stretch: (shop?.printer.feed ?? 1) / imageFeed };
+  const imageFeed = written ?? (shop && printer ? chosenFeed(shop, printer) : 1);
+  return { imageFeed, stretch: (printer?.feed ?? 1) / imageFeed };
 }
 
 function makeView(book: Book, run: Run): RunView {
@@ -182,15 +200,20 @@ function makeView(book: Book, run: Run): RunView {
           dealt: once(() => ({ onto: embeddedOnto(run), takes: embeddedTakes(run) })),
           film: run.snapshot.film,
         };
-  const bench = run.received
-    ? { recipe: byId(run.received.recipes), station: run.received.station }
-    : { recipe: book.recipe, station: book.settings.shop?.station };
-  return { run, ...own, ...bench, ...feedOf(book, run) };
+  const recipe = run.received ? byId(run.received.recipes) : book.recipe;
+  const printer = printerOfRun(book, run);
+  return { run, ...own, recipe, station: stationOfRun(book, run), printer, ...feedOf(book, run, printer) };
 }
 
 /** What of the book a run's view is made of. */
 const readFor = (book: Book, run: Run): readonly unknown[] => [
-  ...(run.received ? [] : [book.recipe, book.settings.shop?.station, ...Object.values(feedOf(book, run))]),
+  ...(run.received
+    ? []
+    : [
+        book.recipe,
+        book.settings.shop?.station,
+        ...Object.values(feedOf(book, run, printerOfRun(book, run))),
+      ]),
   ...(run.state === 'draft'
     ? [
         ordersOnFilm(book),

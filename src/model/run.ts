@@ -3,6 +3,7 @@ import { type Micrometres, um } from '../units';
 import { recipeSchema, stationSchema } from './bench';
 import { placedSchema } from './copy';
 import { count, feed, id, instant, length, size, text, within } from './fields';
+import { printerSchema } from './machines';
 import { ranges } from './ranges';
 import {
   filmSchema,
@@ -18,6 +19,8 @@ import { basisSchema } from './use';
 const snapshotSchema = z.object({
   at: instant,
   film: filmSchema,
+  /** The printer that it went to; `null` where it was locked before a shop had several. */
+  printer: z.nullable(printerSchema),
   orders: z.array(orderSchema),
   transfers: z.array(transferSchema),
   /** Each with the line of garments that it goes on; `null` where none calls for it. */

@@ -17,7 +17,13 @@ function mended(schema: z.core.$ZodType, value: unknown, other: unknown): unknow
   }
   if (schema instanceof z.ZodMiniArray && Array.isArray(value)) {
     const { element } = schema.def;
-    return value.filter((entry) => z.safeParse(element, entry).success);
+    const left = value.filter((entry) => z.safeParse(element, entry).success);
+    return z.safeParse(schema, left).success ? left : other;
+  }
+  if (schema instanceof z.ZodMiniTuple && Array.isArray(value)) {
+    const { rest } = schema.def;
+    const left = rest ? value.filter((entry) => z.safeParse(rest, entry).success) : [];
+    return z.safeParse(schema, left).success ? left : other;
   }
   return other;
 }

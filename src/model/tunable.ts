@@ -1,25 +1,30 @@
 import type { Tunable } from './calibration';
+import { type Printer, printerOf } from './machines';
 import type { Settings } from './records';
 
 /** The settings that closed runs can tell, and those around them. */
 export type Tuned = Pick<Settings, 'rates' | 'station' | 'costs'>;
 
-/** How one setting is read and set. */
+/** How one setting is read and set, of the shop or of one of its printers. */
 interface Lens {
-  get(settings: Tuned): number;
-  set(settings: Tuned, value: number): void;
+  get(settings: Tuned, printer: Printer['id'] | null): number;
+  set(settings: Tuned, printer: Printer['id'] | null, value: number): void;
 }
 
-const lens = <Name extends string>(holder: (settings: Tuned) => Record<Name, number>, name: Name): Lens => ({
-  get: (settings) => holder(settings)[name],
-  set: (settings, value) => {
-    holder(settings)[name] = value;
+const lens = <Name extends string>(
+  holder: (settings: Tuned, printer: Printer['id'] | null) => Record<Name, number>,
+  name: Name,
+): Lens => ({
+  get: (settings, printer) => holder(settings, printer)[name],
+  set: (settings, printer, value) => {
+    holder(settings, printer)[name] = value;
   },
 });
 
 const rates = ({ rates }: Tuned) => rates;
 const start = ({ costs }: Tuned) => costs.maintenance.start;
-const printer = ({ station }: Tuned) => station.printer;
+const printer = ({ station }: Tuned, id: Printer['id'] | null) =>
+  printerOf(station, id === null ? undefined : { printer: id });
 const handling = ({ station }: Tuned) => station.handling;
 
 /** Each setting that a rate stands for, by the name that records of changes give it. */
@@ -40,8 +45,10 @@ const lenses: Readonly<Record<Tunable, Lens>> = {
   'handling.pack': lens(handling, 'pack'),
 };
 
-export const tunedTo = (settings: Tuned, setting: Tunable): number => lenses[setting].get(settings);
+/** @param printer whose setting it is; the first for `null` */
+export const tunedTo = (settings: Tuned, setting: Tunable, printer: Printer['id'] | null): number =>
+  lenses[setting].get(settings, printer);
 
 /** Sets a setting in place. */
-export const tune = (settings: Tuned, setting: Tunable, value: number): void =>
-  lenses[setting].set(settings, value);
+export const tune = (settings: Tuned, setting: Tunable, printer: Printer['id'] | null, value: number): void =>
+  lenses[setting].set(settings, printer, value);

@@ -2,7 +2,7 @@ import type { LaidRun } from '../layout';
 import type { Curer, Station } from '../model';
 import { fabricsOn } from './fabrics';
 import type { JobKind } from './jobs';
-import { pressedOn } from './press-work';
+import { pressedOn } from './pressed-on';
 import { pressRecipe } from './recipes';
 
 /** What is done at the bench that can hurt, in the order of the work; what heals one is not what heals another. */

@@ -1,5 +1,5 @@
 import type { LaidCopy, LaidRun } from '../layout';
-import type { RunView, Station } from '../model';
+import type { Printer, RunView, Station } from '../model';
 import type { Span } from '../packing';
 import type { Job, Worker } from './jobs';
 import type { Chain, Due, Task, Use, Wait } from './schedule';
@@ -67,6 +67,8 @@ export const degrees = (temperature: number): number => Math.round(temperature /
 export interface WorkSource {
   readonly view: RunView;
   readonly station: Station;
+  /** The printer that the run's film is in. */
+  readonly printer: Printer;
   readonly film: LaidRun['film'];
   readonly spans: readonly Span[];
   readonly bySpan: readonly (readonly LaidCopy[])[];
@@ -74,5 +76,15 @@ export interface WorkSource {
   readonly cutParts: readonly (readonly string[])[];
   readonly isPressed: (copy: LaidCopy) => boolean;
   readonly build: Builder;
-  readonly use: (worker: Worker, from: number, to: number, setting?: number) => Use;
+  readonly use: (
+    worker: Worker,
+    from: number,
+    to: number,
+    needs?: {
+      /** Of a press, in whole degrees. */
+      readonly setting?: number;
+      /** Which of several may take it; any, unless told. */
+      readonly units?: readonly number[] | null;
+    },
+  ) => Use;
 }

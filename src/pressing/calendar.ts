@@ -1,4 +1,4 @@
-import type { Hours } from '../model';
+import type { Hours, Week } from '../model';
 import type { Away } from './schedule';
 
 /** Hours are looked at for so many days: what is not done by then is never done in time. */
@@ -60,6 +60,47 @@ export function awayTimes(hours: Hours, origin: Date): AwayTimes {
   }
   return { hands, machines: hands.filter(({ cold }) => cold) };
 }
+
+/** When either of two is away, the earliest first. */
+function eitherAway(a: readonly Away[], b: readonly Away[]): Away[] {
+  const all: Away[] = [];
+  for (const gap of [...a, ...b].sort((one, other) => one.from - other.from)) {
+    const last = all.at(-1);
+    if (last && gap.from <= last.to)
+      all[all.length - 1] = { ...last, to: Math.max(last.to, gap.to), cold: last.cold || gap.cold };
+    else all.push(gap);
+  }
+  return all;
+}
+
+/** When all of several are away together. */
+export const allAway = (people: readonly (readonly Away[])[]): readonly Away[] =>
+  people.reduce((all, own) =>
+    all.flatMap((gap) =>
+      own.flatMap((other) => {
+        const [from, to] = [Math.max(gap.from, other.from), Math.min(gap.to, other.to)];
+        return from < to ? [{ from, to, cold: gap.cold && other.cold }] : [];
+      }),
+    ),
+  );
+
+/**
+ * When someone is away who has hours of their own: also while the shop is open, and always while it is not.
+ * @param away when the shop has nobody there, from the same origin
+ */
+export const awayToo = (
+  away: readonly Away[],
+  week: Week,
+  closed: Hours['closed'],
+  origin: Date,
+): readonly Away[] => {
+  // Who has no hours at all is never there, where a shop that has told none is always open.
+  const isNever = week.every((day) => day.length === 0);
+  const own = isNever
+    ? [{ from: 0, to: DAYS * 24 * 3600, cold: true }]
+    : awayTimes({ week, closed }, origin).hands;
+  return eitherAway(away, own);
+};
 
 /** When the shop closes on a day, or last before it if it is closed then; the end of the day if it never opens. */
 export function closingOf(hours: Hours, day: Date): Date {

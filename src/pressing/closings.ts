@@ -10,7 +10,7 @@ import {
   type Station,
 } from '../model';
 import { type Fabric, fromInches, fromMm, groupBy, type Micrometres, um } from '../units';
-import { fitsOn } from './loads';
+import { fitsOn, type Sized } from './loads';
 
 /** What is pressed on a garment at once: one copy, or several on one side of it. */
 export interface PlatenClosing {
@@ -19,6 +19,8 @@ export interface PlatenClosing {
   readonly isFirst: boolean;
   /** What the garment is made of; `null` while nobody has told. */
   readonly fabric: Fabric | null;
+  /** What they take of a platen together. */
+  readonly takes: Sized;
 }
 
 /** The side of a garment's body that each place lies on; what lies on none, or nobody knows where, is pressed by itself. */
@@ -71,12 +73,8 @@ function boxOf({ copy, on }: Placed, scale: number): Box {
 const overlap = (a: Box, b: Box): boolean =>
   a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
-/** Whether prints on one side of a garment lie on the platen together. One that would overlap another above it lies below that. */
-function fitTogether(
-  prints: readonly Placed[],
-  group: SizeGroup,
-  platen: Station['press']['platen'],
-): boolean {
+/** What prints on one side of a garment take of a platen together. One that would overlap another above it lies below that. */
+function boxAround(prints: readonly Placed[], group: SizeGroup): Sized {
   const boxes: Box[] = [];
   const byTop = prints.map((print) => boxOf(print, SCALE[group])).sort((a, b) => a.top - b.top);
   for (const box of byTop) {
@@ -86,21 +84,19 @@ function fitTogether(
   }
   const width = Math.max(...boxes.map(({ right }) => right)) - Math.min(...boxes.map(({ left }) => left));
   const length = Math.max(...boxes.map(({ bottom }) => bottom)) - Math.min(...boxes.map(({ top }) => top));
-  return fitsOn({ width: um(width), length: um(length) }, platen);
+  return { width: um(width), length: um(length) };
 }
 
-/** The prints of one garment parted into closings: what lies on one side of its body and on the platen together is pressed at once. */
-function parted(prints: readonly Placed[], group: SizeGroup, { press, oneClosing }: Station): Placed[][] {
+/** The prints of one garment parted into closings: what lies on one side of its body and on a platen together is pressed at once. */
+function parted(prints: readonly Placed[], group: SizeGroup, { presses, oneClosing }: Station): Placed[][] {
   const closings: Placed[][] = [];
   for (const print of prints) {
     const side = SIDES[print.on];
-    const joined = closings.find(
-      (closing) =>
-        oneClosing &&
-        side !== null &&
-        SIDES[closing[0]?.on ?? 'other'] === side &&
-        fitTogether([...closing, print], group, press.platen),
-    );
+    const joined = closings.find((closing) => {
+      if (!oneClosing || side === null || SIDES[closing[0]?.on ?? 'other'] !== side) return false;
+      const box = boxAround([...closing, print], group);
+      return presses.some(({ platen }) => fitsOn(box, platen));
+    });
     if (joined) joined.push(print);
     else closings.push([print]);
   }
@@ -120,7 +116,8 @@ const closingsOfOne = (
     .sort((a, b) => reach(a) - reach(b))
     .flatMap((closing, index): PlatenClosing[] => {
       const [first, ...others] = closing.map(({ copy }) => copy);
-      return first ? [{ copies: [first, ...others], isFirst: index === 0, fabric }] : [];
+      const takes = boxAround(closing, group);
+      return first ? [{ copies: [first, ...others], isFirst: index === 0, fabric, takes }] : [];
     });
 
 /** The prints of the garments of one line, garment by garment: of each place the copies in their order along the film. */
@@ -184,7 +181,8 @@ export function platenClosings(
     ...closings,
     ...others.map((copy): PlatenClosing => {
       const fabric = fabricOn(view, { id: copy.id, transfer: copy.transfer.id });
-      return { copies: [copy], isFirst: true, fabric };
+      const { width, height } = uprightSize(copy);
+      return { copies: [copy], isFirst: true, fabric, takes: { width, length: height } };
     }),
   ];
 }

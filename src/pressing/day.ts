@@ -1,10 +1,11 @@
 import type { LaidRun } from '../layout';
 import { runStates, type Station } from '../model';
 import { byHand } from './builder';
-import { type AwayTimes, awayTimes, longestOpen } from './calendar';
-import type { Job, JobKind, Work, Worker } from './jobs';
+import { type AwayTimes, allAway, awayTimes, awayToo, longestOpen } from './calendar';
+import { type Crew, crewsBeside, printerAmong, printerFor, setupOfPresses } from './crews';
+import type { Job, JobKind, Work } from './jobs';
 import { BEGUN } from './keys';
-import type { Available, Chain, Due, Lane, Resource, Task, Wait } from './schedule';
+import type { Available, Away, Chain, Due, Lane, Resource, Task, Use, Wait } from './schedule';
 import { asWarm, fixTicked, printedBefore } from './ticks';
 import { type WorkProblem, workOf } from './work';
 
@@ -70,42 +71,100 @@ const atPrinter: readonly JobKind[] = ['ready', 'print', 'cut-off'];
 const printingOf = ({ jobs }: Work, tasks: readonly Task[]): number[] =>
   jobs.flatMap(({ kind }, index) => (atPrinter.includes(kind) && !tasks[index]?.fixed ? [index] : []));
 
-/** The run that the printer is at: of those that are begun and not printed to the end, the one that was begun last. */
-function runAtPrinter(runs: readonly { own: OpenRun; work: Work; done: ReadonlyMap<string, number> }[]) {
-  return runs
+/** The runs that printers are at: of those of each that are begun and not printed to the end, the one that was begun last. */
+function runsAtPrinters(
+  runs: readonly { own: OpenRun; work: Work; done: ReadonlyMap<string, number> }[],
+): ReadonlySet<OpenRun> {
+  const printing = runs
     .filter(({ own: { done }, work, done: times }) => {
       const left = work.jobs.some(({ key, kind }) => kind === 'print' && !times.has(key));
       return done.has(BEGUN) && left;
     })
-    .sort((a, b) => (a.done.get(BEGUN) ?? 0) - (b.done.get(BEGUN) ?? 0))
-    .at(-1)?.own;
+    .sort((a, b) => (a.done.get(BEGUN) ?? 0) - (b.done.get(BEGUN) ?? 0));
+  return new Set(new Map(printing.map(({ own, work }) => [printerOfWork(work), own])).values());
 }
 
-/** Who does the work of the day, and when each is there. */
-function resourcesOf(station: Station, workers: readonly Worker[], away: AwayTimes): Resource[] {
-  const { hands, press, printer } = station;
-  const units = (count: number, own: Available['away']) =>
-    Array.from({ length: count }, () => ({ free: 0, setting: null, away: own }));
-  const of: Readonly<Record<Worker, Resource>> = {
-    printer: { units: units(1, away.machines), setup: { cold: printer.warmUp, rise: 0, fall: 0 } },
-    hands: { units: units(hands, away.hands), setup: null },
-    press: {
-      units: units(Math.max(1, press.count), away.machines),
-      setup: { cold: press.warmUp, rise: press.rise, fall: press.fall },
-    },
-    oven: { units: units(1, away.machines), setup: null },
-  };
-  return workers.map((worker) => of[worker]);
+/** The printer that a run is printed on. */
+const printerOfWork = ({ machines, workers }: Work): string | undefined =>
+  machines[workers.indexOf('printer')]?.[0]?.id;
+
+/** What does the work of the day: each printer by itself, since film does not move from one to another, then all else. */
+function crewsOf(station: Station, printers: ReadonlySet<string>, works: readonly Work[]): Crew[] {
+  const own = crewsBeside(station);
+  const known = new Set(own.map(({ worker }) => worker));
+  // A run of another device may need what is not here.
+  const others = works.flatMap(({ workers, machines }) =>
+    workers.flatMap((worker, at): Crew[] => {
+      if (worker === 'printer' || known.has(worker)) return [];
+      known.add(worker);
+      return [{ worker, machines: machines[at] ?? [] }];
+    }),
+  );
+  return [
+    ...[...printers].map((id): Crew => ({ worker: 'printer', machines: [printerAmong(station, id)] })),
+    ...own,
+    ...others,
+  ];
+}
+
+/** When each of those who work here is away. */
+const awayOfPeople = ({ people, hours }: Station, away: AwayTimes, origin: Date): (readonly Away[])[] =>
+  people.map((person) =>
+    person.hours === null ? away.hands : awayToo(away.hands, person.hours, hours.closed, origin),
+  );
+
+/** When each of those who do the work of the day is there. */
+function resourcesOf(
+  station: Station,
+  crews: readonly Crew[],
+  away: AwayTimes,
+  people: readonly (readonly Away[])[],
+): Resource[] {
+  const unit = (own: Available['away']): Available => ({ free: 0, setting: null, away: own });
+  return crews.map(({ worker, machines }): Resource => {
+    if (worker === 'hands') return { units: people.map(unit), setup: null };
+    const units = machines.map(() => unit(away.machines));
+    if (worker === 'press') return { units, setup: setupOfPresses(station) };
+    const printer = station.printers.find(({ id }) => id === machines[0]?.id);
+    const cold = (printer ?? station.printers[0]).warmUp;
+    return { units, setup: worker === 'printer' ? { cold, rise: 0, fall: 0 } : null };
+  });
+}
+
+/** What of the day does the work that is put down for a run's own equipment: its resource, and each of its units. */
+interface Place {
+  readonly resource: number;
+  readonly unitOf: readonly number[];
+}
+
+/** Where each resource of a run's work is among those of the day. What the shop does not have by name may be any of its kind. */
+const placesIn = (crews: readonly Crew[], { workers, machines }: Work, printer: string): Place[] =>
+  workers.map((worker, own) => {
+    const resource = crews.findIndex(
+      (crew) => crew.worker === worker && (worker !== 'printer' || crew.machines[0]?.id === printer),
+    );
+    const ids = crews[resource]?.machines.map(({ id }) => id) ?? [];
+    return { resource, unitOf: (machines[own] ?? []).map(({ id }) => ids.indexOf(id)) };
+  });
+
+function inPlace(use: Use, places: readonly Place[]): Use {
+  const place = places[use.resource];
+  if (!place) return use;
+  const units = use.units?.flatMap((unit) => {
+    const found = place.unitOf[unit] ?? -1;
+    return found < 0 ? [] : [found];
+  });
+  return { ...use, resource: place.resource, units: units && units.length > 0 ? units : null };
 }
 
 /** The printer is set up once, not with each run: what is left of making it ready is the check. What no opening is long enough for pauses. */
 function inTheDay(
   { jobs, workers }: Work,
   tasks: readonly Task[],
-  station: Station,
+  { station, laid }: OpenRun,
   opening: number,
 ): Task[] {
-  const check = byHand(station, station.printer.check);
+  const check = byHand(station, printerFor(laid, station).check);
   const printer = workers.indexOf('printer');
   return tasks.map((task, index) => {
     const uses = task.uses.map((use) => (use.resource === printer ? { ...use, setting: 1 } : use));
@@ -127,7 +186,6 @@ function workKnown({ laid, station }: OpenRun, origin: Date): ReturnType<typeof 
   return found;
 }
 
-const ALL_WORKERS: readonly Worker[] = ['printer', 'hands', 'press', 'oven'];
 /** Behind those at the printer and those that shall come first. */
 const ANY_RANK = 1_000_000;
 
@@ -144,12 +202,14 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
     without.push({ run: { id: laid.id, name: laid.name }, problems: found.problem });
     return [];
   });
-  const printing = runAtPrinter(made);
-  const used = new Set(made.flatMap(({ work }) => work.workers));
-  const workers = ALL_WORKERS.filter((worker) => used.has(worker));
-  const printer = workers.indexOf('printer');
+  const printing = runsAtPrinters(made);
+  const printerIn = (work: Work) => printerAmong(station, printerOfWork(work) ?? '').id;
+  const works = made.map(({ work }) => work);
+  const crews = crewsOf(station, new Set(works.map(printerIn)), works);
   const opening = longestOpen(station.hours);
   const away = awayTimes(station.hours, origin);
+  const people = awayOfPeople(station, away, origin);
+  const alone = allAway(people);
   const tasks: Task[] = [];
   const jobs: Job[] = [];
   const chains: Chain[] = [];
@@ -158,12 +218,12 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
   const dues: Due[] = [];
   for (const { own, work, done } of made) {
     const base = tasks.length;
-    const told = isBegun(own) ? fixTicked(work, done, now, own === printing, away.hands) : work.problem.tasks;
-    const resource = (index: number) => workers.indexOf(work.workers[index] ?? 'hands');
-    for (const task of inTheDay(work, told, station, opening)) {
+    const told = isBegun(own) ? fixTicked(work, done, now, printing.has(own), alone) : work.problem.tasks;
+    const places = placesIn(crews, work, printerIn(work));
+    for (const task of inTheDay(work, told, own, opening)) {
       tasks.push({
         ...task,
-        uses: task.uses.map((use) => ({ ...use, resource: resource(use.resource) })),
+        uses: task.uses.map((use) => inPlace(use, places)),
         after: task.after.map((before) => ({ ...before, task: before.task + base })),
       });
     }
@@ -179,14 +239,19 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
     const [first] = left;
     const last = left.at(-1);
     const wished = runOrder.indexOf(own.laid.id);
-    const rank = own === printing ? 0 : wished < 0 ? ANY_RANK : wished + 1;
+    const rank = printing.has(own) ? 0 : wished < 0 ? ANY_RANK : wished + 1;
     if (first !== undefined && last !== undefined)
-      lanes.push({ resource: printer, first: first + base, last: last + base, rank });
+      lanes.push({
+        resource: places[work.workers.indexOf('printer')]?.resource ?? 0,
+        first: first + base,
+        last: last + base,
+        rank,
+      });
   }
   const problem = {
     now,
     tasks,
-    resources: resourcesOf(station, workers, away),
+    resources: resourcesOf(station, crews, away, people),
     chains,
     waits,
     lanes,
@@ -196,7 +261,8 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
     work: {
       problem: asWarm(problem, begunSince(made, now)),
       jobs,
-      workers,
+      workers: crews.map(({ worker }) => worker),
+      machines: crews.map(({ machines }) => machines),
       spans: [],
       tooLarge: made.flatMap(({ work }) => work.tooLarge),
     },

@@ -1,7 +1,7 @@
 import type { LaidCopy, LaidRun } from '../layout';
 import { fabricOn } from '../model';
 import { FABRICS, type Fabric } from '../units';
-import { pressedOn } from './press-work';
+import { pressedOn } from './pressed-on';
 
 /** What a laid copy is pressed on; `null` while nobody has told. */
 export const fabricOfCopy = ({ view }: Pick<LaidRun, 'view'>, { id, transfer }: LaidCopy): Fabric | null =>

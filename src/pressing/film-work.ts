@@ -1,13 +1,16 @@
 import { cutAround, cutOrder } from '../cutting';
 import type { LaidCopy, LaidRun } from '../layout';
-import { isCutStraight, type Station } from '../model';
+
+import { isCutStraight, type Printer, type Station } from '../model';
 import { lengthOf } from '../outlines';
+
 import { asSeconds, fromMm, type Seconds, sum, um } from '../units';
 import { byHand, degrees, type WorkSource } from './builder';
 import { longestOpen } from './calendar';
+import { printerFor, unitsThat } from './crews';
 import type { Job, TooLarge } from './jobs';
 import { apartKey, cutKey, printKey } from './keys';
-import { bedOf, loadsOf, type Sized, widestCured } from './loads';
+import { bedFor, bedsOf, fitTogether, loadsOf, type Sized, widestCured } from './loads';
 import { cureRecipe } from './recipes';
 
 /** Two pieces of film on a bed lie so far apart (common practice, no source). */
@@ -28,24 +31,25 @@ export const cutPartsOf = (laid: LaidRun, bySpan: readonly (readonly LaidCopy[])
       });
 
 /** How long a length of film is printed, in seconds. */
-const printTime = ({ printer }: Station, length: number): number =>
+const printTime = (printer: Printer, length: number): number =>
   Math.max(1, Math.round((3600 * length) / printer.perHour));
 
 /** Whether all of a run is printed before any of it can be cut off and powdered. */
-const isThrough = ({ printer, curer }: Station, film: LaidRun['film']): boolean =>
-  film.kind === 'roll' && printer.sends === 'whole-through' && curer !== 'line';
+const isThrough = ({ sends }: Printer, { curer }: Station, film: LaidRun['film']): boolean =>
+  film.kind === 'roll' && sends === 'whole-through' && curer !== 'line';
 
 /**
  * How long the first ink of a run lies wet before its powder where the run goes through the printer as a whole; `null` where each span
  * is powdered before the next, or a line powders it.
  */
 export function wetWhenWhole(
-  { film, lengthUsed, printedTo }: Pick<LaidRun, 'film' | 'lengthUsed' | 'printedTo'>,
+  laid: Pick<LaidRun, 'film' | 'view' | 'lengthUsed' | 'printedTo'>,
   station: Station,
 ): Seconds | null {
-  const left = lengthUsed - printedTo;
-  if (!isThrough(station, film) || station.printer.perHour <= 0 || left <= 0) return null;
-  return asSeconds(printTime(station, left) + byHand(station, station.handling.cutOff));
+  const printer = printerFor(laid, station);
+  const left = laid.lengthUsed - laid.printedTo;
+  if (!isThrough(printer, station, laid.film) || printer.perHour <= 0 || left <= 0) return null;
+  return asSeconds(printTime(printer, left) + byHand(station, station.handling.cutOff));
 }
 
 /** What is told of a span by each of its jobs. */
@@ -57,10 +61,15 @@ const spanJob = ({ bySpan }: WorkSource, span: number): Pick<Job, 'spans' | 'cop
 /** A span printed behind what the printer did before. */
 function printSpan(source: WorkSource, span: number, before: number): number {
   const { from, to } = source.spans[span] ?? { from: 0, to: 0 };
-  const time = printTime(source.station, to - from);
-  return source.build.add(
+  const { printer, station, film, build, use } = source;
+  const time = printTime(printer, to - from);
+  // Film runs from its printer into a line: two printers at one line take turns.
+  const units = unitsThat(station.ovens, ({ bed }) => film.width <= bed.width);
+  const line =
+    station.curer === 'line' && station.printers.length > 1 ? [use('oven', 0, time, { units })] : [];
+  return build.add(
     { key: printKey(span), kind: 'print', ...spanJob(source, span) },
-    { duration: time, uses: [source.use('printer', 0, time)], after: [before] },
+    { duration: time, uses: [use('printer', 0, time), ...line], after: [before] },
   );
 }
 
@@ -78,8 +87,8 @@ function cutOffSpan(source: WorkSource, span: number, after: readonly number[]):
 }
 
 /** Spans printed without a stop between them, if the shop is ever open for so long. */
-function printThrough({ build, spans, station }: WorkSource, prints: readonly number[]): void {
-  const times = spans.map(({ from, to }) => printTime(station, to - from));
+function printThrough({ build, spans, station, printer }: WorkSource, prints: readonly number[]): void {
+  const times = spans.map(({ from, to }) => printTime(printer, to - from));
   if (prints.length < 2 || sum(times) > longestOpen(station.hours)) return;
   build.chains.push({ tasks: prints, limit: sum(times.slice(1, -1)) });
 }
@@ -148,9 +157,9 @@ function lineWork(source: WorkSource, ready: number): FilmWork {
  * the span is printed is what its powder may wait.
  */
 export function filmWork(source: WorkSource, ready: number): FilmWork {
-  const { station, spans, bySpan, film, build } = source;
+  const { station, printer, spans, bySpan, film, build } = source;
   if (station.curer === 'line') return lineWork(source, ready);
-  const through = isThrough(station, film);
+  const through = isThrough(printer, station, film);
   const powdered: number[] = [];
   const cutEarly: (number | null)[] = [];
   let before = ready;
@@ -173,7 +182,7 @@ export function filmWork(source: WorkSource, ready: number): FilmWork {
     const { powder, apart } = powderSpan(source, span, before);
     powdered.push(powder);
     cutEarly.push(apart);
-    const limit = station.wetLimit - printTime(station, to - from);
+    const limit = station.wetLimit - printTime(printer, to - from);
     if (through) build.waits.push({ from: print, to: powder, limit });
     else {
       const behind = Array.from({ length: build.tasks.length - first }, (_, at) => first + at);
@@ -209,13 +218,14 @@ export function cureWork(
   { powdered, cutEarly }: FilmWork,
 ): { cured: readonly number[]; tooLarge: TooLarge[] } {
   const { view, station, spans, bySpan, film, build, use } = source;
-  const takes = widestCured(station);
+  const { takes, machine } = widestCured(station);
   const tooWide: TooLarge[] =
-    film.width > takes ? [{ kind: 'film', run: build.run, width: film.width, takes }] : [];
+    film.width > takes ? [{ kind: 'film', run: build.run, width: film.width, takes, machine }] : [];
   if (station.curer === 'line') return { cured: powdered, tooLarge: tooWide };
   const { handling, trays } = station;
   const sizes = spans.map(({ from, to }) => ({ width: film.width, length: um(to - from) }));
-  const bed = bedOf(station);
+  const beds = bedsOf(station);
+  const bed = bedFor(film.width, beds);
   const bearing = spans.flatMap((_, index) => ((bySpan[index] ?? []).length > 0 ? [index] : []));
   const found = loadsOf(
     bearing.flatMap((index) => sizes[index] ?? []),
@@ -227,16 +237,20 @@ export function cureWork(
   const cured = [...powdered];
   const laidDown = new Map<number, { cure: number; behindEnd: number }>();
   const recipe = cureRecipe(view, station.curer).values;
-  const beds = [...found.loads.map(spansOf), ...tooLarge.map((index) => [index])].sort(
+  const loads = [...found.loads.map(spansOf), ...tooLarge.map((index) => [index])].sort(
     (a, b) => (a[0] ?? 0) - (b[0] ?? 0),
   );
-  for (const load of beds) {
+  for (const load of loads) {
     const copies = load.flatMap((index) => spanJob(source, index).copies);
     const loose = load.some((index) => cutEarly[index] !== null) ? copies.length * handling.loose : 0;
     const hands = byHand(station, handling.load + loose);
     // What is larger than the bed is cured in as many goes as it takes.
-    const goes = Math.max(
-      ...load.map((index) => (tooLarge.includes(index) && sizes[index] ? goesOn(sizes[index], bed) : 1)),
+    const pieces = load.flatMap((index) => sizes[index] ?? []);
+    const isLarger = load.some((index) => tooLarge.includes(index));
+    const goesFor = (own: Sized) => Math.max(...pieces.map((piece) => goesOn(piece, own)));
+    const goes = isLarger ? Math.min(...beds.map(goesFor)) : 1;
+    const units = unitsThat(beds, (own) =>
+      isLarger ? goesFor(own) === goes : fitTogether(pieces, own, APART),
     );
     const duration = goes * (recipe.seconds + 2 * hands);
     const cure = build.add(
@@ -245,8 +259,8 @@ export function cureWork(
         duration,
         uses: [
           station.curer === 'press'
-            ? use('press', 0, duration, degrees(recipe.temperature))
-            : use('oven', 0, duration),
+            ? use('press', 0, duration, { setting: degrees(recipe.temperature), units })
+            : use('oven', 0, duration, { units }),
           use('hands', 0, hands),
           use('hands', duration - hands, duration),
         ],

@@ -1,17 +1,28 @@
 export { type Act, actOf, actsOn, isDusty } from './acts';
+export { withAnotherPrinter } from './another-printer';
 export { type Batch, batchesOf } from './batches';
 export { garmentsPressed, platenClosings, pressedTogether } from './closings';
+export { numbered, ovenKind, printerFor, setupOfPresses } from './crews';
 export { type DayTerms, type DayWork, dayWork, type OpenRun } from './day';
 export { fabricOfCopy, fabricsOn } from './fabrics';
 export { wetWhenWhole } from './film-work';
-export type { Job, JobKind, Work, Worker } from './jobs';
+export type { Job, JobKind, Machine, MachineKind, Work, Worker } from './jobs';
 export { apartKey, BEGUN, cutKey, orderOfPack, packKey } from './keys';
 export { loadsOf } from './loads';
 export { type Inches, measures, placesPressed } from './measures';
-export { pressedOn } from './press-work';
+export { pressedOn } from './pressed-on';
 export { cautionsFor, type FabricCaution, type Question, questionCure, questionPress } from './question';
 export { cureKey, cureRecipe, pressKey, pressRecipe } from './recipes';
-export { pressSeconds, startingCure, startingPress, startingStation } from './starting';
+export {
+  pressSeconds,
+  startingCure,
+  startingHeatPress,
+  startingOven,
+  startingPerson,
+  startingPress,
+  startingPrinter,
+  startingStation,
+} from './starting';
 export { asTicked, doneAt, printedBefore, ticked, tickedBy, ticksOf } from './ticks';
 export { type Bottleneck, type Entry, type Timeline, timelineOf } from './timeline';
 export { type WorkProblem, workInHand, workOf } from './work';

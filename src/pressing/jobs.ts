@@ -38,12 +38,29 @@ export interface Job {
 /** What does the work; the press cures as well, where nothing else does. */
 export type Worker = 'printer' | 'hands' | 'press' | 'oven';
 
+/** What there may be several of, each by its own name. A line powders and cures, and stands in an oven's place. */
+export type MachineKind = 'printer' | 'press' | 'oven' | 'line' | 'person';
+
+/** One of those that do a kind of work. */
+export interface Machine {
+  readonly kind: MachineKind;
+  readonly id: string;
+  /** What the shop calls it; empty where its number tells it. */
+  readonly name: string;
+  /** Among its kind, from 1. */
+  readonly number: number;
+  /** How many of its kind there are. */
+  readonly of: number;
+}
+
 /** Work at the bench: the schedule's problem, and what its tasks and resources are. */
 export interface Work {
   readonly problem: ScheduleProblem;
   /** As long as the problem's tasks, in the same order. */
   readonly jobs: readonly Job[];
   readonly workers: readonly Worker[];
+  /** The units of each resource, as long as the workers. */
+  readonly machines: readonly (readonly Machine[])[];
   readonly spans: readonly Span[];
   /** Film wider than what it is cured on, spans larger than that, and transfers that the press does not take. */
   readonly tooLarge: readonly TooLarge[];
@@ -56,6 +73,8 @@ export type TooLarge =
       readonly run: Job['run'];
       readonly width: Micrometres;
       readonly takes: Micrometres;
+      /** What takes the widest film. */
+      readonly machine: Machine | null;
     }
   | { readonly kind: 'span'; readonly run: Job['run']; readonly span: number; readonly length: Micrometres }
   | {

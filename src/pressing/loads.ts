@@ -1,5 +1,7 @@
 import type { Station } from '../model';
 import { type Micrometres, sum, um } from '../units';
+import { numbered, ovenKind } from './crews';
+import type { Machine } from './jobs';
 
 /** A rectangle of film that is cured whole, or a transfer that is pressed. */
 export interface Sized {
@@ -7,13 +9,32 @@ export interface Sized {
   readonly length: Micrometres;
 }
 
-/** The bed that a curer heats at once. */
-export const bedOf = ({ curer, press, oven }: Station): Sized => (curer === 'press' ? press.platen : oven);
+/** The beds that are heated to cure film: of the presses, or of the ovens. */
+export const bedsOf = ({ curer, presses, ovens }: Station): readonly Sized[] =>
+  curer === 'press' ? presses.map(({ platen }) => platen) : ovens.map(({ bed }) => bed);
 
-/** The widest film that can be cured whole: a line takes it in along itself, on a bed it may lie either way. */
-export function widestCured(station: Station): Micrometres {
-  const { width, length } = bedOf(station);
-  return station.curer === 'line' ? width : um(Math.max(width, length));
+/** The bed that film of a width is laid out for: the largest of those that take it, or of all where none does. */
+export function bedFor(width: Micrometres, beds: readonly Sized[]): Sized {
+  const none: Sized = { width: um(1), length: um(1) };
+  const wide = beds.filter((bed) => width <= Math.max(bed.width, bed.length));
+  const area = (bed: Sized) => bed.width * bed.length;
+  return (wide.length > 0 ? wide : beds).reduce((most, bed) => (area(bed) > area(most) ? bed : most), none);
+}
+
+/** The widest film that can be cured whole, and where: a line takes it in along itself, on a bed it may lie either way. */
+export function widestCured(station: Station): {
+  readonly takes: Micrometres;
+  readonly machine: Machine | null;
+} {
+  const widths = bedsOf(station).map(({ width, length }) =>
+    station.curer === 'line' ? width : Math.max(width, length),
+  );
+  const takes = Math.max(0, ...widths);
+  const all =
+    station.curer === 'press'
+      ? numbered('press', station.presses)
+      : numbered(ovenKind(station), station.ovens);
+  return { takes: um(takes), machine: all[widths.indexOf(takes)] ?? null };
 }
 
 /** Whether something lies wholly on a bed, turned or not. */
@@ -21,7 +42,7 @@ export const fitsOn = ({ width, length }: Sized, bed: Sized): boolean =>
   (width <= bed.width && length <= bed.length) || (length <= bed.width && width <= bed.length);
 
 /** Whether pieces of film lie on a bed side by side in one row, all of them turned alike. */
-function fitTogether(pieces: readonly Sized[], bed: Sized, apart: number): boolean {
+export function fitTogether(pieces: readonly Sized[], bed: Sized, apart: number): boolean {
   const between = apart * (pieces.length - 1);
   const row = (along: (piece: Sized) => number, across: (piece: Sized) => number): boolean => {
     const length = sum(pieces.map(along)) + between;

@@ -1,6 +1,6 @@
 import type { LaidCopy, LaidRun } from '../layout';
 import { groupOf, type PlaceName, placeNamed, type RunView, type SizeGroup } from '../model';
-import { pressedOn } from './press-work';
+import { pressedOn } from './pressed-on';
 
 /** From the least to the most, in inches. */
 export type Inches = readonly [least: number, most: number];

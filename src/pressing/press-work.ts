@@ -1,8 +1,10 @@
 import { uprightSize } from '../cutting';
-import type { LaidCopy } from '../layout';
-import type { PressValues, RunView, Station } from '../model';
+import type { PressValues, Station } from '../model';
 import { byHand, degrees, type WorkSource } from './builder';
 import type { PlatenClosing } from './closings';
+import { unitsThat } from './crews';
+import { fitsOn } from './loads';
+import { pressesFor } from './press-takes';
 import { pressRecipe } from './recipes';
 import { pressSeconds } from './starting';
 
@@ -10,12 +12,6 @@ import { pressSeconds } from './starting';
 const LOT = 240;
 /** Film that is peeled after a wait of this or more is left lying, and the next garment pressed meanwhile. */
 const LEAVE = 20;
-
-/** Whether a copy of a run is pressed here: a spare one is not, nor is one that the customer presses. */
-export const pressedOn =
-  ({ order, copy }: Pick<RunView, 'order' | 'copy'>) =>
-  ({ id, order: { id: of } }: LaidCopy): boolean =>
-    order[of]?.wants !== 'transfers' && copy[id]?.role !== 'over';
 
 /** A list in parts of so many. */
 const inParts = <Item>(items: readonly Item[], size: number): Item[][] =>
@@ -29,7 +25,16 @@ interface Alike {
   readonly fabric: PlatenClosing['fabric'];
   readonly spans: readonly number[];
   readonly isFirst: boolean;
+  /** The presses that take them; `null` where any does, or none. */
+  readonly units: readonly number[] | null;
   readonly closings: PlatenClosing[];
+}
+
+/** The presses that take all of a closing, by their numbers. */
+function unitsFor({ view, station }: WorkSource, { copies, takes }: PlatenClosing): Alike['units'] {
+  const { presses } = station;
+  const able = copies.map((copy) => new Set(pressesFor(view, presses, copy)));
+  return unitsThat(presses, (press) => fitsOn(takes, press.platen) && able.every((set) => set.has(press)));
 }
 
 function alike(source: WorkSource, closings: readonly PlatenClosing[]): Alike[] {
@@ -41,10 +46,11 @@ function alike(source: WorkSource, closings: readonly PlatenClosing[]): Alike[] 
     const { copies, isFirst, fabric } = closing;
     const spans = [...new Set(copies.map(({ id }) => spanOf.get(id) ?? 0))].sort((a, b) => a - b);
     const name = `${copies.map(({ transfer }) => transfer.id).join('+')}/${spans.join('+')}`;
-    const key = `${name} ${isFirst} ${fabric}`;
+    const units = unitsFor(source, closing);
+    const key = `${name} ${isFirst} ${fabric} ${units?.join() ?? ''}`;
     const group = groups.get(key);
     if (group) group.closings.push(closing);
-    else groups.set(key, { name, fabric, spans, isFirst, closings: [closing] });
+    else groups.set(key, { name, fabric, spans, isFirst, units, closings: [closing] });
   }
   // What can be pressed first comes first.
   const last = ({ spans }: Alike) => spans.at(-1) ?? 0;
@@ -97,7 +103,7 @@ export function pressWork(
     for (const copy of copies) if (!isPressed(copy)) note(copy.order.id, apart[index] ?? 0);
   });
   const parts = new Map<string, number>();
-  for (const { name, fabric, spans, isFirst, closings } of alike(source, all)) {
+  for (const { name, fabric, spans, isFirst, units, closings } of alike(source, all)) {
     const [some] = closings;
     if (!some) continue;
     const [{ order }] = some.copies;
@@ -119,7 +125,7 @@ export function pressWork(
         { key: `press/${name}/${part}`, kind: 'press', ...own },
         {
           duration,
-          uses: [use('hands', 0, duration), use('press', 0, duration, setting)],
+          uses: [use('hands', 0, duration), use('press', 0, duration, { setting, units })],
           after: spans.map((span) => apart[span] ?? null),
         },
       );
@@ -131,7 +137,7 @@ export function pressWork(
             duration: time,
             uses: [
               use('hands', 0, time),
-              ...(values.secondPress > 0 ? [use('press', 0, time, setting)] : []),
+              ...(values.secondPress > 0 ? [use('press', 0, time, { setting, units })] : []),
             ],
             after: [last],
             lag: values.wait,

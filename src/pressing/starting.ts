@@ -1,4 +1,17 @@
-import type { Curer, CureValues, Hours, Peel, PressValues, Settings, Station } from '../model';
+import {
+  type Curer,
+  type CureValues,
+  firstOf,
+  type Hours,
+  type Oven,
+  type Peel,
+  type Person,
+  type Press,
+  type PressValues,
+  type Printer,
+  type Settings,
+  type Station,
+} from '../model';
 import {
   asSeconds,
   type Fabric,
@@ -185,7 +198,7 @@ export function startingCure(by: Curer): CureValues {
 export const pressSeconds = (
   { seconds }: Pick<PressValues, 'seconds'>,
   size: { readonly width: Micrometres; readonly height: Micrometres },
-  { press: { large } }: Pick<Station, 'press'>,
+  { large }: Pick<Station, 'large'>,
 ): Seconds => (Math.max(size.width, size.height) >= large ? seconds.large : seconds.small);
 
 /** Monday to Friday from 8 to 5 with half an hour at noon (common practice, no source). */
@@ -210,9 +223,42 @@ const platens = {
 /** From where a transfer is pressed longer (common practice, no source). */
 const larges = { mm: fromMm(200), in: fromUnit(8, 'in') } as const;
 
+/** A desktop printer of which nothing is told yet: how runs reach it is asked, since no shop is like another in that. */
+export const startingPrinter = (id: Printer['id'], unit: Settings['unit'] = 'mm'): Printer => ({
+  id,
+  name: '',
+  perHour: unit === 'mm' ? fromUnit(2.5, 'm') : fromUnit(8, 'ft'),
+  warmUp: fromMinutes(4),
+  check: fromMinutes(2),
+  sends: null,
+  feedsBack: null,
+  firstEnd: 'lead',
+  inkUp: 'mirrored',
+  feed: 1,
+  mirrored: false,
+});
+
+export const startingHeatPress = (id: Press['id'], unit: Settings['unit'] = 'mm'): Press => ({
+  id,
+  name: '',
+  platen: platens[unit],
+  caps: false,
+  warmUp: fromMinutes(12),
+  rise: asSeconds(3),
+  fall: asSeconds(8),
+});
+
+export const startingOven = (id: Oven['id'], unit: Settings['unit'] = 'mm'): Oven => ({
+  id,
+  name: '',
+  bed: platens[unit],
+});
+
+/** Someone who is there whenever the shop is open. */
+export const startingPerson = (id: Person['id']): Person => ({ id, name: '', hours: null });
+
 /**
- * A desktop printer, one pair of hands and one press that also cures (common practice, no source). How runs reach the printer is asked:
- * no shop is like another in that.
+ * A desktop printer, one person and one press that also cures (common practice, no source).
  */
 export const startingStation = (
   temperature: Station['temperature'],
@@ -220,26 +266,13 @@ export const startingStation = (
 ): Station => ({
   temperature,
   cutApart: 'after-cure',
-  printer: {
-    perHour: unit === 'mm' ? fromUnit(2.5, 'm') : fromUnit(8, 'ft'),
-    warmUp: fromMinutes(4),
-    check: fromMinutes(2),
-    sends: null,
-    feedsBack: null,
-  },
-  hands: 1,
-  press: {
-    count: 1,
-    platen: platens[unit],
-    caps: false,
-    large: larges[unit],
-    warmUp: fromMinutes(12),
-    rise: asSeconds(3),
-    fall: asSeconds(8),
-  },
+  printers: [startingPrinter(firstOf('printer'), unit)],
+  presses: [startingHeatPress(firstOf('press'), unit)],
+  large: larges[unit],
   oneClosing: true,
   curer: 'press',
-  oven: platens[unit],
+  ovens: [startingOven(firstOf('oven'), unit)],
+  people: [startingPerson(firstOf('person'))],
   wetLimit: fromMinutes(20),
   powderLimit: fromMinutes(30),
   trays: 3,

@@ -1,5 +1,5 @@
 import { sum } from '../units';
-import type { Job, JobKind, Work, Worker } from './jobs';
+import type { Job, JobKind, Machine, Work, Worker } from './jobs';
 import type { Schedule, ScheduleBound } from './schedule';
 
 /** A job with its times, in seconds from the start. */
@@ -13,6 +13,8 @@ export interface Entry {
   readonly takes: readonly {
     readonly worker: Worker;
     readonly unit: number;
+    /** Which of several it is; `null` where there is no other, and for people, who choose themselves. */
+    readonly machine: Machine | null;
     readonly from: number;
     readonly to: number;
   }[];
@@ -43,7 +45,12 @@ interface RunTime {
 /** What holds the day up: the longest way of tasks, or what has the most to do. */
 export type Bottleneck =
   | { readonly kind: 'path'; readonly through: readonly JobKind[] }
-  | { readonly kind: 'worker'; readonly worker: Worker; readonly busy: number };
+  | {
+      readonly kind: 'worker';
+      readonly worker: Worker;
+      readonly machine: Machine | null;
+      readonly busy: number;
+    };
 
 /** The schedule in the bench's own terms. */
 export interface Timeline {
@@ -65,9 +72,13 @@ export interface Timeline {
   readonly changes: number;
 }
 
+/** A machine, where it must be told which one it is. */
+const toldOf = (machine: Machine | undefined): Machine | null =>
+  machine && machine.of > 1 && machine.kind !== 'person' ? machine : null;
+
 /** Tells a schedule in the terms of the work it is of. */
 export function timelineOf(work: Work, schedule: Schedule, bound: ScheduleBound): Timeline {
-  const { problem, jobs, workers } = work;
+  const { problem, jobs, workers, machines } = work;
   const { tasks, now, dues } = problem;
   const entries = jobs
     .map((job, task): Entry => {
@@ -83,27 +94,38 @@ export function timelineOf(work: Work, schedule: Schedule, bound: ScheduleBound)
         start,
         end,
         state: own?.fixed ? (end <= now ? 'done' : 'begun') : 'ahead',
-        takes: (own?.uses ?? []).map(({ resource, from, to }, use) => ({
-          worker: workers[resource] ?? 'hands',
-          unit: schedule.units[task]?.[use] ?? 0,
-          from: start + from,
-          to: Math.min(end, start + to),
-        })),
+        takes: (own?.uses ?? []).map(({ resource, from, to }, use) => {
+          const unit = schedule.units[task]?.[use] ?? 0;
+          return {
+            worker: workers[resource] ?? 'hands',
+            unit,
+            machine: toldOf(machines[resource]?.[unit]),
+            from: start + from,
+            to: Math.min(end, start + to),
+          };
+        }),
         degrees: heated,
       };
     })
     .sort((a, b) => a.start - b.start || a.task - b.task);
   const { by } = bound;
-  const busyOf = (worker: Worker) =>
-    entries.reduce(
-      (sum, { takes }) =>
-        sum + takes.reduce((own, take) => own + (take.worker === worker ? take.to - take.from : 0), 0),
-      0,
-    );
   const worker = by.kind === 'resource' ? workers[by.resource] : undefined;
+  // Printers stand for themselves, all else for all of its kind.
+  const [only, ...others] = (by.kind === 'resource' && machines[by.resource]) || [];
+  const machine = others.length === 0 ? toldOf(only) : null;
+  const busyOf = (held: Worker) =>
+    sum(
+      entries.flatMap(({ takes }) =>
+        takes.flatMap((take) =>
+          take.worker === held && (machine === null || take.machine?.id === machine.id)
+            ? [take.to - take.from]
+            : [],
+        ),
+      ),
+    );
   const bottleneck: Bottleneck =
     by.kind === 'resource' && worker
-      ? { kind: 'worker', worker, busy: busyOf(worker) }
+      ? { kind: 'worker', worker, machine, busy: busyOf(worker) }
       : {
           kind: 'path',
           through: by.kind === 'path' ? by.tasks.flatMap((task) => jobs[task]?.kind ?? []) : [],

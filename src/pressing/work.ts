@@ -1,71 +1,68 @@
-import { copiesWithin, runSpans, uprightSize } from '../cutting';
+import { copiesWithin, runSpans } from '../cutting';
 import type { LaidCopy, LaidRun } from '../layout';
 import type { RunView, Station } from '../model';
 import { fail, ok, type Result } from '../units';
 import { Builder, byHand, type WorkSource } from './builder';
 import { platenClosings } from './closings';
+import { type Crew, crewsBeside, printerAmong, printerFor, setupOfPresses } from './crews';
 import { apartWork, cureWork, cutPartsOf, filmWork } from './film-work';
-import type { Job, TooLarge, Work, Worker } from './jobs';
-import { fitsOn } from './loads';
+import type { Job, TooLarge, Work } from './jobs';
 import { isOnCap } from './measures';
 import { packWork } from './pack-work';
-import { pressedOn, pressWork } from './press-work';
+import { pressesFor } from './press-takes';
+import { pressWork } from './press-work';
+import { pressedOn } from './pressed-on';
 import type { Resource } from './schedule';
 
 /** What is missing for a schedule. */
 export type WorkProblem = 'nothing-laid' | 'not-cut' | 'no-press' | 'no-speed';
 
 /** What keeps a run from being planned. */
-function problemsOf(
-  { copies, spans }: LaidRun,
-  station: Station,
-  pressed: readonly LaidCopy[],
-): WorkProblem[] {
+function problemsOf(laid: LaidRun, station: Station, pressed: readonly LaidCopy[]): WorkProblem[] {
+  const { copies, spans } = laid;
   const needsPress = station.curer === 'press' || pressed.length > 0;
   return [
     ...(copies.length === 0 ? (['nothing-laid'] as const) : []),
     ...(copies.length > 0 && spans === null ? (['not-cut'] as const) : []),
-    ...(station.printer.perHour <= 0 ? (['no-speed'] as const) : []),
-    ...(station.press.count === 0 && needsPress ? (['no-press'] as const) : []),
+    ...(printerFor(laid, station).perHour <= 0 ? (['no-speed'] as const) : []),
+    ...(station.presses.length === 0 && needsPress ? (['no-press'] as const) : []),
   ];
 }
 
-/** Who does the work, and how many there are of each; a press has to be brought to its temperature. */
-function resourcesOf({ curer, hands, press }: Station): Pick<Work, 'workers'> & { resources: Resource[] } {
-  const units = (count: number) =>
-    Array.from({ length: count }, () => ({ free: 0, setting: null, away: [] }));
-  const setup = { cold: press.warmUp, rise: press.rise, fall: press.fall };
-  const all: readonly (readonly [Worker, Resource])[] = [
-    ['printer', { units: units(1), setup: null }],
-    ['hands', { units: units(hands), setup: null }],
-    ['press', { units: units(Math.max(1, press.count)), setup }],
-    ...(curer === 'oven' ? [['oven', { units: units(1), setup: null }] as const] : []),
+/** Who does the work of a run, and how many there are of each; a press has to be brought to its temperature. */
+function crewsOf(laid: LaidRun, station: Station): { crews: readonly Crew[]; resources: Resource[] } {
+  const crews: Crew[] = [
+    { worker: 'printer', machines: [printerAmong(station, printerFor(laid, station).id)] },
+    ...crewsBeside(station),
   ];
-  return { workers: all.map(([worker]) => worker), resources: all.map(([, resource]) => resource) };
+  const resources = crews.map(({ worker, machines }) => ({
+    units: machines.map(() => ({ free: 0, setting: null, away: [] })),
+    setup: worker === 'press' ? setupOfPresses(station) : null,
+  }));
+  return { crews, resources };
 }
 
 /** The printer warmed up and its nozzles checked, by hand. */
-function readyWork({ station, build, use }: WorkSource): number {
-  const { warmUp } = station.printer;
-  const check = byHand(station, station.printer.check);
+function readyWork({ station, printer, build, use }: WorkSource): number {
+  const { warmUp } = printer;
+  const check = byHand(station, printer.check);
   const duration = warmUp + check;
   const uses = [use('printer', 0, duration), use('hands', warmUp, duration)];
   return build.add({ key: 'ready', kind: 'ready' }, { duration, uses, after: [] });
 }
 
-/** Transfers that the press does not take, each once: those larger than it, and those on caps where no platen is made for these. */
+/** Transfers that no press takes, each once: those larger than all, and those on caps where no platen is made for these. */
 function tooLargeFor(
   view: RunView,
-  { press }: Station,
+  { presses }: Station,
   pressed: readonly LaidCopy[],
   run: Job['run'],
 ): TooLarge[] {
   const seen = new Set<string>();
   return pressed.flatMap((copy): TooLarge[] => {
-    const { width, height } = uprightSize(copy);
-    const isCap = !press.caps && isOnCap(view, copy);
-    if (seen.has(copy.transfer.id) || (!isCap && fitsOn({ width, length: height }, press.platen))) return [];
+    if (seen.has(copy.transfer.id) || pressesFor(view, presses, copy).length > 0) return [];
     seen.add(copy.transfer.id);
+    const isCap = isOnCap(view, copy) && presses.every(({ caps }) => !caps);
     return [{ kind: isCap ? 'cap' : 'transfer', run, transfer: copy.transfer, order: copy.order }];
   });
 }
@@ -87,16 +84,18 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
   const spans = runSpans(laid);
   const bySpan = spans.map((span) => copiesWithin(laid.copies, span));
   const cutParts = cutPartsOf(laid, bySpan);
-  const { workers, resources } = resourcesOf(station);
-  const use: WorkSource['use'] = (worker, from, to, setting = 0) => ({
+  const { crews, resources } = crewsOf(laid, station);
+  const workers = crews.map(({ worker }) => worker);
+  const use: WorkSource['use'] = (worker, from, to, { setting = 0, units = null } = {}) => ({
     resource: workers.indexOf(worker),
+    units,
     from,
     to,
-    units: null,
     setting,
   });
+  const printer = printerFor(laid, station);
   const build = new Builder({ id: laid.id, name: laid.name });
-  const source: WorkSource = { view, station, film, spans, bySpan, cutParts, isPressed, build, use };
+  const source: WorkSource = { view, station, printer, film, spans, bySpan, cutParts, isPressed, build, use };
   const printed = filmWork(source, readyWork(source));
   const { cured, tooLarge } = cureWork(source, printed);
   const closings = platenClosings(view, pressed, station);
@@ -113,6 +112,7 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
     problem: { now: 0, tasks, resources, chains, waits, lanes: [], dues },
     jobs,
     workers,
+    machines: crews.map(({ machines }) => machines),
     spans,
     tooLarge: [...tooLarge, ...tooLargeFor(view, station, pressed, build.run)],
   });

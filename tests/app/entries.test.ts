@@ -87,7 +87,7 @@ describe('the film form', () => {
   const film = runOf(smallBook().book, null)?.film;
   if (film?.kind !== 'roll') throw new Error('no roll');
   const { id: _id, changed: _changed, ...roll } = film;
-  const untold = { sends: null, feedsBack: null };
+  const untold = { id: roll.printer, sends: null, feedsBack: null };
   const sheets = newFilm('sheets', roll, untold).record;
   const read = (record: FilmFields, typed: Typed<FilmField>, ways: Ways = metric) =>
     readForm(filmTable, { record, typed }, reading(ways));
@@ -133,8 +133,8 @@ describe('the film form', () => {
       return answer.ok ? [] : Object.keys(answer.problem).sort();
     };
     expect(found('roll')).toEqual(['cutBlank', 'name']);
-    expect(found('roll', { sends: null, feedsBack: false })).toEqual(['cutBlank', 'name']);
-    expect(found('roll', { sends: null, feedsBack: true })).toEqual(['name']);
+    expect(found('roll', { ...untold, feedsBack: false })).toEqual(['cutBlank', 'name']);
+    expect(found('roll', { ...untold, feedsBack: true })).toEqual(['name']);
     expect(found('sheets')).toEqual(['name', 'sheetPrice']);
   });
 });

@@ -22,9 +22,11 @@ import type { Limits } from '../../src/artwork';
 import type { Failed, FilmFields } from '../../src/editing';
 import {
   type Alternative,
+  asId,
   type Costs,
   covers,
   curers,
+  firstOf,
   hazards,
   origins,
   type PressValues,
@@ -35,8 +37,9 @@ import {
   type StockUnit,
   type Stretch,
 } from '../../src/model';
-import { startingStation } from '../../src/pressing';
+import { startingOven, startingPerson, startingStation } from '../../src/pressing';
 import type { LocalDate } from '../../src/units';
+import { people, presses, printing } from '../pressing/stations';
 
 /** Values of a kind whose fields are whole numbers in units of their own. */
 const whole = <Value>(least: number, most: number) =>
@@ -148,6 +151,7 @@ const anyFilm = {
   ),
   peel: fc.constantFrom('hot' as const, 'warm' as const, 'cold' as const),
   curl: margin,
+  printer: fc.constant(firstOf('printer')),
   archived: fc.boolean(),
 };
 const film: fc.Arbitrary<FilmFields> = fc.oneof(
@@ -193,9 +197,13 @@ const station: fc.Arbitrary<Station> = fc
       ...starting,
       curer,
       hours: { week: starting.hours.week.with(6, sunday), closed: [...closed] },
-      printer: { ...starting.printer, perHour, warmUp: seconds },
-      press: { ...starting.press, platen: { width, length: bed } },
-      oven: { width: bed, length: width },
+      ...printing({ perHour, warmUp: seconds }),
+      ...presses(2, { platen: { width, length: bed } }),
+      ovens: [{ ...startingOven(firstOf('oven')), bed: { width: bed, length: width } }],
+      people: [
+        startingPerson(firstOf('person')),
+        { ...startingPerson(asId('person-2')), name: 'Zq', hours: starting.hours.week.with(6, sunday) },
+      ],
       allowance: sunday.length === 0 ? 0.12 : 0.155,
     };
   });
@@ -368,7 +376,7 @@ const forms: Readonly<Record<FormName, readonly ReturnType<typeof drawn>[]>> = {
       }),
     ),
   ],
-  station: [drawn(stationTable, station)],
+  station: [drawn(stationTable({ ...startingStation('F'), ...presses(2), ...people(2) }), station)],
 };
 
 describe.each(Object.entries(forms))('the form of %s', (name, cases) => {

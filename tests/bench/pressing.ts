@@ -17,6 +17,7 @@ import {
 } from '../../src/pressing/schedule';
 import { fromMm, type LocalDate, seededRandom } from '../../src/units';
 import { context, NOW, smallBook } from '../editing/book';
+import { people, presses } from '../pressing/stations';
 import { printTable } from './table';
 
 /** Sequences that are tried for a good schedule, and for a first one and one after a tick as in the app. */
@@ -225,13 +226,12 @@ function benchMadeDays(): void {
 
 /** How good and how quick schedules of the demo day are, with several sets of equipment. */
 export function benchPressing(): void {
-  const start = startingStation('C');
   const kinds: readonly (readonly [string, Partial<Station>])[] = [
     ['one press for all', {}],
     ['an oven', { curer: 'oven' }],
-    ['two presses', { press: { ...start.press, count: 2 } }],
-    ['two pairs of hands', { hands: 2 }],
-    ['two and an oven', { hands: 2, curer: 'oven' }],
+    ['two presses', presses(2)],
+    ['two pairs of hands', people(2)],
+    ['two and an oven', { ...people(2), curer: 'oven' }],
     ['a shaker line', { curer: 'line' }],
     ['cut before powder', { cutApart: 'before-powder' }],
   ];

@@ -135,7 +135,7 @@ describe('what a run takes', () => {
 
   it('has no times where no press is there, and says so', () => {
     const bare = edited(laid, (draft) => {
-      if (draft.settings.shop) draft.settings.shop.station.press.count = 0;
+      if (draft.settings.shop) draft.settings.shop.station.presses = [];
     });
     expect(costsOf(bare).use.machines).toBeNull();
   });

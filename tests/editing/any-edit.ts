@@ -6,13 +6,13 @@ import {
   type Book,
   embeddedIn,
   type Film,
+  firstOf,
   type Id,
   OUTLINE_STEPS,
   sendings,
   settingsOf,
 } from '../../src/model';
 import { atOnce } from '../../src/packing';
-import { startingStation } from '../../src/pressing';
 import { priceOf, startingPricing } from '../../src/pricing';
 import {
   angleOf,
@@ -25,6 +25,7 @@ import {
   UPRIGHT,
 } from '../../src/units';
 import { checksOf } from '../../src/upkeep';
+import { printing } from '../pressing/stations';
 import { NOW, smallBook } from './book';
 
 /** An edit that suits a book, drawn beforehand; `null` where the book has nothing for it. */
@@ -400,7 +401,14 @@ const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Ar
   editStation: any(({ a, yes }) =>
     edits.editStation({
       temperature: yes ? 'C' : 'F',
-      printer: { ...startingStation('C').printer, sends: [null, ...sendings][a % 4] ?? null },
+      ...printing({ sends: [null, ...sendings][a % 4] ?? null }),
+    }),
+  ),
+  editPrinter: any(({ a, yes }) =>
+    edits.editPrinter(firstOf('printer'), {
+      feed: 1 + (a % 5) / 100,
+      inkUp: yes ? 'plain' : 'mirrored',
+      sends: [null, ...sendings][a % 4] ?? null,
     }),
   ),
   setPress: any(({ a }) =>
@@ -431,6 +439,7 @@ const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Ar
     return edits.calibrate({
       quantity: 'white',
       driver: 'area',
+      printer: null,
       found: { value: a, low: a, high: a },
       runs: 7,
       set: [{ setting: 'rates.white', before, after: a }],

@@ -39,6 +39,7 @@ import {
   workOf,
 } from '../../src/pressing';
 import { asSeconds, fromMm, UPRIGHT } from '../../src/units';
+import { printing } from '../pressing/stations';
 import { closeIt, edited, freshIds, LATER, NOW, smallBook } from './book';
 
 const { book: empty, order, front } = smallBook();
@@ -276,7 +277,7 @@ describe('a recipe that is set', () => {
 
 describe('equipment', () => {
   const sent = (sends: Sending | null) => (book: Book) =>
-    edited(book, (draft) => editStation(draft, { printer: { ...startingStation('C').printer, sends } }));
+    edited(book, (draft) => editStation(draft, printing({ sends })));
   const jobsOn = (book: Book) =>
     Object.values(book.film).flatMap((film) => (film.kind === 'roll' ? [film.jobs] : []));
 

@@ -14,6 +14,7 @@ import {
   type Book,
   type Closing,
   emptyBook,
+  firstOf,
   type Id,
   type Instant,
   type Settings,
@@ -69,12 +70,10 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
           paper: 'a4',
           mapView: 'ink-up',
           mapPaper: { landscape: false, large: false, perSpan: false, pictures: true },
-          printer: { firstEnd: 'lead', inkUp: 'mirrored', feed: 1 },
           limits: { stroke: fromMm(0.5), opening: fromMm(0.8), choke: fromMm(0.2), white: fromMm(0.2) },
           printImage: {
             form: 'png',
             ppi: 300,
-            mirrored: false,
             ticks: false,
             numbers: false,
             names: false,
@@ -100,6 +99,7 @@ export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transf
         film: {
           kind: 'roll',
           name: 'Roll',
+          printer: firstOf('printer'),
           width: fromMm(330),
           margins: { left: fromMm(5), right: fromMm(5), lead: fromMm(10), tail: fromMm(10) },
           lengthLeft: fromMm(10_000),

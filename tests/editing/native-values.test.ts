@@ -35,7 +35,7 @@ describe('a book begun in inches', () => {
     expect(toUnit(lengthLeft, 'ft')).toBe(200);
     expect([toUnit(price.per, 'ft'), price.amount]).toEqual([1, 250]);
     expect([toUnit(pricing.length.per, 'ft'), pricing.length.amount]).toEqual([1, 900]);
-    expect(toUnit(station.printer.perHour, 'ft')).toBe(8);
+    expect(toUnit(station.printers[0].perHour, 'ft')).toBe(8);
   });
 
   it('counts ink and powder for a square foot in round figures', () => {

@@ -66,12 +66,16 @@ describe('a new run', () => {
   });
 
   it('stays on sheets where sheets are used', () => {
-    const { width, margins, gap, cutting, together, peel, curl, archived } = firstFilm('x', 'USD', 'mm');
+    const { printer, width, margins, gap, cutting, together, peel, curl, archived } = firstFilm(
+      'x',
+      'USD',
+      'mm',
+    );
     const book = edited(withRolls([['Full', 330, 60_000]]), (draft) => {
       addFilm(
         draft,
         {
-          ...{ width, margins, gap, cutting, together, peel, curl, archived },
+          ...{ printer, width, margins, gap, cutting, together, peel, curl, archived },
           kind: 'sheets',
           name: 'A3',
           length: fromMm(420),

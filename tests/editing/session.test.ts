@@ -43,7 +43,7 @@ describe('a quiet edit', () => {
 
   it('leaves steps that it does not reach as they are stored', () => {
     const before = renamed();
-    const { book, changed } = session(before, edits.editStation({ hands: 2 }), freshIds());
+    const { book, changed } = session(before, edits.editStation({ temperature: 'F' }), freshIds());
     expect(changed).toBe(true);
     expect(book.step).toBe(before.step);
     // It reaches what undo leads to of prices alone.
@@ -61,9 +61,9 @@ describe('a quiet edit', () => {
     if (!step) throw new Error('nothing to undo');
     const undo = [{ op: 'replace' as const, path: ['copy', 'gone', 'place'], value: null }];
     const damaged = { ...before, step: { [step.id]: { ...step, undo } } };
-    const { book } = session(damaged, edits.editStation({ hands: 2 }), freshIds());
+    const { book } = session(damaged, edits.editStation({ temperature: 'F' }), freshIds());
     expect(book.step).toEqual({});
-    expect(book.settings.shop?.station.hands).toBe(2);
+    expect(book.settings.shop?.station.temperature).toBe('F');
   });
 });
 

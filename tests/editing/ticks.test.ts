@@ -64,8 +64,21 @@ function lockedBook({
     if (shop) Object.assign(shop.station, { curer, cutApart });
     for (const film of Object.values(draft.film)) {
       if (film.kind !== 'roll') continue;
-      const { id, name, width, margins, gap, together, curl, archived, changed } = film;
-      const both = { id, name, width, margins, gap, together, curl, archived, changed, cutting, peel };
+      const { id, name, printer, width, margins, gap, together, curl, archived, changed } = film;
+      const both = {
+        id,
+        name,
+        printer,
+        width,
+        margins,
+        gap,
+        together,
+        curl,
+        archived,
+        changed,
+        cutting,
+        peel,
+      };
       draft.film[id] = onSheets
         ? { ...both, kind: 'sheets', length: fromMm(250), sheetsLeft: 9, price: asMinor(90) }
         : { ...film, ...both, spanMax: spanMax === null ? null : fromMm(spanMax) };

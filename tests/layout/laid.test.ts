@@ -47,6 +47,7 @@ function laid(inBook: Book) {
 const filmFieldsOf = ({
   id,
   name,
+  printer,
   width,
   margins,
   gap,
@@ -59,6 +60,7 @@ const filmFieldsOf = ({
 }: LaidRun['film']) => ({
   id,
   name,
+  printer,
   width,
   margins,
   gap,

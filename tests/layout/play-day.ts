@@ -300,7 +300,7 @@ export function playDay(day: Day, { see, planned, moved }: Watch): void {
       case 'settings': {
         const settings = settingsOf(book);
         if (!settings) break;
-        make(own.kind, edits.editSettings({ printer: { ...settings.printer, inkUp: own.inkUp } }));
+        make(own.kind, edits.editPrinter(settings.station.printers[0].id, { inkUp: own.inkUp }));
         break;
       }
       default:

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { editSettings, lockRun, noteImage, setPlaces, unlockRun } from '../../src/editing';
+import { editPrinter, editSettings, lockRun, noteImage, setPlaces, unlockRun } from '../../src/editing';
 import { handOverRun } from '../../src/hand-over';
-import { type Book, type Id, runViewOf } from '../../src/model';
+import { type Book, firstOf, type Id, runViewOf } from '../../src/model';
 import { fromMm, UPRIGHT } from '../../src/units';
 import { edited, freshIds, NOW, smallBook } from '../editing/book';
 
@@ -23,9 +23,8 @@ const told = (book: Book) => {
 };
 
 const draft = edited(empty, (book) => {
-  const { shop } = empty.settings;
   setPlaces(book, run, [[first.id, at]]);
-  if (shop) editSettings(book, { printer: { ...shop.printer, feed: 1.01 } });
+  editPrinter(book, firstOf('printer'), { feed: 1.01 });
 });
 const asFed = { imageFeed: 1, stretch: 1.01 };
 const asPlanned = { imageFeed: 1.01, stretch: 1 };
@@ -47,10 +46,9 @@ describe('the film of a run', () => {
   });
 
   it('follows a strip that is measured after the image was written', () => {
-    const { shop } = empty.settings;
     const before = written(locked(draft), 1.01);
     const after = edited(before, (book) => {
-      if (shop) editSettings(book, { printer: { ...shop.printer, feed: 1.02 } });
+      editPrinter(book, firstOf('printer'), { feed: 1.02 });
     });
     expect(told(after).stretch).toBeCloseTo(1.02 / 1.01, 12);
   });

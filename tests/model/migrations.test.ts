@@ -50,6 +50,11 @@ const settingsSix = {
 const { wetLimit: _wet, handling: _handling, allowance: _allowance, ...untimed } = startingStation('C');
 const other = ['order/1', { id: '1', code: 'HB' }] as const;
 
+/** Settings without what told of the only printer before each had a strip of its own. */
+function withoutPrinter({ printer: _, printImage: __, ...settings }: Record<string, unknown>) {
+  return settings;
+}
+
 describe('migration', () => {
   it('keeps the sides of a film apart from version 2 on', () => {
     const migrated = migrate(new Map<string, unknown>([['film/film-1', filmOne], other]), 1);
@@ -169,7 +174,6 @@ describe('migration', () => {
       expect(read?.printImage).toEqual({
         form: 'png',
         ppi: 300,
-        mirrored,
         ticks: false,
         numbers: false,
         names: false,
@@ -178,7 +182,7 @@ describe('migration', () => {
         white: false,
         whiteName: 'White',
       });
-      expect(read?.printer.feed).toBe(1.002);
+      expect(read?.station.printers[0]).toMatchObject({ feed: 1.002, mirrored });
     }
   });
 
@@ -232,12 +236,17 @@ describe('migration', () => {
       state: 'placed',
       place: { x: 5000, y: 10_000, angle: 0, pinned: false },
     });
-    const { platen, large } = startingStation('F', 'in').press;
-    const { press, ...station } = startingStation('F');
+    const {
+      presses: [inches],
+      large,
+    } = startingStation('F', 'in');
+    const { platen } = inches ?? expect.fail();
+    const { presses, ovens, ...station } = startingStation('F');
     expect(readRecord('settings', migrated?.get('settings/shop'))?.station).toEqual({
       ...station,
-      press: { ...press, platen, large },
-      oven: platen,
+      presses: presses.map((press) => ({ ...press, platen })),
+      large,
+      ovens: ovens.map((oven) => ({ ...oven, bed: platen })),
       hours: expect.objectContaining({ closed: [] }),
       // Five minutes behind a span of 480 mm, at 2.5 m an hour.
       wetLimit: 300 + 691,
@@ -252,13 +261,16 @@ describe('migration', () => {
   it('counts ink and powder from version 8 on', () => {
     const settings = { ...settingsSix, station: untimed };
     const migrated = migrate(new Map([['settings/shop', settings]]), 7);
-    expect(migrated?.get('settings/shop')).toMatchObject({ ...settings, rates: startingRates.mm });
+    expect(migrated?.get('settings/shop')).toMatchObject({
+      ...withoutPrinter(settings),
+      rates: startingRates.mm,
+    });
   });
 
   it('speaks English in a shop of version 8, which had no other language', () => {
     const settings = { ...settingsSix, station: untimed, rates: startingRates.mm };
     const migrated = migrate(new Map<string, unknown>([['settings/shop', settings], other]), 8);
-    expect(migrated?.get('settings/shop')).toMatchObject({ ...settings, language: 'en' });
+    expect(migrated?.get('settings/shop')).toMatchObject({ ...withoutPrinter(settings), language: 'en' });
     expect(migrated?.get(other[0])).toMatchObject(other[1]);
   });
 
@@ -678,8 +690,8 @@ describe('migration', () => {
         earlier: [],
       },
       'closing/bare': { work: null, earlier: [] },
-      'calibration/a': { driver: 'pressed' },
-      'calibration/b': { driver: 'span' },
+      'calibration/a': { driver: 'pressed', printer: null },
+      'calibration/b': { driver: 'span', printer: null },
       'run/locked': {
         state: 'locked',
         imageFeed: 1,
@@ -962,6 +974,69 @@ describe('migration', () => {
     });
   });
 
+  it('knows machines and people one by one from version 45 on, whose test strip is whose, and which film is in which printer', () => {
+    const platen = { width: 400_000, length: 500_000 };
+    const station = (perHour: number) => ({
+      printer: { perHour, warmUp: 240 },
+      hands: 2,
+      press: { count: 2, platen, caps: true, large: 200_000, warmUp: 720 },
+      oven: platen,
+      trays: 3,
+    });
+    const named = (perHour: number, strip: object) => ({
+      printers: [{ id: 'printer-1', name: '', perHour, warmUp: 240, ...strip }],
+      presses: [1, 2].map((at) => ({ id: `press-${at}`, name: '', platen, caps: true, warmUp: 720 })),
+      large: 200_000,
+      ovens: [{ id: 'oven-1', name: '', bed: platen }],
+      people: [1, 2].map((at) => ({ id: `person-${at}`, name: '', hours: null })),
+      trays: 3,
+    });
+    const strip = { firstEnd: 'tail', inkUp: 'plain', feed: 1.01, mirrored: true };
+    const untold = { firstEnd: 'lead', inkUp: 'mirrored', feed: 1, mirrored: false };
+    const run = (film: object, more: object, own: object) => ({
+      state: 'locked',
+      snapshot: { film, ...more },
+      printed: { to: 1, as: [{ film, ...more }] },
+      received: { station: own },
+    });
+    const step = (film: object, value: object) => {
+      const back = [
+        { op: 'add', path: ['film', 'f'], value: film },
+        { op: 'add', path: ['run', 'r'], value },
+      ];
+      return { redo: back, undo: back };
+    };
+    const film = { name: 'Roll' };
+    const { mirrored, ...printer } = strip;
+    const stored = new Map<string, unknown>([
+      ['settings/shop', { printer, printImage: { ppi: 300, mirrored }, station: station(1) }],
+      ['film/f', film],
+      ['run/r', run(film, {}, station(2))],
+      ['calibration/a', { quantity: 'printer' }],
+      ['calibration/b', { quantity: 'white' }],
+      ['step/1', step(film, run(film, {}, station(2)))],
+      other,
+    ]);
+    const now = { name: 'Roll', printer: 'printer-1' };
+    // What another device handed over tells of its own printer; the strip here was this shop's.
+    const locked = run(now, { printer: null }, named(2, strip));
+    expect(Object.fromEntries(migrate(stored, 44) ?? [])).toEqual({
+      'settings/shop': { printImage: { ppi: 300 }, station: named(1, strip) },
+      'film/f': now,
+      'run/r': locked,
+      'calibration/a': { quantity: 'printer', printer: 'printer-1' },
+      'calibration/b': { quantity: 'white', printer: null },
+      'step/1': step(now, locked),
+      [other[0]]: other[1],
+    });
+    // A hand-over comes without the settings of the shop.
+    const alone = migrate(new Map([['run/r', run(film, {}, station(2))]]), 44);
+    expect(alone?.get('run/r')).toEqual(run(now, { printer: null }, named(2, untold)));
+    const none = { ...station(1), press: { ...station(1).press, count: 0 } };
+    const bare = migrate(new Map([['settings/shop', { station: none }]]), 44);
+    expect(bare?.get('settings/shop')).toMatchObject({ station: { presses: [], large: 200_000 } });
+  });
+
   it('looks for outlines again from version 44 on, which found no holes before', () => {
     const outlined = { fileName: 'a.png', outline: [[0, 0, 20_000, 0, 0, 20_000]] };
     const bare = { fileName: 'b.png', outline: null };
@@ -1046,9 +1121,14 @@ describe('migration', () => {
       printed: { to: 1, as: [{ film }] },
       received: { station: own },
     });
-    const step = (film: object, own: object) => {
+    const locked = (film: object, own: object) => ({
+      ...run(film, own),
+      snapshot: { film, outlines: {}, printer: null },
+      printed: { to: 1, as: [{ film, printer: null }] },
+    });
+    const step = (film: object, value: object) => {
       const back = [
-        { op: 'add', path: ['run', 'r'], value: run(film, own) },
+        { op: 'add', path: ['run', 'r'], value },
         { op: 'replace', path: ['film', 'f'], value: film },
         { op: 'replace', path: ['film', 'f', 'price'], value: { amount: 3 } },
       ];
@@ -1059,15 +1139,16 @@ describe('migration', () => {
       ['film/f', roll()],
       ['film/s', sheets],
       ['run/r', run(roll(), station())],
-      ['step/1', step(roll(), station())],
+      ['step/1', step(roll(), run(roll(), station()))],
       other,
     ]);
+    const now = roll({ jobs: 'run', printer: 'printer-1' });
     expect(Object.fromEntries(migrate(stored, 38) ?? [])).toEqual({
       'settings/shop': { unit: 'mm', station: known },
-      'film/f': roll({ jobs: 'run' }),
-      'film/s': sheets,
-      'run/r': run(roll({ jobs: 'run' }), known),
-      'step/1': step(roll({ jobs: 'run' }), known),
+      'film/f': now,
+      'film/s': { ...sheets, printer: 'printer-1' },
+      'run/r': locked(now, known),
+      'step/1': step(now, locked(now, known)),
       [other[0]]: other[1],
     });
   });

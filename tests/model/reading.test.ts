@@ -41,7 +41,7 @@ describe('a record', () => {
     ['a currency of no letters', 'settings', settings(), 'currency', '!!!'],
     ['a unit that nobody knows', 'settings', settings(), 'unit', 'furlong'],
     ['a language that the app does not speak', 'settings', settings(), 'language', 'tlh'],
-    ['half a hand', 'settings', settings(), 'station.hands', 0.5],
+    ['half a tray', 'settings', settings(), 'station.trays', 0.5],
     ['negative watts', 'settings', settings(), 'costs.watts.press', -5],
     ['film wider than any printer', 'film', film, 'width', 9e15],
     ['more film than there is', 'film', film, 'lengthLeft', 9e15],
@@ -150,7 +150,7 @@ describe('settings', () => {
   it('that are damaged are those of a new shop field by field, and all others stay', () => {
     const own = { ...settings(), unit: 'in', paper: 'letter' };
     const read = open(
-      changed(changed({ ...own, currency: '!!!' }, ['station', 'hands'], 0.5), ['station', 'wetLimit'], 77),
+      changed(changed({ ...own, currency: '!!!' }, ['station', 'trays'], 0.5), ['station', 'wetLimit'], 77),
     );
     expect(read.fellBack).toEqual(['currency', 'station']);
     expect(read.setAside).toEqual([]);
@@ -158,6 +158,19 @@ describe('settings', () => {
       ...own,
       station: { ...settings().station, wetLimit: 77 },
     });
+  });
+
+  it('lose a machine that cannot be read, and have that of a new shop where none is left', () => {
+    const { station } = settings();
+    const [printer] = station.printers;
+    const other = { ...printer, id: 'other', name: 'By the window' };
+    const kept = open({
+      ...settings(),
+      station: { ...station, printers: [{ ...printer, feed: 'x' }, other] },
+    });
+    expect(settingsOf(kept.book)?.station.printers).toEqual([other]);
+    const none = open({ ...settings(), station: { ...station, printers: [], people: [], wetLimit: 77 } });
+    expect(settingsOf(none.book)?.station).toEqual({ ...station, wetLimit: 77 });
   });
 
   it('lose of a list the entries that cannot be read, and no others', () => {

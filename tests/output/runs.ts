@@ -1,6 +1,6 @@
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { measureRun } from '../../src/layout/laid';
-import { draftRun, emptyBook, type Id, type Roll, runView, type Sheets } from '../../src/model';
+import { draftRun, emptyBook, firstOf, type Id, type Roll, runView, type Sheets } from '../../src/model';
 import { asMinor, fromMm, QUARTER, UPRIGHT } from '../../src/units';
 import { NOW } from '../editing/book';
 
@@ -15,6 +15,7 @@ const film: Roll = {
   archived: false,
   id: 'film' as Id<'film'>,
   name: 'Roll',
+  printer: firstOf('printer'),
   width: fromMm(330),
   margins: { left: fromMm(5), right: fromMm(5), lead: fromMm(10), tail: fromMm(10) },
   lengthLeft: fromMm(100_000),
@@ -118,6 +119,7 @@ const sheets: Sheets = {
   kind: 'sheets',
   id: film.id,
   name: 'Sheets',
+  printer: firstOf('printer'),
   width: fromMm(210),
   length: fromMm(297),
   margins: { left: fromMm(5), right: fromMm(5), lead: fromMm(5), tail: fromMm(5) },

@@ -6,6 +6,7 @@ import type { Book, Id, Place, Station } from '../../src/model';
 import { platenClosings, pressedTogether, startingStation, type Work, workOf } from '../../src/pressing';
 import { fromInches, fromMm, type Micrometres, UPRIGHT } from '../../src/units';
 import { context, edited, smallBook } from '../editing/book';
+import { presses } from './stations';
 
 const { book: small } = smallBook();
 const empty: Book = { ...small, order: {}, transfer: {}, copy: {} };
@@ -72,8 +73,7 @@ describe('the prints of a garment', () => {
       'right chest': 3,
     });
     const narrow = { width: fromMm(200), length: fromMm(200) };
-    const { press } = startingStation('C');
-    expect(closings(book, { press: { ...press, platen: narrow } })).toHaveLength(6);
+    expect(closings(book, presses(1, { platen: narrow }))).toHaveLength(6);
   });
 
   it('that would overlap lie one below the other: a large front below a chest print', () => {

@@ -13,6 +13,7 @@ import {
 import { createScheduler, validateSchedule } from '../../src/pressing/schedule';
 import { fromMinutes } from '../../src/units';
 import { edited } from '../editing/book';
+import { presses } from './stations';
 import { dayOfTwoRuns } from './two-runs';
 
 const { book, one, two, order } = dayOfTwoRuns();
@@ -171,7 +172,7 @@ describe('a day that is begun', () => {
   });
 
   it('names runs that cannot be planned, and plans the others', () => {
-    const still = openRun(book, one, {}, { press: { ...station.press, count: 0 } });
+    const still = openRun(book, one, {}, presses(0));
     const { runs, without } = dayWork([still, openRun(book, two)], {
       station,
       origin: ORIGIN,

@@ -1,7 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { editOrder, lockRun, printedTo, setPlaces, spoil } from '../../src/editing';
 import { layRun } from '../../src/layout';
-import type { Book, Id, Place, Run, Sending, Station } from '../../src/model';
+import {
+  type Book,
+  firstOf,
+  type Id,
+  type Place,
+  type Run,
+  type Sending,
+  type Station,
+} from '../../src/model';
 import type { Span } from '../../src/packing';
 import {
   asTicked,
@@ -9,6 +17,7 @@ import {
   loadsOf,
   printedBefore,
   startingCure,
+  startingOven,
   startingStation,
   ticked,
   tickedBy,
@@ -20,6 +29,7 @@ import {
 import { createScheduler, validateSchedule } from '../../src/pressing/schedule';
 import { asSeconds, fromMm, type LocalDate, UPRIGHT } from '../../src/units';
 import { context, edited, smallBook } from '../editing/book';
+import { presses, printing } from './stations';
 
 const { book: empty, order, front, tag } = smallBook();
 const [run] = Object.values(empty.run) as [Run];
@@ -112,8 +122,7 @@ describe('the work of a run', () => {
   it('needs no powder by hand on a line, and no press for transfers alone', () => {
     expect(kinds(workIn(laidBook, { curer: 'line' }))).not.toHaveProperty('powder');
     const only = edited(laidBook, (draft) => editOrder(draft, order, { wants: 'transfers' }));
-    const station = startingStation('C');
-    const noPress = workIn(only, { curer: 'line', press: { ...station.press, count: 0 } });
+    const noPress = workIn(only, { curer: 'line', ...presses(0) });
     expect(kinds(noPress)).not.toHaveProperty('press');
     expect(kinds(noPress)).toMatchObject({ pack: 1 });
   });
@@ -176,16 +185,15 @@ describe('the work of a run', () => {
       const result = workOf(of, { ...station, ...more }, ORIGIN);
       return result.ok ? [] : result.problem;
     };
-    expect(problems({ press: { ...station.press, count: 0 } })).toEqual(['no-press']);
-    expect(problems({ printer: { ...station.printer, perHour: fromMm(0) } })).toEqual(['no-speed']);
+    expect(problems(presses(0))).toEqual(['no-press']);
+    expect(problems(printing({ perHour: fromMm(0) }))).toEqual(['no-speed']);
     expect(problems({}, nothing)).toEqual(['nothing-laid']);
     expect(problems({}, { ...laid, spans: null })).toEqual(['not-cut']);
   });
 
   it('names what is larger than the press and its bed', () => {
     const small = { width: fromMm(340), length: fromMm(70) };
-    const station = startingStation('C');
-    const { tooLarge } = workIn(laidBook, { press: { ...station.press, platen: small } });
+    const { tooLarge } = workIn(laidBook, presses(1, { platen: small }));
     expect(tooLarge.filter(({ kind }) => kind === 'span')).toHaveLength(work.spans.length);
     expect(tooLarge.filter(({ kind }) => kind === 'transfer')).toMatchObject([{ transfer: { id: front } }]);
     expect(work.tooLarge).toEqual([]);
@@ -204,8 +212,11 @@ describe('the work of a run', () => {
         for (const film of Object.values(draft.film)) film.width = fromMm(559);
       });
       const bed = { width: fromMm(width), length: fromMm(length) };
-      const station = startingStation('C');
-      const { tooLarge } = workIn(wide, { curer, oven: bed, press: { ...station.press, platen: bed } });
+      const { tooLarge } = workIn(wide, {
+        curer,
+        ovens: [{ ...startingOven(firstOf('oven')), bed }],
+        ...presses(1, { platen: bed }),
+      });
       const told = tooLarge.filter(({ kind }) => kind !== 'transfer');
       const takes = curer === 'line' ? bed.width : bed.length;
       expect(told).toEqual(
@@ -219,9 +230,7 @@ describe('the work of a run', () => {
       const own = draft.transfer[tag];
       if (own) own.name = 'badge, cap';
     });
-    const station = startingStation('C');
-    const toldWith = (caps: boolean) =>
-      workIn(onCaps, { press: { ...station.press, caps } }).tooLarge.map(({ kind }) => kind);
+    const toldWith = (caps: boolean) => workIn(onCaps, presses(1, { caps })).tooLarge.map(({ kind }) => kind);
     expect(toldWith(false)).toEqual(['cap']);
     expect(toldWith(true)).toEqual([]);
   });
@@ -239,7 +248,7 @@ describe('the work of a run', () => {
 describe('film on its way to the cure', () => {
   const station = { ...startingStation('C'), allowance: 0 };
   const sent = (sends: Sending, more: Partial<Station> = {}) =>
-    workIn(laidBook, { ...more, allowance: 0, printer: { ...station.printer, sends } });
+    workIn(laidBook, { ...more, allowance: 0, ...printing({ sends }) });
   const entriesOf = (work: Work) => {
     const { entries } = timeline(work);
     return (key: string) => entries.find(({ job }) => job.key === key) ?? expect.fail(key);
@@ -263,13 +272,13 @@ describe('film on its way to the cure', () => {
   it('waits for its cure no longer than it may, and is told where it does', () => {
     expect(timeline(sent('by-span'))).toMatchObject({ overWet: 0, overPowdered: 0 });
     // The press is cold when the first span is powdered.
-    const cold = { ...station.press, warmUp: asSeconds(3600) };
-    expect(timeline(sent('by-span', { press: cold })).overPowdered).toBeGreaterThan(0);
+    const cold = presses(1, { warmUp: asSeconds(3600) });
+    expect(timeline(sent('by-span', cold)).overPowdered).toBeGreaterThan(0);
   });
 
   it.each([1, 2, 3])('is powdered on no more than %i trays at once', (trays) => {
-    const cold = { ...station.press, warmUp: asSeconds(7200) };
-    const { entries } = timeline(sent('by-span', { trays, press: cold }));
+    const cold = presses(1, { warmUp: asSeconds(7200) });
+    const { entries } = timeline(sent('by-span', { trays, ...cold }));
     const powders = entries.filter(({ job }) => job.kind === 'powder');
     expect(powders.length).toBeGreaterThan(1);
     for (const { start } of powders) {
@@ -301,7 +310,7 @@ describe('film on its way to the cure', () => {
   it('asks how long the first ink of a run that is sent without a pause lies wet, but not on a line', () => {
     const laid = layRun(laidBook, run) ?? expect.fail();
     const wetWith = (sends: Sending | null, curer: Station['curer'] = 'press') =>
-      wetWhenWhole(laid, { ...station, curer, printer: { ...station.printer, sends } });
+      wetWhenWhole(laid, { ...station, curer, ...printing({ sends }) });
     // 0.28 m at 2.5 m an hour, and the cut behind it.
     expect(laid.lengthUsed).toBe(280_000);
     expect(wetWith('whole-through')).toBe(403 + 30);
@@ -334,7 +343,7 @@ describe('film on its way to the cure', () => {
     ['such that it fits better turned', 50, 340, 2],
   ])('is cured in as many goes as it takes when it is %s', (_, width, length, goes) => {
     const platen = { width: fromMm(width), length: fromMm(length) };
-    const one = workIn(laidBook, { allowance: 0, press: { ...station.press, platen } });
+    const one = workIn(laidBook, { allowance: 0, ...presses(1, { platen }) });
     const [{ from, to }] = one.spans as [Span];
     // The film is 330 mm wide.
     expect(to - from).toBeGreaterThan(fromMm(80));

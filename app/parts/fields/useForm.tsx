@@ -7,10 +7,11 @@ import { type Entry, type FormTable, namesOf, type Problems, readForm, type Type
 
 /**
  * A record in a form. Nothing is taken over before `submit`; what cannot be used stays in its field with the reason.
+ * @param given its fields; of a record with a list in it, those of this very record
  * @param open what the form begins with
  */
 export function useForm<Whole, Name extends string>(
-  table: FormTable<Whole, Name>,
+  given: FormTable<Whole, Name> | ((record: Whole) => FormTable<Whole, Name>),
   open: () => Entry<Whole, Name>,
   ways: Ways,
 ) {
@@ -21,6 +22,7 @@ export function useForm<Whole, Name extends string>(
   const none: Problems<Name> = {};
   const [problems, setProblems] = useState(none);
   const { record } = entry;
+  const table = typeof given === 'function' ? given(record) : given;
   /** The field with its label; nothing where the record has none such. */
   const field = (name: Name, hint = table.fields[name].hint?.(words, ways, record)) => {
     const text = textOf(table, name, entry, reader);

@@ -44,7 +44,6 @@ const settings: Readonly<Record<SettingsField, string>> = {
   paper: 'paper',
   mapView: 'view of the cut map',
   mapPaper: 'cut map on paper',
-  printer: 'printer',
   limits: 'artwork limits',
   printImage: 'print-ready image',
   cutFile: 'how cut files are written',

@@ -139,8 +139,8 @@ export const film = {
   several: 'Select several',
   outlines: 'Outlines',
   firstFilm: { mm: 'Roll, 330 mm', in: 'Roll, 13 in' },
-  tooWideFilm: (width: string, takes: string) =>
-    `This film is ${width} wide, and what it is cured on takes ${takes} at most. Cure it in parts, or choose narrower film.`,
+  tooWideFilm: (width: string, takes: string, machine: string) =>
+    `This film is ${width} wide, and ${machine === '' ? 'what it is cured on' : `“${machine}”`} takes ${takes} at most. Cure it in parts, or choose narrower film.`,
   tooLargeSpan: (span: number, length: string, ways: Ways) =>
     `Span ${whole(span + 1, ways)} (${length}) is larger than what it is cured on. Allow shorter spans, or cure it in parts.`,
   capOnFlat: (code: string, name: string) =>

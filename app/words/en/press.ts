@@ -140,9 +140,9 @@ export const press = {
   bound: (least: Moment, over: string) =>
     `Earliest possible finish ${when(least)}; this one is ${over} later.`,
   proven: 'No order of work ends sooner.',
-  bottleneck: (of: Bottleneck, busy: string): string =>
+  bottleneck: (of: Bottleneck, busy: string, machine: string | null): string =>
     of.kind === 'worker'
-      ? `What holds the day up: ${workers[of.worker].toLowerCase()}, at work ${busy}.`
+      ? `What holds the day up: ${machine ?? workers[of.worker].toLowerCase()}, at work ${busy}.`
       : `What holds the day up: one thing after the other, from ${kinds[of.through[0] ?? 'ready'].toLowerCase()} to ${kinds[of.through.at(-1) ?? 'pack'].toLowerCase()}.`,
   tooWet: (time: string) =>
     `Wet print waits ${time} too long in all. Shorter spans, more operators or a longer wait in “Equipment” would mend it.`,
@@ -316,6 +316,7 @@ export const press = {
     oven: 'an oven of its own for curing',
     press: 'one more press',
     hands: 'one more operator',
+    printer: 'one more printer, runs shared out between both',
     earlier: 'opening an hour earlier',
     spans: 'shorter spans, two thirds as long',
   },

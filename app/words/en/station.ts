@@ -1,4 +1,5 @@
 import type { Sending } from '../../../src/model';
+import type { MachineKind } from '../../../src/pressing';
 
 export const station = {
   title: 'Equipment and handling',
@@ -13,21 +14,18 @@ export const station = {
   cutAparts: { 'after-cure': 'after powder and cure', 'before-powder': 'before powder and cure' },
   oneClosing: 'Placements on one side of a garment are pressed together where they fit',
   perHour: 'Printed in an hour',
-  warmUp: 'Printer’s warm-up',
+  warmUp: 'Warm-up',
   check: 'Nozzle check',
-  hands: 'Operators',
-  presses: 'Presses',
   platenWidth: 'Platen, width',
   platenLength: 'Platen, length',
-  caps: 'There is a curved platen for caps',
+  caps: 'With a curved platen for caps',
   large: 'A transfer is large from',
   largeHint: 'Its longer side. Recipes give small and large transfers their own seconds.',
-  pressWarmUp: 'Press’s warm-up',
   rise: 'Seconds for each °C (1.8 °F) up',
   fall: 'Seconds for each °C (1.8 °F) down',
   curer: 'Powder is cured',
-  ovenWidth: 'Oven, width',
-  ovenLength: 'Oven, length',
+  ovenWidth: 'Takes film of a width of',
+  ovenLength: 'Bed, length',
   sends: 'A run on a roll is sent to the printer',
   sendings: {
     untold: 'not said yet',
@@ -63,6 +61,37 @@ export const station = {
   closedHint: 'Holidays as year, month and day, such as 2026-12-25, with commas between them.',
   noDay: (text: string) => `“${text}” is no day. Write year, month and day, such as 2026-12-25.`,
   neverOpen: 'The shop is closed on every weekday. Write the hours of one day at least.',
-  count: 'Write a whole number from 0 to 20.',
-  handsCount: 'Write a whole number from 1 to 20.',
+  machines: {
+    printer: 'Printers',
+    press: 'Presses',
+    oven: 'Ovens',
+    line: 'Powder lines',
+    person: 'People',
+  } satisfies Record<MachineKind, string>,
+  numbered: {
+    printer: (number: number) => `Printer ${number}`,
+    press: (number: number) => `Press ${number}`,
+    oven: (number: number) => `Oven ${number}`,
+    line: (number: number) => `Line ${number}`,
+    person: (number: number) => `Person ${number}`,
+  } satisfies Record<MachineKind, (number: number) => string>,
+  printer: 'Printer',
+  add: {
+    printer: 'Add a printer',
+    press: 'Add a press',
+    oven: 'Add an oven',
+    line: 'Add a line',
+    person: 'Add a person',
+  } satisfies Record<MachineKind, string>,
+  remove: (name: string) => `Remove ${name}`,
+  filmIn: (printer: string, films: string) =>
+    `${printer} has film in it: ${films}. Choose another printer for it under “Film” first.`,
+  name: 'Name',
+  personName: 'Name or initials',
+  sameName: (name: string) => `There is another ${name}. Give each a name of its own.`,
+  nobodyThere: (day: string) =>
+    `${day}: the shop is open and nobody is there. Give someone hours, or leave the day empty.`,
+  atWork: 'At work',
+  atWorks: { shop: 'whenever the shop is open', own: 'at hours of their own' },
+  noPress: 'No press: film is cured elsewhere, and nothing is pressed here.',
 };

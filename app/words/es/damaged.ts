@@ -43,7 +43,6 @@ const settings: Words['damaged']['settings'] = {
   paper: 'papel',
   mapView: 'vista del plano de corte',
   mapPaper: 'plano de corte en papel',
-  printer: 'impresora',
   limits: 'límites del arte',
   printImage: 'imagen para imprimir',
   cutFile: 'cómo se escriben los archivos de corte',

@@ -142,8 +142,8 @@ export const film: Words['film'] = {
   several: 'Seleccionar varias',
   outlines: 'Contornos',
   firstFilm: { mm: 'Rollo de 330 mm', in: 'Rollo de 13 in' },
-  tooWideFilm: (width, takes) =>
-    `Esta película mide ${width} de ancho, y donde se cura caben ${takes} como mucho. Hay que curarla por partes, o elegir otra más estrecha.`,
+  tooWideFilm: (width, takes, machine) =>
+    `Esta película mide ${width} de ancho, y ${machine === '' ? 'donde se cura' : `en «${machine}»`} caben ${takes} como mucho. Hay que curarla por partes, o elegir otra más estrecha.`,
   tooLargeSpan: (span, length, ways) =>
     `El tramo ${whole(span + 1, ways)} (${length}) es mayor que aquello en lo que se cura. Hay que permitir tramos más cortos, o curarlo por partes.`,
   capOnFlat: (code, name) =>

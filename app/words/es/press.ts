@@ -134,9 +134,9 @@ export const press: Words['press'] = {
   },
   bound: (least, over) => `Fin más temprano posible: ${when(least)}; este llega ${over} después.`,
   proven: 'No se puede acabar antes.',
-  bottleneck: (of, busy) =>
+  bottleneck: (of, busy, machine) =>
     of.kind === 'worker'
-      ? `Lo que marca el ritmo: ${workers[of.worker].toLowerCase()}, ${busy} de trabajo.`
+      ? `Lo que marca el ritmo: ${machine ?? workers[of.worker].toLowerCase()}, ${busy} de trabajo.`
       : `Lo que marca el ritmo: una cosa detrás de otra, desde «${kinds[of.through[0] ?? 'ready'].toLowerCase()}» hasta «${kinds[of.through.at(-1) ?? 'pack'].toLowerCase()}».`,
   tooWet: (time) =>
     `La impresión húmeda espera ${time} de más en total. Tramos más cortos, más operadores o una espera mayor en «Máquinas» lo arreglan.`,
@@ -311,6 +311,7 @@ export const press: Words['press'] = {
     oven: 'un horno aparte para curar',
     press: 'una plancha más',
     hands: 'un operador más',
+    printer: 'una impresora más, con las tiradas repartidas',
     earlier: 'abrir una hora antes',
     spans: 'tramos más cortos, de dos tercios de largo',
   },

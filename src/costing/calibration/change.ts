@@ -1,4 +1,12 @@
-import { type Closing, type Driver, type Quantity, type Tunable, type Tuned, tunedTo } from '../../model';
+import {
+  type Closing,
+  type Driver,
+  printerOf,
+  type Quantity,
+  type Tunable,
+  type Tuned,
+  tunedTo,
+} from '../../model';
 import { cleaned } from '../rates';
 import type { Finding, Rate } from './finding';
 import { driverOf, plannedOf } from './runs';
@@ -38,15 +46,20 @@ const handling: Readonly<
 const MOST_AT_ONCE = 5;
 
 /** The value of now of the setting that a rate stands for, in the rate's own unit; `null` where no setting does. */
-export function presentRate(quantity: Quantity, rate: Rate, { rates, station, costs }: Tuned): number | null {
+export function presentRate(
+  { quantity, printer }: Pick<Finding, 'quantity' | 'printer'>,
+  rate: Rate,
+  { rates, station, costs }: Tuned,
+): number | null {
+  const own = printerOf(station, printer === null ? undefined : { printer });
   switch (rate.driver) {
     case 'area':
       return isInk(quantity) || quantity === 'powder' ? rates[quantity] / 1000 : null;
     case 'length':
-      return (3600 * METRE) / station.printer.perHour;
+      return (3600 * METRE) / own.perHour;
     case 'run':
       if (isInk(quantity)) return (costs.maintenance.start[quantity] + cleaned(costs)) / 1000;
-      return quantity === 'printer' ? station.printer.warmUp + station.printer.check : null;
+      return quantity === 'printer' ? own.warmUp + own.check : null;
     case 'plan':
       return 1;
     default:
@@ -66,12 +79,13 @@ const METRE = 1_000_000;
  * @returns empty where no setting stands for the rate, or it cannot be changed so far
  */
 export function changesFor(
-  { quantity, points, rates: found }: Finding,
+  { quantity, printer, points, rates: found }: Finding,
   rate: Rate,
   settings: Tuned,
   closings: Readonly<Record<string, Closing>>,
 ): readonly Change[] {
   const { rates, station, costs } = settings;
+  const own = printerOf(station, printer === null ? undefined : { printer });
   switch (rate.driver) {
     case 'area': {
       if (!isInk(quantity) && quantity !== 'powder') return [];
@@ -83,7 +97,7 @@ export function changesFor(
       return [
         {
           setting: 'printer.perHour',
-          before: station.printer.perHour,
+          before: own.perHour,
           after: Math.round((3600 * METRE) / rate.value),
         },
       ];
@@ -94,8 +108,8 @@ export function changesFor(
         return after < 0 ? [] : [{ setting: `start.${quantity}`, before, after }];
       }
       if (quantity !== 'printer') return [];
-      const after = Math.max(0, Math.round(rate.value) - station.printer.check);
-      return [{ setting: 'printer.warmUp', before: station.printer.warmUp, after }];
+      const after = Math.max(0, Math.round(rate.value) - own.check);
+      return [{ setting: 'printer.warmUp', before: own.warmUp, after }];
     }
     default: {
       const runs = points.flatMap(({ run, isLeftOut }) => (isLeftOut ? [] : (closings[run] ?? [])));
@@ -128,7 +142,7 @@ function handChanges(
   const stands = standsFor(rate.driver, others);
   const times = stands.flatMap((driver) =>
     handling[driver].map(({ setting, often }) => {
-      const before = tunedTo(settings, setting);
+      const before = tunedTo(settings, setting, null);
       return { setting, before, total: often * amount(driver) * before };
     }),
   );

@@ -4,6 +4,7 @@ import {
   type Driver,
   type Id,
   type LeftOut,
+  type Printer,
   type Quantity,
   quantities,
 } from '../../model';
@@ -52,6 +53,8 @@ export interface Rate extends Estimate {
 /** What closed runs tell of a quantity. */
 export interface Finding {
   readonly quantity: Quantity;
+  /** Whose runs it is made of; `null` where that tells nothing. */
+  readonly printer: Printer['id'] | null;
   readonly points: readonly RunPoint[];
   readonly untold: ReadonlyMap<Untold, number>;
   /** Empty where the runs do not tell any. */
@@ -104,12 +107,14 @@ function verdictOf({ value, low, high }: Estimate, runs: number): Rate['verdict'
  * cannot tell. Every run counts alike.
  * @param leftOut runs that the shop leaves out
  * @param changes see {@link toldRuns}
+ * @param printer whose runs they all are; `null` where that tells nothing
  */
 export function findRates(
   closings: Iterable<Closing>,
   quantity: Quantity,
   leftOut: Iterable<LeftOut>,
   changes: Iterable<Calibration>,
+  printer: Printer['id'] | null = null,
 ): Finding {
   const { runs, untold } = toldRuns(closings, quantity, changes);
   const out = new Set(
@@ -135,6 +140,7 @@ export function findRates(
   );
   return {
     quantity,
+    printer,
     untold,
     apart,
     points: runs.map((each) => ({

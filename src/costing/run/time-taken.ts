@@ -1,5 +1,5 @@
-import type { RunUse, Station } from '../../model';
-import type { Job, JobKind, Work } from '../../pressing';
+import type { Printer, RunUse, Station } from '../../model';
+import { type Job, type JobKind, setupOfPresses, type Work } from '../../pressing';
 import { asSeconds, countBy, type Seconds } from '../../units';
 
 type Labour = keyof RunUse['transfers'][number]['seconds'];
@@ -41,6 +41,7 @@ function heldBy(work: Work, task: number, worker: Work['workers'][number]): numb
 export function timeTaken(
   work: Work,
   station: Station,
+  printer: Printer,
   transferOf: (copy: Job['copies'][number]) => string | undefined,
 ): TimeTaken {
   const hands = new Map<string, Record<Labour, number>>();
@@ -66,6 +67,7 @@ export function timeTaken(
       pressed.set(transfer, (pressed.get(transfer) ?? 0) + time.press * share);
     }
   });
+  const { cold: pressWarmUp } = setupOfPresses(station);
   const warm = (on: number, warmUp: Seconds) => ({
     on: asSeconds(on > 0 ? on + warmUp : 0),
     warmUp: on > 0 ? warmUp : asSeconds(0),
@@ -77,9 +79,9 @@ export function timeTaken(
     pressed,
     machines: {
       // Its warm-up and nozzle check are a job of the printer's own.
-      printer: { on: asSeconds(busy.printer), warmUp: station.printer.warmUp },
-      oven: warm(oven, station.press.warmUp),
-      press: warm(busy.press, station.press.warmUp),
+      printer: { on: asSeconds(busy.printer), warmUp: printer.warmUp },
+      oven: warm(oven, pressWarmUp),
+      press: warm(busy.press, pressWarmUp),
       ready: asSeconds(ready),
     },
   };

@@ -10,7 +10,7 @@ import {
   type Station,
   type Transfer,
 } from '../../model';
-import { workOf } from '../../pressing';
+import { printerFor, workOf } from '../../pressing';
 import { asMinor, asSeconds, countBy, type Minor } from '../../units';
 import type { CoverageOf } from '..';
 import { newDesigns } from './designs';
@@ -111,7 +111,9 @@ export function runUse(
     transferOf.set(copy.id, copy.transfer.id);
   }
   const work = workOf(run, station, ANY_DAY);
-  const time = work.ok ? timeTaken(work.value, station, (copy) => transferOf.get(copy)) : null;
+  const time = work.ok
+    ? timeTaken(work.value, station, printerFor(run, station), (copy) => transferOf.get(copy))
+    : null;
   const here = countBy(run.copies, (copy): string => copy.order.id);
   const counts = countBy(
     Object.values(book.copy),

@@ -40,7 +40,10 @@ import { tellFabrics } from './40-fabrics';
 import { timeTruly } from './41-true-times';
 import { widenSizes } from './42-sizes';
 import { askForCaps } from './43-caps';
+
 import { findHoles } from './44-holes';
+import { nameMachines } from './45-machines';
+
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -90,6 +93,7 @@ const migrations: readonly Migration[] = [
   widenSizes,
   askForCaps,
   findHoles,
+  nameMachines,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

@@ -4,6 +4,7 @@ import { type Book, runOf } from '../../../src/model';
 import { createPlanner } from '../../../src/packing';
 import { type DayWork, dayWork } from '../../../src/pressing';
 import { edited, smallBook } from '../../editing/book';
+import { people } from '../../pressing/stations';
 
 /** The small book with all its copies on the film, and the id of its run. */
 export function laidBook(): { book: Book; run: string } {
@@ -23,7 +24,7 @@ export function dayOfHands(hands: number): DayWork {
   const station = Object.values(book.settings)[0]?.station;
   if (!laid || !station) throw new Error('nothing laid');
   return dayWork([{ laid, station, done: new Map() }], {
-    station: { ...station, hands },
+    station: { ...station, ...people(hands) },
     origin: new Date('2026-11-25T00:00:00'),
     now: 8 * 3600,
     runOrder: [],

@@ -4,6 +4,8 @@ import { dayState, momentOfDay, openRunsOf, termsOf } from '../../../app/store/t
 import { runOf } from '../../../src/model';
 import { BEGUN, dayWork, timelineOf } from '../../../src/pressing';
 import { createScheduler } from '../../../src/pressing/schedule';
+import { um } from '../../../src/units';
+import { printing } from '../../pressing/stations';
 import { laidBook } from './laid-book';
 
 const { book, run } = laidBook();
@@ -69,10 +71,9 @@ describe('what is shown of a day', () => {
     const known = { found: { day: plan, timeline }, failed: false };
     const none = dayWork([], termsOf(book, moment));
     expect(dayState(none, known, moment, findAgain)).toEqual({ kind: 'none' });
-    const { printer } = open.station;
     const still = {
       ...open,
-      station: { ...open.station, printer: { ...printer, perHour: 0 as typeof printer.perHour } },
+      station: { ...open.station, ...printing({ perHour: um(0) }, open.station) },
     };
     const without = dayWork([still], termsOf(book, moment));
     expect(dayState(without, known, moment, findAgain)).toMatchObject({

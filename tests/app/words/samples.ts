@@ -322,7 +322,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   ] satisfies Part[],
   'press.job.0': kinds.map((kind) => ({ kind, spans: [0, 1], code: 'ZQ', transfers: ['Zq'], copies: 2 })),
   'press.bottleneck.0': [
-    ...workers.map((worker) => ({ kind: 'worker', worker, busy: 60 }) as const),
+    ...workers.map((worker) => ({ kind: 'worker', worker, machine: null, busy: 60 }) as const),
     { kind: 'path', through: kinds },
   ] satisfies Bottleneck[],
   'press.batch.0': [

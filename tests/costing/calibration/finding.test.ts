@@ -143,7 +143,11 @@ describe('a change to what runs tell', () => {
     const set = changesFor(finding, rate, now, closings);
     const { value, low, high } = rate;
     return edited(before, (draft) =>
-      calibrate(draft, { quantity, driver, found: { value, low, high }, runs: 24, set }, context(LATER)),
+      calibrate(
+        draft,
+        { quantity, driver, printer: null, found: { value, low, high }, runs: 24, set },
+        context(LATER),
+      ),
     );
   };
 
@@ -173,14 +177,14 @@ describe('a change to what runs tell', () => {
 
   it('turns seconds for a metre into film in an hour, and the start of a run into the warm-up', () => {
     const printer = change(change(book, 'printer', 'length'), 'printer', 'run').settings.shop?.station
-      .printer;
+      .printers[0];
     // 3600 s / 1500 s a metre, and 500 s less the two minutes of the nozzle check.
     expect((printer?.perHour ?? 0) / 2_400_000).toBeCloseTo(1, 1);
     expect(Math.abs((printer?.warmUp ?? 0) - 380)).toBeLessThan(60);
     expect(printer?.check).toBe(120);
     const finding = find(closings, 'printer');
-    expect(presentRate('printer', rateOf(finding, 'length'), settings)).toBe(1440);
-    expect(presentRate('printer', rateOf(finding, 'run'), settings)).toBe(360);
+    expect(presentRate(finding, rateOf(finding, 'length'), settings)).toBe(1440);
+    expect(presentRate(finding, rateOf(finding, 'run'), settings)).toBe(360);
   });
 
   it('has the times of a span take up all that spans took beyond the plan', () => {
@@ -218,14 +222,14 @@ describe('a change to what runs tell', () => {
     const finding = find(closings, 'white');
     const rate = rateOf(finding, 'run');
     // A cleaning of 3 ml, half of it white: the start has none of its own yet.
-    expect(presentRate('white', rate, settings)).toBe(1.5);
+    expect(presentRate(finding, rate, settings)).toBe(1.5);
     const changed = change(book, 'white', 'run');
     const { start } = changed.settings.shop?.costs.maintenance ?? { start: null };
     // 3 ml a run, less those 1.5 ml.
     expect((start?.white ?? 0) / 1000).toBeCloseTo(rate.value - 1.5, 2);
     expect(Math.abs((start?.white ?? 0) - 1500)).toBeLessThan(900);
     expect(start?.colour).toBe(0);
-    expect(presentRate('white', rate, changed.settings.shop as Settings)).toBeCloseTo(rate.value, 3);
+    expect(presentRate(finding, rate, changed.settings.shop as Settings)).toBeCloseTo(rate.value, 3);
     const [kept] = Object.values(changed.calibration);
     const back = edited(changed, (draft) => takeBackCalibration(draft, kept?.id ?? '', context(LATER)));
     expect(back.settings.shop?.costs).toEqual(book.settings.shop?.costs);

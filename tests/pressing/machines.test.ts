@@ -1,0 +1,277 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { layRun } from '../../src/layout';
+import { asId, type Book, type Press, type Station, type Week } from '../../src/model';
+import {
+  BEGUN,
+  dayWork,
+  type Entry,
+  type OpenRun,
+  startingOven,
+  startingPerson,
+  startingPrinter,
+  startingStation,
+  timelineOf,
+  withAnotherPrinter,
+} from '../../src/pressing';
+import { fitsOn } from '../../src/pressing/loads';
+import { isOnCap } from '../../src/pressing/measures';
+import { createScheduler, validateSchedule } from '../../src/pressing/schedule';
+import { fromMm, sum } from '../../src/units';
+import { edited } from '../editing/book';
+import { people, presses } from './stations';
+import { dayOfTwoRuns } from './two-runs';
+
+const { book, one, two } = dayOfTwoRuns();
+/** A Wednesday; the shop is open from 8 to 12 and from 12:30 to 17. */
+const ORIGIN = new Date(2026, 10, 25);
+const HOUR = 3600;
+const starting = startingStation('C');
+
+const openRun = (own: Book, id: string, station: Station, done: readonly string[] = []): OpenRun => {
+  const run = own.run[id];
+  const laid = (run && layRun(own, run)) ?? expect.fail();
+  return {
+    laid,
+    station,
+    done: new Map(done.map((key) => [key, new Date(+ORIGIN + 9 * HOUR * 1000).toISOString()])),
+  };
+};
+
+function planned(open: readonly OpenRun[], station: Station, now = 9 * HOUR) {
+  const { work } = dayWork(open, { station, origin: ORIGIN, now, runOrder: [] });
+  const scheduler = createScheduler(work.problem, { seed: 1, cycle: 40, earlier: null });
+  scheduler.step(40);
+  const schedule = scheduler.best();
+  expect(validateSchedule(work.problem, schedule)).toEqual([]);
+  return { work, ...timelineOf(work, schedule, scheduler.bound) };
+}
+
+const bothOn = (own: Book, station: Station) => [openRun(own, one, station), openRun(own, two, station)];
+
+const printsOf = (entries: readonly Entry[], run: string) =>
+  entries.filter(({ job }) => job.run.id === run && job.kind === 'print');
+
+const overlap = (a: Entry, b: Entry) => a.start < b.end && b.start < a.end;
+
+/** A shop with a printer more, and the film of the second run in it. */
+const window = { ...startingPrinter(asId('window')), name: 'At the window' };
+const twoPrinters: Station = { ...starting, ...people(3), printers: [starting.printers[0], window] };
+const onTwo = edited(book, (draft) => {
+  const { shop } = draft.settings;
+  if (shop) Object.assign(shop.station, twoPrinters);
+  const film = draft.film[draft.run[two]?.film ?? ''] ?? expect.fail();
+  const { id: _, changed: __, ...fields } = film;
+  const id = asId<'film'>('other');
+  draft.film[id] = { ...fields, id, changed: film.changed, printer: window.id };
+  const run = draft.run[two];
+  if (run) run.film = id;
+});
+
+describe('two printers', () => {
+  it('print at once, each its own film, and one what is in it one behind the other', () => {
+    const { entries } = planned(bothOn(onTwo, twoPrinters), twoPrinters);
+    const [here, there] = [printsOf(entries, one), printsOf(entries, two)];
+    expect(here.some((print) => there.some((other) => overlap(print, other)))).toBe(true);
+    const names = (prints: readonly Entry[]) => [
+      ...new Set(prints.flatMap(({ takes }) => takes.map(({ machine }) => machine?.id))),
+    ];
+    expect([names(here), names(there)]).toEqual([['printer-1'], ['window']]);
+    // The same two runs on film in one printer.
+    const alone = planned(bothOn(book, twoPrinters), twoPrinters);
+    const [a, b] = [printsOf(alone.entries, one), printsOf(alone.entries, two)];
+    expect(a.some((print) => b.some((other) => overlap(print, other)))).toBe(false);
+  });
+
+  it('are both gone on with by themselves, each at the run that was begun there', () => {
+    const begun = bothOn(onTwo, twoPrinters).map(({ laid, station }) =>
+      openRun(onTwo, laid.id, station, [BEGUN]),
+    );
+    const { entries } = planned(begun, twoPrinters, 9.5 * HOUR);
+    for (const run of [one, two])
+      expect(printsOf(entries, run).some(({ state }) => state !== 'ahead')).toBe(true);
+  });
+
+  it('tell which of them does a job, and one alone does not', () => {
+    const told = (station: Station, own: Book) =>
+      planned(bothOn(own, station), station).entries.flatMap(({ takes }) =>
+        takes.flatMap(({ machine }) => machine?.kind ?? []),
+      );
+    expect(new Set(told(twoPrinters, onTwo))).toEqual(new Set(['printer']));
+    expect(told(starting, book)).toEqual([]);
+  });
+
+  it('print with the first of them what was in one that is gone', () => {
+    const { work, entries } = planned(bothOn(onTwo, { ...starting, ...people(3) }), {
+      ...starting,
+      ...people(3),
+    });
+    expect(work.workers.filter((worker) => worker === 'printer')).toHaveLength(1);
+    const all = [...printsOf(entries, one), ...printsOf(entries, two)];
+    expect(all.some((print) => all.some((other) => other !== print && overlap(print, other)))).toBe(false);
+  });
+
+  it('take turns at one line that powders and cures, and do not at two', () => {
+    const line = (count: number): Station => ({
+      ...twoPrinters,
+      curer: 'line',
+      ovens: Array.from({ length: count }, (_, at) => startingOven(asId(`line-${at}`))),
+    });
+    const atOnce = (station: Station) => {
+      const { entries } = planned(bothOn(onTwo, station), station);
+      return printsOf(entries, one).some((print) =>
+        printsOf(entries, two).some((other) => overlap(print, other)),
+      );
+    };
+    expect([atOnce(line(1)), atOnce(line(2))]).toEqual([false, true]);
+  });
+
+  it('share the runs of one out between them when one more is tried, and leave what is begun', () => {
+    const more = withAnotherPrinter(bothOn(book, starting), starting, asId('more'));
+    const printers = (open: readonly OpenRun[]) => open.map(({ laid }) => laid.film.printer as string).sort();
+    expect(printers(more.open)).toEqual(['more', 'printer-1']);
+    expect(planned(more.open, more.station).end).toBeLessThanOrEqual(
+      planned(bothOn(book, starting), starting).end,
+    );
+    const begun = bothOn(book, starting).map(({ laid, station }) => openRun(book, laid.id, station, [BEGUN]));
+    expect(printers(withAnotherPrinter(begun, starting, asId('more')).open)).toEqual([
+      'printer-1',
+      'printer-1',
+    ]);
+  });
+});
+
+const side = fc.integer({ min: 90, max: 600 }).map(fromMm);
+const anyPress = fc.record({ width: side, length: side, caps: fc.boolean() });
+const capped = edited(onTwo, (draft) => {
+  const [first] = Object.values(draft.transfer);
+  if (first) first.name = 'badge, cap';
+});
+
+describe('presses and ovens that are not alike', () => {
+  it('each take what they can: what lies on its platen, and caps where one is made for them', () => {
+    const one_ = presses(1).presses[0] ?? expect.fail();
+    fc.assert(
+      fc.property(
+        fc.array(anyPress, { minLength: 1, maxLength: 3 }),
+        fc.array(fc.record({ width: side, length: side }), { minLength: 1, maxLength: 3 }),
+        fc.constantFrom('press' as const, 'oven' as const),
+        (platens, beds, curer) => {
+          const own: Press[] = platens.map(({ caps, ...platen }, at) => ({
+            ...one_,
+            id: asId(`p${at}`),
+            platen,
+            caps,
+          }));
+          const station: Station = {
+            ...twoPrinters,
+            curer,
+            presses: own,
+            ovens: beds.map((bed, at) => ({ ...startingOven(asId(`o${at}`)), bed })),
+          };
+          const open = bothOn(capped, station);
+          const { entries, work } = planned(open, station);
+          const copies = new Map(
+            open.flatMap(({ laid }) => laid.copies.map((copy) => [copy.id as string, { copy, laid }])),
+          );
+          const said = new Set(
+            work.tooLarge.flatMap((large) => ('transfer' in large ? [large.transfer.id as string] : [])),
+          );
+          for (const { job, takes } of entries) {
+            if (job.kind !== 'press') continue;
+            const press = own[takes.find(({ worker }) => worker === 'press')?.unit ?? -1] ?? expect.fail();
+            for (const id of job.copies) {
+              const { copy, laid } = copies.get(id) ?? expect.fail();
+              const size = { width: copy.transfer.width, length: copy.transfer.height };
+              const can = (each: Press) =>
+                fitsOn(size, each.platen) && (each.caps || !isOnCap(laid.view, copy));
+              // What no press takes is told, and planned all the same.
+              expect(can(press) || said.has(copy.transfer.id)).toBe(true);
+              expect(said.has(copy.transfer.id)).toBe(!own.some(can));
+            }
+          }
+          for (const { job, takes } of entries) {
+            if (job.kind !== 'cure' || work.tooLarge.some(({ kind }) => kind === 'film' || kind === 'span'))
+              continue;
+            const { unit } = takes.find(({ worker }) => worker === curer) ?? expect.fail();
+            const bed = curer === 'press' ? own[unit]?.platen : station.ovens[unit]?.bed;
+            for (const span of job.spans) {
+              const { laid } = open.find(({ laid: { id } }) => id === job.run.id) ?? expect.fail();
+              const { from, to } = laid.spans?.[span] ?? expect.fail();
+              const size = { width: laid.film.width, length: fromMm((to - from) / 1000) };
+              expect(bed && fitsOn(size, bed)).toBe(true);
+            }
+          }
+        },
+      ),
+      { numRuns: 40 },
+    );
+  }, 60_000);
+
+  it('say by its name which of them takes the widest film, where that is not wide enough', () => {
+    const wide = edited(book, (draft) => {
+      for (const film of Object.values(draft.film)) film.width = fromMm(559);
+    });
+    const [small, large] = presses(2).presses as [Press, Press];
+    const at = (press: Press, length: number, name: string): Press => ({
+      ...press,
+      name,
+      platen: { width: fromMm(380), length: fromMm(length) },
+    });
+    const told = (station: Station) =>
+      dayWork([openRun(wide, one, station)], {
+        station,
+        origin: ORIGIN,
+        now: 0,
+        runOrder: [],
+      }).work.tooLarge.filter(({ kind }) => kind === 'film');
+    const narrow = { ...starting, presses: [at(small, 380, ''), at(large, 508, 'The big one')] };
+    expect(told(narrow)).toMatchObject([
+      { width: fromMm(559), takes: fromMm(508), machine: { name: 'The big one', number: 2, of: 2 } },
+    ]);
+    expect(told({ ...starting, presses: [at(small, 380, ''), at(large, 610, '')] })).toEqual([]);
+  });
+});
+
+describe('people', () => {
+  const day = (from: string, to: string): Week => Array.from({ length: 7 }, () => [{ from, to }]);
+  const withPeople = (...hours: readonly (Week | null)[]): Station => ({
+    ...starting,
+    people: hours.map((own, at) => ({ ...startingPerson(asId(`p${at}`)), hours: own })),
+  });
+  const unitsAt = (station: Station, now?: number) =>
+    planned(bothOn(book, station), station, now).entries.flatMap(({ takes, job }) =>
+      takes.flatMap((take) =>
+        take.worker === 'hands' && !['apart', 'pack'].includes(job.kind) ? [take] : [],
+      ),
+    );
+
+  it('work in their own hours, and in the breaks and nights of the shop not at all', () => {
+    const takes = unitsAt(withPeople(day('10:00', '14:00'), null), 11 * HOUR);
+    expect(takes.some(({ unit }) => unit === 0)).toBe(true);
+    for (const { unit, from, to } of takes) {
+      const at = [from % (24 * HOUR), to % (24 * HOUR)] as const;
+      if (unit === 0) expect(at[0] >= 10 * HOUR && at[1] <= 14 * HOUR).toBe(true);
+      expect(at[1] <= 12 * HOUR || at[0] >= 12.5 * HOUR).toBe(true);
+    }
+  });
+
+  it('who have no hours at all are never there', () => {
+    const takes = unitsAt(
+      withPeople(
+        Array.from({ length: 7 }, () => []),
+        null,
+      ),
+    );
+    expect(new Set(takes.map(({ unit }) => unit))).toEqual(new Set([1]));
+  });
+
+  it('end the day sooner where there are two of them, and begin it later where the only one comes later', () => {
+    const endOf = (station: Station) => planned(bothOn(book, station), station, 8 * HOUR).end;
+    expect(endOf(withPeople(null, null))).toBeLessThan(endOf(withPeople(null)));
+    expect(endOf(withPeople(day('13:00', '17:00')))).toBeGreaterThan(endOf(withPeople(null)));
+    const late = unitsAt(withPeople(day('13:00', '17:00')), 8 * HOUR);
+    expect(Math.min(...late.map(({ from }) => from))).toBeGreaterThanOrEqual(13 * HOUR);
+    expect(sum(late.map(({ to, from }) => to - from))).toBeGreaterThan(0);
+  });
+});
