@@ -1,5 +1,5 @@
 import { expectAccessible } from './accessible';
-import { expect, kept, openLockedRun, sentence, test } from './shop';
+import { expect, kept, openLockedRun, sentence, test, unfold } from './shop';
 
 test('a run goes from the film to the bag by ticks, and back by a step', async ({ page }) => {
   await openLockedRun(page);
@@ -122,7 +122,7 @@ test('a recipe in the wrong unit is questioned, and no press says what is missin
   await page.keyboard.press('Escape');
   await expect(page.locator('.how-to')).toContainText('166 °C (330 °F), 12–15 s');
   await page.getByRole('button', { name: 'Equipment' }).click();
-  await page.locator('summary', { hasText: 'Presses' }).click();
+  await unfold(page, 'Presses');
   await page.getByRole('button', { name: 'Remove Press 1' }).click();
   await page.getByRole('button', { name: 'Save' }).click();
   await expect(page.getByText('There is no press to press on')).toBeVisible();

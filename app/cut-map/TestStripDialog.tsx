@@ -45,9 +45,14 @@ export function TestStripDialog() {
   const { strip: words, station: names } = useAllWords();
   const open = useOpenRun();
   const { station } = useShop(({ book }) => settingsOrFirst(book));
+  const films = useShop(({ book }) => book.film);
   const [chosen, setChosen] = useState<string | null>(null);
   if (!open) return null;
   const printer = station.printers.find(({ id }) => id === chosen) ?? printerOf(station, open.film);
+  const isIn = (film: Film) => printerOf(station, film).id === printer.id;
+  // A strip is as wide as the film that it is printed on.
+  const film =
+    [open.film, ...Object.values(films).filter(({ archived }) => !archived)].find(isIn) ?? open.film;
   return (
     <Window title={words.title}>
       <p>{words.intro}</p>
@@ -60,7 +65,7 @@ export function TestStripDialog() {
         />
       )}
       <div className="actions">
-        <Button onPress={() => void stripImage(open.film).then((png) => download(png, words.fileName))}>
+        <Button onPress={() => void stripImage(film).then((png) => download(png, words.fileName))}>
           {words.save}
         </Button>
       </div>

@@ -20,6 +20,7 @@ const NOW = 18;
 const HEAD = NOW + 24;
 /** The names of the rows; on a phone their codes alone. */
 const NAMES = { wide: 210, narrow: 64 } as const;
+const NUMBER = 18;
 const ZOOMS = { fit: 1, double: 2, four: 4 } as const;
 /** Pixels of the figures of the axis, with a day in front of the time, and of a time alone. */
 const MARK = 96;
@@ -75,7 +76,11 @@ export function Chart({
   const { press: words } = useAllWords();
   const ways = useWays();
   const { timeline, plan, origin, now } = day;
-  const left = NAMES[names];
+  const isOfPrinters = timeline.entries.some((entry) =>
+    machinesOf(entry).some(({ kind }) => kind === 'printer'),
+  );
+  // A step is told with its printer’s number, where there are several.
+  const left = NAMES[names] + (names === 'narrow' && isOfPrinters ? NUMBER : 0);
   // What was done before today is not of this day.
   const entries = timeline.entries.filter(({ end, state }) => state !== 'done' || end > 0);
   const first = Math.min(now, ...entries.map(({ start }) => start));

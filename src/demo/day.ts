@@ -1,6 +1,6 @@
 import { addOrder, addTransfer, type BookDraft, type EditContext } from '../editing';
 import type { Book, Id } from '../model';
-import { fromUnit, type LocalDate, type Micrometres, toMm } from '../units';
+import { type Fabric, fromUnit, type LocalDate, type Micrometres, toMm } from '../units';
 import { boardOf, type DrawingName } from './drawings/boards';
 
 interface DemoTransfer {
@@ -11,6 +11,8 @@ interface DemoTransfer {
   readonly width: Readonly<Record<ShopUnit, number>>;
   readonly count: number;
   readonly fixed?: true;
+  /** What it goes on, if that is not what the rest of its order does. */
+  readonly fabric?: Fabric;
 }
 
 interface DemoOrder {
@@ -18,6 +20,8 @@ interface DemoOrder {
   readonly code: string;
   /** Days from today. */
   readonly dueIn: number;
+  /** What most of it goes on. */
+  readonly fabric: Fabric;
   readonly transfers: readonly DemoTransfer[];
 }
 
@@ -25,6 +29,7 @@ const orders = [
   {
     code: 'HR',
     dueIn: 0,
+    fabric: 'cotton',
     transfers: [
       { name: 'crestChest', drawing: 'crossedOars', width: { mm: 90, in: 3.5 }, count: 9 },
       { name: 'rowBack', drawing: 'rowingEight', width: { mm: 250, in: 11 }, count: 4 },
@@ -35,6 +40,7 @@ const orders = [
   {
     code: 'CO',
     dueIn: 0,
+    fabric: 'blend',
     transfers: [
       { name: 'badgeApron', drawing: 'bakery', width: { mm: 140, in: 5.5 }, count: 4 },
       { name: 'bakedBack', drawing: 'loafLine', width: { mm: 240, in: 9.25 }, count: 3 },
@@ -44,6 +50,7 @@ const orders = [
   {
     code: 'ML',
     dueIn: 1,
+    fabric: 'cotton',
     transfers: [
       { name: 'cupTote', drawing: 'coffeeCup', width: { mm: 190, in: 7.5 }, count: 4, fixed: true },
       { name: 'cupChest', drawing: 'oneMoreCup', width: { mm: 95, in: 3.75 }, count: 5 },
@@ -52,6 +59,7 @@ const orders = [
   {
     code: 'SF',
     dueIn: 2,
+    fabric: 'cotton',
     transfers: [
       { name: 'starFront', drawing: 'fairStar', width: { mm: 215, in: 8.5 }, count: 4 },
       { name: 'starChest', drawing: 'fairStar', width: { mm: 80, in: 3.25 }, count: 6 },
@@ -63,6 +71,7 @@ const orders = [
   {
     code: 'NC',
     dueIn: 2,
+    fabric: 'cotton',
     transfers: [
       { name: 'wheelCap', drawing: 'wheel', width: { mm: 55, in: 2.25 }, count: 8 },
       { name: 'hillFront', drawing: 'hillClimb', width: { mm: 260, in: 10 }, count: 3 },
@@ -72,9 +81,10 @@ const orders = [
   {
     code: 'OS',
     dueIn: 3,
+    fabric: 'polyester',
     transfers: [
       { name: 'otterChest', drawing: 'otter', width: { mm: 85, in: 3.25 }, count: 6 },
-      { name: 'coachBack', drawing: 'otterName', width: { mm: 230, in: 8.75 }, count: 1 },
+      { name: 'coachBack', drawing: 'otterName', width: { mm: 230, in: 8.75 }, count: 1, fabric: 'cotton' },
       { name: 'number7', drawing: 'number7', width: { mm: 110, in: 4.25 }, count: 1 },
       { name: 'number12', drawing: 'number12', width: { mm: 175, in: 7 }, count: 1 },
       { name: 'number23', drawing: 'number23', width: { mm: 170, in: 6.5 }, count: 1 },
@@ -83,6 +93,7 @@ const orders = [
   {
     code: 'GT',
     dueIn: 5,
+    fabric: 'cotton',
     transfers: [
       { name: 'seedlingChest', drawing: 'seedling', width: { mm: 75, in: 3 }, count: 5 },
       { name: 'plotSleeve', drawing: 'plotLine', width: { mm: 105, in: 3.5 }, count: 3 },
@@ -91,6 +102,7 @@ const orders = [
   {
     code: 'WC',
     dueIn: 6,
+    fabric: 'cotton',
     transfers: [
       { name: 'handsFront', drawing: 'handPrints', width: { mm: 205, in: 8.25 }, count: 4 },
       { name: 'neckTagXS', drawing: 'classTag', width: { mm: 50, in: 1.875 }, count: 4 },
@@ -99,6 +111,7 @@ const orders = [
   {
     code: 'JG',
     dueIn: 8,
+    fabric: 'cotton',
     transfers: [
       { name: 'trumpetFront', drawing: 'trumpet', width: { mm: 250, in: 10 }, count: 3 },
       { name: 'jazzSleeve', drawing: 'jazzSleeve', width: { mm: 100, in: 3.5 }, count: 3 },
@@ -144,7 +157,7 @@ export function addDemoDay(
   { dayFrom, unit, words, typed }: DemoShop,
   context: EditContext,
 ): void {
-  for (const { code, dueIn, transfers } of orders) {
+  for (const { code, dueIn, fabric, transfers } of orders) {
     const order = addOrder(draft, { name: words.orders[code], code, due: dayFrom(dueIn) }, context);
     for (const each of transfers) {
       const { width, height } = sizeOf(each, unit);
@@ -154,7 +167,7 @@ export function addDemoDay(
         height,
         typed: { width: typed(width), height: typed(height) },
         turn: 'fixed' in each ? ('fixed' as const) : ('quarter' as const),
-        fabric: 'cotton' as const,
+        fabric: 'fabric' in each ? each.fabric : fabric,
       };
       addTransfer(draft, order, fields, each.count, context);
     }
