@@ -1,9 +1,9 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --damage 100000 --cases 100000 --kills 500 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|shapes|artwork|frames|image|log|tables|damaged|fuzz|kills|mutation]`: the
+ * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --damage 100000 --cases 100000 --kills 500 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|shapes|artwork|frames|image|lighthouse|log|tables|damaged|fuzz|kills|mutation]`: the
  * published sets, strips cut up without waste, the packers of npm, the time to a first layout, random days at the film held against their rules, schedules of the demo day, edits with a long history of undo, intervals of rates found in logs, codes as a camera sees them, shapes around the limits of film, and of the built app the check
  * of a large artwork, frame times, the writing of a print-ready image, the opening of a long log and of long tables, and
- * pages killed at work. `mutation` takes an hour and more and
- * runs when it is asked for alone; `--folder editing`, MUTATION_SHARE and MUTATION_SEED choose a part of the code.
+ * pages killed at work. `lighthouse`, which fetches its tool, and `mutation`, which takes an hour and more,
+ * run when they are asked for alone; `--folder editing`, MUTATION_SHARE and MUTATION_SEED choose a part of the code.
  */
 import { parseArgs } from 'node:util';
 import { benchArtwork } from './artwork';
@@ -16,6 +16,7 @@ import { benchFrames } from './frames';
 import { benchFuzz } from './fuzz';
 import { benchKills } from './kills';
 import { benchLayouts } from './layouts';
+import { benchLighthouse } from './lighthouse';
 import { benchLog } from './log';
 import { benchMutation } from './mutation';
 import { benchPressing } from './pressing';
@@ -55,6 +56,7 @@ if (runs('packers')) benchPackers(Number(values.seconds), Number(values.seed));
 if (runs('artwork')) await benchArtwork();
 if (runs('frames')) await benchFrames();
 if (runs('image')) await benchPrintImage();
+if (values.only === 'lighthouse') await benchLighthouse();
 if (runs('log')) await benchLog();
 if (runs('tables')) await benchTables();
 if (runs('fuzz')) benchFuzz(Number(values.cases));
