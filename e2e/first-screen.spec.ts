@@ -10,6 +10,38 @@ const PACKED = /\.woff2$/;
 /** The picture in the browser's tab, of which the app knows nothing. */
 const ICON = '/icon.svg';
 
+/** A shift that users hardly notice, of what was shown already (Web Vitals: good is 0.1 at the most). */
+const HARDLY = 0.02;
+
+test('nothing that is shown is pushed away while the first visit fills its screen', async ({ page }) => {
+  await page.addInitScript(() => {
+    const moved: { value: number; sources: string }[] = [];
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries()) {
+        const { value, sources } = entry as PerformanceEntry & {
+          value: number;
+          sources: { node: Node | null }[];
+        };
+        const what = sources.map(({ node }) =>
+          node instanceof Element ? `${node.tagName}.${node.className}` : '',
+        );
+        moved.push({ value, sources: what.join(' ') });
+      }
+    }).observe({ type: 'layout-shift', buffered: true });
+    Object.assign(window, { moved });
+  });
+  await page.goto('./');
+  await expect(sentence(page)).toContainText(/done by .*\d/);
+  const moved = await page.evaluate(
+    () => (window as unknown as { moved: { value: number; sources: string }[] }).moved,
+  );
+  const told = moved.map(({ value, sources }) => `${value.toFixed(4)} ${sources}`).join('\n');
+  expect(
+    moved.reduce((sum, { value }) => sum + value, 0),
+    told,
+  ).toBeLessThanOrEqual(HARDLY);
+});
+
 test('the first screen fetches at most 300 kB until its film is drawn, and nothing twice', async ({
   page,
   request,

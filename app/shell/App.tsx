@@ -48,7 +48,8 @@ export function App() {
       </a>
       <Top />
       <Bands />
-      <main id="work" tabIndex={-1}>
+      {/* Another once the book is open: bands come above it then, and nothing that was shown is pushed down. */}
+      <main key={phase} id="work" tabIndex={-1}>
         {phase === 'opening' && <p className="opening quiet">{words.storage.opening}</p>}
         {phase === 'open' && (
           <Boundary key={room} what="room">

@@ -47,8 +47,9 @@ export function Top() {
         </a>
       </nav>
       <div className="top-end">
-        <ShopButton />
+        {/* Its words change with every edit: the button stands behind them, where it does not move. */}
         <Kept />
+        <ShopButton />
       </div>
     </header>
   );
@@ -76,10 +77,26 @@ function ShopButton() {
   );
 }
 
+/** Milliseconds from which on saving is told: what is kept at once need not flicker with every edit. */
+const TOLD = 800;
+
+/** How far saving is, and what is told of it: the last that was kept, unless it takes its time. */
+function useSaving() {
+  const saving = useShop((shop) => shop.saving);
+  const [told, setTold] = useState(saving);
+  const settled = saving.kind === 'saving' ? null : saving;
+  useEffect(() => {
+    if (settled) return setTold(settled);
+    const timer = setTimeout(() => setTold({ kind: 'saving' }), TOLD);
+    return () => clearTimeout(timer);
+  }, [settled]);
+  return { saving, told };
+}
+
 function Kept() {
   const { kept } = useWords();
   const ways = useWays();
-  const saving = useShop((shop) => shop.saving);
+  const { saving, told } = useSaving();
   const open = useShop((shop) => shop.phase.kind === 'open');
   const backup = useShop(({ source, book }) =>
     source === 'shop' && Object.keys(book.order).length > 0 ? (settingsOf(book)?.lastBackup ?? 'none') : null,
@@ -88,10 +105,10 @@ function Kept() {
   return (
     <div className="kept small" data-testid="kept" data-saving={saving.kind}>
       <Button weight="plain" onPress={() => openDialog({ kind: 'keep' })}>
-        {saving.kind === 'saved' && kept.saved(clockTime(saving.at, ways))}
-        {saving.kind === 'saving' && kept.saving}
-        {saving.kind === 'failed' && <span className="error">{kept.failed}</span>}
-        {saving.kind === 'saved' && backup !== null && (
+        {told.kind === 'saved' && kept.saved(clockTime(told.at, ways))}
+        {told.kind === 'saving' && kept.saving}
+        {told.kind === 'failed' && <span className="error">{kept.failed}</span>}
+        {told.kind === 'saved' && backup !== null && (
           <span className="backup">
             {' · '}
             {backup === 'none' ? kept.noBackup : kept.backup(calendarDay(dayOf(backup), ways))}
