@@ -29,7 +29,7 @@ function sheetCost(bins: Layout['bins'], { all, still, bins: { other }, right, l
 }
 
 /** Longer than any film, micrometres. */
-const NO_ROOM = 1e12;
+export const NO_ROOM = 1e12;
 
 /** A layout of what lies in each bin; bins without a copy are left out, but for those that something stays in. */
 export function layoutOf(stock: Stock, laid: Layout['bins'], left = 0): Layout {

@@ -1,23 +1,20 @@
 import { um } from '../units';
-import type { Layout } from './layout';
+import type { Tight } from './compact';
 import type { OutlinePlaced, OutlinePlan } from './problem';
 import type { Shape } from './shape';
 import type { Stock } from './stock';
 
 /** A layout in the terms of the film. */
-export function planOf(
-  { all, height, growth, bins: film, lines }: Stock,
-  { bins, reach }: Layout,
-): OutlinePlan {
+export function planOf({ all, growth, bins: film, lines }: Stock, { bins, reach }: Tight): OutlinePlan {
   const placed: OutlinePlaced[] = [];
   const spans: { from: number; to: number }[] = [];
   let start = film.lead;
   let knife = 0;
   bins.forEach((laid, bin) => {
-    for (const { shape, x, row } of laid) {
+    for (const { shape, x, y } of laid) {
       const { piece, rotation } = all[shape] as Shape;
       const sheet = film.kind === 'sheet' ? bin : 0;
-      placed.push({ piece, sheet, x: um(x + growth), y: um(start + row * height), rotation });
+      placed.push({ piece, sheet, x: um(x + growth), y: um(start + y), rotation });
     }
     if (film.kind === 'sheet') return;
     const end = start + Math.ceil(reach[bin] as number);

@@ -14,6 +14,8 @@ export interface Shape {
   readonly width: number;
   readonly length: number;
   readonly rows: number;
+  /** The grown outline, from the corner of its box. */
+  readonly rings: readonly Ring[];
   /** Of the outline itself, square micrometres. */
   readonly area: number;
   /** Where the intervals of each row begin in `left` and `right`; one entry more than rows. */
@@ -126,7 +128,7 @@ export function shapeOf(
   const { cos, sin } = turnOf(rotation);
   const [across, down] = [lying.origin.x + by, lying.origin.y + by + behind];
   const rings = grownOnce(outline, by).map((ring) =>
-    ring.map((value, at) =>
+    Float64Array.from(ring, (value, at) =>
       at % 2 === 0
         ? value * cos - (ring[at + 1] as number) * sin + across
         : (ring[at - 1] as number) * sin + value * cos + down,
@@ -154,6 +156,7 @@ export function shapeOf(
     width: Math.ceil(width),
     length: Math.ceil(length),
     rows: rows.length,
+    rings,
     area: areaOf(outline),
     starts,
     left,

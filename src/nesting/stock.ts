@@ -1,8 +1,10 @@
+import { boxRing } from '../outlines';
 import type { Bins } from './bins';
 import { type Clearance, clearance, clearOfRows, mirrored } from './clearance';
 import type { Laid } from './laid';
 import type { OutlineProblem } from './problem';
 import { growthOf, type Shape, shapeOf } from './shape';
+import { type Sides, sidesOf } from './sides';
 
 /** What layouts of one problem are built from. */
 export interface Stock {
@@ -25,23 +27,26 @@ export interface Stock {
   readonly reached: number;
   /** Where a shape may not lie for another, both by their numbers. */
   readonly clear: (still: number, moving: number) => Clearance;
+  /** What of a shape faces which way. */
+  readonly sides: (shape: number) => Sides;
 }
 
 /** Of no piece: rows where nothing may be printed. */
-const ROWS = -1;
+export const ROWS = -1;
 
 /** What takes the whole width of some rows. */
-const acrossAll = (left: number, right: number, rows: number, height: number): Shape => ({
+const acrossAll = (width: number, rows: number, height: number): Shape => ({
   piece: ROWS,
   rotation: 0,
-  width: right - left,
+  width,
   length: rows * height,
   rows,
   area: 0,
   starts: Int32Array.from({ length: rows + 1 }, (_, row) => row),
-  left: new Int32Array(rows).fill(left - 1),
-  right: new Int32Array(rows).fill(right + 1),
+  left: new Int32Array(rows),
+  right: new Int32Array(rows).fill(width),
   isPlain: true,
+  rings: [boxRing({ width, length: rows * height })],
   probes: new Int32Array(0),
 });
 
@@ -87,11 +92,12 @@ export function stockOf(problem: OutlineProblem, bins: Bins, height: number): St
   for (const { from, to } of bareOf(problem)) {
     const row = Math.floor((from - lead + 2 * growth) / height);
     const rows = Math.ceil((to - lead) / height) - row;
-    if (rows > 0) keep({ shape: all.push(acrossAll(left, right, rows, height)) - 1, x: 0, row });
+    if (rows > 0) keep({ shape: all.push(acrossAll(right - left + 2, rows, height)) - 1, x: left - 1, row });
     // Spans follow one another by how far each reaches.
     if (bins.isCut) reached = Math.max(reached, to - lead + 2 * growth);
   }
   const known: (Clearance | undefined)[] = new Array(all.length ** 2).fill(undefined);
+  const facing: (Sides | undefined)[] = new Array(all.length).fill(undefined);
   return {
     bins,
     lines: problem.film.kind === 'roll' ? problem.film.lines : [],
@@ -103,6 +109,13 @@ export function stockOf(problem: OutlineProblem, bins: Bins, height: number): St
     all,
     still,
     reached,
+    sides(shape) {
+      const found = facing[shape];
+      if (found) return found;
+      const made = sidesOf((all[shape] as Shape).rings);
+      facing[shape] = made;
+      return made;
+    },
     clear(still, moving) {
       const found = known[still * all.length + moving];
       if (found) return found;

@@ -93,6 +93,14 @@ function outlineProblemOf(problem: Problem, boxes: Plan): OutlineProblem {
   };
 }
 
+/** What a layout of boxes lays, what is pinned left out. */
+const laidBehind = ({ pinned }: Problem, { placed, used }: Plan): OutlinePlan => ({
+  used,
+  placed: placed
+    .slice(pinned.length)
+    .map(({ angle, ...place }) => ({ ...place, rotation: degreesOf(angle) })),
+});
+
 /** A plan of outlines as one of the problem; `null` where it takes more film than there is, or knife lines find no place. */
 function planFrom(problem: Problem, { placed }: OutlinePlan): Plan | null {
   const { film, pinned } = problem;
@@ -150,7 +158,9 @@ export class ByOutlines implements Planner {
     if (this.iterations % SHARE === 0) {
       if (this.boxes.step(1)) this.ofBoxes = null;
     } else if (!this.outlines) {
-      this.outlines = createOutlinePlanner(outlineProblemOf(this.problem, this.boxes.best()), this.seed);
+      const boxes = this.boxes.best();
+      const problem = outlineProblemOf(this.problem, boxes);
+      this.outlines = createOutlinePlanner(problem, this.seed, laidBehind(this.problem, boxes));
       this.hear(this.outlines);
     } else if (this.outlines.step(1)) this.hear(this.outlines);
     this.iterations += 1;

@@ -40,7 +40,7 @@ function planned(problem: OutlineProblem, seconds: number, seed: number): Outlin
   const isOver = () => performance.now() - began > seconds * 1000;
   const { plan } = planFor(boxesOf(problem), { seconds: BOXES * seconds, seed });
   const boxes = fromBoxes(problem, plan);
-  const planner = createOutlinePlanner(problem, seed);
+  const planner = createOutlinePlanner(problem, seed, boxes);
   while (!isOver()) planner.step(1);
   const outlines = planner.best();
   return filmOf(outlines) < filmOf(boxes) ? outlines : boxes;
