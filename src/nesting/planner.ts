@@ -134,7 +134,7 @@ export function createOutlinePlanner(
   seed: number,
   start: OutlinePlan | null = null,
 ): OutlinePlanner {
-  const rough = stockOf(problem, binsOf(problem), ROW.rough);
+  const rough = stockOf(problem, binsOf(problem), ROW.rough, 'first');
   let stock = rough;
   let tight = compacted(rough, decode(rough, quick(problem, rough)));
   let search: Search | null = null;

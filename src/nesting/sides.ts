@@ -13,36 +13,43 @@ export interface Side {
   readonly longest: number;
 }
 
+type Edge = readonly [from: number, at: number, to: number, end: number];
+
 /** What of a shape faces backwards and forwards on an axis. */
 export type Sides = Readonly<Record<Axis, { readonly before: Side; readonly behind: Side }>>;
 
-function sideOf(edges: readonly (readonly [number, number, number, number])[]): Side {
-  return {
-    edges: Float64Array.from(edges.toSorted((a, b) => a[0] - b[0]).flat()),
-    longest: edges.reduce((most, [from, , to]) => Math.max(most, to - from), 0),
-  };
+function sideOf(edges: readonly Edge[]): Side {
+  const sorted = edges.toSorted((a, b) => a[0] - b[0]);
+  const all = new Float64Array(4 * sorted.length);
+  let longest = 0;
+  for (let at = 0; at < sorted.length; at += 1) {
+    const edge = sorted[at] as Edge;
+    all.set(edge, 4 * at);
+    longest = Math.max(longest, edge[2] - edge[0]);
+  }
+  return { edges: all, longest };
 }
 
 /** Parts the edges of an outline by the ways that they face; those along an axis face neither of its ways. */
 export function sidesOf(rings: readonly Ring[]): Sides {
-  const on = (axis: Axis) => {
-    const before: [number, number, number, number][] = [];
-    const behind: [number, number, number, number][] = [];
-    for (const ring of rings) {
-      let [x0, y0] = [ring.at(-2) as number, ring.at(-1) as number];
-      for (let at = 0; at < ring.length; at += 2) {
-        const [x1, y1] = [ring[at] as number, ring[at + 1] as number];
-        // Ink lies to the left of an edge, seen with x to the right and y up.
-        if (axis === 'along' && x0 < x1) before.push([x0, y0, x1, y1]);
-        if (axis === 'along' && x0 > x1) behind.push([x1, y1, x0, y0]);
-        if (axis === 'across' && y0 > y1) before.push([y1, x1, y0, x0]);
-        if (axis === 'across' && y0 < y1) behind.push([y0, x0, y1, x1]);
-        [x0, y0] = [x1, y1];
-      }
+  const along = { before: [] as Edge[], behind: [] as Edge[] };
+  const across = { before: [] as Edge[], behind: [] as Edge[] };
+  for (const ring of rings) {
+    let [x0, y0] = [ring.at(-2) as number, ring.at(-1) as number];
+    for (let at = 0; at < ring.length; at += 2) {
+      const [x1, y1] = [ring[at] as number, ring[at + 1] as number];
+      // Ink lies to the left of an edge, seen with x to the right and y up.
+      if (x0 < x1) along.before.push([x0, y0, x1, y1]);
+      if (x0 > x1) along.behind.push([x1, y1, x0, y0]);
+      if (y0 > y1) across.before.push([y1, x1, y0, x0]);
+      if (y0 < y1) across.behind.push([y0, x0, y1, x1]);
+      [x0, y0] = [x1, y1];
     }
-    return { before: sideOf(before), behind: sideOf(behind) };
+  }
+  return {
+    along: { before: sideOf(along.before), behind: sideOf(along.behind) },
+    across: { before: sideOf(across.before), behind: sideOf(across.behind) },
   };
-  return { along: on('along'), across: on('across') };
 }
 
 /** Where in a side the edges begin that may reach a place beside the axis. */

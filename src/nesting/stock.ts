@@ -57,20 +57,31 @@ function bareOf({ film, gap }: OutlineProblem): readonly { readonly from: number
   return [...film.noPrint, ...film.lines.map((line) => ({ from: line - gap / 2, to: line + behind }))];
 }
 
-/** Cuts every piece into shapes. */
-export function stockOf(problem: OutlineProblem, bins: Bins, height: number): Stock {
+/**
+ * Cuts every piece into shapes.
+ * @param turns all that fit the film, or of each piece the first that does
+ */
+export function stockOf(
+  problem: OutlineProblem,
+  bins: Bins,
+  height: number,
+  turns: 'all' | 'first' = 'all',
+): Stock {
   const growth = growthOf(problem.gap);
   const left = problem.margins.left - growth;
   const right = problem.film.width - problem.margins.right + growth;
   const all: Shape[] = [];
-  const shapes = problem.pieces.map(({ rings, rotations }, piece) =>
-    rotations.flatMap((rotation) => {
+  const shapes = problem.pieces.map(({ rings, rotations }, piece) => {
+    const own: number[] = [];
+    for (const rotation of rotations) {
       const shape = shapeOf(piece, rings, rotation, { gap: problem.gap, height });
       const fits =
         left + shape.width <= right && shape.length - 2 * growth <= Math.max(bins.first, bins.other);
-      return fits ? [all.push(shape) - 1] : [];
-    }),
-  );
+      if (fits) own.push(all.push(shape) - 1);
+      if (fits && turns === 'first') break;
+    }
+    return own;
+  });
   const still: Laid[][] = [];
   const keep = (laid: Laid, bin = 0): void => {
     while (still.length <= bin) still.push([]);
