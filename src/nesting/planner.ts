@@ -1,5 +1,6 @@
 import { areaOf } from '../outlines';
 import { seededRandom, sum } from '../units';
+import { alike } from './alike';
 import { binsOf } from './bins';
 import { compacted } from './compact';
 import { decode, type Sequence } from './decode';
@@ -137,6 +138,7 @@ export function createOutlinePlanner(
   const rough = stockOf(problem, binsOf(problem), ROW.rough, 'first');
   let stock = rough;
   let tight = compacted(rough, decode(rough, quick(problem, rough)));
+  let told: OutlinePlan | null = null;
   let search: Search | null = null;
   let iterations = 1;
 
@@ -151,6 +153,7 @@ export function createOutlinePlanner(
     if (compact.cost >= tight.cost) return false;
     stock = search.stock;
     tight = compact;
+    told = null;
     return true;
   };
 
@@ -160,7 +163,10 @@ export function createOutlinePlanner(
       for (let done = 0; done < count; done += 1) isBetter = improve() || isBetter;
       return isBetter;
     },
-    best: () => planOf(stock, tight),
+    best() {
+      told ??= alike(problem, planOf(stock, tight));
+      return told;
+    },
     get iterations() {
       return iterations;
     },
