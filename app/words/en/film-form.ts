@@ -54,7 +54,7 @@ export const filmForm = {
   cuttings: {
     free: 'with scissors, along any line',
     outlines: 'with scissors or a contour cutter, around each outline',
-    'in-holes': 'around each outline, small copies in the holes of others too',
+    'in-holes': 'around each outline, small copies in holes',
     straight: 'straight from edge to edge, in any order',
     staged: 'straight, first across the film, then along',
   },

@@ -53,7 +53,7 @@ export const filmForm: Words['filmForm'] = {
   cuttings: {
     free: 'con tijeras, por cualquier línea',
     outlines: 'con tijeras o un cortador de contornos, alrededor de cada contorno',
-    'in-holes': 'alrededor de cada contorno, con copias pequeñas en los huecos de otras',
+    'in-holes': 'por cada contorno, copias pequeñas en huecos',
     straight: 'recto de lado a lado, en cualquier orden',
     staged: 'recto, primero a lo ancho y después a lo largo',
   },
