@@ -3,6 +3,7 @@ import { copiesByTransfer, type Order, ordersByDue, type Transfer, transfersByOr
 import { fetchPart } from '../offline/part';
 import { FirstButton } from '../panels/FirstButton';
 import { GradeButton } from '../panels/GradeButton';
+import { useMore } from '../panels/useMore';
 import { Button } from '../parts/Button';
 import { OrderCode } from '../parts/OrderCode';
 import { reveal } from '../store/camera';
@@ -28,6 +29,8 @@ export function OrderCards({ run }: { run: LaidRun }) {
   const leftOut = usePlanning((state) => state.leftOut);
   const transfers = transfersByOrder(book);
   const copies = copiesByTransfer(book);
+  const orders = ordersByDue(book);
+  const { shown, more } = useMore(orders.length);
   return (
     <section aria-labelledby="cards-title">
       <div className="cards-head">
@@ -36,7 +39,7 @@ export function OrderCards({ run }: { run: LaidRun }) {
         <span className="quiet small keys-hint">{words.keysHint}</span>
       </div>
       <ul className="cards">
-        {ordersByDue(book).map((order) => (
+        {orders.slice(0, shown).map((order) => (
           <OrderCard
             key={order.id}
             run={run}
@@ -53,6 +56,7 @@ export function OrderCards({ run }: { run: LaidRun }) {
           />
         ))}
       </ul>
+      {more}
     </section>
   );
 }

@@ -93,7 +93,7 @@ export function CardsRoom() {
         {kind === 'packing' && <PackingSlips {...card} />}
         {kind === 'day' && state.kind === 'ready' && (
           <Card paper={`${paper}-landscape`} title={words.dayTitle(run.name)}>
-            <Chart day={state.day} width={1280} fits />
+            <Chart day={state.day} width={1280} fits isPrinted />
             <DayFacts run={run} day={state.day} />
             <OrderTimes day={state.day} />
             <p className="closing">{press.deference}</p>

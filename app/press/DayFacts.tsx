@@ -4,6 +4,7 @@ import { printerFor, wetWhenWhole } from '../../src/pressing';
 import { lateOrders } from '../panels/late-orders';
 import { machineName } from '../panels/machine-name';
 import { TooLargeNotes } from '../panels/TooLargeNotes';
+import { useMore } from '../panels/useMore';
 import { OrderCode } from '../parts/OrderCode';
 import { stationOf, useBeyondPlan, useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
@@ -77,6 +78,8 @@ export function OrderTimes({ day }: { day: Day }) {
   const ways = useWays();
   const isSeveral = day.timeline.runs.length > 1;
   const beyondOf = useBeyondPlan(day.plan.without);
+  const { orders } = day.timeline;
+  const { shown, more } = useMore(orders.length);
   return (
     <section aria-labelledby="times-title">
       <h2 id="times-title">{words.orders}</h2>
@@ -90,7 +93,7 @@ export function OrderTimes({ day }: { day: Day }) {
           </tr>
         </thead>
         <tbody>
-          {day.timeline.orders.map(({ order, runs, end, due, late }) => {
+          {orders.slice(0, shown).map(({ order, runs, end, due, late }) => {
             return (
               <tr key={order.id}>
                 <th scope="row">
@@ -114,6 +117,7 @@ export function OrderTimes({ day }: { day: Day }) {
           })}
         </tbody>
       </table>
+      {more}
     </section>
   );
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { machineName } from '../panels/machine-name';
+import { useMore } from '../panels/useMore';
 import { Choice } from '../parts/Choice';
 import { tintOf } from '../parts/tints';
 import { useNarrow } from '../parts/useNarrow';
@@ -54,6 +55,7 @@ export function TimeChart({ day }: { day: Day }) {
           width={(narrow ? 560 : 1280) * ZOOMS[zoom]}
           fits={zoom === 'fit' && !narrow}
           names={narrow ? 'narrow' : 'wide'}
+          isPrinted={false}
         />
       </section>
       <DayTable day={day} />
@@ -67,11 +69,14 @@ export function Chart({
   width,
   fits,
   names = 'wide',
+  isPrinted,
 }: {
   day: Day;
   width: number;
   fits: boolean;
   names?: keyof typeof NAMES;
+  /** On paper all rows are drawn; on a screen the first of a long day, and more by a press. */
+  isPrinted: boolean;
 }) {
   const { press: words } = useAllWords();
   const ways = useWays();
@@ -88,7 +93,9 @@ export function Chart({
   const span = Math.max(60, axis.shown(axis.to));
   // The time at which the last row is done stands behind it, as does half of the axis's last figure.
   const scale = (width - left - TIME - 10) / span;
-  const rows = dayRows(entries, JOIN / scale);
+  const all = dayRows(entries, JOIN / scale);
+  const { shown, more } = useMore(all.length);
+  const rows = isPrinted ? all : all.slice(0, shown);
   const isSeveral = timeline.runs.length > 1;
   const height = HEAD + rows.length * LANE + 4;
   const at = (seconds: number) => left + axis.shown(seconds) * scale;
@@ -152,7 +159,8 @@ export function Chart({
           {words.nowAt(clockTime(origin + 1000 * now, ways))}
         </text>
       </svg>
-      <Legend lots={rows.flatMap(({ lots }) => lots)} />
+      {!isPrinted && more}
+      <Legend lots={all.flatMap(({ lots }) => lots)} />
     </>
   );
 }
@@ -338,13 +346,24 @@ function Legend({ lots }: { lots: readonly Lot[] }) {
 /** The same in rows, for readers and for looking a time up. */
 function DayTable({ day }: { day: Day }) {
   const { press: words } = useAllWords();
-  const ways = useWays();
-  const isSeveral = day.timeline.runs.length > 1;
-  const doneBy = useDoneBy();
-  const isSigned = day.timeline.entries.some(({ job }) => doneBy(job) !== '');
+  const [isOpen, setOpen] = useState(false);
   return (
-    <details>
+    <details onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
       <summary>{words.asTable}</summary>
+      {isOpen && <DayTimes day={day} />}
+    </details>
+  );
+}
+
+function DayTimes({ day: { timeline, origin } }: { day: Day }) {
+  const { press: words } = useAllWords();
+  const ways = useWays();
+  const isSeveral = timeline.runs.length > 1;
+  const doneBy = useDoneBy();
+  const isSigned = timeline.entries.some(({ job }) => doneBy(job) !== '');
+  const { shown, more } = useMore(timeline.entries.length);
+  return (
+    <>
       <table className="times">
         <thead>
           <tr>
@@ -355,12 +374,12 @@ function DayTable({ day }: { day: Day }) {
           </tr>
         </thead>
         <tbody>
-          {day.timeline.entries.map((entry) => {
+          {timeline.entries.slice(0, shown).map((entry) => {
             const { job, start, end } = entry;
             return (
               <tr key={`${job.run.id} ${job.key}`}>
-                <td>{timeAndDay(day.origin + 1000 * start, ways)}</td>
-                <td>{timeAndDay(day.origin + 1000 * end, ways)}</td>
+                <td>{timeAndDay(origin + 1000 * start, ways)}</td>
+                <td>{timeAndDay(origin + 1000 * end, ways)}</td>
                 <td>
                   {isSeveral && `${job.run.name}: `}
                   {[jobName(job, ways), ...machinesOf(entry).map(machineName)].join(', ')}
@@ -371,6 +390,7 @@ function DayTable({ day }: { day: Day }) {
           })}
         </tbody>
       </table>
-    </details>
+      {more}
+    </>
   );
 }

@@ -14,11 +14,18 @@ export interface LengthRate {
 /** Rounded; never the zero below zero, which would be told as -0.00. */
 export const asMinor = (value: number): Minor => (Math.round(value) + 0) as Minor;
 
+const digitsKnown = new Map<string, number>();
+
 /** How many decimals a currency has: 2 for USD and EUR, 0 for JPY (ISO 4217, by Intl). */
 export function minorDigits(currency: string): number {
-  return (
-    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
-  );
+  const known = digitsKnown.get(currency);
+  if (known !== undefined) return known;
+  const { maximumFractionDigits: digits = 2 } = new Intl.NumberFormat('en', {
+    style: 'currency',
+    currency,
+  }).resolvedOptions();
+  digitsKnown.set(currency, digits);
+  return digits;
 }
 
 /**

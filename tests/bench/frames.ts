@@ -10,7 +10,7 @@ const TABLE = Array.from(
 ).join('\n');
 
 /** Collects the time between frames while an act goes on. */
-async function framesDuring(page: Page, act: () => Promise<void>): Promise<number[]> {
+export async function framesDuring(page: Page, act: () => Promise<void>): Promise<number[]> {
   await page.evaluate(() => {
     const times: number[] = [];
     Object.assign(window, { frameTimes: times });

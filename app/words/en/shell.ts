@@ -1,3 +1,5 @@
+import { type Ways, whole } from '../format';
+
 export const name = 'Rollwright';
 
 export const skip = 'Skip to the work';
@@ -23,6 +25,10 @@ export const common = {
   dismiss: 'Dismiss',
   yes: 'yes',
   no: 'no',
+  more: (next: number, rest: number, ways: Ways) =>
+    next === rest
+      ? `Show ${whole(rest, ways)} more`
+      : `Show ${whole(next, ways)} of ${whole(rest, ways)} more`,
 };
 
 export const kept = {

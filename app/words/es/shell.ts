@@ -1,4 +1,5 @@
 import type { Words } from '../en';
+import { whole } from '../format';
 
 export const name: Words['name'] = 'Rollwright';
 
@@ -26,6 +27,10 @@ export const common: Words['common'] = {
   dismiss: 'Entendido',
   yes: 'sí',
   no: 'no',
+  more: (next, rest, ways) =>
+    next === rest
+      ? `Mostrar ${whole(rest, ways)} más`
+      : `Mostrar ${whole(next, ways)} de ${whole(rest, ways)} más`,
 };
 
 export const kept: Words['kept'] = {

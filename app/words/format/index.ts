@@ -50,6 +50,18 @@ const dateFormatOf = madeOnce(
   (locale, options: Intl.DateTimeFormatOptions) => new Intl.DateTimeFormat(locale, options),
 );
 
+const hourCycleOf = madeOnce((locale, _: object) =>
+  new Intl.DateTimeFormat(locale, { hour: 'numeric' }).resolvedOptions(),
+);
+
+const listFormatOf = madeOnce(
+  (locale, options: Intl.ListFormatOptions) => new Intl.ListFormat(locale, options),
+);
+
+const pluralsOf = madeOnce(
+  (locale, options: Intl.PluralRulesOptions) => new Intl.PluralRules(locale, options),
+);
+
 /** A number with so many decimals at least and at most. */
 export const number = (value: number, locale: string, least: number, most: number, useGrouping = true) =>
   formatOf(locale, { minimumFractionDigits: least, maximumFractionDigits: most, useGrouping }).format(value);
@@ -109,7 +121,7 @@ export function onRulers(length: Micrometres, ways: Ways): readonly [own: string
 }
 
 export const money = (amount: Minor, { currency, locale }: Ways): string =>
-  new Intl.NumberFormat(locale, { style: 'currency', currency }).format(amount / 10 ** minorDigits(currency));
+  formatOf(locale, { style: 'currency', currency }).format(amount / 10 ** minorDigits(currency));
 
 /** Decimals of an amount in thousandths: small ones are told to a tenth. */
 const finely = (thousandths: number): readonly [least: number, most: number] =>
@@ -148,8 +160,7 @@ export const calendarDay = (date: LocalDate, { locale }: Pick<Ways, 'locale'>): 
   dateFormatOf(locale, { dateStyle: 'medium' }).format(noonOf(date));
 
 /** How an hour is written: `09` of twenty-four, `9` of twelve. */
-const hourOf = (locale: string) =>
-  dateFormatOf(locale, { hour: 'numeric' }).resolvedOptions().hour12 ? 'numeric' : '2-digit';
+const hourOf = (locale: string) => (hourCycleOf(locale, {}).hour12 ? 'numeric' : '2-digit');
 
 /** A time of the day in one piece: `09:05`, `9:05 PM`. */
 export const clockTime = (instant: number, { locale }: Pick<Ways, 'locale'>): string =>
@@ -213,7 +224,7 @@ export const typedLength = (length: Micrometres, { unit, locale }: Ways): string
 
 /** `ink, powder and film` */
 export const listed = (names: readonly string[], { locale }: Pick<Ways, 'locale'>): string =>
-  new Intl.ListFormat(locale, { type: 'conjunction' }).format(names);
+  listFormatOf(locale, { type: 'conjunction' }).format(names);
 
 /**
  * The first of many names, and how many more there are: `Badge, Crest and 7 more`.
@@ -235,7 +246,7 @@ export const listedUpTo = (
 
 /** One of two words by a count; the figure is in front of it. */
 export function counted(count: number, one: string, many: string, ways: Pick<Ways, 'locale'>): string {
-  const rule = new Intl.PluralRules(ways.locale).select(count);
+  const rule = pluralsOf(ways.locale, {}).select(count);
   return `${whole(count, ways)} ${rule === 'one' ? one : many}`;
 }
 
@@ -319,7 +330,7 @@ export const pixelSize = (width: number, height: number, ways: Ways): string =>
 
 /** `41%` of a share between 0 and 1. */
 export const wholePercent = (share: number, { locale }: Pick<Ways, 'locale'>): string =>
-  new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 }).format(share);
+  formatOf(locale, { style: 'percent', maximumFractionDigits: 0 }).format(share);
 
 const MEGABYTE = 1e6;
 
@@ -373,7 +384,7 @@ export const onMap = ({ unit, locale }: Pick<Ways, 'unit' | 'locale'>) => {
 /** Money with so many decimals more than the currency has, where they are needed: `$40.908`. */
 export const fineMoney = (amount: number, { currency, locale }: Ways, more: number): string => {
   const digits = minorDigits(currency);
-  return new Intl.NumberFormat(locale, {
+  return formatOf(locale, {
     style: 'currency',
     currency,
     minimumFractionDigits: digits,
@@ -383,7 +394,7 @@ export const fineMoney = (amount: number, { currency, locale }: Ways, more: numb
 
 /** A number with as many decimals as make three figures: `0.425`, `12.3`, `1,234`. */
 const threeFigures = (value: number, locale: string): string =>
-  new Intl.NumberFormat(locale, {
+  formatOf(locale, {
     maximumFractionDigits: Math.max(
       0,
       Math.min(6, 2 - Math.floor(Math.log10(Math.max(1e-6, Math.abs(value))))),

@@ -1,6 +1,12 @@
 import { expose } from 'comlink';
 import { nextTask } from '../../units/browser/next-task';
-import { createScheduler, type Schedule, type ScheduleBound, type ScheduleProblem } from '../schedule';
+import {
+  createScheduler,
+  type Schedule,
+  type ScheduleBound,
+  type ScheduleProblem,
+  sequencesFor,
+} from '../schedule';
 
 /** A slice of work between two looks at the message queue, in milliseconds. */
 const SLICE = 30;
@@ -12,7 +18,7 @@ export interface Found {
 }
 
 const engine = {
-  /** Tries so many sequences, in turn with what else is asked for, and tells the best. */
+  /** Tries so many sequences, fewer of a very large day, in turn with what else is asked for, and tells the best. */
   async find(
     problem: ScheduleProblem,
     {
@@ -21,8 +27,9 @@ const engine = {
       earlier,
     }: { seed: number; iterations: number; earlier: Pick<Schedule, 'starts'> | null },
   ): Promise<Found> {
-    const scheduler = createScheduler(problem, { seed, cycle: iterations, earlier });
-    for (let left = iterations; left > 0 && !scheduler.finished(); ) {
+    const sequences = sequencesFor(problem, iterations);
+    const scheduler = createScheduler(problem, { seed, cycle: sequences, earlier });
+    for (let left = sequences; left > 0 && !scheduler.finished(); ) {
       const until = performance.now() + SLICE;
       while (left > 0 && performance.now() < until) {
         scheduler.step(1);

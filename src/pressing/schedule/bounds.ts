@@ -20,6 +20,15 @@ interface Load {
   readonly setting: number;
 }
 
+/** So many pairs of a head and a use are looked at: of a very large day only some heads, each of which gives a bound. */
+const PAIRS = 300_000;
+
+/** All of a few numbers, of more some that are spread over them, the first among them. */
+const someOf = (values: readonly number[], most: number): readonly number[] =>
+  values.length <= most
+    ? values
+    : Array.from({ length: most }, (_, at) => values[Math.floor((at * values.length) / most)] ?? 0);
+
 /**
  * The most loaded subset of a resource's uses: least head + work over the units while they are there + least tail. The subsets that
  * matter are those of all uses with a head, and a tail, of at least some value; on one unit this is the bound of Jackson's preemptive
@@ -28,7 +37,10 @@ interface Load {
  */
 function loadBound(loads: readonly Load[], { units, setup }: Resource): number {
   const byTail = loads.toSorted((a, b) => b.tail - a.tail);
-  const heads = [...new Set(loads.map(({ head }) => head))];
+  const heads = someOf(
+    [...new Set(loads.map(({ head }) => head))].sort((a, b) => a - b),
+    Math.ceil(PAIRS / Math.max(1, loads.length)),
+  );
   const end = endOfWork(units.map(({ away }) => away));
   const [only] = units;
   const changeBetween = (low: number, high: number, from: number, to: number) => {

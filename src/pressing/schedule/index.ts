@@ -1,4 +1,5 @@
 export { type ScheduleBound, scheduleBound } from './bounds';
+export { sequencesFor } from './effort';
 export type {
   Available,
   Away,

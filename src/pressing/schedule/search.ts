@@ -32,6 +32,8 @@ export interface SearchOptions {
 
 /** At first a schedule is taken that is worse by about this share of a task; less where an earlier one is bettered. */
 const WARMTH = { first: 0.1, again: 0.03 };
+/** Of more blocks none are dispatched: that grows with the square of their number, and the search gets on without. */
+const DISPATCHED = 1000;
 /** How often a whole job is moved. */
 const WHOLE = 0.5;
 
@@ -40,7 +42,7 @@ const WHOLE = 0.5;
  * Gelatt & Vecchi, Science 220, 671-680, 1983), each move justified: the better of its schedule as it comes, and pushed late and
  * back, is what counts.
  * Deterministic for (problem, options, iterations).
- * @param rules those of the first sequences, where there is no earlier schedule; at least one
+ * @param rules those of the first sequences, where there is no earlier schedule; at least one is not dispatched
  * @throws RangeError if tasks wait for one another in a circle
  */
 export function searchOf(
@@ -54,6 +56,7 @@ export function searchOf(
   const decoder = decoderOf(problem, blocks);
   const justified = justifier(decoder);
   const by = sequencesBy(decoder);
+  const own = rules.filter(({ isDispatched }) => !isDispatched || blocks.length <= DISPATCHED);
   const first = earlier
     ? [
         decode(
@@ -61,8 +64,8 @@ export function searchOf(
           inOrder(blocks, (block) => [earlier.starts[blocks[block]?.tasks[0] ?? 0] ?? 0]),
         ),
       ]
-    : rules.map((rule) => decode(decoder, by(rule)));
-  const ranked = rules
+    : own.map((rule) => decode(decoder, by(rule)));
+  const ranked = own
     .map((rule, at) => ({ rule, cost: first[at]?.cost ?? 0 }))
     .sort((a, b) => a.cost - b.cost)
     .map(({ rule }) => rule);

@@ -187,6 +187,8 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'film.rushDone.1': moments,
   'film.inTimeBut.0': counts,
   'table.mapTitle.0': counts,
+  'common.more.0': [60],
+  'common.more.1': [60, 2940],
   'orders.partDone.0': counts,
   'orders.partDone.1': counts,
   'orders.partDone.2': counts,

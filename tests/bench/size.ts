@@ -1,0 +1,118 @@
+import type { Page } from '@playwright/test';
+import { onScreen } from '../../e2e/shop';
+import type { Book } from '../../src/model';
+import { inBuiltApp } from './built-app';
+import { laidOut, lockedOf, shopOf, storeBook, withClosed } from './busy-shop';
+import { framesDuring } from './frames';
+import { percentile, printTable } from './table';
+
+const ms = (value: number): string => `${value.toFixed(0)} ms`;
+
+/** Seconds of the processor that the page's own thread has taken since it was loaded. */
+async function threadTime(page: Page): Promise<number> {
+  const session = await page.context().newCDPSession(page);
+  await session.send('Performance.enable');
+  const { metrics } = await session.send('Performance.getMetrics');
+  await session.detach();
+  return metrics.find(({ name }) => name === 'ThreadTime')?.value ?? Number.NaN;
+}
+
+/** Loads a room anew: until it is drawn, by the clock and of the processor. */
+async function opening(page: Page, room: string, sign: string): Promise<string[]> {
+  await page.goto(`./#/${room}`);
+  const began = performance.now();
+  await page.reload();
+  await page.locator(sign).first().waitFor();
+  return [ms(performance.now() - began), ms(1000 * (await threadTime(page)))];
+}
+
+/** The longest task of the page while something is done, in milliseconds; 0 where none is longer than 50. */
+async function longestTask(page: Page, act: () => Promise<void>): Promise<number> {
+  await page.evaluate(() => {
+    const held: number[] = [];
+    Object.assign(globalThis, { held });
+    new PerformanceObserver((list) => {
+      held.push(...list.getEntries().map(({ duration }) => duration));
+    }).observe({ type: 'longtask' });
+  });
+  await act();
+  await page.waitForTimeout(500);
+  return page.evaluate<number>('Math.max(0, ...held)');
+}
+
+/** Opens the built app at a book of its own. */
+const withBook = (book: Book, act: (page: Page) => Promise<void>): Promise<void> =>
+  inBuiltApp('Size', async (page) => {
+    const saved = page.locator('[data-testid="kept"][data-saving="saved"]');
+    await saved.waitFor();
+    await storeBook(page, book);
+    await saved.waitFor({ timeout: 0 });
+    await act(page);
+  });
+
+/** How a large book opens, is typed in, dragged over and planned. Needs a build. */
+export async function benchSize(): Promise<void> {
+  const opened: string[][] = [];
+  const rooms = [
+    ['orders', '.order-head'],
+    ['film', '.cards .card'],
+    ['stock', '#ledger'],
+  ] as const;
+  await withBook(withClosed(shopOf(2000, 2), 200, 18), async (page) => {
+    for (const [room, sign] of rooms)
+      opened.push([`2,000 orders, 200 closed runs: ${room}`, ...(await opening(page, room, sign))]);
+  });
+  const laid = laidOut(shopOf(5000, 1), 3000);
+  const acts: string[][] = [];
+  await withBook(laid, async (page) => {
+    for (const [room, sign] of rooms.slice(0, 2))
+      opened.push([`5,000 orders, 3,000 copies laid: ${room}`, ...(await opening(page, room, sign))]);
+    await page.goto('./#/orders');
+    const search = page.getByLabel('Search', { exact: true });
+    await search.click();
+    acts.push([
+      'searching 5,000 orders',
+      ms(await longestTask(page, () => search.pressSequentially('Order 47', { delay: 60 }))),
+    ]);
+    const name = page.locator('.order-name input').first();
+    await name.click();
+    acts.push([
+      'typing an order’s name, and leaving it',
+      ms(
+        await longestTask(page, async () => {
+          await name.pressSequentially(' of the hill', { delay: 60 });
+          await name.press('Tab');
+        }),
+      ),
+    ]);
+    await page.goto('./#/film');
+    await page.locator('.film-surface').waitFor();
+    await page.waitForTimeout(1000);
+    const at = await onScreen(page, { x: 5, y: 10, width: 100, length: 80 });
+    const frames = await framesDuring(page, async () => {
+      await page.mouse.move(at.x, at.y);
+      await page.mouse.down();
+      for (let step = 0; step < 120; step += 1)
+        await page.mouse.move(at.x + 300 + 250 * Math.sin(step / 12), at.y + 60 * Math.cos(step / 9));
+      await page.keyboard.press('Escape');
+      await page.mouse.up();
+    });
+    acts.push(['dragging one of 3,000 copies, a frame (p95, target 20 ms)', ms(percentile(frames, 0.95))]);
+  });
+  await withBook(lockedOf(laid), async (page) => {
+    await page.goto('./#/orders');
+    const held = await longestTask(page, async () => {
+      const began = performance.now();
+      await page.goto('./#/press');
+      await page.getByTestId('done-by').waitFor({ timeout: 0 });
+      acts.push(['until the day of 3,000 locked copies is worked out', ms(performance.now() - began)]);
+    });
+    acts.push(['the longest task meanwhile', ms(held)]);
+  });
+  printTable(
+    'Large books, loaded anew',
+    ['what', 'until it is drawn (target 1,500 ms)', 'of the page’s processor'],
+    opened,
+  );
+  printTable('Large books at work, longest task of the page (target 100 ms)', ['what', 'takes'], acts);
+}
