@@ -2,6 +2,7 @@ import type { Work } from '../../src/pressing';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
 import { shortLength } from '../words/format';
+import { machineName } from './machine-name';
 
 /** Names what is larger than the press or than what it is cured on, before the run is locked. */
 export function TooLargeNotes({ tooLarge }: { tooLarge: Work['tooLarge'] }) {
@@ -13,7 +14,7 @@ export function TooLargeNotes({ tooLarge }: { tooLarge: Work['tooLarge'] }) {
         return words.tooWideFilm(
           shortLength(large.width, ways),
           shortLength(large.takes, ways),
-          large.machine?.name ?? '',
+          large.machine && large.machine.of > 1 ? machineName(large.machine) : '',
         );
       case 'span':
         return words.tooLargeSpan(large.span, shortLength(large.length, ways), ways);

@@ -1,6 +1,8 @@
+import { Suspense } from 'react';
 import { edits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { isPrinted, type Run, runStates } from '../../src/model';
+import { part } from '../offline/part';
 import { DueLine } from '../panels/DueLine';
 import { HandOverButton } from '../panels/HandOverButton';
 import { RunChoice } from '../panels/RunChoice';
@@ -22,11 +24,13 @@ import { HowTo } from './HowTo';
 import { KeptAside } from './KeptAside';
 import { Next } from './Next';
 import { ReceivedBar } from './ReceivedBar';
-import { RunOrder } from './RunOrder';
 import { TimeChart } from './TimeChart';
 import { WhatIf } from './WhatIf';
 import './press.css';
 import { useAllWords } from '../words';
+
+/** What moves rows by hand and by keys is large, and only several runs need it. */
+const RunOrder = part(() => import('./RunOrder').then(({ RunOrder: order }) => order));
 
 /** From film to bagged garment: when the run is done, what comes next, how to press it, and the day as a chart. */
 export function PressRoom() {
@@ -98,7 +102,11 @@ function DayView({ run, day }: { run: LaidRun; day: Day }) {
         {!narrow && next}
         <OrderTimes day={day} />
         <HowTo run={run} />
-        <RunOrder day={day} />
+        {day.timeline.runs.length > 1 && (
+          <Suspense fallback={null}>
+            <RunOrder day={day} />
+          </Suspense>
+        )}
         <WhatIf day={day} />
       </div>
     </>

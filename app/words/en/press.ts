@@ -123,6 +123,7 @@ export const press = {
   printsAt: (time: string) => `printed from ${time}`,
   doneAt: (time: string) => `done ${time}`,
   sooner: 'Sooner',
+  moveRun: (run: string) => `Move ${run}`,
   soonerOf: (run: string) => `Print ${run} sooner`,
   doNow: 'Do this now',
   done: 'Done',

@@ -115,6 +115,7 @@ export const press: Words['press'] = {
   printsAt: (time) => `se imprime desde ${time}`,
   doneAt: (time) => `lista ${time}`,
   sooner: 'Antes',
+  moveRun: (run) => `Mover ${run}`,
   soonerOf: (run) => `Imprimir antes ${run}`,
   doNow: 'Ahora toca',
   done: 'Hecho',
