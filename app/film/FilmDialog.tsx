@@ -34,6 +34,7 @@ import {
   type FilmField,
   filmEntry,
   filmTable,
+  inPrinter,
   lastRollOf,
   newFilm,
   nineCuts,
@@ -76,7 +77,7 @@ function FilmForm({ run, film: ofRun }: { run: Run; film: Film }) {
     const { record, entry } = form;
     const next = newIn(chosen, printer);
     if (films[chosen] || record.kind !== 'roll' || next.record.kind !== 'roll')
-      return form.choose({ ...record, printer: printer.id });
+      return form.choose(inPrinter(record, printer));
     const { jobs, jobBlank, cutBlank } = next.record;
     const { jobBlank: _, cutBlank: __, ...typed } = entry.typed;
     const asked = next.typed.cutBlank === undefined ? {} : { cutBlank: next.typed.cutBlank };

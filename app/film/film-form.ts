@@ -215,6 +215,15 @@ export function newFilm(
   };
 }
 
+/** A film that is there, in another printer: what is a job goes by how that takes a roll; what the film loses is the film's own. */
+export const inPrinter = (
+  record: FilmFields,
+  { id: printer, sends }: Pick<Printer, 'id' | 'sends'>,
+): FilmFields =>
+  record.kind === 'roll'
+    ? { ...record, printer, jobs: sends === null ? record.jobs : jobsBy(sends) }
+    : { ...record, printer };
+
 /** The roll that came last into a printer; ids tell when they were given. */
 export const lastRollOf = (films: Iterable<Film>, station: Station, printer: string): Roll | null =>
   [...films]

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { type FilmField, filmTable, newFilm, nineCuts } from '../../app/film/film-form';
+import { type FilmField, filmTable, inPrinter, newFilm, nineCuts } from '../../app/film/film-form';
 import { codeBeside, copiesFrom, name, sizeAsTyped } from '../../app/orders/entries';
 import { decodeTable } from '../../app/orders/open-table';
 import { readForm, type Typed } from '../../app/parts/fields/form';
 import { en } from '../../app/words/en';
 import type { Ways } from '../../app/words/format';
 import type { FilmFields } from '../../src/editing';
-import { runOf } from '../../src/model';
+import { asId, runOf } from '../../src/model';
 import { asMinor, fromMm } from '../../src/units';
 import { smallBook } from '../editing/book';
 
@@ -124,6 +124,21 @@ describe('the film form', () => {
       ok: true,
       value: { spanMax: null },
     });
+  });
+
+  it('goes by another printer when it moves there, and a new roll has what the last one there lost', () => {
+    const window = { id: asId<'printer'>('window'), feedsBack: null };
+    expect(inPrinter(roll, { ...window, sends: 'by-span' })).toEqual({
+      ...roll,
+      printer: 'window',
+      jobs: 'span',
+    });
+    expect(inPrinter(roll, { ...window, sends: null })).toEqual({ ...roll, printer: 'window' });
+    expect(inPrinter(sheets, { ...window, sends: 'by-span' })).toEqual({ ...sheets, printer: 'window' });
+    const last = { ...film, cutBlank: fromMm(25), jobBlank: fromMm(40) };
+    const next = newFilm('roll', roll, { ...window, sends: null }, last);
+    expect(next.record).toMatchObject({ printer: 'window', cutBlank: 25_000, jobBlank: 40_000 });
+    expect(next.typed).toEqual({ name: '' });
   });
 
   it('asks for the name of new film, what a cut loses unless the printer draws film back, and the price of new sheets', () => {
