@@ -1,5 +1,5 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual';
-import { useEffect, useRef, useState } from 'react';
+import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { FileTrigger } from 'react-aria-components';
 import { edits } from '../../src/editing';
 import { redoCommand, undoCommand } from '../commands';
@@ -35,7 +35,12 @@ export function OrdersRoom() {
   const [sorting, setSorting] = useState<Sorting>('due');
   const [archived, setArchived] = useState(false);
   const first = useView((view) => view.newOrder);
-  const lines = orderLines(book, { search, sorting, archived, first });
+  // The field keeps up with typing; thousands of orders follow when they can.
+  const sought = useDeferredValue(search);
+  const lines = useMemo(
+    () => orderLines(book, { search: sought, sorting, archived, first }),
+    [book, sought, sorting, archived, first],
+  );
   const any = Object.keys(book.order).length > 0;
   const next = useNextAct(useLaidRun());
   const toLay = next === 'lay-out' && Object.values(book.copy).some(({ state }) => state === 'waiting');
@@ -149,7 +154,7 @@ export function OrdersRoom() {
 }
 
 /** Only the lines in view are in the page, so that a thousand transfers stay quick. */
-function Lines({ lines, first }: { lines: readonly OrderLine[]; first: string | null }) {
+const Lines = memo(function Lines({ lines, first }: { lines: readonly OrderLine[]; first: string | null }) {
   const list = useRef<HTMLDivElement>(null);
   const virtual = useWindowVirtualizer({
     count: lines.length,
@@ -182,7 +187,7 @@ function Lines({ lines, first }: { lines: readonly OrderLine[]; first: string | 
       })}
     </div>
   );
-}
+});
 
 /** A table pasted anywhere in the room, outside of a field, opens the window that reads it. */
 function usePastedTable(): void {

@@ -8,22 +8,18 @@ import { percentile, printTable } from './table';
 
 const ms = (value: number): string => `${value.toFixed(0)} ms`;
 
-/** Seconds of the processor that the page's own thread has taken since it was loaded. */
-async function threadTime(page: Page): Promise<number> {
-  const session = await page.context().newCDPSession(page);
-  await session.send('Performance.enable');
-  const { metrics } = await session.send('Performance.getMetrics');
-  await session.detach();
-  return metrics.find(({ name }) => name === 'ThreadTime')?.value ?? Number.NaN;
-}
-
-/** Loads a room anew: until it is drawn, by the clock and of the processor. */
+/** Loads a room anew: until it is drawn, by the clock and of the processor of the page's own thread. */
 async function opening(page: Page, room: string, sign: string): Promise<string[]> {
   await page.goto(`./#/${room}`);
+  const session = await page.context().newCDPSession(page);
+  await session.send('Performance.enable');
   const began = performance.now();
   await page.reload();
   await page.locator(sign).first().waitFor();
-  return [ms(performance.now() - began), ms(1000 * (await threadTime(page)))];
+  const took = performance.now() - began;
+  const { metrics } = await session.send('Performance.getMetrics');
+  await session.detach();
+  return [ms(took), ms(1000 * (metrics.find(({ name }) => name === 'ThreadTime')?.value ?? Number.NaN))];
 }
 
 /** The longest task of the page while something is done, in milliseconds; 0 where none is longer than 50. */
