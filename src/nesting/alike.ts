@@ -36,10 +36,12 @@ function mostOf({ pieces }: OutlineProblem, placed: readonly OutlinePlaced[]): n
 
 /**
  * Lays copies of one piece in one turn as far as that costs nothing: one that lies in another turn than most is turned where its box is as
- * large as before and it keeps the gap from all others. The film, its sheets and its knife lines stay as they are.
+ * large as before and it keeps the gap, where there is one, from all others. The film, its sheets and its knife lines stay as they are.
  */
 export function alike(problem: OutlineProblem, plan: OutlinePlan): OutlinePlan {
   const { gap, pinned } = problem;
+  // Of copies that touch it cannot be told whether they overlap.
+  if (gap === 0) return plan;
   const placed = [...plan.placed];
   const most = mostOf(problem, placed);
   if (placed.every(({ piece, rotation }) => rotation === most[piece])) return plan;
