@@ -1,6 +1,6 @@
 import { type ReactNode, useState } from 'react';
 import { Button } from '../parts/Button';
-import { FEW } from '../parts/useTableRows';
+import { FEW } from '../parts/few';
 import { useWays } from '../store/selectors';
 import { useWords } from '../words';
 

@@ -1,6 +1,7 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
 import type { RefObject } from 'react';
-import { FEW, type TableRows, unmeasured } from './useTableRows';
+import { FEW } from './few';
+import { type TableRows, unmeasured } from './useTableRows';
 
 /** The rows of a long list that are in view in a box that scrolls by itself. */
 export function useBoxRows<Row extends HTMLElement>(

@@ -1,5 +1,6 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual';
 import { type RefObject, useLayoutEffect, useState } from 'react';
+import { FEW } from './few';
 
 export interface TableRows<Row extends Element = HTMLTableRowElement> {
   /** Rows in view, by their index. */
@@ -12,9 +13,6 @@ export interface TableRows<Row extends Element = HTMLTableRowElement> {
 }
 
 export const unmeasured = () => undefined;
-
-/** As many rows as this are all in the page. */
-export const FEW = 60;
 
 /** The rows of a long table that are in view; the page scrolls, and the table keeps its shape for readers. */
 export function useTableRows(
