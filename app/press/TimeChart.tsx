@@ -154,7 +154,8 @@ export function Chart({
             done={(seconds) => clockTime(origin + 1000 * seconds, ways)}
           />
         ))}
-        <line className="now" x1={at(now)} x2={at(now)} y1={NOW} y2={height} />
+        {/* From below the figures of the axis, which it would strike through. */}
+        <line className="now" x1={at(now)} x2={at(now)} y1={HEAD - 6} y2={height} />
         <text className="now-text" x={Math.max(left, at(now))} y={NOW - 5} textAnchor="middle">
           {words.nowAt(clockTime(origin + 1000 * now, ways))}
         </text>

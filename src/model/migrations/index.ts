@@ -40,10 +40,8 @@ import { tellFabrics } from './40-fabrics';
 import { timeTruly } from './41-true-times';
 import { widenSizes } from './42-sizes';
 import { askForCaps } from './43-caps';
-
 import { findHoles } from './44-holes';
 import { nameMachines } from './45-machines';
-
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
