@@ -1,5 +1,5 @@
 import type { Costs, Id, Rates, RunUse } from '../model';
-import { asMinor, inOrder, type Minor, sum } from '../units';
+import { asMinor, groupBy, inOrder, type Minor, sum } from '../units';
 import { apportion, apportionLines } from './apportion';
 import { type Formula, worthOf } from './formula';
 import { type CostKind, costLines, type Gap, partsOf, type SharedBy } from './lines';
@@ -72,10 +72,12 @@ export function costSheet(found: RunUse, costs: Costs, rates: Rates, closed = fa
   const amounts = apportion(amount, exact);
   const parts = lines.map((line) => partsOf(line, use));
   const transfers = use.transfers.map((row, at) => ({ row, exact: parts.map((own) => own[at] ?? 0) }));
-  const orders = [...new Set(use.transfers.map(({ order }) => order))].sort().map((id) => {
-    const own = transfers.filter(({ row }) => row.order === id);
-    return { row: { id, own }, exact: lines.map((_, line) => sum(own.map((each) => each.exact[line] ?? 0))) };
-  });
+  const orders = [...groupBy(transfers, ({ row }) => row.order)]
+    .sort(([a], [b]) => inOrder(a, b))
+    .map(([id, own]) => ({
+      row: { id, own },
+      exact: lines.map((_, line) => sum(own.map((each) => each.exact[line] ?? 0))),
+    }));
   return {
     amount,
     lines: lines.map(({ kind, formula, fixed, sharedBy, gap }, at) => ({

@@ -1,6 +1,6 @@
 import type { LaidCopy } from '../layout';
 import type { Order, Station } from '../model';
-import { sum } from '../units';
+import { groupBy, sum } from '../units';
 import { byHand, type WorkSource } from './builder';
 import { closingOf } from './calendar';
 import type { PlatenClosing } from './closings';
@@ -34,11 +34,13 @@ export function packWork(
   origin: Date,
 ): void {
   const { view, station, build, use } = source;
+  const copiesOf = groupBy(copies, (copy) => copy.order.id);
+  const closingsOf = groupBy(closings, ({ copies: [first] }) => first.order.id);
   for (const [id, after] of endsOf) {
     const order = view.order[id];
     if (!order) continue;
-    const own = copies.filter((copy) => copy.order.id === id);
-    const pressed = closings.filter(({ copies: [first] }) => first.order.id === id);
+    const own = copiesOf.get(order.id) ?? [];
+    const pressed = closingsOf.get(order.id) ?? [];
     const garments = pressed.filter(({ isFirst }) => isFirst).length;
     const unpressed = own.length - sum(pressed.map((closing) => closing.copies.length));
     const duration = byHand(station, CHECK + garments * station.handling.pack + unpressed * COUNT);

@@ -3,19 +3,27 @@ import type { Book, Order, Transfer } from '../../model';
 /** What makes two transfers one design: the image, whatever its size; without one each transfer is a design of its own. */
 const designOf = ({ id, artwork }: Transfer): string => artwork ?? id;
 
-const cache = new WeakMap<Book['transfer'], ReadonlyMap<string, ReadonlySet<string>>>();
+/** The orders that have each design, and the designs of each order. */
+interface Designs {
+  readonly ordersOf: ReadonlyMap<string, ReadonlySet<string>>;
+  readonly of: ReadonlyMap<string, ReadonlySet<string>>;
+}
 
-/** The orders that have each design. */
-function ordersByDesign(transfers: Book['transfer']): ReadonlyMap<string, ReadonlySet<string>> {
+const cache = new WeakMap<Book['transfer'], Designs>();
+
+function designsIn(transfers: Book['transfer']): Designs {
   const known = cache.get(transfers);
   if (known) return known;
-  const orders = new Map<string, Set<string>>();
+  const ordersOf = new Map<string, Set<string>>();
+  const of = new Map<string, Set<string>>();
   for (const transfer of Object.values(transfers)) {
     const design = designOf(transfer);
-    orders.set(design, (orders.get(design) ?? new Set()).add(transfer.order));
+    ordersOf.set(design, (ordersOf.get(design) ?? new Set()).add(transfer.order));
+    of.set(transfer.order, (of.get(transfer.order) ?? new Set()).add(design));
   }
-  cache.set(transfers, orders);
-  return orders;
+  const designs = { ordersOf, of };
+  cache.set(transfers, designs);
+  return designs;
 }
 
 const isDone = ({ progress, archived }: Order): boolean => progress !== 'open' || archived;
@@ -32,9 +40,7 @@ export function newDesigns(book: Pick<Book, 'order' | 'transfer'>, order: Order)
       other !== undefined && id !== order.id && (isDone(other) ? !isDone(order) : other.code < order.code)
     );
   };
-  let count = 0;
-  for (const orders of ordersByDesign(book.transfer).values()) {
-    if (orders.has(order.id) && ![...orders].some(isBefore)) count += 1;
-  }
-  return count;
+  const { ordersOf, of } = designsIn(book.transfer);
+  const own = [...(of.get(order.id) ?? [])];
+  return own.filter((design) => ![...(ordersOf.get(design) ?? [])].some(isBefore)).length;
 }
