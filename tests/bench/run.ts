@@ -1,5 +1,5 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --damage 100000 --cases 100000 --kills 500 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|shapes|artwork|frames|image|lighthouse|log|tables|size|damaged|fuzz|kills|mutation]`: the
+ * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --damage 100000 --cases 100000 --kills 500 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|shapes|artwork|frames|image|lighthouse|log|soak|tables|size|damaged|fuzz|kills|mutation]`: the
  * published sets, strips cut up without waste, the packers of npm, the time to a first layout, random days at the film held against their rules, schedules of the demo day, edits with a long history of undo, intervals of rates found in logs, codes as a camera sees them, shapes around the limits of film, and of the built app the check
  * of a large artwork, frame times, the writing of a print-ready image, the opening of a long log, of long tables and of large books, and
  * pages killed at work. `lighthouse`, which fetches its tool, and `mutation`, which takes an hour and more,
@@ -25,6 +25,7 @@ import { benchQuietEdits } from './quiet-edits';
 import { benchPackers, benchSets } from './sets';
 import { benchShapes } from './shapes';
 import { benchSize } from './size';
+import { benchSoak } from './soak';
 import { benchTables } from './tables';
 import { benchZeroWaste } from './zero-waste';
 
@@ -58,6 +59,7 @@ if (runs('artwork')) await benchArtwork();
 if (runs('frames')) await benchFrames();
 if (runs('image')) await benchPrintImage();
 if (values.only === 'lighthouse') await benchLighthouse();
+if (runs('soak')) await benchSoak();
 if (runs('log')) await benchLog();
 if (runs('tables')) await benchTables();
 if (runs('size')) await benchSize();
