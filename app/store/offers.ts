@@ -51,9 +51,10 @@ function lookSoon(): void {
   withdraw();
   const stop = new AbortController();
   looking = stop;
-  setTimeout(() => {
-    if (!stop.signal.aborted) void look(stop.signal);
-  }, QUIET);
+  const { signal } = stop;
+  const timer = setTimeout(() => void look(signal), QUIET);
+  // One left running would hold on to the book of its edit.
+  signal.addEventListener('abort', () => clearTimeout(timer), { once: true });
 }
 
 async function look(signal: AbortSignal): Promise<void> {

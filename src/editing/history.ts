@@ -25,11 +25,17 @@ export function historyOf({ step }: Book): History {
 
 const keyOf = (number: number): StoredStep['id'] => asId(String(number).padStart(9, '0'));
 
-/** Adds a step; those that were undone are forgotten, but their numbers are not given again. */
+/** How many steps can be taken back: a tab that stays open for days, and its stored book, grow no larger with each. */
+export const MOST_STEPS = 200;
+
+/** Adds a step; those that were undone are forgotten, but their numbers are not given again, and the oldest beyond the most. */
 export function remember(book: Book, { redo, undo }: Step, now: Instant): Book {
   const { done, undone } = historyOf(book);
   const number = (undone[0] ?? done.at(-1))?.number ?? 0;
-  const kept = undone.length > 0 ? Object.fromEntries(done.map((step) => [step.id, step])) : book.step;
+  const isWhole = undone.length === 0 && done.length < MOST_STEPS;
+  const kept = isWhole
+    ? book.step
+    : Object.fromEntries(done.slice(1 - MOST_STEPS).map((step) => [step.id, step]));
   const id = keyOf(number + 1);
   const added = {
     id,

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { applyEdit, checked, edits, historyOf, redo, replaceStep, session, undo } from '../../src/editing';
+import { MOST_STEPS } from '../../src/editing/history';
 import { asId, type Book, filmOf, type Id, type LedgerEntry, type Roll } from '../../src/model';
 import { asMinor, fromMm, UPRIGHT } from '../../src/units';
 import { anyEdit, type EditFor } from './any-edit';
@@ -260,6 +261,26 @@ describe('history', () => {
     expect(told.steps).toBeGreaterThan(100);
     expect(told.quiet).toBeGreaterThan(60);
     expect(told.forgotten).toBeGreaterThan(20);
+  });
+
+  it('goes back so many steps and no further, with numbers that are not given twice', () => {
+    let { book } = smallBook();
+    const { front } = smallBook();
+    for (let step = 1; step <= MOST_STEPS + 30; step += 1)
+      book = session(book, edits.editTransfer(front, { name: `name ${step}` }), freshIds()).book;
+    expect(historyOf(book).done).toHaveLength(MOST_STEPS);
+    expect(historyOf(book).done.at(-1)?.number).toBe(MOST_STEPS + 30);
+    const back = undone(book);
+    expect(back.transfer[front]?.name).toBe('name 30');
+    expect(redone(back).transfer[front]?.name).toBe(`name ${MOST_STEPS + 30}`);
+    // One that was taken back makes no room for an older one.
+    const other = session(
+      undo(book, freshIds()).book,
+      edits.editTransfer(front, { name: 'other' }),
+      freshIds(),
+    );
+    expect(historyOf(other.book).done).toHaveLength(MOST_STEPS);
+    expect(historyOf(other.book).done.at(-1)?.number).toBe(MOST_STEPS + 31);
   });
 
   it('stamps what it touches with its own time and leaves the rest alone', () => {
