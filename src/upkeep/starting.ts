@@ -10,6 +10,7 @@ const startingChecks = [
   'blade',
   'room',
   'capping',
+  'parked',
   'filters',
   'platen',
   'waste-ink',
@@ -38,7 +39,9 @@ const starting = (unit: Settings['unit']): Readonly<Record<StartingCheck, readon
   'powder-dry': [day, 'powder'],
   blade: [day, 'blade'],
   room: [day, 'none'],
-  capping: [week, 'ink'],
+  // White ink settles and dries at the head: daily, and parked over night.
+  capping: [day, 'ink'],
+  parked: [day, 'none'],
   filters: [week, 'powder'],
   platen: [week, 'heat'],
   'waste-ink': [week, 'ink'],

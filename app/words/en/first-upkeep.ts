@@ -11,6 +11,7 @@ export const upkeep = {
     blade: 'Blade sharp, its slot clean',
     room: 'Temperature and humidity of the room read',
     capping: 'Capping station and wiper cleaned',
+    parked: 'Print head parked and capped for the night',
     filters: 'Filters and fans free of powder',
     platen: 'Platen temperature checked with a probe',
     'waste-ink': 'Waste ink emptied',

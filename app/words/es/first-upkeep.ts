@@ -9,6 +9,7 @@ export const upkeep: FirstWords['upkeep'] = {
     blade: 'Cuchilla afilada, ranura limpia',
     room: 'Temperatura y humedad del taller medidas',
     capping: 'Estación de tapado y limpiador limpios',
+    parked: 'Cabezal estacionado y tapado para la noche',
     filters: 'Filtros y ventiladores sin polvo',
     platen: 'Temperatura de la placa medida con sonda',
     'waste-ink': 'Tinta residual vaciada',
