@@ -1,7 +1,7 @@
 import { type FilmSize, inOtherSize } from '../../src/costing';
 import type { OtherWay } from '../../src/editing';
 import type { Trial } from '../../src/layout';
-import { asId, type Book, type Film } from '../../src/model';
+import { asId, type Book, cuttings, type Film } from '../../src/model';
 import { type Micrometres, mayLieAt, QUARTER, um } from '../../src/units';
 import type { Words } from '../words';
 import { shortLength, type Ways } from '../words/format';
@@ -16,7 +16,6 @@ export interface Way {
 /** A film that is not in stock: no record has its id. */
 const NEW = asId<'film'>('tried');
 
-const cuttings = ['free', 'outlines', 'in-holes', 'straight', 'staged'] as const;
 const togethers = ['any', 'apart', 'by-due'] as const;
 
 /**

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { edits, type FilmFields, firstFilm } from '../../src/editing';
 import { byThrift, type FilmTried } from '../../src/layout';
 import {
+  cuttings,
   type Film,
   isSameSize,
   type Printer,
@@ -290,7 +291,6 @@ function TradeSize({ form }: { form: FormOfFilm }) {
   );
 }
 
-const cuttings = ['free', 'outlines', 'in-holes', 'straight', 'staged'] as const;
 const togethers = ['any', 'near', 'apart', 'by-due'] as const;
 
 const takes = ({ film, length, sheets }: FilmTried, words: Words['filmForm'], ways: Ways): string =>

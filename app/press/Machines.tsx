@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { type Printer, printerOf, type Station, sendings, withPrinter } from '../../src/model';
+import { MOST_MACHINES, type Printer, printerOf, type Station, sendings, withPrinter } from '../../src/model';
 import {
   type Machine,
   numbered,
@@ -24,8 +24,6 @@ import './machines.css';
 type Lists = 'printers' | 'presses' | 'ovens' | 'people';
 type StationForm = FormOf<Station, MachineField>;
 
-/** The most machines of a kind. */
-const MOST = 20;
 /** So many there must be. */
 const LEAST: Readonly<Record<Lists, number>> = { printers: 1, presses: 0, ovens: 1, people: 1 };
 
@@ -100,7 +98,7 @@ function MachineList({
           mayGo={machines.length > LEAST[list]}
         />
       ))}
-      {machines.length < MOST && (
+      {machines.length < MOST_MACHINES && (
         <div className="actions">
           <Button onPress={() => form.choose(oneMore(record, list, unit))}>{words.add[kind]}</Button>
         </div>

@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { FABRICS, type Temperature } from '../units';
 import { count, figure, id, instant, length, seconds, share, size, text } from './fields';
 import { hoursSchema } from './hours';
-import { ovenSchema, personSchema, pressSchema, printerSchema } from './machines';
+import { MOST_MACHINES, ovenSchema, personSchema, pressSchema, printerSchema } from './machines';
 import { ranges } from './ranges';
 
 /** Records of what happens between printer and bag: recipes, the shop's equipment, what was ticked, spoiled and shelved. */
@@ -74,24 +74,21 @@ export const recipeSchema = z.discriminatedUnion('kind', [
   }),
 ]);
 
-/** The most machines of a kind, and people. */
-const MOST = 20;
-
 /** What the shop works with beyond the film, and how long its hands take. */
 export const stationSchema = z.object({
   temperature: z.enum(['C', 'F']),
   /** Copies are cut apart before powder and cure, or after. */
   cutApart: z.enum(['before-powder', 'after-cure']),
   printers: z.tuple([printerSchema], printerSchema),
-  presses: z.array(pressSchema).check(z.maxLength(MOST)),
+  presses: z.array(pressSchema).check(z.maxLength(MOST_MACHINES)),
   /** A transfer is pressed as a large one when its longer side is at least so long. */
   large: size,
   /** Places on one side of a garment are pressed in one closing, where they lie on the platen together. */
   oneClosing: z.boolean(),
   curer: z.enum(curers),
   /** What cures film where no press does. */
-  ovens: z.array(ovenSchema).check(z.minLength(1), z.maxLength(MOST)),
-  people: z.array(personSchema).check(z.minLength(1), z.maxLength(MOST)),
+  ovens: z.array(ovenSchema).check(z.minLength(1), z.maxLength(MOST_MACHINES)),
+  people: z.array(personSchema).check(z.minLength(1), z.maxLength(MOST_MACHINES)),
   /** The longest from the first ink of a span to its powder. */
   wetLimit: seconds,
   /** The longest that powdered film may wait for its cure. */

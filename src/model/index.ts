@@ -89,6 +89,7 @@ export {
 export {
   daysAlone,
   firstOf,
+  MOST_MACHINES,
   type Oven,
   type Person,
   type Press,
@@ -124,6 +125,7 @@ export { bookOf, holds, type Opened, openBook, type SetAside } from './reading';
 export {
   type Artwork,
   type ArtworkOutline,
+  cuttings,
   type Film,
   type Garment,
   type Language,

@@ -8,6 +8,9 @@ import { type Week, weekSchema } from './hours';
  */
 export const sendings = ['by-span', 'whole-pausing', 'whole-through'] as const;
 
+/** The most machines of a kind, and people. */
+export const MOST_MACHINES = 20;
+
 /** What the shop calls it; empty where it is told by its number among its kind. */
 const name = text;
 

@@ -223,6 +223,9 @@ export const artworkSchema = z.object({
   changed: instant,
 });
 
+/** How film may be cut apart: see {@link filmSchema}. */
+export const cuttings = ['free', 'outlines', 'in-holes', 'straight', 'staged'] as const;
+
 const filmFields = {
   id: id<'film'>(),
   name: text,
@@ -237,7 +240,7 @@ const filmFields = {
    * those that have room in others' holes lying there too where the shop cuts them out; or on a trimmer that cuts from edge to edge only: in any order, or first across the
    * film, then along it, then across again.
    */
-  cutting: z.enum(['free', 'outlines', 'in-holes', 'straight', 'staged']),
+  cutting: z.enum(cuttings),
   /**
    * Whether the copies of one order lie anywhere, near each other for some share of film more, or in a stretch of their own; or all that
    * is due at one time in a stretch of its own, what is due soonest first.

@@ -4,6 +4,7 @@ import type { Book } from '../../src/model';
 import { inBuiltApp } from './built-app';
 import { laidOut, lockedOf, shopOf, storeBook, withClosed } from './busy-shop';
 import { framesDuring } from './frames';
+import { heldDuring } from './held';
 import { percentile, printTable } from './table';
 
 const ms = (value: number): string => `${value.toFixed(0)} ms`;
@@ -20,20 +21,6 @@ async function opening(page: Page, room: string, sign: string): Promise<string[]
   const { metrics } = await session.send('Performance.getMetrics');
   await session.detach();
   return [ms(took), ms(1000 * (metrics.find(({ name }) => name === 'ThreadTime')?.value ?? Number.NaN))];
-}
-
-/** The longest task of the page while something is done, in milliseconds; 0 where none is longer than 50. */
-async function longestTask(page: Page, act: () => Promise<void>): Promise<number> {
-  await page.evaluate(() => {
-    const held: number[] = [];
-    Object.assign(globalThis, { held });
-    new PerformanceObserver((list) => {
-      held.push(...list.getEntries().map(({ duration }) => duration));
-    }).observe({ type: 'longtask' });
-  });
-  await act();
-  await page.waitForTimeout(500);
-  return page.evaluate<number>('Math.max(0, ...held)');
 }
 
 /** Opens the built app at a book of its own. */
@@ -68,14 +55,14 @@ export async function benchSize(): Promise<void> {
     await search.click();
     acts.push([
       'searching 5,000 orders',
-      ms(await longestTask(page, () => search.pressSequentially('Order 47', { delay: 60 }))),
+      ms(await heldDuring(page, () => search.pressSequentially('Order 47', { delay: 60 }))),
     ]);
     const name = page.locator('.order-name input').first();
     await name.click();
     acts.push([
       'typing an order’s name, and leaving it',
       ms(
-        await longestTask(page, async () => {
+        await heldDuring(page, async () => {
           await name.pressSequentially(' of the hill', { delay: 60 });
           await name.press('Tab');
         }),
@@ -97,7 +84,7 @@ export async function benchSize(): Promise<void> {
   });
   await withBook(lockedOf(laid), async (page) => {
     await page.goto('./#/orders');
-    const held = await longestTask(page, async () => {
+    const held = await heldDuring(page, async () => {
       const began = performance.now();
       await page.goto('./#/press');
       await page.getByTestId('done-by').waitFor({ timeout: 0 });

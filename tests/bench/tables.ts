@@ -5,6 +5,7 @@ import { emptyBook } from '../../src/model';
 import { utcDay } from '../../src/units';
 import { freshIds } from '../editing/book';
 import { inBuiltApp } from './built-app';
+import { heldDuring } from './held';
 import { printTable } from './table';
 
 const HEADING = 'order,transfer,width,height,count';
@@ -24,27 +25,23 @@ const tables = [
 async function pasting(page: Page, table: string): Promise<{ took: number; held: number }> {
   // A line of one sign is not sent whole.
   const [part, times] = /^x+$/.test(table) ? ['x', table.length] : [table, 1];
-  await page.evaluate(
-    ([text, count]) => {
-      const held: number[] = [];
-      Object.assign(globalThis, { held });
-      const clipboardData = new DataTransfer();
-      clipboardData.setData('text/plain', text.repeat(count));
-      new PerformanceObserver((list) => {
-        held.push(...list.getEntries().map(({ duration }) => duration));
-      }).observe({ type: 'longtask' });
-      setTimeout(() => dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true })));
-    },
-    [part, times] as const,
-  );
-  const begun = performance.now();
-  await page
-    .getByText(/rows? (understood|to mend)|has more than|cell of more/)
-    .first()
-    .waitFor();
-  const took = performance.now() - begun;
-  await page.waitForTimeout(500);
-  const held = await page.evaluate<number>('Math.max(0, ...held)');
+  let took = 0;
+  const held = await heldDuring(page, async () => {
+    await page.evaluate(
+      ([text, count]) => {
+        const clipboardData = new DataTransfer();
+        clipboardData.setData('text/plain', text.repeat(count));
+        setTimeout(() => dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true })));
+      },
+      [part, times] as const,
+    );
+    const begun = performance.now();
+    await page
+      .getByText(/rows? (understood|to mend)|has more than|cell of more/)
+      .first()
+      .waitFor();
+    took = performance.now() - begun;
+  });
   return { took, held };
 }
 
