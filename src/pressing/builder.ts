@@ -2,7 +2,7 @@ import type { LaidCopy, LaidRun } from '../layout';
 import type { Printer, RunView, Station } from '../model';
 import type { Span } from '../packing';
 import type { Job, Worker } from './jobs';
-import type { Chain, Due, Task, Use, Wait } from './schedule';
+import type { Chain, Due, ShelfLoad, Task, Use, Wait } from './schedule';
 
 /** Where the tasks of a run are put down, each with the job that it is. */
 export class Builder {
@@ -10,6 +10,8 @@ export class Builder {
   readonly jobs: Job[] = [];
   readonly chains: Chain[] = [];
   readonly waits: Wait[] = [];
+  /** What lies powdered until it is cured. */
+  readonly powdered: ShelfLoad[] = [];
   readonly dues: Due[] = [];
   readonly run: Job['run'];
 

@@ -5,7 +5,7 @@ import { type AwayTimes, allAway, awayTimes, awayToo, longestOpen } from './cale
 import { type Crew, crewsBeside, printerAmong, printerFor, setupOfPresses } from './crews';
 import type { Job, JobKind, Work } from './jobs';
 import { BEGUN } from './keys';
-import type { Available, Away, Chain, Due, Lane, Resource, Task, Use, Wait } from './schedule';
+import type { Available, Away, Chain, Due, Lane, Resource, ShelfLoad, Task, Use, Wait } from './schedule';
 import { asWarm, fixTicked, printedBefore } from './ticks';
 import { type WorkProblem, workOf } from './work';
 
@@ -186,6 +186,10 @@ function workKnown({ laid, station }: OpenRun, origin: Date): ReturnType<typeof 
   return found;
 }
 
+/** The trays of the shop, which all runs share; a run of another device may need more at once than there are here. */
+const traysFor = ({ trays }: Station, powdered: readonly ShelfLoad[]): number =>
+  Math.max(trays, ...powdered.map(({ fills }) => fills.length));
+
 /** Behind those at the printer and those that shall come first. */
 const ANY_RANK = 1_000_000;
 
@@ -215,6 +219,7 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
   const chains: Chain[] = [];
   const waits: Wait[] = [];
   const lanes: Lane[] = [];
+  const powdered: ShelfLoad[] = [];
   const dues: Due[] = [];
   for (const { own, work, done } of made) {
     const base = tasks.length;
@@ -233,6 +238,15 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
     );
     waits.push(
       ...work.problem.waits.map((wait) => ({ ...wait, from: wait.from + base, to: wait.to + base })),
+    );
+    powdered.push(
+      ...work.problem.shelves.flatMap(({ loads }) =>
+        loads.map((load) => ({
+          ...load,
+          fills: load.fills.map((task) => task + base),
+          clearedBy: load.clearedBy + base,
+        })),
+      ),
     );
     dues.push(...work.problem.dues.map((due) => ({ ...due, task: due.task + base })));
     const left = printingOf(work, told);
@@ -255,6 +269,7 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
     chains,
     waits,
     lanes,
+    shelves: [{ places: traysFor(station, powdered), loads: powdered }],
     dues,
   };
   return {

@@ -199,7 +199,10 @@ function goesOn({ width, length }: Sized, bed: Sized): number {
   return Math.min(goes(width, length), goes(length, width));
 }
 
-/** A span is powdered when a tray is free for it: that of the span so many before it, once that one lies under the cure. */
+/**
+ * Film of a run is cured in the order in which it is powdered: a span waits for a tray that one so many before it lay on. That other
+ * runs have trays, too, the shelf tells; a run's own order need not be searched for.
+ */
 function takeTurns(
   { station, build }: WorkSource,
   bearing: readonly number[],
@@ -272,6 +275,8 @@ export function cureWork(
       laidDown.set(index, { cure, behindEnd: hands - duration });
       build.waits.push({ from: powdered[index] ?? 0, to: cure, limit: station.powderLimit });
     }
+    // Each of its spans lies on a tray until it is laid down.
+    build.powdered.push({ fills: load.map((index) => powdered[index] ?? 0), clearedBy: cure, lag: hands });
   }
   takeTurns(source, bearing, powdered, laidDown);
   if (tooWide.length > 0) return { cured, tooLarge: tooWide };

@@ -45,6 +45,7 @@ interface RunTime {
 /** What holds the day up: the longest way of tasks, or what has the most to do. */
 export type Bottleneck =
   | { readonly kind: 'path'; readonly through: readonly JobKind[] }
+  | { readonly kind: 'trays' }
   | {
       readonly kind: 'worker';
       readonly worker: Worker;
@@ -126,10 +127,12 @@ export function timelineOf(work: Work, schedule: Schedule, bound: ScheduleBound)
   const bottleneck: Bottleneck =
     by.kind === 'resource' && worker
       ? { kind: 'worker', worker, machine, busy: busyOf(worker) }
-      : {
-          kind: 'path',
-          through: by.kind === 'path' ? by.tasks.flatMap((task) => jobs[task]?.kind ?? []) : [],
-        };
+      : by.kind === 'shelf'
+        ? { kind: 'trays' }
+        : {
+            kind: 'path',
+            through: by.kind === 'path' ? by.tasks.flatMap((task) => jobs[task]?.kind ?? []) : [],
+          };
   return {
     entries,
     orders: orderTimes(entries, new Map(dues.map(({ task, at }) => [task, at]))),

@@ -107,9 +107,10 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
     origin,
   );
 
-  const { tasks, jobs, chains, waits, dues } = build;
+  const { tasks, jobs, chains, waits, powdered, dues } = build;
+  const shelves = [{ places: station.trays, loads: powdered }];
   return ok({
-    problem: { now: 0, tasks, resources, chains, waits, lanes: [], dues },
+    problem: { now: 0, tasks, resources, chains, waits, lanes: [], shelves, dues },
     jobs,
     workers,
     machines: crews.map(({ machines }) => machines),

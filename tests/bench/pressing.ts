@@ -137,6 +137,7 @@ function madeDay({ runs, spans, lots, hands: handCount, presses, away }: MadeDay
     chains,
     waits: [],
     lanes: runs > 1 ? lanes : [],
+    shelves: [],
     dues: [],
   };
 }
@@ -201,6 +202,7 @@ function benchMadeDays(): void {
       ...problem,
       now: end,
       lanes: [],
+      shelves: [],
       tasks: problem.tasks.map((task, index) =>
         index === first ? { ...task, fixed: { start: 0, end } } : task,
       ),

@@ -17,7 +17,7 @@ import {
 import { fitsOn } from '../../src/pressing/loads';
 import { isOnCap } from '../../src/pressing/measures';
 import { createScheduler, validateSchedule } from '../../src/pressing/schedule';
-import { fromMm, sum } from '../../src/units';
+import { asSeconds, fromMm, sum } from '../../src/units';
 import { edited } from '../editing/book';
 import { people, presses } from './stations';
 import { dayOfTwoRuns } from './two-runs';
@@ -138,6 +138,45 @@ describe('two printers', () => {
       'printer-1',
       'printer-1',
     ]);
+  });
+});
+
+describe('trays of the shop', () => {
+  /** The most spans that lie powdered at once: from their powder until they are laid down for the cure. */
+  const mostPowdered = (entries: readonly Entry[], load: number) => {
+    const powders = entries.filter(({ job }) => job.kind === 'powder');
+    const freeAt = ({ job: { run, spans } }: Entry) =>
+      (entries.find(
+        ({ job }) => job.kind === 'cure' && job.run.id === run.id && job.spans.includes(spans[0] ?? -1),
+      )?.start ?? 0) + load;
+    return Math.max(
+      ...powders.map(
+        ({ start }) => powders.filter((own) => own.start <= start && freeAt(own) > start).length,
+      ),
+    );
+  };
+
+  it.each([1, 2, 3])('%i in all are shared by all runs of the day', (trays) => {
+    // The press is cold for long: film piles up meanwhile.
+    const cold = presses(1, { warmUp: asSeconds(2 * HOUR) });
+    const station: Station = { ...twoPrinters, ...cold, trays, allowance: 0 };
+    for (const own of [book, onTwo]) {
+      const { entries } = planned(bothOn(own, station), station);
+      expect(new Set(entries.map(({ job }) => job.run.id)).size).toBe(2);
+      expect(mostPowdered(entries, station.handling.load)).toBeLessThanOrEqual(trays);
+    }
+  });
+
+  it('hold what is powdered already, of whichever run', () => {
+    const cold = presses(1, { warmUp: asSeconds(2 * HOUR) });
+    const station: Station = { ...twoPrinters, ...cold, trays: 3, allowance: 0 };
+    const [here, there] = bothOn(onTwo, station).map(({ laid }) =>
+      openRun(onTwo, laid.id, station, [BEGUN, 'powder/0']),
+    );
+    const { entries } = planned([here ?? expect.fail(), there ?? expect.fail()], station, 9.1 * HOUR);
+    const powders = entries.filter(({ job }) => job.kind === 'powder');
+    expect(powders.filter(({ state }) => state === 'done')).toHaveLength(2);
+    expect(mostPowdered(entries, station.handling.load)).toBe(3);
   });
 });
 

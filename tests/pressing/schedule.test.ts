@@ -19,6 +19,7 @@ import {
   smallShop,
   smallShopOfUnlike,
   smallShopWithBreak,
+  smallShopWithTrays,
   smallWetFilm,
   taillard,
   taskOn,
@@ -118,6 +119,7 @@ describe('small problems', () => {
     { what: 'closed for a time', shops: smallShopWithBreak },
     { what: 'with hands and presses that do not take everything', shops: smallShopOfUnlike },
     { what: 'of wet film that hands leave for a break', shops: smallWetFilm },
+    { what: 'with too few trays', shops: smallShopWithTrays },
   ])('$what are solved as well as by trying everything, and the bound is never above', ({ shops }) => {
     fc.assert(
       fc.property(shops, (problem) => {
@@ -345,6 +347,7 @@ describe('a chain', () => {
     chains: [{ tasks: [0, 1, 2], limit: 60 }],
     waits: [],
     lanes: [],
+    shelves: [],
     dues: [{ task: 2, at: 100, weight: 1 }],
   };
 
@@ -385,6 +388,7 @@ describe('a problem that cannot be', () => {
       chains: [],
       waits: [],
       lanes: [],
+      shelves: [],
       dues: [],
       tasks: [
         { ...one, after: [{ task: 1, lag: 0 }] },

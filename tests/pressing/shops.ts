@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Away, Due, Lane, ScheduleProblem, Task } from '../../src/pressing/schedule';
+import type { Away, Due, Lane, ScheduleProblem, ShelfLoad, Task } from '../../src/pressing/schedule';
 
 /** Jobs over machines, one unit each: every job a route of (machine, time), one operation after the other. */
 export function jobShop(jobs: readonly (readonly (readonly [number, number])[])[]): ScheduleProblem {
@@ -24,6 +24,7 @@ export function jobShop(jobs: readonly (readonly (readonly [number, number])[])[
     chains: [],
     waits: [],
     lanes: [],
+    shelves: [],
     dues: [],
   };
 }
@@ -110,6 +111,7 @@ export const smallShop = fc
       chains: [],
       waits: [],
       lanes: [],
+      shelves: [],
       dues: [],
     }),
   );
@@ -145,6 +147,7 @@ export function wetFilm(
     chains: prints.map((_, at) => ({ tasks: [3 * at, 3 * at + 1, 3 * at + 2], limit })),
     waits: [],
     lanes: [],
+    shelves: [],
     dues: [],
   };
 }
@@ -162,6 +165,57 @@ export const smallWetFilm = fc
     away: closed,
   })
   .map(({ prints, limit, away }) => wetFilm(prints, limit, away));
+
+/**
+ * Small days of film that lies on trays between powder and cure: two printers, each with a run of up to two spans that are cured
+ * together or one by one, no more of them at once than there are trays.
+ */
+export const smallShopWithTrays = fc
+  .record({
+    trays: fc.integer({ min: 1, max: 2 }),
+    isTogether: fc.boolean(),
+    cold: fc.integer({ min: 0, max: 4 }),
+    cure: fc.integer({ min: 1, max: 3 }),
+    runs: fc.tuple(
+      fc.array(short, { minLength: 1, maxLength: 2 }),
+      fc.array(short, { minLength: 1, maxLength: 1 }),
+    ),
+  })
+  .map(({ trays, isTogether, cold, cure, runs }): ScheduleProblem => {
+    const tasks: Task[] = [];
+    const loads: ShelfLoad[] = [];
+    const most = isTogether ? trays : 1;
+    runs.forEach((prints, printer) => {
+      let lying: number[] = [];
+      prints.forEach((time, at) => {
+        const before = tasks.findLastIndex(({ uses }) => uses[0]?.resource === printer);
+        tasks.push(taskOn(time, printer, before < 0 ? [] : [before]));
+        lying.push(tasks.length - 1);
+        if (lying.length < most && at < prints.length - 1) return;
+        tasks.push({
+          ...taskOn(cure, 2, lying),
+          uses: [{ resource: 2, from: 0, to: cure, units: null, setting: 1 }],
+        });
+        loads.push({ fills: lying, clearedBy: tasks.length - 1, lag: 1 });
+        lying = [];
+      });
+    });
+    const unit = { free: 0, setting: null, away: [] };
+    return {
+      now: 0,
+      tasks,
+      resources: [
+        { units: [unit], setup: null },
+        { units: [unit], setup: null },
+        { units: [unit], setup: { cold, rise: 1, fall: 2 } },
+      ],
+      chains: [],
+      waits: [],
+      lanes: [],
+      shelves: [{ places: trays, loads }],
+      dues: [],
+    };
+  });
 
 /** Which of two units may take something. */
 const eligible = fc.constantFrom(null, [0], [1], [0, 1]);
@@ -199,6 +253,7 @@ export const onSome = (machines: number, jobs: readonly (readonly number[])[]): 
   chains: [],
   waits: [],
   lanes: [],
+  shelves: [],
   dues: [],
 });
 
@@ -282,6 +337,7 @@ export const smallDay = fc
       chains: [],
       waits: [],
       lanes,
+      shelves: [],
       dues,
     };
   });

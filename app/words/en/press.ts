@@ -141,10 +141,16 @@ export const press = {
   bound: (least: Moment, over: string) =>
     `Earliest possible finish ${when(least)}; this one is ${over} later.`,
   proven: 'No order of work ends sooner.',
-  bottleneck: (of: Bottleneck, busy: string, machine: string | null): string =>
-    of.kind === 'worker'
-      ? `What holds the day up: ${machine ?? workers[of.worker].toLowerCase()}, at work ${busy}.`
-      : `What holds the day up: one thing after the other, from ${kinds[of.through[0] ?? 'ready'].toLowerCase()} to ${kinds[of.through.at(-1) ?? 'pack'].toLowerCase()}.`,
+  bottleneck: (of: Bottleneck, busy: string, machine: string | null): string => {
+    switch (of.kind) {
+      case 'worker':
+        return `What holds the day up: ${machine ?? workers[of.worker].toLowerCase()}, at work ${busy}.`;
+      case 'trays':
+        return 'What holds the day up: too few trays for powdered film.';
+      case 'path':
+        return `What holds the day up: one thing after the other, from ${kinds[of.through[0] ?? 'ready'].toLowerCase()} to ${kinds[of.through.at(-1) ?? 'pack'].toLowerCase()}.`;
+    }
+  },
   tooWet: (time: string) =>
     `Wet print waits ${time} too long in all. Shorter spans, more operators or a longer wait in “Equipment” would mend it.`,
   wetOverClosing: (powdered: Moment) =>

@@ -135,10 +135,16 @@ export const press: Words['press'] = {
   },
   bound: (least, over) => `Fin más temprano posible: ${when(least)}; este llega ${over} después.`,
   proven: 'No se puede acabar antes.',
-  bottleneck: (of, busy, machine) =>
-    of.kind === 'worker'
-      ? `Lo que marca el ritmo: ${machine ?? workers[of.worker].toLowerCase()}, ${busy} de trabajo.`
-      : `Lo que marca el ritmo: una cosa detrás de otra, desde «${kinds[of.through[0] ?? 'ready'].toLowerCase()}» hasta «${kinds[of.through.at(-1) ?? 'pack'].toLowerCase()}».`,
+  bottleneck: (of, busy, machine) => {
+    switch (of.kind) {
+      case 'worker':
+        return `Lo que marca el ritmo: ${machine ?? workers[of.worker].toLowerCase()}, ${busy} de trabajo.`;
+      case 'trays':
+        return 'Lo que marca el ritmo: faltan bandejas para película empolvada.';
+      case 'path':
+        return `Lo que marca el ritmo: una cosa detrás de otra, desde «${kinds[of.through[0] ?? 'ready'].toLowerCase()}» hasta «${kinds[of.through.at(-1) ?? 'pack'].toLowerCase()}».`;
+    }
+  },
   tooWet: (time) =>
     `La impresión húmeda espera ${time} de más en total. Tramos más cortos, más operadores o una espera mayor en «Máquinas» lo arreglan.`,
   wetOverClosing: (powdered) =>

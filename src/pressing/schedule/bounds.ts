@@ -1,15 +1,16 @@
 import { awayBetween, endOfWork } from './away';
 import { type Paths, pathsOf } from './paths';
 import { Placing } from './placing';
-import { type Away, mayTake, type Resource, type ScheduleProblem, type Use } from './problem';
+import { type Away, mayTake, type Resource, type ScheduleProblem, type Shelf, type Use } from './problem';
 import { standstillOf } from './standstill';
 
-/** No schedule ends sooner, and why: one path of tasks is as long, or one resource has as much to do. */
+/** No schedule ends sooner, and why: one path of tasks is as long, or one resource or shelf has as much to do. */
 export interface ScheduleBound {
   readonly seconds: number;
   readonly by:
     | { readonly kind: 'path'; readonly tasks: readonly number[] }
-    | { readonly kind: 'resource'; readonly resource: number };
+    | { readonly kind: 'resource'; readonly resource: number }
+    | { readonly kind: 'shelf'; readonly shelf: number };
 }
 
 /** A use as the bound sees it: when it can begin at the soonest, how long it is, and what must come after its end. */
@@ -117,6 +118,22 @@ function loadsOf(
   );
 }
 
+/** What lies on a shelf: from the start of what fills it until it is cleared at the soonest. */
+function lyingOn({ tasks, now }: ScheduleProblem, { heads, tails }: Paths, { loads }: Shelf): Load[] {
+  return loads.flatMap(({ fills, clearedBy, lag }) => {
+    const clearing = tasks[clearedBy];
+    if (!clearing || clearing.fixed) return [];
+    const tail = Math.max(0, clearing.duration - lag) + (tails[clearedBy] ?? 0);
+    return fills.flatMap((index): Load[] => {
+      const task = tasks[index];
+      if (!task) return [];
+      const least = task.fixed ? (heads[clearedBy] ?? now) - now : task.duration;
+      const head = task.fixed ? now : (heads[index] ?? now);
+      return [{ head, length: Math.max(0, least + lag), tail, setting: 0 }];
+    });
+  });
+}
+
 /** A resource that is away at other times, too. */
 const alsoAway = ({ units, setup }: Resource, more: readonly Away[]): Resource => ({
   units: units.map((unit) => ({ ...unit, away: [...unit.away, ...more] })),
@@ -153,6 +170,11 @@ export function scheduleBound(problem: ScheduleProblem): ScheduleBound {
         take(resource, loadBound(loads, alsoAway(own, away)));
       }
     }
+  });
+  problem.shelves.forEach((own, shelf) => {
+    const units = Array.from({ length: own.places }, () => ({ free: now, setting: null, away: [] }));
+    const seconds = loadBound(lyingOn(problem, paths, own), { units, setup: null });
+    if (seconds > bound.seconds) bound = { seconds, by: { kind: 'shelf', shelf } };
   });
   return bound.by.kind === 'path'
     ? { ...bound, by: { kind: 'path', tasks: longestPath(problem, paths) } }

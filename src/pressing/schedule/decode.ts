@@ -38,48 +38,75 @@ export interface Decoded extends Pick<Placing, 'starts' | 'ends' | 'taken'>, Mea
 type Measures = Pick<Schedule, 'makespan' | 'overLimit' | 'late' | 'cost'>;
 
 /**
- * Gives every task the earliest time at which it can be done, blocks in the order of a sequence (the serial generation scheme:
- * Kolisch, European Journal of Operational Research 90(2), 320-333, 1996).
+ * The blocks of a sequence in the order in which they are placed: those that find no place on a shelf wait until what lies there is
+ * taken up, and what waits for them with them. Each must be placed before the next is asked for.
+ * @param sequence blocks, each after those that it waits for
+ */
+function* inPlacingOrder({ blocks, placing }: Decoder, sequence: readonly number[]): Generator<number> {
+  const waiting: number[] = [];
+  const isPlaced = new Uint8Array(blocks.length);
+  const isNext = (number: number) =>
+    blocks[number]?.before.every((before) => isPlaced[before] === 1) ?? false;
+  const mayCome = (number: number) => {
+    const block = blocks[number];
+    return block !== undefined && isNext(number) && placing.mayTake(block);
+  };
+  const come = (at: number): number => {
+    const [number = 0] = waiting.splice(at, 1);
+    isPlaced[number] = 1;
+    return number;
+  };
+  for (const number of sequence) {
+    const block = blocks[number];
+    if (waiting.length === 0 && block && placing.mayTake(block)) {
+      isPlaced[number] = 1;
+      yield number;
+      continue;
+    }
+    waiting.push(number);
+    for (let at = waiting.findIndex(mayCome); at >= 0; at = waiting.findIndex(mayCome)) yield come(at);
+  }
+  // A load that was begun without regard to the others goes on, though there may be no place for it.
+  while (waiting.length > 0) {
+    const at = waiting.findIndex(mayCome);
+    yield come(at >= 0 ? at : waiting.findIndex(isNext));
+  }
+}
+
+/**
+ * Gives every task the earliest time at which it can be done, blocks in the order of a sequence as far as shelves let them (the serial
+ * generation scheme: Kolisch, European Journal of Operational Research 90(2), 320-333, 1996).
  * @param sequence blocks, each after those that it waits for
  * @param near one whose sequence begins alike: so far its times are taken over
- * @returns where the times stand until the next sequence is placed
  */
-export function place(
-  { blocks, placing }: Decoder,
-  sequence: readonly number[],
-  near: Decoded | null = null,
-): Placing {
+export function decode(decoder: Decoder, sequence: readonly number[], near: Decoded | null = null): Decoded {
+  const { problem, blocks, placing } = decoder;
   placing.clear();
+  const order: number[] = [];
   let isAlike = near !== null;
-  for (let at = 0; at < sequence.length; at += 1) {
-    const number = sequence[at] ?? 0;
+  for (const number of inPlacingOrder(decoder, sequence)) {
     const block = blocks[number];
     if (!block) continue;
-    isAlike &&= near?.sequence[at] === number;
+    isAlike &&= near?.sequence[order.length] === number;
     if (near && isAlike) placing.takeAs(block, near);
     else {
       placing.set(block);
       placing.take(block);
     }
+    order.push(number);
   }
-  return placing;
+  return decoded(problem, placing, order);
 }
-
-/** Decodes a sequence: {@link place}. */
-export const decode = (decoder: Decoder, sequence: readonly number[], near: Decoded | null = null): Decoded =>
-  decoded(decoder.problem, place(decoder, sequence, near), sequence);
 
 /**
  * Decodes a sequence unless its schedule costs too much: `null` as soon as that is plain.
  * @param sequence blocks, each after those that it waits for
  */
-export function decodeWithin(
-  { problem, blocks, placing, tails }: Decoder,
-  sequence: readonly number[],
-  atMost: number,
-): Decoded | null {
+export function decodeWithin(decoder: Decoder, sequence: readonly number[], atMost: number): Decoded | null {
+  const { problem, blocks, placing, tails } = decoder;
   placing.clear();
-  for (const number of sequence) {
+  const order: number[] = [];
+  for (const number of inPlacingOrder(decoder, sequence)) {
     const block = blocks[number];
     if (!block) continue;
     placing.set(block);
@@ -87,8 +114,9 @@ export function decodeWithin(
       if ((placing.ends[task] ?? 0) + (tails[task] ?? 0) > atMost) return null;
     }
     placing.take(block);
+    order.push(number);
   }
-  return measure(problem, placing).cost > atMost ? null : decoded(problem, placing, sequence);
+  return measure(problem, placing).cost > atMost ? null : decoded(problem, placing, order);
 }
 
 /**
@@ -101,7 +129,7 @@ export function dispatch(
 ): number[] {
   placing.clear();
   // What is taken only makes others begin later, so that an old time need be looked at again only if it is the soonest;
-  // but where a unit was set up, others of that setting may begin sooner.
+  // but where a unit was set up, others of that setting may begin sooner, and where places of a shelf were given back, what waits for them.
   const soonest = blocks.map(() => Number.NEGATIVE_INFINITY);
   const first = (ready: readonly number[]) =>
     ready.reduce((chosen, block, at) => {
@@ -115,8 +143,9 @@ export function dispatch(
       const number = ready[chosen] ?? 0;
       const block = blocks[number];
       if (!block) return chosen;
-      const start = placing.set(block);
-      if (start === soonest[number]) {
+      const isForced = soonest[number] === Number.POSITIVE_INFINITY;
+      const start = isForced || placing.mayTake(block) ? placing.set(block) : Number.POSITIVE_INFINITY;
+      if (isForced || start === soonest[number]) {
         if (placing.take(block)) soonest.fill(Number.NEGATIVE_INFINITY);
         return chosen;
       }

@@ -9,6 +9,7 @@ export type {
   Resource,
   Schedule,
   ScheduleProblem,
+  ShelfLoad,
   Task,
   Use,
   Wait,

@@ -1,5 +1,5 @@
 import { type Block, blocksOf } from './blocks';
-import { type Decoded, type Decoder, decoderOf, place } from './decode';
+import { type Decoded, type Decoder, decode, decoderOf } from './decode';
 import { inPlaces } from './moves';
 import { followersOf } from './paths';
 import type { ScheduleProblem } from './problem';
@@ -26,6 +26,7 @@ function mirrored({ tasks, resources, chains }: ScheduleProblem): ScheduleProble
     chains: chains.map(({ tasks: chained, limit }) => ({ tasks: chained.toReversed(), limit })),
     waits: [],
     lanes: [],
+    shelves: [],
     dues: [],
   };
 }
@@ -51,7 +52,7 @@ export function justifier({ problem, blocks }: Decoder): (decoded: Decoded) => n
       sequence.toReversed(),
       latestFirst(blocks, ({ tasks }) => ends[tasks[tasks.length - 1] ?? 0] ?? 0),
     );
-    const late = place(decoder, backwards);
+    const late = decode(decoder, backwards);
     return inPlaces(
       blocks,
       sequence,

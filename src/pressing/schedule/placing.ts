@@ -1,5 +1,6 @@
 import type { Block } from './blocks';
 import { mayTake, type Schedule, type ScheduleProblem, type Task } from './problem';
+import { Shelves } from './shelves';
 import { Unit } from './unit';
 
 /** A use made ready: thousands of times a second it is asked for the units that may take it. */
@@ -58,6 +59,7 @@ export class Placing {
   private readonly problem: ScheduleProblem;
   private readonly units: readonly Unit[];
   private readonly tasks: readonly Ready[];
+  private readonly shelves: Shelves;
   /** Tasks that are begun and not done yet. */
   private readonly begun: readonly number[];
 
@@ -69,6 +71,7 @@ export class Placing {
     let slots = 0;
     this.problem = problem;
     this.units = units.flat();
+    this.shelves = new Shelves(problem);
     this.tasks = tasks.map(({ duration, pauses, uses, after }) => ({
       duration,
       pauses,
@@ -100,6 +103,7 @@ export class Placing {
   /** Takes back all that is not fixed. */
   clear(): void {
     for (const unit of this.units) unit.clear();
+    this.shelves.reset();
     for (const index of this.begun) this.keep(index);
   }
 
@@ -185,7 +189,7 @@ export class Placing {
     for (const index of block.tasks) {
       const task = this.tasks[index];
       if (!task) continue;
-      let earliest = reached;
+      let earliest = Math.max(reached, this.shelves.freeFrom(index));
       for (const { task: before, lag } of task.after) {
         const ready = (this.ends[before] ?? 0) + lag;
         if (ready > earliest) earliest = ready;
@@ -193,6 +197,12 @@ export class Placing {
       this.setTask(index, task, earliest);
       reached = this.ends[index] ?? 0;
     }
+  }
+
+  /** Whether a block finds the places that it needs on shelves, once what has its times already is taken up. */
+  mayTake({ tasks }: Block): boolean {
+    for (const task of tasks) if (!this.shelves.mayTake(task)) return false;
+    return true;
   }
 
   /**
@@ -232,10 +242,10 @@ export class Placing {
 
   /**
    * Takes the units of a block at the times that are set just before.
-   * @returns whether one had to be set up for it
+   * @returns whether others may now begin sooner: a unit was set up, or places of a shelf were given back
    */
   take(block: Block): boolean {
-    let isSetUp = false;
+    let isEased = false;
     for (const index of block.tasks) {
       const task = this.tasks[index];
       if (!task) continue;
@@ -244,11 +254,12 @@ export class Placing {
       for (const hold of task.holds) {
         const { setting, from, isChosenBySetup } = hold;
         if (isChosenBySetup && !task.pauses) this.chooseBySetup(hold, start, task.pauses);
-        isSetUp ||= setting > 0 && (this.unitOf(hold)?.setupBefore(start + from, setting) ?? 0) > 0;
+        isEased ||= setting > 0 && (this.unitOf(hold)?.setupBefore(start + from, setting) ?? 0) > 0;
       }
       this.takeNoted(task, start, this.ends[index] ?? 0);
+      if (this.shelves.take(index, start)) isEased = true;
     }
-    return isSetUp;
+    return isEased;
   }
 
   /** Takes the units that are noted for a task; one that pauses keeps its unit to the end. */
@@ -269,6 +280,7 @@ export class Placing {
       this.ends[index] = end;
       for (const { slot } of task.holds) this.taken[slot] = taken[slot] ?? 0;
       this.takeNoted(task, start, end);
+      this.shelves.take(index, start);
     }
   }
 

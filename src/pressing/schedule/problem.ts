@@ -11,6 +11,7 @@ export interface ScheduleProblem {
   readonly chains: readonly Chain[];
   readonly waits: readonly Wait[];
   readonly lanes: readonly Lane[];
+  readonly shelves: readonly Shelf[];
   readonly dues: readonly Due[];
 }
 
@@ -91,6 +92,21 @@ export interface Lane {
   readonly last: number;
   /** Lanes of a lower rank come first; the order of those of one rank is free. */
   readonly rank: number;
+}
+
+/** Places in which what tasks leave behind lies until others take it up. */
+export interface Shelf {
+  readonly places: number;
+  readonly loads: readonly ShelfLoad[];
+}
+
+/** What is taken up at once: it has a place for each of its tasks from the start of that one on, and waits for no load behind it. */
+export interface ShelfLoad {
+  /** No more than there are places; no two in one chain. */
+  readonly fills: readonly number[];
+  /** The task that takes it up, behind all of them: its places are free so long after the start of that one. */
+  readonly clearedBy: number;
+  readonly lag: number;
 }
 
 /** When a task should be done; each second later counts `weight` times. */

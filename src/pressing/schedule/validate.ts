@@ -8,14 +8,15 @@ export type ScheduleFault =
   | { readonly code: 'wrong-length'; readonly task: number }
   | { readonly code: 'at-once'; readonly task: number; readonly other: number; readonly resource: number }
   | { readonly code: 'away' | 'wrong-unit'; readonly task: number; readonly resource: number }
+  | { readonly code: 'no-place'; readonly task: number; readonly shelf: number }
   | { readonly code: 'mixed'; readonly task: number; readonly other: number };
 
 /**
  * Checks a schedule from its times alone: precedence, lengths, that each use is on a unit that may take it, that no unit does two
- * things at once, without set-up or while it is away, and that no lane is mixed with another of its resource.
+ * things at once, without set-up or while it is away, that no lane is mixed with another of its resource, and that no shelf is too full.
  */
 export function validateSchedule(
-  { tasks, resources, lanes, now }: ScheduleProblem,
+  { tasks, resources, lanes, shelves, now }: ScheduleProblem,
   { starts, ends, units }: Pick<Schedule, 'starts' | 'ends' | 'units'>,
 ): ScheduleFault[] {
   const faults: ScheduleFault[] = [];
@@ -49,6 +50,21 @@ export function validateSchedule(
       if (!isFirst && !isSecond) faults.push({ code: 'mixed', task: one.first, other: other.first });
     }
   }
+  shelves.forEach(({ places, loads }, shelf) => {
+    const lying = loads.flatMap(({ fills, clearedBy, lag }) =>
+      fills.map((task) => ({
+        task,
+        from: starts[task] ?? Number.NaN,
+        to: (starts[clearedBy] ?? Number.NaN) + lag,
+        // What is begun already may have been so without regard to places.
+        isTold: fills.some((other) => tasks[other]?.fixed),
+      })),
+    );
+    for (const { task, from, isTold } of lying) {
+      const count = lying.filter((other) => other.from <= from && other.to > from).length;
+      if (!isTold && count > places) faults.push({ code: 'no-place', task, shelf });
+    }
+  });
   resources.forEach(({ units: own, setup }, resource) => {
     own.forEach((unit, index) => {
       const held = tasks

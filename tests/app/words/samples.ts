@@ -326,6 +326,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'press.bottleneck.0': [
     ...workers.map((worker) => ({ kind: 'worker', worker, machine: null, busy: 60 }) as const),
     { kind: 'path', through: kinds },
+    { kind: 'trays' },
   ] satisfies Bottleneck[],
   'press.batch.0': [
     ...kinds.map((kind) => ({ by: 'kind', kind, jobs: [] }) as const),

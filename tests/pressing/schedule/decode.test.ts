@@ -6,22 +6,24 @@ import { decode, decoderOf, decodeWithin, scheduleOf } from '../../../src/pressi
 import { justifier } from '../../../src/pressing/schedule/justify';
 import { inPlaces } from '../../../src/pressing/schedule/moves';
 import { everyRule, sequencesBy } from '../../../src/pressing/schedule/rules';
-import { smallShop, taskOn } from '../shops';
+import { smallShop, smallShopWithTrays, taskOn } from '../shops';
 
 /** A small shop made ready, and two sequences of its blocks by places drawn at random. */
-const sequences = fc.tuple(smallShop, fc.infiniteStream(fc.nat(100))).map(([problem, places]) => {
-  const blocks = blocksOf(problem);
-  const decoder = decoderOf(problem, blocks);
-  const [first] = everyRule;
-  const rule = first ? sequencesBy(decoder)(first) : [];
-  const drawn = () =>
-    inPlaces(
-      blocks,
-      rule,
-      Float64Array.from(blocks, () => Number(places.next().value)),
-    );
-  return { problem, decoder, one: drawn(), other: drawn() };
-});
+const sequences = fc
+  .tuple(fc.oneof(smallShop, smallShopWithTrays), fc.infiniteStream(fc.nat(100)))
+  .map(([problem, places]) => {
+    const blocks = blocksOf(problem);
+    const decoder = decoderOf(problem, blocks);
+    const [first] = everyRule;
+    const rule = first ? sequencesBy(decoder)(first) : [];
+    const drawn = () =>
+      inPlaces(
+        blocks,
+        rule,
+        Float64Array.from(blocks, () => Number(places.next().value)),
+      );
+    return { problem, decoder, one: drawn(), other: drawn() };
+  });
 
 describe('a sequence', () => {
   it('has the same schedule, whether its beginning is taken over from another or not', () => {
@@ -68,6 +70,7 @@ describe('a schedule with a gap', () => {
       chains: [],
       waits: [],
       lanes: [],
+      shelves: [],
       dues: [],
     };
     const decoder = decoderOf(problem, blocksOf(problem));
