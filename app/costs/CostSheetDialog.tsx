@@ -1,5 +1,11 @@
 import { useState } from 'react';
-import type { CostShare, CostSheet, OrderCost, TransferCost } from '../../src/costing';
+import {
+  type CostShare,
+  type CostSheet,
+  copyCosts,
+  type OrderCost,
+  type TransferCost,
+} from '../../src/costing';
 import type { RunCosts } from '../../src/costing/run';
 import { edits } from '../../src/editing';
 import { type LaidRun, layRun } from '../../src/layout';
@@ -64,7 +70,7 @@ function Sheet({ run }: { run: LaidRun }) {
   const { sheet } = costs;
   const { order, transfer, copy } = partAt(sheet, path);
   const share = copy ?? transfer ?? order ?? null;
-  const copies = transfer && order ? (copy ? 1 : transfer.copies.length) : copiesOf(order ?? null, sheet);
+  const copies = transfer && order ? (copy ? 1 : transfer.count) : copiesOf(order ?? null, sheet);
   const amount = share?.amount ?? sheet.amount;
   return (
     <>
@@ -94,13 +100,13 @@ function partAt(
 ): { order?: OrderCost; transfer?: TransferCost; copy?: CostShare } {
   const order = sheet.orders.find(({ id }) => id === path.order);
   const transfer = order?.transfers.find(({ id }) => id === path.transfer);
-  const copy = path.copy === undefined ? undefined : transfer?.copies[path.copy];
+  const copy = transfer && path.copy !== undefined ? copyCosts(transfer)[path.copy] : undefined;
   return { ...(order ? { order } : {}), ...(transfer ? { transfer } : {}), ...(copy ? { copy } : {}) };
 }
 
 const copiesOf = (order: OrderCost | null, sheet: CostSheet): number =>
   (order ? [order] : sheet.orders).reduce(
-    (sum, { transfers }) => sum + transfers.reduce((own, { copies }) => own + copies.length, 0),
+    (sum, { transfers }) => sum + transfers.reduce((own, { count }) => own + count, 0),
     0,
   );
 
@@ -220,7 +226,7 @@ function Parts({
       <h3 id="cost-parts">{words.parts[level]}</h3>
       <ul className="cost-parts">
         {transfer && order
-          ? transfer.copies.map(({ amount }, at) => {
+          ? copyCosts(transfer).map(({ amount }, at) => {
               const number = names.numbers(transfer.id)[at] ?? at;
               const name = words.copy(names.order(order.id)?.code ?? '', number);
               return row(name, amount, name, { order: order.id, transfer: transfer.id, copy: at }, null);

@@ -1,4 +1,4 @@
-import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { useDeferredValue, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { layRun } from '../../src/layout';
 import { type Book, runsAtWork } from '../../src/model';
 import {
@@ -102,9 +102,9 @@ export function dayState(
     : { kind: 'working' };
 }
 
-/** The schedule of the day as it is ticked, from now on; a better one follows if asked for. */
+/** The schedule of the day as it is ticked, from now on, behind what is typed; a better one follows if asked for. */
 export function useDay(effort: Effort): DayState {
-  const book = useShop((shop) => shop.book);
+  const book = useDeferredValue(useShop((shop) => shop.book));
   const minute = useMinute();
   const open = openRunsOf(book);
   const moment = useMemo(() => momentOfDay(open, minute), [open, minute]);

@@ -7,6 +7,7 @@ export {
   type CostLine,
   type CostShare,
   type CostSheet,
+  copyCosts,
   costSheet,
   type OrderCost,
   type TransferCost,

@@ -26,8 +26,8 @@ export interface CostShare {
 
 export interface TransferCost extends CostShare {
   readonly id: Id<'transfer'>;
-  /** As many as the transfer has on the run; all alike before rounding. */
-  readonly copies: readonly CostShare[];
+  /** How many copies it has on the run; what each comes to is told by {@link copyCosts}. */
+  readonly count: number;
 }
 
 export interface OrderCost extends CostShare {
@@ -95,13 +95,14 @@ export function costSheet(found: RunUse, costs: Costs, rates: Rates, closed = fa
       transfers: shared(order.lines, row.own).map(({ row: transfer, ...own }) => ({
         id: transfer.id,
         ...own,
-        copies: copiesOf(own, transfer.copies),
+        count: transfer.copies,
       })),
     })),
   };
 }
 
-function copiesOf({ lines, exact }: CostShare, count: number): CostShare[] {
+/** What each copy of a transfer comes to: all alike before rounding, and they sum to it line by line. */
+export function copyCosts({ lines, exact, count }: TransferCost): CostShare[] {
   const each = exact.map((value) => value / Math.max(1, count));
   const rows = Array.from({ length: count }, () => ({ row: null, exact: each }));
   return shared(lines, rows).map(({ row: _, ...copy }) => copy);

@@ -1,7 +1,7 @@
 import type { LaidCopy, LaidRun } from '../layout';
 import { isCutStraight } from '../model';
 import { type CutTree, cutTree, type Span } from '../packing';
-import { type Micrometres, um } from '../units';
+import { type Micrometres, onceFor, um } from '../units';
 import { copiesWithin, measured, runSpans } from './cuts';
 import { takingOrder } from './taking';
 
@@ -173,16 +173,10 @@ function orderOf(run: LaidRun, span: Span, index: number): SpanOrder {
   return { span: index, from, to, copies, steps: numbered(all) };
 }
 
-const known = new WeakMap<LaidRun, readonly SpanOrder[]>();
-
 /**
  * How a run is taken apart, span by span: by the cut tree where straight cuts alone do it, else strip by strip and copy by copy. Found
  * once a run.
  */
-export function cutOrder(run: LaidRun): readonly SpanOrder[] {
-  const last = known.get(run);
-  if (last) return last;
-  const orders = runSpans(run).map((span, index) => orderOf(run, span, index));
-  known.set(run, orders);
-  return orders;
-}
+export const cutOrder = onceFor((run: LaidRun): readonly SpanOrder[] =>
+  runSpans(run).map((span, index) => orderOf(run, span, index)),
+);

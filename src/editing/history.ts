@@ -1,4 +1,5 @@
 import { asId, type Book, type Instant, type StoredStep } from '../model';
+import { onceFor } from '../units';
 import type { Step } from './step';
 
 /** Steps that can be undone, latest last, and those undone that can be made again, the next last. */
@@ -7,21 +8,16 @@ interface History {
   readonly undone: readonly StoredStep[];
 }
 
-const known = new WeakMap<Book['step'], History>();
+const inOrderOf = onceFor((step: Book['step']): History => {
+  const steps = Object.values(step).sort((a, b) => a.number - b.number);
+  return {
+    done: steps.filter(({ undone }) => !undone),
+    undone: steps.filter(({ undone }) => undone).reverse(),
+  };
+});
 
 /** The history of a book, in order. */
-export function historyOf({ step }: Book): History {
-  let history = known.get(step);
-  if (!history) {
-    const steps = Object.values(step).sort((a, b) => a.number - b.number);
-    history = {
-      done: steps.filter(({ undone }) => !undone),
-      undone: steps.filter(({ undone }) => undone).reverse(),
-    };
-    known.set(step, history);
-  }
-  return history;
-}
+export const historyOf = ({ step }: Book): History => inOrderOf(step);
 
 const keyOf = (number: number): StoredStep['id'] => asId(String(number).padStart(9, '0'));
 

@@ -1,4 +1,14 @@
-import { asId, type Book, draftRun, type Film, type Order, type Run, runCost } from '../model';
+import {
+  asId,
+  type Book,
+  type Copy,
+  copiesOfOrder,
+  draftRun,
+  type Film,
+  type Order,
+  type Run,
+  runCost,
+} from '../model';
 import type { Plan, Problem } from '../packing';
 import { atOnce } from '../planning';
 import { alsoByQuarters, type Micrometres, type Minor } from '../units';
@@ -83,14 +93,10 @@ export function orderAlone(book: Book, order: Order, film: Film): { readonly boo
     takes: 'chosen',
     changed: order.changed,
   });
-  const copy = Object.fromEntries(
-    Object.entries(book.copy).flatMap(([id, own]) =>
-      book.transfer[own.transfer]?.order === order.id && own.state !== 'shelved'
-        ? [[id, { ...own, state: 'waiting' as const, run: run.id, place: null, role: 'ordered' as const }]]
-        : [],
-    ),
+  const copies = copiesOfOrder(book, order.id).flatMap((own): Copy[] =>
+    own.state === 'shelved' ? [] : [{ ...own, state: 'waiting', run: run.id, place: null, role: 'ordered' }],
   );
-  return { book: { ...book, copy }, run };
+  return { book: { ...book, copy: Object.fromEntries(copies.map((copy) => [copy.id, copy])) }, run };
 }
 
 /** A candidate where a plan puts its copies. */

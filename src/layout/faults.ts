@@ -1,6 +1,6 @@
 import { turnsOf } from '../model';
 import { type Fault, keepsGapBy, type Lying, layoutFaults, type PlaceProblem } from '../packing';
-import { um } from '../units';
+import { onceFor, um } from '../units';
 import { shapeOf, sheetAt, sheetStart } from './film-shape';
 import { type LaidCopy, type LaidRun, measureRun } from './laid';
 
@@ -46,33 +46,21 @@ function told(fault: Fault, run: LaidRun): RunFault {
   }
 }
 
-const known = new WeakMap<LaidRun, readonly RunFault[]>();
-
 /**
  * All that is wrong with a run where it lies, as its film asks for it: gap, edges and margins, film that may not be used or is
  * not there, knife lines, turns, straight cuts and their stages, orders apart. Copies that are printed lie as they lie: of what
  * is wrong among them alone nothing is told. Worked out once a run.
  */
-export function faultsOf(run: LaidRun): readonly RunFault[] {
-  let faults = known.get(run);
-  if (!faults) {
-    const { film, copies, spans } = run;
-    const turns = turnsOf(Object.values(run.view.order));
-    const lying = copies.map((copy) => lyingOf(film, copy, turns.get(copy.order.id) ?? turns.size));
-    faults = layoutFaults(shapeOf(film, run), lying, spans ?? []).map((fault) => told(fault, run));
-    if (
-      spans === null &&
-      isCuttable(
-        run,
-        copies.filter(({ fixed }) => fixed),
-      )
-    ) {
-      faults = [...faults, { breaks: 'rule', code: 'no-knife-line', copies: [] }];
-    }
-    known.set(run, faults);
-  }
-  return faults;
-}
+export const faultsOf = onceFor((run: LaidRun): readonly RunFault[] => {
+  const { film, copies, spans } = run;
+  const turns = turnsOf(Object.values(run.view.order));
+  const lying = copies.map((copy) => lyingOf(film, copy, turns.get(copy.order.id) ?? turns.size));
+  const faults = layoutFaults(shapeOf(film, run), lying, spans ?? []).map((fault) => told(fault, run));
+  const fixed = copies.filter((copy) => copy.fixed);
+  return spans === null && isCuttable(run, fixed)
+    ? [...faults, { breaks: 'rule', code: 'no-knife-line', copies: [] }]
+    : faults;
+});
 
 /** Whether knife lines can cut a run as its film asks, with just these copies on it. */
 export const isCuttable = (run: LaidRun, copies: readonly LaidCopy[]): boolean =>

@@ -13,7 +13,7 @@ import {
 } from '../model';
 import { asTurned, type Ring, turnOf } from '../outlines';
 import { knifeLines, type Span } from '../packing';
-import { type Angle, degreesOf, type Micrometres, quartersIn, um } from '../units';
+import { type Angle, degreesOf, type Micrometres, onceFor, quartersIn, um } from '../units';
 import { sheetAt, sheetStart, sheetsPrinted } from './film-shape';
 import { printedRings } from './printed-rings';
 
@@ -145,29 +145,20 @@ export function measureRun(
   return { lengthUsed, spans: knifeLines(copies, { gap, spanMax, cutBlank, lengthUsed }) };
 }
 
-function layView(view: RunView): LaidRun | null {
+const layView = onceFor((view: RunView): LaidRun | null => {
   const { run, film, placed } = view;
   if (!film) return null;
   const copies = placed.map(layCopy).sort((a, b) => a.y - b.y || a.x - b.x);
   const progress = progressOf(run);
   const { id, name, state } = run;
   return { view, id, name, state, film, ...progress, copies, ...measureRun(copies, film, progress) };
-}
-
-const known = new WeakMap<RunView, LaidRun | null>();
+});
 
 /**
  * The copies of a run where they lie. It is laid once, as long as what holds for it is the same: see {@link runView}.
  * @returns `null` for a draft whose film is gone
  */
-export function layRun(book: Book, run: Run): LaidRun | null {
-  const view = runView(book, run);
-  const last = known.get(view);
-  if (last !== undefined) return last;
-  const laid = layView(view);
-  known.set(view, laid);
-  return laid;
-}
+export const layRun = (book: Book, run: Run): LaidRun | null => layView(runView(book, run));
 
 /** A run with some copies lying elsewhere, or added: what it would be if they were dropped there. */
 export function withCopies(run: LaidRun, moved: readonly LaidCopy[]): LaidRun {

@@ -1,3 +1,4 @@
+import { onceFor } from '../units';
 import type { Book } from './book';
 import type { Copy } from './copy';
 import type { Id } from './fields';
@@ -60,26 +61,20 @@ function dealt(copies: readonly Pick<Copy, 'id' | 'transfer'>[], known: Onto, so
   return onto;
 }
 
-const bySnapshot = new WeakMap<Snapshot, Onto>();
-
 /** What the copies of a snapshot go on: as it was noted, or else along the film. Spare ones are pressed on nothing. */
-function ontoIn(snapshot: Snapshot): Onto {
-  const last = bySnapshot.get(snapshot);
-  if (last) return last;
+const ontoIn = onceFor((snapshot: Snapshot): Onto => {
   const noted = snapshot.copies.flatMap(({ id, onto }) =>
     onto === null ? [] : [[id as string, onto] as const],
   );
   const along = snapshot.copies
     .filter(({ role }) => role !== 'over')
     .toSorted((a, b) => a.place.y - b.place.y);
-  const found = dealt(along, new Map(noted), {
+  return dealt(along, new Map(noted), {
     transfer: byId(snapshot.transfers),
     garment: byId(snapshot.garments),
     placement: byId(snapshot.placements),
   });
-  bySnapshot.set(snapshot, found);
-  return found;
-}
+});
 
 /** What the copies that a run embeds go on. */
 export const embeddedOnto = (run: Run): Onto =>
@@ -100,25 +95,19 @@ export const embeddedTakes = (run: Run): ReadonlyMap<string, number> => takenIn(
 const ownRuns = ({ run }: Pick<Book, 'run'>): Run[] =>
   Object.values(run).filter(({ received }) => received === null);
 
-const byBook = new WeakMap<Book, Onto>();
-
 /**
  * What each copy of a book goes on: what is printed, or sent to print, as it was noted then, and the rest by their numbers. All runs are
  * told the same, so that no garment gets a print twice.
  */
-export function ontoOf(book: Book): Onto {
-  const last = byBook.get(book);
-  if (last) return last;
+export const ontoOf = onceFor((book: Book): Onto => {
   const noted = ownRuns(book).flatMap((run) =>
     [...embeddedOnto(run)].filter(([copy]) => book.copy[copy]?.run === run.id),
   );
   const copies = Object.values(book.copy)
     .filter(({ role }) => role !== 'over')
     .sort((a, b) => Number(a.role === 'filler') - Number(b.role === 'filler') || a.number - b.number);
-  const found = dealt(copies, new Map(noted), book);
-  byBook.set(book, found);
-  return found;
-}
+  return dealt(copies, new Map(noted), book);
+});
 
 /** How many copies of each place lie on the garments of each line, and how many of these were taken from the store for them. */
 export interface Taken {

@@ -70,6 +70,7 @@ export {
   benchRunOf,
   benchRuns,
   copiesByTransfer,
+  copiesOfOrder,
   filmOf,
   filmsAhead,
   garmentsByOrder,

@@ -1,4 +1,4 @@
-import { groupBy, inOrder } from '../units';
+import { groupBy, inOrder, onceFor } from '../units';
 import type { Book } from './book';
 import type { Copy } from './copy';
 import { ordersOnFilm } from './film-codes';
@@ -28,11 +28,15 @@ export function turnsOf(orders: Iterable<Order>): Map<Order['id'], number> {
   return turns;
 }
 
-/** Orders under the codes they go by, those in a rush first, then soonest due first, those without a date last; archived ones left out. */
-export const ordersByDue = (book: Book): Order[] =>
-  Object.values(ordersOnFilm(book))
+const openByDue = onceFor((orders: Book['order']): readonly Order[] =>
+  Object.values(orders)
     .filter((order) => !order.archived)
-    .sort(byDue);
+    .sort(byDue),
+);
+
+/** Orders under the codes they go by, those in a rush first, then soonest due first, those without a date last; archived ones left out. */
+export const ordersByDue = (book: Pick<Book, 'order' | 'run'>): readonly Order[] =>
+  openByDue(ordersOnFilm(book));
 
 /** Whether an id begins with the time at which it was given, as those of version 7 do (RFC 9562, 5.7). */
 const tellsTime = (id: string): boolean => id.length === 36 && id[14] === '7';
@@ -48,20 +52,36 @@ export const asEntered = <Entry extends { readonly id: string }>(records: Iterab
       : Number(tellsTime(a.id)) - Number(tellsTime(b.id)),
   );
 
-export const transfersByOrder = (book: Book): Map<string, Transfer[]> =>
-  groupBy(asEntered(Object.values(book.transfer)), (transfer) => transfer.order);
+/** Records by what they belong to, grouped once a collection. */
+type Groups<Entry> = ReadonlyMap<string, readonly Entry[]>;
 
-/** Lines of garments as they were entered, those of one style and colour by their sizes. */
-export const garmentsByOrder = (book: Pick<Book, 'garment'>): Map<string, Garment[]> => {
-  const kinds = groupBy(asEntered(Object.values(book.garment)), ({ order, style, colour }) =>
+const transfersGrouped = onceFor(
+  (transfers: Book['transfer']): Groups<Transfer> =>
+    groupBy(asEntered(Object.values(transfers)), ({ order }) => order),
+);
+
+export const transfersByOrder = (book: Pick<Book, 'transfer'>): Groups<Transfer> =>
+  transfersGrouped(book.transfer);
+
+const garmentsGrouped = onceFor((garments: Book['garment']): Groups<Garment> => {
+  const kinds = groupBy(asEntered(Object.values(garments)), ({ order, style, colour }) =>
     JSON.stringify([order, style, colour]),
   );
   const lines = [...kinds.values()].flatMap((kind) => kind.sort(bySize));
-  return groupBy(lines, (garment) => garment.order);
-};
+  return groupBy(lines, ({ order }) => order);
+});
 
-export const placementsByOrder = (book: Book): Map<string, Placement[]> =>
-  groupBy(asEntered(Object.values(book.placement)), (placement) => placement.order);
+/** Lines of garments as they were entered, those of one style and colour by their sizes. */
+export const garmentsByOrder = (book: Pick<Book, 'garment'>): Groups<Garment> =>
+  garmentsGrouped(book.garment);
+
+const placementsGrouped = onceFor(
+  (placements: Book['placement']): Groups<Placement> =>
+    groupBy(asEntered(Object.values(placements)), ({ order }) => order),
+);
+
+export const placementsByOrder = (book: Pick<Book, 'placement'>): Groups<Placement> =>
+  placementsGrouped(book.placement);
 
 /** The quotes of an order, the latest first. */
 export const quotesOf = (book: Book, order: string): Quote[] =>
@@ -69,11 +89,19 @@ export const quotesOf = (book: Book, order: string): Quote[] =>
     .filter((quote) => quote.order === order)
     .sort((a, b) => b.number - a.number);
 
-/** The copies of each transfer, in the order of their numbers. */
-export function copiesByTransfer(book: Book): Map<string, Copy[]> {
-  const groups = groupBy(Object.values(book.copy), (copy) => copy.transfer);
-  for (const copies of groups.values()) copies.sort((a, b) => a.number - b.number);
+const copiesGrouped = onceFor((copies: Book['copy']): Groups<Copy> => {
+  const groups = groupBy(Object.values(copies), ({ transfer }) => transfer);
+  for (const own of groups.values()) own.sort((a, b) => a.number - b.number);
   return groups;
+});
+
+/** The copies of each transfer, in the order of their numbers. */
+export const copiesByTransfer = (book: Pick<Book, 'copy'>): Groups<Copy> => copiesGrouped(book.copy);
+
+/** The copies of an order, transfer by transfer. */
+export function copiesOfOrder(book: Pick<Book, 'transfer' | 'copy'>, order: string): Copy[] {
+  const copies = copiesByTransfer(book);
+  return (transfersByOrder(book).get(order) ?? []).flatMap(({ id }) => copies.get(id) ?? []);
 }
 
 export const settingsOf = (book: Book): Settings | undefined => book.settings.shop;

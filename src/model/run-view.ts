@@ -134,6 +134,15 @@ function dealtOfDraft(book: Book, run: Run, live: readonly PlacedCopy[]): Dealt 
   return { onto, takes: first };
 }
 
+/** Records with others in front of them; most often one side has none. */
+function over<Entry>(
+  under: Readonly<Record<string, Entry>>,
+  above: Readonly<Record<string, Entry>>,
+): Readonly<Record<string, Entry>> {
+  if (Object.keys(under).length === 0) return above;
+  return Object.keys(above).length === 0 ? under : { ...under, ...above };
+}
+
 function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed' | 'dealt'> {
   const order = ordersOnFilm(book);
   const printed = collectionsOf(embeddedIn(run));
@@ -142,11 +151,11 @@ function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed'
   );
   const asLaid = { fixed: false, byOutline: isByOutlines(run, book.film[run.film]) };
   return {
-    order: { ...printed.order, ...order },
-    transfer: { ...printed.transfer, ...book.transfer },
-    copy: { ...book.copy, ...printed.copy },
-    garment: { ...printed.garment, ...book.garment },
-    placement: { ...printed.placement, ...book.placement },
+    order: over(printed.order, order),
+    transfer: over(printed.transfer, book.transfer),
+    copy: over(book.copy, printed.copy),
+    garment: over(printed.garment, book.garment),
+    placement: over(printed.placement, book.placement),
     dealt: once(() => dealtOfDraft(book, run, live)),
     placed: [
       ...embedded(run),

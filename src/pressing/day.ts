@@ -175,17 +175,6 @@ function inTheDay(
   });
 }
 
-const known = new WeakMap<LaidRun, { station: Station; origin: number; found: ReturnType<typeof workOf> }>();
-
-/** The work of a run by itself, found once a laid run, equipment and day. */
-function workKnown({ laid, station }: OpenRun, origin: Date): ReturnType<typeof workOf> {
-  const last = known.get(laid);
-  if (last && last.station === station && last.origin === origin.getTime()) return last.found;
-  const found = workOf(laid, station, origin);
-  known.set(laid, { station, origin: origin.getTime(), found });
-  return found;
-}
-
 /** The trays of the shop, which all runs share; a run of another device may need more at once than there are here. */
 const traysFor = ({ trays }: Station, powdered: readonly ShelfLoad[]): number =>
   Math.max(trays, ...powdered.map(({ fills }) => fills.length));
@@ -201,7 +190,7 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
   const without: { run: Job['run']; problems: readonly WorkProblem[] }[] = [];
   const made = open.flatMap((own) => {
     const { laid } = own;
-    const found = workKnown(own, origin);
+    const found = workOf(laid, own.station, origin);
     if (found.ok) return [{ own, work: found.value, done: doneBy(own, found.value, origin) }];
     without.push({ run: { id: laid.id, name: laid.name }, problems: found.problem });
     return [];

@@ -1,7 +1,7 @@
 import { copiesWithin, runSpans } from '../cutting';
 import type { LaidCopy, LaidRun } from '../layout';
 import type { RunView, Station } from '../model';
-import { fail, ok, type Result } from '../units';
+import { fail, ok, onceFor, type Result } from '../units';
 import { Builder, byHand, type WorkSource } from './builder';
 import { platenClosings } from './closings';
 import { type Crew, crewsBeside, printerAmong, printerFor, setupOfPresses } from './crews';
@@ -67,14 +67,16 @@ function tooLargeFor(
   });
 }
 
+/** Until a day is told, what is due is counted from here. */
+const EPOCH = new Date(0);
+
 /**
  * The work of a run: warm up and check the nozzles, then for each span print, cut off, powder, cure and cut apart, then for each
  * transfer of it pre-press, press, peel and press again, then check and pack each order. Cutting across stops the printer, unless the
  * run goes through it as a whole; powder follows the first ink, and the cure the powder, within the longest wait, and no more is
  * powdered than there are trays for; a press is brought from one temperature to another in between.
- * @param origin when the work begins: dues are counted from it
  */
-export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Work, readonly WorkProblem[]> {
+function workAtAnyTime(laid: LaidRun, station: Station): Result<Work, readonly WorkProblem[]> {
   const { view, film } = laid;
   const isPressed = pressedOn(view);
   const pressed = laid.copies.filter(isPressed);
@@ -104,7 +106,7 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
     laid.copies,
     closings,
     pressWork(source, apartWork(source, cured, printed), closings),
-    origin,
+    EPOCH,
   );
 
   const { tasks, jobs, chains, waits, powdered, dues } = build;
@@ -119,16 +121,24 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
   });
 }
 
-const known = new WeakMap<LaidRun, Work | null>();
+const known = onceFor((laid: LaidRun) => onceFor((station: Station) => workAtAnyTime(laid, station)));
 
-/** The work of a run with the equipment that holds for it, found once a laid run; `null` where it cannot be planned. */
+/**
+ * The work of a run, see {@link workAtAnyTime}: found once a laid run and equipment.
+ * @param origin when the work begins: dues are counted from it
+ */
+export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Work, readonly WorkProblem[]> {
+  const found = known(laid)(station);
+  if (!found.ok) return found;
+  const { problem } = found.value;
+  const begin = origin.getTime() / 1000;
+  const dues = problem.dues.map((due) => ({ ...due, at: Math.round(due.at - begin) }));
+  return ok({ ...found.value, problem: { ...problem, dues } });
+}
+
+/** The work of a run with the equipment that holds for it; `null` where it cannot be planned. */
 export function workInHand(laid: LaidRun): Work | null {
-  const last = known.get(laid);
-  if (last !== undefined) return last;
   const { station } = laid.view;
-  // When the work begins says when it is due, not what it is.
-  const found = station && workOf(laid, station, new Date(0));
-  const work = found?.ok ? found.value : null;
-  known.set(laid, work);
-  return work;
+  const found = station && workOf(laid, station, EPOCH);
+  return found?.ok ? found.value : null;
 }

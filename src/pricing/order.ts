@@ -4,6 +4,7 @@ import { sheetStart } from '../layout';
 import {
   type Book,
   type Costs,
+  copiesOfOrder,
   garmentsByOrder,
   type Order,
   type Pricing,
@@ -78,7 +79,7 @@ export function orderPrice(
   const isPaidByFee = pricing.artworkFee > 0 && designs > 0;
   const kinds = new Set<CostKind>([...garmentKinds, ...(isPaidByFee ? (['artwork'] as const) : [])]);
   const found = costsByTransfer(order.id, runs, kinds);
-  const charged = countBy(Object.values(book.copy), ({ transfer, role }) =>
+  const charged = countBy(copiesOfOrder(book, order.id), ({ transfer, role }) =>
     role === 'over' ? null : transfer,
   );
   const prints = (transfersByOrder(book).get(order.id) ?? []).map((transfer): Print => {

@@ -73,6 +73,7 @@ export {
   parseMoney,
   parsePrice,
 } from './money';
+export { onceFor } from './once-for';
 export { seededRandom } from './random';
 export { fail, ok, type Result } from './result';
 export { parseShare, type ShareProblem } from './share';

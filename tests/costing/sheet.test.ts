@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CostKind, type CostShare, costSheet, worthOf } from '../../src/costing';
+import { type CostKind, type CostShare, copyCosts, costSheet, worthOf } from '../../src/costing';
 import type { Costs, Id, Rates, RunUse } from '../../src/model';
 import { asMilliMinor, asMinor, asSeconds, fromMm, fromUnit, fromVolume } from '../../src/units';
 import { anyCosts, anyUse, costs, rates } from './uses';
@@ -18,7 +18,10 @@ function levels(sheet: ReturnType<typeof costSheet>): [CostShare, readonly CostS
     [whole, sheet.orders],
     ...sheet.orders.flatMap((order): [CostShare, readonly CostShare[]][] => [
       [order, order.transfers],
-      ...order.transfers.map((transfer): [CostShare, readonly CostShare[]] => [transfer, transfer.copies]),
+      ...order.transfers.map((transfer): [CostShare, readonly CostShare[]] => [
+        transfer,
+        copyCosts(transfer),
+      ]),
     ]),
   ];
 }
@@ -75,8 +78,8 @@ describe('a cost sheet', () => {
     fc.assert(
       fc.property(anyUse, (use) => {
         for (const order of costSheet(use, costs, rates).orders) {
-          for (const { copies } of order.transfers) {
-            const amounts = copies.map(({ amount }) => amount);
+          for (const transfer of order.transfers) {
+            const amounts = copyCosts(transfer).map(({ amount }) => amount);
             expect(Math.max(...amounts) - Math.min(...amounts)).toBeLessThanOrEqual(2);
           }
         }

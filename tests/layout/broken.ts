@@ -11,7 +11,6 @@ const pathsOf = ({ x, y, width, length, outline }: LaidCopy): Paths64 =>
 
 /** Whether two copies whose boxes are nearer than the gap are so by their outlines too: one grown by the gap shares film with the other. */
 function meet(a: LaidCopy, b: LaidCopy, gap: number): boolean {
-  if (!a.outline && !b.outline) return true;
   const grown =
     gap > 4 ? inflatePaths(pathsOf(a), gap - 4, JoinType.Round, EndType.Polygon, 2, 1) : pathsOf(a);
   const shared = intersect(grown, pathsOf(b), FillRule.NonZero);
@@ -19,9 +18,11 @@ function meet(a: LaidCopy, b: LaidCopy, gap: number): boolean {
 }
 
 /** What may not be, found copy by copy and pair by pair, by nothing that the app has. */
-export function broken({ film, copies, printedTo, spoiled, spans }: LaidRun): string[] {
+export function broken({ view, film, copies, printedTo, spoiled, spans }: LaidRun): string[] {
   const found: string[] = [];
   const onSheets = film.kind === 'sheets';
+  const byOutlines =
+    view.run.laidBy === 'outlines' || film.cutting === 'outlines' || film.cutting === 'in-holes';
   const sheetOf = ({ y }: LaidCopy) => (onSheets ? Math.floor(y / film.length) : 0);
   const stretches = onSheets ? [] : [...film.noPrint, ...spoiled];
   for (const [index, copy] of copies.entries()) {
@@ -32,7 +33,11 @@ export function broken({ film, copies, printedTo, spoiled, spans }: LaidRun): st
       const across = Math.max(x, other.x) - Math.min(x + width, other.x + other.width);
       const along = Math.max(y, other.y) - Math.min(y + length, other.y + other.length);
       const isNear = across < film.gap && along < film.gap && sheetOf(copy) === sheetOf(other);
-      if (isNear && !(fixed && other.fixed) && meet(copy, other, film.gap)) found.push('gap');
+      if (!isNear || (fixed && other.fixed)) continue;
+      // Boxes keep the gap along and across, but where a run is laid by outlines: there it is the distance of their corners.
+      const apart = byOutlines ? Math.hypot(Math.max(0, across), Math.max(0, along)) : 0;
+      const isMet = copy.outline || other.outline ? meet(copy, other, film.gap) : apart < film.gap;
+      if (isMet) found.push('gap');
     }
     // Sheets of another length may be chosen when some are printed: what is printed is then told as it lies.
     const isCut = spans?.some(({ to }, at) => at < spans.length - 1 && to > y && to < y + length);

@@ -1,4 +1,5 @@
 import type { Book, Order, Transfer } from '../../model';
+import { onceFor } from '../../units';
 
 /** What makes two transfers one design: the image, whatever its size; without one each transfer is a design of its own. */
 const designOf = ({ id, artwork }: Transfer): string => artwork ?? id;
@@ -9,11 +10,7 @@ interface Designs {
   readonly of: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
-const cache = new WeakMap<Book['transfer'], Designs>();
-
-function designsIn(transfers: Book['transfer']): Designs {
-  const known = cache.get(transfers);
-  if (known) return known;
+const designsIn = onceFor((transfers: Book['transfer']): Designs => {
   const ordersOf = new Map<string, Set<string>>();
   const of = new Map<string, Set<string>>();
   for (const transfer of Object.values(transfers)) {
@@ -21,10 +18,8 @@ function designsIn(transfers: Book['transfer']): Designs {
     ordersOf.set(design, (ordersOf.get(design) ?? new Set()).add(transfer.order));
     of.set(transfer.order, (of.get(transfer.order) ?? new Set()).add(design));
   }
-  const designs = { ordersOf, of };
-  cache.set(transfers, designs);
-  return designs;
-}
+  return { ordersOf, of };
+});
 
 const isDone = ({ progress, archived }: Order): boolean => progress !== 'open' || archived;
 

@@ -1,5 +1,5 @@
 import { candidateOf, type LaidRun, laidQuickly, layRun, orderAlone } from '../../layout';
-import type { Book, Film } from '../../model';
+import { type Book, copiesOfOrder, type Film } from '../../model';
 import type { RunCosts } from './costs';
 
 /** The costs of an order's copies, run by run. */
@@ -21,9 +21,7 @@ export function orderRuns(
   costsOf: (run: LaidRun, book: Book) => RunCosts,
 ): OrderRuns {
   const order = book.order[id];
-  const copies = Object.values(book.copy).filter(
-    (copy) => book.transfer[copy.transfer]?.order === id && copy.state !== 'shelved',
-  );
+  const copies = copiesOfOrder(book, id).filter(({ state }) => state !== 'shelved');
   const runs = new Set(copies.map(({ run, state }) => (state === 'placed' ? run : null)));
   if (!runs.has(null)) {
     const laid = [...runs].flatMap((run) => {
