@@ -35,7 +35,8 @@ export function broken({ view, film, copies, printedTo, spoiled, spans }: LaidRu
       const isNear = across < film.gap && along < film.gap && sheetOf(copy) === sheetOf(other);
       if (!isNear || (fixed && other.fixed)) continue;
       // Boxes keep the gap along and across, but where a run is laid by outlines: there it is the distance of their corners.
-      const apart = byOutlines ? Math.hypot(Math.max(0, across), Math.max(0, along)) : 0;
+      const isAslant = byOutlines && Math.min(across, along) > 0;
+      const apart = isAslant ? Math.hypot(across, along) : Math.max(across, along);
       const isMet = copy.outline || other.outline ? meet(copy, other, film.gap) : apart < film.gap;
       if (isMet) found.push('gap');
     }

@@ -56,12 +56,15 @@ describe('the check of a run', () => {
           },
         );
         if (!shown) return;
+        const wasCut = shown.spans !== null;
         for (const { which, x, y, turns } of moves) {
           const copy = shown.copies[which];
           if (!copy || copy.fixed) continue;
           const lies = turns ? turnedTo(copy, turnedBy(copy.angle, 90)) : copy;
           shown = withCopies(shown, [{ ...lies, x: um(copy.x + x), y: um(Math.max(0, copy.y + y)) }]);
         }
+        // Film that is printed may be past parting by what is printed alone: only the app tells whether it is.
+        if (wasCut && shown.spans === null && shown.copies.some(({ fixed }) => fixed)) return;
         expect(holds(shown)).toBe(broken(shown).length === 0);
         told[holds(shown) ? 'holds' : 'breaks'] += 1;
       }),
