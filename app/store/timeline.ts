@@ -10,6 +10,7 @@ import {
   ticked,
   ticksOf,
 } from '../../src/pressing';
+import { onceFor } from '../../src/units';
 import { type Effort, type Known, useSchedule } from './known-schedule';
 import { settingsOrFirst, stationOf } from './selectors';
 import { useShop } from './shop';
@@ -52,20 +53,14 @@ function useMinute(): number {
   return minute * MINUTE;
 }
 
-const known = new WeakMap<Book, readonly OpenRun[]>();
-
 /** Runs that are not closed and have something on their film, with what was ticked on them; found once a book. */
-export function openRunsOf(book: Book): readonly OpenRun[] {
-  const last = known.get(book);
-  if (last) return last;
-  const found = runsAtWork(book).flatMap((run): OpenRun[] => {
+export const openRunsOf = onceFor((book: Book): readonly OpenRun[] =>
+  runsAtWork(book).flatMap((run): OpenRun[] => {
     const laid = layRun(book, run);
     if (!laid || laid.copies.length === 0) return [];
     return [{ laid, station: stationOf(laid), done: ticked(ticksOf(book, run.id)) }];
-  });
-  known.set(book, found);
-  return found;
-}
+  }),
+);
 
 /**
  * When it is in a day: to the minute once a run is begun, before that to the last five.
