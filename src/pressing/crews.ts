@@ -1,8 +1,8 @@
 import type { LaidRun } from '../layout';
-import { firstOf, type Printer, printerOf, type Station } from '../model';
+import { firstOf, type Press, type Printer, printerOf, type Station } from '../model';
 import { asSeconds, type Seconds } from '../units';
 import type { Machine, MachineKind, Worker } from './jobs';
-import type { Setup } from './schedule/problem';
+import type { Setup } from './schedule';
 import { startingHeatPress } from './starting';
 
 /** What does one kind of work, each of which may be had by itself; it is a resource of the schedule. */
@@ -37,29 +37,29 @@ export function printerAmong(station: Station, id: string): Machine {
 /** Whether printers stand in line for what cures their film as it comes out. */
 const sharesLine = ({ curer, printers }: Station): boolean => curer === 'line' && printers.length > 1;
 
-/** All that do work beside the printers; where nothing is pressed here, a press stands for what the day would lack. */
+/** The presses of a shop; where nothing is pressed, one stands for what the day would lack. */
+const pressesOf = ({ presses }: Pick<Station, 'presses'>): readonly Press[] =>
+  presses.length > 0 ? presses : [startingHeatPress(firstOf('press'))];
+
+/** All that do work beside the printers. */
 export function crewsBeside(station: Station): Crew[] {
   const { curer, people, ovens } = station;
-  const presses = station.presses.length > 0 ? station.presses : [startingHeatPress(firstOf('press'))];
   return [
     { worker: 'hands', machines: numbered('person', people) },
-    { worker: 'press', machines: numbered('press', presses) },
+    { worker: 'press', machines: numbered('press', pressesOf(station)) },
     ...(curer === 'oven' || sharesLine(station)
       ? [{ worker: 'oven' as const, machines: numbered(ovenKind(station), ovens) }]
       : []),
   ];
 }
 
-/** How a press is brought to its temperature. Of several the slowest counts, so that nothing is told too soon. */
-export function setupOfPresses({ presses }: Pick<Station, 'presses'>): Setup & { readonly cold: Seconds } {
-  const all = presses.length > 0 ? presses : [startingHeatPress(firstOf('press'))];
-  const most = (of: (press: (typeof all)[number]) => number) => Math.max(...all.map(of));
-  return {
-    cold: asSeconds(most(({ warmUp }) => warmUp)),
-    rise: most(({ rise }) => rise),
-    fall: most(({ fall }) => fall),
-  };
-}
+/** How each press is brought to its temperature. */
+export const setupsOfPresses = (station: Pick<Station, 'presses'>): readonly Setup[] =>
+  pressesOf(station).map(({ warmUp, rise, fall }) => ({ cold: warmUp, rise, fall }));
+
+/** How long a press warms up; of several the slowest. */
+export const longestWarmUp = (station: Pick<Station, 'presses'>): Seconds =>
+  asSeconds(Math.max(...pressesOf(station).map(({ warmUp }) => warmUp)));
 
 /**
  * Which of some machines may take something; `null` where any may, and where none can: then it is told, and planned all the same.

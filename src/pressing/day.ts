@@ -2,10 +2,22 @@ import type { LaidRun } from '../layout';
 import { runStates, type Station } from '../model';
 import { byHand } from './builder';
 import { type AwayTimes, allAway, awayTimes, awayToo, longestOpen } from './calendar';
-import { type Crew, crewsBeside, printerAmong, printerFor, setupOfPresses } from './crews';
+import { type Crew, crewsBeside, printerAmong, printerFor, setupsOfPresses } from './crews';
 import type { Job, JobKind, Work } from './jobs';
 import { BEGUN } from './keys';
-import type { Available, Away, Chain, Due, Lane, Resource, ShelfLoad, Task, Use, Wait } from './schedule';
+import type {
+  Available,
+  Away,
+  Chain,
+  Due,
+  Lane,
+  Resource,
+  Setup,
+  ShelfLoad,
+  Task,
+  Use,
+  Wait,
+} from './schedule';
 import { asWarm, fixTicked, printedBefore } from './ticks';
 import { type WorkProblem, workOf } from './work';
 
@@ -120,14 +132,22 @@ function resourcesOf(
   away: AwayTimes,
   people: readonly (readonly Away[])[],
 ): Resource[] {
-  const unit = (own: Available['away']): Available => ({ free: 0, setting: null, away: own });
+  const unit = (own: Available['away'], setup: Setup | null = null): Available => ({
+    free: 0,
+    setup,
+    setting: null,
+    warmed: 0,
+    away: own,
+  });
+  const presses = setupsOfPresses(station);
   return crews.map(({ worker, machines }): Resource => {
-    if (worker === 'hands') return { units: people.map(unit), setup: null };
-    const units = machines.map(() => unit(away.machines));
-    if (worker === 'press') return { units, setup: setupOfPresses(station) };
-    const printer = station.printers.find(({ id }) => id === machines[0]?.id);
-    const cold = (printer ?? station.printers[0]).warmUp;
-    return { units, setup: worker === 'printer' ? { cold, rise: 0, fall: 0 } : null };
+    if (worker === 'hands') return { units: people.map((own) => unit(own)) };
+    const printer = station.printers.find(({ id }) => id === machines[0]?.id) ?? station.printers[0];
+    const setupOf = (at: number): Setup | null => {
+      if (worker === 'press') return presses[at] ?? null;
+      return worker === 'printer' ? { cold: printer.warmUp, rise: 0, fall: 0 } : null;
+    };
+    return { units: machines.map((_, at) => unit(away.machines, setupOf(at))) };
   });
 }
 

@@ -2,7 +2,7 @@ export { type Act, actOf, actsOn, isDusty } from './acts';
 export { withAnotherPrinter } from './another-printer';
 export { type Batch, batchesOf } from './batches';
 export { garmentsPressed, platenClosings, pressedTogether } from './closings';
-export { numbered, ovenKind, printerFor, setupOfPresses } from './crews';
+export { longestWarmUp, numbered, ovenKind, printerFor } from './crews';
 export { type DayTerms, type DayWork, dayWork, type OpenRun } from './day';
 export { fabricOfCopy, fabricsOn } from './fabrics';
 export { wetWhenWhole } from './film-work';

@@ -2,7 +2,15 @@ import type { Book, Progress, Tick } from '../model';
 import { sum } from '../units';
 import type { Work } from './jobs';
 import { BEGUN, printKey } from './keys';
-import type { Available, Away, ScheduleProblem, Task } from './schedule';
+import {
+  type Available,
+  type Away,
+  isColdBetween,
+  mayTake,
+  type ScheduleProblem,
+  setupTime,
+  type Task,
+} from './schedule';
 
 type Ticked = Pick<Tick, 'subject' | 'done' | 'at' | 'id'>;
 
@@ -137,38 +145,52 @@ export function fixTicked(
   return tasks.map((task, index) => ({ ...task, fixed: fixed[index] ?? null }));
 }
 
+/** What a unit was set to by what is done, and until when it was at work on that. */
+interface LastSet {
+  readonly end: number;
+  readonly setting: number | null;
+}
+
+/** What a unit is set to at a time: one that was switched off since it was at work is cold. */
+const settingAt = ({ away }: Available, { end, setting }: LastSet, time: number): number | null =>
+  isColdBetween(away, end, time) ? null : setting;
+
+/** How each unit was left by what is done. Which one did it nobody tells: one that was free, and of these that which took least to set up. */
+function lastSets({ tasks, resources, now }: ScheduleProblem): LastSet[][] {
+  const last = resources.map(({ units }) => units.map((): LastSet => ({ end: -1, setting: null })));
+  const done = tasks
+    .flatMap(({ uses, fixed }) => (fixed && fixed.end <= now ? uses.map((use) => ({ use, ...fixed })) : []))
+    .sort((a, b) => a.start - b.start || a.end - b.end);
+  for (const { use, start, end } of done) {
+    const sets = last[use.resource];
+    const units = resources[use.resource]?.units ?? [];
+    if (!sets || use.setting === 0) continue;
+    const costOf = (at: number): number => {
+      const [unit, set] = [units[at], sets[at]];
+      if (!unit?.setup || !set || !mayTake(use, at)) return Number.POSITIVE_INFINITY;
+      const busy = Math.max(0, set.end - start);
+      return busy + setupTime(unit.setup, settingAt(unit, set, start), use.setting);
+    };
+    const chosen = sets.reduce((best, _, at) => (costOf(at) < costOf(best) ? at : best), 0);
+    sets[chosen] = { end: Math.max(end, sets[chosen]?.end ?? end), setting: use.setting };
+  }
+  return last;
+}
+
 /**
  * Machines as warm as what was last done with them.
  * @param since seconds for which what was switched on is warming up
  */
 export function asWarm(problem: ScheduleProblem, since: number): ScheduleProblem {
-  const { tasks, resources, now } = problem;
-  const last = resources.map(() => ({ end: -1, setting: null as number | null }));
-  for (const { uses, fixed } of tasks) {
-    if (!fixed || fixed.end > now) continue;
-    for (const { resource, setting } of uses) {
-      const known = last[resource];
-      if (known && setting > 0 && fixed.end > known.end) Object.assign(known, { end: fixed.end, setting });
-    }
-  }
+  const last = lastSets(problem);
   return {
     ...problem,
-    resources: resources.map((resource, index) => {
-      const { end = -1, setting = null } = last[index] ?? {};
-      // One that was switched off since then is cold again.
-      const isOff = ({ away }: Available) => away.some((gap) => gap.cold && gap.to > end && gap.to <= now);
-      return {
-        ...resource,
-        units: resource.units.map((unit) => ({
-          ...unit,
-          setting: isOff(unit) ? null : (setting ?? unit.setting),
-        })),
-        setup:
-          resource.setup && setting === null
-            ? { ...resource.setup, cold: Math.max(0, resource.setup.cold - since) }
-            : resource.setup,
-      };
-    }),
+    resources: problem.resources.map(({ units }, resource) => ({
+      units: units.map((unit, at) => {
+        const setting = settingAt(unit, last[resource]?.[at] ?? { end: -1, setting: null }, problem.now);
+        return { ...unit, setting, warmed: setting === null ? since : 0 };
+      }),
+    })),
   };
 }
 

@@ -4,7 +4,7 @@ import type { RunView, Station } from '../model';
 import { fail, ok, onceFor, type Result } from '../units';
 import { Builder, byHand, type WorkSource } from './builder';
 import { platenClosings } from './closings';
-import { type Crew, crewsBeside, printerAmong, printerFor, setupOfPresses } from './crews';
+import { type Crew, crewsBeside, printerAmong, printerFor, setupsOfPresses } from './crews';
 import { apartWork, cureWork, cutPartsOf, filmWork } from './film-work';
 import type { Job, TooLarge, Work } from './jobs';
 import { isOnCap } from './measures';
@@ -35,9 +35,15 @@ function crewsOf(laid: LaidRun, station: Station): { crews: readonly Crew[]; res
     { worker: 'printer', machines: [printerAmong(station, printerFor(laid, station).id)] },
     ...crewsBeside(station),
   ];
+  const setups = setupsOfPresses(station);
   const resources = crews.map(({ worker, machines }) => ({
-    units: machines.map(() => ({ free: 0, setting: null, away: [] })),
-    setup: worker === 'press' ? setupOfPresses(station) : null,
+    units: machines.map((_, at) => ({
+      free: 0,
+      setup: worker === 'press' ? (setups[at] ?? null) : null,
+      setting: null,
+      warmed: 0,
+      away: [],
+    })),
   }));
   return { crews, resources };
 }

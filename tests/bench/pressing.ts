@@ -12,6 +12,7 @@ import {
   createScheduler,
   type Lane,
   type ScheduleProblem,
+  type Setup,
   type Task,
   type Use,
 } from '../../src/pressing/schedule';
@@ -124,15 +125,15 @@ function madeDay({ runs, spans, lots, hands: handCount, presses, away }: MadeDay
     }
     lanes.push({ resource: printer, first, last: before[0] ?? first, rank: 0 });
   }
-  const units = (count: number, own: readonly Away[]) =>
-    Array.from({ length: count }, () => ({ free: 0, setting: null, away: own }));
+  const units = (count: number, own: readonly Away[], setup: Setup | null = null) =>
+    Array.from({ length: count }, () => ({ free: 0, setup, setting: null, warmed: 0, away: own }));
   return {
     now: 0,
     tasks,
     resources: [
-      { units: units(1, away.machines), setup: null },
-      { units: units(handCount, away.hands), setup: null },
-      { units: units(presses, away.machines), setup: { cold: 720, rise: 3, fall: 8 } },
+      { units: units(1, away.machines) },
+      { units: units(handCount, away.hands) },
+      { units: units(presses, away.machines, { cold: 720, rise: 3, fall: 8 }) },
     ],
     chains,
     waits: [],

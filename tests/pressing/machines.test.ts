@@ -7,6 +7,7 @@ import {
   dayWork,
   type Entry,
   type OpenRun,
+  startingCure,
   startingOven,
   startingPerson,
   startingPrinter,
@@ -138,6 +139,55 @@ describe('two printers', () => {
       'printer-1',
       'printer-1',
     ]);
+  });
+});
+
+describe('presses that heat each at its own rate', () => {
+  const [quick, slow] = presses(2).presses as [Press, Press];
+  const unlike = (hours: number): Station => ({
+    ...twoPrinters,
+    presses: [
+      { ...slow, warmUp: asSeconds(hours * HOUR) },
+      { ...quick, warmUp: asSeconds(60) },
+    ],
+  });
+  const heated = (entries: readonly Entry[]) =>
+    entries.flatMap(({ takes, job, state }) =>
+      takes.flatMap((take) => (take.worker === 'press' ? [{ ...take, job, state }] : [])),
+    );
+
+  it('are used as soon as each is hot, and not when the slowest is', () => {
+    const { entries } = planned(bothOn(book, unlike(3)), unlike(3));
+    const at = (unit: number) => heated(entries).filter((take) => take.unit === unit);
+    expect(Math.min(...at(1).map(({ from }) => from))).toBeLessThan(10 * HOUR);
+    for (const { from } of at(0)) expect(from).toBeGreaterThanOrEqual(12 * HOUR);
+  });
+
+  it('are as warm as what was done with each of them left it, the other warming up meanwhile', () => {
+    const done = [BEGUN, 'powder/0', 'cure/0'];
+    const station = unlike(1);
+    const settings = (now: number) => {
+      const open = [openRun(book, one, station, done), openRun(book, two, station)];
+      const { work } = dayWork(open, { station, origin: ORIGIN, now, runOrder: [] });
+      return work.problem.resources[work.workers.indexOf('press')]?.units.map(({ setting, warmed }) => ({
+        setting,
+        warmed,
+      }));
+    };
+    const cure = Math.round(startingCure('press').temperature / 10);
+    expect(settings(9.5 * HOUR)).toEqual([
+      { setting: null, warmed: HOUR / 2 },
+      { setting: cure, warmed: 0 },
+    ]);
+  });
+
+  it('warm up anew the next morning, however long they were on the day before', () => {
+    const station = unlike(1);
+    const open = bothOn(book, station).map(({ laid }) => openRun(book, laid.id, station, [BEGUN]));
+    const now = 16.75 * HOUR;
+    const { entries } = planned(open, station, now);
+    const tomorrow = heated(entries).filter(({ from, unit }) => from > 24 * HOUR && unit === 0);
+    for (const { from } of tomorrow) expect(from).toBeGreaterThanOrEqual(33 * HOUR);
   });
 });
 

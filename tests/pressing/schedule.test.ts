@@ -18,11 +18,13 @@ import {
   smallDay,
   smallShop,
   smallShopOfUnlike,
+  smallShopOfUnlikeHeat,
   smallShopWithBreak,
   smallShopWithTrays,
   smallWetFilm,
   taillard,
   taskOn,
+  unit,
   wetFilm,
 } from './shops';
 
@@ -119,6 +121,7 @@ describe('small problems', () => {
     { what: 'closed for a time', shops: smallShopWithBreak },
     { what: 'with hands and presses that do not take everything', shops: smallShopOfUnlike },
     { what: 'of wet film that hands leave for a break', shops: smallWetFilm },
+    { what: 'with presses that heat unlike', shops: smallShopOfUnlikeHeat },
     { what: 'with too few trays', shops: smallShopWithTrays },
   ])('$what are solved as well as by trying everything, and the bound is never above', ({ shops }) => {
     fc.assert(
@@ -182,13 +185,13 @@ describe('machines of which not each takes every job', () => {
 
   it('give what may be left to who is there to end it', () => {
     const units = [
-      { free: 0, setting: null, away: [{ from: 5, to: 90, cold: false }] },
-      { free: 0, setting: null, away: [{ from: 20, to: 90, cold: false }] },
+      { ...unit, away: [{ from: 5, to: 90, cold: false }] },
+      { ...unit, away: [{ from: 20, to: 90, cold: false }] },
     ];
     const problem = {
       ...onSome(2, []),
       tasks: [{ ...taskOn(10, 0), pauses: true }],
-      resources: [{ units, setup: null }],
+      resources: [{ units }],
     };
     expect(searched(problem, 1).schedule).toMatchObject({ ends: [10], units: [[1]] });
   });
@@ -198,9 +201,8 @@ describe('machines of which not each takes every job', () => {
 const withBreak = (problem: ScheduleProblem, away: Away[]): ScheduleProblem => ({
   ...problem,
   tasks: problem.tasks.map((task) => ({ ...task, pauses: true })),
-  resources: problem.resources.map(({ units, setup }) => ({
+  resources: problem.resources.map(({ units }) => ({
     units: units.map((unit) => ({ ...unit, away })),
-    setup,
   })),
 });
 
@@ -339,10 +341,7 @@ describe('a chain', () => {
   /** Print, cut off, powder; hands that are busy with something long that was begun at 0. */
   const problem: ScheduleProblem = {
     now: 0,
-    resources: [
-      { units: [{ free: 0, setting: 0, away: [] }], setup: null },
-      { units: [{ free: 500, setting: 0, away: [] }], setup: null },
-    ],
+    resources: [{ units: [unit] }, { units: [{ ...unit, free: 500 }] }],
     tasks: [taskOn(100, 0), taskOn(10, 1, [0]), taskOn(20, 1, [1])],
     chains: [{ tasks: [0, 1, 2], limit: 60 }],
     waits: [],

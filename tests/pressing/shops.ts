@@ -1,5 +1,16 @@
 import fc from 'fast-check';
-import type { Away, Due, Lane, ScheduleProblem, ShelfLoad, Task } from '../../src/pressing/schedule';
+import type {
+  Available,
+  Away,
+  Due,
+  Lane,
+  ScheduleProblem,
+  ShelfLoad,
+  Task,
+} from '../../src/pressing/schedule';
+
+/** A unit that is always there, and is not set up. */
+export const unit: Available = { free: 0, setup: null, setting: null, warmed: 0, away: [] };
 
 /** Jobs over machines, one unit each: every job a route of (machine, time), one operation after the other. */
 export function jobShop(jobs: readonly (readonly (readonly [number, number])[])[]): ScheduleProblem {
@@ -18,8 +29,7 @@ export function jobShop(jobs: readonly (readonly (readonly [number, number])[])[
     now: 0,
     tasks,
     resources: Array.from({ length: machines }, () => ({
-      units: [{ free: 0, setting: 0, away: [] }],
-      setup: null,
+      units: [unit],
     })),
     chains: [],
     waits: [],
@@ -90,8 +100,8 @@ export const smallShop = fc
     ({ hands, cold, tasks }): ScheduleProblem => ({
       now: 0,
       resources: [
-        { units: Array.from({ length: hands }, () => ({ free: 0, setting: 0, away: [] })), setup: null },
-        { units: [{ free: 0, setting: null, away: [] }], setup: { cold, rise: 1, fall: 2 } },
+        { units: Array.from({ length: hands }, () => unit) },
+        { units: [{ ...unit, setup: { cold, rise: 1, fall: 2 } }] },
       ],
       tasks: tasks.map((task, index) => ({
         duration: task.duration,
@@ -143,7 +153,7 @@ export function wetFilm(
   return {
     now: 0,
     tasks,
-    resources: [[], away].map((own) => ({ units: [{ free: 0, setting: 0, away: own }], setup: null })),
+    resources: [[], away].map((own) => ({ units: [{ ...unit, away: own }] })),
     chains: prints.map((_, at) => ({ tasks: [3 * at, 3 * at + 1, 3 * at + 2], limit })),
     waits: [],
     lanes: [],
@@ -200,14 +210,13 @@ export const smallShopWithTrays = fc
         lying = [];
       });
     });
-    const unit = { free: 0, setting: null, away: [] };
     return {
       now: 0,
       tasks,
       resources: [
-        { units: [unit], setup: null },
-        { units: [unit], setup: null },
-        { units: [unit], setup: { cold, rise: 1, fall: 2 } },
+        { units: [unit] },
+        { units: [unit] },
+        { units: [{ ...unit, setup: { cold, rise: 1, fall: 2 } }] },
       ],
       chains: [],
       waits: [],
@@ -226,14 +235,38 @@ export const smallShopOfUnlike = fc
   .map(
     ([problem, own]): ScheduleProblem => ({
       ...problem,
-      resources: problem.resources.map(({ units: [unit], setup }) => ({
-        units: unit ? [unit, unit] : [],
-        setup,
+      resources: problem.resources.map(({ units: [only] }) => ({
+        units: only ? [only, only] : [],
       })),
       tasks: problem.tasks.map((task, index) => ({
         ...task,
         uses: task.uses.map((use) => ({ ...use, units: own[2 * index + use.resource] ?? null })),
       })),
+    }),
+  );
+
+/** How a unit is now: cold, warming up since a while, or hot. */
+const state = fc.oneof(
+  fc.integer({ min: 0, max: 2 }).map((warmed) => ({ setting: null, warmed })),
+  fc.integer({ min: 1, max: 2 }).map((setting) => ({ setting, warmed: 0 })),
+);
+const rate = fc.integer({ min: 0, max: 3 });
+
+/** Small problems of two presses, each of which heats and cools at its own rate, from its own temperature. */
+export const smallShopOfUnlikeHeat = fc
+  .tuple(
+    smallShop,
+    fc.array(fc.tuple(fc.record({ cold: rate, rise: rate, fall: rate }), state), {
+      minLength: 2,
+      maxLength: 2,
+    }),
+  )
+  .map(
+    ([problem, presses]): ScheduleProblem => ({
+      ...problem,
+      resources: problem.resources.map((resource, at) =>
+        at === 1 ? { units: presses.map(([setup, own]) => ({ ...unit, setup, ...own })) } : resource,
+      ),
     }),
   );
 
@@ -247,9 +280,7 @@ export const onSome = (machines: number, jobs: readonly (readonly number[])[]): 
     pauses: false,
     fixed: null,
   })),
-  resources: [
-    { units: Array.from({ length: machines }, () => ({ free: 0, setting: null, away: [] })), setup: null },
-  ],
+  resources: [{ units: Array.from({ length: machines }, () => unit) }],
   chains: [],
   waits: [],
   lanes: [],
@@ -278,9 +309,8 @@ export const smallShopWithBreak = fc
     const isAway = [hands, press];
     return {
       ...problem,
-      resources: problem.resources.map(({ units, setup }, resource) => ({
-        units: units.map((unit) => ({ ...unit, away: isAway[resource] ? away : [] })),
-        setup,
+      resources: problem.resources.map(({ units }, resource) => ({
+        units: units.map((own) => ({ ...own, away: isAway[resource] ? away : [] })),
       })),
     };
   });
@@ -330,9 +360,9 @@ export const smallDay = fc
       now: 0,
       tasks,
       resources: [
-        { units: [{ free: 0, setting: 0, away: [] }], setup: null },
-        { units: [{ free: 0, setting: 0, away: away.map((gap) => ({ ...gap, cold: false })) }], setup: null },
-        { units: [{ free: 0, setting: null, away }], setup: { cold: 2, rise: 1, fall: 2 } },
+        { units: [unit] },
+        { units: [{ ...unit, away: away.map((gap) => ({ ...gap, cold: false })) }] },
+        { units: [{ ...unit, setup: { cold: 2, rise: 1, fall: 2 }, away }] },
       ],
       chains: [],
       waits: [],

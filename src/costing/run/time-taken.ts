@@ -1,5 +1,5 @@
 import type { Printer, RunUse, Station } from '../../model';
-import { type Job, type JobKind, setupOfPresses, type Work } from '../../pressing';
+import { type Job, type JobKind, longestWarmUp, type Work } from '../../pressing';
 import { asSeconds, countBy, type Seconds } from '../../units';
 
 type Labour = keyof RunUse['transfers'][number]['seconds'];
@@ -67,7 +67,7 @@ export function timeTaken(
       pressed.set(transfer, (pressed.get(transfer) ?? 0) + time.press * share);
     }
   });
-  const { cold: pressWarmUp } = setupOfPresses(station);
+  const pressWarmUp = longestWarmUp(station);
   const warm = (on: number, warmUp: Seconds) => ({
     on: asSeconds(on > 0 ? on + warmUp : 0),
     warmUp: on > 0 ? warmUp : asSeconds(0),

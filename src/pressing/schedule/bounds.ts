@@ -36,7 +36,7 @@ const someOf = (values: readonly number[], most: number): readonly number[] =>
  * schedule (Carlier, European Journal of Operational Research 11(1), 42-47, 1982). One unit must also be brought from the lowest to
  * the highest setting of the subset, or back, as far as it is not done while it is away.
  */
-function loadBound(loads: readonly Load[], { units, setup }: Resource): number {
+function loadBound(loads: readonly Load[], { units }: Resource): number {
   const byTail = loads.toSorted((a, b) => b.tail - a.tail);
   const heads = someOf(
     [...new Set(loads.map(({ head }) => head))].sort((a, b) => a - b),
@@ -45,8 +45,9 @@ function loadBound(loads: readonly Load[], { units, setup }: Resource): number {
   const end = endOfWork(units.map(({ away }) => away));
   const [only] = units;
   const changeBetween = (low: number, high: number, from: number, to: number) => {
-    if (!setup || !only || units.length > 1) return 0;
-    const change = Math.min(setup.cold, Math.min(setup.rise, setup.fall) * (high - low));
+    if (!only?.setup || units.length > 1) return 0;
+    const { cold, rise, fall } = only.setup;
+    const change = Math.min(cold, Math.min(rise, fall) * (high - low));
     return Math.max(0, change - awayBetween(only.away, from, to));
   };
   let most = 0;
@@ -135,9 +136,8 @@ function lyingOn({ tasks, now }: ScheduleProblem, { heads, tails }: Paths, { loa
 }
 
 /** A resource that is away at other times, too. */
-const alsoAway = ({ units, setup }: Resource, more: readonly Away[]): Resource => ({
+const alsoAway = ({ units }: Resource, more: readonly Away[]): Resource => ({
   units: units.map((unit) => ({ ...unit, away: [...unit.away, ...more] })),
-  setup,
 });
 
 /** A proven lower bound on the end of any schedule, and what it comes from. */
@@ -172,8 +172,9 @@ export function scheduleBound(problem: ScheduleProblem): ScheduleBound {
     }
   });
   problem.shelves.forEach((own, shelf) => {
-    const units = Array.from({ length: own.places }, () => ({ free: now, setting: null, away: [] }));
-    const seconds = loadBound(lyingOn(problem, paths, own), { units, setup: null });
+    const place = { free: now, setup: null, setting: null, warmed: 0, away: [] };
+    const units = Array.from({ length: own.places }, () => place);
+    const seconds = loadBound(lyingOn(problem, paths, own), { units });
     if (seconds > bound.seconds) bound = { seconds, by: { kind: 'shelf', shelf } };
   });
   return bound.by.kind === 'path'

@@ -1,3 +1,4 @@
+export { isColdBetween } from './away';
 export { type ScheduleBound, scheduleBound } from './bounds';
 export { sequencesFor } from './effort';
 export type {
@@ -9,10 +10,15 @@ export type {
   Resource,
   Schedule,
   ScheduleProblem,
+  Setup,
   ShelfLoad,
   Task,
   Use,
   Wait,
+} from './problem';
+export {
+  mayTake,
+  setupTime,
 } from './problem';
 export { createScheduler } from './scheduler';
 export { validateSchedule } from './validate';

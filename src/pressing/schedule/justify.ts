@@ -19,9 +19,14 @@ function mirrored({ tasks, resources, chains }: ScheduleProblem): ScheduleProble
       pauses,
       fixed: fixed && { start: 0, end: 0 },
     })),
-    resources: resources.map(({ units, setup }) => ({
-      units: units.map(() => ({ free: 0, setting: null, away: [] })),
-      setup: setup && { cold: 0, rise: setup.fall, fall: setup.rise },
+    resources: resources.map(({ units }) => ({
+      units: units.map(({ setup }) => ({
+        free: 0,
+        setup: setup && { cold: 0, rise: setup.fall, fall: setup.rise },
+        setting: null,
+        warmed: 0,
+        away: [],
+      })),
     })),
     chains: chains.map(({ tasks: chained, limit }) => ({ tasks: chained.toReversed(), limit })),
     waits: [],

@@ -42,8 +42,8 @@ function placesByNeed({ tasks, resources }: ScheduleProblem): number[][] {
 function unitsOf({ tasks, resources, now }: ScheduleProblem): Unit[][] {
   const uses = resources.map(() => 0);
   for (const task of tasks) for (const { resource } of task.uses) uses[resource] = (uses[resource] ?? 0) + 1;
-  return resources.map(({ units, setup }, resource) =>
-    units.map((unit) => new Unit({ ...unit, free: Math.max(unit.free, now) }, setup, uses[resource] ?? 0)),
+  return resources.map(({ units }, resource) =>
+    units.map((unit) => new Unit({ ...unit, free: Math.max(unit.free, now) }, uses[resource] ?? 0)),
   );
 }
 
@@ -89,7 +89,8 @@ export class Placing {
           slot: slots - 1,
           units: places.flatMap((place) => units[resource]?.[place] ?? []),
           places,
-          isChosenBySetup: places.length > 1 && resources[resource]?.setup !== null,
+          isChosenBySetup:
+            places.length > 1 && places.some((place) => resources[resource]?.units[place]?.setup),
         };
       }),
     }));

@@ -33,21 +33,24 @@ export interface Use {
   readonly to: number;
   /** Which units of the resource may take it, by their places, at least one; `null` for any. */
   readonly units: readonly number[] | null;
-  /** What the unit must be set to; only where the resource has a {@link Setup}. */
+  /** What the unit must be set to; only where the units have a {@link Setup}. */
   readonly setting: number;
 }
 
 export interface Resource {
   readonly units: readonly Available[];
-  readonly setup: Setup | null;
 }
 
-/** When a unit can be had. */
+/** When a unit can be had, and what it takes to set it up. */
 export interface Available {
   /** Taken until then. */
   readonly free: number;
+  /** `null` where it need not be set up. */
+  readonly setup: Setup | null;
   /** What it is set to at first; `null` if it is cold. */
   readonly setting: number | null;
+  /** For so long it has been warming up, if it is cold at first. */
+  readonly warmed: number;
   /** The earliest first, none touching another. */
   readonly away: readonly Away[];
 }
@@ -130,6 +133,15 @@ export interface Schedule {
   readonly late: number;
   /** What the search makes small. */
   readonly cost: number;
+}
+
+/** How long it takes to set a unit up for what it does first. */
+export function firstSetup(
+  { setup, setting, warmed }: Pick<Available, 'setup' | 'setting' | 'warmed'>,
+  to: number,
+): number {
+  if (setup === null) return 0;
+  return setting === null ? Math.max(0, setup.cold - warmed) : setupTime(setup, setting, to);
 }
 
 /** Whether a unit of its resource may take a use. */

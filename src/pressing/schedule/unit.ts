@@ -1,5 +1,5 @@
 import { endOver, isColdBetween } from './away';
-import { type Resource, type Setup, setupTime } from './problem';
+import { type Available, firstSetup, type Setup, setupTime } from './problem';
 
 /** When one unit of a resource is taken, ascending, and what it is set to each time. */
 export class Unit {
@@ -8,17 +8,15 @@ export class Unit {
   private readonly to: Float64Array;
   private readonly settings: Float64Array;
 
-  private readonly free: number;
-  private readonly first: number | null;
-  private readonly away: Resource['units'][number]['away'];
+  private readonly own: Available;
+  private readonly away: Available['away'];
   private readonly setup: Setup | null;
 
-  /** Taken until it is free; what it is set to then, or cold. It is taken `most` times at the most. */
-  constructor({ free, setting, away }: Resource['units'][number], setup: Setup | null, most: number) {
-    this.free = free;
-    this.first = setting;
-    this.away = away;
-    this.setup = setup;
+  /** It is taken `most` times at the most. */
+  constructor(own: Available, most: number) {
+    this.own = own;
+    this.away = own.away;
+    this.setup = own.setup;
     this.from = new Float64Array(most);
     this.to = new Float64Array(most);
     this.settings = new Float64Array(most);
@@ -40,13 +38,14 @@ export class Unit {
   }
 
   private freeFrom(next: number): number {
-    return next === 0 ? this.free : (this.to[next - 1] ?? 0);
+    return next === 0 ? this.own.free : (this.to[next - 1] ?? 0);
   }
 
   /** How long it takes to set the unit up behind what comes before a stretch, if it is not switched off meanwhile. */
   private changeFrom(next: number, setting: number): number {
     if (this.setup === null) return 0;
-    return setupTime(this.setup, next === 0 ? this.first : (this.settings[next - 1] ?? 0), setting);
+    if (next === 0) return firstSetup(this.own, setting);
+    return setupTime(this.setup, this.settings[next - 1] ?? 0, setting);
   }
 
   /** The earliest start from one on behind what ends at a time, past all that the unit is away. */
@@ -88,7 +87,7 @@ export class Unit {
   /** Whether nothing takes the unit between two times, whatever it is set to. */
   isFree(from: number, to: number): boolean {
     const next = this.after(from);
-    return from >= this.free && (next === this.count || (this.from[next] ?? 0) >= to);
+    return from >= this.own.free && (next === this.count || (this.from[next] ?? 0) >= to);
   }
 
   /** When something ends that is left while the unit is away. */

@@ -1,5 +1,5 @@
 import { awayBetween, isColdBetween } from './away';
-import { mayTake, type Schedule, type ScheduleProblem, setupTime } from './problem';
+import { firstSetup, mayTake, type Schedule, type ScheduleProblem, setupTime } from './problem';
 
 /** What is wrong with a schedule. */
 export type ScheduleFault =
@@ -65,7 +65,7 @@ export function validateSchedule(
       if (!isTold && count > places) faults.push({ code: 'no-place', task, shelf });
     }
   });
-  resources.forEach(({ units: own, setup }, resource) => {
+  resources.forEach(({ units: own }, resource) => {
     own.forEach((unit, index) => {
       const held = tasks
         .flatMap(({ uses, fixed, pauses }, task) =>
@@ -98,9 +98,13 @@ export function validateSchedule(
         const on = isCold
           ? Math.max(...unit.away.flatMap((gap) => (gap.cold && gap.to <= from ? gap.to : [])))
           : end;
-        const known = isCold ? null : (before?.setting ?? unit.setting);
-        if (from < on + (setup ? setupTime(setup, known, setting) : 0))
-          faults.push({ code: 'at-once', task, other: before?.task ?? task, resource });
+        const changeFrom = (known: number | null) => (unit.setup ? setupTime(unit.setup, known, setting) : 0);
+        const change = isCold
+          ? changeFrom(null)
+          : before
+            ? changeFrom(before.setting)
+            : firstSetup(unit, setting);
+        if (from < on + change) faults.push({ code: 'at-once', task, other: before?.task ?? task, resource });
         if (awayBetween(unit.away, from, pauses ? from + 1 : to) > 0)
           faults.push({ code: 'away', task, resource });
       });

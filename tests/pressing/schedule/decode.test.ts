@@ -6,7 +6,7 @@ import { decode, decoderOf, decodeWithin, scheduleOf } from '../../../src/pressi
 import { justifier } from '../../../src/pressing/schedule/justify';
 import { inPlaces } from '../../../src/pressing/schedule/moves';
 import { everyRule, sequencesBy } from '../../../src/pressing/schedule/rules';
-import { smallShop, smallShopWithTrays, taskOn } from '../shops';
+import { smallShop, smallShopWithTrays, taskOn, unit } from '../shops';
 
 /** A small shop made ready, and two sequences of its blocks by places drawn at random. */
 const sequences = fc
@@ -59,14 +59,10 @@ describe('a sequence', () => {
 describe('a schedule with a gap', () => {
   it('is closed by pushing it late and back', () => {
     // Hands do first what could wait, and the printer waits for what they do then.
-    const unit = { free: 0, setting: null, away: [] };
     const problem = {
       now: 0,
       tasks: [taskOn(4, 1), taskOn(1, 1), taskOn(8, 0, [1])],
-      resources: [
-        { units: [unit], setup: null },
-        { units: [unit], setup: null },
-      ],
+      resources: [{ units: [unit] }, { units: [unit] }],
       chains: [],
       waits: [],
       lanes: [],

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { createScheduler, sequencesFor, validateSchedule } from '../../../src/pressing/schedule';
-import { onSome, taskOn } from '../shops';
+import { onSome, taskOn, unit } from '../shops';
 
 describe('the effort that a day takes', () => {
   it.each([
@@ -15,7 +15,7 @@ describe('the effort that a day takes', () => {
   });
 
   it('ends with a schedule also where thousands of tasks could come next', () => {
-    const unit = { free: 0, setting: null, away: [] };
+    const press = { ...unit, setup: { cold: 9, rise: 1, fall: 2 } };
     const tasks = Array.from({ length: 2500 }, (_, at) => ({
       ...taskOn(1 + (at % 7), 0),
       uses: [{ resource: 0, from: 0, to: 1 + (at % 7), units: null, setting: 1 + (at % 3) }],
@@ -23,7 +23,7 @@ describe('the effort that a day takes', () => {
     const problem = {
       ...onSome(1, []),
       tasks,
-      resources: [{ units: [unit, unit], setup: { cold: 9, rise: 1, fall: 2 } }],
+      resources: [{ units: [press, press] }],
     };
     const sequences = sequencesFor(problem, 20);
     const scheduler = createScheduler(problem, { seed: 1, cycle: sequences, earlier: null });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Away, setupTime } from '../../../src/pressing/schedule/problem';
 import { Unit } from '../../../src/pressing/schedule/unit';
+import { unit as always } from '../shops';
 
 /** When a unit is away, up to three times. */
 const gaps = fc
@@ -54,7 +55,7 @@ describe('a unit', () => {
     });
     fc.assert(
       fc.property(fc.array(asked, { maxLength: 12 }), gaps, (all, away) => {
-        const unit = new Unit({ free: 0, setting: null, away }, setup, all.length);
+        const unit = new Unit({ ...always, setup, away }, all.length);
         const taken: { from: number; to: number; setting: number }[] = [];
         for (const { time, length, setting } of all) {
           const start = unit.earliest(time, length, setting, false);
@@ -69,7 +70,7 @@ describe('a unit', () => {
   });
 
   it('is as at first when all is given back', () => {
-    const unit = new Unit({ free: 2, setting: 1, away: [] }, setup, 3);
+    const unit = new Unit({ ...always, setup, free: 2, setting: 1 }, 3);
     unit.take(5, 9, 1);
     unit.clear();
     expect(unit.earliest(0, 10, 1, false)).toBe(2);
