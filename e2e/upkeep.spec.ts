@@ -25,11 +25,11 @@ test('what is due is said before a run is locked, and holds nothing up', async (
   await window.getByRole('textbox', { name: 'Note' }).fill('one can nearly empty');
   await window.getByRole('button', { name: 'Done: White ink stirred or circulated' }).click();
   await window.getByRole('button', { name: 'Done: Nozzle check printed and looked at' }).click();
-  await expect(window.getByTestId('done-checks').getByRole('listitem')).toHaveCount(2);
+  await expect(window.getByTestId('done-checks').getByRole('listitem')).toHaveCount(4);
 
   // A mistake is taken back by another note.
   await window.getByRole('button', { name: 'Take back: Nozzle check' }).click();
-  await expect(window.getByTestId('done-checks').getByRole('listitem')).toHaveCount(1);
+  await expect(window.getByTestId('done-checks').getByRole('listitem')).toHaveCount(3);
   await window.getByText('What was noted').click();
   const history = window.getByTestId('upkeep-history');
   await expect(history.getByRole('listitem')).toHaveCount(3);
@@ -44,6 +44,17 @@ test('what is due is said before a run is locked, and holds nothing up', async (
   await expect(notices(page)).toContainText('is locked for print');
   await page.goto('./#/press');
   await expect(page.getByTestId('upkeep-due')).toContainText('Maintenance due: Nozzle check');
+
+  // What the next print waits for is asked for in its place, and ticked there.
+  const before = page.getByRole('region', { name: 'Before this print' });
+  await expect(before).toHaveCount(0);
+  await page.getByTestId('upkeep-due').getByRole('button', { name: 'Maintenance' }).click();
+  await window.getByRole('button', { name: 'Take back: Before a run: white ink' }).click();
+  await page.keyboard.press('Escape');
+  await expect(before).toContainText('Before a run: white ink stirred or circulated');
+  await expect(before).toContainText('nitrile gloves');
+  await before.getByRole('button', { name: 'Done' }).click();
+  await expect(before).toHaveCount(0);
 
   // It is kept, and so are the initials.
   await kept(page);

@@ -1,11 +1,12 @@
+import { Suspense } from 'react';
 import { edits, filmForNextRun } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { openRuns, printedRuns, type Run } from '../../src/model';
-import { fetchPart } from '../offline/part';
-import { DueLine } from '../panels/DueLine';
+import { fetchPart, part } from '../offline/part';
 import type { NextAct } from '../panels/useNextAct';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
+import { atRest } from '../store/at-rest';
 import { sayFailed } from '../store/failures';
 import { finishPrinting, nextRunName } from '../store/next-run';
 import { useWays } from '../store/selectors';
@@ -15,6 +16,9 @@ import { useWords } from '../words';
 import { rulerLength } from '../words/format';
 
 const NEW = 'new';
+
+/** What is due is looked up once the film is on the screen. */
+const DueLine = part(() => import('../panels/DueLine').then(({ DueLine: line }) => line), atRest);
 
 /** Which run is looked at, how far it is, and the steps from draft to printed. */
 export function RunBar({ run, next }: { run: LaidRun; next: NextAct | null }) {
@@ -51,7 +55,11 @@ export function RunBar({ run, next }: { run: LaidRun; next: NextAct | null }) {
       <p className="quiet small">
         {run.printedTo > 0 && run.state === 'draft' && words.printedToHere(rulerLength(run.printedTo, ways))}
       </p>
-      {run.state === 'draft' && <DueLine />}
+      {run.state === 'draft' && (
+        <Suspense fallback={<div className="due-place" />}>
+          <DueLine />
+        </Suspense>
+      )}
       {leaving > 0 && <p className="care small">{words.lettingGo(leaving, ways)}</p>}
       <RunSteps run={run} next={next} />
     </div>

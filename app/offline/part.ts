@@ -24,11 +24,16 @@ export async function fetchPart<Part>(fetch: () => Promise<Part>): Promise<Part>
   });
 }
 
-/** A component in a part of its own, fetched when it is first shown. */
+/**
+ * A component in a part of its own, fetched when it is first shown.
+ * @param when settles once it may be fetched
+ */
 export const part = <Props extends object>(
   fetch: () => Promise<ComponentType<Props>>,
+  when: () => Promise<void> = () => Promise.resolve(),
 ): LazyExoticComponent<ComponentType<Props>> =>
   lazy(async () => {
+    await when();
     const [shown] = await fetchPart(() => Promise.all([fetch(), fetchAllWords()]));
     return { default: shown };
   });

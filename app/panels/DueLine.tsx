@@ -1,9 +1,10 @@
+import { isDueAtPrint } from '../../src/upkeep';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
-import { checkName, useCheckStates, usePastDate } from '../store/upkeep';
+import { stateName, useCheckStates, usePastDate } from '../store/upkeep';
 import { openDialog } from '../store/view';
-import { useWords } from '../words';
+import { useAllWords } from '../words';
 import './due-line.css';
 
 /** So many checks are named; the others are counted. */
@@ -11,14 +12,16 @@ const NAMED = 2;
 
 /** What is due before a run is printed, in one line; it holds nothing up. */
 export function DueLine() {
-  const words = useWords();
+  const words = useAllWords();
   const ways = useWays();
   const states = useCheckStates();
   const isNew = useShop(({ book }) => Object.keys(book.upkeep).length === 0);
-  const due = states.filter(({ standing }) => standing.kind !== 'done');
+  const all = states.filter(({ standing }) => standing.kind !== 'done');
+  // What the next print waits for is named first.
+  const due = [...all.filter(isDueAtPrint), ...all.filter((state) => !isDueAtPrint(state))];
   const past = usePastDate();
   if (due.length === 0 && past.length === 0) return null;
-  const names = due.slice(0, NAMED).map(({ check }) => checkName(check, words));
+  const names = due.slice(0, NAMED).map((state) => stateName(state, words));
   return (
     <div className="due-line small" data-testid="upkeep-due">
       <span>

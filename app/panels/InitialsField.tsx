@@ -4,7 +4,7 @@ import { useShop } from '../store/shop';
 import { useAllWords } from '../words';
 
 /** Who ticks at this device: it goes with every tick. */
-export function InitialsField() {
+export function InitialsField({ problem = null }: { problem?: string | null }) {
   const { press: words } = useAllWords();
   const { by } = useInitials();
   const people = useShop(({ book }) => book.settings.shop?.station.people);
@@ -16,6 +16,7 @@ export function InitialsField() {
       value={by}
       onChange={sayInitials}
       suggestions={names}
+      problem={problem}
     />
   );
 }

@@ -15,6 +15,7 @@ import { type Day, openRunsOf } from '../store/timeline';
 import { notify, openDialog, openRun } from '../store/view';
 import { useAllWords } from '../words';
 import { spoken, timeAndDay } from '../words/format';
+import { BeforePrint } from './BeforePrint';
 import { machinesOf } from './day-rows';
 import { jobName } from './job-name';
 import { NextCard } from './NextCard';
@@ -29,6 +30,9 @@ function lastTicked(jobs: readonly Job[], tickedAt: (job: Job) => string | undef
     .at(-1);
   return last === undefined ? [] : jobs.filter((job) => tickedAt(job) === last);
 }
+
+/** Whether a job is at its printer. */
+const isPrint = ({ kind }: Job): boolean => kind === 'ready' || kind === 'print';
 
 /** How many jobs ahead are listed. */
 const AHEAD = 6;
@@ -76,23 +80,30 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
       }),
     ),
   ];
+  // The run that is printed next: on a phone once that is what comes next, elsewhere once it is in sight.
+  const atPrinter = narrow ? first : shown.find(({ job }) => isPrint(job));
+  const printed = atPrinter && isPrint(atPrinter.job) ? laid.get(atPrinter.job.run.id)?.laid : undefined;
+  const nextPrinted = printed?.state === 'locked' ? printed : null;
   const [only] = last;
   const doneBy = useDoneBy();
   const lastName = only && last.length === 1 ? jobName(only, ways) : words.jobs(last.length, ways);
   return (
     <>
       {narrow && first && own && (
-        <NextCard
-          job={first.job}
-          machines={machinesOf(first)}
-          run={own}
-          isBegun={mayTick(own.id)}
-          onDone={() => tick([first.job], true)}
-          onBegin={mayBegin(own.id) ? () => begin(own.id, words.startNote) : null}
-        />
+        <BeforePrint run={nextPrinted}>
+          <NextCard
+            job={first.job}
+            machines={machinesOf(first)}
+            run={own}
+            isBegun={mayTick(own.id)}
+            onDone={() => tick([first.job], true)}
+            onBegin={mayBegin(own.id) ? () => begin(own.id, words.startNote) : null}
+          />
+        </BeforePrint>
       )}
       <section className="next" aria-labelledby="next-title">
         <h2 id="next-title">{words.next}</h2>
+        {!narrow && <BeforePrint run={nextPrinted}>{null}</BeforePrint>}
         {!narrow &&
           toBegin.map((id) => (
             <Button key={id} writes weight="primary" onPress={() => begin(id, words.startNote)}>

@@ -1,4 +1,4 @@
-import { useDeferredValue, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { useDeferredValue, useLayoutEffect, useMemo, useRef } from 'react';
 import { layRun } from '../../src/layout';
 import { type Book, runsAtWork } from '../../src/model';
 import {
@@ -12,13 +12,13 @@ import {
 } from '../../src/pressing';
 import { onceFor } from '../../src/units';
 import { type Effort, type Known, useSchedule } from './known-schedule';
+import { MINUTE, useMinute } from './minute';
 import { settingsOrFirst, stationOf } from './selectors';
 import { useShop } from './shop';
 import { fetchDayPlanner, useDayPlanner } from './use-day-planner';
 
 /** Before anything is begun the day is planned from the last so many minutes on. */
 const ROUNDED = 5;
-const MINUTE = 60_000;
 
 /** The shop's day: all its open runs. */
 export interface Day extends Moment {
@@ -42,16 +42,6 @@ export type DayState =
   | { readonly kind: 'missing'; readonly without: DayWork['without'] }
   | { readonly kind: 'failed'; readonly again: () => void }
   | { readonly kind: 'ready'; readonly day: Day };
-
-/** The minute that it is, while the page is open. */
-function useMinute(): number {
-  const [minute, setMinute] = useState(() => Math.floor(Date.now() / MINUTE));
-  useEffect(() => {
-    const timer = setInterval(() => setMinute(Math.floor(Date.now() / MINUTE)), 10_000);
-    return () => clearInterval(timer);
-  }, []);
-  return minute * MINUTE;
-}
 
 /** Runs that are not closed and have something on their film, with what was ticked on them; found once a book. */
 export const openRunsOf = onceFor((book: Book): readonly OpenRun[] =>

@@ -1,19 +1,19 @@
 import { useMemo } from 'react';
-import { edits, type Note } from '../../src/editing';
-import type { Book, UpkeepEntry } from '../../src/model';
-import type { LocalDate } from '../../src/units';
+import { edits } from '../../src/editing';
+import { asInstant, type Book, type UpkeepEntry } from '../../src/model';
 import {
   type CheckState,
   checkStates,
-  filmSince,
   type PastDate,
   pastDate,
+  printedBy,
   type ShopCheck,
   startingCheck,
 } from '../../src/upkeep';
-import type { FirstWords } from '../words';
+import { allWordsNow, type Words } from '../words';
+import { MINUTE, useMinute } from './minute';
 import { act, useShop } from './shop';
-import { today } from './today';
+import { dayOf, today } from './today';
 
 /** What in stock is past its date today. */
 export function usePastDate(): readonly PastDate[] {
@@ -22,29 +22,46 @@ export function usePastDate(): readonly PastDate[] {
   return useMemo(() => pastDate(book, day), [book, day]);
 }
 
-let last: { book: Book; day: LocalDate; states: CheckState[] } | null = null;
+let last: { book: Book; minute: number; states: CheckState[] } | null = null;
 
-/** How each check stands today; the same list for the same book. */
-function statesOf(book: Book): CheckState[] {
-  const day = today();
+/**
+ * How each check stands in a minute; the same list for the same book.
+ * @param minute in milliseconds: what is noted in the course of it counts
+ */
+function checkStatesOf(book: Book, minute: number): CheckState[] {
   const isSame =
     last !== null &&
-    last.day === day &&
+    last.minute === minute &&
     last.book.check === book.check &&
     last.book.upkeep === book.upkeep &&
     last.book.run === book.run &&
+    last.book.tick === book.tick &&
     last.book.copy === book.copy &&
-    last.book.closing === book.closing;
-  if (!last || !isSame) last = { book, day, states: checkStates(book, day, filmSince(book)) };
+    last.book.closing === book.closing &&
+    last.book.settings === book.settings;
+  if (!last || !isSame) {
+    const now = asInstant(new Date(minute + MINUTE - 1));
+    last = { book, minute, states: checkStates(book, printedBy(book), { now, dayOf }) };
+  }
   return last.states;
 }
 
-export const useCheckStates = (): CheckState[] => useShop(({ book }) => statesOf(book));
+export function useCheckStates(): CheckState[] {
+  const minute = useMinute();
+  return useShop(({ book }) => checkStatesOf(book, minute));
+}
 
 /** What a check is called: as the shop calls it, or as the catalogue does. */
-export function checkName({ id, name }: Pick<ShopCheck, 'id' | 'name'>, { upkeep }: FirstWords): string {
+export function checkName({ id, name }: Pick<ShopCheck, 'id' | 'name'>, { upkeep }: Words): string {
   const starting = startingCheck(id);
   return name === '' && starting ? upkeep.checks[starting] : name;
+}
+
+/** A check by its name, and by that of its machine where there are several of these. */
+export function stateName({ check, machine }: Pick<CheckState, 'check' | 'machine'>, words: Words): string {
+  const name = checkName(check, words);
+  if (!machine || machine.of === 1) return name;
+  return `${name} · ${machine.name || words.upkeep.numbered[machine.kind](machine.number)}`;
 }
 
 /** The initials of who noted something last. */
@@ -55,7 +72,19 @@ export function lastInitials({ upkeep, reading }: Book): string {
   return latest?.by ?? '';
 }
 
-/** Notes a check as done, or the last such note as taken back. */
-export const noteDone = (entry: Note, by: string): void => {
-  act(edits.noteCheck(entry, { by, day: today() }));
-};
+/** Notes a check as done, at its machine; gives the name under which it is noted. */
+export function noteDone(
+  { check, machine }: Pick<CheckState, 'check' | 'machine'>,
+  note: string,
+  by: string,
+) {
+  const name = stateName({ check, machine }, allWordsNow());
+  const of = { check: check.id, machine: machine?.id ?? null };
+  act(edits.noteCheck({ ...of, name, done: true, note }, { by, day: today() }));
+  return name;
+}
+
+/** Takes back what was noted. */
+export function takeBackNote({ check, machine, name }: UpkeepEntry, by: string): void {
+  act(edits.noteCheck({ check, machine, name, done: false, note: '' }, { by, day: today() }));
+}

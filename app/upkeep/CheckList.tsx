@@ -1,10 +1,10 @@
 import { useState } from 'react';
-import type { Hazard } from '../../src/model';
+import type { Hazard, UpkeepEntry } from '../../src/model';
 import type { CheckState, StartingCheck } from '../../src/upkeep';
 import { Cautions } from '../panels/Cautions';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
-import { checkName, noteDone, useCheckStates } from '../store/upkeep';
+import { noteDone, stateName, takeBackNote, useCheckStates } from '../store/upkeep';
 import { useAllWords } from '../words';
 import { dayAndTime } from '../words/format';
 import type { Initials } from './initials';
@@ -12,6 +12,8 @@ import { NozzlesFailed } from './NozzlesFailed';
 
 /** The check that may fail, and then takes time and ink. */
 const NOZZLES = 'nozzles' satisfies StartingCheck;
+
+const keyOf = ({ check, machine }: CheckState) => `${check.id} ${machine?.id}`;
 
 /** The checks that are due, each with its button; below, those that are done for now and can be taken back. */
 export function CheckList({
@@ -30,17 +32,21 @@ export function CheckList({
   const [said, setSaid] = useState('');
   const due = states.filter(({ standing }) => standing.kind !== 'done');
   const done = states.filter(({ standing }) => standing.kind === 'done');
-  const tell = ({ check }: CheckState, isDone: boolean) => {
+  const tell = (state: CheckState) => {
     const by = initials();
     if (by === null) return;
-    const name = checkName(check, catalogue);
-    noteDone({ check: check.id, name, done: isDone, note: isDone ? note : '' }, by);
-    if (isDone) onNoted();
-    setSaid(isDone ? words.noted(name) : words.tookBack(name));
+    setSaid(words.noted(noteDone(state, note, by)));
+    onNoted();
   };
-  const failedOf = ({ check }: CheckState) => (
+  const takeBack = (last: UpkeepEntry, name: string) => {
+    const by = initials();
+    if (by === null) return;
+    takeBackNote(last, by);
+    setSaid(words.tookBack(name));
+  };
+  const failedOf = (state: CheckState) => (
     <NozzlesFailed
-      check={check}
+      of={state}
       initials={initials}
       note={note}
       onNoted={(told) => {
@@ -61,9 +67,9 @@ export function CheckList({
       {due.length === 0 && <p className="quiet">{words.nothingDue}</p>}
       <ul className="check-list" data-testid="due-checks">
         {due.map((state) => {
-          const name = checkName(state.check, catalogue);
+          const name = stateName(state, catalogue);
           return (
-            <li key={state.check.id}>
+            <li key={keyOf(state)}>
               <span className="check-name">
                 {name}{' '}
                 <span className="quiet small">
@@ -73,7 +79,7 @@ export function CheckList({
                   </span>
                 </span>
               </span>
-              <Button writes aria-label={words.doneOf(name)} onPress={() => tell(state, true)}>
+              <Button writes aria-label={words.doneOf(name)} onPress={() => tell(state)}>
                 {words.done}
               </Button>
               {state.check.id === NOZZLES && failedOf(state)}
@@ -92,25 +98,28 @@ export function CheckList({
           <h3>{words.doneFor}</h3>
           <ul className="check-list" data-testid="done-checks">
             {done.map((state) => {
-              const name = checkName(state.check, catalogue);
+              const name = stateName(state, catalogue);
+              const { last } = state;
               return (
-                <li key={state.check.id}>
+                <li key={keyOf(state)}>
                   <span className="check-name">
                     {name}{' '}
-                    {state.last && (
-                      <span className="quiet small">
-                        {words.lastDone(dayAndTime(state.last.at, ways), state.last.by)}
-                      </span>
-                    )}
+                    <span className="quiet small">
+                      {last
+                        ? words.lastDone(dayAndTime(last.at, ways), last.by)
+                        : words.interval(state.check.interval, ways)}
+                    </span>
                   </span>
-                  <Button
-                    writes
-                    weight="plain"
-                    aria-label={words.takeBackOf(name)}
-                    onPress={() => tell(state, false)}
-                  >
-                    {words.takeBack}
-                  </Button>
+                  {last && (
+                    <Button
+                      writes
+                      weight="plain"
+                      aria-label={words.takeBackOf(name)}
+                      onPress={() => takeBack(last, name)}
+                    >
+                      {words.takeBack}
+                    </Button>
+                  )}
                   {state.check.id === NOZZLES && failedOf(state)}
                 </li>
               );

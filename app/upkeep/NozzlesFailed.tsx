@@ -1,25 +1,25 @@
 import { useState } from 'react';
 import type { Failed } from '../../src/editing';
 import { edits } from '../../src/editing';
-import type { ShopCheck } from '../../src/upkeep';
+import type { CheckState } from '../../src/upkeep';
 import { Button } from '../parts/Button';
 import { Form } from '../parts/Form';
 import { useForm } from '../parts/fields/useForm';
 import { useReader } from '../store/reader';
 import { act } from '../store/shop';
 import { today } from '../store/today';
-import { checkName } from '../store/upkeep';
+import { stateName } from '../store/upkeep';
 import { failedEntry, failedTable } from './failed-form';
 import type { Initials } from './initials';
 
 /** A nozzle check that failed: the minutes and the ink that cleaning took. The check stays due until it passes. */
 export function NozzlesFailed({
-  check,
+  of,
   initials,
   note,
   onNoted,
 }: {
-  check: ShopCheck;
+  of: CheckState;
   initials: Initials;
   note: string;
   onNoted: (said: string) => void;
@@ -31,8 +31,10 @@ export function NozzlesFailed({
   const save = (failed: Failed) => {
     const by = initials();
     if (by === null) return;
-    const name = checkName(check, reader.words);
-    act(edits.noteFailedCheck({ check: check.id, name, note }, failed, { by, day: today() }));
+    const name = stateName(of, reader.words);
+    const { check, machine } = of;
+    const noted = { check: check.id, machine: machine?.id ?? null, name, note };
+    act(edits.noteFailedCheck(noted, failed, { by, day: today() }));
     form.begin(failedEntry);
     setIsOpen(false);
     onNoted(words.notedFailed(name));

@@ -31,7 +31,9 @@ export function RoomAir({ initials }: { initials: Initials }) {
     const by = initials();
     if (by === null) return;
     const note = airText(air, station, reader);
-    const check = room ? { check: room.id, name: checkName(room, reader.words), done: true, note } : null;
+    const check = room
+      ? { check: room.id, machine: null, name: checkName(room, reader.words), done: true, note }
+      : null;
     act(edits.noteRoom(air, check, { by, day: today() }));
     form.begin(airEntry);
   };

@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import { edits } from '../../src/editing';
-import { hazards } from '../../src/model';
-import { checksOf, type ShopCheck, startingCheck } from '../../src/upkeep';
+import { hazards, type Subject, subjects } from '../../src/model';
+import { checksOf, isOfPrinter, machinesOf, type ShopCheck, startingCheck } from '../../src/upkeep';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { Form } from '../parts/Form';
 import { useForm } from '../parts/fields/useForm';
-import { useWays } from '../store/selectors';
+import { settingsOrFirst, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { checkName } from '../store/upkeep';
 import { useAllWords } from '../words';
@@ -57,6 +57,9 @@ function CheckForm({ check, onClose }: { check: ShopCheck | null; onClose: () =>
   const ways = useWays();
   const starting = check && startingCheck(check.id);
   const form = useForm(checkTable(starting), () => checkEntry(check), ways);
+  const { station } = useShop(({ book }) => settingsOrFirst(book));
+  const machinesIn = (of: Subject) => (of === 'shop' ? 1 : machinesOf(station, of).length);
+  const isAskedOf = subjects.some((of) => machinesIn(of) > 1);
   const { record, opened } = form;
   const save = (read: CheckFields) => {
     act(check ? edits.editCheck(check, read) : edits.addCheck(read));
@@ -73,13 +76,23 @@ function CheckForm({ check, onClose }: { check: ShopCheck | null; onClose: () =>
         <Choice
           label={words.when}
           value={record.interval.kind}
-          options={(['day', 'days', 'film'] as const).map((value) => ({
+          options={(['day', 'days', 'film', 'idle', 'pause'] as const).map((value) => ({
             value,
             label: words.intervals[value],
           }))}
           onChange={(kind) => form.choose({ ...record, interval: intervalOf(kind, opened.interval, ways) })}
         />
-        {form.fields('days', 'film')}
+        {form.fields('days', 'film', 'idleDays', 'pauseHours')}
+        {isAskedOf && !isOfPrinter(record.interval) && (
+          <Choice
+            label={words.of}
+            value={record.of}
+            options={subjects
+              .filter((of) => machinesIn(of) > 0 || of === record.of)
+              .map((value) => ({ value, label: words.subjects[value] }))}
+            onChange={(of) => form.choose({ ...record, of })}
+          />
+        )}
         <Choice
           label={words.hazard}
           value={record.hazard}

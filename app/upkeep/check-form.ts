@@ -10,13 +10,15 @@ import { someText } from '../parts/fields/text';
 import { bulkUnits, type Ways } from '../words/format';
 
 /** What a shop says of a check. */
-export type CheckFields = Pick<Check, 'name' | 'interval' | 'hazard'>;
+export type CheckFields = Pick<Check, 'name' | 'interval' | 'of' | 'hazard'>;
 
 const field = fieldsIn(({ upkeep }) => upkeep);
 const check = placesIn<CheckFields>();
 const interval = check.to('interval');
 const someName = someText(({ upkeep }) => upkeep.nameNeeded);
 const days = whole(2, 366, ({ upkeep }) => upkeep.daysProblem);
+const idleDays = whole(1, 366, ({ upkeep }) => upkeep.idleProblem);
+const pauseHours = whole(1, 168, ({ upkeep }) => upkeep.pauseProblem);
 
 /** A name that is left as the catalogue has it stays in every language: it is kept empty. */
 const nameOf = (starting: StartingCheck | null): Codec<string> => ({
@@ -39,6 +41,8 @@ export const checkTable = (starting: StartingCheck | null) =>
         bareFilmLength('above-zero'),
         (words, ways) => words.film(bulkUnits(ways).length),
       ),
+      idleDays: field(interval.only((each) => each.kind === 'idle').to('days'), idleDays, 'idleDays'),
+      pauseHours: field(interval.only((each) => each.kind === 'pause').to('hours'), pauseHours, 'pauseHours'),
     },
   });
 
@@ -47,8 +51,14 @@ type CheckField = keyof ReturnType<typeof checkTable>['fields'];
 /** A check that is known, or one that is about to be typed. */
 export const checkEntry = (known: CheckFields | null): Entry<CheckFields, CheckField> =>
   known
-    ? { record: { name: known.name, interval: known.interval, hazard: known.hazard }, typed: {} }
-    : { record: { name: '', interval: { kind: 'day' }, hazard: 'none' }, typed: { name: '' } };
+    ? {
+        record: { name: known.name, interval: known.interval, of: known.of, hazard: known.hazard },
+        typed: {},
+      }
+    : {
+        record: { name: '', interval: { kind: 'day' }, of: 'shop', hazard: 'none' },
+        typed: { name: '' },
+      };
 
 /** Another kind of interval; what there was before comes back when it is chosen again. */
 export function intervalOf(kind: Interval['kind'], opened: Interval, ways: Ways): Interval {
@@ -60,5 +70,9 @@ export function intervalOf(kind: Interval['kind'], opened: Interval, ways: Ways)
       return { kind, days: 7 };
     case 'film':
       return { kind, length: fromUnit(50, bulkUnits(ways).length) };
+    case 'idle':
+      return { kind, days: 3 };
+    case 'pause':
+      return { kind, hours: 4 };
   }
 }

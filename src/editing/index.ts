@@ -106,7 +106,6 @@ export {
   addCheck,
   editCheck,
   type Failed,
-  type Note,
   noteAir,
   noteCheck,
   noteFailedCheck,

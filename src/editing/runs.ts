@@ -82,6 +82,7 @@ function snapshotOf(
   now: Instant,
 ): Snapshot {
   const { run, film, garment, placement } = view;
+  const reprints = view.reprints();
   const { onto } = view.dealt();
   const first = takes(
     view,
@@ -98,7 +99,11 @@ function snapshotOf(
     printer: view.printer ?? null,
     orders,
     transfers: each(({ transfer }) => transfer),
-    copies: copies.map(({ copy }) => ({ ...copy, onto: onto.get(copy.id) ?? null })),
+    copies: copies.map(({ copy }) => ({
+      ...copy,
+      onto: onto.get(copy.id) ?? null,
+      reprint: reprints.has(copy.id),
+    })),
     garments: Object.values(garment).flatMap((line) =>
       isOn.has(line.order) ? [{ ...line, takes: first.get(line.id) ?? 0 }] : [],
     ),

@@ -12,36 +12,36 @@ interface Doer {
 }
 
 /** What is noted of a check. */
-export type Note = Pick<UpkeepEntry, 'check' | 'name' | 'done' | 'note'>;
+export type Note = Pick<UpkeepEntry, 'check' | 'machine' | 'name' | 'done' | 'note'>;
 
 /** What mending took that a check had failed for. */
 export type Failed = NonNullable<UpkeepEntry['failed']>;
 
 /**
  * Notes that a check was done, or takes the last such note back: entries are only ever added.
- * @param name what the check is called on the screen of whoever did it
+ * @param name what the check, and the machine among several, is called on the screen of whoever did it
  */
 export function noteCheck(
   draft: BookDraft,
-  { check, name, done, note }: Note,
+  { check, machine, name, done, note }: Note,
   { by, day }: Doer,
   { newId, now }: EditContext,
 ): void {
   const id = newId<'upkeep'>();
-  draft.upkeep[id] = { id, check, name, done, at: now, day, by, note, failed: null, changed: now };
+  draft.upkeep[id] = { id, check, machine, name, done, at: now, day, by, note, failed: null, changed: now };
 }
 
 /** Notes a check that failed, and takes the ink that mending took out of stock: it is due until it passes. */
 export function noteFailedCheck(
   draft: BookDraft,
-  { check, name, note }: Omit<Note, 'done'>,
+  { check, machine, name, note }: Omit<Note, 'done'>,
   failed: Failed,
   { by, day }: Doer,
   context: EditContext,
 ): void {
   const { newId, now } = context;
   const id = newId<'upkeep'>();
-  draft.upkeep[id] = { id, check, name, done: false, at: now, day, by, note, failed, changed: now };
+  draft.upkeep[id] = { id, check, machine, name, done: false, at: now, day, by, note, failed, changed: now };
   for (const kind of ['colour', 'white'] as const) {
     const items = inUse(draft, kind);
     shared(failed[kind], items.length).forEach((part, at) => {
@@ -77,7 +77,7 @@ export function noteRoom(
 /** Adds a check of the shop's own. */
 export function addCheck(
   draft: BookDraft,
-  fields: Pick<Check, 'name' | 'interval' | 'hazard'>,
+  fields: Pick<Check, 'name' | 'interval' | 'of' | 'hazard'>,
   { newId, now }: EditContext,
 ): Id<'check'> {
   const id = newId<'check'>();
@@ -89,7 +89,7 @@ export function addCheck(
 export function editCheck(
   draft: BookDraft,
   check: ShopCheck,
-  fields: Partial<Pick<Check, 'name' | 'interval' | 'hazard' | 'archived'>>,
+  fields: Partial<Pick<Check, 'name' | 'interval' | 'of' | 'hazard' | 'archived'>>,
   { now }: EditContext,
 ): void {
   draft.check[check.id] = { ...check, ...fields, changed: now };

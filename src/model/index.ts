@@ -159,6 +159,7 @@ export {
   isByOutlines,
   type OnRun,
   outlineOf,
+  printerOfRun,
   type RunView,
   runView,
   runViewOf,
@@ -175,5 +176,14 @@ export type {
 } from './stock';
 export { type Tuned, tune, tunedTo } from './tunable';
 export { readUnversioned } from './unversioned';
-export { type Check, type Hazard, hazards, type Interval, type Reading, type UpkeepEntry } from './upkeep';
+export {
+  type Check,
+  type Hazard,
+  hazards,
+  type Interval,
+  type Reading,
+  type Subject,
+  subjects,
+  type UpkeepEntry,
+} from './upkeep';
 export type { CostBasis, RunUse } from './use';

@@ -8,6 +8,7 @@ import { ordersOnFilm } from './film-codes';
 import { byId } from './lookup';
 import { type Printer, printerOf } from './machines';
 import type { ArtworkOutline, Film, Order, Settings, Transfer } from './records';
+import { embeddedReprints, spoiledOnce } from './reprints';
 import { embeddedIn, type Run, type Snapshot } from './run';
 
 /** A copy on a run's film, with its order and its transfer as it is printed, or will be. */
@@ -47,6 +48,8 @@ export interface RunView extends Collections, Pick<Book, 'recipe'> {
   readonly placed: readonly OnRun[];
   /** Which garments its copies go on, worked out when it is asked for first. */
   readonly dealt: () => Dealt;
+  /** Its copies that are printed again for one that was spoiled. */
+  readonly reprints: () => ReadonlySet<string>;
   /** What the run's image is made shorter by along the film. */
   readonly imageFeed: number;
   /** Length along the film as a ruler shows it once it is printed, over length as it is planned. */
@@ -143,7 +146,11 @@ function over<Entry>(
   return Object.keys(above).length === 0 ? under : { ...under, ...above };
 }
 
-function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed' | 'dealt'> {
+/** Of a draft: what is printed of it as it was noted, and the rest as it was spoiled by now. */
+const reprintsOfDraft = (book: Book, run: Run, live: readonly PlacedCopy[]): ReadonlySet<string> =>
+  new Set([...embeddedReprints(run), ...live.flatMap(({ id }) => (spoiledOnce(book).has(id) ? [id] : []))]);
+
+function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed' | 'dealt' | 'reprints'> {
   const order = ordersOnFilm(book);
   const printed = collectionsOf(embeddedIn(run));
   const live = Object.values(book.copy).filter(
@@ -157,6 +164,7 @@ function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed'
     garment: over(printed.garment, book.garment),
     placement: over(printed.placement, book.placement),
     dealt: once(() => dealtOfDraft(book, run, live)),
+    reprints: once(() => reprintsOfDraft(book, run, live)),
     placed: [
       ...embedded(run),
       ...drawn(
@@ -180,7 +188,7 @@ const stationOfRun = (book: Book, { received }: Run): Station | undefined =>
   received ? received.station : book.settings.shop?.station;
 
 /** The printer that a run's film is in, or was when it was locked. */
-function printerOfRun(book: Book, run: Run): Printer | undefined {
+export function printerOfRun(book: Book, run: Run): Printer | undefined {
   const station = stationOfRun(book, run);
   if (!station) return undefined;
   return run.state === 'draft'
@@ -207,6 +215,7 @@ function makeView(book: Book, run: Run): RunView {
           ...collectionsOf(embeddedIn(run)),
           placed: embedded(run),
           dealt: once(() => ({ onto: embeddedOnto(run), takes: embeddedTakes(run) })),
+          reprints: once(() => embeddedReprints(run)),
           film: run.snapshot.film,
         };
   const recipe = run.received ? byId(run.received.recipes) : book.recipe;
@@ -234,6 +243,7 @@ const readFor = (book: Book, run: Run): readonly unknown[] => [
         book.film[run.film],
         // What other runs have printed of an order is not dealt again.
         book.run,
+        book.spoilage,
       ]
     : []),
 ];

@@ -23,8 +23,11 @@ const snapshotSchema = z.object({
   printer: z.nullable(printerSchema),
   orders: z.array(orderSchema),
   transfers: z.array(transferSchema),
-  /** Each with the line of garments that it goes on; `null` where none calls for it. */
-  copies: z.array(z.extend(placedSchema, { onto: z.nullable(id<'garment'>()) })),
+  /**
+   * Each with the line of garments that it goes on, `null` where none calls for it, and whether it is printed again for one that was
+   * spoiled.
+   */
+  copies: z.array(z.extend(placedSchema, { onto: z.nullable(id<'garment'>()), reprint: z.boolean() })),
   /** Each with how many of its garments this is the first to take from the store: others were taken for prints that came before. */
   garments: z.array(z.extend(garmentSchema, { takes: count })),
   placements: z.array(placementSchema),

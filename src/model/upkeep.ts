@@ -2,12 +2,20 @@ import * as z from 'zod/mini';
 import { id, instant, localDate, seconds, share, size, text, volume, within } from './fields';
 import { ranges } from './ranges';
 
-/** When a check is due again: each working day, after so many days, after so much film. */
+/**
+ * When a check is due again: each working day, after so many days, after so much film. The last two are of a printer that stands still:
+ * `idle` after so many days on which it printed nothing, `pause` before a run where it has printed none for so many hours.
+ */
 const intervalSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('day') }),
   z.object({ kind: z.literal('days'), days: z.int().check(z.minimum(2), z.maximum(366)) }),
   z.object({ kind: z.literal('film'), length: size }),
+  z.object({ kind: z.literal('idle'), days: z.int().check(z.minimum(1), z.maximum(366)) }),
+  z.object({ kind: z.literal('pause'), hours: z.int().check(z.minimum(1), z.maximum(168)) }),
 ]);
+
+/** What a check is of: the shop as a whole, or each machine of a kind; what stands in an oven's place, too, is an oven here. */
+export const subjects = ['shop', 'printer', 'press', 'oven'] as const;
 
 /** What can hurt at a check, and is said beside it. */
 export const hazards = ['none', 'ink', 'heat', 'powder', 'blade'] as const;
@@ -21,6 +29,7 @@ export const checkSchema = z.object({
   /** Empty for one of those to start with that keeps the name it has in every language. */
   name: text,
   interval: intervalSchema,
+  of: z.enum(subjects),
   hazard: z.enum(hazards),
   archived: z.boolean(),
   changed: instant,
@@ -30,7 +39,9 @@ export const checkSchema = z.object({
 export const upkeepSchema = z.object({
   id: id<'upkeep'>(),
   check: id<'check'>(),
-  /** As the check was called then. */
+  /** The machine that it was done at; `null` for one of the shop as a whole, and where nobody said at which of several. */
+  machine: z.nullable(text),
+  /** As the check was called then, and the machine where there were several. */
   name: text,
   done: z.boolean(),
   at: instant,
@@ -57,6 +68,7 @@ export const readingSchema = z.object({
   changed: instant,
 });
 
+export type Subject = (typeof subjects)[number];
 export type Interval = z.infer<typeof intervalSchema>;
 export type Hazard = (typeof hazards)[number];
 export type Check = z.infer<typeof checkSchema>;

@@ -7,7 +7,7 @@ export { type DayTerms, type DayWork, dayWork, type OpenRun } from './day';
 export { fabricOfCopy, fabricsOn } from './fabrics';
 export { wetWhenWhole } from './film-work';
 export type { Job, JobKind, Machine, MachineKind, Work, Worker } from './jobs';
-export { apartKey, BEGUN, cutKey, orderOfPack, packKey } from './keys';
+export { apartKey, BEGUN, cutKey, isAtPrinter, orderOfPack, packKey, printKey, READY } from './keys';
 export { loadsOf } from './loads';
 export { type Inches, measures, placesPressed } from './measures';
 export { pressedOn } from './pressed-on';

@@ -3,8 +3,16 @@
 /** The tick that says when a run was begun. */
 export const BEGUN = 'begun';
 
+/** The tick that says that the printer is warm and its nozzles were looked at. */
+export const READY = 'ready';
+
+const PRINT = 'print/';
+
 /** The tick that says that a span is printed. */
-export const printKey = (span: number): string => `print/${span}`;
+export const printKey = (span: number): string => `${PRINT}${span}`;
+
+/** Whether a tick says that a run has been at its printer. */
+export const isAtPrinter = (subject: string): boolean => subject === READY || subject.startsWith(PRINT);
 
 /** The tick that says that a span is cut apart. */
 export const apartKey = (span: number): string => `apart/${span}`;

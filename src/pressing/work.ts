@@ -7,6 +7,7 @@ import { platenClosings } from './closings';
 import { type Crew, crewsBeside, printerAmong, printerFor, setupsOfPresses } from './crews';
 import { apartWork, cureWork, cutPartsOf, filmWork } from './film-work';
 import type { Job, TooLarge, Work } from './jobs';
+import { READY } from './keys';
 import { isOnCap } from './measures';
 import { packWork } from './pack-work';
 import { pressesFor } from './press-takes';
@@ -54,7 +55,7 @@ function readyWork({ station, printer, build, use }: WorkSource): number {
   const check = byHand(station, printer.check);
   const duration = warmUp + check;
   const uses = [use('printer', 0, duration), use('hands', warmUp, duration)];
-  return build.add({ key: 'ready', kind: 'ready' }, { duration, uses, after: [] });
+  return build.add({ key: READY, kind: 'ready' }, { duration, uses, after: [] });
 }
 
 /** Transfers that no press takes, each once: those larger than all, and those on caps where no platen is made for these. */

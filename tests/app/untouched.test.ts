@@ -36,6 +36,7 @@ import {
   type Station,
   type StockUnit,
   type Stretch,
+  subjects,
 } from '../../src/model';
 import { startingOven, startingPerson, startingStation } from '../../src/pressing';
 import type { LocalDate } from '../../src/units';
@@ -320,7 +321,10 @@ const check = (name: fc.Arbitrary<string>): fc.Arbitrary<CheckFields> =>
       fc.record({ kind: fc.constant('day' as const) }),
       fc.record({ kind: fc.constant('days' as const), days: whole<number>(2, 366) }),
       fc.record({ kind: fc.constant('film' as const), length }),
+      fc.record({ kind: fc.constant('idle' as const), days: whole<number>(1, 366) }),
+      fc.record({ kind: fc.constant('pause' as const), hours: whole<number>(1, 168) }),
     ),
+    of: fc.constantFrom(...subjects),
     hazard: fc.constantFrom(...hazards),
   });
 

@@ -453,10 +453,12 @@ const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Ar
     ({ run }) => run,
     ({ id }, { yes }) => edits.leaveRunOut('white', id, yes),
   ),
-  noteCheck: any(({ yes }) => edits.noteCheck({ check: checkId, name: '', done: yes, note: '' }, doer)),
+  noteCheck: any(({ yes }) =>
+    edits.noteCheck({ check: checkId, machine: null, name: '', done: yes, note: '' }, doer),
+  ),
   noteFailedCheck: any(({ a }) =>
     edits.noteFailedCheck(
-      { check: checkId, name: '', note: '' },
+      { check: checkId, machine: firstOf('printer'), name: '', note: '' },
       { seconds: asSeconds(60 + a), colour: (100 * a) as Microlitres, white: a as Microlitres },
       doer,
     ),
@@ -464,7 +466,7 @@ const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Ar
   noteRoom: any(({ a, yes }) =>
     edits.noteRoom(
       { temperature: (100 + a) as Temperature, humidity: 0.5 },
-      yes ? { check: checkId, name: '', done: true, note: `${a}` } : null,
+      yes ? { check: checkId, machine: null, name: '', done: true, note: `${a}` } : null,
       doer,
     ),
   ),
@@ -590,7 +592,7 @@ const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Ar
 };
 
 const checkId = 'nozzles' as Id<'check'>;
-const checkFields = { interval: { kind: 'days', days: 7 }, hazard: 'none' } as const;
+const checkFields = { interval: { kind: 'days', days: 7 }, of: 'shop', hazard: 'none' } as const;
 
 /** Copies that no run holds. */
 const waiting = (book: Book, drawn: Lot) =>

@@ -745,7 +745,7 @@ describe('migration', () => {
   it('lets copies wait from version 25 on that were put on a run after it was sent to print', () => {
     const placed = (id: string, run: string) => ({ id, state: 'placed', run, place: { x: 0 } });
     const copies = (...ids: readonly string[]) => ({
-      copies: ids.map((id) => ({ id, onto: null })),
+      copies: ids.map((id) => ({ id, onto: null, reprint: false })),
       outlines: {},
     });
     const stored = {
@@ -905,7 +905,7 @@ describe('migration', () => {
     const at = (turned: boolean) => ({ x: 5000, y: 10_000, turned, pinned: false });
     const as = (angle: number) => ({ x: 5000, y: 10_000, angle, pinned: false });
     const patch = (path: readonly string[], value: unknown) => ({ op: 'replace', path, value });
-    const onto = (copy: object) => ({ ...copy, onto: null });
+    const onto = (copy: object) => ({ ...copy, onto: null, reprint: false });
     const run = (copies: readonly unknown[]) => ({
       printed: { to: 1, as: [{ at: 'then', copies }] },
       snapshot: { at: 'now', copies },
@@ -972,6 +972,55 @@ describe('migration', () => {
       'step/1': step({ caps: false }),
       [other[0]]: other[1],
     });
+  });
+
+  it('keeps checks by machine from version 46 on, and knows which copies of a locked run are printed again', () => {
+    const station = (printers: number) => ({
+      printers: Array.from({ length: printers }, (_, at) => ({ id: `printer-${at + 1}` })),
+      presses: [{ id: 'press-1' }],
+    });
+    const [early, locked, late] = ['09', '10', '11'].map((hour) => `2026-11-05T${hour}:00:00.000Z`);
+    const run = (copies: readonly object[], more: object = {}) => ({
+      state: 'locked',
+      snapshot: { at: locked, copies },
+      printed: null,
+      ...more,
+    });
+    const stored = (printers: number) =>
+      new Map<string, unknown>([
+        ['settings/shop', { station: station(printers) }],
+        ['check/nozzles', { id: 'nozzles' }],
+        ['check/own', { id: 'own' }],
+        ['upkeep/a', { check: 'nozzles' }],
+        ['upkeep/b', { check: 'platen' }],
+        ['upkeep/c', { check: 'own' }],
+        ['upkeep/d', { check: 'room' }],
+        ['spoilage/1', { copy: 'again', changed: early }],
+        ['spoilage/2', { copy: 'first', changed: late }],
+        ['run/other', { state: 'draft', spoiled: [{ copies: ['with-film'], at: early }] }],
+        ['run/r', run([{ id: 'again' }, { id: 'first' }, { id: 'with-film' }, { id: 'whole' }])],
+      ]);
+    const one = migrate(stored(1), 45);
+    expect(Object.fromEntries(one ?? [])).toMatchObject({
+      'check/nozzles': { of: 'printer' },
+      'check/own': { of: 'shop' },
+      'upkeep/a': { machine: 'printer-1' },
+      'upkeep/b': { machine: 'press-1' },
+      'upkeep/c': { machine: null },
+      'upkeep/d': { machine: null },
+      'run/r': {
+        snapshot: {
+          copies: [
+            { id: 'again', reprint: true },
+            { id: 'first', reprint: false },
+            { id: 'with-film', reprint: true },
+            { id: 'whole', reprint: false },
+          ],
+        },
+      },
+    });
+    // Of two printers nobody had said which.
+    expect(migrate(stored(2), 45)?.get('upkeep/a')).toEqual({ check: 'nozzles', machine: null });
   });
 
   it('knows machines and people one by one from version 45 on, whose test strip is whose, and which film is in which printer', () => {
@@ -1093,7 +1142,7 @@ describe('migration', () => {
       'run/r': run({ handling: { ...began, pack: 12 }, allowance: 0 }),
       'tick/t': { ...tick, by: '' },
       'aside/a': { id: 'a', ticks: [{ ...tick, by: '' }] },
-      'upkeep/u': { ...entry, failed: null },
+      'upkeep/u': { ...entry, failed: null, machine: null },
       'step/1': step(run({ handling: { ...handling, cutApart: 9, cutMetre: 0 }, allowance: 0 })),
       [other[0]]: other[1],
     });
@@ -1229,7 +1278,7 @@ describe('migration', () => {
       'transfer/t': listed({ fabric: 'polyester' }),
       'transfer/u': called({ fabric: null }),
       'garment/g': garment({ fabric: 'polyester' }),
-      'run/r': run((fabric) => snapshot(undefined, { fabric }, { onto: null }, { takes: 3 })),
+      'run/r': run((fabric) => snapshot(undefined, { fabric }, { onto: null, reprint: false }, { takes: 3 })),
       'step/1': { redo: [], undo: step(undefined, { fabric: 'canvas' }) },
       [other[0]]: other[1],
     });

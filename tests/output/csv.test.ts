@@ -124,7 +124,7 @@ describe('the log and the ledger as tables', () => {
   it('tell checks, what was taken back, and the air, in their order; a note runs nothing', () => {
     const day = '2026-11-25' as LocalDate;
     const noted = edited(book, (draft) => {
-      const check = { check: 'stir' as Id<'check'>, name: '=cmd()' };
+      const check = { check: 'stir' as Id<'check'>, machine: null, name: '=cmd()' };
       const doer = { by: 'AB', day };
       noteCheck(draft, { ...check, done: true, note: '@first; "quoted"' }, doer, freshIds(NOW));
       noteAir(draft, { temperature: 22.44, humidity: 0.473 }, { by: 'CD', day }, freshIds(LATER));
@@ -132,7 +132,7 @@ describe('the log and the ledger as tables', () => {
       noteCheck(draft, { ...check, done: false, note: '' }, doer, later);
       noteFailedCheck(
         draft,
-        { check: 'nozzles' as Id<'check'>, name: 'Nozzles', note: '' },
+        { check: 'nozzles' as Id<'check'>, machine: null, name: 'Nozzles', note: '' },
         { seconds: fromMinutes(12), colour: fromVolume(8, 'ml'), white: fromVolume(0, 'ml') },
         doer,
         freshIds('2026-11-25T14:00:00.000Z' as Instant),

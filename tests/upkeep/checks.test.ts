@@ -19,15 +19,23 @@ import {
   fromUnit,
   fromVolume,
   type LocalDate,
+  type Micrometres,
   toUnit,
   UPRIGHT,
   um,
 } from '../../src/units';
-import { checkStates, checksOf, filmSince, type Standing } from '../../src/upkeep';
+import { checkStates, checksOf, printedBy, type Standing } from '../../src/upkeep';
 import { context, edited, freshIds, smallBook } from '../editing/book';
 
 const day = (date: string) => date as LocalDate;
-const noFilm = () => um(0);
+const nothing = { filmSince: () => um(0), runsOn: () => [] };
+/** So much film through whichever printer since any time. */
+const film = (length: Micrometres) => ({ ...nothing, filmSince: () => length });
+/** The end of a day: days here are those of UTC. */
+const clock = (today: string) => ({
+  now: `${today}T23:59:59.999Z` as Instant,
+  dayOf: (at: string) => day(at.slice(0, 10)),
+});
 
 const noted = (book: Book, check: string, at: string, done = true): Book =>
   applyEdit(
@@ -35,15 +43,15 @@ const noted = (book: Book, check: string, at: string, done = true): Book =>
     (draft) =>
       noteCheck(
         draft,
-        { check: check as Id<'check'>, name: check, done, note: '' },
+        { check: check as Id<'check'>, machine: null, name: check, done, note: '' },
         { by: 'MK', day: day(at.slice(0, 10)) },
         { newId: <Kind extends string>() => asId<Kind>(`${check}-${at}-${done}`), now: at as Instant },
       ),
     at as Instant,
   ).book;
 
-const standing = (book: Book, check: string, today: string, film = noFilm): Standing | undefined =>
-  checkStates(book, day(today), film).find((state) => state.check.id === check)?.standing;
+const standing = (book: Book, check: string, today: string, printed = nothing): Standing | undefined =>
+  checkStates(book, printed, clock(today)).find((state) => state.check.id === check)?.standing;
 
 describe('a nozzle check that failed', () => {
   const withInk = edited(smallBook().book, (draft) => {
@@ -61,7 +69,7 @@ describe('a nozzle check that failed', () => {
     edited(book, (draft) =>
       noteFailedCheck(
         draft,
-        { check: 'nozzles' as Id<'check'>, name: 'Nozzles', note: '' },
+        { check: 'nozzles' as Id<'check'>, machine: null, name: 'Nozzles', note: '' },
         failed,
         { by: 'MK', day: day('2026-11-05') },
         { ...freshIds(), now: at },
@@ -128,8 +136,8 @@ describe('a check', () => {
 
   it('by length is due when so much film went through', () => {
     const done = noted(book, 'rollers', '2026-11-25T08:00:00.000Z');
-    expect(standing(done, 'rollers', '2027-11-25', () => fromUnit(49, 'm'))).toEqual({ kind: 'done' });
-    expect(standing(done, 'rollers', '2026-11-25', () => fromUnit(62, 'm'))).toEqual({
+    expect(standing(done, 'rollers', '2027-11-25', film(fromUnit(49, 'm')))).toEqual({ kind: 'done' });
+    expect(standing(done, 'rollers', '2026-11-25', film(fromUnit(62, 'm')))).toEqual({
       kind: 'film',
       over: fromUnit(12, 'm'),
     });
@@ -151,7 +159,7 @@ describe('a check', () => {
     const more = edited(book, (draft) => {
       own = addCheck(
         draft,
-        { name: 'Bulbs of the oven', interval: { kind: 'days', days: 30 }, hazard: 'heat' },
+        { name: 'Bulbs of the oven', interval: { kind: 'days', days: 30 }, of: 'shop', hazard: 'heat' },
         ids,
       );
       const nozzles = checksOf(book.check, 'mm').find(({ id }) => id === 'nozzles');
@@ -172,6 +180,8 @@ describe('a check', () => {
 });
 
 describe('film that went through', () => {
+  const filmSince = (book: Book, at: string) => printedBy(book).filmSince(at, null);
+
   it('is what lies on a printed run, and what was used once it is closed', () => {
     const { book, front } = smallBook();
     const run = Object.values(book.run)[0];
@@ -184,15 +194,15 @@ describe('film that went through', () => {
       lockRun(draft, run.id, at('13'));
       finishRun(draft, run.id, at('14'));
     });
-    const long = filmSince(printed)('2026-11-25T08:00:00.000Z');
+    const long = filmSince(printed, '2026-11-25T08:00:00.000Z');
     // 10 mm of lead, 80 mm of copy, 10 mm of tail.
     expect(long).toBe(fromMm(100));
-    expect(filmSince(printed)('2026-11-25T15:00:00.000Z')).toBe(0);
-    expect(filmSince(book)('2026-01-01T00:00:00.000Z')).toBe(0);
+    expect(filmSince(printed, '2026-11-25T15:00:00.000Z')).toBe(0);
+    expect(filmSince(book, '2026-01-01T00:00:00.000Z')).toBe(0);
     const closed: Book = {
       ...edited(printed, (draft) => advanceRun(draft, run.id, at('16'))),
       closing: { [run.id]: { actual: { film: fromMm(112) } } as never },
     };
-    expect(filmSince(closed)('2026-11-25T08:00:00.000Z')).toBe(fromMm(112));
+    expect(filmSince(closed, '2026-11-25T08:00:00.000Z')).toBe(fromMm(112));
   });
 });

@@ -1,5 +1,6 @@
 import type { Sending } from '../../../src/model';
 import type { MachineKind } from '../../../src/pressing';
+import { numbered } from './numbered';
 
 export const station = {
   title: 'Equipment and handling',
@@ -68,13 +69,7 @@ export const station = {
     line: 'Powder lines',
     person: 'People',
   } satisfies Record<MachineKind, string>,
-  numbered: {
-    printer: (number: number) => `Printer ${number}`,
-    press: (number: number) => `Press ${number}`,
-    oven: (number: number) => `Oven ${number}`,
-    line: (number: number) => `Line ${number}`,
-    person: (number: number) => `Person ${number}`,
-  } satisfies Record<MachineKind, (number: number) => string>,
+  numbered,
   printer: 'Printer',
   add: {
     printer: 'Add a printer',

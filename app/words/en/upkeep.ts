@@ -1,12 +1,35 @@
 import type { Failed } from '../../../src/editing';
-import type { Hazard, Interval } from '../../../src/model';
-import type { AirRemark, Standing } from '../../../src/upkeep';
+import type { Hazard, Interval, Subject } from '../../../src/model';
+import type { AirRemark, Standing, StartingCheck } from '../../../src/upkeep';
 import { counted, inkVolume, roundLength, spoken, type Ways } from '../format';
-import { upkeep as first } from './first-upkeep';
+import { numbered } from './numbered';
 
 /** Checks of printer, press and room, and the air. */
 export const upkeep = {
-  ...first,
+  numbered,
+  checks: {
+    'white-stirred': 'White ink stirred or circulated',
+    circulated: 'Before a run: white ink stirred or circulated',
+    'stood-still': 'After days idle: head cleaned, all nozzles back',
+    nozzles: 'Nozzle check printed and looked at',
+    'film-square': 'Film square in the feed',
+    'powder-dry': 'Powder dry and free of lumps',
+    blade: 'Blade sharp, its slot clean',
+    room: 'Temperature and humidity of the room read',
+    capping: 'Capping station and wiper cleaned',
+    parked: 'Print head parked and capped for the night',
+    filters: 'Filters and fans free of powder',
+    platen: 'Platen temperature checked with a probe',
+    'waste-ink': 'Waste ink emptied',
+    rollers: 'Feed rollers wiped',
+    'deep-clean': 'Around the print head cleaned',
+  } satisfies Record<StartingCheck, string>,
+  /** Before a run is locked, and at the head of the day. */
+  line: (list: string, more: number, ways: Ways) =>
+    `Maintenance due: ${list}${more > 0 ? `; and ${counted(more, 'more', 'more', ways)}` : ''}.`,
+  lineNever: 'No maintenance is noted yet.',
+  pastDate: (list: string) => `Past best before: ${list}.`,
+  open: 'Maintenance',
   title: 'Maintenance',
   hint: 'The list to start with is common practice, without a source. The manuals of your printer, press, ink, film and powder come before it: change it to what they say.',
   due: 'Due',
@@ -22,12 +45,17 @@ export const upkeep = {
         return standing.over === 0 ? 'due today' : `due for ${counted(standing.over, 'day', 'days', ways)}`;
       case 'film':
         return standing.over === 0 ? 'due now' : `due for ${roundLength(standing.over, ways)} of film`;
+      case 'before-run':
+        return 'due before the next run';
     }
   },
-  intervals: { day: 'each day', days: 'every so many days', film: 'every so much film' } satisfies Record<
-    Interval['kind'],
-    string
-  >,
+  intervals: {
+    day: 'each day',
+    days: 'every so many days',
+    film: 'every so much film',
+    idle: 'after days without a print',
+    pause: 'before a run after a pause',
+  } satisfies Record<Interval['kind'], string>,
   interval: (interval: Interval, ways: Ways): string => {
     switch (interval.kind) {
       case 'day':
@@ -36,6 +64,10 @@ export const upkeep = {
         return interval.days === 7 ? 'each week' : `every ${counted(interval.days, 'day', 'days', ways)}`;
       case 'film':
         return `every ${roundLength(interval.length, ways)} of film`;
+      case 'idle':
+        return `after ${counted(interval.days, 'day', 'days', ways)} without a print`;
+      case 'pause':
+        return `before a run, after ${counted(interval.hours, 'hour', 'hours', ways)} without one`;
     }
   },
   lastDone: (when: string, by: string) => `${when}, ${by}`,
@@ -110,6 +142,19 @@ export const upkeep = {
   when: 'When',
   days: 'Days',
   daysProblem: 'Write a whole number of days from 2 to 366.',
+  idleDays: 'Days without a print',
+  idleProblem: 'Write a whole number of days from 1 to 366.',
+  pauseHours: 'Hours without a run',
+  pauseProblem: 'Write a whole number of hours from 1 to 168.',
+  of: 'Kept for',
+  subjects: {
+    shop: 'the whole shop',
+    printer: 'each printer',
+    press: 'each press',
+    oven: 'each oven or line',
+  } satisfies Record<Subject, string>,
+  beforePrint: 'Before this print',
+  pass: 'Go on without',
   film: (unit: string) => `Film (${unit})`,
   hazard: 'What can hurt at it',
   giveUp: 'No longer done',

@@ -8,7 +8,6 @@ import { keep } from './first-keep';
 import { orders } from './first-orders';
 import { runs } from './first-runs';
 import { stock } from './first-stock';
-import { upkeep } from './first-upkeep';
 import { grade } from './grade';
 import { bands, common, framed, kept, name, rooms, skip } from './shell';
 import { shop } from './shop';
@@ -37,5 +36,4 @@ export const first: FirstWords = {
   commands,
   stock,
   trouble,
-  upkeep,
 };

@@ -1,4 +1,5 @@
 import type { Words } from '../en';
+import { numbered } from './numbered';
 
 export const station: Words['station'] = {
   title: 'Máquinas y manejo',
@@ -67,13 +68,7 @@ export const station: Words['station'] = {
     line: 'Líneas de polvo',
     person: 'Personas',
   },
-  numbered: {
-    printer: (number) => `Impresora ${number}`,
-    press: (number) => `Plancha ${number}`,
-    oven: (number) => `Horno ${number}`,
-    line: (number) => `Línea ${number}`,
-    person: (number) => `Persona ${number}`,
-  },
+  numbered,
   printer: 'Impresora',
   add: {
     printer: 'Añadir una impresora',

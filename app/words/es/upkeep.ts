@@ -1,9 +1,30 @@
 import type { Words } from '../en';
 import { counted, inkVolume, roundLength, spoken } from '../format';
-import { upkeep as first } from './first-upkeep';
+import { numbered } from './numbered';
 
 export const upkeep: Words['upkeep'] = {
-  ...first,
+  numbered,
+  checks: {
+    'white-stirred': 'Tinta blanca removida o en circulación',
+    circulated: 'Antes de una tirada: tinta blanca removida o en circulación',
+    'stood-still': 'Tras días parada: cabezal limpio, todos los inyectores de vuelta',
+    nozzles: 'Prueba de inyectores impresa y revisada',
+    'film-square': 'Película derecha en la alimentación',
+    'powder-dry': 'Polvo seco y sin grumos',
+    blade: 'Cuchilla afilada, ranura limpia',
+    room: 'Temperatura y humedad del taller medidas',
+    capping: 'Estación de tapado y limpiador limpios',
+    parked: 'Cabezal estacionado y tapado para la noche',
+    filters: 'Filtros y ventiladores sin polvo',
+    platen: 'Temperatura de la placa medida con sonda',
+    'waste-ink': 'Tinta residual vaciada',
+    rollers: 'Rodillos de alimentación limpios',
+    'deep-clean': 'Alrededores del cabezal limpios',
+  },
+  line: (list, more) => `Mantenimiento pendiente: ${list}${more > 0 ? `; y ${more} más` : ''}.`,
+  lineNever: 'Todavía no hay mantenimiento anotado.',
+  pastDate: (list) => `Caducado: ${list}.`,
+  open: 'Mantenimiento',
   title: 'Mantenimiento',
   hint: 'La lista inicial es práctica común, sin fuente. Los manuales de impresora, plancha, tinta, película y polvo van por delante: hay que adaptarla a lo que digan.',
   due: 'Pendiente',
@@ -23,12 +44,16 @@ export const upkeep: Words['upkeep'] = {
         return standing.over === 0
           ? 'toca ahora'
           : `pendiente desde hace ${roundLength(standing.over, ways)} de película`;
+      case 'before-run':
+        return 'toca antes de la próxima tirada';
     }
   },
   intervals: {
     day: 'cada día',
     days: 'cada cierto número de días',
     film: 'cada cierta cantidad de película',
+    idle: 'tras días sin imprimir',
+    pause: 'antes de una tirada, tras una pausa',
   },
   interval: (interval, ways) => {
     switch (interval.kind) {
@@ -38,6 +63,10 @@ export const upkeep: Words['upkeep'] = {
         return interval.days === 7 ? 'cada semana' : `cada ${counted(interval.days, 'día', 'días', ways)}`;
       case 'film':
         return `cada ${roundLength(interval.length, ways)} de película`;
+      case 'idle':
+        return `tras ${counted(interval.days, 'día', 'días', ways)} sin imprimir`;
+      case 'pause':
+        return `antes de una tirada, tras ${counted(interval.hours, 'hora', 'horas', ways)} sin ninguna`;
     }
   },
   lastDone: (when, by) => `${when}, ${by}`,
@@ -112,6 +141,19 @@ export const upkeep: Words['upkeep'] = {
   when: 'Cuándo',
   days: 'Días',
   daysProblem: 'Hay que escribir un número entero de días, de 2 a 366.',
+  idleDays: 'Días sin imprimir',
+  idleProblem: 'Hay que escribir un número entero de días, de 1 a 366.',
+  pauseHours: 'Horas sin tirada',
+  pauseProblem: 'Hay que escribir un número entero de horas, de 1 a 168.',
+  of: 'Se lleva de',
+  subjects: {
+    shop: 'todo el taller',
+    printer: 'cada impresora',
+    press: 'cada plancha',
+    oven: 'cada horno o línea',
+  },
+  beforePrint: 'Antes de imprimir',
+  pass: 'Seguir sin hacerlo',
   film: (unit) => `Película (${unit})`,
   hazard: 'Qué puede hacer daño',
   giveUp: 'Ya no se hace',

@@ -42,6 +42,7 @@ import { widenSizes } from './42-sizes';
 import { askForCaps } from './43-caps';
 import { findHoles } from './44-holes';
 import { nameMachines } from './45-machines';
+import { keepByMachine } from './46-upkeep';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -92,6 +93,7 @@ const migrations: readonly Migration[] = [
   askForCaps,
   findHoles,
   nameMachines,
+  keepByMachine,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

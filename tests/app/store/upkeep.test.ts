@@ -1,6 +1,7 @@
-import { beforeEach, describe, expect, it } from 'vitest';
+import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { undo, useShop } from '../../../app/store/shop';
 import { checkName, lastInitials, noteDone } from '../../../app/store/upkeep';
+import { fetchAllWords } from '../../../app/words';
 import { en } from '../../../app/words/en';
 import { checksOf } from '../../../src/upkeep';
 import { smallBook } from '../../editing/book';
@@ -11,16 +12,18 @@ const checks = checksOf(smallBook().book.check, 'mm');
 const [check] = checks;
 if (!check) throw new Error('no checks');
 
+beforeAll(fetchAllWords);
+
 beforeEach(() => {
   useShop.setState({ phase: { kind: 'open' }, follows: false, book: smallBook().book });
 });
 
 describe('a check that is noted', () => {
-  const note = { check: check.id, name: 'Nozzles', done: true, note: '' };
+  const note = { check, machine: null };
 
   it('keeps whose initials it has, and undo leaves it', () => {
     expect(lastInitials(bookNow())).toBe('');
-    noteDone(note, 'MK');
+    noteDone(note, '', 'MK');
     expect(notes()).toHaveLength(1);
     expect(lastInitials(bookNow())).toBe('MK');
     undo();
@@ -29,7 +32,7 @@ describe('a check that is noted', () => {
 
   it('is not noted while another tab writes', () => {
     useShop.setState({ follows: true });
-    noteDone(note, 'MK');
+    noteDone(note, '', 'MK');
     expect(notes()).toEqual([]);
   });
 
@@ -37,7 +40,7 @@ describe('a check that is noted', () => {
     const { book } = smallBook();
     const at = (hour: number) => `2026-11-25T${hour}:00:00.000Z`;
     useShop.setState({ book });
-    noteDone(note, 'MK');
+    noteDone(note, '', 'MK');
     const [entry] = notes();
     if (!entry) throw new Error('nothing was noted');
     const later = { ...entry, id: 'later' as typeof entry.id, at: at(13) as typeof entry.at, by: 'JO' };
