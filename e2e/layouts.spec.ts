@@ -6,30 +6,34 @@ const button = (page: Page, name: string) => page.getByRole('button', { name, ex
 const orders =
   'North Fair,front,95,60,5,,yes\nNorth Fair,tag,48,72,6,,yes\nSouth Fair,front,96,61,5,,yes\nSouth Fair,tag,48,73,6,,yes\nWest Fair,front,97,62,5,,yes\nWest Fair,tag,48,74,6,,yes';
 
-test('a better layout is offered with what it saves, and put on the film only when it is taken (rule 3)', async ({
-  page,
-}) => {
-  await openShop(page);
-  await pasteTable(page, orders);
-  await page.getByRole('link', { name: 'Film', exact: true }).click();
-  await layOut(page);
-  // A hand moves all copies 200 mm along the film.
-  await filmSurface(page).focus();
-  await page.keyboard.press('Control+a');
-  for (let step = 0; step < 20; step += 1) await page.keyboard.press('Shift+ArrowRight');
-  const moved = await copyRows(page);
-  const offer = page.getByText(/^A layout that takes \d+\.\d\d m less is ready: it saves £\d+\.\d\d\.$/);
-  await expect(offer).toBeVisible({ timeout: 20_000 });
-  // It is offered, not forced.
-  expect(await copyRows(page)).toEqual(moved);
-  await button(page, 'Take it').click();
-  await expect(offer).toBeHidden();
-  await expect(sentence(page)).toContainText('m of film');
-  const taken = await copyRows(page);
-  const end = (list: typeof moved) => Math.max(...list.map(({ y, length }) => y + length));
-  expect(end(taken)).toBeLessThan(end(moved) - 100);
-  await button(page, 'Undo').click();
-  expect(await copyRows(page)).toEqual(moved);
+test.describe('in the background', () => {
+  test.use({ cores: 2 });
+
+  test('a better layout is offered with what it saves, and put on the film only when it is taken (rule 3)', async ({
+    page,
+  }) => {
+    await openShop(page);
+    await pasteTable(page, orders);
+    await page.getByRole('link', { name: 'Film', exact: true }).click();
+    await layOut(page);
+    // A hand moves all copies 200 mm along the film.
+    await filmSurface(page).focus();
+    await page.keyboard.press('Control+a');
+    for (let step = 0; step < 20; step += 1) await page.keyboard.press('Shift+ArrowRight');
+    const moved = await copyRows(page);
+    const offer = page.getByText(/^A layout that takes \d+\.\d\d m less is ready: it saves £\d+\.\d\d\.$/);
+    await expect(offer).toBeVisible({ timeout: 20_000 });
+    // It is offered, not forced.
+    expect(await copyRows(page)).toEqual(moved);
+    await button(page, 'Take it').click();
+    await expect(offer).toBeHidden();
+    await expect(sentence(page)).toContainText('m of film');
+    const taken = await copyRows(page);
+    const end = (list: typeof moved) => Math.max(...list.map(({ y, length }) => y + length));
+    expect(end(taken)).toBeLessThan(end(moved) - 100);
+    await button(page, 'Undo').click();
+    expect(await copyRows(page)).toEqual(moved);
+  });
 });
 
 test('copies of one order lie in a stretch of their own when the film asks for it, at a price told before', async ({

@@ -1,7 +1,7 @@
 import { test as base, type ConsoleMessage, expect, type Locator, type Page } from '@playwright/test';
 import { ADDRESS } from './addresses';
 import { typeAsKeysDo } from './firefox/typing';
-import { beginFrom, desktop, type State } from './states';
+import { beginFrom, desktop, type State, tellCores } from './states';
 
 /** Fails on an error in the console of a page: a refused style, a broken promise, a lost file. */
 async function quiet(page: Page, use: () => Promise<void>): Promise<void> {
@@ -17,6 +17,8 @@ async function quiet(page: Page, use: () => Promise<void>): Promise<void> {
 }
 
 interface Own {
+  /** How many cores the page is told of: with one alone it looks for no layouts in the background, which would take half of each test. */
+  readonly cores: number;
   readonly quietConsole: undefined;
   /** The demo day, for tests that only look at it: opened once for all of them, and loaded anew for each. */
   readonly demo: Page;
@@ -24,14 +26,17 @@ interface Own {
 
 /** Every test fails on an error in the console of its page. */
 export const test = base.extend<Own, { readonly sharedDemo: Page }>({
-  async context({ context }, use) {
+  cores: [1, { option: true }],
+  async context({ context, cores }, use) {
     await typeAsKeysDo(context);
+    await tellCores(context, cores);
     await use(context);
   },
   quietConsole: [({ page }, use) => quiet(page, () => use(undefined)), { auto: true }],
   sharedDemo: [
     async ({ browser }, use) => {
       const context = await browser.newContext({ ...desktop, timezoneId: 'UTC', baseURL: ADDRESS });
+      await tellCores(context, 1);
       const page = await context.newPage();
       await beginDemo(page);
       await use(page);

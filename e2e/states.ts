@@ -1,5 +1,5 @@
 import { existsSync, mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { type Page, test } from '@playwright/test';
+import { type BrowserContext, type Page, test } from '@playwright/test';
 import { fileOfState, STATES, STATES_FOLDER } from './addresses';
 import { typeAsKeysDo } from './firefox/typing';
 
@@ -105,12 +105,21 @@ export const desktop = {
   serviceWorkers: 'block',
 } as const;
 
+/** Tells the pages of a context of so many cores. */
+export const tellCores = (context: BrowserContext, cores: number): Promise<void> =>
+  context
+    .addInitScript((told) => {
+      Object.defineProperty(Navigator.prototype, 'hardwareConcurrency', { get: () => told });
+    }, cores)
+    .then(() => undefined);
+
 /** Drives the app to a state in a browser context of its own. */
 async function make(page: Page, state: State, name: string): Promise<void> {
   const context = await page.context().browser()?.newContext(desktop);
   if (!context) throw new Error('no browser to make a state in');
   try {
     await typeAsKeysDo(context);
+    await tellCores(context, 1);
     const own = await context.newPage();
     await state.make(own);
     await openBlank(own);

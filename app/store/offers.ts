@@ -19,8 +19,11 @@ import { useView } from './view';
 
 /** How long the film is left alone before a better layout is looked for in the background, in milliseconds. */
 const QUIET = 2000;
-/** On one worker, so that the machine stays free for the work at hand; of two cores one is not left for long. */
-const lookFor = (): number => (navigator.hardwareConcurrency > 2 ? 30 : 8);
+/** Seconds on one worker, so that the machine stays free for the work at hand; of two cores one is not left for long, and one alone never. */
+function lookFor(): number {
+  if (navigator.hardwareConcurrency < 2) return 0;
+  return navigator.hardwareConcurrency > 2 ? 30 : 8;
+}
 const SEED = 1001;
 
 /** A layout of all that lies on the film that takes less of it. */
@@ -49,6 +52,7 @@ function withdraw(): void {
 /** Looks for a better layout once the film has been left alone for a while. */
 function lookSoon(): void {
   withdraw();
+  if (lookFor() === 0) return;
   const stop = new AbortController();
   looking = stop;
   const { signal } = stop;

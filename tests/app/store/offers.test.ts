@@ -79,6 +79,15 @@ describe('a better layout', () => {
     expect(useShop.getState().book).toBe(apart);
   });
 
+  it('is not looked for where one core has all to do', () => {
+    vi.stubGlobal('navigator', { language: 'en-GB', hardwareConcurrency: 1 });
+    useShop.setState({ book });
+    useShop.setState({ book: apart });
+    vi.advanceTimersByTime(10 * QUIET);
+    expect(searches).toEqual([]);
+    vi.stubGlobal('navigator', { language: 'en-GB', hardwareConcurrency: 2 });
+  });
+
   it('is put on the film as one step when it is taken', () => {
     const search = searched();
     search.options.onBetter(better(search));
