@@ -2,7 +2,7 @@ import type { LaidCopy, LaidRun } from '../layout';
 import type { Printer, RunView, Station } from '../model';
 import type { Span } from '../packing';
 import type { Job, Worker } from './jobs';
-import type { Chain, Due, ShelfLoad, Task, Use, Wait } from './schedule';
+import type { Chain, Due, ShelfLoad, Stint, Task, Use, Wait } from './schedule';
 
 /** Where the tasks of a run are put down, each with the job that it is. */
 export class Builder {
@@ -12,6 +12,7 @@ export class Builder {
   readonly waits: Wait[] = [];
   /** What lies powdered until it is cured. */
   readonly powdered: ShelfLoad[] = [];
+  readonly stints: Stint[] = [];
   readonly dues: Due[] = [];
   readonly run: Job['run'];
 

@@ -73,17 +73,6 @@ function eitherAway(a: readonly Away[], b: readonly Away[]): Away[] {
   return all;
 }
 
-/** When all of several are away together. */
-export const allAway = (people: readonly (readonly Away[])[]): readonly Away[] =>
-  people.reduce((all, own) =>
-    all.flatMap((gap) =>
-      own.flatMap((other) => {
-        const [from, to] = [Math.max(gap.from, other.from), Math.min(gap.to, other.to)];
-        return from < to ? [{ from, to, cold: gap.cold && other.cold }] : [];
-      }),
-    ),
-  );
-
 /**
  * When someone is away who has hours of their own: also while the shop is open, and always while it is not.
  * @param away when the shop has nobody there, from the same origin

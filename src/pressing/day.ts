@@ -1,22 +1,24 @@
 import type { LaidRun } from '../layout';
 import { runStates, type Station } from '../model';
 import { byHand } from './builder';
-import { type AwayTimes, allAway, awayTimes, awayToo, longestOpen } from './calendar';
+import { type AwayTimes, awayTimes, awayToo, longestOpen } from './calendar';
 import { type Crew, crewsBeside, printerAmong, printerFor, setupsOfPresses } from './crews';
 import type { Job, JobKind, Work } from './jobs';
 import { BEGUN } from './keys';
-import type {
-  Available,
-  Away,
-  Chain,
-  Due,
-  Lane,
-  Resource,
-  Setup,
-  ShelfLoad,
-  Task,
-  Use,
-  Wait,
+import {
+  type Available,
+  type Away,
+  allAway,
+  type Chain,
+  type Due,
+  type Lane,
+  type Resource,
+  type Setup,
+  type ShelfLoad,
+  type Stint,
+  type Task,
+  type Use,
+  type Wait,
 } from './schedule';
 import { asWarm, fixTicked, printedBefore } from './ticks';
 import { type WorkProblem, workOf } from './work';
@@ -229,6 +231,7 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
   const waits: Wait[] = [];
   const lanes: Lane[] = [];
   const powdered: ShelfLoad[] = [];
+  const stints: Stint[] = [];
   const dues: Due[] = [];
   for (const { own, work, done } of made) {
     const base = tasks.length;
@@ -257,6 +260,12 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
         })),
       ),
     );
+    stints.push(
+      ...work.problem.stints.map((stint) => ({
+        first: stint.first + base,
+        tasks: stint.tasks.map((task) => task + base),
+      })),
+    );
     dues.push(...work.problem.dues.map((due) => ({ ...due, task: due.task + base })));
     const left = printingOf(work, told);
     const [first] = left;
@@ -279,6 +288,7 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
     waits,
     lanes,
     shelves: [{ places: traysFor(station, powdered), loads: powdered }],
+    stints,
     dues,
   };
   return {

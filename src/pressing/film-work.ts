@@ -86,11 +86,23 @@ function cutOffSpan(source: WorkSource, span: number, after: readonly number[]):
   );
 }
 
-/** Spans printed without a stop between them, if the shop is ever open for so long. */
-function printThrough({ build, spans, station, printer }: WorkSource, prints: readonly number[]): void {
+/** The longest that the printer is warm at a stretch. */
+const longestWarm = ({ station: { hours }, printer }: WorkSource): number =>
+  longestOpen(hours) - printer.warmUp;
+
+/** Spans printed without a stop between them, if the printer is ever on for so long. */
+function printThrough(source: WorkSource, prints: readonly number[]): void {
+  const { build, spans, printer } = source;
   const times = spans.map(({ from, to }) => printTime(printer, to - from));
-  if (prints.length < 2 || sum(times) > longestOpen(station.hours)) return;
+  if (prints.length < 2 || sum(times) > longestWarm(source)) return;
   build.chains.push({ tasks: prints, limit: sum(times.slice(1, -1)) });
+}
+
+/** What is printed without a stop is powdered before the shop closes, if it is ever open for so long. */
+function powderThrough(source: WorkSource, first: number, powders: readonly number[]): void {
+  const { build } = source;
+  const lasts = sum(build.tasks.slice(first).map(({ duration }) => duration));
+  if (lasts <= longestWarm(source)) build.stints.push({ first, tasks: powders });
 }
 
 /** In micrometres. */
@@ -189,6 +201,7 @@ export function filmWork(source: WorkSource, ready: number): FilmWork {
       build.chains.push({ tasks: [print, ...behind], limit });
     }
   });
+  if (whole?.[0] !== undefined) powderThrough(source, whole[0], powdered);
   return { powdered, cutEarly };
 }
 

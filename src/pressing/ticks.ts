@@ -9,6 +9,7 @@ import {
   mayTake,
   type ScheduleProblem,
   setupTime,
+  switchedOff,
   type Task,
 } from './schedule';
 
@@ -89,17 +90,25 @@ export const doneAt = (
   );
 
 /**
- * Whether what begins a chain would lie too long for it if it ended at a time: the hands that all the rest takes are away.
+ * Whether what begins a stint would go on over a night if it began at a time, or what begins a chain lie too long for it: the hands that
+ * all the rest takes are away.
  * @param away when all hands are
  */
 function liesTooLong(
-  { tasks, chains }: ScheduleProblem,
+  { tasks, chains, stints }: ScheduleProblem,
   first: number,
-  end: number,
+  start: number,
   away: readonly Away[],
 ): boolean {
-  const chain = chains.find((own) => own.tasks[0] === first && own.tasks.length > 2);
+  const own = chains.filter((chain) => chain.tasks[0] === first);
+  const lengthOf = (some: readonly number[]) => sum(some.map((index) => tasks[index]?.duration ?? 0));
+  if (stints.some((stint) => stint.first === first)) {
+    const least = start + Math.max(tasks[first]?.duration ?? 0, ...own.map((chain) => lengthOf(chain.tasks)));
+    return switchedOff(away).some(({ from, to }) => from < least && to > start);
+  }
+  const chain = own.find((each) => each.tasks.length > 2);
   if (!chain) return false;
+  const end = start + (tasks[first]?.duration ?? 0);
   const rest = chain.tasks.slice(1).map((index) => tasks[index]?.duration ?? 0);
   let time = end;
   for (const [at, duration] of rest.entries()) {
@@ -139,7 +148,7 @@ export function fixTicked(
     const before = after.map(({ task }) => fixed[task]?.end ?? null);
     if (before.some((end) => end === null || end > now)) return;
     const start = Math.max(begun, ...before.map((end) => end ?? 0));
-    if (liesTooLong(work.problem, index, start + duration, away)) return;
+    if (liesTooLong(work.problem, index, start, away)) return;
     fixed[index] = { start, end: Math.max(start + duration, now) };
   });
   return tasks.map((task, index) => ({ ...task, fixed: fixed[index] ?? null }));

@@ -116,10 +116,10 @@ function workAtAnyTime(laid: LaidRun, station: Station): Result<Work, readonly W
     EPOCH,
   );
 
-  const { tasks, jobs, chains, waits, powdered, dues } = build;
+  const { tasks, jobs, chains, waits, powdered, stints, dues } = build;
   const shelves = [{ places: station.trays, loads: powdered }];
   return ok({
-    problem: { now: 0, tasks, resources, chains, waits, lanes: [], shelves, dues },
+    problem: { now: 0, tasks, resources, chains, waits, lanes: [], shelves, stints, dues },
     jobs,
     workers,
     machines: crews.map(({ machines }) => machines),

@@ -139,6 +139,7 @@ function madeDay({ runs, spans, lots, hands: handCount, presses, away }: MadeDay
     waits: [],
     lanes: runs > 1 ? lanes : [],
     shelves: [],
+    stints: [],
     dues: [],
   };
 }
@@ -204,6 +205,7 @@ function benchMadeDays(): void {
       now: end,
       lanes: [],
       shelves: [],
+      stints: [],
       tasks: problem.tasks.map((task, index) =>
         index === first ? { ...task, fixed: { start: 0, end } } : task,
       ),

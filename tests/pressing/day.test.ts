@@ -11,9 +11,9 @@ import {
   timelineOf,
 } from '../../src/pressing';
 import { createScheduler, validateSchedule } from '../../src/pressing/schedule';
-import { fromMinutes } from '../../src/units';
+import { fromMinutes, fromMm } from '../../src/units';
 import { edited } from '../editing/book';
-import { presses } from './stations';
+import { presses, printing } from './stations';
 import { dayOfTwoRuns } from './two-runs';
 
 const { book, one, two, order } = dayOfTwoRuns();
@@ -141,6 +141,65 @@ describe('film that would lie wet over closing time', () => {
     const day = dayWith({ [BEGUN]: 16 * HOUR, 'print/0': 16.99 * HOUR }, 16.995 * HOUR);
     expect(day.wetOverClosing).toBeGreaterThanOrEqual(32 * HOUR);
     expect(dayWith({ [BEGUN]: 10 * HOUR, 'print/0': 11 * HOUR }, 11 * HOUR).wetOverClosing).toBeNull();
+  });
+});
+
+describe('a run that goes through the printer as a whole', () => {
+  const through: Station = { ...station, ...printing({ sends: 'whole-through' }) };
+  const dayAt = (now: number, runs: readonly string[], more: Partial<Station> = {}, done = {}) => {
+    const own = { ...through, ...more };
+    return planned(
+      runs.map((run) => openRun(book, run, done, own)),
+      { station: own, now },
+    );
+  };
+  const firstPrint = (day: ReturnType<typeof planned>) =>
+    Math.min(...day.entries.flatMap(({ job, start }) => (job.key === 'print/0' ? [start] : [])));
+  const lastPowder = (day: ReturnType<typeof planned>) =>
+    Math.max(...day.entries.flatMap(({ job, start }) => (job.kind === 'powder' ? [start] : [])));
+
+  it('is powdered before the shop closes', () => {
+    const day = dayAt(14 * HOUR, [one]);
+    expect(day.wetOverClosing).toBeNull();
+    expect(lastPowder(day)).toBeLessThan(17 * HOUR);
+  });
+
+  it.each([16.6, 16.65, 16.7, 16.72, 16.75, 16.8, 16.97])(
+    'is begun the next morning where its film would lie wet over closing time: at %f h',
+    (hour) => {
+      const day = dayAt(hour * HOUR, [one]);
+      expect(day.wetOverClosing).toBeNull();
+      const isToday = lastPowder(day) < 17 * HOUR;
+      if (!isToday) expect(firstPrint(day)).toBeGreaterThanOrEqual(32 * HOUR);
+    },
+  );
+
+  it('is put off, and the other that is through before closing is not', () => {
+    const day = dayAt(16.6 * HOUR, [one, two]);
+    expect(day.wetOverClosing).toBeNull();
+    expect(firstPrint(day)).toBeLessThan(17 * HOUR);
+    expect(lastPowder(day)).toBeGreaterThan(32 * HOUR);
+  });
+
+  it.each([1000, 1400])(
+    'is printed all the same where no day is long enough, and it is said: %i mm an hour',
+    (speed) => {
+      const moment = [{ from: '08:00', to: '08:20' }];
+      const hours: Hours = { week: station.hours.week.map(() => moment), closed: [] };
+      const slow = { hours, ...printing({ perHour: fromMm(speed) }, through) };
+      const day = dayAt(8 * HOUR, [one], slow);
+      expect(day.wetOverClosing).not.toBeNull();
+      expect(firstPrint(day)).toBeLessThan(4 * 24 * HOUR);
+    },
+  );
+
+  it('is not taken to be printing where it would lie wet, but is over a break', () => {
+    const stateAt = (ready: number, now: number) => {
+      const day = dayAt(now, [one], {}, { [BEGUN]: 9 * HOUR, ready });
+      return day.entries.find(({ job }) => job.key === 'print/0')?.state;
+    };
+    expect(stateAt(16.97 * HOUR, 16.98 * HOUR)).toBe('ahead');
+    expect(stateAt(11.95 * HOUR, 11.96 * HOUR)).toBe('begun');
   });
 });
 

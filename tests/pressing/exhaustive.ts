@@ -5,7 +5,7 @@ type Times = Pick<Schedule, 'starts' | 'ends' | 'units'>;
 
 /**
  * The least of a measure over all schedules of a small problem, by trying every start time of every task and every unit; knows
- * nothing of priority lists. Chains are held within their limits, or as near as their tasks allow. Tasks must come after those that
+ * nothing of priority lists. Chains are held within their limits, or as near as their tasks allow; no stint goes over a night. Tasks must come after those that
  * they wait for, and none may pause.
  * @param measure never less when a task ends later, or one is added
  */
@@ -27,6 +27,14 @@ function leastOf(
       return last < count && (times.starts[last] ?? 0) - (times.ends[first] ?? 0) > Math.max(limit, between);
     });
     if (isTooLong) return false;
+    const isOverNight = problem.stints.some(({ first, tasks: own }) => {
+      const printer = tasks[first]?.uses[0]?.resource ?? 0;
+      const begin = times.starts[first] ?? 0;
+      return own.some((task) =>
+        resources[printer]?.units[0]?.away.some(({ to }) => to > begin && to <= (times.starts[task] ?? 0)),
+      );
+    });
+    if (isOverNight) return false;
     const lanes = problem.lanes.filter(({ first, last }) => first < count && last < count);
     const part = { ...problem, lanes, tasks: tasks.slice(0, count) };
     return validateSchedule(part, times).length === 0;

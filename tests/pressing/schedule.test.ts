@@ -21,6 +21,7 @@ import {
   smallShopOfUnlikeHeat,
   smallShopWithBreak,
   smallShopWithTrays,
+  smallStint,
   smallWetFilm,
   taillard,
   taskOn,
@@ -122,6 +123,7 @@ describe('small problems', () => {
     { what: 'with hands and presses that do not take everything', shops: smallShopOfUnlike },
     { what: 'of wet film that hands leave for a break', shops: smallWetFilm },
     { what: 'with presses that heat unlike', shops: smallShopOfUnlikeHeat },
+    { what: 'of film that is printed without a pause before a night', shops: smallStint },
     { what: 'with too few trays', shops: smallShopWithTrays },
   ])('$what are solved as well as by trying everything, and the bound is never above', ({ shops }) => {
     fc.assert(
@@ -347,6 +349,7 @@ describe('a chain', () => {
     waits: [],
     lanes: [],
     shelves: [],
+    stints: [],
     dues: [{ task: 2, at: 100, weight: 1 }],
   };
 
@@ -388,6 +391,7 @@ describe('a problem that cannot be', () => {
       waits: [],
       lanes: [],
       shelves: [],
+      stints: [],
       dues: [],
       tasks: [
         { ...one, after: [{ task: 1, lag: 0 }] },

@@ -35,6 +35,7 @@ export function jobShop(jobs: readonly (readonly (readonly [number, number])[])[
     waits: [],
     lanes: [],
     shelves: [],
+    stints: [],
     dues: [],
   };
 }
@@ -122,6 +123,7 @@ export const smallShop = fc
       waits: [],
       lanes: [],
       shelves: [],
+      stints: [],
       dues: [],
     }),
   );
@@ -158,6 +160,7 @@ export function wetFilm(
     waits: [],
     lanes: [],
     shelves: [],
+    stints: [],
     dues: [],
   };
 }
@@ -222,6 +225,37 @@ export const smallShopWithTrays = fc
       waits: [],
       lanes: [],
       shelves: [{ places: trays, loads }],
+      stints: [],
+      dues: [],
+    };
+  });
+
+/** Small days of film that is printed without a pause, then powdered bit by bit before all is switched off; hands have something else to do. */
+export const smallStint = fc
+  .record({
+    prints: fc.array(short, { minLength: 1, maxLength: 2 }),
+    powder: short,
+    other: fc.integer({ min: 1, max: 3 }),
+    night: fc.integer({ min: 2, max: 7 }),
+  })
+  .map(({ prints, powder, other, night }): ScheduleProblem => {
+    const away = [{ from: night, to: night + 2, cold: true }];
+    const tasks = [
+      ...prints.map((time, at) => taskOn(time, 0, at === 0 ? [] : [at - 1])),
+      ...prints.map((_, at) =>
+        taskOn(powder, 1, [prints.length - 1, ...(at === 0 ? [] : [prints.length + at - 1])]),
+      ),
+      taskOn(other, 1),
+    ];
+    return {
+      now: 0,
+      tasks,
+      resources: [0, 1].map(() => ({ units: [{ ...unit, away }] })),
+      chains: prints.length > 1 ? [{ tasks: [0, 1], limit: 0 }] : [],
+      waits: [],
+      lanes: [],
+      shelves: [],
+      stints: [{ first: 0, tasks: prints.map((_, at) => prints.length + at) }],
       dues: [],
     };
   });
@@ -285,6 +319,7 @@ export const onSome = (machines: number, jobs: readonly (readonly number[])[]): 
   waits: [],
   lanes: [],
   shelves: [],
+  stints: [],
   dues: [],
 });
 
@@ -368,6 +403,7 @@ export const smallDay = fc
       waits: [],
       lanes,
       shelves: [],
+      stints: [],
       dues,
     };
   });

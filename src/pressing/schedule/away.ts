@@ -11,6 +11,20 @@ export function endOver(away: readonly Away[], from: number, length: number): nu
   return end;
 }
 
+/** When all of several are away together. */
+export const allAway = (units: readonly (readonly Away[])[]): readonly Away[] =>
+  units.reduce((all, own) =>
+    all.flatMap((gap) =>
+      own.flatMap((other) => {
+        const [from, to] = [Math.max(gap.from, other.from), Math.min(gap.to, other.to)];
+        return from < to ? [{ from, to, cold: gap.cold && other.cold }] : [];
+      }),
+    ),
+  );
+
+/** When a unit is switched off. */
+export const switchedOff = (away: readonly Away[]): readonly Away[] => away.filter(({ cold }) => cold);
+
 /** Whether a unit is switched off between two times. */
 export function isColdBetween(away: readonly Away[], from: number, to: number): boolean {
   for (const gap of away) {

@@ -33,6 +33,8 @@ export const decoderOf = (problem: ScheduleProblem, blocks: readonly Block[]): D
 /** A sequence with its times as they are placed, and how good they are: thousands are made and few are told. */
 export interface Decoded extends Pick<Placing, 'starts' | 'ends' | 'taken'>, Measures {
   readonly sequence: readonly number[];
+  /** Whether a stint begins later than it could. */
+  readonly isPutOff: boolean;
 }
 
 type Measures = Pick<Schedule, 'makespan' | 'overLimit' | 'late' | 'cost'>;
@@ -76,12 +78,11 @@ function* inPlacingOrder({ blocks, placing }: Decoder, sequence: readonly number
 /**
  * Gives every task the earliest time at which it can be done, blocks in the order of a sequence as far as shelves let them (the serial
  * generation scheme: Kolisch, European Journal of Operational Research 90(2), 320-333, 1996).
- * @param sequence blocks, each after those that it waits for
  * @param near one whose sequence begins alike: so far its times are taken over
+ * @returns the order in which they were placed
  */
-export function decode(decoder: Decoder, sequence: readonly number[], near: Decoded | null = null): Decoded {
-  const { problem, blocks, placing } = decoder;
-  placing.clear();
+function place(decoder: Decoder, sequence: readonly number[], near: Decoded | null): number[] {
+  const { blocks, placing } = decoder;
   const order: number[] = [];
   let isAlike = near !== null;
   for (const number of inPlacingOrder(decoder, sequence)) {
@@ -95,15 +96,33 @@ export function decode(decoder: Decoder, sequence: readonly number[], near: Deco
     }
     order.push(number);
   }
+  return order;
+}
+
+/**
+ * Decodes a sequence: {@link place}, again with each stint put off that would go on while its unit is switched off.
+ * @param sequence blocks, each after those that it waits for
+ * @param near another that was decoded: where the sequences begin alike, times are taken over
+ */
+export function decode(decoder: Decoder, sequence: readonly number[], near: Decoded | null = null): Decoded {
+  const { problem, placing } = decoder;
+  placing.clear();
+  // What was put off was so for what comes behind.
+  let order = place(decoder, sequence, near?.isPutOff ? null : near);
+  while (placing.putOff()) order = place(decoder, sequence, null);
   return decoded(problem, placing, order);
 }
 
 /**
- * Decodes a sequence unless its schedule costs too much: `null` as soon as that is plain.
+ * Decodes a sequence unless its schedule costs too much: `null`, mostly as soon as that is plain.
  * @param sequence blocks, each after those that it waits for
  */
 export function decodeWithin(decoder: Decoder, sequence: readonly number[], atMost: number): Decoded | null {
   const { problem, blocks, placing, tails } = decoder;
+  if (problem.stints.length > 0) {
+    const whole = decode(decoder, sequence);
+    return whole.cost > atMost ? null : whole;
+  }
   placing.clear();
   const order: number[] = [];
   for (const number of inPlacingOrder(decoder, sequence)) {
@@ -160,6 +179,7 @@ const decoded = (problem: ScheduleProblem, placing: Placing, sequence: readonly 
   ends: placing.ends.slice(),
   taken: placing.taken.slice(),
   sequence,
+  isPutOff: placing.isPutOff(),
   ...measure(problem, placing),
 });
 

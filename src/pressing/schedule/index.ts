@@ -1,4 +1,4 @@
-export { isColdBetween } from './away';
+export { allAway, isColdBetween, switchedOff } from './away';
 export { type ScheduleBound, scheduleBound } from './bounds';
 export { sequencesFor } from './effort';
 export type {
@@ -12,6 +12,7 @@ export type {
   ScheduleProblem,
   Setup,
   ShelfLoad,
+  Stint,
   Task,
   Use,
   Wait,

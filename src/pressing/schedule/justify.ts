@@ -32,6 +32,7 @@ function mirrored({ tasks, resources, chains }: ScheduleProblem): ScheduleProble
     waits: [],
     lanes: [],
     shelves: [],
+    stints: [],
     dues: [],
   };
 }

@@ -1,4 +1,5 @@
 import type { Block } from './blocks';
+import { Delays } from './delays';
 import { mayTake, type Schedule, type ScheduleProblem, type Task } from './problem';
 import { Shelves } from './shelves';
 import { Unit } from './unit';
@@ -60,6 +61,7 @@ export class Placing {
   private readonly units: readonly Unit[];
   private readonly tasks: readonly Ready[];
   private readonly shelves: Shelves;
+  private readonly delays: Delays;
   /** Tasks that are begun and not done yet. */
   private readonly begun: readonly number[];
 
@@ -72,6 +74,7 @@ export class Placing {
     this.problem = problem;
     this.units = units.flat();
     this.shelves = new Shelves(problem);
+    this.delays = new Delays(problem);
     this.tasks = tasks.map(({ duration, pauses, uses, after }) => ({
       duration,
       pauses,
@@ -103,6 +106,26 @@ export class Placing {
 
   /** Takes back all that is not fixed. */
   clear(): void {
+    this.delays.reset();
+    this.takeBack();
+  }
+
+  /**
+   * Takes back all where a stint would go on while its unit is switched off, and lets that one begin later.
+   * @returns whether there was one: then all must be placed anew
+   */
+  putOff(): boolean {
+    const isLater = this.delays.putOff(this.starts);
+    if (isLater) this.takeBack();
+    return isLater;
+  }
+
+  /** Whether a stint begins later than it could. */
+  isPutOff(): boolean {
+    return this.delays.isSome();
+  }
+
+  private takeBack(): void {
     for (const unit of this.units) unit.clear();
     this.shelves.reset();
     for (const index of this.begun) this.keep(index);
@@ -215,7 +238,7 @@ export class Placing {
     const first = tasks[0] ?? 0;
     const last = tasks[tasks.length - 1] ?? first;
     const longest = limit === null ? Number.POSITIVE_INFINITY : Math.max(limit, between);
-    for (let from = this.problem.now; ; ) {
+    for (let from = this.delays.of(first); ; ) {
       this.setFrom(block, from);
       const start = this.starts[first] ?? 0;
       const wait = last === first ? 0 : (this.starts[last] ?? 0) - (this.ends[first] ?? 0);

@@ -12,6 +12,7 @@ export interface ScheduleProblem {
   readonly waits: readonly Wait[];
   readonly lanes: readonly Lane[];
   readonly shelves: readonly Shelf[];
+  readonly stints: readonly Stint[];
   readonly dues: readonly Due[];
 }
 
@@ -110,6 +111,15 @@ export interface ShelfLoad {
   /** The task that takes it up, behind all of them: its places are free so long after the start of that one. */
   readonly clearedBy: number;
   readonly lag: number;
+}
+
+/**
+ * What is done at one go: once the first task has begun, all others should begin before its unit is switched off. Where that cannot be
+ * the first begins when the unit is on again, unless it is in vain then too.
+ */
+export interface Stint {
+  readonly first: number;
+  readonly tasks: readonly number[];
 }
 
 /** When a task should be done; each second later counts `weight` times. */

@@ -1,23 +1,10 @@
-import type { Away, Resource, ScheduleProblem, Task } from './problem';
+import { allAway } from './away';
+import type { Away, ScheduleProblem, Task } from './problem';
 
 /** When a resource can do nothing of some of its tasks, since others are away who must follow, or help. */
 export interface Standstill {
   readonly away: readonly Away[];
   readonly isHeld: (task: number) => boolean;
-}
-
-/** When all units of a resource are away at once. */
-function allAway({ units: [first, ...others] }: Resource): Away[] {
-  return others.reduce(
-    (common, { away }) =>
-      common.flatMap((gap) =>
-        away.flatMap(({ from, to }) => {
-          const both = { from: Math.max(from, gap.from), to: Math.min(to, gap.to), cold: false };
-          return both.to > both.from ? [both] : [];
-        }),
-      ),
-    [...(first?.away ?? [])],
-  );
 }
 
 /** Whether a task needs another resource as long as it has one. */
@@ -39,7 +26,7 @@ export function standstillOf(
   resource: number,
   other: number,
 ): Standstill {
-  const gaps = resources[other] ? allAway(resources[other]) : [];
+  const gaps = allAway(resources[other]?.units.map(({ away }) => away) ?? [[]]);
   /** How long before the other is back each chain's first task must begin, if it ends while that one is away. */
   const leads = new Map<number, number>();
   for (const { tasks: chained, limit } of chains) {

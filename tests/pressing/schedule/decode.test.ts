@@ -6,11 +6,11 @@ import { decode, decoderOf, decodeWithin, scheduleOf } from '../../../src/pressi
 import { justifier } from '../../../src/pressing/schedule/justify';
 import { inPlaces } from '../../../src/pressing/schedule/moves';
 import { everyRule, sequencesBy } from '../../../src/pressing/schedule/rules';
-import { smallShop, smallShopWithTrays, taskOn, unit } from '../shops';
+import { smallShop, smallShopWithTrays, smallStint, taskOn, unit } from '../shops';
 
 /** A small shop made ready, and two sequences of its blocks by places drawn at random. */
 const sequences = fc
-  .tuple(fc.oneof(smallShop, smallShopWithTrays), fc.infiniteStream(fc.nat(100)))
+  .tuple(fc.oneof(smallShop, smallShopWithTrays, smallStint), fc.infiniteStream(fc.nat(100)))
   .map(([problem, places]) => {
     const blocks = blocksOf(problem);
     const decoder = decoderOf(problem, blocks);
@@ -67,6 +67,7 @@ describe('a schedule with a gap', () => {
       waits: [],
       lanes: [],
       shelves: [],
+      stints: [],
       dues: [],
     };
     const decoder = decoderOf(problem, blocksOf(problem));
