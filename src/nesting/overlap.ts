@@ -1,9 +1,13 @@
 import type { Shape } from './shape';
 import type { Stock } from './stock';
 
-/** What a pair weighs more for overlapping as little as can be, and its share where it does not overlap. */
-const LEAST_MORE = 0.2;
+/** How many times as much a pair weighs for overlapping, as little as can be and most of all; where it does not overlap; and at most. */
+const MORE = { least: 1.2, deepest: 2 };
 const LESS = 0.95;
+const MOST = 1e60;
+
+/** What an overlap counts by the size of a shape: more for large ones, which are harder to find room for. */
+const sizeOf = ({ area, width, length }: Shape): number => Math.max(area, 0.1 * width * length, 1) ** 0.25;
 
 /** Where a copy lies, or may come to lie: its shape, how far across, and its row, counted through all bins. */
 export interface Spot {
@@ -21,17 +25,20 @@ export interface Stretch {
 
 /**
  * Copies on film, some of them over each other. How far two are in each other is told by how far one must go across to clear the other in
- * the rows they lie in, or along to clear it altogether, weighed by the pair (after the directional depth of S. Umetani et al., Solving the irregular strip packing problem via
- * guided local search for overlap minimization, International Transactions in Operational Research 16(6), 661-683, 2009).
+ * the rows they lie in, or along to clear it altogether (after the directional depth of S. Umetani et al., Solving the irregular strip packing
+ * problem via guided local search for overlap minimization, International Transactions in Operational Research 16(6), 661-683, 2009), times
+ * the sizes of both, and weighed by the pair.
  */
 export class Overlap {
   readonly shape: Int32Array;
   readonly x: Int32Array;
   readonly row: Int32Array;
-  /** By pair, in both orders, micrometres; 0 for those that do not overlap. */
+  /** By pair, in both orders, times their sizes; 0 for those that do not overlap. */
   private readonly depth: Float64Array;
   private readonly weight: Float64Array;
   private readonly stock: Stock;
+  /** By shape. */
+  private readonly size: Float64Array;
   /** Copies in the order of their rows. */
   private readonly order: Int32Array;
   /** Rows of each shape, and of the tallest. */
@@ -65,12 +72,14 @@ export class Overlap {
     );
     this.tall = Int32Array.from(stock.all, ({ rows }) => rows);
     this.tallest = Math.max(...this.tall);
+    this.size = Float64Array.from(stock.all, sizeOf);
     for (let copy = 0; copy < this.length; copy += 1) this.measure(copy);
   }
 
-  /** How deep two copies are in each other. */
+  /** How deep two copies are in each other, times their sizes. */
   private between(a: number, b: number): number {
-    const clear = this.stock.clear(this.shape[a] as number, this.shape[b] as number);
+    const [still, moving] = [this.shape[a] as number, this.shape[b] as number];
+    const clear = this.stock.clear(still, moving);
     const step = (this.row[b] as number) - (this.row[a] as number) + clear.before;
     if (step < 0 || step >= clear.starts.length - 1) return 0;
     const across = (this.x[b] as number) - (this.x[a] as number);
@@ -82,7 +91,7 @@ export class Overlap {
       if (from < across && across < to)
         deepest = Math.max(deepest, Math.min(across - from, to - across, along));
     }
-    return deepest;
+    return deepest * (this.size[still] as number) * (this.size[moving] as number);
   }
 
   /** Measures a copy that has moved against all others. */
@@ -111,7 +120,10 @@ export class Overlap {
     return sum / 2;
   }
 
-  /** Makes the pairs that overlap weigh more, the deepest most; the others a little less, as what once was in the way may not be any more. */
+  /**
+   * Makes the pairs that overlap weigh times as much, the deepest most; the others a little less, as what once was in the way may not be any
+   * more.
+   */
   weigh(): void {
     const deepest = this.depth.reduce((most, depth) => Math.max(most, depth), 0);
     if (deepest === 0) return;
@@ -119,8 +131,21 @@ export class Overlap {
       const depth = this.depth[at] as number;
       const weight = this.weight[at] as number;
       this.weight[at] =
-        depth > 0 ? weight + LEAST_MORE + (1 - LEAST_MORE) * (depth / deepest) : Math.max(1, weight * LESS);
+        depth > 0
+          ? Math.min(MOST, weight * (MORE.least + (MORE.deepest - MORE.least) * (depth / deepest)))
+          : Math.max(1, weight * LESS);
     }
+  }
+
+  /** Brings all copies back to where they lay; what pairs weigh stays. */
+  place(spots: readonly Spot[]): void {
+    for (const [copy, { shape, x, row }] of spots.entries()) {
+      this.shape[copy] = shape;
+      this.x[copy] = x;
+      this.row[copy] = row;
+    }
+    this.order.sort((a, b) => (this.row[a] as number) - (this.row[b] as number));
+    for (let copy = 0; copy < this.length; copy += 1) this.measure(copy);
   }
 
   move(copy: number, { shape, x, row }: Spot): void {
@@ -157,8 +182,9 @@ export class Overlap {
 
   /** Collects what is in a copy's way as a shape in a row. @returns how much there is */
   private gather(copy: number, shape: number, row: number): number {
-    const { stock, order, tall, row: begins } = this;
+    const { stock, order, tall, size, row: begins } = this;
     const end = row + (tall[shape] as number);
+    const large = size[shape] as number;
     let near = this.near;
     let count = 0;
     for (let at = this.firstFrom(row - this.tallest + 1); at < this.count; at += 1) {
@@ -169,16 +195,15 @@ export class Overlap {
       if (start + (tall[own] as number) <= row || other === copy) continue;
       const { starts, from, to, before } = stock.clear(own, shape);
       const step = row - start + before;
-      const along = Math.min(step + 1, starts.length - 1 - step) * stock.height;
-      const origin = this.x[other] as number;
-      const weight = this.weight[copy * this.count + other] as number;
       const last = starts[step + 1] as number;
+      const origin = this.x[other] as number;
       for (let each = starts[step] as number; each < last; each += 1) {
         if (count === near.from.length) near = this.widen();
         near.from[count] = (from[each] as number) + origin;
         near.to[count] = (to[each] as number) + origin;
-        near.along[count] = along;
-        near.weight[count] = weight;
+        near.along[count] = Math.min(step + 1, starts.length - 1 - step) * stock.height;
+        near.weight[count] =
+          (this.weight[copy * this.count + other] as number) * large * (size[own] as number);
         count += 1;
       }
     }
@@ -205,29 +230,30 @@ export class Overlap {
   }
 
   /**
-   * The best place across for a copy as a shape in a row, if it costs less than a limit: where the depths are least, which is at an end of
-   * the film or of where it may not lie for another.
+   * Looks for the best place across for a copy as a shape in a row, if it costs less than a limit: where the depths are
+   * least, which is at an end of the film or of where it may not lie for another.
+   * @returns what it costs there, and where in {@link found}; the limit where none costs less
    */
-  acrossIn(copy: number, shape: number, row: number, limit: number): { x: number; cost: number } | null {
+  acrossIn(copy: number, shape: number, row: number, limit: number): number {
     const { left, right, all } = this.stock;
     const most = right - (all[shape] as Shape).width;
     const count = this.gather(copy, shape, row);
-    const { from, to } = this.near;
-    let [x, cost] = [left, this.costAt(left, count, limit)];
-    const better = (at: number): void => {
-      if (at < left || at > most) return;
-      const own = this.costAt(at, count, cost);
-      if (own >= cost) return;
-      x = at;
+    const { near } = this;
+    let cost = this.costAt(left, count, limit);
+    if (cost < limit) this.found = left;
+    for (let at = -1; at < 2 * count && cost > 0; at += 1) {
+      const x = at < 0 ? most : ((at % 2 === 0 ? near.to[at >> 1] : near.from[at >> 1]) as number);
+      if (x < left || x > most) continue;
+      const own = this.costAt(x, count, cost);
+      if (own >= cost) continue;
+      this.found = x;
       cost = own;
-    };
-    better(most);
-    for (let at = 0; at < count && cost > 0; at += 1) {
-      better(to[at] as number);
-      better(from[at] as number);
     }
-    return cost < limit ? { x, cost } : null;
+    return cost;
   }
+
+  /** Where the last place across was that was looked for. */
+  found = 0;
 
   /** What it costs to lie at a place across, of what was gathered; no more than a limit is told. */
   private costAt(x: number, count: number, limit: number): number {

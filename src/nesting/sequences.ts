@@ -7,8 +7,6 @@ const CHANGES = 3;
 const NEAR = 6;
 /** How often copies are leant another way. */
 const LEANT = 0.1;
-/** Sequences in a row that were no better, for each copy, and at least, after which it rests. */
-const PATIENCE = { each: 1, least: 60 };
 
 /** Looks for a sequence whose layout is shorter: changes the best one a little, and keeps what is no worse (hill climbing). */
 export class Sequences {
@@ -16,7 +14,7 @@ export class Sequences {
   private readonly random: () => number;
   private waiting: readonly Sequence[];
   private best: { readonly sequence: Sequence; readonly layout: Layout } | null = null;
-  private calm = 0;
+  private isCalm = false;
 
   /** @param first what is built before any other; one at least */
   constructor(stock: Stock, first: readonly Sequence[], random: () => number) {
@@ -25,7 +23,7 @@ export class Sequences {
     this.waiting = first;
   }
 
-  /** Builds one more layout; `null` if it is time to try something else, once. */
+  /** Builds one more layout; `null`, once, behind one that was no better: it is time to try something else. */
   next(): Layout | null {
     const [given, ...others] = this.waiting;
     const sequence = given ?? this.varied();
@@ -33,7 +31,7 @@ export class Sequences {
     this.waiting = others;
     const layout = decode(this.stock, sequence);
     const least = this.best?.layout.cost ?? Number.POSITIVE_INFINITY;
-    this.calm = layout.cost < least ? 0 : this.calm + 1;
+    this.isCalm = layout.cost >= least;
     if (layout.cost <= least) this.best = { sequence, layout };
     return layout;
   }
@@ -47,8 +45,8 @@ export class Sequences {
     const { random } = this;
     const best = this.best?.sequence;
     if (!best || best.pieces.length < 2) return null;
-    if (this.calm > Math.max(PATIENCE.least, PATIENCE.each * best.pieces.length)) {
-      this.calm = 0;
+    if (this.isCalm) {
+      this.isCalm = false;
       return null;
     }
     const pieces = best.pieces.slice();

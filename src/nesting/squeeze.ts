@@ -1,18 +1,29 @@
+import { sum } from '../units';
 import { type Layout, layoutOf } from './layout';
 import { Overlap, type Spot, type Stretch } from './overlap';
-import { settle } from './settle';
+import { Settling } from './settle';
 import type { Shape } from './shape';
 import type { Stock } from './stock';
 
-/** By which share the film is made shorter: at first and at most, by how much more after it went well and less after it was too much, at least. */
-const SHARES = { first: 0.01, more: 1.3, less: 0.5, least: 0.001 };
-/** Rounds without less overlap after which a try is given up. */
-const PATIENCE = 30;
-/** Tries, each from where copies overlapped least with some of them swapped, after which a film is held to be too short. */
-const TRIES = 2;
+/**
+ * By which share the film is made shorter: at first and at most so much of what one copy takes on average, or of the film; by how much
+ * more after it went well, and less after it was too much; at least so much of the first.
+ */
+const SHARES = { copy: 0.4, film: 0.01, more: 1.3, less: 0.5, least: 1 / 8 };
+/** Rounds with hardly less overlap, after which copies go back to where they overlapped least; and how often before a try is given up. */
+const PATIENCE = 50;
+const RETURNS = 3;
+/** Tries, each from where copies overlapped least in an earlier one with some of them swapped, after which a film is held to be too short. */
+const TRIES = 3;
 const SWAPS = 1;
 /** A round has less overlap than before if it has at most so much of it. */
 const LESS = 0.98;
+
+/** Where copies lay, and how much they overlapped there. */
+interface Tried {
+  readonly total: number;
+  readonly spots: readonly Spot[];
+}
 
 /** Rows between two bins, counted through all of them: so many that copies of one never meet those of another. */
 const apart = ({ all }: Stock): number => Math.max(...all.map(({ rows }) => rows)) + 1;
@@ -24,24 +35,35 @@ const apart = ({ all }: Stock): number => Math.max(...all.map(({ rows }) => rows
  * Research 183(3), 1249-1266, 2007). A film that proves too short is given up for one that is less so.
  */
 export class Squeeze {
-  private readonly stock: Stock;
-  private readonly random: () => number;
+  readonly stock: Stock;
+  readonly random: () => number;
   /** The shortest layout so far. */
   private kept: Layout;
-  private share = SHARES.first;
-  private stretches: readonly Stretch[] = [];
+  private readonly most: number;
+  private readonly smallest: number;
+  private share: number;
+  stretches: readonly Stretch[] = [];
   private overlap: Overlap;
   private waiting: number[] = [];
-  private least: { readonly total: number; readonly spots: readonly Spot[] } | null = null;
+  private settling: Settling;
+  /** Where copies overlapped least in this try, and in those before it on the same film, the best first. */
+  private least: Tried | null = null;
+  private tried: Tried[] = [];
+  private mark = Number.POSITIVE_INFINITY;
   private calm = 0;
-  private tries = 0;
+  private returns = 0;
   private spent = false;
 
   constructor(stock: Stock, layout: Layout, random: () => number) {
     this.stock = stock;
     this.random = random;
     this.kept = layout;
+    const copies = layout.bins.reduce((all, laid) => all + laid.length, 0);
+    this.most = Math.min(SHARES.film, SHARES.copy / copies);
+    this.smallest = this.most * SHARES.least;
+    this.share = this.most;
     this.overlap = this.laying(this.shorten());
+    this.settling = new Settling(this.overlap, this);
   }
 
   /** Whether even the least film was too much to take away. */
@@ -54,8 +76,7 @@ export class Squeeze {
     if (this.isSpent) return null;
     const copy = this.next();
     if (copy === null) return this.end();
-    if (this.overlap.costOf(copy) > 0)
-      settle(this.overlap, copy, { stock: this.stock, stretches: this.stretches, random: this.random });
+    if (this.overlap.costOf(copy) > 0) this.settling.settle(copy);
     return null;
   }
 
@@ -65,11 +86,7 @@ export class Squeeze {
     if (found !== undefined) return found;
     const { overlap } = this;
     const total = overlap.total();
-    if (total === 0) return null;
-    if (!this.least || total <= LESS * this.least.total) {
-      this.least = { total, spots: overlap.spots() };
-      this.calm = 0;
-    } else if (++this.calm > PATIENCE) return null;
+    if (total === 0 || !this.goesOn(total)) return null;
     overlap.weigh();
     for (let copy = 0; copy < overlap.length; copy += 1) {
       if (overlap.costOf(copy) === 0) continue;
@@ -80,19 +97,43 @@ export class Squeeze {
     return this.waiting.pop() ?? null;
   }
 
+  /** Remembers where copies overlap least, and brings them back there when they have not for long. @returns whether that is of any use */
+  private goesOn(total: number): boolean {
+    if (!this.least || total < this.least.total) {
+      this.least = { total, spots: this.overlap.spots() };
+      if (total <= LESS * this.mark) {
+        this.mark = total;
+        this.calm = 0;
+      }
+    }
+    this.calm += 1;
+    if (this.calm <= PATIENCE) return true;
+    this.returns += 1;
+    if (this.returns > RETURNS) return false;
+    this.calm = 0;
+    this.overlap.place(this.least.spots);
+    return true;
+  }
+
   /** Keeps what no longer overlaps; tries the film once more, or gives it up; begins anew with a shorter one. */
   private end(): Layout | null {
     const isDone = this.overlap.total() === 0;
     if (isDone) this.kept = this.layout();
-    else if (this.least && ++this.tries < TRIES) {
-      this.begin(this.swapped(this.least.spots));
-      return null;
+    else if (this.least) {
+      this.tried.push(this.least);
+      this.tried.sort((a, b) => a.total - b.total);
+      if (this.tried.length < TRIES) {
+        // Those with less overlap are drawn more often.
+        const drawn = Math.floor(this.random() ** 2 * this.tried.length);
+        this.begin(this.swapped((this.tried[drawn] as Tried).spots));
+        return null;
+      }
     }
-    this.spent = !isDone && this.share === SHARES.least;
+    this.spent = !isDone && this.share === this.smallest;
     this.share = isDone
-      ? Math.min(SHARES.first, this.share * SHARES.more)
-      : Math.max(SHARES.least, this.share * SHARES.less);
-    this.tries = 0;
+      ? Math.min(this.most, this.share * SHARES.more)
+      : Math.max(this.smallest, this.share * SHARES.less);
+    this.tried = [];
     this.begin(this.shorten());
     return isDone ? this.kept : null;
   }
@@ -107,9 +148,12 @@ export class Squeeze {
 
   private begin(spots: readonly Spot[]): void {
     this.overlap = this.laying(spots);
+    this.settling = new Settling(this.overlap, this);
     this.waiting = [];
     this.least = null;
+    this.mark = Number.POSITIVE_INFINITY;
     this.calm = 0;
+    this.returns = 0;
   }
 
   /** The same places with some of the larger copies swapped, as far as each fits where the other was. */
@@ -146,7 +190,7 @@ export class Squeeze {
     return (this.stock.all[shape] as Shape).length <= stretch.reach;
   }
 
-  /** The copies as they lie, bin by bin, the one that reaches least at the end. */
+  /** The copies as they lie, bin by bin. */
   private layout(): Layout {
     const spots = this.overlap.spots();
     const laid = this.stretches.map(({ from }, at) => {
@@ -161,45 +205,56 @@ export class Squeeze {
   /** Takes film away from the kept layout, less of it where a copy would no longer fit at all; nothing where that is so with the least. */
   private shorten(): Spot[] {
     for (;;) {
-      const { stretches, lost } = this.shorter();
-      const spots = this.spread(stretches, lost);
-      this.stretches = spots ? stretches : [];
-      if (spots || this.share === SHARES.least) return spots ?? [];
-      this.share = Math.max(SHARES.least, this.share * SHARES.less);
+      const film = this.stretched(this.shorter());
+      const spots = this.spread(film);
+      this.stretches = spots ? film.filter((each) => each !== null) : [];
+      if (spots || this.share === this.smallest) return spots ?? [];
+      this.share = Math.max(this.smallest, this.share * SHARES.less);
     }
   }
 
-  /** Where copies may lie on a film that is shorter by the share: some of the last bin is gone, or all of it where that is less. */
-  private shorter(): { readonly stretches: readonly Stretch[]; readonly lost: number } {
-    const { stock, kept } = this;
-    const { bins: film, growth, height } = stock;
-    const taken = Math.ceil(this.share * kept.reach.reduce((sum, each) => sum + each, 0));
+  /** How far copies may reach in each bin of a film that is shorter by the share, 0 where it is lost; none where nothing may be taken away. */
+  private shorter(): readonly number[] {
+    const { stock, kept, random } = this;
+    const { bins: film, still, reached, growth } = stock;
     const last = kept.bins.length - 1;
-    const rest = (kept.reach[last] as number) - taken;
-    // A sheet that something stays on is not lost, and film is not made shorter than what stays on it.
-    if (last < stock.still.length && (film.kind === 'sheet' || rest < stock.reached - 2 * growth))
-      return { stretches: [], lost: -1 };
-    const lost = film.kind === 'sheet' || (last > 0 && rest <= 0) ? last : -1;
-    const stretches: Stretch[] = [];
-    let from = 0;
-    for (const bin of kept.bins.keys()) {
-      if (bin === lost) continue;
-      const whole = bin === 0 ? film.first : film.other;
-      const reach = (bin === last ? rest : whole) + 2 * growth;
-      stretches.push({ from, reach });
-      from += Math.ceil(reach / height) + apart(stock);
-    }
-    return { stretches, lost };
+    // A sheet that something stays on is not lost.
+    if (film.kind === 'sheet')
+      return last < still.length ? [] : kept.bins.map((_, bin) => (bin < last ? film.other : 0));
+    // Any span loses it, and may give some more to another, so that copies find other company.
+    const reach = [...kept.reach];
+    const taken = Math.ceil(this.share * sum(reach));
+    const [from, to] = [Math.floor(random() * reach.length), Math.floor(random() * reach.length)];
+    const [long, other] = [reach[from] as number, reach[to] as number];
+    const more = Math.min((to === 0 ? film.first : film.other) - other, long - taken);
+    const given = from === to ? 0 : random() ** 2 * Math.max(0, more);
+    // Film is not made shorter than what stays on it, nor is all of it lost.
+    const least = from < still.length ? reached - 2 * growth : 0;
+    if (Math.max(0, long - taken - given) < least || (reach.length === 1 && long <= taken)) return [];
+    reach[to] = other + given;
+    reach[from] = Math.max(0, long - taken - given);
+    return reach;
   }
 
-  /** The kept copies on another film, those without a place there anywhere on it; `null` if one is too long for all of it. */
-  private spread(stretches: readonly Stretch[], lost: number): Spot[] | null {
+  /** Bins in which copies may lie, one behind another. @param reach of each, 0 where there is none */
+  private stretched(reach: readonly number[]): (Stretch | null)[] {
+    let from = 0;
+    return reach.map((each) => {
+      if (each === 0) return null;
+      const own = { from, reach: each + 2 * this.stock.growth };
+      from += Math.ceil(own.reach / this.stock.height) + apart(this.stock);
+      return own;
+    });
+  }
+
+  /** The kept copies on another film, bin by bin, those without a place there anywhere on it; `null` if one is too long for all of it. */
+  private spread(film: readonly (Stretch | null)[]): Spot[] | null {
     const { stock, random } = this;
     const { all, height, left, right } = stock;
     const below = (bound: number) => Math.floor(random() * bound);
     const spots: Spot[] = [];
     for (const [bin, laid] of this.kept.bins.entries()) {
-      const own = bin === lost ? undefined : stretches[bin];
+      const own = film[bin];
       for (const { shape, x, row } of laid) {
         const { length, width } = all[shape] as Shape;
         if (own && length <= own.reach) {
@@ -207,7 +262,7 @@ export class Squeeze {
           spots.push({ shape, x, row: own.from + Math.min(row, most) });
           continue;
         }
-        const wide = stretches.filter(({ reach }) => length <= reach);
+        const wide = film.filter((each) => each !== null && length <= each.reach);
         const drawn = wide[below(wide.length)];
         if (!drawn) return null;
         const rooms = Math.floor((drawn.reach - length) / height) + 1;
