@@ -94,8 +94,11 @@ export function withClosed(book: Book, runs: number, copies: number): Book {
 }
 
 /** Puts a book in place of the one that lies in a page's storage; the page is loaded anew. */
-export async function storeBook(page: Page, book: Book): Promise<void> {
-  const records = [...recordsOf(book)];
+export const storeBook = (page: Page, book: Book): Promise<void> => storeRecords(page, recordsOf(book));
+
+/** Puts records in place of those that are stored, whatever they hold, and opens the page again. */
+export async function storeRecords(page: Page, stored: ReadonlyMap<string, unknown>): Promise<void> {
+  const records = [...stored];
   const put = (some: readonly (readonly [string, unknown])[], clears: boolean) =>
     page.evaluate(
       ([entries, isFirst]) =>

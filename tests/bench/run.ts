@@ -1,5 +1,5 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --damage 100000 --cases 100000 --kills 500 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|shapes|artwork|frames|image|lighthouse|log|soak|tables|size|damaged|fuzz|kills|mutation]`: the
+ * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --damage 100000 --places 500 --cases 100000 --kills 500 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|shapes|artwork|frames|image|lighthouse|log|soak|tables|size|damaged|rooms|fuzz|kills|mutation]`: the
  * published sets, strips cut up without waste, the packers of npm, the time to a first layout, random days at the film held against their rules, schedules of the demo day, edits with a long history of undo, intervals of rates found in logs, codes as a camera sees them, shapes around the limits of film, and of the built app the check
  * of a large artwork, frame times, the writing of a print-ready image, the opening of a long log, of long tables and of large books, and
  * pages killed at work. `lighthouse`, which fetches its tool, and `mutation`, which takes an hour and more,
@@ -10,6 +10,7 @@ import { benchArtwork } from './artwork';
 import { benchCodes } from './codes';
 import { benchCosts } from './costs';
 import { benchDamaged } from './damaged';
+import { benchDamagedRooms } from './damaged-rooms';
 import { benchFirstLayout } from './first-layout';
 import { benchFits } from './fits';
 import { benchFrames } from './frames';
@@ -35,6 +36,7 @@ const { values } = parseArgs({
     seed: { type: 'string', default: '1' },
     days: { type: 'string', default: '10000' },
     damage: { type: 'string', default: '100000' },
+    places: { type: 'string', default: '500' },
     cases: { type: 'string', default: '100000' },
     kills: { type: 'string', default: '500' },
     only: { type: 'string' },
@@ -46,6 +48,7 @@ const runs = (part: string) => values.only === undefined || values.only === part
 if (runs('first')) benchFirstLayout();
 if (runs('layouts')) benchLayouts(Number(values.days), Number(values.seed));
 if (runs('damaged')) benchDamaged(Number(values.damage), Number(values.seed));
+if (runs('rooms')) await benchDamagedRooms(Number(values.places), Number(values.seed));
 if (runs('pressing')) benchPressing();
 if (runs('costs')) benchCosts();
 if (runs('quiet')) benchQuietEdits();

@@ -55,6 +55,16 @@ function damaged(value: unknown, draw: Draw): unknown {
   return copy;
 }
 
+/** Stored records with one place damaged, and the key of the record that it is in. */
+export function withDamage(
+  records: ReadonlyMap<string, unknown>,
+  draw: Draw,
+): { readonly touched: string; readonly records: Map<string, unknown> } {
+  const keys = [...records.keys()];
+  const touched = keys[draw(keys.length)] ?? '';
+  return { touched, records: new Map(records).set(touched, damaged(records.get(touched), draw)) };
+}
+
 /** What a record of each collection cannot be without, told anew: the check is not to share the mistakes of what it checks. */
 const parents: Readonly<Record<string, readonly (readonly [field: string, collection: string])[]>> = {
   transfer: [['order', 'order']],
@@ -94,9 +104,8 @@ export function openDamaged(
   first: Settings,
   draw: Draw,
 ): { touched: string; lost: string[] } {
-  const keys = [...records.keys()];
-  const touched = keys[draw(keys.length)] ?? '';
-  const opened = openBook(new Map(records).set(touched, damaged(records.get(touched), draw)), first);
+  const { touched, records: stored } = withDamage(records, draw);
+  const opened = openBook(stored, first);
   look(opened.book);
   const hangs = family(records, touched);
   const isThere = (key: string): boolean => {
@@ -104,7 +113,9 @@ export function openDamaged(
     return name !== undefined && Object.hasOwn(opened.book[name], key.slice(name.length + 1));
   };
   // History holds together or not at all.
-  const lost = keys.filter((key) => !key.startsWith('step/') && !hangs.has(key) && !isThere(key));
+  const lost = [...records.keys()].filter(
+    (key) => !key.startsWith('step/') && !hangs.has(key) && !isThere(key),
+  );
   return { touched, lost };
 }
 
