@@ -58,6 +58,16 @@ function bareOf({ film, gap }: OutlineProblem): readonly { readonly from: number
 }
 
 /**
+ * The rows that shapes keep out of, so that none begins before `to` and ends behind `from`. Of a stretch that is shorter than shapes
+ * are grown by, `from` lies behind `to`: a shape that does so covers all between the two, so that one row amid them keeps it out.
+ */
+function rowsOf(from: number, to: number, height: number): { readonly row: number; readonly rows: number } {
+  if (from >= to) return { row: Math.floor((from + to) / 2 / height), rows: 1 };
+  const row = Math.floor(from / height);
+  return { row, rows: Math.ceil(to / height) - row };
+}
+
+/**
  * Cuts every piece into shapes.
  * @param turns all that fit the film, or of each piece the first that does
  */
@@ -101,9 +111,8 @@ export function stockOf(
     reached = Math.max(reached, row * height + shape.length);
   }
   for (const { from, to } of bareOf(problem)) {
-    const row = Math.floor((from - lead + 2 * growth) / height);
-    const rows = Math.ceil((to - lead) / height) - row;
-    if (rows > 0) keep({ shape: all.push(acrossAll(right - left + 2, rows, height)) - 1, x: left - 1, row });
+    const { row, rows } = rowsOf(from - lead + 2 * growth, to - lead, height);
+    keep({ shape: all.push(acrossAll(right - left + 2, rows, height)) - 1, x: left - 1, row });
     // Spans follow one another by how far each reaches.
     if (bins.isCut) reached = Math.max(reached, to - lead + 2 * growth);
   }

@@ -7,6 +7,7 @@ export type OutlineFault =
   | { readonly code: 'count'; readonly piece: number; readonly placed: number }
   | { readonly code: 'rotation'; readonly copy: number }
   | { readonly code: 'off-film'; readonly copy: number }
+  | { readonly code: 'no-print'; readonly copy: number }
   | { readonly code: 'knife-line'; readonly copy: number }
   | { readonly code: 'span-too-long'; readonly span: number }
   | { readonly code: 'too-near'; readonly copies: readonly [number, number] };
@@ -73,6 +74,7 @@ function* closePairs(lying: readonly Lying[], gap: number): Generator<readonly [
 /** What is wrong with where copies lie on the film, each by itself. */
 function* onFilm({ film, margins }: OutlineProblem, lying: readonly Lying[]): Generator<OutlineFault> {
   const end = film.kind === 'sheet' ? film.length - margins.tail : Number.POSITIVE_INFINITY;
+  const bare = film.kind === 'roll' ? film.noPrint : [];
   for (const [copy, { left, right, from, to }] of lying.entries()) {
     const isOff =
       left < margins.left - TOLERANCE ||
@@ -80,6 +82,8 @@ function* onFilm({ film, margins }: OutlineProblem, lying: readonly Lying[]): Ge
       from < margins.lead - TOLERANCE ||
       to > end + TOLERANCE;
     if (isOff) yield { code: 'off-film', copy };
+    const isBare = bare.some((bit) => from < bit.to - TOLERANCE && to > bit.from + TOLERANCE);
+    if (isBare) yield { code: 'no-print', copy };
   }
 }
 

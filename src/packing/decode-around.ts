@@ -110,12 +110,13 @@ export abstract class AroundDecoder implements Decoder {
     let isWhole = from === 0;
     if (from === 0) this.spanEnd = this.endOf(from, limits.first, limits.total);
     for (;;) {
-      const end = this.spanEnd;
+      const isLast = this.endsWithPins();
+      const end = this.spanEnd + (isLast ? bins.beyond : 0);
       const inside = pins.filter((pin) => pin.y < end && pin.y + pin.along > from);
       const before = build.length;
       const filled = this.fill({ sequence, left, rule, pins: inside, from, to: end, bin: 0 });
       const stuck = build.length === before && filled <= from;
-      if (left.every((count) => count === 0)) break;
+      if (isLast || left.every((count) => count === 0)) break;
       if (bins.kind !== 'spans' || end <= from || (stuck && isWhole && from >= hindered)) break;
       isWhole = true;
       from = this.beforePins((stuck ? end : filled) + bins.between, limits.other);
@@ -125,6 +126,14 @@ export abstract class AroundDecoder implements Decoder {
     const far = this.farEnd(since);
     this.reach(0, far);
     return { bin: 0, y: far };
+  }
+
+  /** Whether pins reach so far into the span that is being filled that no line can follow them: the roll ends with them. */
+  private endsWithPins(): boolean {
+    const { pins, bins } = this.strip;
+    const across = pins.filter(({ y, along }) => y < this.spanEnd && y + along > this.spanEnd);
+    const far = across.reduce((most, { y, along }) => Math.max(most, y + along), 0);
+    return across.length > 0 && far <= this.spanEnd + bins.beyond;
   }
 
   /**

@@ -44,6 +44,8 @@ interface Bins {
   readonly printed: number;
   /** Film between two spans beyond what their copies take. */
   readonly between: number;
+  /** How much further copies may reach in the last of several spans: no line follows it. */
+  readonly beyond: number;
 }
 
 /** Grown film that no copy may begin in: from one place along the strip to another. */
@@ -72,19 +74,29 @@ function binsOf({ film, margins, gap }: Problem): Bins {
       other: length,
       total: endless,
       between: 0,
+      beyond: 0,
       printed: film.printed,
       most: film.sheetLimit ?? endless,
     };
   }
   const total = film.lengthLimit === null ? endless : film.lengthLimit - margins.lead - margins.tail + gap;
   if (film.spanMax === null) {
-    return { kind: 'strip', first: total, other: total, total, printed: 0, between: 0, most: 1 };
+    return { kind: 'strip', first: total, other: total, total, printed: 0, between: 0, beyond: 0, most: 1 };
   }
   // A knife line lies half a gap from copies; before the first one there is the lead instead. What the
   // tail needs beyond the last span can be a blank span of its own.
   const between = Math.max(0, film.cutBlank - gap / 2);
   const first = film.spanMax - margins.lead + gap / 2;
-  return { kind: 'spans', first, other: film.spanMax - between, total, printed: 0, between, most: endless };
+  return {
+    kind: 'spans',
+    first,
+    other: film.spanMax - between,
+    total,
+    printed: 0,
+    between,
+    beyond: Math.max(0, gap / 2 - margins.tail),
+    most: endless,
+  };
 }
 
 /** A no-print stretch in grown coordinates: a copy reaches the gap further than it prints. */

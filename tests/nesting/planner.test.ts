@@ -40,6 +40,21 @@ describe('layouts by outlines', () => {
     );
   });
 
+  it('keep clear of film that may not be printed, also of less of it than the gap', () => {
+    const stretch = fc
+      .tuple(fc.integer({ min: 0, max: 300_000 }), fc.integer({ min: 100, max: 30_000 }))
+      .map(([from, long]) => ({ from: um(from), to: um(from + long) }));
+    fc.assert(
+      fc.property(anyProblem, fc.array(stretch, { minLength: 1, maxLength: 3 }), (problem, noPrint) => {
+        const { film } = problem;
+        fc.pre(film.kind === 'roll' && film.spanMax === null);
+        const own = { ...problem, film: { ...film, noPrint } };
+        for (const steps of [0, 30]) expect(outlineFaults(own, planned(own, steps))).toEqual([]);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   it('lay every copy, whatever a plan that they begin from lacks or has too much of', () => {
     const problem = roll(
       100,

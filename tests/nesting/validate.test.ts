@@ -79,6 +79,13 @@ describe('what is wrong with a plan of outlines', () => {
     expect(faults(0, 130.3)).toEqual([{ code: 'span-too-long', span: 0 }]);
   });
 
+  it('knows film that may not be printed, up to its edge', () => {
+    const bare = { ...problem, film: { ...problem.film, noPrint: [{ from: um(70_000), to: um(76_000) }] } };
+    expect(outlineFaults(bare as OutlineProblem, planOf(...good))).toEqual([]);
+    const wider = { ...problem, film: { ...problem.film, noPrint: [{ from: um(69_900), to: um(76_000) }] } };
+    expect(outlineFaults(wider as OutlineProblem, planOf(...good))).toEqual([{ code: 'no-print', copy: 0 }]);
+  });
+
   it('without a gap outlines may touch, and not overlap', () => {
     const touching = roll(60, [piece('square', [box(20, 20)], 2)]);
     expect(outlineFaults(touching, planOf(at(0, 0, 0), at(0, 20, 0)))).toEqual([]);

@@ -77,6 +77,38 @@ describe('the planner', () => {
     expect(plan.placed.at(-1)?.sheet).toBe(printed);
   });
 
+  it('lays nothing behind printed copies that no knife line can follow', () => {
+    // Between the two there is no line; behind the second, half a gap on, a span would be 80.1 mm long.
+    const problem: Problem = {
+      film: {
+        kind: 'roll',
+        width: fromMm(120),
+        lengthLimit: null,
+        spanMax: fromMm(80),
+        cutBlank: um(0),
+        noPrint: [{ from: um(0), to: fromMm(68.1) }],
+      },
+      margins: { left: um(0), right: um(0), lead: um(0), tail: um(0) },
+      gap: fromMm(4),
+      cutting: 'free',
+      together: { kind: 'any' },
+      pieces: [
+        { id: 'wide', width: fromMm(64.1), length: fromMm(23.1), count: 0, turn: 'fixed', rank: 0 },
+        { id: 'long', width: fromMm(23.1), length: fromMm(64.1), count: 0, turn: 'fixed', rank: 0 },
+        { id: 'tag', width: fromMm(10), length: fromMm(10), count: 7, turn: 'fixed', rank: 0 },
+      ],
+      pinned: [
+        { piece: 0, sheet: 0, x: um(0), y: um(0), angle: UPRIGHT },
+        { piece: 1, sheet: 0, x: fromMm(68.1), y: fromMm(14), angle: UPRIGHT },
+      ],
+    };
+    const plan = planned(problem, 4);
+    expect(validatePlan(problem, plan)).toEqual([]);
+    // Four lie on one side of the second and two on the other; a seventh has no film.
+    expect(plan.placed.slice(2).map(({ y }) => y)).toEqual(Array(6).fill(fromMm(68.1)));
+    expect(unplacedCount(plan)).toBe(1);
+  });
+
   it('fills the hole beside and before a pinned copy', () => {
     const free = bareRoll(100, [piece(50, 50, { count: 3 })]);
     const problem: Problem = {
