@@ -1,5 +1,5 @@
 import type { Work } from '../../src/pressing';
-import type { Away } from '../../src/pressing/schedule';
+import { type Away, allAway } from '../../src/pressing/schedule';
 
 /** The chart's time from left to right: what lies between closing and opening takes no room. */
 export interface DayAxis {
@@ -16,7 +16,7 @@ export interface DayAxis {
 /** When nobody is there. */
 function awayOf({ workers, problem }: Work): readonly Away[] {
   const hands = workers.indexOf('hands');
-  return problem.resources[hands]?.units[0]?.away ?? [];
+  return allAway(problem.resources[hands]?.units.map(({ away }) => away) ?? [[]]);
 }
 
 /**

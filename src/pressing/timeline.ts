@@ -1,5 +1,6 @@
 import { sum } from '../units';
 import type { Job, JobKind, Machine, Work, Worker } from './jobs';
+import { withSteadyHands } from './people';
 import type { Schedule, ScheduleBound } from './schedule';
 
 /** A job with its times, in seconds from the start. */
@@ -13,7 +14,7 @@ export interface Entry {
   readonly takes: readonly {
     readonly worker: Worker;
     readonly unit: number;
-    /** Which of several it is; `null` where there is no other, and for people, who choose themselves. */
+    /** Which of several it is; `null` where there is no other, and for people of whom none has a name. */
     readonly machine: Machine | null;
     readonly from: number;
     readonly to: number;
@@ -73,14 +74,19 @@ export interface Timeline {
   readonly changes: number;
 }
 
-/** A machine, where it must be told which one it is. */
-const toldOf = (machine: Machine | undefined): Machine | null =>
-  machine && machine.of > 1 && machine.kind !== 'person' ? machine : null;
+/** One of some machines, where it must be told which one it is; people are told once any of them has a name. */
+const toldOf = (machines: readonly Machine[] | undefined, at: number): Machine | null => {
+  const machine = machines?.[at];
+  if (!machine || machine.of < 2) return null;
+  const isTold = machine.kind !== 'person' || machines.some(({ name }) => name !== '');
+  return isTold ? machine : null;
+};
 
 /** Tells a schedule in the terms of the work it is of. */
 export function timelineOf(work: Work, schedule: Schedule, bound: ScheduleBound): Timeline {
   const { problem, jobs, workers, machines } = work;
   const { tasks, now, dues } = problem;
+  const units = withSteadyHands(work, schedule);
   const entries = jobs
     .map((job, task): Entry => {
       const start = schedule.starts[task] ?? 0;
@@ -89,18 +95,22 @@ export function timelineOf(work: Work, schedule: Schedule, bound: ScheduleBound)
       const heated =
         own?.uses.find(({ resource, setting }) => workers[resource] === 'press' && setting > 0)?.setting ??
         null;
+      const state = own?.fixed ? (end <= now ? 'done' : 'begun') : 'ahead';
       return {
         job,
         task,
         start,
         end,
-        state: own?.fixed ? (end <= now ? 'done' : 'begun') : 'ahead',
+        state,
         takes: (own?.uses ?? []).map(({ resource, from, to }, use) => {
-          const unit = schedule.units[task]?.[use] ?? 0;
+          const unit = units[task]?.[use] ?? 0;
+          const worker = workers[resource] ?? 'hands';
+          // Who did what is done its tick tells.
+          const isSigned = worker === 'hands' && state === 'done';
           return {
-            worker: workers[resource] ?? 'hands',
+            worker,
             unit,
-            machine: toldOf(machines[resource]?.[unit]),
+            machine: isSigned ? null : toldOf(machines[resource], unit),
             from: start + from,
             to: Math.min(end, start + to),
           };
@@ -112,8 +122,8 @@ export function timelineOf(work: Work, schedule: Schedule, bound: ScheduleBound)
   const { by } = bound;
   const worker = by.kind === 'resource' ? workers[by.resource] : undefined;
   // Printers stand for themselves, all else for all of its kind.
-  const [only, ...others] = (by.kind === 'resource' && machines[by.resource]) || [];
-  const machine = others.length === 0 ? toldOf(only) : null;
+  const busy = by.kind === 'resource' ? machines[by.resource] : undefined;
+  const machine = busy?.length === 1 ? toldOf(busy, 0) : null;
   const busyOf = (held: Worker) =>
     sum(
       entries.flatMap(({ takes }) =>

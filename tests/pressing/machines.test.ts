@@ -17,6 +17,7 @@ import {
 } from '../../src/pressing';
 import { fitsOn } from '../../src/pressing/loads';
 import { isOnCap } from '../../src/pressing/measures';
+import { withSteadyHands } from '../../src/pressing/people';
 import { createScheduler, validateSchedule } from '../../src/pressing/schedule';
 import { asSeconds, fromMm, sum } from '../../src/units';
 import { edited } from '../editing/book';
@@ -353,6 +354,101 @@ describe('people', () => {
       ),
     );
     expect(new Set(takes.map(({ unit }) => unit))).toEqual(new Set([1]));
+  });
+
+  const named = (station: Station): Station => ({
+    ...station,
+    people: station.people.map((own, at) => ({ ...own, name: ['Ana', 'Ben', ''][at] ?? '' })),
+  });
+  const chains: readonly (readonly [Entry['job']['kind'], Entry['job']['kind']])[] = [
+    ['cut-off', 'powder'],
+    ['powder', 'cure'],
+    ['cure', 'apart'],
+  ];
+  /** How often someone else goes on with a span, of all times that one step of it follows another. */
+  const changesIn = (entries: readonly Entry[]) => {
+    const handsAt = (kind: Entry['job']['kind'], of: Entry) =>
+      entries
+        .filter(
+          ({ job }) =>
+            job.kind === kind && job.run.id === of.job.run.id && job.spans.includes(of.job.spans[0] ?? -1),
+        )
+        .flatMap(({ takes }) => takes.flatMap(({ worker, unit }) => (worker === 'hands' ? [unit] : [])));
+    const steps = entries
+      .filter(({ job }) => job.kind === 'print')
+      .flatMap((print) =>
+        chains.map(([one, next]) => [handsAt(one, print).at(-1), handsAt(next, print)[0]] as const),
+      );
+    return { changes: steps.filter(([a, b]) => a !== b).length, steps: steps.length };
+  };
+
+  it('are told by name at what they do ahead, and not at all where nobody has a name', () => {
+    const station = withPeople(null, null, null);
+    const told = (own: Station, done: readonly string[] = []) =>
+      planned([openRun(book, one, own, done), openRun(book, two, own)], own).entries;
+    const namesOf = (entries: readonly Entry[]) =>
+      entries.flatMap(({ takes }) =>
+        takes.flatMap(({ machine }) => (machine?.kind === 'person' ? [machine] : [])),
+      );
+    expect(namesOf(told(station))).toEqual([]);
+    const entries = told(named(station), [BEGUN, 'powder/0']);
+    expect(new Set(namesOf(entries).map(({ name, number }) => name || number))).toEqual(
+      new Set(['Ana', 'Ben', 3]),
+    );
+    // Who did what is done is told by ticks, whoever was meant to.
+    expect(namesOf(entries.filter(({ state }) => state === 'done'))).toEqual([]);
+    for (const { takes } of entries.filter(({ state }) => state === 'ahead'))
+      for (const { worker, machine } of takes) expect(worker === 'hands').toBe(machine?.kind === 'person');
+  });
+
+  it.each([
+    { of: 'one printer, cured by presses', own: book, curer: 'press' },
+    { of: 'one printer, cured in an oven', own: book, curer: 'oven' },
+    { of: 'two printers, cured by presses', own: onTwo, curer: 'press' },
+    { of: 'two printers, cured in an oven', own: onTwo, curer: 'oven' },
+  ] as const)('go on with what they began, with few exceptions: $of', ({ own, curer }) => {
+    const { printers } = twoPrinters;
+    const station = { ...withPeople(null, null), printers, curer, ...presses(2) };
+    const { changes, steps } = changesIn(planned(bothOn(own, station), station).entries);
+    expect(steps).toBeGreaterThan(10);
+    expect(changes).toBeLessThanOrEqual(2);
+  });
+
+  it('do all at the time it is planned for, each one thing at a time and in their own hours', () => {
+    const hour = fc.integer({ min: 8, max: 14 });
+    const week = fc
+      .tuple(hour, fc.integer({ min: 2, max: 8 }))
+      .map(([from, length]) =>
+        day(
+          `${String(from).padStart(2, '0')}:00`,
+          `${String(Math.min(23, from + length)).padStart(2, '0')}:00`,
+        ),
+      );
+    fc.assert(
+      fc.property(
+        fc.array(fc.option(week), { minLength: 1, maxLength: 2 }),
+        fc.constantFrom(book, onTwo),
+        (hours, own) => {
+          const station: Station = {
+            ...withPeople(null, ...hours),
+            printers: twoPrinters.printers,
+            ...presses(2),
+          };
+          const { work } = dayWork(bothOn(own, station), {
+            station,
+            origin: ORIGIN,
+            now: 9 * HOUR,
+            runOrder: [],
+          });
+          const scheduler = createScheduler(work.problem, { seed: 1, cycle: 5, earlier: null });
+          scheduler.step(5);
+          const schedule = scheduler.best();
+          const units = withSteadyHands(work, schedule);
+          expect(validateSchedule(work.problem, { ...schedule, units })).toEqual([]);
+        },
+      ),
+      { numRuns: 40 },
+    );
   });
 
   it('end the day sooner where there are two of them, and begin it later where the only one comes later', () => {

@@ -1,4 +1,4 @@
-export { allAway, isColdBetween, switchedOff } from './away';
+export { allAway, awayBetween, endOver, isColdBetween, switchedOff } from './away';
 export { type ScheduleBound, scheduleBound } from './bounds';
 export { sequencesFor } from './effort';
 export type {
