@@ -128,6 +128,21 @@ export const smallShop = fc
     }),
   );
 
+/** Up to three times at which something is away, so far apart and so long at the most. */
+export const gaps = (apart: number, longest: number): fc.Arbitrary<Away[]> =>
+  fc
+    .array(fc.tuple(fc.integer({ min: 1, max: apart }), fc.integer({ min: 1, max: longest }), fc.boolean()), {
+      maxLength: 3,
+    })
+    .map((all) => {
+      const away: Away[] = [];
+      for (const [after, length, cold] of all) {
+        const from = (away.at(-1)?.to ?? 0) + after;
+        away.push({ from, to: from + length, cold });
+      }
+      return away;
+    });
+
 /** A break of everybody, and perhaps a night in which the press goes cold. */
 const closed = fc
   .record({
@@ -304,8 +319,11 @@ export const smallShopOfUnlikeHeat = fc
     }),
   );
 
-/** Jobs of one length that each go to some machines of a kind. */
-export const onSome = (machines: number, jobs: readonly (readonly number[])[]): ScheduleProblem => ({
+/** Jobs of one length that each go to some machines of a kind, each of which is away at times of its own. */
+export const onSome = (
+  machines: readonly (readonly Away[])[],
+  jobs: readonly (readonly number[])[],
+): ScheduleProblem => ({
   now: 0,
   tasks: jobs.map((units) => ({
     duration: 1,
@@ -314,7 +332,7 @@ export const onSome = (machines: number, jobs: readonly (readonly number[])[]): 
     pauses: false,
     fixed: null,
   })),
-  resources: [{ units: Array.from({ length: machines }, () => unit) }],
+  resources: [{ units: machines.map((away) => ({ ...unit, away })) }],
   chains: [],
   waits: [],
   lanes: [],
@@ -324,15 +342,25 @@ export const onSome = (machines: number, jobs: readonly (readonly number[])[]): 
 });
 
 /**
- * The shortest makespan of such jobs: the most loaded set of machines, jobs that go to no other (P. Hall, "On representatives of
- * subsets", Journal of the London Mathematical Society 10, 26-30, 1935: slots of machines are matched to jobs).
+ * The shortest makespan of such jobs: the set of machines that takes longest over the jobs that go to no other (P. Hall, "On
+ * representatives of subsets", Journal of the London Mathematical Society 10, 26-30, 1935: slots of machines, without those in which
+ * one is away, are matched to jobs).
  */
-export function mostLoadedSet(machines: number, jobs: readonly (readonly number[])[]): number {
+export function mostLoadedSet(
+  machines: readonly (readonly Away[])[],
+  jobs: readonly (readonly number[])[],
+): number {
   let most = 0;
-  for (let set = 1; set < 2 ** machines; set += 1) {
+  for (let set = 1; set < 2 ** machines.length; set += 1) {
     const isIn = (machine: number) => (set >> machine) % 2 === 1;
-    const size = Array.from({ length: machines }, (_, machine) => machine).filter(isIn).length;
-    most = Math.max(most, Math.ceil(jobs.filter((own) => own.every(isIn)).length / size));
+    const own = machines.filter((_, machine) => isIn(machine));
+    let left = jobs.filter((job) => job.every(isIn)).length;
+    let time = 0;
+    for (; left > 0; time += 1) {
+      const now = time;
+      left -= own.filter((away) => !away.some(({ from, to }) => from <= now && now < to)).length;
+    }
+    most = Math.max(most, time);
   }
   return most;
 }

@@ -21,7 +21,7 @@ describe('the effort that a day takes', () => {
       uses: [{ resource: 0, from: 0, to: 1 + (at % 7), units: null, setting: 1 + (at % 3) }],
     }));
     const problem = {
-      ...onSome(1, []),
+      ...onSome([[]], []),
       tasks,
       resources: [{ units: [press, press] }],
     };

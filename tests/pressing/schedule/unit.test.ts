@@ -2,21 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Away, setupTime } from '../../../src/pressing/schedule/problem';
 import { Unit } from '../../../src/pressing/schedule/unit';
-import { unit as always } from '../shops';
-
-/** When a unit is away, up to three times. */
-const gaps = fc
-  .array(fc.tuple(fc.integer({ min: 1, max: 15 }), fc.integer({ min: 1, max: 6 }), fc.boolean()), {
-    maxLength: 3,
-  })
-  .map((all) => {
-    const away: Away[] = [];
-    for (const [after, length, cold] of all) {
-      const from = (away.at(-1)?.to ?? 0) + after;
-      away.push({ from, to: from + length, cold });
-    }
-    return away;
-  });
+import { unit as always, gaps } from '../shops';
 
 const setup = { cold: 4, rise: 1, fall: 2 };
 
@@ -54,7 +40,7 @@ describe('a unit', () => {
       setting: fc.integer({ min: 1, max: 3 }),
     });
     fc.assert(
-      fc.property(fc.array(asked, { maxLength: 12 }), gaps, (all, away) => {
+      fc.property(fc.array(asked, { maxLength: 12 }), gaps(15, 6), (all, away) => {
         const unit = new Unit({ ...always, setup, away }, all.length);
         const taken: { from: number; to: number; setting: number }[] = [];
         for (const { time, length, setting } of all) {
