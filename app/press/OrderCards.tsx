@@ -3,6 +3,7 @@ import { fewestGarments, tallyByTransfer } from '../../src/cutting';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import { garmentsByOrder, restBeside } from '../../src/model';
 import { fabricOfCopy, garmentsPressed } from '../../src/pressing';
+import { blanksAgain } from '../../src/stock';
 import { type Fabric, sum } from '../../src/units';
 import { ShopMark } from '../panels/shop-mark/ShopMark';
 import { Button } from '../parts/Button';
@@ -13,21 +14,24 @@ import { useAllWords, type Words } from '../words';
 import { area, dayAndTime, dueDay, type Ways, whole } from '../words/format';
 import { Card } from './Card';
 import { garmentName } from './garment-name';
-import { Boxes, type CardProps, ordersOn } from './RunCard';
+import { ordersOn, reprintsAmong, useOnCards } from './on-card';
+import { Boxes, type CardProps, ReprintMark } from './RunCard';
 import { recipeLine } from './recipe-line';
 import { sheetsOfSlips } from './slips';
 
 /** The blanks of every order on the run, to be taken from the store. */
 export function PickList({ run, paper, made }: CardProps) {
-  const { cards: words, press } = useAllWords();
+  const all = useAllWords();
+  const { cards: words, press } = all;
   const ways = useWays();
   const { view } = run;
   const garments = garmentsByOrder(view);
   const { takes } = view.dealt();
   const restOf = useRest(run);
-  const spoilage = useShop(({ book }) => book.spoilage);
-  const spoiled = Object.values(spoilage).filter((each) => each.run === run.id && each.garment);
-  const orders = ordersOn(run).filter(({ order }) => view.order[order.id]?.wants !== 'transfers');
+  const book = useShop((shop) => shop.book);
+  const again = useMemo(() => blanksAgain(book, view.run), [book, view.run]);
+  const reprints = view.reprints();
+  const orders = ordersOn(run, run.copies).filter(({ order }) => view.order[order.id]?.wants !== 'transfers');
   return (
     <Card
       paper={paper}
@@ -37,13 +41,15 @@ export function PickList({ run, paper, made }: CardProps) {
       {orders.map(({ order, copies }) => {
         const lines = garments.get(order.id) ?? [];
         const own = lines.filter(({ id }) => (takes.get(id) ?? 0) > 0);
-        const ids = new Set<string>(copies.map(({ id }) => id));
-        const again = spoiled.filter(({ copy }) => ids.has(copy)).length;
+        // The garments of reprints were taken before, or are asked for beside.
+        const fresh = copies.filter(({ id }) => !reprints.has(id));
+        const more = again.get(order.id) ?? 0;
         const rest = words.rest(restOf(order.id), ways);
         return (
           <section key={order.id} className="pick">
             <h3>
-              {order.code} <span>{order.name}</span>
+              {order.code} <span>{order.name}</span>{' '}
+              {view.order[order.id]?.rush && <strong className="card-mark">{all.orders.rush}</strong>}
             </h3>
             {rest !== '' && <p>{rest}</p>}
             {own.map((garment) => (
@@ -51,20 +57,20 @@ export function PickList({ run, paper, made }: CardProps) {
                 ☐ <b>{whole(takes.get(garment.id) ?? 0, ways)}</b> × {garmentName(garment, press)}
               </p>
             ))}
-            {lines.length > 0 && own.length === 0 && <p>{words.allTaken}</p>}
-            {lines.length === 0 && (
+            {more === 0 && (lines.length > 0 ? own : fresh).length === 0 && <p>{words.allTaken}</p>}
+            {lines.length === 0 && fresh.length > 0 && (
               <p>
                 ☐{' '}
                 {words.garmentsAtLeast(
-                  fewestGarments(copies),
-                  tallyByTransfer(copies).map(({ name, numbers }) =>
+                  fewestGarments(fresh),
+                  tallyByTransfer(fresh).map(({ name, numbers }) =>
                     words.garment(name, numbers.length, ways),
                   ),
                   ways,
                 )}
               </p>
             )}
-            {again > 0 && <p>☐ {words.replacement(again, ways)}</p>}
+            {more > 0 && <p>☐ {words.replacement(more, ways)}</p>}
           </section>
         );
       })}
@@ -111,7 +117,7 @@ export function CareSlips({ run, paper }: CardProps) {
   const { cards: words, press } = useAllWords();
   const ways = useWays();
   const { order: orders } = run.view;
-  const all = ordersOn(run);
+  const { orders: all } = useOnCards(run);
   const pages = Array.from({ length: Math.ceil(all.length / SLIPS_ON_PAGE) }, (_, page) =>
     all.slice(page * SLIPS_ON_PAGE, (page + 1) * SLIPS_ON_PAGE),
   );
@@ -139,15 +145,15 @@ const BESIDE = 6;
 
 /** What is in each bag; an order may take several. Slips share sheets, to be cut apart, and go to the customer. */
 export function PackingSlips({ run, paper, made }: CardProps) {
-  const { cards: words, press, prices } = useAllWords();
+  const { cards: words, press, prices, orders: told } = useAllWords();
   const ways = useWays();
   const { view } = run;
   const garments = garmentsByOrder(view);
-  const onRun = garmentsPressed(view, run.copies);
+  const { copies: left, orders } = useOnCards(run);
+  const onRun = garmentsPressed(view, left);
   const linesOn = ({ id }: LaidCopy['order']) =>
     (garments.get(id) ?? []).filter((line) => (onRun.get(line.id) ?? 0) > 0);
   const [bags, setBags] = useState<Readonly<Record<string, number>>>({});
-  const orders = ordersOn(run);
   const book = useShop((shop) => shop.book);
   const restOf = useRest(run);
   const { letterhead } = settingsOrFirst(book);
@@ -169,7 +175,8 @@ export function PackingSlips({ run, paper, made }: CardProps) {
   const headOf = ({ order, bag, of }: (typeof slips)[number]) => ({
     title: (
       <>
-        {order.code} <span>{order.name}</span>
+        {order.code} <span>{order.name}</span>{' '}
+        {view.order[order.id]?.rush && <strong className="card-mark">{told.rush}</strong>}
       </>
     ),
     facts: <p className="bag">{isWhole(order) ? words.bag(bag, of, ways) : words.partBag(bag, of, ways)}</p>,
@@ -190,7 +197,8 @@ export function PackingSlips({ run, paper, made }: CardProps) {
           {tallyByTransfer(copies).map(({ transfer, name, size, numbers }) => (
             <li key={transfer}>
               <span>
-                <b>{whole(numbers.length, ways)}</b> × {name}, {area(size.width, size.height, ways)}
+                <b>{whole(numbers.length, ways)}</b> × {name}, {area(size.width, size.height, ways)}{' '}
+                <ReprintMark count={reprintsAmong(run, copies, transfer)} of={numbers.length} />
               </span>
               <Boxes count={numbers.length} />
             </li>

@@ -24,6 +24,7 @@ import { HowTo } from './HowTo';
 import { KeptAside } from './KeptAside';
 import { Next } from './Next';
 import { ReceivedBar } from './ReceivedBar';
+import { Reprints } from './Reprints';
 import { TimeChart } from './TimeChart';
 import { WhatIf } from './WhatIf';
 import './press.css';
@@ -82,7 +83,9 @@ export function PressRoom() {
         </p>
       )}
       {run.state === 'closed' && <p>{words.closed}</p>}
+      {!received && !narrow && <Reprints />}
       {state.kind === 'ready' && <DayView run={run} day={state.day} />}
+      {!received && narrow && <Reprints />}
       <ShelfSection />
       {narrow && <HandOverButton />}
     </>

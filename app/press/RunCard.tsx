@@ -9,19 +9,19 @@ import {
   fabricsOn,
   garmentsPressed,
   isDusty,
-  numbered,
   platenClosings,
   pressedTogether,
   pressRecipe,
   pressSeconds,
 } from '../../src/pressing';
-import { machineName } from '../panels/machine-name';
 import { type Thumbnail, useThumbnails } from '../panels/useThumbnails';
-import { printerOfRun, stationOf, useWays } from '../store/selectors';
+import { stationOf, useWays } from '../store/selectors';
 import { useAllWords, type Words } from '../words';
 import { area, bothDegrees, dayAndTime, dueDay, rulerLength, spoken } from '../words/format';
 import { Card } from './Card';
 import { garmentName } from './garment-name';
+import { machinesOnCard } from './machines-on-card';
+import { reprintsAmong, useOnCards } from './on-card';
 import { placeMeasures } from './place-measures';
 import { fabricName, recipeLine } from './recipe-line';
 
@@ -32,26 +32,17 @@ export interface CardProps {
   readonly made: Date;
 }
 
-/** The orders of a run, soonest due first, with their copies. */
-export function ordersOn(
-  run: LaidRun,
-): { readonly order: LaidCopy['order']; readonly copies: readonly LaidCopy[] }[] {
-  const orders = new Map<string, { order: LaidCopy['order']; copies: LaidCopy[] }>();
-  for (const copy of run.copies) {
-    const own = orders.get(copy.order.id);
-    if (own) own.copies.push(copy);
-    else orders.set(copy.order.id, { order: copy.order, copies: [copy] });
-  }
-  const dueOf = (id: string) => run.view.order[id]?.due ?? '9999';
-  return [...orders.values()].sort(
-    (a, b) => dueOf(a.order.id).localeCompare(dueOf(b.order.id)) || a.order.code.localeCompare(b.order.code),
-  );
-}
-
 /** A box to tick for each copy, or their number where there are many. */
 export const Boxes = ({ count }: { count: number }) => (
   <span className="boxes">{count <= 24 ? '☐'.repeat(count) : `☐ × ${count}`}</span>
 );
+
+/** What is printed again among a transfer's copies; nothing where none is. */
+export function ReprintMark({ count, of }: { count: number; of: number }) {
+  const { reprints: words } = useAllWords();
+  const ways = useWays();
+  return count > 0 && <strong className="card-mark">{words.onCard(count, of, ways)}</strong>;
+}
 
 /** A small picture, by which a transfer is known in the hand. */
 const Picture = ({ of }: { of: Thumbnail | undefined }) =>
@@ -84,12 +75,12 @@ export function RunCard({ run, paper, made }: CardProps) {
   const pictures = useThumbnails(run);
   const station = stationOf(run);
   const unit = station.temperature;
-  const [one, ...more] = numbered('printer', station.printers);
-  const printer = more.length > 0 ? [one, ...more].find((each) => each?.id === printerOfRun(run).id) : null;
+  const { copies: left, orders } = useOnCards(run);
+  const machines = machinesOnCard(run, all, ways);
   const acts = actsOn(run, station);
   const cure = cureRecipe(view, station.curer).values;
   const garments = garmentsByOrder(view);
-  const onRun = garmentsPressed(view, run.copies);
+  const onRun = garmentsPressed(view, left);
   const places = placeMeasures(run, all, ways);
   return (
     <Card
@@ -98,18 +89,26 @@ export function RunCard({ run, paper, made }: CardProps) {
       facts={
         <p>
           {words.runFacts(
-            run.copies.length,
+            left.length,
             press.peels[run.film.peel],
             dayAndTime(made.toISOString(), ways),
             ways,
           )}
-          {printer && ` · ${machineName(printer)}`}
         </p>
       }
     >
       <p className="before">
         ☐ {words.coated} &nbsp; ☐ {words.edgeFlat} &nbsp; ☐ {words.bareCorner}
       </p>
+      {machines.length > 0 && (
+        <p className="machines-on-card">
+          {machines.map(({ does, names }) => (
+            <span key={does}>
+              <b>{does}:</b> {names}.{' '}
+            </span>
+          ))}
+        </p>
+      )}
       <section className="recipes-on-card">
         <p>
           <b>{press.kinds.cure}</b>{' '}
@@ -139,14 +138,15 @@ export function RunCard({ run, paper, made }: CardProps) {
         })}
       </section>
       <div className="card-orders">
-        {ordersOn(run).map(({ order, copies }) => {
+        {orders.map(({ order, copies }) => {
           const record = view.order[order.id];
           const isPressed = record?.wants !== 'transfers';
           return (
             <section key={order.id}>
               <h3>
                 {order.code} <span>{order.name}</span>
-                {record?.due && <small> {dueDay(record.due, ways)}</small>}
+                {record?.due && <small> {dueDay(record.due, ways)}</small>}{' '}
+                {record?.rush && <strong className="card-mark">{all.orders.rush}</strong>}
               </h3>
               {!isPressed && <p>{words.transfersOnly}</p>}
               {(garments.get(order.id) ?? []).flatMap((garment) => {
@@ -173,7 +173,8 @@ export function RunCard({ run, paper, made }: CardProps) {
                           copies.filter((copy) => copy.transfer.id === transfer),
                           size,
                           press,
-                        )}`}
+                        )}`}{' '}
+                      <ReprintMark count={reprintsAmong(run, copies, transfer)} of={numbers.length} />
                     </span>
                     <Boxes count={numbers.length} />
                   </li>

@@ -154,7 +154,7 @@ export function spoilCopy(
   takeOutSpoiled(draft, fields);
 }
 
-/** A spoiled copy leaves its run, to be printed for another; a spoiled garment is waited for, and the order is not packed. */
+/** A spoiled copy leaves its run, to be printed again; a spoiled garment is waited for, and the order is neither packed nor in the archive. */
 export function takeOutSpoiled(
   draft: BookDraft,
   { run, copy: id, garment }: Pick<Spoilage, 'run' | 'copy' | 'garment'>,
@@ -166,4 +166,5 @@ export function takeOutSpoiled(
   if (!order) return;
   if (garment) order.awaits.blanks = true;
   if (order.progress === 'packed') order.progress = 'open';
+  order.archived = false;
 }

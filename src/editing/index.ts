@@ -46,6 +46,7 @@ export {
   takeIn,
 } from './hand-over';
 export { forget, historyOf, remember, stepBack, stepForward } from './history';
+export { nextOpenSpan } from './join';
 export { drawForRun, type OtherWay } from './lay-out';
 export { counterEntry, enter } from './ledger';
 export { matchArtwork } from './match-artwork';

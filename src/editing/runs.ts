@@ -238,6 +238,11 @@ export function spoil(
   // One that was spoiled before may lie on another film by now.
   const own = copies.filter((copy) => draft.copy[copy]?.run === id);
   letGo(draft, own);
+  for (const copy of own) {
+    const order = draft.order[draft.transfer[draft.copy[copy]?.transfer ?? '']?.order ?? ''];
+    // What is to be printed again is in no archive.
+    if (order) order.archived = false;
+  }
   return own.length;
 }
 

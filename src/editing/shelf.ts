@@ -1,5 +1,14 @@
 import type { Draft } from 'immer';
-import { asId, type Book, type Copy, type Id, type Instant, runViewOf, type Transfer } from '../model';
+import {
+  asId,
+  type Book,
+  type Copy,
+  type Id,
+  type Instant,
+  runViewOf,
+  type Transfer,
+  turnsOf,
+} from '../model';
 import { bring } from './places';
 import { type BookDraft, bookSoFar } from './step';
 
@@ -32,11 +41,12 @@ export function shelveOvers(draft: BookDraft, id: Id<'run'>, now: Instant): void
   }
 }
 
-/** Copies that wait, and that a shelved transfer is the same as. Orders that are due sooner come first. */
+/** Copies that wait, and that a shelved transfer is the same as. Orders in a rush come first, then those that are due sooner. */
 export function waitingFor(book: Book, shelfId: string): Id<'copy'>[] {
   const item = book.shelf[shelfId];
   if (!item) return [];
-  const due = (transfer: string) => book.order[book.transfer[transfer]?.order ?? '']?.due ?? '9999';
+  const turns = turnsOf(Object.values(book.order));
+  const turnOf = ({ transfer }: Copy) => turns.get(book.transfer[transfer]?.order ?? asId('')) ?? turns.size;
   return Object.values(book.copy)
     .filter((copy) => {
       const transfer = book.transfer[copy.transfer];
@@ -47,7 +57,7 @@ export function waitingFor(book: Book, shelfId: string): Id<'copy'>[] {
         isSame(item, transfer)
       );
     })
-    .sort((a, b) => due(a.transfer).localeCompare(due(b.transfer)) || a.number - b.number)
+    .sort((a, b) => turnOf(a) - turnOf(b) || a.number - b.number)
     .map(({ id }) => id);
 }
 

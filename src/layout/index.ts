@@ -44,6 +44,7 @@ export {
   placesOf,
   problemAgain,
   problemOf,
+  problemOfJoining,
   problemOfSome,
   problemOnFilm,
   type RunProblem,

@@ -138,6 +138,15 @@ export function problemOf(book: Book, run: Run, film: Film, keep: Keep): RunProb
   return { problem: { ...shapeOf(film, { printedTo: until, spoiled }), pieces: asked, pinned }, pieces };
 }
 
+/** A problem on no more film than is used already. */
+function onFilmUsed({ problem, pieces }: RunProblem, used: { length: number; sheets: number }): RunProblem {
+  const film =
+    problem.film.kind === 'roll'
+      ? { ...problem.film, lengthLimit: um(used.length) }
+      : { ...problem.film, sheetLimit: used.sheets };
+  return { problem: { ...problem, film }, pieces };
+}
+
 /** The problem of laying fillers around all that lies on a run, on no more film than it takes now. */
 export function fillerProblem(
   book: Book,
@@ -146,17 +155,22 @@ export function fillerProblem(
   used: { length: number; sheets: number },
 ): RunProblem {
   const byTransfer = copiesByTransfer(book);
-  const { problem, pieces } = laying(problemOf(book, run, film, 'placed'), (transfer) =>
+  const fillers = laying(problemOf(book, run, film, 'placed'), (transfer) =>
     (byTransfer.get(transfer) ?? []).filter(
       (copy) => copy.role === 'filler' && !copy.place && keptFrom(book, run, copy) === null,
     ),
   );
-  const limited =
-    problem.film.kind === 'roll'
-      ? { ...problem.film, lengthLimit: um(used.length) }
-      : { ...problem.film, sheetLimit: used.sheets };
-  return { problem: { ...problem, film: limited }, pieces };
+  return onFilmUsed(fillers, used);
 }
+
+/** The problem of laying some copies that wait around all that lies on a run, as near to its front as they go, on no more film than it takes now. */
+export const problemOfJoining = (
+  book: Book,
+  run: Run,
+  film: Film,
+  ids: ReadonlySet<Id<'copy'>>,
+  used: { length: number; sheets: number },
+): RunProblem => onFilmUsed(problemOfSome(book, run, film, ids), used);
 
 /**
  * The problem of laying out anew all that lies on a run's film and may be moved, fillers too; nothing waits. What is printed or

@@ -143,6 +143,7 @@ export {
   TINTS,
   type Transfer,
 } from './records';
+export { spoiledOn, waitingReprints } from './reprints';
 export {
   type DraftRun,
   draftRun,

@@ -10,7 +10,7 @@ export {
   standing,
 } from './counter';
 export { filmOutlook, shortages } from './outlook';
-export { blanksOfRun, blanksTaken, type TakenBlanks } from './run-blanks';
+export { blanksAgain, blanksOfRun, blanksTaken, type TakenBlanks } from './run-blanks';
 export { inUse, isSameBlank, shared, suppliesOf, takenBlanks, takenByRun } from './supplies';
 export { unsummed } from './unsummed';
 export { boxOf, putAway, type Stocked, stocked, type Warning } from './watch';

@@ -8,7 +8,7 @@ import {
   type Run,
   runView,
 } from '../model';
-import { countBy } from '../units';
+import { countBy, groupBy, inOrder } from '../units';
 import { standing } from './counter';
 import { isSameBlank, suppliesOf, takenBlanks, takenFor } from './supplies';
 
@@ -64,6 +64,28 @@ export function blanksOfRun(book: Book, run: Run): RunBlanks[] {
       .map((blank) => ({ blank, order, used: used.get(blank) ?? 0, spoiled: spoiled.get(blank) ?? 0 }))
       .filter((each) => each.used + each.spoiled > 0);
   });
+}
+
+/**
+ * How many blanks each order needs once more for a run: for garments that were spoiled under a copy which this run prints again, or which
+ * still waits to be.
+ */
+export function blanksAgain(book: Book, run: Run): ReadonlyMap<string, number> {
+  const view = runView(book, run);
+  const reprints = view.reprints();
+  const spoilt = groupBy(Object.values(book.spoilage), ({ copy }) => copy);
+  const again = [...spoilt].flatMap(([copy, all]) => {
+    const times = all.toSorted((a, b) => inOrder(a.changed, b.changed));
+    const here = times.findIndex((own) => own.run === run.id);
+    const before = here === -1 ? times.at(-1) : times[here - 1];
+    const waits = here === times.length - 1 && book.copy[copy]?.state !== 'placed';
+    return [
+      ...(before?.garment && reprints.has(copy) ? [copy] : []),
+      ...(waits && times[here]?.garment ? [copy] : []),
+    ];
+  });
+  const counts = countBy(again, (copy) => view.transfer[view.copy[copy]?.transfer ?? '']?.order);
+  return new Map([...counts].map(([order, count]) => [order, count]));
 }
 
 /** What closing a run takes of a blank. */

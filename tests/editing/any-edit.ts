@@ -558,6 +558,14 @@ const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Ar
     ({ run }) => run,
     ({ id }) => benchEdits.removeReceived(id),
   ),
+  joinDraft: on(
+    ({ run }) => run,
+    ({ id }) => benchEdits.joinDraft(id, atOnce),
+  ),
+  joinPrinting: on(
+    ({ run }) => run,
+    ({ id }) => benchEdits.joinPrinting(id, atOnce),
+  ),
   tickJobs: on(
     ({ run }) => run,
     (run, { a, yes }) => {

@@ -33,6 +33,7 @@ import {
   temperatureProblems,
 } from './problems';
 import { recipeForm } from './recipes';
+import { reprints } from './reprints';
 import { runs } from './runs';
 import { spoil } from './spoil';
 import { station } from './station';
@@ -70,6 +71,7 @@ export const more = {
   station,
   recipeForm,
   spoil,
+  reprints,
   closing,
   cards,
   log,

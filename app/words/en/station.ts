@@ -20,6 +20,7 @@ export const station = {
   platenWidth: 'Platen, width',
   platenLength: 'Platen, length',
   caps: 'With a curved platen for caps',
+  capsToo: 'caps too',
   large: 'A transfer is large from',
   largeHint: 'Its longer side. Recipes give small and large transfers their own seconds.',
   rise: 'Seconds for each °C (1.8 °F) up',

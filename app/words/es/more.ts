@@ -34,6 +34,7 @@ import {
   temperatureProblems,
 } from './problems';
 import { recipeForm } from './recipes';
+import { reprints } from './reprints';
 import { runs } from './runs';
 import { spoil } from './spoil';
 import { station } from './station';
@@ -70,6 +71,7 @@ export const more: MoreWords = {
   station,
   recipeForm,
   spoil,
+  reprints,
   closing,
   cards,
   log,

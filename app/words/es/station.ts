@@ -19,6 +19,7 @@ export const station: Words['station'] = {
   platenWidth: 'Placa, ancho',
   platenLength: 'Placa, largo',
   caps: 'Con placa curva para gorras',
+  capsToo: 'también gorras',
   large: 'Un transfer es grande desde',
   largeHint: 'Su lado más largo. Las recetas dan sus propios segundos a transfers pequeños y grandes.',
   rise: 'Segundos por cada °C (1.8 °F) de subida',
