@@ -226,6 +226,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   ] satisfies Interval[],
   needed: numbers,
   'table.onLines.0': [[2], [2, 5]],
+  'reprints.joined.1': [[0], [0, 2]],
   'calibrate.apart.1': ['few', 'alike'],
   bytes: [40_000_000],
   bearing: [4120],
