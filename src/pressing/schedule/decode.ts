@@ -40,11 +40,18 @@ export interface Decoded extends Pick<Placing, 'starts' | 'ends' | 'taken'>, Mea
 type Measures = Pick<Schedule, 'makespan' | 'overLimit' | 'late' | 'cost'>;
 
 /**
- * The blocks of a sequence in the order in which they are placed: those that find no place on a shelf wait until what lies there is
- * taken up, and what waits for them with them. Each must be placed before the next is asked for.
+ * Goes through the blocks of a sequence in the order in which they are placed: those that find no place on a shelf wait until what lies
+ * there is taken up, and what waits for them with them.
  * @param sequence blocks, each after those that it waits for
+ * @param put places a block; whether the next shall come
+ * @returns the order; `null` if it was broken off
  */
-function* inPlacingOrder({ blocks, placing }: Decoder, sequence: readonly number[]): Generator<number> {
+function inPlacingOrder(
+  { blocks, placing }: Decoder,
+  sequence: readonly number[],
+  put: (block: Block, number: number, at: number) => boolean,
+): number[] | null {
+  const order: number[] = [];
   const waiting: number[] = [];
   const isPlaced = new Uint8Array(blocks.length);
   const isNext = (number: number) =>
@@ -53,50 +60,52 @@ function* inPlacingOrder({ blocks, placing }: Decoder, sequence: readonly number
     const block = blocks[number];
     return block !== undefined && isNext(number) && placing.mayTake(block);
   };
-  const come = (at: number): number => {
-    const [number = 0] = waiting.splice(at, 1);
+  const come = (number: number): boolean => {
+    const block = blocks[number];
     isPlaced[number] = 1;
-    return number;
+    order.push(number);
+    return block === undefined || put(block, number, order.length - 1);
   };
+  const comeOf = (at: number): boolean => waiting.splice(at, 1).every(come);
   for (const number of sequence) {
     const block = blocks[number];
     if (waiting.length === 0 && block && placing.mayTake(block)) {
-      isPlaced[number] = 1;
-      yield number;
+      if (!come(number)) return null;
       continue;
     }
     waiting.push(number);
-    for (let at = waiting.findIndex(mayCome); at >= 0; at = waiting.findIndex(mayCome)) yield come(at);
+    for (let at = waiting.findIndex(mayCome); at >= 0; at = waiting.findIndex(mayCome)) {
+      if (!comeOf(at)) return null;
+    }
   }
   // A load that was begun without regard to the others goes on, though there may be no place for it.
   while (waiting.length > 0) {
     const at = waiting.findIndex(mayCome);
-    yield come(at >= 0 ? at : waiting.findIndex(isNext));
+    if (!comeOf(at >= 0 ? at : waiting.findIndex(isNext))) return null;
   }
+  return order;
 }
 
 /**
  * Gives every task the earliest time at which it can be done, blocks in the order of a sequence as far as shelves let them (the serial
  * generation scheme: Kolisch, European Journal of Operational Research 90(2), 320-333, 1996).
+ * Nothing may be placed before.
  * @param near one whose sequence begins alike: so far its times are taken over
  * @returns the order in which they were placed
  */
-function place(decoder: Decoder, sequence: readonly number[], near: Decoded | null): number[] {
-  const { blocks, placing } = decoder;
-  const order: number[] = [];
+export function place(decoder: Decoder, sequence: readonly number[], near: Decoded | null): number[] {
+  const { placing } = decoder;
   let isAlike = near !== null;
-  for (const number of inPlacingOrder(decoder, sequence)) {
-    const block = blocks[number];
-    if (!block) continue;
-    isAlike &&= near?.sequence[order.length] === number;
+  const order = inPlacingOrder(decoder, sequence, (block, number, at) => {
+    isAlike &&= near?.sequence[at] === number;
     if (near && isAlike) placing.takeAs(block, near);
     else {
       placing.set(block);
       placing.take(block);
     }
-    order.push(number);
-  }
-  return order;
+    return true;
+  });
+  return order ?? [];
 }
 
 /**
@@ -118,24 +127,21 @@ export function decode(decoder: Decoder, sequence: readonly number[], near: Deco
  * @param sequence blocks, each after those that it waits for
  */
 export function decodeWithin(decoder: Decoder, sequence: readonly number[], atMost: number): Decoded | null {
-  const { problem, blocks, placing, tails } = decoder;
+  const { problem, placing, tails } = decoder;
   if (problem.stints.length > 0) {
     const whole = decode(decoder, sequence);
     return whole.cost > atMost ? null : whole;
   }
   placing.clear();
-  const order: number[] = [];
-  for (const number of inPlacingOrder(decoder, sequence)) {
-    const block = blocks[number];
-    if (!block) continue;
+  const order = inPlacingOrder(decoder, sequence, (block) => {
     placing.set(block);
     for (const task of block.tasks) {
-      if ((placing.ends[task] ?? 0) + (tails[task] ?? 0) > atMost) return null;
+      if ((placing.ends[task] ?? 0) + (tails[task] ?? 0) > atMost) return false;
     }
     placing.take(block);
-    order.push(number);
-  }
-  return measure(problem, placing).cost > atMost ? null : decoded(problem, placing, order);
+    return true;
+  });
+  return order && measure(problem, placing).cost <= atMost ? decoded(problem, placing, order) : null;
 }
 
 /**

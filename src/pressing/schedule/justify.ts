@@ -1,5 +1,5 @@
 import { type Block, blocksOf } from './blocks';
-import { type Decoded, type Decoder, decode, decoderOf } from './decode';
+import { type Decoded, type Decoder, decoderOf, place } from './decode';
 import { inPlaces } from './moves';
 import { followersOf } from './paths';
 import type { ScheduleProblem } from './problem';
@@ -58,7 +58,9 @@ export function justifier({ problem, blocks }: Decoder): (decoded: Decoded) => n
       sequence.toReversed(),
       latestFirst(blocks, ({ tasks }) => ends[tasks[tasks.length - 1] ?? 0] ?? 0),
     );
-    const late = decode(decoder, backwards);
+    decoder.placing.clear();
+    place(decoder, backwards, null);
+    const late = decoder.placing;
     return inPlaces(
       blocks,
       sequence,

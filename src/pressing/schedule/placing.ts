@@ -24,6 +24,8 @@ interface Ready {
   readonly pauses: boolean;
   readonly holds: readonly Hold[];
   readonly after: Task['after'];
+  /** Whether it puts something on a shelf, or takes it up. */
+  readonly isShelved: boolean;
 }
 
 /** The places of each resource's units, those first to which the fewest uses are bound: the others are left to these. */
@@ -75,10 +77,11 @@ export class Placing {
     this.units = units.flat();
     this.shelves = new Shelves(problem);
     this.delays = new Delays(problem);
-    this.tasks = tasks.map(({ duration, pauses, uses, after }) => ({
+    this.tasks = tasks.map(({ duration, pauses, uses, after }, index) => ({
       duration,
       pauses,
       after,
+      isShelved: this.shelves.isFor(index),
       holds: uses.map((use): Hold => {
         const { resource, from, to, setting } = use;
         const places = (byNeed[resource] ?? []).filter((place) => mayTake(use, place));
@@ -213,7 +216,7 @@ export class Placing {
     for (const index of block.tasks) {
       const task = this.tasks[index];
       if (!task) continue;
-      let earliest = Math.max(reached, this.shelves.freeFrom(index));
+      let earliest = task.isShelved ? Math.max(reached, this.shelves.freeFrom(index)) : reached;
       for (const { task: before, lag } of task.after) {
         const ready = (this.ends[before] ?? 0) + lag;
         if (ready > earliest) earliest = ready;
@@ -225,7 +228,9 @@ export class Placing {
 
   /** Whether a block finds the places that it needs on shelves, once what has its times already is taken up. */
   mayTake({ tasks }: Block): boolean {
-    for (const task of tasks) if (!this.shelves.mayTake(task)) return false;
+    for (const index of tasks) {
+      if (this.tasks[index]?.isShelved && !this.shelves.mayTake(index)) return false;
+    }
     return true;
   }
 
@@ -281,7 +286,7 @@ export class Placing {
         isEased ||= setting > 0 && (this.unitOf(hold)?.setupBefore(start + from, setting) ?? 0) > 0;
       }
       this.takeNoted(task, start, this.ends[index] ?? 0);
-      if (this.shelves.take(index, start)) isEased = true;
+      if (task.isShelved && this.shelves.take(index, start)) isEased = true;
     }
     return isEased;
   }
@@ -304,7 +309,7 @@ export class Placing {
       this.ends[index] = end;
       for (const { slot } of task.holds) this.taken[slot] = taken[slot] ?? 0;
       this.takeNoted(task, start, end);
-      this.shelves.take(index, start);
+      if (task.isShelved) this.shelves.take(index, start);
     }
   }
 

@@ -99,6 +99,11 @@ export class Shelves {
     }
   }
 
+  /** Whether a task puts something on a shelf, or takes it up. */
+  isFor(task: number): boolean {
+    return Boolean(this.fills[task] ?? this.clears[task]);
+  }
+
   /** Takes all down that is not there by what is fixed. */
   reset(): void {
     for (const places of this.places) places.reset();
