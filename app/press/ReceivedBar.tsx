@@ -1,8 +1,9 @@
 import { benchEdits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { Button } from '../parts/Button';
+import { handedBack } from '../store/hand-over';
 import { useWays } from '../store/selectors';
-import { act } from '../store/shop';
+import { act, useShop } from '../store/shop';
 import { notify, openDialog } from '../store/view';
 import { useAllWords } from '../words';
 import { dayAndTime } from '../words/format';
@@ -12,6 +13,10 @@ import './received.css';
 export function ReceivedBar({ run, made }: { run: LaidRun; made: string }) {
   const { handOver: words } = useAllWords();
   const ways = useWays();
+  const count = useShop(({ book }) => {
+    const own = book.run[run.id];
+    return own ? handedBack(book, own, 'ticks').length : 0;
+  });
   const remove = () => {
     act(benchEdits.removeReceived(run.id));
     notify('plain', words.removed(run.name));
@@ -23,7 +28,7 @@ export function ReceivedBar({ run, made }: { run: LaidRun; made: string }) {
       </p>
       <div className="actions">
         <Button weight="primary" onPress={() => openDialog({ kind: 'hand-over' })}>
-          {words.handBack}
+          {words.handBack(count, ways)}
         </Button>
         <Button writes weight="plain" onPress={remove}>
           {words.remove}

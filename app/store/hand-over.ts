@@ -10,7 +10,7 @@ import {
   type SealProblem,
   writeHandOver,
 } from '../../src/hand-over';
-import { asInstant, runViewOf } from '../../src/model';
+import { asInstant, type Book, type Run, runViewOf } from '../../src/model';
 import { fail, ok, type Result } from '../../src/units';
 import { sha256 } from '../../src/units/browser/sha256';
 import { keepThumbnail, loadThumbnail } from './artwork';
@@ -19,7 +19,8 @@ import { act, mayWrite, useShop } from './shop';
 /** The longer side of the pictures that go with a run, in pixels. */
 const PICTURE = 200;
 
-export type HandOverKind = HandOver['kind'];
+/** A run, what was ticked on it and is new to the other device, or all that was ticked. */
+export type HandOverKind = HandOver['kind'] | 'all-ticks';
 
 /** A thumbnail made small, in the characters a text may have. */
 async function small(thumbnail: Blob): Promise<Picture | null> {
@@ -52,13 +53,25 @@ function handOverOf(
 ): HandOver | null {
   const { book } = useShop.getState();
   const made = asInstant(new Date());
-  return kind === 'run' ? handOverRun(book, run, pictures, made, carried) : handBackTicks(book, run, made);
+  return kind === 'run'
+    ? handOverRun(book, run, pictures, made, carried)
+    : handBackTicks(book, run, made, kind === 'ticks' ? 'new' : 'all');
 }
 
 /** A run, or what was ticked on it, as a file; `null` if it cannot be handed over. */
 export async function handOverFile(run: string, kind: HandOverKind): Promise<Blob | null> {
   const handOver = handOverOf(run, kind, kind === 'run' ? await picturesOf(run) : null);
   return handOver && new Blob([await writeHandOver(handOver, sha256)], { type: 'application/octet-stream' });
+}
+
+/** The ids of what was ticked and spoiled here on a run and goes to the other device. */
+export function handedBack(book: Book, { id, changed }: Run, kind: Exclude<HandOverKind, 'run'>): string[] {
+  const { ticks, spoilages } = handBackTicks(book, id, changed, kind === 'ticks' ? 'new' : 'all')
+    ?.records ?? {
+    ticks: [],
+    spoilages: [],
+  };
+  return [...ticks, ...spoilages].map((own) => own.id);
 }
 
 /** The texts of codes, and whether they carry the outlines that copies are laid by. */

@@ -1,6 +1,6 @@
 import type { Id } from '../model';
 import { editsOf } from './edit';
-import { dropAside, removeReceived, takeAside, takeIn } from './hand-over';
+import { dropAside, noteHandedBack, removeReceived, takeAside, takeIn } from './hand-over';
 import { joinDraft, joinPrinting } from './join';
 import { openNextRun } from './next-run';
 import type { BookDraft, EditContext } from './step';
@@ -27,6 +27,7 @@ function tickJobsAndGoOn(
  * which the first screen does without.
  */
 export const benchEdits = {
+  ...editsOf('none', { noteHandedBack }),
   ...editsOf('step', { dropAside, joinDraft }),
   ...editsOf('forget', { removeReceived, joinPrinting }),
   ...editsOf('forget-if-film-moved', { tickJobs: tickJobsAndGoOn, takeIn, takeAside }),

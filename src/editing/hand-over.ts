@@ -118,6 +118,12 @@ export function dropAside(draft: BookDraft, id: string): void {
   delete draft.aside[id];
 }
 
+/** Notes that the other device has taken in what was handed back to it: from then on only what is new goes there. */
+export function noteHandedBack(draft: BookDraft, id: string, ids: readonly string[]): void {
+  const { received } = draft.run[id] ?? {};
+  if (received) received.known = [...new Set([...received.known, ...ids])].sort();
+}
+
 /** Takes a received run off this device; what was ticked on it stays, should it come again. */
 export function removeReceived(draft: BookDraft, id: string): void {
   if (draft.run[id]?.received) delete draft.run[id];

@@ -40,6 +40,7 @@ export {
   type AsideReason,
   asideReason,
   mayTakeIn,
+  noteHandedBack,
   removeReceived,
   type TakenIn,
   takeAside,

@@ -88,11 +88,19 @@ export function handOverRun(
   };
 }
 
-/** What was ticked here on a run, to be handed back: all but what the other device had already. */
-export function handBackTicks(book: Book, id: string, made: Instant): HandOver | null {
+/**
+ * What was ticked here on a run, to be handed back.
+ * @param which what the other device is not known to have, or all of it once more
+ */
+export function handBackTicks(
+  book: Book,
+  id: string,
+  made: Instant,
+  which: 'new' | 'all' = 'new',
+): HandOver | null {
   const run = book.run[id];
   if (!run || run.state === 'draft') return null;
-  const known = new Set(run.received?.known);
+  const known = new Set(which === 'new' ? run.received?.known : []);
   const isNew = ({ id: own }: { readonly id: string }) => !known.has(own);
   const { ticks, spoilages } = recordsOf(book, id);
   return {

@@ -554,6 +554,10 @@ const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Ar
       return closing ? edits.closeRun(closing, []) : null;
     },
   ),
+  noteHandedBack: on(
+    ({ run }) => run,
+    ({ id }, { a }) => benchEdits.noteHandedBack(id, [`told-${a}`]),
+  ),
   removeReceived: on(
     ({ run }) => run,
     ({ id }) => benchEdits.removeReceived(id),

@@ -5,6 +5,7 @@ import {
   asideReason,
   finishRun,
   lockRun,
+  noteHandedBack,
   removeReceived,
   spoilCopy,
   type TakenIn,
@@ -13,11 +14,11 @@ import {
   tickJobs,
   unlockRun,
 } from '../../src/editing';
-import { type HandOver, handBackTicks, handOverRun } from '../../src/hand-over';
+import { codesOf, type HandOver, handBackTicks, handOverRun, writeHandOver } from '../../src/hand-over';
 import { layRun } from '../../src/layout';
 import { type Book, benchRunOf, type Instant, openRuns, orderStates, runOf } from '../../src/model';
 import { packKey, startingStation, ticked, ticksOf, workOf } from '../../src/pressing';
-import { locked, order, run, uuids } from '../hand-over/shop';
+import { hash, locked, order, run, uuids } from '../hand-over/shop';
 import { closeIt, edited, LATER, NOW, smallBook } from './book';
 
 const { book: small } = smallBook();
@@ -102,6 +103,52 @@ describe('a run that is handed over', () => {
     const { book } = taken(taken(other, late).book, early);
     expect(book.run[run]?.state).toBe('printed');
     expect(book.run[run]?.received?.made).toBe(late.made);
+  });
+
+  it('is handed back job by job with only what is new, and all of it where that is asked for', () => {
+    const cut = tick(first.book, 'print/0');
+    const idsOf = ({ records }: HandOver) => records.ticks.map(({ subject }) => subject);
+    const once = ticksOfBook(cut);
+    expect(idsOf(once)).toEqual(['print/0']);
+    // Nobody has said that it was taken in: it goes again, with what came since.
+    const more = tick(cut, 'cut-off/0');
+    expect(idsOf(ticksOfBook(more)).sort()).toEqual(['cut-off/0', 'print/0']);
+    const told = edited(more, (draft) =>
+      noteHandedBack(
+        draft,
+        run,
+        once.records.ticks.map(({ id }) => id),
+      ),
+    );
+    expect(idsOf(ticksOfBook(told))).toEqual(['cut-off/0']);
+    expect(idsOf(handed((at) => handBackTicks(told, run, at, 'all'))).sort()).toEqual([
+      'cut-off/0',
+      'print/0',
+    ]);
+    // The run comes again from the other device: what it has is still known.
+    const again = taken(told, runOfBook(locked)).book;
+    expect(idsOf(ticksOfBook(again))).toEqual(['cut-off/0']);
+    // Both parts arrive, one after the other.
+    const home = taken(taken(locked, once).book, ticksOfBook(told));
+    expect(home.result).toMatchObject({ kind: 'ticks', ticks: 1 });
+    expect(doneOn(home.book)).toEqual(['cut-off/0', 'print/0']);
+  });
+
+  it('has one code for the ticks of each job of its day', async () => {
+    let book = first.book;
+    for (const { key, parts } of jobs) {
+      const subjects = parts.length > 0 ? parts : [key];
+      book = edited(book, (draft) => tickJobs(draft, run, subjects, { done: true, by: 'MK' }, fresh(LATER)));
+      const back = ticksOfBook(book);
+      expect(codesOf(await writeHandOver(back, hash))).toHaveLength(1);
+      book = edited(book, (draft) =>
+        noteHandedBack(
+          draft,
+          run,
+          back.records.ticks.map(({ id }) => id),
+        ),
+      );
+    }
   });
 
   it('that is this device’s own changes but its ticks', () => {

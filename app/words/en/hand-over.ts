@@ -15,7 +15,13 @@ export const handOver = {
   back: (run: string) => `Hand back what was ticked on ${run}`,
   backHint: 'The device it came from takes it in and keeps what was ticked there, too.',
   what: 'Hand over',
-  whats: { ticks: 'what was ticked here', run: 'the whole run, to a third device' },
+  whats: {
+    ticks: 'what is new since it was taken in last',
+    'all-ticks': 'everything ticked here, once more',
+    run: 'the whole run, to a third device',
+  },
+  takenInThere: 'The other device has it',
+  handedBackNote: 'From now on only what is new is handed back.',
   asFile: 'Save as a file',
   asFileHint: 'With small pictures of the artwork. Bring it over on a stick, or send it as you send files.',
   asCodes: 'Show as codes',
@@ -91,7 +97,8 @@ export const handOver = {
   received: (when: string) => `Received ${when}`,
   receivedHint:
     'This run came from another device, which keeps its film and closes it. Tick here and hand the ticks back.',
-  handBack: 'Hand ticks back',
+  handBack: (count: number, ways: Ways) =>
+    count === 0 ? 'Hand ticks back' : `Hand back ${whole(count, ways)} new`,
   remove: 'Take off this device',
   removed: (run: string) => `${run} is off this device. What was ticked stays, should it come again.`,
   aside: 'Kept aside',

@@ -12,7 +12,13 @@ export const handOver: Words['handOver'] = {
   back: (run) => `Devolver lo marcado en ${run}`,
   backHint: 'El dispositivo del que vino lo recibe y conserva también lo que se marcó allí.',
   what: 'Traspasar',
-  whats: { ticks: 'lo que se marcó aquí', run: 'toda la tirada, a un tercer dispositivo' },
+  whats: {
+    ticks: 'lo nuevo desde lo último recibido allí',
+    'all-ticks': 'todo lo marcado aquí, otra vez',
+    run: 'toda la tirada, a un tercer dispositivo',
+  },
+  takenInThere: 'El otro dispositivo ya lo tiene',
+  handedBackNote: 'Desde ahora solo se devuelve lo nuevo.',
   asFile: 'Guardar como archivo',
   asFileHint:
     'Con imágenes pequeñas del arte. Se lleva en una memoria USB o se envía como cualquier archivo.',
@@ -89,7 +95,7 @@ export const handOver: Words['handOver'] = {
   received: (when) => `Recibida ${when}`,
   receivedHint:
     'Esta tirada vino de otro dispositivo, que guarda su película y la cierra. Hay que marcar aquí y devolver las marcas.',
-  handBack: 'Devolver las marcas',
+  handBack: (count, ways) => (count === 0 ? 'Devolver las marcas' : `Devolver ${whole(count, ways)} nuevas`),
   remove: 'Quitar de este dispositivo',
   removed: (run) => `${run} ya no está en este dispositivo. Lo marcado queda, por si vuelve.`,
   aside: 'Apartado',

@@ -339,6 +339,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   ] satisfies Batch[],
   'film.fromShelf.0': [[{ name: 'Zq', count: 2 }]],
   'handOver.missing.0': [[0, 2]],
+  'handOver.handBack.0': counts,
   'handOver.taken.ticks.1': counts,
   'handOver.taken.again.1': counts,
   'handOver.taken.ticks.2': counts,
