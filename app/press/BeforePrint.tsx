@@ -11,11 +11,11 @@ import { useAllWords } from '../words';
 
 const keyOf = ({ check, machine }: CheckState) => `${check.id} ${machine?.id}`;
 
-/** What is due before a run's printer prints again, since it stood still. */
+/** What is due before a run's printer prints again, since it stood still; another device asks for that of what it has handed over. */
 function useDueAtPrint(run: LaidRun | null): readonly CheckState[] {
   const states = useCheckStates();
-  const printer = run && printerOfRun(run).id;
-  return states.filter((state) => state.machine?.id === printer && isDueAtPrint(state));
+  const printer = run && !run.view.run.received ? printerOfRun(run).id : null;
+  return states.filter((state) => printer !== null && state.machine?.id === printer && isDueAtPrint(state));
 }
 
 /**
