@@ -1,7 +1,7 @@
 import { type FilmSize, inOtherSize } from '../../src/costing';
 import type { OtherWay } from '../../src/editing';
 import type { Trial } from '../../src/layout';
-import { asId, type Book, cuttings, type Film } from '../../src/model';
+import { asId, type Book, type Film, waysToCut } from '../../src/model';
 import { type Micrometres, mayLieAt, QUARTER, um } from '../../src/units';
 import type { Words } from '../words';
 import { shortLength, type Ways } from '../words/format';
@@ -32,7 +32,7 @@ export function waysOf(book: Book, film: Film, words: Words, hasOrders: boolean)
       (other): Way => ({ label: compare.other(other.name), trial: { film: other }, takes: 'film' }),
     ),
     ...(isUpright ? [{ label: compare.turn, trial: { film, allTurn: true }, takes: 'turns' } as const] : []),
-    ...cuttings
+    ...waysToCut(book, film)
       .filter((cutting) => cutting !== film.cutting)
       .map(
         (cutting): Way => ({

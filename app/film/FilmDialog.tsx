@@ -13,6 +13,7 @@ import {
   rollWidth,
   type SheetSize,
   sheetSizes,
+  waysToCut,
 } from '../../src/model';
 import { keysOf, type Micrometres, um } from '../../src/units';
 import { printerChoices } from '../panels/machine-name';
@@ -147,7 +148,8 @@ function FilmFieldset({
   onPrinter: (printer: Printer) => void;
 }) {
   const { filmForm: words, press, station: machines } = useAllWords();
-  const { station } = useShop(({ book }) => settingsOrFirst(book));
+  const book = useShop((shop) => shop.book);
+  const { station } = settingsOrFirst(book);
   const { record, field } = form;
   return (
     <>
@@ -185,7 +187,7 @@ function FilmFieldset({
         />
         <PriceInFilm
           form={form}
-          ways={cuttings}
+          ways={waysToCut(book, record)}
           labels={words.cuttings}
           change={(cutting) => ({ cutting })}
         />

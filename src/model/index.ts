@@ -188,3 +188,4 @@ export {
   type UpkeepEntry,
 } from './upkeep';
 export type { CostBasis, RunUse } from './use';
+export { waysToCut } from './ways-to-cut';

@@ -36,12 +36,16 @@ export class Overlap {
   /** By pair, in both orders, times their sizes; 0 for those that do not overlap. */
   private readonly depth: Float64Array;
   private readonly weight: Float64Array;
+  /** Pairs that overlap, or weigh more than others; the first copy of each the one with the higher number. */
+  private pairs: number[] = [];
+  private readonly isListed: Uint8Array;
   private readonly stock: Stock;
   /** By shape. */
   private readonly size: Float64Array;
   /** Copies in the order of their rows. */
   private readonly order: Int32Array;
-  /** Rows of each shape, and of the tallest. */
+  /** How wide each shape is, how many rows it has, and how many the tallest. */
+  private readonly wide: Int32Array;
   private readonly tall: Int32Array;
   private readonly tallest: number;
   /** What may be in a copy's way in a row: where it may not lie, and what that weighs. */
@@ -67,9 +71,11 @@ export class Overlap {
     this.row = Int32Array.from(all, ({ row }) => row);
     this.depth = new Float64Array(this.count ** 2);
     this.weight = new Float64Array(this.count ** 2).fill(1);
+    this.isListed = new Uint8Array(this.count ** 2);
     this.order = Int32Array.from(all.keys()).sort(
       (a, b) => (this.row[a] as number) - (this.row[b] as number),
     );
+    this.wide = Int32Array.from(stock.all, ({ width }) => width);
     this.tall = Int32Array.from(stock.all, ({ rows }) => rows);
     this.tallest = Math.max(...this.tall);
     this.size = Float64Array.from(stock.all, sizeOf);
@@ -79,10 +85,12 @@ export class Overlap {
   /** How deep two copies are in each other, times their sizes. */
   private between(a: number, b: number): number {
     const [still, moving] = [this.shape[a] as number, this.shape[b] as number];
-    const clear = this.stock.clear(still, moving);
-    const step = (this.row[b] as number) - (this.row[a] as number) + clear.before;
-    if (step < 0 || step >= clear.starts.length - 1) return 0;
+    const apart = (this.row[b] as number) - (this.row[a] as number);
+    if (apart >= (this.tall[still] as number) || -apart >= (this.tall[moving] as number)) return 0;
     const across = (this.x[b] as number) - (this.x[a] as number);
+    if (across >= (this.wide[still] as number) || -across >= (this.wide[moving] as number)) return 0;
+    const clear = this.stock.clear(still, moving);
+    const step = apart + clear.before;
     const along = Math.min(step + 1, clear.starts.length - 1 - step) * this.stock.height;
     let deepest = 0;
     for (let at = clear.starts[step] as number; at < (clear.starts[step + 1] as number); at += 1) {
@@ -101,7 +109,14 @@ export class Overlap {
       const depth = this.between(other, copy);
       this.depth[copy * this.count + other] = depth;
       this.depth[other * this.count + copy] = depth;
+      if (depth > 0) this.list(Math.max(copy, other) * this.count + Math.min(copy, other));
     }
+  }
+
+  private list(pair: number): void {
+    if (this.isListed[pair] === 1) return;
+    this.isListed[pair] = 1;
+    this.pairs.push(pair);
   }
 
   /** The weighed depths of a copy. */
@@ -116,8 +131,19 @@ export class Overlap {
   /** The depths of all pairs, not weighed. */
   total(): number {
     let sum = 0;
-    for (const depth of this.depth) sum += depth;
-    return sum / 2;
+    for (const pair of this.pairs) sum += this.depth[pair] as number;
+    return sum;
+  }
+
+  /** The copies that overlap others and may be moved, by their numbers. */
+  overlapping(): number[] {
+    const isOver = new Uint8Array(this.count);
+    for (const pair of this.pairs) {
+      if (this.depth[pair] === 0) continue;
+      isOver[pair % this.count] = 1;
+      isOver[Math.floor(pair / this.count)] = 1;
+    }
+    return Array.from({ length: this.length }, (_, copy) => copy).filter((copy) => isOver[copy] === 1);
   }
 
   /**
@@ -125,16 +151,19 @@ export class Overlap {
    * more.
    */
   weigh(): void {
-    const deepest = this.depth.reduce((most, depth) => Math.max(most, depth), 0);
-    if (deepest === 0) return;
-    for (let at = 0; at < this.depth.length; at += 1) {
-      const depth = this.depth[at] as number;
-      const weight = this.weight[at] as number;
-      this.weight[at] =
-        depth > 0
-          ? Math.min(MOST, weight * (MORE.least + (MORE.deepest - MORE.least) * (depth / deepest)))
-          : Math.max(1, weight * LESS);
-    }
+    const { count, depth, weight } = this;
+    let deepest = 0;
+    for (const pair of this.pairs) deepest = Math.max(deepest, depth[pair] as number);
+    this.pairs = this.pairs.filter((pair) => {
+      const own = depth[pair] as number;
+      const times = own > 0 ? MORE.least + (MORE.deepest - MORE.least) * (own / deepest) : LESS;
+      const next = Math.min(MOST, Math.max(1, (weight[pair] as number) * times));
+      weight[pair] = next;
+      weight[(pair % count) * count + Math.floor(pair / count)] = next;
+      const stays = own > 0 || next > 1;
+      if (!stays) this.isListed[pair] = 0;
+      return stays;
+    });
   }
 
   /** Brings all copies back to where they lay; what pairs weigh stays. */

@@ -13,8 +13,11 @@ const SHARES = { copy: 0.4, film: 0.01, more: 1.3, less: 0.5, least: 1 / 8 };
 /** Rounds with hardly less overlap, after which copies go back to where they overlapped least; and how often before a try is given up. */
 const PATIENCE = 50;
 const RETURNS = 3;
-/** Tries, each from where copies overlapped least in an earlier one with some of them swapped, after which a film is held to be too short. */
-const TRIES = 3;
+/**
+ * Tries, each from where copies overlapped least in an earlier one with some of them swapped, after which a film is held to be too short: one for
+ * so many copies, since among many a swap scatters more than it mends.
+ */
+const TRIES = { copies: 200, most: 3 };
 const SWAPS = 1;
 /** A round has less overlap than before if it has at most so much of it. */
 const LESS = 0.98;
@@ -39,6 +42,7 @@ export class Squeeze {
   readonly random: () => number;
   /** The shortest layout so far. */
   private kept: Layout;
+  private readonly tries: number;
   private readonly most: number;
   private readonly smallest: number;
   private share: number;
@@ -59,6 +63,7 @@ export class Squeeze {
     this.random = random;
     this.kept = layout;
     const copies = layout.bins.reduce((all, laid) => all + laid.length, 0);
+    this.tries = Math.max(1, Math.min(TRIES.most, Math.round(TRIES.copies / copies)));
     this.most = Math.min(SHARES.film, SHARES.copy / copies);
     this.smallest = this.most * SHARES.least;
     this.share = this.most;
@@ -88,8 +93,7 @@ export class Squeeze {
     const total = overlap.total();
     if (total === 0 || !this.goesOn(total)) return null;
     overlap.weigh();
-    for (let copy = 0; copy < overlap.length; copy += 1) {
-      if (overlap.costOf(copy) === 0) continue;
+    for (const copy of overlap.overlapping()) {
       const at = Math.floor(this.random() * (this.waiting.length + 1));
       this.waiting.push(this.waiting[at] ?? copy);
       this.waiting[at] = copy;
@@ -122,7 +126,7 @@ export class Squeeze {
     else if (this.least) {
       this.tried.push(this.least);
       this.tried.sort((a, b) => a.total - b.total);
-      if (this.tried.length < TRIES) {
+      if (this.tried.length < this.tries) {
         // Those with less overlap are drawn more often.
         const drawn = Math.floor(this.random() ** 2 * this.tried.length);
         this.begin(this.swapped((this.tried[drawn] as Tried).spots));
