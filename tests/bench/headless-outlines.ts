@@ -19,7 +19,7 @@ export type OutlineResult = Omit<Result, 'placements'> & {
 };
 
 /** The share of the time that a plan of the boxes is looked for, which none by outlines may be worse than. */
-const BOXES = 0.15;
+const BOXES = 0.1;
 
 const filmOf = ({ used }: OutlinePlan): number => (used.kind === 'roll' ? used.length : used.sheets);
 

@@ -39,6 +39,15 @@ describe('copies of one transfer', () => {
     expect(rotationsOf(apart)).toEqual([0, 0, 0]);
   });
 
+  it('lie as they lay where there is no gap: a copy turned onto another crosses none of its edges', () => {
+    const half = piece('half', [ring([40, 0], [0, 40], [0, 0])], 3, [0, 180]);
+    const problem = roll(100, [half], { gap: 0 });
+    const plan = planOf(at(0, 0), at(0, 180), at(60, 0));
+    expect(outlineFaults(problem, plan)).toEqual([]);
+    expect(rotationsOf(alike(problem, plan))).toEqual([0, 180, 0]);
+    expect(outlineFaults(problem, alike(problem, plan))).toEqual([]);
+  });
+
   it('lie in no more turns than before, on the same film, and hold', () => {
     const turnsIn = ({ placed }: OutlinePlan) =>
       new Set(placed.map((copy) => `${copy.piece} ${copy.rotation}`)).size;
