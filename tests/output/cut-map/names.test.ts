@@ -158,7 +158,7 @@ describe('every copy', () => {
         fc.constantFrom('ink-up' as const, 'on-screen' as const),
         async (run, form, unit, view) => expectNamed(await readMap(run, form, unit, view), run),
       ),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   });
 
@@ -174,7 +174,7 @@ describe('every copy', () => {
           expectNamed(pages, run);
         },
       ),
-      { numRuns: 20 },
+      { numRuns: 12 },
     );
   });
 });

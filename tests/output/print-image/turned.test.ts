@@ -124,7 +124,7 @@ describe('a copy in the image', () => {
         }
         expect(inked).toBeGreaterThan(1000);
       }),
-      { numRuns: 25 },
+      { numRuns: 15 },
     );
   });
 
