@@ -84,6 +84,21 @@ test('the room is read, and questioned where it cannot be so', async ({ page }) 
   await expect(window.getByTestId('done-checks')).toContainText('Temperature and humidity of the room read');
 });
 
+test('a window that is opened as the minute turns tells the same as the room behind it', async ({ page }) => {
+  const minute = new Date('2026-12-01T10:00:00');
+  await page.clock.install({ time: minute });
+  await openShop(page);
+  await page.goto('./#/press');
+  await expect(page.getByTestId('upkeep-due')).toBeVisible();
+  // No timer has told the room of it yet.
+  await page.clock.setSystemTime(new Date(minute.getTime() + 60_000));
+  await page.getByTestId('upkeep-due').getByRole('button', { name: 'Maintenance' }).click();
+  const window = page.getByRole('dialog', { name: 'Maintenance' });
+  await window.getByRole('textbox', { name: 'Initials' }).fill('MK');
+  await window.getByRole('button', { name: 'Done: White ink stirred or circulated' }).click();
+  await expect(window.getByTestId('done-checks').getByRole('listitem')).toHaveCount(1);
+});
+
 test('the list is the shop’s: another interval, a check of its own, one that is given up', async ({
   page,
 }) => {

@@ -48,7 +48,8 @@ function checkStatesOf(book: Book, minute: number): CheckState[] {
 
 export function useCheckStates(): CheckState[] {
   const minute = useMinute();
-  return useShop(({ book }) => checkStatesOf(book, minute));
+  const book = useShop((shop) => shop.book);
+  return useMemo(() => checkStatesOf(book, minute), [book, minute]);
 }
 
 /** What a check is called: as the shop calls it, or as the catalogue does. */
