@@ -10,17 +10,21 @@ import type { Stock } from './stock';
  * more after it went well, and less after it was too much; at least so much of the first.
  */
 const SHARES = { copy: 0.4, film: 0.01, more: 1.3, less: 0.5, least: 1 / 8 };
-/** Rounds with hardly less overlap, after which copies go back to where they overlapped least; and how often before a try is given up. */
+/** Rounds with hardly less overlap, after which copies go back to where they overlapped least. */
 const PATIENCE = 50;
-const RETURNS = 3;
 /**
- * Tries, each from where copies overlapped least in an earlier one with some of them swapped, after which a film is held to be too short: one for
- * so many copies, since among many a swap scatters more than it mends.
+ * How often they do before a try is given up; and tries, each from where copies overlapped least in an earlier one with some of them swapped, after
+ * which a film is held to be too short. Once for so many copies, since among many a swap scatters more than it mends, and film lost
+ * elsewhere is soon tried; at most so often.
  */
+const RETURNS = { copies: 300, most: 3 };
 const TRIES = { copies: 200, most: 3 };
 const SWAPS = 1;
 /** A round has less overlap than before if it has at most so much of it. */
 const LESS = 0.98;
+
+const oftenFor = ({ copies, most }: typeof TRIES, laid: number): number =>
+  Math.max(1, Math.min(most, Math.round(copies / laid)));
 
 /** Where copies lay, and how much they overlapped there. */
 interface Tried {
@@ -42,6 +46,7 @@ export class Squeeze {
   readonly random: () => number;
   /** The shortest layout so far. */
   private kept: Layout;
+  private readonly mostReturns: number;
   private readonly tries: number;
   private readonly most: number;
   private readonly smallest: number;
@@ -63,7 +68,8 @@ export class Squeeze {
     this.random = random;
     this.kept = layout;
     const copies = layout.bins.reduce((all, laid) => all + laid.length, 0);
-    this.tries = Math.max(1, Math.min(TRIES.most, Math.round(TRIES.copies / copies)));
+    this.mostReturns = oftenFor(RETURNS, copies);
+    this.tries = oftenFor(TRIES, copies);
     this.most = Math.min(SHARES.film, SHARES.copy / copies);
     this.smallest = this.most * SHARES.least;
     this.share = this.most;
@@ -113,7 +119,7 @@ export class Squeeze {
     this.calm += 1;
     if (this.calm <= PATIENCE) return true;
     this.returns += 1;
-    if (this.returns > RETURNS) return false;
+    if (this.returns > this.mostReturns) return false;
     this.calm = 0;
     this.overlap.place(this.least.spots);
     return true;
