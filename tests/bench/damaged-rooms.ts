@@ -22,11 +22,10 @@ async function undrawn(page: Page): Promise<string[]> {
     await page.goto(`./#/${room}`);
     // The room before is gone by then.
     await page.waitForTimeout(100);
-    const main = page.getByRole('main');
-    const isDrawn = await main
-      .getByRole('heading')
-      .first()
-      .waitFor({ state: 'attached', timeout: 20_000 })
+    const isDrawn = await page
+      .getByRole('main')
+      .filter({ hasText: /\w/ })
+      .waitFor({ timeout: 20_000 })
       .then(
         () => true,
         () => false,
