@@ -37,9 +37,7 @@ test('what is due is said before a run is locked, and holds nothing up', async (
   await expect(history).toContainText('Nozzle check printed and looked at: taken back');
   await page.keyboard.press('Escape');
 
-  await expect(due).toContainText(
-    'Maintenance due: Nozzle check printed and looked at; Film square in the feed;',
-  );
+  await expect(due).toContainText('Maintenance due: Nozzle check printed and looked at; and ');
   await lockRun(page);
   await expect(notices(page)).toContainText('is locked for print');
   await page.goto('./#/press');
