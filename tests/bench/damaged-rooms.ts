@@ -25,7 +25,7 @@ async function undrawn(page: Page): Promise<string[]> {
     const isDrawn = await page
       .getByRole('main')
       .filter({ hasText: /\w/ })
-      .waitFor({ timeout: 20_000 })
+      .waitFor({ state: 'attached', timeout: 20_000 })
       .then(
         () => true,
         () => false,
