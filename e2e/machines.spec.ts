@@ -64,21 +64,27 @@ test('two printers have a roll, a test strip and a run each, and the day tells w
   await expect(rows).toContainText('Run 1: Print span 1, Printer 1');
   await expect(rows).toContainText('Run 2: Print span 1, At the window');
 
-  // Runs are moved by their handles: by keys, and in the hand.
+  // Runs are moved by their handles: by keys, and in the hand. Where one would lie is shown a frame later than it is taken up.
+  const list = page.getByRole('grid', { name: 'Which run first' });
+  const runs = list.getByRole('row');
+  await expect(runs).toHaveCount(2);
+  const found = await runs.allInnerTexts();
+  const place = list.getByRole('button', { name: /^Insert/ });
   await page.getByRole('button', { name: 'Move Run 2' }).focus();
-  for (const key of ['Enter', 'ArrowUp', 'Enter']) await page.keyboard.press(key);
+  await page.keyboard.press('Enter');
+  await expect(place.and(page.locator(':focus'))).toBeAttached();
+  for (const key of ['ArrowUp', 'Enter']) await page.keyboard.press(key);
   await expect(page.getByText('Moved by hand.')).toBeVisible();
   await page.getByRole('button', { name: 'Let it be found again' }).click();
   await expect(page.getByText('Moved by hand.')).toBeHidden();
-  const runs = page.getByRole('grid', { name: 'Which run first' }).getByRole('row');
+  await expect.poll(() => runs.allInnerTexts()).toEqual(found);
   const [from, to] = [await runs.nth(1).boundingBox(), await runs.nth(0).boundingBox()];
   if (!from || !to) throw new Error('no runs');
   await page.mouse.move(from.x + 80, from.y + from.height / 2);
   await page.mouse.down();
-  for (const y of [from.y + 4, to.y + to.height / 2, to.y + 6, to.y + 3]) {
+  for (const y of [from.y + 4, to.y + to.height / 2, to.y + 6, to.y + 3])
     await page.mouse.move(from.x + 90, y, { steps: 4 });
-    await page.waitForTimeout(50);
-  }
+  await expect(list.locator('.react-aria-DropIndicator[data-drop-target]')).toBeAttached();
   await page.mouse.up();
   await expect(page.getByText('Moved by hand.')).toBeVisible();
 

@@ -31,6 +31,8 @@ export const test = base.extend<Own, { readonly sharedDemo: Page }>({
     await typeAsKeysDo(context);
     await tellCores(context, cores);
     await use(context);
+    // The next test gets the same context: a network that is off would stay so.
+    await context.setOffline(false);
   },
   quietConsole: [({ page }, use) => quiet(page, () => use(undefined)), { auto: true }],
   sharedDemo: [
