@@ -55,6 +55,8 @@ export class Overlap {
     along: new Float64Array(64),
     weight: new Float64Array(64),
   };
+  private lists: readonly Float64Array[] = Object.values(this.near);
+  private ends = new Float64Array(128);
   /** Copies that may be moved; what stays where it is comes behind them. */
   readonly length: number;
   /** All of them. */
@@ -247,6 +249,7 @@ export class Overlap {
     };
     const { from, to, along, weight } = this.near;
     this.near = { from: twice(from), to: twice(to), along: twice(along), weight: twice(weight) };
+    this.lists = Object.values(this.near);
     return this.near;
   }
 
@@ -267,11 +270,11 @@ export class Overlap {
     const { left, right, all } = this.stock;
     const most = right - (all[shape] as Shape).width;
     const count = this.gather(copy, shape, row);
-    const { near } = this;
+    const ends = this.endsOf(count);
     let cost = this.costAt(left, count, limit);
     if (cost < limit) this.found = left;
     for (let at = -1; at < 2 * count && cost > 0; at += 1) {
-      const x = at < 0 ? most : ((at % 2 === 0 ? near.to[at >> 1] : near.from[at >> 1]) as number);
+      const x = at < 0 ? most : (ends[at] as number);
       if (x < left || x > most) continue;
       const own = this.costAt(x, count, cost);
       if (own >= cost) continue;
@@ -279,6 +282,18 @@ export class Overlap {
       cost = own;
     }
     return cost;
+  }
+
+  /** Both ends of all that was gathered, which changes its order while places are looked at. */
+  private endsOf(count: number): Float64Array {
+    const { from, to } = this.near;
+    if (this.ends.length < 2 * count) this.ends = new Float64Array(2 * from.length);
+    const { ends } = this;
+    for (let at = 0; at < count; at += 1) {
+      ends[2 * at] = to[at] as number;
+      ends[2 * at + 1] = from[at] as number;
+    }
+    return ends;
   }
 
   /** Where the last place across was that was looked for. */
@@ -294,8 +309,20 @@ export class Overlap {
       const behind = (to[at] as number) - x;
       if (behind <= 0) continue;
       cost += (weight[at] as number) * Math.min(before, behind, along[at] as number);
-      if (cost >= limit) return limit;
+      if (cost < limit) continue;
+      this.sooner(at);
+      return limit;
     }
     return cost;
+  }
+
+  /** What made a place too dear is looked at sooner from then on: most other places are so too by what lies there. */
+  private sooner(at: number): void {
+    const to = at >> 1;
+    for (const values of this.lists) {
+      const own = values[at] as number;
+      values[at] = values[to] as number;
+      values[to] = own;
+    }
   }
 }

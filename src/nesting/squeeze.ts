@@ -9,7 +9,7 @@ import type { Stock } from './stock';
  * By which share the film is made shorter: at first and at most so much of what one copy takes on average, or of the film; by how much
  * more after it went well, and less after it was too much; at least so much of the first.
  */
-const SHARES = { copy: 0.4, film: 0.01, more: 1.3, less: 0.5, least: 1 / 8 };
+const SHARES = { copy: 0.4, film: 0.01, more: 1.3, less: 0.5, least: 1 / 64 };
 /** Rounds with hardly less overlap, after which copies go back to where they overlapped least. */
 const PATIENCE = 50;
 /**

@@ -18,8 +18,8 @@ export type OutlineResult = Omit<Result, 'placements'> & {
   })[];
 };
 
-/** The share of the time that a plan of the boxes is looked for, which none by outlines may be worse than. */
-const BOXES = 0.1;
+/** The share of the time that a plan of the boxes is looked for, which none by outlines may be worse than; no more than so many seconds. */
+const BOXES = { share: 0.1, most: 1 };
 
 const filmOf = ({ used }: OutlinePlan): number => (used.kind === 'roll' ? used.length : used.sheets);
 
@@ -38,7 +38,10 @@ function leastFilm(problem: OutlineProblem): number {
 function planned(problem: OutlineProblem, seconds: number, seed: number): OutlinePlan {
   const began = performance.now();
   const isOver = () => performance.now() - began > seconds * 1000;
-  const { plan } = planFor(boxesOf(problem), { seconds: BOXES * seconds, seed });
+  const { plan } = planFor(boxesOf(problem), {
+    seconds: Math.min(BOXES.most, BOXES.share * seconds),
+    seed,
+  });
   const boxes = fromBoxes(problem, plan);
   const planner = createOutlinePlanner(problem, seed, boxes);
   while (!isOver()) planner.step(1);
