@@ -34,6 +34,10 @@ const hasSameJobs = ({ work: a }: DayWork, { work: b }: DayWork): boolean =>
   a.jobs.length === b.jobs.length &&
   a.jobs.every(({ key, run }, at) => key === b.jobs[at]?.key && run.id === b.jobs[at]?.run.id);
 
+/** What is due otherwise may want its runs in another order, which an earlier schedule keeps. */
+const isDueAlike = ({ work: a }: DayWork, { work: b }: DayWork): boolean =>
+  JSON.stringify(a.problem.dues) === JSON.stringify(b.problem.dues);
+
 function show({ day, found }: Search): void {
   if (found)
     useSchedule.setState({
@@ -94,7 +98,8 @@ export function followSchedule(day: DayWork, effort: Effort, keeps: boolean): vo
     return;
   }
   last?.over.abort();
-  const earlier = last && hasSameJobs(last.day, day) ? (last.found?.schedule ?? last.earlier) : null;
+  const isAlike = last && hasSameJobs(last.day, day) && isDueAlike(last.day, day);
+  const earlier = isAlike ? (last?.found?.schedule ?? last?.earlier ?? null) : null;
   last = { key, day, effort, earlier, found: null, ended: null, over: new AbortController() };
   void search(last);
 }

@@ -10,6 +10,8 @@ import { packKey } from './keys';
 const CHECK = 30;
 /** To count a transfer that goes with it unpressed (common practice, no source). */
 const COUNT = 2;
+/** So much more than that of another order a minute counts by which one in a rush is late (a judgement, no source). */
+const RUSH = 3;
 
 /** Seconds from an origin to the time at which an order is due, when its day closes if it has none; `null` if it has no date. */
 function dueIn(order: Order, station: Station, origin: Date): number | null {
@@ -23,7 +25,8 @@ function dueIn(order: Order, station: Station, origin: Date): number | null {
 }
 
 /**
- * Each order checked and packed behind its last tasks, garment by garment however many prints each bears, and when it is due.
+ * Each order checked and packed behind its last tasks, garment by garment however many prints each bears, and when it is due: one in a
+ * rush as soon as it can be, too.
  * @param closings what is pressed, closing by closing
  */
 export function packWork(
@@ -49,6 +52,7 @@ export function packWork(
       { duration, uses: [use('hands', 0, duration)], after, pauses: true },
     );
     const at = dueIn(order, station, origin);
-    if (at !== null) build.dues.push({ task: pack, at, weight: order.rush ? 3 : 1 });
+    if (at !== null) build.dues.push({ task: pack, at, weight: order.rush ? RUSH : 1 });
+    if (order.rush) build.dues.push({ task: pack, at: null, weight: 1 });
   }
 }

@@ -145,7 +145,7 @@ export function timelineOf(work: Work, schedule: Schedule, bound: ScheduleBound)
           };
   return {
     entries,
-    orders: orderTimes(entries, new Map(dues.map(({ task, at }) => [task, at]))),
+    orders: orderTimes(entries, new Map(dues.flatMap(({ task, at }) => (at === null ? [] : [[task, at]])))),
     runs: runTimes(entries),
     end: schedule.makespan,
     least: bound.seconds,

@@ -139,7 +139,9 @@ export function workOf(laid: LaidRun, station: Station, origin: Date): Result<Wo
   if (!found.ok) return found;
   const { problem } = found.value;
   const begin = origin.getTime() / 1000;
-  const dues = problem.dues.map((due) => ({ ...due, at: Math.round(due.at - begin) }));
+  const dues = problem.dues.map((due) =>
+    due.at === null ? due : { ...due, at: Math.round(due.at - begin) },
+  );
   return ok({ ...found.value, problem: { ...problem, dues } });
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { editOrder } from '../../src/editing';
 import { layRun } from '../../src/layout';
 import type { Book, Hours, Station } from '../../src/model';
 import {
@@ -11,12 +12,12 @@ import {
   timelineOf,
 } from '../../src/pressing';
 import { createScheduler, validateSchedule } from '../../src/pressing/schedule';
-import { fromMinutes, fromMm } from '../../src/units';
+import { fromMinutes, fromMm, type LocalDate } from '../../src/units';
 import { edited } from '../editing/book';
 import { presses, printing } from './stations';
 import { dayOfTwoRuns } from './two-runs';
 
-const { book, one, two, order } = dayOfTwoRuns();
+const { book, one, two, order, early } = dayOfTwoRuns();
 /** A Wednesday; the shop is open from 8 to 12 and from 12:30 to 17. */
 const ORIGIN = new Date(2026, 10, 25);
 const station = startingStation('C');
@@ -66,6 +67,26 @@ describe('a day of two runs', () => {
   it('prints the run first that is due first, and another if that is wished', () => {
     expect(planned(both).runs[0]?.run.id).toBe(two);
     expect(planned(both, { runOrder: [one] }).runs[0]?.run.id).toBe(one);
+  });
+
+  it('has a rush without a date done before what is due on Friday, but not before what would be late for it', () => {
+    const dayWith = (rush: boolean, due: string, dueTime: string | null) => {
+      const own = edited(book, (draft) => {
+        editOrder(draft, early, { due: null, dueTime: null, rush });
+        editOrder(draft, order, { due: due as LocalDate, dueTime });
+      });
+      const day = planned([openRun(own, one), openRun(own, two)], { runOrder: [] });
+      const endOf = (id: string) => day.orders.find((each) => each.order.id === id) ?? expect.fail();
+      return { first: day.runs[0]?.run.id, rush: endOf(early), other: endOf(order) };
+    };
+    const friday = dayWith(true, '2026-11-27', null);
+    expect(friday).toMatchObject({ first: two, rush: { due: null, late: 0 }, other: { late: 0 } });
+    expect(friday.rush.end).toBeLessThan(friday.other.end);
+    expect(friday.rush.end).toBeLessThan(dayWith(false, '2026-11-27', null).rush.end);
+    // The other is due as soon as it can be done at all.
+    const soonest = dayWith(false, '2026-11-25', '09:00').other.end;
+    const minute = new Date(ORIGIN.getTime() + 1000 * (soonest + 60)).toTimeString().slice(0, 5);
+    expect(dayWith(true, '2026-11-25', minute).other.late).toBe(0);
   });
 
   it('has an order done when its last copy of any run is packed', () => {

@@ -83,7 +83,8 @@ export const leastLateOf = (problem: ScheduleProblem, horizon: number, most: num
     horizon,
     ({ ends }) =>
       problem.dues.reduce(
-        (sum, { task, at, weight }) => sum + weight * Math.max(0, (ends[task] ?? 0) - at),
+        (sum, { task, at, weight }) =>
+          at === null ? sum : sum + weight * Math.max(0, (ends[task] ?? 0) - at),
         0,
       ),
     most,

@@ -293,6 +293,41 @@ describe('small days of two runs', () => {
     );
   }, 60_000);
 
+  it('have what is urgent done as soon as it can be, and nothing late for it', () => {
+    const print = (after: number[]) => taskOn(4, 0, after);
+    const press = (after: number[]) => taskOn(6, 1, after);
+    // Two runs of a print and a press; the first is due at a time, the second is urgent.
+    const day = (at: number): ScheduleProblem => ({
+      ...jobShop([]),
+      tasks: [print([]), press([0]), print([]), press([2])],
+      resources: [{ units: [unit] }, { units: [unit] }],
+      lanes: [0, 2].map((task) => ({ resource: 0, first: task, last: task, rank: 0 })),
+      dues: [
+        { task: 1, at, weight: 1 },
+        { task: 3, at: null, weight: 1 },
+      ],
+    });
+    expect(searched(day(10), 20).schedule.ends).toMatchObject([4, 10, 8, 16]);
+    expect(searched(day(15), 20).schedule.ends).toMatchObject([4, 10, 8, 16]);
+    expect(searched(day(16), 20).schedule.ends).toMatchObject([8, 16, 4, 10]);
+    expect(searched(day(1e6), 20).schedule.ends).toMatchObject([8, 16, 4, 10]);
+  });
+
+  it('are no later for what is urgent than every schedule is', () => {
+    fc.assert(
+      fc.property(smallDay, (day) => {
+        const [{ last } = { last: 0 }] = day.lanes;
+        const dues = day.dues.map((due, at) => (at === 0 || due.task === last ? { ...due, at: null } : due));
+        const problem = { ...day, dues };
+        const { schedule } = searched(problem, 1500);
+        expect(validateSchedule(problem, schedule)).toEqual([]);
+        if (schedule.late === 0) return;
+        expect(schedule.late).toBe(leastLateOf(problem, schedule.makespan + 2, schedule.late));
+      }),
+      { numRuns: 100, seed: 12 },
+    );
+  }, 60_000);
+
   it('are printed at once by two printers', () => {
     fc.assert(
       fc.property(smallDay, (day) => {

@@ -116,7 +116,7 @@ export const press = {
   notPlanned: (run: string) => `${run} is not in this plan. Look at it here to see why.`,
   inRuns: 'runs',
   runOrder: 'Which run first',
-  orderFound: 'The order in which all is done soonest and least is late.',
+  orderFound: 'Least is late, a rush comes next, and all is done soonest.',
   orderByHand: 'Moved by hand.',
   orderAgain: 'Let it be found again',
   allPrinted: 'all printed',

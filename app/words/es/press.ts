@@ -108,7 +108,7 @@ export const press: Words['press'] = {
   notPlanned: (run) => `${run} no está en este plan. Al elegirla aquí se ve por qué.`,
   inRuns: 'tiradas',
   runOrder: 'Qué tirada va primero',
-  orderFound: 'El orden en que todo acaba antes y menos se retrasa.',
+  orderFound: 'Así menos se retrasa, lo urgente sigue y todo acaba antes.',
   orderByHand: 'Cambiado a mano.',
   orderAgain: 'Volver a buscarlo',
   allPrinted: 'toda impresa',

@@ -5,9 +5,10 @@ import type { Schedule, ScheduleProblem } from './problem';
 
 /**
  * What a second of each fault costs beside a second of the whole: wet print left too long is spoiled, lateness is worse than
- * a long day, and of equal days the one that has its orders done sooner is better.
+ * a long day, what is urgent is worth as much of the day as it comes sooner, and of equal days the one that has its orders done sooner
+ * is better.
  */
-const WEIGHT = { overLimit: 10_000, late: 100, meanDue: 0.01 };
+const WEIGHT = { overLimit: 100_000, late: 1000, urgent: 1, meanDue: 0.01 };
 
 /** A problem made ready to be given many schedules. */
 export interface Decoder {
@@ -219,15 +220,18 @@ function measure(
   for (const { tasks: chained, limit } of chains) count(chained[0] ?? 0, chained.at(-1) ?? 0, limit);
   for (const { from, to, limit } of waits) count(from, to, limit);
   let late = 0;
+  let urgent = 0;
   let sum = 0;
   for (const { task, at, weight } of dues) {
     const end = ends[task] ?? 0;
-    late += weight * Math.max(0, end - at);
+    if (at === null) urgent += weight * end;
+    else late += weight * Math.max(0, end - at);
     sum += end;
   }
   const cost =
     WEIGHT.overLimit * overLimit +
     WEIGHT.late * late +
+    WEIGHT.urgent * urgent +
     makespan +
     (WEIGHT.meanDue * sum) / Math.max(1, dues.length);
   return { makespan, overLimit, late, cost };

@@ -1,3 +1,4 @@
+import { soonestDues } from './dues';
 import { pathsOf } from './paths';
 import type { Lane, Schedule, ScheduleProblem } from './problem';
 
@@ -26,14 +27,7 @@ function nearBy<Item>(items: readonly Item[]): Item[][] {
 
 /** For each lane when the soonest of all that waits for it is due. */
 function duesOf(problem: ScheduleProblem): Map<Lane, number> {
-  const { order } = pathsOf(problem);
-  const due = problem.tasks.map(() => Number.POSITIVE_INFINITY);
-  for (const { task, at } of problem.dues) due[task] = Math.min(due[task] ?? at, at);
-  for (const index of order.toReversed()) {
-    for (const { task: before } of problem.tasks[index]?.after ?? []) {
-      due[before] = Math.min(due[before] ?? 0, due[index] ?? 0);
-    }
-  }
+  const due = soonestDues(problem, pathsOf(problem));
   return new Map(problem.lanes.map((lane) => [lane, due[lane.first] ?? Number.POSITIVE_INFINITY]));
 }
 

@@ -125,7 +125,8 @@ export interface Stint {
 /** When a task should be done; each second later counts `weight` times. */
 export interface Due {
   readonly task: number;
-  readonly at: number;
+  /** `null`: as soon as it can be without making late what has a time. */
+  readonly at: number | null;
   readonly weight: number;
 }
 

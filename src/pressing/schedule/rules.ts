@@ -1,5 +1,6 @@
 import { type Block, inTurn } from './blocks';
 import { type Decoder, dispatch } from './decode';
+import { soonestDues } from './dues';
 import { pathsOf } from './paths';
 import type { ScheduleProblem } from './problem';
 
@@ -42,6 +43,8 @@ interface Traits {
   /** The longest way to go, as a number below 0: the longest comes first. */
   readonly toGo: number;
   readonly due: number;
+  /** The same without what is urgent. */
+  readonly timed: number;
   readonly longest: number;
   readonly setting: number;
   /** 0 for the setting that is asked for the longest. */
@@ -66,24 +69,32 @@ export interface Rule {
   readonly isDispatched: boolean;
 }
 
-/** All priority rules there are (Kolisch 1996). */
-export const everyRule: readonly Rule[] = keys.flatMap((key) => [
+/** What has a time before what is urgent. */
+const timedFirst: Rule['key'] = ({ timed, due, toGo }) => [timed, due, toGo];
+
+const bothWays = (key: Rule['key']): Rule[] => [
   { key, isDispatched: false },
   { key, isDispatched: true },
-]);
+];
+
+/** All priority rules there are (Kolisch 1996). */
+export const everyRule: readonly Rule[] = keys.flatMap(bothWays);
+
+/** The rules that may tell sequences of a problem apart. */
+export const rulesFor = ({ dues }: Pick<ScheduleProblem, 'dues'>): readonly Rule[] =>
+  dues.some(({ at }) => at === null) ? [...everyRule, ...bothWays(timedFirst)] : everyRule;
 
 /** Sequences of a problem by priority rules. */
 export function sequencesBy(decoder: Decoder): (rule: Rule) => number[] {
   const { problem, blocks } = decoder;
-  const { tasks, dues } = problem;
-  const { heads, tails, order } = pathsOf(problem);
-  const due = tasks.map(() => Number.POSITIVE_INFINITY);
-  for (const { task, at } of dues) due[task] = Math.min(due[task] ?? at, at);
-  for (const index of order.toReversed()) {
-    for (const { task: before } of tasks[index]?.after ?? []) {
-      due[before] = Math.min(due[before] ?? 0, due[index] ?? 0);
-    }
-  }
+  const { tasks } = problem;
+  const paths = pathsOf(problem);
+  const { heads, tails } = paths;
+  const due = soonestDues(problem, paths);
+  const isUrgent = problem.dues.some(({ at }) => at === null);
+  const timed = isUrgent
+    ? soonestDues({ ...problem, dues: problem.dues.filter(({ at }) => at !== null) }, paths)
+    : due;
   const usual = mostUsed(tasks);
   const traits = blocks.map((block): Traits => {
     const least = (pick: (task: number) => number) => Math.min(...block.tasks.map(pick));
@@ -92,6 +103,7 @@ export function sequencesBy(decoder: Decoder): (rule: Rule) => number[] {
       head: least((task) => heads[task] ?? 0),
       toGo: least((task) => -((tasks[task]?.duration ?? 0) + (tails[task] ?? 0))),
       due: least((task) => Math.min(due[task] ?? 0, 1e9)),
+      timed: least((task) => Math.min(timed[task] ?? 0, 1e9)),
       longest: least((task) => -(tasks[task]?.duration ?? 0)),
       setting,
       unusual: setting === usual ? 0 : setting,

@@ -1,7 +1,7 @@
 import { type ScheduleBound, scheduleBound } from './bounds';
 import { inLaneOrder, laneOrderOf, laneOrders } from './lanes';
 import type { ScheduleProblem } from './problem';
-import { everyRule } from './rules';
+import { rulesFor } from './rules';
 import { type Search, type SearchOptions, searchOf } from './search';
 
 /** Looks for good schedules of a problem. */
@@ -24,7 +24,7 @@ export function createScheduler(problem: ScheduleProblem, options: SearchOptions
   const bound = scheduleBound(problem);
   const orders = options.earlier ? [laneOrderOf(problem, options.earlier)] : laneOrders(problem);
   const [first = problem, ...others] = orders.map((order) => inLaneOrder(problem, order));
-  const firstSearch = searchOf(first, bound, everyRule, options);
+  const firstSearch = searchOf(first, bound, rulesFor(problem), options);
   // What is good in one order is good in most.
   const rules = firstSearch.rules.slice(0, RULES);
   let searches = [firstSearch, ...others.map((other) => searchOf(other, bound, rules, options))];

@@ -4,6 +4,7 @@ import type { ScheduleBound } from './bounds';
 import { type Decoded, decode, decoderOf, decodeWithin, scheduleOf } from './decode';
 import { justifier } from './justify';
 import { ancestors, moved, movedWhole } from './moves';
+import { pathsOf } from './paths';
 import type { Schedule, ScheduleProblem } from './problem';
 import { inOrder, type Rule, sequencesBy } from './rules';
 
@@ -88,8 +89,12 @@ export function searchOf(
     const better = decodeWithin(decoder, justified(plain), Math.min(atMost, plain.cost));
     return better ?? (plain.cost <= atMost ? plain : null);
   };
+  const soonest = pathsOf(problem).ends;
+  const isSoonest = () =>
+    problem.dues.every(({ task, at }) => at !== null || (found.ends[task] ?? 0) <= (soonest[task] ?? 0));
   const finished = () =>
-    blocks.length < 2 || (found.makespan <= bound.seconds && found.late === 0 && found.overLimit === 0);
+    blocks.length < 2 ||
+    (found.makespan <= bound.seconds && found.late === 0 && found.overLimit === 0 && isSoonest());
   return {
     best: () => scheduleOf(decoder, found),
     cost: () => found.cost,

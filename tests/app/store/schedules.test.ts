@@ -111,6 +111,16 @@ describe('the schedule of a day', () => {
     expect(said()).toEqual([]);
   });
 
+  it('is looked for in every order of runs again where something else is due', async () => {
+    followSchedule(one, 'quick', false);
+    await rest(800);
+    await answer(0);
+    const problem = { ...one.work.problem, dues: [{ task: 0, at: null, weight: 1 }] };
+    followSchedule({ ...one, work: { ...one.work, problem } }, 'quick', true);
+    await rest(800);
+    expect(at(1).input).toMatchObject({ iterations: 200, earlier: null });
+  });
+
   it('of what the work was is not shown to a room that comes to it', async () => {
     followSchedule(one, 'quick', false);
     await rest(800);
