@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import { type Finding, findRates, toldQuantities } from '../../src/costing/calibration';
-import { type Printer, printerOf, type Quantity, quantities, type Run } from '../../src/model';
+import { printedOn } from '../../src/log';
+import { type Printer, printerOf, type Quantity, quantities } from '../../src/model';
 import { printerChoices } from '../panels/machine-name';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
@@ -16,14 +17,10 @@ import { ResidualPlot } from './ResidualPlot';
 import { RunTable } from './RunTable';
 import './calibrate.css';
 
-/** The film that a run was locked with; `undefined` for one that is gone. */
-const filmAsLocked = (run: Run | undefined) =>
-  run === undefined || run.state === 'draft' ? undefined : run.snapshot.film;
-
 /** What the log tells of one quantity at a time: its rates, how each run fits, and what was changed so far. */
 export function CalibrateDialog() {
   const { calibrate: words, common, station: machines } = useAllWords();
-  const { closing, leftOut, calibration, run: runs } = useShop((shop) => shop.book);
+  const { closing, leftOut, calibration, run, tick } = useShop((shop) => shop.book);
   const { station } = useShop(({ book }) => settingsOrFirst(book));
   const [chosen, setChosen] = useState<Printer['id']>(station.printers[0].id);
   const isOfPrinter = station.printers.length > 1;
@@ -32,11 +29,11 @@ export function CalibrateDialog() {
   );
   const finding = useMemo(() => {
     const of = quantity === 'printer' ? printerOf(station, { printer: chosen }).id : null;
-    const told = Object.values(closing).filter(
-      ({ id }) => of === null || printerOf(station, filmAsLocked(runs[id])).id === of,
-    );
+    const on = printedOn({ run, tick }, station);
+    // What was printed on several tells of none of them.
+    const told = Object.values(closing).filter(({ id }) => of === null || on(id).every((own) => own === of));
     return findRates(told, quantity, Object.values(leftOut), Object.values(calibration), of);
-  }, [closing, quantity, leftOut, calibration, runs, station, chosen]);
+  }, [closing, quantity, leftOut, calibration, run, tick, station, chosen]);
   return (
     <Window title={words.title} wide>
       <p className="quiet">{words.hint}</p>

@@ -1,8 +1,11 @@
-import type { LogRow } from '../../src/log';
+import { useMemo } from 'react';
+import { type LogRow, printedOn } from '../../src/log';
+import { printerChoices } from '../panels/machine-name';
 import { type Column, LongTable } from '../parts/LongTable';
-import { useWays } from '../store/selectors';
+import { settingsOrFirst, useWays } from '../store/selectors';
+import { useShop } from '../store/shop';
 import { useAllWords } from '../words';
-import { dueDay, filmLength, inkVolume, percent, powderMass, spoken } from '../words/format';
+import { dueDay, filmLength, inkVolume, listed, percent, powderMass, spoken } from '../words/format';
 
 /** What was used, with what was planned under it. */
 function Pair({ used, planned }: { used: string | null; planned: string | null }) {
@@ -23,6 +26,10 @@ const known = <Value,>(value: Value | null, told: (value: Value) => string): str
 export function LogTable({ rows }: { rows: readonly LogRow[] }) {
   const { log: words, closing: closingWords, spoil } = useAllWords();
   const ways = useWays();
+  const { run, tick } = useShop((shop) => shop.book);
+  const { station } = useShop(({ book }) => settingsOrFirst(book));
+  const on = useMemo(() => printedOn({ run, tick }, station), [run, tick, station]);
+  const printers = printerChoices(station);
   const ink = (kind: 'colour' | 'white') => ({
     key: kind,
     label: words[kind],
@@ -35,7 +42,23 @@ export function LogTable({ rows }: { rows: readonly LogRow[] }) {
     ),
   });
   const columns: readonly Column<LogRow>[] = [
-    { key: 'run', label: words.run, cell: ({ closing }) => <b>{closing.name}</b> },
+    {
+      key: 'run',
+      label: words.run,
+      cell: ({ closing }) => (
+        <>
+          <b>{closing.name}</b>
+          {printers.length > 1 && (
+            <span className="quiet small planned">
+              {listed(
+                printers.flatMap(({ value, label }) => (on(closing.id).includes(value) ? [label] : [])),
+                ways,
+              )}
+            </span>
+          )}
+        </>
+      ),
+    },
     { key: 'day', label: words.day, cell: ({ closing }) => dueDay(closing.day, ways) },
     {
       key: 'film',

@@ -1,6 +1,8 @@
+import { type ReactNode, useState } from 'react';
 import { benchEdits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { actOf, BEGUN, batchesOf, type Entry, isDusty, type Job } from '../../src/pressing';
+import { groupBy } from '../../src/units';
 import { Cautions } from '../panels/Cautions';
 import { InitialsField } from '../panels/InitialsField';
 import { machineName } from '../panels/machine-name';
@@ -16,6 +18,7 @@ import { notify, openDialog, openRun } from '../store/view';
 import { useAllWords } from '../words';
 import { spoken, timeAndDay } from '../words/format';
 import { BeforePrint } from './BeforePrint';
+import { DoneOn, plannedOn } from './DoneOn';
 import { machinesOf } from './day-rows';
 import { jobName } from './job-name';
 import { NextCard } from './NextCard';
@@ -37,13 +40,23 @@ const isPrint = ({ kind }: Job): boolean => kind === 'ready' || kind === 'print'
 /** How many jobs ahead are listed. */
 const AHEAD = 6;
 
-/** Ticks jobs, each on its run, or takes their ticks back. */
-function tick(jobs: readonly Job[], isDone: boolean): void {
-  for (const run of new Set(jobs.map((job) => job.run.id))) {
-    const keys = jobs.flatMap((job) => (job.run.id === run ? [job.key] : []));
-    act(benchEdits.tickJobs(run, keys, { done: isDone, by: initialsNow() }, nextRunName()));
+/**
+ * Ticks jobs, each on its run, or takes their ticks back.
+ * @param machineOf the machine that a job is done on, where there are several
+ */
+function tick(jobs: readonly Job[], isDone: boolean, machineOf: (job: Job) => string | null): void {
+  for (const [run, own] of groupBy(jobs, (job) => job.run.id)) {
+    const keys = own.map(({ key }) => key);
+    const machines = new Map<string, string>();
+    for (const job of own) {
+      const machine = machineOf(job);
+      if (machine !== null) machines.set(job.key, machine);
+    }
+    act(benchEdits.tickJobs(run, keys, { done: isDone, by: initialsNow(), machines }, nextRunName()));
   }
 }
+
+const sameJob = ({ run, key }: Job): string => `${run.id} ${key}`;
 
 /** Begins a run: its clock goes from now on. */
 function begin(run: Job['run']['id'], note: string): void {
@@ -86,6 +99,32 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
   const nextPrinted = printed?.state === 'locked' ? printed : null;
   const [only] = last;
   const doneBy = useDoneBy();
+  // Where a job is done that is not ticked yet, as far as that is not as planned.
+  const [said, setSaid] = useState<ReadonlyMap<string, string>>(new Map());
+  const entryOf = new Map(entries.map((entry) => [sameJob(entry.job), entry]));
+  const machineOf = (job: Job): string | null => {
+    const entry = entryOf.get(sameJob(job));
+    const planned = entry ? plannedOn(entry) : null;
+    return planned && (said.get(sameJob(job)) ?? planned.id);
+  };
+  const doneOn = (entry: Entry): ReactNode => {
+    const { job } = entry;
+    const planned = plannedOn(entry);
+    const of = laid.get(job.run.id)?.laid;
+    return (
+      planned &&
+      of && (
+        <DoneOn
+          entry={entry}
+          planned={planned}
+          station={stationOf(of)}
+          value={machineOf(job) ?? planned.id}
+          onChange={(machine) => setSaid(new Map([...said, [sameJob(job), machine]]))}
+        />
+      )
+    );
+  };
+  const lastOn = only && last.length === 1 ? machinesOf(entryOf.get(sameJob(only)) ?? { takes: [] }) : [];
   const lastName = only && last.length === 1 ? jobName(only, ways) : words.jobs(last.length, ways);
   return (
     <>
@@ -93,10 +132,11 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
         <BeforePrint run={nextPrinted}>
           <NextCard
             job={first.job}
-            machines={machinesOf(first)}
+            machines={machinesOf(first).filter(({ kind }) => kind === 'person' || !mayTick(own.id))}
+            where={mayTick(own.id) ? doneOn(first) : null}
             run={own}
             isBegun={mayTick(own.id)}
-            onDone={() => tick([first.job], true)}
+            onDone={() => tick([first.job], true, machineOf)}
             onBegin={mayBegin(own.id) ? () => begin(own.id, words.startNote) : null}
           />
         </BeforePrint>
@@ -119,11 +159,12 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
         <ul className="job-list">
           {shown.map((entry) => (
             <JobLine
-              key={`${entry.job.run.id} ${entry.job.key}`}
+              key={sameJob(entry.job)}
               entry={entry}
               origin={day.origin}
               names={runs.length > 1}
-              mayTick={mayTick(entry.job.run.id)}
+              where={mayTick(entry.job.run.id) ? doneOn(entry) : null}
+              onDone={mayTick(entry.job.run.id) ? () => tick([entry.job], true, machineOf) : null}
             />
           ))}
         </ul>
@@ -137,19 +178,20 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
         {mayTick(run.id) && (
           <Together
             batches={batchesOf(ahead.flatMap(({ job }) => (job.run.id === run.id ? [job] : [])))}
-            onDone={(jobs) => tick(jobs, true)}
+            onDone={(jobs) => tick(jobs, true, machineOf)}
           />
         )}
         {last.length > 0 && (
           <p className="small">
             <span className="quiet">{words.lastDone}: </span>
             {lastName}
+            {lastOn.map((machine) => ` · ${machineName(machine)}`)}
             {only && doneBy(only) !== '' && <span className="quiet"> · {doneBy(only)}</span>}{' '}
             <Button
               writes
               weight="plain"
               aria-label={words.undoTick(lastName)}
-              onPress={() => tick(last, false)}
+              onPress={() => tick(last, false, () => null)}
             >
               {words.undoShort}
             </Button>
@@ -166,13 +208,17 @@ function JobLine({
   entry,
   origin,
   names,
-  mayTick,
+  where,
+  onDone,
 }: {
   entry: Entry;
   origin: number;
   /** Whether runs are named, since there are several. */
   names: boolean;
-  mayTick: boolean;
+  /** What says on which of several machines it is done; `null` where none need be said, or nothing is done yet. */
+  where: ReactNode;
+  /** `null` where it cannot be ticked yet. */
+  onDone: (() => void) | null;
 }) {
   const ways = useWays();
   const { job, start, end } = entry;
@@ -183,21 +229,24 @@ function JobLine({
         <input
           type="checkbox"
           checked={false}
-          disabled={isHeld || !mayTick}
+          disabled={isHeld || onDone === null}
           {...reason}
-          onChange={() => tick([job], true)}
+          onChange={() => onDone?.()}
         />
         <span>
           <b>{timeAndDay(origin + 1000 * start, ways)}</b> {jobName(job, ways)}{' '}
           <span className="quiet small">
             {[
               ...(names ? [job.run.name] : []),
-              ...machinesOf(entry).map(machineName),
+              ...machinesOf(entry)
+                .filter(({ kind }) => where === null || kind === 'person')
+                .map(machineName),
               spoken(end - start, ways),
             ].join(' · ')}
           </span>
         </span>
       </label>
+      {where}
     </li>
   );
 }

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { LaidRun } from '../../src/layout';
 import { actOf, cureRecipe, isDusty, type Job, type Machine, pressRecipe } from '../../src/pressing';
 import { Cautions } from '../panels/Cautions';
@@ -29,6 +30,7 @@ function recipeOf({ kind, fabric }: Job, run: LaidRun, words: Words['press'], wa
 export function NextCard({
   job,
   machines,
+  where,
   run,
   isBegun,
   onDone,
@@ -37,6 +39,8 @@ export function NextCard({
   job: Job;
   /** Where it is done, as far as there are several of a kind. */
   machines: readonly Machine[];
+  /** What says on which of several machines it is done; `null` where none need be said. */
+  where: ReactNode;
   run: LaidRun;
   isBegun: boolean;
   onDone: () => void;
@@ -51,6 +55,7 @@ export function NextCard({
     <section className="next-card" aria-label={words.doNow}>
       <p className="quiet small">{[run.name, ...machines.map(machineName)].join(' · ')}</p>
       <p className="sentence">{jobName(job, ways)}</p>
+      {where}
       {recipe !== null && (
         <p>
           <b>{recipe}</b>

@@ -8,6 +8,7 @@ import {
   type OpenRun,
   type Timeline,
   ticked,
+  tickedOn,
   ticksOf,
 } from '../../src/pressing';
 import { onceFor } from '../../src/units';
@@ -48,7 +49,8 @@ export const openRunsOf = onceFor((book: Book): readonly OpenRun[] =>
   runsAtWork(book).flatMap((run): OpenRun[] => {
     const laid = layRun(book, run);
     if (!laid || laid.copies.length === 0) return [];
-    return [{ laid, station: stationOf(laid), done: ticked(ticksOf(book, run.id)) }];
+    const ticks = ticksOf(book, run.id);
+    return [{ laid, station: stationOf(laid), done: ticked(ticks), on: tickedOn(ticks) }];
   }),
 );
 

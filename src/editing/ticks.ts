@@ -16,6 +16,8 @@ const comesTo: readonly { readonly state: LockedRun['state']; readonly kinds: re
 export interface Ticking {
   readonly done: boolean;
   readonly by: string;
+  /** On which machine each subject was done, where there are several of its kind. */
+  readonly machines?: ReadonlyMap<string, string>;
 }
 
 /** Now, or just behind what was ticked of the same subjects last: another device's clock may be ahead. */
@@ -32,7 +34,7 @@ export function tickJobs(
   draft: BookDraft,
   id: Id<'run'>,
   subjects: readonly string[],
-  { done, by }: Ticking,
+  { done, by, machines }: Ticking,
   context: EditContext,
 ): void {
   const own = new Set(subjects);
@@ -40,7 +42,8 @@ export function tickJobs(
   const at = instantAfter(context.now, before);
   for (const subject of own) {
     const tick = context.newId<'tick'>();
-    draft.tick[tick] = { id: tick, run: id, subject, done, at, by, changed: context.now };
+    const machine = machines?.get(subject) ?? null;
+    draft.tick[tick] = { id: tick, run: id, subject, done, at, by, machine, changed: context.now };
   }
   if (done) followTicks(draft, id, context);
   else leaveStates(draft, id, new Set(ticked(before).values()), context);

@@ -1,3 +1,4 @@
+export { printedOn } from './printed-on';
 export { type ProposedClosing, proposeClosing } from './proposal';
 export { reasonsBefore } from './reasons';
 export { type LogRow, logRows } from './rows';

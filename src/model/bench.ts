@@ -127,6 +127,8 @@ export const tickSchema = z.object({
   at: instant,
   /** Initials of who ticked it; empty where nobody said. */
   by: text,
+  /** The machine that it was done on; `null` where there is one of its kind, or nobody said. */
+  machine: z.nullable(text),
   changed: instant,
 });
 

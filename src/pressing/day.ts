@@ -28,6 +28,8 @@ export interface OpenRun {
   readonly laid: LaidRun;
   readonly station: Station;
   readonly done: ReadonlyMap<string, string>;
+  /** The machine that each of them was done on, where that was said. */
+  readonly on: ReadonlyMap<string, string>;
 }
 
 /** What a day is planned by. */
@@ -179,6 +181,20 @@ function inPlace(use: Use, places: readonly Place[]): Use {
   return { ...use, resource: place.resource, units: units && units.length > 0 ? units : null };
 }
 
+/** What is done, by the machine that is said to have done it. */
+function whereDone(task: Task, machine: string | undefined, crews: readonly Crew[]): Task {
+  const resource = crews.findIndex(({ machines }) => machines.some(({ id }) => id === machine));
+  const crew = crews[resource];
+  if (!task.fixed || !crew) return task;
+  const units = [crew.machines.findIndex(({ id }) => id === machine)];
+  return {
+    ...task,
+    uses: task.uses.map((use) =>
+      crews[use.resource]?.worker === crew.worker ? { ...use, resource, units } : use,
+    ),
+  };
+}
+
 /** The printer is set up once, not with each run: what is left of making it ready is the check. What no opening is long enough for pauses. */
 function inTheDay(
   { jobs, workers }: Work,
@@ -220,7 +236,10 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
   const printing = runsAtPrinters(made);
   const printerIn = (work: Work) => printerAmong(station, printerOfWork(work) ?? '').id;
   const works = made.map(({ work }) => work);
-  const crews = crewsOf(station, new Set(works.map(printerIn)), works);
+  const printedOn = open.flatMap(({ on }) =>
+    [...on.values()].filter((machine) => station.printers.some(({ id }) => id === machine)),
+  );
+  const crews = crewsOf(station, new Set([...works.map(printerIn), ...printedOn]), works);
   const opening = longestOpen(station.hours);
   const away = awayTimes(station.hours, origin);
   const people = awayOfPeople(station, away, origin);
@@ -237,12 +256,13 @@ export function dayWork(open: readonly OpenRun[], { station, origin, now, runOrd
     const base = tasks.length;
     const told = isBegun(own) ? fixTicked(work, done, now, printing.has(own), alone) : work.problem.tasks;
     const places = placesIn(crews, work, printerIn(work));
-    for (const task of inTheDay(work, told, own, opening)) {
-      tasks.push({
+    for (const [at, task] of inTheDay(work, told, own, opening).entries()) {
+      const here = {
         ...task,
         uses: task.uses.map((use) => inPlace(use, places)),
         after: task.after.map((before) => ({ ...before, task: before.task + base })),
-      });
+      };
+      tasks.push(whereDone(here, own.on.get(work.jobs[at]?.key ?? ''), crews));
     }
     jobs.push(...work.jobs);
     chains.push(

@@ -7,7 +7,17 @@ export { type DayTerms, type DayWork, dayWork, type OpenRun } from './day';
 export { fabricOfCopy, fabricsOn } from './fabrics';
 export { wetWhenWhole } from './film-work';
 export type { Job, JobKind, Machine, MachineKind, Work, Worker } from './jobs';
-export { apartKey, BEGUN, cutKey, isAtPrinter, orderOfPack, packKey, printKey, READY } from './keys';
+export {
+  apartKey,
+  BEGUN,
+  cutKey,
+  isAtPrinter,
+  isPrintKey,
+  orderOfPack,
+  packKey,
+  printKey,
+  READY,
+} from './keys';
 export { loadsOf } from './loads';
 export { type Inches, measures, placesPressed } from './measures';
 export { pressedOn } from './pressed-on';
@@ -23,6 +33,6 @@ export {
   startingPrinter,
   startingStation,
 } from './starting';
-export { asTicked, doneAt, printedBefore, ticked, tickedBy, ticksOf } from './ticks';
+export { asTicked, doneAt, printedBefore, ticked, tickedBy, tickedOn, ticksOf } from './ticks';
 export { type Bottleneck, type Entry, type Timeline, timelineOf } from './timeline';
 export { type WorkProblem, workInHand, workOf } from './work';

@@ -11,8 +11,11 @@ const PRINT = 'print/';
 /** The tick that says that a span is printed. */
 export const printKey = (span: number): string => `${PRINT}${span}`;
 
+/** Whether a tick says that a span is printed. */
+export const isPrintKey = (subject: string): boolean => subject.startsWith(PRINT);
+
 /** Whether a tick says that a run has been at its printer. */
-export const isAtPrinter = (subject: string): boolean => subject === READY || subject.startsWith(PRINT);
+export const isAtPrinter = (subject: string): boolean => subject === READY || isPrintKey(subject);
 
 /** The tick that says that a span is cut apart. */
 export const apartKey = (span: number): string => `apart/${span}`;

@@ -35,6 +35,10 @@ export const ticked = (ticks: Iterable<Ticked>): Map<string, string> =>
 export const tickedBy = (ticks: Iterable<Ticked & Pick<Tick, 'by'>>): Map<string, string> =>
   new Map(standing(ticks).map(({ subject, by }) => [subject, by]));
 
+/** The machine that each subject was done on, where that was said. */
+export const tickedOn = (ticks: Iterable<Ticked & Pick<Tick, 'machine'>>): Map<string, string> =>
+  new Map(standing(ticks).flatMap(({ subject, machine }) => (machine === null ? [] : [[subject, machine]])));
+
 /** All that was ticked on a run. */
 export const ticksOf = (book: Pick<Book, 'tick'>, run: string): Tick[] =>
   Object.values(book.tick).filter((tick) => tick.run === run);
@@ -164,7 +168,7 @@ interface LastSet {
 const settingAt = ({ away }: Available, { end, setting }: LastSet, time: number): number | null =>
   isColdBetween(away, end, time) ? null : setting;
 
-/** How each unit was left by what is done. Which one did it nobody tells: one that was free, and of these that which took least to set up. */
+/** How each unit was left by what is done: where nobody tells which one did it, by one that was free, and of these by that which took least to set up. */
 function lastSets({ tasks, resources, now }: ScheduleProblem): LastSet[][] {
   const last = resources.map(({ units }) => units.map((): LastSet => ({ end: -1, setting: null })));
   const done = tasks

@@ -86,7 +86,7 @@ const toldOf = (machines: readonly Machine[] | undefined, at: number): Machine |
 export function timelineOf(work: Work, schedule: Schedule, bound: ScheduleBound): Timeline {
   const { problem, jobs, workers, machines } = work;
   const { tasks, now, dues } = problem;
-  const units = withSteadyHands(work, schedule);
+  const taken = withSteadyHands(work, schedule);
   const entries = jobs
     .map((job, task): Entry => {
       const start = schedule.starts[task] ?? 0;
@@ -102,15 +102,15 @@ export function timelineOf(work: Work, schedule: Schedule, bound: ScheduleBound)
         start,
         end,
         state,
-        takes: (own?.uses ?? []).map(({ resource, from, to }, use) => {
-          const unit = units[task]?.[use] ?? 0;
+        takes: (own?.uses ?? []).map(({ resource, from, to, units }, use) => {
+          const unit = taken[task]?.[use] ?? 0;
           const worker = workers[resource] ?? 'hands';
-          // Who did what is done its tick tells.
-          const isSigned = worker === 'hands' && state === 'done';
+          // Who did what is done, and on which of several machines, its tick tells.
+          const isKnown = worker !== 'hands' && (machines[resource]?.length === 1 || units?.length === 1);
           return {
             worker,
             unit,
-            machine: isSigned ? null : toldOf(machines[resource], unit),
+            machine: state === 'done' && !isKnown ? null : toldOf(machines[resource], unit),
             from: start + from,
             to: Math.min(end, start + to),
           };

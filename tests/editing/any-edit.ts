@@ -576,7 +576,14 @@ const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Ar
       const { id, state } = run;
       const order = embeddedIn(run).at(-1)?.orders[0]?.id ?? '';
       const subject = [`pack/${order}`, 'print/0', 'begun'][a % 3] ?? '';
-      return state === 'draft' ? null : benchEdits.tickJobs(id, [subject], { done: yes, by: 'AB' }, 'Next');
+      return state === 'draft'
+        ? null
+        : benchEdits.tickJobs(
+            id,
+            [subject],
+            { done: yes, by: 'AB', machines: new Map(a % 2 ? [[subject, 'press-1']] : []) },
+            'Next',
+          );
     },
   ),
   takeIn: on(
@@ -590,6 +597,7 @@ const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Ar
         done: true,
         at: NOW,
         by: 'AB',
+        machine: null,
         changed: NOW,
       };
       const locked = embeddedIn(run).at(-1)?.at ?? NOW;

@@ -57,6 +57,7 @@ const shipped = {
   '44-holes.ts': '310b726dad82ad34b83eff62364f60e9f9a79e8ea24cbdad9dd1a164a19b7c59',
   '45-machines.ts': 'c268bfa7365272d7f706a898b8741c2bab5bc166be9e12cdf0f94fe44dc6a4f4',
   '46-upkeep.ts': '45daa5d79f93768a39e9ade91099317211bd8142c293ca5574e3a5b2f5a39d2a',
+  '47-done-on.ts': '8239b89e7da36258b654f167ae9c704e7bece9ff3df84c18474f3df6d2205b36',
   'change-records.ts': '0d75d4b451d9ff6f6fb0f9b8f62d74efb0f41eec26ea81623add4ab1543ec1bd',
   'stored.ts': '521b36949643db86ab41a1f8f81e07c874feccec408a8406320ebcc749fe44c7',
 } as const;

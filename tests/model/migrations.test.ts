@@ -1140,8 +1140,8 @@ describe('migration', () => {
       'settings/shop': { station: { handling: began, allowance: 0.12 } },
       // What was measured holds its rests already.
       'run/r': run({ handling: { ...began, pack: 12 }, allowance: 0 }),
-      'tick/t': { ...tick, by: '' },
-      'aside/a': { id: 'a', ticks: [{ ...tick, by: '' }] },
+      'tick/t': { ...tick, by: '', machine: null },
+      'aside/a': { id: 'a', ticks: [{ ...tick, by: '', machine: null }] },
       'upkeep/u': { ...entry, failed: null, machine: null },
       'step/1': step(run({ handling: { ...handling, cutApart: 9, cutMetre: 0 }, allowance: 0 })),
       [other[0]]: other[1],
@@ -1304,6 +1304,20 @@ describe('migration', () => {
     });
     expect(Object.fromEntries(migrate(new Map(Object.entries(stored({}))), 41) ?? [])).toEqual(
       stored({ sizes: {} }),
+    );
+  });
+
+  it('knows of nothing that was ticked before version 47 on which machine it was done', () => {
+    const tick = { id: 't', run: 'r', subject: 'press/1', done: true, by: 'MK' };
+    const undo = (own: object) => [{ op: 'add', path: ['tick', 't'], value: own }];
+    const stored = (own: object): Record<string, unknown> => ({
+      'tick/t': own,
+      'aside/a': { id: 'a', ticks: [own] },
+      'step/1': { redo: [], undo: undo(own) },
+      [other[0]]: other[1],
+    });
+    expect(Object.fromEntries(migrate(new Map(Object.entries(stored(tick))), 46) ?? [])).toEqual(
+      stored({ ...tick, machine: null }),
     );
   });
 

@@ -37,6 +37,7 @@ const openRun = (
     laid,
     station: { ...station, ...more },
     done: new Map(Object.entries(done).map(([key, seconds]) => [key, at(seconds)])),
+    on: new Map(),
   };
 };
 

@@ -37,6 +37,7 @@ const openRun = (own: Book, id: string, station: Station, done: readonly string[
     laid,
     station,
     done: new Map(done.map((key) => [key, new Date(+ORIGIN + 9 * HOUR * 1000).toISOString()])),
+    on: new Map(),
   };
 };
 
@@ -143,6 +144,19 @@ describe('two printers', () => {
   });
 });
 
+describe('a span that was printed on another printer than its film was in', () => {
+  it('is told with that one, and the rest stays where the film is', () => {
+    const done = openRun(book, one, twoPrinters, [BEGUN, 'print/0']);
+    const own = { ...done, on: new Map([['print/0', window.id as string]]) };
+    const { entries } = planned([own], twoPrinters);
+    const printers = entries
+      .filter(({ job }) => job.kind === 'print')
+      .map(({ takes }) => takes.flatMap(({ machine }) => (machine?.kind === 'printer' ? [machine.id] : [])));
+    expect(printers[0]).toEqual([window.id]);
+    expect(new Set(printers.slice(1).flat())).toEqual(new Set(['printer-1']));
+  });
+});
+
 describe('presses that heat each at its own rate', () => {
   const [quick, slow] = presses(2).presses as [Press, Press];
   const unlike = (hours: number): Station => ({
@@ -180,6 +194,26 @@ describe('presses that heat each at its own rate', () => {
       { setting: null, warmed: HOUR / 2 },
       { setting: cure, warmed: 0 },
     ]);
+  });
+
+  it('are as warm as what was done with the one that is said to have done it, and that one is told', () => {
+    const station = unlike(1);
+    const done = openRun(book, one, station, [BEGUN, 'powder/0', 'cure/0']);
+    const onOther = { ...done, on: new Map([['cure/0', slow.id as string]]) };
+    const settings = (own: OpenRun) => {
+      const { work } = dayWork([own], { station, origin: ORIGIN, now: 9.5 * HOUR, runOrder: [] });
+      return work.problem.resources[work.workers.indexOf('press')]?.units.map(({ setting }) => setting);
+    };
+    const cure = Math.round(startingCure('press').temperature / 10);
+    expect([settings(done), settings(onOther)]).toEqual([
+      [null, cure],
+      [cure, null],
+    ]);
+    const told = (own: OpenRun) =>
+      planned([own], station, 9.5 * HOUR)
+        .entries.find(({ job }) => job.key === 'cure/0')
+        ?.takes.flatMap(({ machine }) => machine?.id ?? []);
+    expect([told(done), told(onOther)]).toEqual([[], [slow.id]]);
   });
 
   it('warm up anew the next morning, however long they were on the day before', () => {

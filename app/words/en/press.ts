@@ -179,6 +179,7 @@ export const press = {
   next: 'What comes next',
   nextHint: 'Tick what is done. Earlier steps are ticked too.',
   doneJobs: (count: number, of: number, ways: Ways) => `${whole(count, ways)} of ${whole(of, ways)} done`,
+  doneOn: (job: string) => `Done on, for ${job}`,
   undoTick: (job: string) => `Untick: ${job}`,
   undoShort: 'Untick',
   lastDone: 'Done last',

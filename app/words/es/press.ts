@@ -175,6 +175,7 @@ export const press: Words['press'] = {
   next: 'Lo que viene ahora',
   nextHint: 'Hay que marcar lo que está hecho. Los pasos anteriores se marcan también.',
   doneJobs: (count, of, ways) => `hecho: ${whole(count, ways)} de ${whole(of, ways)}`,
+  doneOn: (job) => `Hecho en, para ${job}`,
   undoTick: (job) => `Desmarcar: ${job}`,
   undoShort: 'Desmarcar',
   lastDone: 'Último hecho',

@@ -43,6 +43,7 @@ import { askForCaps } from './43-caps';
 import { findHoles } from './44-holes';
 import { nameMachines } from './45-machines';
 import { keepByMachine } from './46-upkeep';
+import { keepDoneOn } from './47-done-on';
 import type { Migration, StoredRecords } from './stored';
 
 export type { StoredRecords } from './stored';
@@ -94,6 +95,7 @@ const migrations: readonly Migration[] = [
   findHoles,
   nameMachines,
   keepByMachine,
+  keepDoneOn,
 ];
 
 export const MODEL_VERSION = migrations.length + 1;

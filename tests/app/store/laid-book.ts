@@ -23,7 +23,7 @@ export function dayOfHands(hands: number): DayWork {
   const laid = own && layRun(book, own);
   const station = Object.values(book.settings)[0]?.station;
   if (!laid || !station) throw new Error('nothing laid');
-  return dayWork([{ laid, station, done: new Map() }], {
+  return dayWork([{ laid, station, done: new Map(), on: new Map() }], {
     station: { ...station, ...people(hands) },
     origin: new Date('2026-11-25T00:00:00'),
     now: 8 * 3600,
