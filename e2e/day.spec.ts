@@ -65,7 +65,7 @@ test('a pasted day becomes a layout, a dragged copy changes the figures, and all
   await page.reload();
   await expect(sentence(page)).toContainText(`${moved.metres.toFixed(2)} m`);
   expect(await figures(page)).toEqual(moved);
-  expect(await copyRows(page)).toHaveLength(24);
+  await expect.poll(() => copyRows(page)).toHaveLength(24);
 });
 
 test('a copy is dragged by mouse, the figures change in the hand, and undo brings it back (rule 2)', async ({
@@ -110,7 +110,7 @@ test('a copy dropped where it may not lie says why and goes back (rule 1)', asyn
   await expect(notices(page)).toContainText(
     /CL \d stays where it was: there it would come closer than 5 mm to CL \d/,
   );
-  expect(await copyRows(page)).toEqual(rows);
+  await expect.poll(() => copyRows(page)).toEqual(rows);
 });
 
 test('the keyboard does everything the pointer does', async ({ page }) => {
@@ -131,18 +131,17 @@ test('the keyboard does everything the pointer does', async ({ page }) => {
   for (let step = 0; step < 6; step += 1) await page.keyboard.press('Shift+ArrowRight');
   await page.keyboard.press('r');
   await page.keyboard.press('p');
-  let rows = await copyRows(page);
-  expect(rows.filter(({ pinned }) => pinned)).toHaveLength(1);
-  const pinned = rows.find((row) => row.pinned);
+  const pinned = async () => (await copyRows(page)).filter((row) => row.pinned);
+  await expect.poll(pinned).toHaveLength(1);
+  const before = await pinned();
   await page.keyboard.press('Control+Enter');
   await page.keyboard.press('Control+.');
-  rows = await copyRows(page);
-  expect(rows.find((row) => row.pinned)).toEqual(pinned);
+  expect(await pinned()).toEqual(before);
   await film.focus();
   await page.keyboard.press('Delete');
-  expect(await copyRows(page)).toHaveLength(1);
+  await expect.poll(() => copyRows(page)).toHaveLength(1);
   await page.getByRole('button', { name: 'Put one crest on the film' }).click();
-  expect(await copyRows(page)).toHaveLength(2);
+  await expect.poll(() => copyRows(page)).toHaveLength(2);
   await page.keyboard.press('?');
   await expect(page.getByRole('dialog')).toContainText('Every key');
   await page.keyboard.press('Escape');
@@ -164,9 +163,9 @@ test('film and price are changed in one window; what no longer fits comes off an
   await expect(
     page.getByText(/front: 2 copies left out, since it is wider than the printable film/),
   ).toBeVisible();
-  expect(await copyRows(page)).toHaveLength(2);
+  await expect.poll(() => copyRows(page)).toHaveLength(2);
   await page.keyboard.press('Control+z');
-  expect(await copyRows(page)).toHaveLength(4);
+  await expect.poll(() => copyRows(page)).toHaveLength(4);
   expect(await figures(page)).toEqual(before);
 });
 

@@ -24,7 +24,7 @@ test.describe('in the background', () => {
     const offer = page.getByText(/^A layout that takes \d+\.\d\d m less is ready: it saves £\d+\.\d\d\.$/);
     await expect(offer).toBeVisible({ timeout: 20_000 });
     // It is offered, not forced.
-    expect(await copyRows(page)).toEqual(moved);
+    await expect.poll(() => copyRows(page)).toEqual(moved);
     await button(page, 'Take it').click();
     await expect(offer).toBeHidden();
     await expect(sentence(page)).toContainText('m of film');
@@ -32,7 +32,7 @@ test.describe('in the background', () => {
     const end = (list: typeof moved) => Math.max(...list.map(({ y, length }) => y + length));
     expect(end(taken)).toBeLessThan(end(moved) - 100);
     await button(page, 'Undo').click();
-    expect(await copyRows(page)).toEqual(moved);
+    await expect.poll(() => copyRows(page)).toEqual(moved);
   });
 });
 

@@ -105,10 +105,10 @@ test('two drafts: copies chosen for one are not laid out by the other, and move 
   const rows = await copyRows(page);
   await page.getByRole('button', { name: rows[0]?.name ?? '' }).click();
   await page.getByLabel('Move to').selectOption({ label: 'Run 2' });
-  expect(await copyRows(page)).toHaveLength(4);
+  await expect.poll(() => copyRows(page)).toHaveLength(4);
   await page.getByLabel('Run', { exact: true }).selectOption({ label: 'Run 2 · draft' });
   await layOut(page);
-  expect(await copyRows(page)).toHaveLength(1);
+  await expect.poll(() => copyRows(page)).toHaveLength(1);
 });
 
 test('several copies are framed, moved together, and undo outlives a reload', async ({ page }) => {
@@ -127,7 +127,7 @@ test('several copies are framed, moved together, and undo outlives a reload', as
   await page.reload();
   await film.focus();
   await page.keyboard.press('Control+z');
-  expect(await copyRows(page)).toEqual(before);
+  await expect.poll(() => copyRows(page)).toEqual(before);
 });
 
 test('cut sheets are laid out, counted and taken off the stack', async ({ page }) => {
