@@ -23,6 +23,12 @@ test('the first visit opens a demo day, which lets go in one press and can be lo
   await page.getByRole('button', { name: 'Start with my own orders' }).click();
   await expect(page.getByText('The film is empty')).toBeVisible();
   await expect(page.getByText('This is a demo day')).toBeHidden();
+  // Empty, too, each room has one heading, its name.
+  for (const room of ['Orders', 'Cut', 'Press', 'Stock', 'Log', 'Film']) {
+    await page.getByRole('link', { name: room, exact: true }).click();
+    await expect(page.getByRole('heading', { level: 1, name: room, exact: true })).toBeAttached();
+    await expect(page.getByRole('heading', { level: 1 })).toHaveCount(1);
+  }
   await page.reload();
   await expect(page.getByText('The film is empty')).toBeVisible();
   await page.getByRole('button', { name: 'Look at the demo day' }).click();

@@ -61,7 +61,9 @@ test('a rush goes out first by one press, is told with its time before anything 
   await expect.poll(() => copyRows(page)).toEqual(before);
 });
 
-test('a rush has a run of its own where the present one is sent to print', async ({ page }) => {
+test('a rush has a run of its own where the present one is sent to print, and a reprint joins it', async ({
+  page,
+}) => {
   await page.getByRole('link', { name: 'Orders', exact: true }).click();
   await pasteTable(page, `East Fair,back,252,122,3,${date(9)},yes`);
   await page.getByRole('link', { name: 'Film', exact: true }).click();
@@ -70,4 +72,21 @@ test('a rush has a run of its own where the present one is sent to print', async
   await expect.poll(() => copyRows(page)).toHaveLength(3);
   await expect(sentence(page)).toContainText('of film');
   await expect(button(page, 'Lock for print')).toBeEnabled();
+  // A tag of the first run is spoiled: there is room for it beside what the rush takes.
+  await page.getByRole('link', { name: 'Press', exact: true }).click();
+  const runs = page.getByRole('combobox', { name: 'Run', exact: true });
+  await runs.selectOption({ label: 'Run 1 · locked for print' });
+  await button(page, 'All printed').click();
+  await page.getByRole('link', { name: 'Cut', exact: true }).click();
+  await button(page, 'A copy is spoiled').click();
+  const tag = page.getByRole('combobox', { name: 'Copy', exact: true }).locator('option', { hasText: 'tag' });
+  await page
+    .getByRole('combobox', { name: 'Copy', exact: true })
+    .selectOption((await tag.first().getAttribute('value')) ?? '');
+  await page.getByLabel('Why').fill('crooked');
+  await button(page, 'Reprint').click();
+  await page.getByRole('link', { name: 'Press', exact: true }).click();
+  await button(page, 'Join span 1 of Run 2').click();
+  await expect(notices(page)).toContainText('1 copy joined span 1 of Run 2.');
+  await expect(page.getByRole('heading', { name: 'Reprints that wait' })).toBeHidden();
 });

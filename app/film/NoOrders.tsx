@@ -8,14 +8,17 @@ import { useWords } from '../words';
 export function NoOrders() {
   const { film: words } = useWords();
   return (
-    <Empty title={words.emptyTitle}>
-      <p>{words.empty}</p>
-      <div className="actions">
-        <Button weight="primary" onPress={() => goTo('orders')}>
-          {words.toOrders}
-        </Button>
-        <DemoButton />
-      </div>
-    </Empty>
+    <>
+      <h1 className="visually-hidden">{words.title}</h1>
+      <Empty title={words.emptyTitle} isPart>
+        <p>{words.empty}</p>
+        <div className="actions">
+          <Button weight="primary" onPress={() => goTo('orders')}>
+            {words.toOrders}
+          </Button>
+          <DemoButton />
+        </div>
+      </Empty>
+    </>
   );
 }

@@ -43,8 +43,7 @@ const roomOf = (page: Page): Promise<string | null> =>
 async function goTo(page: Page, room: Room): Promise<void> {
   await leaveWindows(page);
   await page.getByRole('link', { name: room, exact: true }).click();
-  const name = new RegExp(room === 'Film' ? '^(Film|The film is empty)$' : `^${room}$`);
-  await page.getByRole('main').getByRole('heading', { level: 1, name }).waitFor();
+  await page.getByRole('main').getByRole('heading', { level: 1, name: room, exact: true }).waitFor();
 }
 
 /** What the room Orders shows at this moment, without what tells the time: each order with its transfers. One that is new stands first until the page is left, so the orders themselves are in no order here. */
