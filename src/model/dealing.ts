@@ -113,6 +113,8 @@ export const ontoOf = onceFor((book: Book): Onto => {
 export interface Taken {
   readonly placed: ReadonlyMap<string, ReadonlyMap<string, number>>;
   readonly taken: ReadonlyMap<string, number>;
+  /** Copies that orders still wait for, each with its order. */
+  readonly toCome: ReadonlyMap<string, string>;
 }
 
 type Counts = Map<string, Map<string, number>>;
@@ -142,12 +144,20 @@ export function takenBefore(book: Book, run: Run): Taken {
   for (const snapshot of before) {
     countOnto(placed, snapshot.copies, ontoIn(snapshot), byId(snapshot.transfers));
   }
-  return { placed, taken: takenIn(before) };
+  const brought = new Set<string>(before.flatMap(({ copies }) => copies.map(({ id }) => id)));
+  const toCome = new Map(
+    Object.values(book.copy).flatMap(({ id, role, state, transfer }) => {
+      const order = book.transfer[transfer]?.order;
+      const isToCome = role === 'ordered' && state !== 'shelved' && !brought.has(id);
+      return isToCome && order !== undefined ? [[id, order]] : [];
+    }),
+  );
+  return { placed, taken: takenIn(before), toCome };
 }
 
 /**
  * How many garments of each line some copies are the first to take, behind what was taken before. Of a line that no transfer calls for,
- * what is printed first of its order takes all.
+ * what completes the print of its order takes all: they are bagged then.
  */
 export function takes(
   source: GarmentSource,
@@ -160,6 +170,8 @@ export function takes(
   countOnto(counts, copies, onto, transfers);
   const here = new Set(copies.map(({ id }) => onto.get(id)));
   const own = new Set(copies.map(({ transfer }) => transfers[transfer]?.order));
+  const ids = new Set<string>(copies.map(({ id }) => id));
+  const open = new Set([...before.toCome].flatMap(([id, order]) => (ids.has(id) ? [] : [order])));
   const called = new Set(
     Object.values(transfers).flatMap((transfer) =>
       own.has(transfer.order)
@@ -169,7 +181,8 @@ export function takes(
   );
   return new Map(
     Object.values(lines).flatMap(({ id, order, count: all }) => {
-      if (!here.has(id) && !(own.has(order) && !called.has(id))) return [];
+      const completes = own.has(order) && !open.has(order);
+      if (!here.has(id) && !(completes && !called.has(id))) return [];
       const needed = called.has(id) ? Math.min(all, Math.max(...(counts.get(id)?.values() ?? []))) : all;
       return [[id as string, Math.max(0, needed - (before.taken.get(id) ?? 0))] as const];
     }),

@@ -135,7 +135,7 @@ describe('the garments that copies go on', () => {
     expect(sum(a) + sum(b)).toBe(10);
   });
 
-  it('that no print is called for on are taken once, by what is printed first of their order', () => {
+  it('that no print is called for on are taken once, by what completes the print of their order', () => {
     const { book, a, b } = shop(lines);
     const bare = edited(book, (draft) => {
       const [order] = Object.values(draft.order);
@@ -152,8 +152,18 @@ describe('the garments that copies go on', () => {
     });
     const badges = copiesOf(bare);
     const first = locked(laid(bare, a, badges.slice(0, 3)), a);
-    expect(dealing(first, a)).toEqual({ prints: { none: 3 }, taken: { S: 4, M: 6, one: 7 } });
-    expect(dealing(locked(laid(first, b, badges.slice(3)), b), b).taken).toEqual({});
+    expect(dealing(first, a)).toEqual({ prints: { none: 3 }, taken: {} });
+    const second = laid(first, b, badges.slice(3));
+    expect(dealing(laid(first, b, badges.slice(3, -1)), b).taken).toEqual({});
+    expect(dealing(second, b)).toEqual({ prints: { none: badges.length - 3 }, taken: { S: 4, M: 6, one: 7 } });
+    const both = locked(second, b);
+    expect([dealing(both, a).taken, dealing(both, b).taken]).toEqual([{}, { S: 4, M: 6, one: 7 }]);
+    // One that is locked again behind it takes none.
+    const again = locked(
+      edited(both, (draft) => unlockRun(draft, a, context())),
+      a,
+    );
+    expect([dealing(again, a).taken, dealing(again, b).taken]).toEqual([{}, { S: 4, M: 6, one: 7 }]);
   });
 
   it('add up to the order over any two runs: no garment is taken twice, none is left, and every line gets its prints', () => {
