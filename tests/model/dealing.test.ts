@@ -155,7 +155,10 @@ describe('the garments that copies go on', () => {
     expect(dealing(first, a)).toEqual({ prints: { none: 3 }, taken: {} });
     const second = laid(first, b, badges.slice(3));
     expect(dealing(laid(first, b, badges.slice(3, -1)), b).taken).toEqual({});
-    expect(dealing(second, b)).toEqual({ prints: { none: badges.length - 3 }, taken: { S: 4, M: 6, one: 7 } });
+    expect(dealing(second, b)).toEqual({
+      prints: { none: badges.length - 3 },
+      taken: { S: 4, M: 6, one: 7 },
+    });
     const both = locked(second, b);
     expect([dealing(both, a).taken, dealing(both, b).taken]).toEqual([{}, { S: 4, M: 6, one: 7 }]);
     // One that is locked again behind it takes none.
