@@ -7,9 +7,18 @@ import { useNarrow } from '../parts/useNarrow';
 import { useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
 import { useAllWords } from '../words';
-import { clockTime, timeAndDay } from '../words/format';
+import { clockTime, listed, timeAndDay } from '../words/format';
 import { dayAxis } from './day-axis';
-import { axisMarks, type DayRow, dayRows, endLabel, type Lot, machinesOf } from './day-rows';
+import {
+  axisMarks,
+  clearOf,
+  type DayRow,
+  dayRows,
+  endLabel,
+  fittingText,
+  type Lot,
+  machinesOf,
+} from './day-rows';
 import { jobName } from './job-name';
 import { PatternDefs, Patterned } from './patterns';
 import { useDoneBy } from './useDoneBy';
@@ -28,6 +37,18 @@ const MARK = 96;
 const TIME = 64;
 /** Lots no further apart than this, in pixels, are one. */
 const JOIN = 9;
+
+/** What is written on a bar, and how far from its ends, in pixels; see `.bar-text`. */
+const LETTERS = { size: 11, side: 5 } as const;
+
+const pen = document.createElement('canvas').getContext('2d');
+
+/** How wide a text is on a bar. */
+function widthOfLetters(text: string): number {
+  if (!pen) return Number.POSITIVE_INFINITY;
+  pen.font = `${LETTERS.size}px ${getComputedStyle(document.body).fontFamily}`;
+  return pen.measureText(text).width;
+}
 
 /** The day as a chart, start to finish: zoomed, scrolled, with a line at now, and the same as a table. */
 export function TimeChart({ day }: { day: Day }) {
@@ -236,6 +257,7 @@ function Row({
           y={middle - BAR / 2}
           origin={origin}
           width={Math.max(4, at(lot.to) - at(lot.from) - 1)}
+          room={at(lot.from + clearOf(lot, lots)) - at(lot.from) - 1 - 2 * LETTERS.side}
         />
       ))}
       {due !== null && at(due) > chart.left && at(due) < chart.right && (
@@ -264,6 +286,7 @@ function Bar({
   x,
   y,
   width,
+  room,
   origin,
 }: {
   lot: Lot;
@@ -273,10 +296,16 @@ function Bar({
   x: number;
   y: number;
   width: number;
+  /** How wide a text on it may be. */
+  room: number;
   origin: number;
 }) {
   const { press: words } = useAllWords();
   const ways = useWays();
+  const people = listed(lot.machines.filter(({ kind }) => kind === 'person').map(machineName), ways);
+  const shown = lot.kind === 'print' ? run : null;
+  const texts = [[shown, people].filter(Boolean).join(' · '), shown ?? people];
+  const text = lot.kind === 'pack' ? null : fittingText(texts, room, widthOfLetters);
   const [only] = lot.jobs;
   const name =
     only && lot.jobs.length === 1
@@ -298,9 +327,9 @@ function Bar({
       </title>
       <rect {...place} rx={Math.min(3, width / 2)} style={isFilm || isPack ? undefined : { fill }} />
       <Patterned kind={lot.kind} {...place} />
-      {run !== null && lot.kind === 'print' && width > 9 * run.length && (
-        <text className="bar-run" x={x + 5} y={place.y + 15}>
-          {run}
+      {text !== null && (
+        <text className="bar-text" x={x + LETTERS.side} y={place.y + place.height / 2 + 4}>
+          {text}
         </text>
       )}
     </g>

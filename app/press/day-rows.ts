@@ -145,6 +145,23 @@ export function axisMarks(
 }
 
 /**
+ * How long nothing else of its row lies over a lot, from its beginning: there is room for its name. Checking and packing lies lower.
+ * @returns seconds; 0 where another that began before still goes on
+ */
+export function clearOf({ from, to }: Lot, lots: readonly Lot[]): number {
+  const others = lots.filter((lot) => lot.kind !== 'pack' && (lot.from !== from || lot.to !== to));
+  if (others.some((lot) => lot.from <= from && lot.to > from)) return 0;
+  return Math.min(to, ...others.flatMap((lot) => (lot.from > from ? [lot.from] : []))) - from;
+}
+
+/** The longest of some texts, the fullest first, that fits; `null` where none does. */
+export const fittingText = (
+  texts: readonly string[],
+  room: number,
+  widthOf: (text: string) => number,
+): string | null => texts.find((text) => text !== '' && widthOf(text) <= room) ?? null;
+
+/**
  * Where the time at which a row is done stands: behind its last lot, or before its first where there is no room behind it.
  * @param width pixels that it needs
  */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { axisMarks, dayRows, endLabel } from '../../app/press/day-rows';
+import { axisMarks, clearOf, dayRows, endLabel, fittingText } from '../../app/press/day-rows';
 import { asId } from '../../src/model';
 import type { Entry, JobKind } from '../../src/pressing';
 
@@ -153,5 +153,37 @@ describe('the figures of the chart', () => {
         expect(end).toBeLessThanOrEqual(1280);
       }),
     );
+  });
+});
+
+describe('a name on a bar', () => {
+  it('has the room in which no other lot of its row begins, and none where one goes on', () => {
+    fc.assert(
+      fc.property(entries, fc.nat(600), (all, within) => {
+        for (const { lots } of dayRows(all, within)) {
+          const named = lots.filter(({ kind }) => kind !== 'pack');
+          const texts = named.map((lot) => ({ from: lot.from, to: lot.from + clearOf(lot, lots), lot }));
+          for (const { from, to, lot } of texts) {
+            expect(to).toBeLessThanOrEqual(lot.to);
+            for (const other of named) {
+              const isOver = other !== lot && other.from < to && other.to > from;
+              if (isOver && (other.from !== lot.from || other.to !== lot.to)) expect(to).toBe(from);
+            }
+          }
+        }
+      }),
+    );
+  });
+
+  it('is the fullest that fits, and none where none does', () => {
+    const fit = (room: number) => fittingText(['Run 2 · Ana', 'Run 2', ''], room, (text) => 6 * text.length);
+    expect([80, 66, 65, 30, 29, -1].map(fit)).toEqual([
+      'Run 2 · Ana',
+      'Run 2 · Ana',
+      'Run 2',
+      'Run 2',
+      null,
+      null,
+    ]);
   });
 });
