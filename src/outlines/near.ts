@@ -1,3 +1,4 @@
+import { onceFor } from '../units';
 import type { Ring } from './ring';
 
 /** An outline where it lies: its rings, and where their origin is. */
@@ -7,23 +8,61 @@ export interface Lying {
   readonly y: number;
 }
 
-/** Ends of edges, four figures each. */
-type Edges = Float64Array;
+type Box = readonly [left: number, top: number, right: number, end: number];
 
-/** The edges of an outline of which some point may lie in a box. */
-function edgesWithin({ rings, x, y }: Lying, left: number, top: number, right: number, end: number): Edges {
-  const found: number[] = [];
+/** The box of an outline from its origin on; worked out once an outline. */
+const boxOf = onceFor((rings: readonly Ring[]): Box => {
+  let [left, top, right, end] = [Infinity, Infinity, -Infinity, -Infinity];
   for (const ring of rings) {
-    let [x0, y0] = [(ring.at(-2) as number) + x, (ring.at(-1) as number) + y];
     for (let at = 0; at < ring.length; at += 2) {
-      const [x1, y1] = [(ring[at] as number) + x, (ring[at + 1] as number) + y];
-      const isBeside = (x0 < left && x1 < left) || (x0 > right && x1 > right);
-      if (!isBeside && !((y0 < top && y1 < top) || (y0 > end && y1 > end))) found.push(x0, y0, x1, y1);
-      [x0, y0] = [x1, y1];
+      left = Math.min(left, ring[at] as number);
+      right = Math.max(right, ring[at] as number);
+      top = Math.min(top, ring[at + 1] as number);
+      end = Math.max(end, ring[at + 1] as number);
     }
   }
-  return Float64Array.from(found);
+  return [left, top, right, end];
+});
+
+/** Ends of edges, four figures each; what is found last is written over what was before. */
+class Edges {
+  count = 0;
+  private ends = new Float64Array(256);
+
+  /** Finds the edges of an outline of which some point may lie in another's box, grown by a distance. */
+  find({ rings, x, y }: Lying, other: Lying, distance: number): Float64Array {
+    const box = boxOf(other.rings);
+    const [left, right] = [box[0] + other.x - distance, box[2] + other.x + distance];
+    const [top, end] = [box[1] + other.y - distance, box[3] + other.y + distance];
+    this.count = 0;
+    for (const ring of rings) {
+      let [x0, y0] = [(ring.at(-2) as number) + x, (ring.at(-1) as number) + y];
+      for (let at = 0; at < ring.length; at += 2) {
+        const [x1, y1] = [(ring[at] as number) + x, (ring[at + 1] as number) + y];
+        const isBeside = (x0 < left && x1 < left) || (x0 > right && x1 > right);
+        if (!isBeside && !((y0 < top && y1 < top) || (y0 > end && y1 > end))) this.add(x0, y0, x1, y1);
+        [x0, y0] = [x1, y1];
+      }
+    }
+    return this.ends;
+  }
+
+  private add(x0: number, y0: number, x1: number, y1: number): void {
+    if (this.count + 4 > this.ends.length) {
+      const longer = new Float64Array(2 * this.ends.length);
+      longer.set(this.ends);
+      this.ends = longer;
+    }
+    this.ends[this.count] = x0;
+    this.ends[this.count + 1] = y0;
+    this.ends[this.count + 2] = x1;
+    this.ends[this.count + 3] = y1;
+    this.count += 4;
+  }
 }
+
+const ownEdges = new Edges();
+const otherEdges = new Edges();
 
 /** The square of how far a point is from a stretch between two others. */
 function fromStretch(x: number, y: number, x0: number, y0: number, x1: number, y1: number): number {
@@ -71,21 +110,14 @@ export function contains({ rings, x: left, y: top }: Lying, x: number, y: number
 }
 
 /** Whether a ring of one lies in the other's ink, if none of their edges cross. */
-const reaches = ({ rings, x, y }: Lying, into: Lying): boolean =>
-  rings.some((ring) => contains(into, (ring[0] as number) + x, (ring[1] as number) + y));
-
-/** The box of an outline where it lies. */
-function boxOf({ rings, x, y }: Lying): [left: number, top: number, right: number, end: number] {
-  let [left, top, right, end] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const ring of rings) {
-    for (let at = 0; at < ring.length; at += 2) {
-      left = Math.min(left, ring[at] as number);
-      right = Math.max(right, ring[at] as number);
-      top = Math.min(top, ring[at + 1] as number);
-      end = Math.max(end, ring[at + 1] as number);
-    }
-  }
-  return [left + x, top + y, right + x, end + y];
+function reaches({ rings, x, y }: Lying, into: Lying): boolean {
+  const [left, top, right, end] = boxOf(into.rings);
+  return rings.some((ring) => {
+    const [across, along] = [(ring[0] as number) + x, (ring[1] as number) + y];
+    const [fromLeft, fromTop] = [across - into.x, along - into.y];
+    const isWithin = fromLeft >= left && fromLeft <= right && fromTop >= top && fromTop <= end;
+    return isWithin && contains(into, across, along);
+  });
 }
 
 /**
@@ -93,18 +125,15 @@ function boxOf({ rings, x, y }: Lying): [left: number, top: number, right: numbe
  * @param distance Euclidean, micrometres; of 0, whether they overlap
  */
 export function areNearer(a: Lying, b: Lying, distance: number): boolean {
-  const grown = (lying: Lying) => {
-    const [left, top, right, end] = boxOf(lying);
-    return [left - distance, top - distance, right + distance, end + distance] as const;
-  };
-  const [own, other] = [edgesWithin(a, ...grown(b)), edgesWithin(b, ...grown(a))];
+  const own = ownEdges.find(a, b, distance);
+  const other = otherEdges.find(b, a, distance);
   const least = distance * distance;
-  for (let at = 0; at < own.length; at += 4) {
+  for (let at = 0; at < ownEdges.count; at += 4) {
     const [x0, y0] = [own[at] as number, own[at + 1] as number];
     const [x1, y1] = [own[at + 2] as number, own[at + 3] as number];
     const [left, right] = [Math.min(x0, x1) - distance, Math.max(x0, x1) + distance];
     const [top, end] = [Math.min(y0, y1) - distance, Math.max(y0, y1) + distance];
-    for (let each = 0; each < other.length; each += 4) {
+    for (let each = 0; each < otherEdges.count; each += 4) {
       const [u0, v0] = [other[each] as number, other[each + 1] as number];
       const [u1, v1] = [other[each + 2] as number, other[each + 3] as number];
       if ((u0 < left && u1 < left) || (u0 > right && u1 > right)) continue;
