@@ -30,7 +30,8 @@ const floors = {
     ['shell'],
   ],
   src: [
-    ['outlines', 'units', 'workers'],
+    ['units', 'workers'],
+    ['outlines'],
     ['packing', 'model', 'intake'],
     ['nesting'],
     ['planning'],
