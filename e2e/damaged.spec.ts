@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { expect, kept, openShop, pasteTable, test } from './shop';
+import { copyRows, expect, kept, layOut, openShop, pasteTable, test } from './shop';
 
 /** What is damaged: the first record whose key begins so, a field of it, and what stands there then. */
 type Change = readonly [key: string, path: readonly string[], value: unknown];
@@ -71,4 +71,23 @@ test('an order with a day that no calendar has is set aside and named, and the o
   await page.reload();
   await expect(page.getByText('1 order, 1 transfer, 2 copies')).toBeVisible();
   await expect(page.getByText('What could not be read', { exact: true })).toBeVisible();
+});
+
+test('where the only run could not be read, each room that shows one offers to begin another (rule 11)', async ({
+  page,
+}) => {
+  await openShop(page);
+  await pasteTable(page, 'Club,crest,80,80,4,,no');
+  await kept(page);
+  await damage(page, [['run/', ['state'], 'x']]);
+  const begin = page.getByRole('button', { name: 'Begin a run' });
+  for (const room of ['film', 'cut', 'cut-map', 'press', 'cards']) {
+    await page.goto(`./#/${room}`);
+    await expect(begin).toBeVisible();
+    await expect(page.getByRole('heading', { level: 1 })).toHaveCount(1);
+  }
+  await begin.click();
+  await page.goto('./#/film');
+  await layOut(page);
+  expect(await copyRows(page)).toHaveLength(4);
 });

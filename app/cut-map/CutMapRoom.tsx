@@ -3,6 +3,7 @@ import { edits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { garmentsByOrder, isByOutlines, type Settings } from '../../src/model';
 import { cutMapPages } from '../../src/output/cut-map';
+import { NoRun } from '../panels/NoRun';
 import { useThumbnails } from '../panels/useThumbnails';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
@@ -91,7 +92,7 @@ export function CutMapRoom() {
       unit,
     ],
   );
-  if (!run) return null;
+  if (!run) return <NoRun title={words.title} />;
   const set = (fields: Partial<Settings>) => act(edits.editSettings(fields));
   const setPaper = (fields: Partial<Settings['mapPaper']>) => set({ mapPaper: { ...mapPaper, ...fields } });
   const save = async () => {

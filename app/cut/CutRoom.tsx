@@ -5,6 +5,7 @@ import type { LaidCopy, LaidRun } from '../../src/layout';
 import { isPrinted } from '../../src/model';
 import { apartKey, cutKey, ticked, ticksOf } from '../../src/pressing';
 import { HandOverButton } from '../panels/HandOverButton';
+import { NoRun } from '../panels/NoRun';
 import { RunChoice } from '../panels/RunChoice';
 import { useThumbnails } from '../panels/useThumbnails';
 import { Button } from '../parts/Button';
@@ -26,7 +27,7 @@ import { useAllWords } from '../words';
 export function CutRoom() {
   const { cut: words, runs } = useAllWords();
   const run = useBenchRun();
-  if (!run) return null;
+  if (!run) return <NoRun title={words.title} />;
   if (run.copies.length === 0) {
     return (
       <Empty title={words.title}>

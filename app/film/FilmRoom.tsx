@@ -31,6 +31,7 @@ const fetchSheet = () => import('./SelectionSheet').then(({ SelectionSheet: shee
 const SelectionSheet = part(fetchSheet);
 const Offer = part(() => import('./Offer').then(({ Offer: offer }) => offer));
 const NoOrders = part(() => import('./NoOrders').then(({ NoOrders: none }) => none));
+const NoRun = part(() => import('../panels/NoRun').then(({ NoRun: none }) => none));
 
 /** The heart: the run in a sentence, the film across the screen, the whole run under it, the orders below. */
 export function FilmRoom() {
@@ -49,7 +50,12 @@ export function FilmRoom() {
   const isSelected = useView(({ selected }) => selected.size > 0);
   const isOffered = useOffers((state) => state.offer !== null);
   const anyTransfers = useShop(({ book }) => Object.keys(book.transfer).length > 0);
-  if (!run) return null;
+  if (!run)
+    return (
+      <Suspense>
+        <NoRun title={words.title} />
+      </Suspense>
+    );
   if (!anyTransfers) {
     return (
       <Suspense>

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { LaidRun } from '../../src/layout';
+import { NoRun } from '../panels/NoRun';
 import { RunChoice } from '../panels/RunChoice';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
@@ -52,7 +53,7 @@ export function CardsRoom() {
   const { paper } = useShop(({ book }) => settingsOrFirst(book));
   const [kind, setKind] = useState<(typeof kinds)[number]>('run');
   const [made] = useState(() => new Date());
-  if (!run) return null;
+  if (!run) return <NoRun title={words.title} />;
   const card = { run, paper, made };
   return (
     <>

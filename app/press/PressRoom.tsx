@@ -5,6 +5,7 @@ import { isPrinted, type Run, runStates } from '../../src/model';
 import { part } from '../offline/part';
 import { DueLine } from '../panels/DueLine';
 import { HandOverButton } from '../panels/HandOverButton';
+import { NoRun } from '../panels/NoRun';
 import { RunChoice } from '../panels/RunChoice';
 import { Shelf } from '../panels/Shelf';
 import { Button } from '../parts/Button';
@@ -40,7 +41,7 @@ export function PressRoom() {
   const received = useShop(({ book }) => book.run[run?.id ?? '']?.received ?? null);
   const state = useDay('thorough');
   const narrow = useNarrow();
-  if (!run) return null;
+  if (!run) return <NoRun title={words.title} />;
   return (
     <>
       <RoomHead title={words.title} told={run.name}>

@@ -1,8 +1,9 @@
 import { edits } from '../../src/editing';
 import type { Run } from '../../src/model';
 import { wordsNow } from '../words';
+import { firstFilmNow } from './first-film';
 import { act, useShop } from './shop';
-import { notify } from './view';
+import { notify, openRun } from './view';
 
 /** Says that all of a run is printed: its film is off the roll, and the next run is begun where no other is open. */
 export function finishPrinting({ id, name }: Pick<Run, 'id' | 'name'>): void {
@@ -13,3 +14,9 @@ export function finishPrinting({ id, name }: Pick<Run, 'id' | 'name'>): void {
 /** What a run that is begun now is called. */
 export const nextRunName = (): string =>
   wordsNow().runs.numbered(Object.keys(useShop.getState().book.run).length + 1);
+
+/** Begins a run in a book that has none open, and opens it. */
+export function beginRun(): void {
+  const begun = act(edits.beginRun({ name: nextRunName(), film: firstFilmNow() }));
+  if (begun) openRun(begun.result);
+}

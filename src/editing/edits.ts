@@ -31,7 +31,7 @@ import {
 import { addRows } from './import';
 import { drawForRun, layOut, takeWay } from './lay-out';
 import { counterByHand } from './ledger';
-import { finishRunAndGoOn } from './next-run';
+import { beginRun, finishRunAndGoOn } from './next-run';
 import { addOrder, duplicateOrder, editOrder, removeOrder, tellFabric } from './orders';
 import { setPinned, setPlaces, takeOff } from './places';
 import { addQuote, editPrices, editQuoteNotes } from './quotes';
@@ -154,6 +154,7 @@ export const edits = {
   }),
   ...editsOf('forget', {
     addRun,
+    beginRun,
     lockRun: (draft: BookDraft, id: string, basis: CostBasis | null, context: EditContext) =>
       lockRun(draft, id, context, basis),
     unlockRun,

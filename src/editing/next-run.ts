@@ -2,6 +2,7 @@ import { tooLargeFor } from '../layout';
 import { type Book, type Copy, type Id, openRuns } from '../model';
 import { leftOfFilm } from '../stock';
 import { compareEach } from '../units';
+import { addFilm, type FilmFields } from './films';
 import { addRun, finishRun } from './runs';
 import { type BookDraft, bookSoFar, type EditContext } from './step';
 
@@ -40,6 +41,24 @@ export function openNextRun(draft: BookDraft, printed: string, name: string, con
   const { film, received = null } = draft.run[printed] ?? {};
   if (!film || received || openRuns(draft).length > 0) return;
   addRun(draft, { name, film: filmForNextRun(bookSoFar(draft), film) }, context);
+}
+
+/**
+ * Begins a run where none is open, as in a book of which the last could not be read: on the fullest film that is not put away.
+ * @param film what lies in the printer where the book has none
+ */
+export function beginRun(
+  draft: BookDraft,
+  { name, film }: { name: string; film: FilmFields },
+  context: EditContext,
+): Id<'run'> {
+  const book = bookSoFar(draft);
+  const [any] = Object.values(book.film).filter(({ archived }) => !archived);
+  return addRun(
+    draft,
+    { name, film: any ? filmForNextRun(book, any.id) : addFilm(draft, film, context) },
+    context,
+  );
 }
 
 /**

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { startingRates } from '../../src/costing';
-import { benchEdits, type Edit, edits, type HandEntry } from '../../src/editing';
+import { benchEdits, type Edit, edits, firstFilm, type HandEntry } from '../../src/editing';
 import { proposeClosing } from '../../src/log';
 import {
   type Book,
@@ -493,6 +493,7 @@ const table: Readonly<Record<keyof typeof edits | keyof typeof benchEdits, fc.Ar
     ({ film }) => film,
     ({ id }, { a, yes }) => edits.addRun({ name: `${a}`, film: id, takes: yes ? 'all' : 'chosen' }),
   ),
+  beginRun: any(({ a }) => edits.beginRun({ name: `${a}`, film: firstFilm(`${a}`, 'EUR', 'mm') })),
   lockRun: on(
     ({ run }) => run,
     ({ id }) => edits.lockRun(id, null),

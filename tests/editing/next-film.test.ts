@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { addFilm, addOrder, addTransfer, filmForNextRun, firstFilm } from '../../src/editing';
-import type { Book, Film } from '../../src/model';
+import { addFilm, addOrder, addTransfer, edits, filmForNextRun, firstFilm } from '../../src/editing';
+import { type Book, type Film, openRuns } from '../../src/model';
 import { asMinor, fromMm } from '../../src/units';
 import { edited, freshIds, smallBook } from './book';
 
@@ -87,5 +87,23 @@ describe('a new run', () => {
     });
     const id = Object.values(book.film).find(({ kind }) => kind === 'sheets')?.id ?? expect.fail();
     expect(filmForNextRun(book, id)).toBe(id);
+  });
+
+  it.each<[string, Book, string]>([
+    ['the fullest film', withRolls([['Full', 330, 60_000]]), 'Full'],
+    [
+      'a first one, if all are put away',
+      edited(small, (draft) => {
+        for (const film of Object.values(draft.film)) film.archived = true;
+      }),
+      'First',
+    ],
+    ['a first one, if there is none', { ...small, film: {}, copy: {} }, 'First'],
+  ])('is begun where none is open, on %s', (_, book, name) => {
+    const none = { ...book, run: {} };
+    const begun = edited(none, (draft) => {
+      edits.beginRun({ name: 'Run 9', film: firstFilm('First', 'USD', 'mm') }).apply(draft, freshIds());
+    });
+    expect(openRuns(begun).map((run) => [run.name, nameOf(begun, run.film)])).toEqual([['Run 9', name]]);
   });
 });

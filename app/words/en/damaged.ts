@@ -67,6 +67,9 @@ export const damaged = {
   ...first,
   said: 'Some of what is stored could not be read. It is left untouched in storage; all else is here.',
   which: 'What could not be read',
+  noRun:
+    'No run is open: the one that was could not be read, or this book came without. Orders are as they were.',
+  beginRun: 'Begin a run',
   records,
   other: (count: number, ways: Ways) => counted(count, 'other entry', 'other entries', ways),
   named: (what: string, names: readonly string[], ways: Ways) =>

@@ -65,6 +65,9 @@ export const damaged: Words['damaged'] = {
   ...first,
   said: 'Parte de lo guardado no se ha podido leer. Queda intacto en el almacenamiento; todo lo demás está aquí.',
   which: 'Lo que no se ha podido leer',
+  noRun:
+    'Aquí no hay ninguna tirada abierta: la que había no se ha podido leer o no ha venido. Los pedidos siguen como estaban.',
+  beginRun: 'Empezar una tirada',
   records,
   other: (count, ways) => counted(count, 'otra entrada', 'otras entradas', ways),
   named: (what, names, ways) => (names.length > 0 ? `${what}: ${listed(names, ways)}` : what),
