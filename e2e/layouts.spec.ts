@@ -24,7 +24,7 @@ test.describe('in the background', () => {
     const offer = page.getByText(/^A layout that takes \d+\.\d\d m less is ready: it saves £\d+\.\d\d\.$/);
     await expect(offer).toBeVisible({ timeout: 20_000 });
     // It is offered, not forced.
-    await expect.poll(() => copyRows(page)).toEqual(moved);
+    expect(await copyRows(page)).toEqual(moved);
     await button(page, 'Take it').click();
     await expect(offer).toBeHidden();
     await expect(sentence(page)).toContainText('m of film');

@@ -34,7 +34,7 @@ export function DoneOn({
   return (
     <Select
       writes
-      className="done-on"
+      className="control done-on"
       aria-label={words.doneOn(jobName(entry.job, ways))}
       value={value}
       options={machinesLike(planned.kind, station).map((machine) => ({

@@ -56,7 +56,8 @@ function tick(jobs: readonly Job[], isDone: boolean, machineOf: (job: Job) => st
   }
 }
 
-const sameJob = ({ run, key }: Job): string => `${run.id} ${key}`;
+/** Tells a job from all others of the day. */
+const idOfJob = ({ run, key }: Job): string => `${run.id} ${key}`;
 
 /** Begins a run: its clock goes from now on. */
 function begin(run: Job['run']['id'], note: string): void {
@@ -101,11 +102,11 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
   const doneBy = useDoneBy();
   // Where a job is done that is not ticked yet, as far as that is not as planned.
   const [said, setSaid] = useState<ReadonlyMap<string, string>>(new Map());
-  const entryOf = new Map(entries.map((entry) => [sameJob(entry.job), entry]));
+  const entryOf = new Map(entries.map((entry) => [idOfJob(entry.job), entry]));
   const machineOf = (job: Job): string | null => {
-    const entry = entryOf.get(sameJob(job));
+    const entry = entryOf.get(idOfJob(job));
     const planned = entry ? plannedOn(entry) : null;
-    return planned && (said.get(sameJob(job)) ?? planned.id);
+    return planned && (said.get(idOfJob(job)) ?? planned.id);
   };
   const doneOn = (entry: Entry): ReactNode => {
     const { job } = entry;
@@ -119,12 +120,12 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
           planned={planned}
           station={stationOf(of)}
           value={machineOf(job) ?? planned.id}
-          onChange={(machine) => setSaid(new Map([...said, [sameJob(job), machine]]))}
+          onChange={(machine) => setSaid(new Map([...said, [idOfJob(job), machine]]))}
         />
       )
     );
   };
-  const lastOn = only && last.length === 1 ? machinesOf(entryOf.get(sameJob(only)) ?? { takes: [] }) : [];
+  const lastOn = only && last.length === 1 ? machinesOf(entryOf.get(idOfJob(only)) ?? { takes: [] }) : [];
   const lastName = only && last.length === 1 ? jobName(only, ways) : words.jobs(last.length, ways);
   return (
     <>
@@ -159,7 +160,7 @@ export function Next({ run, day }: { run: LaidRun; day: Day }) {
         <ul className="job-list">
           {shown.map((entry) => (
             <JobLine
-              key={sameJob(entry.job)}
+              key={idOfJob(entry.job)}
               entry={entry}
               origin={day.origin}
               names={runs.length > 1}

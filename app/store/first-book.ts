@@ -1,10 +1,10 @@
 import { firstBook } from '../../src/demo';
-import { firstFilm } from '../../src/editing';
 import { firstSettings } from '../../src/editing/first-settings';
 import type { Book, Settings } from '../../src/model';
 import type { Source } from '../../src/storage';
 import { languageNow, localeNow, wordsNow } from '../words';
 import { typedLength } from '../words/format';
+import { firstFilmOf } from './first-film';
 import { editContext } from './shop';
 import { dayFrom } from './today';
 
@@ -22,7 +22,7 @@ export function firstBookOf(source: Source): Book {
   return firstBook(
     {
       settings,
-      film: firstFilm(words.film.firstFilm[ways.unit], ways.currency, ways.unit),
+      film: firstFilmOf(ways),
       runName: words.film.firstRun,
     },
     source === 'demo'

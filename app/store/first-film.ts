@@ -1,9 +1,7 @@
 import { type FilmFields, firstFilm } from '../../src/editing';
+import type { Settings } from '../../src/model';
 import { wordsNow } from '../words';
-import { waysNow } from './selectors';
 
-/** The roll that a book begins with, in the words and the ways of the shop. */
-export function firstFilmNow(): FilmFields {
-  const { unit, currency } = waysNow();
-  return firstFilm(wordsNow().film.firstFilm[unit], currency, unit);
-}
+/** The roll that a shop begins with, in its words and its ways. */
+export const firstFilmOf = ({ unit, currency }: Pick<Settings, 'unit' | 'currency'>): FilmFields =>
+  firstFilm(wordsNow().film.firstFilm[unit], currency, unit);

@@ -1,7 +1,8 @@
 import { edits } from '../../src/editing';
 import type { Run } from '../../src/model';
 import { wordsNow } from '../words';
-import { firstFilmNow } from './first-film';
+import { firstFilmOf } from './first-film';
+import { waysNow } from './selectors';
 import { act, useShop } from './shop';
 import { notify, openRun } from './view';
 
@@ -17,6 +18,6 @@ export const nextRunName = (): string =>
 
 /** Begins a run in a book that has none open, and opens it. */
 export function beginRun(): void {
-  const begun = act(edits.beginRun({ name: nextRunName(), film: firstFilmNow() }));
+  const begun = act(edits.beginRun({ name: nextRunName(), film: firstFilmOf(waysNow()) }));
   if (begun) openRun(begun.result);
 }

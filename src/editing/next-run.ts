@@ -44,7 +44,8 @@ export function openNextRun(draft: BookDraft, printed: string, name: string, con
 }
 
 /**
- * Begins a run where none is open, as in a book of which the last could not be read: on the fullest film that is not put away.
+ * Begins a run where none is open, as in a book of which the last could not be read: on a film that is not put away, the fullest of its
+ * kind.
  * @param film what lies in the printer where the book has none
  */
 export function beginRun(
