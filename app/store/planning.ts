@@ -1,5 +1,6 @@
 import { create } from 'zustand';
 import { applyEdit, drawForRun, edits } from '../../src/editing';
+import type { Done } from '../../src/editing/session';
 import {
   changesLayout,
   copiesToLay,
@@ -12,13 +13,16 @@ import {
   problemOf,
   type RunProblem,
   sheetAt,
+  soundLayout,
   soundPlaces,
   staysShorter,
   untakenBy,
 } from '../../src/layout';
-import type { Film, Run, StoredStep } from '../../src/model';
+import type { Film, Run } from '../../src/model';
 import type { AtOnce, Idea, Plan } from '../../src/packing';
 import { planInWorkers } from '../../src/planning/browser';
+import { Latest } from '../../src/units';
+import { nextTask } from '../../src/units/browser/next-task';
 import { wordsNow } from '../words';
 import { fetchAtOnce } from './at-once';
 import { sayFailed } from './failures';
@@ -130,33 +134,35 @@ export async function layOut(keep: Keep): Promise<void> {
   } as const;
   usePlanning.setState({ planning: working, leftOut: [], provenFor: null });
   sayDrawn(drawn);
-  let step: StoredStep['id'] | null = null;
+  let shown = null as Done<void> | null;
   let stays = false;
   let applying = false;
   const unwatch = useShop.subscribe((now, before) => {
     if (!applying && changesLayout(now.book, before.book)) stopped.abort();
   });
 
-  const show = (plan: Plan): void => {
+  const showing = new Latest(async (plan: Plan) => {
     if (stopped.signal.aborted) return;
-    const places = soundPlaces({ book, ...draft }, runProblem, plan);
-    if (!places) {
+    const sound = soundLayout({ book, ...draft }, runProblem, plan);
+    if (!sound) {
       stopped.abort();
       notify('error', wordsNow().film.planRefused);
       return;
     }
-    if (staysShorter(book, draft.run, runProblem, places)) {
+    // The check of a long run and its drawing are a task each: a hand comes in between.
+    await nextTask();
+    if (stopped.signal.aborted) return;
+    if (staysShorter(book, draft.run, runProblem, sound.laid)) {
       stays = true;
       usePlanning.setState(({ plans }) => ({ plans: plans + 1 }));
       return;
     }
     stays = false;
     applying = true;
-    const done = actInstead(step, edits.layOut(draft.run.id, places));
-    step = done?.step ?? step;
+    shown = actInstead(shown, edits.layOut(draft.run.id, sound.places)) ?? shown;
     applying = false;
     usePlanning.setState(({ plans }) => ({ leftOut: leftOut(plan, runProblem), plans: plans + 1 }));
-  };
+  });
 
   try {
     const { proven, idea } = await planInWorkers(runProblem.problem, {
@@ -165,14 +171,14 @@ export async function layOut(keep: Keep): Promise<void> {
       workers: Math.max(1, navigator.hardwareConcurrency - 1),
       idea: null,
       signal: stopped.signal,
-      onBetter: show,
+      onBetter: (plan) => showing.give(plan),
       onProgress: (fraction) => {
         if (!stopped.signal.aborted) usePlanning.setState({ planning: { ...working, fraction } });
       },
-    });
+    }).finally(() => showing.rest());
     usePlanning.setState({ idea });
     const engine = await fetchAtOnce();
-    if (stays && step === null && (!stopped.signal.aborted || settled)) {
+    if (stays && !shown?.step && (!stopped.signal.aborted || settled)) {
       applying = true;
       // What lies there stays on the film that it takes; rush and due dates may have changed since.
       const moves = inDueOrder({ book, ...draft }, runProblem, engine) ?? [];

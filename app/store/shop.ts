@@ -11,7 +11,6 @@ import {
   type Film,
   type SetAside,
   type SettingsField,
-  type StoredStep,
 } from '../../src/model';
 import type { SaveState, Source, StorageProblem } from '../../src/storage';
 import { localeNow, wordsNow } from '../words';
@@ -103,9 +102,9 @@ function mayAct(): boolean {
 export const act = <Result>(edit: Edit<Result>): Done<Result> | null =>
   mayAct() ? hold(session(useShop.getState().book, edit, editContext())) : null;
 
-/** The same in place of a step, if that is still the last. */
+/** The same in place of an edit before, if nothing that can be undone came after it. */
 export const actInstead = <Result>(
-  replaced: StoredStep['id'] | null,
+  replaced: Done<unknown> | null,
   edit: Edit<Result>,
 ): Done<Result> | null =>
   mayAct() ? hold(replaceStep(useShop.getState().book, replaced, edit, editContext())) : null;

@@ -9,6 +9,8 @@ import { redoStep, undoStep } from './undo';
 /** What came of an edit. */
 export interface Done<Result> extends Pick<Settled<Result>, 'book' | 'result' | 'takenOff' | 'drawn'> {
   readonly changed: boolean;
+  /** The book that it was made in. */
+  readonly from: Book;
   /** The step that undo takes back now, if the edit became one. */
   readonly step: StoredStep['id'] | null;
 }
@@ -44,6 +46,7 @@ export function session<Result>(book: Book, edit: Edit<Result>, context: EditCon
   const { book: after, step, ...said } = make(book);
   const done = (then: Book, number: Done<Result>['step'] = null): Done<Result> => ({
     ...said,
+    from: book,
     book: then,
     changed: step !== null,
     step: number,
@@ -61,17 +64,20 @@ export function session<Result>(book: Book, edit: Edit<Result>, context: EditCon
 }
 
 /**
- * Makes an edit in place of a step, if that is still the last: a plan that a better one follows. The two are seen as one change.
- * @param replaced the step, or `null` if there is none yet
+ * Makes an edit in place of another that became a step, if that is still the last: a plan that a better one follows. The two are seen
+ * as one change.
+ * @param replaced what came of the other, or `null` if there is none yet
  */
 export function replaceStep<Result>(
   book: Book,
-  replaced: StoredStep['id'] | null,
+  replaced: Pick<Done<unknown>, 'from' | 'book' | 'step'> | null,
   edit: Edit<Result>,
   context: EditContext,
 ): Done<Result> {
+  // Nothing came after it: no step is played to know what was before.
+  if (replaced?.book === book) return session(replaced.from, edit, context);
   const last = historyOf(book).done.at(-1);
-  const isLast = last !== undefined && last.id === replaced;
+  const isLast = last !== undefined && last.id === replaced?.step;
   const before = isLast ? undoStep(dropLast(book), last, context) : null;
   return session(before ?? book, edit, context);
 }

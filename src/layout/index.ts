@@ -34,7 +34,7 @@ export {
   withCopies,
   withSpans,
 } from './laid';
-export { type Places, soundPlaces, withPlaces } from './offered';
+export { type Places, soundLayout, soundPlaces, withPlaces } from './offered';
 export {
   copiesToLay,
   fillerProblem,

@@ -1,19 +1,17 @@
 import type { Book, Run } from '../model';
 import { brokenWishes, holds } from './faults';
 import { orderStretch, runFigures } from './figures';
-import { layRun } from './laid';
-import { type Places, withPlaces } from './offered';
+import { type LaidRun, layRun } from './laid';
 import { copiesToLay, type RunProblem } from './problem';
 
 /**
  * Whether a run's layout stays, since a plan for the same copies would take more film: all that the problem lays, lies there, nothing
  * is wrong with it, and it breaks no wish. Where orders are to lie near each other, a longer plan is taken that has them nearer.
- * @param places where the plan puts the copies
+ * @param next as the plan would have the run
  */
-export function staysShorter(book: Book, run: Run, problem: RunProblem, places: Places): boolean {
+export function staysShorter(book: Book, run: Run, problem: RunProblem, next: LaidRun): boolean {
   const laid = layRun(book, run);
-  const next = layRun(withPlaces(book, run, places), run);
-  if (!laid || !next) return false;
+  if (!laid) return false;
   const lies = new Set<string>(laid.copies.map(({ id }) => id));
   const isWhole = copiesToLay(problem).every(({ id }) => lies.has(id));
   if (!isWhole || !holds(laid) || brokenWishes(laid).length > 0) return false;

@@ -1,7 +1,7 @@
 import type { Book, Copy, Film, Id, Place, Run } from '../model';
 import { type Plan, validatePlan } from '../packing';
 import { holds } from './faults';
-import { layRun } from './laid';
+import { type LaidRun, layRun } from './laid';
 import { placesOf, type RunProblem } from './problem';
 
 /** Where copies are to lie; `null` for one that is to come off the film. */
@@ -20,22 +20,27 @@ export function withPlaces(book: Book, run: Run, places: Places): Book {
   return { ...book, copy };
 }
 
-/** Whether a run may be shown with its copies where a plan would have them. */
-function mayShow(book: Book, run: Run, places: Places): boolean {
-  const laid = layRun(withPlaces(book, run, places), run);
-  return laid !== null && holds(laid);
+interface Draft {
+  readonly book: Book;
+  readonly run: Run;
+  readonly film: Film;
 }
 
 /**
- * Where a plan puts a run's copies, once it has passed both checks: it answers its problem, and nothing on the run is wrong then.
+ * A run as a plan would have it, once that has passed both checks: it answers its problem, and nothing on the run is wrong then.
  * @returns `null` if it may not be shown
  */
-export function soundPlaces(
-  { book, run, film }: { readonly book: Book; readonly run: Run; readonly film: Film },
+export function soundLayout(
+  { book, run, film }: Draft,
   problem: RunProblem,
   plan: Plan,
-): Places | null {
+): { readonly places: Places; readonly laid: LaidRun } | null {
   if (validatePlan(problem.problem, plan).length > 0) return null;
   const places = placesOf(plan, problem, film);
-  return mayShow(book, run, places) ? places : null;
+  const laid = layRun(withPlaces(book, run, places), run);
+  return laid && holds(laid) ? { places, laid } : null;
 }
+
+/** Where a plan puts a run's copies, if it may be shown, see {@link soundLayout}; else `null`. */
+export const soundPlaces = (draft: Draft, problem: RunProblem, plan: Plan): Places | null =>
+  soundLayout(draft, problem, plan)?.places ?? null;

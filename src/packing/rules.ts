@@ -1,4 +1,4 @@
-import { areNearer, boxRing, type Ring } from '../outlines';
+import { areNearerOnce, boxRing, type Ring } from '../outlines';
 import type { Micrometres } from '../units';
 import type { Margins, Span } from './problem';
 
@@ -51,7 +51,7 @@ const lyingOf = (rect: Rect) => ({ rings: rect.outline ?? [boxRing(rect)], x: re
  */
 export const tooClose = (a: Rect, b: Rect, gap: number): boolean =>
   boxesTooClose(a, b, gap) &&
-  (!(a.outline || b.outline) || areNearer(lyingOf(a), lyingOf(b), Math.max(ROUNDED, gap - ROUNDED)));
+  (!(a.outline || b.outline) || areNearerOnce(lyingOf(a), lyingOf(b), Math.max(ROUNDED, gap - ROUNDED)));
 
 /** Whether one copy lies within the margins. */
 export function* edgeProblems({ width, end, margins, noPrint }: Ground, rect: Rect): Generator<PlaceProblem> {

@@ -41,6 +41,7 @@ export { groupBy } from './group-by';
 export { type HoursProblem, parseHours } from './hours';
 export { compareEach, inOrder } from './in-order';
 export { keysOf } from './keys-of';
+export { Latest } from './latest';
 export {
   fromInches,
   fromMm,

@@ -1,7 +1,7 @@
 /**
- * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --damage 100000 --places 500 --cases 100000 --kills 500 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|shapes|artwork|frames|image|lighthouse|log|soak|tables|size|damaged|rooms|fuzz|kills|mutation]`: the
+ * `npm run bench [-- --seconds 2 --seed 1 --days 10000 --damage 100000 --places 500 --cases 100000 --kills 500 --only sets|zero|packers|first|layouts|pressing|costs|quiet|fits|codes|shapes|artwork|frames|outlines|image|lighthouse|log|soak|tables|size|damaged|rooms|fuzz|kills|mutation]`: the
  * published sets, strips cut up without waste, the packers of npm, the time to a first layout, random days at the film held against their rules, schedules of the demo day, edits with a long history of undo, intervals of rates found in logs, codes as a camera sees them, shapes around the limits of film, and of the built app the check
- * of a large artwork, frame times, the writing of a print-ready image, the opening of a long log, of long tables and of large books, and
+ * of a large artwork, frame times, layouts by outlines, the writing of a print-ready image, the opening of a long log, of long tables and of large books, and
  * pages killed at work. `lighthouse`, which fetches its tool, and `mutation`, which takes an hour and more,
  * run when they are asked for alone; `--folder editing`, MUTATION_SHARE and MUTATION_SEED choose a part of the code.
  */
@@ -20,6 +20,7 @@ import { benchLayouts } from './layouts';
 import { benchLighthouse } from './lighthouse';
 import { benchLog } from './log';
 import { benchMutation } from './mutation';
+import { benchOutlineRoom } from './outline-room';
 import { benchPressing } from './pressing';
 import { benchPrintImage } from './print-image';
 import { benchQuietEdits } from './quiet-edits';
@@ -60,6 +61,7 @@ if (runs('zero')) benchZeroWaste(2 * Number(values.seconds), Number(values.seed)
 if (runs('packers')) benchPackers(Number(values.seconds), Number(values.seed));
 if (runs('artwork')) await benchArtwork();
 if (runs('frames')) await benchFrames();
+if (runs('outlines')) await benchOutlineRoom();
 if (runs('image')) await benchPrintImage();
 if (values.only === 'lighthouse') await benchLighthouse();
 if (runs('soak')) await benchSoak();

@@ -298,10 +298,21 @@ describe('an edit in place of a step', () => {
   it('is one step with it', () => {
     const { book, front } = smallBook();
     const first = replaceStep(book, null, named('a'), freshIds());
-    const second = replaceStep(first.book, first.step, named('b'), freshIds());
+    const second = replaceStep(first.book, first, named('b'), freshIds());
     expect(historyOf(second.book).done).toHaveLength(1);
     expect(second.book.transfer[front]?.name).toBe('b');
     expect(undo(second.book, freshIds()).book.transfer[front]?.name).toBe('front');
+  });
+
+  it('is one step with it also where what is no step came between', () => {
+    const { book, front } = smallBook();
+    const first = replaceStep(book, null, named('a'), freshIds());
+    const quiet = session(first.book, edits.editSettings({ currency: 'EUR' }), freshIds()).book;
+    const second = replaceStep(quiet, first, named('b'), freshIds());
+    expect(historyOf(second.book).done).toHaveLength(1);
+    const back = undo(second.book, freshIds()).book;
+    expect(back.transfer[front]?.name).toBe('front');
+    expect(Object.values(back.settings)[0]?.currency).toBe('EUR');
   });
 
   it('is a step of its own once another lies between, or took its place after undo', () => {
@@ -309,9 +320,9 @@ describe('an edit in place of a step', () => {
     const first = replaceStep(book, null, named('a'), freshIds());
     const other = edits.editOrder(order, { name: 'x' });
     const between = session(first.book, other, freshIds()).book;
-    expect(historyOf(replaceStep(between, first.step, named('b'), freshIds()).book).done).toHaveLength(3);
+    expect(historyOf(replaceStep(between, first, named('b'), freshIds()).book).done).toHaveLength(3);
     const instead = session(undo(first.book, freshIds()).book, other, freshIds()).book;
-    const kept = replaceStep(instead, first.step, named('b'), freshIds()).book;
+    const kept = replaceStep(instead, first, named('b'), freshIds()).book;
     expect(historyOf(kept).done).toHaveLength(2);
     expect(kept.order[order]?.name).toBe('x');
   });

@@ -1,7 +1,7 @@
 import { area, EndType, FillRule, inflatePaths, intersect, JoinType, type Paths64 } from 'clipper2-ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { areNearer, type Ring } from '../../src/outlines';
+import { areNearer, areNearerOnce, type Ring } from '../../src/outlines';
 import { anyRings, box, disc } from '../nesting/outlines';
 
 const paths = (rings: readonly Ring[], x: number, y: number): Paths64 =>
@@ -53,5 +53,31 @@ describe('how near two outlines come', () => {
       { numRuns: 300 },
     );
     expect(Math.min(told.near, told.far)).toBeGreaterThan(20);
+  });
+
+  it('is the same asked once more, by either of the two, wherever both lie', () => {
+    const offset = fc.integer({ min: -130_000, max: 130_000 });
+    const told = { near: 0, far: 0 };
+    fc.assert(
+      fc.property(anyRings, anyRings, offset, offset, offset, (rings, others, x, y, moved) => {
+        const lying = (by: number) =>
+          [
+            { rings, x: by, y: by },
+            { rings: others, x: x + by, y: y + by },
+          ] as const;
+        const [a, b] = lying(0);
+        const near = areNearer(a, b, 5000);
+        expect(areNearerOnce(a, b, 5000)).toBe(near);
+        const [there, too] = lying(moved);
+        expect(areNearerOnce(too, there, 5000)).toBe(near);
+        expect(areNearerOnce(b, a, 5000)).toBe(near);
+        // Another distance, or another lie, is another question.
+        expect(areNearerOnce(a, b, 90_000)).toBe(areNearer(a, b, 90_000));
+        const beside = { ...b, x: b.x - 40_000 };
+        expect(areNearerOnce(a, beside, 5000)).toBe(areNearer(a, beside, 5000));
+        told[near ? 'near' : 'far'] += 1;
+      }),
+    );
+    expect(Math.min(told.near, told.far)).toBeGreaterThan(10);
   });
 });

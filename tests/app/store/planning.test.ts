@@ -63,7 +63,7 @@ describe('laying out', () => {
     at(0).input.onProgress(0.5);
     expect(usePlanning.getState().planning).toMatchObject({ fraction: 0.5 });
     at(0).input.onBetter(best(0));
-    expect(placed()).toBe(5);
+    await vi.waitFor(() => expect(placed()).toBe(5));
     at(0).answer({ proven: true, idea: null });
     await done;
     expect(kind()).toBe('idle');
@@ -101,6 +101,41 @@ describe('laying out', () => {
     expect(placed()).toBe(0);
     expect(kind()).toBe('idle');
     expect(said()).toEqual([]);
+  });
+
+  it('shows no plan that another edit overtakes between its check and its place', async () => {
+    const done = layOut('pinned');
+    at(0).input.onBetter(best(0));
+    // The check is over, its drawing is a task of its own.
+    await settle();
+    expect(placed()).toBe(0);
+    useShop.setState({
+      book: edited(book, (draft) => {
+        const own = draft.transfer[front];
+        if (own) own.width = um(own.width + 1000);
+      }),
+    });
+    await done;
+    expect(placed()).toBe(0);
+    expect(kind()).toBe('idle');
+  });
+
+  it('shows the last of the plans that come faster than they are checked, as one step', async () => {
+    const done = layOut('pinned');
+    const plan = best(0);
+    const used = rollUsed(plan);
+    const behind = {
+      ...plan,
+      placed: plan.placed.map((copy) => ({ ...copy, y: um(copy.y + 5000) })),
+      used: { kind: 'roll' as const, ...used, length: um(used.length + 5000) },
+    };
+    for (const each of [behind, behind, plan]) at(0).input.onBetter(each);
+    at(0).answer({ proven: false, idea: null });
+    await done;
+    expect(Math.min(...Object.values(useShop.getState().book.copy).map(({ place }) => place?.y ?? 0))).toBe(
+      Math.min(...plan.placed.map(({ y }) => y)),
+    );
+    expect(Object.keys(useShop.getState().book.step)).toHaveLength(1);
   });
 
   it('begun again ends the one before, whose end leaves it at work', async () => {
@@ -182,7 +217,7 @@ describe('laying out', () => {
       useShop.setState({ book: edited(useShop.getState().book, (draft) => takeOff(draft, [first.id])) });
       const done = layOut('pinned');
       at(1).input.onBetter(stretched(plan, fromMm(3)));
-      expect(placed()).toBe(5);
+      await vi.waitFor(() => expect(placed()).toBe(5));
       at(1).answer({ proven: false, idea: null });
       await done;
       expect(said()).toEqual([]);
