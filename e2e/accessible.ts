@@ -36,10 +36,13 @@ const builder = (page: Page): AxeBuilder =>
 async function expectNone(page: Page, looking: AxeBuilder, where: string): Promise<void> {
   await layAxe(page);
   const { violations } = await looking.analyze();
-  expect(
-    violations.map(({ id, nodes }) => `${where}: ${id} ${nodes[0]?.html}`),
-    where,
-  ).toEqual([]);
+  // What else there is on a walk is told too.
+  expect
+    .soft(
+      violations.map(({ id, nodes }) => `${where}: ${id} ${nodes[0]?.html}`),
+      where,
+    )
+    .toEqual([]);
 }
 
 /**

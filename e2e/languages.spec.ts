@@ -111,7 +111,7 @@ test.describe('a visit that can be gone on with offline', () => {
 test.describe('a browser in Spanish', () => {
   test.use({ locale: 'es-MX' });
 
-  test('begins in Spanish, by the figures of its region, and the demo day is Spanish too', async ({
+  test('begins in Spanish, by the figures of its region, the demo day too, and the language chosen there is that of the shop’s own book', async ({
     page,
   }) => {
     await page.goto('./');
@@ -121,10 +121,7 @@ test.describe('a browser in Spanish', () => {
     await expect(sentence(page)).toContainText(/\d\.\d\d\sm de película/);
     await expect(page.getByText('Panadería El Horno')).toBeVisible();
     await expect(page.getByLabel('Tirada', { exact: true })).toContainText('Tirada 1');
-  });
 
-  test('keeps the language when the shop’s own book is begun', async ({ page }) => {
-    await page.goto('./');
     await speak(page, 'Taller', 'Unidades e idioma', 'English');
     await page.getByRole('button', { name: 'Close' }).click();
     await page.getByRole('button', { name: 'Start with my own orders' }).click();

@@ -112,6 +112,7 @@ test('a run is written as a PNG of true size, pixel by pixel what lies on the fi
   await lockRun(page);
   await expect(page.locator('main .button.primary:enabled')).toHaveText(['Print-ready image']);
   await page.getByRole('button', { name: 'Print-ready image' }).click();
+  await page.getByLabel('Pixels an inch').fill('150');
   await written(page);
   await page.keyboard.press('Escape');
   await expect(page.locator('main .button.primary:enabled')).toHaveText(['All printed']);
@@ -199,10 +200,10 @@ test('a disk that fills while the image is written is told, leaves nothing behin
 }) => {
   await withoutPickers(page);
   await openShop(page);
-  await pasteTable(page, 'Club,crest,101.6,101.6,1,,no');
-  // Noise stays as large as it is: the image takes some 4 MB.
+  await pasteTable(page, 'Club,crest,50.8,50.8,1,,no');
+  // Noise stays as large as it is: the image takes some 1 MB.
   const random = seededRandom(3);
-  const noise = paint(1200, 1200, () => [256 * random(), 256 * random(), 256 * random(), 255]);
+  const noise = paint(600, 600, () => [256 * random(), 256 * random(), 256 * random(), 255]);
   await giveArtwork(page, 'crest', 'crest.png', pngOf(noise));
   await layOut(page);
   await kept(page);
@@ -214,7 +215,7 @@ test('a disk that fills while the image is written is told, leaves nothing behin
   const used = await page.evaluate(async () => (await navigator.storage.estimate()).usage ?? 0);
   const session = await page.context().newCDPSession(page);
   const origin = new URL(page.url()).origin;
-  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: used + 1_500_000 });
+  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: used + 400_000 });
   await page.getByRole('button', { name: 'Save image' }).click();
   await expect(notices(page)).toContainText('The disk is full, so the image was not saved.');
   await expect.poll(() => leftBehind(page)).toEqual([]);
@@ -244,13 +245,15 @@ test('what a tab that was killed left behind is swept', async ({ page }) => {
   await expect.poll(() => leftBehind(page)).toEqual([]);
 });
 
-test('copies without artwork are named, and left blank only when that is said (rule 14)', async ({
+test('copies without artwork are named, and left blank only when that is said (rule 14); an SVG beside them is drawn at its printed pixels', async ({
   page,
 }) => {
   await withoutPickers(page);
   await openShop(page);
-  await pasteTable(page, 'Club,crest,40,30,2,,no\nClub,badge,30,30,1,,no');
-  await giveArtwork(page, 'crest', 'crest.png', pngOf(letterF(472, 354)));
+  await pasteTable(page, 'Club,crest,40,20,1,,no\nClub,badge,30,30,1,,no');
+  const svg =
+    '<svg xmlns="http://www.w3.org/2000/svg" width="40mm" height="20mm" viewBox="0 0 40 20"><rect width="20" height="20" fill="#c81e32"/><rect x="20" width="20" height="20" fill="#143c78"/></svg>';
+  await giveArtwork(page, 'crest', 'crest.svg', Buffer.from(svg));
   await layOut(page);
   await page.getByRole('button', { name: 'Print-ready image' }).click();
   await expect(page.getByText('No artwork: CL badge.')).toBeVisible();
@@ -261,8 +264,12 @@ test('copies without artwork are named, and left blank only when that is said (r
   await page.getByText('Leave these blank on the film').click();
   const { picture } = await written(page);
   const copies = await storedCopies(page);
-  const blank = copies.find(({ transfer }) => transfer === 'badge');
-  if (!blank) throw new Error('no badge');
+  const copyOf = (name: string) => {
+    const copy = copies.find(({ transfer }) => transfer === name);
+    if (!copy) throw new Error(`no ${name}`);
+    return copy;
+  };
+  const blank = copyOf('badge');
   const at = (place: number) => Math.round((place * 300) / 25_400);
   for (let y = at(blank.y); y < at(blank.y + blank.length); y += 1) {
     const row = picture.data.subarray(
@@ -271,25 +278,11 @@ test('copies without artwork are named, and left blank only when that is said (r
     );
     expect(row.every((byte) => byte === 0)).toBe(true);
   }
-});
-
-test('an SVG is drawn at its printed pixels', async ({ page }) => {
-  await withoutPickers(page);
-  await openShop(page);
-  await pasteTable(page, 'Club,crest,40,20,1,,no');
-  const svg =
-    '<svg xmlns="http://www.w3.org/2000/svg" width="40mm" height="20mm" viewBox="0 0 40 20"><rect width="20" height="20" fill="#c81e32"/><rect x="20" width="20" height="20" fill="#143c78"/></svg>';
-  await giveArtwork(page, 'crest', 'crest.svg', Buffer.from(svg));
-  await layOut(page);
-  await page.getByRole('button', { name: 'Print-ready image' }).click();
-  const { picture } = await written(page);
-  const [copy] = await storedCopies(page);
-  if (!copy) throw new Error('no copy');
-  const at = (place: number) => Math.round((place * 300) / 25_400);
   const pixel = (x: number, y: number) => [
     ...picture.data.subarray(4 * (y * picture.width + x), 4 * (y * picture.width + x) + 4),
   ];
-  const [left, top] = [at(copy.x), at(copy.y)];
+  const crest = copyOf('crest');
+  const [left, top] = [at(crest.x), at(crest.y)];
   // 40 x 20 mm are 472 x 236 pixels; the colours meet in the middle.
   expect(pixel(left, top)).toEqual([0xc8, 0x1e, 0x32, 255]);
   expect(pixel(left + 234, top + 235)).toEqual([0xc8, 0x1e, 0x32, 255]);

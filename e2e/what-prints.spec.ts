@@ -24,23 +24,23 @@ async function give(page: Page, name: string, bytes: Buffer): Promise<void> {
 
 const grade = (page: Page) => page.locator('.grade-button');
 
-/** A disc of black, its rim orange, on a ground; at 80 mm it has 300 pixels an inch. */
+/** A disc of black, its rim orange, on a ground; at 40 mm it has 300 pixels an inch. */
 const badge = (ground: readonly [number, number, number, number]) =>
-  drawn(945, 945, (x, y) => {
-    const r = Math.hypot(x - 472, y - 472);
-    return r < 300 ? [10, 10, 12, 255] : r < 440 ? [230, 120, 20, 255] : ground;
+  drawn(472, 472, (x, y) => {
+    const r = Math.hypot(x - 236, y - 236);
+    return r < 150 ? [10, 10, 12, 255] : r < 220 ? [230, 120, 20, 255] : ground;
   });
 
 test('artwork is graded, its thin strokes are shown over it, and a smaller print is graded anew', async ({
   page,
 }) => {
   await openShop(page);
-  await pasteTable(page, 'Club,crest,80,80,2,,no');
+  await pasteTable(page, 'Club,crest,40,40,2,,no');
   // A block with a line of five pixels, 0.42 mm, out of its side.
   await give(
     page,
     'line.png',
-    drawn(945, 945, (x, y) => (x < 400 || Math.abs(y - 472) < 2.6 ? [40, 60, 120, 255] : [0, 0, 0, 0])),
+    drawn(472, 472, (x, y) => (x < 200 || Math.abs(y - 236) < 2.6 ? [40, 60, 120, 255] : [0, 0, 0, 0])),
   );
   await expect(grade(page)).toHaveAttribute('data-grade', 'check');
   await grade(page).click();
@@ -69,9 +69,9 @@ test('artwork is graded, its thin strokes are shown over it, and a smaller print
   await expect(grade(page)).toHaveAttribute('data-grade', 'good');
 
   // Printed at half the size the line is 0.21 mm.
-  await page.getByRole('textbox', { name: 'Width: crest' }).fill('40');
+  await page.getByRole('textbox', { name: 'Width: crest' }).fill('20');
   await page.getByRole('textbox', { name: 'Width: crest' }).press('Enter');
-  await page.getByRole('textbox', { name: 'Height: crest' }).fill('40');
+  await page.getByRole('textbox', { name: 'Height: crest' }).fill('20');
   await page.getByRole('textbox', { name: 'Height: crest' }).press('Enter');
   await expect(grade(page)).toHaveAttribute('data-grade', 'check');
   await kept(page);
@@ -83,7 +83,7 @@ test('a solid ground is knocked out with a preview, kept as an image of its own,
   page,
 }) => {
   await openShop(page);
-  await pasteTable(page, 'Club,crest,80,80,2,,no');
+  await pasteTable(page, 'Club,crest,40,40,2,,no');
   await give(page, 'badge.png', badge([250, 250, 250, 255]));
   await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
   await grade(page).click();
@@ -161,11 +161,11 @@ test('a pale fringe is taken off, and a thin stroke thickened, each in a step of
   page,
 }) => {
   await openShop(page);
-  await pasteTable(page, 'Club,crest,80,80,2,,no');
+  await pasteTable(page, 'Club,crest,40,40,2,,no');
   // A block with a pale edge, and a line of three pixels out of its side.
-  const bytes = drawn(945, 945, (x, y) => {
-    if (x >= 500) return Math.abs(y - 472) < 2 ? [40, 60, 120, 255] : [0, 0, 0, 0];
-    const edge = Math.min(x - 20, y - 20, 924 - y, 499 - x);
+  const bytes = drawn(472, 472, (x, y) => {
+    if (x >= 250) return Math.abs(y - 236) < 2 ? [40, 60, 120, 255] : [0, 0, 0, 0];
+    const edge = Math.min(x - 10, y - 10, 462 - y, 249 - x);
     if (edge < 0) return [0, 0, 0, 0];
     return edge < 1 ? [200, 206, 222, 255] : [40, 60, 120, 255];
   });
@@ -219,7 +219,7 @@ test('an SVG is as large as its style says, and its coarse picture and missing f
 
 test('the white is shown on the garment, taken in by the choke', async ({ page }) => {
   await openShop(page);
-  await pasteTable(page, 'Club,crest,80,80,2,,no');
+  await pasteTable(page, 'Club,crest,40,40,2,,no');
   await give(page, 'badge.png', badge([0, 0, 0, 0]));
   await grade(page).click();
   const window = page.getByRole('dialog');
@@ -233,17 +233,17 @@ test('the white is shown on the garment, taken in by the choke', async ({ page }
         ],
         [x, y],
       );
-  await expect.poll(() => at(440, 440)).toEqual([10, 10, 12, 255]);
+  await expect.poll(() => at(220, 220)).toEqual([10, 10, 12, 255]);
   await window.getByLabel('Show', { exact: true }).selectOption('the white under it');
   await expect(window).toContainText('The white, taken in by');
-  await expect.poll(() => at(440, 440)).toEqual([255, 255, 255, 255]);
+  await expect.poll(() => at(220, 220)).toEqual([255, 255, 255, 255]);
   // The disc reaches the edge of its box: one pixel inside of it the white is taken in.
-  expect(await at(440, 1)).toEqual([0x1c, 0x1c, 0x1e, 255]);
+  expect(await at(220, 1)).toEqual([0x1c, 0x1c, 0x1e, 255]);
 });
 
 test('black is offered to be knocked out on a black garment only', async ({ page }) => {
   await openShop(page);
-  await pasteTable(page, 'Club,crest,80,80,2,,no');
+  await pasteTable(page, 'Club,crest,40,40,2,,no');
   await give(page, 'badge.png', badge([0, 0, 0, 0]));
   await expect(grade(page)).toHaveAttribute('data-grade', 'good');
   await grade(page).click();
@@ -263,12 +263,12 @@ test('a finding is called meant, which is kept and undone, and a larger print as
   page,
 }) => {
   await openShop(page);
-  await pasteTable(page, 'Club,crest,80,80,2,,no');
-  // At 80 mm, 200 pixels an inch; a block with a haze along its side.
+  await pasteTable(page, 'Club,crest,40,40,2,,no');
+  // At 40 mm, 200 pixels an inch; a block with a haze along its side.
   await give(
     page,
     'haze.png',
-    drawn(630, 630, (x) => [40, 60, 120, x < 100 ? 120 : 255]),
+    drawn(315, 315, (x) => [40, 60, 120, x < 50 ? 120 : 255]),
   );
   await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
   await grade(page).click();
@@ -298,18 +298,18 @@ test('a finding is called meant, which is kept and undone, and a larger print as
     await page.getByRole('textbox', { name: `${side}: crest` }).fill(mm);
     await page.getByRole('textbox', { name: `${side}: crest` }).press('Enter');
   };
-  await size('Width', '90');
-  await size('Height', '90');
+  await size('Width', '45');
+  await size('Height', '45');
   await expect(grade(page)).toHaveAttribute('data-grade', 'check');
-  await size('Width', '70');
-  await size('Height', '70');
+  await size('Width', '35');
+  await size('Height', '35');
   await expect(grade(page)).toHaveAttribute('data-grade', 'meant');
 
   // Another image is not what was called meant.
   await page.locator('.transfer-row input[type=file]').setInputFiles({
     name: 'other.png',
     mimeType: 'image/png',
-    buffer: drawn(630, 630, () => [9, 90, 40, 120]),
+    buffer: drawn(315, 315, () => [9, 90, 40, 120]),
   });
   await expect(grade(page)).toHaveAttribute('data-grade', 'poor');
 });
