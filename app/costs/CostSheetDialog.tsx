@@ -9,12 +9,13 @@ import {
 import type { RunCosts } from '../../src/costing/run';
 import { edits } from '../../src/editing';
 import { type LaidRun, layRun } from '../../src/layout';
+import type { Book } from '../../src/model';
 import { asMinor } from '../../src/units';
 import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { OrderCode } from '../parts/OrderCode';
 import { useRunCosts } from '../store/costs';
-import { settingsOrFirst, useWays } from '../store/selectors';
+import { settingsOrFirst, useOrdersOf, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { CloseButton } from '../windows/CloseButton';
@@ -111,8 +112,8 @@ const copiesOf = (order: OrderCost | null, sheet: CostSheet): number =>
   );
 
 /** Names and numbers of what lies on the run. */
-const namesIn = (run: LaidRun) => ({
-  order: (id: string) => run.copies.find((copy) => copy.order.id === id)?.order,
+const namesIn = (run: LaidRun, orders: Book['order']) => ({
+  order: (id: string) => orders[id],
   transfer: (id: string) => run.copies.find((copy) => copy.transfer.id === id)?.transfer.name ?? '',
   numbers: (transfer: string) =>
     run.copies
@@ -124,7 +125,7 @@ const namesIn = (run: LaidRun) => ({
 /** From the run down to what is looked at; each step goes back there. */
 function Trail({ run, path, onPath }: { run: LaidRun; path: Path; onPath: (path: Path) => void }) {
   const { costSheet: words } = useAllWords();
-  const names = namesIn(run);
+  const names = namesIn(run, useOrdersOf(run));
   const { order: orderId, transfer, copy } = path;
   const order = orderId === undefined ? undefined : names.order(orderId);
   const steps: { label: string; path: Path }[] = [{ label: run.name, path: {} }];
@@ -205,7 +206,7 @@ function Parts({
 }) {
   const { costSheet: words } = useAllWords();
   const ways = useWays();
-  const names = namesIn(run);
+  const names = namesIn(run, useOrdersOf(run));
   const level = transfer ? 'copies' : order ? 'transfers' : 'orders';
   const row = (key: string, amount: number, name: string, path: Path, code: React.ReactNode) => (
     <li key={key}>

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import { edits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
-import { garmentsByOrder, isByOutlines, type Settings } from '../../src/model';
+import { type Book, garmentsByOrder, isByOutlines, ordersOfRun, type Settings } from '../../src/model';
 import { cutMapPages } from '../../src/output/cut-map';
 import { NoRun } from '../panels/NoRun';
 import { useThumbnails } from '../panels/useThumbnails';
@@ -34,10 +34,12 @@ function garmentLines(run: LaidRun, words: Words['cutMap'], locale: string): str
 }
 
 /** All on a run's map that was typed by the shop, in whatever script. */
-const namesOn = (run: LaidRun, words: Words['cutMap'], locale: string): string =>
+const namesOn = (run: LaidRun, orders: Book['order'], words: Words['cutMap'], locale: string): string =>
   [
     run.name,
-    ...new Set(run.copies.flatMap(({ order, transfer }) => [order.code, order.name, transfer.name])),
+    ...new Set(
+      run.copies.flatMap(({ order, transfer }) => [order.code, orders[order.id]?.name ?? '', transfer.name]),
+    ),
     ...garmentLines(run, words, locale),
   ].join('');
 
@@ -52,7 +54,9 @@ export function CutMapRoom() {
   const [made] = useState(() => new Date());
   const [ready, setReady] = useState<string | null>(null);
   const [saving, setSaving] = useState(false);
-  const names = useMemo(() => (run ? namesOn(run, words, locale) : ''), [run, words, locale]);
+  const record = run?.view.run;
+  const orders = useMemo(() => (record ? ordersOfRun(book, record) : {}), [book, record]);
+  const names = useMemo(() => (run ? namesOn(run, orders, words, locale) : ''), [run, orders, words, locale]);
   useEffect(() => {
     void fontsReady(names).finally(() => setReady(names));
   }, [names]);
@@ -67,6 +71,7 @@ export function CutMapRoom() {
             form: { paper, landscape, large, perSpan },
             view,
             printer: { inkUp: printer.inkUp, imageMirrored: printer.mirrored },
+            nameOf: (order) => orders[order]?.name ?? '',
             pictures: new Set(thumbnails.keys()),
             garments: garmentLines(run, words, locale),
             words: words.onPaper({ unit, locale }),
@@ -77,6 +82,7 @@ export function CutMapRoom() {
         : [],
     [
       run,
+      orders,
       ready,
       names,
       paper,

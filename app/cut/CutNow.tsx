@@ -2,7 +2,7 @@ import type { CutStep, SpanOrder } from '../../src/cutting';
 import type { LaidCopy, LaidRun } from '../../src/layout';
 import type { Thumbnail } from '../panels/useThumbnails';
 import { OrderCode } from '../parts/OrderCode';
-import { useWays } from '../store/selectors';
+import { useOrdersOf, useWays } from '../store/selectors';
 import { useAllWords, useWords } from '../words';
 import { dueDay, onRulers } from '../words/format';
 
@@ -70,7 +70,8 @@ function WhatItIs({
 }) {
   const { orders: words } = useWords();
   const ways = useWays();
-  const due = run.view.order[order.id]?.due ?? null;
+  const told = useOrdersOf(run)[order.id];
+  const due = told?.due ?? null;
   return (
     <div className="what-it-is">
       {picture && <img src={picture.url} alt="" />}
@@ -78,7 +79,7 @@ function WhatItIs({
         {transfer.name}
         <br />
         <span className="quiet">
-          {order.name}
+          {told?.name}
           {due !== null && `, ${words.dueOn(dueDay(due, ways))}`}
         </span>
       </p>

@@ -160,8 +160,8 @@ function Steps({ run }: { run: LaidRun }) {
             </Button>
           )}
         </div>
-        <Pile title={words.pile} copies={span.copies} out={out} />
-        <Pile title={words.pileAll} copies={run.copies} out={allOut} />
+        <Pile run={run} title={words.pile} copies={span.copies} out={out} />
+        <Pile run={run} title={words.pileAll} copies={run.copies} out={allOut} />
       </div>
     </>
   );

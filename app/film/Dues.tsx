@@ -1,7 +1,7 @@
 import type { LaidRun } from '../../src/layout';
 import type { DayWork } from '../../src/pressing';
 import { lateOrders } from '../panels/late-orders';
-import { useBeyondPlan, useWays } from '../store/selectors';
+import { useBeyondPlan, useOrderNames, useWays } from '../store/selectors';
 import type { DayState } from '../store/timeline';
 import { useWords } from '../words';
 import { listedUpTo, momentOf } from '../words/format';
@@ -18,6 +18,7 @@ const ALL_PLANNED: DayWork['without'] = [];
 export function Dues({ run, day }: { run: LaidRun; day: DayState }) {
   const { film: words } = useWords();
   const ways = useWays();
+  const nameOf = useOrderNames();
   const beyondOf = useBeyondPlan(day.kind === 'ready' ? day.day.plan.without : ALL_PLANNED);
   const told = run.copies.some(({ order }) => {
     const own = run.view.order[order.id];
@@ -28,12 +29,12 @@ export function Dues({ run, day }: { run: LaidRun; day: DayState }) {
   const { timeline, origin } = day.day;
   const isHere = new Set<string>(run.copies.map(({ order }) => order.id));
   const orders = timeline.orders.filter(({ order }) => isHere.has(order.id));
-  const rush = orders.flatMap(({ order, end, late }) =>
+  const rush = orders.flatMap(({ order, runs, end, late }) =>
     run.view.order[order.id]?.rush && late === 0
-      ? [words.rushDone(`${order.code} ${order.name}`, momentOf(origin + 1000 * end, ways))]
+      ? [words.rushDone(`${order.code} ${nameOf(order, runs)}`, momentOf(origin + 1000 * end, ways))]
       : [],
   );
-  const late = lateOrders(orders, words, ways);
+  const late = lateOrders(orders, nameOf, words, ways);
   const short = orders.filter(({ order }) => {
     const { waiting, elsewhere } = beyondOf(order.id);
     return waiting + elsewhere > 0;

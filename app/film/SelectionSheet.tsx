@@ -23,7 +23,7 @@ import { OrderCode } from '../parts/OrderCode';
 import { useNarrow } from '../parts/useNarrow';
 import { move, useHeld } from '../store/held';
 import { useReader } from '../store/reader';
-import { useWays } from '../store/selectors';
+import { useOrdersOf, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { select, useView } from '../store/view';
 import { useWords } from '../words';
@@ -36,6 +36,7 @@ export function SelectionSheet({ run }: { run: LaidRun }) {
   const selected = useView((state) => state.selected);
   const held = useHeld((state) => state.held);
   const narrow = useNarrow();
+  const orders = useOrdersOf(run);
   const lying = run.copies.filter((copy) => selected.has(copy.id));
   const copies = lying.map((copy) => held?.copies.find(({ id }) => id === copy.id) ?? copy);
   const [copy] = copies;
@@ -52,7 +53,7 @@ export function SelectionSheet({ run }: { run: LaidRun }) {
           <>
             <OrderCode code={name} tint={copy.order.tint} />
             <strong>
-              {copy.order.name}, {copy.transfer.name}
+              {orders[copy.order.id]?.name}, {copy.transfer.name}
             </strong>
             <span className="quiet">{area(copy.width, copy.length, ways)}</span>
           </>

@@ -1,5 +1,5 @@
 import { lateOrders } from '../panels/late-orders';
-import { useWays } from '../store/selectors';
+import { useOrderNames, useWays } from '../store/selectors';
 import { useDay } from '../store/timeline';
 import { useWords } from '../words';
 import { listedUpTo } from '../words/format';
@@ -11,9 +11,10 @@ const NAMED = 3;
 export function LateOrders() {
   const { film: words } = useWords();
   const ways = useWays();
+  const nameOf = useOrderNames();
   const day = useDay('quick');
   if (day.kind !== 'ready') return null;
-  const late = lateOrders(day.day.timeline.orders, words, ways);
+  const late = lateOrders(day.day.timeline.orders, nameOf, words, ways);
   if (late.length === 0) return null;
   return <p className="care">{words.late(listedUpTo(NAMED, late, words.moreOrders, ways))}</p>;
 }

@@ -6,7 +6,7 @@ import { machineName } from '../panels/machine-name';
 import { TooLargeNotes } from '../panels/TooLargeNotes';
 import { useMore } from '../panels/useMore';
 import { OrderCode } from '../parts/OrderCode';
-import { stationOf, useBeyondPlan, useWays } from '../store/selectors';
+import { stationOf, useBeyondPlan, useOrderNames, useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
 import { useAllWords } from '../words';
 import { dayAndTime, lateness, momentOf, spoken, timeAndDay } from '../words/format';
@@ -15,13 +15,14 @@ import { dayAndTime, lateness, momentOf, spoken, timeAndDay } from '../words/for
 export function DayFacts({ run, day }: { run: LaidRun; day: Day }) {
   const { press: words, film } = useAllWords();
   const ways = useWays();
+  const nameOf = useOrderNames();
   const { timeline, plan, origin } = day;
   const { end, least, bottleneck, overWet, overPowdered, wetOverClosing, changes } = timeline;
   const station = stationOf(run);
   const wet = wetWhenWhole(run, station);
   const isHeld = wet !== null && wet > station.wetLimit;
   const over = spoken(end - least, ways);
-  const late = lateOrders(timeline.orders, film, ways);
+  const late = lateOrders(timeline.orders, nameOf, film, ways);
   return (
     <div className="done-by">
       <p className="sentence" data-testid="done-by">
@@ -77,6 +78,7 @@ export function OrderTimes({ day }: { day: Day }) {
   const { press: words, film } = useAllWords();
   const ways = useWays();
   const isSeveral = day.timeline.runs.length > 1;
+  const nameOf = useOrderNames();
   const beyondOf = useBeyondPlan(day.plan.without);
   const { orders } = day.timeline;
   const { shown, more } = useMore(orders.length);
@@ -98,7 +100,7 @@ export function OrderTimes({ day }: { day: Day }) {
               <tr key={order.id}>
                 <th scope="row">
                   <span className="named">
-                    <OrderCode code={order.code} tint={order.tint} /> {order.name}
+                    <OrderCode code={order.code} tint={order.tint} /> {nameOf(order, runs)}
                   </span>
                 </th>
                 {isSeveral && <td>{runs.map(({ name }) => name).join(', ')}</td>}

@@ -7,7 +7,7 @@ import { blanksAgain } from '../../src/stock';
 import { type Fabric, sum } from '../../src/units';
 import { ShopMark } from '../panels/shop-mark/ShopMark';
 import { Button } from '../parts/Button';
-import { settingsOrFirst, useWays } from '../store/selectors';
+import { settingsOrFirst, useOrdersOf, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useAllWords, type Words } from '../words';
@@ -27,6 +27,7 @@ export function PickList({ run, paper, made }: CardProps) {
   const { view } = run;
   const garments = garmentsByOrder(view);
   const { takes } = view.dealt();
+  const told = useOrdersOf(run);
   const restOf = useRest(run);
   const book = useShop((shop) => shop.book);
   const again = useMemo(() => blanksAgain(book, view.run), [book, view.run]);
@@ -48,7 +49,7 @@ export function PickList({ run, paper, made }: CardProps) {
         return (
           <section key={order.id} className="pick">
             <h3>
-              {order.code} <span>{order.name}</span>{' '}
+              {order.code} <span>{told[order.id]?.name}</span>{' '}
               {view.order[order.id]?.rush && <strong className="card-mark">{all.orders.rush}</strong>}
             </h3>
             {rest !== '' && <p>{rest}</p>}
@@ -116,7 +117,7 @@ const SLIPS_ON_PAGE = 8;
 export function CareSlips({ run, paper }: CardProps) {
   const { cards: words, press } = useAllWords();
   const ways = useWays();
-  const { order: orders } = run.view;
+  const orders = useOrdersOf(run);
   const { orders: all } = useOnCards(run);
   const pages = Array.from({ length: Math.ceil(all.length / SLIPS_ON_PAGE) }, (_, page) =>
     all.slice(page * SLIPS_ON_PAGE, (page + 1) * SLIPS_ON_PAGE),
@@ -125,7 +126,7 @@ export function CareSlips({ run, paper }: CardProps) {
     <article key={slips[0]?.order.id} className="card-page slips" data-paper={paper}>
       {slips.map(({ order, copies }) => (
         <section key={order.id}>
-          <h3>{order.name}</h3>
+          <h3>{orders[order.id]?.name}</h3>
           <ul>
             {(orders[order.id]?.wants === 'transfers'
               ? [...pressLines(run, copies, words, press, ways), ...words.transferCare]
@@ -149,6 +150,7 @@ export function PackingSlips({ run, paper, made }: CardProps) {
   const ways = useWays();
   const { view } = run;
   const garments = garmentsByOrder(view);
+  const records = useOrdersOf(run);
   const { copies: left, orders } = useOnCards(run);
   const onRun = garmentsPressed(view, left);
   const linesOn = ({ id }: LaidCopy['order']) =>
@@ -175,14 +177,14 @@ export function PackingSlips({ run, paper, made }: CardProps) {
   const headOf = ({ order, bag, of }: (typeof slips)[number]) => ({
     title: (
       <>
-        {order.code} <span>{order.name}</span>{' '}
+        {order.code} <span>{records[order.id]?.name}</span>{' '}
         {view.order[order.id]?.rush && <strong className="card-mark">{told.rush}</strong>}
       </>
     ),
     facts: <p className="bag">{isWhole(order) ? words.bag(bag, of, ways) : words.partBag(bag, of, ways)}</p>,
   });
   const bodyOf = ({ order, copies }: (typeof slips)[number]) => {
-    const record = view.order[order.id];
+    const record = records[order.id];
     return (
       <>
         {!isWhole(order) && <p>{words.rest(restOf(order.id), ways)}</p>}

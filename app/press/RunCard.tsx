@@ -15,7 +15,7 @@ import {
   pressSeconds,
 } from '../../src/pressing';
 import { type Thumbnail, useThumbnails } from '../panels/useThumbnails';
-import { stationOf, useWays } from '../store/selectors';
+import { stationOf, useOrdersOf, useWays } from '../store/selectors';
 import { useAllWords, type Words } from '../words';
 import { area, bothDegrees, dayAndTime, dueDay, rulerLength, spoken } from '../words/format';
 import { Card } from './Card';
@@ -76,6 +76,7 @@ export function RunCard({ run, paper, made }: CardProps) {
   const station = stationOf(run);
   const unit = station.temperature;
   const { copies: left, orders } = useOnCards(run);
+  const told = useOrdersOf(run);
   const machines = machinesOnCard(run, all, ways);
   const acts = actsOn(run, station);
   const cure = cureRecipe(view, station.curer).values;
@@ -144,7 +145,7 @@ export function RunCard({ run, paper, made }: CardProps) {
           return (
             <section key={order.id}>
               <h3>
-                {order.code} <span>{order.name}</span>
+                {order.code} <span>{told[order.id]?.name}</span>
                 {record?.due && <small> {dueDay(record.due, ways)}</small>}{' '}
                 {record?.rush && <strong className="card-mark">{all.orders.rush}</strong>}
               </h3>

@@ -4,7 +4,7 @@ import { useMore } from '../panels/useMore';
 import { Choice } from '../parts/Choice';
 import { tintOf } from '../parts/tints';
 import { useNarrow } from '../parts/useNarrow';
-import { useWays } from '../store/selectors';
+import { useOrderNames, useWays } from '../store/selectors';
 import type { Day } from '../store/timeline';
 import { useAllWords } from '../words';
 import { clockTime, listed, timeAndDay } from '../words/format';
@@ -101,6 +101,7 @@ export function Chart({
 }) {
   const { press: words } = useAllWords();
   const ways = useWays();
+  const nameOf = useOrderNames();
   const { timeline, plan, origin, now } = day;
   const isOfPrinters = timeline.entries.some((entry) =>
     machinesOf(entry).some(({ kind }) => kind === 'printer'),
@@ -165,6 +166,14 @@ export function Chart({
           <Row
             key={typeof row.of === 'string' ? `${row.of} ${row.printer?.id}` : row.of.id}
             row={row}
+            name={
+              typeof row.of === 'string'
+                ? ''
+                : nameOf(
+                    row.of,
+                    row.lots.map(({ run }) => run),
+                  )
+            }
             y={HEAD + lane * LANE}
             names={names}
             at={at}
@@ -190,6 +199,7 @@ export function Chart({
 /** A step of the film, or an order: its name, its lots, and when it is done. */
 function Row({
   row: { of, printer, lots },
+  name,
   y,
   names,
   at,
@@ -200,6 +210,8 @@ function Row({
   done,
 }: {
   row: DayRow;
+  /** Of its order; empty for a step of the film. */
+  name: string;
   y: number;
   names: keyof typeof NAMES;
   at: (seconds: number) => number;
@@ -232,7 +244,7 @@ function Row({
           </text>
           {names === 'wide' && (
             <text className="lane-name" x={42} y={middle + 5}>
-              {shortened(of.name)}
+              {shortened(name)}
             </text>
           )}
         </>

@@ -12,7 +12,7 @@ import { findMakespan } from '../../src/pressing/browser';
 import { um } from '../../src/units';
 import { Button } from '../parts/Button';
 import { sayFailed } from '../store/failures';
-import { useWays } from '../store/selectors';
+import { settingsOrFirst, useWays } from '../store/selectors';
 import { useShop } from '../store/shop';
 import { type Day, openRunsOf, termsOf } from '../store/timeline';
 import { useAllWords, type Words } from '../words';
@@ -56,7 +56,7 @@ export function WhatIf({ day }: { day: Day }) {
   const ways = useWays();
   const book = useShop((shop) => shop.book);
   const open = openRunsOf(book);
-  const terms = termsOf(book, day);
+  const terms = termsOf(settingsOrFirst(book), day);
   const { station } = terms;
   const [gains, setGains] = useState<ReadonlyMap<Idea, number | null> | null>(null);
   const [busy, setBusy] = useState(false);

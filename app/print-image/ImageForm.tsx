@@ -19,7 +19,7 @@ import { Button } from '../parts/Button';
 import { Choice } from '../parts/Choice';
 import { whole } from '../parts/fields/numbers';
 import { Tick } from '../parts/Tick';
-import { printerOfRun, settingsOrFirst, useWays } from '../store/selectors';
+import { printerOfRun, settingsOrFirst, useOrdersOf, useWays } from '../store/selectors';
 import { act, useShop } from '../store/shop';
 import { openDialog } from '../store/view';
 import { useAllWords } from '../words';
@@ -41,6 +41,7 @@ function useImages(
   { printImage, limits }: Omit<Settings, 'changed'>,
 ) {
   const { printImage: words } = useAllWords();
+  const orders = useOrdersOf(run);
   return useMemo((): NamedImage[] => {
     const { ppi, ticks, numbers, names, corners } = printImage;
     const choice = {
@@ -48,7 +49,12 @@ function useImages(
       mirrored: printer.mirrored,
       firstEnd: printer.firstEnd,
       feed,
-      marks: { ticks, numbers, names, corners },
+      marks: {
+        ticks,
+        numbers,
+        names: names ? (order: string) => orders[order]?.name ?? '' : null,
+        corners,
+      },
     };
     return framesOf(run, scope).map((frame) => {
       const image = imageOf(run, frame, choice);
@@ -58,7 +64,7 @@ function useImages(
       const white = printImage.white ? { choke: limits.choke, name: printImage.whiteName, file } : null;
       return { image, form, name, white };
     });
-  }, [run, scope, feed, printer, printImage, limits, words]);
+  }, [run, orders, scope, feed, printer, printImage, limits, words]);
 }
 
 /** Whether an image is small enough for a form. */

@@ -18,6 +18,7 @@ import {
 import type { CoverageOf } from '../../src/costing';
 import { edits } from '../../src/editing';
 import type { Artwork, Book, Transfer } from '../../src/model';
+import { whileSame } from '../../src/units';
 import { keepArtwork, keepCheck, loadArtworkFile, loadCheck } from './artwork';
 import { sayFailed } from './failures';
 import { settingsOrFirst } from './selectors';
@@ -57,7 +58,7 @@ const sizeKey = ({ width, height }: Pick<Transfer, 'width' | 'height'>, limits: 
   `${width}x${height} ${strokeLimit(limits)} ${limits.opening}`;
 
 function taskFor(
-  book: Book,
+  book: Pick<Book, 'artwork'>,
   { artwork: id, width, height }: Pick<Transfer, 'artwork' | 'width' | 'height'>,
   limits: Limits,
 ): Task | null {
@@ -247,22 +248,18 @@ export function outlineNow(artwork: string): Outline | null {
 const doneIn = (states: ReadonlyMap<string, CheckState>): number =>
   [...states.values()].filter(({ kind }) => kind === 'done').length;
 
-let lastCoverage: { book: Book; done: number; of: CoverageOf } | null = null;
+const coverageIn = whileSame((artwork: Book['artwork'], limits: Limits, _done: number): CoverageOf => {
+  const { states } = useChecks.getState();
+  return (transfer) => {
+    const key = taskFor({ artwork }, transfer, limits)?.key;
+    const state = key === undefined ? undefined : states.get(key);
+    return state?.kind === 'done' ? coverageOf(state.check.sums, state.check.pixels, transfer) : null;
+  };
+});
 
 /** What each transfer's artwork prints at its size, as far as its check is done; the same function while nothing changes. */
 export function coverageNow(book: Book): CoverageOf {
-  const { states } = useChecks.getState();
-  const done = doneIn(states);
-  if (lastCoverage?.book !== book || lastCoverage.done !== done) {
-    const { limits } = settingsOrFirst(book);
-    const of: CoverageOf = (transfer) => {
-      const key = taskFor(book, transfer, limits)?.key;
-      const state = key === undefined ? undefined : states.get(key);
-      return state?.kind === 'done' ? coverageOf(state.check.sums, state.check.pixels, transfer) : null;
-    };
-    lastCoverage = { book, done, of };
-  }
-  return lastCoverage.of;
+  return coverageIn(book.artwork, settingsOrFirst(book).limits, doneIn(useChecks.getState().states));
 }
 
 /** How many checks are done: what is drawn from them is drawn again when it changes. */

@@ -1,34 +1,47 @@
 import type { CoverageOf } from '../../src/costing';
-import { type RunCosts, runCosts } from '../../src/costing/run';
+import { type CostedBook, costedOrders, type RunCosts, runCosts } from '../../src/costing/run';
 import type { LaidRun } from '../../src/layout';
-import type { Book } from '../../src/model';
+import type { Book, Settings } from '../../src/model';
+import { onceFor, whileSame } from '../../src/units';
 import { coverageNow, useDoneChecks } from './checks';
 import { settingsOrFirst } from './selectors';
 import { useShop } from './shop';
 
-/** What was worked out for one book with what its checks told: a book never changes, it is replaced. */
-interface Known {
-  readonly printed: CoverageOf;
-  readonly runs: Map<LaidRun, RunCosts>;
-}
+/** Reckoned once a run, as long as all that costs come from is the same. */
+const reckoned = onceFor((run: LaidRun) =>
+  whileSame(
+    (
+      order: CostedBook['order'],
+      transfer: Book['transfer'],
+      copy: Book['copy'],
+      garment: Book['garment'],
+      spoilage: Book['spoilage'],
+      costs: Settings['costs'],
+      rates: Settings['rates'],
+      station: Settings['station'],
+      printed: CoverageOf,
+    ) => runCosts({ order, transfer, copy, garment, spoilage }, run, { costs, rates, station }, printed),
+  ),
+);
 
-let known: { book: Book; of: Known } | null = null;
-
-/** What is known of a book by now. */
-export function knownOf(book: Book): Known {
-  const printed = coverageNow(book);
-  if (known?.book !== book || known.of.printed !== printed) {
-    known = { book, of: { printed, runs: new Map() } };
-  }
-  return known.of;
-}
-
-/** The costs of a run as it lies in the book. */
-export function costsOf(book: Book, run: LaidRun): RunCosts {
-  const { runs } = knownOf(book);
-  const found = runs.get(run) ?? costsTried(book, run);
-  runs.set(run, found);
-  return found;
+/**
+ * The costs of a run as it lies in a book.
+ * @param printed what the artwork prints, as far as that is known
+ */
+export function costsOf(book: Book, run: LaidRun, printed: CoverageOf = coverageNow(book)): RunCosts {
+  const { transfer, copy, garment, spoilage } = book;
+  const { costs, rates, station } = settingsOrFirst(book);
+  return reckoned(run)(
+    costedOrders(book.order),
+    transfer,
+    copy,
+    garment,
+    spoilage,
+    costs,
+    rates,
+    station,
+    printed,
+  );
 }
 
 /** The costs of a run in a book that is only tried. */

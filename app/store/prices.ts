@@ -1,10 +1,11 @@
 import { useDeferredValue } from 'react';
-import { type OrderRuns, orderRuns, runCosts } from '../../src/costing/run';
-import type { LaidRun } from '../../src/layout';
+import type { CoverageOf } from '../../src/costing';
+import { type OrderRuns, orderRuns } from '../../src/costing/run';
 import { type Book, filmsAhead } from '../../src/model';
 import { orderPrice, type Price } from '../../src/pricing';
-import { useDoneChecks } from './checks';
-import { knownOf } from './costs';
+import { whileSame } from '../../src/units';
+import { coverageNow, useDoneChecks } from './checks';
+import { costsOf } from './costs';
 import { settingsOrFirst } from './selectors';
 import { useShop } from './shop';
 
@@ -15,34 +16,19 @@ export interface PricedOrder extends OrderRuns {
 
 type Prices = Map<string, PricedOrder | null>;
 
-/** Prices beside the costs that they were reckoned with. */
-const prices = new WeakMap<object, Prices>();
-
-function ordersOf(costs: object): Prices {
-  const found = prices.get(costs) ?? new Map();
-  prices.set(costs, found);
-  return found;
-}
+/** Prices that are known in a book, by what its checks told. */
+const pricesIn = whileSame((_book: Book, _printed: CoverageOf): Prices => new Map());
 
 /** An order's price; `null` while nothing of it can be reckoned. */
 function priced(book: Book, id: string): PricedOrder | null {
-  const of = knownOf(book);
-  const { runs, printed } = of;
-  const orders = ordersOf(of);
+  const printed = coverageNow(book);
+  const orders = pricesIn(book, printed);
   const before = orders.get(id);
   if (before !== undefined) return before;
   const order = book.order[id];
   const settings = settingsOrFirst(book);
   const film = filmsAhead(book)[0] ?? null;
-  const ofRun = (run: LaidRun, inBook: Book) => {
-    // Orders of one run share its costs.
-    const found = runs.get(run);
-    if (found) return found;
-    const made = runCosts(inBook, run, settings, printed);
-    runs.set(run, made);
-    return made;
-  };
-  const found = orderRuns(book, id, film, ofRun);
+  const found = orderRuns(book, id, film, (run, inBook) => costsOf(inBook, run, printed));
   const result =
     order && found.runs.length > 0 ? { ...found, price: orderPrice(book, order, found, settings) } : null;
   orders.set(id, result);

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useCallback, useMemo } from 'react';
 import { mayComeFirst } from '../../src/editing';
 import { firstSettings } from '../../src/editing/first-settings';
 import { type LaidRun, layRun } from '../../src/layout';
@@ -8,6 +8,8 @@ import {
   benchRunOf,
   copiesBeyond,
   type Film,
+  type Order,
+  ordersOfRun,
   type Printer,
   type Run,
   runOf,
@@ -16,30 +18,22 @@ import {
   settingsOf,
 } from '../../src/model';
 import type { DayWork } from '../../src/pressing';
+import { whileSame } from '../../src/units';
 import { languageNow, localeNow, useLocale } from '../words';
 import type { Ways } from '../words/format';
 import { useShop } from './shop';
 import { useView } from './view';
-
-/** Remembers the last result for the last book and run, or what else is chosen: a book never changes, it is replaced. */
-function ofBook<Result, Chosen = string | null>(
-  compute: (book: Book, chosen: Chosen) => Result,
-): (book: Book, chosen: Chosen) => Result {
-  let last: { book: Book; chosen: Chosen; result: Result } | null = null;
-  return (book, chosen) => {
-    if (last?.book !== book || last.chosen !== chosen) last = { book, chosen, result: compute(book, chosen) };
-    return last.result;
-  };
-}
 
 interface OpenRun {
   readonly run: Run;
   readonly film: Film;
 }
 
-const openRunOf = ofBook((book, chosen): OpenRun | null => runOf(book, chosen) ?? null);
+const openRunOf = whileSame(
+  (book: Book, chosen: string | null): OpenRun | null => runOf(book, chosen) ?? null,
+);
 
-const laidRunOf = ofBook((book, chosen): LaidRun | null => {
+const laidRunOf = whileSame((book: Book, chosen: string | null): LaidRun | null => {
   const open = openRunOf(book, chosen);
   return open && layRun(book, open.run);
 });
@@ -50,7 +44,7 @@ export function useLaidRun(): LaidRun | null {
   return useShop(({ book }) => laidRunOf(book, chosen));
 }
 
-const laidBenchRunOf = ofBook((book, chosen): LaidRun | null => {
+const laidBenchRunOf = whileSame((book: Book, chosen: string | null): LaidRun | null => {
   const run = benchRunOf(book, chosen);
   return run ? layRun(book, run) : null;
 });
@@ -64,6 +58,25 @@ export function useBenchRun(): LaidRun | null {
 /** What a run is cured and pressed with: the shop's equipment, or what another device handed over with it. */
 export const stationOf = ({ view }: LaidRun): Station =>
   view.station ?? firstSettings(navigator.language, languageNow()).station;
+
+/** The orders of a run, with all that is told of them. */
+export const useOrdersOf = ({ view: { run } }: Pick<LaidRun, 'view'>): Book['order'] =>
+  useShop(({ book }) => ordersOfRun(book, run));
+
+/** What an order is called on the last of some runs. */
+export type OrderNames = (order: Pick<Order, 'id'>, runs: readonly Pick<Run, 'id'>[]) => string;
+
+/** What the orders of a day's work are called. */
+export function useOrderNames(): OrderNames {
+  const book = useShop((shop) => shop.book);
+  return useCallback(
+    ({ id }, runs) => {
+      const run = book.run[runs.at(-1)?.id ?? ''];
+      return (run && ordersOfRun(book, run)[id]?.name) ?? '';
+    },
+    [book],
+  );
+}
 
 /** The printer that a run's film is in. */
 export const printerOfRun = (run: LaidRun): Printer => run.view.printer ?? stationOf(run).printers[0];
@@ -86,11 +99,11 @@ export function useOpenRun(): OpenRun | null {
 
 export const openRunNow = (): OpenRun | null => openRunOf(useShop.getState().book, useView.getState().run);
 
-const comeFirstOf = ofBook((book) => mayComeFirst(book));
+const comeFirstOf = whileSame(mayComeFirst);
 
 /** Whether an order has copies that may be brought to the front, and this tab may do it. */
 export const useMayComeFirst = (order: string): boolean =>
-  useShop(({ book, follows }) => !follows && comeFirstOf(book, null).has(order));
+  useShop(({ book, follows }) => !follows && comeFirstOf(book).has(order));
 
 /** What of each order does not come with all runs but those that the plan of the day is without. */
 export function useBeyondPlan(without: DayWork['without']): (order: string) => Beyond {
@@ -105,7 +118,7 @@ export function useBeyondPlan(without: DayWork['without']): (order: string) => B
 export const settingsOrFirst = (book: Book): Omit<Settings, 'changed'> =>
   settingsOf(book) ?? firstSettings(navigator.language, languageNow());
 
-const waysOf = ofBook((book, locale: string): Ways => {
+const waysOf = whileSame((book: Book, locale: string): Ways => {
   const { unit, currency } = settingsOrFirst(book);
   return { unit, currency, locale };
 });

@@ -1,6 +1,6 @@
 import { useDeferredValue, useLayoutEffect, useMemo, useRef } from 'react';
-import { layRun } from '../../src/layout';
-import { type Book, runsAtWork } from '../../src/model';
+import { type LaidRun, layRun } from '../../src/layout';
+import { type Book, runsAtWork, type Settings } from '../../src/model';
 import {
   BEGUN,
   type DayTerms,
@@ -11,7 +11,7 @@ import {
   tickedOn,
   ticksOf,
 } from '../../src/pressing';
-import { onceFor } from '../../src/units';
+import { onceFor, whileSame } from '../../src/units';
 import { type Effort, type Known, useSchedule } from './known-schedule';
 import { MINUTE, useMinute } from './minute';
 import { settingsOrFirst, stationOf } from './selectors';
@@ -44,14 +44,27 @@ export type DayState =
   | { readonly kind: 'failed'; readonly again: () => void }
   | { readonly kind: 'ready'; readonly day: Day };
 
-/** Runs that are not closed and have something on their film, with what was ticked on them; found once a book. */
-export const openRunsOf = onceFor((book: Book): readonly OpenRun[] =>
-  runsAtWork(book).flatMap((run): OpenRun[] => {
-    const laid = layRun(book, run);
-    if (!laid || laid.copies.length === 0) return [];
-    const ticks = ticksOf(book, run.id);
-    return [{ laid, station: stationOf(laid), done: ticked(ticks), on: tickedOn(ticks) }];
+/** A run with what was ticked on it. */
+const openRun = onceFor((laid: LaidRun) =>
+  whileSame((tick: Book['tick']): OpenRun => {
+    const ticks = ticksOf({ tick }, laid.id);
+    return { laid, station: stationOf(laid), done: ticked(ticks), on: tickedOn(ticks) };
   }),
+);
+
+const allOf = whileSame((...runs: readonly OpenRun[]): readonly OpenRun[] => runs);
+
+/**
+ * Runs that are not closed and have something on their film, with what was ticked on them; found once a book, and the same as long as
+ * runs and ticks are.
+ */
+export const openRunsOf = onceFor((book: Book): readonly OpenRun[] =>
+  allOf(
+    ...runsAtWork(book).flatMap((run) => {
+      const laid = layRun(book, run);
+      return laid && laid.copies.length > 0 ? [openRun(laid)(book.tick)] : [];
+    }),
+  ),
 );
 
 /**
@@ -69,8 +82,10 @@ export function momentOfDay(open: readonly Pick<OpenRun, 'laid' | 'done'>[], min
 }
 
 /** What the shop's day is planned by. */
-export function termsOf(book: Book, { origin, now }: Moment): DayTerms {
-  const { station, runOrder } = settingsOrFirst(book);
+export function termsOf(
+  { station, runOrder }: Pick<Settings, 'station' | 'runOrder'>,
+  { origin, now }: Moment,
+): DayTerms {
   return { station, runOrder, origin: new Date(origin), now };
 }
 
@@ -97,7 +112,11 @@ export function useDay(effort: Effort): DayState {
   const moment = useMemo(() => momentOfDay(open, minute), [open, minute]);
   const fetched = useDayPlanner();
   const planner = fetched.kind === 'here' ? fetched.planner : null;
-  const plan = useMemo(() => planner?.dayWork(open, termsOf(book, moment)), [planner, open, book, moment]);
+  const { station, runOrder } = settingsOrFirst(book);
+  const plan = useMemo(
+    () => planner?.dayWork(open, termsOf({ station, runOrder }, moment)),
+    [planner, open, station, runOrder, moment],
+  );
   const shown = useRef(false);
   // Before anything is painted: what the work was when the room was left is not shown.
   useLayoutEffect(() => {

@@ -12,6 +12,7 @@ import {
   type LedgerEntry,
   type LockedRun,
   type OnRun,
+  ordersOfRun,
   type Run,
   type RunView,
   runViewOf,
@@ -91,7 +92,8 @@ function snapshotOf(
     takenBefore(bookSoFar(draft), run),
   );
   const each = <Entry>(entryOf: (copy: OnRun) => Entry): Entry[] => [...new Set(copies.map(entryOf))];
-  const orders = each(({ order }) => order);
+  const told = ordersOfRun(bookSoFar(draft), run);
+  const orders = each(({ order }) => order.id).flatMap((id) => told[id] ?? []);
   const isOn = new Set(orders.map(({ id }) => id));
   return {
     at: now,

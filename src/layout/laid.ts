@@ -3,7 +3,7 @@ import {
   type Film,
   type Id,
   type OnRun,
-  type Order,
+  type OrderOnRun,
   type Progress,
   progressOf,
   type Run,
@@ -20,7 +20,7 @@ import { printedRings } from './printed-rings';
 /** A copy as it lies on the film; `width` across it, `length` along it, as it is turned. */
 export interface LaidCopy {
   readonly id: Id<'copy'>;
-  readonly order: Pick<Order, 'id' | 'code' | 'name' | 'tint'>;
+  readonly order: Pick<OrderOnRun, 'id' | 'code' | 'tint'>;
   /** Counted within the order: `HB 7` is code and number. */
   readonly number: number;
   /** Its size is that of the image as it stands upright. */

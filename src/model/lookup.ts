@@ -7,19 +7,22 @@ import type { Quote } from './quote';
 import type { Film, Garment, Order, Placement, Settings, Transfer } from './records';
 import { embeddedIn, type Run } from './run';
 
+/** What tells when an order is wanted, beside the code that it goes by. */
+type Wanted = Pick<Order, 'id' | 'code' | 'due' | 'dueTime' | 'rush'>;
+
 /** Orders in a rush first, then those that are due sooner, those without a date last; 0 for two that are due alike. */
-const bySooner = (a: Order, b: Order): number =>
+const bySooner = (a: Wanted, b: Wanted): number =>
   Number(b.rush) - Number(a.rush) ||
   inOrder(a.due ?? '9999', b.due ?? '9999') ||
   inOrder(a.dueTime ?? '99', b.dueTime ?? '99');
 
-const byDue = (a: Order, b: Order): number => bySooner(a, b) || a.code.localeCompare(b.code);
+const byDue = (a: Wanted, b: Wanted): number => bySooner(a, b) || a.code.localeCompare(b.code);
 
 /** The turn of each order, from 0: those that are due alike have the same. */
-export function turnsOf(orders: Iterable<Order>): Map<Order['id'], number> {
+export function turnsOf(orders: Iterable<Wanted>): Map<Order['id'], number> {
   const turns = new Map<Order['id'], number>();
   let turn = -1;
-  let last: Order | null = null;
+  let last: Wanted | null = null;
   for (const order of [...orders].sort(byDue)) {
     if (last === null || bySooner(last, order) !== 0) turn += 1;
     turns.set(order.id, turn);

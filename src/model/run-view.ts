@@ -1,4 +1,5 @@
 import { isOuter } from '../outlines';
+import { onceFor, onlyFields } from '../units';
 import type { Station } from './bench';
 import type { Book } from './book';
 import type { PlacedCopy } from './copy';
@@ -11,10 +12,21 @@ import type { ArtworkOutline, Film, Order, Settings, Transfer } from './records'
 import { embeddedReprints, spoiledOnce } from './reprints';
 import { embeddedIn, type Run, type Snapshot } from './run';
 
+/** What laying a run out, its work and its stages go by, of an order. */
+const WORKED_BY = ['id', 'code', 'tint', 'due', 'dueTime', 'rush', 'wants'] as const;
+
+/**
+ * An order as far as a run depends on it. Its name, contact and notes are told beside, see {@link ordersOfRun}: where only these change,
+ * all that was worked out of the run holds.
+ */
+export type OrderOnRun = Pick<Order, (typeof WORKED_BY)[number]>;
+
+const workedBy = onlyFields<Order, (typeof WORKED_BY)[number]>(WORKED_BY);
+
 /** A copy on a run's film, with its order and its transfer as it is printed, or will be. */
 export interface OnRun {
   readonly copy: PlacedCopy;
-  readonly order: Order;
+  readonly order: OrderOnRun;
   readonly transfer: Transfer;
   /** The outline of what prints, as it stands upright; `null` while it is not known. */
   readonly outline: ArtworkOutline | null;
@@ -31,7 +43,9 @@ interface Dealt {
   readonly takes: ReadonlyMap<string, number>;
 }
 
-type Collections = Pick<Book, 'order' | 'transfer' | 'copy' | 'garment' | 'placement'>;
+type OrdersOnRun = Readonly<Record<string, OrderOnRun>>;
+
+type Collections = Pick<Book, 'transfer' | 'copy' | 'garment' | 'placement'>;
 
 /**
  * What holds for a run. A draft is of the book as it is, but that what is printed of it is as it was printed. A locked run is as it was
@@ -39,6 +53,7 @@ type Collections = Pick<Book, 'order' | 'transfer' | 'copy' | 'garment' | 'place
  */
 export interface RunView extends Collections, Pick<Book, 'recipe'> {
   readonly run: Run;
+  readonly order: OrdersOnRun;
   /** `undefined` where a draft's film is gone. */
   readonly film: Film | undefined;
   /** `undefined` before the shop has settings. */
@@ -56,7 +71,7 @@ export interface RunView extends Collections, Pick<Book, 'recipe'> {
   readonly stretch: number;
 }
 
-const collectionsOf = (snapshots: readonly Snapshot[]): Collections => ({
+const collectionsOf = (snapshots: readonly Snapshot[]): Collections & Pick<Book, 'order'> => ({
   order: byId(snapshots.flatMap(({ orders }) => orders)),
   transfer: byId(snapshots.flatMap(({ transfers }) => transfers)),
   copy: byId(snapshots.flatMap(({ copies }) => copies)),
@@ -67,7 +82,7 @@ const collectionsOf = (snapshots: readonly Snapshot[]): Collections => ({
 /** What of copies can be drawn: their transfers and orders are known. */
 const drawn = (
   copies: readonly PlacedCopy[],
-  source: Pick<Book, 'order' | 'transfer'>,
+  source: Pick<RunView, 'order' | 'transfer'>,
   outlineOf: (transfer: Transfer) => ArtworkOutline | null | undefined,
   { fixed, byOutline }: Pick<OnRun, 'fixed' | 'byOutline'>,
 ): OnRun[] =>
@@ -150,15 +165,18 @@ function over<Entry>(
 const reprintsOfDraft = (book: Book, run: Run, live: readonly PlacedCopy[]): ReadonlySet<string> =>
   new Set([...embeddedReprints(run), ...live.flatMap(({ id }) => (spoiledOnce(book).has(id) ? [id] : []))]);
 
-function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed' | 'dealt' | 'reprints'> {
-  const order = ordersOnFilm(book);
+function viewOfDraft(
+  book: Book,
+  run: Run,
+): Collections & Pick<RunView, 'order' | 'placed' | 'dealt' | 'reprints'> {
+  const order = workedBy(ordersOnFilm(book));
   const printed = collectionsOf(embeddedIn(run));
   const live = Object.values(book.copy).filter(
     (copy): copy is PlacedCopy => copy.state === 'placed' && copy.run === run.id && !printed.copy[copy.id],
   );
   const asLaid = { fixed: false, byOutline: isByOutlines(run, book.film[run.film]) };
   return {
-    order: over(printed.order, order),
+    order: over<OrderOnRun>(printed.order, order),
     transfer: over(printed.transfer, book.transfer),
     copy: over(book.copy, printed.copy),
     garment: over(printed.garment, book.garment),
@@ -169,7 +187,7 @@ function viewOfDraft(book: Book, run: Run): Collections & Pick<RunView, 'placed'
       ...embedded(run),
       ...drawn(
         live,
-        { ...book, order },
+        { order, transfer: book.transfer },
         (transfer) => outlineOf(book, transfer, book.film[run.film]),
         asLaid,
       ),
@@ -234,7 +252,7 @@ const readFor = (book: Book, run: Run): readonly unknown[] => [
       ]),
   ...(run.state === 'draft'
     ? [
-        ordersOnFilm(book),
+        workedBy(ordersOnFilm(book)),
         book.transfer,
         book.copy,
         book.garment,
@@ -262,6 +280,27 @@ export function runView(book: Book, run: Run): RunView {
   const view = makeView(book, run);
   known.set(run, { read, view });
   return view;
+}
+
+/** The orders of what is printed of a run, or sent to print, as they were then. */
+export const ordersPrinted = onceFor((run: Run): Book['order'] =>
+  byId(embeddedIn(run).flatMap(({ orders }) => orders)),
+);
+
+const told = new WeakMap<Run, { readonly of: Book['order']; readonly orders: Book['order'] }>();
+
+/**
+ * The orders that a run's copies are of, with all that is told of them: of a draft as they are now, of a locked run as they were when it
+ * was locked. The same object as long as orders and runs are.
+ */
+export function ordersOfRun(book: Pick<Book, 'order' | 'run'>, run: Run): Book['order'] {
+  if (run.state !== 'draft') return ordersPrinted(run);
+  const now = ordersOnFilm(book);
+  const last = told.get(run);
+  if (last?.of === now) return last.orders;
+  const orders = over(ordersPrinted(run), now);
+  told.set(run, { of: now, orders });
+  return orders;
 }
 
 /** What holds for the run of an id; `null` if there is none. */

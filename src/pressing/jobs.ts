@@ -1,5 +1,5 @@
 import type { LaidCopy } from '../layout';
-import type { Id, Order, Run } from '../model';
+import type { Id, Run } from '../model';
 import type { Span } from '../packing';
 import type { Fabric, Micrometres } from '../units';
 import type { ScheduleProblem } from './schedule';
@@ -25,7 +25,7 @@ export interface Job {
   readonly kind: JobKind;
   /** Spans of the film, from 0. */
   readonly spans: readonly number[];
-  readonly order: Pick<Order, 'id' | 'code' | 'name' | 'tint'> | null;
+  readonly order: LaidCopy['order'] | null;
   /** Those that are pressed at once; none for what is not pressed. */
   readonly transfers: readonly LaidCopy['transfer'][];
   readonly copies: readonly Id<'copy'>[];

@@ -1,5 +1,5 @@
 import type { LaidCopy } from '../layout';
-import type { Order, Station } from '../model';
+import type { OrderOnRun, Station } from '../model';
 import { groupBy, sum } from '../units';
 import { byHand, type WorkSource } from './builder';
 import { closingOf } from './calendar';
@@ -14,7 +14,7 @@ const COUNT = 2;
 const RUSH = 3;
 
 /** Seconds from an origin to the time at which an order is due, when its day closes if it has none; `null` if it has no date. */
-function dueIn(order: Order, station: Station, origin: Date): number | null {
+function dueIn(order: OrderOnRun, station: Station, origin: Date): number | null {
   if (order.due === null) return null;
   const [year = 0, month = 1, day = 1] = order.due.split('-').map(Number);
   const date = new Date(year, month - 1, day);

@@ -5,6 +5,7 @@ import {
   type Id,
   linesFor,
   type Order,
+  ordersOfRun,
   type Run,
   runView,
 } from '../model';
@@ -35,7 +36,7 @@ export function blanksOfRun(book: Book, run: Run): RunBlanks[] {
   const onGarments = countBy(copies, ({ id, role, transfer }): string | undefined =>
     role === 'over' || spoiltCopies.has(id) ? undefined : transfer,
   );
-  return Object.values(view.order).flatMap((order): RunBlanks[] => {
+  return Object.values(ordersOfRun(book, run)).flatMap((order): RunBlanks[] => {
     const lines = Object.values(view.garment).filter((line) => line.order === order.id);
     if (order.wants !== 'garments' || lines.length === 0) return [];
     const used = new Map<Blank, number>();
@@ -98,7 +99,7 @@ export interface TakenBlanks {
 
 /** The blanks that a closed run has taken, by the entries that still count; those that are no longer kept are left out. */
 export function blanksTaken(book: Book, run: Run): RunBlanks[] {
-  const orders = runView(book, run).order;
+  const orders = ordersOfRun(book, run);
   const own = standing(book.entry, (entry) => entry.run === run.id && entry.order !== null);
   const pairs = new Map(own.map(({ item, order }) => [`${item} ${order}`, { item, order }]));
   return [...pairs.values()].flatMap(({ item, order: id }): RunBlanks[] => {

@@ -75,6 +75,7 @@ export {
   parsePrice,
 } from './money';
 export { onceFor } from './once-for';
+export { onlyFields } from './only-fields';
 export { seededRandom } from './random';
 export { fail, ok, type Result } from './result';
 export { parseShare, type ShareProblem } from './share';
@@ -89,3 +90,4 @@ export {
 } from './temperature';
 export { isLocale, withoutAccents } from './text';
 export { kilogramsIn, litresIn, parseMassPrice, parseVolumePrice } from './unit-price';
+export { whileSame } from './while-same';

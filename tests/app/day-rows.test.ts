@@ -30,7 +30,7 @@ const entry = (
     run: { id: asId('run'), name: 'Run 1' },
     kind,
     spans: [],
-    order: ['press', 'again', 'pack'].includes(kind) ? { id: asId(code), code, name: code, tint: 0 } : null,
+    order: ['press', 'again', 'pack'].includes(kind) ? { id: asId(code), code, tint: 0 } : null,
     transfers: [],
     copies: [],
     parts: [],

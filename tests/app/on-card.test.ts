@@ -40,13 +40,14 @@ function laid() {
       changed: NOW,
     };
   });
-  return layRun(more, more.run[run.id] ?? expect.fail()) ?? expect.fail();
+  const own = layRun(more, more.run[run.id] ?? expect.fail()) ?? expect.fail();
+  return { run: own, nameOf: (order: string) => more.order[order]?.name };
 }
 
 describe('the orders of a run’s cards', () => {
   it('begin with those in a rush, then what is due soonest', () => {
-    const run = laid();
-    expect(ordersOn(run, run.copies).map(({ order, copies }) => [order.name, copies.length])).toEqual([
+    const { run, nameOf } = laid();
+    expect(ordersOn(run, run.copies).map(({ order, copies }) => [nameOf(order.id), copies.length])).toEqual([
       ['Hill Bakers', 5],
       ['Soon', 2],
       ['No date', 2],
@@ -54,7 +55,7 @@ describe('the orders of a run’s cards', () => {
   });
 
   it('count what is printed again', () => {
-    const run = laid();
+    const { run } = laid();
     const counts = ordersOn(run, run.copies).map(({ copies }) =>
       reprintsAmong(run, copies, copies[0]?.transfer.id ?? ''),
     );

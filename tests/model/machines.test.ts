@@ -56,7 +56,7 @@ const strip = fc.record({
 function imagesOf(own: Book, id: string): unknown {
   const laid = layRun(own, own.run[id] ?? expect.fail()) ?? expect.fail();
   const { firstEnd, mirrored, feed } = laid.view.printer ?? expect.fail();
-  const marks = { ticks: false, numbers: false, names: false, corners: false };
+  const marks = { ticks: false, numbers: false, names: null, corners: false };
   return framesOf(laid, { kind: 'run' }).map((frame) =>
     imageOf(laid, frame, { ppi: 150, mirrored, firstEnd, feed, marks }),
   );

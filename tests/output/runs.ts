@@ -47,7 +47,7 @@ export function runOf(boxes: readonly Box[], more: Partial<Roll> = {}): LaidRun 
       const name = turned ? `${length} x ${width}` : `${width} x ${length}`;
       return {
         id: `${code}-${number}` as Id<'copy'>,
-        order: { id: code as Id<'order'>, code, name: code, tint: 0 },
+        order: { id: code as Id<'order'>, code, tint: 0 },
         number,
         transfer: {
           id: `${code} ${name}` as Id<'transfer'>,

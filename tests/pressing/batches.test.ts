@@ -13,7 +13,7 @@ const job = fc
       run: { id: asId('run'), name: 'Run 1' },
       kind,
       spans: kind === 'pack' ? [] : [span],
-      order: isOrders ? { id: asId(code), code, name: code, tint: 0 } : null,
+      order: isOrders ? { id: asId(code), code, tint: 0 } : null,
       transfers: [],
       copies: [],
       parts: [],

@@ -1,6 +1,7 @@
 import type { LaidRun } from '../../layout';
-import type { Book, Costs, Rates, RunUse, Settings } from '../../model';
+import type { Costs, Rates, RunUse, Settings } from '../../model';
 import { type CostSheet, type CoverageOf, costSheet } from '..';
+import type { CostedBook } from './costed';
 import { runUse } from './use';
 
 /** What a run costs, and what that rests on. */
@@ -20,7 +21,7 @@ type Shop = Pick<Settings, 'costs' | 'rates' | 'station'>;
  * The costs of a run: as it was locked, or with the shop's prices as they are.
  * @param shop of a draft, and of a run that was locked before costs were kept
  */
-export function runCosts(book: Book, run: LaidRun, shop: Shop, coverageOf: CoverageOf): RunCosts {
+export function runCosts(book: CostedBook, run: LaidRun, shop: Shop, coverageOf: CoverageOf): RunCosts {
   const { run: record } = run.view;
   const basis = record.state === 'draft' ? null : record.basis;
   const { costs, rates } = basis ?? shop;

@@ -1,5 +1,6 @@
-import type { Book, Order, Transfer } from '../../model';
+import type { Book, Transfer } from '../../model';
 import { onceFor } from '../../units';
+import type { CostedBook, CostedOrder } from './costed';
 
 /** What makes two transfers one design: the image, whatever its size; without one each transfer is a design of its own. */
 const designOf = ({ id, artwork }: Transfer): string => artwork ?? id;
@@ -21,13 +22,13 @@ const designsIn = onceFor((transfers: Book['transfer']): Designs => {
   return { ordersOf, of };
 });
 
-const isDone = ({ progress, archived }: Order): boolean => progress !== 'open' || archived;
+const isDone = ({ progress, archived }: CostedOrder): boolean => progress !== 'open' || archived;
 
 /**
  * How many designs of an order are new: those that no order which is done has, nor one at work whose code comes first. What was typed
  * on the order prevails.
  */
-export function newDesigns(book: Pick<Book, 'order' | 'transfer'>, order: Order): number {
+export function newDesigns(book: Pick<CostedBook, 'order' | 'transfer'>, order: CostedOrder): number {
   if (order.pricing.newDesigns !== null) return order.pricing.newDesigns;
   const isBefore = (id: string): boolean => {
     const other = book.order[id];

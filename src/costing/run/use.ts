@@ -1,10 +1,9 @@
 import { areaTaken, type LaidRun, sheetAt, takenOffRoll } from '../../layout';
 import {
-  type Book,
   type Costs,
   type Garment,
   garmentsByOrder,
-  type Order,
+  ordersPrinted,
   type RunUse,
   type RunView,
   type Station,
@@ -13,6 +12,7 @@ import {
 import { printerFor, workOf } from '../../pressing';
 import { asMinor, asSeconds, countBy, type Minor } from '../../units';
 import type { CoverageOf } from '..';
+import type { CostedBook, CostedOrder } from './costed';
 import { newDesigns } from './designs';
 import { type TimeTaken, timeTaken } from './time-taken';
 
@@ -64,9 +64,9 @@ const orderOf = ({ copy, transfer }: RunView, id: string): string | undefined =>
 
 /** An order's garments by their price, and those of it that were spoiled on a run. */
 function orderUse(
-  book: Book,
+  book: CostedBook,
   view: RunView,
-  order: Order,
+  order: CostedOrder,
   here: number,
   { copies, garments, costs }: { copies: number; garments: readonly Garment[]; costs: Costs },
 ): RunUse['orders'][number] {
@@ -97,7 +97,7 @@ function orderUse(
  * @param coverageOf what the artwork prints; where it is not known, white and colour are taken to cover all of the footprint
  */
 export function runUse(
-  book: Book,
+  book: CostedBook,
   run: LaidRun,
   { coverageOf, station, costs }: { coverageOf: CoverageOf; station: Station; costs: Costs },
 ): RunUse {
@@ -131,7 +131,7 @@ export function runUse(
     machines: time?.machines ?? null,
     orders: [...here].flatMap(([id, own]) => {
       // What is spoiled and replaced, and what is priced, is told by the order as it is.
-      const order = book.order[id] ?? view.order[id];
+      const order = book.order[id] ?? ordersPrinted(view.run)[id];
       if (!order) return [];
       return orderUse(book, view, order, own, {
         copies: counts.get(id) ?? 0,

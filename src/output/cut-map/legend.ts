@@ -36,19 +36,12 @@ export type LegendLine = OrderLine | TransferLine;
 /** The transfers counted, each order's under its name. */
 export const legendLines = (
   transfers: readonly Omit<TransferLine, 'kind'>[],
-  dueTold: (order: Tally['order']) => string,
+  told: (order: Tally['order']) => Pick<OrderLine, 'name' | 'due'>,
 ): LegendLine[] =>
   transfers.flatMap(({ tally, here }, index): LegendLine[] => [
     ...(transfers[index - 1]?.tally.order.id === tally.order.id
       ? []
-      : [
-          {
-            kind: 'order',
-            code: tally.order.code,
-            name: tally.order.name,
-            due: dueTold(tally.order),
-          } as const,
-        ]),
+      : [{ kind: 'order', code: tally.order.code, ...told(tally.order) } as const]),
     { kind: 'transfer', tally, here },
   ]);
 

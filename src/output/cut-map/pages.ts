@@ -34,6 +34,8 @@ export interface CutMapOptions {
     readonly inkUp: 'mirrored' | 'plain';
     readonly imageMirrored: boolean;
   };
+  /** What each order on the run is called. */
+  readonly nameOf: (order: string) => string;
   /** Artwork that a picture is at hand of, for the legend. */
   readonly pictures: ReadonlySet<string>;
   /** Garments of the orders on the run, a line each. */
@@ -182,10 +184,11 @@ function sceneOf({ run, mirrored, words, measure, sheet, plan }: Making, index: 
   };
 }
 
-function legendContent({ run, words, plan }: Making, { page }: FilmScene): LegendContent {
+function legendContent(making: Making, { page }: FilmScene): LegendContent {
+  const { run, words, plan } = making;
   const spans = runSpans(run);
   return {
-    lines: linesOf({ run, words }, page.copies),
+    lines: linesOf(making, page.copies),
     copies: { here: page.copies.length, all: run.copies.length },
     totals: [words.totals(filmFacts(run), spans.length), ...words.feed(run.view.stretch, run.view.imageFeed)],
     spans: spans.flatMap((span, index) =>
@@ -197,13 +200,16 @@ function legendContent({ run, words, plan }: Making, { page }: FilmScene): Legen
 }
 
 /** Copies counted by order and transfer, beside how many of each lie on the run. */
-function linesOf({ run, words }: Pick<Making, 'run' | 'words'>, copies: readonly LaidCopy[]): LegendLine[] {
+function linesOf({ run, words, nameOf }: Making, copies: readonly LaidCopy[]): LegendLine[] {
   const here = new Map(tallyByTransfer(copies).map(({ transfer, numbers }) => [transfer, numbers.length]));
   const counted = tallyByTransfer(run.copies).flatMap((tally) => {
     const count = here.get(tally.transfer);
     return count === undefined ? [] : [{ tally, here: count }];
   });
-  return legendLines(counted, ({ id }) => words.due(run.view.order[id]?.due ?? null));
+  return legendLines(counted, ({ id }) => ({
+    name: nameOf(id),
+    due: words.due(run.view.order[id]?.due ?? null),
+  }));
 }
 
 function spanRow(run: LaidRun, span: Span, number: number) {

@@ -9,8 +9,8 @@ export interface MarkChoice {
   readonly ticks: boolean;
   /** Each copy's number in the gap beside it. */
   readonly numbers: boolean;
-  /** The names of order and transfer with it, where there is room; else its code and number. */
-  readonly names: boolean;
+  /** The names of order and transfer with it, where there is room, else its code and number: what each order is called, if so. */
+  readonly names: ((order: string) => string) | null;
   /** Registration corners for a contour cutter, at the corners of each span or sheet. */
   readonly corners: boolean;
 }
@@ -69,9 +69,10 @@ const cornersOf = (run: LaidRun, { part, from, to }: Frame): FilmMark[] =>
         .map((bar) => ({ text: null, ...bar }));
 
 /** What a copy may be called beside it, the longest first. */
-function namesOf({ order, transfer, number }: LaidCopy, isNamed: boolean): string[] {
+function namesOf({ order, transfer, number }: LaidCopy, names: MarkChoice['names']): string[] {
   const code = `${order.code} ${number}`;
-  return isNamed ? [`${order.name}, ${transfer.name} ${number}`, `${transfer.name} ${number}`, code] : [code];
+  const name = `${transfer.name} ${number}`;
+  return names ? [`${names(order.id)}, ${name}`, name, code] : [code];
 }
 
 /** The marks of a frame that have room, none nearer than half a millimetre to a copy or to another. */

@@ -1,9 +1,13 @@
+import fc from 'fast-check';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { costsOf, costsTried } from '../../../app/store/costs';
 import { useShop } from '../../../app/store/shop';
+import { edits, session } from '../../../src/editing';
 import { layRun } from '../../../src/layout';
-import type { Book } from '../../../src/model';
+import { asId, type Book } from '../../../src/model';
 import { asMinor } from '../../../src/units';
+import { anyEdit } from '../../editing/any-edit';
+import { freshIds, NOW } from '../../editing/book';
 import { laidBook } from './laid-book';
 
 const { book, run } = laidBook();
@@ -25,6 +29,41 @@ describe('the costs of a run', () => {
     expect(costsOf(book, laidIn(book))).toBe(costsOf(book, laidIn(book)));
   });
 
+  it('are kept where only what is told of an order changes', () => {
+    const [order] = Object.keys(book.order);
+    const told = session(
+      book,
+      edits.editOrder(order ?? '', { name: 'Hill Bakers and Sons' }),
+      freshIds(),
+    ).book;
+    expect(told).not.toBe(book);
+    expect(costsOf(told, laidIn(told))).toBe(costsOf(book, laidIn(book)));
+  });
+
+  it('that are kept are what they would be if they were reckoned anew, after any edits', () => {
+    fc.assert(
+      fc.property(fc.array(anyEdit, { minLength: 1, maxLength: 10 }), (lots) => {
+        let own = book;
+        for (const draw of lots) {
+          const edit = draw(own);
+          if (edit) own = session(own, edit, freshIds()).book;
+          const anew = structuredClone(own);
+          for (const [id, record] of Object.entries(own.run)) {
+            const laid = layRun(own, record);
+            const again = layRun(anew, anew.run[id] ?? expect.fail());
+            if (!laid || !again) continue;
+            const { use, sheet } = costsOf(own, laid);
+            expect({ use, sheet }).toEqual({
+              use: costsTried(anew, again).use,
+              sheet: costsTried(anew, again).sheet,
+            });
+          }
+        }
+      }),
+      { numRuns: 60 },
+    );
+  }, 60_000);
+
   it('follow a price, and are those of the book that is asked for', () => {
     const before = costsOf(book, laidIn(book)).sheet.amount;
     const film = laidIn(book).film;
@@ -35,6 +74,23 @@ describe('the costs of a run', () => {
     const dearer = costsOf(bookNow(), laidIn(bookNow())).sheet.amount;
     expect(dearer).toBeGreaterThan(before);
     expect(costsOf(book, laidIn(book)).sheet.amount).toBe(before);
+  });
+
+  it('follow what is spoiled on it', () => {
+    const laid = laidIn(book);
+    const [copy] = laid.copies;
+    const spoilt = {
+      id: asId<'spoilage'>('spoilt'),
+      run: laid.id,
+      copy: copy?.id ?? expect.fail(),
+      stage: 'press',
+      garment: true,
+      reason: 'crooked',
+      changed: NOW,
+    } as const;
+    const replaced = (own: Book) => costsOf(own, laid).use.orders.map((order) => order.replaced);
+    expect(replaced(book)).toEqual([0]);
+    expect(replaced({ ...book, spoilage: { [spoilt.id]: spoilt } })).toEqual([1]);
   });
 
   it('that are only tried are the same, and are not kept', () => {

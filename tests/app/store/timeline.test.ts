@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { findAgain } from '../../../app/store/schedules';
+import { settingsOrFirst } from '../../../app/store/selectors';
 import { dayState, momentOfDay, openRunsOf, termsOf } from '../../../app/store/timeline';
-import { runOf } from '../../../src/model';
-import { BEGUN, dayWork, timelineOf } from '../../../src/pressing';
+import { benchEdits, edits, session } from '../../../src/editing';
+import { asId, runOf } from '../../../src/model';
+import { BEGUN, dayWork, type OpenRun, timelineOf } from '../../../src/pressing';
 import { createScheduler } from '../../../src/pressing/schedule';
 import { um } from '../../../src/units';
+import { freshIds } from '../../editing/book';
 import { printing } from '../../pressing/stations';
 import { laidBook } from './laid-book';
 
@@ -21,6 +24,29 @@ const ticked = (times: Readonly<Record<string, string>>) => ({
   done: new Map(Object.entries(times).map(([key, time]) => [key, new Date(at(time)).toISOString()])),
 });
 const seconds = (time: string) => (at(time) - midnight) / 1000;
+
+describe('the runs of a day', () => {
+  it('are the same, and so is their work, where only what is told of an order changes', () => {
+    const [order] = Object.keys(book.order);
+    const { book: told } = session(book, edits.editOrder(order ?? '', { notes: 'at the back' }), freshIds());
+    expect(told).not.toBe(book);
+    expect(openRunsOf(told)).toBe(openRunsOf(book));
+  });
+
+  it('are others once something is ticked', () => {
+    const { book: locked } = session(book, edits.lockRun(asId(run), null), freshIds());
+    const ticking = { done: true, by: '' };
+    const { book: begun } = session(
+      locked,
+      benchEdits.tickJobs(asId(run), [BEGUN], ticking, 'Next'),
+      freshIds(),
+    );
+    const of = ({ laid, done }: OpenRun) => ({ laid, begun: done.has(BEGUN) });
+    const [before] = openRunsOf(locked).map(of);
+    expect(before?.begun).toBe(false);
+    expect(openRunsOf(begun).map(of)).toEqual([{ laid: before?.laid, begun: true }]);
+  });
+});
 
 describe('when it is in a day', () => {
   it.each([
@@ -48,7 +74,7 @@ describe('when it is in a day', () => {
 
 describe('what is shown of a day', () => {
   const moment = momentOfDay([open], at('12:00:00'));
-  const plan = dayWork([open], termsOf(book, moment));
+  const plan = dayWork([open], termsOf(settingsOrFirst(book), moment));
   const scheduler = createScheduler(plan.work.problem, { seed: 1, cycle: 1, earlier: null });
   const timeline = timelineOf(plan.work, scheduler.best(), scheduler.bound);
 
@@ -69,13 +95,13 @@ describe('what is shown of a day', () => {
 
   it('is nothing where there is no open run, and what is missing where none can be planned', () => {
     const known = { found: { day: plan, timeline }, failed: false };
-    const none = dayWork([], termsOf(book, moment));
+    const none = dayWork([], termsOf(settingsOrFirst(book), moment));
     expect(dayState(none, known, moment, findAgain)).toEqual({ kind: 'none' });
     const still = {
       ...open,
       station: { ...open.station, ...printing({ perHour: um(0) }, open.station) },
     };
-    const without = dayWork([still], termsOf(book, moment));
+    const without = dayWork([still], termsOf(settingsOrFirst(book), moment));
     expect(dayState(without, known, moment, findAgain)).toMatchObject({
       kind: 'missing',
       without: [{ run: { id: runOf(book, null)?.run.id }, problems: ['no-speed'] }],

@@ -335,7 +335,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
   'press.batch.0': [
     ...kinds.map((kind) => ({ by: 'kind', kind, jobs: [] }) as const),
     { by: 'span', span: 1, jobs: [] },
-    { by: 'order', order: { id: asId('zq'), code: 'ZQ', name: 'Zq', tint: 0 }, jobs: [] },
+    { by: 'order', order: { id: asId('zq'), code: 'ZQ', tint: 0 }, jobs: [] },
   ] satisfies Batch[],
   'film.fromShelf.0': [[{ name: 'Zq', count: 2 }]],
   'handOver.missing.0': [[0, 2]],

@@ -265,7 +265,7 @@ describe('registration corners', () => {
           const file = files.find((own) => own.number === number) ?? expect.fail();
           const image = imageOf(run, frame, {
             ...chosen,
-            marks: { ticks: true, numbers: false, names: false, corners: true },
+            marks: { ticks: true, numbers: false, names: null, corners: true },
           });
           const bars = image.marks.map(({ x, y, width, height }) =>
             [x, y, x + width, y + height].map((pixels) => (pixels * 25.4) / 300),

@@ -75,7 +75,7 @@ describe('an image that makes up for the feed', () => {
             feed,
             mirrored: false,
             firstEnd: 'lead',
-            marks: { ticks: true, numbers: false, names: false, corners: false },
+            marks: { ticks: true, numbers: false, names: null, corners: false },
           });
           const pixel = (fromInches(1) / ppi) * feed;
           const within = (pixels: number, planned: number) =>

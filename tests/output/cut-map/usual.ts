@@ -11,6 +11,7 @@ export const usual = (unit: CutMapOptions['unit'] = 'mm'): CutMapOptions => ({
   form: { paper: 'a4', landscape: false, large: false, perSpan: false },
   view: 'ink-up',
   printer: { inkUp: 'mirrored', imageMirrored: false },
+  nameOf: (order) => order,
   pictures: new Set(),
   garments: [],
   words: cutMap.onPaper({ unit, locale: 'en-GB' }),

@@ -11,7 +11,7 @@ const plain: ImageChoice = {
   mirrored: false,
   firstEnd: 'lead',
   feed: 1,
-  marks: { ticks: false, numbers: false, names: false, corners: false },
+  marks: { ticks: false, numbers: false, names: null, corners: false },
 };
 
 function wholeImage(run: LaidRun, choice: Partial<ImageChoice> = {}): PrintImage {
@@ -82,7 +82,7 @@ const choices = fc.record({
   marks: fc.record({
     ticks: fc.boolean(),
     numbers: fc.boolean(),
-    names: fc.boolean(),
+    names: fc.constantFrom(null, (order: string) => order),
     corners: fc.boolean(),
   }),
 });
@@ -254,7 +254,7 @@ describe('marks', () => {
     return wholeImage(
       runOf(boxes, { gap: fromMm(gap), spanMax: spanMax === null ? null : fromMm(spanMax) }),
       {
-        marks: { ticks: true, numbers: true, names: false, corners: false },
+        marks: { ticks: true, numbers: true, names: null, corners: false },
       },
     );
   };

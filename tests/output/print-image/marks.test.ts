@@ -25,7 +25,7 @@ describe('the names of a copy', () => {
           }));
           const run = runOf(boxes, { spanMax: fromMm(250) });
           const [frame] = framesOf(run, { kind: 'run' });
-          const marks = { ticks: false, numbers: false, names: true, corners: false };
+          const marks = { ticks: false, numbers: false, names: (order: string) => order, corners: false };
           const choice = { ppi: 300, mirrored, firstEnd, feed: 1, marks };
           const image = imageOf(run, frame ?? expect.fail(), choice);
           expect(image.marks.length + image.unnumbered).toBe(boxes.length);
@@ -56,7 +56,7 @@ describe('the names of a copy', () => {
     const textsBeside = (width: number) => {
       const run = runOf([{ code: 'AB', number: 7, x: 5, y: 10, width, length: 40 }], {});
       const [frame] = framesOf(run, { kind: 'run' });
-      const marks = { ticks: false, numbers: false, names: true, corners: false };
+      const marks = { ticks: false, numbers: false, names: (order: string) => order, corners: false };
       const choice = { ppi: 300, mirrored: false, firstEnd: 'lead' as const, feed: 1, marks };
       return imageOf(run, frame ?? expect.fail(), choice).marks.map(({ text }) => text);
     };
@@ -88,7 +88,7 @@ describe('a number in the gap', () => {
             mirrored: false,
             firstEnd: 'lead',
             feed: 1,
-            marks: { ticks: false, numbers: true, names: false, corners: false },
+            marks: { ticks: false, numbers: true, names: null, corners: false },
           });
           for (const { to } of run.spans ?? []) {
             const line = (to / fromInches(1)) * 300;

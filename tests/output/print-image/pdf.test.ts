@@ -13,7 +13,7 @@ function imageOn(width: number, length: number, ppi: number): PrintImage {
   const run = runOf([box], { width: fromMm(width), spanMax: null });
   const [frame] = framesOf(run, { kind: 'run' });
   if (!frame) throw new Error('no frame');
-  const marks = { ticks: false, numbers: false, names: false, corners: false };
+  const marks = { ticks: false, numbers: false, names: null, corners: false };
   return imageOf(run, frame, { ppi, mirrored: false, firstEnd: 'lead', feed: 1, marks });
 }
 

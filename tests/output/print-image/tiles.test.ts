@@ -93,7 +93,7 @@ describe('the tiles of images', () => {
       mirrored: false,
       firstEnd: 'lead',
       feed: 1,
-      marks: { ticks: false, numbers: false, names: false, corners: false },
+      marks: { ticks: false, numbers: false, names: null, corners: false },
     }),
   );
 

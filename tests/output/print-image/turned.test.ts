@@ -37,7 +37,7 @@ function imageAt(angle: Angle, feed = 1): { image: PrintImage; rings: readonly R
   const turned = { ...run, copies: [copy], lengthUsed: fromMm(80) };
   const [frame] = framesOf(turned, { kind: 'run' });
   if (!frame) throw new Error('no frame');
-  const marks = { ticks: false, numbers: false, names: false, corners: false };
+  const marks = { ticks: false, numbers: false, names: null, corners: false };
   const image = imageOf(turned, frame, { ppi: PPI, mirrored: false, firstEnd: 'lead', feed, marks });
   return { image, rings: copy.outline ?? [] };
 }
