@@ -1,6 +1,6 @@
 import { FileTrigger } from 'react-aria-components';
 import { edits, inPrint, takenCodes } from '../../src/editing';
-import { type Order, type OrderState, ordersOnFilm } from '../../src/model';
+import { type Order, type OrderState, orderState, ordersOnFilm } from '../../src/model';
 import { parseDate } from '../../src/units';
 import { FirstButton } from '../panels/FirstButton';
 import { Button } from '../parts/Button';
@@ -32,12 +32,10 @@ function enterCode({ id, name: called }: Order, code: string): void {
 /** An order's name, code and due date, typed over in place, and the acts for the whole of it. */
 export function OrderHead({
   order,
-  state,
   empty,
   isNew,
 }: {
   order: Order;
-  state: OrderState;
   empty: boolean;
   /** It was just added: its name is typed first. */
   isNew: boolean;
@@ -46,6 +44,7 @@ export function OrderHead({
   const { isHeld, reason } = useHeld(true);
   const { orders: words, press } = reader.words;
   const book = useShop((shop) => shop.book);
+  const state = orderState(book, order);
   const { dropping, target } = useFileDrop((files) => dropFiles(files, order.id));
   const ownCode = codeBeside(() => takenCodes(book, order.id));
   const own = book.order[order.id];

@@ -16,22 +16,17 @@ import { ArtworkCell } from './ArtworkCell';
 import { giveArtwork } from './artwork';
 import { dropFiles } from './drop-files';
 import { copiesFrom, name, type Sized, sizeAsTyped } from './entries';
-import type { OrderLine } from './order-lines';
+import { copyCounts, type OrderLine } from './order-lines';
 import { useFileDrop } from './useFileDrop';
 
 /** One transfer: artwork, name, size, copies. An image dropped anywhere on the row becomes its artwork; of several, each is matched. */
-export function TransferRow({
-  transfer,
-  count,
-  spare,
-  placed,
-  fixed,
-}: Extract<OrderLine, { kind: 'transfer' }>) {
+export function TransferRow({ transfer }: Extract<OrderLine, { kind: 'transfer' }>) {
   const reader = useReader();
   const { orders: words } = reader.words;
   const book = useShop((shop) => shop.book);
+  const { ordered, spare, placed, fixed } = copyCounts(book, transfer.id);
   const [tooLarge, ...elsewhere] = filmsAhead(book).map((film) => tooLargeFor(film, transfer));
-  const hasNoPlace = placed < count + spare && elsewhere.every((reason) => reason !== null);
+  const hasNoPlace = placed < ordered + spare && elsewhere.every((reason) => reason !== null);
   const { dropping, target } = useFileDrop((files) => {
     const [file] = files;
     if (file && files.length === 1) void giveArtwork(transfer.id, file);
@@ -94,7 +89,7 @@ export function TransferRow({
       />
       <EntryCell
         label={of(words.count)}
-        value={count}
+        value={ordered}
         codec={copiesFrom(1, fixed)}
         reader={reader}
         onEntry={(wanted) => act(edits.setCount(transfer.id, wanted, 'ordered'))}
@@ -106,8 +101,8 @@ export function TransferRow({
         onChange={(turn) => act(edits.editTransfer(transfer.id, { turn }))}
       />
       <LineFabric transfer={transfer} />
-      <span className={placed === count + spare ? 'quiet small placed' : 'small placed'}>
-        {words.all(placed, count + spare, reader)}
+      <span className={placed === ordered + spare ? 'quiet small placed' : 'small placed'}>
+        {words.all(placed, ordered + spare, reader)}
       </span>
       <div className="row-acts">
         <Button

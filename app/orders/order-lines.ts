@@ -4,33 +4,43 @@ import {
   isFixed,
   type Order,
   type OrderState,
-  orderStates,
+  orderState,
   ordersByDue,
   ordersOnFilm,
   type Transfer,
   transfersByOrder,
 } from '../../src/model';
-import { withoutAccents } from '../../src/units';
+import { onceFor, withoutAccents } from '../../src/units';
 
 export type Sorting = 'due' | 'name' | 'state';
 
 /** A line of the list: an order's head, one of its transfers, or the place to add one. */
 export type OrderLine = { readonly key: string; readonly order: Order } & (
-  | { readonly kind: 'head'; readonly state: OrderState; readonly empty: boolean }
-  | {
-      readonly kind: 'transfer';
-      readonly transfer: Transfer;
-      readonly count: number;
-      readonly spare: number;
-      readonly placed: number;
-      /** Ordered copies that are printed, or sent to print. */
-      readonly fixed: number;
-    }
+  | { readonly kind: 'head'; readonly empty: boolean }
+  | { readonly kind: 'transfer'; readonly transfer: Transfer }
   | { readonly kind: 'add' | 'space' }
 );
 
 /** A text as it is searched in: letters' case and accents aside. */
 export const searchable = (text: string): string => withoutAccents(text).toLocaleLowerCase();
+
+/** What an order and a transfer are found by. */
+const textsOf = {
+  order: onceFor(({ name, code, contact, notes }: Order) => [name, code, contact, notes].map(searchable)),
+  transfer: onceFor(({ name }: Transfer) => [searchable(name)]),
+};
+
+/** How many copies of a transfer there are, how many lie on film, and how many of those ordered are printed, or sent to print. */
+export function copyCounts(book: Book, transfer: string) {
+  const all = copiesByTransfer(book).get(transfer) ?? [];
+  const ordered = all.filter(({ role }) => role === 'ordered');
+  return {
+    ordered: ordered.length,
+    spare: all.length - ordered.length,
+    placed: all.filter(({ place }) => place !== null).length,
+    fixed: ordered.filter((copy) => isFixed(book, copy)).length,
+  };
+}
 
 const stateOrder: readonly OrderState[] = [
   'waiting',
@@ -56,41 +66,28 @@ export function orderLines(
     first,
   }: { search: string; sorting: Sorting; archived: boolean; first: string | null },
 ): OrderLine[] {
-  const states = orderStates(book);
   const transfers = transfersByOrder(book);
-  const copies = copiesByTransfer(book);
   const wanted = searchable(search.trim());
-  const found = (...texts: string[]) => texts.some((text) => searchable(text).includes(wanted));
+  const found = (texts: readonly string[]) => texts.some((text) => text.includes(wanted));
   const inArchive = Object.values(ordersOnFilm(book)).filter((order) => order.archived);
   const shown = archived ? inArchive : [...ordersByDue(book), ...(wanted === '' ? [] : inArchive)];
-  const stateOf = (order: Order): OrderState => states.get(order.id) ?? 'ready';
   if (sorting === 'name') shown.sort((a, b) => a.name.localeCompare(b.name));
   if (sorting === 'state') {
-    shown.sort((a, b) => stateOrder.indexOf(stateOf(a)) - stateOrder.indexOf(stateOf(b)));
+    const places = new Map(shown.map((order) => [order, stateOrder.indexOf(orderState(book, order))]));
+    const placeOf = (order: Order): number => places.get(order) ?? 0;
+    shown.sort((a, b) => placeOf(a) - placeOf(b));
   }
   const rank = (order: Order) => (order.id === first ? 0 : order.archived ? 2 : 1);
   shown.sort((a, b) => rank(a) - rank(b));
   return shown.flatMap((order): OrderLine[] => {
     const own = transfers.get(order.id) ?? [];
-    const whole = found(order.name, order.code, book.order[order.id]?.code ?? '', order.contact, order.notes);
-    const listed = whole ? own : own.filter(({ name }) => found(name));
+    // By the code that stands on film, and by its own.
+    const whole = [order, book.order[order.id] ?? order].some((each) => found(textsOf.order(each)));
+    const listed = whole ? own : own.filter((transfer) => found(textsOf.transfer(transfer)));
     if (!whole && listed.length === 0) return [];
     return [
-      { kind: 'head', key: order.id, order, state: stateOf(order), empty: own.length === 0 },
-      ...listed.map((transfer): OrderLine => {
-        const all = copies.get(transfer.id) ?? [];
-        const ordered = all.filter(({ role }) => role === 'ordered');
-        return {
-          kind: 'transfer',
-          key: transfer.id,
-          order,
-          transfer,
-          count: ordered.length,
-          spare: all.length - ordered.length,
-          placed: all.filter(({ place }) => place !== null).length,
-          fixed: ordered.filter((copy) => isFixed(book, copy)).length,
-        };
-      }),
+      { kind: 'head', key: order.id, order, empty: own.length === 0 },
+      ...listed.map((transfer): OrderLine => ({ kind: 'transfer', key: transfer.id, order, transfer })),
       { kind: 'add', key: `${order.id} add`, order },
       { kind: 'space', key: `${order.id} space`, order },
     ];

@@ -105,7 +105,7 @@ export {
   type Beyond,
   copiesBeyond,
   type OrderState,
-  orderStates,
+  orderState,
   type Rest,
   restBeside,
 } from './order-state';

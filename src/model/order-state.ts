@@ -1,35 +1,30 @@
 import { countBy } from '../units';
 import type { Book } from './book';
 import type { Copy } from './copy';
-import { copiesByTransfer, isFixed, isPrinted, transfersByOrder } from './lookup';
+import { copiesOfOrder, isFixed, isPrinted } from './lookup';
+import type { Order } from './records';
 import { type Run, runStates } from './run';
 
 /** How far an order is. `ready` may be laid out; `part-done` has some copies printed, `printed` all. */
 export type OrderState = 'waiting' | 'ready' | 'in-run' | 'part-done' | 'printed' | 'packed' | 'collected';
 
-/** The state of every order: what was said of it, and else what its copies tell. */
-export function orderStates(book: Book): Map<string, OrderState> {
-  const transfers = transfersByOrder(book);
-  const copies = copiesByTransfer(book);
-  return new Map(
-    Object.values(book.order).map((order): [string, OrderState] => {
-      if (order.progress !== 'open') return [order.id, order.progress];
-      const own = (transfers.get(order.id) ?? []).flatMap(({ id }) => copies.get(id) ?? []);
-      const wanted = own.filter(({ role }) => role !== 'filler');
-      const printed = wanted.filter((copy) => {
-        const run = copy.run === null ? undefined : book.run[copy.run];
-        return (
-          copy.state === 'shelved' ||
-          (run !== undefined && isPrinted(run)) ||
-          (copy.place !== null && copy.place.y < (run?.printed?.to ?? 0))
-        );
-      });
-      if (wanted.length > 0 && printed.length === wanted.length) return [order.id, 'printed'];
-      if (printed.length > 0) return [order.id, 'part-done'];
-      if (own.some((copy) => copy.place !== null || isFixed(book, copy))) return [order.id, 'in-run'];
-      return [order.id, order.awaits.proof || order.awaits.blanks ? 'waiting' : 'ready'];
-    }),
-  );
+/** The state of an order: what was said of it, and else what its copies tell. */
+export function orderState(book: Book, order: Order): OrderState {
+  if (order.progress !== 'open') return order.progress;
+  const own = copiesOfOrder(book, order.id);
+  const wanted = own.filter(({ role }) => role !== 'filler');
+  const printed = wanted.filter((copy) => {
+    const run = copy.run === null ? undefined : book.run[copy.run];
+    return (
+      copy.state === 'shelved' ||
+      (run !== undefined && isPrinted(run)) ||
+      (copy.place !== null && copy.place.y < (run?.printed?.to ?? 0))
+    );
+  });
+  if (wanted.length > 0 && printed.length === wanted.length) return 'printed';
+  if (printed.length > 0) return 'part-done';
+  if (own.some((copy) => copy.place !== null || isFixed(book, copy))) return 'in-run';
+  return order.awaits.proof || order.awaits.blanks ? 'waiting' : 'ready';
 }
 
 /** Ordered copies that some runs do not bring to the bag. */

@@ -19,16 +19,7 @@ import {
 } from '../../src/editing';
 import { setCure } from '../../src/editing/bench';
 import { copiesToLay, layRun, problemOf } from '../../src/layout';
-import {
-  type Book,
-  draftRun,
-  type Id,
-  orderStates,
-  type Place,
-  type Run,
-  runOf,
-  type Sending,
-} from '../../src/model';
+import { type Book, draftRun, type Id, type Place, type Run, runOf, type Sending } from '../../src/model';
 import {
   cureRecipe,
   pressRecipe,
@@ -40,7 +31,7 @@ import {
 } from '../../src/pressing';
 import { asSeconds, fromMm, UPRIGHT } from '../../src/units';
 import { printing } from '../pressing/stations';
-import { closeIt, edited, freshIds, LATER, NOW, smallBook } from './book';
+import { closeIt, edited, freshIds, LATER, NOW, orderStateIn, smallBook } from './book';
 
 const { book: empty, order, front } = smallBook();
 const run = Object.keys(empty.run)[0] as Id<'run'>;
@@ -217,7 +208,7 @@ describe('a spoiled copy', () => {
     expect(spoiled.copy[ordered.id]).toMatchObject({ run: null, place: null });
     expect(Object.values(spoiled.spoilage)).toMatchObject([spoilage]);
     expect(spoiled.order[order]?.awaits.blanks).toBe(true);
-    expect(orderStates(spoiled).get(order)).toBe('part-done');
+    expect(orderStateIn(spoiled, order)).toBe('part-done');
     const record = spoiled.run[run];
     expect(record && layRun(spoiled, record)?.copies).toHaveLength(6);
   });

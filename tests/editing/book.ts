@@ -17,6 +17,8 @@ import {
   firstOf,
   type Id,
   type Instant,
+  type OrderState,
+  orderState,
   type Settings,
   settingsOf,
 } from '../../src/model';
@@ -51,6 +53,13 @@ export const freshIds = (now: Instant = NOW): EditContext => ({
 });
 
 export const edited = (book: Book, edit: (draft: BookDraft) => void): Book => applyEdit(book, edit, NOW).book;
+
+/** How far an order of a book is. */
+export function orderStateIn(book: Book, id: string): OrderState {
+  const order = book.order[id];
+  if (!order) throw new Error('no such order');
+  return orderState(book, order);
+}
 
 /** A book with a roll 330 mm wide, a run, and one order: `HB`, 3 fronts of 100 x 80 mm, 2 tags of 50 x 30 mm. */
 export function smallBook(): { book: Book; order: Id<'order'>; front: Id<'transfer'>; tag: Id<'transfer'> } {

@@ -11,18 +11,9 @@ import {
   removePlacement,
   setPlaces,
 } from '../../src/editing';
-import {
-  asId,
-  type Book,
-  type Garment,
-  groupOf,
-  type Id,
-  orderStates,
-  type Placement,
-  widestFor,
-} from '../../src/model';
+import { asId, type Book, type Garment, groupOf, type Id, type Placement, widestFor } from '../../src/model';
 import { fromInches, UPRIGHT } from '../../src/units';
-import { context, edited, smallBook } from './book';
+import { context, edited, orderStateIn, smallBook } from './book';
 
 const { book: start, order } = smallBook();
 let made = 0;
@@ -170,10 +161,10 @@ describe('names', () => {
 
 describe('the state of an order', () => {
   const stateWith = (change: (draft: Parameters<Parameters<typeof edited>[1]>[0]) => void) =>
-    orderStates(edited(start, change)).get(order);
+    orderStateIn(edited(start, change), order);
 
   it('is told by what it waits for, where its copies are, and what was said of it', () => {
-    expect(orderStates(start).get(order)).toBe('ready');
+    expect(orderStateIn(start, order)).toBe('ready');
     expect(
       stateWith((draft) => {
         const own = draft.order[order];

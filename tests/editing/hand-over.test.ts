@@ -16,10 +16,10 @@ import {
 } from '../../src/editing';
 import { codesOf, type HandOver, handBackTicks, handOverRun, writeHandOver } from '../../src/hand-over';
 import { layRun } from '../../src/layout';
-import { type Book, benchRunOf, type Instant, openRuns, orderStates, runOf } from '../../src/model';
+import { type Book, benchRunOf, type Instant, openRuns, runOf } from '../../src/model';
 import { packKey, startingStation, ticked, ticksOf, workOf } from '../../src/pressing';
 import { hash, locked, order, run, uuids } from '../hand-over/shop';
-import { closeIt, edited, LATER, NOW, smallBook } from './book';
+import { closeIt, edited, LATER, NOW, orderStateIn, smallBook } from './book';
 
 const { book: small } = smallBook();
 /** Another shop's book, with a run of its own. */
@@ -272,7 +272,7 @@ describe('ticks of a run that has moved on', () => {
 describe('an order whose copies are all packed', () => {
   it('is packed, and open again when that is taken back (rule 18)', () => {
     const packed = tick(locked, packKey(order));
-    expect(orderStates(packed).get(order)).toBe('packed');
+    expect(orderStateIn(packed, order)).toBe('packed');
     expect(tick(packed, packKey(order), false).order[order]?.progress).toBe('open');
   });
 

@@ -5,7 +5,7 @@ import {
   benchRunOf,
   collectionNames,
   openBook,
-  orderStates,
+  orderState,
   ordersByDue,
   readRecord,
   runOf,
@@ -121,7 +121,7 @@ export function openDamaged(
 
 /** Reads a book by what rooms draw from. */
 function look(book: Book): void {
-  orderStates(book);
+  for (const order of Object.values(book.order)) orderState(book, order);
   ordersByDue(book);
   runOf(book, null);
   benchRunOf(book, null);

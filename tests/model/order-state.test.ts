@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { addRun, lockRun, setCount, setPlaces } from '../../src/editing';
-import { copiesBeyond, type Id, orderStates, restBeside } from '../../src/model';
+import { copiesBeyond, type Id, restBeside } from '../../src/model';
 import { fromMm, UPRIGHT } from '../../src/units';
-import { edited, freshIds, smallBook } from '../editing/book';
+import { edited, freshIds, orderStateIn, smallBook } from '../editing/book';
 
 const { book: empty, order, front, tag } = smallBook();
 const [first] = Object.values(empty.run);
@@ -52,9 +52,9 @@ describe('an order whose copies are on several films', () => {
   });
 
   it('is in a run as soon as a copy of it lies on one, locked or not', () => {
-    expect(orderStates(empty).get(order)).toBe('ready');
-    expect(orderStates(split).get(order)).toBe('in-run');
+    expect(orderStateIn(empty, order)).toBe('ready');
+    expect(orderStateIn(split, order)).toBe('in-run');
     const locked = edited(split, (draft) => lockRun(draft, first.id, freshIds()));
-    expect(orderStates(locked).get(order)).toBe('in-run');
+    expect(orderStateIn(locked, order)).toBe('in-run');
   });
 });
