@@ -1,5 +1,6 @@
-import type { LaidRun } from '../../src/layout';
+import type { LaidCopy, LaidRun } from '../../src/layout';
 import { cautionsFor, cureRecipe, fabricsOn, pressRecipe } from '../../src/pressing';
+import { useMore } from '../panels/useMore';
 import { OrderCode } from '../parts/OrderCode';
 import { stationOf, useWays } from '../store/selectors';
 import { useAllWords } from '../words';
@@ -39,12 +40,7 @@ export function HowTo({ run }: { run: LaidRun }) {
         const { values, origin, notes } = pressRecipe(view, run.film.peel, fabric);
         return (
           <div key={fabric ?? ''} className="fabric">
-            <p className="fabric-orders">
-              {orders.map(({ id, code, tint }) => (
-                <OrderCode key={id} code={code} tint={tint} />
-              ))}{' '}
-              {fabricName(fabric, words)}
-            </p>
+            <FabricOrders orders={orders} name={fabricName(fabric, words)} />
             <p>
               <b>{words.line(values, bothDegrees(values.temperature, unit, ways.locale), ways)}</b>
             </p>
@@ -67,5 +63,18 @@ export function HowTo({ run }: { run: LaidRun }) {
         );
       })}
     </section>
+  );
+}
+
+/** Which orders go on a fabric; of many the first, and more by a press. */
+function FabricOrders({ orders, name }: { orders: readonly LaidCopy['order'][]; name: string }) {
+  const { shown, more } = useMore(orders.length);
+  return (
+    <p className="fabric-orders">
+      {orders.slice(0, shown).map(({ id, code, tint }) => (
+        <OrderCode key={id} code={code} tint={tint} />
+      ))}{' '}
+      {more} {name}
+    </p>
   );
 }

@@ -1,4 +1,4 @@
-import { Suspense } from 'react';
+import { memo, Suspense, useDeferredValue } from 'react';
 import { edits } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { isPrinted, type Run, runStates } from '../../src/model';
@@ -40,6 +40,9 @@ export function PressRoom() {
   const run = useBenchRun();
   const received = useShop(({ book }) => book.run[run?.id ?? '']?.received ?? null);
   const state = useDay('thorough');
+  // A long day is drawn in slices, behind what is pressed meanwhile.
+  const drawn = useDeferredValue(state, null);
+  const day = state.kind === 'ready' && drawn?.kind === 'ready' ? drawn.day : null;
   const narrow = useNarrow();
   if (!run) return <NoRun title={words.title} />;
   return (
@@ -77,7 +80,9 @@ export function PressRoom() {
           </p>
         ),
       )}
-      {state.kind === 'working' && <p className="quiet">{words.working}</p>}
+      {(state.kind === 'working' || (state.kind === 'ready' && !day)) && (
+        <p className="quiet">{words.working}</p>
+      )}
       {state.kind === 'failed' && (
         <p className="care">
           {failures.schedule} <Button onPress={state.again}>{failures.again}</Button>
@@ -85,7 +90,7 @@ export function PressRoom() {
       )}
       {run.state === 'closed' && <p>{words.closed}</p>}
       {!received && !narrow && <Reprints />}
-      {state.kind === 'ready' && <DayView run={run} day={state.day} />}
+      {day && <DayView run={run} day={day} />}
       {!received && narrow && <Reprints />}
       <ShelfSection />
       {narrow && <HandOverButton />}
@@ -94,7 +99,7 @@ export function PressRoom() {
 }
 
 /** The day; on a phone, held at the press, what comes next stands first. */
-function DayView({ run, day }: { run: LaidRun; day: Day }) {
+const DayView = memo(function DayView({ run, day }: { run: LaidRun; day: Day }) {
   const narrow = useNarrow();
   const next = <Next run={run} day={day} />;
   return (
@@ -115,7 +120,7 @@ function DayView({ run, day }: { run: LaidRun; day: Day }) {
       </div>
     </>
   );
-}
+});
 
 /** How far the run is, and the steps on and back; each is noted with its time. */
 function StateBar({ run, received }: { run: LaidRun; received: boolean }) {

@@ -125,7 +125,12 @@ export function useDay(effort: Effort): DayState {
     shown.current = true;
   }, [planner, plan, effort]);
   const schedule = useSchedule();
-  if (planner && plan) return dayState(plan, schedule, moment, planner.findAgain);
+  // The same object as long as the day is, so that what it is drawn with may be kept.
+  const state = useMemo(
+    () => planner && plan && dayState(plan, schedule, moment, planner.findAgain),
+    [planner, plan, schedule, moment],
+  );
+  if (state) return state;
   if (open.length === 0) return { kind: 'none' };
   return fetched.kind === 'missing' ? { kind: 'failed', again: fetchDayPlanner } : { kind: 'working' };
 }
