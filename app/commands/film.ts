@@ -1,6 +1,6 @@
 import { edits } from '../../src/editing';
-import { type LaidCopy, turnedInPlace } from '../../src/layout';
-import { fromInches, fromMm, turnedBy, um } from '../../src/units';
+import { type LaidCopy, type LaidRun, turnedInPlace } from '../../src/layout';
+import { fromInches, fromMm, turnedBy, um, whileSame } from '../../src/units';
 import { fitIn, panBy, reveal, zoomBy, zoomTo } from '../store/camera';
 import { move } from '../store/held';
 import { layOut, settlePlanning, usePlanning } from '../store/planning';
@@ -10,11 +10,13 @@ import { goTo, openDialog, select, useView } from '../store/view';
 import { runScale, widthScale } from '../store/viewport';
 import type { Chord, Command } from './command';
 
-/** The copies that are selected, where they lie. */
-function selectedCopies(): LaidCopy[] {
-  const { selected } = useView.getState();
-  return laidNow()?.copies.filter((copy) => selected.has(copy.id)) ?? [];
-}
+const selectedOf = whileSame(
+  (run: LaidRun | null, selected: ReadonlySet<string>): readonly LaidCopy[] =>
+    run?.copies.filter((copy) => selected.has(copy.id)) ?? [],
+);
+
+/** The copies that are selected, where they lie: each command asks for them, whenever anything changes. */
+const selectedCopies = (): readonly LaidCopy[] => selectedOf(laidNow(), useView.getState().selected);
 
 const movable = (): LaidCopy[] => selectedCopies().filter((copy) => !copy.fixed);
 

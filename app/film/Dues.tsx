@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { LaidRun } from '../../src/layout';
 import type { DayWork } from '../../src/pressing';
 import { lateOrders } from '../panels/late-orders';
@@ -15,7 +16,7 @@ const ALL_PLANNED: DayWork['without'] = [];
  * Which orders of a run are in a rush, when these are done, and which will be late: in one line that is there from the beginning, so that
  * nothing below moves when it becomes known.
  */
-export function Dues({ run, day }: { run: LaidRun; day: DayState }) {
+export const Dues = memo(function Dues({ run, day }: { run: LaidRun; day: DayState }) {
   const { film: words } = useWords();
   const ways = useWays();
   const nameOf = useOrderNames();
@@ -50,4 +51,4 @@ export function Dues({ run, day }: { run: LaidRun; day: DayState }) {
       )}
     </p>
   );
-}
+});

@@ -1,5 +1,5 @@
-import { turnsOf } from '../model';
-import { type Fault, keepsGapBy, type Lying, layoutFaults, type PlaceProblem } from '../packing';
+import { isCutStraight, type RunView, turnsOf } from '../model';
+import { type Fault, keepsGapBy, type Lying, type PlaceProblem, ruleFaults, wishFaults } from '../packing';
 import { onceFor, um } from '../units';
 import { shapeOf, sheetAt, sheetStart } from './film-shape';
 import { type LaidCopy, type LaidRun, measureRun } from './laid';
@@ -46,6 +46,21 @@ function told(fault: Fault, run: LaidRun): RunFault {
   }
 }
 
+const turnsIn = onceFor((orders: RunView['order']) => turnsOf(Object.values(orders)));
+
+/** The copies of a run, each with the turn of its order. */
+function lyingIn({ film, copies, view }: LaidRun): Lying[] {
+  const turns = turnsIn(view.order);
+  return copies.map((copy) => lyingOf(film, copy, turns.get(copy.order.id) ?? turns.size));
+}
+
+/** What of a run's film was asked for and does not hold; told apart from the rest, since it is shown while copies are carried. */
+const brokenBy = onceFor((run: LaidRun): readonly RunFault[] => {
+  const { film } = run;
+  if (!isCutStraight(film) && film.together.kind === 'any') return [];
+  return wishFaults(shapeOf(film, run), lyingIn(run)).map((fault) => told(fault, run));
+});
+
 /**
  * All that is wrong with a run where it lies, as its film asks for it: gap, edges and margins, film that may not be used or is
  * not there, knife lines, turns, straight cuts and their stages, orders apart. Copies that are printed lie as they lie: of what
@@ -53,9 +68,8 @@ function told(fault: Fault, run: LaidRun): RunFault {
  */
 export const faultsOf = onceFor((run: LaidRun): readonly RunFault[] => {
   const { film, copies, spans } = run;
-  const turns = turnsOf(Object.values(run.view.order));
-  const lying = copies.map((copy) => lyingOf(film, copy, turns.get(copy.order.id) ?? turns.size));
-  const faults = layoutFaults(shapeOf(film, run), lying, spans ?? []).map((fault) => told(fault, run));
+  const rules = ruleFaults(shapeOf(film, run), lyingIn(run), spans ?? []).map((fault) => told(fault, run));
+  const faults = [...rules, ...brokenBy(run)];
   const fixed = copies.filter((copy) => copy.fixed);
   return spans === null && isCuttable(run, fixed)
     ? [...faults, { breaks: 'rule', code: 'no-knife-line', copies: [] }]
@@ -71,5 +85,5 @@ export const holds = (run: LaidRun): boolean => faultsOf(run).every(({ breaks })
 
 /** What was asked for of a run's layout, and that it does not hold. */
 export const brokenWishes = (run: LaidRun): Wish[] => [
-  ...new Set(faultsOf(run).flatMap(({ breaks, code }) => (breaks === 'wish' ? [code] : []))),
+  ...new Set(brokenBy(run).flatMap(({ breaks, code }) => (breaks === 'wish' ? [code] : []))),
 ];

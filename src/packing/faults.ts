@@ -139,22 +139,29 @@ function* outOfTurn({ together }: Shape, copies: readonly Indexed[]): Generator<
   }
 }
 
+const indexed = (lying: readonly Lying[]): Indexed[] => lying.map((copy, index) => ({ ...copy, index }));
+
+/** Where copies do not lie as it was asked for: parted by no straight cuts, orders not apart, or not in their turn. */
+export function wishFaults(shape: Shape, lying: readonly Lying[]): Fault[] {
+  const copies = indexed(lying);
+  return [...cutFaults(shape, copies), ...mixedOrders(shape, copies), ...outOfTurn(shape, copies)];
+}
+
 /**
- * All that is wrong with copies where they lie: over an edge or a no-print stretch, too close, turned though they may not be,
- * crossed by a knife line, parted by no straight cuts, orders not apart. Takes sweeps, so that it can follow every change.
+ * Where copies lie as they may not: over an edge or a no-print stretch, too close, turned though they may not be, or crossed by a knife
+ * line. Takes a sweep, so that it can follow every change.
  * @param spans into which a roll is cut; none, if it is not
  */
-export function layoutFaults(shape: Shape, lying: readonly Lying[], spans: readonly Span[]): Fault[] {
-  const copies = lying.map((copy, index) => ({ ...copy, index }));
-  return [
-    ...ownFaults(shape, copies),
-    ...closePairs(shape, copies),
-    ...knifeFaults(shape, copies, spans),
-    ...cutFaults(shape, copies),
-    ...mixedOrders(shape, copies),
-    ...outOfTurn(shape, copies),
-  ];
+export function ruleFaults(shape: Shape, lying: readonly Lying[], spans: readonly Span[]): Fault[] {
+  const copies = indexed(lying);
+  return [...ownFaults(shape, copies), ...closePairs(shape, copies), ...knifeFaults(shape, copies, spans)];
 }
+
+/** All that is wrong with copies where they lie: see {@link ruleFaults} and {@link wishFaults}. */
+export const layoutFaults = (shape: Shape, lying: readonly Lying[], spans: readonly Span[]): Fault[] => [
+  ...ruleFaults(shape, lying, spans),
+  ...wishFaults(shape, lying),
+];
 
 /** Whether a copy that is not fixed lies well by itself and among all others; what holds for layouts as a whole is not asked. */
 export function isClear(shape: Shape, lying: readonly Lying[], index: number): boolean {

@@ -2,7 +2,7 @@ export { planOf } from './assemble';
 export { atOnce } from './at-once';
 export { leastFilm } from './bounds';
 export { type CutTree, cutCount, cutTree } from './cut-tree';
-export { type Fault, type Lying, layoutFaults } from './faults';
+export { type Fault, type Lying, ruleFaults, wishFaults } from './faults';
 export { tooLargeFor } from './fit';
 export { knifeLines } from './knife-lines';
 export { createPlanner, type Planner } from './planner';

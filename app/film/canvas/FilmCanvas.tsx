@@ -1,5 +1,5 @@
 import type { Context as KonvaContext } from 'konva/lib/Context';
-import { useEffect, useRef, useState } from 'react';
+import { memo, useEffect, useMemo, useRef, useState } from 'react';
 import { Layer, Shape, Stage } from 'react-konva/lib/ReactKonvaCore';
 import type { LaidRun } from '../../../src/layout';
 import { fromMm, um } from '../../../src/units';
@@ -26,6 +26,13 @@ import { hasHandle, paintHandle } from './turning';
 const RULER = 30;
 const FLAGS = 34;
 
+/** All that the film is drawn from, row by row. */
+interface FilmScene extends Scene {
+  readonly rows: readonly Row[];
+  /** How many checks are done: each may tell an outline. */
+  readonly checked: number;
+}
+
 /** The film across the screen with its ruler, its copies, its knife lines and what is in the hand. */
 export function FilmCanvas({ run }: { run: LaidRun }) {
   const { film: words } = useWords();
@@ -37,6 +44,7 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
   const colours = useColours(canvas);
   const pictures = usePictures();
   const outlines = useOutlines();
+  const checked = useDoneChecks();
   const allOutlines = useView((state) => state.outlines);
   const { view, frame } = useCamera();
   const selected = useView((state) => state.selected);
@@ -59,21 +67,32 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
     return () => stopped.abort();
   }, []);
 
-  const scene: (Scene & { readonly rows: readonly Row[] }) | null = size &&
-    frame &&
-    colours && {
-      run,
-      view,
-      pixels: { width: size.width, height: size.height - RULER - FLAGS },
-      rows: rowsOf(view, frame),
-      colours,
-      pictures,
-      outlines,
-      allOutlines,
-      unit: ways.unit,
-      selected,
-      lifted: new Set(held?.copies.map(({ id }) => id)),
-    };
+  const carried = held?.copies.map(({ id }) => id).join(' ') ?? '';
+  const lifted = useMemo(() => new Set(carried.split(' ')), [carried]);
+  const { unit } = ways;
+  // The same while a copy is carried, so that the film below it is not drawn again.
+  const scene = useMemo(
+    (): FilmScene | null =>
+      size &&
+      frame &&
+      colours &&
+      pictures &&
+      outlines && {
+        run,
+        view,
+        pixels: { width: size.width, height: size.height - RULER - FLAGS },
+        rows: rowsOf(view, frame),
+        colours,
+        pictures,
+        outlines,
+        checked,
+        allOutlines,
+        unit,
+        selected,
+        lifted,
+      },
+    [run, view, size, frame, colours, pictures, outlines, checked, allOutlines, unit, selected, lifted],
+  );
   const shownRun = held?.run ?? run;
   const chosen = run.copies.filter(({ id }) => selected.has(id));
   const named = run.copies.filter(({ id }) => (id === pointed || selected.has(id)) && !scene?.lifted.has(id));
@@ -92,14 +111,7 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
     <div className="film-canvas" ref={canvas}>
       {scene && size && (
         <Stage width={size.width} height={size.height} listening={false} aria-hidden="true">
-          <Layer listening={false}>
-            <Painting
-              y={RULER}
-              rows={scene.rows}
-              paint={(context, row) => paintFilm(context, inRow(scene, row))}
-              clip
-            />
-          </Layer>
+          <FilmLayer scene={scene} />
           <Layer listening={false}>
             <Painting
               y={0}
@@ -192,6 +204,20 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
   );
 }
 
+/** The film and what lies on it. */
+const FilmLayer = memo(function FilmLayer({ scene }: { scene: FilmScene }) {
+  return (
+    <Layer listening={false}>
+      <Painting
+        y={RULER}
+        rows={scene.rows}
+        paint={(context, row) => paintFilm(context, inRow(scene, row))}
+        clip
+      />
+    </Layer>
+  );
+});
+
 /** A scene as a row of it shows it. */
 const inRow = (scene: Scene, { view, pixels }: Row): Scene => ({ ...scene, view, pixels });
 
@@ -263,17 +289,24 @@ function useColours(element: React.RefObject<HTMLElement | null>) {
   return colours;
 }
 
-function usePictures(): Pictures {
-  const [, redraw] = useState(0);
-  const [pictures] = useState(() => createPictures(loadThumbnail, () => redraw((count) => count + 1)));
-  useEffect(() => () => pictures.close(), [pictures]);
+/** Another object each time a picture has come in, so that what is drawn with it is drawn again. */
+function usePictures(): Pictures | null {
+  const [pictures, setPictures] = useState<Pictures | null>(null);
+  useEffect(() => {
+    const { draw, close } = createPictures(loadThumbnail, () => setPictures({ draw }));
+    setPictures({ draw });
+    return close;
+  }, []);
   return pictures;
 }
 
-function useOutlines(): Outlines {
-  const [, redraw] = useState(0);
-  useDoneChecks();
-  const [outlines] = useState(() => createOutlines(outlineNow, () => redraw((count) => count + 1)));
-  useEffect(() => () => outlines.close(), [outlines]);
+/** Another object each time an outline has come in. */
+function useOutlines(): Outlines | null {
+  const [outlines, setOutlines] = useState<Outlines | null>(null);
+  useEffect(() => {
+    const { get, close } = createOutlines(outlineNow, () => setOutlines({ get }));
+    setOutlines({ get });
+    return close;
+  }, []);
   return outlines;
 }
