@@ -1,6 +1,7 @@
 import { edits } from '../../src/editing';
 import { type LaidCopy, type LaidRun, turnedInPlace } from '../../src/layout';
-import { fromInches, fromMm, turnedBy, um, whileSame } from '../../src/units';
+import type { Book } from '../../src/model';
+import { fromInches, fromMm, onceFor, turnedBy, um, whileSame } from '../../src/units';
 import { fitIn, panBy, reveal, zoomBy, zoomTo } from '../store/camera';
 import { move } from '../store/held';
 import { layOut, settlePlanning, usePlanning } from '../store/planning';
@@ -38,7 +39,8 @@ const onSelected = (
 });
 
 const isDraft = (): boolean => openRunNow()?.run.state === 'draft';
-const anyCopies = (): boolean => Object.keys(useShop.getState().book.copy).length > 0;
+const hasAny = onceFor((copies: Book['copy']) => Object.keys(copies).length > 0);
+const anyCopies = (): boolean => hasAny(useShop.getState().book.copy);
 const isWorking = (): boolean => usePlanning.getState().planning.kind === 'working';
 
 export const layOutCommand: Command = {
