@@ -13,7 +13,18 @@ const ICON = '/icon.svg';
 /** A shift that users hardly notice, of what was shown already (Web Vitals: good is 0.1 at the most). */
 const HARDLY = 0.05;
 
-test('nothing that is shown is pushed away while the first visit fills its screen', async ({ page }) => {
+test('the first screen fetches at most 300 kB until its film is drawn, nothing twice, and pushes nothing away that is shown', async ({
+  page,
+  request,
+}) => {
+  await page.addInitScript(() => {
+    const seen = new MutationObserver(() => {
+      if (!document.querySelector('.film-canvas canvas')) return;
+      seen.disconnect();
+      performance.mark('film drawn');
+    });
+    seen.observe(document, { childList: true, subtree: true });
+  });
   await page.addInitScript(() => {
     const moved: { value: number; sources: string }[] = [];
     new PerformanceObserver((list) => {
@@ -35,27 +46,14 @@ test('nothing that is shown is pushed away while the first visit fills its scree
   const moved = await page.evaluate(
     () => (window as unknown as { moved: { value: number; sources: string }[] }).moved,
   );
-  const told = moved.map(({ value, sources }) => `${value.toFixed(4)} ${sources}`).join('\n');
-  expect(
-    moved.reduce((sum, { value }) => sum + value, 0),
-    told,
-  ).toBeLessThanOrEqual(HARDLY);
-});
+  const shifts = moved.map(({ value, sources }) => `${value.toFixed(4)} ${sources}`).join('\n');
+  expect
+    .soft(
+      moved.reduce((sum, { value }) => sum + value, 0),
+      shifts,
+    )
+    .toBeLessThanOrEqual(HARDLY);
 
-test('the first screen fetches at most 300 kB until its film is drawn, and nothing twice', async ({
-  page,
-  request,
-}) => {
-  await page.addInitScript(() => {
-    const seen = new MutationObserver(() => {
-      if (!document.querySelector('.film-canvas canvas')) return;
-      seen.disconnect();
-      performance.mark('film drawn');
-    });
-    seen.observe(document, { childList: true, subtree: true });
-  });
-  await page.goto('./');
-  await expect(sentence(page)).toBeVisible();
   const all = await page.evaluate(() => {
     const [drawn] = performance.getEntriesByName('film drawn');
     return performance

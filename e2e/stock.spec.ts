@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Locator, Page } from '@playwright/test';
 import Papa from 'papaparse';
-import { expectAccessible } from './accessible';
 import { beginDemo, expect, kept, layOut, lockRun, notices, openShop, pasteTable, test } from './shop';
 
 const TABLE = `order,transfer,width,height,count,due,may turn
@@ -239,27 +238,6 @@ test('what is left of a roll is laid out on as a film of its own, and can be put
   await openItem(page, 'Roll, 330 mm, offcut');
   await page.getByRole('button', { name: 'Put it back on its roll' }).click();
   await expect(present(page, 'Roll, 330 mm')).toHaveText('60.00 m');
-});
-
-test('the rooms Stock and Log and their windows meet WCAG 2.2 AA', async ({ page }) => {
-  await beginDemo(page);
-  const check = (where: string) => expectAccessible(page, where);
-  await page.goto('./#/stock');
-  await expect(page.getByText('To order: Hot-melt powder, medium.')).toBeVisible();
-  await check('stock');
-  await openItem(page, 'Hot-melt powder, medium');
-  await page.getByText('Lots, dates and when to order').click();
-  await check('powder');
-  await page.keyboard.press('Escape');
-  await page.getByRole('button', { name: 'Add to stock' }).click();
-  await check('add');
-  await page.keyboard.press('Escape');
-  await page.goto('./#/log');
-  await expect(page.locator('.plot canvas')).toHaveCount(4);
-  for (const summary of await page.getByText('As a table').all()) await summary.click();
-  await check('log');
-  await page.getByRole('button', { name: 'Save as CSV' }).click();
-  await check('csv');
 });
 
 test('six rooms fit on a phone, in English and in Spanish', async ({ page }) => {

@@ -217,10 +217,13 @@ test('an SVG is as large as its style says, and its coarse picture and missing f
   await expect(window).toContainText('text in 1 font that is not here: Quillon Nowhere');
 });
 
-test('the white is shown on the garment, taken in by the choke', async ({ page }) => {
+test('the white is shown on the garment, taken in by the choke, and black is offered to be knocked out on a black one only', async ({
+  page,
+}) => {
   await openShop(page);
   await pasteTable(page, 'Club,crest,40,40,2,,no');
   await give(page, 'badge.png', badge([0, 0, 0, 0]));
+  await expect(grade(page)).toHaveAttribute('data-grade', 'good');
   await grade(page).click();
   const window = page.getByRole('dialog');
   await window.getByRole('button', { name: 'Colour #1c1c1e' }).click();
@@ -239,15 +242,7 @@ test('the white is shown on the garment, taken in by the choke', async ({ page }
   await expect.poll(() => at(220, 220)).toEqual([255, 255, 255, 255]);
   // The disc reaches the edge of its box: one pixel inside of it the white is taken in.
   expect(await at(220, 1)).toEqual([0x1c, 0x1c, 0x1e, 255]);
-});
 
-test('black is offered to be knocked out on a black garment only', async ({ page }) => {
-  await openShop(page);
-  await pasteTable(page, 'Club,crest,40,40,2,,no');
-  await give(page, 'badge.png', badge([0, 0, 0, 0]));
-  await expect(grade(page)).toHaveAttribute('data-grade', 'good');
-  await grade(page).click();
-  const window = page.getByRole('dialog');
   await window.getByRole('button', { name: 'Colour #1f2b46' }).click();
   await expect(window.getByRole('button', { name: 'Knock the black out' })).toBeHidden();
   await window.getByRole('button', { name: 'Colour #1c1c1e' }).click();

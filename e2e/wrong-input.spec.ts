@@ -23,17 +23,6 @@ test('every wrong entry is answered beside its field, and nothing entered before
   await count.press('Escape');
   await expect(count).toHaveValue('2');
 
-  await width.fill('900 mm');
-  await width.press('Enter');
-  await expect(page.getByText('This transfer is wider than the printable film')).toBeVisible();
-  await expect(page.getByText('1 order, 1 transfer, 2 copies')).toBeVisible();
-});
-
-test('a file that is no image is refused in a sentence, and the transfer keeps what it had', async ({
-  page,
-}) => {
-  await openShop(page);
-  await pasteTable(page, 'Club,crest,80,80,2,,no');
   const chooser = page.waitForEvent('filechooser');
   await page.getByRole('button', { name: 'Choose an image for crest' }).click();
   await (await chooser).setFiles({
@@ -42,10 +31,17 @@ test('a file that is no image is refused in a sentence, and the transfer keeps w
     buffer: Buffer.from('no image at all'),
   });
   await expect(notices(page)).toContainText('crest.png is not a PNG, JPEG, WebP, SVG or PDF.');
-  await expect(page.getByRole('textbox', { name: 'Width: crest' })).toHaveValue('80 mm');
+  await expect(width).toHaveValue('80 mm');
+
+  await width.fill('900 mm');
+  await width.press('Enter');
+  await expect(page.getByText('This transfer is wider than the printable film')).toBeVisible();
+  await expect(page.getByText('1 order, 1 transfer, 2 copies')).toBeVisible();
 });
 
-test('a table that is no table, and a heading without sizes, are answered', async ({ page }) => {
+test('a table that is no table, and a heading without sizes, are answered; a fault that rows share is mended in all of them at once, and taken back', async ({
+  page,
+}) => {
   await openShop(page);
   await page.getByRole('link', { name: 'Orders' }).click();
   const chooser = page.waitForEvent('filechooser');
@@ -59,6 +55,17 @@ test('a table that is no table, and a heading without sizes, are answered', asyn
   await page.getByRole('button', { name: 'Paste a table' }).click();
   await page.getByRole('textbox', { name: 'Table' }).fill('order,transfer,count\nClub,crest,2');
   await expect(page.getByRole('dialog')).toContainText('no column for width.');
+
+  const rows = ['Star', 'Moon', 'Sun'].map((name) => `#1041,${name},large,80,2`);
+  await page
+    .getByRole('textbox', { name: 'Table' })
+    .fill(['Order #,Design,Print Width,Height,Lineitem quantity', ...rows].join('\n'));
+  await expect(page.getByText('3 rows to mend')).toBeVisible();
+  await page.getByRole('textbox', { name: 'Read “large” under “Width” as' }).fill('28 cm');
+  await page.getByRole('button', { name: 'In 3 rows' }).click();
+  await expect(page.getByText('3 rows understood')).toBeVisible();
+  await page.getByRole('button', { name: 'Take back' }).click();
+  await expect(page.getByText('3 rows to mend')).toBeVisible();
 });
 
 test('of a long table only the rows in view are in the page, and one that is too long is refused', async ({
@@ -145,20 +152,4 @@ test('a film form on a phone leads to the field to mend, and keeps what was type
   await expect(gap).toHaveValue('0.315 in');
   await expect(page.getByRole('textbox', { name: 'Name' })).toHaveValue('A3 sheets');
   await expect(left).toHaveValue('10');
-});
-
-test('a fault that rows share is mended in all of them at once, and taken back', async ({ page }) => {
-  await openShop(page);
-  await page.getByRole('link', { name: 'Orders' }).click();
-  await page.getByRole('button', { name: 'Paste a table' }).click();
-  const rows = ['Star', 'Moon', 'Sun'].map((name) => `#1041,${name},large,80,2`);
-  await page
-    .getByRole('textbox', { name: 'Table' })
-    .fill(['Order #,Design,Print Width,Height,Lineitem quantity', ...rows].join('\n'));
-  await expect(page.getByText('3 rows to mend')).toBeVisible();
-  await page.getByRole('textbox', { name: 'Read “large” under “Width” as' }).fill('28 cm');
-  await page.getByRole('button', { name: 'In 3 rows' }).click();
-  await expect(page.getByText('3 rows understood')).toBeVisible();
-  await page.getByRole('button', { name: 'Take back' }).click();
-  await expect(page.getByText('3 rows to mend')).toBeVisible();
 });
