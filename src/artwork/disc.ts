@@ -44,39 +44,66 @@ export const stepsOf = (disc: Disc, pitch: Pitch): Step[] =>
     .flatMap((step) => (step.y === 0 ? [step] : [step, { ...step, y: -step.y }]))
     .sort((a, b) => a.distance - b.distance);
 
-/** A row one pixel longer to each side of all that is in. */
-function widen(row: Int32Array): void {
+/** Words of a row, from one up to another, with all that is in one pixel longer to each side. */
+function widen(row: Int32Array, from: number, to: number): void {
   let before = 0;
-  for (let index = 0; index < row.length; index += 1) {
+  for (let index = from; index < to; index += 1) {
     const own = row[index] as number;
-    const next = index + 1 < row.length ? (row[index + 1] as number) : 0;
+    const next = index + 1 < to ? (row[index + 1] as number) : 0;
     row[index] = own | (own << 1) | (own >>> 1) | (before >>> 31) | (next << 31);
     before = own;
   }
 }
 
+/** Whether a word holds, or borders on, an end of what is in: all else reaches nowhere that its ends do not. */
+function hasEnds({ span, height, words }: BitMask, x: number, y: number): boolean {
+  const own = words[y * span + x];
+  if (own === 0) return false;
+  for (let down = Math.max(0, y - 1); down <= Math.min(height - 1, y + 1); down += 1) {
+    for (let across = Math.max(0, x - 1); across <= Math.min(span - 1, x + 1); across += 1) {
+      if (words[down * span + across] !== -1) return true;
+    }
+  }
+  return false;
+}
+
 /**
  * The pixels that lie within a disc around any that is in: a dilation (J. Serra, "Image Analysis and Mathematical Morphology",
- * 1982), the same as where an exact Euclidean distance transform stays below the disc's radius. Each row goes into the rows that
- * the disc reaches from it, as much longer to each side as the disc is there, 32 pixels at a time.
+ * 1982), the same as where an exact Euclidean distance transform stays below the disc's radius. The ends of what is in, row by row,
+ * go into the rows that the disc reaches from them, as much longer to each side as the disc is there, 32 pixels at a time.
  */
 export function grow(mask: BitMask, disc: Disc): BitMask {
   const { width, height, span, words } = mask;
   const grown = bitMask(width, height);
+  const [reach] = disc;
+  if (reach === undefined) return grown;
+  grown.words.set(words);
   const row = new Int32Array(span);
-  const addTo = (y: number): void => {
+  const addTo = (y: number, from: number, to: number): void => {
     if (y < 0 || y >= height) return;
-    for (let index = 0, at = y * span; index < span; index += 1, at += 1) {
+    for (let index = from, at = y * span + from; index < to; index += 1, at += 1) {
       (grown.words[at] as number) |= row[index] as number;
     }
   };
+  const side = Math.ceil(reach / 32);
   for (let y = 0; y < height; y += 1) {
-    row.set(words.subarray(y * span, (y + 1) * span));
-    let longer = 0;
-    for (let down = disc.length - 1; down >= 0; down -= 1) {
-      for (; longer < (disc[down] as number); longer += 1) widen(row);
-      addTo(y + down);
-      if (down > 0) addTo(y - down);
+    for (let first = 0; first < span; first += 1) {
+      if (!hasEnds(mask, first, y)) continue;
+      // What is so near that both reach the same words goes together.
+      let end = first + 1;
+      for (let next = end; next < span && next <= end + 2 * side; next += 1) {
+        if (hasEnds(mask, next, y)) end = next + 1;
+      }
+      const [from, to] = [Math.max(0, first - side), Math.min(span, end + side)];
+      row.fill(0, from, to);
+      row.set(words.subarray(y * span + first, y * span + end), first);
+      let longer = 0;
+      for (let down = disc.length - 1; down >= 0; down -= 1) {
+        for (; longer < (disc[down] as number); longer += 1) widen(row, from, to);
+        addTo(y + down, from, to);
+        if (down > 0) addTo(y - down, from, to);
+      }
+      first = end;
     }
   }
   const last = lastBits(mask);

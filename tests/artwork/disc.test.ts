@@ -29,27 +29,50 @@ const raster = fc
       ),
     }),
   );
+/** Ink that fills words to the brim, some of it from a word's own edge on, with bare rows about it and holes in it. */
+const solid = fc
+  .record({
+    width: fc.constantFrom(96, 110, 128, 150),
+    height: fc.integer({ min: 3, max: 8 }),
+    left: fc.constantFrom(0, 7, 32),
+    right: fc.constantFrom(0, 22, 32),
+    bare: fc.nat(2),
+    holes: fc.array(fc.nat(150 * 8 - 1), { maxLength: 3 }),
+  })
+  .map(({ width, height, left, right, bare, holes }) => ({
+    width,
+    height,
+    bits: Array.from({ length: width * height }, (_, at) => {
+      const [x, y] = [at % width, Math.floor(at / width)];
+      return x >= left && x < width - right && y >= bare && !holes.includes(at);
+    }),
+  }));
 const pitches = fc.record({ x: fc.constantFrom(1, 2, 0.7), y: fc.constantFrom(1, 1.5) });
 const radii = fc.double({ min: 0.1, max: 40, noNaN: true });
 
 describe('a mask grown by a disc', () => {
   it('holds the pixels whose distance to any of the mask is less than the radius', () => {
     fc.assert(
-      fc.property(raster, pitches, radii, ({ width, height, bits }, pitch, radius) => {
-        const grown = grow(maskOf(width, height, bits), discOf(radius, pitch));
-        const ones = bits.flatMap((bit, at) => (bit ? [at] : []));
-        for (let y = 0; y < height; y += 1) {
-          for (let x = 0; x < width; x += 1) {
-            const least = Math.min(
-              ...ones.map((at) =>
-                Math.hypot(((at % width) - x) * pitch.x, (Math.floor(at / width) - y) * pitch.y),
-              ),
-            );
-            // A distance that is the radius itself is rounded to either side.
-            if (Math.abs(least - radius) > 1e-9) expect(isIn(grown, x, y)).toBe(least < radius);
+      fc.property(
+        fc.oneof({ weight: 3, arbitrary: raster }, solid),
+        pitches,
+        radii,
+        ({ width, height, bits }, pitch, radius) => {
+          const grown = grow(maskOf(width, height, bits), discOf(radius, pitch));
+          const ones = bits.flatMap((bit, at) => (bit ? [at] : []));
+          for (let y = 0; y < height; y += 1) {
+            for (let x = 0; x < width; x += 1) {
+              const least = Math.min(
+                ...ones.map((at) =>
+                  Math.hypot(((at % width) - x) * pitch.x, (Math.floor(at / width) - y) * pitch.y),
+                ),
+              );
+              // A distance that is the radius itself is rounded to either side.
+              if (Math.abs(least - radius) > 1e-9) expect(isIn(grown, x, y)).toBe(least < radius);
+            }
           }
-        }
-      }),
+        },
+      ),
       { numRuns: 200 },
     );
   });
