@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { afterAll } from 'vitest';
 
 /** How many cases a test of damage looks at; the bench asks for more. */
-export const CASES = Number(process.env.DAMAGE_CASES ?? 300);
+export const CASES = Number(process.env.DAMAGE_CASES ?? 1_000);
 
 /** Times reads, and tells the longest of them where the bench asks; it stands where tests are described. */
 export function timer(what: string) {
