@@ -7,7 +7,7 @@ import { layersFile, RESOLUTION, tiffOf } from '../tests/artwork/layered-files';
 import { matrixProfile } from '../tests/artwork/profiles';
 import { encoded, published, spaces, transposed } from '../tests/artwork/spaces';
 import { decoded, type ImageFile, otherKinds, suiteFiles } from './png-files';
-import { expect, notices, openShop, pasteTable, test } from './shop';
+import { expect, leaveWindows, notices, openShop, pasteTable, test } from './shop';
 
 /** Drops files as a file manager does. */
 async function drop(target: Locator, files: readonly (ImageFile & { type?: string })[]): Promise<void> {
@@ -80,36 +80,6 @@ test('every kind of PNG is read, and its pixels are those that an independent de
       close: true,
     });
   }
-});
-
-test('a JPEG of four inks is shown as its inks print', async ({ page }) => {
-  await openShop(page);
-  await pasteTable(page, 'Club,crest,80,40,2,,no');
-  const file = inkJpeg(
-    [
-      [255, 255, 255, 0],
-      [0, 255, 255, 255],
-      [128, 153, 153, 255],
-    ],
-    0,
-  );
-  const chooser = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Choose an image for crest' }).click();
-  await (await chooser).setFiles({ name: 'a.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(file) });
-  await expect(page.locator('.transfer-row img')).toBeVisible();
-  const { width, rgba } = await thumbnail(page.locator('.transfer-row'));
-  const at = (x: number) => rgba.slice(4 * (3 * width + x), 4 * (3 * width + x) + 4);
-  // By Little CMS 2.14 and the profile of CGATS TR 001, as in tests/artwork/inks.test.ts.
-  for (const [x, wanted] of [
-    [3, [35, 31, 32, 255]],
-    [11, [0, 174, 239, 255]],
-    [19, [140, 143, 144, 255]],
-  ] as const) {
-    const off = Math.max(...at(x).map((channel, index) => Math.abs(channel - (wanted[index] as number))));
-    expect(off, String(at(x))).toBeLessThanOrEqual(2);
-  }
-  await page.locator('.grade-button').click();
-  await expect(page.getByRole('dialog')).toContainText('without a profile: CGATS TR 001 is assumed');
 });
 
 /** A wide space, and colours of it that sRGB holds and does not. */
@@ -243,50 +213,79 @@ const refusals: readonly (readonly [string, ImageFile & { type?: string }, strin
   ],
 ];
 
-test('what cannot be printed is refused in a sentence that says why', async ({ page }) => {
+test('what cannot be printed is refused in a sentence that says why; a JPEG of four inks is shown as its inks print, and one turned by its Exif is upright', async ({
+  page,
+}) => {
   await openShop(page);
   await pasteTable(page, 'Club,crest,80,80,2,,no');
+  const crest = rowOf(page, 'crest');
   for (const [what, file, sentence] of refusals) {
-    await drop(rowOf(page, 'crest'), [file]);
+    await drop(crest, [file]);
     await expect(notices(page), what).toContainText(sentence);
     await notices(page).getByRole('button', { name: 'Dismiss' }).first().click();
   }
-  await expect(rowOf(page, 'crest').locator('img')).toBeHidden();
-});
+  await expect(crest.locator('img')).toBeHidden();
 
-test('a JPEG that is turned by its Exif is upright everywhere', async ({ page }) => {
-  await openShop(page);
-  await pasteTable(page, 'Club,crest,80,80,2,,no');
-  const encoded = await page.evaluate(async () => {
-    const drawing = new OffscreenCanvas(200, 100).getContext('2d');
-    if (!drawing) throw new Error('no 2d context');
-    drawing.fillStyle = '#c02020';
-    drawing.fillRect(0, 0, 100, 100);
-    drawing.fillStyle = '#2020c0';
-    drawing.fillRect(100, 0, 100, 100);
-    const blob = await drawing.canvas.convertToBlob({ type: 'image/jpeg', quality: 1 });
-    return [...new Uint8Array(await blob.arrayBuffer())];
+  await test.step('four inks', async () => {
+    const file = inkJpeg(
+      [
+        [255, 255, 255, 0],
+        [0, 255, 255, 255],
+        [128, 153, 153, 255],
+      ],
+      0,
+    );
+    await drop(crest, [{ name: 'a.jpg', bytes: Buffer.from(file), type: 'image/jpeg' }]);
+    await expect(crest.locator('img')).toBeVisible();
+    const { width, rgba } = await thumbnail(crest);
+    const at = (x: number) => rgba.slice(4 * (3 * width + x), 4 * (3 * width + x) + 4);
+    // By Little CMS 2.14 and the profile of CGATS TR 001, as in tests/artwork/inks.test.ts.
+    for (const [x, wanted] of [
+      [3, [35, 31, 32, 255]],
+      [11, [0, 174, 239, 255]],
+      [19, [140, 143, 144, 255]],
+    ] as const) {
+      const off = Math.max(...at(x).map((channel, index) => Math.abs(channel - (wanted[index] as number))));
+      expect(off, String(at(x))).toBeLessThanOrEqual(2);
+    }
+    await crest.locator('.grade-button').click();
+    await expect(page.getByRole('dialog')).toContainText('without a profile: CGATS TR 001 is assumed');
+    await leaveWindows(page);
   });
-  // Exif 2.32, 4.6.4: orientation 6, to be turned a quarter clockwise: red comes to the top.
-  const exif = [
-    0x45, 0x78, 0x69, 0x66, 0, 0, 0x4d, 0x4d, 0, 42, 0, 0, 0, 8, 0, 1, 1, 0x12, 0, 3, 0, 0, 0, 1, 0, 6, 0, 0,
-    0, 0, 0, 0,
-  ];
-  const bytes = Buffer.from([
-    ...encoded.slice(0, 2),
-    0xff,
-    0xe1,
-    0,
-    exif.length + 2,
-    ...exif,
-    ...encoded.slice(2),
-  ]);
-  await drop(rowOf(page, 'crest'), [{ name: 'turned.jpg', bytes, type: 'image/jpeg' }]);
-  await expect(rowOf(page, 'crest').locator('img')).toBeVisible();
-  const { width, height, rgba } = await thumbnail(rowOf(page, 'crest'));
-  expect([width, height]).toEqual([100, 200]);
-  expect(rgba[0]).toBeGreaterThan(150);
-  expect(rgba.at(-2)).toBeGreaterThan(150);
+
+  await test.step('turned by its Exif', async () => {
+    const encoded = await page.evaluate(async () => {
+      const drawing = new OffscreenCanvas(200, 100).getContext('2d');
+      if (!drawing) throw new Error('no 2d context');
+      drawing.fillStyle = '#c02020';
+      drawing.fillRect(0, 0, 100, 100);
+      drawing.fillStyle = '#2020c0';
+      drawing.fillRect(100, 0, 100, 100);
+      const blob = await drawing.canvas.convertToBlob({ type: 'image/jpeg', quality: 1 });
+      return [...new Uint8Array(await blob.arrayBuffer())];
+    });
+    // Exif 2.32, 4.6.4: orientation 6, to be turned a quarter clockwise: red comes to the top.
+    const exif = [
+      0x45, 0x78, 0x69, 0x66, 0, 0, 0x4d, 0x4d, 0, 42, 0, 0, 0, 8, 0, 1, 1, 0x12, 0, 3, 0, 0, 0, 1, 0, 6, 0,
+      0, 0, 0, 0, 0,
+    ];
+    const bytes = Buffer.from([
+      ...encoded.slice(0, 2),
+      0xff,
+      0xe1,
+      0,
+      exif.length + 2,
+      ...exif,
+      ...encoded.slice(2),
+    ]);
+    await drop(crest, [{ name: 'turned.jpg', bytes, type: 'image/jpeg' }]);
+    // The image before it is shown until then.
+    await expect(crest.locator('img')).toHaveJSProperty('naturalHeight', 200);
+    const { width, height, rgba } = await thumbnail(crest);
+    expect([width, height]).toEqual([100, 200]);
+    expect(rgba[0]).toBeGreaterThan(150);
+    expect(rgba.at(-2)).toBeGreaterThan(150);
+  });
 });
 
 test('an SVG runs nothing and fetches nothing, and it is said what is missing', async ({ page }) => {
