@@ -16,6 +16,7 @@ export {
   stages,
   type Tick,
 } from './bench';
+export { type Beyond, copiesBeyond } from './beyond';
 export {
   type AnyRecord,
   type Book,
@@ -101,14 +102,7 @@ export {
   withPrinter,
 } from './machines';
 export { MODEL_VERSION, migrate, type StoredRecords } from './migrations';
-export {
-  type Beyond,
-  copiesBeyond,
-  type OrderState,
-  orderState,
-  type Rest,
-  restBeside,
-} from './order-state';
+export { type OrderState, orderState } from './order-state';
 export {
   type Aim,
   type Alternative,
@@ -144,6 +138,7 @@ export {
   type Transfer,
 } from './records';
 export { spoiledOn, waitingReprints } from './reprints';
+export { type Rest, restBeside } from './rest';
 export {
   type DraftRun,
   draftRun,
