@@ -1,4 +1,4 @@
-import { type ComponentType, Suspense } from 'react';
+import { type ComponentType, Suspense, useEffect } from 'react';
 import { FilmRoom } from '../film/FilmRoom';
 import { part } from '../offline/part';
 import { Held } from '../parts/held';
@@ -22,7 +22,7 @@ const LogRoom = part(() => import('../log/LogRoom').then(({ LogRoom: room }) => 
 const StockRoom = part(() => import('../stock/StockRoom').then(({ StockRoom: room }) => room));
 const Dialogs = part(() => import('./Dialogs').then(({ Dialogs: dialogs }) => dialogs));
 
-const rooms: Readonly<Record<Room, ComponentType>> = {
+const rooms: Readonly<Record<Room, ComponentType & { readonly ahead?: () => void }>> = {
   orders: OrdersRoom,
   film: FilmRoom,
   cut: CutRoom,
@@ -41,6 +41,10 @@ export function App() {
   const dialog = useView((view) => view.dialog?.kind);
   const follows = useShop((shop) => shop.follows);
   const Shown = rooms[room];
+  useEffect(() => {
+    // While the book is read.
+    if (phase === 'opening') Shown.ahead?.();
+  }, [Shown, phase]);
   return (
     <Held value={follows ? FOLLOWS : null}>
       <a className="skip" href="#work">
