@@ -146,13 +146,14 @@ class Bin {
  * side or the other, and back again (compaction by what near pairs allow, Z. Li and V. Milenkovic, Compaction and separation algorithms for non-convex
  * polygons and their applications, European Journal of Operational Research 84(3), 539-561, 1995, from memory; an axis at a time, so that each copy needs
  * to look at those before it only). No copy leaves its bin, and none lies further along than it did.
+ * @param rounds how often copies go back along the film; of once they are pushed together soon
  */
-export function compacted(stock: Stock, layout: Layout): Tight {
+export function compacted(stock: Stock, layout: Layout, rounds = ROUNDS): Tight {
   const { growth, left, right, still } = stock;
   const bins = layout.bins.map((laid, at) => new Bin(stock, laid, still[at] ?? []));
   for (const bin of bins) {
     bin.push('along', -1, 0);
-    for (let round = 1; round < ROUNDS; round += 1) {
+    for (let round = 1; round < rounds; round += 1) {
       if (round % 2 === 1) bin.push('across', -1, left);
       else bin.push('across', 1, right);
       bin.push('along', -1, 0);

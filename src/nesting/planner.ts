@@ -137,7 +137,7 @@ export function createOutlinePlanner(
 ): OutlinePlanner {
   const rough = stockOf(problem, binsOf(problem), ROW.rough, 'first');
   let stock = rough;
-  let tight = compacted(rough, decode(rough, quick(problem, rough)));
+  let tight = compacted(rough, decode(rough, quick(problem, rough)), 1);
   let told: OutlinePlan | null = null;
   let search: Search | null = null;
   let iterations = 1;
