@@ -74,7 +74,7 @@ function FabricOrders({ orders, name }: { orders: readonly LaidCopy['order'][]; 
       {orders.slice(0, shown).map(({ id, code, tint }) => (
         <OrderCode key={id} code={code} tint={tint} />
       ))}{' '}
-      {more} {name}
+      {name} {more}
     </p>
   );
 }
