@@ -12,8 +12,8 @@ function numberOf(rings: readonly Ring[]): number {
   return given;
 }
 
-/** Some dozens of layouts of a long run. */
-const MOST_KNOWN = 50_000;
+/** Some layouts of a long run. */
+const MOST_KNOWN = 20_000;
 const known = new Map<string, boolean>();
 
 /** Boxes are measured as soon as they are looked up. */
