@@ -1,4 +1,5 @@
 import { type Aim, FILM, nextAim, unitOf } from './aim';
+import { AtBound } from './at-bound';
 import type { Limits } from './build';
 import { Exchange } from './exchange';
 import { Lane, type Trial } from './lane';
@@ -52,6 +53,7 @@ export class Search {
   private cycleLength = CYCLE;
   private aim: Aim = FILM;
   private exchange: Exchange | null = null;
+  private readonly atBound: AtBound | null;
   /** No layout takes less, a length or a number of sheets; less is not tried. */
   private readonly least: () => number;
 
@@ -66,6 +68,7 @@ export class Search {
     this.starts = startSequences(strip, count);
     this.lanes = waysOf(strip).map((way) => new Lane(way, strip, limits));
     this.lane = this.lanes[0] as Lane;
+    this.atBound = AtBound.of(strip, count, random, least);
   }
 
   /**
@@ -88,6 +91,7 @@ export class Search {
       return this.enter(lane, sequence);
     }
     if (this.random() < this.exchangeShare()) return this.exchangeSheets();
+    if (this.best && this.atBound?.isDue(this.best)) return this.keepLayout(this.atBound.step());
     if (this.leftInCycle === 0) this.nextCycle();
     return this.anneal();
   }
@@ -106,8 +110,12 @@ export class Search {
       const ways = this.lanes.map(({ way }) => way);
       this.exchange = new Exchange(strip, best, { ways, limits, random });
     }
-    const layout = this.exchange?.step();
-    if (!layout || (best && layout.cost >= best.cost)) return false;
+    return this.keepLayout(this.exchange?.step() ?? null);
+  }
+
+  /** Keeps a layout that is the best so far. */
+  private keepLayout(layout: Layout | null): boolean {
+    if (!layout || (this.best && layout.cost >= this.best.cost)) return false;
     this.best = layout;
     return true;
   }
