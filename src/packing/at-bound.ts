@@ -2,21 +2,20 @@ import { Beam } from './beam';
 import type { Layout } from './layout';
 import { isEmpty, type Strip } from './strip';
 
-/** With more copies the search alone does better. */
-const MOST_COPIES = 80;
-/** How far the best layout may be from the bound: of few copies almost all layouts are looked at, whatever it is. */
-const FEW_COPIES = 40;
-const NEAR = 0.015;
-const NEAR_OF_FEW = 0.1;
-/** Layouts side by side in most runs: every second run has twice as many, every fourth four times, as restarts that know nothing best go. */
+/** With more copies the search alone does as well, and the time is better spent on it. */
+const MOST_COPIES = 40;
+/** How far the best layout may be from the bound. */
+const NEAR = 0.1;
+/** Layouts side by side in every second run; every fourth has twice as many, every eighth four times. */
 const WIDTH = 200;
-const WIDEST = 400_000;
+const WIDEST = 6400;
 /** What a child of a beam takes, in copies placed by the search. */
 const CHILD = 0.7;
 
 /**
  * Looks for a layout no longer than the bound, beside a search that has come near it, for about half of the time: such a
- * layout is too rare to be met by changing others step by step. On an uncut roll with nothing on it.
+ * layout is too rare to be met by changing others step by step. Once a run has looked at all there is, no more time is spent. On an
+ * uncut roll with nothing on it.
  *
  * The runs' widths follow M. Luby, A. Sinclair and D. Zuckerman, Optimal speedup of Las Vegas algorithms, Information Processing Letters
  * 47(4), 173-180, 1993.
@@ -27,6 +26,8 @@ export class AtBound {
   private readonly least: () => number;
   private runs = 0;
   private isRunning = false;
+  /** A run has looked at all that there is, in vain. */
+  private isHopeless = false;
   /** Work that the search is ahead by, in copies. */
   private ahead = 0;
 
@@ -50,8 +51,7 @@ export class AtBound {
   /** Whether it is its turn, after a step of the search that has come to a layout. */
   isDue({ complete, cost }: Layout): boolean {
     const least = this.least();
-    const share = this.copies > FEW_COPIES ? NEAR : NEAR_OF_FEW;
-    if (!complete || cost <= least || cost > least * (1 + share)) return false;
+    if (this.isHopeless || !complete || cost <= least || cost > least * (1 + NEAR)) return false;
     this.ahead += this.copies;
     return this.ahead > 0;
   }
@@ -62,12 +62,14 @@ export class AtBound {
     if (!this.isRunning) {
       this.runs += 1;
       const twos = this.runs & -this.runs;
-      beam.begin(this.least(), Math.min(WIDTH * twos, Math.floor(WIDEST / this.copies)));
+      beam.begin(this.least(), Math.min(WIDTH * twos, WIDEST));
       this.isRunning = true;
     }
     const before = beam.work;
     this.isRunning = beam.step() && !beam.isComplete;
     this.ahead -= CHILD * (beam.work - before) + 1;
-    return beam.isComplete ? beam.layout() : null;
+    if (beam.isComplete) return beam.layout();
+    this.isHopeless = !this.isRunning && !beam.hasDropped;
+    return null;
   }
 }

@@ -8,7 +8,7 @@ import type { Strip } from './strip';
 const CHANCE = 0.1;
 
 /** A layout on the way: its skyline, how many copies of each piece it still lacks, and what those that it has weigh. */
-interface Partial {
+interface Growing {
   readonly skyline: Hollows;
   readonly left: Int32Array;
   weight: number;
@@ -34,6 +34,8 @@ interface Step {
 export class Beam {
   /** Children looked at so far. */
   work = 0;
+  /** Whether the present run has left out any that would go on. */
+  hasDropped = false;
   private readonly strip: Strip;
   private readonly count: Int32Array;
   private readonly random: () => number;
@@ -44,8 +46,8 @@ export class Beam {
   private readonly weights: Float64Array;
   private readonly children = new Children();
   private readonly skyline: Hollows;
-  private here: Partial[] = [];
-  private there: Partial[] = [];
+  private here: Growing[] = [];
+  private there: Growing[] = [];
   private steps: Step[] = [];
   // Of the present run.
   private film = 0;
@@ -81,6 +83,7 @@ export class Beam {
     this.mostBare = film * strip.width - this.area;
     this.width = width;
     this.steps = [];
+    this.hasDropped = false;
     const power = 0.4 + 0.7 * random();
     this.ragged = 0.35 * power * 4 ** random();
     const mean = this.area / this.copies;
@@ -105,6 +108,7 @@ export class Beam {
     for (let at = 0; at < this.size; at += 1) this.grow(at);
     this.work += children.size;
     const chosen = children.best(this.width);
+    this.hasDropped ||= chosen.length === this.width;
     this.steps.push({
       parent: Int32Array.from(chosen, (child) => children.parent[child] as number),
       entry: Int32Array.from(chosen, (child) => children.entry[child] as number),
@@ -146,7 +150,7 @@ export class Beam {
     return { piece, bin, x, y, turned, tops: Float64Array.of(top), cost: top, complete: true };
   }
 
-  private room(level: Partial[], at: number): Partial {
+  private room(level: Growing[], at: number): Growing {
     level[at] ??= { skyline: new Hollows(this.copies), left: new Int32Array(this.count.length), weight: 0 };
     return level[at];
   }
@@ -168,7 +172,7 @@ export class Beam {
   private grow(parent: number): void {
     const { skyline, film, mostBare, children, random, ragged, weights, pieceHash } = this;
     const { widths, lengths, pieces } = this.orientations;
-    const { skyline: own, left, weight } = this.here[parent] as Partial;
+    const { skyline: own, left, weight } = this.here[parent] as Growing;
     const { narrowest, shortest } = this.least(left);
     skyline.copy(own);
     for (let given = 0; ; given += 1) {
@@ -210,7 +214,7 @@ export class Beam {
   /** Makes a layout of a child. */
   private make(child: number, to: number): void {
     const { children, orientations } = this;
-    const parent = this.here[children.parent[child] as number] as Partial;
+    const parent = this.here[children.parent[child] as number] as Growing;
     const own = this.room(this.there, to);
     const { skyline } = own;
     skyline.copy(parent.skyline);

@@ -70,5 +70,17 @@ describe('layouts side by side', () => {
     beam.begin(fromMm(SIDE) - 1, 50);
     while (beam.step());
     expect(beam.isComplete).toBe(false);
+    expect(beam.hasDropped).toBe(false);
+  });
+
+  it('tell whether they have looked at all there is', () => {
+    const strip = stripOf(bareRoll(100, [piece(60, 50), piece(60, 40), piece(30, 60), piece(40, 21)]));
+    const beam = new Beam(strip, strip.count, seededRandom(1));
+    const hasDropped = [1, 100].map((width) => {
+      beam.begin(91, width);
+      while (!beam.isComplete && beam.step());
+      return beam.hasDropped;
+    });
+    expect(hasDropped).toEqual([true, false]);
   });
 });
