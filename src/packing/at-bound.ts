@@ -2,8 +2,8 @@ import { Beam } from './beam';
 import type { Layout } from './layout';
 import { isEmpty, type Strip } from './strip';
 
-/** With more copies the search alone does as well, and the time is better spent on it. */
-const MOST_COPIES = 40;
+/** With more copies the time is better spent on the search alone. */
+const MOST_COPIES = 32;
 /** How far the best layout may be from the bound. */
 const NEAR = 0.1;
 /** Layouts side by side in every second run; every fourth has twice as many, every eighth four times. */
