@@ -67,6 +67,21 @@ function hasEnds({ span, height, words }: BitMask, x: number, y: number): boolea
   return false;
 }
 
+/** The words of a row that hold ends, from one up to another; those go together that lie no more than so many words apart. */
+function* stretches(mask: BitMask, y: number, apart: number): Generator<readonly [from: number, to: number]> {
+  let [from, to] = [0, 0];
+  for (let x = 0; x < mask.span; x += 1) {
+    if (!hasEnds(mask, x, y)) continue;
+    if (to === 0) from = x;
+    else if (x > to + apart) {
+      yield [from, to];
+      from = x;
+    }
+    to = x + 1;
+  }
+  if (to > 0) yield [from, to];
+}
+
 /**
  * The pixels that lie within a disc around any that is in: a dilation (J. Serra, "Image Analysis and Mathematical Morphology",
  * 1982), the same as where an exact Euclidean distance transform stays below the disc's radius. The ends of what is in, row by row,
@@ -85,15 +100,10 @@ export function grow(mask: BitMask, disc: Disc): BitMask {
       (grown.words[at] as number) |= row[index] as number;
     }
   };
+  // What is so near that both reach the same words goes together.
   const side = Math.ceil(reach / 32);
   for (let y = 0; y < height; y += 1) {
-    for (let first = 0; first < span; first += 1) {
-      if (!hasEnds(mask, first, y)) continue;
-      // What is so near that both reach the same words goes together.
-      let end = first + 1;
-      for (let next = end; next < span && next <= end + 2 * side; next += 1) {
-        if (hasEnds(mask, next, y)) end = next + 1;
-      }
+    for (const [first, end] of stretches(mask, y, 2 * side)) {
       const [from, to] = [Math.max(0, first - side), Math.min(span, end + side)];
       row.fill(0, from, to);
       row.set(words.subarray(y * span + first, y * span + end), first);
@@ -103,7 +113,6 @@ export function grow(mask: BitMask, disc: Disc): BitMask {
         addTo(y + down, from, to);
         if (down > 0) addTo(y - down, from, to);
       }
-      first = end;
     }
   }
   const last = lastBits(mask);

@@ -1,5 +1,5 @@
 import { isOuter } from '../outlines';
-import { onceFor, onlyFields } from '../units';
+import { onceFor, onlyFields, whileSame } from '../units';
 import type { Station } from './bench';
 import type { Book } from './book';
 import type { PlacedCopy } from './copy';
@@ -287,21 +287,16 @@ export const ordersPrinted = onceFor((run: Run): Book['order'] =>
   byId(embeddedIn(run).flatMap(({ orders }) => orders)),
 );
 
-const told = new WeakMap<Run, { readonly of: Book['order']; readonly orders: Book['order'] }>();
+const ordersOfDraft = onceFor((run: Run) =>
+  whileSame((now: Book['order']): Book['order'] => over(ordersPrinted(run), now)),
+);
 
 /**
  * The orders that a run's copies are of, with all that is told of them: of a draft as they are now, of a locked run as they were when it
  * was locked. The same object as long as orders and runs are.
  */
-export function ordersOfRun(book: Pick<Book, 'order' | 'run'>, run: Run): Book['order'] {
-  if (run.state !== 'draft') return ordersPrinted(run);
-  const now = ordersOnFilm(book);
-  const last = told.get(run);
-  if (last?.of === now) return last.orders;
-  const orders = over(ordersPrinted(run), now);
-  told.set(run, { of: now, orders });
-  return orders;
-}
+export const ordersOfRun = (book: Pick<Book, 'order' | 'run'>, run: Run): Book['order'] =>
+  run.state === 'draft' ? ordersOfDraft(run)(ordersOnFilm(book)) : ordersPrinted(run);
 
 /** What holds for the run of an id; `null` if there is none. */
 export function runViewOf(book: Book, id: string): RunView | null {

@@ -17,9 +17,9 @@ import { useWords } from '../../words';
 import { area, rulerLength } from '../../words/format';
 import { filmGestures, useFrame } from './film-gestures';
 import { listenForGestures } from './gestures';
-import { createOutlines, type Outlines } from './outlines';
+import { createOutlines } from './outlines';
 import { paintCodesOf, paintCopy, paintFilm, paintKnifeLines, paintRuler, type Scene } from './paint';
-import { createPictures, type Pictures } from './pictures';
+import { createPictures } from './pictures';
 import { readColours } from './theme';
 import { hasHandle, paintHandle } from './turning';
 
@@ -42,8 +42,8 @@ export function FilmCanvas({ run }: { run: LaidRun }) {
   const surface = useRef<HTMLDivElement>(null);
   const size = useSize(canvas);
   const colours = useColours(canvas);
-  const pictures = usePictures();
-  const outlines = useOutlines();
+  const pictures = useComingIn(picturesOf);
+  const outlines = useComingIn(outlinesOf);
   const checked = useDoneChecks();
   const allOutlines = useView((state) => state.outlines);
   const { view, frame } = useCamera();
@@ -289,24 +289,18 @@ function useColours(element: React.RefObject<HTMLElement | null>) {
   return colours;
 }
 
-/** Another object each time a picture has come in, so that what is drawn with it is drawn again. */
-function usePictures(): Pictures | null {
-  const [pictures, setPictures] = useState<Pictures | null>(null);
-  useEffect(() => {
-    const { draw, close } = createPictures(loadThumbnail, () => setPictures({ draw }));
-    setPictures({ draw });
-    return close;
-  }, []);
-  return pictures;
-}
+const picturesOf = (onChange: () => void) => createPictures(loadThumbnail, onChange);
+const outlinesOf = (onChange: () => void) => createOutlines(outlineNow, onChange);
 
-/** Another object each time an outline has come in. */
-function useOutlines(): Outlines | null {
-  const [outlines, setOutlines] = useState<Outlines | null>(null);
+/** What comes in bit by bit: another object each time, so that what is drawn with it is drawn again. */
+function useComingIn<Source extends { close(): void }>(
+  open: (onChange: () => void) => Source,
+): Source | null {
+  const [source, setSource] = useState<Source | null>(null);
   useEffect(() => {
-    const { get, close } = createOutlines(outlineNow, () => setOutlines({ get }));
-    setOutlines({ get });
-    return close;
-  }, []);
-  return outlines;
+    const own = open(() => setSource({ ...own }));
+    setSource(own);
+    return own.close;
+  }, [open]);
+  return source;
 }
