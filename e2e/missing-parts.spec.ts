@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { expect, type Page, test } from '@playwright/test';
 import { PNG } from 'pngjs';
 import { withDensity } from '../src/artwork';
+import { readRaw, writeRaw } from './kills/stored';
+import { readRecords } from './records';
 import { layOut, notices, openShop, pasteTable, sentence, TABLE } from './shop';
 
 /** The day of our own, without the row that is to be mended. */
@@ -123,6 +126,27 @@ test('a room whose part is gone says so, keeps the others alive, and is there wh
   await said.getByRole('button', { name: 'Load the app again' }).click();
   await expect(page.getByRole('main').getByRole('heading').first()).toBeVisible();
   await expect(said).toBeHidden();
+});
+
+test('a book of an older version whose part is gone says so, stays as it lies, and opens when it is back', async ({
+  page,
+}) => {
+  const older = new URL('../tests/model/books/version-12.json', import.meta.url);
+  const { version, records } = JSON.parse(readFileSync(older, 'utf8'));
+  const before = { ...records, 'meta/version': version };
+  await writeRaw(page, before);
+  await page.route('**/assets/every-migration-*.js', (route) => route.fulfill({ status: 404 }));
+  await page.goto('./');
+  const said = page.getByText('A part of the app is missing, perhaps after an update');
+  await expect(said).toBeVisible();
+  await expect(page.getByRole('link', { name: 'Recovery page' })).toBeVisible();
+  expect(await readRaw(page)).toEqual(before);
+  await page.goto('./');
+  await expect(said).toBeVisible();
+  await page.unroute('**/assets/every-migration-*.js');
+  await page.getByRole('button', { name: 'Load the app again' }).click();
+  await expect(said).toBeHidden();
+  await expect.poll(async () => (await readRecords(page))['meta/version']).toBeGreaterThan(version);
 });
 
 test('the app opens although the browser gave up its code once', async ({ page }) => {

@@ -21,7 +21,7 @@ const FolderBand = part(() => import('./FolderBand').then(({ FolderBand: band })
 
 /** What holds for the whole shop: the demo day, another tab, a new version, trouble with storage. */
 export function Bands() {
-  const { bands, keep, storage, trouble } = useWords();
+  const { bands, failures, keep, storage, trouble } = useWords();
   const { phase, source, follows, saving, inMemory, isGone, setAside, fellBack } = useShop();
   const isDamaged = setAside.length > 0 || fellBack.length > 0;
   const newer = useUpdate((update) => update.newer);
@@ -66,6 +66,13 @@ export function Bands() {
         <Band tone="error">
           <p>{bands.newer}</p>
           <Button onPress={() => void loadAgain()}>{bands.updateNow}</Button>
+        </Band>
+      )}
+      {phase.kind === 'part-missing' && (
+        <Band tone="error">
+          <p>{failures.missing}</p>
+          <Button onPress={() => void loadAgain()}>{failures.reload}</Button>
+          <a href="./recovery.html">{trouble.recovery}</a>
         </Band>
       )}
       {source === 'shop' && isHeldUp && (

@@ -197,7 +197,7 @@ function openSession(source: Source): Session {
           saving: { kind: 'saved', at: Date.now() },
         });
       },
-      onNewer: () => useShop.setState({ phase: { kind: 'newer' }, follows: false }),
+      onNotRead: (kind) => useShop.setState({ phase: { kind }, follows: false }),
       onFailed: memory.begin,
       onSaving: (saving) => useShop.setState({ saving }),
     },

@@ -73,7 +73,8 @@ export function memoryWork(
     async tryAgain() {
       const reading = await repository.read();
       const { book } = useShop.getState();
-      if (reading.kind === 'failed' || !begun) return;
+      // What was entered meanwhile stays in sight where nothing would take it.
+      if ((reading.kind !== 'read' && reading.kind !== 'empty') || !begun) return;
       if (!isUntouched()) carry(book);
       await reopen();
     },

@@ -16,7 +16,7 @@ import type { SaveState, Source, StorageProblem } from '../../src/storage';
 import { localeNow, wordsNow } from '../words';
 import { clearActNotices, notify } from './view';
 
-type Phase = { readonly kind: 'opening' } | { readonly kind: 'open' } | { readonly kind: 'newer' };
+type Phase = { readonly kind: 'opening' | 'open' | 'newer' | 'part-missing' };
 
 /**
  * How long each key lives: `book` with the shop, kept in storage after every change; all others until

@@ -128,7 +128,7 @@ export async function readHandOver(bytes: Uint8Array, hash: Hash): Promise<Resul
   if (!text.ok) return text;
   const content = parse(text.value);
   if (!content) return fail('damaged');
-  const kept = readKept(keyed(content.records), content.model);
+  const kept = await readKept(keyed(content.records), content.model);
   if (!kept.ok) return kept;
   const { book, setAside } = kept.value;
   if (setAside.length > 0) return fail('damaged');

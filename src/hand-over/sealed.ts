@@ -4,8 +4,11 @@ import { fail, ok, type Result } from '../units';
 /** SHA-256 (FIPS 180-4) of bytes, in hexadecimal. */
 export type Hash = (bytes: Uint8Array<ArrayBuffer>) => Promise<string>;
 
-/** Why bytes are no hand-over. `damaged`: a part is missing or changed. `newer`: made by a newer version. */
-export type SealProblem = 'not-hand-over' | 'damaged' | 'newer';
+/**
+ * Why bytes are no hand-over. `damaged`: a part is missing or changed. `newer`: made by a newer version. `part-missing`: made by an older
+ * one, and what reads that could not be fetched.
+ */
+export type SealProblem = 'not-hand-over' | 'damaged' | 'newer' | 'part-missing';
 
 /**
  * A sealed text: `RwHo`, the format's version, the digest of all that follows, the length of the text in bytes, how many ids it

@@ -64,7 +64,7 @@ export {
   widthFor,
 } from './garments';
 export type { Hours, Stretch, Week } from './hours';
-export { readKept, readWritten, recordsOf, writeKept } from './kept';
+export { openKept, readKept, readWritten, recordsOf, writeKept } from './kept';
 export {
   artworkInUse,
   asEntered,
@@ -101,7 +101,13 @@ export {
   sendings,
   withPrinter,
 } from './machines';
-export { MODEL_VERSION, migrate, type StoredRecords } from './migrations';
+export {
+  type BringUp,
+  bringUpFrom,
+  MODEL_VERSION,
+  type NotBroughtUp,
+  type StoredRecords,
+} from './migrations';
 export { type OrderState, orderState } from './order-state';
 export {
   type Aim,

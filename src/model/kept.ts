@@ -1,6 +1,12 @@
 import { fail, ok, type Result } from '../units';
 import { type AnyRecord, type Book, collectionNames, type RecordKey } from './book';
-import { MODEL_VERSION, migrate, type StoredRecords } from './migrations';
+import {
+  type BringUp,
+  bringUpFrom,
+  MODEL_VERSION,
+  type NotBroughtUp,
+  type StoredRecords,
+} from './migrations';
 import { type Opened, openBook } from './reading';
 import type { Settings } from './records';
 
@@ -12,24 +18,32 @@ export interface KeptBook extends Opened {
   readonly version: number;
 }
 
-/** `newer`: kept by a newer version of the app. `damaged`: of no version, or no book at all. */
-export type KeptProblem = 'newer' | 'damaged';
+/**
+ * Records that are brought up to this version, as a book: each is checked by its schema and by what it cannot be without.
+ * @param first the settings that a shop begins with, to stand in for those that cannot be read; `null` where none may
+ */
+export function openKept(
+  records: StoredRecords,
+  bringUp: BringUp,
+  first: Settings | null,
+): Omit<KeptBook, 'version'> {
+  const broughtUp = bringUp(records);
+  return { ...openBook(broughtUp, first), records: broughtUp };
+}
 
 /**
  * The one door by which records become a book: those of the database, of a snapshot, of a backup and of a hand-over are brought up from
- * their version here, and each is checked by its schema and by what it cannot be without.
+ * their version here, by what is fetched for an older one alone.
  * @param version the version of the model that they were kept in, whatever was found there
- * @param first the settings that a shop begins with, to stand in for those that cannot be read; `null` where none may
  */
-export function readKept(
+export async function readKept(
   records: StoredRecords,
   version: unknown,
   first: Settings | null = null,
-): Result<KeptBook, KeptProblem> {
-  if (typeof version !== 'number') return fail('damaged');
-  const migrated = migrate(records, version);
-  if (!migrated) return fail(version > MODEL_VERSION ? 'newer' : 'damaged');
-  return ok({ ...openBook(migrated, first), records: migrated, version });
+): Promise<Result<KeptBook, NotBroughtUp>> {
+  const bringUp = await bringUpFrom(version);
+  if (!bringUp.ok) return bringUp;
+  return ok({ ...openKept(records, bringUp.value, first), version: Number(version) });
 }
 
 /** A book's records by their keys. */
@@ -58,7 +72,10 @@ const isLost = ({ book, setAside, fellBack }: Opened): boolean =>
  * Reads what {@link writeKept} wrote; `null` for text of anything else. Where nothing of it can be read, it is damaged.
  * @param first the settings that a shop begins with, to stand in for those that cannot be read
  */
-export function readWritten(text: string, first: Settings): Result<KeptBook, KeptProblem> | null {
+export async function readWritten(
+  text: string,
+  first: Settings,
+): Promise<Result<KeptBook, NotBroughtUp> | null> {
   let value: unknown;
   try {
     value = JSON.parse(text);
@@ -66,6 +83,6 @@ export function readWritten(text: string, first: Settings): Result<KeptBook, Kep
     return null;
   }
   if (!isObject(value) || value.format !== FORMAT || !isObject(value.records)) return null;
-  const kept = readKept(new Map(Object.entries(value.records)), value.version, first);
+  const kept = await readKept(new Map(Object.entries(value.records)), value.version, first);
   return kept.ok && isLost(kept.value) ? fail('damaged') : kept;
 }

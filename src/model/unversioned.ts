@@ -1,6 +1,6 @@
 import { fail, type Result } from '../units';
-import { type KeptBook, type KeptProblem, readKept } from './kept';
-import { MODEL_VERSION, type StoredRecords } from './migrations';
+import { type KeptBook, readKept } from './kept';
+import { MODEL_VERSION, type NotBroughtUp, type StoredRecords } from './migrations';
 
 /** The collections that came after the first ones, with the version of the model from which on every book has them. */
 const since: Readonly<Record<string, number>> = {
@@ -41,15 +41,15 @@ const flattened = (book: Readonly<Record<string, unknown>>): StoredRecords =>
  * tell between which versions it is; of these it is of the latest in which all of it can be read, since what an older migration adds is what a
  * newer one asks for.
  */
-export function readUnversioned(book: unknown): Result<KeptBook, KeptProblem> {
+export async function readUnversioned(book: unknown): Promise<Result<KeptBook, NotBroughtUp>> {
   if (!isObject(book)) return fail('damaged');
   const bounds = Object.entries(since);
   const from = Math.max(1, ...bounds.flatMap(([name, version]) => (name in book ? [version] : [])));
   const to = Math.min(LAST, ...bounds.flatMap(([name, version]) => (name in book ? [] : [version - 1])));
   const records = flattened(book);
   for (let version = Math.min(to, MODEL_VERSION); version >= from; version -= 1) {
-    const kept = readKept(records, version);
-    if (kept.ok && kept.value.setAside.length === 0) return kept;
+    const kept = await readKept(records, version);
+    if (!kept.ok || kept.value.setAside.length === 0) return kept;
   }
   return fail('damaged');
 }

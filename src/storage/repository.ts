@@ -2,11 +2,14 @@ import { get, promisifyRequest } from 'idb-keyval';
 import {
   type AnyRecord,
   type Book,
+  type BringUp,
+  bringUpFrom,
   collectionNames,
   MODEL_VERSION,
+  type NotBroughtUp,
   type Opened,
+  openKept,
   type RecordKey,
-  readKept,
   type Settings,
   type StoredRecords,
 } from '../model';
@@ -31,6 +34,8 @@ export type BookReading =
   | { readonly kind: 'empty' }
   /** Written by a newer version of the app: neither read nor written here. */
   | { readonly kind: 'newer'; readonly version: number }
+  /** Written by an older version of the app, and what brings it up could not be fetched: neither read nor written here. */
+  | { readonly kind: 'part-missing' }
   | { readonly kind: 'failed'; readonly problem: StorageProblem };
 
 /** The book in a database. Nothing is written before it is claimed. */
@@ -39,7 +44,7 @@ export interface BookRepository {
   read(): Promise<BookReading>;
   /**
    * Reads the book to write it: in one transaction it is claimed, read, and brought up to this version. What is empty
-   * is claimed too; what is of a newer version, or fails, is not.
+   * is claimed too; what is of a newer version, cannot be brought up, or fails, is not.
    * @returns what was found, and the epoch from which on this tab may write
    */
   claim(): Promise<{ readonly reading: BookReading; readonly epoch: number }>;
@@ -62,9 +67,17 @@ function differences(before: Book, after: Book): { puts: [RecordKey, AnyRecord][
   return { puts, deletes };
 }
 
+/** The version of what is stored. Where it was lost, that is read as of this one: what is not, is set aside. */
+const versionOf = (stored: unknown): unknown => (stored === undefined ? MODEL_VERSION : stored);
+
+/** What is not brought up is not read. Of no version at all is no book of ours either. */
+const notRead = (problem: NotBroughtUp, version: unknown): BookReading =>
+  problem === 'part-missing' ? { kind: problem } : { kind: 'newer', version: Number(version) };
+
 /** What entries of a database tell, and what of them to put and delete so that they are of this version. */
 function told(
-  stored: readonly [string, unknown][],
+  stored: ReadonlyMap<string, unknown>,
+  bringUp: BringUp,
   first: Settings,
 ): {
   reading: BookReading;
@@ -73,20 +86,14 @@ function told(
   puts: readonly (readonly [string, unknown])[];
   deletes: readonly string[];
 } {
-  const entries = new Map(stored.filter(([key]) => !key.startsWith(ORIGINALS)));
+  const entries = new Map([...stored].filter(([key]) => key !== VERSION_KEY && !key.startsWith(ORIGINALS)));
   const nothing = { unread: new Map(), puts: [], deletes: [] };
-  const version = entries.get(VERSION_KEY);
-  entries.delete(VERSION_KEY);
-  if (stored.length === 0) return { reading: { kind: 'empty' }, ...nothing };
-  // A book whose version was lost is read as one of this version: what is not, is set aside.
-  const kept = readKept(entries, version ?? MODEL_VERSION, first);
-  // Of no version at all is no book of ours either.
-  if (!kept.ok) return { reading: { kind: 'newer', version: Number(version) }, ...nothing };
-  const { book, setAside, fellBack, records } = kept.value;
+  if (stored.size === 0) return { reading: { kind: 'empty' }, ...nothing };
+  const { book, setAside, fellBack, records } = openKept(entries, bringUp, first);
   const reading = { kind: 'read', book, setAside, fellBack } as const;
   const keys = [...setAside.map(({ key }) => key), ...(fellBack.length > 0 ? [SETTINGS] : [])];
   const unread = new Map(keys.flatMap((key) => (records.has(key) ? [[key, records.get(key)]] : [])));
-  if (version === undefined || version === MODEL_VERSION) return { ...nothing, reading, unread };
+  if (versionOf(stored.get(VERSION_KEY)) === MODEL_VERSION) return { ...nothing, reading, unread };
   const deletes = [...entries.keys()].filter((key) => !records.has(key));
   return { reading, unread, puts: [...records, [VERSION_KEY, MODEL_VERSION]], deletes };
 }
@@ -124,33 +131,41 @@ export function openRepository(
     };
   };
 
-  const keepOlder = async (): Promise<void> => {
-    const version = await get<unknown>(VERSION_KEY, store.use);
-    if (typeof version !== 'number' || version >= MODEL_VERSION) return;
+  const keepOlder = async (version: number): Promise<void> => {
     const records = new Map(await entriesWithPrefix(store, ''));
     for (const key of records.keys())
       if (key === VERSION_KEY || key.startsWith(ORIGINALS)) records.delete(key);
     await beforeMigrating(records, version);
   };
 
-  const claim = (others: number) =>
-    store.use('readwrite', async (records) => {
+  /**
+   * What brings an older book up is fetched first, since a transaction ends while anything else is waited for. Of another version by then, the
+   * book is claimed anew.
+   */
+  const claim = async (others: number): ReturnType<BookRepository['claim']> => {
+    const version = versionOf(await get<unknown>(VERSION_KEY, store.use));
+    const bringUp = await bringUpFrom(version);
+    if (!bringUp.ok) return { reading: notRead(bringUp.problem, version), epoch: 0 };
+    if (version !== MODEL_VERSION) await keepOlder(Number(version));
+    const claimed = await store.use('readwrite', async (records) => {
       const { transaction } = records;
       const done = settled(transaction);
       done.catch(() => undefined);
       const asked = records.get(EPOCH_KEY);
-      const [entries, last] = await Promise.all([entriesIn(records, ''), promisifyRequest<unknown>(asked)]);
-      const { reading, puts, deletes, ...rest } = told(entries, first());
+      const [found, last] = await Promise.all([entriesIn(records, ''), promisifyRequest<unknown>(asked)]);
+      const entries = new Map(found);
+      if (versionOf(entries.get(VERSION_KEY)) !== version) return null;
+      const { reading, puts, deletes, ...rest } = told(entries, bringUp.value, first());
       const next = Math.max(epochIn(last), others) + 1;
-      if (reading.kind !== 'newer') {
-        records.put(next, EPOCH_KEY);
-        for (const [key, value] of puts) records.put(value, key);
-        for (const key of deletes) records.delete(key);
-      }
+      records.put(next, EPOCH_KEY);
+      for (const [key, value] of puts) records.put(value, key);
+      for (const key of deletes) records.delete(key);
       await done;
       unread = rest.unread;
-      return { reading, epoch: reading.kind === 'newer' ? 0 : next };
+      return { reading, epoch: next };
     });
+    return claimed ?? claim(others);
+  };
   /** One that does not open is not waited for behind the others. */
   const opened = async (): Promise<void> => undefined;
   const failed = (error: unknown): BookReading => ({ kind: 'failed', problem: problemOf(error) });
@@ -158,14 +173,17 @@ export function openRepository(
   return {
     async read() {
       try {
-        return told(await entriesWithPrefix(store, ''), first()).reading;
+        const entries = new Map(await entriesWithPrefix(store, ''));
+        const version = versionOf(entries.get(VERSION_KEY));
+        const bringUp = await bringUpFrom(version);
+        if (!bringUp.ok) return notRead(bringUp.problem, version);
+        return told(entries, bringUp.value, first()).reading;
       } catch (error) {
         return failed(error);
       }
     },
     async claim() {
       try {
-        await keepOlder();
         // A book that was cleared begins above what its artwork and snapshots have seen.
         const others = latestEpoch(epoch.databases.filter((use) => use !== store.use));
         const [latest] = await Promise.all([others, store.use('readonly', opened)]);

@@ -12,6 +12,10 @@ interface Begun {
 }
 
 type Found = Extract<BookReading, { kind: 'read' | 'empty' }>;
+type NotRead = Exclude<BookReading, Found | { kind: 'failed' }>;
+
+const isFound = (reading: BookReading): reading is Found =>
+  reading.kind === 'read' || reading.kind === 'empty';
 
 /** What a tab is told of the book that it shares with others. */
 export interface Hears {
@@ -28,8 +32,8 @@ export interface Hears {
   onFollow(lacks: boolean): void;
   /** What is stored, as another tab wrote it. */
   onRead(found: Found): void;
-  /** What is stored is of a newer version; nothing is read or written here any more. */
-  onNewer(): void;
+  /** What is stored is of a newer version, or cannot be brought up from an older one; nothing is read or written here any more. */
+  onNotRead(why: NotRead['kind']): void;
   /** Storage cannot be read; nothing is read or written here any more. */
   onFailed(problem: StorageProblem): void;
   onSaving(state: SaveState): void;
@@ -79,8 +83,8 @@ export function openSharedBook(
   const leave = (reading: Exclude<BookReading, Found>): void => {
     drop();
     writer.close();
-    if (reading.kind === 'newer') hear.onNewer();
-    else hear.onFailed(reading.problem);
+    if (reading.kind === 'failed') hear.onFailed(reading.problem);
+    else hear.onNotRead(reading.kind);
   };
 
   const write = async (): Promise<void> => {
@@ -88,7 +92,7 @@ export function openSharedBook(
     const mine = turn;
     const { reading, epoch: claimed } = await repository.claim();
     if (turn !== mine) return;
-    if (reading.kind === 'newer' || reading.kind === 'failed') return leave(reading);
+    if (!isFound(reading)) return leave(reading);
     epoch.current = claimed;
     await fence(epoch.databases, claimed);
     await hear.prepare(reading);
@@ -118,7 +122,7 @@ export function openSharedBook(
       const mine = turn;
       const reading = await repository.read();
       if (turn !== mine) continue;
-      if (reading.kind === 'newer' || reading.kind === 'failed') {
+      if (!isFound(reading)) {
         leave(reading);
         continue;
       }

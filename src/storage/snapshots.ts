@@ -3,6 +3,7 @@ import {
   artworkInUse,
   type Book,
   MODEL_VERSION,
+  type NotBroughtUp,
   type Opened,
   readKept,
   readUnversioned,
@@ -26,7 +27,7 @@ export interface StoredSnapshot {
 }
 
 /** Why a snapshot cannot be brought back. It stays as it is. */
-export type SnapshotProblem = 'gone' | 'damaged' | 'newer';
+export type SnapshotProblem = 'gone' | NotBroughtUp;
 
 /** What lies beside a book that is kept, so that a list reads no book. */
 interface Head {
@@ -167,7 +168,7 @@ export function openSnapshots(
     try {
       const bytes = await through(new Uint8Array(packed), new DecompressionStream('deflate-raw'));
       if ((await sha256(bytes)) !== head.digest) return fail('damaged');
-      return opened(readWritten(new TextDecoder().decode(bytes), first()) ?? fail('damaged'));
+      return opened((await readWritten(new TextDecoder().decode(bytes), first())) ?? fail('damaged'));
     } catch {
       return fail('damaged');
     }
@@ -185,7 +186,7 @@ export function openSnapshots(
       if (isNew) await put(one);
     },
     async takeOlder(records, version, at) {
-      const kept = readKept(records, version);
+      const kept = await readKept(records, version);
       const artwork =
         kept.ok && kept.value.setAside.length === 0
           ? artworkInUse(kept.value.book)
@@ -199,14 +200,14 @@ export function openSnapshots(
       if (head !== undefined) return readBook(head, at);
       const first = await get<unknown>(at, store.use);
       if (first === undefined) return fail('gone');
-      return opened(readUnversioned(isObject(first) ? first.book : null));
+      return opened(await readUnversioned(isObject(first) ? first.book : null));
     },
     async artwork() {
       const used = new Set<string>();
       for (const { at, key, value } of await found()) {
         if (!isObject(value)) return null;
         if (key === at) {
-          const kept = readUnversioned(value.book);
+          const kept = await readUnversioned(value.book);
           for (const id of kept.ok ? artworkInUse(kept.value.book) : hashesIn(value)) used.add(id);
         } else if (Array.isArray(value.artwork) && value.artwork.every(isText)) {
           for (const id of value.artwork) used.add(id);

@@ -43,7 +43,7 @@ describe('any damage to a hand-over', () => {
         const read = await readAll(await seal(JSON.stringify(value) ?? '', hash));
         if (!read.ok) return;
         const taken = session(book, benchEdits.takeIn(read.value), freshIds()).book;
-        const kept = readKept(recordsOf(taken), MODEL_VERSION);
+        const kept = await readKept(recordsOf(taken), MODEL_VERSION);
         expect(kept).toMatchObject({ ok: true, value: { setAside: [] } });
         // Nothing of the book that was there is lost.
         expect(Object.keys(taken.order)).toEqual(Object.keys(book.order));

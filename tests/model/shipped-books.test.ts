@@ -21,8 +21,8 @@ const books = readdirSync(FOLDER).map((name): [string, Shipped] => [
   JSON.parse(readFileSync(join(FOLDER, name), 'utf8')),
 ]);
 
-describe.each(books)('a book of %s', (_, { version, records }) => {
-  const kept = readKept(new Map(Object.entries(records)), version);
+describe.each(books)('a book of %s', async (_, { version, records }) => {
+  const kept = await readKept(new Map(Object.entries(records)), version);
   const read = kept.ok ? kept.value : null;
   const of = (collection: string) =>
     Object.keys(records).filter((key) => key.startsWith(`${collection}/`)).length;

@@ -42,7 +42,7 @@ describe('any damage to a backup', () => {
       fc.asyncProperty(damagedValue(written), async (value) => {
         const read = await unpack(await packedValue(value));
         if (!read.ok) return;
-        const kept = readKept(recordsOf(read.value.book), MODEL_VERSION);
+        const kept = await readKept(recordsOf(read.value.book), MODEL_VERSION);
         expect(kept).toMatchObject({ ok: true, value: { setAside: [] } });
       }),
       { numRuns: CASES },

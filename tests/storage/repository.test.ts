@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto';
 import { promisifyRequest } from 'idb-keyval';
 import { describe, expect, it, vi } from 'vitest';
 import { editOrder, edits, removeTransfer, session } from '../../src/editing';
-import { type Book, emptyBook, MODEL_VERSION, settingsOf } from '../../src/model';
+import { type Book, emptyBook, MODEL_VERSION, recordsOf, settingsOf } from '../../src/model';
 import { noEpoch, openRepository } from '../../src/storage';
 import { entriesWithPrefix, openStore, writeBatch } from '../../src/storage/database';
 import { edited, freshIds, smallBook, smallSettings } from '../editing/book';
@@ -186,6 +186,31 @@ describe('the repository', () => {
     expect(kept).toEqual([[['order/o', order]], 2]);
     await repository.claim();
     expect(kept.length).toBe(2);
+  });
+
+  it('begins anew where another tab brings the book up, or writes a newer one, before its own transaction', async () => {
+    const order = { id: 'o', code: 'HB', name: 'Hill', changed: '2026-01-05T08:00:00.000Z' };
+    const { book } = smallBook();
+    for (const [version, reading] of [
+      [MODEL_VERSION, { kind: 'read', book, setAside: [] }],
+      [MODEL_VERSION + 1, { kind: 'newer', version: MODEL_VERSION + 1 }],
+    ] as const) {
+      const name = freshName();
+      await writeBatch(
+        openStore(name),
+        [
+          ['order/o', order],
+          ['meta/version', 2],
+        ],
+        [],
+      );
+      const meanwhile = [...recordsOf(book), ['meta/version', version] as const];
+      const repository = inTab(name, async () => writeBatch(openStore(name), meanwhile, ['order/o']));
+      expect(await repository.claim()).toMatchObject(reading);
+      expect(new Map(await entriesWithPrefix(openStore(name), ''))).toEqual(
+        new Map<string, unknown>(meanwhile),
+      );
+    }
   });
 
   it('neither reads nor writes what a newer version has stored (rule 11)', async () => {

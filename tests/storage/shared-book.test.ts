@@ -56,7 +56,7 @@ function world() {
         onRead: (found) => {
           if (found.kind === 'read') seen.book = found.book;
         },
-        onNewer: () => Object.assign(seen, { part: 'left' }),
+        onNotRead: () => Object.assign(seen, { part: 'left' }),
         onFailed: () => Object.assign(seen, { part: 'failed' }),
         onSaving(state) {
           if (state.kind !== 'saved') return;

@@ -72,7 +72,7 @@ describe('a snapshot', () => {
     for (const { version, records } of shipped) {
       const snapshots = await inTab(freshName());
       await snapshots.takeOlder(records, version, AT);
-      const kept = readKept(records, version);
+      const kept = await readKept(records, version);
       expect(await snapshots.read(AT)).toEqual(readWhole(kept.ok ? kept.value.book : expect.fail()));
     }
   });
@@ -149,7 +149,7 @@ describe('a snapshot of the first format', () => {
         [],
       );
       const snapshots = await inTab(name);
-      const kept = readKept(records, version);
+      const kept = await readKept(records, version);
       const expected: Book = { ...(kept.ok ? kept.value.book : expect.fail()), step: {} };
       expect(await snapshots.list()).toEqual([{ at: AT, holds: { why: 'day', orders: 1, copies: 5 } }]);
       expect(await snapshots.read(AT)).toEqual(readWhole(expected));

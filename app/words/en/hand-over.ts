@@ -76,6 +76,8 @@ export const handOver = {
       'That hand-over is damaged: a part is missing or was changed. Nothing was changed here; hand it over again.',
     newer:
       'That hand-over was made by a newer version. Nothing was changed here; update this device, then take it in.',
+    'part-missing':
+      'That hand-over is of an older version, and the part that reads it could not be fetched. Nothing was changed here; reload the page with the network on, then take it in.',
   } satisfies Record<SealProblem, string>,
   failed: 'It could not be handed over. Nothing was changed.',
   notWriting: 'Another tab writes this book. Take it over there, or take it in there.',

@@ -46,6 +46,8 @@ export const keep = {
         return 'This backup is damaged: a part of it is missing or was changed. Nothing here was changed.';
       case 'newer':
         return 'This backup was made by a newer version of Rollwright. Reload the page to get that version, then try again.';
+      case 'part-missing':
+        return 'This backup is of an older version, and the part that reads it could not be fetched. Nothing here was changed; reload the page with the network on, then try again.';
       case 'too-much':
         return `This backup holds ${tooMuch[problem.of]}, more than any shop needs. Nothing here was changed; choose another file.`;
       case 'not-kept':
@@ -80,6 +82,8 @@ export const keep = {
       `The snapshot of ${when} cannot be read whole. It was left as it is, and nothing here was changed.`,
     newer: (when: string) =>
       `The snapshot of ${when} was taken by a newer version of Rollwright. Reload the page, then try again.`,
+    'part-missing': (when: string) =>
+      `The snapshot of ${when} is of an older version, and the part that reads it could not be fetched. Nothing here was changed; reload the page with the network on, then try again.`,
     'not-kept': (when: string) =>
       `The snapshot of ${when} could not be brought back: the disk is full or another tab writes. Nothing here was changed.`,
   },

@@ -72,6 +72,8 @@ export const handOver: Words['handOver'] = {
       'El traspaso está dañado: falta una parte o se alteró. Aquí no se cambió nada. Hay que traspasar otra vez.',
     newer:
       'El traspaso es de una versión más nueva. Aquí no se cambió nada. Hay que actualizar este dispositivo y recibirlo después.',
+    'part-missing':
+      'Falta una parte de Rollwright para leer este traspaso de una versión anterior. Aquí no se cambió nada. Hay que recargar la página con la red conectada y recibirlo después.',
   },
   failed: 'No se pudo traspasar. No se cambió nada.',
   notWriting: 'Los cambios se hacen en otra pestaña. Hay que recibir allí, o pasar el trabajo a esta.',

@@ -45,6 +45,8 @@ export const keep: Words['keep'] = {
         return 'Esta copia de seguridad está dañada: le falta una parte o se ha modificado. Aquí no ha cambiado nada.';
       case 'newer':
         return 'Esta copia de seguridad la hizo una versión más nueva de Rollwright. Hay que recargar la página para tener esa versión y probar otra vez.';
+      case 'part-missing':
+        return 'Falta una parte de Rollwright para leer esta copia de una versión anterior. Aquí no ha cambiado nada. Hay que recargar la página con la red conectada y probar otra vez.';
       case 'too-much':
         return `Esta copia contiene ${tooMuch[problem.of]}, más de lo que necesita un taller. Aquí no ha cambiado nada. Hay que elegir otro archivo.`;
       case 'not-kept':
@@ -80,6 +82,8 @@ export const keep: Words['keep'] = {
       `La instantánea del ${when} no se puede leer entera. Se ha dejado como está, y aquí no ha cambiado nada.`,
     newer: (when) =>
       `La instantánea del ${when} es de una versión más nueva de Rollwright. Hay que recargar la página y probar otra vez.`,
+    'part-missing': (when) =>
+      `Falta una parte de Rollwright para leer la instantánea del ${when}, de una versión anterior. Aquí no ha cambiado nada. Hay que recargar la página con la red conectada y probar otra vez.`,
     'not-kept': (when) =>
       `La instantánea del ${when} no se ha podido recuperar: el disco está lleno o se trabaja en otra pestaña. Aquí no ha cambiado nada.`,
   },

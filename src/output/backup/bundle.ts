@@ -2,6 +2,7 @@ import { strFromU8, strToU8, Zip, ZipDeflate, ZipPassThrough } from 'fflate';
 import {
   artworkInUse,
   type Book,
+  type NotBroughtUp,
   type Opened,
   readWritten,
   recordsOf,
@@ -40,10 +41,11 @@ export interface Bundle extends Opened {
 
 /**
  * Why a file is not brought back. `damaged`: the book in it was changed or is not whole. `newer`: made by a newer version.
- * `too-much`: it would unpack to more than a shop can have.
+ * `part-missing`: made by an older version, and what reads that could not be fetched. `too-much`: it would unpack to more than a shop can
+ * have.
  */
 export type BundleProblem =
-  | { readonly code: 'not-backup' | 'damaged' | 'newer' }
+  | { readonly code: 'not-backup' | NotBroughtUp }
   | { readonly code: 'too-much'; readonly of: TooMuch };
 
 /**
@@ -101,7 +103,7 @@ async function readBook(
   if (!bytes || (list && !manifest)) return fail({ code: 'damaged' });
   const digest = await hash(bytes);
   if (manifest && manifest.book !== digest) return fail({ code: 'damaged' });
-  const kept = readWritten(strFromU8(bytes), first);
+  const kept = await readWritten(strFromU8(bytes), first);
   if (!kept) return fail({ code: manifest ? 'damaged' : 'not-backup' });
   if (!kept.ok) return fail({ code: kept.problem });
   const { book, setAside, fellBack, version, records } = kept.value;

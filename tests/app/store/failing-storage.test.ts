@@ -71,8 +71,9 @@ const ordered = (_: string, value: unknown): unknown =>
     : value;
 const told = (raw: Raw) => JSON.stringify(Object.fromEntries(raw), ordered);
 /** Whether what lies in storage is a book with nothing missing. */
-function isWhole(raw: Raw): boolean {
-  const kept = readKept(new Map([...raw].filter(([key]) => key !== 'meta/version')), raw.get('meta/version'));
+async function isWhole(raw: Raw): Promise<boolean> {
+  const records = new Map([...raw].filter(([key]) => key !== 'meta/version'));
+  const kept = await readKept(records, raw.get('meta/version'));
   return kept.ok && kept.value.setAside.length === 0;
 }
 
@@ -189,7 +190,7 @@ async function held(name: string, call: number, failure: Failure): Promise<boole
   }
   const what = `call ${call} ${failure}`;
   const after = await stored('rollwright');
-  expect(isWhole(after), what).toBe(true);
+  expect(await isWhole(after), what).toBe(true);
   const [isOld, isNew] = [told(after) === old, told(after) === told(asStored())];
   expect(isOld || isNew, `${what}: the book is neither the old nor the new one`).toBe(true);
   const { saving, inMemory } = shop();

@@ -243,6 +243,7 @@ const samples: Readonly<Record<string, readonly unknown[]>> = {
     { code: 'not-backup' },
     { code: 'damaged' },
     { code: 'newer' },
+    { code: 'part-missing' },
     ...(['book', 'image', 'total', 'images', 'ratio', 'text'] as const).map(
       (of) => ({ code: 'too-much', of }) as const,
     ),
