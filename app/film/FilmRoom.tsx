@@ -1,4 +1,5 @@
 import { Suspense, useEffect } from 'react';
+import { countOf } from '../../src/units';
 import {
   cutMapCommand,
   layOutCommand,
@@ -49,7 +50,7 @@ export function FilmRoom() {
   );
   const isSelected = useView(({ selected }) => selected.size > 0);
   const isOffered = useOffers((state) => state.offer !== null);
-  const anyTransfers = useShop(({ book }) => Object.keys(book.transfer).length > 0);
+  const anyTransfers = useShop(({ book }) => countOf(book.transfer) > 0);
   if (!run)
     return (
       <Suspense>

@@ -2,6 +2,7 @@ import { useWindowVirtualizer } from '@tanstack/react-virtual';
 import { memo, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { FileTrigger } from 'react-aria-components';
 import { edits } from '../../src/editing';
+import { countOf } from '../../src/units';
 import { redoCommand, undoCommand } from '../commands';
 import { CommandButton } from '../commands/CommandButton';
 import { DemoButton } from '../panels/DemoButton';
@@ -41,7 +42,7 @@ export function OrdersRoom() {
     () => orderLines(book, { search: sought, sorting, archived, first }),
     [book, sought, sorting, archived, first],
   );
-  const any = Object.keys(book.order).length > 0;
+  const any = countOf(book.order) > 0;
   const next = useNextAct(useLaidRun());
   const toLay = next === 'lay-out' && Object.values(book.copy).some(({ state }) => state === 'waiting');
   usePastedTable();
@@ -73,12 +74,7 @@ export function OrdersRoom() {
           <h1>{words.title}</h1>
           {any && (
             <p className="quiet">
-              {words.summary(
-                Object.keys(book.order).length,
-                Object.keys(book.transfer).length,
-                Object.keys(book.copy).length,
-                ways,
-              )}
+              {words.summary(countOf(book.order), countOf(book.transfer), countOf(book.copy), ways)}
             </p>
           )}
         </div>

@@ -24,10 +24,12 @@ export type OrderLine = { readonly key: string; readonly order: Order } & (
 /** A text as it is searched in: letters' case and accents aside. */
 export const searchable = (text: string): string => withoutAccents(text).toLocaleLowerCase();
 
-/** What an order and a transfer are found by. */
-const textsOf = {
-  order: onceFor(({ name, code, contact, notes }: Order) => [name, code, contact, notes].map(searchable)),
-  transfer: onceFor(({ name }: Transfer) => [searchable(name)]),
+/** What an order and a transfer are found by: texts of one line each, or several. */
+const textOf = {
+  order: onceFor(({ name, code, contact, notes }: Order) =>
+    searchable([name, code, contact, notes].join('\n')),
+  ),
+  transfer: onceFor(({ name }: Transfer) => searchable(name)),
 };
 
 /** How many copies of a transfer there are, how many lie on film, and how many of those ordered are printed, or sent to print. */
@@ -68,7 +70,6 @@ export function orderLines(
 ): OrderLine[] {
   const transfers = transfersByOrder(book);
   const wanted = searchable(search.trim());
-  const found = (texts: readonly string[]) => texts.some((text) => text.includes(wanted));
   const inArchive = Object.values(ordersOnFilm(book)).filter((order) => order.archived);
   const shown = archived ? inArchive : [...ordersByDue(book), ...(wanted === '' ? [] : inArchive)];
   if (sorting === 'name') shown.sort((a, b) => a.name.localeCompare(b.name));
@@ -77,13 +78,19 @@ export function orderLines(
     const placeOf = (order: Order): number => places.get(order) ?? 0;
     shown.sort((a, b) => placeOf(a) - placeOf(b));
   }
-  const rank = (order: Order) => (order.id === first ? 0 : order.archived ? 2 : 1);
-  shown.sort((a, b) => rank(a) - rank(b));
-  return shown.flatMap((order): OrderLine[] => {
+  const added = shown.filter(({ id }) => id === first);
+  const others = shown.filter(({ id }) => id !== first);
+  const [atWork, behind] = [
+    others.filter((order) => !order.archived),
+    others.filter((order) => order.archived),
+  ];
+  return [...added, ...atWork, ...behind].flatMap((order): OrderLine[] => {
     const own = transfers.get(order.id) ?? [];
     // By the code that stands on film, and by its own.
-    const whole = [order, book.order[order.id] ?? order].some((each) => found(textsOf.order(each)));
-    const listed = whole ? own : own.filter((transfer) => found(textsOf.transfer(transfer)));
+    const asStored = book.order[order.id] ?? order;
+    const whole =
+      textOf.order(order).includes(wanted) || (asStored !== order && textOf.order(asStored).includes(wanted));
+    const listed = whole ? own : own.filter((transfer) => textOf.transfer(transfer).includes(wanted));
     if (!whole && listed.length === 0) return [];
     return [
       { kind: 'head', key: order.id, order, empty: own.length === 0 },

@@ -1,5 +1,6 @@
 import { Suspense, useEffect, useRef, useState } from 'react';
 import { settingsOf } from '../../src/model';
+import { countOf } from '../../src/units';
 import { part } from '../offline/part';
 import { Button } from '../parts/Button';
 import { useWays } from '../store/selectors';
@@ -99,7 +100,7 @@ function Kept() {
   const { saving, told } = useSaving();
   const open = useShop((shop) => shop.phase.kind === 'open');
   const backup = useShop(({ source, book }) =>
-    source === 'shop' && Object.keys(book.order).length > 0 ? (settingsOf(book)?.lastBackup ?? 'none') : null,
+    source === 'shop' && countOf(book.order) > 0 ? (settingsOf(book)?.lastBackup ?? 'none') : null,
   );
   if (!open) return null;
   return (

@@ -99,7 +99,10 @@ export function useOpenRun(): OpenRun | null {
 
 export const openRunNow = (): OpenRun | null => openRunOf(useShop.getState().book, useView.getState().run);
 
-const comeFirstOf = whileSame(mayComeFirst);
+const comeFirst = whileSame((copy: Book['copy'], transfer: Book['transfer'], run: Book['run']) =>
+  mayComeFirst({ copy, transfer, run }),
+);
+const comeFirstOf = ({ copy, transfer, run }: Book) => comeFirst(copy, transfer, run);
 
 /** Whether an order has copies that may be brought to the front, and this tab may do it. */
 export const useMayComeFirst = (order: string): boolean =>

@@ -25,11 +25,11 @@ interface BroughtFirst {
 }
 
 /** Whether a copy may still be brought first: it is wanted, and neither in print nor from the shelf. */
-const isMovable = (book: Book, copy: Copy): boolean =>
+const isMovable = (book: Pick<Book, 'run'>, copy: Copy): boolean =>
   copy.role !== 'filler' && copy.state !== 'shelved' && !isFixed(book, copy);
 
 /** The orders that have copies which may still be brought first; the book is looked through once for all of them. */
-export const mayComeFirst = (book: Book): ReadonlySet<string> =>
+export const mayComeFirst = (book: Pick<Book, 'copy' | 'transfer' | 'run'>): ReadonlySet<string> =>
   new Set(
     Object.values(book.copy).flatMap((copy) =>
       isMovable(book, copy) ? (book.transfer[copy.transfer]?.order ?? []) : [],

@@ -178,7 +178,7 @@ export function benchRunOf(book: Book, chosen: string | null): Run | undefined {
 }
 
 /** Whether a copy is printed, or sent to print: no edit may change it. */
-export function isFixed(book: Book, copy: Copy): boolean {
+export function isFixed(book: Pick<Book, 'run'>, copy: Copy): boolean {
   const run = copy.state === 'placed' ? book.run[copy.run] : undefined;
   if (copy.place === null || run === undefined) return false;
   // Of a draft that stopped on the way, what begins before that place is printed.

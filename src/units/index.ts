@@ -26,6 +26,7 @@ export {
   UPRIGHT,
 } from './angle';
 export { countBy } from './count-by';
+export { countOf } from './count-of';
 export {
   type DateOrder,
   type DateProblem,
