@@ -9,7 +9,7 @@ export default defineConfig({
     pool: 'threads',
     // Left to itself it leaves one core free, which is half of a small machine.
     maxWorkers: '100%',
-    setupFiles: ['tests/property-seed.ts'],
+    setupFiles: ['tests/property-seed.ts', 'tests/built-ins.ts'],
     projects: [
       {
         extends: true,

@@ -1,4 +1,6 @@
 import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
+// It would be loaded by the first reading.
+import 'pdfjs-dist/legacy/build/pdf.worker.mjs';
 
 type Matrix = readonly [number, number, number, number, number, number];
 
