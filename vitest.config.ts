@@ -16,8 +16,17 @@ export default defineConfig({
         // Pure code keeps nothing between tests: modules are read once a worker, not once a file.
         test: { name: 'pure', include: ['tests/**/*.test.{ts,tsx}'], exclude: APART, isolate: false },
       },
-      // In a process each: threads of one would hear each other’s tabs.
-      { extends: true, test: { name: 'apart', include: APART, pool: 'forks' } },
+      {
+        extends: true,
+        // In processes, since threads of one would hear each other’s tabs.
+        test: {
+          name: 'apart',
+          include: APART,
+          pool: 'forks',
+          isolate: false,
+          setupFiles: ['tests/app/store/anew.ts'],
+        },
+      },
     ],
   },
 });
