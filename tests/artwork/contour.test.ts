@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { AlphaRaster } from '../../src/artwork/alpha';
 import { alphaBuilder } from '../../src/artwork/alpha';
 import { contours, outlineLength, signedArea, simplify } from '../../src/artwork/contour';
-import { paint, shape, smooth } from './pixels';
+import { paint, shape, smoothEdge } from './pixels';
 
 function rasterOf(n: number, ink: Parameters<typeof paint>[2]): AlphaRaster {
   const { raster, add } = alphaBuilder(n, n, 1, 3);
@@ -11,13 +11,15 @@ function rasterOf(n: number, ink: Parameters<typeof paint>[2]): AlphaRaster {
   return raster;
 }
 
-const disc = (n: number, share: number) => (x: number, y: number) =>
-  Math.hypot(x - n / 2, y - n / 2) < share * n;
+/** How far the edge of a disc is. */
+const edgeOf = (n: number, share: number) => (x: number, y: number) =>
+  Math.hypot(x - n / 2, y - n / 2) - share * n;
+const hardEdge = (edge: (x: number, y: number) => number) => shape((x, y) => edge(x, y) < 0);
 
 describe('contours', () => {
   it('of a smoothed disc have its area within a thousandth, from 100 pixels on', () => {
     for (const n of [100, 200, 400]) {
-      const [line, ...others] = contours(rasterOf(n, smooth(disc(n, 0.4))), 128);
+      const [line, ...others] = contours(rasterOf(n, smoothEdge(edgeOf(n, 0.4))), 128);
       if (!line) throw new Error('no line');
       expect(others).toEqual([]);
       expect(Math.abs(signedArea(line) / (Math.PI * (0.4 * n) ** 2) - 1)).toBeLessThan(1e-3);
@@ -28,7 +30,7 @@ describe('contours', () => {
     const ring = contours(
       rasterOf(
         60,
-        shape((x, y) => disc(60, 0.4)(x, y) && !disc(60, 0.2)(x, y)),
+        shape((x, y) => edgeOf(60, 0.4)(x, y) < 0 && edgeOf(60, 0.2)(x, y) >= 0),
       ),
       128,
     );
@@ -78,11 +80,11 @@ describe('the outline length', () => {
     outlineLength(contours(rasterOf(n, ink), 128), { x: 100 / n, y: 100 / n });
 
   it.each([
-    ['smoothed', smooth],
-    ['hard', shape],
+    ['smoothed', smoothEdge],
+    ['hard', hardEdge],
   ])('of a %s disc comes to 2 pi r as pixels get finer', (_, ink) => {
     const errors = [50, 100, 200, 400, 800].map((n) =>
-      Math.abs(length(n, ink(disc(n, 0.4))) / (80 * Math.PI) - 1),
+      Math.abs(length(n, ink(edgeOf(n, 0.4))) / (80 * Math.PI) - 1),
     );
     expect(errors[1]).toBeLessThan(0.015);
     expect(errors[4]).toBeLessThan(0.003);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addInk, coverageOf, noInk } from '../../src/artwork/coverage';
 import { fromMm } from '../../src/units';
-import { CLEAR, paint, shape, smooth } from './pixels';
+import { CLEAR, paint, shape, smoothEdge } from './pixels';
 
 const SIDE = 100;
 const printed = { width: fromMm(SIDE), height: fromMm(SIDE) };
@@ -79,7 +79,7 @@ describe('white coverage', () => {
     for (const n of [100, 200]) {
       const measured = white(
         n,
-        smooth((x, y) => Math.hypot(x - n / 2, y - n / 2) < 0.42 * n),
+        smoothEdge((x, y) => Math.hypot(x - n / 2, y - n / 2) - 0.42 * n),
       );
       expect(Math.abs(measured / (Math.PI * 42 ** 2) - 1)).toBeLessThan(2e-4);
     }

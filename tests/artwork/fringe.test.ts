@@ -1,23 +1,23 @@
 import { describe, expect, it } from 'vitest';
 import { fringeFinder } from '../../src/artwork/fringe';
 import { mended } from '../../src/artwork/mend';
-import { paint, smooth } from './pixels';
+import { paint, smoothEdge } from './pixels';
 
 const N = 120;
 /** The mean of what is alike is taken for the design's colour. */
 const ROUNDED = 4;
 const INK = [30, 60, 90] as const;
-const disc = (x: number, y: number) => Math.hypot(x - 60, y - 60) < 45;
+const disc = smoothEdge((x, y) => Math.hypot(x - 60, y - 60) - 45);
 
 /** A smoothed disc whose edge was mixed with a ground before that was cut away. */
 const cut = (ground: number) =>
   paint(N, N, (x, y) => {
-    const share = smooth(disc)(x, y)[3] / 255;
+    const share = disc(x, y)[3] / 255;
     const [r, g, b] = INK.map((channel) => Math.round(channel * share + ground * (1 - share)));
     return [r ?? 0, g ?? 0, b ?? 0, share > 0.1 ? 255 : 0];
   }) as Uint8ClampedArray<ArrayBuffer>;
 
-const clean = () => paint(N, N, (x, y) => [...INK, smooth(disc)(x, y)[3]]) as Uint8ClampedArray<ArrayBuffer>;
+const clean = () => paint(N, N, (x, y) => [...INK, disc(x, y)[3]]) as Uint8ClampedArray<ArrayBuffer>;
 
 function found(rgba: Uint8ClampedArray) {
   const finder = fringeFinder(N);
@@ -38,7 +38,7 @@ describe('a fringe', () => {
     expect(found(cut(255))).toMatchObject({ ground: '#ffffff' });
     expect(found(clean())).toBeNull();
     const light = paint(N, N, (x, y) => {
-      const share = smooth(disc)(x, y)[3] / 255;
+      const share = disc(x, y)[3] / 255;
       return [
         Math.round(220 * share),
         Math.round(210 * share),

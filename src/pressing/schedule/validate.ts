@@ -11,6 +11,16 @@ export type ScheduleFault =
   | { readonly code: 'no-place'; readonly task: number; readonly shelf: number }
   | { readonly code: 'mixed'; readonly task: number; readonly other: number };
 
+/** For how long a task holds a unit. */
+interface HeldUse {
+  readonly task: number;
+  readonly fixed: boolean;
+  readonly pauses: boolean;
+  readonly setting: number;
+  readonly from: number;
+  readonly to: number;
+}
+
 /**
  * Checks a schedule from its times alone: precedence, lengths, that each use is on a unit that may take it, that no unit does two
  * things at once, without set-up or while it is away, that no lane is mixed with another of its resource, and that no shelf is too full.
@@ -67,29 +77,18 @@ export function validateSchedule(
   });
   resources.forEach(({ units: own }, resource) => {
     own.forEach((unit, index) => {
-      const held = tasks
-        .flatMap(({ uses, fixed, pauses }, task) =>
-          fixed && fixed.end <= now
-            ? []
-            : uses.flatMap((use, at) =>
-                use.resource === resource && units[task]?.[at] === index
-                  ? [
-                      {
-                        task,
-                        fixed: fixed !== null,
-                        pauses,
-                        setting: use.setting,
-                        from: (starts[task] ?? 0) + use.from,
-                        to: pauses
-                          ? (ends[task] ?? 0)
-                          : Math.min(ends[task] ?? 0, (starts[task] ?? 0) + use.to),
-                      },
-                    ]
-                  : [],
-              ),
-        )
-        .filter(({ from, to }) => to > from)
-        .sort((a, b) => a.from - b.from);
+      const held: HeldUse[] = [];
+      for (const [task, { uses, fixed, pauses }] of tasks.entries()) {
+        if (fixed && fixed.end <= now) continue;
+        for (const [at, use] of uses.entries()) {
+          if (use.resource !== resource || units[task]?.[at] !== index) continue;
+          const [start, end] = [starts[task] ?? 0, ends[task] ?? 0];
+          const from = start + use.from;
+          const to = pauses ? end : Math.min(end, start + use.to);
+          if (to > from) held.push({ task, fixed: fixed !== null, pauses, setting: use.setting, from, to });
+        }
+      }
+      held.sort((a, b) => a.from - b.from);
       held.forEach(({ task, from, to, setting, fixed, pauses }, at) => {
         if (fixed) return;
         const before = held[at - 1];
