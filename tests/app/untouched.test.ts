@@ -410,13 +410,15 @@ describe.each(Object.entries(forms))('the form of %s', (name, cases) => {
         fc.assert(
           fc.property(records, ways, (record, how) => {
             const reader = reading(how);
-            for (const field of namesOf(table)) {
+            const changed = namesOf(table).flatMap((field) => {
               const { show, read } = table.fields[field];
               const shown = show(record, reader);
-              if (shown === undefined) continue;
+              if (shown === undefined) return [];
               const found = read(record, shown, reader);
-              expect(found.ok && show(found.value, reader), `${String(field)}: ${shown}`).toBe(shown.trim());
-            }
+              const again = found.ok && show(found.value, reader);
+              return again === shown.trim() ? [] : [{ field, shown, again }];
+            });
+            expect(changed).toEqual([]);
           }),
         ),
       );
@@ -436,10 +438,11 @@ describe.each(Object.entries(forms))('the form of %s', (name, cases) => {
             if (text === undefined || table.fields[field].show(record, reader) === undefined) return;
             const typed = table.fields[field].read(record, text, reader);
             if (!typed.ok) return;
-            for (const each of names.filter((name) => name !== field)) {
-              const { show } = table.fields[each];
-              expect(show(typed.value, reader)).toBe(show(record, reader));
-            }
+            const changed = names.filter((name) => {
+              const { show } = table.fields[name];
+              return name !== field && show(typed.value, reader) !== show(record, reader);
+            });
+            expect(changed).toEqual([]);
           }),
         ),
       );

@@ -21,16 +21,15 @@ const discAt =
     Math.hypot(x - cx, y - cy) - r;
 
 /** Distance to a box, by its nearest side or corner. */
-const boxAt =
-  (cx: number, cy: number, width: number, height: number, turn = 0): Shape =>
-  (x, y) => {
+function boxAt(cx: number, cy: number, width: number, height: number, turn = 0): Shape {
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  return (x, y) => {
     const [u, v] = [x - cx, y - cy];
-    const [dx, dy] = [
-      Math.abs(u * Math.cos(turn) + v * Math.sin(turn)) - width / 2,
-      Math.abs(v * Math.cos(turn) - u * Math.sin(turn)) - height / 2,
-    ];
+    const dx = Math.abs(u * cos + v * sin) - width / 2;
+    const dy = Math.abs(v * cos - u * sin) - height / 2;
     return Math.hypot(Math.max(dx, 0), Math.max(dy, 0)) + Math.min(0, Math.max(dx, dy));
   };
+}
 
 const without =
   (outer: Shape, inner: Shape): Shape =>

@@ -254,8 +254,12 @@ describe('the ledger', () => {
           const before = book.entry;
           book = play(book, act);
           expect(unbalanced(book)).toEqual([]);
-          for (const film of Object.values(book.film)) expect(leftOfFilm(film)).toBeGreaterThanOrEqual(0);
-          for (const [id, entry] of Object.entries(before)) expect(book.entry[id]).toEqual(entry);
+          expect(Object.values(book.film).filter((film) => leftOfFilm(film) < 0)).toEqual([]);
+          for (const [id, entry] of Object.entries(before)) {
+            const now = book.entry[id];
+            // Most are the same object still.
+            if (now !== entry) expect(now).toEqual(entry);
+          }
         }
         closed += Object.keys(book.closing).length;
         used += Object.values(book.entry).filter(({ kind }) => kind === 'used').length;

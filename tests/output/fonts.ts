@@ -29,11 +29,21 @@ function face(bytes: Uint8Array) {
 
 const faces = { 400: fonts.regular.map(face), 700: fonts.bold.map(face) };
 
-/** How wide the fonts set a text, by their own metrics; what none of them has is as wide as an em. */
+/** How wide a character is set, in ems; what no font has is as wide as one. */
+function advanceOf(character: string, weight: TextMark['weight']): number {
+  const font = faces[weight].find((each) => each.hasGlyphForCodePoint(character.codePointAt(0) ?? 0));
+  return font ? font.layout(character).advanceWidth / font.unitsPerEm : 1;
+}
+
+/** Fonts are asked for each character once. */
+const advances = { 400: new Map<string, number>(), 700: new Map<string, number>() };
+
+/** How wide the fonts set a text, by their own metrics. */
 export const measure: Measure = (text, size, weight) =>
   [...text.normalize('NFC')].reduce((sum, character) => {
-    const font = faces[weight].find((each) => each.hasGlyphForCodePoint(character.codePointAt(0) ?? 0));
-    return sum + (font ? (font.layout(character).advanceWidth / font.unitsPerEm) * size : size);
+    const known = advances[weight].get(character) ?? advanceOf(character, weight);
+    advances[weight].set(character, known);
+    return sum + known * size;
   }, 0);
 
 /** A grey picture as large as a text would be. */

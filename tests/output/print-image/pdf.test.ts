@@ -19,8 +19,7 @@ function imageOn(width: number, length: number, ppi: number): PrintImage {
 
 /** The pixels of an image and its PDF, made in strips of some rows. */
 async function written(image: PrintImage, rows: number) {
-  const pixels = Uint32Array.from(
-    { length: image.width * image.height },
+  const pixels = new Uint32Array(image.width * image.height).map(
     (_, at) => (Math.imul(at >> 3, 2654435761) ^ (at << 7)) >>> 0,
   );
   const [colours, alpha]: [Uint8Array[], Uint8Array[]] = [[], []];
@@ -46,7 +45,7 @@ function unfiltered(bytes: Uint8Array, stride: number): Uint8Array {
   const rows = bytes.length / (stride + 1);
   const plain = new Uint8Array(rows * stride);
   for (let row = 0; row < rows; row += 1) {
-    expect(bytes[row * (stride + 1)]).toBe(2);
+    if (bytes[row * (stride + 1)] !== 2) expect.fail(`row ${row} is not filtered by Up`);
     for (let at = 0; at < stride; at += 1) {
       const over = row === 0 ? 0 : (plain[(row - 1) * stride + at] ?? 0);
       plain[row * stride + at] = (bytes[row * (stride + 1) + 1 + at] ?? 0) + over;
