@@ -16,6 +16,9 @@ const test = base.extend<object, { readonly beginnings: Beginnings }>({
   ],
 });
 
+// In one worker, what they begin with is made once.
+test.describe.configure({ mode: 'default' });
+
 const cases = Object.entries(moments).flatMap(([name, moment]) =>
   sinces.flatMap((since) => SEEDS.map((seed) => ({ name, moment, since, seed }))),
 );

@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { test as base, type Page } from '@playwright/test';
+import type { Page } from '@playwright/test';
 import { cutOff, putBuild, putNextBuild } from './builds';
 import { type Host, serve } from './host';
 import { expect, kept, pasteTable, test } from './shop';
@@ -53,7 +53,7 @@ const keptScripts = (page: Page): Promise<string[]> =>
     return names.filter((name) => name.endsWith('.js'));
   });
 
-test('two tabs are told of a new version, and the older goes on whole until it is loaded there too', async ({
+test('two tabs are told of a new version once all of it is on the host, and the older goes on whole until it is loaded there too', async ({
   page,
   context,
 }) => {
@@ -66,6 +66,18 @@ test('two tabs are told of a new version, and the older goes on whole until it i
   const before = await keptScripts(page);
 
   putNextBuild(folder);
+  await test.step('not all of its files are whole on the host: it is not taken', async () => {
+    const mend = cutOff(folder, 'StockRoom');
+    await lookForUpdate(second);
+    await expect
+      .poll(() => second.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.installing))
+      .toBeNull();
+    await second.reload();
+    await expect(second).toHaveTitle('Rollwright');
+    await expect(follows(second)).toBeVisible();
+    for (const tab of [page, second]) await expect(tab.getByText(READY)).toBeHidden();
+    mend();
+  });
   await lookForUpdate(second);
   for (const tab of [page, second]) await expect(tab.getByText(READY)).toBeVisible();
   await load(second);
@@ -101,23 +113,6 @@ test('two tabs are told of a new version, and the older goes on whole until it i
   await expect.poll(async () => (await keptScripts(page)).filter((name) => old.includes(name))).toEqual([]);
 });
 
-test('a version whose files are not all whole on the host is not taken until they are', async ({ page }) => {
-  await openOn(page);
-  putNextBuild(folder);
-  const mend = cutOff(folder, 'StockRoom');
-  await lookForUpdate(page);
-  await expect
-    .poll(() => page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.installing))
-    .toBeNull();
-  await page.reload();
-  await expect(page).toHaveTitle('Rollwright');
-  await expect(page.getByText(READY)).toBeHidden();
-  mend();
-  await lookForUpdate(page);
-  await load(page);
-  await expect(page).toHaveTitle('Rollwright 2');
-});
-
 /** Damages what is kept: the files that begin so are cut off, or gone. */
 const damage = (page: Page, start: string, how: 'cut off' | 'gone') =>
   page.evaluate(
@@ -138,7 +133,10 @@ const damage = (page: Page, start: string, how: 'cut off' | 'gone') =>
     [start, how] as const,
   );
 
-test('kept files that are cut off or gone are fetched anew', async ({ page, context }) => {
+test('kept files that are cut off or gone are fetched anew, and it is said where they cannot be', async ({
+  page,
+  context,
+}) => {
   await openOn(page);
   for (const [file, how] of [
     ['/index.html', 'cut off'],
@@ -156,16 +154,22 @@ test('kept files that are cut off or gone are fetched anew', async ({ page, cont
   await page.reload();
   await room(page, 'Stock');
   await expect(page.getByRole('main').getByRole('heading').first()).toBeVisible();
-});
 
-// The browser names each file that it lacks in the console.
-base('kept files that are damaged, and cannot be fetched, are said', async ({ page }) => {
-  await openOn(page);
-  await damage(page, '/assets/StockRoom-', 'cut off');
-  await damage(page, '/assets/index-', 'gone');
-  host.close();
-  await room(page, 'Stock');
-  await expect(page.getByRole('alert').filter({ hasText: 'This part of the app is missing' })).toBeVisible();
-  await page.reload();
-  await expect(page.getByText('could not be fetched')).toBeVisible();
+  await test.step('damaged, and not to be fetched', async () => {
+    await context.setOffline(false);
+    await page.close();
+    // A page of its own: the browser names each file that it lacks in the console.
+    const alone = await context.newPage();
+    await alone.goto(host.address);
+    await kept(alone);
+    await damage(alone, '/assets/StockRoom-', 'cut off');
+    await damage(alone, '/assets/index-', 'gone');
+    host.close();
+    await room(alone, 'Stock');
+    await expect(
+      alone.getByRole('alert').filter({ hasText: 'This part of the app is missing' }),
+    ).toBeVisible();
+    await alone.reload();
+    await expect(alone.getByText('could not be fetched')).toBeVisible();
+  });
 });

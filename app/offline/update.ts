@@ -10,6 +10,21 @@ export const useUpdate = create<{ readonly newer: Newer }>(() => ({ newer: 'none
 const isReady = (): void =>
   useUpdate.setState(({ newer }) => ({ newer: newer === 'none' ? 'ready' : newer }));
 
+/**
+ * Hears of every newer version that waits, however many came before it or could not be had whole: the library that registers stops at
+ * the first that it has not asked for itself.
+ */
+export function hearOfNewer(registration: ServiceWorkerRegistration): void {
+  const look = (): void => {
+    // The first version of all replaces none.
+    if (registration.waiting && registration.active) isReady();
+  };
+  registration.addEventListener('updatefound', () =>
+    registration.installing?.addEventListener('statechange', look),
+  );
+  look();
+}
+
 /** What talks with the service worker; it is fetched beside the page, which does not wait for it. */
 const parts = () => import('workbox-window');
 
@@ -47,13 +62,12 @@ export async function watchForUpdates(entry: string, rested: Promise<void>): Pro
   await rested;
   const { Workbox } = await parts();
   const registered = new Workbox('./sw.js', { scope: './' });
-  registered.addEventListener('waiting', isReady);
   // The page is reloaded on a press only, or it would be pulled away under open work.
   navigator.serviceWorker.addEventListener('controllerchange', () => void tell(entry));
   void registered
     .register()
     .then((registration) => {
-      if (registration?.waiting) isReady();
+      if (registration) hearOfNewer(registration);
     })
     .catch(() => undefined);
   void held.then(() => tell(entry));

@@ -1,8 +1,9 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
-import { takeNewest, useUpdate } from '../../../app/offline/update';
+import { hearOfNewer, takeNewest, useUpdate } from '../../../app/offline/update';
 
 /** A service worker's registration, as far as the page asks it. */
 class FakeRegistration extends EventTarget {
+  active: FakeWorker | null = null;
   waiting: FakeWorker | null = null;
   installing: FakeWorker | null = null;
   update = vi.fn(async () => undefined);
@@ -33,6 +34,43 @@ beforeEach(() => {
   vi.stubGlobal('navigator', { serviceWorker: container });
 });
 afterEach(() => vi.unstubAllGlobals());
+
+/** A version is found on the host, and is fetched whole or not. */
+function install(registration: FakeRegistration, isWhole: boolean): void {
+  const worker = new FakeWorker();
+  registration.installing = worker;
+  registration.dispatchEvent(new Event('updatefound'));
+  registration.installing = null;
+  if (isWhole) registration.waiting = worker;
+  worker.dispatchEvent(new Event('statechange'));
+}
+
+const hear = (registration: FakeRegistration): void =>
+  hearOfNewer(registration as unknown as ServiceWorkerRegistration);
+
+it('a newer version is heard of after others that could not be had whole', () => {
+  const registration = new FakeRegistration();
+  registration.active = new FakeWorker();
+  hear(registration);
+  for (let failed = 0; failed < 3; failed += 1) install(registration, false);
+  expect(useUpdate.getState().newer).toBe('none');
+  install(registration, true);
+  expect(useUpdate.getState().newer).toBe('ready');
+});
+
+it('a newer version that waits already is heard of', () => {
+  const registration = new FakeRegistration();
+  Object.assign(registration, { active: new FakeWorker(), waiting: new FakeWorker() });
+  hear(registration);
+  expect(useUpdate.getState().newer).toBe('ready');
+});
+
+it('the first version of all is no newer one', () => {
+  const registration = new FakeRegistration();
+  hear(registration);
+  install(registration, true);
+  expect(useUpdate.getState().newer).toBe('none');
+});
 
 it('a version that waits is told to take over, and has done so when the page is loaded', async () => {
   let isTaken = false;
