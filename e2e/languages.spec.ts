@@ -1,111 +1,91 @@
 import { expectAccessible } from './accessible';
+import { speak } from './speak';
 import { expect, filmSurface, kept, layOut, openShop, pasteTable, sentence, test } from './shop';
 
 const TABLE = `order,transfer,width,height,count,due,may turn
 Harbour Rowing,Crest left chest,89,89,3,2026-12-01,yes
 Corner Oven,Badge,140.5,140,2,,yes`;
 
-type Page = Parameters<typeof openShop>[0];
+test('Spanish is chosen in the middle of work, holds at once and after a reload, and English comes back', async ({
+  page,
+}) => {
+  const check = (where: string) => expectAccessible(page, where);
+  await openShop(page);
+  await pasteTable(page, TABLE);
+  await layOut(page);
+  await page.getByText('Copies as a table').click();
+  await page.locator('.copy-table tbody button').first().click();
+  const html = page.locator('html');
+  await expect(html).toHaveAttribute('lang', 'en');
 
-/** Chooses a language in the window that the menu of the shop opens from any room. */
-async function speak(page: Page, menu: string, title: string, language: string): Promise<void> {
-  await page.getByRole('button', { name: menu, exact: true }).click();
-  await page.getByRole('menuitem', { name: title }).click();
+  await speak(page, 'Shop', 'Units and language', 'Español');
+  const dialog = page.getByRole('dialog', { name: 'Unidades e idioma' });
+  await expect(dialog).toBeVisible();
+  await expect(html).toHaveAttribute('lang', 'es');
+  // A currency is told by its code and its Spanish name; prices keep their figures, and it is said before.
+  await expect(dialog.getByLabel('Moneda')).toContainText('JPY · yen');
+  await expect(dialog).toContainText('Cambiar de moneda no convierte nada');
+  await check('units and language');
+  await dialog.getByRole('button', { name: 'Cerrar' }).click();
+
+  // The work goes on where it was: the same room, the same copy selected, nothing loaded anew.
+  await expect(sentence(page)).toContainText(/\d,\d\d\sm de película, \d+,\d\s% de merma, /);
+  await expect(filmSurface(page)).toHaveAccessibleName('Película con 5 copias');
+  await expect(page.getByRole('button', { name: 'Fijar aquí' })).toBeVisible();
+  await expect(page.locator('.copy-table')).toContainText('140,5 × 140 mm');
+  await check('film');
+  await page.keyboard.press('Escape');
+  await filmSurface(page).focus();
+  await page.keyboard.press('?');
+  await expect(page.getByRole('dialog', { name: 'Todas las teclas' })).toContainText('Girar');
+  await page.keyboard.press('Escape');
+
+  await page.getByRole('link', { name: 'Pedidos' }).click();
+  await expect(page.getByText('2 pedidos, 2 transfers, 5 copias')).toBeVisible();
+  await check('orders');
+  // A decimal comma is read, and a sentence beside a field is Spanish too.
+  const width = page.getByRole('textbox', { name: 'Ancho' }).first();
+  await width.fill('88,5 milímetros');
+  await width.press('Enter');
+  await expect(width).toHaveValue('88,5 milímetros');
+  await width.fill('ancho');
+  await width.press('Enter');
+  await expect(page.getByText('Esto no es una longitud.')).toBeVisible();
+  await width.press('Escape');
+
+  // Another device's Spanish table is understood.
+  await page.getByRole('button', { name: 'Pegar una tabla' }).click();
   await page
-    .getByRole('dialog')
-    .getByRole('combobox')
-    .filter({ has: page.locator('option[value="es"]') })
-    .selectOption({ label: language });
-}
+    .getByRole('textbox', { name: 'Tabla' })
+    .fill(
+      'Pedido;Diseño;Ancho (cm);Alto en mm;Cantidad;Entrega;Se puede girar\nFeria;frente;8,9;120,5;4;;Sí',
+    );
+  await page.getByRole('button', { name: 'Añadir 1 transfer' }).click();
+  await expect(page.getByText('1 transfer añadido.')).toBeVisible();
 
-test.describe('a visit that can be gone on with offline', () => {
-  test.use({ serviceWorkers: 'allow' });
+  await page.getByRole('link', { name: 'Planchado' }).click();
+  await expect(page.getByRole('heading', { name: 'Lo que viene ahora' })).toBeVisible();
+  // In the evening the work ends tomorrow, and its time bears the day.
+  await expect(page.getByTestId('done-by')).toContainText(/Lista (el \S+ )?a las \d\d:\d\d/);
+  await check('press');
 
-  test('Spanish is chosen in the middle of work, holds at once, offline and after a reload, and English comes back', async ({
-    page,
-    context,
-  }) => {
-    const check = (where: string) => expectAccessible(page, where);
-    await openShop(page);
-    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-    await pasteTable(page, TABLE);
-    await layOut(page);
-    await page.getByText('Copies as a table').click();
-    await page.locator('.copy-table tbody button').first().click();
-    const html = page.locator('html');
-    await expect(html).toHaveAttribute('lang', 'en');
+  await kept(page);
+  await page.reload();
+  await expect(page.getByRole('heading', { name: 'Lo que viene ahora' })).toBeVisible();
+  await expect(html).toHaveAttribute('lang', 'es');
+  await page.goto('./#/cut-map');
+  await expect(page.locator('.sheet').first()).toContainText('TINTA ARRIBA, COMO SALE');
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Guardar como PDF' }).click();
+  expect((await download).suggestedFilename()).toBe('plano de corte Run 1.pdf');
 
-    await speak(page, 'Shop', 'Units and language', 'Español');
-    const dialog = page.getByRole('dialog', { name: 'Unidades e idioma' });
-    await expect(dialog).toBeVisible();
-    await expect(html).toHaveAttribute('lang', 'es');
-    // A currency is told by its code and its Spanish name; prices keep their figures, and it is said before.
-    await expect(dialog.getByLabel('Moneda')).toContainText('JPY · yen');
-    await expect(dialog).toContainText('Cambiar de moneda no convierte nada');
-    await check('units and language');
-    await dialog.getByRole('button', { name: 'Cerrar' }).click();
-
-    // The work goes on where it was: the same room, the same copy selected, nothing loaded anew.
-    await expect(sentence(page)).toContainText(/\d,\d\d\sm de película, \d+,\d\s% de merma, /);
-    await expect(filmSurface(page)).toHaveAccessibleName('Película con 5 copias');
-    await expect(page.getByRole('button', { name: 'Fijar aquí' })).toBeVisible();
-    await expect(page.locator('.copy-table')).toContainText('140,5 × 140 mm');
-    await check('film');
-    await page.keyboard.press('Escape');
-    await filmSurface(page).focus();
-    await page.keyboard.press('?');
-    await expect(page.getByRole('dialog', { name: 'Todas las teclas' })).toContainText('Girar');
-    await page.keyboard.press('Escape');
-
-    await page.getByRole('link', { name: 'Pedidos' }).click();
-    await expect(page.getByText('2 pedidos, 2 transfers, 5 copias')).toBeVisible();
-    await check('orders');
-    // A decimal comma is read, and a sentence beside a field is Spanish too.
-    const width = page.getByRole('textbox', { name: 'Ancho' }).first();
-    await width.fill('88,5 milímetros');
-    await width.press('Enter');
-    await expect(width).toHaveValue('88,5 milímetros');
-    await width.fill('ancho');
-    await width.press('Enter');
-    await expect(page.getByText('Esto no es una longitud.')).toBeVisible();
-    await width.press('Escape');
-
-    // Another device's Spanish table is understood.
-    await page.getByRole('button', { name: 'Pegar una tabla' }).click();
-    await page
-      .getByRole('textbox', { name: 'Tabla' })
-      .fill(
-        'Pedido;Diseño;Ancho (cm);Alto en mm;Cantidad;Entrega;Se puede girar\nFeria;frente;8,9;120,5;4;;Sí',
-      );
-    await page.getByRole('button', { name: 'Añadir 1 transfer' }).click();
-    await expect(page.getByText('1 transfer añadido.')).toBeVisible();
-
-    await page.getByRole('link', { name: 'Planchado' }).click();
-    await expect(page.getByRole('heading', { name: 'Lo que viene ahora' })).toBeVisible();
-    // In the evening the work ends tomorrow, and its time bears the day.
-    await expect(page.getByTestId('done-by')).toContainText(/Lista (el \S+ )?a las \d\d:\d\d/);
-    await check('press');
-
-    await kept(page);
-    await page.reload();
-    await context.setOffline(true);
-    await page.reload();
-    await expect(page.getByRole('heading', { name: 'Lo que viene ahora' })).toBeVisible();
-    await expect(html).toHaveAttribute('lang', 'es');
-    await page.goto('./#/cut-map');
-    await expect(page.locator('.sheet').first()).toContainText('TINTA ARRIBA, COMO SALE');
-    const download = page.waitForEvent('download');
-    await page.getByRole('button', { name: 'Guardar como PDF' }).click();
-    expect((await download).suggestedFilename()).toBe('plano de corte Run 1.pdf');
-
-    await speak(page, 'Taller', 'Unidades e idioma', 'English');
-    await expect(page.getByRole('dialog', { name: 'Units and language' })).toBeVisible();
-    await page.getByRole('button', { name: 'Close' }).click();
-    await expect(page.getByRole('heading', { name: 'Cut map' })).toBeVisible();
-    await expect(html).toHaveAttribute('lang', 'en');
-    await page.goto('./#/film');
-    await expect(sentence(page)).toContainText('of film');
-  });
+  await speak(page, 'Taller', 'Unidades e idioma', 'English');
+  await expect(page.getByRole('dialog', { name: 'Units and language' })).toBeVisible();
+  await page.getByRole('button', { name: 'Close' }).click();
+  await expect(page.getByRole('heading', { name: 'Cut map' })).toBeVisible();
+  await expect(html).toHaveAttribute('lang', 'en');
+  await page.goto('./#/film');
+  await expect(sentence(page)).toContainText('of film');
 });
 
 test.describe('a browser in Spanish', () => {

@@ -1,8 +1,9 @@
 import { expect, kept, openShop, pasteTable, sentence, test } from './shop';
+import { speak } from './speak';
 
 test.use({ serviceWorkers: 'allow' });
 
-test('after one visit the app starts with the network off, and keeps what is entered then', async ({
+test('after one visit the app starts with the network off, keeps what is entered then, and speaks Spanish too', async ({
   page,
   context,
 }) => {
@@ -21,15 +22,18 @@ test('after one visit the app starts with the network off, and keeps what is ent
   const download = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save as PDF' }).click();
   expect((await download).suggestedFilename()).toBe('cut map Run 1.pdf');
+  await speak(page, 'Shop', 'Units and language', 'Español');
+  await expect(page.getByRole('dialog', { name: 'Unidades e idioma' })).toBeVisible();
   await kept(page);
   await page.reload();
   await page.goto('./#/film');
-  await expect(sentence(page)).toBeVisible();
+  await expect(page.locator('html')).toHaveAttribute('lang', 'es');
+  await expect(sentence(page)).toContainText('de película');
   // The licences of all that ships are a page of their own, which is kept too.
-  await page.getByRole('button', { name: 'Shop', exact: true }).click();
-  await page.getByRole('menuitem', { name: 'Units and language' }).click();
+  await page.getByRole('button', { name: 'Taller', exact: true }).click();
+  await page.getByRole('menuitem', { name: 'Unidades e idioma' }).click();
   const opened = context.waitForEvent('page');
-  await page.getByRole('link', { name: /^Licences/ }).click();
+  await page.getByRole('link', { name: /^Licencias/ }).click();
   await expect((await opened).getByText(/^Rollwright is made with these packages/)).toBeVisible();
 });
 
