@@ -58,7 +58,8 @@ test('every kind of PNG is read, and its pixels are those that an independent de
   await expect(notices(page)).toContainText(`${files.length} files are taken in.`, { timeout: 30_000 });
   for (const { name, bytes } of files) {
     const row = rowOf(page, nameOf(name));
-    await page.getByRole('textbox', { name: 'Search' }).fill(nameOf(name));
+    // Rows far down are not in the page.
+    if (await row.isHidden()) await page.getByRole('textbox', { name: 'Search' }).fill(nameOf(name));
     await expect(row.locator('img'), name).toBeVisible();
     const seen = await thumbnail(row);
     const wanted = decoded(bytes);
