@@ -60,6 +60,10 @@ export async function expectAccessible(
   await expectNone(page, looking, where);
 }
 
+/** Looks a page through by all that is known of good pages, in the look that it has. */
+export const expectWellMade = (page: Page, where: string): Promise<void> =>
+  expectNone(page, builder(page), where);
+
 /** Looks through the colours of a page in some looks. */
 export async function expectReadable(
   page: Page,

@@ -34,7 +34,7 @@ const pictures: Record<string, Picture> = {
   badge: letterF(120, 80),
   banner: letterF(900, 260),
 };
-const DAY = ['Club,crest,40,30,2,,no', 'Club,badge,30,20,2,,yes', 'Club,banner,120,34.7,1,,yes'].join('\n');
+const DAY = ['Club,crest,40,30,2,,no', 'Club,badge,30,20,2,,yes', 'Club,banner,60,17.3,1,,yes'].join('\n');
 
 async function openDay(page: Page): Promise<void> {
   await openShop(page);
