@@ -1,6 +1,6 @@
 import { expectAccessible } from './accessible';
-import { speak } from './speak';
 import { expect, filmSurface, kept, layOut, openShop, pasteTable, sentence, test } from './shop';
+import { speak } from './speak';
 
 const TABLE = `order,transfer,width,height,count,due,may turn
 Harbour Rowing,Crest left chest,89,89,3,2026-12-01,yes
