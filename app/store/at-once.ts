@@ -1,4 +1,5 @@
 import type { AtOnce } from '../../src/packing';
+import type { planInWorkers } from '../../src/planning/browser';
 import { fetchPart } from '../offline/part';
 import { sayFailed } from './failures';
 
@@ -18,3 +19,10 @@ export async function atOnceOrSaid(): Promise<AtOnce | null> {
     return null;
   }
 }
+
+/**
+ * Looks for a layout in workers; what starts and hears them is fetched for the first.
+ * @throws {PartMissing} if it cannot be fetched; {WorkerFailed} if a worker fails
+ */
+export const lookForPlan: typeof planInWorkers = async (problem, options) =>
+  (await fetchPart(() => import('../../src/planning/browser'))).planInWorkers(problem, options);

@@ -8,19 +8,16 @@ import {
   type Outline,
   strokeLimit,
 } from '../../src/artwork';
-import {
-  type Checker,
-  type CheckRequest,
-  drawnAs,
-  openArtwork,
-  openChecker,
-} from '../../src/artwork/browser';
+import type { CheckRequest } from '../../src/artwork/browser';
+import { drawnAs } from '../../src/artwork/browser/drawings';
 import type { CoverageOf } from '../../src/costing';
 import { edits } from '../../src/editing';
 import type { Artwork, Book, Transfer } from '../../src/model';
 import { whileSame } from '../../src/units';
+import { fetchPart } from '../offline/part';
 import { keepArtwork, keepCheck, loadArtworkFile, loadCheck } from './artwork';
 import { sayFailed } from './failures';
+import { type LateChecker, lateChecker } from './late-checker';
 import { settingsOrFirst } from './selectors';
 import { act, mayWrite, useShop } from './shop';
 
@@ -83,6 +80,7 @@ const setState = (key: string, state: CheckState): void =>
 /** A file that decodes to another size than its record says was read by an older version: it is read again. */
 async function readAgain(artwork: Artwork, file: Blob): Promise<boolean> {
   if (!mayWrite()) return false;
+  const { openArtwork } = await fetchPart(() => import('../../src/artwork/browser'));
   const opened = await openArtwork(new File([file], artwork.fileName, { type: file.type }));
   if (!opened.ok || opened.value.pixels.width === artwork.pixels.width) return false;
   const kept = await keepArtwork(opened.value, artwork.madeFrom);
@@ -98,14 +96,14 @@ const OUTLINE_VERSION = 2;
 async function keepOutline(
   { artwork, request }: Task,
   { outline }: ArtworkCheck,
-  checker: Checker,
+  checker: LateChecker,
 ): Promise<void> {
   const isAsked = (): boolean => {
     const own = useShop.getState().book.artwork[artwork.id];
     return own !== undefined && own.outlinedBy !== OUTLINE_VERSION && mayWrite();
   };
   if (!isAsked()) return;
-  const found = await checker.layoutOutline(outline, request);
+  const found = await (await checker.get()).layoutOutline(outline, request);
   if (isAsked()) act(edits.keepOutline(artwork.id, found, OUTLINE_VERSION));
 }
 
@@ -131,7 +129,7 @@ export function checkAgain(transfer: Transfer): void {
  * @returns a function that ends it
  */
 export function followChecks(): () => void {
-  const checker = openChecker();
+  const checker = lateChecker();
   let queue: Task[] = [];
   let running: { readonly key: string; readonly stop: AbortController } | null = null;
   let closed = false;
@@ -148,7 +146,7 @@ export function followChecks(): () => void {
     const file = await loadArtworkFile(artwork.id);
     if (!file) return setState(key, { kind: 'failed' });
     setState(key, { kind: 'running', share: 0 });
-    const result = await checker.check(
+    const result = await (await checker.get()).check(
       file,
       request,
       (share) => {

@@ -1,4 +1,4 @@
-import { WorkerFailed } from '../../src/workers/browser';
+import { WorkerFailed } from '../../src/workers/browser/worker-failed';
 import { PartMissing } from '../offline/part';
 import { wordsNow } from '../words';
 import type { Words } from '../words/en';

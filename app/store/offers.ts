@@ -11,7 +11,7 @@ import {
 } from '../../src/layout';
 import type { Run } from '../../src/model';
 import type { Plan } from '../../src/packing';
-import { planInWorkers } from '../../src/planning/browser';
+import { lookForPlan } from './at-once';
 import { usePlanning } from './planning';
 import { laidNow, openRunNow } from './selectors';
 import { act, mayWrite, useShop } from './shop';
@@ -77,7 +77,7 @@ async function look(signal: AbortSignal): Promise<void> {
     if (places) useOffers.setState({ offer: { run: draft.run, places, saves } });
   };
   // A worker that fails here costs nothing: the layout on the film stays as it is.
-  await planInWorkers(problem.problem, {
+  await lookForPlan(problem.problem, {
     seconds: lookFor(),
     seed: SEED,
     workers: 1,

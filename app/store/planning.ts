@@ -20,11 +20,10 @@ import {
 } from '../../src/layout';
 import type { Film, Run } from '../../src/model';
 import type { AtOnce, Idea, Plan } from '../../src/packing';
-import { planInWorkers } from '../../src/planning/browser';
 import { Latest } from '../../src/units';
 import { nextTask } from '../../src/units/browser/next-task';
 import { wordsNow } from '../words';
-import { fetchAtOnce } from './at-once';
+import { fetchAtOnce, lookForPlan } from './at-once';
 import { sayFailed } from './failures';
 import { openRunNow, waysNow } from './selectors';
 import { act, actInstead, editContext, mayWrite, sayDrawn, useShop } from './shop';
@@ -165,7 +164,7 @@ export async function layOut(keep: Keep): Promise<void> {
   });
 
   try {
-    const { proven, idea } = await planInWorkers(runProblem.problem, {
+    const { proven, idea } = await lookForPlan(runProblem.problem, {
       seconds: SECONDS,
       seed: SEED,
       workers: Math.max(1, navigator.hardwareConcurrency - 1),

@@ -1,8 +1,8 @@
 import type { Contour, Outline } from '../../../src/artwork';
-import { openChecker } from '../../../src/artwork/browser';
 import type { LaidCopy } from '../../../src/layout';
 import { type Micrometres, um } from '../../../src/units';
 import { sayFailed } from '../../store/failures';
+import { lateChecker } from '../../store/late-checker';
 
 /** The true outlines of copies, grown by half the gap: where two do not overlap, their copies keep the gap. */
 export interface Outlines {
@@ -19,7 +19,7 @@ export function createOutlines(
   outlineOf: (artwork: string) => Outline | null,
   onChange: () => void,
 ): Outlines & { close(): void } {
-  const checker = openChecker();
+  const checker = lateChecker();
   const known = new Map<string, readonly Contour[] | 'growing'>();
   return {
     get({ transfer }, gap) {
@@ -31,13 +31,16 @@ export function createOutlines(
       const outline = outlineOf(artwork);
       if (!outline) return null;
       known.set(key, 'growing');
-      void checker.grow(outline, { width, height }, um(gap / 2)).then(
-        (grown) => {
-          known.set(key, grown);
-          onChange();
-        },
-        (error) => sayFailed('outline', error),
-      );
+      void checker
+        .get()
+        .then((opened) => opened.grow(outline, { width, height }, um(gap / 2)))
+        .then(
+          (grown) => {
+            known.set(key, grown);
+            onChange();
+          },
+          (error) => sayFailed('outline', error),
+        );
       return null;
     },
     close: checker.close,

@@ -1,1 +1,2 @@
-export { closeWorker, runAlone, runTask, type TaskWorker, taskWorker, WorkerFailed } from './run-task';
+export { closeWorker, runAlone, runTask, type TaskWorker, taskWorker } from './run-task';
+export { WorkerFailed } from './worker-failed';

@@ -1,4 +1,5 @@
 import { type ProxyMarked, proxy, type Remote, wrap } from 'comlink';
+import { WorkerFailed } from './worker-failed';
 
 /** A worker that does one task at a time. Its first task starts it; one that failed is started anew by the next task. */
 export interface TaskWorker<Api> {
@@ -19,15 +20,6 @@ type Task<Api, Answer, Progress> = (
 interface Options<Progress> {
   readonly signal?: AbortSignal;
   readonly onProgress?: (progress: Progress) => void;
-}
-
-/** A worker that failed. `missing`: its file is not to be had, as after an update; `broken`: it ended at work. */
-export class WorkerFailed extends Error {
-  readonly why: 'missing' | 'broken';
-  constructor(why: WorkerFailed['why']) {
-    super(`the worker is ${why}`);
-    this.why = why;
-  }
 }
 
 /** @param start is called again for a new worker after a failure or a stop */

@@ -40,9 +40,10 @@ const apart = edited(book, (draft) =>
 );
 const placesNow = () => Object.values(useShop.getState().book.copy).map(({ place }) => place);
 
-/** Leaves the film alone until a search has begun, and gives back the last one. */
-function searched(): Search {
+/** Leaves the film alone until what looks for a layout is fetched and a search has begun, and gives back the last one. */
+async function searched(): Promise<Search> {
   vi.advanceTimersByTime(QUIET);
+  await vi.dynamicImportSettled();
   const last = searches.at(-1);
   if (!last) throw new Error('nothing was looked for');
   return last;
@@ -65,12 +66,13 @@ beforeEach(() => {
 });
 
 describe('a better layout', () => {
-  it('is looked for on one worker once the film has been left alone, and offered with what it saves', () => {
+  it('is looked for on one worker once the film has been left alone, and offered with what it saves', async () => {
     vi.advanceTimersByTime(QUIET - 1);
     expect(searches).toEqual([]);
     vi.advanceTimersByTime(1);
+    await vi.dynamicImportSettled();
     expect(searches).toHaveLength(1);
-    const search = searched();
+    const search = await searched();
     expect(search.options.workers).toBe(1);
     expect(useOffers.getState().offer).toBeNull();
     search.options.onBetter(better(search));
@@ -88,8 +90,8 @@ describe('a better layout', () => {
     vi.stubGlobal('navigator', { language: 'en-GB', hardwareConcurrency: 2 });
   });
 
-  it('is put on the film as one step when it is taken', () => {
-    const search = searched();
+  it('is put on the film as one step when it is taken', async () => {
+    const search = await searched();
     search.options.onBetter(better(search));
     const before = placesNow();
     takeOffer();
@@ -99,8 +101,8 @@ describe('a better layout', () => {
     expect(placesNow()).toEqual(before);
   });
 
-  it('is withdrawn by the next change of the layout, and its search stopped; a name changes nothing', () => {
-    const search = searched();
+  it('is withdrawn by the next change of the layout, and its search stopped; a name changes nothing', async () => {
+    const search = await searched();
     search.options.onBetter(better(search));
     act(edits.editOrder(order, { name: 'Mill' }));
     expect(useOffers.getState().offer).not.toBeNull();
@@ -111,8 +113,8 @@ describe('a better layout', () => {
     expect(useOffers.getState().offer).toBeNull();
   });
 
-  it('is let be until the film changes again', () => {
-    const search = searched();
+  it('is let be until the film changes again', async () => {
+    const search = await searched();
     search.options.onBetter(better(search));
     declineOffer();
     expect(useOffers.getState().offer).toBeNull();
@@ -120,8 +122,8 @@ describe('a better layout', () => {
     expect(searches).toHaveLength(1);
   });
 
-  it('is not offered where its copies would lie on one another', () => {
-    const search = searched();
+  it('is not offered where its copies would lie on one another', async () => {
+    const search = await searched();
     const plan = better(search);
     search.options.onBetter({
       ...plan,

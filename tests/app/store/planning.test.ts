@@ -40,6 +40,8 @@ const at = (call: number) => {
   if (!own) throw new Error(`only ${worker.calls.length} calls`);
   return own;
 };
+/** Waits until what looks for a layout is fetched, and asked so many times in all. */
+const asked = (count: number) => vi.waitFor(() => expect(worker.calls).toHaveLength(count), { interval: 1 });
 const best = (call: number): Plan => createPlanner(at(call).input.problem, 1).best();
 const placed = () => Object.values(useShop.getState().book.copy).filter(({ place }) => place !== null).length;
 const kind = () => usePlanning.getState().planning.kind;
@@ -60,6 +62,7 @@ describe('laying out', () => {
   it('puts each better plan on the film, tells its progress, and comes to rest', async () => {
     const done = layOut('pinned');
     expect(kind()).toBe('working');
+    await asked(1);
     at(0).input.onProgress(0.5);
     expect(usePlanning.getState().planning).toMatchObject({ fraction: 0.5 });
     at(0).input.onBetter(best(0));
@@ -77,6 +80,7 @@ describe('laying out', () => {
     'that fails as a worker is $why is said and comes to rest; what lay on the film stays',
     async ({ why, reload }) => {
       const done = layOut('pinned');
+      await asked(1);
       at(0).input.onBetter(best(0));
       at(0).fail(new WorkerFailed(why));
       await done;
@@ -88,6 +92,7 @@ describe('laying out', () => {
 
   it('is stopped by another edit, after which no plan is taken any more', async () => {
     const done = layOut('pinned');
+    await asked(1);
     const plan = best(0);
     useShop.setState({
       book: edited(book, (draft) => {
@@ -105,6 +110,7 @@ describe('laying out', () => {
 
   it('shows no plan that another edit overtakes between its check and its place', async () => {
     const done = layOut('pinned');
+    await asked(1);
     at(0).input.onBetter(best(0));
     // The check is over, its drawing is a task of its own.
     await settle();
@@ -122,6 +128,7 @@ describe('laying out', () => {
 
   it('shows the last of the plans that come faster than they are checked, as one step', async () => {
     const done = layOut('pinned');
+    await asked(1);
     const plan = best(0);
     const used = rollUsed(plan);
     const behind = {
@@ -140,9 +147,10 @@ describe('laying out', () => {
 
   it('begun again ends the one before, whose end leaves it at work', async () => {
     const first = layOut('pinned');
+    await asked(1);
     const second = layOut('pinned');
     await first;
-    await settle();
+    await asked(2);
     expect(at(0).signal.aborted).toBe(true);
     expect(kind()).toBe('working');
     at(1).answer({ proven: false, idea: null });
@@ -162,6 +170,7 @@ describe('laying out', () => {
     };
     const laid = async (): Promise<Plan> => {
       const done = layOut('pinned');
+      await asked(1);
       const plan = best(0);
       at(0).input.onBetter(plan);
       at(0).answer({ proven: false, idea: null });
@@ -173,6 +182,7 @@ describe('laying out', () => {
       const plan = await laid();
       const before = useShop.getState().book;
       const done = layOut('pinned');
+      await asked(2);
       at(1).input.onBetter(stretched(plan, fromMm(3)));
       at(1).answer({ proven: false, idea: null });
       await done;
@@ -195,6 +205,7 @@ describe('laying out', () => {
       ).book;
       useShop.setState({ book: rushed });
       const done = layOut('pinned');
+      await asked(2);
       at(1).input.onBetter(stretched(plan, fromMm(3)));
       at(1).answer({ proven: false, idea: null });
       await done;
@@ -216,6 +227,7 @@ describe('laying out', () => {
       if (!run || !first) throw new Error('nothing laid');
       useShop.setState({ book: edited(useShop.getState().book, (draft) => takeOff(draft, [first.id])) });
       const done = layOut('pinned');
+      await asked(2);
       at(1).input.onBetter(stretched(plan, fromMm(3)));
       await vi.waitFor(() => expect(placed()).toBe(5));
       at(1).answer({ proven: false, idea: null });
