@@ -1,4 +1,4 @@
-import { edits } from '../../src/editing';
+import { filmEdits } from '../../src/editing';
 import { type LaidCopy, type LaidRun, turnedInPlace } from '../../src/layout';
 import type { Book } from '../../src/model';
 import { fromInches, fromMm, onceFor, turnedBy, um, whileSame } from '../../src/units';
@@ -107,7 +107,7 @@ export const pinCommand: Command = {
   chords: [{ key: 'p' }],
   ...onSelected((copies, ids) => {
     const all = copies.every(({ pinned }) => pinned);
-    act(edits.setPinned(ids, !all));
+    act(filmEdits.setPinned(ids, !all));
   }),
 };
 
@@ -117,7 +117,7 @@ export const takeOffCommand: Command = {
   scope: 'film',
   chords: [{ key: 'Delete' }, { key: 'Backspace' }],
   ...onSelected((_, ids) => {
-    act(edits.takeOff(ids));
+    act(filmEdits.takeOff(ids));
     select();
   }),
 };

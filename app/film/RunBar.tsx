@@ -1,5 +1,5 @@
 import { Suspense } from 'react';
-import { edits, filmForNextRun } from '../../src/editing';
+import { filmEdits, filmForNextRun } from '../../src/editing';
 import type { LaidRun } from '../../src/layout';
 import { openRuns, printedRuns, type Run } from '../../src/model';
 import { fetchPart, part } from '../offline/part';
@@ -37,7 +37,8 @@ export function RunBar({ run, next }: { run: LaidRun; next: NextAct | null }) {
     if (id !== NEW) return openRun(id);
     const film = book.run[run.id]?.film;
     const added =
-      film && act(edits.addRun({ name: nextRunName(), film: filmForNextRun(book, film), takes: 'chosen' }));
+      film &&
+      act(filmEdits.addRun({ name: nextRunName(), film: filmForNextRun(book, film), takes: 'chosen' }));
     if (added) openRun(added.result);
     openDialog({ kind: 'run' });
   };
@@ -102,7 +103,7 @@ function RunSteps({ run, next }: { run: LaidRun; next: NextAct | null }) {
     ),
     locked: () => (
       <>
-        <Button writes weight="plain" onPress={() => act(edits.unlockRun(run.id))}>
+        <Button writes weight="plain" onPress={() => act(filmEdits.unlockRun(run.id))}>
           {words.unlock}
         </Button>
         <Button onPress={() => openDialog({ kind: 'spoiled' })}>{words.spoiled}</Button>
@@ -114,7 +115,7 @@ function RunSteps({ run, next }: { run: LaidRun; next: NextAct | null }) {
     ),
     printed: () => (
       <>
-        <Button writes weight="plain" onPress={() => act(edits.reopenRun(run.id))}>
+        <Button writes weight="plain" onPress={() => act(filmEdits.reopenRun(run.id))}>
           {words.stepBack}
         </Button>
         {toPress}

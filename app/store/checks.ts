@@ -11,7 +11,7 @@ import {
 import type { CheckRequest } from '../../src/artwork/browser';
 import { drawnAs } from '../../src/artwork/browser/drawings';
 import type { CoverageOf } from '../../src/costing';
-import { edits } from '../../src/editing';
+import { filmEdits } from '../../src/editing';
 import type { Artwork, Book, Transfer } from '../../src/model';
 import { whileSame } from '../../src/units';
 import { fetchPart } from '../offline/part';
@@ -85,7 +85,7 @@ async function readAgain(artwork: Artwork, file: Blob): Promise<boolean> {
   if (!opened.ok || opened.value.pixels.width === artwork.pixels.width) return false;
   const kept = await keepArtwork(opened.value, artwork.madeFrom);
   if (!kept.ok) return false;
-  act(edits.readArtworkAgain(artwork.id, kept.value));
+  act(filmEdits.readArtworkAgain(artwork.id, kept.value));
   return true;
 }
 
@@ -104,7 +104,7 @@ async function keepOutline(
   };
   if (!isAsked()) return;
   const found = await (await checker.get()).layoutOutline(outline, request);
-  if (isAsked()) act(edits.keepOutline(artwork.id, found, OUTLINE_VERSION));
+  if (isAsked()) act(filmEdits.keepOutline(artwork.id, found, OUTLINE_VERSION));
 }
 
 /** Why a check ends early: someone said so, or its size or file is no longer that of any transfer. */

@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import { edits } from '../../src/editing';
+import { filmEdits } from '../../src/editing';
 import {
   type LaidCopy,
   type LaidRun,
@@ -83,7 +83,7 @@ function lay(copies: readonly LaidCopy[], refused: readonly Refusal[]): void {
     return;
   }
   act(
-    edits.setPlaces(
+    filmEdits.setPlaces(
       run.id,
       copies.map(({ id, x, y, angle, pinned }) => [id, { x, y, angle, pinned }]),
     ),

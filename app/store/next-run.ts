@@ -1,4 +1,4 @@
-import { edits } from '../../src/editing';
+import { filmEdits } from '../../src/editing';
 import type { Run } from '../../src/model';
 import { wordsNow } from '../words';
 import { firstFilmOf } from './first-film';
@@ -8,7 +8,7 @@ import { notify, openRun } from './view';
 
 /** Says that all of a run is printed: its film is off the roll, and the next run is begun where no other is open. */
 export function finishPrinting({ id, name }: Pick<Run, 'id' | 'name'>): void {
-  act(edits.finishRun(id, nextRunName()));
+  act(filmEdits.finishRun(id, nextRunName()));
   notify('plain', wordsNow().runs.printedNote(name));
 }
 
@@ -18,6 +18,6 @@ export const nextRunName = (): string =>
 
 /** Begins a run in a book that has none open, and opens it. */
 export function beginRun(): void {
-  const begun = act(edits.beginRun({ name: nextRunName(), film: firstFilmOf(waysNow()) }));
+  const begun = act(filmEdits.beginRun({ name: nextRunName(), film: firstFilmOf(waysNow()) }));
   if (begun) openRun(begun.result);
 }

@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import { edits } from '../../src/editing';
+import { filmEdits } from '../../src/editing';
 import {
   changesLayout,
   copiesToLay,
@@ -92,7 +92,7 @@ async function look(signal: AbortSignal): Promise<void> {
 export function takeOffer(): void {
   const { offer } = useOffers.getState();
   if (!offer) return;
-  act(edits.setPlaces(offer.run.id, offer.places));
+  act(filmEdits.setPlaces(offer.run.id, offer.places));
 }
 
 /** Lets it be until the film is changed again. */

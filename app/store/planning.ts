@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import { applyEdit, drawForRun, edits } from '../../src/editing';
+import { applyEdit, drawForRun, filmEdits } from '../../src/editing';
 import type { Done } from '../../src/editing/session';
 import {
   changesLayout,
@@ -95,7 +95,7 @@ function placeFillers(draft: { run: Run; film: Film }, { firstPlan }: AtOnce): v
     fillers,
     firstPlan(fillers.problem),
   );
-  if (places) act(edits.setPlaces(draft.run.id, places));
+  if (places) act(filmEdits.setPlaces(draft.run.id, places));
 }
 
 /**
@@ -114,7 +114,7 @@ export async function layOut(keep: Keep): Promise<void> {
   );
   const runProblem = problemOf(book, draft.run, draft.film, keep);
   if (!waitingIn(runProblem) && !waitingIn(fillersOf(draft))) {
-    act(edits.drawForRun(draft.run.id));
+    act(filmEdits.drawForRun(draft.run.id));
     if (drawn.length === 0)
       notify('plain', wordsNow().film.nothingToLay(untakenBy(book, draft.run), waysNow()));
     sayDrawn(drawn);
@@ -158,7 +158,7 @@ export async function layOut(keep: Keep): Promise<void> {
     }
     stays = false;
     applying = true;
-    shown = actInstead(shown, edits.layOut(draft.run.id, sound.places)) ?? shown;
+    shown = actInstead(shown, filmEdits.layOut(draft.run.id, sound.places)) ?? shown;
     applying = false;
     usePlanning.setState(({ plans }) => ({ leftOut: leftOut(plan, runProblem), plans: plans + 1 }));
   });
@@ -181,7 +181,7 @@ export async function layOut(keep: Keep): Promise<void> {
       applying = true;
       // What lies there stays on the film that it takes; rush and due dates may have changed since.
       const moves = inDueOrder({ book, ...draft }, runProblem, engine) ?? [];
-      act(edits.layOut(draft.run.id, moves));
+      act(filmEdits.layOut(draft.run.id, moves));
       applying = false;
       notify('plain', moves.length > 0 ? wordsNow().film.staysInOrder : wordsNow().film.stays);
     }

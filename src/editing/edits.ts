@@ -1,14 +1,5 @@
 import type { Copy, CostBasis, Id } from '../model';
-import {
-  addArtworkFile,
-  clearMeant,
-  keepOutline,
-  readArtworkAgain,
-  setArtwork,
-  setMadeArtwork,
-  setMeant,
-  takeArtwork,
-} from './artwork';
+import { addArtworkFile, clearMeant, setArtwork, setMadeArtwork, setMeant, takeArtwork } from './artwork';
 import { advanceRun, editPrinter, editStation, setCure, setPress, spoilCopy, stepRunBack } from './bench';
 import { bringOrders } from './bring-back';
 import { bringFirst } from './bring-first';
@@ -17,6 +8,7 @@ import { closeRun, correctClosing } from './closing';
 import { changeCurrency } from './currency';
 import { addDesign } from './designs';
 import { editsOf } from './edit';
+import { filmEdits } from './film-edits';
 import { chooseFilm, removeFilm } from './films';
 import {
   addGarment,
@@ -29,25 +21,11 @@ import {
   removePlacement,
 } from './grid';
 import { addRows } from './import';
-import { drawForRun, layOut, takeWay } from './lay-out';
+import { takeWay } from './lay-out';
 import { counterByHand } from './ledger';
-import { beginRun, finishRunAndGoOn } from './next-run';
 import { addOrder, duplicateOrder, editOrder, removeOrder, tellFabric } from './orders';
-import { setPinned, setPlaces, takeOff } from './places';
 import { addQuote, editPrices, editQuoteNotes } from './quotes';
-import {
-  addRun,
-  chooseCopies,
-  editRun,
-  lockRun,
-  moveToRun,
-  noteImage,
-  printedTo,
-  removeRun,
-  reopenRun,
-  spoil,
-  unlockRun,
-} from './runs';
+import { chooseCopies, editRun, lockRun, moveToRun, noteImage, printedTo, removeRun, spoil } from './runs';
 import { editSettings, mapHeading } from './settings';
 import { drawFromShelf } from './shelf';
 import type { BookDraft, EditContext } from './step';
@@ -65,10 +43,11 @@ import { addTransfer, editTransfer, removeTransfer, setCount } from './transfers
 import { addCheck, editCheck, noteCheck, noteFailedCheck, noteRoom, resetCheck } from './upkeep';
 
 /**
- * All that can be done to a book, but for what Cut and Press add in `benchEdits`, by what it is to history. This is decided here and
- * there, and nowhere else.
+ * All that can be done to a book, but for what Cut and Press add in `benchEdits`, by what it is to history. This is decided here, there and
+ * in `filmEdits`, and nowhere else.
  */
 export const edits = {
+  ...filmEdits,
   ...editsOf('step', {
     addOrder,
     editOrder,
@@ -108,12 +87,7 @@ export const edits = {
     removeRun,
     chooseCopies,
     moveToRun,
-    setPlaces,
-    setPinned,
-    takeOff,
-    drawForRun,
     drawFromShelf: (draft: BookDraft, id: string) => drawFromShelf(draft, id),
-    layOut,
     bringFirst,
     takeWay,
     chooseFilm,
@@ -146,22 +120,15 @@ export const edits = {
     addCheck,
     editCheck,
     resetCheck,
-    readArtworkAgain,
-    keepOutline,
     noteImage,
     /** Artwork that a transfer came without, found later. */
     drawArtwork: setArtwork,
   }),
   ...editsOf('forget', {
-    addRun,
-    beginRun,
     lockRun: (draft: BookDraft, id: string, basis: CostBasis | null, context: EditContext) =>
       lockRun(draft, id, context, basis),
-    unlockRun,
     printedTo,
     spoil,
-    finishRun: finishRunAndGoOn,
-    reopenRun,
     advanceRun,
     stepRunBack,
     spoilCopy,

@@ -23,6 +23,7 @@ export { changeCurrency } from './currency';
 export { addDesign, type NewSize } from './designs';
 export type { Edit } from './edit';
 export { edits } from './edits';
+export { filmEdits } from './film-edits';
 export { addFilm, editFilm, type FilmFields, removeFilm } from './films';
 export { firstFilm } from './first-film';
 export {
