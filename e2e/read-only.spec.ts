@@ -1,5 +1,5 @@
 import type { Locator, Page } from '@playwright/test';
-import { expect, kept, layOut, leaveWindows, lockRun, notices, openShop, pasteTable, test } from './shop';
+import { expect, kept, layOut, leaveWindows, lockRun, openShop, pasteTable, test } from './shop';
 
 const rooms = ['Orders', 'Film', 'Cut', 'Press', 'Stock', 'Log'] as const;
 
@@ -15,31 +15,41 @@ const REFUSED = 'Nothing was changed';
  */
 async function falselyAlive(page: Page, part: Locator): Promise<string[]> {
   const found: string[] = [];
-  const controls = part.locator('button:enabled, input[type=checkbox]:enabled, select:enabled');
-  for (let at = 0; at < (await controls.count()); at += 1) {
-    const told = await controls.nth(at).evaluate((control) => {
-      const name = control.getAttribute('aria-label') ?? (control.textContent || control.outerHTML);
-      if (/^(Close|Cancel)$|[Ff]ile|table/.test(name)) return null;
-      if (control instanceof HTMLSelectElement) {
-        const other = [...control.options].find(({ value }) => value !== control.value);
-        if (!other) return null;
-        control.value = other.value;
-        control.dispatchEvent(new Event('change', { bubbles: true }));
-      } else if (control instanceof HTMLElement) control.click();
-      return name;
-    });
-    if (told === null) continue;
-    await page.waitForTimeout(80);
-    if ((await notices(page).getByText(REFUSED).count()) > 0) {
-      found.push(told);
-      // Also from under a window.
-      await notices(page)
-        .getByText('Dismiss')
-        .evaluateAll((all) => {
-          for (const each of all) if (each instanceof HTMLElement) each.click();
-        });
-    }
-    if ((await part.getAttribute('role')) !== 'dialog') await leaveWindows(page);
+  const isWindow = (await part.getAttribute('role')) === 'dialog';
+  // As many as can be are pressed in one trip to the page; a window that one has opened is left from here.
+  for (let next: number | null = 0; next !== null; ) {
+    const told: { found: string[]; next: number | null } = await part.evaluate(
+      async (element, { from, staysIn, refused }) => {
+        const alive: string[] = [];
+        const controls = () =>
+          element.querySelectorAll('button:enabled, input[type=checkbox]:enabled, select:enabled');
+        for (let at = from; at < controls().length; at += 1) {
+          const control = controls()[at];
+          const name = control?.getAttribute('aria-label') ?? (control?.textContent || control?.outerHTML);
+          if (!name || /^(Close|Cancel)$|[Ff]ile|table/.test(name)) continue;
+          if (control instanceof HTMLSelectElement) {
+            const other = [...control.options].find(({ value }) => value !== control.value);
+            if (!other) continue;
+            control.value = other.value;
+            control.dispatchEvent(new Event('change', { bubbles: true }));
+          } else if (control instanceof HTMLElement) control.click();
+          await new Promise((resolve) => setTimeout(resolve, 80));
+          const said = document.querySelector('.notices');
+          if (said?.textContent?.includes(refused)) {
+            alive.push(name);
+            // Also from under a window.
+            for (const each of said.querySelectorAll('button'))
+              if (each.textContent === 'Dismiss') each.click();
+          }
+          if (!staysIn && document.querySelector('[role=dialog]')) return { found: alive, next: at + 1 };
+        }
+        return { found: alive, next: null };
+      },
+      { from: next, staysIn: isWindow, refused: REFUSED },
+    );
+    found.push(...told.found);
+    next = told.next;
+    if (!isWindow) await leaveWindows(page);
   }
   return found;
 }

@@ -7,7 +7,7 @@ import { expect, kept, openShop, pasteTable, test } from './shop';
 
 const orders = (page: Page) => page.getByRole('link', { name: 'Orders' });
 
-test('a second tab shows what the first does, does not overwrite it, and takes over when it closes (rule 10)', async ({
+test('a second tab shows what the first does, does not overwrite it, takes over on request, and is taken over from when it closes (rule 10)', async ({
   page,
   context,
 }) => {
@@ -16,41 +16,38 @@ test('a second tab shows what the first does, does not overwrite it, and takes o
   await kept(page);
   const second = await context.newPage();
   await second.goto('./#/orders');
-  await expect(second.getByText('Rollwright is open in another tab')).toBeVisible();
-  await expect(second.getByText('1 order, 1 transfer, 4 copies')).toBeVisible();
+  const follows = (tab: Page) => tab.getByText('Rollwright is open in another tab');
+  const count = (tab: Page) => tab.getByRole('textbox', { name: 'Qty: crest' });
+  const enter = async (tab: Page, copies: string) => {
+    await count(tab).fill(copies);
+    await count(tab).press('Enter');
+  };
+  const shows = (tab: Page, copies: number) =>
+    expect(tab.getByText(`1 order, 1 transfer, ${copies} copies`)).toBeVisible();
 
-  // Nothing can be typed there.
-  await expect(second.getByRole('textbox', { name: 'Qty: crest' })).not.toBeEditable();
-
-  // What is typed in the first is seen in the second.
-  await orders(page).click();
-  const own = page.getByRole('textbox', { name: 'Qty: crest' });
-  await own.fill('6');
-  await own.press('Enter');
-  await expect(second.getByText('1 order, 1 transfer, 6 copies')).toBeVisible();
-
-  await page.close();
-  await expect(second.getByText('Rollwright is open in another tab')).toBeHidden();
-  const taken = second.getByRole('textbox', { name: 'Qty: crest' });
-  await taken.fill('7');
-  await taken.press('Enter');
-  await expect(second.getByText('1 order, 1 transfer, 7 copies')).toBeVisible();
-});
-
-test('the second tab takes over on request, and the first looks on', async ({ page, context }) => {
-  await openShop(page);
-  await pasteTable(page, 'Club,crest,80,80,4,,no');
-  const second = await context.newPage();
-  await second.goto('./#/orders');
-  await second.getByRole('button', { name: 'Write here instead' }).click();
-  await expect(page.getByText('Rollwright is open in another tab')).toBeVisible();
-  const count = second.getByRole('textbox', { name: 'Qty: crest' });
-  await expect(second.getByText('Rollwright is open in another tab')).toBeHidden();
-  await count.fill('5');
-  await count.press('Enter');
-  await expect(second.getByText('1 order, 1 transfer, 5 copies')).toBeVisible();
-  await orders(page).click();
-  await expect(page.getByText('1 order, 1 transfer, 5 copies')).toBeVisible();
+  await test.step('nothing can be typed there, and what is typed in the first is seen', async () => {
+    await expect(follows(second)).toBeVisible();
+    await shows(second, 4);
+    await expect(count(second)).not.toBeEditable();
+    await orders(page).click();
+    await enter(page, '6');
+    await shows(second, 6);
+  });
+  await test.step('it takes over on request, and the first looks on', async () => {
+    await second.getByRole('button', { name: 'Write here instead' }).click();
+    await expect(follows(page)).toBeVisible();
+    await expect(follows(second)).toBeHidden();
+    await enter(second, '5');
+    await shows(second, 5);
+    await shows(page, 5);
+    await expect(count(page)).not.toBeEditable();
+  });
+  await test.step('when the one that writes closes, the other takes over', async () => {
+    await second.close();
+    await expect(follows(page)).toBeHidden();
+    await enter(page, '7');
+    await shows(page, 7);
+  });
 });
 
 test('of three tabs the youngest takes over: it alone writes, and all show one book (rule 10)', async ({
