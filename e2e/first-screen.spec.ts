@@ -1,5 +1,6 @@
 import { gzipSync } from 'node:zlib';
 import { expect, sentence, test } from './shop';
+import { stopSearch } from './stop-search';
 
 /** The most that may be fetched until the film of the first visit is drawn, in bytes as gzip packs them. */
 const MOST = 300_000;
@@ -44,7 +45,7 @@ test('the first screen fetches at most 300 kB until its film is drawn, nothing t
   await page.goto('./');
   await expect(sentence(page)).toBeVisible();
   // The time that the day is done by comes once no better layout is looked for.
-  await page.getByRole('button', { name: 'Stop' }).click();
+  await stopSearch(page, 'Stop');
   await expect(sentence(page)).toContainText(/done by .*\d/);
   const moved = await page.evaluate(
     () => (window as unknown as { moved: { value: number; sources: string }[] }).moved,

@@ -1,6 +1,7 @@
 import { expectAccessible } from './accessible';
 import { expect, filmSurface, kept, layOut, openShop, pasteTable, sentence, test } from './shop';
 import { speak } from './speak';
+import { stopSearch } from './stop-search';
 
 const TABLE = `order,transfer,width,height,count,due,may turn
 Harbour Rowing,Crest left chest,89,89,3,2026-12-01,yes
@@ -99,6 +100,7 @@ test.describe('a browser in Spanish', () => {
     await expect(page.getByText('Este es un día de muestra con pedidos inventados.')).toBeVisible();
     // Mexico writes a decimal point.
     await expect(sentence(page)).toContainText(/\d\.\d\d\sm de película/);
+    await stopSearch(page, 'Parar');
     await expect(page.getByText('Panadería El Horno')).toBeVisible();
     await expect(page.getByLabel('Tirada', { exact: true })).toContainText('Tirada 1');
 
