@@ -18,7 +18,7 @@ const TRUE_WITHIN = 0.1;
 const discAt =
   (cx: number, cy: number, r: number): Shape =>
   (x, y) =>
-    Math.hypot(x - cx, y - cy) - r;
+    Math.sqrt((x - cx) ** 2 + (y - cy) ** 2) - r;
 
 /** Distance to a box, by its nearest side or corner. */
 function boxAt(cx: number, cy: number, width: number, height: number, turn = 0): Shape {
@@ -27,7 +27,7 @@ function boxAt(cx: number, cy: number, width: number, height: number, turn = 0):
     const [u, v] = [x - cx, y - cy];
     const dx = Math.abs(u * cos + v * sin) - width / 2;
     const dy = Math.abs(v * cos - u * sin) - height / 2;
-    return Math.hypot(Math.max(dx, 0), Math.max(dy, 0)) + Math.min(0, Math.max(dx, dy));
+    return Math.sqrt(Math.max(dx, 0) ** 2 + Math.max(dy, 0) ** 2) + Math.min(0, Math.max(dx, dy));
   };
 }
 
@@ -155,7 +155,7 @@ describe('an outline', () => {
   });
 
   it('of a fine screen of dots is kept in few points, and all of it still lies inside', () => {
-    const dots: Shape = (x, y) => Math.hypot((x % 0.6) - 0.3, (y % 0.6) - 0.3) - 0.2;
+    const dots: Shape = (x, y) => Math.sqrt(((x % 0.6) - 0.3) ** 2 + ((y % 0.6) - 0.3) ** 2) - 0.2;
     const { raster, printed } = rasterOf(120, 120, 300, dots, 'smooth');
     const outline = outlineOf(raster, printed);
     expect(outline.reduce((sum, line) => sum + line.length / 2, 0)).toBeLessThan(40_000);

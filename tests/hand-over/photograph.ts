@@ -54,8 +54,12 @@ const RAYS = 2;
 /** The dark glyphs of a screen are not quite black, and its page shows grey between code and edge. */
 const SCREEN = { black: 0.01, page: 0.7, edge: 0.75, room: 0.05 } as const;
 
-const sRgb = (linear: number): number =>
-  255 * (linear <= 0.0031308 ? 12.92 * linear : 1.055 * linear ** (1 / 2.4) - 0.055);
+/** Shares of light that are told apart: far finer than the noise of any shot. */
+const SHARES = 2 ** 16;
+const sRgb = Float64Array.from({ length: SHARES + 1 }, (_, at) => {
+  const linear = at / SHARES;
+  return 255 * (linear <= 0.0031308 ? 12.92 * linear : 1.055 * linear ** (1 / 2.4) - 0.055);
+});
 
 type Vector = readonly [number, number, number];
 const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
@@ -101,13 +105,15 @@ function exposed(modules: readonly (readonly boolean[])[], shot: Shot): Float32A
   const { width, height, light, glare } = shot;
   const { u, v, w } = projection(shot);
   const size = modules.length;
+  const darkness = Uint8Array.from(modules.flatMap((row) => row.map(Number)));
   const screen = (x: number, y: number): number => {
     const far = w[0] * x + w[1] * y + w[2];
     const column = (u[0] * x + u[1] * y + u[2]) / far;
     const row = (v[0] * x + v[1] * y + v[2]) / far;
     if (Math.abs(column) > SCREEN.edge || Math.abs(row) > SCREEN.edge) return SCREEN.room;
-    const dark = modules[Math.floor((row + 0.5) * size)]?.[Math.floor((column + 0.5) * size)];
-    return dark === undefined ? SCREEN.page : dark ? SCREEN.black : 1;
+    const [across, down] = [Math.floor((column + 0.5) * size), Math.floor((row + 0.5) * size)];
+    if (across < 0 || down < 0 || across >= size || down >= size) return SCREEN.page;
+    return darkness[down * size + across] === 1 ? SCREEN.black : 1;
   };
   const linear = new Float32Array(width * height);
   for (let y = 0; y < height; y += 1) {
@@ -162,7 +168,7 @@ export function photograph(modules: readonly (readonly boolean[])[], shot: Shot,
   for (let at = 0; at < luma.length; at += 1) {
     // Box and Muller 1958.
     const normal = Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
-    luma[at] = sRgb(Math.min(1, twice[at] ?? 0)) + noise * normal;
+    luma[at] = (sRgb[Math.round(SHARES * Math.min(1, twice[at] ?? 0))] ?? 0) + noise * normal;
   }
   return { width, height, luma };
 }
@@ -170,6 +176,9 @@ export function photograph(modules: readonly (readonly boolean[])[], shot: Shot,
 /** A frame's levels as red, green and blue. */
 export function pixelsOf({ width, height, luma }: Frame) {
   const data = new Uint8ClampedArray(4 * luma.length).fill(255);
-  for (let at = 0; at < luma.length; at += 1) data.fill(luma[at] ?? 0, 4 * at, 4 * at + 3);
+  for (let at = 0; at < luma.length; at += 1) {
+    const level = luma[at] ?? 0;
+    for (let channel = 0; channel < 3; channel += 1) data[4 * at + channel] = level;
+  }
   return { width, height, data };
 }
