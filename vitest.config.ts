@@ -9,8 +9,6 @@ export default defineConfig({
     pool: 'threads',
     // Left to itself it leaves one core free, which is half of a small machine.
     maxWorkers: '100%',
-    // What was made of each source, by its content, is kept for the next run.
-    experimental: { fsModuleCache: true },
     setupFiles: ['tests/property-seed.ts', 'tests/built-ins.ts'],
     projects: [
       {

@@ -1,6 +1,5 @@
 import fontkit from '@cantoo/fontkit';
 import type { PDFDocument, PDFFont } from '@cantoo/pdf-lib';
-import { onceFor } from '../../units';
 
 /** Font files (TrueType or WOFF) of each weight; a character is taken from the first that has it. */
 export interface FontFiles {
@@ -14,12 +13,12 @@ export interface Face {
   readonly has: ReadonlySet<number>;
 }
 
-/** The characters that a font file has. Files are those of the app, asked for every map. */
-const characterSet = onceFor((file: Uint8Array): ReadonlySet<number> => {
+/** The characters that a font file has. */
+function characterSet(file: Uint8Array): ReadonlySet<number> {
   const font = fontkit.create(file);
   if (!('characterSet' in font)) throw new Error('a collection, not a font');
   return new Set(font.characterSet);
-});
+}
 
 /**
  * Embeds the font files that some characters are taken from, each only with those that are set in it.
