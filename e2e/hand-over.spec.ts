@@ -6,8 +6,8 @@ import { photograph, STILL } from '../tests/hand-over/photograph';
 import { expectAccessible } from './accessible';
 import { ADDRESS } from './addresses';
 import { writeFilm } from './film';
+import { beginOwnShop } from './own-shop';
 import { expect, kept, notices, openLockedRun, openShop, test } from './shop';
-import { openBlank } from './states';
 
 /** A run of seven copies, locked for print and begun, with the Press room open. */
 async function begunRun(page: Page): Promise<void> {
@@ -57,14 +57,6 @@ const takeIn = async (page: Page, files: { name: string; mimeType: string; buffe
   await page.getByRole('dialog').locator('input[type=file]').setInputFiles(files);
 };
 
-/** Begins a shop whose records have ids of their own, with no look at the demo day before. */
-async function startOwn(page: Page): Promise<void> {
-  await openBlank(page);
-  await page.evaluate(() => localStorage.setItem('rollwright-opened', 'shop'));
-  await page.goto('./');
-  await expect(page.getByText('The film is empty')).toBeVisible();
-}
-
 /** Another device, with a book of its own. */
 async function otherDevice(page: Page): Promise<Page> {
   const context = await page
@@ -81,7 +73,7 @@ async function otherDevice(page: Page): Promise<Page> {
     });
   const other = await context?.newPage();
   if (!other) throw new Error('no second context');
-  await startOwn(other);
+  await beginOwnShop(other);
   await other.getByRole('link', { name: 'Press' }).click();
   return other;
 }
@@ -256,7 +248,7 @@ async function watched(context: BrowserContext): Promise<Page> {
       if (text && told.at(-1) !== text) told.push(text);
     }).observe(document, { subtree: true, childList: true, characterData: true });
   });
-  await startOwn(page);
+  await beginOwnShop(page);
   await page.getByRole('link', { name: 'Press' }).click();
   await openWindow(page);
   return page;

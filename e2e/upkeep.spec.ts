@@ -61,7 +61,9 @@ test('what is due is said before a run is locked, and holds nothing up', async (
   await expect(page.getByRole('textbox', { name: 'Initials' })).toHaveValue('MK');
 });
 
-test('the room is read, and questioned where it cannot be so', async ({ page }) => {
+test('the room is read, and questioned where it cannot be so; the list is the shop’s: another interval, a check of its own, one that is given up', async ({
+  page,
+}) => {
   await openUpkeep(page);
   const window = page.getByRole('dialog', { name: 'Maintenance' });
   const note = window.getByRole('button', { name: 'Note the room' });
@@ -80,6 +82,32 @@ test('the room is read, and questioned where it cannot be so', async ({ page }) 
   await expect(window.getByText('Damper than is usual')).toBeVisible();
   // With it, the check of the room is done.
   await expect(window.getByTestId('done-checks')).toContainText('Temperature and humidity of the room read');
+
+  await test.step('the list is changed', async () => {
+    await window.getByRole('textbox', { name: 'Initials' }).fill('MK');
+    await window.getByRole('button', { name: /^Done: White ink/ }).click();
+    await window.getByText('What was noted').click();
+    await window.getByText('Change the list').click();
+    await window.getByRole('button', { name: 'Change: Nozzle check' }).click();
+    await expectAccessible(page, 'upkeep');
+    await window.getByText('What was noted').click();
+    await window.getByRole('combobox', { name: 'When' }).selectOption('every so many days');
+    await window.getByRole('textbox', { name: 'Days' }).fill('1');
+    await window.getByRole('button', { name: 'Save' }).click();
+    await expect(window.getByText('Write a whole number of days from 2 to 366.')).toBeVisible();
+    await window.getByRole('textbox', { name: 'Days' }).fill('3');
+    await window.getByRole('button', { name: 'Save' }).click();
+    await expect(window.getByTestId('due-checks')).toContainText('every 3 days');
+    await window.getByRole('button', { name: 'A check of your own' }).click();
+    await window.getByRole('textbox', { name: 'What is checked' }).fill('Belt of the oven oiled');
+    await window.getByRole('combobox', { name: 'When' }).selectOption('every so much film');
+    await window.getByRole('textbox', { name: 'Film (m)' }).fill('200');
+    await window.getByRole('button', { name: 'Save' }).click();
+    await expect(window.getByTestId('due-checks')).toContainText('Belt of the oven oiled');
+    await window.getByRole('button', { name: 'Change: Blade sharp' }).click();
+    await window.getByRole('button', { name: 'No longer done' }).click();
+    await expect(window.getByTestId('due-checks')).not.toContainText('Blade sharp');
+  });
 });
 
 test('a window that is opened as the minute turns tells the same as the room behind it', async ({ page }) => {
@@ -95,34 +123,4 @@ test('a window that is opened as the minute turns tells the same as the room beh
   await window.getByRole('textbox', { name: 'Initials' }).fill('MK');
   await window.getByRole('button', { name: 'Done: White ink stirred or circulated' }).click();
   await expect(window.getByTestId('done-checks')).toContainText('White ink stirred or circulated');
-});
-
-test('the list is the shop’s: another interval, a check of its own, one that is given up', async ({
-  page,
-}) => {
-  await openUpkeep(page);
-  const window = page.getByRole('dialog', { name: 'Maintenance' });
-  await window.getByRole('textbox', { name: 'Initials' }).fill('MK');
-  await window.getByRole('button', { name: /^Done: White ink/ }).click();
-  await window.getByText('What was noted').click();
-  await window.getByText('Change the list').click();
-  await window.getByRole('button', { name: 'Change: Nozzle check' }).click();
-  await expectAccessible(page, 'upkeep');
-  await window.getByText('What was noted').click();
-  await window.getByRole('combobox', { name: 'When' }).selectOption('every so many days');
-  await window.getByRole('textbox', { name: 'Days' }).fill('1');
-  await window.getByRole('button', { name: 'Save' }).click();
-  await expect(window.getByText('Write a whole number of days from 2 to 366.')).toBeVisible();
-  await window.getByRole('textbox', { name: 'Days' }).fill('3');
-  await window.getByRole('button', { name: 'Save' }).click();
-  await expect(window.getByTestId('due-checks')).toContainText('every 3 days');
-  await window.getByRole('button', { name: 'A check of your own' }).click();
-  await window.getByRole('textbox', { name: 'What is checked' }).fill('Belt of the oven oiled');
-  await window.getByRole('combobox', { name: 'When' }).selectOption('every so much film');
-  await window.getByRole('textbox', { name: 'Film (m)' }).fill('200');
-  await window.getByRole('button', { name: 'Save' }).click();
-  await expect(window.getByTestId('due-checks')).toContainText('Belt of the oven oiled');
-  await window.getByRole('button', { name: 'Change: Blade sharp' }).click();
-  await window.getByRole('button', { name: 'No longer done' }).click();
-  await expect(window.getByTestId('due-checks')).not.toContainText('Blade sharp');
 });

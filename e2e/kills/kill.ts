@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { type BrowserContext, expect, type Page } from '@playwright/test';
-import { kept, pasteTable, startShop } from '../shop';
+import { beginOwnShop } from '../own-shop';
+import { kept, pasteTable } from '../shop';
 import { earlier, later, type Moment, table } from './moments';
 import { broken, type Kept, keptOf, type Raw, readRaw, writeRaw } from './stored';
 
@@ -24,7 +25,7 @@ async function beginning(context: BrowserContext, make: (page: Page) => Promise<
 
 /** A shop of which a snapshot is taken before more orders come to it. */
 async function makeShop(page: Page): Promise<void> {
-  await startShop(page);
+  await beginOwnShop(page);
   await pasteTable(page, table(earlier.name, earlier.rows));
   await kept(page);
   // Opening takes the snapshot of the hour.
