@@ -28,6 +28,8 @@ export default defineConfig({
         '--disable-gpu',
         '--disable-background-networking',
         '--disable-component-update',
+        // Two browsers fill both cores of a small machine: to compile and to clear memory beside a page only adds to that.
+        '--js-flags=--single-threaded',
       ],
     },
   },

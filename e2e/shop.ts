@@ -2,6 +2,7 @@ import { test as base, type ConsoleMessage, expect, type Locator, type Page } fr
 import { ADDRESS } from './addresses';
 import { typeAsKeysDo } from './firefox/typing';
 import { beginFrom, desktop, type State, tellCores } from './states';
+import { stopSearch } from './stop-search';
 
 /** Fails on an error in the console of a page: a refused style, a broken promise, a lost file. */
 async function quiet(page: Page, use: () => Promise<void>): Promise<void> {
@@ -181,12 +182,8 @@ export async function layOut(page: Page): Promise<void> {
 
 /** Ends the search for a better layout, if it still goes on. */
 async function stop(page: Page): Promise<void> {
-  const button = page.getByRole('button', { name: 'Stop' });
-  // The search may end by itself at any moment, and its button with it: pressed in the page, it is not waited for.
-  await button.evaluateAll((all) => {
-    for (const each of all) if (each instanceof HTMLElement) each.click();
-  });
-  await expect(button).toBeHidden();
+  await stopSearch(page, 'Stop');
+  await expect(page.getByRole('button', { name: 'Stop' })).toBeHidden();
 }
 
 /** Leaves the windows that are open, also one that is still on its way. */
