@@ -8,7 +8,8 @@ export default defineConfig({
   // Speed is measured elsewhere: a machine at work on other things may take its time.
   expect: { timeout: 15_000 },
   fullyParallel: true,
-  workers: 2,
+  // One more than a small machine has cores: tests wait for a moment now and then.
+  workers: 3,
   retries: 0,
   forbidOnly: true,
   reporter: [['list'], ['json']],
