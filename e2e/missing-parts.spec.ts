@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs';
-import { expect, type Page, test } from '@playwright/test';
+import type { Page } from '@playwright/test';
 import { PNG } from 'pngjs';
 import { withDensity } from '../src/artwork';
 import { readRaw, writeRaw } from './kills/stored';
 import { readRecords } from './records';
-import { layOut, notices, openShop, pasteTable, sentence, TABLE } from './shop';
+import { expect, layOut, notices, openShop, pasteTable, sentence, TABLE, test } from './shop';
+
+test.use({ isQuiet: false });
 
 /** The day of our own, without the row that is to be mended. */
 const DAY = TABLE.split('\n')

@@ -20,12 +20,14 @@ async function quiet(page: Page, use: () => Promise<void>): Promise<void> {
 interface Own {
   /** How many cores the page is told of: with one alone it looks for no layouts in the background, which would take half of each test. */
   readonly cores: number;
+  /** Whether the page tells no error: not where a file is gone, which the browser tells by itself. */
+  readonly isQuiet: boolean;
   readonly quietConsole: undefined;
   /** The demo day, for tests that only look at it: opened once for all of them, and loaded anew for each. */
   readonly demo: Page;
 }
 
-/** Every test fails on an error in the console of its page. */
+/** Every test fails on an error in the console of its page, but where errors are its subject. */
 export const test = base.extend<Own, { readonly sharedDemo: Page }>({
   cores: [1, { option: true }],
   async context({ context, cores }, use) {
@@ -35,7 +37,11 @@ export const test = base.extend<Own, { readonly sharedDemo: Page }>({
     // The next test gets the same context: a network that is off would stay so.
     await context.setOffline(false);
   },
-  quietConsole: [({ page }, use) => quiet(page, () => use(undefined)), { auto: true }],
+  isQuiet: [true, { option: true }],
+  quietConsole: [
+    ({ page, isQuiet }, use) => (isQuiet ? quiet(page, () => use(undefined)) : use(undefined)),
+    { auto: true },
+  ],
   sharedDemo: [
     async ({ browser }, use) => {
       const context = await browser.newContext({ ...desktop, timezoneId: 'UTC', baseURL: ADDRESS });
