@@ -22,16 +22,19 @@ async function layAxe(page: Page): Promise<void> {
 /** In its place, a script that does nothing. */
 const IS_THERE = '0';
 
-const builder = (page: Page): AxeBuilder =>
+const wholePage = (page: Page): AxeBuilder =>
   new AxeBuilder({ page, axeSource: IS_THERE })
     // What passes need not be told node by node.
     .options({ resultTypes: ['violations'] })
+    // There are no frames of other origins, for which results are put together in a page of their own.
+    .setLegacyMode();
+
+const builder = (page: Page): AxeBuilder =>
+  wholePage(page)
     // The room behind a window is inert, and a window's edge may leave a strip of its buttons.
     .exclude('[inert]')
     // Rows of one table are made alike.
-    .exclude('tbody > tr:nth-child(n + 7)')
-    // There are no frames of other origins, for which results are put together in a page of their own.
-    .setLegacyMode();
+    .exclude('tbody > tr:nth-child(n + 7)');
 
 async function expectNone(page: Page, looking: AxeBuilder, where: string): Promise<void> {
   await layAxe(page);
@@ -60,9 +63,9 @@ export async function expectAccessible(
   await expectNone(page, looking, where);
 }
 
-/** Looks a page through by all that is known of good pages, in the look that it has. */
+/** Looks all of a page through by all that is known of good pages, in the look that it has. */
 export const expectWellMade = (page: Page, where: string): Promise<void> =>
-  expectNone(page, builder(page), where);
+  expectNone(page, wholePage(page), where);
 
 /** Looks through the colours of a page in some looks. */
 export async function expectReadable(

@@ -1,4 +1,5 @@
 import type { BrowserContext, Page } from '@playwright/test';
+import { ASIDE } from '../addresses';
 import { readRecords } from '../records';
 
 /** All that a browser keeps of the app's address, from which another can begin. */
@@ -6,9 +7,6 @@ export type Kept = Awaited<ReturnType<BrowserContext['storageState']>>;
 
 /** Every record of the shop's book by its key, as it lies in the database. */
 export type Raw = Readonly<Record<string, unknown>>;
-
-/** A file of the app's address that is no page of the app, and the quickest to show. */
-const ASIDE = './icon.svg';
 
 /** Reads the book from the database with no app at work: what the app thinks of it has no say. */
 export async function readRaw(page: Page): Promise<Raw> {
