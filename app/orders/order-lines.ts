@@ -80,10 +80,8 @@ export function orderLines(
   }
   const added = shown.filter(({ id }) => id === first);
   const others = shown.filter(({ id }) => id !== first);
-  const [atWork, behind] = [
-    others.filter((order) => !order.archived),
-    others.filter((order) => order.archived),
-  ];
+  const atWork = others.filter((order) => !order.archived);
+  const behind = others.filter((order) => order.archived);
   return [...added, ...atWork, ...behind].flatMap((order): OrderLine[] => {
     const own = transfers.get(order.id) ?? [];
     // By the code that stands on film, and by its own.

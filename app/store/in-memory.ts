@@ -1,5 +1,5 @@
 import type { Book } from '../../src/model';
-import type { BookRepository, Source, StorageProblem } from '../../src/storage';
+import { type BookRepository, isFound, type Source, type StorageProblem } from '../../src/storage';
 import { keepArtworkInMemory } from './artwork';
 import { firstBookOf } from './first-book';
 import { layOut } from './planning';
@@ -74,7 +74,7 @@ export function memoryWork(
       const reading = await repository.read();
       const { book } = useShop.getState();
       // What was entered meanwhile stays in sight where nothing would take it.
-      if ((reading.kind !== 'read' && reading.kind !== 'empty') || !begun) return;
+      if (!isFound(reading) || !begun) return;
       if (!isUntouched()) carry(book);
       await reopen();
     },

@@ -7,7 +7,7 @@ export { databases, lastOpened, rememberOpened, type Source } from './names';
 export { ownBook, rememberOwnBook } from './own-book';
 export type { StorageProblem } from './problem';
 export { remember, remembered } from './remembered';
-export { type BookRepository, openRepository } from './repository';
+export { type BookRepository, isFound, openRepository } from './repository';
 export type { SaveState } from './saver';
 export { openSharedBook, type SharedBook } from './shared-book';
 export type { SnapshotReason } from './snapshot-plan';

@@ -38,6 +38,12 @@ export type BookReading =
   | { readonly kind: 'part-missing' }
   | { readonly kind: 'failed'; readonly problem: StorageProblem };
 
+/** What a tab can go on from: a book, or the place of one. */
+export type Found = Extract<BookReading, { kind: 'read' | 'empty' }>;
+
+export const isFound = (reading: BookReading): reading is Found =>
+  reading.kind === 'read' || reading.kind === 'empty';
+
 /** The book in a database. Nothing is written before it is claimed. */
 export interface BookRepository {
   /** Reads the book to look at it: nothing is written, a book of an older version stays as it is. */
@@ -67,6 +73,9 @@ function differences(before: Book, after: Book): { puts: [RecordKey, AnyRecord][
   return { puts, deletes };
 }
 
+/** Whether a key of the database is that of a record of the book. */
+const isRecord = (key: string): boolean => key !== VERSION_KEY && !key.startsWith(ORIGINALS);
+
 /** The version of what is stored. Where it was lost, that is read as of this one: what is not, is set aside. */
 const versionOf = (stored: unknown): unknown => (stored === undefined ? MODEL_VERSION : stored);
 
@@ -86,7 +95,7 @@ function told(
   puts: readonly (readonly [string, unknown])[];
   deletes: readonly string[];
 } {
-  const entries = new Map([...stored].filter(([key]) => key !== VERSION_KEY && !key.startsWith(ORIGINALS)));
+  const entries = new Map([...stored].filter(([key]) => isRecord(key)));
   const nothing = { unread: new Map(), puts: [], deletes: [] };
   if (stored.size === 0) return { reading: { kind: 'empty' }, ...nothing };
   const { book, setAside, fellBack, records } = openKept(entries, bringUp, first);
@@ -132,10 +141,8 @@ export function openRepository(
   };
 
   const keepOlder = async (version: number): Promise<void> => {
-    const records = new Map(await entriesWithPrefix(store, ''));
-    for (const key of records.keys())
-      if (key === VERSION_KEY || key.startsWith(ORIGINALS)) records.delete(key);
-    await beforeMigrating(records, version);
+    const stored = await entriesWithPrefix(store, '');
+    await beforeMigrating(new Map(stored.filter(([key]) => isRecord(key))), version);
   };
 
   /**

@@ -1,7 +1,7 @@
 import type { Book } from '../model';
 import { type Epoch, fence } from './epoch';
 import type { StorageProblem } from './problem';
-import type { BookReading, BookRepository } from './repository';
+import { type BookReading, type BookRepository, type Found, isFound } from './repository';
 import { createSaver, type Saver, type SaveState } from './saver';
 import { becomeWriter, type Ground, type Writer } from './writer';
 
@@ -11,11 +11,7 @@ interface Begun {
   readonly book: Book;
 }
 
-type Found = Extract<BookReading, { kind: 'read' | 'empty' }>;
 type NotRead = Exclude<BookReading, Found | { kind: 'failed' }>;
-
-const isFound = (reading: BookReading): reading is Found =>
-  reading.kind === 'read' || reading.kind === 'empty';
 
 /** What a tab is told of the book that it shares with others. */
 export interface Hears {
