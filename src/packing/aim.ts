@@ -2,9 +2,11 @@ import type { Limits } from './build';
 import type { Layout } from './layout';
 import type { Strip } from './strip';
 
-/** How often a cycle tries to fit all into a shorter length, and how much shorter. */
+/** How often a cycle tries to fit all into a shorter length, how much shorter, and how often a quarter of that: what is just missed else. */
 const FIT_SHARE = 0.7;
 const FIT_STEP = 0.002;
+const NEARER = 0.25;
+const NEARER_SHARE = 0.3;
 
 /**
  * What a cycle of annealing makes small: the film, or the area that does not fit into less film, a given shorter length or one
@@ -35,8 +37,8 @@ export function nextAim({ bins }: Strip, { best, limits, unit, random, least }: 
     return film >= least() ? { kind: 'fit', film, limits: { ...limits, most: film } } : FILM;
   }
   const length = best.tops[0] as number;
-  const step = Math.max(unit, Math.round((length * FIT_STEP) / unit) * unit);
-  const film = Math.max(least(), length - step);
+  const step = length * FIT_STEP * (random() < NEARER_SHARE ? NEARER : 1);
+  const film = Math.max(least(), length - Math.max(unit, Math.round(step / unit) * unit));
   return film < length ? { kind: 'fit', film, limits: { ...limits, first: film, other: film } } : FILM;
 }
 

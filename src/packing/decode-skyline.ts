@@ -2,9 +2,15 @@ import { type Build, type Decoder, emptyBuild, type Limits, type Rule } from './
 import { Choice } from './choose-copy';
 import { NONE, type Orientations, orientationsOf } from './orientations';
 import type { Sequence } from './sequence';
-import { type Segment, Skyline } from './skyline';
+import { type Segment, Skyline, type SkylineState } from './skyline';
 import type { Strip } from './strip';
 import { Waiting } from './waiting';
+
+/** The first copies of a layout and the skyline that they leave, to build on. */
+export interface Part extends Pick<Build, 'piece' | 'bin' | 'x' | 'y' | 'turned' | 'tops'> {
+  /** Of its last bin. */
+  readonly skyline: SkylineState;
+}
 
 /**
  * Builds layouts from sequences: always on the lowest segment of the skyline, the leftmost of them, with
@@ -36,20 +42,53 @@ export class SkylineDecoder implements Decoder {
     this.skyline = new Skyline(strip.count.reduce((sum, count) => sum + count, 0));
   }
 
-  decode(sequence: Sequence, rule: Rule, limits: Limits): Build {
+  /** @param part of a layout to go on from: the sequence has the rest of its copies */
+  decode(sequence: Sequence, rule: Rule, limits: Limits, part: Part | null = null): Build {
+    return this.run(sequence, rule, limits, { part, copies: Number.POSITIVE_INFINITY });
+  }
+
+  /** The first copies of a layout, as a sequence of all its copies places them. */
+  partOf(sequence: Sequence, copies: number, rule: Rule, limits: Limits): Part {
+    const { build, skyline } = this;
+    this.run(sequence, rule, limits, { part: null, copies });
+    const { length, bins } = build;
+    return {
+      piece: build.piece.slice(0, length),
+      bin: build.bin.slice(0, length),
+      x: build.x.slice(0, length),
+      y: build.y.slice(0, length),
+      turned: build.turned.slice(0, length),
+      tops: build.tops.slice(0, bins),
+      skyline: skyline.state(),
+    };
+  }
+
+  /** Goes on from a part, or begins anew, and places no more than so many copies. */
+  private run(
+    sequence: Sequence,
+    rule: Rule,
+    limits: Limits,
+    { part, copies }: { part: Part | null; copies: number },
+  ): Build {
     const { build, waiting, strip } = this;
     this.left = rule.left;
     this.choice.follow(rule, strip.width);
     waiting.load(sequence);
+    const until = Math.max(0, waiting.copies - copies);
     build.length = 0;
     build.bins = 0;
-    let used = 0;
-    while (waiting.copies > 0 && build.bins < Math.min(limits.most, build.tops.length)) {
+    let used = part ? this.restore(part) : 0;
+    let isBegun = part !== null;
+    while (waiting.copies > until && build.bins < Math.min(limits.most, build.tops.length)) {
       const bin = build.bins;
       const before = build.length;
-      build.tops[bin] = 0;
-      this.fillBin(Math.min(bin === 0 ? limits.first : limits.other, limits.total - used));
-      const isEmpty = build.length === before;
+      if (!isBegun) {
+        build.tops[bin] = 0;
+        this.skyline.reset(strip.width);
+      }
+      this.fillBin(Math.min(bin === 0 ? limits.first : limits.other, limits.total - used), until);
+      const isEmpty = !isBegun && build.length === before;
+      isBegun = false;
       if (isEmpty && bin > 0) break;
       build.bins += 1;
       used += (build.tops[bin] as number) + strip.bins.between;
@@ -59,12 +98,29 @@ export class SkylineDecoder implements Decoder {
     return build;
   }
 
-  /** Fills the next bin, of some length, as long as copies find a place. */
-  private fillBin(length: number): void {
+  /** @returns film of the bins that are closed */
+  private restore({ piece, bin, x, y, turned, tops, skyline }: Part): number {
+    const { build, strip } = this;
+    build.piece.set(piece);
+    build.bin.set(bin);
+    build.x.set(x);
+    build.y.set(y);
+    build.turned.set(turned);
+    build.tops.set(tops);
+    build.length = piece.length;
+    build.bins = tops.length - 1;
+    this.skyline.restore(skyline);
+    let used = 0;
+    for (let closed = 0; closed < build.bins; closed += 1)
+      used += (tops[closed] as number) + strip.bins.between;
+    return used;
+  }
+
+  /** Fills a bin, of some length, as long as copies find a place and more than so many wait. */
+  private fillBin(length: number, until: number): void {
     const { skyline, waiting, choice } = this;
-    skyline.reset(this.strip.width);
     choice.begin(length);
-    while (waiting.copies > 0) {
+    while (waiting.copies > until) {
       const segment = skyline.lowest(waiting.narrowest);
       if (!segment) break;
       const entry = choice.best(segment);

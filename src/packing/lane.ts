@@ -1,19 +1,10 @@
 import type { Aim } from './aim';
-import type { Build, Limits, Way } from './build';
-import { costOf } from './layout';
+import type { Limits, Way } from './build';
 import type { Sequence } from './sequence';
 import type { Strip } from './strip';
+import { type Trial, trialOf } from './trial';
 
 const ANY = Number.POSITIVE_INFINITY;
-
-/** A build, overwritten by the next one of its decoder, with what it costs. */
-export interface Trial {
-  readonly build: Build;
-  /** What the aim is to make small. */
-  readonly cost: number;
-  /** Its film; infinite while it leaves out copies of an aim to fit. */
-  readonly film: number;
-}
 
 const NOTHING: Sequence = { piece: [], count: [], turned: [] };
 
@@ -45,12 +36,7 @@ export class Lane {
   build(sequence: Sequence, aim: Aim): Trial {
     const { way, strip } = this;
     const build = way.decoder.decode(sequence, way.rule, aim.kind === 'fit' ? aim.limits : this.limits);
-    if (aim.kind === 'film') {
-      const film = costOf(build, strip);
-      return { build, cost: film, film };
-    }
-    const film = build.unplacedArea === 0 ? costOf(build, strip) : ANY;
-    return { build, cost: build.unplacedArea / strip.width, film };
+    return trialOf(build, aim, strip);
   }
 
   /** Keeps a sequence that takes less film than all before. */

@@ -1,19 +1,19 @@
 import { type Aim, FILM, nextAim, unitOf } from './aim';
+import { isTaken, warmthAt } from './annealing';
 import { AtBound } from './at-bound';
 import type { Limits } from './build';
+import { Ending } from './ending';
 import { Exchange } from './exchange';
-import { Lane, type Trial } from './lane';
+import { Lane } from './lane';
 import { keep, type Layout } from './layout';
 import { copySequence, disturb, type Sequence } from './sequence';
 import { startSequences } from './starts';
 import { isEmpty, type Strip } from './strip';
+import type { Trial } from './trial';
 import { waysOf } from './ways';
 
 const ANY = Number.POSITIVE_INFINITY;
 
-/** Annealing begins by accepting layouts longer by about this share, and ends near none. */
-const WARM = 0.006;
-const COLD = 0.000_05;
 /** Layouts in a lane's first cycle of annealing; cycles get longer as the search goes on. */
 const CYCLE = 4000;
 const LONGEST_CYCLE = 60_000;
@@ -54,6 +54,7 @@ export class Search {
   private aim: Aim = FILM;
   private exchange: Exchange | null = null;
   private readonly atBound: AtBound | null;
+  private readonly ending: Ending | null;
   /** No layout takes less, a length or a number of sheets; less is not tried. */
   private readonly least: () => number;
 
@@ -69,6 +70,7 @@ export class Search {
     this.lanes = waysOf(strip).map((way) => new Lane(way, strip, limits));
     this.lane = this.lanes[0] as Lane;
     this.atBound = AtBound.of(strip, count, random, least);
+    this.ending = Ending.of(this.lanes, { strip, count, limits, random, unit: this.unit, least });
   }
 
   /**
@@ -92,7 +94,9 @@ export class Search {
     }
     if (this.random() < this.exchangeShare()) return this.exchangeSheets();
     if (this.best && this.atBound?.isDue(this.best)) return this.keepLayout(this.atBound.step());
+    if (this.ending?.isDue(this.lanes)) return this.keepLayout(this.ending.step(this.lanes));
     if (this.leftInCycle === 0) this.nextCycle();
+    this.ending?.wait();
     return this.anneal();
   }
 
@@ -178,8 +182,8 @@ export class Search {
     disturb(candidate, random, this.turnable);
     const trial = lane.build(candidate, aim);
     const { cost } = trial;
-    const warmth = (this.best?.cost ?? cost) * WARM * (COLD / WARM) ** done;
-    if (cost <= lane.currentCost || random() < Math.exp((lane.currentCost - cost) / warmth)) {
+    const warmth = (this.best?.cost ?? cost) * warmthAt(done);
+    if (isTaken(cost - lane.currentCost, warmth, random)) {
       lane.accept(candidate, trial, aim);
       // It fits: the next cycle tries less film.
       if (aim.kind === 'fit' && cost === 0) this.leftInCycle = 0;

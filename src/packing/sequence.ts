@@ -37,6 +37,21 @@ function tidy({ piece, count, turned }: Sequence): void {
   turned.length = kept;
 }
 
+/** Copies of a build, from one to another, in the order in which it placed them and lying as they do. */
+export function placedOrder(
+  { piece, turned }: { readonly piece: Int32Array; readonly turned: Uint8Array },
+  from: number,
+  until: number,
+): Sequence {
+  const order = {
+    piece: [...piece.subarray(from, until)],
+    count: new Array<number>(until - from).fill(1),
+    turned: [...turned.subarray(from, until)],
+  };
+  tidy(order);
+  return order;
+}
+
 /** Moves some copies of a run to another place in the sequence. */
 function moveRun(sequence: Sequence, from: number, copies: number, to: number): void {
   const { piece, count, turned } = sequence;

@@ -12,6 +12,12 @@ export interface Segment {
   readonly rightWall: number;
 }
 
+/** A skyline as it was: where its segments begin, and how far along they lie, the film's edges included. */
+export interface SkylineState {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+}
+
 const EDGE = Number.POSITIVE_INFINITY;
 
 /** How far along the film it is taken: segments side by side, each of another height than its neighbours. */
@@ -36,6 +42,19 @@ export class Skyline {
     this.x[2] = width;
     this.y[2] = EDGE;
     this.segments = 1;
+  }
+
+  /** What has been taken so far, to go back to. */
+  state(): SkylineState {
+    const until = this.segments + 2;
+    return { x: this.x.slice(0, until), y: this.y.slice(0, until) };
+  }
+
+  /** Goes back to what had been taken. */
+  restore({ x, y }: SkylineState): void {
+    this.x.set(x);
+    this.y.set(y);
+    this.segments = x.length - 2;
   }
 
   /**
