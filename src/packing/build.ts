@@ -38,6 +38,8 @@ export interface Rule {
   readonly exact: number;
   /** A copy whose far end is level with a neighbour's is preferred. */
   readonly level: boolean;
+  /** A copy that leaves a strip which another fills is preferred to one that leaves any other strip of use. */
+  readonly paired: boolean;
   /** Copies lie at the left end of a segment, or else at the end with the taller neighbour. */
   readonly left: boolean;
 }

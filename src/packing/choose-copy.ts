@@ -10,6 +10,7 @@ export class Choice {
   // The rule of the present build, its shares in micrometres, and the length of the bin that is being filled: fields, since
   // handing lengths over at every copy costs a sixth of the speed.
   private isLevel = false;
+  private isPaired = false;
   private waste = 0;
   private exact = 0;
   private length = 0;
@@ -20,8 +21,9 @@ export class Choice {
   }
 
   /** Takes up the rule of the build that begins. */
-  follow({ level, waste, exact }: Rule, width: number): void {
+  follow({ level, waste, exact, paired }: Rule, width: number): void {
     this.isLevel = level;
+    this.isPaired = paired;
     this.waste = waste * width;
     this.exact = exact * width;
   }
@@ -112,30 +114,58 @@ export class Choice {
     return best;
   }
 
-  /** The first in the sequence that leaves a strip of use, or else the first that fits. */
+  /**
+   * The first in the sequence that leaves a strip of use, or else the first that fits. Under a rule of pairs it is the first that leaves
+   * none or one that another copy fills, if there is.
+   */
   private first({ y, room }: Segment): number {
     const most = this.length - y;
-    const { waiting } = this;
+    const { waiting, isPaired } = this;
     const { widths, lengths, other } = this.orientations;
     const { wish, next, runs } = waiting;
     const besideNarrowest = room - waiting.narrowest;
     const wide = room - this.waste;
+    let thrifty = NONE;
     let fits = NONE;
     for (let run = next[runs] as number; run < runs; run = next[run] as number) {
       const entry = wish[run] as number;
       const width = widths[entry] as number;
       const length = lengths[entry] as number;
       if (width <= room && length <= most) {
-        if (width <= besideNarrowest || width >= wide) return entry;
-        if (fits === NONE) fits = entry;
+        if (width <= besideNarrowest || width >= wide) {
+          if (!isPaired || width >= wide || this.isFilledBeside(entry, room, most)) return entry;
+          if (thrifty === NONE) thrifty = entry;
+        } else if (fits === NONE) fits = entry;
       }
       if (length <= room && width <= most) {
         const turned = other[entry] as number;
         if (turned === NONE) continue;
-        if (length <= besideNarrowest || length >= wide) return turned;
-        if (fits === NONE) fits = turned;
+        if (length <= besideNarrowest || length >= wide) {
+          if (!isPaired || length >= wide || this.isFilledBeside(turned, room, most)) return turned;
+          if (thrifty === NONE) thrifty = turned;
+        } else if (fits === NONE) fits = turned;
       }
     }
-    return fits;
+    return thrifty === NONE ? fits : thrifty;
+  }
+
+  /** Whether another copy fills what one leaves of a segment. */
+  private isFilledBeside(entry: number, room: number, most: number): boolean {
+    const { widths, lengths, pieces } = this.orientations;
+    const { waiting } = this;
+    const { firstOf } = waiting;
+    const own = pieces[entry];
+    const left = room - (widths[entry] as number);
+    const narrowest = left - this.exact;
+    for (
+      let beside = countUpTo(widths, left) - 1;
+      beside >= 0 && (widths[beside] as number) >= narrowest;
+      beside -= 1
+    ) {
+      const piece = pieces[beside] as number;
+      if ((lengths[beside] as number) > most) continue;
+      if (piece === own ? waiting.hasMore(piece) : firstOf[piece] !== NONE) return true;
+    }
+    return false;
   }
 }

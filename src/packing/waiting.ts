@@ -69,6 +69,12 @@ export class Waiting {
     return this.following;
   }
 
+  /** Whether more than one copy of a piece waits. */
+  hasMore(piece: number): boolean {
+    const run = this.firstOf[piece] as number;
+    return run !== NONE && ((this.left[run] as number) > 1 || this.nextSame[run] !== NONE);
+  }
+
   /** Takes out one copy of a piece, of its first run. */
   take(piece: number): void {
     const { following, before, left, firstOf } = this;

@@ -8,21 +8,27 @@ import { StagedDecoder } from './decode-staged';
 import { isApart } from './problem';
 import { isEmpty, type Strip } from './strip';
 
+const strict: Rule = { waste: 0, exact: 0.004, level: true, paired: false, left: false };
+/** By a look ahead at the copy beside: on shop days of 554 copies 0.3% less film than by the strict rule, 0.1% of that by the look ahead. */
+const pairs: Rule = { ...strict, waste: 0.06, paired: true };
+
 /**
  * No one rule is best on every day: they differ in how much strip a copy may leave unusable beside itself. Each
  * has a lane of its own, and the better a lane's layouts, the more of the time it gets.
  */
-const rules: readonly Rule[] = [
-  { waste: 0, exact: 0.004, level: true, left: false },
-  { waste: 0.02, exact: 0.004, level: true, left: false },
-  { waste: 0.06, exact: 0.002, level: false, left: false },
-  { waste: 0.15, exact: 0.004, level: true, left: false },
-  { waste: Number.POSITIVE_INFINITY, exact: -1, level: false, left: true },
+const others: readonly Rule[] = [
+  { waste: 0.02, exact: 0.004, level: true, paired: false, left: false },
+  { waste: 0.06, exact: 0.002, level: false, paired: false, left: false },
+  { waste: 0.15, exact: 0.004, level: true, paired: false, left: false },
+  { waste: Number.POSITIVE_INFINITY, exact: -1, level: false, paired: false, left: true },
 ];
 
 /** All ways to build layouts on a strip: every decoder that keeps to how it is cut, under every rule. */
-export const waysOf = (strip: Strip): Way[] =>
-  decodersOf(strip).flatMap((decoder) => rules.map((rule) => ({ decoder, rule })));
+export function waysOf(strip: Strip): Way[] {
+  // Straight cuts and layouts around pinned copies know no pairs.
+  const first = strip.cutting === 'free' && isEmpty(strip) ? pairs : strict;
+  return decodersOf(strip).flatMap((decoder) => [first, ...others].map((rule) => ({ decoder, rule })));
+}
 
 function decodersOf(strip: Strip): Decoder[] {
   const isBare = isEmpty(strip);

@@ -5,7 +5,13 @@ import { stripOf } from '../../src/packing/strip';
 import { bareRoll, piece } from './problems';
 
 /** Every copy that fits a part within half the film's width is as good as any: the sequence decides. */
-const rule = (waste: number, level: boolean): Rule => ({ waste, level, exact: 0.5, left: false });
+const rule = (waste: number, level: boolean): Rule => ({
+  waste,
+  level,
+  exact: 0.5,
+  paired: false,
+  left: false,
+});
 
 const MORE_BEHIND: readonly [number, number] = [25, 30];
 const MORE_BESIDE: readonly [number, number] = [20, 35];
