@@ -47,7 +47,8 @@ test('from a pasted day to a printed map by keyboard alone', async ({ page }) =>
   await expect(page.getByRole('button', { name: 'Stop' })).toBeHidden();
   const before = await figures(page);
   await tabTo(page, /^Film with 24 copies/);
-  // From the first copy on to the one that begins last: none is so long that it ends behind that one, moved by 300 mm.
+  // From the first copy on to the one that begins last: none is so long that it ends behind that one, moved by 140 mm, and a
+  // knife line still fits before it.
   await page.keyboard.press('n');
   await page.keyboard.press('Shift+n');
   // What is selected is told, and what is done with it is next.
@@ -57,8 +58,8 @@ test('from a pasted day to a printed map by keyboard alone', async ({ page }) =>
   await tabTo(page, /^Film with 24 copies/);
   const along = page.getByRole('textbox', { name: 'Along (mm)' });
   const start = Number(await along.inputValue());
-  for (let step = 0; step < 30; step += 1) await page.keyboard.press('Shift+ArrowRight');
-  await expect(along).toHaveValue(String(start + 300));
+  for (let step = 0; step < 14; step += 1) await page.keyboard.press('Shift+ArrowRight');
+  await expect(along).toHaveValue(String(start + 140));
   expect((await figures(page)).metres).toBeGreaterThan(before.metres);
   await tabTo(page, /^Cut map$/);
   await page.keyboard.press('Enter');
