@@ -1,8 +1,10 @@
 import { beforeEach, expect, it, vi } from 'vitest';
-import { PartMissing } from '../../../app/offline/part';
 import { lateChecker } from '../../../app/store/late-checker';
 
-const outside = vi.hoisted(() => ({ isMissing: false, opened: 0, closed: 0 }));
+const { outside, Missing } = vi.hoisted(() => ({
+  outside: { isMissing: false, opened: 0, closed: 0 },
+  Missing: class extends Error {},
+}));
 
 vi.mock('../../../src/artwork/browser', () => ({
   openChecker: () => {
@@ -14,16 +16,13 @@ vi.mock('../../../src/artwork/browser', () => ({
     };
   },
 }));
-vi.mock('../../../app/offline/part', () => {
-  class Missing extends Error {}
-  return {
-    PartMissing: Missing,
-    fetchPart: async (fetch: () => Promise<unknown>) => {
-      if (outside.isMissing) throw new Missing();
-      return fetch();
-    },
-  };
-});
+vi.mock('../../../app/offline/part', () => ({
+  PartMissing: Missing,
+  fetchPart: async (fetch: () => Promise<unknown>) => {
+    if (outside.isMissing) throw new Missing();
+    return fetch();
+  },
+}));
 
 beforeEach(() => Object.assign(outside, { isMissing: false, opened: 0, closed: 0 }));
 
@@ -47,7 +46,7 @@ it('that is closed before it is there asks nothing, and leaves nothing open', as
 it('is fetched again by the next question where it was missing', async () => {
   const checker = lateChecker();
   outside.isMissing = true;
-  await expect(checker.get()).rejects.toBeInstanceOf(PartMissing);
+  await expect(checker.get()).rejects.toBeInstanceOf(Missing);
   outside.isMissing = false;
   await checker.get();
   expect(outside.opened).toBe(1);
