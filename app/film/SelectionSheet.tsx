@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { edits } from '../../src/editing';
 import { type LaidCopy, type LaidRun, turnedInPlace } from '../../src/layout';
 import { openRuns } from '../../src/model';
@@ -162,8 +162,10 @@ function PlaceField<Value>({
   onPlace: (place: Value) => void;
 }) {
   const reader = useReader();
-  const [text, setText] = useState(value);
-  useEffect(() => setText(value), [value]);
+  // What is typed holds as long as what it was typed over. No effect puts it back: one that comes late would do so to what is typed by then.
+  const [typed, setTyped] = useState({ over: value, text: value });
+  const text = typed.over === value ? typed.text : value;
+  const setText = (next: string) => setTyped({ over: value, text: next });
   const read = codec.read(text, reader);
   const place = () => {
     if (text === value) return;

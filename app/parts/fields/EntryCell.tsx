@@ -2,6 +2,13 @@ import { useEffect, useId, useRef, useState } from 'react';
 import { useHeld } from '../held';
 import type { Codec, Reader } from './codec';
 
+interface Entered {
+  /** What the cell held before. */
+  readonly over: string;
+  readonly typed: string;
+  readonly problem: string | null;
+}
+
 /**
  * A value in a table that is typed over. What cannot be used stays in the field with the reason under
  * it, and the record keeps what it had; Escape brings that back.
@@ -25,30 +32,22 @@ export function EntryCell<Value>({
   const text = codec.show(value, reader);
   const problemId = useId();
   const { isHeld, reason } = useHeld(true);
-  const [typed, setTyped] = useState(text);
-  const [problem, setProblem] = useState<string | null>(null);
-  const [entries, setEntries] = useState(0);
-  const takeOver = (shown: string) => {
-    setTyped(shown);
-    setProblem(null);
-  };
-  // What is shown is what is stored, also after an entry that left it as it was.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the number of entries says when to look again
-  useEffect(() => {
-    setTyped(text);
-    setProblem(null);
-  }, [text, entries]);
+  // What is typed holds as long as what it was typed over. No effect puts it back: one that comes late would do so to what is typed by then.
+  const [entered, setEntered] = useState<Entered>({ over: text, typed: text, problem: null });
+  const { typed, problem } = entered.over === text ? entered : { typed: text, problem: null };
+  const show = (shown: string, why: string | null = null) =>
+    setEntered({ over: text, typed: shown, problem: why });
   const input = useRef<HTMLInputElement>(null);
   useEffect(() => {
     if (isFirst) input.current?.select();
   }, [isFirst]);
   const enter = () => {
-    if (typed === text) return setProblem(null);
+    if (typed === text) return show(text);
     const entry = codec.read(typed, reader);
-    if (!entry.ok) return setProblem(entry.problem);
-    setProblem(null);
+    if (!entry.ok) return show(typed, entry.problem);
+    // What is shown is what is stored, also after an entry that leaves it as it was.
+    show(text);
     onEntry(entry.value);
-    setEntries((count) => count + 1);
   };
   return (
     <div className="cell">
@@ -62,11 +61,11 @@ export function EntryCell<Value>({
         value={typed}
         inputMode={codec.inputMode ?? 'text'}
         autoComplete="off"
-        onChange={(event) => setTyped(event.target.value)}
+        onChange={(event) => show(event.target.value, problem)}
         onBlur={enter}
         onKeyDown={(event) => {
           if (event.key === 'Enter') enter();
-          if (event.key === 'Escape') takeOver(text);
+          if (event.key === 'Escape') show(text);
         }}
       />
       {problem !== null && (
