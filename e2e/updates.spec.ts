@@ -148,12 +148,13 @@ test('kept files that are cut off or gone are fetched anew, and it is said where
   await page.reload();
   for (const name of ['Stock', 'Log']) {
     await room(page, name);
-    await expect(page.getByRole('main').getByRole('heading').first()).toBeVisible();
+    // The heading of this room, not of the one before: its files are there, and kept.
+    await expect(page.getByRole('heading', { level: 1, name, exact: true })).toBeVisible();
   }
   await context.setOffline(true);
   await page.reload();
   await room(page, 'Stock');
-  await expect(page.getByRole('main').getByRole('heading').first()).toBeVisible();
+  await expect(page.getByRole('heading', { level: 1, name: 'Stock', exact: true })).toBeVisible();
 
   await test.step('damaged, and not to be fetched', async () => {
     await context.setOffline(false);
