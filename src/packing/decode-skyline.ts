@@ -1,5 +1,6 @@
 import { type Build, type Decoder, emptyBuild, type Limits, type Rule } from './build';
 import { Choice } from './choose-copy';
+import { copied, type Layout } from './layout';
 import { NONE, type Orientations, orientationsOf } from './orientations';
 import type { Sequence } from './sequence';
 import { type Segment, Skyline, type SkylineState } from './skyline';
@@ -7,7 +8,7 @@ import type { Strip } from './strip';
 import { Waiting } from './waiting';
 
 /** The first copies of a layout and the skyline that they leave, to build on. */
-export interface Part extends Pick<Build, 'piece' | 'bin' | 'x' | 'y' | 'turned' | 'tops'> {
+export interface Part extends Pick<Layout, 'piece' | 'bin' | 'x' | 'y' | 'turned' | 'tops'> {
   /** Of its last bin. */
   readonly skyline: SkylineState;
 }
@@ -49,18 +50,8 @@ export class SkylineDecoder implements Decoder {
 
   /** The first copies of a layout, as a sequence of all its copies places them. */
   partOf(sequence: Sequence, copies: number, rule: Rule, limits: Limits): Part {
-    const { build, skyline } = this;
-    this.run(sequence, rule, limits, { part: null, copies });
-    const { length, bins } = build;
-    return {
-      piece: build.piece.slice(0, length),
-      bin: build.bin.slice(0, length),
-      x: build.x.slice(0, length),
-      y: build.y.slice(0, length),
-      turned: build.turned.slice(0, length),
-      tops: build.tops.slice(0, bins),
-      skyline: skyline.state(),
-    };
+    const build = this.run(sequence, rule, limits, { part: null, copies });
+    return { ...copied(build), skyline: this.skyline.state() };
   }
 
   /** Goes on from a part, or begins anew, and places no more than so many copies. */

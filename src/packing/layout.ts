@@ -91,7 +91,8 @@ function spread(build: Build, strip: Strip): number {
   return weighed / (build.length * film);
 }
 
-export function keep(build: Build, cost: number): Layout {
+/** Where the copies of a build lie and how far its bins reach, as the next build of its decoder leaves them. */
+export function copied(build: Build): Pick<Layout, 'piece' | 'bin' | 'x' | 'y' | 'turned' | 'tops'> {
   const { length } = build;
   return {
     piece: build.piece.slice(0, length),
@@ -100,7 +101,11 @@ export function keep(build: Build, cost: number): Layout {
     y: build.y.slice(0, length),
     turned: build.turned.slice(0, length),
     tops: build.tops.slice(0, build.bins),
-    cost,
-    complete: build.unplacedArea === 0,
   };
 }
+
+export const keep = (build: Build, cost: number): Layout => ({
+  ...copied(build),
+  cost,
+  complete: build.unplacedArea === 0,
+});
